@@ -1,0 +1,115 @@
+"""The one seam through which the program puts a question; tests put their own answers in its place.
+
+Nothing here blocks: a question is a window-modal dialog, the answer comes back through a callable.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QCoreApplication, QObject, Qt
+from PySide6.QtWidgets import (
+    QApplication,
+    QDialog,
+    QDialogButtonBox,
+    QFileDialog,
+    QLabel,
+    QLineEdit,
+    QMessageBox,
+    QVBoxLayout,
+    QWidget,
+)
+
+
+class Ask(QObject):
+    """Questions as dialogs over the active window."""
+
+    def tell(self, text: str) -> None:
+        """Say what went wrong and what to do about it."""
+        box = QMessageBox(QMessageBox.Icon.Warning, _title(), text, QMessageBox.StandardButton.Ok, _window())
+        box.setTextFormat(Qt.TextFormat.PlainText)
+        _open(box)
+
+    def confirm(self, question: str, yes: str, on_yes: Callable[[], None]) -> None:
+        """Put a question whose *yes* has a name of its own; anything else changes nothing."""
+        box = QMessageBox(
+            QMessageBox.Icon.Question, _title(), question, QMessageBox.StandardButton.NoButton, _window()
+        )
+        box.setTextFormat(Qt.TextFormat.PlainText)
+        button = box.addButton(yes, QMessageBox.ButtonRole.AcceptRole)
+        box.addButton(QMessageBox.StandardButton.Cancel)
+        box.accepted.connect(on_yes)
+        box.setDefaultButton(button)
+        _open(box)
+
+    def reason(self, question: str, on_text: Callable[[str], None]) -> None:
+        """Ask for a line of text that may not be empty."""
+        _open(_ReasonDialog(question, on_text, _window()))
+
+    def save_path(self, title: str, suggestion: str, kinds: str, on_path: Callable[[Path], None]) -> None:
+        """Ask where to save a file."""
+        dialog = QFileDialog(_window(), title, suggestion, kinds)
+        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+        dialog.selectFile(suggestion)
+        _when_chosen(dialog, on_path)
+
+    def open_path(self, title: str, kinds: str, on_path: Callable[[Path], None]) -> None:
+        """Ask which file to read."""
+        dialog = QFileDialog(_window(), title, "", kinds)
+        dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
+        _when_chosen(dialog, on_path)
+
+
+class _ReasonDialog(QDialog):
+    def __init__(self, question: str, on_text: Callable[[str], None], parent: QWidget | None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(_title())
+        self._on_text = on_text
+        label = QLabel(question)
+        label.setTextFormat(Qt.TextFormat.PlainText)
+        label.setWordWrap(True)
+        self._line = QLineEdit()
+        self._line.setMaxLength(200)
+        self._line.setAccessibleName(question)
+        label.setBuddy(self._line)
+        buttons = QDialogButtonBox(
+            QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel
+        )
+        self._ok = buttons.button(QDialogButtonBox.StandardButton.Ok)
+        self._ok.setEnabled(False)
+        self._line.textChanged.connect(self._allow)
+        buttons.accepted.connect(self.accept)
+        buttons.rejected.connect(self.reject)
+        layout = QVBoxLayout(self)
+        for widget in (label, self._line, buttons):
+            layout.addWidget(widget)
+        self.setMinimumWidth(420)
+
+    def _allow(self, text: str) -> None:
+        self._ok.setEnabled(bool(text.strip()))
+
+    def accept(self) -> None:
+        super().accept()
+        self._on_text(self._line.text().strip())
+
+
+def _when_chosen(dialog: QFileDialog, on_path: Callable[[Path], None]) -> None:
+    def chosen(name: str) -> None:
+        on_path(Path(name))
+
+    dialog.fileSelected.connect(chosen)
+    _open(dialog)
+
+
+def _open(dialog: QDialog) -> None:
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    dialog.open()
+
+
+def _window() -> QWidget | None:
+    return QApplication.activeWindow()
+
+
+def _title() -> str:
+    return QCoreApplication.translate("Ask", "Scoop calibration")

@@ -1,0 +1,79 @@
+"""What every page is given: the records, the farm in view, the person's initials, a seam for questions."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import UTC, datetime
+from typing import TypeVar
+
+from PySide6.QtCore import QObject, Signal
+
+from calibrator.desk.ask import Ask
+from calibrator.model import Farm, UnitSystem
+from calibrator.records import Records, RecordsError
+
+T = TypeVar("T")
+
+
+def local_now() -> datetime:
+    """The time on the wall, with its zone: kept facts must not depend on where the file is read."""
+    return datetime.now(UTC).astimezone()
+
+
+class Desk(QObject):
+    """The open records and what the person at the screen has chosen.
+
+    `changed` tells that something was kept or that the farm in view changed: pages read anew.
+    `go_to` asks the window for a page, with the id of what to open there (or "").
+    """
+
+    changed = Signal()
+    go_to = Signal(str, str)
+    said = Signal(str)
+
+    def __init__(
+        self,
+        records: Records,
+        ask: Ask,
+        *,
+        clock: Callable[[], datetime] = local_now,
+        parent: QObject | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.records = records
+        self.ask = ask
+        self.clock = clock
+        self.initials = ""
+        farms = records.every(Farm)
+        self._farm_id = farms[0].id if farms else ""
+
+    @property
+    def farm(self) -> Farm | None:
+        """The farm in view as it stands now; None on an empty store."""
+        return self.records.find(Farm, self._farm_id) if self._farm_id else None
+
+    @property
+    def system(self) -> UnitSystem:
+        farm = self.farm
+        return farm.units if farm else UnitSystem.FARM
+
+    def show_farm(self, farm_id: str) -> None:
+        self._farm_id = farm_id
+        self.changed.emit()
+
+    def attempt(self, action: Callable[[], T]) -> T | None:
+        """Do something with the records; where that fails, say why and what to do. None means it failed.
+
+        What the person typed stays on the page, so that it can be kept once the cause is gone.
+        """
+        try:
+            result = action()
+        except RecordsError as error:
+            self.ask.tell(str(error))
+            return None
+        self.changed.emit()
+        return result
+
+    def say(self, text: str) -> None:
+        """A short word of what was done, shown in passing at the foot of the window."""
+        self.said.emit(text)

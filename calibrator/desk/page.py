@@ -1,0 +1,34 @@
+"""What a page is: a title, a body, and reading the records anew."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.parts import label
+from calibrator.desk.theme import SPACE
+
+
+class Page(QWidget):
+    """A page of the window. Subclasses fill `body` and override `reload` and, where it fits, `open`."""
+
+    key = ""
+
+    def __init__(self, desk: Desk, title: str) -> None:
+        super().__init__()
+        self.desk = desk
+        self.title = label(title, "title")
+        self.body = QVBoxLayout(self)
+        self.body.setContentsMargins(3 * SPACE, 2 * SPACE, 3 * SPACE, 2 * SPACE)
+        self.body.setSpacing(int(1.5 * SPACE))
+        self.body.addWidget(self.title)
+
+    def reload(self) -> None:
+        """Show the records as they are now. Called when the page comes up and after every change."""
+
+    def open(self, thing_id: str) -> None:
+        """Show one thing: a lot, a plan. An empty id is the page's own choice."""
+
+    def leave(self) -> bool:
+        """Asked before another page comes up; everything typed must be kept or still be there on return."""
+        return True

@@ -1,0 +1,119 @@
+"""Small pieces that every page is put together from."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Literal
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QLayout,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from calibrator.desk.theme import SPACE
+
+LabelKind = Literal["", "title", "heading", "figure", "quiet", "caution", "tag"]
+Tone = Literal["", "good", "warn", "bad"]
+
+
+def label(text: str = "", kind: LabelKind = "", *, wrap: bool = True, tone: Tone = "") -> QLabel:
+    """A line or paragraph; names of lots and people are plain text, never markup."""
+    made = QLabel(text)
+    made.setTextFormat(Qt.TextFormat.PlainText)
+    made.setWordWrap(wrap)
+    made.setProperty("kind", kind)
+    made.setProperty("tone", tone)
+    return made
+
+
+def button(text: str, on_click: Callable[[], object], kind: Literal["", "main", "link"] = "") -> QPushButton:
+    """A button that Enter presses only while it has the focus."""
+    made = QPushButton(text)
+    made.setProperty("kind", kind)
+    made.setAutoDefault(False)
+    made.clicked.connect(on_click)
+    return made
+
+
+def set_tone(widget: QWidget, tone: Tone) -> None:
+    """Colour by verdict; the words beside it must say the same."""
+    set_style_property(widget, "tone", tone)
+
+
+def set_style_property(widget: QWidget, name: str, value: str) -> None:
+    """Set a property that the style sheet looks at, and have it looked at again."""
+    if widget.property(name) != value:
+        widget.setProperty(name, value)
+        widget.style().unpolish(widget)
+        widget.style().polish(widget)
+
+
+def card(*items: QWidget | QLayout, tone: Tone = "") -> QFrame:
+    """A framed group of widgets, one under another."""
+    frame = QFrame()
+    frame.setProperty("kind", "card")
+    frame.setProperty("tone", tone)
+    layout = QVBoxLayout(frame)
+    layout.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)
+    layout.setSpacing(SPACE)
+    add_all(layout, items)
+    return frame
+
+
+def row(*items: QWidget | QLayout | None, spacing: int = SPACE) -> QHBoxLayout:
+    """Widgets side by side; None is a stretch."""
+    layout = QHBoxLayout()
+    layout.setSpacing(spacing)
+    for item in items:
+        if item is None:
+            layout.addStretch(1)
+        else:
+            add_all(layout, (item,))
+    return layout
+
+
+def column(*items: QWidget | QLayout | None, spacing: int = SPACE) -> QVBoxLayout:
+    """Widgets one under another; None is a stretch."""
+    layout = QVBoxLayout()
+    layout.setSpacing(spacing)
+    for item in items:
+        if item is None:
+            layout.addStretch(1)
+        else:
+            add_all(layout, (item,))
+    return layout
+
+
+def add_all(layout: QVBoxLayout | QHBoxLayout, items: tuple[QWidget | QLayout, ...]) -> None:
+    for item in items:
+        if isinstance(item, QLayout):
+            layout.addLayout(item)
+        else:
+            layout.addWidget(item)
+
+
+def scrolled(inner: QWidget) -> QScrollArea:
+    """The widget in a frame that scrolls when the window is small."""
+    area = QScrollArea()
+    area.setWidgetResizable(True)
+    area.setFrameShape(QFrame.Shape.NoFrame)
+    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    area.setWidget(inner)
+    return area
+
+
+def clear(layout: QLayout) -> None:
+    """Take everything out of a layout and let it go."""
+    while (item := layout.takeAt(0)) is not None:
+        if (widget := item.widget()) is not None:
+            widget.hide()
+            widget.deleteLater()
+        elif (inner := item.layout()) is not None:
+            clear(inner)

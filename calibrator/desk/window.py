@@ -1,0 +1,188 @@
+"""The window: a rail of pages at the left, the page in hand at the right, a passing notice at the foot."""
+
+from __future__ import annotations
+
+from importlib import import_module
+from typing import cast
+
+from PySide6.QtCore import QRect, Qt, QTimer
+from PySide6.QtGui import QCloseEvent, QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtWidgets import (
+    QButtonGroup,
+    QHBoxLayout,
+    QLabel,
+    QMainWindow,
+    QPushButton,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from calibrator.desk.context import Desk
+from calibrator.desk.emblem import Emblem
+from calibrator.desk.page import Page
+from calibrator.desk.parts import button, label
+from calibrator.desk.theme import SPACE
+
+# A page is imported when it is first opened, so that the first one is up at once.
+PAGES = {
+    "today": "calibrator.desk.pages.today:TodayPage",
+    "lots": "calibrator.desk.pages.lots:LotsPage",
+    "weigh_in": "calibrator.desk.pages.weigh_in:WeighInPage",
+    "tables": "calibrator.desk.pages.tables:TablesPage",
+    "season": "calibrator.desk.pages.season:SeasonPage",
+    "setup": "calibrator.desk.pages.setup:SetupPage",
+    "welcome": "calibrator.desk.pages.welcome:WelcomePage",
+}
+NOTICE_MS = 4000
+LOOK_AGAIN_MS = 5000
+
+
+class Window(QMainWindow):
+    """Shows one page at a time and looks after what other computers have kept meanwhile."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self.setWindowTitle(self.tr("Scoop calibration"))
+        self.setMinimumSize(1024, 700)
+        self.resize(1280, 800)
+        self._pages: dict[str, Page] = {}
+        self._stack = QStackedWidget()
+        self._rail, self._buttons = self._make_rail()
+        middle = QWidget()
+        layout = QHBoxLayout(middle)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(0)
+        layout.addWidget(self._rail)
+        layout.addWidget(self._stack, 1)
+        self.setCentralWidget(middle)
+        self._notice = self._make_notice()
+        self._seen = desk.records.version()
+        self._watch = QTimer(self)
+        self._watch.setInterval(LOOK_AGAIN_MS)
+        self._watch.timeout.connect(self._look_again)
+        self._watch.start()
+        desk.go_to.connect(self.show_page)
+        desk.changed.connect(self._reload)
+        desk.said.connect(self._say)
+        self.show_page("today" if desk.farm else "welcome", "")
+
+    def show_page(self, key: str, thing_id: str = "") -> None:
+        """Bring up a page, unless the one in hand asks to stay."""
+        here = self._stack.currentWidget()
+        if isinstance(here, Page) and here is not self._pages.get(key) and not here.leave():
+            self._check_button(here.key)
+            return
+        page = self.page(key)
+        self._stack.setCurrentWidget(page)
+        self._rail.setVisible(key != "welcome")
+        self._check_button(key)
+        page.reload()
+        page.open(thing_id)
+
+    def page(self, key: str) -> Page:
+        """The page of that key, made when first asked for."""
+        if key not in self._pages:
+            module, name = PAGES[key].split(":")
+            made = cast(Page, getattr(import_module(module), name)(self.desk))
+            made.key = key
+            self._pages[key] = made
+            self._stack.addWidget(made)
+        return self._pages[key]
+
+    @property
+    def current_page(self) -> Page:
+        return cast(Page, self._stack.currentWidget())
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        here = self._stack.currentWidget()
+        if isinstance(here, Page) and not here.leave():
+            event.ignore()
+            return
+        self._watch.stop()
+        event.accept()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._place_notice()
+
+    def _make_rail(self) -> tuple[QWidget, dict[str, QPushButton]]:
+        rail = QWidget()
+        rail.setObjectName("rail")
+        rail.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        rail.setFixedWidth(196)
+        layout = QVBoxLayout(rail)
+        layout.setContentsMargins(SPACE, 2 * SPACE, SPACE, 2 * SPACE)
+        layout.setSpacing(4)
+        layout.addWidget(Emblem(), 0, Qt.AlignmentFlag.AlignHCenter)
+        self._farm_name = label("", "quiet")
+        self._farm_name.setAlignment(Qt.AlignmentFlag.AlignHCenter)
+        layout.addWidget(self._farm_name)
+        layout.addSpacing(SPACE)
+        names = {
+            "today": self.tr("&Today"),
+            "lots": self.tr("&Lots"),
+            "weigh_in": self.tr("&Weigh-in"),
+            "tables": self.tr("&Batch tables"),
+            "season": self.tr("S&eason"),
+            "setup": self.tr("&Set-up"),
+        }
+        group = QButtonGroup(rail)
+        buttons = {}
+        for number, (key, name) in enumerate(names.items(), start=1):
+            buttons[key] = made = button(name, self._rail_pressed)
+            made.setProperty("kind", "rail")
+            made.setProperty("page", key)
+            made.setCheckable(True)
+            made.setToolTip(self.tr("Ctrl+{number}").format(number=number))
+            group.addButton(made)
+            shortcut = QShortcut(QKeySequence(f"Ctrl+{number}"), self)
+            shortcut.activated.connect(made.click)
+            if key == "setup":
+                layout.addStretch(1)
+            layout.addWidget(made)
+        return rail, buttons
+
+    def _make_notice(self) -> QLabel:
+        notice = label("", wrap=False)
+        notice.setParent(self)
+        notice.setObjectName("notice")
+        notice.hide()
+        self._notice_timer = QTimer(self)
+        self._notice_timer.setSingleShot(True)
+        self._notice_timer.setInterval(NOTICE_MS)
+        self._notice_timer.timeout.connect(notice.hide)
+        return notice
+
+    def _rail_pressed(self) -> None:
+        self.show_page(self.sender().property("page"), "")
+
+    def _check_button(self, key: str) -> None:
+        if key in self._buttons:
+            self._buttons[key].setChecked(True)
+
+    def _reload(self) -> None:
+        self._seen = self.desk.records.version()
+        farm = self.desk.farm
+        self._farm_name.setText(farm.name if farm else "")
+        self.current_page.reload()
+
+    def _look_again(self) -> None:
+        if self.desk.records.version() != self._seen:
+            self._reload()
+
+    def _say(self, text: str) -> None:
+        self._notice.setText(text)
+        self._notice.adjustSize()
+        self._place_notice()
+        self._notice.show()
+        self._notice.raise_()
+        self._notice_timer.start()
+
+    def _place_notice(self) -> None:
+        size = self._notice.sizeHint()
+        left = (self.width() - size.width()) // 2
+        self._notice.setGeometry(
+            QRect(left, self.height() - size.height() - 3 * SPACE, size.width(), size.height())
+        )
