@@ -37,7 +37,7 @@ def _run_demo() -> int:
 def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
         prog="calibrator",
-        description="Weigh the scoop for each new lot of milk replacer, draw its line, print its batch table.",
+        description="Weigh the scoop for a new lot of milk replacer, draw its line, print its batch table.",
     )
     parser.add_argument(
         "--demo", action="store_true", help="open a throw-away copy of an invented farm's season"
@@ -49,8 +49,8 @@ def _parser() -> argparse.ArgumentParser:
 
 def _missing_library(error: ImportError) -> str:
     return (
-        f"The window's libraries could not be loaded ({error}). On Linux without a desktop, install the system "
-        "packages named in the README under 'Linux without a desktop', then start again."
+        f"The window's libraries could not be loaded ({error}). On Linux without a desktop, install the "
+        "system packages named in the README under 'Linux without a desktop', then start again."
     )
 
 

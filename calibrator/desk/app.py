@@ -93,8 +93,8 @@ class _Hook:
         self._ask.tell(
             QCoreApplication.translate(
                 "App",
-                "Something in the program went wrong, and it was written to the log. What you have kept is safe. "
-                "Go to another page and come back; if it happens again, close the program and start it anew.",
+                "Something in the program went wrong, and it was written to the log. What you have kept "
+                "is safe. Go to another page and come back; if it happens again, close the program and start it anew.",
             )
         )
         self._telling = False

@@ -80,15 +80,24 @@ def desk(qapp: QApplication, records: Records, answers: Answers) -> Desk:
     farm = records.keep(Farm(id=new_id(), name="Windy Hollow"))
     records.keep(
         Scale(
-            id=new_id(), farm_id=farm.id, name="Kitchen scale", resolution_g=2.8349523125, resolution_typed="0.1 oz",
-            capacity_g=4989.5, capacity_typed="11 lb",
+            id=new_id(),
+            farm_id=farm.id,
+            name="Kitchen scale",
+            resolution_g=2.8349523125,
+            resolution_typed="0.1 oz",
+            capacity_g=4989.5,
+            capacity_typed="11 lb",
         )
-    )  # fmt: skip
+    )
     records.keep(
         Scoop(
-            id=new_id(), farm_id=farm.id, name="Red scoop", shape=Cylinder(diameter_mm=96, height_mm=92),
-            volume_ml=665.9, volume_u_ml=3.0,
+            id=new_id(),
+            farm_id=farm.id,
+            name="Red scoop",
+            shape=Cylinder(diameter_mm=96, height_mm=92),
+            volume_ml=665.9,
+            volume_u_ml=3.0,
         )
-    )  # fmt: skip
+    )
     records.keep(Lot(id=new_id(), farm_id=farm.id, lot_number="25-0302A", product="20-20 replacer"))
     return Desk(records, answers, clock=at_noon)
