@@ -1,0 +1,285 @@
+"""A scoop cut through the middle, true to its shape, with the new line, the old line and how far it moves."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPaintEvent, QPen, QPolygonF
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from calibrator.desk.theme import tokens, ui_font
+from calibrator.model import Shape, UnitSystem
+from calibrator.science.errors import CannotCompute
+from calibrator.science.scoop import height_from_down_wall_mm, inner_height_mm, outline_mm
+from calibrator.units import show_length
+
+MARGIN = 14.0
+GAP = 14.0  # between the wall and what is written beside it
+WALL = 4.0
+HEAD = 5.0  # an arrow's head
+
+
+@dataclass(frozen=True)
+class _View:
+    """Millimetres of the scoop to pixels of the widget."""
+
+    outline: tuple[tuple[float, float], ...]
+    axis: float
+    floor: float
+    scale: float
+
+    def right(self, height_mm: float) -> QPointF:
+        return QPointF(self.axis + self._half_width(height_mm) * self.scale, self._y(height_mm))
+
+    def left(self, height_mm: float) -> QPointF:
+        return QPointF(self.axis - self._half_width(height_mm) * self.scale, self._y(height_mm))
+
+    def powder(self, height_mm: float) -> QPolygonF:
+        levels = [h for h, _ in self.outline if h < height_mm] + [height_mm]
+        walls = [self.left(h) for h in reversed(levels)] + [self.right(h) for h in levels]
+        return QPolygonF(walls)
+
+    def wall(self) -> QPainterPath:
+        path = QPainterPath(self.left(self.outline[-1][0]))
+        for height, _ in reversed(self.outline[:-1]):
+            path.lineTo(self.left(height))
+        for height, _ in self.outline:
+            path.lineTo(self.right(height))
+        return path
+
+    def _y(self, height_mm: float) -> float:
+        return self.floor - height_mm * self.scale
+
+    def _half_width(self, height_mm: float) -> float:
+        below = self.outline[0]
+        for above in self.outline[1:]:
+            if height_mm <= above[0]:
+                part = (height_mm - below[0]) / (above[0] - below[0])
+                return below[1] + part * (above[1] - below[1])
+            below = above
+        return below[1]
+
+
+class ScoopDrawing(QWidget):
+    """The cross-section to scale. With lines it tells where they are; without, how large the scoop is."""
+
+    def __init__(self, system: UnitSystem = UnitSystem.FARM) -> None:
+        super().__init__()
+        self._system = system
+        self._shape: Shape | None = None
+        self._new_mm: float | None = None
+        self._old_mm: float | None = None
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self._name_it()
+
+    def set_shape(self, shape: Shape | None) -> None:
+        """The scoop to draw; None, or sizes that no scoop can have, leave the drawing empty."""
+        self._shape = shape if shape is not None and _can_be_drawn(shape) else None
+        self._name_it()
+
+    def set_lines(self, new_down_wall_mm: float | None, old_down_wall_mm: float | None) -> None:
+        """Where the lines are, mm from the rim down the wall; a line that is not on the wall is left out."""
+        self._new_mm, self._old_mm = new_down_wall_mm, old_down_wall_mm
+        self._name_it()
+
+    def set_system(self, system: UnitSystem) -> None:
+        """Which unit is written first; the other follows in brackets."""
+        self._system = system
+        self._name_it()
+
+    def sizeHint(self) -> QSize:
+        return QSize(520, 300)
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(380, 190)
+
+    def words(self) -> str:
+        """What the drawing shows, in words: its accessible name."""
+        if self._shape is None:
+            return self.tr("No scoop to draw yet")
+        parts = [
+            " ".join(text) for text in (self._new_words(), self._move_words(), self._old_words()) if text
+        ]
+        return ". ".join(parts) or self.tr("Scoop in cross-section")
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        if self._shape is not None:
+            self._paint(painter, self._shape)
+        painter.end()
+
+    def _paint(self, painter: QPainter, shape: Shape) -> None:
+        new, old = self._level(self._new_mm), self._level(self._old_mm)
+        with_sizes = new is None and old is None
+        view = self._view(shape, with_sizes)
+        t = tokens()
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(QColor(t.action_soft))
+        painter.drawPolygon(view.powder(inner_height_mm(shape) if new is None else new))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        if old is not None:
+            self._paint_old(painter, view, old)
+        if new is not None:
+            self._paint_new(painter, view, new)
+        if new is not None and old is not None and self._length(abs(new - old)) != self._length(0.0):
+            self._paint_move(painter, view, old, new)
+        painter.setPen(_pen(t.action, WALL))
+        painter.drawPath(view.wall())
+        if with_sizes:
+            self._paint_sizes(painter, view, shape)
+
+    def _paint_new(self, painter: QPainter, view: _View, level: float) -> None:
+        t = tokens()
+        painter.setPen(_pen(t.mark, 3.5))
+        painter.drawLine(view.left(level), view.right(level) + QPointF(GAP, 0))
+        offset = QPointF(GAP * 0.9, 0)
+        painter.setPen(_pen(t.mark, 1.5))
+        rim = view.outline[-1][0]
+        painter.drawLine(view.right(rim), view.right(rim) + QPointF(GAP, 0))
+        _arrow(painter, view.right(rim) + offset, view.right(level) + offset)
+        words = [*self._new_words(), *self._move_words()]
+        left = view.right(rim).x() + 2 * GAP
+        self._paint_words(painter, words, QPointF(left, view.right(level).y()), t.mark)
+
+    def _paint_old(self, painter: QPainter, view: _View, level: float) -> None:
+        t = tokens()
+        pen = QPen(QColor(t.quiet), 2.5, Qt.PenStyle.DashLine)
+        painter.setPen(pen)
+        painter.drawLine(view.left(level) - QPointF(GAP, 0), view.right(level))
+        right = view.left(view.outline[-1][0]).x() - 2 * GAP
+        self._paint_words(painter, self._old_words(), QPointF(right, view.left(level).y()), t.quiet, True)
+
+    def _paint_move(self, painter: QPainter, view: _View, old: float, new: float) -> None:
+        start, end = QPointF(view.axis, view.right(old).y()), QPointF(view.axis, view.right(new).y())
+        if abs(end.y() - start.y()) < 4 * HEAD:
+            # Too short for an arrow: let its tail begin on the far side of the old line.
+            start.setY(end.y() + (4 * HEAD if start.y() > end.y() else -4 * HEAD))
+        painter.setPen(_pen(tokens().mark, 2.0))
+        _arrow(painter, start, end)
+
+    def _paint_sizes(self, painter: QPainter, view: _View, shape: Shape) -> None:
+        t = tokens()
+        rim = view.outline[-1][0]
+        painter.setPen(_pen(t.quiet, 1.2))
+        lift, aside = QPointF(0, -GAP), QPointF(-GAP, 0)
+        _arrow(painter, view.left(rim) + lift, view.right(rim) + lift, both=True)
+        leftmost = min(view.left(0).x(), view.left(rim).x())
+        _arrow(
+            painter,
+            QPointF(leftmost, view.left(rim).y()) + aside,
+            QPointF(leftmost, view.floor) + aside,
+            both=True,
+        )
+        painter.setPen(QColor(t.text))
+        painter.setFont(ui_font(0.95))
+        metrics = QFontMetricsF(painter.font())
+        across, high = self._length(2 * view.outline[-1][1]), self._length(inner_height_mm(shape))
+        middle = QPointF(view.axis - metrics.horizontalAdvance(across) / 2, view.left(rim).y() - 1.6 * GAP)
+        painter.drawText(middle, across)
+        beside = leftmost - 1.7 * GAP - metrics.horizontalAdvance(high)
+        painter.drawText(QPointF(beside, (view.left(rim).y() + view.floor + metrics.ascent()) / 2), high)
+
+    def _paint_words(
+        self, painter: QPainter, words: list[str], at: QPointF, colour: str, to_the_left: bool = False
+    ) -> None:
+        line = QFontMetricsF(_font(True)).lineSpacing()
+        top = at.y() - line * len(words) / 2
+        top = min(max(top, MARGIN / 2), self.height() - line * len(words) - MARGIN / 2)
+        painter.setPen(QColor(colour))
+        for number, text in enumerate(words):
+            painter.setFont(_font(number == 0))
+            width = QFontMetricsF(painter.font()).horizontalAdvance(text)
+            x = at.x() - width if to_the_left else at.x()
+            painter.drawText(QRectF(x, top + number * line, width + 2, line), 0, text)
+
+    def _view(self, shape: Shape, with_sizes: bool) -> _View:
+        outline = outline_mm(shape)
+        width_mm, height_mm = 2 * max(half for _, half in outline), outline[-1][0]
+        left, right = self._gutters(with_sizes)
+        above = 3.5 * GAP if with_sizes else MARGIN
+        room_x = max(self.width() - left - right - 2 * MARGIN, 40.0)
+        room_y = max(self.height() - above - MARGIN - WALL, 40.0)
+        scale = min(room_x / width_mm, room_y / height_mm)
+        spare = max(room_y - height_mm * scale, 0) / 2
+        axis = MARGIN + left + room_x / 2
+        return _View(outline, axis, self.height() - MARGIN - spare, scale)
+
+    def _gutters(self, with_sizes: bool) -> tuple[float, float]:
+        """Room at the left and at the right for what is written there."""
+        if with_sizes and self._shape is not None:
+            side = _widest([self._length(inner_height_mm(self._shape))]) + 2 * GAP
+            return side, side
+        left, right = _widest(self._old_words()), _widest([*self._new_words(), *self._move_words()])
+        return (left + 2 * GAP if left else GAP), (right + 2 * GAP if right else GAP)
+
+    def _new_words(self) -> list[str]:
+        if self._new_mm is None or self._level(self._new_mm) is None:
+            return []
+        return [self.tr("New line"), self._length(self._new_mm), self.tr("down the wall")]
+
+    def _old_words(self) -> list[str]:
+        if self._old_mm is None or self._level(self._old_mm) is None:
+            return []
+        return [self.tr("Old line"), self._length(self._old_mm), self.tr("down the wall")]
+
+    def _move_words(self) -> list[str]:
+        if self._new_mm is None or self._old_mm is None or not (self._new_words() and self._old_words()):
+            return []
+        distance = self._length(abs(self._new_mm - self._old_mm))
+        if distance == self._length(0.0):
+            return [self.tr("stays where it is")]
+        if self._new_mm > self._old_mm:
+            return [self.tr("moves down {distance}").format(distance=distance)]
+        return [self.tr("moves up {distance}").format(distance=distance)]
+
+    def _length(self, mm: float) -> str:
+        other = UnitSystem.METRIC if self._system is UnitSystem.FARM else UnitSystem.FARM
+        return f"{show_length(mm, self._system)} ({show_length(mm, other)})"
+
+    def _level(self, down_wall_mm: float | None) -> float | None:
+        if self._shape is None or down_wall_mm is None:
+            return None
+        try:
+            return height_from_down_wall_mm(self._shape, down_wall_mm)
+        except CannotCompute:
+            return None
+
+    def _name_it(self) -> None:
+        self.setAccessibleName(self.words())
+        self.update()
+
+
+def _can_be_drawn(shape: Shape) -> bool:
+    try:
+        outline_mm(shape)
+    except CannotCompute:
+        return False
+    return True
+
+
+def _font(strong: bool) -> QFont:
+    return ui_font(1.0 if strong else 0.95, QFont.Weight.Bold if strong else QFont.Weight.Normal)
+
+
+def _widest(words: list[str]) -> float:
+    return max((QFontMetricsF(_font(True)).horizontalAdvance(text) for text in words), default=0.0)
+
+
+def _pen(colour: str, width: float) -> QPen:
+    return QPen(
+        QColor(colour), width, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap, Qt.PenJoinStyle.RoundJoin
+    )
+
+
+def _arrow(painter: QPainter, start: QPointF, end: QPointF, *, both: bool = False) -> None:
+    """A line with a head at its end, or at both ends."""
+    painter.drawLine(start, end)
+    for tip, other in ((end, start), (start, end))[: 2 if both else 1]:
+        along = tip - other
+        length = max((along.x() ** 2 + along.y() ** 2) ** 0.5, 1e-6)
+        unit = along / length * HEAD
+        side = QPointF(-unit.y(), unit.x()) * 0.7
+        painter.drawLine(tip, tip - unit + side)
+        painter.drawLine(tip, tip - unit - side)
