@@ -3,3 +3,36 @@
 Belongs here: everything that touches a database. Never here: Qt, formulas, units. Facts are added, never
 overwritten: a correction is a new revision that names the one it replaces, who and why.
 """
+
+from calibrator.records.errors import (
+    DiskFull,
+    EditedMeanwhile,
+    ImportRefused,
+    NotAllowed,
+    RecordsDamaged,
+    RecordsError,
+    RecordsLocked,
+    RecordsReadOnly,
+    RecordsTooNew,
+    RecordsUnreachable,
+)
+from calibrator.records.nouns import Change
+from calibrator.records.paths import default_url, sample_lots_folder
+from calibrator.records.repository import Records
+
+__all__ = [
+    "Change",
+    "DiskFull",
+    "EditedMeanwhile",
+    "ImportRefused",
+    "NotAllowed",
+    "Records",
+    "RecordsDamaged",
+    "RecordsError",
+    "RecordsLocked",
+    "RecordsReadOnly",
+    "RecordsTooNew",
+    "RecordsUnreachable",
+    "default_url",
+    "sample_lots_folder",
+]

@@ -1,0 +1,149 @@
+"""Dated copies of a records file, beside it, by SQLite's own backup.
+
+One a day at most and one before each change of layout. Kept: all of the last two weeks, then the last of
+each week for a quarter, then the last of each month for good; copies before a change of layout always.
+"""
+
+from __future__ import annotations
+
+import os
+import re
+import sqlite3
+from collections.abc import Iterable
+from contextlib import closing
+from dataclasses import dataclass
+from datetime import UTC, date, datetime, timedelta
+from pathlib import Path
+
+from calibrator.records.errors import RecordsError, RecordsUnreachable
+from calibrator.records.paths import backups_folder
+
+DAILY = "daily"
+_NAME = re.compile(r"(\d{8}T\d{6})-([a-z0-9-]+)\.sqlite")
+_STAMP = "%Y%m%dT%H%M%S"
+_ALL_DAYS = 14
+_WEEKLY_DAYS = 92
+
+
+@dataclass(frozen=True)
+class Backup:
+    """One dated copy; `why` is `daily`, or what it was made before."""
+
+    path: Path
+    at: datetime
+    why: str
+
+
+def every(file: Path) -> list[Backup]:
+    """The backups of a records file, oldest first."""
+    found = (_backup(path) for path in backups_folder(file).glob("*.sqlite"))
+    return sorted((one for one in found if one), key=lambda one: (one.at, one.path.name))
+
+
+def make(file: Path, why: str, now: datetime | None = None) -> Backup:
+    """Copy the records as they are now. Raises `RecordsError` when no whole copy could be made."""
+    at = (now or datetime.now(UTC)).astimezone(UTC).replace(microsecond=0)
+    folder = backups_folder(file)
+    path = folder / f"{at.strftime(_STAMP)}-{why}.sqlite"
+    unfinished = path.with_suffix(".part")
+    try:
+        folder.mkdir(exist_ok=True)
+        _copy(file, unfinished)
+        os.replace(unfinished, path)
+    except (OSError, sqlite3.Error) as error:
+        unfinished.unlink(missing_ok=True)
+        raise RecordsError(
+            "backup_failed", place=str(file), backups=str(folder), fault=_reason(error)
+        ) from error
+    return Backup(path, at, why)
+
+
+def daily(file: Path, now: datetime | None = None) -> Backup | None:
+    """Make today's copy unless there is one, and let go of those that the rule no longer keeps."""
+    moment = now or datetime.now(UTC)
+    there = every(file)
+    if any(one.why == DAILY and one.at.date() >= moment.astimezone(UTC).date() for one in there):
+        return None
+    made = make(file, DAILY, moment)
+    for old in to_drop([*there, made], made.at.date()):
+        old.path.unlink(missing_ok=True)
+    return made
+
+
+def to_drop(backups: Iterable[Backup], today: date) -> list[Backup]:
+    """The backups that the rule no longer keeps, oldest first."""
+    last: dict[tuple[int, ...], Backup] = {}
+    routine = sorted((one for one in backups if one.why == DAILY), key=lambda one: one.at)
+    for one in routine:
+        last[_period(one.at.date(), today)] = one
+    kept = {one.path for one in last.values()}
+    return [one for one in routine if one.path not in kept]
+
+
+def set_aside(file: Path, now: datetime | None = None) -> Path:
+    """Move a damaged records file (and its journal) out of the way under a dated name; nothing is deleted.
+
+    Returns its new path. The records must be closed.
+    """
+    stamp = (now or datetime.now(UTC)).strftime(_STAMP)
+    aside = file.with_name(f"{file.stem}-damaged-{stamp}{file.suffix}")
+    journal = file.with_name(file.name + "-journal")
+    if journal.exists():
+        journal.rename(aside.with_name(aside.name + "-journal"))
+    return file.rename(aside)
+
+
+def restore(file: Path, chosen: Backup) -> Path | None:
+    """Put a backup in the place of a records file, which must be closed.
+
+    What was there is set aside, and its new path returned (None where nothing was there). Raises
+    `RecordsUnreachable` when the backup is gone, `RecordsError` when it cannot be copied.
+    """
+    if not chosen.path.is_file():
+        raise RecordsUnreachable("no_backup", place=str(chosen.path))
+    fresh = file.with_name(file.name + ".part")
+    try:
+        _copy(chosen.path, fresh)
+        aside = set_aside(file) if file.exists() else None
+        os.replace(fresh, file)
+    except (OSError, sqlite3.Error) as error:
+        fresh.unlink(missing_ok=True)
+        raise RecordsError(
+            "backup_failed", place=str(file), backups=str(chosen.path.parent), fault=_reason(error)
+        ) from error
+    return aside
+
+
+def _period(day: date, today: date) -> tuple[int, ...]:
+    age = today - day
+    if age < timedelta(days=_ALL_DAYS):
+        return 0, day.toordinal()
+    if age < timedelta(days=_WEEKLY_DAYS):
+        return 1, *day.isocalendar()[:2]
+    return 2, day.year, day.month
+
+
+def _copy(source: Path, target: Path) -> None:
+    target.unlink(missing_ok=True)
+    with closing(sqlite3.connect(source)) as old, closing(sqlite3.connect(target)) as new:
+        old.backup(new)
+        verdict = new.execute("PRAGMA quick_check(1)").fetchone()[0]
+    if verdict != "ok":
+        raise sqlite3.DatabaseError(verdict)
+    with target.open("rb+") as written:
+        os.fsync(written.fileno())
+
+
+def _backup(path: Path) -> Backup | None:
+    named = _NAME.fullmatch(path.name)
+    if not named:
+        return None
+    try:
+        at = datetime.strptime(named[1], _STAMP).replace(tzinfo=UTC)
+    except ValueError:
+        return None
+    return Backup(path, at, named[2])
+
+
+def _reason(error: Exception) -> str:
+    return getattr(error, "strerror", None) or str(error)

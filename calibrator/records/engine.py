@@ -1,0 +1,59 @@
+"""Connections that keep what they acknowledge.
+
+SQLite: rollback journal with extra syncing (such files end up on shared drives, where a write-ahead log is
+unsafe), foreign keys on, transactions begun by us because the driver's own habits leave table changes
+outside of them. PostgreSQL: its own defaults, with synchronous commit made sure of.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+from sqlalchemy import Connection, Engine, create_engine, event
+from sqlalchemy.exc import NoSuchModuleError
+
+from calibrator.records.errors import RecordsError
+from calibrator.records.place import Place
+
+WRITES = "calibrator_writes"
+_WAIT_S = 5
+
+
+def make_engine(place: Place, *, read_only: bool) -> Engine:
+    """An engine for a place. Raises `RecordsError` where the server's driver is not installed."""
+    try:
+        return _sqlite(place, read_only) if place.file else _postgresql(place, read_only)
+    except (ModuleNotFoundError, NoSuchModuleError):
+        raise RecordsError("no_driver") from None
+
+
+def begin_writing(connection: Connection) -> None:
+    """Begin a transaction that no other writer can share, so that what it reads stays true until it ends."""
+    connection.execution_options(**{WRITES: True})
+    connection.begin()
+    if connection.dialect.name == "postgresql":
+        connection.exec_driver_sql("LOCK TABLE changes IN EXCLUSIVE MODE")
+
+
+def _sqlite(place: Place, read_only: bool) -> Engine:
+    engine = create_engine(place.url, connect_args={"timeout": _WAIT_S, "isolation_level": None})
+
+    def connected(raw: Any, _record: Any) -> None:
+        raw.execute("PRAGMA foreign_keys = ON")
+        raw.execute("PRAGMA synchronous = EXTRA")
+        raw.execute("PRAGMA query_only = ON" if read_only else "PRAGMA journal_mode = DELETE")
+
+    def begun(connection: Connection) -> None:
+        writes = connection.get_execution_options().get(WRITES)
+        connection.exec_driver_sql("BEGIN IMMEDIATE" if writes else "BEGIN")
+
+    event.listen(engine, "connect", connected)
+    event.listen(engine, "begin", begun)
+    return engine
+
+
+def _postgresql(place: Place, read_only: bool) -> Engine:
+    options = "-c synchronous_commit=on" + (" -c default_transaction_read_only=on" if read_only else "")
+    return create_engine(
+        place.url, pool_pre_ping=True, connect_args={"options": options, "connect_timeout": _WAIT_S}
+    )

@@ -1,0 +1,175 @@
+"""What can go wrong with the records, each told as a sentence a person can act on.
+
+An error carries `code` and `params`, so that a screen may tell it in another language; `str()` is English.
+A failing disk, a lock, a damaged file are the world's doing and arrive as one of these; a fault of the
+program itself is never disguised as one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from typing import Any
+
+from sqlalchemy.exc import DBAPIError, IntegrityError, InterfaceError, OperationalError
+
+SENTENCES = {
+    "locked": "The records {place} are open in another window of this program. Close that window first, "
+    "or open them here to look without writing.",
+    "busy": "The records {place} are busy with other work. Wait a moment and do it again; "
+    "nothing was changed.",
+    "no_locks": "The drive that holds {place} cannot tell this program whether another computer has the "
+    "records open. Move them to a drive of this computer.",
+    "too_new": "The records {place} were written by a newer version of this program (layout {found}; this "
+    "program knows layouts up to {known}). Nothing was changed. Install the newer version to open them.",
+    "too_old": "The records {place} have the older layout {found} (this program uses {known}). "
+    "Open them once for writing, so that they are brought up to date after a backup.",
+    "damaged": "The records {place} are damaged: {detail}. Nothing was changed. Set the file aside and "
+    "restore the newest backup from {backups}.",
+    "emptied": "The records {place} are empty, but backups of them exist in {backups}. Nothing was changed. "
+    "Restore the newest backup, or move the backups away to start afresh.",
+    "not_records": "The file {place} is not a records file of this program. Nothing was changed. "
+    "Choose another file.",
+    "missing": "There are no records at {place}. Check the name, and that the drive is connected.",
+    "gone": "The records {place} are no longer where they were opened: the file was moved, replaced or "
+    "removed. Put it back, or close and open the records again; then enter this again.",
+    "unreachable": "The records {place} cannot be reached. Check the drive or the network, then do it "
+    "again; what was kept before is safe.",
+    "read_only": "The records {place} are open to look only, or the file or its folder is write-protected. "
+    "Nothing was changed. Open them for writing, or ask whoever looks after this computer.",
+    "disk_full": "The disk that holds {place} is full, so this was not kept. Free some space, then enter it "
+    "again; what was kept before is safe.",
+    "not_a_url": "‘{place}’ does not name records: give the path of a file, or an address that begins with "
+    "sqlite:/// or postgresql://.",
+    "no_driver": "Records on a server need an addition to this program: install it with its ‘server’ option.",
+    "edited_meanwhile": "This {kind} was changed meanwhile on another page or computer. Look at the newer "
+    "telling, then make your change again.",
+    "unknown": "There is no {kind} with the name {id} in these records. Refresh the page.",
+    "not_kept": "This {kind} cannot be kept: {fault}. Mend it and try again.",
+    "refers": "This {kind} names something that is not in these records. Refresh the page and try again.",
+    "other_farm": "This {kind} belongs to another farm and cannot be moved. Enter a new one instead.",
+    "frozen": "This weigh-in is signed off and cannot be changed. Start a new weigh-in for the lot.",
+    "not_signed": "A spot fill belongs to a lot that is signed off. Sign off its weigh-in first.",
+    "closed": "The records {place} are closed. Open them again.",
+    "abandoned": "This weigh-in was given up and cannot be signed off. Take it up again first.",
+    "foreign_mark": "A mark can only be kept with the sign-off it belongs to. Sign off the weigh-in again.",
+    "already_there": "A different {kind} is already kept under the same name. Refresh the page and enter "
+    "it anew.",
+    "struck_on_arrival": "A new {kind} cannot be struck out already. Keep it first, then strike it out.",
+    "no_reason": "Say why this {kind} is struck out.",
+    "append_only": "Records are only ever added to; what is kept cannot be changed or removed. "
+    "Enter a correction instead.",
+    "refused": "The records {place} refused this: {detail}. Nothing was changed.",
+    "import_unreadable": "{file} cannot be read: {fault}. Nothing was brought in.",
+    "import_fault": "{file}, entry {entry}: {fault}. Mend the file and try again; nothing was brought in.",
+    "no_backup": "There is no backup {place}. Choose another one.",
+    "backup_failed": "No backup of {place} could be made in {backups}: {fault}. Free some space or check the "
+    "folder, then try again.",
+}
+"""The English sentences by code."""
+
+
+class RecordsError(Exception):
+    """Something about the records that a person can act on; `str()` is the sentence."""
+
+    def __init__(self, code: str, **params: str) -> None:
+        super().__init__(SENTENCES[code].format(**params))
+        self.code = code
+        self.params = params
+
+
+class RecordsLocked(RecordsError):
+    """Another instance has the file, or holds it busy."""
+
+
+class RecordsTooNew(RecordsError):
+    """Written by a newer program; both layout versions are named in `params`."""
+
+
+class RecordsDamaged(RecordsError):
+    """The file is broken, emptied, or not a records file at all."""
+
+
+class RecordsReadOnly(RecordsError):
+    """Writing was tried where only looking is possible."""
+
+
+class RecordsUnreachable(RecordsError):
+    """The file or server is missing, moved, or cut off."""
+
+
+class DiskFull(RecordsError):
+    """No room to keep what was entered."""
+
+
+class NotAllowed(RecordsError):
+    """The records' own rules refuse it: frozen, unknown, unsound."""
+
+
+class ImportRefused(RecordsError):
+    """A file to bring in has a fault; the entry and field are named."""
+
+
+class EditedMeanwhile(RecordsError):
+    """Someone else changed the same thing first. `newest` is what it is now."""
+
+    def __init__(self, kind: str, newest: Any) -> None:
+        super().__init__("edited_meanwhile", kind=kind)
+        self.newest = newest
+
+
+_BY_SQLITE_NAME: tuple[tuple[str, type[RecordsError], str], ...] = (
+    ("SQLITE_BUSY", RecordsLocked, "busy"),
+    ("SQLITE_LOCKED", RecordsLocked, "busy"),
+    ("SQLITE_FULL", DiskFull, "disk_full"),
+    ("SQLITE_READONLY", RecordsReadOnly, "read_only"),
+    ("SQLITE_CANTOPEN", RecordsUnreachable, "unreachable"),
+    ("SQLITE_PERM", RecordsReadOnly, "read_only"),
+    ("SQLITE_IOERR", RecordsUnreachable, "unreachable"),
+    ("SQLITE_CORRUPT", RecordsDamaged, "damaged"),
+    ("SQLITE_NOTADB", RecordsDamaged, "not_records"),
+    ("SQLITE_CONSTRAINT_TRIGGER", NotAllowed, "append_only"),
+)
+_BY_SQLSTATE: tuple[tuple[str, type[RecordsError], str], ...] = (
+    ("53100", DiskFull, "disk_full"),
+    ("25006", RecordsReadOnly, "read_only"),
+    ("42501", RecordsReadOnly, "read_only"),
+    ("55P03", RecordsLocked, "busy"),
+    ("40", RecordsLocked, "busy"),
+    ("57", RecordsUnreachable, "unreachable"),
+    ("08", RecordsUnreachable, "unreachable"),
+    ("28", RecordsUnreachable, "unreachable"),
+    ("3D", RecordsUnreachable, "unreachable"),
+    ("P0001", NotAllowed, "append_only"),
+)
+
+
+@contextmanager
+def told(place: str, backups: str = "", kind: str = "record") -> Iterator[None]:
+    """Turn what the database raises inside into a `RecordsError`."""
+    try:
+        yield
+    except DBAPIError as error:
+        raise translated(error, place, backups, kind) from error
+
+
+def translated(error: DBAPIError, place: str, backups: str = "", kind: str = "record") -> RecordsError:
+    """The `RecordsError` for a database error. `place` must hold no password."""
+    name = getattr(error.orig, "sqlite_errorname", None) or ""
+    state = getattr(error.orig, "sqlstate", None) or ""
+    table, key = (_BY_SQLITE_NAME, name) if name else (_BY_SQLSTATE, state)
+    for prefix, error_class, code in table:
+        if key.startswith(prefix):
+            detail = _detail(error)
+            return error_class(code, place=place, backups=backups, detail=detail)
+    if name == "SQLITE_CONSTRAINT_FOREIGNKEY" or state == "23503":
+        return NotAllowed("refers", kind=kind)
+    if isinstance(error, IntegrityError):
+        return NotAllowed("refused", place=place, detail=_detail(error))
+    if isinstance(error, OperationalError | InterfaceError) and not name:
+        return RecordsUnreachable("unreachable", place=place)
+    return RecordsError("refused", place=place, detail=_detail(error))
+
+
+def _detail(error: DBAPIError) -> str:
+    return str(error.orig).strip().splitlines()[0] if str(error.orig).strip() else "no reason was given"

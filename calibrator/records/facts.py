@@ -1,0 +1,184 @@
+"""What happened: fills, strikes, sign-offs with their marks, printed sheets. Added once, never changed."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from datetime import datetime
+from typing import Any, TypeVar
+
+from sqlalchemy import Connection, Select, Table, func, insert, select
+
+from calibrator.model import Fill, Lot, Mark, Printed, Scale, Scoop, SignOff, SpotFill, WeighIn
+from calibrator.records import nouns
+from calibrator.records.errors import EditedMeanwhile, NotAllowed
+from calibrator.records.plain import kind_word
+from calibrator.records.rows import (
+    Writing,
+    as_value,
+    refuse_frozen,
+    refuse_missing,
+    refuse_unsound,
+    spoken,
+)
+from calibrator.records.tables import (
+    FACTS,
+    fill_strikes,
+    marks,
+    prints,
+    sign_offs,
+    spot_strikes,
+)
+
+W = TypeVar("W", Fill, SpotFill)
+F = TypeVar("F", Fill, SpotFill, SignOff, Mark, Printed)
+
+STRIKES: dict[type, Table] = {Fill: fill_strikes, SpotFill: spot_strikes}
+
+
+@dataclass(frozen=True)
+class Strike:
+    """A fill struck out (with the reason) or taken back in (None)."""
+
+    of_id: str
+    reason: str | None
+    by: str
+    at: datetime | None = None
+
+
+def add_weighed(writing: Writing, fill: W, at: datetime | None = None) -> W:
+    """Keep a fill or spot fill. Adding the very same one again changes nothing."""
+    kind = type(fill)
+    refuse_unsound(fill)
+    if fill.struck_reason is not None:
+        raise NotAllowed("struck_on_arrival", kind=spoken(kind))
+    there = one(writing.connection, kind, fill.id)
+    if there is not None:
+        if replace(there, struck_reason=None) != fill:
+            raise NotAllowed("already_there", kind=spoken(kind))
+        return there
+    _refuse_out_of_place(writing.connection, fill)
+    writing.add(FACTS[kind], fill, change=writing.change(kind_word(kind), fill.by, at=at))
+    return fill
+
+
+def add_strike(writing: Writing, kind: type[W], strike: Strike) -> W:
+    """Strike a fill out or take it back in; gives the fill as it now counts."""
+    connection = writing.connection
+    refuse_unsound(strike)
+    fill = one(connection, kind, strike.of_id)
+    if fill is None:
+        raise NotAllowed("unknown", kind=spoken(kind), id=strike.of_id)
+    if strike.reason is not None and not strike.reason.strip():
+        raise NotAllowed("no_reason", kind=spoken(kind))
+    if isinstance(fill, Fill):
+        refuse_frozen(connection, fill.weigh_in_id)
+    if fill.struck_reason != strike.reason:
+        verb = "restore" if strike.reason is None else "strike"
+        number = writing.change(f"{verb}_{kind_word(kind)}", strike.by, at=strike.at)
+        told = {"change": number, "of_id": strike.of_id, "reason": strike.reason}
+        connection.execute(insert(STRIKES[kind]), told)
+    return replace(fill, struck_reason=strike.reason)
+
+
+def add_sign_off(
+    writing: Writing,
+    sign_off: SignOff,
+    its_marks: Sequence[Mark],
+    seen_fills: Sequence[Fill] | None = None,
+    at: datetime | None = None,
+) -> None:
+    """Keep a sign-off with its marks and so freeze the weigh-in."""
+    connection = writing.connection
+    for value in (sign_off, *its_marks):
+        refuse_unsound(value)
+    if any(mark.sign_off_id != sign_off.id for mark in its_marks):
+        raise NotAllowed("foreign_mark")
+    refuse_frozen(connection, sign_off.weigh_in_id)
+    _refuse_outdated(connection, sign_off, seen_fills)
+    change = writing.change("sign_off", sign_off.by, at=at)
+    writing.add(sign_offs, sign_off, change=change)
+    for position, mark in enumerate(its_marks):
+        writing.add(marks, mark, change=change, position=position)
+
+
+def add_print(writing: Writing, printed: Printed) -> Printed:
+    """Keep that a sheet is printed, under the farm's next number."""
+    refuse_unsound(printed)
+    own = prints.c.farm_id == printed.farm_id
+    last = writing.connection.execute(select(func.max(prints.c.number)).where(own)).scalar() or 0
+    same = (
+        prints.c.kind == printed.kind,
+        prints.c.scoop_id == printed.scoop_id,
+        prints.c.plan_id == printed.plan_id,
+    )
+    earlier = writing.connection.execute(select(func.max(prints.c.number)).where(own, *same)).scalar()
+    numbered = replace(printed, number=last + 1, replaces=earlier)
+    add_numbered_print(writing, numbered)
+    return numbered
+
+
+def add_numbered_print(writing: Writing, printed: Printed, at: datetime | None = None) -> None:
+    """Keep a printed sheet under the number it already has."""
+    writing.add(prints, printed, change=writing.change("printed", printed.by, at=at))
+
+
+def one(connection: Connection, kind: type[F], id: str) -> F | None:
+    """One fact by its name."""
+    found = many(connection, kind, {"id": id})
+    return found[0] if found else None
+
+
+def many(connection: Connection, kind: type[F], where: Mapping[str, Any]) -> list[F]:
+    """The facts that agree with `where` (None is not asked for), in the order they were kept."""
+    table = FACTS[kind]
+    query = _asked(kind, table).order_by(table.c.change)
+    if kind is Mark:
+        query = query.order_by(table.c.position)
+    for name, value in where.items():
+        if value is not None:
+            query = query.where(table.c[name] == value)
+    return [as_value(kind, row) for row in connection.execute(query).mappings()]
+
+
+def _asked(kind: type, table: Table) -> Select[Any]:
+    strikes = STRIKES.get(kind)
+    if strikes is None:
+        return select(table)
+    newest = (
+        select(strikes.c.reason)
+        .where(strikes.c.of_id == table.c.id)
+        .order_by(strikes.c.change.desc())
+        .limit(1)
+        .scalar_subquery()
+    )
+    return select(table, newest.label("struck_reason"))
+
+
+def _refuse_out_of_place(connection: Connection, fill: Fill | SpotFill) -> None:
+    refuse_missing(connection, WeighIn, fill.weigh_in_id)
+    if isinstance(fill, Fill):
+        refuse_frozen(connection, fill.weigh_in_id)
+    elif not many(connection, SignOff, {"weigh_in_id": fill.weigh_in_id, "lot_id": fill.lot_id}):
+        raise NotAllowed("not_signed")
+
+
+def _refuse_outdated(connection: Connection, sign_off: SignOff, seen: Sequence[Fill] | None) -> None:
+    weigh_in = nouns.newest(connection, WeighIn, sign_off.weigh_in_id)
+    if weigh_in is None:
+        raise NotAllowed("unknown", kind="weigh-in", id=sign_off.weigh_in_id)
+    if weigh_in.abandoned:
+        raise NotAllowed("abandoned")
+    if seen is not None and list(seen) != many(connection, Fill, {"weigh_in_id": weigh_in.id}):
+        raise EditedMeanwhile("weigh-in", weigh_in)
+    _refuse_older(connection, Scoop, sign_off.scoop_id, sign_off.scoop_revision)
+    _refuse_older(connection, Scale, sign_off.scale_id, sign_off.scale_revision)
+    _refuse_older(connection, Lot, sign_off.lot_id, sign_off.lot_revision)
+
+
+def _refuse_older(connection: Connection, kind: type[nouns.N], id: str, revision: str) -> None:
+    current = nouns.newest(connection, kind, id)
+    if current is None:
+        raise NotAllowed("unknown", kind=spoken(kind), id=id)
+    if current.revision != revision:
+        raise EditedMeanwhile(spoken(kind), current)

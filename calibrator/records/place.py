@@ -1,0 +1,52 @@
+"""Which records are meant: a file on a disk, or a database on a server."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+
+from sqlalchemy import URL, make_url
+from sqlalchemy.exc import ArgumentError
+
+from calibrator.records.errors import RecordsError
+from calibrator.records.paths import backups_folder
+
+
+@dataclass(frozen=True)
+class Place:
+    """Where records are kept. `file` is None for a server; `name` is what people are shown, no password."""
+
+    url: URL
+    file: Path | None
+    name: str
+
+    @property
+    def backups(self) -> Path | None:
+        return backups_folder(self.file) if self.file else None
+
+
+def place_of(text: str) -> Place:
+    """The place that a path or URL names. Raises `RecordsError` for anything else."""
+    if "://" not in text:
+        return _file(text)
+    try:
+        url = make_url(text)
+    except (ArgumentError, ValueError):
+        raise RecordsError("not_a_url", place=text.partition("://")[0] + "://…") from None
+    if url.get_backend_name() == "sqlite":
+        return _file(url.database or "")
+    if url.get_backend_name() in ("postgresql", "postgres"):
+        url = url.set(drivername="postgresql+psycopg")
+        return Place(url, None, _without_password(url))
+    raise RecordsError("not_a_url", place=_without_password(url))
+
+
+def _file(path: str) -> Place:
+    if path in ("", ":memory:") or "\x00" in path:
+        raise RecordsError("not_a_url", place=path.replace("\x00", "…"))
+    file = Path(path).expanduser().absolute()
+    return Place(URL.create("sqlite", database=str(file)), file, str(file))
+
+
+def _without_password(url: URL) -> str:
+    return url.set(query={}).render_as_string(hide_password=True)

@@ -1,0 +1,184 @@
+"""Values of the nouns as plain JSON data and back, driven by the type hints of the dataclasses.
+
+One codec serves the nested columns of the store and the exchange file, so both tell a value the same way.
+Enumerations are their words, dates and times ISO 8601 (times in UTC), tuples lists, an infinite number
+the text "Infinity". Where a field may hold one of several dataclasses, `kind` names which.
+"""
+
+from __future__ import annotations
+
+import math
+import re
+from collections.abc import Mapping
+from dataclasses import MISSING, fields, is_dataclass
+from datetime import UTC, date, datetime
+from enum import Enum
+from types import NoneType, UnionType
+from typing import Any, Union, get_args, get_origin, get_type_hints
+
+LARGEST_INTEGER = 2**31 - 1
+_INFINITE = {"Infinity": math.inf, "-Infinity": -math.inf}
+
+
+class NotPlain(ValueError):
+    """A value that cannot be kept. `where` names the field, `fault` says what is wrong with it."""
+
+    def __init__(self, where: str, fault: str) -> None:
+        super().__init__(f"{where}: {fault}" if where else fault)
+        self.where = where
+        self.fault = fault
+
+
+_HINTS: dict[type, dict[str, Any]] = {}
+
+
+def hints(kind: type) -> dict[str, Any]:
+    """The resolved type hints of a dataclass, in field order."""
+    if kind not in _HINTS:
+        found = get_type_hints(kind)
+        _HINTS[kind] = {field.name: found[field.name] for field in fields(kind)}
+    return _HINTS[kind]
+
+
+def kind_word(kind: type) -> str:
+    """`TaperedCup` → `tapered_cup`."""
+    return re.sub(r"(?<=[a-z])(?=[A-Z])", "_", kind.__name__).lower()
+
+
+def to_plain(value: Any, where: str = "") -> Any:
+    """The JSON form of a noun's value. Raises `NotPlain` for what no store can keep: not-a-number, text with
+    broken characters, times without a time zone, whole numbers beyond ±2,147,483,647."""
+    match value:
+        case None | bool():
+            return value
+        case Enum():
+            return value.value
+        case str():
+            return _sound_text(value, where)
+        case int():
+            return _sound_integer(value, where)
+        case float():
+            return _plain_number(value, where)
+        case datetime():
+            return _utc(value, where).isoformat()
+        case date():
+            return value.isoformat()
+        case tuple() | list():
+            return [to_plain(one, f"{where}[{at}]") for at, one in enumerate(value)]
+    return {"kind": kind_word(type(value))} | plain_fields(value, where)
+
+
+def plain_fields(value: Any, where: str = "") -> dict[str, Any]:
+    """A dataclass as a mapping from its field names to their JSON forms."""
+    prefix = f"{where}." if where else ""
+    return {name: to_plain(getattr(value, name), prefix + name) for name in hints(type(value))}
+
+
+def from_plain(hint: Any, plain: Any, where: str = "") -> Any:
+    """The value that `plain` tells, as `hint` asks. Raises `NotPlain` with the field and the fault."""
+    options = get_args(hint) if get_origin(hint) in (Union, UnionType) else (hint,)
+    if plain is None and NoneType in options:
+        return None
+    options = tuple(option for option in options if option is not NoneType)
+    if len(options) > 1 or is_dataclass(options[0]):
+        return _one_of(options, plain, where)
+    if get_origin(options[0]) is tuple:
+        return _tuple(get_args(options[0])[0], plain, where)
+    return _scalar(options[0], plain, where)
+
+
+def from_fields(kind: type, plain: Mapping[str, Any], where: str = "") -> Any:
+    """A dataclass from a mapping of JSON forms. Only fields with a default may be missing."""
+    prefix = f"{where}." if where else ""
+    known = hints(kind)
+    for name in plain:
+        if name not in known:
+            raise NotPlain(prefix + name, "is not a known field")
+    for field in fields(kind):
+        if field.name not in plain and field.default is MISSING:
+            raise NotPlain(prefix + field.name, "is missing")
+    return kind(**{name: from_plain(known[name], told, prefix + name) for name, told in plain.items()})
+
+
+def _sound_text(text: str, where: str) -> str:
+    if "\x00" in text or any("\ud800" <= sign <= "\udfff" for sign in text):
+        raise NotPlain(where, "holds a character that cannot be kept")
+    return text
+
+
+def _sound_integer(number: int, where: str) -> int:
+    if abs(number) > LARGEST_INTEGER:
+        raise NotPlain(where, "is too large a number")
+    return number
+
+
+def _plain_number(number: float, where: str) -> float | str:
+    if math.isnan(number):
+        raise NotPlain(where, "is not a number")
+    return number if math.isfinite(number) else ("Infinity" if number > 0 else "-Infinity")
+
+
+def _utc(moment: datetime, where: str) -> datetime:
+    if moment.tzinfo is None:
+        raise NotPlain(where, "is a time without a time zone")
+    try:
+        return moment.astimezone(UTC)
+    except OverflowError:
+        raise NotPlain(where, "is not a time that can be kept") from None
+
+
+def _one_of(options: tuple[Any, ...], plain: Any, where: str) -> Any:
+    if not isinstance(plain, Mapping):
+        raise NotPlain(where, "should be a group of named values")
+    kinds = {kind_word(option): option for option in options}
+    kind = kinds.get(str(plain.get("kind")))
+    if kind is None:
+        raise NotPlain(f"{where}.kind" if where else "kind", f"should be one of {', '.join(kinds)}")
+    return from_fields(kind, {name: told for name, told in plain.items() if name != "kind"}, where)
+
+
+def _tuple(hint: Any, plain: Any, where: str) -> tuple[Any, ...]:
+    if not isinstance(plain, list):
+        raise NotPlain(where, "should be a list")
+    return tuple(from_plain(hint, one, f"{where}[{at}]") for at, one in enumerate(plain))
+
+
+def _scalar(hint: Any, plain: Any, where: str) -> Any:
+    if hint is bool:
+        return _expect(plain, bool, "should be true or false", where)
+    if hint is float:
+        return _number(plain, where)
+    if hint is int:
+        if isinstance(plain, bool):
+            raise NotPlain(where, "should be a whole number")
+        return _sound_integer(_expect(plain, int, "should be a whole number", where), where)
+    text = _sound_text(_expect(plain, str, "should be text", where), where)
+    if hint is str:
+        return text
+    try:
+        return _utc(datetime.fromisoformat(text), where) if hint is datetime else _word_or_date(hint, text)
+    except NotPlain:
+        raise
+    except ValueError:
+        raise NotPlain(where, f"‘{text[:40]}’ is not a {kind_word(hint).replace('_', ' ')}") from None
+
+
+def _word_or_date(hint: Any, text: str) -> Any:
+    return date.fromisoformat(text) if hint is date else hint(text)
+
+
+def _number(plain: Any, where: str) -> float:
+    if isinstance(plain, str) and plain in _INFINITE:
+        return _INFINITE[plain]
+    if isinstance(plain, bool) or not isinstance(plain, int | float) or plain != plain:
+        raise NotPlain(where, "should be a number")
+    try:
+        return float(plain)
+    except OverflowError:
+        raise NotPlain(where, "is too large a number") from None
+
+
+def _expect(plain: Any, kind: type, fault: str, where: str) -> Any:
+    if not isinstance(plain, kind):
+        raise NotPlain(where, fault)
+    return plain

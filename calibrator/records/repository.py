@@ -1,0 +1,219 @@
+"""The records: the one class through which the rest of the program keeps and finds things."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from typing import Any
+
+from sqlalchemy import Connection
+
+from calibrator.model import Fill, Mark, Printed, SignOff, SpotFill
+from calibrator.records import backup, facts, nouns, rows
+from calibrator.records.engine import begin_writing
+from calibrator.records.errors import NotAllowed, RecordsReadOnly, RecordsUnreachable, told
+from calibrator.records.nouns import Change, N
+from calibrator.records.opening import Opened, identity, open_store
+from calibrator.records.rows import Writing, spoken
+
+
+class Records:
+    """Everything that is kept, in one SQLite file or on a PostgreSQL server.
+
+    What a method has kept is on the disk when it returns. Every method raises a `RecordsError` when the
+    records cannot be reached (`RecordsUnreachable`, `RecordsLocked`, `RecordsDamaged`); writing ones also
+    `RecordsReadOnly`, `DiskFull` and, where the records' own rules refuse, `NotAllowed` or `EditedMeanwhile`.
+    """
+
+    def __init__(self, opened: Opened, *, read_only: bool) -> None:
+        self._opened = opened
+        self._open = True
+        self.read_only = read_only
+
+    @classmethod
+    def open(cls, url: str, *, read_only: bool = False) -> Records:
+        """Open records by URL or path, making new ones and bringing older ones up to date.
+
+        A file is checked first, and copied before any change of its layout and once a day. Raises
+        `RecordsLocked`, `RecordsTooNew`, `RecordsDamaged`, `RecordsReadOnly` or `RecordsUnreachable`.
+        """
+        return cls(open_store(url, read_only=read_only), read_only=read_only)
+
+    @property
+    def url(self) -> str:
+        """Where the records are, without any password: a path, or a server's address."""
+        return self._opened.place.name
+
+    def close(self) -> None:
+        """Let go of the records; may be called twice."""
+        self._open = False
+        self._opened.close()
+
+    def __enter__(self) -> Records:
+        return self
+
+    def __exit__(self, *_error: object) -> None:
+        self.close()
+
+    def version(self) -> int:
+        """A number that grows with each change, by whomever; cheap to ask often."""
+        with self.reading() as connection:
+            return rows.version(connection)
+
+    def backup_if_due(self) -> bool:
+        """Make today's backup of a file unless there is one already; tells whether one was made."""
+        file = self._opened.place.file
+        return bool(file and not self.read_only and backup.daily(file))
+
+    # Nouns
+
+    def keep(self, noun: N, *, by: str = "", why: str = "") -> N:
+        """Keep a new thing, or a new telling of one; gives it back with its new `revision`.
+
+        An unchanged noun is given back without a new telling. Raises `EditedMeanwhile` when
+        `noun.revision` is not the newest, `NotAllowed` for a weigh-in that is signed off.
+        """
+        with self.writing(spoken(type(noun))) as writing:
+            return nouns.keep(writing, noun, by, why)
+
+    def find(self, kind: type[N], id: str) -> N:
+        """The newest telling of one thing. Raises `NotAllowed` where there is none."""
+        with self.reading() as connection:
+            return _found(nouns.newest(connection, kind, id), kind, id)
+
+    def revision(self, kind: type[N], revision: str) -> N:
+        """One telling, however old. Raises `NotAllowed` where there is none."""
+        with self.reading() as connection:
+            return _found(nouns.revision(connection, kind, revision), kind, revision)
+
+    def every(self, kind: type[N], farm_id: str | None = None, **where: Any) -> list[N]:
+        """The newest tellings of all things of a kind, the oldest thing first.
+
+        `where` asks for equal fields, such as `lot_id=…`; a name that is no field raises `TypeError`.
+        """
+        with self.reading() as connection:
+            return nouns.every(connection, kind, farm_id, where)
+
+    def history(self, kind: type[N], id: str) -> list[Change[N]]:
+        """All tellings of one thing, oldest first, each with when, who and why."""
+        with self.reading() as connection:
+            return nouns.history(connection, kind, id)
+
+    # Facts
+
+    def add_fill(self, fill: Fill) -> Fill:
+        """Keep a fill. Adding the very same fill again changes nothing, so a delivery may be repeated.
+
+        Raises `NotAllowed` after sign-off.
+        """
+        with self.writing("fill") as writing:
+            return facts.add_weighed(writing, fill)
+
+    def fills(self, weigh_in_id: str) -> list[Fill]:
+        """The fills of a weigh-in in their order, struck ones included."""
+        with self.reading() as connection:
+            return facts.many(connection, Fill, {"weigh_in_id": weigh_in_id})
+
+    def strike(self, fill_id: str, reason: str, by: str) -> Fill:
+        """Strike a fill out, with the reason. Raises `NotAllowed` after sign-off or without a reason."""
+        with self.writing("fill") as writing:
+            return facts.add_strike(writing, Fill, facts.Strike(fill_id, reason, by))
+
+    def restore(self, fill_id: str, by: str) -> Fill:
+        """Let a struck fill count again. Raises `NotAllowed` after sign-off."""
+        with self.writing("fill") as writing:
+            return facts.add_strike(writing, Fill, facts.Strike(fill_id, None, by))
+
+    def add_spot_fill(self, spot: SpotFill) -> SpotFill:
+        """Keep a spot fill. Raises `NotAllowed` unless its weigh-in is signed off for its lot."""
+        with self.writing("spot fill") as writing:
+            return facts.add_weighed(writing, spot)
+
+    def spot_fills(self, lot_id: str) -> list[SpotFill]:
+        """The spot fills of a lot in their order, struck ones included."""
+        with self.reading() as connection:
+            return facts.many(connection, SpotFill, {"lot_id": lot_id})
+
+    def strike_spot(self, spot_id: str, reason: str, by: str) -> SpotFill:
+        """Strike a spot fill out, with the reason."""
+        with self.writing("spot fill") as writing:
+            return facts.add_strike(writing, SpotFill, facts.Strike(spot_id, reason, by))
+
+    def restore_spot(self, spot_id: str, by: str) -> SpotFill:
+        """Let a struck spot fill count again."""
+        with self.writing("spot fill") as writing:
+            return facts.add_strike(writing, SpotFill, facts.Strike(spot_id, None, by))
+
+    def sign_off(
+        self, sign_off: SignOff, marks: Sequence[Mark], *, seen_fills: Sequence[Fill] | None = None
+    ) -> None:
+        """Keep a sign-off with its marks, both or neither; the weigh-in is frozen from then on.
+
+        Raises `EditedMeanwhile` when scoop, scale or lot have a newer telling than the one it names, or
+        when `seen_fills` (where given) are no longer the weigh-in's fills; `NotAllowed` when it is signed
+        off or given up already.
+        """
+        with self.writing("sign-off") as writing:
+            facts.add_sign_off(writing, sign_off, marks, seen_fills)
+
+    def sign_offs(self, farm_id: str, lot_id: str | None = None) -> list[SignOff]:
+        """The sign-offs of a farm, or of one lot of it, oldest first."""
+        with self.reading() as connection:
+            return facts.many(connection, SignOff, {"farm_id": farm_id, "lot_id": lot_id})
+
+    def sign_off_of(self, weigh_in_id: str) -> SignOff | None:
+        """The sign-off of a weigh-in; None while it is open."""
+        with self.reading() as connection:
+            found = facts.many(connection, SignOff, {"weigh_in_id": weigh_in_id})
+        return found[0] if found else None
+
+    def marks(
+        self, sign_off_id: str | None = None, scoop_id: str | None = None, lot_id: str | None = None
+    ) -> list[Mark]:
+        """The marks of a sign-off, a scoop, a lot, or what is common to those given; oldest first."""
+        asked = {"sign_off_id": sign_off_id, "scoop_id": scoop_id, "lot_id": lot_id}
+        with self.reading() as connection:
+            return facts.many(connection, Mark, asked)
+
+    def record_print(self, printed: Printed) -> Printed:
+        """Keep that a sheet is printed; gives it back with the farm's next number.
+
+        `replaces` becomes the newest earlier sheet of the same kind for the same scoop and plan.
+        """
+        with self.writing("sheet") as writing:
+            return facts.add_print(writing, printed)
+
+    def prints(self, farm_id: str) -> list[Printed]:
+        """The printed sheets of a farm by their numbers."""
+        with self.reading() as connection:
+            return facts.many(connection, Printed, {"farm_id": farm_id})
+
+    # Transactions, for this room's own modules
+
+    @contextmanager
+    def reading(self) -> Iterator[Connection]:
+        """A view of the records at one moment."""
+        place = self._opened.place
+        if not self._open:
+            raise RecordsUnreachable("closed", place=place.name)
+        with told(place.name, str(place.backups)), self._opened.engine.connect() as connection:
+            yield connection
+
+    @contextmanager
+    def writing(self, what: str) -> Iterator[Writing]:
+        """A transaction that no other writer shares; committed and synced when the block ends well."""
+        place = self._opened.place
+        if self.read_only:
+            raise RecordsReadOnly("read_only", place=place.name)
+        if identity(place.file) != self._opened.identity:
+            raise RecordsUnreachable("gone", place=place.name)
+        with self.reading() as connection, told(place.name, str(place.backups), what):
+            begin_writing(connection)
+            yield Writing(connection)
+            connection.commit()
+
+
+def _found(noun: N | None, kind: type[N], id: str) -> N:
+    if noun is None:
+        raise NotAllowed("unknown", kind=spoken(kind), id=id)
+    return noun
