@@ -1,0 +1,49 @@
+"""The one place that turns what people type into numbers, and numbers into what people read.
+
+Belongs here: units and their spellings, the strict parser, rounding for people. Never here: a formula of
+the trade, Qt, storage. pint only converts (it would read `1,5 g` as 15 g, so it never sees typed text),
+from a unit file of our own, without its cache on disk.
+"""
+
+from calibrator.units.edit import edit_text
+from calibrator.units.kinds import SENTENCES, Kind, NotUnderstood, Quantity
+from calibrator.units.reading import example, read, with_unit
+from calibrator.units.registry import default_unit
+from calibrator.units.show import (
+    show,
+    show_both,
+    show_density,
+    show_density_oz_per_qt,
+    show_estimate,
+    show_length,
+    show_mass,
+    show_percent,
+    show_scoop_volume,
+    show_temperature,
+    show_volume,
+    show_with_uncertainty,
+)
+
+__all__ = [
+    "SENTENCES",
+    "Kind",
+    "NotUnderstood",
+    "Quantity",
+    "default_unit",
+    "edit_text",
+    "example",
+    "read",
+    "show",
+    "show_both",
+    "show_density",
+    "show_density_oz_per_qt",
+    "show_estimate",
+    "show_length",
+    "show_mass",
+    "show_percent",
+    "show_scoop_volume",
+    "show_temperature",
+    "show_volume",
+    "show_with_uncertainty",
+    "with_unit",
+]

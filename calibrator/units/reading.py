@@ -1,0 +1,123 @@
+"""From what a person typed to a quantity of a possible size."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from types import MappingProxyType
+
+from calibrator.model import UnitSystem
+from calibrator.units.edit import at_least, at_most, in_brackets, precise
+from calibrator.units.kinds import Kind, NotUnderstood, Quantity
+from calibrator.units.parse import Parsed, Speech, parse, stripped_text
+from calibrator.units.registry import default_unit, kind_of, symbol_of
+
+# Beyond these no farm goes: 1000 t, 1000 m³, 100 m, −60 … 150 °C. They catch the slip of a finger.
+_HIGHEST = MappingProxyType(
+    {Kind.MASS: 1e9, Kind.VOLUME: 1e9, Kind.LENGTH: 1e5, Kind.TEMPERATURE: 150.0, Kind.PERCENT: 100.0}
+)
+_HIGHEST_COUNT = 1e6
+_COLDEST_C = -60.0
+_NEVER_ZERO = (Kind.MASS, Kind.VOLUME, Kind.LENGTH)
+_EXAMPLES = MappingProxyType(
+    {
+        Kind.MASS: ("10.2 oz", "283 g"),
+        Kind.VOLUME: ("2 qt", "1.9 L"),
+        Kind.LENGTH: ("1 5/16 in", "33 mm"),
+        Kind.TEMPERATURE: ("110 °F", "43 °C"),
+        Kind.PERCENT: ("40 %", "40 %"),
+        Kind.COUNT: ("24", "24"),
+    }
+)
+
+
+def read(
+    text: str,
+    kind: Kind,
+    system: UnitSystem,
+    *,
+    decimal_comma: bool = False,
+    default_unit: str | None = None,
+    lowest: float | None = None,
+    highest: float | None = None,
+) -> Quantity:
+    """What a text means, or NotUnderstood with one sentence that says what to mend.
+
+    A number without a unit takes `default_unit`, or the system's own for the kind. `lowest` and `highest`
+    are in the kind's base unit (g, mL, mm, °C, %, pieces) and are both allowed themselves. Zero is refused
+    for weights, volumes and lengths, and anything below zero for all but temperatures, unless `lowest`
+    allows it. `decimal_comma` tells that the locale writes decimals with a comma.
+    Raises ValueError for a density (shown only) and for a default unit of another kind.
+    """
+    speech = _speech(kind, system, decimal_comma)
+    parsed = parse(text, kind, _left_out(kind, system, default_unit), speech)
+    typed = stripped_text(text)
+    _check_size(parsed.value, typed, kind, system, speech, lowest, highest)
+    return Quantity(
+        value=float(parsed.value),
+        typed=typed,
+        shown=precise(parsed.value, kind, system, decimal_comma=decimal_comma),
+        also=in_brackets(parsed.value, kind, system, decimal_comma=decimal_comma),
+        kind=kind,
+        unit=parsed.unit,
+        bare=parsed.bare,
+    )
+
+
+def with_unit(
+    text: str, kind: Kind, system: UnitSystem, *, decimal_comma: bool = False, default_unit: str | None = None
+) -> str:
+    """The same text, its unit written out where it was left out: "10.2" becomes "10.2 oz".
+
+    So it keeps its meaning when the unit system changes. A text that is not understood stays as it is.
+    """
+    left_out = _left_out(kind, system, default_unit)
+    try:
+        parsed: Parsed = parse(text, kind, left_out, _speech(kind, system, decimal_comma))
+    except NotUnderstood:
+        return text
+    return f"{stripped_text(text).rstrip('°')} {left_out}".rstrip() if parsed.bare else text
+
+
+def example(kind: Kind, system: UnitSystem, *, decimal_comma: bool = False) -> str:
+    """A text that a field of this kind takes, to show people how."""
+    told = _EXAMPLES[kind][0 if system is UnitSystem.FARM else 1]
+    return told.replace(".", ",") if decimal_comma else told
+
+
+def _speech(kind: Kind, system: UnitSystem, decimal_comma: bool) -> Speech:
+    if kind is Kind.DENSITY:
+        raise ValueError("A density is shown, never typed.")
+    return Speech(decimal_comma, example(kind, system, decimal_comma=decimal_comma))
+
+
+def _left_out(kind: Kind, system: UnitSystem, given: str | None) -> str:
+    if given is None:
+        return default_unit(kind, system)
+    symbol = symbol_of(given)
+    if symbol is None or kind_of(symbol) is not kind:
+        raise ValueError(f"{given} is no unit of {kind}.")
+    return symbol
+
+
+def _check_size(
+    value: Fraction,
+    typed: str,
+    kind: Kind,
+    system: UnitSystem,
+    speech: Speech,
+    lowest: float | None,
+    highest: float | None,
+) -> None:
+    low = lowest if lowest is not None else _COLDEST_C if kind is Kind.TEMPERATURE else 0.0
+    high = highest if highest is not None else _HIGHEST.get(kind, _HIGHEST_COUNT)
+    if value < 0 and low >= 0 and kind is not Kind.TEMPERATURE:
+        raise speech.problem("negative", part=typed)
+    if value == 0 and (low > 0 or lowest is None) and kind in _NEVER_ZERO:
+        raise speech.problem("zero")
+    # Limits come from floats: a typed value that becomes the very same float is at the limit, not past it.
+    if float(value) < low:
+        limit = at_least(Fraction(low), kind, system, decimal_comma=speech.decimal_comma)
+        raise speech.problem("too_little", part=typed, limit=limit)
+    if float(value) > high:
+        limit = at_most(Fraction(high), kind, system, decimal_comma=speech.decimal_comma)
+        raise speech.problem("too_much", part=typed, limit=limit)

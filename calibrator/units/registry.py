@@ -1,0 +1,124 @@
+"""The units, their spellings and their factors. pint converts; nothing else here knows a factor."""
+
+from __future__ import annotations
+
+import logging
+from fractions import Fraction
+from functools import cache
+from types import MappingProxyType
+from typing import TYPE_CHECKING, Any
+
+from calibrator.model import UnitSystem
+from calibrator.places import resource
+from calibrator.units.kinds import Kind
+
+if TYPE_CHECKING:
+    from pint import UnitRegistry
+
+# unit as shown → kind, name in resources/units.txt, other spellings (small letters, without dots)
+_UNITS: dict[str, tuple[Kind, str, str]] = {
+    "g": (Kind.MASS, "gram", "gram grams gramme grammes gramo gramos"),
+    "kg": (Kind.MASS, "kilogram", "kgs kilo kilos kilogram kilograms kilogramo kilogramos"),
+    "oz": (Kind.MASS, "ounce", "ozs ounce ounces onza onzas"),
+    "lb": (Kind.MASS, "pound", "lbs # pound pounds libra libras"),
+    "mL": (
+        Kind.VOLUME,
+        "milliliter",
+        "ml cc milliliter milliliters millilitre millilitres mililitro mililitros",
+    ),
+    "L": (Kind.VOLUME, "liter", "l liter liters litre litres litro litros"),
+    "fl oz": (Kind.VOLUME, "fluid_ounce", "floz fl_oz fl_ozs fluid_oz fluid_ounce fluid_ounces"),
+    "pt": (Kind.VOLUME, "pint", "pts pint pints pinta pintas"),
+    "qt": (Kind.VOLUME, "quart", "qts quart quarts cuarto cuartos"),
+    "gal": (Kind.VOLUME, "gallon", "gals gallon gallons galón galon galones"),
+    "US cup": (Kind.VOLUME, "us_cup", "us_cup us_cups"),
+    "label cup": (Kind.VOLUME, "label_cup", "label_cup label_cups"),
+    "metric cup": (Kind.VOLUME, "metric_cup", "metric_cup metric_cups"),
+    "mm": (Kind.LENGTH, "millimeter", "millimeter millimeters millimetre millimetres milímetro milímetros"),
+    "cm": (Kind.LENGTH, "centimeter", "centimeter centimeters centimetre centimetres centímetro centímetros"),
+    "m": (Kind.LENGTH, "meter", "meter meters metre metres metro metros"),
+    "in": (Kind.LENGTH, "inch", '" inch inches pulgada pulgadas'),
+    "ft": (Kind.LENGTH, "foot", "foot feet pie pies"),
+    "°F": (Kind.TEMPERATURE, "degree_fahrenheit", "°f f degf deg_f fahrenheit degrees_fahrenheit"),
+    "°C": (Kind.TEMPERATURE, "degree_celsius", "°c c degc deg_c celsius degrees_celsius"),
+    "%": (Kind.PERCENT, "", "percent pct per_cent"),
+}
+_SPELLINGS = MappingProxyType(
+    {
+        spelling.replace("_", " "): symbol
+        for symbol, (_, _, others) in _UNITS.items()
+        for spelling in (symbol.lower(), *others.split())
+    }
+)
+_BASE = MappingProxyType(
+    {
+        Kind.MASS: "gram",
+        Kind.VOLUME: "milliliter",
+        Kind.LENGTH: "millimeter",
+        Kind.TEMPERATURE: "degree_celsius",
+    }
+)
+_DEFAULTS = MappingProxyType(
+    {
+        UnitSystem.FARM: {Kind.MASS: "oz", Kind.VOLUME: "qt", Kind.LENGTH: "in", Kind.TEMPERATURE: "°F"},
+        UnitSystem.METRIC: {Kind.MASS: "g", Kind.VOLUME: "L", Kind.LENGTH: "mm", Kind.TEMPERATURE: "°C"},
+    }
+)
+
+
+def symbol_of(spelling: str) -> str | None:
+    """The unit as shown ("oz", "fl oz", "°F"), for any spelling of it; None where there is no such unit."""
+    plain = " ".join(spelling.lower().replace(".", " ").split())
+    return _SPELLINGS.get(plain)
+
+
+def kind_of(symbol: str) -> Kind:
+    """What a unit measures; KeyError for anything but a symbol that `symbol_of` gives."""
+    return _UNITS[symbol][0]
+
+
+def default_unit(kind: Kind, system: UnitSystem) -> str:
+    """The unit that a bare number takes: oz, qt, in, °F or g, L, mm, °C; % in both; blank for a count."""
+    if kind is Kind.DENSITY:
+        return "g/mL"
+    return "%" if kind is Kind.PERCENT else _DEFAULTS[system].get(kind, "")
+
+
+def to_base(amount: Fraction, symbol: str) -> Fraction:
+    """An amount of a unit in its kind's base unit (g, mL, mm, °C, %), exactly."""
+    factor, offset = _line(symbol)
+    return amount * factor + offset
+
+
+def from_base(value: Fraction, symbol: str) -> Fraction:
+    """A value in the base unit (g, mL, mm, °C, %) told in another unit of its kind, exactly."""
+    factor, offset = _line(symbol)
+    return (value - offset) / factor
+
+
+def span_in(difference: Fraction, symbol: str) -> Fraction:
+    """A difference in the base unit told in another unit: like `from_base`, without a zero point."""
+    return difference / _line(symbol)[0]
+
+
+@cache
+def _line(symbol: str) -> tuple[Fraction, Fraction]:
+    kind, name, _ = _UNITS.get(symbol, (Kind.COUNT, "", ""))
+    if not name:
+        return Fraction(1), Fraction(0)
+    offset = _converted(Fraction(0), name, _BASE[kind])
+    return _converted(Fraction(1), name, _BASE[kind]) - offset, offset
+
+
+def _converted(amount: Fraction, unit: str, base: str) -> Fraction:
+    return Fraction(_registry().Quantity(amount, unit).to(base).magnitude)
+
+
+@cache
+def _registry() -> UnitRegistry[Any]:
+    # Imported on first use: it costs a quarter of the start-up.
+    import pint
+
+    # The registry reports redefinitions of pint's own groups as warnings; our file has none to report.
+    logging.getLogger("pint").setLevel(logging.ERROR)
+    return pint.UnitRegistry(resource("units.txt"), non_int_type=Fraction, cache_folder=None)

@@ -1,0 +1,104 @@
+"""Rounding for people, and the plain text of a rounded number.
+
+One rule: to the nearest step, halves away from zero. A value within a billionth of a step from a half counts
+as a half, so that 10.25 oz kept in grams still rounds as 10.25. Minus is the real sign.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from math import floor, isfinite, log10
+
+_SNAP = Fraction(1, 10**9)
+_RULER_PARTS = (2, 4, 8, 16, 32, 64)
+_MOST = 1e15
+
+
+def tellable(value: float) -> bool:
+    """Whether a value is a number of a size that text is of use for: below 10¹⁵, no NaN, no infinity."""
+    return isfinite(value) and abs(value) < _MOST
+
+
+def round_to(amount: Fraction, step: Fraction) -> Fraction:
+    """The nearest multiple of `step`, halves away from zero."""
+    count = floor(abs(amount) / step + Fraction(1, 2) + _SNAP)
+    return step * (count if amount >= 0 else -count)
+
+
+def is_on(amount: Fraction, step: Fraction) -> bool:
+    """Whether an amount is a multiple of `step`, within a billionth."""
+    return abs(amount - round_to(amount, step)) <= _SNAP
+
+
+def decimals(amount: Fraction, places: int) -> str:
+    """Plain decimal text with so many places; a negative number of places rounds to tens, hundreds …"""
+    rounded = round_to(amount, Fraction(10) ** -places)
+    sign = "−" if rounded < 0 else ""
+    whole, rest = divmod(abs(rounded), 1)
+    if places <= 0:
+        return f"{sign}{whole}"
+    return f"{sign}{whole}.{int(rest * 10**places):0{places}d}"
+
+
+def on_step(amount: Fraction, step: Fraction) -> str:
+    """The rounded amount, with as many decimals as the step has (at most three)."""
+    places = next((places for places in range(3) if (step * 10**places).denominator == 1), 3)
+    return decimals(round_to(amount, step), places)
+
+
+def on_ruler(amount: Fraction, step: Fraction) -> str:
+    """The rounded amount with a fraction, 2 1/4, for steps of halves to 64ths; with decimals for others."""
+    if step.denominator not in _RULER_PARTS:
+        return on_step(amount, step)
+    rounded = round_to(amount, step)
+    whole, rest = divmod(abs(rounded), 1)
+    told = " ".join(str(part) for part in (whole, rest) if part) or "0"
+    return f"−{told}" if rounded < 0 else told
+
+
+def in_two(amount: Fraction, step: Fraction, ratio: int) -> tuple[str, Fraction]:
+    """Whole large units (text, with sign) and the rest in small ones, `ratio` small to a large.
+
+    Rounded first, so that 15.96 oz become the next pound.
+    """
+    rounded = round_to(amount, step)
+    whole, rest = divmod(abs(rounded), ratio)
+    return f"−{whole}" if rounded < 0 else str(whole), rest
+
+
+def trimmed(amount: Fraction, places: int) -> str:
+    """Decimal text to so many places, or to three digits where that is more, without trailing noughts."""
+    text = decimals(amount, at_least_three_digits(amount, places))
+    return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def at_least_three_digits(amount: Fraction, places: int) -> int:
+    """The decimal places that show three digits, where `places` would show fewer (nine at most)."""
+    if not 0 < abs(amount) < 100:
+        return places
+    return max(places, min(9, 2 - floor(log10(abs(amount)))))
+
+
+def uncertainty_places(uncertainty: Fraction) -> int:
+    """The decimal places that leave two significant digits, also where 9.96 has become 10."""
+    places = 1 - floor(log10(uncertainty))
+    grown = round_to(uncertainty, Fraction(10) ** -places) >= Fraction(10) ** (2 - places)
+    return places - 1 if grown else places
+
+
+def plain_step(step: float) -> Fraction:
+    """0.1 meant as 1/10, 0.0625 as 1/16. Raises ValueError for a step that is not above zero."""
+    if not (isfinite(step) and step > 0):
+        raise ValueError("A rounding step is above zero.")
+    return Fraction(step).limit_denominator(1000)
+
+
+def scale_step(step: Fraction) -> Fraction:
+    """A scale's step where it is a plain number of up to three decimals; else the power of ten below it.
+
+    Raises ValueError for a step that is not above zero.
+    """
+    if step <= 0:
+        raise ValueError("A scale's resolution is above zero.")
+    plain = Fraction(round(step * 1000), 1000)
+    return plain if abs(plain - step) <= step / 10_000 else Fraction(10) ** floor(log10(step))

@@ -1,0 +1,210 @@
+"""Numbers as people read them. Every rounding is to the nearest step, halves away from zero.
+
+Values are in g, mL, mm, °C, % and g/mL. What is no number (NaN, infinity) shows as a dash. Where the locale
+writes decimals with a comma, `decimal_comma` asks for it.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from calibrator.model import UnitSystem
+from calibrator.units.kinds import Kind
+from calibrator.units.registry import default_unit, from_base, span_in
+from calibrator.units.rounding import (
+    decimals,
+    in_two,
+    on_ruler,
+    on_step,
+    plain_step,
+    round_to,
+    scale_step,
+    tellable,
+    trimmed,
+    uncertainty_places,
+)
+
+_NOTHING = "–"
+_TENTH = Fraction(1, 10)
+
+
+def show_mass(
+    mass_g: float,
+    system: UnitSystem,
+    *,
+    resolution_g: float | None = None,
+    style: str = "auto",
+    decimal_comma: bool = False,
+) -> str:
+    """A weight to what the scale shows: "10.2 oz", from 4 lb "6 lb 4.0 oz"; "289 g", from 1 kg "3.25 kg".
+
+    `resolution_g` is the scale's display step. A step that is a plain number in the unit shown (0.1 oz, 5 g)
+    is kept to; any other sets the decimals only. Without it: 0.1 oz; 1 g, 10 g from 1 kg, 100 g from 100 kg.
+    `style` holds to one way: "oz", "lb_oz", "lb", "g" or "kg" ("auto" chooses).
+    Raises ValueError for a resolution that is not above zero.
+    """
+    if not tellable(mass_g):
+        return _NOTHING
+    chosen = _mass_style(abs(mass_g), system) if style == "auto" else style
+    unit = "oz" if chosen == "lb_oz" else chosen
+    step = _mass_step(abs(mass_g), chosen)
+    if resolution_g is not None:
+        step = scale_step(from_base(Fraction(resolution_g), unit))
+    amount = from_base(Fraction(mass_g), unit)
+    if chosen != "lb_oz":
+        return _comma(f"{on_step(amount, step)} {unit}", decimal_comma)
+    pounds, ounces = in_two(amount, step, 16)
+    rest = f" {on_step(ounces, step)} oz" if step % 16 else ""
+    return _comma(f"{pounds} lb{rest}", decimal_comma)
+
+
+def show_volume(
+    volume_ml: float, system: UnitSystem, *, step: float | None = None, decimal_comma: bool = False
+) -> str:
+    """Water as it is drawn: "2 1/4 qt", from 1 gal "5 gal 1 1/4 qt"; "1.9 L".
+
+    `step` is in quarts or litres (without it 1/4 qt, 0.1 L). Raises ValueError for one not above zero.
+    """
+    if not tellable(volume_ml):
+        return _NOTHING
+    if system is UnitSystem.METRIC:
+        litres, fine = from_base(Fraction(volume_ml), "L"), plain_step(0.1 if step is None else step)
+        return _comma(f"{on_step(litres, fine)} L", decimal_comma)
+    quarts, fine = from_base(Fraction(volume_ml), "qt"), plain_step(0.25 if step is None else step)
+    if abs(round_to(quarts, fine)) < 4:
+        return _comma(f"{on_ruler(quarts, fine)} qt", decimal_comma)
+    gallons, rest = in_two(quarts, fine, 4)
+    return _comma(f"{gallons} gal {on_ruler(rest, fine)} qt" if rest else f"{gallons} gal", decimal_comma)
+
+
+def show_scoop_volume(volume_ml: float, system: UnitSystem, *, decimal_comma: bool = False) -> str:
+    """A scoop's volume: "20.3 fl oz" or "600 mL"."""
+    if not tellable(volume_ml):
+        return _NOTHING
+    unit, step = ("fl oz", _TENTH) if system is UnitSystem.FARM else ("mL", Fraction(1))
+    return _comma(f"{on_step(from_base(Fraction(volume_ml), unit), step)} {unit}", decimal_comma)
+
+
+def show_length(
+    length_mm: float, system: UnitSystem, *, step: float | None = None, decimal_comma: bool = False
+) -> str:
+    """A mark or a dimension: "1 5/16 in" to the nearest sixteenth, or "33 mm".
+
+    `step` is in inches or millimetres. Raises ValueError for one not above zero.
+    """
+    if not tellable(length_mm):
+        return _NOTHING
+    if system is UnitSystem.METRIC:
+        fine = plain_step(1 if step is None else step)
+        return _comma(f"{on_step(Fraction(length_mm), fine)} mm", decimal_comma)
+    fine = plain_step(1 / 16 if step is None else step)
+    return _comma(f"{on_ruler(from_base(Fraction(length_mm), 'in'), fine)} in", decimal_comma)
+
+
+def show_temperature(temperature_c: float, system: UnitSystem) -> str:
+    """Whole degrees: "110 °F", "43 °C"."""
+    if not tellable(temperature_c):
+        return _NOTHING
+    unit = default_unit(Kind.TEMPERATURE, system)
+    return f"{decimals(from_base(Fraction(temperature_c), unit), 0)} {unit}"
+
+
+def show_density(g_per_ml: float, system: UnitSystem, *, decimal_comma: bool = False) -> str:
+    """Bulk density: "0.512 g/mL", in farm units "0.512 g/mL (17.1 oz/qt)"."""
+    if not tellable(g_per_ml):
+        return _NOTHING
+    metric = f"{decimals(Fraction(g_per_ml), 3)} g/mL"
+    farm = "" if system is UnitSystem.METRIC else f" ({show_density_oz_per_qt(g_per_ml)})"
+    return _comma(metric + farm, decimal_comma)
+
+
+def show_density_oz_per_qt(g_per_ml: float, *, decimal_comma: bool = False) -> str:
+    """Bulk density as the ounces that fill a quart struck level: "17.1 oz/qt"."""
+    if not tellable(g_per_ml):
+        return _NOTHING
+    oz_per_qt = Fraction(g_per_ml) * span_in(Fraction(1), "oz") / span_in(Fraction(1), "qt")
+    return _comma(f"{decimals(oz_per_qt, 1)} oz/qt", decimal_comma)
+
+
+def show_percent(percent: float, digits: int = 1, *, decimal_comma: bool = False) -> str:
+    """A percentage, 13 for thirteen hundredths: "13.0 %"."""
+    if not tellable(percent):
+        return _NOTHING
+    return _comma(f"{decimals(Fraction(percent), digits)} %", decimal_comma)
+
+
+def show_with_uncertainty(
+    value: float, uncertainty: float, unit: str = "", *, decimal_comma: bool = False
+) -> str:
+    """A value and its uncertainty, both in `unit`: "289.4 ± 1.2 g".
+
+    The uncertainty is rounded to two significant digits and the value to the same decimal place (JCGM
+    100:2008, 7.2.6), halves away from zero. An uncertainty of nought is left out, and the value told to nine
+    places. An uncertainty too small for nine places is told as if it were that large.
+    """
+    if not (tellable(value) and tellable(uncertainty)):
+        return _NOTHING
+    exact, spread = Fraction(value), abs(Fraction(uncertainty))
+    tail = f" {unit}" if unit else ""
+    if not spread:
+        return _comma(trimmed(exact, 9) + tail, decimal_comma)
+    places = uncertainty_places(max(spread, Fraction(1, 10**8)))
+    return _comma(f"{decimals(exact, places)} ± {decimals(spread, places)}{tail}", decimal_comma)
+
+
+def show_estimate(
+    value: float, uncertainty: float, kind: Kind, system: UnitSystem, *, decimal_comma: bool = False
+) -> str:
+    """`show_with_uncertainty` for values in the kind's base unit, told in the system's: "10.21 ± 0.04 oz"."""
+    if not (tellable(value) and tellable(uncertainty)):
+        return _NOTHING
+    unit = default_unit(kind, system)
+    told, spread = from_base(Fraction(value), unit), span_in(Fraction(uncertainty), unit)
+    return show_with_uncertainty(float(told), float(spread), unit, decimal_comma=decimal_comma)
+
+
+def show(value: float, kind: Kind, system: UnitSystem, *, decimal_comma: bool = False) -> str:
+    """A value in the kind's base unit as its own `show_…` tells it; a count as a whole number."""
+    match kind:
+        case Kind.MASS:
+            return show_mass(value, system, decimal_comma=decimal_comma)
+        case Kind.VOLUME:
+            return show_volume(value, system, decimal_comma=decimal_comma)
+        case Kind.LENGTH:
+            return show_length(value, system, decimal_comma=decimal_comma)
+        case Kind.TEMPERATURE:
+            return show_temperature(value, system)
+        case Kind.PERCENT:
+            return show_percent(value, decimal_comma=decimal_comma)
+        case Kind.DENSITY:
+            return show_density(value, system, decimal_comma=decimal_comma)
+        case Kind.COUNT:
+            return decimals(Fraction(value), 0) if tellable(value) else _NOTHING
+
+
+def show_both(value: float, kind: Kind, system: UnitSystem, *, decimal_comma: bool = False) -> str:
+    """A value in the person's units with the other system's in brackets: "1 5/16 in (33 mm)"."""
+    told = show(value, kind, system, decimal_comma=decimal_comma)
+    other = show(value, kind, other_system(system), decimal_comma=decimal_comma)
+    return told if kind is Kind.DENSITY or other == told else f"{told} ({other})"
+
+
+def other_system(system: UnitSystem) -> UnitSystem:
+    """Metric for farm units, farm units for metric."""
+    return UnitSystem.FARM if system is UnitSystem.METRIC else UnitSystem.METRIC
+
+
+def _mass_style(mass_g: float, system: UnitSystem) -> str:
+    if system is UnitSystem.METRIC:
+        return "kg" if round_to(Fraction(mass_g), Fraction(1)) >= 1000 else "g"
+    return "lb_oz" if round_to(from_base(Fraction(mass_g), "oz"), _TENTH) >= 64 else "oz"
+
+
+def _mass_step(mass_g: float, style: str) -> Fraction:
+    if style == "g":
+        return Fraction(1)
+    return Fraction(1, 100) if style == "kg" and mass_g < 100_000 else _TENTH
+
+
+def _comma(text: str, decimal_comma: bool) -> str:
+    return text.replace(".", ",") if decimal_comma else text
