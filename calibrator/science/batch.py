@@ -1,0 +1,249 @@
+"""A feeding plan into batches: water, powder and finished volume for any number of calves.
+
+Everything is linear in the calves, so one calf's mix is computed once and every row is a multiple of it:
+all rows have the same ratio of powder to water, before any rounding.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from functools import reduce
+from typing import overload
+
+import numpy as np
+from numpy.typing import NDArray
+
+from calibrator.model import Plan, PlanGroup, Vessel, VolumeMeans
+from calibrator.science.errors import CannotCompute
+from calibrator.science.guard import between, not_negative, positive
+from calibrator.science.mixing import Mix, Powder, mix_of, mix_on_water, mix_to_volume, powder_per_water
+from calibrator.science.vessels import Fit, fit, usable_ml
+
+_ROUNDING = 1e-9  # a batch that fills a vessel exactly must not ask for one more
+
+
+def scaled(mix: Mix, factor: float) -> Mix:
+    """The same mix, `factor` times as much; what counts per weight or volume stays."""
+    return replace(
+        mix,
+        water_g=mix.water_g * factor,
+        water_ml=mix.water_ml * factor,
+        powder_g=mix.powder_g * factor,
+        volume_ml=mix.volume_ml * factor,
+        mass_g=mix.mass_g * factor,
+    )
+
+
+def _joined(a: Mix, b: Mix) -> Mix:
+    return scaled(a, (a.water_g + b.water_g) / a.water_g)
+
+
+def mix_per_calf(
+    group: PlanGroup, powder: Powder, water_temperature_c: float, allowance_share: float = 0.0
+) -> Mix:
+    """One calf's feeding, with the allowance for hoses and pails on top (0 … 100 %).
+
+    The group's volume is finished mix or water, as it says. Raises CannotCompute for impossible input.
+    """
+    extra = between(allowance_share, 0.0, 1.0, "The allowance", "0 and 100 %")
+    volume = positive(group.volume_ml, "The volume per calf") * (1 + extra)
+    ratio = powder_per_water(group.rate, powder, water_temperature_c)
+    make = mix_on_water if group.volume_means is VolumeMeans.WATER else mix_to_volume
+    return make(volume, ratio, powder, water_temperature_c)
+
+
+def group_mix(
+    group: PlanGroup,
+    calves: int,
+    powder: Powder,
+    water_temperature_c: float,
+    allowance_share: float = 0.0,
+) -> Mix:
+    """One feeding of `calves` fed as this group (1 or more); otherwise as `mix_per_calf`."""
+    return scaled(
+        mix_per_calf(group, powder, water_temperature_c, allowance_share),
+        positive(calves, "The number of calves"),
+    )
+
+
+def _per_calf_of_plan(plan: Plan, powder: Powder) -> Mix:
+    t, extra = plan.water_temperature_c, plan.allowance_share
+    if not plan.groups:
+        raise CannotCompute("Give the plan at least one group of calves.")
+    if len(plan.groups) == 1:
+        return mix_per_calf(plan.groups[0], powder, t, extra)
+    fed = [g for g in plan.groups if not_negative(g.calves, "The number of calves") > 0]
+    if not fed:
+        raise CannotCompute("Say how many calves there are in each group.")
+    mixes = [group_mix(g, g.calves, powder, t, extra) for g in fed]
+    if any(not math.isclose(m.ratio, mixes[0].ratio, rel_tol=1e-9) for m in mixes):
+        raise CannotCompute("These groups are mixed at different rates: make a table for each group.")
+    return scaled(reduce(_joined, mixes), 1 / sum(g.calves for g in fed))
+
+
+@dataclass(frozen=True)
+class BatchRow:
+    """One feeding of so many calves.
+
+    `batches` is the fewest equal batches that fit the vessel's usable volume; `fits` tells whether one batch
+    does, `over_usable_ml` and `overflow_ml` by how much a single batch would not. `most_calves` is what one
+    batch can serve; None without a vessel.
+    """
+
+    calves: int
+    total: Mix
+    batches: int
+    per_batch: Mix
+    fits: bool
+    over_usable_ml: float
+    overflow_ml: float
+    most_calves: int | None
+
+
+@dataclass(frozen=True, eq=False)
+class BatchTable(Sequence[BatchRow]):
+    """Rows of a batch table, kept as columns; a row is made when it is looked at.
+
+    Columns hold one figure per count of calves: `water_ml`, `powder_g`, `volume_ml` for the whole feeding
+    and `batches`, into which all of them divide.
+    """
+
+    per_calf: Mix
+    calves: NDArray[np.int64]
+    vessel: Vessel | None
+    batches: NDArray[np.int64]
+
+    @property
+    def water_ml(self) -> NDArray[np.float64]:
+        return self.calves.astype(np.float64) * self.per_calf.water_ml
+
+    @property
+    def powder_g(self) -> NDArray[np.float64]:
+        return self.calves.astype(np.float64) * self.per_calf.powder_g
+
+    @property
+    def volume_ml(self) -> NDArray[np.float64]:
+        return self.calves.astype(np.float64) * self.per_calf.volume_ml
+
+    @property
+    def most_calves(self) -> int | None:
+        return None if self.vessel is None else most_calves(self.vessel, self.per_calf.volume_ml)
+
+    def __len__(self) -> int:
+        return len(self.calves)
+
+    def _row(self, index: int) -> BatchRow:
+        calves, batches = int(self.calves[index]), int(self.batches[index])
+        total = scaled(self.per_calf, calves)
+        room = Fit(True, 0.0, 0.0) if self.vessel is None else fit(total.volume_ml, self.vessel)
+        return BatchRow(
+            calves=calves,
+            total=total,
+            batches=batches,
+            per_batch=scaled(total, 1 / batches),
+            fits=room.fits,
+            over_usable_ml=room.over_usable_ml,
+            overflow_ml=room.overflow_ml,
+            most_calves=self.most_calves,
+        )
+
+    @overload
+    def __getitem__(self, index: int) -> BatchRow: ...
+    @overload
+    def __getitem__(self, index: slice) -> list[BatchRow]: ...
+    def __getitem__(self, index: int | slice) -> BatchRow | list[BatchRow]:
+        if isinstance(index, slice):
+            return [self._row(i) for i in range(*index.indices(len(self)))]
+        return self._row(range(len(self))[index])
+
+    def __iter__(self) -> Iterator[BatchRow]:
+        return (self._row(i) for i in range(len(self)))
+
+
+def most_calves(vessel: Vessel, volume_per_calf_ml: float) -> int:
+    """The most calves that one batch in this vessel's usable volume serves; may be 0."""
+    per_calf = positive(volume_per_calf_ml, "The volume per calf")
+    return math.floor(usable_ml(vessel) / per_calf * (1 + _ROUNDING))
+
+
+def fewest_batches(volume_ml: NDArray[np.float64], vessel: Vessel | None) -> NDArray[np.int64]:
+    """Fewest equal batches for each finished volume, by the vessel's usable volume; 1 without a vessel."""
+    if vessel is None:
+        return np.ones(len(volume_ml), dtype=np.int64)
+    return np.maximum(1, np.ceil(volume_ml / usable_ml(vessel) * (1 - _ROUNDING))).astype(np.int64)
+
+
+def table(
+    plan: Plan,
+    powder: Powder,
+    vessel: Vessel | None,
+    counts: Sequence[int],
+    *,
+    group: PlanGroup | None = None,
+) -> BatchTable:
+    """A row for each count of calves: of one `group`, or of the whole plan.
+
+    For the whole plan the groups must share one mixing rate; their calves are taken in today's proportion.
+    Every row has the same ratio of powder to water. Raises CannotCompute for counts below 1, groups of
+    different rates, and impossible input.
+    """
+    per_calf = (
+        _per_calf_of_plan(plan, powder)
+        if group is None
+        else mix_per_calf(group, powder, plan.water_temperature_c, plan.allowance_share)
+    )
+    calves = np.asarray(counts, dtype=np.int64)
+    if np.any(calves < 1):
+        raise CannotCompute("A batch needs at least one calf.")
+    return BatchTable(
+        per_calf, calves, vessel, fewest_batches(calves.astype(np.float64) * per_calf.volume_ml, vessel)
+    )
+
+
+def counts_of(plan: Plan) -> list[int]:
+    """Counts for a plan's table: its range, the farm's own counts, today's total; sorted, each once."""
+    positive(plan.count_step, "The step between counts")
+    in_range = range(plan.count_from, plan.count_to + 1, plan.count_step)
+    wanted = {*in_range, *plan.counts, sum(g.calves for g in plan.groups)}
+    return sorted(c for c in wanted if c > 0)
+
+
+def daily_powder_g(plan: Plan, powder: Powder) -> float:
+    """Powder that all groups take in a day, g, allowance included; 0 without calves."""
+    t, extra = plan.water_temperature_c, plan.allowance_share
+    fed = [g for g in plan.groups if not_negative(g.calves, "The number of calves") > 0]
+    return sum(
+        group_mix(g, g.calves, powder, t, extra).powder_g
+        * not_negative(g.feedings_per_day, "The number of feedings a day")
+        for g in fed
+    )
+
+
+@dataclass(frozen=True)
+class Rounded:
+    """A mix as it will be measured out; `ratio_error_share` is its ratio ÷ the wanted one − 1."""
+
+    mix: Mix
+    ratio_error_share: float
+
+
+def rounded(
+    mix: Mix, powder: Powder, water_temperature_c: float, *, water_step_ml: float, powder_step_g: float
+) -> Rounded:
+    """Water to the nearest step, powder for that water to the scale's step, and what rounding did.
+
+    Rounding the water first and weighing the powder for it keeps the ratio; only the powder's own step is
+    left. A step of 0 leaves a figure as it is. Raises CannotCompute for negative steps or no water left.
+    """
+    water = _to_step(mix.water_ml, not_negative(water_step_ml, "The step of the water"))
+    powder_g = _to_step(
+        mix.powder_g * water / mix.water_ml, not_negative(powder_step_g, "The step of the scale")
+    )
+    made = mix_of(water, powder_g, powder, water_temperature_c)
+    return Rounded(made, made.ratio / mix.ratio - 1 if mix.ratio else 0.0)
+
+
+def _to_step(value: float, step: float) -> float:
+    return round(value / step) * step if step else value
