@@ -1,0 +1,102 @@
+"""Days as people type them, read without a guess: what can be meant two ways is asked back."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from datetime import date, timedelta
+
+EARLIEST_YEAR = 2000
+_ENGLISH = "january february march april may june july august september october november december"
+_SPANISH = "enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre"
+_MONTHS = tuple(
+    (number, name) for names in (_ENGLISH, _SPANISH) for number, name in enumerate(names.split(), start=1)
+)
+_TODAY = ("today", "hoy")
+_YESTERDAY = ("yesterday", "ayer")
+_FIGURES = re.compile(r"(\d{1,4})\s*([-/.])\s*(\d{1,2})\s*\2\s*(\d{1,4})")
+_FILLERS = ("de", "del", "of")
+
+
+class DayNotUnderstood(ValueError):
+    """A text that is no day, or more than one. `code` says why; `days` are the readings it could have."""
+
+    def __init__(self, code: str, days: Sequence[date] = ()) -> None:
+        super().__init__(code)
+        self.code = code
+        self.days = tuple(days)
+
+
+def read_day(text: str, today: date) -> date | None:
+    """The day that a text means; None for a blank one.
+
+    Understood are 2026-03-02, Mar 2 2026, 2 March 2026 (English or Spanish months), figures whose day
+    cannot be a month (3/14/2026), today, yesterday. Raises DayNotUnderstood with code `two_ways`,
+    `no_day`, `no_such_day`, `to_come` or `too_early`.
+    """
+    words = text.strip().lower()
+    if not words:
+        return None
+    if words in _TODAY:
+        return today
+    if words in _YESTERDAY:
+        return today - timedelta(days=1)
+    day = _from_figures(words) if _FIGURES.fullmatch(words) else _from_words(words)
+    if day.year < EARLIEST_YEAR:
+        raise DayNotUnderstood("too_early", [day])
+    if day > today:
+        raise DayNotUnderstood("to_come", [day])
+    return day
+
+
+def _from_figures(text: str) -> date:
+    match = _FIGURES.fullmatch(text)
+    assert match is not None
+    first, _, second, third = match.groups()
+    if len(first) == 4:
+        return _day(int(first), int(second), int(third))
+    if len(third) != 4 or len(first) > 2:
+        raise DayNotUnderstood("no_day")
+    readings = {_possible(int(third), int(a), int(b)) for a, b in ((first, second), (second, first))} - {None}
+    days = sorted(day for day in readings if day is not None)
+    if not days:
+        raise DayNotUnderstood("no_such_day")
+    if len(days) > 1:
+        raise DayNotUnderstood("two_ways", days)
+    return days[0]
+
+
+def _from_words(text: str) -> date:
+    parts = [part for part in re.split(r"[\s,./-]+", text) if part and part not in _FILLERS]
+    months = [found for part in parts if (found := _month(part))]
+    numbers = [
+        int(bare) for part in parts if (bare := re.sub(r"(?<=\d)(st|nd|rd|th)$", "", part)).isdecimal()
+    ]
+    if len(parts) != 3 or len(months) != 1 or len(numbers) != 2:
+        raise DayNotUnderstood("no_day")
+    years = [number for number in numbers if number > 999]
+    if len(years) != 1:
+        raise DayNotUnderstood("no_day")
+    numbers.remove(years[0])
+    return _day(years[0], months[0], numbers[0])
+
+
+def _month(word: str) -> int | None:
+    found = {number for number, name in _MONTHS if len(word) >= 3 and name.startswith(word)}
+    if word == "sept":
+        found = {9}
+    return found.pop() if len(found) == 1 else None
+
+
+def _day(year: int, month: int, day: int) -> date:
+    found = _possible(year, month, day)
+    if found is None:
+        raise DayNotUnderstood("no_such_day")
+    return found
+
+
+def _possible(year: int, month: int, day: int) -> date | None:
+    try:
+        return date(year, month, day)
+    except ValueError:
+        return None

@@ -1,0 +1,177 @@
+"""Where things stand: which lot is in use, what each lot has come to, what is waiting. No window needed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+
+from calibrator.model import Farm, Lot, Mark, Printed, PrintKind, Scoop, SignOff, WeighIn
+from calibrator.records import Records
+
+
+class LotState(StrEnum):
+    """What a lot has come to."""
+
+    DELIVERED = "delivered"
+    UNDER_WAY = "under_way"
+    SIGNED_OFF = "signed_off"
+    FINISHED = "finished"
+
+
+@dataclass(frozen=True)
+class LotStanding:
+    """A lot with its newest sign-off, the marks that hold for it, and the weigh-in left open."""
+
+    lot: Lot
+    state: LotState
+    sign_off: SignOff | None = None
+    marks: tuple[Mark, ...] = ()
+    open_weigh_in: WeighIn | None = None
+
+
+class Need(StrEnum):
+    """What can be waiting."""
+
+    GO_ON = "go_on"  # a weigh-in was left open
+    MARK_SCOOP = "mark_scoop"  # a scoop still bears the line of another lot
+    WEIGH_IN = "weigh_in"  # a lot came and was not weighed in
+    PRINT_LABELS = "print_labels"  # labels bear an old line
+    PRINT_CHARTS = "print_charts"  # charts rest on an older sign-off
+
+
+@dataclass(frozen=True)
+class Waiting:
+    """One thing that is waiting, with what it concerns."""
+
+    need: Need
+    lot: Lot | None = None
+    weigh_in: WeighIn | None = None
+    scoop: Scoop | None = None
+    old_lot: Lot | None = None
+    sheets: tuple[Printed, ...] = ()
+
+
+@dataclass(frozen=True)
+class Standing:
+    """A farm's lots, marks and sheets, read at one moment."""
+
+    lots: tuple[LotStanding, ...]
+    scoops: tuple[Scoop, ...]  # those in use
+    sign_offs: tuple[SignOff, ...]  # oldest first
+    marks: tuple[Mark, ...]
+    prints: tuple[Printed, ...]
+
+    def lot(self, lot_id: str) -> LotStanding | None:
+        return next((known for known in self.lots if known.lot.id == lot_id), None)
+
+    @property
+    def in_use(self) -> LotStanding | None:
+        """The lot of the newest sign-off that is not finished."""
+        for sign_off in reversed(self.sign_offs):
+            known = self.lot(sign_off.lot_id)
+            if known and known.lot.finished_on is None:
+                return known
+        return None
+
+
+def standing(records: Records, farm: Farm) -> Standing:
+    """Read where a farm stands."""
+    sign_offs = records.sign_offs(farm.id)
+    marks = [mark for mark in records.marks() if mark.farm_id == farm.id]
+    weigh_ins = records.every(WeighIn, farm.id)
+    lots = tuple(_lot_standing(lot, weigh_ins, sign_offs, marks) for lot in records.every(Lot, farm.id))
+    scoops = tuple(scoop for scoop in records.every(Scoop, farm.id) if scoop.retired_on is None)
+    return Standing(lots, scoops, tuple(sign_offs), tuple(marks), tuple(records.prints(farm.id)))
+
+
+def lot_in_use(records: Records, farm: Farm) -> LotStanding | None:
+    """The lot that is being fed: that of the newest sign-off whose lot is not finished."""
+    return standing(records, farm).in_use
+
+
+def marks_in_force(marks: Iterable[Mark], sign_offs: Sequence[SignOff]) -> tuple[Mark, ...]:
+    """Of each scoop the marks of its newest sign-off among those given (oldest first)."""
+    newest = {sign_off.scoop_id: sign_off.id for sign_off in sign_offs}
+    return tuple(mark for mark in marks if newest.get(mark.scoop_id) == mark.sign_off_id)
+
+
+def waiting(now: Standing) -> list[Waiting]:
+    """What needs doing, what cannot wait first."""
+    found = [
+        Waiting(Need.GO_ON, lot=known.lot, weigh_in=known.open_weigh_in)
+        for known in now.lots
+        if known.open_weigh_in
+    ]
+    found += _scoops_with_old_lines(now)
+    found += [
+        Waiting(Need.WEIGH_IN, lot=known.lot) for known in now.lots if known.state is LotState.DELIVERED
+    ]
+    for need, kind in ((Need.PRINT_LABELS, PrintKind.SCOOP_LABEL), (Need.PRINT_CHARTS, PrintKind.WALL_CHART)):
+        if sheets := outdated_sheets(now, kind):
+            lot = now.in_use.lot if now.in_use else None
+            found.append(Waiting(need, lot=lot, sheets=sheets))
+    return found
+
+
+def outdated_sheets(now: Standing, kind: PrintKind) -> tuple[Printed, ...]:
+    """The sheets that hang somewhere and rest on an older sign-off than the one in force.
+
+    A label is outdated by a newer sign-off of its scoop, a chart by any newer one. A sheet that another
+    has replaced counts no more.
+    """
+    hanging = {(sheet.scoop_id, sheet.plan_id): sheet for sheet in now.prints if sheet.kind == kind}
+    return tuple(sheet for sheet in hanging.values() if sheet.sign_off_id != _in_force(now, sheet))
+
+
+def line_on(now: Standing, scoop_id: str) -> Mark | None:
+    """The line that a scoop bears: its newest mark, for whatever lot."""
+    marks = [mark for mark in now.marks if mark.scoop_id == scoop_id]
+    return marks[-1] if marks else None
+
+
+def _in_force(now: Standing, sheet: Printed) -> str:
+    """The newest sign-off that a sheet of its kind has to rest on."""
+    of_label = sheet.kind is PrintKind.SCOOP_LABEL
+    ids = [s.id for s in now.sign_offs if not of_label or s.scoop_id == sheet.scoop_id]
+    return ids[-1] if ids else sheet.sign_off_id
+
+
+def _lot_standing(
+    lot: Lot, weigh_ins: Sequence[WeighIn], sign_offs: Sequence[SignOff], marks: Sequence[Mark]
+) -> LotStanding:
+    own = [sign_off for sign_off in sign_offs if sign_off.lot_id == lot.id]
+    signed = {sign_off.weigh_in_id for sign_off in own}
+    left_open = [w for w in weigh_ins if w.lot_id == lot.id and not w.abandoned and w.id not in signed]
+    return LotStanding(
+        lot,
+        _state(lot, own, left_open),
+        own[-1] if own else None,
+        marks_in_force([mark for mark in marks if mark.lot_id == lot.id], own),
+        left_open[-1] if left_open else None,
+    )
+
+
+def _state(lot: Lot, sign_offs: Sequence[SignOff], left_open: Sequence[WeighIn]) -> LotState:
+    if lot.finished_on is not None:
+        return LotState.FINISHED
+    if left_open:
+        return LotState.UNDER_WAY
+    return LotState.SIGNED_OFF if sign_offs else LotState.DELIVERED
+
+
+def _scoops_with_old_lines(now: Standing) -> list[Waiting]:
+    if now.in_use is None:
+        return []
+    lot = now.in_use.lot
+    lines = [(scoop, line_on(now, scoop.id)) for scoop in now.scoops]
+    return [
+        Waiting(Need.MARK_SCOOP, lot=lot, scoop=scoop, old_lot=_lot_of(now, line))
+        for scoop, line in lines
+        if line and line.lot_id != lot.id
+    ]
+
+
+def _lot_of(now: Standing, mark: Mark) -> Lot | None:
+    known = now.lot(mark.lot_id)
+    return known.lot if known else None

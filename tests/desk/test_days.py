@@ -1,0 +1,63 @@
+"""Days are read as typed; what can be meant two ways is never guessed. No outside source: our own rule."""
+
+from __future__ import annotations
+
+from datetime import date
+
+import pytest
+
+from calibrator.desk.days import DayNotUnderstood, read_day
+
+TODAY = date(2026, 3, 15)
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("2026-02-28", date(2026, 2, 28)),
+        ("2/14/2026", date(2026, 2, 14)),
+        ("14.2.2026", date(2026, 2, 14)),
+        ("3/3/2026", date(2026, 3, 3)),
+        ("Feb 3, 2026", date(2026, 2, 3)),
+        ("3rd February 2026", date(2026, 2, 3)),
+        ("3 de febrero de 2026", date(2026, 2, 3)),
+        ("sept 3 2025", date(2025, 9, 3)),
+        ("today", TODAY),
+        ("Ayer", date(2026, 3, 14)),
+        ("29 feb 2024", date(2024, 2, 29)),
+    ],
+)
+def test_understood(text: str, meant: date) -> None:
+    assert read_day(text, TODAY) == meant
+
+
+def test_blank_is_no_day() -> None:
+    assert read_day("  ", TODAY) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "code"),
+    [
+        ("2/3/2026", "two_ways"),
+        ("2/3/26", "no_day"),
+        ("26-3-2", "no_day"),
+        ("March 2026", "no_day"),
+        ("ju 1 2025", "no_day"),
+        ("29 feb 2026", "no_such_day"),
+        ("31/31/2025", "no_such_day"),
+        ("2026-03-16", "to_come"),
+        ("1 Jan 1999", "too_early"),
+        ("²/3/2026", "no_day"),
+        ("last week", "no_day"),
+    ],
+)
+def test_refused(text: str, code: str) -> None:
+    with pytest.raises(DayNotUnderstood) as told:
+        read_day(text, TODAY)
+    assert told.value.code == code
+
+
+def test_both_readings_are_offered() -> None:
+    with pytest.raises(DayNotUnderstood) as told:
+        read_day("2/3/2026", TODAY)
+    assert told.value.days == (date(2026, 2, 3), date(2026, 3, 2))

@@ -1,0 +1,91 @@
+"""Which lot is in use, what is waiting, which sheets are outdated."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date
+
+import pytest
+from yard import Yard
+
+from calibrator.desk.standing import LotState, Need, outdated_sheets, standing
+from calibrator.model import PrintKind
+from calibrator.records import Records
+
+
+@pytest.fixture
+def yard(records: Records) -> Yard:
+    return Yard(records)
+
+
+def test_a_new_lot_waits_until_its_weigh_in_is_begun_and_then_until_it_is_signed(yard: Yard) -> None:
+    lot = yard.lot("A")
+    assert [w.need for w in yard.waiting()] == [Need.WEIGH_IN]
+    weigh_in = yard.start(lot)
+    (left,) = yard.waiting()
+    assert (left.need, left.weigh_in) == (Need.GO_ON, weigh_in)
+    yard.sign(lot, yard.red, weigh_in)
+    assert yard.waiting() == []
+
+
+def test_an_abandoned_weigh_in_leaves_the_lot_waiting(yard: Yard) -> None:
+    weigh_in = yard.start(yard.lot("A"))
+    yard.records.keep(replace(weigh_in, abandoned=True))
+    assert [w.need for w in yard.waiting()] == [Need.WEIGH_IN]
+
+
+def test_the_lot_in_use_is_the_newest_signed_off_that_is_not_finished(yard: Yard) -> None:
+    first, second = yard.lot("A"), yard.lot("B")
+    yard.sign(first, yard.red)
+    yard.sign(second, yard.red)
+    now = standing(yard.records, yard.farm)
+    assert now.in_use is not None
+    assert now.in_use.lot == second
+    yard.records.keep(replace(second, finished_on=date(2026, 3, 2)))
+    now = standing(yard.records, yard.farm)
+    assert now.in_use is not None
+    assert now.in_use.lot == first
+    assert now.in_use.state is LotState.SIGNED_OFF
+
+
+def test_a_scoop_that_bears_the_line_of_another_lot_is_named(yard: Yard) -> None:
+    first, second = yard.lot("A"), yard.lot("B")
+    yard.sign(first, yard.red)
+    yard.sign(first, yard.blue)
+    yard.sign(second, yard.red)
+    (left,) = yard.waiting()
+    assert (left.need, left.scoop, left.old_lot, left.lot) == (Need.MARK_SCOOP, yard.blue, first, second)
+
+
+def test_a_scoop_marked_for_a_later_lot_is_named_when_the_earlier_lot_comes_back_into_use(yard: Yard) -> None:
+    first, second = yard.lot("A"), yard.lot("B")
+    yard.sign(first, yard.red)
+    yard.sign(second, yard.red)
+    yard.records.keep(replace(second, finished_on=date(2026, 3, 2)))
+    (left,) = yard.waiting()
+    assert (left.need, left.scoop, left.lot) == (Need.MARK_SCOOP, yard.red, first)
+
+
+def test_sheets_are_outdated_by_a_newer_sign_off_until_they_are_printed_again(yard: Yard) -> None:
+    old = yard.sign(yard.lot("A"), yard.red)
+    label, chart = yard.print(PrintKind.SCOOP_LABEL, old, yard.red), yard.print(PrintKind.WALL_CHART, old)
+    assert yard.waiting() == []
+    new = yard.sign(yard.lot("B"), yard.red)
+    assert [(w.need, w.sheets) for w in yard.waiting()] == [
+        (Need.PRINT_LABELS, (label,)),
+        (Need.PRINT_CHARTS, (chart,)),
+    ]
+    yard.print(PrintKind.SCOOP_LABEL, new, yard.red)
+    yard.print(PrintKind.WALL_CHART, new)
+    assert yard.waiting() == []
+
+
+def test_a_label_outlives_the_sign_off_of_another_scoop(yard: Yard) -> None:
+    lot = yard.lot("A")
+    old = yard.sign(lot, yard.red)
+    yard.print(PrintKind.SCOOP_LABEL, old, yard.red)
+    chart = yard.print(PrintKind.WALL_CHART, old)
+    yard.sign(lot, yard.blue)
+    now = standing(yard.records, yard.farm)
+    assert outdated_sheets(now, PrintKind.SCOOP_LABEL) == ()
+    assert outdated_sheets(now, PrintKind.WALL_CHART) == (chart,)
