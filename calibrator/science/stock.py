@@ -1,0 +1,48 @@
+"""Powder at hand: how many days it lasts, and the day a new lot has to be weighed."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from calibrator.science.errors import CannotCompute
+from calibrator.science.guard import not_negative, positive
+
+
+@dataclass(frozen=True)
+class Stock:
+    """What is left of a lot: weight, whole and begun packages, days it feeds in full, its last full day.
+
+    `days` is None when nothing is fed.
+    """
+
+    left_g: float
+    packages_left: float
+    days: int | None
+    last_full_day: date | None
+
+
+def stock(packages: float, package_mass_g: float, fed_g: float, daily_g: float, today: date) -> Stock:
+    """From packages delivered (or counted now, with nothing fed since) to days; `today` is still to be fed.
+
+    Raises CannotCompute for negative figures, packages without weight, and more fed than there was.
+    """
+    bought = not_negative(packages, "The number of packages") * positive(
+        package_mass_g, "The weight of a package"
+    )
+    left = bought - not_negative(fed_g, "The powder fed so far")
+    if left < -1e-9 * bought:
+        raise CannotCompute("More powder was fed than came: count the bags that are left.")
+    left = max(0.0, left)
+    if not_negative(daily_g, "The powder fed in a day") == 0:
+        return Stock(left, left / package_mass_g, None, None)
+    days = math.floor(left / daily_g * (1 + 1e-9))
+    last = today + timedelta(days=days - 1) if 0 < days < 36500 else None
+    return Stock(left, left / package_mass_g, days, last)
+
+
+def packages_needed(powder_g: float, package_mass_g: float) -> int:
+    """Whole packages that hold a weight of powder. Raises CannotCompute for impossible weights."""
+    wanted = not_negative(powder_g, "The weight of powder")
+    return math.ceil(wanted / positive(package_mass_g, "The weight of a package") * (1 - 1e-9))
