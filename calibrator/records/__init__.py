@@ -16,6 +16,8 @@ from calibrator.records.errors import (
     RecordsTooNew,
     RecordsUnreachable,
 )
+from calibrator.records.exporting import export_file, export_text
+from calibrator.records.importing import Imported, demo_records, import_season
 from calibrator.records.nouns import Change
 from calibrator.records.paths import default_url, sample_lots_folder
 from calibrator.records.repository import Records
@@ -25,6 +27,7 @@ __all__ = [
     "DiskFull",
     "EditedMeanwhile",
     "ImportRefused",
+    "Imported",
     "NotAllowed",
     "Records",
     "RecordsDamaged",
@@ -34,5 +37,9 @@ __all__ = [
     "RecordsTooNew",
     "RecordsUnreachable",
     "default_url",
+    "demo_records",
+    "export_file",
+    "export_text",
+    "import_season",
     "sample_lots_folder",
 ]

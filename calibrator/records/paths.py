@@ -6,6 +6,8 @@ from pathlib import Path
 
 import platformdirs
 
+from calibrator.places import sample_lots
+
 FILE_NAME = "records.sqlite"
 
 
@@ -25,7 +27,5 @@ def backups_folder(file: Path) -> Path:
 
 
 def sample_lots_folder() -> Path:
-    """The invented season: inside the installed package, or at the top of a source checkout."""
-    package = Path(__file__).resolve().parent.parent
-    installed = package / "sample_lots"
-    return installed if installed.is_dir() else package.parent / "sample_lots"
+    """The invented season, in a source checkout and in an installed program alike."""
+    return sample_lots()

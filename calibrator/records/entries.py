@@ -1,0 +1,118 @@
+"""Everything that is kept, as one documented JSON text, out and in again.
+
+The text tells the changes in their order, so that who, when, why and what was replaced travel along:
+
+    {"format": "calibrator records", "version": 1, "changes": [ … ]}
+
+Each change is one of
+
+    {"kind": "told", "at": …, "by": …, "why": …, "replaces": revision or null, "noun": {"kind": "lot", …}}
+    {"kind": "added", "at": …, "fact": {"kind": "fill" or "spot_fill" or "printed", …}}
+    {"kind": "struck", "at": …, "by": …, "of": id of a fill, "reason": text, or null to let it count again}
+    {"kind": "signed", "at": …, "sign_off": { … }, "marks": [ … ]}
+
+with the fields of the nouns under their own names, units in the names. `plain` tells how values are written.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import datetime
+from pathlib import Path
+from typing import Any
+
+from calibrator.model import (
+    Farm,
+    Fill,
+    Lot,
+    Mark,
+    Plan,
+    Printed,
+    Scale,
+    Scoop,
+    SignOff,
+    SpotFill,
+    Vessel,
+    WeighIn,
+)
+from calibrator.records.errors import ImportRefused
+from calibrator.records.plain import to_plain
+
+FORMAT = "calibrator records"
+VERSION = 1
+
+
+@dataclass(frozen=True)
+class Told:
+    """A telling of a noun. `replaces` is the revision before it."""
+
+    at: datetime
+    by: str
+    noun: Farm | Scale | Scoop | Lot | WeighIn | Vessel | Plan
+    why: str = ""
+    replaces: str | None = None
+
+
+@dataclass(frozen=True)
+class Added:
+    """A fact."""
+
+    at: datetime
+    fact: Fill | SpotFill | Printed
+
+
+@dataclass(frozen=True)
+class Struck:
+    """A fill or spot fill struck out, or (without a reason) counting again."""
+
+    at: datetime
+    by: str
+    of: str
+    reason: str | None
+
+
+@dataclass(frozen=True)
+class Signed:
+    """A sign-off and its marks."""
+
+    at: datetime
+    sign_off: SignOff
+    marks: tuple[Mark, ...]
+
+
+Entry = Told | Added | Struck | Signed
+
+
+def text_of(entries: Iterable[Entry]) -> str:
+    """Changes as the JSON text that `import_season` reads, one change on each line."""
+    lines = ",\n".join(json.dumps(to_plain(entry), ensure_ascii=False) for entry in entries)
+    head = f'{{"format": {json.dumps(FORMAT)}, "version": {VERSION}, "changes": ['
+    return f"{head}\n{lines}\n]}}\n"
+
+
+def read_changes(file: Path) -> list[Any]:
+    """The changes of a file, still as JSON values. Raises `ImportRefused` for what is not such a file."""
+    told = _json(file)
+    if not isinstance(told, dict) or told.get("format") != FORMAT:
+        raise _unreadable(file, "it is not an export of this program")
+    if told.get("version") != VERSION:
+        found = str(told.get("version"))[:20]
+        raise _unreadable(file, f"it has format version {found}, and this program reads {VERSION}")
+    if not isinstance(told.get("changes"), list):
+        raise _unreadable(file, "it has no list of changes")
+    return list(told["changes"])
+
+
+def _json(file: Path) -> Any:
+    try:
+        return json.loads(file.read_text(encoding="utf-8-sig"))
+    except OSError as error:
+        raise _unreadable(file, error.strerror or "no access") from None
+    except (ValueError, RecursionError):
+        raise _unreadable(file, "it is not JSON text") from None
+
+
+def _unreadable(file: Path, fault: str) -> ImportRefused:
+    return ImportRefused("import_unreadable", file=file.name, fault=fault)

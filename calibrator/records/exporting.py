@@ -1,0 +1,84 @@
+"""All records out into one text or file."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Iterator, Mapping
+from pathlib import Path
+from typing import Any
+
+from sqlalchemy import Connection, Table, select
+
+from calibrator.model import Fill, Mark, Printed, SignOff, SpotFill
+from calibrator.records import facts
+from calibrator.records.entries import Added, Entry, Signed, Struck, Told, text_of
+from calibrator.records.errors import DiskFull, RecordsReadOnly
+from calibrator.records.repository import Records
+from calibrator.records.rows import as_value
+from calibrator.records.tables import FACTS, NOUNS, changes, marks, sign_offs
+
+
+def export_text(records: Records) -> str:
+    """All records as JSON text, the same text for the same records."""
+    with records.reading() as connection:
+        entries = list(_entries(connection))
+    return text_of(entries)
+
+
+def export_file(records: Records, file: Path) -> None:
+    """Write all records to a file, whole or not at all. Raises `DiskFull` or `RecordsReadOnly`."""
+    unfinished = file.with_name(file.name + ".part")
+    try:
+        with unfinished.open("w", encoding="utf-8", newline="\n") as written:
+            written.write(export_text(records))
+            written.flush()
+            os.fsync(written.fileno())
+        os.replace(unfinished, file)
+    except OSError as error:
+        unfinished.unlink(missing_ok=True)
+        full = error.errno in (28, 122)
+        raise (DiskFull if full else RecordsReadOnly)(
+            "disk_full" if full else "read_only", place=str(file)
+        ) from None
+
+
+def _entries(connection: Connection) -> Iterator[Entry]:
+    numbered: dict[int, Entry] = {}
+    for kind in NOUNS:
+        numbered |= {row["change"]: _told(kind, row) for row in _rows(connection, NOUNS[kind])}
+    for fact in (Fill, SpotFill, Printed):
+        numbered |= {row["change"]: _added(fact, row) for row in _rows(connection, FACTS[fact])}
+    for strikes in facts.STRIKES.values():
+        for row in _rows(connection, strikes):
+            numbered[row["change"]] = Struck(row["change_at"], row["change_by"], row["of_id"], row["reason"])
+    numbered |= dict(_signed(connection))
+    for number in sorted(numbered):
+        yield numbered[number]
+
+
+def _told(kind: type, row: Mapping[str, Any]) -> Told:
+    return Told(row["change_at"], row["change_by"], as_value(kind, row), row["change_why"], row["replaces"])
+
+
+def _added(kind: type[Fill] | type[SpotFill] | type[Printed], row: Mapping[str, Any]) -> Added:
+    fact: Any = as_value(kind, {"struck_reason": None, **row})
+    return Added(row["change_at"], fact)
+
+
+def _added(kind: type, row: Mapping[str, Any]) -> Added:
+    return Added(row["change_at"], as_value(kind, {"struck_reason": None, **row}))
+
+
+def _signed(connection: Connection) -> Iterator[tuple[int, Signed]]:
+    its: dict[str, list[Mark]] = {}
+    for row in sorted(_rows(connection, marks), key=lambda row: int(row["position"])):
+        its.setdefault(row["sign_off_id"], []).append(as_value(Mark, row))
+    for row in _rows(connection, sign_offs):
+        sign_off = as_value(SignOff, row)
+        yield row["change"], Signed(row["change_at"], sign_off, tuple(its.get(sign_off.id, ())))
+
+
+def _rows(connection: Connection, table: Table) -> list[Mapping[str, Any]]:
+    who = [changes.c[name].label(f"change_{name}") for name in ("at", "by", "why")]
+    query = select(table, *who).join(changes, changes.c.number == table.c.change)
+    return [dict(row) for row in connection.execute(query).mappings()]

@@ -1,0 +1,153 @@
+"""Records in from a text of our own, all of it or nothing."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import datetime
+from pathlib import Path
+from typing import Any
+
+from sqlalchemy import Connection, Table, select
+
+from calibrator.model import Fill, Mark, Printed, SignOff, SpotFill
+from calibrator.records import facts, nouns
+from calibrator.records.entries import Added, Entry, Signed, Struck, Told, read_changes
+from calibrator.records.errors import EditedMeanwhile, ImportRefused, NotAllowed
+from calibrator.records.paths import sample_lots_folder
+from calibrator.records.plain import NotPlain, from_plain, kind_word
+from calibrator.records.repository import Records
+from calibrator.records.rows import Writing, version
+from calibrator.records.tables import changes
+
+
+@dataclass(frozen=True)
+class Imported:
+    """What a file brought: changes added, changes that were there already, and new things by kind."""
+
+    added: int
+    there: int
+    counts: Mapping[str, int] = field(default_factory=dict)
+
+
+def import_season(records: Records, folder_or_file: str | Path) -> Imported:
+    """Bring in a file of this format, or all such files of a folder by name; all of it or nothing.
+
+    What is there already is left alone. Raises `ImportRefused`, which names file, entry and field.
+    """
+    added, there = 0, 0
+    counts: Counter[str] = Counter()
+    with records.writing("import") as writing:
+        for file in _files(Path(folder_or_file)):
+            for number, plain in enumerate(read_changes(file), start=1):
+                entry = _bring(writing, plain, file.name, number)
+                added, there = (added, there + 1) if entry is None else (added + 1, there)
+                counts.update(_new(entry))
+    return Imported(added, there, dict(counts))
+
+
+def demo_records(folder: str | Path) -> Records:
+    """Fresh records in a folder, filled with the invented season."""
+    records = Records.open(str(Path(folder) / "demo.sqlite"))
+    import_season(records, sample_lots_folder())
+    return records
+
+
+def _files(path: Path) -> list[Path]:
+    files = sorted(path.glob("*.json")) if path.is_dir() else [path]
+    if not files:
+        raise ImportRefused("import_unreadable", file=path.name, fault="it holds no .json file")
+    return files
+
+
+def _bring(writing: Writing, plain: Any, file: str, number: int) -> Entry | None:
+    try:
+        entry: Entry = from_plain(Entry, plain)
+        before = version(writing.connection)
+        _apply(writing, entry)
+    except (NotPlain, NotAllowed, EditedMeanwhile) as error:
+        raise ImportRefused("import_fault", file=file, entry=str(number), fault=str(error)) from None
+    except RecursionError:
+        raise ImportRefused("import_fault", file=file, entry=str(number), fault="too deeply nested") from None
+    return entry if version(writing.connection) > before else None
+
+
+def _apply(writing: Writing, entry: Entry) -> None:
+    match entry:
+        case Told():
+            _apply_told(writing, entry)
+        case Added(at=at, fact=Printed() as printed):
+            _apply_printed(writing, printed, at)
+        case Added(at=at, fact=Fill() as fill):
+            facts.add_weighed(writing, fill, at)
+        case Added(at=at, fact=SpotFill() as spot):
+            facts.add_weighed(writing, spot, at)
+        case Struck():
+            _apply_struck(writing, entry)
+        case Signed():
+            _apply_signed(writing, entry)
+
+
+def _apply_told(writing: Writing, told: Told) -> None:
+    noun = told.noun
+    there = nouns.revision(writing.connection, type(noun), noun.revision)
+    if there is not None:
+        return _same(there, noun)
+    current = nouns.newest(writing.connection, type(noun), noun.id)
+    if (current.revision if current else None) != told.replaces or not noun.revision:
+        raise NotAllowed("already_there", kind=kind_word(type(noun)))
+    telling = nouns.Telling(noun, told.replaces, told.by, told.why, told.at)
+    return nouns.add_telling(writing, telling, current)
+
+
+def _apply_printed(writing: Writing, printed: Printed, at: datetime) -> None:
+    there = facts.one(writing.connection, Printed, printed.id)
+    if there is not None:
+        return _same(there, printed)
+    return facts.add_numbered_print(writing, printed, at)
+
+
+def _apply_struck(writing: Writing, struck: Struck) -> None:
+    strike = facts.Strike(struck.of, struck.reason, struck.by, struck.at)
+    if any(_strike_there(writing.connection, strikes, struck) for strikes in facts.STRIKES.values()):
+        return
+    if facts.one(writing.connection, SpotFill, struck.of):
+        facts.add_strike(writing, SpotFill, strike)
+    else:
+        facts.add_strike(writing, Fill, strike)
+
+
+def _strike_there(connection: Connection, strikes: Table, struck: Struck) -> bool:
+    query = (
+        select(strikes.c.change)
+        .join(changes, changes.c.number == strikes.c.change)
+        .where(strikes.c.of_id == struck.of, strikes.c.reason == struck.reason)
+        .where(changes.c.at == struck.at, changes.c.by == struck.by)
+    )
+    return connection.execute(query).first() is not None
+
+
+def _apply_signed(writing: Writing, signed: Signed) -> None:
+    there = facts.one(writing.connection, SignOff, signed.sign_off.id)
+    if there is None:
+        return facts.add_sign_off(writing, signed.sign_off, signed.marks, at=signed.at)
+    its = facts.many(writing.connection, Mark, {"sign_off_id": there.id})
+    return _same((there, *its), (signed.sign_off, *signed.marks))
+
+
+def _same(there: Any, brought: Any) -> None:
+    if there != brought:
+        kind = type(there[0] if isinstance(there, tuple) else there)
+        raise NotAllowed("already_there", kind=kind_word(kind))
+
+
+def _new(entry: Entry | None) -> list[str]:
+    match entry:
+        case Told(noun=noun, replaces=None):
+            return [kind_word(type(noun))]
+        case Added(fact=fact):
+            return [kind_word(type(fact))]
+        case Signed(marks=its):
+            return ["sign_off", *("mark" for _ in its)]
+    return []

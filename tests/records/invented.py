@@ -1,0 +1,228 @@
+"""Invented nouns and facts for the tests of the store, plain ones and any that hypothesis can think of."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import UTC, datetime, timezone
+from typing import Any
+
+from hypothesis import strategies as st
+
+from calibrator.model import (
+    Box,
+    Cylinder,
+    Farm,
+    Fill,
+    FillWay,
+    Lot,
+    Mark,
+    Plan,
+    Poured,
+    Printed,
+    PrintKind,
+    Scale,
+    Scoop,
+    SignOff,
+    SpotFill,
+    TaperedCup,
+    Vessel,
+    WeighIn,
+    new_id,
+)
+from calibrator.records import Records
+
+NOON = datetime(2024, 11, 7, 12, 0, tzinfo=UTC)
+NOUNS = (Farm, Scale, Scoop, Lot, WeighIn, Vessel, Plan)
+FACTS = (Fill, SpotFill, SignOff, Mark, Printed)
+
+_TEXT = st.text(st.characters(exclude_categories=("Cs",), exclude_characters="\x00"), max_size=30)
+_NUMBER = st.floats(allow_nan=False, allow_infinity=True)
+_MOMENT = st.datetimes(
+    min_value=datetime(1, 1, 3), max_value=datetime(9999, 12, 29), timezones=st.sampled_from([UTC])
+) | st.datetimes(
+    min_value=datetime(1, 1, 3),
+    max_value=datetime(9999, 12, 29),
+    timezones=st.sampled_from([timezone.max, timezone.min]),
+)
+
+
+def register() -> None:
+    """Teach hypothesis which plain values every store must be able to keep."""
+    st.register_type_strategy(str, _TEXT)
+    st.register_type_strategy(float, _NUMBER)
+    st.register_type_strategy(int, st.integers(-(2**31) + 1, 2**31 - 1))
+    st.register_type_strategy(datetime, _MOMENT)
+
+
+def any_of(kind: type) -> st.SearchStrategy[Any]:
+    """Any noun or fact of a kind, all fields filled at will."""
+    from calibrator.records.plain import hints
+
+    return st.builds(kind, **{name: st.from_type(hint) for name, hint in hints(kind).items()})
+
+
+def farm(**more: Any) -> Farm:
+    return Farm(**{"id": new_id(), "name": "Willow Bend"} | more)
+
+
+def scale(farm_id: str, **more: Any) -> Scale:
+    told = {
+        "id": new_id(),
+        "farm_id": farm_id,
+        "name": "bench",
+        "resolution_g": 2.8,
+        "resolution_typed": "0.1 oz",
+        "capacity_g": 5000.0,
+        "capacity_typed": "11 lb",
+    }
+    return Scale(**told | more)
+
+
+def scoop(farm_id: str, **more: Any) -> Scoop:
+    shape = TaperedCup(rim_diameter_mm=105.0, floor_diameter_mm=85.0, height_mm=90.0)
+    told = {"id": new_id(), "farm_id": farm_id, "name": "red", "shape": shape}
+    return Scoop(**told | {"volume_ml": 640.0, "volume_u_ml": 1.5} | more)
+
+
+def lot(farm_id: str, **more: Any) -> Lot:
+    return Lot(**{"id": new_id(), "farm_id": farm_id, "lot_number": "24-1107B"} | more)
+
+
+def vessel(farm_id: str, **more: Any) -> Vessel:
+    told = {"id": new_id(), "farm_id": farm_id, "name": "pail", "rim_volume_ml": 18927.0}
+    return Vessel(**told | more)
+
+
+def weigh_in(lot: Lot, **more: Any) -> WeighIn:
+    told = {"id": new_id(), "farm_id": lot.farm_id, "lot_id": lot.id, "started_at": NOON}
+    return WeighIn(**told | more)
+
+
+def fill(weigh_in: WeighIn, mass_g: float = 290.0, **more: Any) -> Fill:
+    told = {
+        "id": new_id(),
+        "weigh_in_id": weigh_in.id,
+        "way": FillWay.LEVEL,
+        "bag": 1,
+        "mass_g": mass_g,
+        "typed": f"{mass_g} g",
+        "by": "AB",
+        "at": NOON,
+    }
+    return Fill(**told | more)
+
+
+def spot(sign_off: SignOff, **more: Any) -> SpotFill:
+    told = {
+        "id": new_id(),
+        "farm_id": sign_off.farm_id,
+        "lot_id": sign_off.lot_id,
+        "weigh_in_id": sign_off.weigh_in_id,
+        "way": FillWay.LEVEL,
+        "mass_g": 288.0,
+        "typed": "288 g",
+        "by": "AB",
+        "at": NOON,
+    }
+    return SpotFill(**told | more)
+
+
+def sign_off(weigh_in: WeighIn, scoop: Scoop, scale: Scale, lot: Lot, **more: Any) -> SignOff:
+    told: dict[str, Any] = {
+        "id": new_id(),
+        "farm_id": lot.farm_id,
+        "weigh_in_id": weigh_in.id,
+        "lot_id": lot.id,
+        "scoop_id": scoop.id,
+        "scale_id": scale.id,
+        "by": "AB",
+        "at": NOON,
+        "bags": 1,
+        "fills": 2,
+        "level_mean_g": 290.0,
+        "level_u_g": 1.0,
+        "level_low_g": 288.0,
+        "level_high_g": 292.0,
+        "degrees_of_freedom": float("inf"),
+        "density_g_per_ml": 0.5,
+        "density_u_g_per_ml": 0.002,
+        "density_low_g_per_ml": 0.496,
+        "density_high_g_per_ml": 0.504,
+        "bag_sd_share": 0.01,
+        "fill_sd_share": 0.02,
+        "settling_factor": 1.02,
+        "settling_u": 0.01,
+        "verdict": "on_target",
+        "old_line_verdict": "",
+        "scoop_revision": scoop.revision,
+        "scale_revision": scale.revision,
+        "lot_revision": lot.revision,
+        "program_version": "0.1.0",
+    }
+    return SignOff(**told | more)
+
+
+def mark(sign_off: SignOff, **more: Any) -> Mark:
+    told = {
+        "id": new_id(),
+        "farm_id": sign_off.farm_id,
+        "sign_off_id": sign_off.id,
+        "lot_id": sign_off.lot_id,
+        "scoop_id": sign_off.scoop_id,
+        "target_mass_g": 283.5,
+        "full_scoops": 0,
+        "height_mm": 86.0,
+        "down_wall_mm": 4.0,
+        "mass_g": 283.0,
+        "mass_u_g": 1.2,
+    }
+    return Mark(**told | more)
+
+
+def printed(sign_off: SignOff, **more: Any) -> Printed:
+    told = {
+        "id": new_id(),
+        "farm_id": sign_off.farm_id,
+        "number": 0,
+        "kind": PrintKind.SCOOP_LABEL,
+        "lot_id": sign_off.lot_id,
+        "sign_off_id": sign_off.id,
+        "at": NOON,
+        "scoop_id": sign_off.scoop_id,
+    }
+    return Printed(**told | more)
+
+
+class World:
+    """A farm with a scale, a scoop, a lot and an open weigh-in of two fills, kept in `records`."""
+
+    def __init__(self, records: Records, name: str = "Willow Bend") -> None:
+        self.records = records
+        self.farm = records.keep(farm(name=name))
+        self.scale = records.keep(scale(self.farm.id))
+        self.scoop = records.keep(scoop(self.farm.id))
+        self.lot = records.keep(lot(self.farm.id))
+        self.weigh_in = records.keep(
+            weigh_in(self.lot, scoop_id=self.scoop.id, scale_id=self.scale.id), by="AB"
+        )
+        self.fills = [records.add_fill(fill(self.weigh_in, mass)) for mass in (289.0, 291.0)]
+
+    def sign_off(self, **more: Any) -> SignOff:
+        return sign_off(self.weigh_in, self.scoop, self.scale, self.lot, **more)
+
+    def signed(self) -> SignOff:
+        told = self.sign_off()
+        self.records.sign_off(told, [mark(told), mark(told, target_mass_g=567.0, full_scoops=1)])
+        return told
+
+    def scoop_again(self, **more: Any) -> Scoop:
+        self.scoop = self.records.keep(replace(self.scoop, **more))
+        return self.scoop
+
+
+SHAPES = (
+    Cylinder(diameter_mm=90.0, height_mm=100.0),
+    TaperedCup(rim_diameter_mm=105.0, floor_diameter_mm=85.0, height_mm=90.0),
+    Box(length_mm=100.0, width_mm=80.0, height_mm=70.0),
+    Poured(heights_mm=(10.0, 40.0, 80.0), volumes_ml=(50.0, 260.0, 610.0)),
+)
