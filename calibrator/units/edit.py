@@ -9,7 +9,7 @@ from math import ceil, floor
 from calibrator.model import UnitSystem
 from calibrator.units.kinds import Kind
 from calibrator.units.registry import default_unit, from_base
-from calibrator.units.rounding import at_least_three_digits, is_on, on_ruler, tellable, trimmed
+from calibrator.units.rounding import at_least_three_digits, is_on, on_ruler, round_to, tellable, trimmed
 from calibrator.units.show import other_system, show_length
 
 _RULER = Fraction(1, 64)
@@ -30,7 +30,7 @@ def precise(value: Fraction, kind: Kind, system: UnitSystem, *, decimal_comma: b
     """What `edit_text` tells, for an exact value and with the real minus sign."""
     unit, places = _unit_and_places(abs(value), kind, system)
     amount = from_base(value, unit)
-    text = on_ruler(amount, _RULER) if unit == "in" and is_on(amount, _RULER) else trimmed(amount, places)
+    text = _inches(amount, places) if unit == "in" else trimmed(amount, places)
     return _comma(f"{text} {unit}".rstrip(), decimal_comma)
 
 
@@ -53,6 +53,13 @@ def in_brackets(value: Fraction, kind: Kind, system: UnitSystem, *, decimal_comm
     if kind is Kind.LENGTH and other is UnitSystem.FARM and not is_on(from_base(value, "in"), _RULER):
         told = f"≈ {show_length(float(value), other)}"
     return f"({told})"
+
+
+def _inches(amount: Fraction, places: int) -> str:
+    # 2.125 would be read as 2 1/8 and told so the next time: tell it so at once.
+    rounded = round_to(amount, Fraction(10) ** -places)
+    on_a_line = is_on(amount, _RULER) or (rounded and is_on(rounded, _RULER))
+    return on_ruler(amount, _RULER) if on_a_line else trimmed(amount, places)
 
 
 def _limit(
@@ -92,8 +99,7 @@ def _unit_and_places(size: Fraction, kind: Kind, system: UnitSystem) -> tuple[st
             return "%", 2
         case Kind.DENSITY:
             return "g/mL", 3
-        case Kind.COUNT:
-            return "", 0
+    return "", 0
 
 
 def _farm_volume(quarts: Fraction) -> tuple[str, int]:

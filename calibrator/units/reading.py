@@ -8,7 +8,8 @@ from types import MappingProxyType
 from calibrator.model import UnitSystem
 from calibrator.units.edit import at_least, at_most, in_brackets, precise
 from calibrator.units.kinds import Kind, NotUnderstood, Quantity
-from calibrator.units.parse import Parsed, Speech, parse, stripped_text
+from calibrator.units.lexing import Speech, stripped_text
+from calibrator.units.parse import Parsed, parse
 from calibrator.units.registry import default_unit, kind_of, symbol_of
 
 # Beyond these no farm goes: 1000 t, 1000 m³, 100 m, −60 … 150 °C. They catch the slip of a finger.

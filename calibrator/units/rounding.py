@@ -86,19 +86,19 @@ def uncertainty_places(uncertainty: Fraction) -> int:
     return places - 1 if grown else places
 
 
-def plain_step(step: float) -> Fraction:
-    """0.1 meant as 1/10, 0.0625 as 1/16. Raises ValueError for a step that is not above zero."""
+def exact_step(step: float) -> Fraction:
+    """A step as the fraction that the float is. Raises ValueError for one that is not above zero."""
     if not (isfinite(step) and step > 0):
         raise ValueError("A rounding step is above zero.")
-    return Fraction(step).limit_denominator(1000)
+    return Fraction(step)
+
+
+def plain_step(step: float) -> Fraction:
+    """A step as it was meant: 0.1 is 1/10. Raises ValueError for one that is not above zero."""
+    return exact_step(step).limit_denominator(1000)
 
 
 def scale_step(step: Fraction) -> Fraction:
-    """A scale's step where it is a plain number of up to three decimals; else the power of ten below it.
-
-    Raises ValueError for a step that is not above zero.
-    """
-    if step <= 0:
-        raise ValueError("A scale's resolution is above zero.")
+    """A scale's step where it is a plain number of up to three decimals; else the power of ten below it."""
     plain = Fraction(round(step * 1000), 1000)
     return plain if abs(plain - step) <= step / 10_000 else Fraction(10) ** floor(log10(step))

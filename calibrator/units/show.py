@@ -13,6 +13,7 @@ from calibrator.units.kinds import Kind
 from calibrator.units.registry import default_unit, from_base, span_in
 from calibrator.units.rounding import (
     decimals,
+    exact_step,
     in_two,
     on_ruler,
     on_step,
@@ -49,7 +50,7 @@ def show_mass(
     unit = "oz" if chosen == "lb_oz" else chosen
     step = _mass_step(abs(mass_g), chosen)
     if resolution_g is not None:
-        step = scale_step(from_base(Fraction(resolution_g), unit))
+        step = scale_step(from_base(exact_step(resolution_g), unit))
     amount = from_base(Fraction(mass_g), unit)
     if chosen != "lb_oz":
         return _comma(f"{on_step(amount, step)} {unit}", decimal_comma)
@@ -178,8 +179,7 @@ def show(value: float, kind: Kind, system: UnitSystem, *, decimal_comma: bool = 
             return show_percent(value, decimal_comma=decimal_comma)
         case Kind.DENSITY:
             return show_density(value, system, decimal_comma=decimal_comma)
-        case Kind.COUNT:
-            return decimals(Fraction(value), 0) if tellable(value) else _NOTHING
+    return decimals(Fraction(value), 0) if tellable(value) else _NOTHING
 
 
 def show_both(value: float, kind: Kind, system: UnitSystem, *, decimal_comma: bool = False) -> str:

@@ -1,0 +1,72 @@
+"""Exact numbers as people write them: 10.2, .5, 1/4, 10 1/4, 10-1/4; by the locale 10,2."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+
+from calibrator.units.lexing import Speech, Token
+
+_THOUSANDS = re.compile(r"[1-9][0-9]{0,2}[.,][0-9]{3}")
+
+
+def amount_at(tokens: list[Token], at: int, speech: Speech) -> tuple[Fraction, str, int]:
+    """One number: 10.2, 1/4, 10 1/4 or 10-1/4; with its text and the place after it."""
+    token = tokens[at]
+    if token.kind == "fraction":
+        return _fraction(token.text, speech), token.text, at + 1
+    if token.kind != "number" or (token.text[0] in ".," and not token.spaced):
+        raise speech.problem("unexpected", part=token.text)
+    follows = [following.kind for following in tokens[at + 1 : at + 3]]
+    if follows == ["sign", "fraction"] and _is_hyphen(tokens[at + 1], tokens[at + 2]):
+        return (
+            _mixed(token.text, "-", tokens[at + 2].text, speech),
+            f"{token.text}-{tokens[at + 2].text}",
+            at + 3,
+        )
+    if follows[:1] == ["fraction"]:
+        return (
+            _mixed(token.text, " ", tokens[at + 1].text, speech),
+            f"{token.text} {tokens[at + 1].text}",
+            at + 2,
+        )
+    return _decimal(token.text, speech), token.text, at + 1
+
+
+def _is_hyphen(sign: Token, after: Token) -> bool:
+    return sign.text == "-" and not sign.spaced and not after.spaced
+
+
+def _mixed(whole: str, joint: str, fraction: str, speech: Speech) -> Fraction:
+    if not whole.isdecimal():
+        raise speech.problem("numbers_in_row", part=f"{whole}{joint}{fraction}")
+    return int(whole) + _fraction(fraction, speech)
+
+
+def _fraction(text: str, speech: Speech) -> Fraction:
+    top, bottom = (int(number) for number in text.split("/"))
+    if top == 0 or not 2 <= bottom <= 64:
+        raise speech.problem("bad_fraction", part=text)
+    if top >= bottom:
+        raise speech.problem("improper", part=text)
+    return Fraction(top, bottom)
+
+
+def _decimal(text: str, speech: Speech) -> Fraction:
+    """One decimal number, by the locale's decimal sign.
+
+    Where the comma is the decimal sign, a point is taken for one as well (scales and keypads send it),
+    unless it could part thousands.
+    """
+    separators = re.findall(r"[.,]", text)
+    if len(separators) > 1:
+        raise speech.problem("separators", part=text)
+    if text[-1] in ".,":
+        raise speech.problem("unfinished", part=text)
+    if "," in text and not speech.decimal_comma:
+        code = "comma_thousands" if _THOUSANDS.fullmatch(text) else "comma"
+        raise speech.problem(code, part=text, whole=text.replace(",", ""), point=text.replace(",", "."))
+    if "." in text and speech.decimal_comma and _THOUSANDS.fullmatch(text):
+        whole, comma = text.replace(".", ""), text.replace(".", ",")
+        raise speech.problem("point_thousands", part=text, whole=whole, comma=comma)
+    return Fraction(text.replace(",", "."))
