@@ -11,9 +11,7 @@ import scipy.constants
 from calibrator.model import UnitSystem
 from calibrator.units import Kind, read
 
-# NIST Handbook 44, App. C: pound 453.592 37 g, ounce 28.349 523 125 g, gallon 231 in³ = 3.785 411 784 L, quart
-# 0.946 352 946 L, pint 0.473 176 473 L, fluid ounce 29.573 529 562 5 mL, cup 236.588 236 5 mL, inch 25.4 mm,
-# foot 304.8 mm: all exact.
+# NIST Handbook 44, App. C, where these are marked exact.
 EXACT = [
     ("1 lb", Kind.MASS, "453.59237"),
     ("1 oz", Kind.MASS, "28.349523125"),
