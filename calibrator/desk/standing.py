@@ -20,6 +20,14 @@ class LotState(StrEnum):
 
 
 @dataclass(frozen=True)
+class Interval:
+    """A figure and half the width of its 95 % interval."""
+
+    value: float
+    half_width: float
+
+
+@dataclass(frozen=True)
 class LotStanding:
     """A lot with its newest sign-off, the marks that hold for it, and the weigh-in left open."""
 
@@ -28,6 +36,15 @@ class LotStanding:
     sign_off: SignOff | None = None
     marks: tuple[Mark, ...] = ()
     open_weigh_in: WeighIn | None = None
+
+    @property
+    def density(self) -> Interval | None:
+        """Bulk density struck level as signed off, g/mL; None before sign-off."""
+        signed = self.sign_off
+        if signed is None:
+            return None
+        half_width = (signed.density_high_g_per_ml - signed.density_low_g_per_ml) / 2
+        return Interval(signed.density_g_per_ml, half_width)
 
 
 class Need(StrEnum):

@@ -210,7 +210,7 @@ class ScoopDrawing(QWidget):
         """Room at the left and at the right for what is written there."""
         if with_sizes and self._shape is not None:
             side = _widest([self._length(inner_height_mm(self._shape))]) + 2 * GAP
-            return side, side
+            return side, GAP
         left, right = _widest(self._old_words()), _widest([*self._new_words(), *self._move_words()])
         return (left + 2 * GAP if left else GAP), (right + 2 * GAP if right else GAP)
 

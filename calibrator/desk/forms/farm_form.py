@@ -1,0 +1,135 @@
+"""The farm's settings. Each is kept as soon as it is chosen or typed; units change everywhere at once."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from functools import partial
+from typing import Any
+
+from PySide6.QtCore import QSignalBlocker
+from PySide6.QtWidgets import QButtonGroup, QComboBox, QRadioButton, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.fields import Captioned, TextField
+from calibrator.desk.parts import card, column, label, row
+from calibrator.desk.speech import decimal_comma
+from calibrator.desk.theme import SPACE
+from calibrator.model import Farm, Paper, UnitSystem
+from calibrator.units import Kind
+
+STEPS_QT = (0.125, 0.25, 0.5, 1.0)
+STEPS_L = (0.05, 0.1, 0.25, 0.5)
+FRACTIONS = {0.125: "1/8 qt", 0.25: "1/4 qt", 0.5: "1/2 qt", 1.0: "1 qt"}
+WIDEST_TOLERANCE_PCT = 20.0
+WIDEST = 760
+
+
+class FarmForm(QWidget):
+    """Name, units, paper, tolerance, rounding of water."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self.name = TextField(self.tr("Name of the farm"))
+        self.farm_units = QRadioButton(self.tr("Farm units: oz, lb, qt, gal, in, °F"))
+        self.metric_units = QRadioButton(self.tr("Metric: g, kg, L, mm, °C"))
+        self._units = QButtonGroup(self)
+        self.paper = QComboBox()
+        self.paper.addItem(self.tr("Letter"), Paper.LETTER)
+        self.paper.addItem(self.tr("A4"), Paper.A4)
+        note = self.tr("How far the powder of a feeding may be from its target.")
+        self.tolerance = Amount(
+            desk, self.tr("Tolerance"), Kind.PERCENT, note, lowest=0.1, highest=WIDEST_TOLERANCE_PCT
+        )
+        self.water_qt, self.water_l = QComboBox(), QComboBox()
+        self._lay_out()
+        self.name.finished.connect(self._keep_name)
+        self.farm_units.clicked.connect(self._keep_units)
+        self.metric_units.clicked.connect(self._keep_units)
+        self.paper.activated.connect(self._keep_paper)
+        self.tolerance.finished.connect(self._keep_tolerance)
+        self.water_qt.activated.connect(self._keep_water)
+        self.water_l.activated.connect(self._keep_water)
+
+    def reload(self) -> None:
+        """Show the settings as kept; a field that is being typed in, or is wrong, stays as it is."""
+        farm = self.desk.farm
+        if farm is None:
+            return
+        if not self.name.busy:
+            self.name.set_text(farm.name)
+        if not self.tolerance.busy:
+            self.tolerance.set_share(farm.tolerance_share)
+        (self.metric_units if farm.units is UnitSystem.METRIC else self.farm_units).setChecked(True)
+        blockers = [QSignalBlocker(box) for box in (self.paper, self.water_qt, self.water_l)]
+        self.paper.setCurrentIndex(self.paper.findData(farm.paper))
+        self._choose_step(self.water_qt, farm.water_step_qt)
+        self._choose_step(self.water_l, farm.water_step_l)
+        self._water.setVisible(farm.units is UnitSystem.FARM)
+        self._water_metric.setVisible(farm.units is UnitSystem.METRIC)
+        del blockers
+
+    def _lay_out(self) -> None:
+        for step in STEPS_QT:
+            self.water_qt.addItem(FRACTIONS[step], step)
+        for step in STEPS_L:
+            self.water_l.addItem(self._litres(step), step)
+        for choice in (self.farm_units, self.metric_units):
+            self._units.addButton(choice)
+        self._water = Captioned(self.tr("Water is measured to"), self.water_qt)
+        self._water_metric = Captioned(self.tr("Water is measured to"), self.water_l)
+        told = self.tr("You can always type either, like 10 oz or 283 g. What you typed is kept as typed.")
+        units = column(
+            label(self.tr("Numbers are shown in")),
+            self.farm_units,
+            self.metric_units,
+            label(told, "quiet"),
+            spacing=2,
+        )
+        paper = Captioned(self.tr("Paper in the printer"), self.paper)
+        figures = row(paper, self.tolerance, self._water, self._water_metric, spacing=3 * SPACE)
+        frame = card(column(self.name, units, figures, spacing=int(2.5 * SPACE)))
+        frame.setMaximumWidth(WIDEST)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 2 * SPACE, 0, 0)
+        layout.addWidget(frame)
+        layout.addStretch(1)
+
+    def _litres(self, step: float) -> str:
+        told = f"{step:g} L"
+        return told.replace(".", ",") if decimal_comma() else told
+
+    def _choose_step(self, box: QComboBox, step: float) -> None:
+        if box.findData(step) < 0:
+            box.addItem(f"{step:g}", step)
+        box.setCurrentIndex(box.findData(step))
+
+    def _keep_name(self) -> None:
+        farm = self.desk.farm
+        if farm and self.name.text() != farm.name and self.name.filled():
+            self._keep(name=self.name.text())
+
+    def _keep_units(self) -> None:
+        self._keep(units=UnitSystem.METRIC if self.metric_units.isChecked() else UnitSystem.FARM)
+
+    def _keep_paper(self) -> None:
+        self._keep(paper=Paper(self.paper.currentData()))
+
+    def _keep_tolerance(self) -> None:
+        if self.tolerance.understood():
+            self._keep(tolerance_share=self.tolerance.share())
+
+    def _keep_water(self) -> None:
+        self._keep(water_step_qt=self.water_qt.currentData(), water_step_l=self.water_l.currentData())
+
+    def _keep(self, **known: Any) -> None:
+        farm: Farm | None = self.desk.farm
+        if farm is None:
+            return
+        changed = replace(farm, **known)
+        if changed == farm:
+            return
+        kept = self.desk.attempt(partial(self.desk.records.keep, changed, by=self.desk.initials))
+        if kept is not None:
+            self.desk.say(self.tr("Kept."))

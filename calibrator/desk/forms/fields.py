@@ -1,0 +1,171 @@
+"""Fields with their caption above and room for a sentence beneath."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from datetime import date
+
+from PySide6.QtCore import QDate, QLocale, Qt, Signal
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+
+from calibrator.desk.days import DayNotUnderstood, read_day
+from calibrator.desk.parts import button, clear, label, set_style_property
+
+LONGEST_NAME = 60
+
+
+class Captioned(QWidget):
+    """A caption, any input beneath it, and a sentence beneath that when there is something to say."""
+
+    def __init__(self, caption: str, field: QWidget, note: str = "") -> None:
+        super().__init__()
+        self.caption = label(caption, wrap=False)
+        self.caption.setBuddy(field)
+        self.field = field
+        field.setAccessibleName(caption.replace("&", ""))
+        self._note = note
+        self._message = label("", "quiet")
+        self._message.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(3)
+        for widget in (self.caption, field, self._message):
+            layout.addWidget(widget)
+        layout.addStretch(1)
+        self.say(note)
+
+    @property
+    def message(self) -> str:
+        return self._message.text()
+
+    def say(self, text: str, *, wrong: bool = False) -> None:
+        """Put a sentence beneath the field; a blank one brings the note back."""
+        self._message.setText(text or self._note)
+        self._message.setVisible(bool(text or self._note))
+        set_style_property(self._message, "state", "wrong" if wrong else "ok")
+        set_style_property(self.field, "state", "wrong" if wrong else "")
+        self.field.setAccessibleDescription(text or self._note)
+
+
+class TextField(Captioned):
+    """One line of text."""
+
+    edited = Signal()
+    finished = Signal()
+
+    def __init__(self, caption: str, note: str = "", *, longest: int = LONGEST_NAME) -> None:
+        self.line = QLineEdit()
+        self.line.setMaxLength(longest)
+        super().__init__(caption, self.line, note)
+        self.line.textEdited.connect(self._typed)
+        self.line.editingFinished.connect(self.finished)
+
+    def text(self) -> str:
+        """What is typed, without spaces around it."""
+        return " ".join(self.line.text().split())
+
+    @property
+    def busy(self) -> bool:
+        """Whether the person is at it, or has something in it to mend."""
+        return (self.line.hasFocus() and self.line.isModified()) or self.line.property("state") == "wrong"
+
+    def filled(self) -> bool:
+        """Whether there is a text; says so beneath where there is none."""
+        if not self.text():
+            self.say(self.tr("Type a name, so that it can be told from others."), wrong=True)
+        return bool(self.text())
+
+    def set_text(self, text: str) -> None:
+        self.line.setText(text)
+        self.line.setCursorPosition(0)
+        self.say("")
+
+    def _typed(self) -> None:
+        self.say("")
+        self.edited.emit()
+
+
+class Suggestions(QWidget):
+    """Usual values to choose from with one press."""
+
+    chosen = Signal(str)
+
+    def __init__(self, caption: str) -> None:
+        super().__init__()
+        self._line = QHBoxLayout(self)
+        self._line.setContentsMargins(0, 0, 0, 0)
+        self._line.setSpacing(4)
+        self._caption = caption
+
+    def offer(self, texts: Sequence[str]) -> None:
+        """Offer these instead."""
+        clear(self._line)
+        self._line.addWidget(label(self._caption, "quiet", wrap=False))
+        for text in texts:
+            made = button(text, self._pressed, "link")
+            made.setAccessibleName(f"{self._caption} {text}")
+            self._line.addWidget(made)
+        self._line.addStretch(1)
+
+    def _pressed(self) -> None:
+        pressed = self.sender()
+        if isinstance(pressed, QPushButton):
+            self.chosen.emit(pressed.text())
+
+
+class DayField(TextField):
+    """A day typed as people do; says which day it understood, may stay empty."""
+
+    def __init__(self, caption: str, today: Callable[[], date]) -> None:
+        super().__init__(caption, longest=40)
+        self._today = today
+        self.line.setPlaceholderText(self.tr("Mar 2, 2026 or 2026-03-02"))
+        self.edited.connect(self._judge)
+
+    def day(self) -> date | None:
+        """The day, None where the field is empty. Raises DayNotUnderstood."""
+        return read_day(self.line.text(), self._today())
+
+    def set_day(self, day: date | None) -> None:
+        self.set_text(day_in_words(day) if day else "")
+
+    def understood(self) -> bool:
+        """Whether the field holds a day or nothing; the sentence beneath tells what is wrong."""
+        return self._judge()
+
+    def _judge(self) -> bool:
+        try:
+            day = self.day()
+        except DayNotUnderstood as error:
+            self.say(self._sentence(error), wrong=True)
+            return False
+        self.say(_long(day) if day else "")
+        return True
+
+    def _sentence(self, error: DayNotUnderstood) -> str:
+        days = [day_in_words(day) for day in error.days]
+        if error.code == "two_ways":
+            text = self.tr("This can be read two ways. Write {one} or {other}.")
+            return text.format(one=days[0], other=days[1])
+        if error.code == "to_come":
+            return self.tr("{day} is still to come.").format(day=days[0])
+        if error.code == "too_early":
+            return self.tr("{day} is too long ago.").format(day=days[0])
+        if error.code == "no_such_day":
+            return self.tr("There is no such day. Write it like Mar 2, 2026.")
+        return self.tr("Write the day with month and full year, like Mar 2, 2026 or 2026-03-02.")
+
+
+def day_in_words(day: date) -> str:
+    """A day that can be read one way only, and that a DayField reads back."""
+    return QLocale().toString(QDate(day.year, day.month, day.day), "d MMM yyyy").replace(".", "")
+
+
+def _long(day: date) -> str:
+    return QLocale().toString(QDate(day.year, day.month, day.day), QLocale.FormatType.LongFormat)
+
+
+def focus_on(field: TextField) -> None:
+    """Take the person to a field that has to be mended."""
+    field.line.setFocus(Qt.FocusReason.OtherFocusReason)
+    field.line.selectAll()

@@ -1,0 +1,70 @@
+"""What every form has in common: a telling that is loaded, fields that are watched, a next telling made."""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import Generic, TypeVar
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QAbstractButton, QComboBox, QLineEdit, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.theme import SPACE
+from calibrator.model import Lot, Scale, Scoop, Vessel
+
+N = TypeVar("N", Lot, Scale, Scoop, Vessel)
+
+
+class Form(QWidget, Generic[N]):
+    """Fields over one thing. Subclasses fill `body`, `fill_in` and `made`.
+
+    `typed` tells whether the person has changed anything since `load`; what is typed is never thrown away
+    by reading the records anew.
+    """
+
+    edited = Signal()
+    kind: type[N]
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self.thing: N | None = None
+        self._loaded: list[object] = []
+        self.body = QVBoxLayout(self)
+        self.body.setContentsMargins(0, 0, 0, 0)
+        self.body.setSpacing(int(1.5 * SPACE))
+
+    def load(self, thing: N | None) -> None:
+        """Show one telling, or an empty form for a new thing."""
+        self.thing = thing
+        self.fill_in(thing)
+        self._loaded = self._contents()
+        self.edited.emit()
+
+    def fill_in(self, thing: N | None) -> None:
+        """Put the telling into the fields."""
+
+    def made(self) -> N | None:
+        """The next telling as typed; None where something is missing, which is said beside the field."""
+        return None
+
+    @property
+    def typed(self) -> bool:
+        """Whether something is typed that was not kept yet."""
+        return self._contents() != self._loaded
+
+    def retired_on(self) -> date | None:
+        """A correction leaves a retired thing retired."""
+        return None if self.thing is None or isinstance(self.thing, Lot) else self.thing.retired_on
+
+    def start(self) -> None:
+        """Put the cursor into the first field."""
+        lines = [line for line in self.findChildren(QLineEdit) if line.isVisibleTo(self)]
+        if lines:
+            lines[0].setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _contents(self) -> list[object]:
+        lines = [line.text() for line in self.findChildren(QLineEdit)]
+        choices = [box.currentIndex() for box in self.findChildren(QComboBox)]
+        ticks = [b.isChecked() for b in self.findChildren(QAbstractButton) if b.isCheckable()]
+        return [lines, choices, ticks]

@@ -1,0 +1,99 @@
+"""Who changed what and when: the tellings of one thing, newest first."""
+
+from __future__ import annotations
+
+from dataclasses import fields, is_dataclass
+from typing import Any
+
+from PySide6.QtCore import QCoreApplication
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.parts import clear, label
+from calibrator.desk.speech import day_text
+
+SHOWN = 6
+tr = QCoreApplication.translate
+
+
+class HistoryList(QWidget):
+    """A line for each telling; nothing is shown for a thing that was kept only once."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self._lines = QVBoxLayout(self)
+        self._lines.setContentsMargins(0, 0, 0, 0)
+        self._lines.setSpacing(2)
+
+    def show_of(self, kind: type[Any], thing_id: str) -> None:
+        """Show the tellings of one thing."""
+        clear(self._lines)
+        changes = self.desk.records.history(kind, thing_id) if thing_id else []
+        self.setVisible(bool(changes))
+        if not changes:
+            return
+        self._lines.addWidget(label(self.tr("What was kept"), "heading"))
+        earlier = [None, *changes[:-1]]
+        told = [
+            (change, before.noun if before else None) for change, before in zip(changes, earlier, strict=True)
+        ]
+        for change, before in reversed(told[-SHOWN:]):
+            what = changed_words(before, change.noun)
+            self._lines.addWidget(label(self._line(change.at, change.by, change.why, what), "quiet"))
+
+    def _line(self, at: Any, by: str, why: str, what: str) -> str:
+        day = day_text(at.astimezone().date())
+        who = self.tr("{day}, {who}").format(day=day, who=by) if by else day
+        told = self.tr("{when}: {what}").format(when=who, what=what)
+        return self.tr("{told} ({why})").format(told=told, why=why) if why else told
+
+
+def changed_words(before: Any, after: Any) -> str:
+    """Which entries a telling changed, by their captions."""
+    if before is None:
+        return tr("History", "entered")
+    names = [name for name in _differing(before, after) if name != "revision"]
+    captions = dict.fromkeys(_captions().get(name, tr("History", "other entries")) for name in names)
+    return tr("History", "changed {what}").format(what=", ".join(captions)) if captions else "–"
+
+
+def _differing(before: Any, after: Any) -> list[str]:
+    if not is_dataclass(before):
+        return []
+    return [f.name for f in fields(before) if getattr(before, f.name) != getattr(after, f.name)]
+
+
+def _captions() -> dict[str, str]:
+    package = tr("History", "bags and their weight")
+    volume = tr("History", "volume")
+    return {
+        "name": tr("History", "name"),
+        "units": tr("History", "units"),
+        "paper": tr("History", "paper"),
+        "tolerance_share": tr("History", "tolerance"),
+        "resolution_g": tr("History", "display step"),
+        "resolution_typed": tr("History", "display step"),
+        "capacity_g": tr("History", "capacity"),
+        "capacity_typed": tr("History", "capacity"),
+        "shape": tr("History", "shape and dimensions"),
+        "volume_ml": volume,
+        "volume_u_ml": volume,
+        "volume_from_water": volume,
+        "rim_volume_ml": volume,
+        "rim_volume_typed": volume,
+        "usable_share": tr("History", "how far it may be filled"),
+        "retired_on": tr("History", "in use or retired"),
+        "lot_number": tr("History", "lot number"),
+        "product": tr("History", "product"),
+        "made_on": tr("History", "made on"),
+        "arrived_on": tr("History", "arrived on"),
+        "package": package,
+        "package_count": package,
+        "package_mass_g": package,
+        "package_mass_typed": package,
+        "composition": tr("History", "label composition"),
+        "medicated": tr("History", "medicated or not"),
+        "note": tr("History", "note"),
+        "finished_on": tr("History", "finished or not"),
+    }

@@ -1,0 +1,166 @@
+"""A mixing rate: its basis, its figures, and the same mix told in the other bases."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.fields import Captioned
+from calibrator.desk.parts import label, row
+from calibrator.desk.rate_words import UNIT_VOLUME_ML, basis_name, osmolality_text, rate_text
+from calibrator.desk.theme import SPACE
+from calibrator.model import MixingRate, RateBasis, UnitSystem
+from calibrator.science.errors import CannotCompute
+from calibrator.science.mixing import Powder, mix_on_water, powder_per_water, rate_in
+from calibrator.units import Kind
+
+BY_SHARE = (RateBasis.SOLIDS, RateBasis.DRY_MATTER)
+MOST_SOLIDS_PCT = 60.0
+
+
+class RateEditor(QWidget):
+    """Asks for a rate in any of the five bases. Changing the basis tells the same mix in the new one."""
+
+    edited = Signal()
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self._powder: Powder | None = None
+        self._water_c = 43.0
+        self._shown = RateBasis.ON_WATER
+        self.basis = QComboBox()
+        for basis in RateBasis:
+            self.basis.addItem(basis_name(basis), basis)
+        self.basis.activated.connect(self._change_basis)
+        self._basis = Captioned(self.tr("Rate, counted as"), self.basis)
+        self.mass = Amount(desk, self.tr("Powder"), Kind.MASS)
+        self.volume = Amount(desk, self.tr("on this much water"), Kind.VOLUME)
+        self.share = Amount(
+            desk, self.tr("Share of the mix"), Kind.PERCENT, lowest=0.1, highest=MOST_SOLIDS_PCT
+        )
+        self._same = (label("", "quiet"), label("", "quiet"))
+        for field in (self.mass, self.volume, self.share):
+            field.edited.connect(self._typed)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(SPACE)
+        fields = row(self._basis, self.mass, self.volume, self.share, spacing=2 * SPACE)
+        for place, stretch in enumerate((4, 3, 3, 6)):
+            fields.setStretch(place, stretch)
+        layout.addLayout(fields)
+        same = row(*self._same, spacing=3 * SPACE)
+        same.setStretch(0, 1)
+        same.setStretch(1, 1)
+        layout.addLayout(same)
+
+    def load(self, rate: MixingRate) -> None:
+        """Show a rate."""
+        self.basis.setCurrentIndex(self.basis.findData(rate.basis))
+        self._shown = rate.basis
+        if rate.basis in BY_SHARE:
+            self.share.set_share(rate.solids_share)
+        else:
+            self.mass.set_value(rate.powder_mass_g)
+            self.volume.set_value(rate.volume_ml)
+        self._show_fields()
+        self._tell_same()
+
+    def mixed_with(self, powder: Powder | None, water_temperature_c: float) -> None:
+        """Tell which powder and water the rate is for; both enter the other bases."""
+        self._powder, self._water_c = powder, water_temperature_c
+        self._tell_same()
+
+    def rate(self) -> MixingRate | None:
+        """The rate as typed; None where something is not understood."""
+        basis = RateBasis(self.basis.currentData())
+        if basis in BY_SHARE:
+            share = self.share.share()
+            return (
+                None
+                if share is None
+                else MixingRate(basis=basis, solids_share=share, typed=self.share.told())
+            )
+        mass, volume = self.mass.value(), self.volume.value()
+        if mass is None or volume is None:
+            return None
+        typed = f"{self.mass.told()} / {self.volume.told()}"
+        return MixingRate(basis=basis, powder_mass_g=mass, volume_ml=volume, typed=typed)
+
+    def understood(self) -> bool:
+        """Whether it can be kept; what is wrong is said beside the field."""
+        fields = (self.share,) if self.basis.currentData() in BY_SHARE else (self.mass, self.volume)
+        if not all([field.understood() for field in fields]):
+            return False
+        return self._ratio(loud=True) is not None
+
+    def _ratio(self, *, loud: bool = False) -> float | None:
+        rate = self.rate()
+        if rate is None or self._powder is None:
+            return None
+        try:
+            return powder_per_water(rate, self._powder, self._water_c)
+        except CannotCompute as error:
+            if loud:
+                (self.share if rate.basis in BY_SHARE else self.mass).say(str(error), wrong=True)
+            return None
+
+    def _typed(self) -> None:
+        self._tell_same()
+        self.edited.emit()
+
+    def _change_basis(self) -> None:
+        basis = RateBasis(self.basis.currentData())
+        told = self._told_in(basis)
+        self._shown = basis
+        if told is not None:
+            self.load(told)
+        self._show_fields()
+        self._typed()
+
+    def _told_in(self, basis: RateBasis) -> MixingRate | None:
+        """The mix that the fields tell in the basis shown so far, in another one."""
+        wanted = self.basis.currentIndex()
+        self.basis.setCurrentIndex(self.basis.findData(self._shown))
+        ratio, volume = self._ratio(), self.volume.value()
+        self.basis.setCurrentIndex(wanted)
+        if ratio is None or self._powder is None:
+            return None
+        on = volume or UNIT_VOLUME_ML[self.desk.system]
+        return rate_in(basis, ratio, self._powder, self._water_c, on)
+
+    def _show_fields(self) -> None:
+        basis = RateBasis(self.basis.currentData())
+        by_share = basis in BY_SHARE
+        self.share.setVisible(by_share)
+        self.mass.setVisible(not by_share)
+        self.volume.setVisible(not by_share)
+        captions = {
+            RateBasis.ON_WATER: self.tr("on this much water"),
+            RateBasis.MADE_UP: self.tr("made up to this much mix"),
+            RateBasis.PER_FINISHED: self.tr("in this much mix as fed"),
+            RateBasis.SOLIDS: self.tr("Powder by weight of mix"),
+            RateBasis.DRY_MATTER: self.tr("Dry matter by weight of mix"),
+        }
+        (self.share if by_share else self.volume).name_it(captions[basis])
+
+    def _tell_same(self) -> None:
+        ratio = self._ratio()
+        if ratio is None or self._powder is None:
+            for part in self._same:
+                part.setText("")
+            return
+        lines = same_mix(ratio, self._powder, self._water_c, self.desk.system, self._shown)
+        head = self.tr("The same mix is:")
+        self._same[0].setText("\n".join([head, *lines[:2]]))
+        self._same[1].setText("\n".join(lines[2:]))
+
+
+def same_mix(ratio: float, powder: Powder, water_c: float, system: UnitSystem, but: RateBasis) -> list[str]:
+    """The mix in every basis but one, and its osmolality."""
+    volume = UNIT_VOLUME_ML[system]
+    others = [basis for basis in RateBasis if basis is not but]
+    lines = [rate_text(rate_in(basis, ratio, powder, water_c, volume), system) for basis in others]
+    return [*lines, osmolality_text(mix_on_water(volume, ratio, powder, water_c))]

@@ -1,0 +1,68 @@
+"""A scale: its name, the step of its display, the most it weighs."""
+
+from __future__ import annotations
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.fields import Suggestions, TextField
+from calibrator.desk.forms.form import Form
+from calibrator.desk.parts import column, row
+from calibrator.model import Scale, UnitSystem, new_id
+from calibrator.units import Kind
+
+STEPS = {UnitSystem.FARM: ("0.1 oz", "0.05 oz", "0.01 lb", "1 g"), UnitSystem.METRIC: ("1 g", "0.1 g", "5 g")}
+CAPACITIES = {UnitSystem.FARM: ("11 lb", "22 lb", "5 kg"), UnitSystem.METRIC: ("5 kg", "10 kg", "2 kg")}
+
+
+class ScaleForm(Form[Scale]):
+    """Two figures that stand on the scale's plate, with the usual ones to choose from."""
+
+    kind = Scale
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__(desk)
+        self.name = TextField(self.tr("Name of the scale"))
+        step_note = self.tr("The smallest change that it shows.")
+        self.step = Amount(desk, self.tr("Step of the display"), Kind.MASS, step_note)
+        most_note = self.tr("As on its plate, after Max.")
+        self.capacity = Amount(desk, self.tr("Most it weighs"), Kind.MASS, most_note)
+        self.steps, self.capacities = Suggestions(self.tr("Often:")), Suggestions(self.tr("Often:"))
+        self.body.addWidget(self.name)
+        self.body.addLayout(
+            row(column(self.step, self.steps), column(self.capacity, self.capacities), spacing=24)
+        )
+        self.body.addStretch(1)
+        self.steps.chosen.connect(self.step.take)
+        self.capacities.chosen.connect(self.capacity.take)
+        for field in (self.name, self.step, self.capacity):
+            field.edited.connect(self.edited)
+
+    def fill_in(self, thing: Scale | None) -> None:
+        self.steps.offer(STEPS[self.desk.system])
+        self.capacities.offer(CAPACITIES[self.desk.system])
+        self.name.set_text(thing.name if thing else "")
+        self.step.set_value(thing.resolution_g if thing else None, thing.resolution_typed if thing else "")
+        self.capacity.set_value(thing.capacity_g if thing else None, thing.capacity_typed if thing else "")
+
+    def made(self) -> Scale | None:
+        farm = self.desk.farm
+        sound = [self.name.filled(), self.step.understood(), self.capacity.understood()]
+        step, capacity = self.step.quantity(), self.capacity.quantity()
+        if farm is None or not all(sound) or step is None or capacity is None:
+            return None
+        if step.value >= capacity.value:
+            self.capacity.say(
+                self.tr("This is not more than one step of the display. Check both."), wrong=True
+            )
+            return None
+        return Scale(
+            id=self.thing.id if self.thing else new_id(),
+            farm_id=farm.id,
+            name=self.name.text(),
+            resolution_g=step.value,
+            resolution_typed=self.step.told(),
+            capacity_g=capacity.value,
+            capacity_typed=self.capacity.told(),
+            retired_on=self.retired_on(),
+            revision=self.thing.revision if self.thing else "",
+        )

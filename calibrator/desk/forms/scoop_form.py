@@ -1,0 +1,261 @@
+"""A scoop: its name, its shape and inner dimensions, and how much it holds struck level."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.fields import TextField
+from calibrator.desk.forms.form import Form
+from calibrator.desk.forms.pourings import Pourings
+from calibrator.desk.parts import add_all, column, label, row
+from calibrator.desk.scoop_volume import ScoopVolume, scoop_volume, with_known_water
+from calibrator.desk.speech import decimal_comma
+from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
+from calibrator.desk.widgets.shape_choice import ShapeChoice, ShapeKind, kind_of
+from calibrator.model import Box, Cylinder, Poured, Scale, Scoop, Shape, TaperedCup, UnitSystem, new_id
+from calibrator.science.errors import CannotCompute
+from calibrator.science.scoop import VolumeEstimate
+from calibrator.units import Kind, show_percent, show_scoop_volume, show_with_uncertainty
+
+ROOM_C = 20.0
+COARSE_G = 2.8349523125  # 0.1 oz, where no scale is entered yet
+WATER_WEIGHINGS = 3
+WIDEST_MM = 1000.0
+
+
+class ScoopForm(Form[Scoop]):
+    """The drawing follows what is typed; weighed water counts more than dimensions."""
+
+    kind = Scoop
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__(desk)
+        self.name = TextField(self.tr("Name of the scoop"), self.tr("As painted on it."))
+        self.shapes = ShapeChoice()
+        self.drawing = ScoopDrawing(desk.system)
+        self.drawing.setMinimumHeight(220)
+        self.diameter = self._length(self.tr("Diameter inside"))
+        self.rim = self._length(self.tr("Diameter at the rim"))
+        self.floor = self._length(self.tr("Diameter at the floor"))
+        self.inner_length = self._length(self.tr("Length inside"))
+        self.inner_width = self._length(self.tr("Width inside"))
+        self.inner_height = self._length(self.tr("Height inside"))
+        self.pourings = Pourings(desk)
+        self.waters = [self._water(number) for number in range(1, WATER_WEIGHINGS + 1)]
+        temperature = self.tr("Water temperature")
+        self.temperature = Amount(desk, temperature, Kind.TEMPERATURE, lowest=0, highest=100)
+        self.forget_water = QCheckBox(self.tr("Leave out the earlier water weighing"))
+        self._by_dimensions, self._by_water = label(""), label("")
+        self._difference = label("", "caution")
+        self._trouble = label("", tone="bad")
+        self._lay_out()
+        self._watch()
+
+    def fill_in(self, thing: Scoop | None) -> None:
+        self.drawing.set_system(self.desk.system)
+        self.name.set_text(thing.name if thing else "")
+        self._fill_shape(thing.shape if thing else None)
+        for field in self.waters:
+            field.set_value(None)
+        self.temperature.set_value(ROOM_C)
+        self.forget_water.setChecked(False)
+        self.forget_water.setVisible(thing is not None and thing.volume_from_water)
+        self._look()
+
+    def made(self) -> Scoop | None:
+        farm = self.desk.farm
+        sound = [self.name.filled(), self._shape_understood(), self._water_understood()]
+        if farm is None or not all(sound):
+            return None
+        found = self._volume_or_trouble()
+        shape = self._shape()
+        if found is None or shape is None:
+            return None
+        return Scoop(
+            id=self.thing.id if self.thing else new_id(),
+            farm_id=farm.id,
+            name=self.name.text(),
+            shape=shape,
+            volume_ml=found.counts.volume_ml,
+            volume_u_ml=found.counts.u_ml,
+            volume_from_water=found.water is not None,
+            retired_on=self.retired_on(),
+            revision=self.thing.revision if self.thing else "",
+        )
+
+    def _length(self, caption: str) -> Amount:
+        return Amount(self.desk, caption, Kind.LENGTH, lowest=1, highest=WIDEST_MM)
+
+    def _water(self, number: int) -> Amount:
+        caption = self.tr("{number}. weighing").format(number=number)
+        return Amount(self.desk, caption, Kind.MASS, optional=True)
+
+    def _lay_out(self) -> None:
+        self._dimensions = QWidget()
+        dimensions = QVBoxLayout(self._dimensions)
+        dimensions.setContentsMargins(0, 0, 0, 0)
+        for field in (
+            self.diameter,
+            self.rim,
+            self.floor,
+            self.inner_length,
+            self.inner_width,
+            self.inner_height,
+        ):
+            dimensions.addWidget(field)
+        dimensions.addStretch(1)
+        beside = QHBoxLayout()
+        beside.addWidget(self._dimensions, 2)
+        beside.addWidget(self.drawing, 3)
+        self._water_part = QWidget()
+        how = self.tr(
+            "Better still: fill it to the rim with water and weigh the water, three times. Leave these "
+            "fields empty to go by the dimensions."
+        )
+        water = column(
+            label(self.tr("Volume from water"), "heading"),
+            label(how, "quiet"),
+            row(*self.waters, spacing=12),
+            row(self.temperature, None, spacing=12),
+            self.forget_water,
+        )
+        water.setContentsMargins(0, 0, 0, 0)
+        self._water_part.setLayout(water)
+        words = (self._by_dimensions, self._by_water, self._difference, self._trouble)
+        add_all(self.body, (self.name, self.shapes, beside, self.pourings, self._water_part, *words))
+
+    def _watch(self) -> None:
+        lengths = (
+            self.diameter,
+            self.rim,
+            self.floor,
+            self.inner_length,
+            self.inner_width,
+            self.inner_height,
+        )
+        for field in (self.name, *lengths, *self.waters, self.temperature):
+            field.edited.connect(self._look)
+        self.shapes.chosen.connect(self._look)
+        self.pourings.edited.connect(self._look)
+        self.forget_water.toggled.connect(self._look)
+
+    def _fill_shape(self, shape: Shape | None) -> None:
+        self.shapes.choose(kind_of(shape) if shape else ShapeKind.STRAIGHT)
+        self.diameter.set_value(shape.diameter_mm if isinstance(shape, Cylinder) else None)
+        self.rim.set_value(shape.rim_diameter_mm if isinstance(shape, TaperedCup) else None)
+        self.floor.set_value(shape.floor_diameter_mm if isinstance(shape, TaperedCup) else None)
+        self.inner_length.set_value(shape.length_mm if isinstance(shape, Box) else None)
+        self.inner_width.set_value(shape.width_mm if isinstance(shape, Box) else None)
+        self.inner_height.set_value(
+            shape.height_mm if isinstance(shape, Cylinder | TaperedCup | Box) else None
+        )
+        self.pourings.set_shape(shape if isinstance(shape, Poured) else None)
+
+    def _asked(self) -> tuple[Amount, ...]:
+        """The dimensions that the chosen shape has."""
+        return {
+            ShapeKind.STRAIGHT: (self.diameter, self.inner_height),
+            ShapeKind.TAPERED: (self.rim, self.floor, self.inner_height),
+            ShapeKind.BOX: (self.inner_length, self.inner_width, self.inner_height),
+            ShapeKind.POURED: (),
+        }[self.shapes.kind]
+
+    def _shape(self) -> Shape | None:
+        if self.shapes.kind is ShapeKind.POURED:
+            return self.pourings.shape(self._temperature_c())
+        values = [field.value() for field in self._asked()]
+        sizes = [value for value in values if value is not None]
+        if len(sizes) < len(values):
+            return None
+        if self.shapes.kind is ShapeKind.STRAIGHT:
+            return Cylinder(diameter_mm=sizes[0], height_mm=sizes[1])
+        if self.shapes.kind is ShapeKind.TAPERED:
+            return TaperedCup(rim_diameter_mm=sizes[0], floor_diameter_mm=sizes[1], height_mm=sizes[2])
+        return Box(length_mm=sizes[0], width_mm=sizes[1], height_mm=sizes[2])
+
+    def _shape_understood(self) -> bool:
+        if self.shapes.kind is ShapeKind.POURED:
+            return self.temperature.understood() and self.pourings.understood(self._temperature_c())
+        sound = [field.understood() for field in self._asked()]
+        return all(sound)
+
+    def _water_understood(self) -> bool:
+        sound = [field.understood() for field in (*self.waters, self.temperature)]
+        return all(sound)
+
+    def _temperature_c(self) -> float:
+        typed = self.temperature.value()
+        return ROOM_C if typed is None else typed
+
+    def _look(self) -> None:
+        """Let drawing and volumes follow what is typed."""
+        asked = self._asked()
+        for field in (
+            self.diameter,
+            self.rim,
+            self.floor,
+            self.inner_length,
+            self.inner_width,
+            self.inner_height,
+        ):
+            field.setVisible(field in asked)
+        is_poured = self.shapes.kind is ShapeKind.POURED
+        self._dimensions.setVisible(not is_poured)
+        self.pourings.setVisible(is_poured)
+        shape = self._shape()
+        self.drawing.set_shape(shape)
+        self.drawing.setVisible(shape is not None or not is_poured)
+        self._tell(self._volume_or_trouble())
+        self.edited.emit()
+
+    def _volume_or_trouble(self) -> ScoopVolume | None:
+        self._trouble.hide()
+        try:
+            return self._volume()
+        except CannotCompute as error:
+            self._trouble.setText(str(error))
+            self._trouble.show()
+            return None
+
+    def _volume(self) -> ScoopVolume | None:
+        shape = self._shape()
+        if shape is None:
+            return None
+        masses = [mass for field in self.waters if (mass := field.value()) is not None]
+        known = self.thing
+        if not masses and known and known.volume_from_water and not self.forget_water.isChecked():
+            return with_known_water(shape, known.volume_ml, known.volume_u_ml)
+        return scoop_volume(shape, masses, self._temperature_c(), self._resolution_g())
+
+    def _resolution_g(self) -> float:
+        farm = self.desk.farm
+        scales = self.desk.records.every(Scale, farm.id) if farm else []
+        return min((scale.resolution_g for scale in scales if scale.retired_on is None), default=COARSE_G)
+
+    def _tell(self, found: ScoopVolume | None) -> None:
+        if found is None:
+            self._by_dimensions.setText(self.tr("The drawing and the volume appear as you type."))
+        else:
+            text = self.tr("By its dimensions it holds {volume}.")
+            self._by_dimensions.setText(text.format(volume=self._in_words(found.dimensions)))
+        self._by_water.setVisible(found is not None and found.water is not None)
+        if found and found.water:
+            text = self.tr("By water it holds {volume}. This is what counts.")
+            self._by_water.setText(text.format(volume=self._in_words(found.water)))
+        self._difference.setVisible(bool(found and found.check and not found.check.agrees))
+        if found and found.difference_pct is not None:
+            text = self.tr(
+                "Dimensions and water differ by {percent}. Measure the inside once more, and see that the "
+                "scale was zeroed with the empty scoop on it."
+            )
+            percent = show_percent(abs(found.difference_pct), decimal_comma=decimal_comma())
+            self._difference.setText(text.format(percent=percent))
+
+    def _in_words(self, volume: VolumeEstimate) -> str:
+        metric = show_with_uncertainty(volume.volume_ml, volume.u_ml, "mL", decimal_comma=decimal_comma())
+        if self.desk.system is UnitSystem.METRIC:
+            return metric
+        farm = show_scoop_volume(volume.volume_ml, UnitSystem.FARM, decimal_comma=decimal_comma())
+        return f"{farm} ({metric})"

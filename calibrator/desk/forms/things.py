@@ -1,0 +1,199 @@
+"""One kind of thing: the list at the left, the form of the one chosen at the right, its history beneath."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from datetime import date
+from functools import partial
+from typing import Generic, TypeVar
+
+from PySide6.QtCore import QSignalBlocker, Qt
+from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QListWidget, QListWidgetItem, QSizePolicy, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.form import Form
+from calibrator.desk.forms.history import HistoryList
+from calibrator.desk.parts import button, card, column, label, row, scrolled
+from calibrator.desk.theme import SPACE
+from calibrator.model import Scale, Scoop, Vessel
+from calibrator.records import RecordsError
+
+T = TypeVar("T", Scale, Scoop, Vessel)
+
+
+@dataclass(frozen=True)
+class Wording:
+    """What a tab calls its things; `{name}` stands for the thing's name."""
+
+    add: str
+    new: str
+    retire: str
+    really_retire: str
+
+
+class ThingsTab(QWidget, Generic[T]):
+    """Add, correct, retire. Nothing is deleted: what is retired can be shown and taken back."""
+
+    def __init__(
+        self, desk: Desk, kind: type[T], form: Form[T], wording: Wording, about: Callable[[T], str]
+    ) -> None:
+        super().__init__()
+        self.desk = desk
+        self.kind: type[T] = kind
+        self.form: Form[T] = form
+        self._wording = wording
+        self._about: Callable[[T], str] = about
+        self.list = QListWidget()
+        self.list.setAccessibleName(self.tr("What is entered"))
+        self.list.setMinimumWidth(200)
+        self.list.setMaximumWidth(230)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.list.setTextElideMode(Qt.TextElideMode.ElideRight)
+        self.list.setSpacing(4)
+        self.list.currentItemChanged.connect(self._chosen)
+        self.add_button = button(wording.add, self.start_new)
+        self.show_retired = QCheckBox(self.tr("S&how retired"))
+        self.show_retired.toggled.connect(self.reload)
+        self.keep_button = button(self.tr("&Keep"), self.keep, "main")
+        self.put_back_button = button(self.tr("P&ut back"), self.put_back)
+        self.retire_button = button(wording.retire, self._retire)
+        self._heading = label("", "heading")
+        self.history = HistoryList(desk)
+        form.edited.connect(self._allow)
+        self._lay_out()
+
+    def reload(self) -> None:
+        """Read the things anew; a form with something typed in it stays as it is."""
+        chosen = self.form.thing.id if self.form.thing else ""
+        blocker = QSignalBlocker(self.list)
+        self.list.clear()
+        for thing in self._things():
+            self.list.addItem(self._item(thing))
+        blocker.unblock()
+        self._mark_in_list(chosen)
+        if not self.form.typed:
+            self._show(self._found(chosen) or self._first())
+
+    def open(self, thing_id: str) -> bool:
+        """Show one thing, unless something typed waits to be kept; tells whether it is one of these."""
+        thing = self._found(thing_id)
+        if thing and not self.form.typed:
+            self._show(thing)
+        return thing is not None
+
+    def start_new(self) -> None:
+        """An empty form for a new thing."""
+        self._mark_in_list("")
+        self._show(None)
+        self.form.start()
+
+    def put_back(self) -> None:
+        """Let what is typed go."""
+        self._show(self.form.thing or self._first())
+
+    def keep(self) -> None:
+        """Keep what is typed as a new telling."""
+        made = self.form.made()
+        if made is None:
+            return
+        kept = self.desk.attempt(partial(self.desk.records.keep, made, by=self.desk.initials))
+        if kept is not None:
+            self._show(kept)
+            self.reload()
+            self.desk.say(self.tr("{name} is kept.").format(name=kept.name))
+
+    def unkept(self) -> str:
+        """The name of what is typed and not kept yet; blank where all is kept."""
+        return self._heading.text() if self.form.typed else ""
+
+    def _lay_out(self) -> None:
+        self.add_button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        left = column(self.list, self.add_button, self.show_retired)
+        inner = QWidget()
+        inside = column(card(self._heading, self.form), self.history, None, spacing=2 * SPACE)
+        inside.setContentsMargins(0, 0, SPACE, 0)
+        inner.setLayout(inside)
+        right = column(scrolled(inner), row(self.keep_button, self.put_back_button, None, self.retire_button))
+        layout = QHBoxLayout(self)
+        layout.setContentsMargins(0, 2 * SPACE, 0, 0)
+        layout.setSpacing(2 * SPACE)
+        layout.addLayout(left)
+        layout.addLayout(right, 1)
+
+    def _things(self) -> Sequence[T]:
+        farm = self.desk.farm
+        things = self.desk.records.every(self.kind, farm.id) if farm else []
+        return [thing for thing in things if thing.retired_on is None or self.show_retired.isChecked()]
+
+    def _item(self, thing: T) -> QListWidgetItem:
+        about = self._about(thing)
+        if thing.retired_on is not None:
+            about = self.tr("retired")
+        item = QListWidgetItem(f"{thing.name}\n{about}")
+        item.setData(Qt.ItemDataRole.UserRole, thing.id)
+        return item
+
+    def _chosen(self, item: QListWidgetItem | None) -> None:
+        if item is not None:
+            self._show(self._found(item.data(Qt.ItemDataRole.UserRole)))
+
+    def _mark_in_list(self, thing_id: str) -> None:
+        blocker = QSignalBlocker(self.list)
+        rows = [r for r in range(self.list.count()) if self._id_at(r) == thing_id]
+        self.list.setCurrentRow(rows[0] if rows else -1)
+        blocker.unblock()
+
+    def _id_at(self, place: int) -> str:
+        return str(self.list.item(place).data(Qt.ItemDataRole.UserRole))
+
+    def _show(self, thing: T | None) -> None:
+        self.form.load(thing)
+        self._heading.setText(thing.name if thing else self._wording.new)
+        self.retire_button.setVisible(thing is not None)
+        retired = thing is not None and thing.retired_on is not None
+        self.retire_button.setText(self.tr("Take back &into use") if retired else self._wording.retire)
+        self.history.show_of(self.kind, thing.id if thing else "")
+        if thing:
+            self._mark_in_list(thing.id)
+
+    def _allow(self) -> None:
+        typed = self.form.typed
+        self.keep_button.setEnabled(typed)
+        self.put_back_button.setEnabled(typed)
+        self.retire_button.setEnabled(not typed)
+        # Going to another thing now would lose what is typed.
+        for widget in (self.list, self.add_button, self.show_retired):
+            widget.setEnabled(not typed)
+
+    def _found(self, thing_id: str) -> T | None:
+        try:
+            return self.desk.records.find(self.kind, thing_id) if thing_id else None
+        except RecordsError:
+            return None
+
+    def _first(self) -> T | None:
+        things = self._things()
+        return things[0] if things else None
+
+    def _retire(self) -> None:
+        thing = self.form.thing
+        if thing is None:
+            return
+        if thing.retired_on is not None:
+            self._keep_retired(None)
+            return
+        question = self._wording.really_retire.format(name=thing.name)
+        self.desk.ask.confirm(question, self._wording.retire.replace("&", ""), self._retire_now)
+
+    def _retire_now(self) -> None:
+        self._keep_retired(self.desk.clock().date())
+
+    def _keep_retired(self, day: date | None) -> None:
+        thing = self.form.thing
+        assert thing is not None
+        telling = replace(thing, retired_on=day)
+        kept = self.desk.attempt(partial(self.desk.records.keep, telling, by=self.desk.initials))
+        if kept is not None:
+            self._show(kept if kept.retired_on is None or self.show_retired.isChecked() else self._first())
+            self.reload()

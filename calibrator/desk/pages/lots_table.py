@@ -1,0 +1,91 @@
+"""The table of lots: one row a lot, sorted by any column, searched as one types."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+
+from calibrator.desk.speech import day_text, decimal_comma
+from calibrator.desk.standing import LotStanding
+from calibrator.desk.words import marks_words, packages_words, state_words
+from calibrator.model import Scoop, UnitSystem
+from calibrator.units import show_with_uncertainty
+
+Index = QModelIndex | QPersistentModelIndex
+SORT_ROLE = Qt.ItemDataRole.UserRole
+LOT_ROLE = Qt.ItemDataRole.UserRole + 1
+COLUMNS = 7
+NOWHERE = QModelIndex()
+
+
+class LotsModel(QAbstractTableModel):
+    """Lots with what they have come to."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._rows: list[tuple[LotStanding, list[tuple[str, Any]]]] = []
+
+    def show(self, lots: Sequence[LotStanding], scoops: Sequence[Scoop], system: UnitSystem) -> None:
+        """Show these lots instead."""
+        self.beginResetModel()
+        self._rows = [(known, _cells(known, scoops, system)) for known in lots]
+        self.endResetModel()
+
+    def row_of(self, lot_id: str) -> int | None:
+        return next((row for row, (known, _) in enumerate(self._rows) if known.lot.id == lot_id), None)
+
+    def rowCount(self, parent: Index = NOWHERE) -> int:
+        return 0 if parent.isValid() else len(self._rows)
+
+    def columnCount(self, parent: Index = NOWHERE) -> int:
+        return 0 if parent.isValid() else COLUMNS
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if not index.isValid():
+            return None
+        known, cells = self._rows[index.row()]
+        shown, by = cells[index.column()]
+        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
+            return shown
+        if role == SORT_ROLE:
+            return by
+        return known.lot.id if role == LOT_ROLE else None
+
+    def headerData(
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> Any:
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        if role != Qt.ItemDataRole.DisplayRole or orientation != Qt.Orientation.Horizontal:
+            return None
+        return (
+            self.tr("Lot number"),
+            self.tr("Product"),
+            self.tr("Arrived"),
+            self.tr("Bags"),
+            self.tr("Status"),
+            self.tr("Bulk density"),
+            self.tr("Mark, down the wall"),
+        )[section]
+
+
+def _cells(known: LotStanding, scoops: Sequence[Scoop], system: UnitSystem) -> list[tuple[str, Any]]:
+    """Each cell as shown, and what it is sorted by."""
+    lot, density = known.lot, known.density
+    density_shown = (
+        show_with_uncertainty(density.value, density.half_width, "g/mL", decimal_comma=decimal_comma())
+        if density
+        else ""
+    )
+    lines = marks_words(known.marks, scoops, system)
+    return [
+        (lot.lot_number, lot.lot_number.casefold()),
+        (lot.product, lot.product.casefold()),
+        (day_text(lot.arrived_on), lot.arrived_on.isoformat() if lot.arrived_on else ""),
+        (packages_words(lot, system), lot.package_count or 0),
+        (state_words(known.state), list(type(known.state)).index(known.state)),
+        (density_shown, density.value if density else 0.0),
+        (lines, known.marks[0].down_wall_mm if known.marks else 0.0),
+    ]

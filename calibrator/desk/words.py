@@ -1,0 +1,86 @@
+"""The words for the states and steps of the trade, the same on every page."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QCoreApplication
+
+from calibrator.desk.parts import Tone
+from calibrator.desk.speech import decimal_comma
+from calibrator.desk.standing import LotState
+from calibrator.model import FillWay, Lot, Mark, PackageKind, Scoop, Step, UnitSystem
+from calibrator.units import show_length, show_mass
+
+tr = QCoreApplication.translate
+
+
+def state_words(state: LotState) -> str:
+    """What a lot has come to."""
+    return {
+        LotState.DELIVERED: tr("Words", "delivered, not weighed in"),
+        LotState.UNDER_WAY: tr("Words", "weigh-in under way"),
+        LotState.SIGNED_OFF: tr("Words", "signed off"),
+        LotState.FINISHED: tr("Words", "finished"),
+    }[state]
+
+
+def state_tone(state: LotState) -> Tone:
+    tones: dict[LotState, Tone] = {LotState.DELIVERED: "warn", LotState.SIGNED_OFF: "good"}
+    return tones.get(state, "")
+
+
+def step_words(step: Step) -> str:
+    """The name of a step of the weigh-in."""
+    return {
+        Step.LOT: tr("Words", "the lot"),
+        Step.SCOOP_AND_SCALE: tr("Words", "scoop and scale"),
+        Step.LEVEL_FILLS: tr("Words", "level fills"),
+        Step.MARK: tr("Words", "the mark"),
+        Step.FILLS_TO_MARK: tr("Words", "fills to the mark"),
+        Step.SIGN_OFF: tr("Words", "sign-off"),
+    }[step]
+
+
+def way_words(way: FillWay) -> str:
+    """How a scoop was filled."""
+    return {
+        FillWay.LEVEL: tr("Words", "struck level"),
+        FillWay.TO_MARK: tr("Words", "to the mark"),
+        FillWay.TAPPED: tr("Words", "tapped"),
+    }[way]
+
+
+def packages_words(lot: Lot, system: UnitSystem) -> str:
+    """How a lot was packed: "40 bags of 50 lb"."""
+    if lot.package_count is None:
+        return ""
+    one = lot.package_count == 1
+    if lot.package is PackageKind.TOTE:
+        many = tr("Words", "{count} tote") if one else tr("Words", "{count} totes")
+    else:
+        many = tr("Words", "{count} bag") if one else tr("Words", "{count} bags")
+    counted = many.format(count=lot.package_count)
+    if lot.package_mass_g is None:
+        return counted
+    each = lot.package_mass_typed or show_mass(lot.package_mass_g, system, decimal_comma=decimal_comma())
+    return tr("Words", "{packages} of {mass}").format(packages=counted, mass=each)
+
+
+def mark_words(mark: Mark, system: UnitSystem) -> str:
+    """Where a line is: "1 5/16 in", after so many full scoops."""
+    line = show_length(mark.down_wall_mm, system, decimal_comma=decimal_comma())
+    if not mark.full_scoops:
+        return line
+    if mark.full_scoops == 1:
+        return tr("Words", "1 full scoop, then {line}").format(line=line)
+    return tr("Words", "{count} full scoops, then {line}").format(count=mark.full_scoops, line=line)
+
+
+def marks_words(marks: Sequence[Mark], scoops: Sequence[Scoop], system: UnitSystem) -> str:
+    """The lines of a lot; the scoop is named where there are several."""
+    names = {scoop.id: scoop.name for scoop in scoops}
+    told = [(names.get(mark.scoop_id, ""), mark_words(mark, system)) for mark in marks]
+    if len({mark.scoop_id for mark in marks}) <= 1:
+        return ", ".join(line for _, line in told)
+    return ", ".join(f"{name} {line}" for name, line in told)
