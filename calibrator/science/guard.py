@@ -33,8 +33,3 @@ def between(value: float, low: float, high: float, what: str, limits: str) -> fl
     if not low <= finite(value, what) <= high:
         raise CannotCompute(f"{what} must lie between {limits}.")
     return value
-
-
-def share(value: float, what: str) -> float:
-    """`value` itself; raises CannotCompute outside 0 … 1."""
-    return between(value, 0.0, 1.0, what, "0 and 100 %")

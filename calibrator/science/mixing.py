@@ -9,7 +9,6 @@ mix. Three different things: a screen says which one it shows.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import assert_never
 
 from calibrator.model import Composition, MixingRate, RateBasis
 from calibrator.science.errors import CannotCompute
@@ -76,13 +75,11 @@ def powder_per_water(rate: MixingRate, powder: Powder, water_temperature_c: floa
         case RateBasis.SOLIDS:
             solids = between(rate.solids_share, 0.0, 0.95, "The solids of the mix", "0 and 95 %")
             return solids / (1 - solids)
-        case RateBasis.DRY_MATTER:
+        case _:
             dry = not_negative(rate.solids_share, "The dry matter of the mix")
             if dry > 0.95 * powder.dry_matter_share:
                 raise CannotCompute("The powder itself does not hold so much dry matter.")
             return dry / (powder.dry_matter_share - dry)
-        case _:
-            assert_never(rate.basis)
 
 
 def rate_in(
@@ -106,10 +103,8 @@ def rate_in(
             return MixingRate(basis=basis, powder_mass_g=powder_g, volume_ml=volume_ml)
         case RateBasis.SOLIDS:
             return MixingRate(basis=basis, solids_share=ratio / (1 + ratio))
-        case RateBasis.DRY_MATTER:
-            return MixingRate(basis=basis, solids_share=ratio * powder.dry_matter_share / (1 + ratio))
         case _:
-            assert_never(basis)
+            return MixingRate(basis=basis, solids_share=ratio * powder.dry_matter_share / (1 + ratio))
 
 
 @dataclass(frozen=True)

@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from calibrator.model import Box, Cylinder, Poured, Shape, TaperedCup
+from calibrator.model import Box, Cylinder, Shape, TaperedCup
 from calibrator.science import shapes
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import not_negative
@@ -127,7 +127,7 @@ def outline_mm(shape: Shape) -> tuple[tuple[float, float], ...]:
             return ((0.0, floor), (top, rim))
         case Box():
             return ((0.0, shape.length_mm / 2), (top, shape.length_mm / 2))
-        case Poured():
+        case _:
             levels = [top * i / _OUTLINE_STEPS for i in range(_OUTLINE_STEPS + 1)]
             return tuple((h, math.sqrt(shapes.area_mm2(shape, h) / math.pi)) for h in levels)
 
@@ -182,7 +182,7 @@ def wrap(shape: Shape, wall_thickness_mm: float = 0.0) -> Wrap:
             around = 2 * math.pi * rim
         case Box():
             around = 2 * (shape.length_mm + shape.width_mm) + 8 * thickness
-        case Poured():
+        case _:
             rim_radius = math.sqrt(shapes.area_mm2(shape, inner_height_mm(shape)) / math.pi)
             around = 2 * math.pi * (rim_radius + thickness)
     return Wrap(wall_length_mm=length, rim_edge_mm=around, floor_edge_mm=around)

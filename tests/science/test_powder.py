@@ -1,0 +1,127 @@
+"""Composition into room in the mix, warmth and osmoles; what is taken where a label is silent."""
+
+from __future__ import annotations
+
+import math
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from calibrator.model import Composition
+from calibrator.science import powder
+from calibrator.science.errors import CannotCompute
+from calibrator.science.powder import Part
+
+lawful = settings(deadline=None, max_examples=80)
+FULL = Composition(protein_pct=22.0, fat_pct=20.0, fibre_pct=0.15, ash_pct=7.5, moisture_pct=4.0)
+
+labels = st.builds(
+    Composition,
+    protein_pct=st.one_of(st.none(), st.floats(10, 30)),
+    fat_pct=st.one_of(st.none(), st.floats(5, 30)),
+    fibre_pct=st.one_of(st.none(), st.floats(0, 1)),
+    ash_pct=st.one_of(st.none(), st.floats(4, 10)),
+    moisture_pct=st.one_of(st.none(), st.floats(2, 6)),
+)
+
+
+@lawful
+@given(labels)
+def test_parts_make_up_the_whole(label: Composition) -> None:
+    assert sum(powder.parts(label).share(part) for part in Part) == pytest.approx(1.0, abs=1e-12)
+
+
+@lawful
+@given(labels)
+def test_stated_parts_are_kept_and_silent_ones_are_told(label: Composition) -> None:
+    whole, assumed = powder.parts(label), powder.assumed_parts(label)
+    for part in powder.TYPICAL_PCT:
+        told = getattr(label, f"{part}_pct")
+        assert (part in assumed) == (told is None)
+        assert 100 * whole.share(part) == pytest.approx(assumed[part] if told is None else told)
+
+
+def test_a_full_label_leaves_nothing_to_assume() -> None:
+    assert powder.assumed_parts(FULL) == {}
+    assert powder.parts(FULL).carbohydrate_pct == pytest.approx(46.35)
+    assert powder.dry_matter_share(FULL) == pytest.approx(0.96)
+
+
+def test_typical_parts_shrink_where_the_label_leaves_less_room() -> None:
+    rich = Composition(fat_pct=90.0)
+    assumed = powder.assumed_parts(rich)
+    assert sum(assumed.values()) == pytest.approx(10.0)
+    assert assumed[Part.PROTEIN] / assumed[Part.ASH] == pytest.approx(26.0 / 7.0)
+    assert powder.parts(rich).carbohydrate_pct == pytest.approx(0.0, abs=1e-9)
+
+
+@pytest.mark.parametrize(
+    "label",
+    [
+        Composition(protein_pct=60.0, fat_pct=50.0),
+        Composition(protein_pct=-1.0),
+        Composition(fat_pct=math.nan),
+        Composition(ash_pct=101.0),
+    ],
+)
+def test_impossible_labels_are_refused(label: Composition) -> None:
+    with pytest.raises(CannotCompute, match="label"):
+        powder.parts(label)
+
+
+def test_fat_takes_more_room_than_lactose() -> None:
+    lean = Composition(protein_pct=20.0, fat_pct=10.0, fibre_pct=0.0, ash_pct=7.0, moisture_pct=4.0)
+    rich = Composition(protein_pct=20.0, fat_pct=25.0, fibre_pct=0.0, ash_pct=7.0, moisture_pct=4.0)
+    more = powder.specific_volume_ml_per_g(rich) - powder.specific_volume_ml_per_g(lean)
+    assert more == pytest.approx(0.15 * (1 / 0.918 - 1 / 1.78))
+
+
+def test_a_measured_mix_up_gives_the_room_per_gram() -> None:
+    value, u = powder.measured_specific_volume(2000.0, 300.0, 2216.0, volume_u_ml=5.0, mass_u_g=1.0)
+    assert value == pytest.approx(0.72)
+    assert u == pytest.approx(0.72 * math.hypot(math.sqrt(2) * 5 / 216, 1 / 300))
+
+
+@pytest.mark.parametrize(
+    ("water", "mass", "finished"),
+    [(0, 300, 200), (2000, 0, 2200), (2000, 300, 1990), (2000, 300, 2600), (2000, 300, math.nan)],
+)
+def test_a_mix_up_that_cannot_be_is_refused(water: float, mass: float, finished: float) -> None:
+    with pytest.raises(CannotCompute, match=r"^[A-Z].*\.$"):
+        powder.measured_specific_volume(water, mass, finished)
+
+
+def test_specific_heat_is_the_parts_by_weight() -> None:
+    only_water = Composition(protein_pct=0, fat_pct=0, fibre_pct=0, ash_pct=0, moisture_pct=100)
+    assert powder.specific_heat(only_water, 20.0) == powder.part_specific_heat(Part.MOISTURE, 20.0)
+    assert 1.5 < powder.specific_heat(FULL, 20.0) < 2.2
+    with pytest.raises(CannotCompute, match="temperature"):
+        powder.specific_heat(FULL, 200.0)
+
+
+def test_osmoles_come_from_lactose_and_ash() -> None:
+    value, u = powder.osmoles_per_g(FULL)
+    assert value == pytest.approx(0.4635 * 1000 / 342.30 + 0.075 * 13.0)
+    assert u == pytest.approx(0.10 * value)
+
+
+def test_a_silent_label_makes_osmoles_less_sure() -> None:
+    _, sure = powder.osmoles_per_g(FULL)
+    value, unsure = powder.osmoles_per_g(Composition(protein_pct=22.0, fat_pct=20.0))
+    assert unsure > sure
+    assert unsure > 0.10 * value
+
+
+def test_osmoles_of_a_powder_without_lactose_stay_estimable() -> None:
+    value, u = powder.osmoles_per_g(Composition(fat_pct=90.0))
+    assert value == pytest.approx(0.10 * 7.0 / 37.15 * 13.0)
+    assert u > 0.1 * value
+
+
+def test_a_laboratory_value_returns_at_its_own_strength() -> None:
+    per_g = powder.osmoles_from_lab(330.0, 150.0, 1000.0, 20.0)
+    assert per_g * 150.0 / 0.9982067 == pytest.approx(330.0, rel=1e-6)
+    for nonsense in [(0, 150, 1000), (330, 0, 1000), (330, 150, 0), (math.nan, 150, 1000)]:
+        with pytest.raises(CannotCompute):
+            powder.osmoles_from_lab(*nonsense)

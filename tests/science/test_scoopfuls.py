@@ -1,0 +1,180 @@
+"""Fewest scoopfuls, exactly; the water trimmed to whole ones; what a count delivers."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from exhaustive_scoops import misses
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from calibrator.model import Composition, FillWay
+from calibrator.science import mixing, scoops
+from calibrator.science.delivered import delivered
+from calibrator.science.errors import CannotCompute
+from calibrator.science.scoops import ScoopWay, fewest, fewest_table, trim_water
+
+lawful = settings(deadline=None, max_examples=60)
+
+BIG = ScoopWay("big", "big", FillWay.LEVEL, 520.0, u_mean_g=2.0, fill_sd_g=8.0)
+BIG_MARK = ScoopWay("big", "big", FillWay.TO_MARK, 454.0, u_mean_g=2.0, fill_sd_g=9.0)
+SMALL = ScoopWay("small", "small", FillWay.LEVEL, 150.0, u_mean_g=1.0, fill_sd_g=3.0)
+ALL = [BIG, BIG_MARK, SMALL]
+
+
+def told(count: scoops.ScoopCount | None) -> dict[tuple[str, FillWay], float] | None:
+    return None if count is None else {(w.scoop_id, w.way): n for w, n in count.parts}
+
+
+def test_the_quick_search_finds_what_trying_every_count_finds() -> None:
+    assert misses(cases=400, seed=20) == []
+
+
+def test_fewest_scoopfuls_first() -> None:
+    assert told(fewest(1040.0, ALL, 0.01)) == {("big", FillWay.LEVEL): 2}
+    assert told(fewest(670.0, ALL, 0.01)) == {("big", FillWay.LEVEL): 1, ("small", FillWay.LEVEL): 1}
+
+
+def test_one_kind_before_two_of_the_same_number() -> None:
+    even = [replace(BIG, mass_g=300.0), replace(SMALL, mass_g=200.0), replace(BIG_MARK, mass_g=101.0)]
+    assert told(fewest(400.0, even, 0.01)) == {("small", FillWay.LEVEL): 2}
+
+
+def test_one_scoop_before_two_of_the_same_number() -> None:
+    ways = [
+        ScoopWay("a", "a", FillWay.LEVEL, 300.0),
+        ScoopWay("b", "b", FillWay.LEVEL, 100.0),
+        ScoopWay("a", "a", FillWay.TO_MARK, 102.0),
+    ]
+    assert told(fewest(400.0, ways, 0.01)) == {("a", FillWay.LEVEL): 1, ("a", FillWay.TO_MARK): 1}
+
+
+def test_nearest_of_equals() -> None:
+    ways = [ScoopWay("a", "a", FillWay.LEVEL, 102.0), ScoopWay("b", "b", FillWay.LEVEL, 99.0)]
+    assert told(fewest(200.0, ways, 0.03)) == {("b", FillWay.LEVEL): 2}
+
+
+def test_no_count_within_the_tolerance_is_none() -> None:
+    assert fewest(333.0, [SMALL], 0.01) is None
+    assert fewest(50.0, ALL, 0.01, fractions=(0.25,)) is None
+    assert fewest(1e6, ALL, 0.01) is None
+
+
+def test_part_fills_only_where_they_are_allowed() -> None:
+    assert fewest(260.0, ALL, 0.005) is None
+    half = fewest(260.0, ALL, 0.005, fractions=(1, 0.5))
+    assert told(half) == {("big", FillWay.LEVEL): 0.5}
+    assert half is not None
+    assert half.scoopfuls == 1
+    more = fewest(780.0, [BIG], 0.005, fractions=(0.5, 0.25))
+    assert told(more) == {("big", FillWay.LEVEL): 1.5}
+    assert more is not None
+    assert more.scoopfuls == 2
+
+
+def test_whole_fills_before_a_part_fill_of_the_same_number() -> None:
+    assert told(fewest(300.0, [BIG, SMALL], 0.02, fractions=(1, 0.5, 0.29))) == {("small", FillWay.LEVEL): 2}
+
+
+def test_a_count_beyond_counting_says_so() -> None:
+    few, many = fewest(BIG.mass_g * 24, [BIG], 0.0), fewest(BIG.mass_g * 25, [BIG], 0.0)
+    assert few is not None
+    assert many is not None
+    assert (few.countable, many.countable) == (True, False)
+    assert fewest(BIG.mass_g * 25, [BIG], 0.0, most_scoopfuls=24) is None
+
+
+@lawful
+@given(st.floats(100, 5000), st.floats(0.1, 20.0))
+def test_scaling_all_weights_changes_no_count(target: float, by: float) -> None:
+    larger = [replace(way, mass_g=way.mass_g * by) for way in ALL]
+    one, other = fewest(target, ALL, 0.013), fewest(target * by, larger, 0.013)
+    assert told(one) == told(other)
+
+
+@lawful
+@given(st.lists(st.floats(20, 20000), min_size=1, max_size=40), st.sampled_from([0.002, 0.01, 0.03]))
+def test_a_table_says_what_single_questions_say(targets: list[float], tolerance: float) -> None:
+    table = fewest_table(targets, ALL, tolerance, fractions=(1, 0.5))
+    alone = [fewest(t, ALL, tolerance, fractions=(1, 0.5)) for t in targets]
+    assert list(table) == alone
+    assert table[: len(targets)] == alone
+    assert list(table.total_g) == pytest.approx([c.total_g if c else 0.0 for c in alone])
+    assert list(table.scoopfuls) == [c.scoopfuls if c else 0 for c in alone]
+    for target, count in zip(targets, alone, strict=True):
+        if count:
+            assert count.total_g == pytest.approx(target + count.error_g)
+            assert abs(count.error_share) <= tolerance * (1 + 1e-6)
+
+
+def test_spread_adds_single_fills_in_squares_and_means_as_they_are() -> None:
+    count = scoops.scoop_count([(BIG, 4.0), (SMALL, 2.0)], 2400.0)
+    expected = 1.959964 * math.sqrt(4 * 8.0**2 + 2 * 3.0**2 + (4 * 2.0 + 2 * 1.0) ** 2)
+    assert count.spread_95_g == pytest.approx(expected, rel=1e-6)
+    assert (count.total_g, count.error_g) == (2380.0, -20.0)
+
+
+def test_a_part_fill_by_eye_spreads_more() -> None:
+    half = scoops.spread_95_g([(BIG, 1.5)])
+    assert half == pytest.approx(1.959964 * math.sqrt(1.5 * 64 + 26.0**2 + 9.0), rel=1e-6)
+
+
+def test_the_spread_holds_in_a_simulation() -> None:
+    chance, n, runs = np.random.default_rng(7), 6, 20_000
+    means = BIG.mass_g + BIG.u_mean_g * chance.standard_normal(runs)
+    weights = n * means + BIG.fill_sd_g * math.sqrt(n) * chance.standard_normal(runs)
+    inside = np.mean(np.abs(weights - n * BIG.mass_g) <= scoops.spread_95_g([(BIG, float(n))]))
+    assert inside == pytest.approx(0.95, abs=0.006)
+
+
+@lawful
+@given(st.floats(10, 20000), st.floats(100, 1e5))
+def test_trimmed_water_keeps_the_rate_exactly(target: float, water: float) -> None:
+    trim = trim_water(target, water, BIG)
+    assert trim.count.total_g / trim.water_ml == pytest.approx(target / water, rel=1e-12)
+    n = trim.count.parts[0][1]
+    assert n == int(n) >= 1
+    assert trim.water_ml / water == pytest.approx(1 + trim.change_share)
+    assert n == 1 or abs(trim.change_share) * target <= BIG.mass_g / 2 * (1 + 1e-9)
+
+
+def test_what_a_count_delivers_in_solids_and_osmolality() -> None:
+    powder = mixing.powder_from(Composition())
+    count = scoops.scoop_count([(BIG, 4.0)], 2100.0)
+    found = delivered(count, 14000.0, powder, 43.0)
+    assert found.mix.powder_g == pytest.approx(2080.0)
+    assert found.high.powder_g - found.low.powder_g == pytest.approx(2 * count.spread_95_g)
+    assert found.low.solids_share < found.mix.solids_share < found.high.solids_share
+    assert found.low.osmolality_mosm_per_kg < found.high.osmolality_mosm_per_kg
+    wild = scoops.scoop_count([(replace(BIG, fill_sd_g=400.0), 1.0)], 520.0)
+    assert delivered(wild, 4000.0, powder, 43.0).low.powder_g == 0.0
+
+
+@pytest.mark.parametrize(
+    ("target", "ways", "tolerance", "fractions"),
+    [
+        (0.0, ALL, 0.01, (1,)),
+        (math.nan, ALL, 0.01, (1,)),
+        (100.0, [], 0.01, (1,)),
+        (100.0, [replace(BIG, mass_g=0.0)], 0.01, (1,)),
+        (100.0, [replace(BIG, u_mean_g=-1.0)], 0.01, (1,)),
+        (100.0, [replace(BIG, fill_sd_g=math.nan)], 0.01, (1,)),
+        (100.0, ALL, -0.01, (1,)),
+        (100.0, ALL, 0.6, (1,)),
+        (100.0, ALL, 0.01, (1, 1.5)),
+    ],
+)
+def test_nonsense_is_refused(
+    target: float, ways: list[ScoopWay], tolerance: float, fractions: tuple[float, ...]
+) -> None:
+    with pytest.raises(CannotCompute, match=r"^[A-Z].*\.$"):
+        fewest(target, ways, tolerance, fractions=fractions)
+
+
+def test_nonsense_for_trimmed_water_is_refused() -> None:
+    for target, water, way in [(0, 100, BIG), (100, 0, BIG), (100, 100, replace(BIG, mass_g=-1.0))]:
+        with pytest.raises(CannotCompute, match=r"^[A-Z].*\.$"):
+            trim_water(target, water, way)

@@ -1,0 +1,51 @@
+"""Powder at hand: what is left, how long it lasts."""
+
+from __future__ import annotations
+
+from datetime import date
+
+import pytest
+
+from calibrator.science.errors import CannotCompute
+from calibrator.science.stock import packages_needed, stock
+
+BAG_G = 22_679.6185
+TODAY = date(2025, 3, 10)
+
+
+def test_forty_bags_with_ten_fed_last_so_many_days() -> None:
+    left = stock(40, BAG_G, 10 * BAG_G, 4.5 * BAG_G, TODAY)
+    assert left.packages_left == pytest.approx(30.0)
+    assert (left.days, left.last_full_day) == (6, date(2025, 3, 15))
+
+
+def test_exactly_one_day_is_one_day() -> None:
+    left = stock(3, BAG_G, 2 * BAG_G, BAG_G, TODAY)
+    assert (left.days, left.last_full_day) == (1, TODAY)
+
+
+def test_less_than_a_day_and_nothing_fed() -> None:
+    short = stock(1, BAG_G, 0.5 * BAG_G, BAG_G, TODAY)
+    assert (short.days, short.last_full_day) == (0, None)
+    idle = stock(1, BAG_G, 0.0, 0.0, TODAY)
+    assert (idle.days, idle.last_full_day, idle.left_g) == (None, None, BAG_G)
+
+
+def test_a_crumb_fed_a_day_gives_no_date() -> None:
+    assert stock(40, BAG_G, 0.0, 1e-6, TODAY).last_full_day is None
+
+
+def test_all_of_it_fed_leaves_nothing() -> None:
+    assert stock(3, 0.1, 0.1 + 0.1 + 0.1, 0.05, TODAY).left_g == 0.0
+
+
+@pytest.mark.parametrize("figures", [(-1, 1, 0, 1), (1, 0, 0, 1), (1, 1, -1, 1), (1, 1, 0, -1), (1, 1, 2, 1)])
+def test_impossible_figures_are_refused(figures: tuple[float, float, float, float]) -> None:
+    with pytest.raises(CannotCompute, match=r"^[A-Z].*\.$"):
+        stock(*figures, TODAY)
+
+
+def test_whole_packages_for_a_weight() -> None:
+    assert [packages_needed(n * BAG_G, BAG_G) for n in (0, 1, 1.01, 7)] == [0, 1, 2, 7]
+    with pytest.raises(CannotCompute):
+        packages_needed(-1, BAG_G)
