@@ -1,0 +1,256 @@
+"""The field for a weight, volume, length, temperature, percentage or count, with what it understood beneath."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+from math import isclose
+
+from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QLineEdit, QSizePolicy, QVBoxLayout, QWidget
+
+from calibrator.desk.parts import label, set_style_property
+from calibrator.desk.speech import decimal_comma
+from calibrator.desk.widgets.unit_sentences import sentence
+from calibrator.model import UnitSystem
+from calibrator.units import Kind, NotUnderstood, Quantity, edit_text, example, read, with_unit
+
+
+class EntryLine(QLineEdit):
+    """A line whose Enter is its own: it never reaches a dialog's default button, held down it counts once."""
+
+    entered = Signal()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            super().keyPressEvent(event)
+            return
+        event.accept()
+        if not event.isAutoRepeat():
+            self.entered.emit()
+
+
+class QuantityField(QWidget):
+    """A plain line that reads what people type, and a quiet line beneath that says what it understood.
+
+    While a person types, it tells what it understands at once; what is wrong it tells when they press Enter
+    or leave, and then keeps telling until it is mended. The text always stays for mending.
+
+    `understood(object)` brings the new Quantity, or None, when typing has changed it; never when the program
+    sets it. `editingFinished` comes before `returnPressed`, so that what was typed is taken before the page
+    moves on. `default_unit` is one unit for both systems, or one each. `lowest` and `highest` are in the
+    kind's base unit.
+    """
+
+    understood = Signal(object)
+    editingFinished = Signal()  # noqa: N815 - as on Qt's own line
+    returnPressed = Signal()  # noqa: N815
+
+    def __init__(
+        self,
+        kind: Kind,
+        system: UnitSystem,
+        *,
+        name: str = "",
+        required: bool = True,
+        default_unit: str | Mapping[UnitSystem, str] | None = None,
+        lowest: float | None = None,
+        highest: float | None = None,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._kind, self._system, self._required = kind, system, required
+        self._default_unit, self._lowest, self._highest = default_unit, lowest, highest
+        self._filled: float | None = None  # the exact value behind a text that the program wrote
+        self._from_outside = ""
+        self._telling = False
+        self._last: Quantity | None = None
+        self._line = EntryLine()
+        self._message = label("", "quiet")
+        self._lay_out(name)
+        self._line.textEdited.connect(self._typed)
+        self._line.entered.connect(self._entered)
+        self._line.editingFinished.connect(self._left)
+        self._show()
+
+    def quantity(self) -> Quantity | None:
+        """What the text means; None where it is blank or not understood."""
+        try:
+            return self._read()
+        except NotUnderstood:
+            return None
+
+    def problem(self) -> str:
+        """What is wrong, in one sentence; blank where nothing is, also for an optional field left blank."""
+        if self._from_outside or self._is_left_blank():
+            return self._from_outside
+        try:
+            self._read()
+        except NotUnderstood as error:
+            return sentence(error)
+        return ""
+
+    def text(self) -> str:
+        """The text as it stands."""
+        return self._line.text()
+
+    def set_value(self, value: float | None) -> None:
+        """Fill in a value of the base unit, or clear. Left untouched, `quantity` gives back exactly it."""
+        text = ""
+        if value is not None:
+            text = edit_text(value, self._kind, self._system, decimal_comma=decimal_comma())
+        self._put(text, value)
+
+    def set_typed(self, text: str) -> None:
+        """Put in a text as a person typed it."""
+        self._put(text, None)
+
+    def set_kept(self, value: float | None, typed: str) -> None:
+        """Bring back a kept reading: its text as typed where that still means the value, else the value.
+
+        A bare number that was typed in the other unit system, or in another locale, would mean something
+        else today.
+        """
+        self._put(typed, None)
+        found = self.quantity()
+        if value is None or (found is not None and isclose(found.value, value, rel_tol=1e-9, abs_tol=1e-9)):
+            return
+        self.set_value(value)
+
+    def set_system(self, system: UnitSystem) -> None:
+        """Change the unit system; what stands in the field keeps its meaning.
+
+        A text with its unit stays as typed, a bare number gets the unit it was typed in, and a value that
+        the program filled in is told in the new units.
+        """
+        if system is self._system:
+            return
+        kept, filled = self._line.text(), self._filled
+        told = with_unit(
+            kept, self._kind, self._system, decimal_comma=decimal_comma(), default_unit=self._unit_left_out()
+        )
+        self._system = system
+        if filled is not None:
+            self.set_value(filled)
+        elif told != kept:
+            self._line.setText(told)
+        self._hint()
+        self._show()
+
+    def set_limits(self, lowest: float | None, highest: float | None) -> None:
+        """What sizes can be right, in the kind's base unit."""
+        self._lowest, self._highest = lowest, highest
+        self._show()
+
+    def set_required(self, required: bool) -> None:
+        """Whether a blank field is something to mend."""
+        self._required = required
+        self._show()
+
+    def set_problem(self, words: str) -> None:
+        """Tell something that is wrong for a reason of the page's own, until the text changes."""
+        self._from_outside, self._telling = words, True
+        self._show()
+
+    def set_name(self, name: str) -> None:
+        """The name that a screen reader says."""
+        self._line.setAccessibleName(name)
+        self.setAccessibleName(name)
+
+    def tell(self) -> bool:
+        """Say beneath what is wrong, also of a field not touched yet. Gives whether all is well."""
+        self._telling = True
+        self._show()
+        return not self.problem()
+
+    @property
+    def line(self) -> QLineEdit:
+        """The line itself, for tab order and shortcuts."""
+        return self._line
+
+    @property
+    def message(self) -> str:
+        """What stands beneath."""
+        return self._message.text()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.LanguageChange, QEvent.Type.LocaleChange):
+            self._hint()
+            self._show()
+
+    def _lay_out(self, name: str) -> None:
+        self.set_name(name)
+        self.setFocusProxy(self._line)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self._message.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        # One line is kept free, or the page would jump at the first key.
+        self._message.setMinimumHeight(self._message.fontMetrics().lineSpacing())
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(2)
+        layout.addWidget(self._line)
+        layout.addWidget(self._message)
+        self._hint()
+
+    def _hint(self) -> None:
+        told = example(self._kind, self._system, decimal_comma=decimal_comma())
+        self._line.setPlaceholderText(self.tr("like {example}").format(example=told))
+
+    def _unit_left_out(self) -> str | None:
+        if isinstance(self._default_unit, str) or self._default_unit is None:
+            return self._default_unit
+        return self._default_unit[self._system]
+
+    def _read(self) -> Quantity:
+        found = read(
+            self._line.text(),
+            self._kind,
+            self._system,
+            decimal_comma=decimal_comma(),
+            default_unit=self._unit_left_out(),
+            lowest=self._lowest,
+            highest=self._highest,
+        )
+        return found if self._filled is None else replace(found, value=self._filled)
+
+    def _is_left_blank(self) -> bool:
+        return not self._required and not self._line.text().strip()
+
+    def _put(self, text: str, filled: float | None) -> None:
+        self._filled = filled
+        self._line.setText(text)
+        self._line.setCursorPosition(0)
+        self._from_outside, self._telling = "", bool(text)
+        self._last = self.quantity()
+        self._show()
+
+    def _typed(self) -> None:
+        self._filled, self._from_outside = None, ""
+        found = self.quantity()
+        if found is not None:
+            self._telling = False
+        self._show()
+        if found != self._last:
+            self._last = found
+            self.understood.emit(found)
+
+    def _entered(self) -> None:
+        self.tell()
+        self.editingFinished.emit()
+        self.returnPressed.emit()
+
+    def _left(self) -> None:
+        if self._line.text() or self._line.isModified():
+            self.tell()
+        self.editingFinished.emit()
+
+    def _show(self) -> None:
+        problem = self.problem() if self._telling else ""
+        found = None if problem else self.quantity()
+        understood = f"= {found}" if found and str(found) != found.typed else ""
+        self._message.setText(problem or understood)
+        self._line.setAccessibleDescription(problem or understood)
+        for widget in (self._line, self._message):
+            set_style_property(widget, "state", "wrong" if problem else "ok")
