@@ -1,0 +1,90 @@
+"""The wall chart: how much water and powder for how many calves, to be read from two metres."""
+
+from __future__ import annotations
+
+from calibrator.prints import words
+from calibrator.prints.chart_columns import Column
+from calibrator.prints.chart_facts import WallChart
+from calibrator.prints.chart_foot import Foot, draw_foot, lay_foot
+from calibrator.prints.chart_head import HEAD_MM, draw_head
+from calibrator.prints.chart_layout import Layout, best_layout
+from calibrator.prints.chart_table import draw_bands, draw_headings, group_mm, headings_mm
+from calibrator.prints.chart_words import RowCells, group_told, row_cells, scoop_names
+from calibrator.prints.emblems import thermometer
+from calibrator.prints.errors import DoesNotFit
+from calibrator.prints.fit import fit_block, plain
+from calibrator.prints.languages import Words
+from calibrator.prints.page import Box, Document, Page, Weight
+from calibrator.prints.sheet import MARGIN_MM, Sheet, paper_mm
+
+_TEMPERATURE_MM = 40.0
+
+
+def wall_chart(facts: WallChart) -> Document:
+    """A chart on as few pages as hold it at a legible size. Raises DoesNotFit."""
+    if not any(group.rows for group in facts.groups):
+        raise DoesNotFit("The plan has no calves to print a chart for. Enter how many calves there are.")
+    said = Words.of(facts.languages)
+    groups = _cells(facts, said)
+    feet = {lies: lay_foot(facts, said, _width(facts, lies)) for lies in (False, True)}
+    rooms = {lies: _room(facts, said, lies, foot) for lies, foot in feet.items()}
+    headings = [group_mm(said) if len(groups) > 1 else 0.0 for _ in groups]
+    layout = best_layout(groups, headings, rooms)
+    if layout is None:
+        raise DoesNotFit("This chart does not fit the paper. Use fewer kinds of scoops, or larger paper.")
+    foot = feet[layout.landscape]
+    pages = tuple(_page(facts, said, layout, foot, number) for number in range(len(layout.pages)))
+    chart = said.joined(words.MIXING_CHART, " / ")
+    return Document(f"{chart} {facts.number} · {plain(facts.lot_number)}", pages)
+
+
+def _cells(facts: WallChart, said: Words) -> list[list[RowCells]]:
+    several = len(scoop_names(facts)) > 1
+    return [
+        [row_cells(row, facts, said, several) for row in group.rows] for group in facts.groups if group.rows
+    ]
+
+
+def _width(facts: WallChart, landscape: bool) -> float:
+    return paper_mm(facts.paper, landscape=landscape)[0] - 2 * MARGIN_MM
+
+
+def _rate_mm(facts: WallChart, said: Words) -> float:
+    """Groups tell their rates above their rows; a single one tells it below the head."""
+    return 0.0 if len(facts.groups) > 1 else 10.0 + 3.5 * len(said.tongues)
+
+
+def _room(facts: WallChart, said: Words, landscape: bool, foot: Foot) -> tuple[float, float]:
+    """Width and height that are left for the rows."""
+    height = paper_mm(facts.paper, landscape=landscape)[1] - 2 * MARGIN_MM
+    used = HEAD_MM + _rate_mm(facts, said) + headings_mm(facts, said) + foot.height_mm + 1.5
+    return _width(facts, landscape), height - used
+
+
+def _page(facts: WallChart, said: Words, layout: Layout, foot: Foot, number: int) -> Page:
+    sheet = Sheet(*paper_mm(facts.paper, landscape=layout.landscape))
+    draw_head(sheet, facts, said)
+    top = sheet.body.y_mm + HEAD_MM
+    if _rate_mm(facts, said):
+        _rate(
+            sheet, facts, said, layout, Box(sheet.body.x_mm, top, sheet.body.width_mm, _rate_mm(facts, said))
+        )
+    top += _rate_mm(facts, said)
+    draw_headings(sheet, layout, facts, said, top)
+    draw_bands(sheet, layout, layout.pages[number], facts, said, top + headings_mm(facts, said))
+    draw_foot(sheet, facts, said, foot, number + 1, len(layout.pages))
+    return sheet.page()
+
+
+def _rate(sheet: Sheet, facts: WallChart, said: Words, layout: Layout, box: Box) -> None:
+    """What every calf gets; and the water's temperature, where the table has no column for it."""
+    room = box.width_mm
+    if Column.TEMPERATURE not in layout.columns:
+        room -= _TEMPERATURE_MM + 4
+        x = box.right_mm - _TEMPERATURE_MM
+        told = next(band.row.temperature for page in layout.pages for band in page if band.row is not None)
+        sheet.put(*thermometer(Box(x, box.y_mm + 0.8, 3.6, 11.0)))
+        sheet.text(told, x + 6.5, box.y_mm + 9.4, 10.0, Weight.BOLD, figures=True)
+    rates = [group_told(facts.groups[0], facts, t) for t in said.tongues]
+    fitted = fit_block(rates, room, box.height_mm - 1.0, 4.8, 2.6, Weight.SEMIBOLD, 1.16)
+    sheet.lines(fitted, box.x_mm, box.y_mm, Weight.SEMIBOLD, leading=1.16)

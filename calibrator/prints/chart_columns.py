@@ -1,0 +1,120 @@
+"""The columns of a wall chart: how wide they are at a type size, and how a row is drawn in them.
+
+Type size. At 2 m a person with half of normal sight (20/40) just tells figures of 10 minutes of arc, which
+is 5.8 mm: 20/20 is 5 minutes by definition of the chart (Snellen). Figures of the table are at least 6 mm
+high, a type of 9 mm or 25 points, and larger wherever the rows leave room.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+
+from calibrator.prints.chart_scoopfuls import SUB_LEADING, Style, draw_scoopfuls, scoopfuls_width, slots
+from calibrator.prints.chart_words import RowCells
+from calibrator.prints.emblems import warning
+from calibrator.prints.fit import fit_line
+from calibrator.prints.fonts import width_mm
+from calibrator.prints.page import Box, Weight
+from calibrator.prints.sheet import Sheet
+
+LEAST_TYPE_MM = 9.0
+LARGEST_TYPE_MM = 16.0
+_ROW_PAD = 1.3
+_WIDEST_NOTE = 60.0
+
+
+class Column(StrEnum):
+    CALVES = "calves"
+    BATCHES = "batches"
+    WATER = "water"
+    TEMPERATURE = "temperature"
+    POWDER = "powder"
+    SCOOPFULS = "scoopfuls"
+
+
+@dataclass(frozen=True)
+class RowShape:
+    """The one shape of all rows, so that the eye can run down the columns."""
+
+    style: Style
+    slots: tuple[float, ...]
+    figure_lines: int
+    sub_lines: int
+
+    @property
+    def size_mm(self) -> float:
+        return self.style.size_mm
+
+    @property
+    def height_mm(self) -> float:
+        subs = self.sub_lines * self.style.sub_mm * SUB_LEADING
+        return self.figure_lines * self.size_mm * 1.02 + subs + 2 * _ROW_PAD
+
+    @property
+    def line_mm(self) -> float:
+        """From one part of the scoopfuls to the next below it."""
+        return (self.height_mm - 2 * _ROW_PAD) / self.figure_lines
+
+
+def _figure(cells: RowCells, column: Column) -> str:
+    return {
+        Column.CALVES: cells.calves,
+        Column.BATCHES: cells.batches,
+        Column.WATER: cells.water,
+        Column.TEMPERATURE: cells.temperature,
+        Column.POWDER: cells.powder,
+    }[column]
+
+
+def column_width(column: Column, rows: Sequence[RowCells], style: Style) -> float:
+    """The room that the widest cell takes; measured bold, as any row may be today's."""
+    if column is Column.SCOOPFULS:
+        return scoopfuls_width([cells.parts for cells in rows], style)
+    figure = max(width_mm(_figure(cells, column), style.size_mm, Weight.BOLD, True) for cells in rows)
+    if column is Column.WATER and any(cells.notes for cells in rows):
+        notes = (width_mm(note, style.sub_mm, Weight.BOLD) for cells in rows for note in cells.notes)
+        return max(figure, min(_WIDEST_NOTE, max(notes) + 1.4 * style.sub_mm))
+    return figure
+
+
+def row_shape(rows: Sequence[RowCells], style: Style) -> RowShape:
+    parts = [cells.parts for cells in rows]
+    lines = max(1, max(map(len, parts), default=0)) if style.stacked else 1
+    told = max((len(part.told) for row in parts for part in row), default=0) if style.told else 0
+    notes = max((len(cells.notes) for cells in rows), default=0)
+    return RowShape(style, slots(parts, style), lines, max(told * lines, notes))
+
+
+def draw_row(
+    sheet: Sheet,
+    cells: RowCells,
+    shape: RowShape,
+    columns: Mapping[Column, tuple[float, float]],
+    top_mm: float,
+) -> None:
+    """One row; `columns` tells the left edge and width of each."""
+    size, weight = shape.size_mm, Weight.BOLD if cells.today else Weight.SEMIBOLD
+    top = top_mm + _ROW_PAD
+    for column, (x, _) in columns.items():
+        if column is Column.SCOOPFULS:
+            draw_scoopfuls(sheet, cells.parts, shape.slots, shape.style, weight, x, top, shape.line_mm)
+        else:
+            sheet.text(_figure(cells, column), x, top + 0.84 * size, size, weight, figures=True)
+    _draw_notes(sheet, cells, columns[Column.WATER], top + 1.04 * size, shape.style)
+
+
+def _draw_notes(
+    sheet: Sheet, cells: RowCells, column: tuple[float, float], top_mm: float, style: Style
+) -> None:
+    (x, room), size = column, style.sub_mm
+    for number, note in enumerate(cells.notes):
+        mark = cells.warn and number == 0
+        weight = Weight.BOLD if mark else Weight.REGULAR
+        indent = 1.3 * size if mark else 0.0
+        top = top_mm + number * size * SUB_LEADING
+        if mark:
+            sheet.put(*warning(Box(x, top, 1.1 * size, size)))
+        fitted = fit_line(note, room - indent, size, 0.62 * size, weight)
+        sheet.text(fitted.text, x + indent, top + 0.88 * size, fitted.size_mm, weight)

@@ -1,0 +1,74 @@
+"""What a wall chart must be told. Weights in g, volumes in mL, as everywhere."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+from calibrator.model import FillWay, MixingRate, Paper, UnitSystem, VolumeMeans
+
+
+@dataclass(frozen=True, kw_only=True)
+class ScoopPart:
+    """So many scoopfuls of one scoop, filled one way; `count` to the quarter."""
+
+    scoop_name: str
+    way: FillWay
+    count: float
+
+
+@dataclass(frozen=True, kw_only=True)
+class ChartRow:
+    """One count of calves. With several batches, water, powder and scoopfuls are of one batch.
+
+    Lines are distances down the vessel's wall from its rim: of the water alone, and of the finished mix.
+    `fits` is False where the vessel would run over.
+    """
+
+    calves: int
+    water_ml: float
+    powder_g: float
+    scoopfuls: tuple[ScoopPart, ...] = ()
+    batches: int = 1
+    water_temperature_c: float | None = None  # the chart's own where None
+    mix_ml: float | None = None
+    water_line_mm: float | None = None
+    mix_line_mm: float | None = None
+    fits: bool = True
+    today: bool = False
+
+
+@dataclass(frozen=True, kw_only=True)
+class ChartGroup:
+    """Calves that are fed alike."""
+
+    name: str
+    rate: MixingRate
+    volume_ml: float
+    volume_means: VolumeMeans
+    rows: tuple[ChartRow, ...]
+    solids_share: float | None = None  # powder ÷ mix, by weight
+
+
+@dataclass(frozen=True, kw_only=True)
+class WallChart:
+    """A chart for one lot and one plan. `water_step` is in quarts or litres, as the farm has it."""
+
+    farm_name: str
+    plan_name: str
+    lot_number: str
+    weighed_in_on: date
+    number: int
+    groups: tuple[ChartGroup, ...]
+    water_temperature_c: float
+    replaces: int | None = None
+    by: str = ""
+    product: str = ""
+    medicated: bool = False
+    vessel_name: str = ""
+    printed_on: date | None = None
+    units: UnitSystem = UnitSystem.FARM
+    paper: Paper = Paper.LETTER
+    languages: tuple[str, ...] = ("en",)
+    resolution_g: float | None = None
+    water_step: float | None = None

@@ -1,0 +1,86 @@
+"""The cautions at the foot of a wall chart."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from calibrator.prints import words
+from calibrator.prints.chart_facts import WallChart
+from calibrator.prints.emblems import warning
+from calibrator.prints.fit import Fitted, fit_block, plain
+from calibrator.prints.languages import Tongue, Words
+from calibrator.prints.page import Anchor, Box, Weight
+from calibrator.prints.sheet import Sheet
+from calibrator.units import show_temperature
+
+SCALD_C = 48.9  # 120 °F: five minutes burn an adult's skin deeply (U.S. Consumer Product Safety Commission)
+_SIZE, _LEAST = 4.1, 2.6
+_LEADING = 1.16
+_FOOT_LINE = 4.2
+_MOST_MM = 46.0
+
+
+@dataclass(frozen=True)
+class Foot:
+    """The cautions laid into a width, a column to a language."""
+
+    columns: tuple[Fitted, ...]
+    column_mm: float
+
+    @property
+    def height_mm(self) -> float:
+        lines = max(len(column.lines) * column.size_mm for column in self.columns) * _LEADING
+        return lines + 2.5 + _FOOT_LINE
+
+
+def cautions(facts: WallChart, tongue: Tongue) -> list[str]:
+    """Whole sentences, the one that saves most harm first."""
+    limit = show_temperature(SCALD_C, facts.units)
+    told = [tongue(words.MEDICATED)] if facts.medicated else []
+    told += [tongue(words.SCALD).format(limit=limit), tongue(words.FEED_AT_ONCE), tongue(words.NO_TUBE)]
+    return [*told, tongue(words.ASK_VET), tongue(words.FOLLOW_LABEL), tongue(words.DUST)]
+
+
+def lay_foot(facts: WallChart, said: Words, width_mm: float) -> Foot:
+    """Cautions as running text: their order matters more than a line for each."""
+    count = len(said.tongues)
+    column = (width_mm - 10 - 5 * (count - 1)) / count
+    laid = [
+        fit_block(
+            [" ".join(cautions(facts, t))],
+            column,
+            _MOST_MM,
+            _SIZE if count == 1 else 3.5,
+            _LEAST,
+            Weight.SEMIBOLD,
+            _LEADING,
+        )
+        for t in said.tongues
+    ]
+    return Foot(tuple(laid), column)
+
+
+def draw_foot(sheet: Sheet, facts: WallChart, said: Words, foot: Foot, page: int, pages: int) -> None:
+    """Cautions, and below them one small line that tells the sheet."""
+    body = sheet.body
+    top = body.bottom_mm - foot.height_mm
+    sheet.rule(body.x_mm, top, body.right_mm, top, 0.4)
+    sheet.put(*warning(Box(body.x_mm, top + 2, 7.5, 6.8)))
+    for number, column in enumerate(foot.columns):
+        x = body.x_mm + 10 + number * (foot.column_mm + 5)
+        sheet.lines(column, x, top + 1.2, Weight.SEMIBOLD, leading=_LEADING)
+    last = fit_block([_sheet_told(facts, said)], body.width_mm * 0.72, 4.0, 2.9, 2.2)
+    sheet.text(last.lines[0], body.x_mm, body.bottom_mm - 0.8, last.size_mm)
+    told = said.joined(lambda t: t(words.PAGE_OF).format(page=page, pages=pages), " / ")
+    sheet.text(told, body.right_mm, body.bottom_mm - 0.8, 2.9, anchor=Anchor.END)
+
+
+def _sheet_told(facts: WallChart, said: Words) -> str:
+    lot = said.joined(words.LOT, "/")
+    parts = [f"{lot} {plain(facts.lot_number)}", plain(facts.product)]
+    if facts.by:
+        parts.append(said.joined(lambda t: t(words.BY).format(who=plain(facts.by)), " / "))
+    if facts.printed_on is not None:
+        day = facts.printed_on
+        parts.append(said.joined(lambda t: t(words.PRINTED).format(date=t.date(day)), " / "))
+    return " · ".join(part for part in parts if part)

@@ -1,0 +1,162 @@
+"""How a wall chart is laid out: which way the paper lies, how large the type is, where the pages break."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+
+from calibrator.prints.chart_columns import (
+    LARGEST_TYPE_MM,
+    LEAST_TYPE_MM,
+    Column,
+    RowShape,
+    column_width,
+    row_shape,
+)
+from calibrator.prints.chart_scoopfuls import Style
+from calibrator.prints.chart_words import RowCells
+
+FLAG_MM = 7.0
+_GUTTER = 4.5
+_WIDEST_GUTTER = 16.0
+_STEP = 0.5
+_FLOOR = 4.0  # for charts that no paper holds at a legible size: never overlap, whatever comes
+
+
+@dataclass(frozen=True)
+class Band:
+    """Something that takes the chart's whole width: a row, or a group's heading kept with the next row."""
+
+    height_mm: float
+    row: RowCells | None = None
+    group: int = 0
+
+
+@dataclass(frozen=True)
+class Layout:
+    """A way to lay the table out. `columns` tells left edge and width of each, from the flag on."""
+
+    landscape: bool
+    shape: RowShape
+    columns: dict[Column, tuple[float, float]]
+    pages: tuple[tuple[Band, ...], ...]
+
+    @property
+    def rank(self) -> tuple[bool, int, bool, float, bool, bool]:
+        """Smaller is better: legible, few pages, words in every row, large type, upright, one line a row."""
+        style = self.shape.style
+        illegible = style.size_mm < LEAST_TYPE_MM
+        return illegible, len(self.pages), not style.told, -style.size_mm, self.landscape, style.stacked
+
+
+def type_sizes(least_mm: float = LEAST_TYPE_MM) -> Iterator[float]:
+    size = LARGEST_TYPE_MM
+    while size >= least_mm:
+        yield size
+        size -= _STEP
+
+
+def columns_of(rows: Sequence[RowCells]) -> list[Column]:
+    """The columns that a chart cannot do without."""
+    chosen = [Column.CALVES]
+    chosen += [Column.BATCHES] if any(cells.batches != "1 ×" for cells in rows) else []
+    chosen += [Column.WATER]
+    chosen += [Column.TEMPERATURE] if len({cells.temperature for cells in rows}) > 1 else []
+    chosen += [Column.POWDER]
+    return chosen + ([Column.SCOOPFULS] if any(cells.parts for cells in rows) else [])
+
+
+def place_columns(
+    rows: Sequence[RowCells], style: Style, room_mm: float
+) -> dict[Column, tuple[float, float]] | None:
+    """Left edge and width of every column, or None where they do not fit the room."""
+    chosen = columns_of(rows)
+    placed = _placed(chosen, rows, style, room_mm)
+    if placed is None or Column.TEMPERATURE in chosen:
+        return placed
+    chosen.insert(chosen.index(Column.POWDER), Column.TEMPERATURE)
+    return _placed(chosen, rows, style, room_mm) or placed
+
+
+def _placed(
+    chosen: Sequence[Column], rows: Sequence[RowCells], style: Style, room_mm: float
+) -> dict[Column, tuple[float, float]] | None:
+    widths = [column_width(column, rows, style) for column in chosen]
+    gutters = len(widths) + 1
+    spare = room_mm - sum(widths) - gutters * _GUTTER
+    if spare < 0:
+        return None
+    gutter = min(_WIDEST_GUTTER, _GUTTER + spare / gutters)
+    edges, x = {}, gutter / 2
+    for column, width in zip(chosen, widths, strict=True):
+        edges[column] = (x, width)
+        x += width + gutter
+    return edges
+
+
+def bands(groups: Sequence[Sequence[RowCells]], headings: Sequence[float], shape: RowShape) -> list[Band]:
+    """Headings and rows in their order; a heading of no height is left out."""
+    made: list[Band] = []
+    for number, (rows, heading_mm) in enumerate(zip(groups, headings, strict=True)):
+        made += [Band(heading_mm, group=number)] if heading_mm else []
+        made += [Band(shape.height_mm, cells, number) for cells in rows]
+    return made
+
+
+def _greedy(made: Sequence[Band], room_mm: float) -> list[list[Band]]:
+    pages: list[list[Band]] = [[]]
+    used = 0.0
+    for i, band in enumerate(made):
+        kept_with = made[i + 1].height_mm if band.row is None and i + 1 < len(made) else 0.0
+        if pages[-1] and used + band.height_mm + kept_with > room_mm + 1e-6:
+            pages.append([])
+            used = 0.0
+        pages[-1].append(band)
+        used += band.height_mm
+    return pages
+
+
+def split(made: Sequence[Band], room_mm: float) -> tuple[tuple[Band, ...], ...]:
+    """As few pages as hold the bands, filled alike rather than with a near-empty last one."""
+    best = _greedy(made, room_mm)
+    low, high = max(band.height_mm for band in made), room_mm
+    while high - low > 0.5:
+        middle = (low + high) / 2
+        pages = _greedy(made, middle)
+        best, low, high = (pages, low, middle) if len(pages) == len(best) else (best, middle, high)
+    return tuple(tuple(page) for page in best)
+
+
+def styles(rows: Sequence[RowCells]) -> Iterator[tuple[Style, ...]]:
+    """Series of styles, each from the largest type down. Names of several scoops must stand in the rows."""
+    named = any(len(part.told) > 1 for cells in rows for part in cells.parts)
+    stackable = any(len(cells.parts) > 1 for cells in rows)
+    for stacked in (False, True) if stackable else (False,):
+        for told in (True,) if named else (True, False):
+            yield tuple(Style(size, stacked, told) for size in type_sizes(_FLOOR))
+
+
+def layouts(
+    groups: Sequence[Sequence[RowCells]], headings: Sequence[float], rooms: Mapping[bool, tuple[float, float]]
+) -> Iterator[Layout]:
+    """Every layout worth comparing; `rooms` tells width and height of the table, upright and landscape."""
+    rows = [cells for group in groups for cells in group]
+    for landscape, (width, height) in rooms.items():
+        for series in styles(rows):
+            found = False
+            for style in series:
+                if found and style.size_mm < LEAST_TYPE_MM:
+                    break
+                columns = place_columns(rows, style, width - FLAG_MM)
+                shape = row_shape(rows, style)
+                if columns is None or shape.height_mm + max(headings) > height:
+                    continue
+                found = True
+                yield Layout(landscape, shape, columns, split(bands(groups, headings, shape), height))
+
+
+def best_layout(
+    groups: Sequence[Sequence[RowCells]], headings: Sequence[float], rooms: Mapping[bool, tuple[float, float]]
+) -> Layout | None:
+    """The best one; None where a single row does not fit any paper."""
+    return min(layouts(groups, headings, rooms), key=lambda layout: layout.rank, default=None)

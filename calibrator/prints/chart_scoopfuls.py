@@ -1,0 +1,101 @@
+"""The scoopfuls of a wall chart's row: a number and a picture for each way of filling, words below."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from calibrator.prints.chart_words import PartCell
+from calibrator.prints.emblems import scoop
+from calibrator.prints.fit import fit_line
+from calibrator.prints.fonts import width_mm
+from calibrator.prints.page import Box, Weight
+from calibrator.prints.sheet import Sheet, centre_baseline
+
+SUB_LEADING = 1.16
+_PICTURE = 0.98  # a scoop's height, share of the type size
+_PICTURE_WIDE = 1.35
+_WIDEST_WORDS = 30.0
+
+
+@dataclass(frozen=True)
+class Style:
+    """Ways to lay out a row: the type size; the scoopfuls below each other or in one line; the words for
+    them in every row or once in the heading."""
+
+    size_mm: float
+    stacked: bool = False
+    told: bool = True
+
+    @property
+    def sub_mm(self) -> float:
+        """The small words below the figures."""
+        return max(3.3, 0.36 * self.size_mm)
+
+
+def slots(rows: Sequence[Sequence[PartCell]], style: Style) -> tuple[float, ...]:
+    """The width that the first, second, … part takes in its widest row, so that they stand in columns."""
+    most = max(map(len, rows), default=0)
+    return tuple(max(_width(parts[i], style) for parts in rows if len(parts) > i) for i in range(most))
+
+
+def scoopfuls_width(rows: Sequence[Sequence[PartCell]], style: Style) -> float:
+    widths = slots(rows, style)
+    if style.stacked:
+        return max(widths, default=0.0) + (_plus(style) if len(widths) > 1 else 0.0)
+    return sum(widths) + _plus(style) * max(0, len(widths) - 1)
+
+
+def _width(part: PartCell, style: Style) -> float:
+    count = width_mm(part.count, style.size_mm, Weight.BOLD, True)
+    pictures = part.pictures * _PICTURE * _PICTURE_WIDE * style.size_mm
+    told = max((width_mm(t, style.sub_mm) for t in part.told), default=0.0) if style.told else 0.0
+    return max(count + 0.2 * style.size_mm + pictures, min(_WIDEST_WORDS, told))
+
+
+def _plus(style: Style) -> float:
+    return width_mm("+", style.size_mm, Weight.BOLD) + 0.5 * style.size_mm
+
+
+def draw_scoopfuls(
+    sheet: Sheet,
+    parts: Sequence[PartCell],
+    widths: Sequence[float],
+    style: Style,
+    weight: Weight,
+    x_mm: float,
+    top_mm: float,
+    line_mm: float,
+) -> None:
+    """The parts from the left, or from the top down where they are stacked `line_mm` apart."""
+    x, top, plus = x_mm, top_mm, _plus(style)
+    indent = plus if style.stacked and len(widths) > 1 else 0.0
+    for number, part in enumerate(parts):
+        if number:
+            left = x_mm if style.stacked else x
+            sheet.text("+", left + 0.2 * style.size_mm, top + 0.84 * style.size_mm, style.size_mm, weight)
+            x += 0.0 if style.stacked else plus
+        _draw_part(sheet, part, widths[number], style, weight, x + indent, top)
+        if style.stacked:
+            top += line_mm
+        else:
+            x += widths[number]
+
+
+def _draw_part(
+    sheet: Sheet, part: PartCell, room_mm: float, style: Style, weight: Weight, x_mm: float, top_mm: float
+) -> None:
+    size = style.size_mm
+    middle, high = top_mm + 0.5 * size, _PICTURE * size
+    sheet.text(part.count, x_mm, centre_baseline(middle, size), size, weight, figures=True)
+    x = x_mm + width_mm(part.count, size, weight, True) + 0.2 * size
+    for _ in range(part.pictures):
+        sheet.put(*scoop(Box(x, middle - high / 2, high * _PICTURE_WIDE * 0.94, high), part.way, part.filled))
+        x += high * _PICTURE_WIDE
+    if not style.told:
+        return
+    top = top_mm + 1.04 * size
+    for told in part.told:
+        fitted = fit_line(told, room_mm, style.sub_mm, 0.62 * style.sub_mm)
+        top += style.sub_mm * SUB_LEADING
+        sheet.text(fitted.text, x_mm, top - 0.28 * style.sub_mm, fitted.size_mm)

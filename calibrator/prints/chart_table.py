@@ -1,0 +1,150 @@
+"""The table of a wall chart on one page: headings, groups, rows, and today's count framed."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from calibrator.prints import words
+from calibrator.prints.chart_columns import Column, draw_row
+from calibrator.prints.chart_facts import WallChart
+from calibrator.prints.chart_layout import FLAG_MM, Band, Layout
+from calibrator.prints.chart_words import PartCell, group_told, scoop_names
+from calibrator.prints.emblems import drop, scoop, thermometer
+from calibrator.prints.fit import fit_block, fit_line, plain
+from calibrator.prints.fonts import width_mm
+from calibrator.prints.languages import Words
+from calibrator.prints.page import BLACK, WHITE, Anchor, Box, Shape, Weight, polygon
+from calibrator.prints.sheet import Sheet
+
+_FIRST, _SECOND, _LEGEND = 5.2, 4.2, 3.7
+_LEAST = 2.4
+_TODAY_BORDER = 1.3
+
+
+def headings_mm(facts: WallChart, said: Words) -> float:
+    """How high the headings are; scoopfuls have a line more, for the scoop or for what its pictures mean."""
+    legend = 1.45 * _LEGEND if scoop_names(facts) else 0.0
+    return 1.2 * (_FIRST + _SECOND * (len(said.tongues) - 1)) + legend + 1.6
+
+
+def group_mm(said: Words) -> float:
+    return 8.4 + 5.0 * len(said.tongues)
+
+
+def _phrases(each: bool) -> dict[Column, str]:
+    return {
+        Column.CALVES: words.CALVES,
+        Column.BATCHES: words.BATCHES,
+        Column.WATER: words.WATER_EACH if each else words.WATER,
+        Column.TEMPERATURE: words.TEMPERATURE,
+        Column.POWDER: words.POWDER_EACH if each else words.POWDER,
+        Column.SCOOPFULS: words.SCOOPFULS_EACH if each else words.SCOOPFULS,
+    }
+
+
+def draw_headings(sheet: Sheet, layout: Layout, facts: WallChart, said: Words, top_mm: float) -> None:
+    body, bottom = sheet.body, top_mm + headings_mm(facts, said)
+    left = body.x_mm + FLAG_MM
+    edges = [left + x for x, _ in layout.columns.values()] + [body.right_mm + 2.0]
+    phrases = _phrases(Column.BATCHES in layout.columns)
+    for number, column in enumerate(layout.columns):
+        box = Box(edges[number], top_mm, edges[number + 1] - edges[number] - 2.0, bottom - top_mm)
+        told_mm = _heading(sheet, said.each(phrases[column]), box, column)
+        if column is Column.SCOOPFULS:
+            _legend(sheet, layout, facts, said, box, told_mm)
+    sheet.rule(body.x_mm, bottom, body.right_mm, bottom, 0.8)
+
+
+def _heading(sheet: Sheet, told: Sequence[str], box: Box, column: Column) -> float:
+    """One line to a language, and a picture for those who read none; returns the first line's end."""
+    indent = 0.0
+    if column is Column.WATER:
+        sheet.put(drop(Box(box.x_mm, box.y_mm + 0.6, 2.9, 4.2)))
+        indent = 4.0
+    if column is Column.TEMPERATURE:
+        sheet.put(*thermometer(Box(box.x_mm, box.y_mm + 0.3, 1.9, 4.9)))
+        indent = 3.4
+    y, end = box.y_mm, 0.0
+    for number, text in enumerate(told):
+        size = _SECOND if number else _FIRST
+        shift = indent if number == 0 else 0.0
+        fitted = fit_line(text, box.width_mm - shift, size, _LEAST, Weight.BOLD)
+        sheet.text(fitted.text, box.x_mm + shift, y + 0.9 * size, fitted.size_mm, Weight.BOLD)
+        end = end or shift + width_mm(fitted.text, fitted.size_mm, Weight.BOLD)
+        y += 1.2 * size
+    return end
+
+
+def _legend(sheet: Sheet, layout: Layout, facts: WallChart, said: Words, box: Box, told_mm: float) -> None:
+    """The one scoop's name, and what the pictures mean where the rows do not say it."""
+    names, baseline = scoop_names(facts), box.bottom_mm - 1.9
+    told = layout.shape.style.told
+    if len(names) == 1:
+        start = 0.0 if told else told_mm + 3.0
+        name = fit_line(names[0], box.width_mm - start, _LEGEND, _LEGEND * 0.8)
+        sheet.text(name.text, box.x_mm + start, baseline if told else box.y_mm + 4.7, name.size_mm)
+    if told:
+        return
+    parts = _kinds(layout)
+    room = box.width_mm / max(1, len(parts))
+    for number, part in enumerate(parts):
+        x = box.x_mm + number * room
+        high = 1.3 * _LEGEND
+        sheet.put(*scoop(Box(x, baseline - high + 0.9, 1.3 * high, high), part.way, part.filled))
+        line = fit_line(part.told[0], room - 1.45 * high - 1.0, _LEGEND, _LEAST, Weight.SEMIBOLD)
+        sheet.text(line.text, x + 1.45 * high, baseline, line.size_mm, Weight.SEMIBOLD)
+
+
+def _kinds(layout: Layout) -> list[PartCell]:
+    """One part for each way of filling on the whole chart."""
+    rows = (band.row for page in layout.pages for band in page if band.row is not None)
+    kinds = {part.way: part for row in rows for part in row.parts if part.filled == 1.0}
+    return list(kinds.values())
+
+
+def draw_bands(
+    sheet: Sheet, layout: Layout, page: Sequence[Band], facts: WallChart, said: Words, top_mm: float
+) -> None:
+    body, top = sheet.body, top_mm
+    columns = {c: (body.x_mm + FLAG_MM + x, width) for c, (x, width) in layout.columns.items()}
+    for band in page:
+        box = Box(body.x_mm, top, body.width_mm, band.height_mm)
+        if band.row is None:
+            _group(sheet, facts, said, band.group, box)
+        else:
+            draw_row(sheet, band.row, layout.shape, columns, top)
+            if band.row.today:
+                _today(sheet, said, box)
+            else:
+                sheet.rule(box.x_mm, box.bottom_mm, box.right_mm, box.bottom_mm, 0.2)
+        top = box.bottom_mm
+
+
+def _group(sheet: Sheet, facts: WallChart, said: Words, number: int, box: Box) -> None:
+    group = facts.groups[number]
+    name = fit_line(plain(group.name), box.width_mm, 5.6, 4.0, Weight.BOLD)
+    sheet.text(name.text, box.x_mm, box.y_mm + 5.8, name.size_mm, Weight.BOLD)
+    told = [group_told(group, facts, t) for t in said.tongues]
+    fitted = fit_block(told, box.width_mm, box.height_mm - 8.0, 4.2, 2.6, Weight.SEMIBOLD, 1.16)
+    sheet.lines(fitted, box.x_mm, box.y_mm + 7.0, Weight.SEMIBOLD, leading=1.16)
+    sheet.rule(box.x_mm, box.bottom_mm, box.right_mm, box.bottom_mm, 0.4)
+
+
+def _today(sheet: Sheet, said: Words, box: Box) -> None:
+    """A thick frame and a black flag at the left: seen without colour."""
+    sheet.frame(box, _TODAY_BORDER)
+    middle, tip = box.y_mm + box.height_mm / 2, box.x_mm + FLAG_MM
+    flag = (
+        (box.x_mm, box.y_mm),
+        (tip - 2.0, box.y_mm),
+        (tip, middle),
+        (tip - 2.0, box.bottom_mm),
+        (box.x_mm, box.bottom_mm),
+    )
+    sheet.put(Shape(polygon(flag), fill=BLACK))
+    told = said.each(words.TODAY)
+    largest = 3.4 if len(told) == 1 else 2.3
+    size = min(fit_line(t, box.height_mm - 1.5, largest, 1.6, Weight.BOLD).size_mm for t in told)
+    for number, text in enumerate(told):
+        x = box.x_mm + 0.5 * (FLAG_MM - 1.2) + size * (0.34 + 1.15 * (number - (len(told) - 1) / 2))
+        sheet.text(text, x, middle, size, Weight.BOLD, Anchor.MIDDLE, angle_deg=-90, ink=WHITE)

@@ -1,0 +1,134 @@
+"""The facts of a wall chart as the words and figures that stand in its cells."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from calibrator.model import FillWay, RateBasis, VolumeMeans
+from calibrator.prints import words
+from calibrator.prints.chart_facts import ChartGroup, ChartRow, ScoopPart, WallChart
+from calibrator.prints.fit import plain
+from calibrator.prints.languages import Tongue, Words
+from calibrator.units import show_mass, show_percent, show_temperature, show_volume
+
+_WAYS = {FillWay.LEVEL: words.LEVEL, FillWay.TO_MARK: words.TO_THE_LINE, FillWay.TAPPED: words.TAPPED}
+_RATES = {
+    RateBasis.ON_WATER: words.RATE_ON_WATER,
+    RateBasis.MADE_UP: words.RATE_MADE_UP,
+    RateBasis.PER_FINISHED: words.RATE_PER_FINISHED,
+    RateBasis.SOLIDS: words.RATE_SOLIDS,
+    RateBasis.DRY_MATTER: words.RATE_DRY_MATTER,
+}
+_MOST_PICTURES = 3
+
+
+@dataclass(frozen=True)
+class PartCell:
+    """Scoopfuls of one kind: the count as text, how many pictures, and the words below."""
+
+    count: str
+    pictures: int
+    way: FillWay
+    filled: float
+    told: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class RowCells:
+    """The texts of one row. `notes` stand small below the water."""
+
+    calves: str
+    batches: str
+    water: str
+    temperature: str
+    powder: str
+    parts: tuple[PartCell, ...]
+    notes: tuple[str, ...]
+    warn: bool
+    today: bool
+
+
+def count_text(count: float) -> str:
+    """ "3", "2 1/2", "1/4": to the nearest quarter."""
+    quarters = Fraction(round(count * 4), 4)
+    whole, rest = divmod(quarters, 1)
+    return " ".join(str(part) for part in (whole, rest) if part) or "0"
+
+
+def scoop_names(facts: WallChart) -> tuple[str, ...]:
+    """Every scoop of the chart, each once."""
+    rows = (row for group in facts.groups for row in group.rows)
+    return tuple(dict.fromkeys(plain(part.scoop_name) for row in rows for part in row.scoopfuls))
+
+
+def _part(part: ScoopPart, said: Words, alone: bool, several: bool) -> PartCell:
+    whole = abs(part.count - round(part.count)) < 1e-9
+    few = alone and whole and 1 <= part.count <= _MOST_PICTURES
+    told = (said.joined(_WAYS[part.way], " / "),)
+    names = (plain(part.scoop_name),) if several and part.scoop_name else ()
+    filled = part.count if part.count < 1 else 1.0
+    return PartCell(
+        count_text(part.count), round(part.count) if few else 1, part.way, filled, (*told, *names)
+    )
+
+
+def row_cells(row: ChartRow, facts: WallChart, said: Words, several_scoops: bool) -> RowCells:
+    """A row as text."""
+    celsius = facts.water_temperature_c if row.water_temperature_c is None else row.water_temperature_c
+    alone = sum(part.count for part in row.scoopfuls) <= 2 * _MOST_PICTURES
+    return RowCells(
+        calves=str(row.calves),
+        batches=f"{row.batches} ×",
+        water=show_volume(row.water_ml, facts.units, step=facts.water_step),
+        temperature=show_temperature(celsius, facts.units),
+        powder=show_mass(row.powder_g, facts.units, resolution_g=facts.resolution_g),
+        parts=tuple(_part(part, said, alone, several_scoops) for part in row.scoopfuls),
+        notes=tuple(_notes(row, facts, said)),
+        warn=not row.fits,
+        today=row.today,
+    )
+
+
+def _notes(row: ChartRow, facts: WallChart, said: Words) -> list[str]:
+    def length(phrase: str, mm: float) -> list[str]:
+        return list(said.each(lambda t: t(phrase).format(length=t.length(mm, facts.units))))
+
+    notes: list[str] = []
+    if not row.fits:
+        notes += said.each(lambda t: t(words.RUNS_OVER).format(vessel=_vessel(facts, t)))
+    if row.mix_ml is not None:
+        volume = show_volume(row.mix_ml, facts.units, step=facts.water_step)
+        notes += said.each(lambda t: t(words.MAKES).format(volume=volume))
+    if row.water_line_mm is not None:
+        notes += length(words.LINE_DOWN, row.water_line_mm)
+    if row.mix_line_mm is not None:
+        notes += length(words.MIX_LINE_DOWN, row.mix_line_mm)
+    return notes
+
+
+def _vessel(facts: WallChart, tongue: Tongue) -> str:
+    return plain(facts.vessel_name) or tongue(words.THE_VESSEL)
+
+
+def group_told(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:
+    """What a group is fed, with the basis of its rate named."""
+    mix = group.volume_means is VolumeMeans.FINISHED_MIX
+    volume = show_volume(group.volume_ml, facts.units, step=facts.water_step)
+    told = [
+        tongue(words.PER_CALF_MIX if mix else words.PER_CALF_WATER).format(volume=volume),
+        _rate(group, facts, tongue),
+    ]
+    if group.solids_share is not None and group.rate.basis is not RateBasis.SOLIDS:
+        told.append(tongue(words.RATE_SOLIDS).format(solids=show_percent(100 * group.solids_share)))
+    if facts.vessel_name:
+        told.append(tongue(words.VESSEL).format(vessel=plain(facts.vessel_name)))
+    return " · ".join(told)
+
+
+def _rate(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:
+    return tongue(_RATES[group.rate.basis]).format(
+        powder=show_mass(group.rate.powder_mass_g, facts.units, resolution_g=facts.resolution_g),
+        volume=show_volume(group.rate.volume_ml, facts.units, step=facts.water_step),
+        solids=show_percent(100 * group.rate.solids_share),
+    )

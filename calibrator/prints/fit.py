@@ -1,0 +1,130 @@
+"""Making text fit the room it has: cleaned, shrunk, wrapped or cut short, and never beyond its box."""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from calibrator.prints.fonts import width_mm
+from calibrator.prints.page import Weight
+
+_DROPPED = {"Cc", "Cf", "Cs", "Co", "Cn", "Zl", "Zp"}
+_MOST_MARKS = 2
+_ELLIPSIS = "…"
+_STEPS = 24
+
+
+def plain(text: str) -> str:
+    """A name as it may stand on paper: one line, without control, direction or stacked combining characters.
+
+    A direction override in one name would turn the words around it.
+    """
+    kept: list[str] = []
+    marks = 0
+    for char in text:
+        kind = unicodedata.category(char)
+        marks = marks + 1 if kind in ("Mn", "Me") else 0
+        if kind in _DROPPED:
+            kept.append(" " if char.isspace() or kind == "Cs" else "")
+        elif marks <= _MOST_MARKS:
+            kept.append(char)
+    return " ".join("".join(kept).split())
+
+
+def cut_end(text: str, room_mm: float, size_mm: float, weight: Weight = Weight.REGULAR) -> str:
+    """The text, or as much of its beginning as fits with an ellipsis."""
+    if width_mm(text, size_mm, weight) <= room_mm:
+        return text
+    low, high = 0, len(text)
+    while low < high:
+        middle = (low + high + 1) // 2
+        fits = width_mm(text[:middle].rstrip() + _ELLIPSIS, size_mm, weight) <= room_mm
+        low, high = (middle, high) if fits else (low, middle - 1)
+    return text[:low].rstrip() + _ELLIPSIS if low else ""
+
+
+def cut_start(text: str, room_mm: float, size_mm: float, weight: Weight = Weight.REGULAR) -> str:
+    """The text, or as much of its end as fits after an ellipsis: a lot number is told apart by its end."""
+    kept = text
+    while kept and width_mm(_ELLIPSIS + kept if kept != text else kept, size_mm, weight) > room_mm:
+        kept = kept[1:]
+    return kept if kept == text else _ELLIPSIS + kept if kept else ""
+
+
+def _pieces(word: str, room_mm: float, size_mm: float, weight: Weight) -> list[str]:
+    """A word that is wider than the line, broken where it must be."""
+    pieces, rest = [], word
+    while rest and width_mm(rest, size_mm, weight) > room_mm:
+        cut = 1
+        while cut < len(rest) and width_mm(rest[: cut + 1], size_mm, weight) <= room_mm:
+            cut += 1
+        pieces.append(rest[:cut])
+        rest = rest[cut:]
+    return [*pieces, rest] if rest else pieces
+
+
+def wrap(text: str, room_mm: float, size_mm: float, weight: Weight = Weight.REGULAR) -> list[str]:
+    """The text in lines no wider than the room; a no-break space holds."""
+    lines: list[str] = []
+    for word in re.split(r"[ \n]+", text.strip()):
+        joined = f"{lines[-1]} {word}" if lines else word
+        if lines and width_mm(joined, size_mm, weight) <= room_mm:
+            lines[-1] = joined
+        else:
+            lines.extend(_pieces(word, room_mm, size_mm, weight))
+    return lines
+
+
+@dataclass(frozen=True)
+class Fitted:
+    """Lines and the one size at which they fit."""
+
+    lines: tuple[str, ...]
+    size_mm: float
+
+    @property
+    def text(self) -> str:
+        return " ".join(self.lines)
+
+
+def sizes(largest_mm: float, least_mm: float) -> list[float]:
+    """Sizes to try, from the largest down."""
+    step = (largest_mm - least_mm) / _STEPS
+    return [largest_mm - i * step for i in range(_STEPS + 1)] if step > 0 else [largest_mm]
+
+
+def fit_line(
+    text: str, room_mm: float, largest_mm: float, least_mm: float, weight: Weight = Weight.REGULAR
+) -> Fitted:
+    """One line at the largest size that fits; cut short where even the least does not."""
+    natural = width_mm(text, 1.0, weight)
+    size = min(largest_mm, room_mm / natural * (1 - 1e-6)) if natural > 0 else largest_mm
+    if size >= least_mm:
+        return Fitted((text,), size)
+    return Fitted((cut_end(text, room_mm, least_mm, weight),), least_mm)
+
+
+def fit_block(
+    paragraphs: Sequence[str],
+    room_mm: float,
+    height_mm: float,
+    largest_mm: float,
+    least_mm: float,
+    weight: Weight = Weight.REGULAR,
+    leading: float = 1.2,
+) -> Fitted:
+    """Paragraphs wrapped at the largest size whose lines fit the height.
+
+    At the least size what is too much is cut off with an ellipsis.
+    """
+    for size in sizes(largest_mm, least_mm):
+        lines = [line for text in paragraphs for line in wrap(text, room_mm, size, weight)]
+        if len(lines) * size * leading <= height_mm + 1e-9:
+            return Fitted(tuple(lines), size)
+    most = max(1, int(height_mm / (least_mm * leading) + 1e-9))
+    if len(lines) > most:
+        last = lines[most - 1] + _ELLIPSIS
+        lines = [*lines[: most - 1], cut_end(last, room_mm, least_mm, weight) or _ELLIPSIS]
+    return Fitted(tuple(lines), least_mm)

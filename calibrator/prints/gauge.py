@@ -1,0 +1,111 @@
+"""The lines of a scoop label and what stands beside them, at true distance below the rim."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from calibrator.model import UnitSystem
+from calibrator.prints import words
+from calibrator.prints.emblems import arrow
+from calibrator.prints.fonts import width_mm
+from calibrator.prints.label_facts import LabelLine, LineUse
+from calibrator.prints.languages import Words
+from calibrator.prints.page import BLACK, WHITE, Box, Item, Weight
+from calibrator.prints.place import spread
+from calibrator.prints.sheet import Sheet, centre_baseline
+from calibrator.units import show_mass
+
+MAIN_WIDTH_MM = 1.0
+THIN_WIDTH_MM = 0.35
+_MAIN_RUN, _THIN_RUN = 13.0, 9.0
+_TEXT_FROM = 16.0
+_MAIN_SIZE, _THIN_SIZE, _LEAST_SIZE = 5.4, 3.6, 2.0
+_MORE = 0.62  # size of the words on full scoops, share of the weight's
+_PAD = 1.0
+
+
+@dataclass(frozen=True)
+class Beside:
+    """What stands beside a line: its weight, and the full scoops that go before."""
+
+    line: LabelLine
+    mass: str
+    more: str
+
+    @property
+    def main(self) -> bool:
+        return self.line.use is LineUse.MAIN
+
+    @property
+    def weight(self) -> Weight:
+        return Weight.BOLD if self.main else Weight.SEMIBOLD
+
+    @property
+    def size(self) -> float:
+        return _MAIN_SIZE if self.main else _THIN_SIZE
+
+    def height(self, scale: float) -> float:
+        return scale * self.size * (1.3 + (_MORE * 1.2 if self.more else 0.0)) + (0.8 if self.main else 0.0)
+
+    def width(self, scale: float) -> float:
+        size = scale * self.size
+        mass = width_mm(self.mass, size, self.weight, True) + 2 * _PAD
+        half = 1.4 * size if self.line.use is LineUse.HALF else 0.0
+        return max(mass + half, width_mm(self.more, size * _MORE, Weight.SEMIBOLD) + 2 * _PAD)
+
+
+def beside(line: LabelLine, said: Words, units: UnitSystem, resolution_g: float | None) -> Beside:
+    """The words of one line."""
+    mass = show_mass(line.target_mass_g, units, resolution_g=resolution_g)
+    more = said.joined(lambda t: t(words.FULL_SCOOPS_MORE).format(count=line.full_scoops), " / ")
+    return Beside(line, mass, more if line.full_scoops else "")
+
+
+def gauge_width_mm(notes: Sequence[Beside]) -> float:
+    """Room that the lines and their words take."""
+    return _TEXT_FROM + max(note.width(1.0) for note in notes) + _PAD
+
+
+def gauge_items(notes: Sequence[Beside], top_mm: float, height_mm: float) -> tuple[Item, ...]:
+    """Lines from the left edge, words to their right; the rim is at 0, words keep below `top_mm`."""
+    notes = sorted(notes, key=lambda note: note.line.down_wall_mm)
+    room = height_mm - top_mm - 1.0
+    scale = min(1.0, room / sum(note.height(1.0) for note in notes))
+    scale = max(scale, _LEAST_SIZE / _MAIN_SIZE)
+    heights = [note.height(scale) for note in notes]
+    middles = spread([n.line.down_wall_mm for n in notes], heights, top_mm, height_mm - 0.5)
+    sheet = Sheet(0, height_mm)
+    for note, middle in zip(notes, middles, strict=True):
+        _draw_line(sheet, note.line)
+        _draw_words(sheet, note, middle, scale)
+    return sheet.page().items
+
+
+def _draw_line(sheet: Sheet, line: LabelLine) -> None:
+    y, main = line.down_wall_mm, line.use is LineUse.MAIN
+    sheet.rule(0, y, _MAIN_RUN if main else _THIN_RUN, y, MAIN_WIDTH_MM if main else THIN_WIDTH_MM)
+
+
+def _draw_words(sheet: Sheet, note: Beside, middle_mm: float, scale: float) -> None:
+    size, y = scale * note.size, note.line.down_wall_mm
+    if note.main:
+        sheet.put(arrow(_MAIN_RUN - 2.6, y, 3.0 * max(scale, 0.6), 180))
+        box = Box(_TEXT_FROM, middle_mm - note.height(scale) / 2, note.width(scale), note.height(scale))
+        sheet.frame(box, 0.5)
+    start = _MAIN_RUN if note.main else _THIN_RUN
+    sheet.rule(start, y, _TEXT_FROM, middle_mm, 0.2)
+    x = _TEXT_FROM + _PAD
+    lift = 0.6 * _MORE * size if note.more else 0.0
+    if note.line.use is LineUse.HALF:
+        square = Box(x, middle_mm - lift - 0.6 * size, 1.2 * size, 1.2 * size)
+        sheet.frame(square, None, BLACK)
+        sheet.text(
+            "½", x + 0.16 * size, centre_baseline(middle_mm - lift, size), size, note.weight, ink=WHITE
+        )
+        x += 1.4 * size
+    baseline = centre_baseline(middle_mm - lift, size)
+    sheet.text(note.mass, x, baseline, size, note.weight, figures=True)
+    sheet.text(
+        note.more, _TEXT_FROM + _PAD, baseline + 1.15 * _MORE * size + 0.1, size * _MORE, Weight.SEMIBOLD
+    )

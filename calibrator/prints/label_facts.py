@@ -1,0 +1,107 @@
+"""What a sheet of scoop labels must be told. Weights in g, lengths in mm, as everywhere."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+
+from calibrator.model import Mark, Paper, Shape, UnitSystem
+
+_SAME_SHARE = 0.005
+
+
+class LabelForm(StrEnum):
+    """A strip down the wall, or a label right around it."""
+
+    STRIP = "strip"
+    WRAP = "wrap"
+
+
+class LineUse(StrEnum):
+    """What a line is for; the main one is drawn to be seen first."""
+
+    MAIN = "main"
+    HALF = "half"
+    OTHER = "other"
+
+
+@dataclass(frozen=True, kw_only=True)
+class LabelLine:
+    """A line on the label: `down_wall_mm` from the rim along the wall, for `target_mass_g` of powder.
+
+    `full_scoops` struck-level scoopfuls go before the one filled to this line.
+    """
+
+    target_mass_g: float
+    down_wall_mm: float
+    use: LineUse = LineUse.OTHER
+    full_scoops: int = 0
+
+
+@dataclass(frozen=True, kw_only=True)
+class ScoopLabel:
+    """One label and how often it is wanted."""
+
+    scoop_name: str
+    shape: Shape
+    lot_number: str
+    lines: tuple[LabelLine, ...]
+    weighed_in_on: date
+    number: int
+    replaces: int | None = None
+    made_on: date | None = None
+    arrived_on: date | None = None
+    wall_thickness_mm: float = 0.0  # a wrap on the outside goes around more than the inside
+    copies: int = 1
+
+
+@dataclass(frozen=True, kw_only=True)
+class LabelGrid:
+    """A sheet of ready-cut labels: how many, how large, where the first lies and how far it is to the next.
+
+    `used` labels at the beginning of the first sheet are gone already.
+    """
+
+    columns: int
+    rows: int
+    width_mm: float
+    height_mm: float
+    left_mm: float
+    top_mm: float
+    pitch_x_mm: float
+    pitch_y_mm: float
+    used: int = 0
+
+
+@dataclass(frozen=True, kw_only=True)
+class LabelSheet:
+    """Labels to print together. Without `grid` they are set on plain paper with lines to cut along."""
+
+    labels: tuple[ScoopLabel, ...]
+    form: LabelForm = LabelForm.STRIP
+    units: UnitSystem = UnitSystem.FARM
+    paper: Paper = Paper.LETTER
+    languages: tuple[str, ...] = ("en",)
+    resolution_g: float | None = None
+    grid: LabelGrid | None = None
+
+
+def label_lines(marks: Sequence[Mark], main_target_g: float) -> tuple[LabelLine, ...]:
+    """The lines of signed-off marks: the one of the main target, its half feeding, and the others."""
+    return tuple(
+        LabelLine(
+            target_mass_g=mark.target_mass_g,
+            down_wall_mm=mark.down_wall_mm,
+            use=_use(mark.target_mass_g / main_target_g),
+            full_scoops=mark.full_scoops,
+        )
+        for mark in marks
+    )
+
+
+def _use(share: float) -> LineUse:
+    if abs(share - 1.0) <= _SAME_SHARE:
+        return LineUse.MAIN
+    return LineUse.HALF if abs(share - 0.5) <= _SAME_SHARE else LineUse.OTHER

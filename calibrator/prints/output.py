@@ -1,0 +1,94 @@
+"""From a document to a PDF file, a printer or a picture, each at true size."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+
+from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QSizeF
+from PySide6.QtGui import QImage, QPageLayout, QPageSize, QPainter, QPdfWriter
+from PySide6.QtPrintSupport import QPrinter
+
+from calibrator.prints.page import Document, Page
+from calibrator.prints.paint import MM_PER_INCH, paint_page
+
+_PDF_DPI = 1200
+
+
+class CannotPrint(Exception):
+    """A print could not be written or sent; the message says why and what to do."""
+
+
+def page_layout(page: Page) -> QPageLayout:
+    """The whole paper without margins: the pages bring their own, and a driver's would spoil the scale."""
+    landscape = page.width_mm > page.height_mm
+    short, long = sorted((page.width_mm, page.height_mm))
+    return QPageLayout(
+        QPageSize(QSizeF(short, long), QPageSize.Unit.Millimeter),
+        QPageLayout.Orientation.Landscape if landscape else QPageLayout.Orientation.Portrait,
+        QMarginsF(0, 0, 0, 0),
+        QPageLayout.Unit.Millimeter,
+    )
+
+
+def write_pdf(document: Document, path: Path) -> None:
+    """Write a PDF file whole or not at all. Raises CannotPrint."""
+    beside = path.with_name(path.name + ".part")
+    try:
+        beside.write_bytes(pdf_bytes(document))
+        os.replace(beside, path)
+    except OSError as error:
+        beside.unlink(missing_ok=True)
+        raise CannotPrint(
+            f"The file {path.name} could not be written: {error.strerror}. Choose another folder."
+        ) from error
+
+
+def pdf_bytes(document: Document) -> bytes:
+    """The document as a PDF file's content. Raises CannotPrint."""
+    content = QByteArray()
+    buffer = QBuffer(content)
+    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+    writer = QPdfWriter(buffer)
+    writer.setTitle(document.title)
+    writer.setCreator("calibrator")
+    writer.setResolution(_PDF_DPI)
+    _paint_all(writer, document)
+    buffer.close()
+    return bytes(content.data())
+
+
+def print_document(document: Document, printer: QPrinter) -> None:
+    """Send every page to a printer, unscaled, each lying as it was made. Raises CannotPrint."""
+    printer.setFullPage(True)
+    printer.setDocName(document.title)
+    _paint_all(printer, document)
+
+
+def _paint_all(device: QPdfWriter | QPrinter, document: Document) -> None:
+    device.setPageLayout(page_layout(document.pages[0]))
+    painter = QPainter()
+    if not painter.begin(device):
+        raise CannotPrint("The printer did not start. See that it is switched on and try again.")
+    try:
+        for number, page in enumerate(document.pages):
+            if number:
+                device.setPageLayout(page_layout(page))
+                if not device.newPage():
+                    raise CannotPrint("The printer stopped. See to it and print again.")
+            paint_page(painter, page)
+    finally:
+        painter.end()
+
+
+def page_image(page: Page, dpi: float = 96.0) -> QImage:
+    """A page as a picture on white."""
+    scale = dpi / MM_PER_INCH
+    image = QImage(
+        round(page.width_mm * scale), round(page.height_mm * scale), QImage.Format.Format_Grayscale8
+    )
+    image.fill(0xFFFFFFFF)
+    painter = QPainter(image)
+    paint_page(painter, page, scale)
+    painter.end()
+    return image

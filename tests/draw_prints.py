@@ -1,0 +1,37 @@
+"""Draws every print as PDF and PNG into a folder, for looking: ``python tests/draw_prints.py FOLDER``."""
+
+from __future__ import annotations
+
+import os
+import sys
+from pathlib import Path
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+sys.path.insert(0, str(Path(__file__).resolve().parent.parent))
+
+from PySide6.QtGui import QGuiApplication
+
+from calibrator.prints.output import page_image, write_pdf
+from calibrator.prints.page import Document
+from tests.prints.samples import documents
+
+
+def draw(document: Document, name: str, folder: Path, dpi: float) -> None:
+    """One print as a PDF and its pages as pictures."""
+    write_pdf(document, folder / f"{name}.pdf")
+    for number, page in enumerate(document.pages, start=1):
+        page_image(page, dpi).save(str(folder / f"{name}-{number}.png"))
+    print(f"{name}: {len(document.pages)} page(s)")
+
+
+def main() -> None:
+    folder = Path(sys.argv[1] if len(sys.argv) > 1 else "prints")
+    folder.mkdir(parents=True, exist_ok=True)
+    app = QGuiApplication.instance() or QGuiApplication(sys.argv[:1])
+    for name, document in documents():
+        draw(document, name, folder, 80)
+    del app
+
+
+if __name__ == "__main__":
+    main()
