@@ -5,7 +5,6 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass, fields, replace
-from statistics import fmean, stdev
 
 from calibrator.model import Poured, Shape
 from calibrator.science import shapes
@@ -32,12 +31,17 @@ class VolumeEstimate:
     degrees_of_freedom: float
 
 
+def _mean(values: Sequence[float]) -> float:
+    return math.fsum(values) / len(values)
+
+
 def _pouring_part(masses_g: Sequence[float], reading_u_g: float) -> tuple[float, float]:
     """Standard uncertainty in g of the mean of the pourings, never below the display's own, and its df."""
     n = len(masses_g)
     if n == 1:
         return max(_ONE_POURING_SD_SHARE * masses_g[0], reading_u_g), _ONE_POURING_DF
-    return max(stdev(masses_g), reading_u_g) / math.sqrt(n), n - 1.0
+    spread = math.sqrt(sum((m - _mean(masses_g)) ** 2 for m in masses_g) / (n - 1))
+    return max(spread, reading_u_g) / math.sqrt(n), n - 1.0
 
 
 def _density_slope(temperature_c: float) -> float:
@@ -70,7 +74,7 @@ def struck_volume(
     masses = [positive(m, "Each weight of water") for m in water_masses_g]
     reading_u = not_negative(resolution_g, "The step of the display") / math.sqrt(6.0)
     pouring_u, df = _pouring_part(masses, reading_u)
-    volume = volume_ml(fmean(masses), temperature_c)
+    volume = volume_ml(_mean(masses), temperature_c)
     pouring = pouring_u * volume_per_gram_weighed(temperature_c)
     systematic = [
         not_negative(temperature_u_c, "The doubt in the temperature")

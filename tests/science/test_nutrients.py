@@ -79,7 +79,7 @@ def test_protein_for_half_a_kilo_a_day_is_near_what_farms_feed() -> None:
     "calf", [Calf(0.0), Calf(math.nan), Calf(500.0), Calf(45.0, -1), Calf(45.0, 10, 80.0)]
 )
 def test_impossible_calves_are_refused(calf: Calf) -> None:
-    with pytest.raises(CannotCompute, match="calf|air"):
+    with pytest.raises(CannotCompute, match=r"calf|air"):
         nutrients.energy_needed_mcal(calf, 0.5)
 
 

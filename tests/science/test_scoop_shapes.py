@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 
 import pytest
 from hypothesis import given, settings
@@ -166,7 +167,7 @@ def test_outline_runs_from_floor_to_rim_and_turns_to_the_volume(shape: Shape) ->
     if not isinstance(shape, Box):
         cones = sum(
             math.pi * (h2 - h1) * (r1 * r1 + r1 * r2 + r2 * r2) / 3000.0
-            for (h1, r1), (h2, r2) in zip(outline, outline[1:], strict=False)
+            for (h1, r1), (h2, r2) in pairwise(outline)
         )
         assert cones == pytest.approx(scoop.rim_volume_ml(shape), rel=2e-3)
 
@@ -188,7 +189,9 @@ def test_wrap_of_a_tapered_cup_closes_around_it(shape: TaperedCup, thickness: fl
         return
     ring = scoop.wrap(shape, thickness)
     assert not ring.straight
-    assert ring.angle_deg is not None and ring.rim_radius_mm is not None and ring.floor_radius_mm is not None
+    assert ring.angle_deg is not None
+    assert ring.rim_radius_mm is not None
+    assert ring.floor_radius_mm is not None
     angle = math.radians(ring.angle_deg)
     assert angle * ring.rim_radius_mm == pytest.approx(ring.rim_edge_mm, rel=1e-9)
     assert angle * ring.floor_radius_mm == pytest.approx(ring.floor_edge_mm, rel=1e-9)
