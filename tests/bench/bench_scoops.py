@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Sequence
+from functools import partial
 from itertools import combinations
 from time import perf_counter
 
@@ -19,6 +20,7 @@ from calibrator.science.scoops import ScoopWay, fewest_table
 
 OUNCE_G, QUART_ML = 28.349523125, 946.352946
 COUNTS = range(1, 2001)
+SAMPLE = range(50, 2001, 50)
 FRAME_MS = 1000.0 / 120.0
 POWDER = mixing.powder_from(Composition())
 RATE = MixingRate(basis=RateBasis.ON_WATER, powder_mass_g=10 * OUNCE_G, volume_ml=2 * QUART_ML)
@@ -32,8 +34,6 @@ WAYS = [
     for scoop, level, mark in (("A", 1010.0, 907.2), ("B", 520.0, 453.6), ("C", 131.0, 113.4))
     for way, mass in ((FillWay.LEVEL, level), (FillWay.TO_MARK, mark))
 ]
-
-Pick = tuple[int, ...]
 
 
 def quick(tolerance: float) -> list[int]:
@@ -81,10 +81,9 @@ def seconds(work: Callable[[], object], repeats: int) -> float:
 def main() -> None:
     print(f"{len(COUNTS)} counts x {len(WAYS)} kinds of fill, water, powder, batches and scoopfuls, one core")
     for tolerance in (0.02, 0.005, 0.002):
-        fast = seconds(lambda t=tolerance: quick(t), 15)  # type: ignore[misc]
-        patient = seconds(lambda t=tolerance: loop(COUNTS, t, True), 1)  # type: ignore[misc]
-        sample = range(50, 2001, 50)
-        plain = seconds(lambda t=tolerance: loop(sample, t, False), 1) * len(COUNTS) / len(sample)  # type: ignore[misc]
+        fast = seconds(partial(quick, tolerance), 15)
+        patient = seconds(partial(loop, COUNTS, tolerance, True), 1)
+        plain = seconds(partial(loop, SAMPLE, tolerance, False), 1) * len(COUNTS) / len(SAMPLE)
         assert quick(tolerance) == loop(COUNTS, tolerance, True)
         print(
             f"tolerance {tolerance:.1%}: {fast * 1e3:.2f} ms, {fast * 1e3 / FRAME_MS:.2f} of a 120 Hz frame; "
