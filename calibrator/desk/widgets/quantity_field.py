@@ -1,4 +1,4 @@
-"""The field for a weight, volume, length, temperature, percentage or count, with what it understood beneath."""
+"""The field for a weight, volume, length, temperature, percentage or count; it says what it understood."""
 
 from __future__ import annotations
 
