@@ -121,6 +121,16 @@ def test_what_is_wrong_is_told_on_leaving(qtbot: QtBot, make: MakeField) -> None
     assert field.message == "“0,283” has a comma. Write decimals with a point: 0.283."
 
 
+def test_passing_through_a_field_is_no_fault(qtbot: QtBot, make: MakeField) -> None:
+    field = make(required=True)
+    with qtbot.waitActive(field):
+        field.activateWindow()
+    field.setFocus()
+    assert field.line.hasFocus()
+    field.line.clearFocus()
+    assert field.message == ""
+
+
 def test_a_field_not_touched_says_nothing_until_asked(qtbot: QtBot, make: MakeField) -> None:
     field = make(required=True)
     assert field.message == ""
