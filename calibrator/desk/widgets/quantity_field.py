@@ -221,7 +221,6 @@ class QuantityField(QWidget):
     def _put(self, text: str, filled: float | None) -> None:
         self._filled = filled
         self._line.setText(text)
-        self._line.setCursorPosition(0)
         self._from_outside, self._telling = "", bool(text)
         self._last = self.quantity()
         self._show()
