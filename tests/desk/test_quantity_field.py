@@ -131,6 +131,20 @@ def test_passing_through_a_field_is_no_fault(qtbot: QtBot, make: MakeField) -> N
     assert field.message == ""
 
 
+def test_leaving_after_the_page_cleared_the_field_is_no_fault(qtbot: QtBot, make: MakeField) -> None:
+    field = make(required=True)
+    with qtbot.waitActive(field):
+        field.activateWindow()
+    field.setFocus()
+    qtbot.keyClicks(field.line, "10.2")
+    qtbot.keyClick(field.line, Qt.Key.Key_Return)
+    field.set_typed("")
+    heard = Heard(field)
+    field.line.clearFocus()
+    assert heard.order == ["finished"]
+    assert field.message == ""
+
+
 def test_a_field_not_touched_says_nothing_until_asked(qtbot: QtBot, make: MakeField) -> None:
     field = make(required=True)
     assert field.message == ""
