@@ -1,0 +1,206 @@
+"""The scale: what its display step and its error do to a weight, check weights, and how little is too little."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+from itertools import pairwise
+
+from calibrator.science.errors import CannotCompute
+from calibrator.science.guard import finite, not_negative, positive
+from calibrator.science.stats import mean_of, sum_of_squares
+
+MOST_TOGETHER = 20
+
+
+class Taring(StrEnum):
+    """When the empty container was brought to zero: its rounding is fresh each time, or common to all fills."""
+
+    EACH_FILL = "each_fill"
+    ONCE = "once"
+
+
+@dataclass(frozen=True)
+class ScaleFacts:
+    """What is known of the scale, g: display step, error (display − truth, taken off each weighing), the
+    standard uncertainty of that error with its degrees of freedom, and when it was tared."""
+
+    resolution_g: float
+    error_g: float = 0.0
+    error_u_g: float = 0.0
+    error_df: float = math.inf
+    taring: Taring = Taring.EACH_FILL
+
+    @property
+    def step_u_g(self) -> float:
+        """Standard uncertainty of one rounding to the display step: d/√12 (JCGM 100, F.2.2.1)."""
+        return self.resolution_g / math.sqrt(12.0)
+
+    def checked(self) -> ScaleFacts:
+        """Itself; raises CannotCompute for figures that no scale has."""
+        not_negative(self.resolution_g, "The step of the scale's display")
+        finite(self.error_g, "The scale's error")
+        not_negative(self.error_u_g, "The doubt in the scale's error")
+        if not self.error_df > 0:
+            raise CannotCompute("The degrees of freedom of the scale's error must be above zero.")
+        return self
+
+
+class ScaleVerdict(StrEnum):
+    OK = "ok"
+    OFF = "off"
+
+
+@dataclass(frozen=True)
+class ScaleCheck:
+    """A check weight: error (display − nominal), its standard uncertainty, what is allowed, g."""
+
+    nominal_g: float
+    error_g: float
+    u_g: float
+    allowed_g: float
+    verdict: ScaleVerdict
+
+    @property
+    def ok(self) -> bool:
+        return self.verdict == ScaleVerdict.OK
+
+
+def error_allowed_g(mass_g: float, step_g: float) -> float:
+    """Largest error of a class III scale in service, g: OIML R 76-1:2006, table 6, doubled as 3.5.2 says.
+
+    Kitchen scales are in no class; this is what a good one can do. 1 step up to 500 steps, 2 up to 2000, 3
+    above (R 76 ends at 10 000 steps).
+    """
+    steps = not_negative(mass_g, "The check weight") / positive(step_g, "The step of the scale's display")
+    return step_g * (1.0 if steps <= 500 else 2.0 if steps <= 2000 else 3.0)
+
+
+def weight_tolerance_g(nominal_g: float) -> float:
+    """Maximum permissible error of a class M2 weight, g, about 1.6·10⁻⁴ of it and never below 3 mg.
+
+    OIML R 111-1:2004, table 1, is a staircase; this line lies on or above it from 10 g up.
+    """
+    return max(0.003, 1.6e-4 * positive(nominal_g, "The check weight"))
+
+
+def check_scale(
+    nominal_g: float, reading_g: float, resolution_g: float, *, weight_u_g: float | None = None
+) -> ScaleCheck:
+    """Compare the display with a check weight.
+
+    OFF when the error is beyond what a class III scale is allowed in service (see `error_allowed_g`). The
+    doubt in the error: display step twice (zero and loaded) and the weight itself, by default as class M2.
+    Raises CannotCompute for a weight or step that is not above zero, or a negative reading.
+    """
+    nominal = positive(nominal_g, "The check weight")
+    error = not_negative(reading_g, "What the scale shows") - nominal
+    allowed = error_allowed_g(nominal, resolution_g)
+    weight_u = weight_tolerance_g(nominal) / math.sqrt(3.0) if weight_u_g is None else weight_u_g
+    u = math.hypot(resolution_g / math.sqrt(6.0), not_negative(weight_u, "The doubt in the check weight"))
+    off = abs(error) > allowed * (1 + 1e-9)
+    return ScaleCheck(nominal, error, u, allowed, ScaleVerdict.OFF if off else ScaleVerdict.OK)
+
+
+def scale_facts(
+    resolution_g: float, check: ScaleCheck | None, mass_g: float, *, taring: Taring = Taring.EACH_FILL
+) -> ScaleFacts:
+    """The scale as its last check weight tells it, at weights near `mass_g`.
+
+    The error is taken as proportional to the load and is taken off; its doubt is that of the check, in
+    proportion. An error within what one display step can hide is not taken off but counted as doubt
+    (rectangular). Without a check nothing is taken off and no doubt counted.
+    """
+    if check is None:
+        return ScaleFacts(resolution_g, taring=taring)
+    scale = positive(mass_g, "The weight") / check.nominal_g
+    if abs(check.error_g) <= resolution_g:
+        hidden = math.hypot(check.error_g / math.sqrt(3.0), check.u_g)
+        return ScaleFacts(resolution_g, 0.0, hidden * scale, taring=taring)
+    return ScaleFacts(resolution_g, check.error_g * scale, check.u_g * scale, taring=taring)
+
+
+@dataclass(frozen=True)
+class Repeatability:
+    """The same weight put on several times, g: mean error, standard deviation never below one rounding."""
+
+    error_g: float
+    sd_g: float
+    degrees_of_freedom: int
+
+
+def repeatability(nominal_g: float, readings_g: Sequence[float], resolution_g: float) -> Repeatability:
+    """Error and repeatability from one weight weighed several times (two or more).
+
+    The idea of USP <41>: a standard deviation below 0.41 d is replaced by 0.41 d, which is d/√6.
+    """
+    if len(readings_g) < 2:
+        raise CannotCompute("Put the check weight on at least twice.")
+    readings = [not_negative(r, "What the scale shows") for r in readings_g]
+    df = len(readings) - 1
+    floor = positive(resolution_g, "The step of the scale's display") / math.sqrt(6.0)
+    sd = max(math.sqrt(sum_of_squares(readings) / df), floor)
+    return Repeatability(mean_of(readings) - positive(nominal_g, "The check weight"), sd, df)
+
+
+def corner_error_g(centre_g: float, corners_g: Sequence[float]) -> float:
+    """The largest difference between a weight read at a corner of the pan and at its centre, g, signed."""
+    if not corners_g:
+        raise CannotCompute("Read the weight at one corner of the pan at least.")
+    centre = not_negative(centre_g, "What the scale shows")
+    differences = [not_negative(c, "What the scale shows") - centre for c in corners_g]
+    return max(differences, key=abs)
+
+
+def smallest_net_weight_g(resolution_g: float, repeatability_g: float, tolerance_share: float) -> float:
+    """The least net weight for which two standard deviations of a reading stay within the tolerance.
+
+    The idea of USP <41>: 2 · s / tolerance, s never below 0.41 d (d/√6: a rounding each for empty and full).
+    """
+    floor = positive(resolution_g, "The step of the scale's display") / math.sqrt(6.0)
+    s = max(not_negative(repeatability_g, "The scale's repeatability"), floor)
+    return 2 * s / positive(tolerance_share, "The tolerance")
+
+
+def scoopfuls_together(scoopful_g: float, smallest_g: float) -> int:
+    """How many scoopfuls to weigh together so that they reach the smallest net weight; at most 20."""
+    needed = positive(smallest_g, "The smallest net weight") / positive(
+        scoopful_g, "The weight of a scoopful"
+    )
+    return min(MOST_TOGETHER, max(1, math.ceil(needed - 1e-9)))
+
+
+@dataclass(frozen=True)
+class RunningTotal:
+    """Weights from a running total without taring in between.
+
+    Neighbours share a reading: their errors are correlated by −1/2. `mean_u_g` is the standard uncertainty
+    of the mean from the display step alone: only the first and last reading count in it.
+    """
+
+    masses_g: tuple[float, ...]
+    u_g: float
+    correlation: float
+    mean_g: float
+    mean_u_g: float
+
+
+def running_total_differences(readings_g: Sequence[float], resolution_g: float) -> RunningTotal:
+    """The single weights from readings of a container that fills up, the first reading before the first fill.
+
+    Law of propagation with correlated inputs, JCGM 100:2008, 5.2. Raises CannotCompute for fewer than two
+    readings or a total that does not rise.
+    """
+    if len(readings_g) < 2:
+        raise CannotCompute("A running total needs the reading before the first scoopful and one after it.")
+    step_u = not_negative(resolution_g, "The step of the scale's display") / math.sqrt(12.0)
+    readings = [not_negative(r, "What the scale shows") for r in readings_g]
+    masses = tuple(after - before for before, after in pairwise(readings))
+    if min(masses) <= 0:
+        raise CannotCompute("Each reading of a running total must be above the one before it.")
+    n = len(masses)
+    correlation = -0.5 if n > 1 else 0.0
+    u = step_u * math.sqrt(2.0)
+    return RunningTotal(masses, u, correlation, (readings[-1] - readings[0]) / n, u / n)

@@ -1,0 +1,156 @@
+"""How bags and fills of a lot spread, by which rule that is known, and what follows for means and scoopfuls.
+
+Spreads are relative to the lot's mean: variances are shares squared, so that heavy and light lots pool.
+
+The rule is fixed beforehand and never chosen by its result:
+
+1. With a history (`BagHistory` of at least `LEAST_HISTORY_DF` degrees of freedom between bags), the mean
+   squares of all the farm's lots, this one included: POOLED_HISTORY.
+2. Without, from three bags on, this lot's own bag means: BAG_MEANS. Exact in theory for normal spreads.
+3. Without, from one or two bags, an assumed spread between bags: CAUTIOUS_DEFAULT, shown as an assumption.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+
+from calibrator.science.nested import Table, Weighed, table
+
+ASSUMED_BAG_SD_SHARE = 0.02
+"""Spread between bags taken where nothing is known: common practice, no source."""
+ASSUMED_FILL_SD_SHARE = 0.03
+ASSUMED_FILL_DF = 2.0
+"""Where nothing is known scoopfuls are taken to spread so; it counts as much as two readings would."""
+PLANNED_BAG_SD_SHARE = 0.01
+PLANNED_FILL_SD_SHARE = 0.015
+"""What plans for further fills count with until the lot shows its own spread: common practice, no source."""
+LEAST_HISTORY_DF = 4
+LEAST_BAGS = 3
+
+
+class IntervalRule(StrEnum):
+    """Where the doubt in a lot's mean is taken from."""
+
+    BAG_MEANS = "bag_means"
+    POOLED_HISTORY = "pooled_history"
+    CAUTIOUS_DEFAULT = "cautious_default"
+
+
+@dataclass(frozen=True)
+class Spread:
+    """Mean squares, as shares squared, with their degrees of freedom.
+
+    The expectation of `bag_ms` is bag variance + `per_fill` · fill variance, that of `fill_ms` the fill
+    variance. `fill_df` is 0 where fills of one bag were never compared.
+    """
+
+    bag_ms: float
+    bag_df: float
+    per_fill: float
+    fill_ms: float
+    fill_df: float
+
+    @property
+    def bag_variance(self) -> float:
+        """Estimated variance between bags, never below 0."""
+        return max(0.0, self.bag_ms - self.per_fill * self.fill_ms)
+
+    def variance(self, per_bag: float, per_fill: float) -> tuple[float, float]:
+        """Estimate of per_bag · bag variance + per_fill · fill variance, and its degrees of freedom.
+
+        A sum of independent mean squares, with Satterthwaite's degrees of freedom (1946, Biometrics 2:110;
+        JCGM 100, G.4.1). Where it would fall below what the fills alone explain, that is taken.
+        """
+        on_fill = per_fill - per_bag * self.per_fill
+        bags, fills = per_bag * self.bag_ms, on_fill * self.fill_ms
+        total = bags + fills
+        if fills < 0 and total < per_fill * self.fill_ms:
+            return per_fill * self.fill_ms, self.fill_df
+        doubt = _doubt(bags, self.bag_df) + _doubt(fills, self.fill_df)
+        return total, total * total / doubt if doubt > 0 else self.bag_df
+
+
+def _doubt(part: float, df: float) -> float:
+    return part * part / df if part else 0.0
+
+
+@dataclass(frozen=True)
+class BagHistory:
+    """What the farm's earlier lots say of the spread between bags and between fills, pooled.
+
+    Sums of squares as shares squared: `bag_ss` of bag means within lots, `fill_ss` of fills within bags;
+    `per_fill` as in `Spread`.
+    """
+
+    bag_ss: float
+    bag_df: int
+    per_fill: float
+    fill_ss: float
+    fill_df: int
+    lots: int
+
+    @property
+    def bag_variance_share2(self) -> float:
+        """Pooled variance between bags, share²."""
+        return _pooled(self, None).bag_variance
+
+    @property
+    def degrees_of_freedom(self) -> float:
+        """Degrees of freedom of the pooled spread of bag means."""
+        return float(self.bag_df)
+
+
+def pool_bag_history(lots: Sequence[Sequence[Weighed]]) -> BagHistory | None:
+    """Pool the fills of earlier lots, each lot relative to its own mean.
+
+    Lots without fills are passed over, lots of one bag count for their fills only. None where the lots
+    together have less than `LEAST_HISTORY_DF` degrees of freedom between bags: that is no history yet.
+    Raises CannotCompute for impossible weights.
+    """
+    tables = [table(fills) for fills in lots if fills]
+    bag_df = sum(t.bag_df for t in tables)
+    if bag_df < LEAST_HISTORY_DF:
+        return None
+    return BagHistory(
+        bag_ss=math.fsum(t.bag_ms * t.bag_df / t.mean_g**2 for t in tables),
+        bag_df=bag_df,
+        per_fill=math.fsum(t.per_fill * t.bag_df for t in tables) / bag_df,
+        fill_ss=math.fsum(t.fill_ms * t.fill_df / t.mean_g**2 for t in tables),
+        fill_df=sum(t.fill_df for t in tables),
+        lots=sum(1 for t in tables if t.bag_df),
+    )
+
+
+def _own(t: Table) -> Spread:
+    scale = t.mean_g**2
+    return Spread(t.bag_ms / scale, t.bag_df, t.per_fill, t.fill_ms / scale, t.fill_df)
+
+
+def _pooled(history: BagHistory, t: Table | None) -> Spread:
+    bag_ss, bag_df, per_fill = history.bag_ss, history.bag_df, history.per_fill * history.bag_df
+    fill_ss, fill_df = history.fill_ss, history.fill_df
+    if t is not None:
+        bag_ss += t.bag_ms * t.bag_df / t.mean_g**2
+        fill_ss += t.fill_ms * t.fill_df / t.mean_g**2
+        bag_df, fill_df = bag_df + t.bag_df, fill_df + t.fill_df
+        per_fill += t.per_fill * t.bag_df
+    fill_ms = fill_ss / fill_df if fill_df else 0.0
+    return Spread(bag_ss / bag_df, bag_df, per_fill / bag_df, fill_ms, fill_df)
+
+
+def _assumed(t: Table) -> Spread:
+    df = ASSUMED_FILL_DF + t.fill_df
+    squares = ASSUMED_FILL_DF * ASSUMED_FILL_SD_SHARE**2 + t.fill_ms * t.fill_df / t.mean_g**2
+    return Spread(ASSUMED_BAG_SD_SHARE**2, math.inf, 0.0, squares / df, df)
+
+
+def spread_of(t: Table, history: BagHistory | None) -> tuple[IntervalRule, Spread]:
+    """The rule that applies to this lot and the spread that it gives."""
+    if history is not None:
+        return IntervalRule.POOLED_HISTORY, _pooled(history, t)
+    if len(t.bags) >= LEAST_BAGS:
+        return IntervalRule.BAG_MEANS, _own(t)
+    return IntervalRule.CAUTIOUS_DEFAULT, _assumed(t)

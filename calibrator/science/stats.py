@@ -1,0 +1,86 @@
+"""Small statistics that the rooms of `science` share; scipy.special is imported when first needed."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+
+from calibrator.science.errors import CannotCompute
+
+
+def t_quantile(probability: float, degrees_of_freedom: float) -> float:
+    """Student's t: the value not exceeded with `probability`, for any degrees of freedom above 0 (inf too).
+
+    Raises CannotCompute for a probability outside 0 … 1 or no degrees of freedom. Source: JCGM 100:2008, G.3.
+    """
+    from scipy.special import ndtri, stdtrit
+
+    if not 0 < probability < 1:
+        raise CannotCompute("A probability must lie between 0 and 1.")
+    if not degrees_of_freedom > 0:
+        raise CannotCompute("There are too few readings to tell how sure this is.")
+    if degrees_of_freedom > 1e9:
+        return float(ndtri(probability))
+    return float(stdtrit(degrees_of_freedom, probability))
+
+
+def two_sided_t(level: float, degrees_of_freedom: float) -> float:
+    """Student's t between whose minus and plus lies the share `level`, such as 0.95."""
+    return t_quantile((1 + level) / 2, degrees_of_freedom)
+
+
+def welch_satterthwaite(parts: Iterable[tuple[float, float]]) -> tuple[float, float]:
+    """Combined standard uncertainty and effective degrees of freedom of independent parts.
+
+    Each part is (contribution, degrees of freedom), both ≥ 0, inf allowed. No doubt at all gives (0, inf).
+    Source: JCGM 100:2008, 5.1.2 and G.4.1; the degrees of freedom are not rounded down.
+    """
+    known = [(u * u, df) for u, df in parts]
+    variance = math.fsum(v for v, _ in known)
+    doubt = math.fsum(v * v / df for v, df in known if v > 0 and df < math.inf)
+    return math.sqrt(variance), variance**2 / doubt if doubt > 0 else math.inf
+
+
+def mean_of(values: Sequence[float]) -> float:
+    """Arithmetic mean; raises CannotCompute for none."""
+    if not values:
+        raise CannotCompute("There is nothing to average yet.")
+    return math.fsum(values) / len(values)
+
+
+def sum_of_squares(values: Sequence[float]) -> float:
+    """Sum of squared deviations from the mean."""
+    mean = mean_of(values)
+    return math.fsum((v - mean) ** 2 for v in values)
+
+
+def deletion_t(
+    residual: float,
+    leverage_left: float,
+    sum_squares: float,
+    degrees_of_freedom: float,
+    least_variance: float,
+) -> float:
+    """How many standard deviations a residual is off, that residual itself left out of the deviation.
+
+    `leverage_left` is the residual's variance per unit variance (1 − 1/n in a group of n), `least_variance`
+    what the others are taken to vary by at least. The result is Student's t with one degree of freedom less;
+    inf when the others do not differ at all. Source: Cook and Weisberg 1982, Residuals and Influence in
+    Regression, 2.2.1.
+    """
+    own = residual * residual / leverage_left
+    rest = max((sum_squares - own) / (degrees_of_freedom - 1), least_variance, 0.0)
+    if own <= 1e-12 * sum_squares:
+        return 0.0
+    return math.sqrt(own / rest) if rest > 1e-12 * own else math.inf
+
+
+def grubbs_critical(n: int, alpha: float = 0.05, *, two_sided: bool = True) -> float:
+    """Critical value of Grubbs' test for one outlier: the largest deviation ÷ standard deviation of n values.
+
+    Source: Grubbs 1969, Technometrics 11:1; ASTM E178. Raises CannotCompute below three values.
+    """
+    if n < 3:
+        raise CannotCompute("It takes three weights or more to tell an odd one.")
+    t = t_quantile(1 - alpha / (2 * n if two_sided else n), n - 2)
+    return (n - 1) / math.sqrt(n) * math.sqrt(t * t / (n - 2 + t * t))

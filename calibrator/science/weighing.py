@@ -1,0 +1,275 @@
+"""From the fills of a lot to the weight of one scoopful, its uncertainty budget and what to do next.
+
+Masses are of one scoopful, in g. The interval is a 95 % interval for the mean over all bags of the lot, by
+the rule in `spread`. How readings enter: the container is brought to zero before each fill, so the rounding
+of empty and of full (d/√12 each) is fresh every time and part of the spread that the fills show; it is
+listed in the budget and sets a floor. Tared once only, the rounding of the empty container is common to all
+fills and is added. Readings that all lie within one display step share their rounding: averaging does not
+help then, and the floor is that of one reading.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from calibrator.science.advice import Advice, Outlook, advise
+from calibrator.science.budget import BudgetRow, Distribution, Source, combined, row, with_shares
+from calibrator.science.errors import CannotCompute
+from calibrator.science.guard import not_negative, positive
+from calibrator.science.nested import BagMean, Table, Weighed, table, weighed
+from calibrator.science.odd import odd_fills
+from calibrator.science.scale import (
+    ScaleCheck,
+    ScaleFacts,
+    Taring,
+    check_scale,
+    running_total_differences,
+    scoopfuls_together,
+    smallest_net_weight_g,
+)
+from calibrator.science.spread import BagHistory, IntervalRule, Spread, pool_bag_history, spread_of
+from calibrator.science.stats import two_sided_t
+
+__all__ = [
+    "Advice",
+    "BagHistory",
+    "BudgetRow",
+    "DensityResult",
+    "IntervalRule",
+    "LevelResult",
+    "ScaleCheck",
+    "ScaleFacts",
+    "Weighed",
+    "batch_interval",
+    "bulk_density",
+    "check_scale",
+    "level_result",
+    "pool_bag_history",
+    "running_total_differences",
+    "scoopfuls_together",
+    "smallest_net_weight_g",
+    "weighed",
+]
+
+
+@dataclass(frozen=True)
+class LevelResult:
+    """What the fills say of one scoopful of this lot, g.
+
+    `low_g … high_g` is the 95 % interval of the mean over all bags, `next_low_g … next_high_g` that of one
+    more scoopful from any bag. `bag_sd_g` and `fill_sd_g` are the spreads between bags and between fills of
+    a bag as the rule has them. `odd` are indices into the fills given. `bag_means` and `spread` (relative)
+    are what later steps reckon with.
+    """
+
+    mean_g: float
+    u_g: float
+    degrees_of_freedom: float
+    low_g: float
+    high_g: float
+    bags: int
+    fills: int
+    bag_sd_g: float
+    fill_sd_g: float
+    rule: IntervalRule
+    budget: tuple[BudgetRow, ...]
+    next_low_g: float
+    next_high_g: float
+    odd: tuple[int, ...]
+    advice: Advice
+    bag_means: tuple[BagMean, ...]
+    spread: Spread
+
+    @property
+    def half_width_g(self) -> float:
+        """Half the width of the 95 % interval."""
+        return (self.high_g - self.low_g) / 2
+
+    def interval(self, level: float) -> tuple[float, float]:
+        """The interval of the mean at another level, such as 0.90."""
+        half = two_sided_t(level, self.degrees_of_freedom) * self.u_g
+        return self.mean_g - half, self.mean_g + half
+
+
+def _reading_floor_g2(fills: Sequence[Weighed], t: Table, scale: ScaleFacts) -> float:
+    """Variance of the mean that rounding alone leaves, g²."""
+    roundings = 2.0 if scale.taring == Taring.EACH_FILL else 1.0
+    one = roundings * scale.step_u_g**2
+    if t.range_g <= scale.resolution_g * (1 + 1e-9):
+        return one / min(f.scoopfuls for f in fills) ** 2
+    return one * t.reading_share
+
+
+def _spread_rows(t: Table, rule: IntervalRule, spread: Spread, floored: bool) -> list[BudgetRow]:
+    n = len(t.bags)
+    if rule == IntervalRule.BAG_MEANS:
+        sd = math.sqrt(t.bag_ms)
+        return [row(Source.BAG_MEANS, sd, 1 / math.sqrt(n), t.bag_df, contained=floored)]
+    variance, df = spread.variance(1 / n, t.per_fill / n)
+    assumed = rule == IntervalRule.CAUTIOUS_DEFAULT
+    fills = min(variance, spread.fill_ms * t.per_fill / n)
+    bags = math.sqrt(max(0.0, variance - fills) * n) * t.mean_g
+    fill_sd = math.sqrt(fills * n / t.per_fill) * t.mean_g
+    fill_df = spread.fill_df or df
+    return [
+        row(Source.BAGS, bags, 1 / math.sqrt(n), spread.bag_df, assumed=assumed, contained=floored),
+        row(
+            Source.FILLS, fill_sd, math.sqrt(t.per_fill / n), fill_df,
+            assumed=assumed and not t.fill_df, contained=floored,
+        ),
+    ]  # fmt: skip
+
+
+def _reading_rows(t: Table, scale: ScaleFacts, floor_g2: float, floored: bool) -> list[BudgetRow]:
+    once = scale.taring == Taring.ONCE
+    roundings = 1.0 if once else 2.0
+    each = math.sqrt(floor_g2 / roundings) / scale.step_u_g if scale.step_u_g else 0.0
+    flat = Distribution.RECTANGULAR
+    tare_sensitivity = t.per_weighing if once else each
+    return [
+        row(Source.READING, scale.step_u_g, each, distribution=flat, contained=not floored),
+        row(
+            Source.TARE, scale.step_u_g, tare_sensitivity,
+            distribution=flat, contained=not (floored or once),
+        ),
+        row(Source.SCALE_ERROR, scale.error_u_g, t.per_weighing, scale.error_df),
+    ]  # fmt: skip
+
+
+@dataclass(frozen=True)
+class _Doubt:
+    u_g: float
+    df: float
+    fixed_share: float
+    budget: tuple[BudgetRow, ...]
+
+
+def _doubt(
+    fills: Sequence[Weighed], t: Table, scale: ScaleFacts, rule: IntervalRule, spread: Spread
+) -> _Doubt:
+    variance, df = spread.variance(1 / len(t.bags), t.per_fill / len(t.bags))
+    floor = _reading_floor_g2(fills, t, scale)
+    floored = variance * t.mean_g**2 < floor
+    rows = _spread_rows(t, rule, spread, floored)
+    reading = _reading_rows(t, scale, floor, floored)
+    common = [r for r in reading if r.source != Source.READING and not (r.contained or _per_fill(r, scale))]
+    shown_u = math.sqrt(max(variance * t.mean_g**2, floor))
+    u, effective = combined([row(Source.BAG_MEANS, shown_u, 1.0, df), *common])
+    fixed, _ = combined(common)
+    return _Doubt(u, effective, fixed / t.mean_g, with_shares([*rows, *reading]))
+
+
+def _per_fill(r: BudgetRow, scale: ScaleFacts) -> bool:
+    return r.source == Source.TARE and scale.taring == Taring.EACH_FILL
+
+
+def _component_sds(t: Table, spread: Spread, outlook: Outlook) -> tuple[float, float]:
+    if spread.fill_df:
+        return math.sqrt(spread.bag_variance) * t.mean_g, math.sqrt(spread.fill_ms) * t.mean_g
+    bag, fill = outlook.components()
+    return math.sqrt(bag) * t.mean_g, math.sqrt(fill) * t.mean_g
+
+
+def level_result(
+    fills: Sequence[Weighed],
+    scale: ScaleFacts,
+    *,
+    history: BagHistory | None = None,
+    tolerance_g: float,
+) -> LevelResult:
+    """Mean, interval, budget, odd fills and advice from one or more fills of a lot, struck ones left out.
+
+    `tolerance_g` (above zero) is how far a feeding may be from its target. Sources: JCGM 100:2008 for the
+    combination; Searle, Casella, McCulloch 1992, Variance Components, for bags and fills; Hahn and Meeker 1991,
+    Statistical Intervals, 4.7, for one more scoopful. Raises CannotCompute for no fills, weights not above
+    zero, an impossible scale or tolerance.
+    """
+    positive(tolerance_g, "The tolerance")
+    t = table(fills)
+    offset = scale.checked().error_g * t.per_weighing
+    mean = t.mean_g - offset
+    if mean <= 0:
+        raise CannotCompute("The scale's error is larger than the weights: check the scale first.")
+    rule, spread = spread_of(t, history)
+    doubt = _doubt(fills, t, scale, rule, spread)
+    half = two_sided_t(0.95, doubt.df) * doubt.u_g
+    outlook = Outlook(rule, spread, doubt.fixed_share)
+    bag_sd, fill_sd = _component_sds(t, spread, outlook)
+    n = len(t.bags)
+    scatter, scatter_df = spread.variance(1 / n + 1, t.per_fill / n + 1)
+    own = max(scatter * t.mean_g**2, doubt.u_g**2) + (doubt.fixed_share * t.mean_g) ** 2
+    reach = two_sided_t(0.95, scatter_df) * math.sqrt(own)
+    reading_u = scale.step_u_g * math.sqrt(2.0)
+    return LevelResult(
+        mean_g=mean,
+        u_g=doubt.u_g,
+        degrees_of_freedom=doubt.df,
+        low_g=mean - half,
+        high_g=mean + half,
+        bags=n,
+        fills=t.weighings,
+        bag_sd_g=bag_sd,
+        fill_sd_g=fill_sd,
+        rule=rule,
+        budget=doubt.budget,
+        next_low_g=mean - reach,
+        next_high_g=mean + reach,
+        odd=odd_fills(fills, t, reading_u, history),
+        advice=advise(t, outlook, half, tolerance_g),
+        bag_means=t.bags,
+        spread=spread,
+    )
+
+
+@dataclass(frozen=True)
+class DensityResult:
+    """Bulk density of the lot in this scoop, g/mL, with its 95 % interval and budget."""
+
+    density_g_per_ml: float
+    u_g_per_ml: float
+    degrees_of_freedom: float
+    low_g_per_ml: float
+    high_g_per_ml: float
+    budget: tuple[BudgetRow, ...]
+
+    @property
+    def expanded(self) -> float:
+        """Half the width of the 95 % interval."""
+        return (self.high_g_per_ml - self.low_g_per_ml) / 2
+
+
+def bulk_density(
+    level: LevelResult, volume_ml: float, volume_u_ml: float = 0.0, volume_df: float = math.inf
+) -> DensityResult:
+    """Weight of a struck-level scoopful ÷ its volume (mL, with standard uncertainty and degrees of freedom).
+
+    JCGM 100:2008, 5.1.2. Raises CannotCompute for a volume not above zero or a negative uncertainty.
+    """
+    volume = positive(volume_ml, "The scoop's volume")
+    volume_u = not_negative(volume_u_ml, "The doubt in the scoop's volume")
+    density = level.mean_g / volume
+    budget = with_shares(
+        [
+            row(Source.LEVEL_MEAN, level.u_g, 1 / volume, level.degrees_of_freedom),
+            row(Source.SCOOP_VOLUME, volume_u, density / volume, volume_df, unit="mL"),
+        ]
+    )
+    u, df = combined(budget)
+    half = two_sided_t(0.95, df) * u
+    return DensityResult(density, u, df, density - half, density + half, budget)
+
+
+def batch_interval(level: LevelResult, scoopfuls: int, *, bags: int = 1) -> tuple[float, float]:
+    """What `scoopfuls` of this lot weigh together, g, at 95 %, when they come from so many bags (alike).
+
+    The doubt in the mean is common to all of them. Raises CannotCompute for less than one of either.
+    """
+    if scoopfuls < 1 or bags < 1:
+        raise CannotCompute("A batch needs at least one scoopful from one bag.")
+    bags = min(bags, scoopfuls)
+    n = scoopfuls
+    own = n * n * level.bag_sd_g**2 / bags + n * level.fill_sd_g**2
+    half = two_sided_t(0.95, level.degrees_of_freedom) * math.sqrt(n * n * level.u_g**2 + own)
+    return max(0.0, n * level.mean_g - half), n * level.mean_g + half

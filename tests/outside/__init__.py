@@ -1,0 +1,1 @@
+"""Checks against published values and reference libraries; import `check` with `from .checks import check`."""
