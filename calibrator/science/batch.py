@@ -21,6 +21,7 @@ from calibrator.science.guard import between, not_negative, positive
 from calibrator.science.mixing import Mix, Powder, mix_of, mix_on_water, mix_to_volume, powder_per_water
 from calibrator.science.vessels import Fit, fit, usable_ml
 
+MOST_CALVES, MOST_ROWS = 1_000_000, 20_000
 _ROUNDING = 1e-9  # a batch that fills a vessel exactly must not ask for one more
 
 
@@ -194,18 +195,25 @@ def table(
         if group is None
         else mix_per_calf(group, powder, plan.water_temperature_c, plan.allowance_share)
     )
-    calves = np.asarray(counts, dtype=np.int64)
-    if np.any(calves < 1):
+    if min(counts, default=1) < 1:
         raise CannotCompute("A batch needs at least one calf.")
+    if max(counts, default=1) > MOST_CALVES:
+        raise CannotCompute("A table goes up to 1,000,000 calves.")
+    calves = np.asarray(counts, dtype=np.int64)
     return BatchTable(
         per_calf, calves, vessel, fewest_batches(calves.astype(np.float64) * per_calf.volume_ml, vessel)
     )
 
 
 def counts_of(plan: Plan) -> list[int]:
-    """Counts for a plan's table: its range, the farm's own counts, today's total; sorted, each once."""
+    """Counts for a plan's table: its range, the farm's own counts, today's total; sorted, each once.
+
+    Raises CannotCompute for a step that is not above zero and for more than 20,000 rows.
+    """
     positive(plan.count_step, "The step between counts")
     in_range = range(plan.count_from, plan.count_to + 1, plan.count_step)
+    if len(in_range) > MOST_ROWS:
+        raise CannotCompute("This table would have more than 20,000 rows: take a larger step.")
     wanted = {*in_range, *plan.counts, sum(g.calves for g in plan.groups)}
     return sorted(c for c in wanted if c > 0)
 

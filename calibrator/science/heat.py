@@ -28,7 +28,7 @@ TOO_COOL_C = 29.4
 """Below 85 °F calves do not do well. Common practice, no source."""
 
 WATER_HEAT_KJ_PER_KG_C = 4.182
-"""Specific heat of water, within 0.3 % from 5 to 95 °C (IAPWS-95)."""
+"""Specific heat of water, within 0.6 % from 5 to 90 °C (IAPWS-95)."""
 
 
 def scalds(temperature_c: float) -> bool:

@@ -145,6 +145,7 @@ def test_groups_of_different_rates_have_a_table_each() -> None:
     [
         (plan_of(), [1], "at least one group"),
         (PLAN, [0], "at least one calf"),
+        (PLAN, [10**30], "1,000,000 calves"),
         (plan_of(replace(GROUP, calves=0), replace(GROUP, calves=0)), [1], "how many calves"),
         (plan_of(replace(GROUP, volume_ml=0.0)), [1], "volume per calf"),
         (plan_of(GROUP, allowance_share=math.nan), [1], "allowance"),
@@ -167,6 +168,8 @@ def test_counts_are_the_range_the_farms_own_and_todays() -> None:
     assert batch.counts_of(plan_of(replace(GROUP, calves=0))) == []
     with pytest.raises(CannotCompute, match="step"):
         batch.counts_of(replace(plan, count_step=0))
+    with pytest.raises(CannotCompute, match="larger step"):
+        batch.counts_of(replace(plan, count_to=10**12))
 
 
 def test_a_days_powder_counts_every_feeding_of_every_group() -> None:

@@ -7,7 +7,6 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
-from exhaustive_scoops import misses
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -16,6 +15,7 @@ from calibrator.science import mixing, scoops
 from calibrator.science.delivered import delivered
 from calibrator.science.errors import CannotCompute
 from calibrator.science.scoops import ScoopWay, fewest, fewest_table, trim_water
+from tests.science.exhaustive_scoops import misses
 
 lawful = settings(deadline=None, max_examples=60)
 
