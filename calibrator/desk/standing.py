@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
-from calibrator.model import Farm, Lot, Mark, Printed, PrintKind, Scoop, SignOff, WeighIn
+from calibrator.model import Farm, Lot, Mark, Printed, PrintKind, Scale, Scoop, SignOff, WeighIn
 from calibrator.records import Records
 
 
@@ -45,6 +45,26 @@ class LotStanding:
             return None
         half_width = (signed.density_high_g_per_ml - signed.density_low_g_per_ml) / 2
         return Interval(signed.density_g_per_ml, half_width)
+
+
+class FirstStep(StrEnum):
+    """What a new farm needs before its first weigh-in, in the order it is asked."""
+
+    FARM = "farm"
+    SCALE = "scale"
+    SCOOP = "scoop"
+    LOT = "lot"
+
+
+def first_step(records: Records, farm: Farm | None) -> FirstStep | None:
+    """The first of these that is still missing; None once a first weigh-in can be begun."""
+    if farm is None:
+        return FirstStep.FARM
+    if not records.every(Scale, farm.id):
+        return FirstStep.SCALE
+    if not records.every(Scoop, farm.id):
+        return FirstStep.SCOOP
+    return None if records.every(Lot, farm.id) else FirstStep.LOT
 
 
 class Need(StrEnum):

@@ -18,8 +18,8 @@ tr = QCoreApplication.translate
 def state_words(state: LotState) -> str:
     """What a lot has come to."""
     return {
-        LotState.DELIVERED: tr("Words", "delivered, not weighed in"),
-        LotState.UNDER_WAY: tr("Words", "weigh-in under way"),
+        LotState.DELIVERED: tr("Words", "not weighed in"),
+        LotState.UNDER_WAY: tr("Words", "being weighed"),
         LotState.SIGNED_OFF: tr("Words", "signed off"),
         LotState.FINISHED: tr("Words", "finished"),
     }[state]
@@ -51,8 +51,8 @@ def way_words(way: FillWay) -> str:
     }[way]
 
 
-def packages_words(lot: Lot, system: UnitSystem) -> str:
-    """How a lot was packed: "40 bags of 50 lb"."""
+def packages_words(lot: Lot, system: UnitSystem | None = None) -> str:
+    """How a lot was packed: "40 bags", and where units are given "40 bags of 50 lb"."""
     if lot.package_count is None:
         return ""
     one = lot.package_count == 1
@@ -61,7 +61,7 @@ def packages_words(lot: Lot, system: UnitSystem) -> str:
     else:
         many = tr("Words", "{count} bag") if one else tr("Words", "{count} bags")
     counted = many.format(count=lot.package_count)
-    if lot.package_mass_g is None:
+    if lot.package_mass_g is None or system is None:
         return counted
     each = lot.package_mass_typed or show_mass(lot.package_mass_g, system, decimal_comma=decimal_comma())
     return tr("Words", "{packages} of {mass}").format(packages=counted, mass=each)

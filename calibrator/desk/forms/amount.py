@@ -1,17 +1,25 @@
-"""A captioned quantity: says what it understood, refuses in a sentence, knows whether it may stay empty."""
+"""A captioned quantity in the units of the farm in view; it keeps its meaning when they change."""
 
 from __future__ import annotations
 
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QLineEdit
+
 from calibrator.desk.context import Desk
-from calibrator.desk.forms.fields import TextField
+from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.speech import decimal_comma
-from calibrator.units import Kind, NotUnderstood, Quantity, edit_text, example, read, with_unit
+from calibrator.desk.widgets.quantity_field import QuantityField
+from calibrator.units import Kind, Quantity, with_unit
 
 WHOLE_PCT = 100.0
 
 
-class Amount(TextField):
-    """One quantity in the units of the farm in view."""
+class Amount(Captioned):
+    """A QuantityField with its caption above; an optional one may stay empty."""
+
+    edited = Signal()
+    finished = Signal()
+    entered = Signal()
 
     def __init__(
         self,
@@ -24,74 +32,96 @@ class Amount(TextField):
         lowest: float | None = None,
         highest: float | None = None,
         default_unit: str | None = None,
+        hint: str | None = None,
     ) -> None:
-        super().__init__(caption, note, longest=48)
         self.desk, self.kind, self.optional = desk, kind, optional
-        self._limits = (lowest, highest, default_unit)
+        self._unit, self._own_hint = default_unit, hint
+        self.box = QuantityField(
+            kind,
+            desk.system,
+            required=not optional,
+            default_unit=default_unit,
+            lowest=lowest,
+            highest=highest,
+        )
+        super().__init__(caption, self.box, note)
+        self.box.set_name(caption.replace("&", ""))
         self._hint()
-        self.edited.connect(self.understood)
+        self.box.line.textEdited.connect(self.edited)
+        self.box.editingFinished.connect(self.finished)
+        self.box.returnPressed.connect(self.entered)
+        desk.changed.connect(self._follow)
+
+    @property
+    def line(self) -> QLineEdit:
+        return self.box.line
+
+    @property
+    def message(self) -> str:
+        return self.box.message
+
+    @property
+    def busy(self) -> bool:
+        """Whether the person is at it, or has something in it to mend."""
+        return (self.line.hasFocus() and self.line.isModified()) or bool(self.box.problem())
+
+    def say(self, text: str, *, wrong: bool = False) -> None:
+        """Say what is wrong for a reason of the page's own; anything else is a note beneath."""
+        if wrong:
+            self.box.set_problem(text)
+        else:
+            super().say(text)
+
+    def text(self) -> str:
+        return self.box.text().strip()
 
     def quantity(self) -> Quantity | None:
-        try:
-            return self._read()
-        except NotUnderstood:
-            return None
+        return self.box.quantity()
 
     def value(self) -> float | None:
+        """In the kind's base unit; None where it is blank or not understood."""
         found = self.quantity()
         return found.value if found else None
-
-    def understood(self) -> bool:
-        if not self.text() and self.optional:
-            self.say("")
-            return True
-        try:
-            found = self._read()
-        except NotUnderstood as error:
-            self.say(str(error), wrong=True)
-            return False
-        self.say(f"{found.shown} {found.also}".strip())
-        return True
-
-    def set_value(self, value: float | None, typed: str = "") -> None:
-        self._hint()
-        shown = (
-            ""
-            if value is None
-            else edit_text(value, self.kind, self.desk.system, decimal_comma=decimal_comma())
-        )
-        self.set_text(typed or shown)
 
     def share(self) -> float | None:
         """A percentage as a share of one."""
         percent = self.value()
         return None if percent is None else percent / WHOLE_PCT
 
+    def understood(self) -> bool:
+        """Whether it can be kept; says beneath what is wrong."""
+        return self.box.tell()
+
+    def set_value(self, value: float | None, typed: str = "") -> None:
+        """Fill in a value of the base unit, as it was typed where that is known."""
+        self._follow()
+        if typed:
+            self.box.set_kept(value, typed)
+        else:
+            self.box.set_value(value)
+
     def set_share(self, share: float) -> None:
         self.set_value(share * WHOLE_PCT)
 
+    def set_text(self, text: str) -> None:
+        self.box.set_typed(text)
+
     def told(self) -> str:
         """The text with its unit written out, so that it keeps its meaning in the other unit system."""
-        unit = self._limits[2]
         comma = decimal_comma()
-        return with_unit(self.text(), self.kind, self.desk.system, decimal_comma=comma, default_unit=unit)
+        return with_unit(
+            self.text(), self.kind, self.desk.system, decimal_comma=comma, default_unit=self._unit
+        )
 
     def take(self, text: str) -> None:
         """Put in a text as if it had been typed."""
-        self.set_text(text)
+        self.box.set_typed(text)
         self.edited.emit()
 
-    def _hint(self) -> None:
-        self.line.setPlaceholderText(example(self.kind, self.desk.system, decimal_comma=decimal_comma()))
+    def _follow(self) -> None:
+        self.box.set_system(self.desk.system)
+        self._hint()
 
-    def _read(self) -> Quantity:
-        lowest, highest, unit = self._limits
-        return read(
-            self.line.text(),
-            self.kind,
-            self.desk.system,
-            decimal_comma=decimal_comma(),
-            lowest=lowest,
-            highest=highest,
-            default_unit=unit,
-        )
+    def _hint(self) -> None:
+        if self._own_hint is not None:
+            self.line.setPlaceholderText(self._own_hint)

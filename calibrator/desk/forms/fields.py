@@ -52,6 +52,7 @@ class TextField(Captioned):
 
     edited = Signal()
     finished = Signal()
+    entered = Signal()
 
     def __init__(self, caption: str, note: str = "", *, longest: int = LONGEST_NAME) -> None:
         self.line = QLineEdit()
@@ -59,6 +60,7 @@ class TextField(Captioned):
         super().__init__(caption, self.line, note)
         self.line.textEdited.connect(self._typed)
         self.line.editingFinished.connect(self.finished)
+        self.line.returnPressed.connect(self.entered)
 
     def text(self) -> str:
         """What is typed, without spaces around it."""
@@ -119,7 +121,7 @@ class DayField(TextField):
     def __init__(self, caption: str, today: Callable[[], date]) -> None:
         super().__init__(caption, longest=40)
         self._today = today
-        self.line.setPlaceholderText(self.tr("Mar 2, 2026 or 2026-03-02"))
+        self.line.setPlaceholderText(self.tr("2 Mar 2026 or 2026-03-02"))
         self.edited.connect(self._judge)
 
     def day(self) -> date | None:
@@ -152,8 +154,8 @@ class DayField(TextField):
         if error.code == "too_early":
             return self.tr("{day} is too long ago.").format(day=days[0])
         if error.code == "no_such_day":
-            return self.tr("There is no such day. Write it like Mar 2, 2026.")
-        return self.tr("Write the day with month and full year, like Mar 2, 2026 or 2026-03-02.")
+            return self.tr("There is no such day. Write it like 2 Mar 2026.")
+        return self.tr("Write the day with month and full year, like 2 Mar 2026 or 2026-03-02.")
 
 
 def day_in_words(day: date) -> str:

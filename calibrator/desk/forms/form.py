@@ -9,7 +9,10 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QAbstractButton, QComboBox, QLineEdit, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
+from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.fields import TextField
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import Lot, Scale, Scoop, Vessel
 
 N = TypeVar("N", Lot, Scale, Scoop, Vessel)
@@ -29,7 +32,7 @@ class Form(QWidget, Generic[N]):
         super().__init__()
         self.desk = desk
         self.thing: N | None = None
-        self._loaded: list[object] = []
+        self._loaded: list[object] | None = None
         self.body = QVBoxLayout(self)
         self.body.setContentsMargins(0, 0, 0, 0)
         self.body.setSpacing(int(1.5 * SPACE))
@@ -41,6 +44,16 @@ class Form(QWidget, Generic[N]):
         self._loaded = self._contents()
         self.edited.emit()
 
+    def enter_moves_on(self) -> None:
+        """Enter in a field goes on to the next one; nothing is kept by it."""
+        for text in self.findChildren(TextField):
+            text.entered.connect(self._to_next)
+        for amount in self.findChildren(Amount):
+            amount.entered.connect(self._to_next)
+
+    def _to_next(self) -> None:
+        self.focusNextChild()
+
     def fill_in(self, thing: N | None) -> None:
         """Put the telling into the fields."""
 
@@ -51,7 +64,7 @@ class Form(QWidget, Generic[N]):
     @property
     def typed(self) -> bool:
         """Whether something is typed that was not kept yet."""
-        return self._contents() != self._loaded
+        return self._loaded is not None and self._contents() != self._loaded
 
     def retired_on(self) -> date | None:
         """A correction leaves a retired thing retired."""
@@ -64,7 +77,15 @@ class Form(QWidget, Generic[N]):
             lines[0].setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _contents(self) -> list[object]:
-        lines = [line.text() for line in self.findChildren(QLineEdit)]
-        choices = [box.currentIndex() for box in self.findChildren(QComboBox)]
+        # A quantity is the same whatever unit it is told in: changing units is not typing.
+        boxes = self.findChildren(QuantityField)
+        own = {box.line for box in boxes}
+        lines = [line.text() for line in self.findChildren(QLineEdit) if line not in own]
+        choices = [choice.currentIndex() for choice in self.findChildren(QComboBox)]
         ticks = [b.isChecked() for b in self.findChildren(QAbstractButton) if b.isCheckable()]
-        return [lines, choices, ticks]
+        return [[_meaning(box) for box in boxes], lines, choices, ticks]
+
+
+def _meaning(box: QuantityField) -> float | str:
+    found = box.quantity()
+    return found.value if found else box.text()

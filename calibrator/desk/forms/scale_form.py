@@ -19,13 +19,14 @@ class ScaleForm(Form[Scale]):
 
     kind = Scale
 
-    def __init__(self, desk: Desk) -> None:
+    def __init__(self, desk: Desk, suggested_name: str = "") -> None:
         super().__init__(desk)
+        self._suggested_name = suggested_name
         self.name = TextField(self.tr("Name of the scale"))
         step_note = self.tr("The smallest change that it shows.")
-        self.step = Amount(desk, self.tr("Step of the display"), Kind.MASS, step_note)
+        self.step = Amount(desk, self.tr("Step of the display"), Kind.MASS, step_note, hint="")
         most_note = self.tr("As on its plate, after Max.")
-        self.capacity = Amount(desk, self.tr("Most it weighs"), Kind.MASS, most_note)
+        self.capacity = Amount(desk, self.tr("Most it weighs"), Kind.MASS, most_note, hint="")
         self.steps, self.capacities = Suggestions(self.tr("Often:")), Suggestions(self.tr("Often:"))
         self.body.addWidget(self.name)
         self.body.addLayout(
@@ -36,11 +37,12 @@ class ScaleForm(Form[Scale]):
         self.capacities.chosen.connect(self.capacity.take)
         for field in (self.name, self.step, self.capacity):
             field.edited.connect(self.edited)
+        self.enter_moves_on()
 
     def fill_in(self, thing: Scale | None) -> None:
         self.steps.offer(STEPS[self.desk.system])
         self.capacities.offer(CAPACITIES[self.desk.system])
-        self.name.set_text(thing.name if thing else "")
+        self.name.set_text(thing.name if thing else self._suggested_name)
         self.step.set_value(thing.resolution_g if thing else None, thing.resolution_typed if thing else "")
         self.capacity.set_value(thing.capacity_g if thing else None, thing.capacity_typed if thing else "")
 

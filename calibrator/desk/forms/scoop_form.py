@@ -23,6 +23,7 @@ ROOM_C = 20.0
 COARSE_G = 2.8349523125  # 0.1 oz, where no scale is entered yet
 WATER_WEIGHINGS = 3
 WIDEST_MM = 1000.0
+SMALLEST_DRAWING = (260, 220)
 
 
 class ScoopForm(Form[Scoop]):
@@ -35,7 +36,8 @@ class ScoopForm(Form[Scoop]):
         self.name = TextField(self.tr("Name of the scoop"), self.tr("As painted on it."))
         self.shapes = ShapeChoice()
         self.drawing = ScoopDrawing(desk.system)
-        self.drawing.setMinimumHeight(220)
+        self.drawing.setMinimumSize(*SMALLEST_DRAWING)
+        self.drawing.setMaximumHeight(SMALLEST_DRAWING[1])
         self.diameter = self._length(self.tr("Diameter inside"))
         self.rim = self._length(self.tr("Diameter at the rim"))
         self.floor = self._length(self.tr("Diameter at the floor"))
@@ -52,6 +54,7 @@ class ScoopForm(Form[Scoop]):
         self._trouble = label("", tone="bad")
         self._lay_out()
         self._watch()
+        self.enter_moves_on()
 
     def fill_in(self, thing: Scoop | None) -> None:
         self.drawing.set_system(self.desk.system)
@@ -118,7 +121,7 @@ class ScoopForm(Form[Scoop]):
             label(self.tr("Volume from water"), "heading"),
             label(how, "quiet"),
             row(*self.waters, spacing=12),
-            row(self.temperature, None, spacing=12),
+            _third(self.temperature),
             self.forget_water,
         )
         water.setContentsMargins(0, 0, 0, 0)
@@ -135,7 +138,8 @@ class ScoopForm(Form[Scoop]):
             self.inner_width,
             self.inner_height,
         )
-        for field in (self.name, *lengths, *self.waters, self.temperature):
+        self.name.edited.connect(self._look)
+        for field in (*lengths, *self.waters, self.temperature):
             field.edited.connect(self._look)
         self.shapes.chosen.connect(self._look)
         self.pourings.edited.connect(self._look)
@@ -259,3 +263,11 @@ class ScoopForm(Form[Scoop]):
             return metric
         farm = show_scoop_volume(volume.volume_ml, UnitSystem.FARM, decimal_comma=decimal_comma())
         return f"{farm} ({metric})"
+
+
+def _third(widget: QWidget) -> QHBoxLayout:
+    """A widget in the first third of a line."""
+    line = row(widget, None)
+    line.setStretch(0, 1)
+    line.setStretch(1, 2)
+    return line

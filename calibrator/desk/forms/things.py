@@ -62,6 +62,7 @@ class ThingsTab(QWidget, Generic[T]):
         self.history = HistoryList(desk)
         form.edited.connect(self._allow)
         self._lay_out()
+        self._show(None)
 
     def reload(self) -> None:
         """Read the things anew; a form with something typed in it stays as it is."""

@@ -35,6 +35,7 @@ class VesselForm(Form[Vessel]):
         self.volumes.chosen.connect(self.volume.take)
         for field in (self.name, self.volume, self.usable):
             field.edited.connect(self.edited)
+        self.enter_moves_on()
 
     def fill_in(self, thing: Vessel | None) -> None:
         self.volumes.offer(VOLUMES[self.desk.system])

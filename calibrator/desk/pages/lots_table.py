@@ -66,8 +66,8 @@ class LotsModel(QAbstractTableModel):
             self.tr("Arrived"),
             self.tr("Bags"),
             self.tr("Status"),
-            self.tr("Bulk density"),
-            self.tr("Mark, down the wall"),
+            self.tr("Density ±, g/mL"),
+            self.tr("Mark"),
         )[section]
 
 
@@ -75,7 +75,7 @@ def _cells(known: LotStanding, scoops: Sequence[Scoop], system: UnitSystem) -> l
     """Each cell as shown, and what it is sorted by."""
     lot, density = known.lot, known.density
     density_shown = (
-        show_with_uncertainty(density.value, density.half_width, "g/mL", decimal_comma=decimal_comma())
+        show_with_uncertainty(density.value, density.half_width, decimal_comma=decimal_comma())
         if density
         else ""
     )
@@ -84,7 +84,7 @@ def _cells(known: LotStanding, scoops: Sequence[Scoop], system: UnitSystem) -> l
         (lot.lot_number, lot.lot_number.casefold()),
         (lot.product, lot.product.casefold()),
         (day_text(lot.arrived_on), lot.arrived_on.isoformat() if lot.arrived_on else ""),
-        (packages_words(lot, system), lot.package_count or 0),
+        (packages_words(lot), lot.package_count or 0),
         (state_words(known.state), list(type(known.state)).index(known.state)),
         (density_shown, density.value if density else 0.0),
         (lines, known.marks[0].down_wall_mm if known.marks else 0.0),

@@ -163,23 +163,24 @@ class ScoopDrawing(QWidget):
         t = tokens()
         rim = view.outline[-1][0]
         painter.setPen(_pen(t.quiet, 1.2))
-        lift, aside = QPointF(0, -GAP), QPointF(-GAP, 0)
+        lift = QPointF(0, -GAP)
         _arrow(painter, view.left(rim) + lift, view.right(rim) + lift, both=True)
-        leftmost = min(view.left(0).x(), view.left(rim).x())
-        _arrow(
-            painter,
-            QPointF(leftmost, view.left(rim).y()) + aside,
-            QPointF(leftmost, view.floor) + aside,
-            both=True,
-        )
+        high = self._length(inner_height_mm(shape))
+        inside = self._fits_inside(view, high)
+        beside = view.left(0).x() + 1.6 * GAP if inside else min(view.left(0).x(), view.left(rim).x()) - GAP
+        _arrow(painter, QPointF(beside, view.left(rim).y()), QPointF(beside, view.floor), both=True)
         painter.setPen(QColor(t.text))
         painter.setFont(ui_font(0.95))
         metrics = QFontMetricsF(painter.font())
-        across, high = self._length(2 * view.outline[-1][1]), self._length(inner_height_mm(shape))
+        across = self._length(2 * view.outline[-1][1])
         middle = QPointF(view.axis - metrics.horizontalAdvance(across) / 2, view.left(rim).y() - 1.6 * GAP)
         painter.drawText(middle, across)
-        beside = leftmost - 1.7 * GAP - metrics.horizontalAdvance(high)
-        painter.drawText(QPointF(beside, (view.left(rim).y() + view.floor + metrics.ascent()) / 2), high)
+        start = beside + 0.7 * GAP if inside else beside - 0.7 * GAP - metrics.horizontalAdvance(high)
+        painter.drawText(QPointF(start, (view.left(rim).y() + view.floor + metrics.ascent()) / 2), high)
+
+    def _fits_inside(self, view: _View, text: str) -> bool:
+        narrowest = 2 * min(half for _, half in view.outline) * view.scale
+        return narrowest >= _widest([text]) + 4 * GAP
 
     def _paint_words(
         self, painter: QPainter, words: list[str], at: QPointF, colour: str, to_the_left: bool = False
@@ -195,24 +196,26 @@ class ScoopDrawing(QWidget):
             painter.drawText(QRectF(x, top + number * line, width + 2, line), 0, text)
 
     def _view(self, shape: Shape, with_sizes: bool) -> _View:
+        if not with_sizes:
+            left, right = _widest(self._old_words()), _widest([*self._new_words(), *self._move_words()])
+            return self._fit(
+                shape, left + 2 * GAP if left else GAP, right + 2 * GAP if right else GAP, MARGIN
+            )
+        view = self._fit(shape, 0, 0, 3.5 * GAP)
+        high = self._length(inner_height_mm(shape))
+        if self._fits_inside(view, high):
+            return view
+        return self._fit(shape, _widest([high]) + 2 * GAP, 0, 3.5 * GAP)
+
+    def _fit(self, shape: Shape, left: float, right: float, above: float) -> _View:
+        """The scoop as large as it goes between what is written at its left, its right and above it."""
         outline = outline_mm(shape)
         width_mm, height_mm = 2 * max(half for _, half in outline), outline[-1][0]
-        left, right = self._gutters(with_sizes)
-        above = 3.5 * GAP if with_sizes else MARGIN
         room_x = max(self.width() - left - right - 2 * MARGIN, 40.0)
         room_y = max(self.height() - above - MARGIN - WALL, 40.0)
         scale = min(room_x / width_mm, room_y / height_mm)
         spare = max(room_y - height_mm * scale, 0) / 2
-        axis = MARGIN + left + room_x / 2
-        return _View(outline, axis, self.height() - MARGIN - spare, scale)
-
-    def _gutters(self, with_sizes: bool) -> tuple[float, float]:
-        """Room at the left and at the right for what is written there."""
-        if with_sizes and self._shape is not None:
-            side = _widest([self._length(inner_height_mm(self._shape))]) + 2 * GAP
-            return side, GAP
-        left, right = _widest(self._old_words()), _widest([*self._new_words(), *self._move_words()])
-        return (left + 2 * GAP if left else GAP), (right + 2 * GAP if right else GAP)
+        return _View(outline, MARGIN + left + room_x / 2, self.height() - MARGIN - spare, scale)
 
     def _new_words(self) -> list[str]:
         if self._new_mm is None or self._level(self._new_mm) is None:

@@ -1,0 +1,165 @@
+"""A lot: what stands on the bag and the delivery note."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date
+
+from PySide6.QtCore import QCoreApplication
+from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.fields import Captioned, DayField, Suggestions, TextField
+from calibrator.desk.forms.form import Form
+from calibrator.desk.parts import add_all, column, label, row
+from calibrator.model import Composition, Lot, PackageKind, UnitSystem, new_id
+from calibrator.units import Kind
+
+BAG_MASSES = {UnitSystem.FARM: ("50 lb", "25 lb", "25 kg"), UnitSystem.METRIC: ("25 kg", "20 kg", "10 kg")}
+LONGEST_NOTE = 300
+MOST_PACKAGES = 10_000
+WHOLE_PCT = 100.0
+
+
+class LotForm(Form[Lot]):
+    """Only the lot number is asked for; all else can follow."""
+
+    kind = Lot
+
+    def __init__(self, desk: Desk, *, brief: bool = False) -> None:
+        super().__init__(desk)
+        self.number = TextField(self.tr("Lot number"), self.tr("As printed on the bag or its tag."))
+        self.product = TextField(self.tr("Product"), longest=80)
+        self.arrived_on = DayField(self.tr("Arrived on"), self._today)
+        self.made_on = DayField(self.tr("Made on"), self._today)
+        self.package = QComboBox()
+        self.package.addItem(self.tr("Bags"), PackageKind.BAG)
+        self.package.addItem(self.tr("Totes"), PackageKind.TOTE)
+        count = self.tr("How many")
+        self.count = Amount(desk, count, Kind.COUNT, optional=True, lowest=1, highest=MOST_PACKAGES, hint="")
+        self.mass = Amount(desk, self.tr("Weight of each"), Kind.MASS, optional=True, hint="")
+        self.masses = Suggestions(self.tr("Often:"))
+        self.parts = {
+            "protein_pct": self._percent(self.tr("Protein")),
+            "fat_pct": self._percent(self.tr("Fat")),
+            "fibre_pct": self._percent(self.tr("Fibre")),
+            "ash_pct": self._percent(self.tr("Ash")),
+            "moisture_pct": self._percent(self.tr("Moisture")),
+        }
+        self.medicated = QCheckBox(self.tr("Medicated powder"))
+        self.note = TextField(self.tr("Note"), longest=LONGEST_NOTE)
+        self._trouble = label("", tone="bad")
+        self._caution = label(medicated_caution(), "caution")
+        self._later = QWidget()
+        self._lay_out()
+        for part in (self._later, self.made_on):
+            part.setVisible(not brief)
+        self._watch()
+        self.enter_moves_on()
+
+    def fill_in(self, thing: Lot | None) -> None:
+        lot = thing or Lot(id="", farm_id="", lot_number="")
+        self.masses.offer(BAG_MASSES[self.desk.system])
+        self.number.set_text(lot.lot_number)
+        self.product.set_text(lot.product)
+        self.arrived_on.set_day(lot.arrived_on if thing else self._today())
+        self.made_on.set_day(lot.made_on)
+        self.package.setCurrentIndex(self.package.findData(lot.package))
+        self.count.set_value(lot.package_count)
+        self.mass.set_value(lot.package_mass_g, lot.package_mass_typed)
+        for name, field in self.parts.items():
+            field.set_value(getattr(lot.composition, name))
+        self.medicated.setChecked(lot.medicated)
+        self.note.set_text(lot.note)
+        self._trouble.hide()
+
+    def made(self) -> Lot | None:
+        farm = self.desk.farm
+        if farm is None or not self._sound():
+            return None
+        count, mass = self.count.value(), self.mass.value()
+        lot = self.thing or Lot(id=new_id(), farm_id=farm.id, lot_number="")
+        return replace(
+            lot,
+            lot_number=self.number.text(),
+            product=self.product.text(),
+            made_on=self.made_on.day(),
+            arrived_on=self.arrived_on.day(),
+            package=PackageKind(self.package.currentData()),
+            package_count=None if count is None else round(count),
+            package_mass_g=mass,
+            package_mass_typed=self.mass.told() if mass is not None else "",
+            composition=Composition(**{name: field.value() for name, field in self.parts.items()}),
+            medicated=self.medicated.isChecked(),
+            note=self.note.text(),
+        )
+
+    def _percent(self, caption: str) -> Amount:
+        return Amount(self.desk, caption, Kind.PERCENT, optional=True, lowest=0, highest=WHOLE_PCT, hint="")
+
+    def _lay_out(self) -> None:
+        kind = Captioned(self.tr("Comes in"), self.package)
+        told = self.tr(
+            "From the label, percent of the powder. Leave empty what it does not say; it can follow later."
+        )
+        later = column(
+            row(kind, self.count, column(self.mass, self.masses), spacing=24),
+            label(self.tr("Label composition"), "heading"),
+            label(told, "quiet"),
+            row(*self.parts.values(), spacing=12),
+            self.note,
+        )
+        later.setContentsMargins(0, 0, 0, 0)
+        self._later.setLayout(later)
+        names = row(self.number, self.product, spacing=24)
+        days = row(self.arrived_on, self.made_on, spacing=24)
+        add_all(self.body, (names, days, self._later, self.medicated, self._caution, self._trouble))
+        self.body.addStretch(1)
+
+    def _watch(self) -> None:
+        for text in (self.number, self.product, self.arrived_on, self.made_on, self.note):
+            text.edited.connect(self.edited)
+        for amount in (self.count, self.mass, *self.parts.values()):
+            amount.edited.connect(self.edited)
+        self.masses.chosen.connect(self.mass.take)
+        self.package.activated.connect(self.edited)
+        self.medicated.toggled.connect(self._caution.setVisible)
+        self.medicated.toggled.connect(self.edited)
+        self._caution.hide()
+
+    def _today(self) -> date:
+        return self.desk.clock().date()
+
+    def _sound(self) -> bool:
+        fields = (self.count, self.mass, *self.parts.values())
+        numbers = [field.understood() for field in fields]
+        days = [self.arrived_on.understood(), self.made_on.understood()]
+        if not all([self._numbered(), *numbers, *days]):
+            return False
+        self._trouble.setText(self._contradiction())
+        self._trouble.setVisible(bool(self._trouble.text()))
+        return not self._trouble.text()
+
+    def _numbered(self) -> bool:
+        if not self.number.text():
+            self.number.say(self.tr("Type the lot number: each lot is weighed for itself."), wrong=True)
+        return bool(self.number.text())
+
+    def _contradiction(self) -> str:
+        made, arrived = self.made_on.day(), self.arrived_on.day()
+        if made and arrived and made > arrived:
+            return self.tr("It was made after it arrived. Check both days.")
+        told = [value for field in self.parts.values() if (value := field.value()) is not None]
+        if sum(told) > WHOLE_PCT:
+            return self.tr("Protein, fat, fibre, ash and moisture together are more than 100 %. Check them.")
+        return ""
+
+
+def medicated_caution() -> str:
+    """Who decides about a medicated powder."""
+    return QCoreApplication.translate(
+        "Cautions",
+        "Medicated powder: the product label and the feed tag say how much, for which calves and for how "
+        "long; ask the veterinarian before feeding it otherwise. Keep it apart and mark the scoop.",
+    )

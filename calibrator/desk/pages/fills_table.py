@@ -1,0 +1,76 @@
+"""What was weighed of a lot: fills and spot fills in their order, struck-out ones with the reason."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtGui import QBrush, QColor, QFont
+
+from calibrator.desk.speech import day_text
+from calibrator.desk.theme import tokens
+from calibrator.desk.words import way_words
+from calibrator.model import Fill, SpotFill
+
+Index = QModelIndex | QPersistentModelIndex
+NOWHERE = QModelIndex()
+COLUMNS = 6
+
+
+class FillsModel(QAbstractTableModel):
+    """One row a weighing."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._fills: list[Fill | SpotFill] = []
+
+    def show(self, fills: Sequence[Fill | SpotFill]) -> None:
+        """Show these weighings instead."""
+        self.beginResetModel()
+        self._fills = list(fills)
+        self.endResetModel()
+
+    def rowCount(self, parent: Index = NOWHERE) -> int:
+        return 0 if parent.isValid() else len(self._fills)
+
+    def columnCount(self, parent: Index = NOWHERE) -> int:
+        return 0 if parent.isValid() else COLUMNS
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if not index.isValid():
+            return None
+        fill = self._fills[index.row()]
+        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
+            return self._cells(fill)[index.column()]
+        if role == Qt.ItemDataRole.FontRole and not fill.counts and index.column() < COLUMNS - 1:
+            font = QFont()
+            font.setStrikeOut(True)
+            return font
+        if role == Qt.ItemDataRole.ForegroundRole and not fill.counts:
+            return QBrush(QColor(tokens().quiet))
+        return None
+
+    def headerData(
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> Any:
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        if role != Qt.ItemDataRole.DisplayRole or orientation != Qt.Orientation.Horizontal:
+            return None
+        return (
+            self.tr("Bag"),
+            self.tr("Filled"),
+            self.tr("Weight"),
+            self.tr("By"),
+            self.tr("On"),
+            self.tr("Struck out because"),
+        )[section]
+
+    def _cells(self, fill: Fill | SpotFill) -> tuple[str, ...]:
+        bag = str(fill.bag) if isinstance(fill, Fill) else self.tr("spot fill")
+        weight = fill.typed
+        if isinstance(fill, Fill) and fill.scoopfuls > 1:
+            weight = self.tr("{weight} for {count} scoopfuls").format(weight=weight, count=fill.scoopfuls)
+        day = day_text(fill.at.astimezone().date())
+        return bag, way_words(fill.way), weight, fill.by, day, fill.struck_reason or ""

@@ -1,0 +1,152 @@
+"""One lot in full: what was signed off, what was weighed, what its label says, who changed what."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QFrame, QHeaderView, QLayout, QTableView, QTabWidget, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.history import HistoryList
+from calibrator.desk.forms.lot_form import medicated_caution
+from calibrator.desk.pages.fills_table import FillsModel
+from calibrator.desk.parts import clear, column, label, row, scrolled, set_tone
+from calibrator.desk.speech import day_text, decimal_comma
+from calibrator.desk.standing import LotStanding, LotState
+from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.figure_block import FigureBlock
+from calibrator.desk.words import mark_words, packages_words, state_tone, state_words, step_words
+from calibrator.model import Composition, Fill, Lot, Mark, Scoop, SignOff, SpotFill, WeighIn
+from calibrator.units import show_mass, show_percent, show_with_uncertainty
+
+
+class LotDetail(QFrame):
+    """A panel beneath the table of lots."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self.setProperty("kind", "card")
+        self.heading = label("", "heading", wrap=False)
+        self.state = label("", "tag", wrap=False)
+        self.caution = label(medicated_caution(), "caution")
+        self.standing_words = label("", "quiet")
+        self._blocks = row(spacing=4 * SPACE)
+        self.about = label("")
+        self.history = HistoryList(desk)
+        self.fills_model = FillsModel(self)
+        self.fills = QTableView()
+        self.fills.setModel(self.fills_model)
+        self.fills.verticalHeader().hide()
+        self.fills.setShowGrid(False)
+        self.fills.setAccessibleName(self.tr("Fills of this lot"))
+        self.fills.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
+        self.fills.horizontalHeader().setStretchLastSection(True)
+        self.fills.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        self.tabs = QTabWidget()
+        self.tabs.setAccessibleName(self.tr("Parts of the lot"))
+        self.tabs.addTab(_page(self._blocks, self.standing_words), self.tr("Signed off"))
+        self.tabs.addTab(self.fills, self.tr("Fills"))
+        self.tabs.addTab(_page(self.about, self.history), self.tr("Label and history"))
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(2 * SPACE, SPACE, 2 * SPACE, SPACE)
+        layout.setSpacing(SPACE)
+        layout.addLayout(row(self.heading, self.state, None))
+        layout.addWidget(self.caution)
+        layout.addWidget(self.tabs, 1)
+
+    def show_lot(self, known: LotStanding | None) -> None:
+        """Show one lot; None where none is chosen."""
+        self.setVisible(known is not None)
+        if known is None:
+            return
+        lot = known.lot
+        self.heading.setText(f"{lot.lot_number}  {lot.product}".strip())
+        self.state.setText(state_words(known.state))
+        set_tone(self.state, state_tone(known.state))
+        self.caution.setVisible(lot.medicated)
+        self._show_signed(known)
+        self.about.setText("\n".join(self._about(lot)))
+        self.fills_model.show(self._weighed(lot))
+        self.history.show_of(Lot, lot.id)
+
+    def _weighed(self, lot: Lot) -> list[Fill | SpotFill]:
+        found: list[Fill | SpotFill] = []
+        for weigh_in in self.desk.records.every(WeighIn, lot.farm_id, lot_id=lot.id):
+            found.extend(self.desk.records.fills(weigh_in.id))
+        return [*found, *self.desk.records.spot_fills(lot.id)]
+
+    def _show_signed(self, known: LotStanding) -> None:
+        clear(self._blocks)
+        self.standing_words.setText("\n".join(self._where(known)))
+        if signed := known.sign_off:
+            names = {scoop.id: scoop.name for scoop in self.desk.records.every(Scoop, signed.farm_id)}
+            self._add_level(known, signed, names)
+            for mark in known.marks:
+                self._add_mark(mark, names)
+        self._blocks.addStretch(1)
+
+    def _where(self, known: LotStanding) -> list[str]:
+        lines = []
+        if known.open_weigh_in and known.state is not LotState.FINISHED:
+            text = self.tr("A weigh-in is under way; it stands at this step: {step}.")
+            lines.append(text.format(step=step_words(known.open_weigh_in.step)))
+        signed = known.sign_off
+        if signed is None:
+            return [*lines, self.tr("Nothing is signed off yet for this lot.")]
+        text = self.tr("Signed off on {day} by {who}: {fills} fills from {bags} bags.")
+        day = day_text(signed.at.astimezone().date())
+        return [*lines, text.format(day=day, who=signed.by, fills=signed.fills, bags=signed.bags)]
+
+    def _add_level(self, known: LotStanding, signed: SignOff, names: dict[str, str]) -> None:
+        level = FigureBlock()
+        text = self.tr("{low} to {high} (95 %)")
+        between = text.format(low=self._mass(signed.level_low_g), high=self._mass(signed.level_high_g))
+        caption = self.tr("{scoop}, struck level").format(scoop=names.get(signed.scoop_id, ""))
+        level.tell(caption, self._mass(signed.level_mean_g), between)
+        self._blocks.addWidget(level)
+        if density := known.density:
+            block = FigureBlock()
+            comma = decimal_comma()
+            spread = show_with_uncertainty(density.value, density.half_width, "g/mL", decimal_comma=comma)
+            told = f"{density.value:.3f} g/mL"
+            block.tell(self.tr("Bulk density"), told.replace(".", ",") if comma else told, spread)
+            self._blocks.addWidget(block)
+
+    def _add_mark(self, mark: Mark, names: dict[str, str]) -> None:
+        block = FigureBlock()
+        caption = self.tr("{scoop}, line down the wall").format(scoop=names.get(mark.scoop_id, ""))
+        note = self.tr("for {target}").format(target=self._mass(mark.target_mass_g))
+        block.tell(caption, mark_words(mark, self.desk.system), note)
+        self._blocks.addWidget(block)
+
+    def _mass(self, mass_g: float) -> str:
+        return show_mass(mass_g, self.desk.system, decimal_comma=decimal_comma())
+
+    def _about(self, lot: Lot) -> list[str]:
+        days = self.tr("Arrived {arrived}, made {made}.").format(
+            arrived=day_text(lot.arrived_on), made=day_text(lot.made_on)
+        )
+        lines = [days, packages_words(lot, self.desk.system), self._composition(lot.composition), lot.note]
+        if lot.finished_on:
+            lines.append(self.tr("The last of it was fed on {day}.").format(day=day_text(lot.finished_on)))
+        return [line for line in lines if line]
+
+    def _composition(self, composition: Composition) -> str:
+        named = (
+            (self.tr("protein"), composition.protein_pct),
+            (self.tr("fat"), composition.fat_pct),
+            (self.tr("fibre"), composition.fibre_pct),
+            (self.tr("ash"), composition.ash_pct),
+            (self.tr("moisture"), composition.moisture_pct),
+        )
+        told = [
+            f"{name} {show_percent(pct, decimal_comma=decimal_comma())}"
+            for name, pct in named
+            if pct is not None
+        ]
+        return self.tr("Label: {parts}.").format(parts=", ".join(told)) if told else ""
+
+
+def _page(*items: QWidget | QLayout) -> QWidget:
+    inner = QWidget()
+    inner.setLayout(column(*items, None))
+    return scrolled(inner)

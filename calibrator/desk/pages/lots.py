@@ -1,0 +1,257 @@
+"""Lots: what came, what was weighed in, what is in use; adding and correcting."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date
+from functools import partial
+
+from PySide6.QtCore import QModelIndex, QSortFilterProxyModel, Qt
+from PySide6.QtWidgets import QHeaderView, QLineEdit, QSplitter, QStackedWidget, QTableView, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.lot_form import LotForm
+from calibrator.desk.page import Page
+from calibrator.desk.pages.lot_detail import LotDetail
+from calibrator.desk.pages.lots_table import LOT_ROLE, SORT_ROLE, LotsModel
+from calibrator.desk.parts import button, card, column, label, row, scrolled
+from calibrator.desk.standing import LotStanding, LotState, Standing, standing
+from calibrator.desk.theme import SPACE
+from calibrator.model import Lot, Scoop
+
+NEW = "new"
+PRODUCT, ARRIVED = 1, 2
+
+
+class LotsPage(Page):
+    """The table with the chosen lot beneath it, or the form in their place."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__(desk, "")
+        self.title.setText(self.tr("Lots"))
+        self._now: Standing | None = None
+        self._chosen = ""
+        self._existing = ""
+        self._make_table()
+        self.detail = LotDetail(desk)
+        self.form = LotForm(desk)
+        self._make_buttons()
+        self.stack = QStackedWidget()
+        self.stack.addWidget(self._table_part())
+        self.stack.addWidget(self._form_part())
+        self.body.addWidget(self.stack, 1)
+
+    def reload(self) -> None:
+        farm = self.desk.farm
+        if farm is None:
+            return
+        self._now = standing(self.desk.records, farm)
+        self.model.show(self._now.lots, self.desk.records.every(Scoop, farm.id), self.desk.system)
+        self._choose(self._chosen)
+        if not self.form.typed:
+            self.form.load(self.form.thing)
+
+    def open(self, thing_id: str) -> None:
+        if thing_id == NEW:
+            self.start_new()
+        elif thing_id:
+            self.search.clear()
+            self.stack.setCurrentIndex(0)
+            self._choose(thing_id)
+
+    def start_new(self) -> None:
+        """The form for a lot that came; one that is half filled in is taken up again."""
+        if not (self.form.thing is None and self.form.typed):
+            self.form.load(None)
+        self._form_heading.setText(self.tr("New lot"))
+        self._show_form()
+
+    def correct(self) -> None:
+        """The form for the chosen lot."""
+        known = self.chosen
+        if known is None:
+            return
+        if self.form.thing is None or self.form.thing.id != known.lot.id or not self.form.typed:
+            self.form.load(known.lot)
+        self._form_heading.setText(self.tr("Correct lot {number}").format(number=known.lot.lot_number))
+        self._show_form()
+
+    def keep(self) -> None:
+        """Keep the lot as typed, unless another one has its number."""
+        made = self.form.made()
+        if made is None or self._is_double(made):
+            return
+        kept = self.desk.attempt(partial(self.desk.records.keep, made, by=self.desk.initials))
+        if kept is not None:
+            self.form.load(None)
+            self.desk.say(self.tr("Lot {number} is kept.").format(number=kept.lot_number))
+            self.open(kept.id)
+            self.table.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    @property
+    def chosen(self) -> LotStanding | None:
+        return self._now.lot(self._chosen) if self._now else None
+
+    def unkept(self) -> str:
+        """What is typed here and not kept yet; blank where all is kept."""
+        return self._form_heading.text() if self.form.typed else ""
+
+    def _make_table(self) -> None:
+        self.model = LotsModel(self)
+        self.sorted = QSortFilterProxyModel(self)
+        self.sorted.setSourceModel(self.model)
+        self.sorted.setSortRole(SORT_ROLE)
+        self.sorted.setFilterCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+        self.sorted.setFilterKeyColumn(-1)
+        self.table = QTableView()
+        self.table.setModel(self.sorted)
+        self.table.setSortingEnabled(True)
+        self.table.sortByColumn(ARRIVED, Qt.SortOrder.DescendingOrder)
+        self.table.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
+        self.table.setSelectionMode(QTableView.SelectionMode.SingleSelection)
+        self.table.setTabKeyNavigation(False)
+        self.table.setShowGrid(False)
+        self.table.setWordWrap(False)
+        self.table.verticalHeader().hide()
+        self.table.setAccessibleName(self.tr("Lots"))
+        header = self.table.horizontalHeader()
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(PRODUCT, QHeaderView.ResizeMode.Stretch)
+        header.setMinimumSectionSize(64)
+        header.setHighlightSections(False)
+        self.table.selectionModel().currentRowChanged.connect(self._row_chosen)
+
+    def _make_buttons(self) -> None:
+        self.search = QLineEdit()
+        self.search.setPlaceholderText(self.tr("Part of a number, product, status …"))
+        self.search.setClearButtonEnabled(True)
+        self.search.textChanged.connect(self._search_for)
+        self.add_button = button(self.tr("&Add a lot"), self.start_new)
+        self.weigh_button = button(self.tr("We&igh in"), self._weigh_in, "main")
+        self.correct_button = button(self.tr("&Correct"), self.correct)
+        self.finished_button = button(self.tr("&Finished"), self._finish)
+        self.keep_button = button(self.tr("&Keep"), self.keep, "main")
+        self.back_button = button(self.tr("&Go back without keeping"), self._go_back)
+
+    def _table_part(self) -> QWidget:
+        caption = label(self.tr("Fi&nd"), wrap=False)
+        caption.setBuddy(self.search)
+        self.search.setAccessibleName(self.tr("Find"))
+        self._none_yet = label(self.tr("No lot yet. Add the one that stands in the store."), "quiet")
+        self._halves = QSplitter(Qt.Orientation.Vertical)
+        self._halves.setChildrenCollapsible(False)
+        self._halves.addWidget(self.table)
+        self._halves.addWidget(self.detail)
+        self._halves.setStretchFactor(0, 3)
+        self._halves.setStretchFactor(1, 2)
+        part = QWidget()
+        layout = column(
+            row(caption, self.search, self.add_button),
+            self._none_yet,
+            self._halves,
+            row(self.weigh_button, self.correct_button, self.finished_button, None),
+        )
+        layout.setStretch(2, 1)
+        layout.setContentsMargins(0, 0, 0, 0)
+        part.setLayout(layout)
+        return part
+
+    def _form_part(self) -> QWidget:
+        self._form_heading = label("", "heading")
+        inner = QWidget()
+        inside = column(card(self._form_heading, self.form), None)
+        inside.setContentsMargins(0, 0, SPACE, 0)
+        inner.setLayout(inside)
+        part = QWidget()
+        layout = column(scrolled(inner), row(self.keep_button, self.back_button, None))
+        layout.setContentsMargins(0, 0, 0, 0)
+        part.setLayout(layout)
+        return part
+
+    def _show_form(self) -> None:
+        self.stack.setCurrentIndex(1)
+        self.form.start()
+
+    def _go_back(self) -> None:
+        self.form.load(None)
+        self.stack.setCurrentIndex(0)
+        self.table.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _search_for(self, text: str) -> None:
+        self.sorted.setFilterFixedString(text.strip())
+        self._choose(self._chosen)
+
+    def _choose(self, lot_id: str) -> None:
+        """Select a lot's row, or the first one where it is not in view."""
+        source = self.model.row_of(lot_id)
+        index = (
+            self.sorted.mapFromSource(self.model.index(source or 0, 0))
+            if source is not None
+            else QModelIndex()
+        )
+        if not index.isValid():
+            index = self.sorted.index(0, 0)
+        self.table.setCurrentIndex(index)
+        self._row_chosen(index)
+
+    def _row_chosen(self, index: QModelIndex) -> None:
+        if index.isValid():
+            self._chosen = str(index.data(LOT_ROLE))
+        known = self.chosen if index.isValid() else None
+        self.detail.show_lot(known)
+        for made in (self.weigh_button, self.correct_button, self.finished_button):
+            made.setEnabled(known is not None)
+        self._none_yet.setVisible(self.model.rowCount() == 0)
+        finished = known is not None and known.state is LotState.FINISHED
+        self.finished_button.setText(self.tr("Back into &use") if finished else self.tr("&Finished"))
+        under_way = known is not None and known.open_weigh_in is not None
+        self.weigh_button.setText(self.tr("Go on we&ighing") if under_way else self.tr("We&igh in"))
+
+    def _weigh_in(self) -> None:
+        if self._chosen:
+            self.desk.go_to.emit("weigh_in", self._chosen)
+
+    def _finish(self) -> None:
+        known = self.chosen
+        if known is None:
+            return
+        if known.lot.finished_on is not None:
+            self._keep_finished(None)
+            return
+        question = self.tr("Was the last of lot {number} fed? It can be taken back into use at any time.")
+        self.desk.ask.confirm(
+            question.format(number=known.lot.lot_number), self.tr("Finished"), self._finish_now
+        )
+
+    def _finish_now(self) -> None:
+        self._keep_finished(self.desk.clock().date())
+
+    def _keep_finished(self, day: date | None) -> None:
+        known = self.chosen
+        if known is not None:
+            telling = replace(known.lot, finished_on=day)
+            self.desk.attempt(partial(self.desk.records.keep, telling, by=self.desk.initials))
+
+    def _is_double(self, made: Lot) -> bool:
+        others = self.desk.records.every(Lot, made.farm_id)
+        same = [lot for lot in others if lot.id != made.id and _alike(lot.lot_number, made.lot_number)]
+        if not same:
+            return False
+        self._existing = same[0].id
+        text = self.tr("Lot {number} is entered already.").format(number=same[0].lot_number)
+        self.form.number.say(text, wrong=True)
+        question = self.tr(
+            "Lot {number} is entered already. If more of it came, correct its number of bags. Open it? "
+            "What you typed here stays until you keep it or go back."
+        )
+        self.desk.ask.confirm(
+            question.format(number=same[0].lot_number), self.tr("Open it"), self._open_existing
+        )
+        return True
+
+    def _open_existing(self) -> None:
+        self.open(self._existing)
+
+
+def _alike(one: str, other: str) -> bool:
+    return "".join(one.split()).casefold() == "".join(other.split()).casefold()

@@ -1,0 +1,239 @@
+"""The first start: farm, scale, scoop, first lot, one small step after another. Each is kept at once."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from functools import partial
+
+from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QRadioButton, QStackedWidget, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.emblem import Emblem
+from calibrator.desk.forms.fields import TextField, focus_on
+from calibrator.desk.forms.form import Form
+from calibrator.desk.forms.lot_form import LotForm
+from calibrator.desk.forms.scale_form import ScaleForm
+from calibrator.desk.forms.scoop_form import ScoopForm
+from calibrator.desk.page import Page
+from calibrator.desk.parts import button, card, column, label, row, scrolled
+from calibrator.desk.standing import FirstStep, first_step
+from calibrator.desk.theme import SPACE
+from calibrator.model import Farm, Lot, Scale, Scoop, UnitSystem, new_id
+
+WIDEST = 820
+STEPS = tuple(FirstStep)
+
+
+class FarmStep(QWidget):
+    """The farm's name, and which units it thinks in."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self.name = TextField(self.tr("Name of the farm"))
+        self.farm_units = QRadioButton(self.tr("Farm units: oz, lb, qt, gal, in, °F"))
+        self.metric_units = QRadioButton(self.tr("Metric: g, kg, L, mm, °C"))
+        self._units = QButtonGroup(self)
+        for choice in (self.farm_units, self.metric_units):
+            self._units.addButton(choice)
+        self.farm_units.setChecked(True)
+        told = self.tr("Either can be typed at any time, and the choice can be changed later.")
+        shown = label(self.tr("Numbers are shown in"))
+        layout = column(self.name, shown, self.farm_units, self.metric_units, label(told, "quiet"), None)
+        layout.setContentsMargins(0, 0, 0, 0)
+        self.setLayout(layout)
+
+    def load(self, farm: Farm | None) -> None:
+        if farm is not None:
+            self.name.set_text(farm.name)
+            (self.metric_units if farm.units is UnitSystem.METRIC else self.farm_units).setChecked(True)
+
+    def made(self) -> Farm | None:
+        """The farm as typed; None without a name, which is said beside it."""
+        if not self.name.filled():
+            focus_on(self.name)
+            return None
+        farm = self.desk.farm or Farm(id=new_id(), name="")
+        units = UnitSystem.METRIC if self.metric_units.isChecked() else UnitSystem.FARM
+        return replace(farm, name=self.name.text(), units=units)
+
+
+class WelcomePage(Page):
+    """One step at a time; a step that was kept is shown again when one goes back to it."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__(desk, "")
+        self.title.setText(self.tr("Welcome"))
+        self.body.removeWidget(self.title)
+        self._step: FirstStep | None = None
+        self.farm_step = FarmStep(desk)
+        self.scale_form, self.scoop_form, self.lot_form = (
+            ScaleForm(desk, self.tr("Kitchen scale")),
+            ScoopForm(desk),
+            LotForm(desk, brief=True),
+        )
+        self._place = label("", "quiet")
+        self._heading = label("", "heading")
+        self._about = label("")
+        self.back_button = button(self.tr("Bac&k"), self._back)
+        self.leave_button = button(self.tr("Go on &later"), self._later, "link")
+        self.next_button = button(self.tr("Keep and go &on"), self.keep, "main")
+        self._lay_out()
+
+    @property
+    def step(self) -> FirstStep:
+        """The step that is open."""
+        return self._step or FirstStep.FARM
+
+    def reload(self) -> None:
+        if self._step is None:
+            self._show(first_step(self.desk.records, self.desk.farm) or FirstStep.LOT)
+
+    def open(self, thing_id: str) -> None:
+        self._show(first_step(self.desk.records, self.desk.farm) or FirstStep.LOT)
+
+    def keep(self) -> None:
+        """Keep what this step asks for and open the next one."""
+        if self.step is FirstStep.FARM:
+            self._keep_farm()
+        elif self.step is FirstStep.SCALE:
+            self._keep_thing(self.scale_form)
+        elif self.step is FirstStep.SCOOP:
+            self._keep_thing(self.scoop_form)
+        else:
+            self._keep_lot()
+
+    def unkept(self) -> str:
+        """What is typed here and not kept yet; blank where all is kept."""
+        forms = (self.scale_form, self.scoop_form, self.lot_form)
+        return self._heading.text() if any(form.typed for form in forms) else ""
+
+    def _keep_farm(self) -> None:
+        made = self.farm_step.made()
+        if made is None:
+            return
+        kept = self.desk.attempt(partial(self.desk.records.keep, made, by=self.desk.initials))
+        if kept is not None:
+            self.desk.show_farm(kept.id)
+            self._go_on()
+
+    def _keep_thing(self, form: Form[Scale] | Form[Scoop]) -> None:
+        if form.thing is not None and not form.typed:
+            self._go_on()
+            return
+        made = form.made()
+        if made is None:
+            return
+        kept = self.desk.attempt(partial(self.desk.records.keep, made, by=self.desk.initials))
+        if kept is not None:
+            self._go_on()
+
+    def _keep_lot(self) -> None:
+        made = self.lot_form.made()
+        if made is None:
+            return
+        kept = self.desk.attempt(partial(self.desk.records.keep, made, by=self.desk.initials))
+        if kept is not None:
+            self._step = None
+            self.desk.go_to.emit("weigh_in", kept.id)
+
+    def _go_on(self) -> None:
+        self._show(STEPS[STEPS.index(self.step) + 1])
+
+    def _back(self) -> None:
+        self._show(STEPS[max(STEPS.index(self.step) - 1, 0)])
+
+    def _later(self) -> None:
+        self._step = None
+        self.desk.go_to.emit("today", "")
+
+    def _show(self, step: FirstStep) -> None:
+        """Open a step with what is kept of it; what is typed there and not kept stays."""
+        self._step = step
+        place = STEPS.index(step)
+        self._stack.setCurrentIndex(place)
+        heading, about = self._words(step)
+        text = self.tr("Step {number} of {count}: {name}")
+        self._place.setText(text.format(number=place + 1, count=len(STEPS), name=heading))
+        self._heading.setText(heading)
+        self._about.setText(about)
+        self.back_button.setVisible(place > 0)
+        self.leave_button.setVisible(self.desk.farm is not None)
+        last = step is FirstStep.LOT
+        self.next_button.setText(self.tr("Keep and weigh it &in") if last else self.tr("Keep and go &on"))
+        self._fill_in(step)
+
+    def _fill_in(self, step: FirstStep) -> None:
+        records, farm = self.desk.records, self.desk.farm
+        if step is FirstStep.FARM or farm is None:
+            self.farm_step.load(farm)
+            focus_on(self.farm_step.name)
+            return
+        if step is FirstStep.SCALE:
+            _load(self.scale_form, records.every(Scale, farm.id))
+        elif step is FirstStep.SCOOP:
+            _load(self.scoop_form, records.every(Scoop, farm.id))
+        else:
+            _load(self.lot_form, records.every(Lot, farm.id))
+
+    def _words(self, step: FirstStep) -> tuple[str, str]:
+        return {
+            FirstStep.FARM: (
+                self.tr("Your farm"),
+                self.tr(
+                    "This program finds out what a scoop of milk replacer weighs, lot by lot, and where its "
+                    "fill line belongs. Four short steps, then the first weigh-in."
+                ),
+            ),
+            FirstStep.SCALE: (
+                self.tr("The scale"),
+                self.tr("The one on which scoopfuls will be weighed. Both figures stand on its plate."),
+            ),
+            FirstStep.SCOOP: (
+                self.tr("The scoop"),
+                self.tr(
+                    "Choose its shape and measure it inside with a ruler. Or fill it with water and weigh "
+                    "that, which is surer."
+                ),
+            ),
+            FirstStep.LOT: (
+                self.tr("The first lot"),
+                self.tr("The powder that is fed now or comes next. Only its lot number is needed."),
+            ),
+        }[step]
+
+    def _lay_out(self) -> None:
+        self._stack = QStackedWidget()
+        for part in (self.farm_step, self.scale_form, self.scoop_form, self.lot_form):
+            inner = QWidget()
+            inside = column(part, None)
+            inside.setContentsMargins(0, 0, SPACE, 0)
+            inner.setLayout(inside)
+            self._stack.addWidget(scrolled(inner))
+        head = QHBoxLayout()
+        head.setSpacing(2 * SPACE)
+        head.addWidget(Emblem())
+        head.addLayout(column(self.title, self._place, spacing=0), 1)
+        inside_card = column(self._heading, self._about, self._stack)
+        inside_card.setStretch(2, 1)
+        frame = card(inside_card)
+        foot = row(self.back_button, self.leave_button, None, self.next_button)
+        middle = QWidget()
+        middle.setMaximumWidth(WIDEST)
+        inside = QVBoxLayout(middle)
+        inside.setContentsMargins(0, SPACE, 0, SPACE)
+        inside.setSpacing(2 * SPACE)
+        inside.addLayout(head)
+        inside.addWidget(frame, 1)
+        inside.addLayout(foot)
+        across = QHBoxLayout()
+        across.addStretch(1)
+        across.addWidget(middle, 100)
+        across.addStretch(1)
+        self.body.addLayout(across, 1)
+
+
+def _load(form: Form[Scale] | Form[Scoop] | Form[Lot], things: list[Scale] | list[Scoop] | list[Lot]) -> None:
+    if not form.typed:
+        form.load(things[-1] if things else None)  # type: ignore[arg-type]
+    form.start()
