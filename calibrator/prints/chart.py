@@ -51,7 +51,7 @@ def _width(facts: WallChart, landscape: bool) -> float:
 
 def _rate_mm(facts: WallChart, said: Words) -> float:
     """Groups tell their rates above their rows; a single one tells it below the head."""
-    return 0.0 if len(facts.groups) > 1 else 10.0 + 3.5 * len(said.tongues)
+    return 0.0 if len(facts.groups) > 1 else 10.4 + 2.6 * len(said.tongues)
 
 
 def _room(facts: WallChart, said: Words, landscape: bool, foot: Foot) -> tuple[float, float]:

@@ -21,7 +21,7 @@ from calibrator.prints.sheet import Sheet
 
 LEAST_TYPE_MM = 9.0
 LARGEST_TYPE_MM = 16.0
-_ROW_PAD = 1.3
+_ROW_PAD = 1.15
 _WIDEST_NOTE = 60.0
 
 

@@ -50,7 +50,7 @@ def lay_foot(facts: WallChart, said: Words, width_mm: float) -> Foot:
             [" ".join(cautions(facts, t))],
             column,
             _MOST_MM,
-            _SIZE if count == 1 else 3.5,
+            _SIZE if count == 1 else 3.3,
             _LEAST,
             Weight.SEMIBOLD,
             _LEADING,

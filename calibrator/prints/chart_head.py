@@ -5,14 +5,14 @@ from __future__ import annotations
 from calibrator.prints import words
 from calibrator.prints.chart_facts import WallChart
 from calibrator.prints.emblems import octagon
-from calibrator.prints.fit import fit_block, fit_line, plain
+from calibrator.prints.fit import Fitted, fit_block, fit_line, plain
 from calibrator.prints.languages import Words
 from calibrator.prints.lot_mark import draw_lot, lay_lot
 from calibrator.prints.page import BLACK, WHITE, Anchor, Box, Weight
 from calibrator.prints.sheet import Sheet, centre_baseline
 
 TITLE_MM = 9.0
-LOT_BOX_MM = 44.0
+LOT_BOX_MM = 41.0
 HEAD_MM = TITLE_MM + LOT_BOX_MM + 2.0
 _LOT_SHARE = 0.56
 _BORDER = 1.2
@@ -70,7 +70,7 @@ def _lot(sheet: Sheet, facts: WallChart, said: Words, box: Box) -> None:
 
 
 def _stop(sheet: Sheet, facts: WallChart, said: Words, box: Box) -> None:
-    number_mm = 13.0
+    number_mm = 12.0
     sheet.frame(box, 0.8)
     radius = min(13.5, box.width_mm * 0.19)
     x, y = box.x_mm + radius + 2.5, box.y_mm + (box.height_mm - number_mm) / 2
@@ -96,15 +96,21 @@ def _sign_type(said: Words) -> float:
 
 def _number(sheet: Sheet, facts: WallChart, said: Words, box: Box) -> None:
     sheet.rule(box.x_mm, box.y_mm, box.right_mm, box.y_mm, 0.4)
-    number = said.joined(lambda t: t(words.CHART_NUMBER).format(number=facts.number), " / ")
     has_old = facts.replaces is not None
-    room = box.width_mm * (0.46 if has_old else 1.0) - 4
-    told = fit_line(number, room, 7.6, 3.0, Weight.BOLD)
-    baseline = centre_baseline(box.y_mm + box.height_mm / 2, told.size_mm)
-    sheet.text(told.text, box.x_mm + 2.5, baseline, told.size_mm, Weight.BOLD)
+    number = said.each(lambda t: t(words.CHART_NUMBER).format(number=facts.number))
+    _number_lines(sheet, number, box, box.width_mm * (0.44 if has_old else 0.95) - 2.5, 7.6, Anchor.START)
     if not has_old:
         return
     old = said.each(lambda t: t(words.CHART_REPLACES).format(old=facts.replaces))
-    block = fit_block(old, box.width_mm * 0.5, box.height_mm - 1.5, 4.6, 2.8, Weight.SEMIBOLD, 1.12)
-    top = box.y_mm + (box.height_mm - len(block.lines) * block.size_mm * 1.12) / 2
-    sheet.lines(block, box.right_mm - 2.5, top, Weight.SEMIBOLD, Anchor.END, leading=1.12)
+    _number_lines(sheet, old, box, box.width_mm * 0.48, 5.2, Anchor.END)
+
+
+def _number_lines(
+    sheet: Sheet, told: tuple[str, ...], box: Box, room_mm: float, largest_mm: float, anchor: Anchor
+) -> None:
+    """A line to a language, all at one size, in the middle of the box's height."""
+    size = min(fit_line(line, room_mm, largest_mm, 2.8, Weight.BOLD).size_mm for line in told)
+    size = min(size, (box.height_mm - 1.5) / len(told) / 1.12)
+    top = box.y_mm + (box.height_mm - len(told) * size * 1.12) / 2
+    x = box.x_mm + 2.5 if anchor is Anchor.START else box.right_mm - 2.5
+    sheet.lines(Fitted(told, size), x, top, Weight.BOLD, anchor, leading=1.12)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from calibrator.prints.chart_columns import (
     LARGEST_TYPE_MM,
@@ -20,6 +20,7 @@ FLAG_MM = 7.0
 _GUTTER = 4.5
 _WIDEST_GUTTER = 16.0
 _STEP = 0.5
+_MOST_AIR = 3.0
 _FLOOR = 4.0  # for charts that no paper holds at a legible size: never overlap, whatever comes
 
 
@@ -129,7 +130,7 @@ def split(made: Sequence[Band], room_mm: float) -> tuple[tuple[Band, ...], ...]:
 
 def styles(rows: Sequence[RowCells]) -> Iterator[tuple[Style, ...]]:
     """Series of styles, each from the largest type down. Names of several scoops must stand in the rows."""
-    named = any(len(part.told) > 1 for cells in rows for part in cells.parts)
+    named = any(part.name for cells in rows for part in cells.parts)
     stackable = any(len(cells.parts) > 1 for cells in rows)
     for stacked in (False, True) if stackable else (False,):
         for told in (True,) if named else (True, False):
@@ -159,4 +160,16 @@ def best_layout(
     groups: Sequence[Sequence[RowCells]], headings: Sequence[float], rooms: Mapping[bool, tuple[float, float]]
 ) -> Layout | None:
     """The best one; None where a single row does not fit any paper."""
-    return min(layouts(groups, headings, rooms), key=lambda layout: layout.rank, default=None)
+    best = min(layouts(groups, headings, rooms), key=lambda layout: layout.rank, default=None)
+    return _aired(best, rooms[best.landscape][1]) if best else None
+
+
+def _aired(layout: Layout, room_mm: float) -> Layout:
+    """The same with what is left of the height given to the rows."""
+    air = min((room_mm - sum(b.height_mm for b in page)) / len(page) for page in layout.pages)
+    air = max(0.0, min(_MOST_AIR, air))
+    pages = tuple(
+        tuple(replace(band, height_mm=band.height_mm + air) if band.row else band for band in page)
+        for page in layout.pages
+    )
+    return replace(layout, pages=pages)

@@ -91,8 +91,10 @@ def _legend(sheet: Sheet, layout: Layout, facts: WallChart, said: Words, box: Bo
         x = box.x_mm + number * room
         high = 1.3 * _LEGEND
         sheet.put(*scoop(Box(x, baseline - high + 0.9, 1.3 * high, high), part.way, part.filled))
-        line = fit_line(part.told[0], room - 1.45 * high - 1.0, _LEGEND, _LEAST, Weight.SEMIBOLD)
-        sheet.text(line.text, x + 1.45 * high, baseline, line.size_mm, Weight.SEMIBOLD)
+        told_room = room - 1.45 * high - 1.0
+        lines = fit_block(part.ways, told_room, 1.4 * _LEGEND, _LEGEND, 1.8, Weight.SEMIBOLD, 1.1)
+        top = baseline - 0.32 * high - 0.55 * len(lines.lines) * lines.size_mm
+        sheet.lines(lines, x + 1.45 * high, top, Weight.SEMIBOLD, leading=1.1)
 
 
 def _kinds(layout: Layout) -> list[PartCell]:
@@ -112,7 +114,8 @@ def draw_bands(
         if band.row is None:
             _group(sheet, facts, said, band.group, box)
         else:
-            draw_row(sheet, band.row, layout.shape, columns, top)
+            spare = band.height_mm - layout.shape.height_mm
+            draw_row(sheet, band.row, layout.shape, columns, top + spare / 2)
             if band.row.today:
                 _today(sheet, said, box)
             else:
@@ -144,7 +147,9 @@ def _today(sheet: Sheet, said: Words, box: Box) -> None:
     sheet.put(Shape(polygon(flag), fill=BLACK))
     told = said.each(words.TODAY)
     largest = 3.4 if len(told) == 1 else 2.3
-    size = min(fit_line(t, box.height_mm - 1.5, largest, 1.6, Weight.BOLD).size_mm for t in told)
+    size = min(
+        fit_line(t, box.height_mm - 2 * _TODAY_BORDER - 1.0, largest, 1.6, Weight.BOLD).size_mm for t in told
+    )
     for number, text in enumerate(told):
         x = box.x_mm + 0.5 * (FLAG_MM - 1.2) + size * (0.34 + 1.15 * (number - (len(told) - 1) / 2))
         sheet.text(text, x, middle, size, Weight.BOLD, Anchor.MIDDLE, angle_deg=-90, ink=WHITE)

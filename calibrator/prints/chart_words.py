@@ -31,7 +31,13 @@ class PartCell:
     pictures: int
     way: FillWay
     filled: float
-    told: tuple[str, ...]
+    ways: tuple[str, ...]
+    name: str = ""
+
+    @property
+    def told(self) -> tuple[str, ...]:
+        """The lines below the number and its picture."""
+        return (" / ".join(self.ways), *((self.name,) if self.name else ()))
 
 
 @dataclass(frozen=True)

@@ -6,6 +6,7 @@ import re
 import unicodedata
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from calibrator.prints.fonts import width_mm
 from calibrator.prints.page import Weight
@@ -16,6 +17,7 @@ _ELLIPSIS = "…"
 _STEPS = 24
 
 
+@lru_cache(maxsize=4096)
 def plain(text: str) -> str:
     """A name as it may stand on paper: one line, without control, direction or stacked combining characters.
 

@@ -1,10 +1,11 @@
-"""The words on a scoop label: lot, warning, scoop, dates, number."""
+"""The words on a scoop label: lot, warning, number, dates, the scoop's name."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
+from functools import cached_property
 
 from calibrator.prints import words
 from calibrator.prints.fit import Fitted, fit_block, plain
@@ -12,12 +13,18 @@ from calibrator.prints.label_facts import ScoopLabel
 from calibrator.prints.languages import Words
 from calibrator.prints.lot_mark import LotMark, draw_lot, lay_lot
 from calibrator.prints.page import BLACK, WHITE, Box, Item, Weight
+from calibrator.prints.place import moved
 from calibrator.prints.sheet import Sheet
 
-_SMALL = 2.5
-_NAME = 3.4
-_TAIL, _HEAD, _HEAD_LEAST = 11.0, 5.4, 3.4
+_SMALL, _NAME, _ONLY = 2.6, 3.4, 3.3
+_TAIL, _HEAD, _HEAD_LEAST = 10.5, 5.2, 3.2
 _LEADING = 1.18
+_BETWEEN = 3.0
+_ONE_COLUMN: tuple[float, ...] = (34.0, 38.0, 43.0, 49.0, 56.0, 64.0, 74.0, 86.0, 98.0)
+_TWO_COLUMNS = ((34.0, 30.0), (40.0, 34.0), (50.0, 38.0), (62.0, 42.0))
+_SCALES = (1.5, 1.25, 1.0, 0.9, 0.8)
+_AMPLE = 0.5  # share of the room that words larger than needed may take
+_FEWEST_PARTS = 2  # the warning and the number stay, whatever else has to go
 
 
 @dataclass(frozen=True)
@@ -35,87 +42,149 @@ class _Part:
 
 
 @dataclass(frozen=True)
-class Info:
-    """The words laid into a width."""
+class _Column:
+    """Parts below each other, the lot number above them where there is one."""
 
     width_mm: float
-    before: tuple[_Part, ...]
-    lot: LotMark
-    after: tuple[_Part, ...]
+    head: _Part | None
+    lot: LotMark | None
+    parts: tuple[_Part, ...]
 
     @property
     def height_mm(self) -> float:
-        return sum(p.height_mm for p in (*self.before, *self.after)) + self.lot.height_mm
+        head = self.head.height_mm if self.head else 0.0
+        return head + (self.lot.height_mm if self.lot else 0.0) + sum(part.height_mm for part in self.parts)
 
 
-def lay_info(label: ScoopLabel, said: Words, width_mm: float, height_mm: float | None = None) -> Info:
-    """Lay the words into a width; given a height too small for all, the least needed ones give way."""
-    before = (_part([said.joined(words.LOT, " / ")], width_mm, _SMALL, Weight.BOLD),)
-    lot = lay_lot(label.lot_number, width_mm, _TAIL, _HEAD, _HEAD_LEAST)
-    after = tuple(_after(label, said, width_mm))
-    info = Info(width_mm, before, lot, after)
-    while height_mm is not None and info.height_mm > height_mm and len(info.after) > 1:
-        info = Info(width_mm, before, lot, info.after[:-1])
-    if height_mm is not None and info.height_mm > height_mm:
-        scale = max(0.55, (height_mm - sum(p.height_mm for p in info.after) - 1.0) / (lot.height_mm + _SMALL))
-        smaller = lay_lot(
-            label.lot_number, width_mm, _TAIL * scale, _HEAD * scale, _HEAD_LEAST * min(1, scale)
-        )
-        info = Info(width_mm, (), smaller, info.after)
-    return info
+@dataclass(frozen=True)
+class Info:
+    """The words laid out in one column or two."""
+
+    columns: tuple[_Column, ...]
+
+    @property
+    def width_mm(self) -> float:
+        return sum(c.width_mm for c in self.columns) + _BETWEEN * (len(self.columns) - 1)
+
+    @cached_property
+    def height_mm(self) -> float:
+        return max(column.height_mm for column in self.columns)
+
+    def items(self) -> tuple[Item, ...]:
+        """The items, the top left corner at the origin."""
+        x = 0.0
+        placed: list[Item] = []
+        for column in self.columns:
+            placed += moved(_column_items(column), x, 0.0)
+            x += column.width_mm + _BETWEEN
+        return tuple(placed)
+
+
+def lay_info(
+    label: ScoopLabel, said: Words, width_mm: float, height_mm: float, piece: tuple[int, int] = (1, 1)
+) -> Info | None:
+    """The narrowest words that keep within a width and a height; smaller, then fewer, where they must be.
+
+    None where not even lot, warning and number fit.
+    """
+    for lot_lines in (3, 1):
+        for kept in range(7, _FEWEST_PARTS - 1, -1):
+            for scale in _SCALES:
+                for widths in _arrangements(width_mm, scale):
+                    info = _arranged(label, said, widths, scale, kept, lot_lines, piece)
+                    if info.height_mm <= height_mm:
+                        return info
+    return None
+
+
+def _arrangements(width_mm: float, scale: float) -> list[tuple[float, ...]]:
+    """One or two columns, the narrowest first; the full width where all are too wide."""
+    large, room = max(1.0, scale), width_mm * (_AMPLE if scale > 1 else 1.0)
+    chosen = [(large * one,) for one in _ONE_COLUMN] + [(large * a, large * b) for a, b in _TWO_COLUMNS]
+    fitting = [widths for widths in chosen if sum(widths) + _BETWEEN * (len(widths) - 1) <= room]
+    return sorted(fitting, key=sum) or ([(width_mm,)] if scale <= 1 else [])
+
+
+def _arranged(
+    label: ScoopLabel,
+    said: Words,
+    widths: tuple[float, ...],
+    scale: float,
+    kept: int,
+    lot_lines: int,
+    piece: tuple[int, int],
+) -> Info:
+    first, rest = widths[0], widths[-1]
+    head = _part([said.joined(words.LOT, " / ")], first, _SMALL * scale, Weight.BOLD, 0.0)
+    lot = lay_lot(label.lot_number, first, _TAIL * scale, _HEAD * scale, _HEAD_LEAST * scale, lot_lines)
+    only = _only(said, first, scale)
+    others = tuple(_others(label, said, rest, scale, piece))[: kept - 1]
+    if len(widths) == 1:
+        return Info((_Column(first, head, lot, (only, *others)),))
+    return Info((_Column(first, head, lot, (only,)), _Column(rest, None, None, others)))
 
 
 def _part(
-    lines: list[str], width_mm: float, size_mm: float, weight: Weight, gap_mm: float = 0.5, most: int = 4
+    lines: Sequence[str],
+    width_mm: float,
+    size_mm: float,
+    weight: Weight,
+    gap_mm: float = 0.5,
+    most: int = 4,
+    least: float = 0.86,
 ) -> _Part:
     room = most * size_mm * _LEADING
-    return _Part(fit_block(lines, width_mm, room, size_mm, size_mm * 0.86, weight, _LEADING), weight, gap_mm)
+    return _Part(fit_block(lines, width_mm, room, size_mm, size_mm * least, weight, _LEADING), weight, gap_mm)
 
 
-def _after(label: ScoopLabel, said: Words, width_mm: float) -> Iterator[_Part]:
-    only = fit_block(said.each(words.ONLY_THIS_LOT), width_mm - 2, 9.6, 3.1, 2.3, Weight.BOLD, _LEADING)
-    yield _Part(only, Weight.BOLD, 0.4, reversed=True)
-    name = said.each(lambda t: t(words.SCOOP_NAME).format(name=plain(label.scoop_name)))
-    yield _part([name[0]], width_mm, _NAME, Weight.SEMIBOLD, 1.0, most=2)
-    yield _part(list(_number(label, said)), width_mm, _SMALL, Weight.SEMIBOLD)
-    yield _part(
-        list(said.each(lambda t: t(words.WEIGHED_IN).format(date=t.date(label.weighed_in_on)))),
-        width_mm,
-        _SMALL,
-        Weight.REGULAR,
-    )
+def _only(said: Words, width_mm: float, scale: float) -> _Part:
+    size = _ONLY * scale
+    told = said.each(words.ONLY_THIS_LOT)
+    room = len(told) * size * _LEADING
+    fitted = fit_block(told, width_mm - 2.0, room, size, size * 0.7, Weight.BOLD, _LEADING)
+    return _Part(fitted, Weight.BOLD, 0.4, reversed=True)
+
+
+def _others(
+    label: ScoopLabel, said: Words, width_mm: float, scale: float, piece: tuple[int, int]
+) -> Iterator[_Part]:
+    """In the order of their use; the last ones go first where room is short."""
+    small = _SMALL * scale
+    yield _part(_number(label, said, piece), width_mm, small, Weight.SEMIBOLD, 0.8)
+    yield _part(_dated(said, words.WEIGHED_IN, label.weighed_in_on), width_mm, small, Weight.SEMIBOLD, 0.3)
+    name = said.tongues[0](words.SCOOP_NAME).format(name=plain(label.scoop_name))
+    yield _part([name], width_mm, _NAME * scale, Weight.SEMIBOLD, 0.7, 2)
     for day, phrase in ((label.arrived_on, words.ARRIVED), (label.made_on, words.MADE)):
         if day is not None:
-            yield _part([_dated(said, phrase, day)], width_mm, _SMALL, Weight.REGULAR, 0.2, most=2)
+            yield _part(_dated(said, phrase, day), width_mm, small, Weight.REGULAR, 0.3)
 
 
-def _dated(said: Words, phrase: str, day: date) -> str:
-    return said.joined(lambda t: t(phrase).format(date=t.date(day)))
+def _dated(said: Words, phrase: str, day: date) -> tuple[str, ...]:
+    return said.each(lambda t: t(phrase).format(date=t.date(day)))
 
 
-def _number(label: ScoopLabel, said: Words) -> tuple[str, ...]:
+def _number(label: ScoopLabel, said: Words, piece: tuple[int, int]) -> tuple[str, ...]:
     phrase = words.LABEL_NUMBER if label.replaces is None else words.LABEL_REPLACES
-    return said.each(lambda t: t(phrase).format(number=label.number, old=label.replaces))
+    told = said.each(lambda t: t(phrase).format(number=label.number, old=label.replaces))
+    if piece[1] == 1:
+        return told
+    return told + said.each(lambda t: t(words.PIECE_OF).format(piece=piece[0], pieces=piece[1]))
 
 
-def info_items(info: Info) -> tuple[Item, ...]:
-    """The items, the info's top left corner at the origin."""
-    sheet = Sheet(info.width_mm, info.height_mm)
-    top = 0.0
-    for part in info.before:
-        top = _draw(sheet, part, info.width_mm, top)
-    top = draw_lot(sheet, info.lot, 0.0, top)
-    for part in info.after:
-        top = _draw(sheet, part, info.width_mm, top)
+def _column_items(column: _Column) -> tuple[Item, ...]:
+    sheet = Sheet(column.width_mm, column.height_mm)
+    top = _draw(sheet, column.head, column.width_mm, 0.0) if column.head else 0.0
+    top = draw_lot(sheet, column.lot, 0.0, top) if column.lot else top
+    for part in column.parts:
+        top = _draw(sheet, part, column.width_mm, top)
     return sheet.page().items
 
 
 def _draw(sheet: Sheet, part: _Part, width_mm: float, top_mm: float) -> float:
-    bottom = top_mm + part.height_mm
-    top = top_mm + part.gap_mm
+    bottom, top = top_mm + part.height_mm, top_mm + part.gap_mm
     if part.reversed:
         sheet.frame(Box(0, top, width_mm, bottom - top), None, BLACK)
-    ink = WHITE if part.reversed else BLACK
     pad = 0.6 if part.reversed else 0.0
+    ink = WHITE if part.reversed else BLACK
     sheet.lines(part.fitted, pad * 1.6, top + pad, part.weight, ink=ink, leading=_LEADING)
     return bottom

@@ -1,63 +1,65 @@
-"""Sheets of scoop labels."""
+"""Sheets of scoop labels, at true scale."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from calibrator.prints import words
-from calibrator.prints.check_bars import BARS_HEIGHT_MM, bars
 from calibrator.prints.errors import DoesNotFit
 from calibrator.prints.fit import plain
-from calibrator.prints.label_facts import LabelSheet
+from calibrator.prints.label_facts import LabelForm, LabelSheet
+from calibrator.prints.label_pages import check_grid, grid_pages, shelf_pages, shelf_room
 from calibrator.prints.label_strip import Piece, strip
+from calibrator.prints.label_wrap import wraps
 from calibrator.prints.languages import Words
-from calibrator.prints.page import Box, Document, Page
-from calibrator.prints.place import moved
-from calibrator.prints.sheet import Sheet, paper_mm
-
-_GAP = 6.0
+from calibrator.prints.page import Document, Page
+from calibrator.prints.sheet import paper_mm
 
 
 def scoop_labels(facts: LabelSheet) -> Document:
-    """Labels at true scale, several to a page. Raises DoesNotFit."""
+    """Labels at true scale, several to a page. Raises DoesNotFit; CannotCompute for no scoop's sizes."""
     if not facts.labels or not all(label.lines for label in facts.labels):
         raise DoesNotFit("There is no line to print yet. Sign off a weigh-in first.")
+    if any(line.down_wall_mm <= 0 for label in facts.labels for line in label.lines):
+        raise DoesNotFit("A line must lie below the rim. Choose another scoop or weight.")
     said = Words.of(facts.languages)
-    pages = _plain_pages(facts, said)
-    return Document(
-        f"{said.joined(words.LABEL_SHEET, ' / ')} {plain(facts.labels[0].lot_number)}", tuple(pages)
-    )
+    facts = replace(facts, labels=tuple(replace(one, copies=max(1, one.copies)) for one in facts.labels))
+    title = f"{said.joined(words.LABEL_SHEET, ' / ')} {plain(facts.labels[0].lot_number)}"
+    return Document(title, tuple(_grid(facts, said) if facts.grid else _plain(facts, said)))
 
 
-def _pieces(facts: LabelSheet, said: Words) -> Iterator[Piece]:
-    for label in facts.labels:
-        piece = strip(label, facts, said)
-        yield from [piece] * label.copies
+def _grid(facts: LabelSheet, said: Words) -> Iterator[Page]:
+    """Strips only: a wrap has its own outline."""
+    grid, paper = facts.grid, paper_mm(facts.paper)
+    assert grid is not None
+    check_grid(grid, paper)
+    size = (grid.width_mm, grid.height_mm)
+    pieces = [piece for one in facts.labels for piece in [strip(one, facts, said, size)] * one.copies]
+    return grid_pages(pieces, grid, paper)
 
 
-def _plain_pages(facts: LabelSheet, said: Words) -> Iterator[Page]:
-    """Shelves of labels from the top down, each page with its check bars at the foot."""
-    pieces = sorted(_pieces(facts, said), key=lambda piece: -piece.height_mm)
-    while pieces:
-        sheet = Sheet(*paper_mm(facts.paper))
-        body = sheet.body
-        room = Box(body.x_mm, body.y_mm, body.width_mm, body.height_mm - BARS_HEIGHT_MM - _GAP)
-        placed = _fill(sheet, room, pieces)
-        if not placed:
-            raise DoesNotFit("This scoop is too tall for a label on this paper. Use larger paper.")
-        pieces = pieces[placed:]
-        bars(sheet, said, Box(body.x_mm, body.bottom_mm - BARS_HEIGHT_MM, body.width_mm, BARS_HEIGHT_MM))
-        yield sheet.page()
+def _plain(facts: LabelSheet, said: Words) -> list[Page]:
+    """The paper upright, or lying where that saves pages."""
+    told = (*said.each(words.CHECK_BAR), *said.each(_how(facts.form)))
+    found: list[list[Page]] = []
+    refusal: DoesNotFit | None = None
+    for landscape in (False, True):
+        paper = paper_mm(facts.paper, landscape=landscape)
+        try:
+            found.append(list(shelf_pages(_pieces(facts, said, shelf_room(paper)), paper, told)))
+        except DoesNotFit as error:
+            refusal = refusal or error
+    if refusal and not found:
+        raise refusal
+    return min(found, key=len)
 
 
-def _fill(sheet: Sheet, room: Box, pieces: list[Piece]) -> int:
-    """Place what fits, in order; returns how many were placed."""
-    x, y, shelf = room.x_mm, room.y_mm, 0.0
-    for placed, piece in enumerate(pieces):
-        if x + piece.width_mm > room.right_mm + 1e-9:
-            x, y, shelf = room.x_mm, y + shelf + _GAP, 0.0
-        if y + piece.height_mm > room.bottom_mm or piece.width_mm > room.width_mm:
-            return placed
-        sheet.put(*moved((*piece.items, *piece.outline), x, y))
-        x, shelf = x + piece.width_mm + _GAP, max(shelf, piece.height_mm)
-    return len(pieces)
+def _pieces(facts: LabelSheet, said: Words, room: tuple[float, float]) -> list[Piece]:
+    if facts.form is LabelForm.WRAP:
+        return [p for one in facts.labels for p in wraps(one, facts, said, room) * one.copies]
+    return [p for one in facts.labels for p in [strip(one, facts, said)] * one.copies]
+
+
+def _how(form: LabelForm) -> str:
+    return words.WRAP_HOW if form is LabelForm.WRAP else words.LABEL_HOW

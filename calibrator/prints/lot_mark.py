@@ -12,7 +12,6 @@ from calibrator.prints.sheet import Sheet
 TAIL = 4
 _GAP = 0.06  # between the two parts, share of the tail's size
 _UP, _DOWN = 0.84, 0.26  # room above and below a baseline, shares of the size
-_MOST_LINES = 3
 
 
 @dataclass(frozen=True)
@@ -41,28 +40,33 @@ class LotMark:
         return _GAP * self.tail_mm
 
 
-def lay_lot(lot_number: str, room_mm: float, tail_mm: float, head_mm: float, least_mm: float) -> LotMark:
+def lay_lot(
+    lot_number: str, room_mm: float, tail_mm: float, head_mm: float, least_mm: float, most_lines: int = 3
+) -> LotMark:
     """Lay a lot number into a width: on one line where that leaves it large enough, else on several.
 
-    A number too long for three lines at `least_mm` loses its beginning, never its end.
+    A number too long for `most_lines` at `least_mm` loses its beginning, never its end.
     """
     lot = plain(lot_number) or "–"
     head, tail = lot[:-TAIL].strip(), lot[-TAIL:]
     tail_size = fit_line(tail, room_mm, tail_mm, least_mm, Weight.BOLD).size_mm
-    rest = room_mm - width_mm(tail, tail_size, Weight.BOLD) - _GAP * tail_size
     natural = width_mm(head, 1.0, Weight.BOLD)
-    if natural * least_mm * 1.15 <= rest:
-        return LotMark((head,), min(head_mm, rest / natural if head else head_mm), tail, tail_size, True)
-    lines, size = _head_lines(head, room_mm, head_mm, least_mm)
+    for shrunk in (tail_size, 0.9 * tail_size, 0.8 * tail_size):
+        rest = room_mm - width_mm(tail, shrunk, Weight.BOLD) - _GAP * shrunk
+        if natural * least_mm * 1.1 <= rest:
+            return LotMark((head,), min(head_mm, rest / natural if head else head_mm), tail, shrunk, True)
+    lines, size = _head_lines(head, room_mm, head_mm, least_mm, most_lines)
     return LotMark(lines, size, tail, tail_size, False)
 
 
-def _head_lines(head: str, room_mm: float, head_mm: float, least_mm: float) -> tuple[tuple[str, ...], float]:
+def _head_lines(
+    head: str, room_mm: float, head_mm: float, least_mm: float, most_lines: int
+) -> tuple[tuple[str, ...], float]:
     size = fit_line(head, room_mm, head_mm, least_mm, Weight.BOLD).size_mm
     lines = wrap(head, room_mm, size, Weight.BOLD)
-    if len(lines) > _MOST_LINES:
-        kept = cut_start(head, room_mm * (_MOST_LINES - 0.4), size, Weight.BOLD)
-        lines = wrap(kept, room_mm, size, Weight.BOLD)[:_MOST_LINES]
+    if len(lines) > most_lines:
+        kept = cut_start(head, room_mm * (most_lines - (0.4 if most_lines > 1 else 0.0)), size, Weight.BOLD)
+        lines = wrap(kept, room_mm, size, Weight.BOLD)[:most_lines]
     return tuple(lines), size
 
 

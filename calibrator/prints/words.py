@@ -24,15 +24,18 @@ RIM_EDGE = QT_TRANSLATE_NOOP("Prints", "RIM EDGE")
 SCOOP_NAME = QT_TRANSLATE_NOOP("Prints", "Scoop: {name}")
 LABEL_NUMBER = QT_TRANSLATE_NOOP("Prints", "Label {number}")
 LABEL_REPLACES = QT_TRANSLATE_NOOP("Prints", "Label {number} · replaces {old}")
-HALF = QT_TRANSLATE_NOOP("Prints", "half")
 FULL_SCOOPS_MORE = QT_TRANSLATE_NOOP("Prints", "+ {count} level")
-JOIN_HERE = QT_TRANSLATE_NOOP("Prints", "overlap")
 PIECE_OF = QT_TRANSLATE_NOOP("Prints", "piece {piece} of {pieces}")
 LABEL_SHEET = QT_TRANSLATE_NOOP("Prints", "Scoop labels")
 LABEL_HOW = QT_TRANSLATE_NOOP(
     "Prints",
     "Cut along the thin lines. Dry the scoop, put the black edge flush with the rim and press down the wall. "
     "Take off every older label and line.",
+)
+WRAP_HOW = QT_TRANSLATE_NOOP(
+    "Prints",
+    "Cut along the thin lines. Dry the scoop, put the black edge flush with the rim all round and let each "
+    "end overlap to the dashed line, lines level. Take off every older label and line.",
 )
 CHECK_BAR = QT_TRANSLATE_NOOP(
     "Prints",
@@ -61,19 +64,16 @@ TAPPED = QT_TRANSLATE_NOOP("Prints", "tapped")
 LINE_DOWN = QT_TRANSLATE_NOOP("Prints", "water line {length} below the rim")
 MIX_LINE_DOWN = QT_TRANSLATE_NOOP("Prints", "mix line {length} below the rim")
 MAKES = QT_TRANSLATE_NOOP("Prints", "makes {volume}")
-FILL_UP_TO = QT_TRANSLATE_NOOP("Prints", "powder in, then water up to {volume}")
 RUNS_OVER = QT_TRANSLATE_NOOP("Prints", "too much for {vessel}")
 THE_VESSEL = QT_TRANSLATE_NOOP("Prints", "the vessel")
-CALVES_RANGE = QT_TRANSLATE_NOOP("Prints", "{first} to {last} calves")
 PER_CALF_MIX = QT_TRANSLATE_NOOP("Prints", "{volume} of mix per calf")
-PER_CALF_WATER = QT_TRANSLATE_NOOP("Prints", "{volume} of water per calf, powder on top")
+PER_CALF_WATER = QT_TRANSLATE_NOOP("Prints", "{volume} of water per calf")
 RATE_ON_WATER = QT_TRANSLATE_NOOP("Prints", "{powder} of powder on top of every {volume} of water")
 RATE_MADE_UP = QT_TRANSLATE_NOOP("Prints", "{powder} of powder made up with water to {volume}")
 RATE_PER_FINISHED = QT_TRANSLATE_NOOP("Prints", "{powder} of powder in every {volume} of mix as fed")
-RATE_SOLIDS = QT_TRANSLATE_NOOP("Prints", "{solids} solids (powder ÷ mix, by weight)")
-RATE_DRY_MATTER = QT_TRANSLATE_NOOP("Prints", "{solids} dry matter (dry matter ÷ mix, by weight)")
+RATE_SOLIDS = QT_TRANSLATE_NOOP("Prints", "{solids} solids, powder by weight of mix")
+RATE_DRY_MATTER = QT_TRANSLATE_NOOP("Prints", "{solids} dry matter by weight of mix")
 VESSEL = QT_TRANSLATE_NOOP("Prints", "mixed in {vessel}")
-WEIGH_FIRST = QT_TRANSLATE_NOOP("Prints", "Weighing is surer than scooping.")
 
 # Cautions
 SCALD = QT_TRANSLATE_NOOP("Prints", "Water of {limit} or hotter scalds. Keep people and calves away from it.")

@@ -56,16 +56,8 @@
             <translation>Etiqueta {number} · reemplaza la {old}</translation>
         </message>
         <message>
-            <source>half</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
             <source>+ {count} level</source>
             <translation>+ {count} al ras</translation>
-        </message>
-        <message>
-            <source>overlap</source>
-            <translation>traslape</translation>
         </message>
         <message>
             <source>piece {piece} of {pieces}</source>
@@ -78,6 +70,10 @@
         <message>
             <source>Cut along the thin lines. Dry the scoop, put the black edge flush with the rim and press down the wall. Take off every older label and line.</source>
             <translation>Corte por las líneas delgadas. Seque la medida, ponga la orilla negra pareja con el borde y pegue hacia abajo por la pared. Quite toda etiqueta y línea anterior.</translation>
+        </message>
+        <message>
+            <source>Cut along the thin lines. Dry the scoop, put the black edge flush with the rim all round and let each end overlap to the dashed line, lines level. Take off every older label and line.</source>
+            <translation>Corte por las líneas delgadas. Seque la medida, ponga la orilla negra pareja con el borde todo alrededor y traslape cada extremo hasta la línea punteada, con las líneas a nivel. Quite toda etiqueta y línea anterior.</translation>
         </message>
         <message>
             <source>Measure both bars first: one 50 mm, one 2 in. If either is off, throw the sheet away and print again at 100 %, without “fit to page”.</source>
@@ -164,8 +160,16 @@
             <translation>rinde {volume}</translation>
         </message>
         <message>
-            <source>powder in, then water up to {volume}</source>
-            <translation>ponga el polvo y complete con agua hasta {volume}</translation>
+            <source>{volume} of water per calf</source>
+            <translation>{volume} de agua por becerra</translation>
+        </message>
+        <message>
+            <source>{solids} solids, powder by weight of mix</source>
+            <translation>{solids} de sólidos, polvo en peso de la mezcla</translation>
+        </message>
+        <message>
+            <source>{solids} dry matter by weight of mix</source>
+            <translation>{solids} de materia seca en peso de la mezcla</translation>
         </message>
         <message>
             <source>too much for {vessel}</source>
@@ -176,16 +180,8 @@
             <translation>el recipiente</translation>
         </message>
         <message>
-            <source>{first} to {last} calves</source>
-            <translation>{first} a {last} becerras</translation>
-        </message>
-        <message>
             <source>{volume} of mix per calf</source>
             <translation>{volume} de mezcla por becerra</translation>
-        </message>
-        <message>
-            <source>{volume} of water per calf, powder on top</source>
-            <translation>{volume} de agua por becerra, más el polvo</translation>
         </message>
         <message>
             <source>{powder} of powder on top of every {volume} of water</source>
@@ -200,20 +196,8 @@
             <translation>{powder} de polvo en cada {volume} de mezcla servida</translation>
         </message>
         <message>
-            <source>{solids} solids (powder ÷ mix, by weight)</source>
-            <translation>{solids} de sólidos (polvo ÷ mezcla, en peso)</translation>
-        </message>
-        <message>
-            <source>{solids} dry matter (dry matter ÷ mix, by weight)</source>
-            <translation>{solids} de materia seca (materia seca ÷ mezcla, en peso)</translation>
-        </message>
-        <message>
             <source>mixed in {vessel}</source>
             <translation>se mezcla en {vessel}</translation>
-        </message>
-        <message>
-            <source>Weighing is surer than scooping.</source>
-            <translation>Pesar es más seguro que medir.</translation>
         </message>
         <message>
             <source>Water of {limit} or hotter scalds. Keep people and calves away from it.</source>

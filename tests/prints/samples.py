@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 from datetime import date
 
 from calibrator.model import (
@@ -18,7 +19,7 @@ from calibrator.model import (
 )
 from calibrator.prints.chart import wall_chart
 from calibrator.prints.chart_facts import ChartGroup, ChartRow, ScoopPart, WallChart
-from calibrator.prints.label_facts import LabelForm, LabelLine, LabelSheet, LineUse, ScoopLabel
+from calibrator.prints.label_facts import LabelForm, LabelGrid, LabelLine, LabelSheet, LineUse, ScoopLabel
 from calibrator.prints.labels import scoop_labels
 from calibrator.prints.page import Document
 
@@ -27,6 +28,18 @@ QUART = 946.352946
 RED = TaperedCup(rim_diameter_mm=98, floor_diameter_mm=84, height_mm=102)
 TINY = Cylinder(diameter_mm=48, height_mm=28)
 HUGE = Box(length_mm=150, width_mm=140, height_mm=192)
+CONE = TaperedCup(rim_diameter_mm=60, floor_diameter_mm=90, height_mm=70)
+GRID = LabelGrid(
+    columns=2,
+    rows=3,
+    width_mm=101.6,
+    height_mm=84.7,
+    left_mm=4,
+    top_mm=12.7,
+    pitch_x_mm=106.4,
+    pitch_y_mm=84.7,
+    used=1,
+)
 NASTY = "<b>Big & “red”</b> \u202egnirts\u202c 😀 של יום scoop by the north door of the calf barn\nno. 2"
 LONG_LOT = "LOT-2026-NORTH-PLANT-0000418873-LINE-4-SHIFT-B-302A"
 
@@ -121,6 +134,17 @@ def documents() -> Iterator[tuple[str, Document]]:
         "strip_long",
         scoop_labels(sheet(label(lot=LONG_LOT, name=NASTY), label(TINY, lot=LONG_LOT, name=NASTY))),
     )
+    yield "wrap_taper", scoop_labels(sheet(label(), form=LabelForm.WRAP))
+    yield (
+        "wrap_small",
+        scoop_labels(sheet(label(TINY), label(CONE), form=LabelForm.WRAP, languages=("en", "es"))),
+    )
+    yield (
+        "wrap_huge",
+        scoop_labels(sheet(label(HUGE), form=LabelForm.WRAP, languages=("es",), paper=Paper.A4)),
+    )
+    yield "strip_both", scoop_labels(sheet(label(copies=2), label(TINY), languages=("es", "en")))
+    yield "grid", scoop_labels(replace(sheet(label(copies=7)), grid=GRID))
     yield "chart_en", wall_chart(chart())
     yield "chart_both", wall_chart(chart(languages=("en", "es")))
     yield "chart_few", wall_chart(chart(counts=(109, 111, 120)))

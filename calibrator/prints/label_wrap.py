@@ -1,0 +1,177 @@
+"""The label right around a scoop, in as many pieces as the paper asks; its lines stay level all round."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from calibrator.prints import words
+from calibrator.prints.emblems import arrow
+from calibrator.prints.errors import DoesNotFit
+from calibrator.prints.fonts import width_mm
+from calibrator.prints.gauge import MAIN_WIDTH_MM, THIN_WIDTH_MM, Beside, beside
+from calibrator.prints.label_facts import LabelSheet, LineUse, ScoopLabel
+from calibrator.prints.label_info import Info, lay_info
+from calibrator.prints.label_strip import PAD_MM, Piece, edge_height_mm, lowest_mm
+from calibrator.prints.languages import Words
+from calibrator.prints.page import BLACK, WHITE, Anchor, Item, Text, Weight
+from calibrator.prints.place import moved
+from calibrator.prints.sheet import Sheet, centre_baseline
+from calibrator.prints.unrolled import Unrolled, unrolled
+from calibrator.science.scoop import Wrap, wrap
+
+FLAP_MM = 12.0
+_MOST_PIECES = 8
+_START = 3.0
+_APART = 8.0
+_EDGE_WORDS_EVERY = 70.0
+_CLEAR = 0.8
+
+
+def wraps(label: ScoopLabel, facts: LabelSheet, said: Words, room: tuple[float, float]) -> list[Piece]:
+    """The pieces of a wrap, each within `room`. Raises DoesNotFit."""
+    wall = wrap(label.shape, label.wall_thickness_mm)
+    for pieces in range(1, _MOST_PIECES + 1):
+        flat = unrolled(wall, wall.rim_edge_mm / pieces + FLAP_MM)
+        depth = min(wall.wall_length_mm, max(lowest_mm(label) + 3.0, 46.0))
+        left, top, right, bottom = flat.bounds(depth)
+        if right - left <= room[0] and bottom - top <= room[1] and _opens(wall, pieces):
+            return [
+                _piece(label, facts, said, flat, depth, (number, pieces)) for number in range(1, pieces + 1)
+            ]
+    raise DoesNotFit("This scoop is too large for a wrap on this paper. Print the strip label instead.")
+
+
+def _opens(wall: Wrap, pieces: int) -> bool:
+    """A part of a ring of more than half a turn cannot be laid on a wall in one go."""
+    return wall.angle_deg is None or wall.angle_deg / pieces <= 150.0
+
+
+def _piece(
+    label: ScoopLabel, facts: LabelSheet, said: Words, flat: Unrolled, depth: float, piece: tuple[int, int]
+) -> Piece:
+    edge = edge_height_mm(label)
+    inner = flat.length_mm - FLAP_MM
+    info, sag = _info(label, said, flat, depth - edge - 2 * PAD_MM, inner, piece)
+    notes = [beside(line, said, facts.units, facts.resolution_g) for line in label.lines]
+    items: list[Item] = [flat.band(0.0, edge, 0.0, flat.length_mm, BLACK)]
+    items += _edge_words(flat, said, edge, inner)
+    top = edge + PAD_MM + (sag if flat.rim_outside else 0.0)
+    half = info.width_mm / 2 * flat.spread(top + info.height_mm) + _CLEAR
+    items += _flat(info.items(), flat, _START + half, top, info.width_mm)
+    taken = (_START, _START + 2 * half, top - sag - _CLEAR, top + info.height_mm + sag + _CLEAR)
+    items += _lines(flat, notes, taken, inner)
+    x, y, right, bottom = flat.bounds(depth)
+    outline = _outline(flat, depth, inner, edge)
+    return Piece(right - x, bottom - y, moved(items, -x, -y), moved(outline, -x, -y))
+
+
+def _info(
+    label: ScoopLabel, said: Words, flat: Unrolled, height: float, length: float, piece: tuple[int, int]
+) -> tuple[Info, float]:
+    """The words and how far the wall bends away below them."""
+    sag = 0.0
+    for _ in range(3):
+        info = lay_info(label, said, length * 0.6, height - sag, piece)
+        if info is None:
+            raise DoesNotFit("The lot number does not fit around this scoop. Print the strip label instead.")
+        sag = flat.sag_mm(info.width_mm)
+        if info.height_mm + sag <= height:
+            return info, sag
+    raise DoesNotFit("The words do not fit around this scoop. Print the strip label instead.")
+
+
+def _flat(
+    items: Sequence[Item], flat: Unrolled, s_mm: float, d_mm: float, width_mm_: float
+) -> tuple[Item, ...]:
+    """Items laid on the wall with the middle of their top at a place."""
+    x, y = flat.at(s_mm, d_mm)
+    return moved(moved(items, -width_mm_ / 2, 0.0), x, y, flat.angle_deg(s_mm))
+
+
+def _edge_words(flat: Unrolled, said: Words, edge: float, inner: float) -> Iterator[Item]:
+    """The languages in turn along the edge, small where it bends much; each between two arrows."""
+    if edge < 2.0:
+        return
+    told = said.each(words.RIM_EDGE)
+    natural = max(width_mm(text, 1.0, Weight.BOLD) for text in told)
+    size = 0.66 * edge
+    while flat.sag_mm(natural * size) > 0.1 * edge and size > 0.4 * edge:
+        size *= 0.95
+    half = natural * size / 2
+    count = max(1, int(inner / max(2 * half + 4 * edge, _EDGE_WORDS_EVERY / len(told))))
+    for number in range(count):
+        s = inner * (number + 0.5) / count
+        word = Text(told[number % len(told)], 0.0, 0.0, size, Weight.BOLD, Anchor.MIDDLE, ink=WHITE)
+        yield from _flat((word,), flat, s, centre_baseline(edge / 2, size), 0.0)
+        for beside_s in (s - half - edge, s + half + edge):
+            yield from _flat((arrow(0.0, 0.16 * edge, 0.66 * edge, -90, WHITE),), flat, beside_s, 0.0, 0.0)
+
+
+def _lines(
+    flat: Unrolled, notes: Sequence[Beside], taken: tuple[float, float, float, float], inner: float
+) -> Iterator[Item]:
+    """Every line from end to end but for the words; its own weight in it again and again, in turn."""
+    notes = sorted(notes, key=lambda note: note.line.down_wall_mm)
+    spots = list(_spots(notes, taken[1] + 4.0, inner - 2.0))
+    for note in notes:
+        d = note.line.down_wall_mm
+        gaps = [(a, b) for a, b, of in spots if abs(of.line.down_wall_mm - d) < 0.45 * of.size + 0.6]
+        if taken[2] < d < taken[3]:
+            gaps.append((taken[0], taken[1]))
+        width = MAIN_WIDTH_MM if note.main else THIN_WIDTH_MM
+        yield from (flat.stroke(d, a, b, width) for a, b in _between(gaps, flat.length_mm))
+    for start, end, note in spots:
+        yield from _spot(flat, note, (start + end) / 2)
+
+
+def _spots(notes: Sequence[Beside], start: float, end: float) -> Iterator[tuple[float, float, Beside]]:
+    """Where weights stand in the lines: one after the other, the main one first, as often as they fit."""
+    order = sorted(notes, key=lambda note: not note.main)
+    s = start
+    while True:
+        for note in order:
+            width = _spot_width(note)
+            if s + width > end:
+                return
+            yield s, s + width, note
+            s += width + _APART
+
+
+def _spot_text(note: Beside) -> str:
+    half = "½ · " if note.line.use is LineUse.HALF else ""
+    return f"{half}{note.mass}"
+
+
+def _spot_width(note: Beside) -> float:
+    more = width_mm(note.more, note.size * 0.6, Weight.SEMIBOLD)
+    return width_mm(_spot_text(note), note.size, note.weight, True) + (more + 1.2 if note.more else 0.0) + 2.4
+
+
+def _spot(flat: Unrolled, note: Beside, s_mm: float) -> Iterator[Item]:
+    width, size = _spot_width(note), note.size
+    baseline = centre_baseline(0.0, size)
+    items: list[Item] = [Text(_spot_text(note), 1.2, baseline, size, note.weight, figures=True)]
+    if note.more:
+        x = 2.4 + width_mm(_spot_text(note), size, note.weight, True)
+        items.append(Text(note.more, x, centre_baseline(0.0, size * 0.6), size * 0.6, Weight.SEMIBOLD))
+    yield from _flat(items, flat, s_mm, note.line.down_wall_mm, width)
+
+
+def _between(gaps: Sequence[tuple[float, float]], length: float) -> Iterator[tuple[float, float]]:
+    at = 0.0
+    for start, end in sorted(gaps):
+        if start > at:
+            yield at, start
+        at = max(at, end)
+    if at < length:
+        yield at, length
+
+
+def _outline(flat: Unrolled, depth: float, inner: float, edge: float) -> list[Item]:
+    """The cut, and a dashed line to which the next end overlaps."""
+    sheet = Sheet(0, 0)
+    sheet.put(flat.stroke(depth, 0.0, flat.length_mm, 0.15))
+    for s, dash in ((0.0, ()), (flat.length_mm, ()), (inner, (1.5, 1.2))):
+        (x1, y1), (x2, y2) = flat.at(s, edge), flat.at(s, depth)
+        sheet.rule(x1, y1, x2, y2, 0.15 if not dash else 0.3, dash_mm=dash)
+    return list(sheet.page().items)
