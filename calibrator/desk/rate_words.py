@@ -6,7 +6,7 @@ from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import MixingRate, PlanGroup, RateBasis, UnitSystem, VolumeMeans
-from calibrator.science.mixing import Mix, Powder, mix_on_water, rate_in
+from calibrator.science.mixing import Mix
 from calibrator.units import show_mass, show_percent, show_volume
 
 UNIT_VOLUME_ML = {UnitSystem.FARM: 1892.705892, UnitSystem.METRIC: 1000.0}  # told on 2 qt, or on 1 L
@@ -34,7 +34,9 @@ def rate_text(rate: MixingRate, system: UnitSystem) -> str:
         words = QCoreApplication.translate("RateWords", "{share} dry matter by weight of the mix")
         return words.format(share=_share(rate.solids_share))
     words = {
-        RateBasis.ON_WATER: QCoreApplication.translate("RateWords", "{powder} of powder on {volume} of water"),
+        RateBasis.ON_WATER: QCoreApplication.translate(
+            "RateWords", "{powder} of powder on {volume} of water"
+        ),
         RateBasis.MADE_UP: QCoreApplication.translate(
             "RateWords", "{powder} of powder made up with water to {volume} of mix"
         ),
@@ -48,19 +50,10 @@ def rate_text(rate: MixingRate, system: UnitSystem) -> str:
 def group_text(group: PlanGroup, system: UnitSystem) -> str:
     """What each calf of a group gets: "2 qt of finished mix each, 2 feedings a day"."""
     if group.volume_means is VolumeMeans.WATER:
-        words = QCoreApplication.translate("RateWords", "{volume} of water for each calf", "")
+        words = QCoreApplication.translate("RateWords", "{volume} of water for each calf")
     else:
         words = QCoreApplication.translate("RateWords", "{volume} of finished mix for each calf")
     return words.format(volume=_volume(group.volume_ml, system))
-
-
-def same_mix(ratio: float, powder: Powder, water_temperature_c: float, system: UnitSystem) -> list[str]:
-    """The mix told in every basis, a line for each."""
-    volume = UNIT_VOLUME_ML[system]
-    lines = [
-        rate_text(rate_in(basis, ratio, powder, water_temperature_c, volume), system) for basis in RateBasis
-    ]
-    return [*lines, osmolality_text(mix_on_water(volume, ratio, powder, water_temperature_c))]
 
 
 def strength_text(mix: Mix) -> str:

@@ -13,9 +13,7 @@ def decimal_comma() -> bool:
 
 
 def day_text(day: date | None) -> str:
-    """A day in figures, as the system writes it, its year whole; a dash where none is known."""
+    """A day that can be read one way only, its month in letters; a dash where none is known."""
     if day is None:
         return "–"
-    pattern = QLocale().dateFormat(QLocale.FormatType.ShortFormat)
-    whole = pattern if "yyyy" in pattern else pattern.replace("yy", "yyyy")
-    return QLocale().toString(QDate(day.year, day.month, day.day), whole)
+    return QLocale().toString(QDate(day.year, day.month, day.day), "d MMM yyyy").replace(".", "")

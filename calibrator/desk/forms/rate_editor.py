@@ -92,7 +92,8 @@ class RateEditor(QWidget):
     def understood(self) -> bool:
         """Whether it can be kept; what is wrong is said beside the field."""
         fields = (self.share,) if self.basis.currentData() in BY_SHARE else (self.mass, self.volume)
-        if not all([field.understood() for field in fields]):
+        sound = [field.understood() for field in fields]
+        if not all(sound):
             return False
         return self._ratio(loud=True) is not None
 
@@ -144,7 +145,7 @@ class RateEditor(QWidget):
             RateBasis.SOLIDS: self.tr("Powder by weight of mix"),
             RateBasis.DRY_MATTER: self.tr("Dry matter by weight of mix"),
         }
-        (self.share if by_share else self.volume).name_it(captions[basis])
+        _rename(self.share if by_share else self.volume, captions[basis])
 
     def _tell_same(self) -> None:
         ratio = self._ratio()
@@ -156,6 +157,11 @@ class RateEditor(QWidget):
         head = self.tr("The same mix is:")
         self._same[0].setText("\n".join([head, *lines[:2]]))
         self._same[1].setText("\n".join(lines[2:]))
+
+
+def _rename(field: Amount, caption: str) -> None:
+    field.caption.setText(caption)
+    field.line.setAccessibleName(caption)
 
 
 def same_mix(ratio: float, powder: Powder, water_c: float, system: UnitSystem, but: RateBasis) -> list[str]:

@@ -1,0 +1,125 @@
+"""The batch table as an item model: a row a count of calves, computed when it is looked at."""
+
+from __future__ import annotations
+
+from enum import IntEnum
+from typing import Any
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtGui import QBrush, QColor
+
+from calibrator.desk.sheets import GroupSheet, SheetLine
+from calibrator.desk.table_words import (
+    Telling,
+    batches_text,
+    each_text,
+    error_text,
+    powder_text,
+    scoops_text,
+    telling,
+    water_text,
+)
+from calibrator.desk.theme import tokens, ui_font
+
+Index = QModelIndex | QPersistentModelIndex
+Role = Qt.ItemDataRole
+
+
+class Column(IntEnum):
+    CALVES = 0
+    WATER = 1
+    POWDER = 2
+    SCOOPFULS = 3
+    ERROR = 4
+    BATCHES = 5
+
+
+FIGURES = (Column.CALVES, Column.WATER, Column.POWDER)
+
+
+class BatchModel(QAbstractTableModel):
+    """Shows one group's table; today's row is stressed by weight, ground and word."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._sheet: GroupSheet | None = None
+        self._telling: Telling | None = None
+
+    def show_sheet(self, sheet: GroupSheet | None) -> None:
+        """Show another table; None empties it."""
+        same_rows = sheet is not None and self._sheet is not None and self._same_counts(sheet)
+        if same_rows:
+            self._take(sheet)
+            self.dataChanged.emit(self.index(0, 0), self.index(len(sheet or ()) - 1, Column.BATCHES))
+            return
+        self.beginResetModel()
+        self._take(sheet)
+        self.endResetModel()
+
+    @property
+    def today_row(self) -> int | None:
+        return self._sheet.today_row if self._sheet else None
+
+    def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
+        return 0 if parent.isValid() or self._sheet is None else len(self._sheet)
+
+    def columnCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
+        return 0 if parent.isValid() else len(Column)
+
+    def data(self, index: Index, role: int = Role.DisplayRole) -> Any:
+        if not index.isValid() or self._sheet is None or self._telling is None:
+            return None
+        today = index.row() == self._sheet.today_row
+        if role == Role.DisplayRole:
+            return self._text(Column(index.column()), self._sheet.line(index.row()), self._telling)
+        if role == Role.TextAlignmentRole:
+            side = Qt.AlignmentFlag.AlignRight if index.column() in FIGURES else Qt.AlignmentFlag.AlignLeft
+            return int(side | Qt.AlignmentFlag.AlignVCenter)
+        if role == Role.FontRole and today:
+            return ui_font(1.0, ui_font().Weight.Bold)
+        if role == Role.BackgroundRole and today:
+            return QBrush(QColor(tokens().mark_soft))
+        if role == Role.AccessibleTextRole:
+            return self._spoken(index, today)
+        return None
+
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Role.DisplayRole) -> Any:
+        if orientation != Qt.Orientation.Horizontal or not 0 <= section < len(Column):
+            return None
+        if role == Role.DisplayRole:
+            return self._headers()[section]
+        if role == Role.TextAlignmentRole:
+            side = Qt.AlignmentFlag.AlignRight if section in FIGURES else Qt.AlignmentFlag.AlignLeft
+            return int(side | Qt.AlignmentFlag.AlignVCenter)
+        return None
+
+    def _headers(self) -> tuple[str, ...]:
+        return (
+            self.tr("Calves"), self.tr("Water"), self.tr("Powder by weight"), self.tr("Scoopfuls"),
+            self.tr("Off by, ± spread"), self.tr("Batches"),
+        )  # fmt: skip
+
+    def _text(self, column: Column, line: SheetLine, to: Telling) -> str:
+        if column is Column.CALVES:
+            return str(line.calves)
+        if column is Column.WATER:
+            return each_text(line, water_text(line.batch.mix.water_ml, to))
+        if column is Column.POWDER:
+            return each_text(line, powder_text(line.batch.mix.powder_g, to))
+        if column is Column.SCOOPFULS:
+            return scoops_text(line, to)
+        return error_text(line.scoops, to) if column is Column.ERROR else batches_text(line, to)
+
+    def _spoken(self, index: Index, today: bool) -> str:
+        text = self.data(index)
+        if today and index.column() == Column.CALVES:
+            return str(self.tr("{calves}, today").format(calves=text))
+        return str(text)
+
+    def _same_counts(self, sheet: GroupSheet) -> bool:
+        mine = self._sheet
+        return mine is not None and mine.table.calves.tolist() == sheet.table.calves.tolist()
+
+    def _take(self, sheet: GroupSheet | None) -> None:
+        self._sheet = sheet
+        self._telling = telling(sheet) if sheet else None

@@ -1,0 +1,278 @@
+"""A plan's table on screen: the lot in use, today's calves, what a new lot changed, every count."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QModelIndex, Qt, Signal
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QFrame,
+    QHeaderView,
+    QTabBar,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from calibrator.desk.pages.batch_model import BatchModel, Column
+from calibrator.desk.pages.today_card import TodayCard
+from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property
+from calibrator.desk.rate_words import group_text, osmolality_text, rate_text, strength_text
+from calibrator.desk.sheets import Changed, GroupSheet, LotInUse, PlanSheet
+from calibrator.desk.speech import day_text
+from calibrator.desk.table_words import Telling, hot, scald_words, scoops_text
+from calibrator.desk.theme import SPACE
+from calibrator.desk.words import marks_words
+from calibrator.model import Farm, Mark, Scoop, UnitSystem
+from calibrator.units import Kind, show_both
+
+MOST_CHANGES = 6
+TABLE_HEIGHT = 250
+
+
+class SheetView(QWidget):
+    """Shows a `PlanSheet`; tells with every keystroke which count was typed."""
+
+    calves_typed = Signal(int, int)
+    calves_finished = Signal()
+    weigh_in_wanted = Signal()
+    changes_seen = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._sheet: PlanSheet | None = None
+        self.today = TodayCard()
+        self.today.typed.connect(self.calves_typed)
+        self.today.finished.connect(self.calves_finished)
+        self.scald = label("", "caution")
+        self.trouble = label("", "caution")
+        self.tabs = QTabBar()
+        self.tabs.setExpanding(False)
+        self.tabs.setDrawBase(False)
+        self.tabs.setAccessibleName(self.tr("Group of calves"))
+        self.tabs.currentChanged.connect(self._show_tab)
+        self.words, self.temperature = label("", "quiet"), label("", "quiet")
+        self.model, self.table = BatchModel(self), QTableView()
+        self._dress_table()
+        inner = QWidget()
+        body = QVBoxLayout(inner)
+        body.setContentsMargins(0, 0, SPACE // 2, 0)
+        body.setSpacing(int(1.5 * SPACE))
+        self._lot_card, self._changes_card = self._make_lot_card(), self._make_changes_card()
+        above = (
+            self._lot_card,
+            self._changes_card,
+            self.trouble,
+            self.today,
+            self.scald,
+            self.tabs,
+            self.words,
+        )
+        for widget in above:
+            body.addWidget(widget)
+        body.addWidget(self.table, 1)
+        body.addWidget(self.temperature)
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(0, 0, 0, 0)
+        outer.addWidget(scrolled(inner))
+
+    def show_sheet(self, sheet: PlanSheet) -> None:
+        """Show a plan; called anew with every digit typed."""
+        self._sheet = sheet
+        self.trouble.setText(sheet.trouble)
+        self.trouble.setVisible(bool(sheet.trouble))
+        self.today.show_groups(sheet.plan.groups, sheet.groups)
+        self._name_tabs(sheet)
+        self._tell_water(sheet)
+        self._show_tab()
+
+    def show_lot(
+        self, powder: LotInUse, marks: Sequence[Mark], scoops: Sequence[Scoop], system: UnitSystem
+    ) -> None:
+        """Say for which lot the counts hold."""
+        lot, signed = powder.lot, powder.sign_off
+        known = lot is not None and signed is not None
+        for widget in (self.lot_number, self.only_this, self.lot_words):
+            widget.setVisible(known)
+        self.no_lot.setVisible(not known)
+        self.weigh.setVisible(not known)
+        set_style_property(self._lot_card, "tone", "" if known else "warn")
+        if lot is None or signed is None:
+            return
+        self.lot_number.setText(self.tr("Lot {number}").format(number=lot.lot_number))
+        told = [lot.product, self.tr("weighed in {day}").format(day=day_text(signed.at.date()))]
+        if marks:
+            told.append(
+                self.tr("line {marks} down the wall").format(marks=marks_words(marks, scoops, system))
+            )
+        self.lot_words.setText(", ".join(text for text in told if text))
+
+    def show_changes(self, farm: Farm, title: str, found: Sequence[Changed], outdated: str) -> None:
+        """What another lot changed; a blank title hides the card."""
+        self._changes_card.setVisible(bool(title))
+        clear(self._changes)
+        if not title:
+            return
+        self._changes_title.setText(title)
+        lines = [self._change_text(farm, change) for change in found[:MOST_CHANGES]]
+        if len(found) > MOST_CHANGES:
+            more = self.tr("and {count} more; see each plan")
+            lines.append(more.format(count=len(found) - MOST_CHANGES))
+        if outdated:
+            lines.append(outdated)
+        for text in lines:
+            self._changes.addWidget(label(text))
+
+    def _change_text(self, farm: Farm, change: Changed) -> str:
+        before, now = change.before, change.now
+        parts = [part for line in (before, now) if line.scoops for part in line.scoops.parts]
+        to = Telling(farm, 0.0, len({way.scoop_id for way, _ in parts}) > 1)
+        name = change.plan.name if not change.group.name else f"{change.plan.name}, {change.group.name}"
+        if not change.differs:
+            text = self.tr("{name}, {calves} calves: {now}, as before")
+            return text.format(name=name, calves=now.calves, now=scoops_text(now, to))
+        text = self.tr("{name}, {calves} calves: {before}  →  {now}")
+        return text.format(
+            name=name, calves=now.calves, before=scoops_text(before, to), now=scoops_text(now, to)
+        )
+
+    def _want_weigh_in(self) -> None:
+        self.weigh_in_wanted.emit()
+
+    def _see_changes(self) -> None:
+        self.changes_seen.emit()
+
+    def _make_lot_card(self) -> QFrame:
+        self.lot_number = label("", "heading", wrap=False)
+        self.only_this = label(self.tr("only for this lot"), "tag", wrap=False)
+        self.lot_words = label("", "quiet")
+        self.no_lot = label(
+            self.tr(
+                "No lot is signed off, so this table is by weight only: weigh the powder for each batch. "
+                "Weigh in the lot that is being fed, and the scoopfuls stand here at once."
+            )
+        )
+        self.weigh = button(self.tr("Start a wei&gh-in"), self._want_weigh_in)
+        line = row(spacing=2 * SPACE)
+        for widget, stretch in (
+            (self.lot_number, 0),
+            (self.only_this, 0),
+            (self.lot_words, 1),
+            (self.no_lot, 1),
+        ):
+            line.addWidget(widget, stretch, Qt.AlignmentFlag.AlignVCenter)
+        line.addWidget(self.weigh, 0, Qt.AlignmentFlag.AlignVCenter)
+        return card(line)
+
+    def _make_changes_card(self) -> QFrame:
+        self._changes_title = label("", "heading")
+        self._changes = QVBoxLayout()
+        self._changes.setSpacing(SPACE // 2)
+        seen = button(self.tr("&I have seen this"), self._see_changes)
+        told = QVBoxLayout()
+        told.setSpacing(SPACE // 2)
+        told.addWidget(self._changes_title)
+        told.addLayout(self._changes)
+        line = row(told, spacing=2 * SPACE)
+        line.setStretch(0, 1)
+        line.addWidget(seen, 0, Qt.AlignmentFlag.AlignVCenter)
+        made = card(line, tone="warn")
+        made.hide()
+        return made
+
+    def _dress_table(self) -> None:
+        table, header = self.table, self.table.horizontalHeader()
+        table.setModel(self.model)
+        table.setAccessibleName(self.tr("Batch table"))
+        table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        table.setShowGrid(False)
+        table.setAlternatingRowColors(True)
+        table.setWordWrap(False)
+        table.setTabKeyNavigation(False)
+        table.setMinimumHeight(TABLE_HEIGHT)
+        table.verticalHeader().hide()
+        table.verticalHeader().setDefaultSectionSize(34)
+        header.setHighlightSections(False)
+        header.setResizeContentsPrecision(0)
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(Column.SCOOPFULS, QHeaderView.ResizeMode.Stretch)
+
+    def _name_tabs(self, sheet: PlanSheet) -> None:
+        names = [group.name or self.tr("Group {number}").format(number=number)
+                 for number, group in enumerate(sheet.plan.groups, start=1)]  # fmt: skip
+        if sheet.together:
+            names.append(self.tr("All together"))
+        shown = [self.tabs.tabText(index) for index in range(self.tabs.count())]
+        wanted = [name.replace("&", "&&") for name in names]
+        if shown != wanted:
+            self.tabs.blockSignals(True)
+            while self.tabs.count():
+                self.tabs.removeTab(0)
+            for name in wanted:
+                self.tabs.addTab(name)
+            self.tabs.blockSignals(False)
+        self.tabs.setVisible(len(names) > 1)
+
+    def _chosen(self) -> GroupSheet | None:
+        if self._sheet is None:
+            return None
+        every = [*self._sheet.groups, *([self._sheet.together] if self._sheet.together else [])]
+        at = max(self.tabs.currentIndex(), 0)
+        return every[at] if at < len(every) else None
+
+    def _show_tab(self) -> None:
+        sheet = self._chosen()
+        self.table.setVisible(sheet is not None and len(sheet) > 0)
+        self.model.show_sheet(sheet)
+        self._tell_words(sheet)
+        if sheet is None:
+            return
+        self.table.setColumnHidden(Column.SCOOPFULS, not sheet.ways)
+        self.table.setColumnHidden(Column.ERROR, not sheet.ways)
+        self.table.setColumnHidden(Column.BATCHES, sheet.table.vessel is None)
+        self._stretch(
+            Column.SCOOPFULS if sheet.ways else Column.BATCHES if sheet.table.vessel else Column.POWDER
+        )
+        if sheet.today_row is not None:
+            at = self.model.index(sheet.today_row, 0, QModelIndex())
+            self.table.scrollTo(at, QAbstractItemView.ScrollHint.PositionAtCenter)
+
+    def _tell_words(self, sheet: GroupSheet | None) -> None:
+        """What each calf gets, on which basis, and how strong that is."""
+        self.words.setVisible(sheet is not None)
+        if sheet is None:
+            return
+        groups = [sheet.group] if sheet.group else list(self._sheet.plan.groups if self._sheet else ())
+        told = [
+            self.tr("{volume}; {rate}").format(
+                volume=group_text(group, sheet.farm.units), rate=rate_text(group.rate, sheet.farm.units)
+            )
+            for group in groups
+        ]
+        strength = f"{strength_text(sheet.per_calf)}; {osmolality_text(sheet.per_calf)}"
+        self.words.setText("\n".join([*dict.fromkeys(told), strength]))
+
+    def _stretch(self, wide: Column) -> None:
+        """One column takes what room is left."""
+        header = self.table.horizontalHeader()
+        for column in (Column.POWDER, Column.SCOOPFULS, Column.BATCHES):
+            how = (
+                QHeaderView.ResizeMode.Stretch if column is wide else QHeaderView.ResizeMode.ResizeToContents
+            )
+            header.setSectionResizeMode(column, how)
+
+    def _tell_water(self, sheet: PlanSheet) -> None:
+        system = sheet.groups[0].farm.units if sheet.groups else UnitSystem.FARM
+        warm = show_both(sheet.plan.water_temperature_c, Kind.TEMPERATURE, system)
+        told = [self.tr("Water at {temperature}.").format(temperature=warm)]
+        if sheet.plan.allowance_share:
+            allowance = self.tr("{share:.0%} more than the calves drink, for hoses and pails.")
+            told.append(allowance.format(share=sheet.plan.allowance_share))
+        if sheet.vessel and sheet.groups and sheet.groups[0].table.most_calves is not None:
+            served = self.tr("One {vessel} serves at most {calves} calves.")
+            told.append(served.format(vessel=sheet.vessel.name, calves=sheet.groups[0].table.most_calves))
+        self.temperature.setText(" ".join(told))
+        self.scald.setVisible(hot(sheet.plan.water_temperature_c))
+        self.scald.setText(scald_words(warm))

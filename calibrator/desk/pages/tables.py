@@ -1,0 +1,264 @@
+"""Batch tables: the farm's plans, today's counts, and the way to paper."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from PySide6.QtWidgets import QComboBox, QStackedWidget, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.plan_form import PlanForm
+from calibrator.desk.page import Page
+from calibrator.desk.pages.paper import PaperPanel
+from calibrator.desk.pages.sheet_view import SheetView
+from calibrator.desk.parts import button, card, label, row
+from calibrator.desk.sheets import LotInUse, changes, plan_sheet, powder_before, powder_in_use
+from calibrator.desk.speech import day_text
+from calibrator.desk.standing import Standing, outdated_sheets, standing
+from calibrator.desk.theme import SPACE
+from calibrator.model import Farm, Plan, PrintKind, Vessel
+from calibrator.science.errors import CannotCompute
+
+NEW_PLAN = "new"
+LABEL = "label:"
+
+
+class TablesPage(Page):
+    """One plan at a time. Today's counts are kept when the person is done typing, and before they leave."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__(desk, self.tr("Batch tables"))
+        self._farm: Farm | None = None
+        self._now: Standing | None = None
+        self._powder: LotInUse | None = None
+        self._plans: dict[str, Plan] = {}
+        self._vessels: dict[str, Vessel] = {}
+        self._plan: Plan | None = None  # as typed; the records may hold other counts
+        self._seen: set[str] = set()
+        self.plans = QComboBox()
+        self.plans.setAccessibleName(self.tr("Plan"))
+        self.plans.setMinimumWidth(200)
+        self.plans.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.plans.activated.connect(self._choose)
+        self.new = button(self.tr("&New plan"), self._begin_plan)
+        self.change = button(self.tr("&Change plan"), self._change_plan)
+        self.print = button(self.tr("P&rint"), self._show_paper, "main")
+        self.view, self.form, self.paper = SheetView(), PlanForm(desk), PaperPanel(desk)
+        self._empty = self._make_empty()
+        self._stack = QStackedWidget()
+        for widget in (self._empty, self.view, self.form, self.paper):
+            self._stack.addWidget(widget)
+        self._lay_out()
+        self.view.calves_typed.connect(self._type_calves)
+        self.view.calves_finished.connect(self._keep_calves)
+        self.view.weigh_in_wanted.connect(self._start_weigh_in)
+        self.view.changes_seen.connect(self._see_changes)
+        self.form.kept.connect(self._plan_kept)
+        self.form.left.connect(self._back)
+        self.paper.left.connect(self._back)
+
+    def reload(self) -> None:
+        farm = self.desk.farm
+        if farm is None:
+            return
+        self._farm, self._now = farm, standing(self.desk.records, farm)
+        self._vessels = {v.id: v for v in self.desk.records.every(Vessel, farm.id)}
+        every = self.desk.records.every(Plan, farm.id)
+        self._plans = {plan.id: plan for plan in every if plan.retired_on is None}
+        try:
+            self._powder = powder_in_use(self.desk.records, self._now)
+        except CannotCompute as error:
+            self._powder = None
+            self.view.trouble.setText(str(error))
+        self._take_plan(self._plan.id if self._plan else "")
+        self._fill_plans()
+        if self._stack.currentWidget() is self.paper:
+            self.paper.reload()
+        elif self._stack.currentWidget() is not self.form:
+            self._back()
+
+    def open(self, thing_id: str) -> None:
+        """Open a plan by its id; `new` opens the form for another one, `label:…` a lot's labels."""
+        if thing_id == NEW_PLAN:
+            self._begin_plan()
+        elif thing_id.startswith(LABEL):
+            self._keep_calves()
+            self._bring_up_paper()
+            self.paper.show_lot(thing_id.removeprefix(LABEL))
+        elif thing_id in self._plans:
+            self._keep_calves()
+            self._take_plan(thing_id, fresh=True)
+            self._fill_plans()
+            self._back()
+
+    def leave(self) -> bool:
+        self._keep_calves()
+        return self.form.leave() if self._stack.currentWidget() is self.form else True
+
+    def _lay_out(self) -> None:
+        self.body.removeWidget(self.title)
+        self.title.setWordWrap(False)
+        self._caption = label(self.tr("&Plan"), wrap=False)
+        self._caption.setBuddy(self.plans)
+        self._tools = QWidget()
+        tools = row(self._caption, self.plans, self.new, self.change, self.print)
+        tools.setContentsMargins(0, 0, 0, 0)
+        tools.setStretch(1, 1)
+        self._tools.setLayout(tools)
+        head = row(self.title, spacing=3 * SPACE)
+        head.addStretch(1)
+        head.addWidget(self._tools, 3)
+        self.body.addLayout(head)
+        self.body.addWidget(self._stack, 1)
+
+    def _make_empty(self) -> QWidget:
+        words = label(
+            self.tr(
+                "A plan says which calves are fed, how much each, and how strong. From it comes the table of "
+                "water, powder and scoopfuls for every number of calves."
+            )
+        )
+        begin = button(self.tr("&Make the first plan"), self._begin_plan, "main")
+        made = QWidget()
+        layout = QVBoxLayout(made)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(card(label(self.tr("No plan yet"), "heading"), words, row(begin, None)))
+        layout.addStretch(1)
+        return made
+
+    def _take_plan(self, plan_id: str, *, fresh: bool = False) -> None:
+        """Bring up a plan's newest telling; counts that were typed and not kept yet stay typed."""
+        typed = self._plan
+        known = self._plans.get(plan_id) or next(iter(self._plans.values()), None)
+        self._plan = known
+        if fresh or typed is None or known is None or typed.id != known.id:
+            return
+        if [g.name for g in typed.groups] == [g.name for g in known.groups] and self._dirty:
+            counts = [group.calves for group in typed.groups]
+            groups = zip(known.groups, counts, strict=True)
+            self._plan = replace(known, groups=tuple(replace(g, calves=n) for g, n in groups))
+
+    def _fill_plans(self) -> None:
+        self.plans.clear()
+        for plan in self._plans.values():
+            self.plans.addItem(plan.name, plan.id)
+        if self._plan:
+            self.plans.setCurrentIndex(self.plans.findData(self._plan.id))
+
+    def _back(self) -> None:
+        """Show the table of the plan in hand, or how to begin."""
+        shown = self.view if self._plan else self._empty
+        self._stack.setCurrentWidget(shown)
+        self._tools.setVisible(bool(self._plan))
+        self._show_sheet()
+
+    def _show_sheet(self) -> None:
+        if not (self._farm and self._plan and self._powder and self._now):
+            return
+        here = self._now.in_use
+        scoops, marks = self._now.scoops, here.marks if here else ()
+        self.view.show_lot(self._powder, marks, scoops, self._farm.units)
+        self._show_changes(self._farm, self._now, self._powder)
+        self._recompute()
+
+    def _recompute(self) -> None:
+        if self._farm and self._plan and self._powder:
+            vessel = self._vessels.get(self._plan.vessel_id or "")
+            self.view.show_sheet(plan_sheet(self._farm, self._plan, vessel, self._powder))
+
+    def _show_changes(self, farm: Farm, now: Standing, powder: LotInUse) -> None:
+        before = powder_before(self.desk.records, now)
+        signed = powder.sign_off
+        if before is None or signed is None or powder.lot is None or before.lot is None or self._settled(now):
+            self.view.show_changes(farm, "", (), "")
+            return
+        found = list(changes(farm, list(self._plans.values()), self._vessels, before, powder))
+        if before.lot.id == powder.lot.id:
+            told = self.tr("Lot {new} was weighed in anew on {day}. Scoopfuls before → now:")
+        else:
+            told = self.tr("Lot {new} took the place of lot {old} on {day}. Scoopfuls before → now:")
+        title = told.format(
+            new=powder.lot.lot_number, old=before.lot.lot_number, day=day_text(signed.at.date())
+        )
+        self.view.show_changes(farm, title if found else "", found, self._outdated(now))
+
+    def _settled(self, now: Standing) -> bool:
+        """Whether the newest sign-off's changes were seen, or every chart was printed since."""
+        newest = now.sign_offs[-1].id
+        charts = {p.plan_id for p in now.prints if p.kind is PrintKind.WALL_CHART and p.sign_off_id == newest}
+        return newest in self._seen or set(self._plans) <= charts
+
+    def _outdated(self, now: Standing) -> str:
+        sheets = outdated_sheets(now, PrintKind.WALL_CHART)
+        if not sheets:
+            return ""
+        numbers = ", ".join(str(sheet.number) for sheet in sheets)
+        return self.tr(
+            "Outdated on the wall: chart no. {numbers}. Print it anew and take the old one down."
+        ).format(numbers=numbers)
+
+    @property
+    def _dirty(self) -> bool:
+        kept = self._plans.get(self._plan.id) if self._plan else None
+        return kept is not None and self._plan is not None and kept.groups != self._plan.groups
+
+    def _type_calves(self, number: int, calves: int) -> None:
+        if self._plan is None:
+            return
+        groups = list(self._plan.groups)
+        groups[number] = replace(groups[number], calves=calves)
+        self._plan = replace(self._plan, groups=tuple(groups))
+        self._recompute()
+
+    def _keep_calves(self) -> None:
+        plan = self._plan
+        if plan is None or not self._dirty or self.desk.records.read_only:
+            return
+        why = "today's count"
+        kept = self.desk.attempt(lambda: self.desk.records.keep(plan, by=self.desk.initials, why=why))
+        if kept is not None:
+            self._plans[kept.id] = self._plan = kept
+
+    def _choose(self, index: int) -> None:
+        self._keep_calves()
+        self._take_plan(self.plans.itemData(index), fresh=True)
+        self._back()
+
+    def _begin_plan(self) -> None:
+        self._keep_calves()
+        self._edit(None)
+
+    def _change_plan(self) -> None:
+        self._keep_calves()
+        self._edit(self._plan)
+
+    def _edit(self, plan: Plan | None) -> None:
+        self.form.edit(plan)
+        self._tools.hide()
+        self._stack.setCurrentWidget(self.form)
+        self.form.begin()
+
+    def _plan_kept(self, plan_id: str) -> None:
+        self._plan = self._plans.get(plan_id)
+        self._stack.setCurrentWidget(self.view)
+        self.reload()
+        self.open(plan_id)
+
+    def _show_paper(self) -> None:
+        self._keep_calves()
+        if self._plan is None:
+            return
+        self._bring_up_paper()
+        self.paper.show_plan(self._plan.id)
+
+    def _bring_up_paper(self) -> None:
+        self._tools.hide()
+        self._stack.setCurrentWidget(self.paper)
+
+    def _see_changes(self) -> None:
+        if self._now and self._now.sign_offs:
+            self._seen.add(self._now.sign_offs[-1].id)
+            self._show_sheet()
+
+    def _start_weigh_in(self) -> None:
+        self.desk.go_to.emit("weigh_in", "")

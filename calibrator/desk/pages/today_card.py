@@ -1,0 +1,178 @@
+"""Today's calves: one large number a group, and at once what it takes."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QFont
+from PySide6.QtWidgets import QFrame, QGridLayout, QVBoxLayout, QWidget
+
+from calibrator.desk.parts import clear, label
+from calibrator.desk.sheets import GroupSheet, SheetLine
+from calibrator.desk.table_words import (
+    Telling,
+    each_text,
+    error_text,
+    powder_text,
+    scoops_text,
+    telling,
+    vessel_text,
+    water_text,
+)
+from calibrator.desk.theme import SPACE, ui_font
+from calibrator.desk.widgets.count_field import CountField
+from calibrator.model import PlanGroup
+
+NUMBER_SCALE = 2.0
+
+
+class CalvesField(CountField):
+    """A number that is typed all day: large, and at once in the table."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self.setFont(ui_font(NUMBER_SCALE, QFont.Weight.Bold))
+        self.setFixedWidth(132)
+
+
+class Figure(QWidget):
+    """A figure with its caption above."""
+
+    def __init__(self, caption: str) -> None:
+        super().__init__()
+        self._caption = label(caption, "quiet", wrap=False)
+        self.value = label("", "heading")
+        self.note = label("", "quiet")
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(2)
+        for each in (self._caption, self.value, self.note):
+            layout.addWidget(each)
+        layout.addStretch(1)
+
+    def tell(self, value: str, note: str = "") -> None:
+        """Show a figure and, small, a word on it."""
+        self.value.setText(value)
+        self.setAccessibleName(f"{self._caption.text()}: {value}")
+        self.say(note)
+
+    def say(self, note: str) -> None:
+        self.note.setText(note)
+        self.note.setVisible(bool(note))
+
+
+class TodayRow(QWidget):
+    """One group: how many calves today, and what their feeding takes."""
+
+    typed = Signal(int, int)
+    finished = Signal()
+
+    def __init__(self, number: int, group: PlanGroup, alone: bool) -> None:
+        super().__init__()
+        self._number = number
+        self.calves = CalvesField()
+        self.calves.set_count(group.calves)
+        self.calves.counted.connect(self._typed)
+        self.calves.editingFinished.connect(self.finished)
+        self._caption = label("", wrap=False)
+        self._caption.setBuddy(self.calves)
+        self._name(group, alone)
+        self.water, self.powder = Figure(self.tr("Water")), Figure(self.tr("Powder by weight"))
+        self.scoops = Figure(self.tr("Scoopfuls"))
+        self._vessel = label("", tone="warn")
+        self._lay_out()
+
+    def tell(self, sheet: GroupSheet) -> None:
+        """Show what the group's table says for today."""
+        line, to = sheet.today_line, telling(sheet)
+        if line is None:
+            for figure in (self.water, self.powder, self.scoops):
+                figure.tell("–")
+            self._vessel.hide()
+            return
+        self.water.tell(each_text(line, water_text(line.batch.mix.water_ml, to)))
+        self.powder.tell(each_text(line, powder_text(line.batch.mix.powder_g, to)))
+        if not sheet.ways:
+            self.scoops.tell("–", self.tr("no lot signed off"))
+        elif line.scoops is None:
+            self.scoops.tell(scoops_text(line, to), self.tr("no count comes near enough"))
+        else:
+            self.scoops.tell(scoops_text(line, to), error_text(line.scoops, to))
+        self._tell_vessel(sheet, line, to)
+
+    def _tell_vessel(self, sheet: GroupSheet, line: SheetLine, to: Telling) -> None:
+        vessel = sheet.table.vessel
+        self._vessel.setVisible(vessel is not None and not line.fits)
+        if vessel is None:
+            return
+        if line.fits:
+            self.water.say(self.tr("fits the {vessel}").format(vessel=vessel.name))
+        else:
+            self._vessel.setText(vessel_text(line, vessel.name, to))
+
+    def _name(self, group: PlanGroup, alone: bool) -> None:
+        if alone:
+            self._caption.setText(self.tr("C&alves today"))
+        else:
+            name = group.name.replace("&", "&&") or self.tr("Group")
+            self._caption.setText(f"&{self._number + 1}  {name}")
+        told = (
+            self.tr("Calves today, {group}").format(group=group.name)
+            if group.name
+            else self.tr("Calves today")
+        )
+        self.calves.setAccessibleName(told)
+
+    def _typed(self, calves: int) -> None:
+        self.typed.emit(self._number, calves)
+
+    def _lay_out(self) -> None:
+        grid = QGridLayout(self)
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.setHorizontalSpacing(3 * SPACE)
+        grid.setVerticalSpacing(SPACE // 2)
+        grid.addWidget(self._caption, 0, 0, Qt.AlignmentFlag.AlignTop)
+        grid.addWidget(self.calves, 1, 0, Qt.AlignmentFlag.AlignTop)
+        for column, (figure, stretch) in enumerate(
+            ((self.water, 3), (self.powder, 3), (self.scoops, 5)), start=1
+        ):
+            grid.addWidget(figure, 0, column, 2, 1)
+            grid.setColumnStretch(column, stretch)
+        grid.addWidget(self._vessel, 2, 0, 1, 4)
+
+
+class TodayCard(QFrame):
+    """Today's counts of a plan's groups. `typed` tells group and calves with every keystroke."""
+
+    typed = Signal(int, int)
+    finished = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setProperty("kind", "card")
+        self.rows: list[TodayRow] = []
+        self._names: list[str] = []
+        self._layout = QVBoxLayout(self)
+        self._layout.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)
+        self._layout.setSpacing(2 * SPACE)
+
+    def show_groups(self, groups: Sequence[PlanGroup], sheets: Sequence[GroupSheet]) -> None:
+        """Show these groups; fields stay where they are as long as the groups are the same ones."""
+        names = [group.name for group in groups]
+        if names != self._names or len(self.rows) != len(groups):
+            self._make_rows(groups)
+            self._names = names
+        for row, group in zip(self.rows, groups, strict=True):
+            row.calves.set_count(group.calves)
+        for row, sheet in zip(self.rows, sheets, strict=False):
+            row.tell(sheet)
+
+    def _make_rows(self, groups: Sequence[PlanGroup]) -> None:
+        clear(self._layout)
+        self.rows = [TodayRow(number, group, len(groups) == 1) for number, group in enumerate(groups)]
+        for row in self.rows:
+            row.typed.connect(self.typed)
+            row.finished.connect(self.finished)
+            self._layout.addWidget(row)

@@ -1,0 +1,116 @@
+"""From the records to what the prints must be told. No window needed."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+
+from calibrator.desk.sheets import GroupSheet, PlanSheet, SheetLine
+from calibrator.model import Farm, Lot, Mark, Paper, Printed, Scoop, SignOff, UnitSystem
+from calibrator.prints.chart_facts import ChartGroup, ChartRow, ScoopPart, WallChart
+from calibrator.prints.label_facts import LabelSheet, ScoopLabel, label_lines
+
+
+@dataclass(frozen=True)
+class Options:
+    """What a person chooses for a print."""
+
+    paper: Paper
+    languages: tuple[str, ...]
+    copies: int = 1
+
+
+def wall_chart_facts(
+    farm: Farm, sheet: PlanSheet, signed: SignOff, printed: Printed, on: date, options: Options
+) -> WallChart:
+    """A plan's chart for the lot of a sign-off, with the number it bears."""
+    lot = sheet.powder.lot
+    farm_units = farm.units is UnitSystem.FARM
+    return WallChart(
+        farm_name=farm.name,
+        plan_name=sheet.plan.name,
+        lot_number=lot.lot_number if lot else "",
+        weighed_in_on=signed.at.date(),
+        number=printed.number,
+        replaces=printed.replaces,
+        groups=tuple(_group(group) for group in sheet.groups),
+        water_temperature_c=sheet.plan.water_temperature_c,
+        by=signed.by,
+        product=lot.product if lot else "",
+        medicated=lot.medicated if lot else False,
+        vessel_name=sheet.vessel.name if sheet.vessel else "",
+        printed_on=on,
+        units=farm.units,
+        paper=options.paper,
+        languages=options.languages,
+        resolution_g=sheet.powder.resolution_g or None,
+        water_step=farm.water_step_qt if farm_units else farm.water_step_l,
+    )
+
+
+def _group(sheet: GroupSheet) -> ChartGroup:
+    group = sheet.group
+    assert group is not None
+    lines = (sheet.line(number) for number in range(len(sheet)))
+    return ChartGroup(
+        name=group.name,
+        rate=group.rate,
+        volume_ml=group.volume_ml,
+        volume_means=group.volume_means,
+        rows=tuple(_row(line, line.calves == sheet.today) for line in lines),
+        solids_share=sheet.per_calf.solids_share,
+    )
+
+
+def _row(line: SheetLine, today: bool) -> ChartRow:
+    countable = line.scoops is not None and line.scoops.countable
+    parts = line.scoops.parts if line.scoops and countable else ()
+    return ChartRow(
+        calves=line.calves,
+        water_ml=line.batch.mix.water_ml,
+        powder_g=line.batch.mix.powder_g,
+        scoopfuls=tuple(ScoopPart(scoop_name=way.name, way=way.way, count=count) for way, count in parts),
+        batches=line.batches,
+        mix_ml=line.batch.mix.volume_ml,
+        today=today,
+    )
+
+
+@dataclass(frozen=True)
+class LabelWanted:
+    """One scoop's lines for one lot, and the number that its label bears."""
+
+    scoop: Scoop
+    marks: tuple[Mark, ...]
+    signed: SignOff
+    main_target_g: float
+    printed: Printed
+
+
+def label_sheet_facts(
+    farm: Farm, lot: Lot, wanted: Sequence[LabelWanted], resolution_g: float, options: Options
+) -> LabelSheet:
+    """The labels of a lot's scoops on one sheet."""
+    return LabelSheet(
+        labels=tuple(_label(lot, each, options.copies) for each in wanted),
+        units=farm.units,
+        paper=options.paper,
+        languages=options.languages,
+        resolution_g=resolution_g or None,
+    )
+
+
+def _label(lot: Lot, wanted: LabelWanted, copies: int) -> ScoopLabel:
+    return ScoopLabel(
+        scoop_name=wanted.scoop.name,
+        shape=wanted.scoop.shape,
+        lot_number=lot.lot_number,
+        lines=label_lines(wanted.marks, wanted.main_target_g),
+        weighed_in_on=wanted.signed.at.date(),
+        number=wanted.printed.number,
+        replaces=wanted.printed.replaces,
+        made_on=lot.made_on,
+        arrived_on=lot.arrived_on,
+        copies=copies,
+    )

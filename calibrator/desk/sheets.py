@@ -1,0 +1,274 @@
+"""From the records to a plan's table: which scoops count, what each row holds, what a new lot changed.
+
+No window needed. Rows are computed when they are looked at, so that a number can be typed at any pace.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field, replace
+
+from calibrator.desk.standing import LotStanding, Standing
+from calibrator.model import (
+    Composition,
+    Farm,
+    FillWay,
+    Lot,
+    Mark,
+    Plan,
+    PlanGroup,
+    Scale,
+    SignOff,
+    UnitSystem,
+    Vessel,
+)
+from calibrator.records import Records
+from calibrator.science.batch import BatchTable, Rounded, counts_of, rounded, table
+from calibrator.science.errors import CannotCompute
+from calibrator.science.mixing import Mix, Powder, powder_from
+from calibrator.science.scoops import ScoopCount, ScoopWay, fewest
+
+QUART_ML = 946.352946
+LITRE_ML = 1000.0
+
+
+@dataclass(frozen=True)
+class LotInUse:
+    """The powder that is being fed: what mixing and counting need to know of it."""
+
+    lot: Lot | None
+    sign_off: SignOff | None
+    ways: tuple[ScoopWay, ...]
+    powder: Powder
+    resolution_g: float
+
+
+@dataclass(frozen=True)
+class SheetLine:
+    """One row: so many calves, in so many equal batches, and what goes into each batch.
+
+    `batch` is rounded as people measure it out. `scoops` is None where no count of scoopfuls comes within
+    the farm's tolerance.
+    """
+
+    calves: int
+    batches: int
+    batch: Rounded
+    fits: bool
+    over_usable_ml: float
+    overflow_ml: float
+    scoops: ScoopCount | None
+
+
+@dataclass(frozen=True, eq=False)
+class GroupSheet:
+    """The table of one group, or of all groups together (`group` is None)."""
+
+    group: PlanGroup | None
+    today: int
+    table: BatchTable
+    farm: Farm
+    powder: Powder
+    ways: tuple[ScoopWay, ...]
+    resolution_g: float
+    water_temperature_c: float
+    _lines: dict[int, SheetLine] = field(default_factory=dict, repr=False)
+
+    @property
+    def per_calf(self) -> Mix:
+        return self.table.per_calf
+
+    def __len__(self) -> int:
+        return len(self.table)
+
+    def line(self, number: int) -> SheetLine:
+        if number not in self._lines:
+            self._lines[number] = self._make(number)
+        return self._lines[number]
+
+    @property
+    def today_row(self) -> int | None:
+        """Where today's count stands; None without calves today."""
+        found = [n for n, calves in enumerate(self.table.calves) if int(calves) == self.today]
+        return found[0] if found else None
+
+    @property
+    def today_line(self) -> SheetLine | None:
+        return None if self.today_row is None else self.line(self.today_row)
+
+    def _make(self, number: int) -> SheetLine:
+        row = self.table[number]
+        batch = rounded(
+            row.per_batch,
+            self.powder,
+            self.water_temperature_c,
+            water_step_ml=water_step_ml(self.farm, row.per_batch.water_ml),
+            powder_step_g=self.resolution_g,
+        )
+        scoops = (
+            fewest(batch.mix.powder_g, self.ways, self.farm.tolerance_share)
+            if self.ways and batch.mix.powder_g > 0
+            else None
+        )
+        return SheetLine(
+            row.calves, row.batches, batch, row.fits, row.over_usable_ml, row.overflow_ml, scoops
+        )
+
+
+@dataclass(frozen=True, eq=False)
+class PlanSheet:
+    """A plan with the lot in use. `trouble` is a sentence where the plan cannot be computed."""
+
+    plan: Plan
+    vessel: Vessel | None
+    powder: LotInUse
+    groups: tuple[GroupSheet, ...]
+    together: GroupSheet | None
+    trouble: str = ""
+
+
+def water_step_ml(farm: Farm, water_ml: float) -> float:
+    """The farm's step of water; none where it would be more than the whole amount."""
+    step = farm.water_step_qt * QUART_ML if farm.units is UnitSystem.FARM else farm.water_step_l * LITRE_ML
+    return step if step <= water_ml else 0.0
+
+
+def scoop_ways(
+    sign_offs: Sequence[SignOff], marks: Sequence[Mark], names: dict[str, str]
+) -> tuple[ScoopWay, ...]:
+    """The fills that a lot's sign-offs allow: each scoop struck level, and to each of its lines.
+
+    `sign_offs` are those of one lot, oldest first; of each scoop the newest counts. `names` are the scoops
+    in use. A line for which full scoops go before counts as the part that is filled to it.
+    """
+    ways: list[ScoopWay] = []
+    for signed in {s.scoop_id: s for s in sign_offs}.values():
+        if signed.scoop_id not in names:
+            continue
+        name = names[signed.scoop_id]
+        ways.append(_level_way(signed, name))
+        ways += [_mark_way(signed, mark, name) for mark in marks if mark.sign_off_id == signed.id]
+    return tuple(ways)
+
+
+def _level_way(signed: SignOff, name: str) -> ScoopWay:
+    mass = signed.level_mean_g
+    return ScoopWay(signed.scoop_id, name, FillWay.LEVEL, mass, signed.level_u_g, signed.fill_sd_share * mass)
+
+
+def _mark_way(signed: SignOff, mark: Mark, name: str) -> ScoopWay:
+    mass = mark.mass_g
+    return ScoopWay(signed.scoop_id, name, FillWay.TO_MARK, mass, mark.mass_u_g, signed.fill_sd_share * mass)
+
+
+def powder_in_use(records: Records, now: Standing) -> LotInUse:
+    """The lot in use as it stands now; without one, a powder by its typical label and no scoops.
+
+    Raises CannotCompute for a label that cannot be.
+    """
+    return powder_of(records, now, now.in_use, now.sign_offs)
+
+
+def powder_before(records: Records, now: Standing) -> LotInUse | None:
+    """What was in use before the newest sign-off: the lot before, or this lot as it was weighed before."""
+    here = now.in_use
+    if here is None or here.sign_off is None:
+        return None
+    other = [s for s in now.sign_offs if s.lot_id != here.lot.id and s.at < here.sign_off.at]
+    earlier = other or [s for s in now.sign_offs if s.at < here.sign_off.at]
+    known = now.lot(earlier[-1].lot_id) if earlier else None
+    return powder_of(records, now, known, earlier) if known else None
+
+
+def powder_of(
+    records: Records, now: Standing, known: LotStanding | None, sign_offs: Sequence[SignOff]
+) -> LotInUse:
+    """A lot's powder and scoops as these sign-offs (oldest first) tell them. Raises CannotCompute."""
+    if known is None:
+        return LotInUse(None, None, (), powder_from(Composition()), 0.0)
+    own = [s for s in sign_offs if s.lot_id == known.lot.id]
+    marks = [mark for mark in now.marks if mark.lot_id == known.lot.id]
+    names = {scoop.id: scoop.name for scoop in now.scoops}
+    powder = powder_from(known.lot.composition)
+    resolution = records.find(Scale, own[-1].scale_id).resolution_g if own else 0.0
+    return LotInUse(known.lot, own[-1] if own else None, scoop_ways(own, marks, names), powder, resolution)
+
+
+def plan_sheet(farm: Farm, plan: Plan, vessel: Vessel | None, powder: LotInUse) -> PlanSheet:
+    """The plan's tables: a group each, and all together where they are mixed at one rate."""
+    try:
+        groups = tuple(_group_sheet(farm, plan, vessel, powder, group) for group in plan.groups)
+    except CannotCompute as error:
+        return PlanSheet(plan, vessel, powder, (), None, str(error))
+    return PlanSheet(plan, vessel, powder, groups, _together(farm, plan, vessel, powder))
+
+
+def _group_sheet(
+    farm: Farm, plan: Plan, vessel: Vessel | None, powder: LotInUse, group: PlanGroup
+) -> GroupSheet:
+    counts = counts_of(replace(plan, groups=(group,)))
+    rows = table(plan, powder.powder, vessel, counts, group=group)
+    return _sheet(farm, plan, powder, rows, group, group.calves)
+
+
+def _together(farm: Farm, plan: Plan, vessel: Vessel | None, powder: LotInUse) -> GroupSheet | None:
+    if len(plan.groups) < 2:
+        return None
+    try:
+        rows = table(plan, powder.powder, vessel, counts_of(plan))
+    except CannotCompute:
+        return None
+    return _sheet(farm, plan, powder, rows, None, sum(group.calves for group in plan.groups))
+
+
+def _sheet(
+    farm: Farm, plan: Plan, powder: LotInUse, rows: BatchTable, group: PlanGroup | None, today: int
+) -> GroupSheet:
+    return GroupSheet(
+        group, today, rows, farm, powder.powder, powder.ways, powder.resolution_g, plan.water_temperature_c
+    )
+
+
+@dataclass(frozen=True)
+class Changed:
+    """What a plan's group took before and takes now, for today's calves."""
+
+    plan: Plan
+    group: PlanGroup
+    before: SheetLine
+    now: SheetLine
+
+    @property
+    def differs(self) -> bool:
+        return _counted(self.before) != _counted(self.now)
+
+
+def changes(
+    farm: Farm, plans: Sequence[Plan], vessels: dict[str, Vessel], before: LotInUse, now: LotInUse
+) -> Iterator[Changed]:
+    """Every plan and group with calves today, before and now."""
+    for plan in plans:
+        vessel = vessels.get(plan.vessel_id or "")
+        old, new = (plan_sheet(farm, plan, vessel, powder).groups for powder in (before, now))
+        for was, is_now in zip(old, new, strict=False):
+            if was.group and was.today_line and is_now.today_line:
+                yield Changed(plan, was.group, was.today_line, is_now.today_line)
+
+
+def _counted(line: SheetLine) -> tuple[object, ...]:
+    if line.scoops is None:
+        return (line.batches,)
+    return (line.batches, *((way.scoop_id, way.way, count) for way, count in line.scoops.parts))
+
+
+def suggested_range(calves: int) -> tuple[int, int]:
+    """Counts that a farm with so many calves may soon have: ten fewer to ten more."""
+    return max(1, calves - 10), calves + 10
+
+
+def read_counts(text: str) -> tuple[int, ...] | None:
+    """The farm's own counts from a text like "109, 111, 120"; None where it is no list of counts."""
+    pieces = text.replace(",", " ").replace(";", " ").split()
+    if not all(piece.isascii() and piece.isdecimal() and 0 < len(piece) <= 5 for piece in pieces):
+        return None
+    return tuple(sorted({int(piece) for piece in pieces} - {0}))

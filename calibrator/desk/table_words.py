@@ -1,0 +1,127 @@
+"""A batch table's figures in words: water, powder, scoopfuls, and whether a batch fits."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import isclose
+
+from PySide6.QtCore import QCoreApplication
+
+from calibrator.desk.sheets import GroupSheet, SheetLine
+from calibrator.desk.speech import decimal_comma
+from calibrator.model import Farm, FillWay, UnitSystem
+from calibrator.science.heat import SCALD_CAUTION_C, scalds
+from calibrator.science.scoops import ScoopCount, ScoopWay
+from calibrator.units import show_mass, show_percent, show_volume
+
+tr = QCoreApplication.translate
+
+
+@dataclass(frozen=True)
+class Telling:
+    """How figures are told: the farm's units and steps, the scale's step, whether scoops need their names."""
+
+    farm: Farm
+    resolution_g: float
+    several_scoops: bool
+
+    @property
+    def system(self) -> UnitSystem:
+        return self.farm.units
+
+
+def telling(sheet: GroupSheet) -> Telling:
+    several = len({way.scoop_id for way in sheet.ways}) > 1
+    return Telling(sheet.farm, sheet.resolution_g, several)
+
+
+def water_text(volume_ml: float, to: Telling) -> str:
+    """Water as it is drawn, to the farm's own step."""
+    farm_units = to.system is UnitSystem.FARM
+    step = to.farm.water_step_qt if farm_units else to.farm.water_step_l
+    return show_volume(volume_ml, to.system, step=step, decimal_comma=decimal_comma())
+
+
+def powder_text(mass_g: float, to: Telling) -> str:
+    """Powder to what the scale shows."""
+    return show_mass(mass_g, to.system, resolution_g=to.resolution_g or None, decimal_comma=decimal_comma())
+
+
+def way_text(way: ScoopWay, to: Telling) -> str:
+    """One kind of fill; the scoop is named where there are several."""
+    how = {
+        FillWay.LEVEL: tr("TableWords", "level"),
+        FillWay.TO_MARK: tr("TableWords", "to the mark"),
+        FillWay.TAPPED: tr("TableWords", "tapped"),
+    }[way.way]
+    return f"{way.name} {how}" if to.several_scoops else how
+
+
+def scoops_text(line: SheetLine, to: Telling) -> str:
+    """The count as it is said aloud; "weigh it" where counting would not do."""
+    count = line.scoops
+    if count is None:
+        return tr("TableWords", "weigh it")
+    told = " + ".join(f"{number:g} {way_text(way, to)}" for way, number in count.parts)
+    if line.batches > 1 and len(count.parts) > 1:
+        told = f"({told})"
+    told = each_text(line, told)
+    return told if count.countable else tr("TableWords", "weigh it, or {count}").format(count=told)
+
+
+def each_text(line: SheetLine, text: str) -> str:
+    """What goes into each of several equal batches."""
+    if line.batches == 1:
+        return text
+    return tr("TableWords", "{batches} × {amount}").format(batches=line.batches, amount=text)
+
+
+def error_text(count: ScoopCount | None, to: Telling) -> str:
+    """How far the count is from the weight, and how far so many scoopfuls spread, at 95 %."""
+    if count is None:
+        return "–"
+    off = show_percent(100 * count.error_share, 1, decimal_comma=decimal_comma())
+    sign = "" if off.startswith("−") else "+"
+    spread = powder_text(count.spread_95_g, to)
+    return tr("TableWords", "{sign}{share}, ± {spread}").format(sign=sign, share=off, spread=spread)
+
+
+def batches_text(line: SheetLine, to: Telling) -> str:
+    """How many batches; where one would not do, why."""
+    if line.fits:
+        return "1"
+    if line.overflow_ml > 0:
+        told = tr("TableWords", "{batches} (1 runs over by {over})")
+        return told.format(batches=line.batches, over=_over(line, to))
+    return tr("TableWords", "{batches} (1 is too full)").format(batches=line.batches)
+
+
+def vessel_text(line: SheetLine, vessel: str, to: Telling) -> str:
+    """What to do with a mix that does not fit the vessel in one batch."""
+    if line.overflow_ml > 0:
+        told = tr("TableWords", "{vessel}: one batch would run over by {over}. Mix {batches} equal batches.")
+    else:
+        told = tr(
+            "TableWords", "{vessel}: one batch would leave no room for stirring. Mix {batches} equal batches."
+        )
+    return told.format(vessel=vessel, over=_over(line, to), batches=line.batches)
+
+
+def _over(line: SheetLine, to: Telling) -> str:
+    return show_volume(line.overflow_ml, to.system, decimal_comma=decimal_comma())
+
+
+def hot(temperature_c: float) -> bool:
+    """Whether water of this temperature needs a caution, the limit itself included."""
+    return scalds(temperature_c) or isclose(temperature_c, SCALD_CAUTION_C)
+
+
+def scald_words(temperature: str) -> str:
+    """The caution beside hot water."""
+    words = tr(
+        "TableWords",
+        "Water at {temperature} scalds skin within minutes, hotter water within seconds. Wear gloves, "
+        "keep children away, and let the mix cool to 100–101 °F (38 °C) at the calf. The product label "
+        "comes first.",
+    )
+    return words.format(temperature=temperature)
