@@ -9,8 +9,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from calibrator.model import Composition
-from calibrator.science import nutrients
+from calibrator.model import Composition, MixingRate, PlanGroup, RateBasis, VolumeMeans
+from calibrator.science import mixing, nutrients
 from calibrator.science.errors import CannotCompute
 from calibrator.science.nutrients import Calf
 
@@ -29,6 +29,21 @@ def test_supply_by_the_label() -> None:
     day = nutrients.daily_supply(600.0, LABEL)
     assert (day.protein_g, day.fat_g, day.dry_matter_g) == pytest.approx((150.0, 120.0, 576.0))
     assert day.energy_mcal == pytest.approx(0.576 * nutrients.energy_mcal_per_kg_dm(LABEL))
+
+
+def test_a_groups_calf_gets_every_feeding_of_the_day() -> None:
+    group = PlanGroup(
+        name="hutches",
+        calves=40,
+        volume_ml=2000.0,
+        volume_means=VolumeMeans.WATER,
+        rate=MixingRate(basis=RateBasis.ON_WATER, powder_mass_g=150.0, volume_ml=1000.0),
+        feedings_per_day=3,
+    )
+    day = nutrients.group_supply(group, LABEL, mixing.powder_from(LABEL), 43.0)
+    assert day.powder_g == pytest.approx(900.0)
+    with pytest.raises(CannotCompute, match="feedings"):
+        nutrients.group_supply(replace(group, feedings_per_day=-1), LABEL, mixing.powder_from(LABEL), 43.0)
 
 
 def test_fat_holds_more_energy_than_lactose() -> None:
