@@ -111,6 +111,9 @@ def test_a_silent_label_makes_osmoles_less_sure() -> None:
     value, unsure = powder.osmoles_per_g(Composition(protein_pct=22.0, fat_pct=20.0))
     assert unsure > sure
     assert unsure > 0.10 * value
+    lactose = 10.0 / 342.30  # one percent of the powder
+    silent = math.hypot(0.13 - lactose, lactose, 0.1 * lactose)  # ash, moisture, fibre
+    assert unsure == pytest.approx(math.hypot(0.10 * value, silent), rel=1e-9)
 
 
 def test_osmoles_of_a_powder_without_lactose_stay_estimable() -> None:
