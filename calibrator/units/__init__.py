@@ -10,6 +10,7 @@ from calibrator.units.kinds import SENTENCES, Kind, NotUnderstood, Quantity
 from calibrator.units.reading import example, read, with_unit
 from calibrator.units.registry import default_unit
 from calibrator.units.show import (
+    line_step_mm,
     show,
     show_both,
     show_density,
@@ -32,6 +33,7 @@ __all__ = [
     "default_unit",
     "edit_text",
     "example",
+    "line_step_mm",
     "read",
     "show",
     "show_both",

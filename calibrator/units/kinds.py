@@ -57,11 +57,9 @@ SENTENCES: Mapping[str, str] = MappingProxyType(
         "with a decimal point.",
         "point_thousands": "“{part}” can be read two ways. Write {whole} without a point, or {comma} "
         "with a decimal comma.",
-        "numbers_in_row": "“{part}” has two numbers in a row. Write one number, or a unit after each, "
-        "like {example}.",
+        "numbers_in_row": "“{part}” has two numbers in a row. Write one number, or a unit after each, like {example}.",
         "bad_fraction": "“{part}” is not a fraction that can be used. Halves to sixty-fourths can, like 1/4.",
-        "improper": "“{part}” is not less than one. Leave a space between whole number and fraction, "
-        "like 10 1/4.",
+        "improper": "“{part}” is not less than one. Leave a space between whole number and fraction, like 10 1/4.",
         "unit_missing": "Write the unit after “{part}” too, like {example}.",
         "unit_unknown": "The unit “{unit}” is not known here. Type it like {example}.",
         "is_mass": "{unit} is a weight, and something else belongs here. Type it like {example}.",
@@ -71,8 +69,7 @@ SENTENCES: Mapping[str, str] = MappingProxyType(
         "is_percent": "{unit} is a share, and something else belongs here. Type it like {example}.",
         "oz_in_volume": "oz is a weight. For a volume write fl oz.",
         "fl_oz_in_mass": "fl oz is a volume. For a weight write oz.",
-        "which_cup": "Three cups are in use. Write US cup (237 mL), label cup (240 mL) or "
-        "metric cup (250 mL).",
+        "which_cup": "Three cups are in use. Write US cup (237 mL), label cup (240 mL) or metric cup (250 mL).",
         "which_ton": "Several tons are in use. Write the weight in lb or kg.",
         "grain": "gr means grain. For grams write g.",
         "foot_mark": "Write the unit as ft or in, like {example}.",

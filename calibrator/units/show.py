@@ -59,9 +59,7 @@ def show_mass(
     return _comma(f"{pounds} lb{rest}", decimal_comma)
 
 
-def show_volume(
-    volume_ml: float, system: UnitSystem, *, step: float | None = None, decimal_comma: bool = False
-) -> str:
+def show_volume(volume_ml: float, system: UnitSystem, *, step: float | None = None, decimal_comma: bool = False) -> str:
     """Water as it is drawn: "2 1/4 qt", from 1 gal "5 gal 1 1/4 qt"; "1.9 L".
 
     `step` is in quarts or litres (without it 1/4 qt, 0.1 L). Raises ValueError for one not above zero.
@@ -86,9 +84,7 @@ def show_scoop_volume(volume_ml: float, system: UnitSystem, *, decimal_comma: bo
     return _comma(f"{on_step(from_base(Fraction(volume_ml), unit), step)} {unit}", decimal_comma)
 
 
-def show_length(
-    length_mm: float, system: UnitSystem, *, step: float | None = None, decimal_comma: bool = False
-) -> str:
+def show_length(length_mm: float, system: UnitSystem, *, step: float | None = None, decimal_comma: bool = False) -> str:
     """A mark or a dimension: "1 5/16 in" to the nearest sixteenth, or "33 mm".
 
     `step` is in inches or millimetres. Raises ValueError for one not above zero.
@@ -100,6 +96,11 @@ def show_length(
         return _comma(f"{on_step(Fraction(length_mm), fine)} mm", decimal_comma)
     fine = plain_step(1 / 16 if step is None else step)
     return _comma(f"{on_ruler(from_base(Fraction(length_mm), 'in'), fine)} in", decimal_comma)
+
+
+def line_step_mm(system: UnitSystem) -> float:
+    """The step that lines on a scoop are told in: 1/16 in, or 1 mm."""
+    return 25.4 / 16 if system is UnitSystem.FARM else 1.0
 
 
 def show_temperature(temperature_c: float, system: UnitSystem) -> str:
@@ -134,9 +135,7 @@ def show_percent(percent: float, digits: int = 1, *, decimal_comma: bool = False
     return _comma(f"{decimals(Fraction(percent), digits)} %", decimal_comma)
 
 
-def show_with_uncertainty(
-    value: float, uncertainty: float, unit: str = "", *, decimal_comma: bool = False
-) -> str:
+def show_with_uncertainty(value: float, uncertainty: float, unit: str = "", *, decimal_comma: bool = False) -> str:
     """A value and its uncertainty, both in `unit`: "289.4 ± 1.2 g".
 
     The uncertainty is rounded to two significant digits and the value to the same decimal place (JCGM

@@ -1,0 +1,311 @@
+"""From what is kept of a weigh-in to what science makes of it, and back to a sign-off. No formula."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from calibrator.model import Farm, Fill, FillWay, Lot, Mark, Scale, Scoop, SignOff, WeighIn, new_id
+from calibrator.records import Records
+from calibrator.science.errors import CannotCompute
+from calibrator.science.mark import (
+    Line,
+    LineCheck,
+    OldLine,
+    check_line,
+    fill_line,
+    fraction_at,
+    old_line,
+    reach_95,
+    tolerance_band,
+)
+from calibrator.science.plausible import Doubt, weight_doubt
+from calibrator.science.scale import ScaleCheck, check_scale, scale_facts, smallest_net_weight_g
+from calibrator.science.scale import scoopfuls_together as together
+from calibrator.science.scoop import height_from_down_wall_mm
+from calibrator.science.settling import Settling, settling_before
+from calibrator.science.weighing import (
+    BagHistory,
+    DensityResult,
+    LevelResult,
+    Weighed,
+    bulk_density,
+    level_result,
+    pool_bag_history,
+    weighed,
+)
+
+SAME_LINE_MM = 0.05
+
+
+@dataclass(frozen=True)
+class Experience:
+    """What the farm's earlier lots teach: how bags differ, how much powder settles to the mark."""
+
+    history: BagHistory | None
+    settling: tuple[float, ...]
+
+
+@dataclass(frozen=True)
+class Known:
+    """The facts of a weigh-in, read at one moment."""
+
+    weigh_in: WeighIn
+    farm: Farm
+    lot: Lot
+    scoop: Scoop | None
+    scale: Scale | None
+    fills: tuple[Fill, ...]
+    experience: Experience
+
+
+@dataclass(frozen=True)
+class Findings:
+    """What science makes of the facts so far; None where they do not reach that far, `trouble` says why."""
+
+    level: LevelResult | None = None
+    density: DensityResult | None = None
+    settling: Settling | None = None
+    line: Line | None = None
+    line_reach: tuple[float, float] = (0.0, 0.0)  # half-widths at 95 %, g and mm
+    old: OldLine | None = None
+    check: LineCheck | None = None
+    scale: ScaleCheck | None = None
+    scoopfuls_together: int = 1
+    trouble: str = ""
+
+
+def experience(records: Records, weigh_in: WeighIn) -> Experience:
+    """Read what was signed off before a weigh-in began."""
+    signed = records.sign_offs(weigh_in.farm_id)
+    earlier = [s for s in signed if s.at <= weigh_in.started_at and s.weigh_in_id != weigh_in.id]
+    lots = [weighed(records.fills(made.weigh_in_id), FillWay.LEVEL) for made in earlier]
+    return Experience(
+        history=pool_bag_history([lot for lot in lots if lot]),
+        settling=tuple(made.settling_factor for made in earlier if made.settling_u > 0),
+    )
+
+
+def read(records: Records, weigh_in_id: str, taught: Experience) -> Known:
+    """Read what is known of a weigh-in."""
+    weigh_in = records.find(WeighIn, weigh_in_id)
+    return Known(
+        weigh_in=weigh_in,
+        farm=records.find(Farm, weigh_in.farm_id),
+        lot=records.find(Lot, weigh_in.lot_id),
+        scoop=records.find(Scoop, weigh_in.scoop_id) if weigh_in.scoop_id else None,
+        scale=records.find(Scale, weigh_in.scale_id) if weigh_in.scale_id else None,
+        fills=tuple(records.fills(weigh_in_id)),
+        experience=taught,
+    )
+
+
+def fills_of(known: Known, way: FillWay, line_mm: float | None = None) -> list[Fill]:
+    """The fills of one way, struck ones included; to the mark only those to a line, by default that drawn."""
+    line = known.weigh_in.drawn_line_mm if line_mm is None else line_mm
+    return [
+        fill for fill in known.fills if fill.way == way and (way != FillWay.TO_MARK or _same_line(fill.line_mm, line))
+    ]
+
+
+def odd_fills(known: Known, findings: Findings, way: FillWay) -> frozenset[str]:
+    """The fills that the result of their way flags as odd."""
+    result = findings.level if way == FillWay.LEVEL else findings.check and findings.check.result
+    counted = [fill for fill in fills_of(known, way) if fill.counts]
+    return frozenset(counted[place].id for place in result.odd) if result else frozenset()
+
+
+def doubt(known: Known, way: FillWay, mass_g: float, scoopfuls: int) -> Doubt | None:
+    """Why a typed weight cannot be meant, for this scoop and scale; None where it can."""
+    if known.scoop is None or known.scale is None:
+        return None
+    filled_ml = known.scoop.volume_ml
+    if way == FillWay.TO_MARK and known.weigh_in.drawn_line_mm is not None:
+        filled_ml *= fraction_at(known.scoop.shape, known.weigh_in.drawn_line_mm)
+    return weight_doubt(mass_g, scoopfuls, filled_ml, known.scale.capacity_g)
+
+
+def wanted(known: Known, mass_g: float) -> tuple[float, float]:
+    """The farm's tolerance about a weight."""
+    return tolerance_band(mass_g, known.farm.tolerance_share)
+
+
+def work_out(known: Known) -> Findings:
+    """All results that the facts reach to."""
+    scale = _scale_check(known)
+    try:
+        return _work_out(known, scale)
+    except CannotCompute as error:
+        return Findings(scale=scale, trouble=str(error))
+
+
+def _work_out(known: Known, scale: ScaleCheck | None) -> Findings:
+    level = _level(known, scale)
+    if level is None or known.scoop is None:
+        return Findings(scale=scale, scoopfuls_together=_together(known, None))
+    density = bulk_density(level, known.scoop.volume_ml, known.scoop.volume_u_ml)
+    settling = settling_before(known.experience.settling)
+    line = _line(known, known.scoop, level, settling)
+    full_scoops = line.full_scoops if line else 0
+    check = _line_check(known, level, known.weigh_in.drawn_line_mm, full_scoops, scale)
+    learned = check or _line_check(known, level, _last_line(known), full_scoops, scale)
+    if learned is not None:
+        settling = Settling(learned.settling_factor, learned.settling_u, 0)
+        line = learned.next_line
+    return Findings(
+        level=level,
+        density=density,
+        settling=settling,
+        line=line,
+        line_reach=reach_95(line, level.degrees_of_freedom) if line else (0.0, 0.0),
+        old=_old_line(known, level, settling, line),
+        check=check,
+        scale=scale,
+        scoopfuls_together=_together(known, level),
+    )
+
+
+def sign_off(known: Known, findings: Findings, by: str, at: datetime, version: str) -> tuple[SignOff, Mark]:
+    """The frozen outcome and the line as drawn. Raises CannotCompute where the facts do not reach that far."""
+    level, density, settling, line = findings.level, findings.density, findings.settling, findings.line
+    w, scoop, scale = known.weigh_in, known.scoop, known.scale
+    if level is None or density is None or settling is None or line is None or scoop is None or scale is None:
+        raise CannotCompute(findings.trouble or "Weigh level fills and set a target weight before signing off.")
+    if w.drawn_line_mm is None or w.target_mass_g is None:
+        raise CannotCompute("Draw the line on the scoop and enter where it is before signing off.")
+    check = findings.check
+    made = SignOff(
+        id=new_id(),
+        farm_id=known.farm.id,
+        weigh_in_id=w.id,
+        lot_id=known.lot.id,
+        scoop_id=scoop.id,
+        scale_id=scale.id,
+        by=by,
+        at=at,
+        bags=level.bags,
+        fills=level.fills,
+        level_mean_g=level.mean_g,
+        level_u_g=level.u_g,
+        level_low_g=level.low_g,
+        level_high_g=level.high_g,
+        degrees_of_freedom=level.degrees_of_freedom,
+        density_g_per_ml=density.density_g_per_ml,
+        density_u_g_per_ml=density.u_g_per_ml,
+        density_low_g_per_ml=density.low_g_per_ml,
+        density_high_g_per_ml=density.high_g_per_ml,
+        bag_sd_share=level.bag_sd_g / level.mean_g,
+        fill_sd_share=level.fill_sd_g / level.mean_g,
+        settling_factor=settling.factor,
+        settling_u=settling.u if check else 0.0,
+        verdict=check.verdict.value if check else "",
+        old_line_verdict=findings.old.verdict.value if findings.old else "",
+        scoop_revision=scoop.revision,
+        scale_revision=scale.revision,
+        lot_revision=known.lot.revision,
+        program_version=version,
+    )
+    return made, _mark(made, w.drawn_line_mm, w.target_mass_g, scoop, line, check)
+
+
+def _mark(made: SignOff, drawn_mm: float, target_g: float, scoop: Scoop, line: Line, check: LineCheck | None) -> Mark:
+    """The mark tells the line as drawn, which may differ a little from the one computed."""
+    return Mark(
+        id=new_id(),
+        farm_id=made.farm_id,
+        sign_off_id=made.id,
+        lot_id=made.lot_id,
+        scoop_id=made.scoop_id,
+        target_mass_g=target_g,
+        full_scoops=line.full_scoops,
+        height_mm=height_from_down_wall_mm(scoop.shape, drawn_mm),
+        down_wall_mm=drawn_mm,
+        mass_g=check.result.mean_g if check else line.mass_g,
+        mass_u_g=check.result.u_g if check else line.mass_u_g,
+    )
+
+
+def _scale_check(known: Known) -> ScaleCheck | None:
+    w, scale = known.weigh_in, known.scale
+    if scale is None or w.check_nominal_g is None or w.check_reading_g is None:
+        return None
+    return check_scale(w.check_nominal_g, w.check_reading_g, scale.resolution_g)
+
+
+def _level(known: Known, check: ScaleCheck | None) -> LevelResult | None:
+    return _result(known, weighed(fills_of(known, FillWay.LEVEL), FillWay.LEVEL), check)
+
+
+def _result(known: Known, fills: Sequence[Weighed], check: ScaleCheck | None) -> LevelResult | None:
+    if not fills or known.scale is None:
+        return None
+    typical = fills[0].mass_g
+    facts = scale_facts(known.scale.resolution_g, check, typical)
+    tolerance = known.farm.tolerance_share * typical
+    return level_result(fills, facts, history=known.experience.history, tolerance_g=tolerance)
+
+
+def _line(known: Known, scoop: Scoop, level: LevelResult, settling: Settling) -> Line | None:
+    target = known.weigh_in.target_mass_g
+    if target is None:
+        return None
+    return fill_line(scoop.shape, level.mean_g, level.u_g, target, settling.factor, settling.u)
+
+
+def _line_check(
+    known: Known, level: LevelResult, line_mm: float | None, full_scoops: int, check: ScaleCheck | None
+) -> LineCheck | None:
+    w, scoop, scale = known.weigh_in, known.scoop, known.scale
+    if line_mm is None or w.target_mass_g is None or scoop is None or scale is None:
+        return None
+    fills = weighed(fills_of(known, FillWay.TO_MARK, line_mm), FillWay.TO_MARK)
+    if not fills:
+        return None
+    return check_line(
+        scoop.shape,
+        level,
+        fills,
+        line_mm,
+        w.target_mass_g,
+        known.farm.tolerance_share,
+        scale_facts(scale.resolution_g, check, fills[0].mass_g),
+        known.experience.history,
+        full_scoops,
+    )
+
+
+def _last_line(known: Known) -> float | None:
+    """The line of the newest counted fill to a mark, which may have been moved since."""
+    lines = [fill.line_mm for fill in known.fills if fill.way == FillWay.TO_MARK and fill.counts]
+    return lines[-1] if lines else None
+
+
+def _old_line(known: Known, level: LevelResult, settling: Settling, line: Line | None) -> OldLine | None:
+    w, scoop = known.weigh_in, known.scoop
+    if w.old_line_mm is None or w.target_mass_g is None or scoop is None or line is None:
+        return None
+    return old_line(
+        scoop.shape,
+        level,
+        settling.factor,
+        settling.u,
+        w.old_line_mm,
+        w.target_mass_g,
+        known.farm.tolerance_share,
+        full_scoops=line.full_scoops,
+    )
+
+
+def _together(known: Known, level: LevelResult | None) -> int:
+    """How many scoopfuls to weigh together on a scale as coarse as this one."""
+    if known.scale is None or known.scoop is None:
+        return 1
+    scoopful = level.mean_g if level else known.weigh_in.target_mass_g
+    if scoopful is None:
+        return 1
+    return together(scoopful, smallest_net_weight_g(known.scale.resolution_g, 0.0, known.farm.tolerance_share))
+
+
+def _same_line(one_mm: float | None, other_mm: float | None) -> bool:
+    return one_mm is not None and other_mm is not None and abs(one_mm - other_mm) < SAME_LINE_MM

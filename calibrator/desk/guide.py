@@ -1,0 +1,227 @@
+"""The weigh-in as a plain state: what is known, which step is open, what is missing. No window needed.
+
+Every setter keeps a new telling of the weigh-in at once, and every fill is kept before the call returns, so
+that closing or killing the program at any point loses nothing. Results come from `findings`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from datetime import datetime
+from enum import StrEnum
+from typing import Any
+
+from calibrator import __version__
+from calibrator.desk import findings as finding
+from calibrator.desk.findings import Findings, Known
+from calibrator.model import Farm, Fill, FillWay, Lot, Scale, Scoop, SignOff, Step, WeighIn, new_id
+from calibrator.records import Records
+from calibrator.science.mark import LineVerdict
+from calibrator.science.plausible import Doubt
+
+STEPS = tuple(Step)
+BAGS_PROPOSED = 4
+FILLS_PER_BAG = 2
+LEAST_LEVEL_FILLS = 2
+
+
+class Missing(StrEnum):
+    """What a step still lacks before the next can be opened."""
+
+    INITIALS = "initials"
+    SCOOP = "scoop"
+    SCALE = "scale"
+    TARGET = "target"
+    ZERO = "zero"
+    LEVEL_FILLS = "level_fills"
+    LINE = "line"
+
+
+class Guide:
+    """One weigh-in under way, or a signed-off one looked at. What it tells is always of the facts as kept."""
+
+    def __init__(self, records: Records, weigh_in: WeighIn, clock: Callable[[], datetime]) -> None:
+        self.records = records
+        self.clock = clock
+        self._id = weigh_in.id
+        self._looked_at: Step | None = None
+        self._version = -1
+        self._taught = finding.experience(records, weigh_in)
+        self.known: Known
+        self.findings: Findings
+        self.signed_off: SignOff | None = None
+        self.refresh()
+
+    @property
+    def weigh_in(self) -> WeighIn:
+        return self.known.weigh_in
+
+    @property
+    def farm(self) -> Farm:
+        return self.known.farm
+
+    @property
+    def lot(self) -> Lot:
+        return self.known.lot
+
+    @property
+    def scoop(self) -> Scoop | None:
+        return self.known.scoop
+
+    @property
+    def scale(self) -> Scale | None:
+        return self.known.scale
+
+    @property
+    def step(self) -> Step:
+        """The step in view; of a signed-off weigh-in any can be looked at."""
+        return self._looked_at or (Step.SIGN_OFF if self.signed_off else self.weigh_in.step)
+
+    def refresh(self) -> None:
+        """Read the facts anew if anybody has kept something since."""
+        version = self.records.version()
+        if version != self._version:
+            self._version = version
+            self.known = finding.read(self.records, self._id, self._taught)
+            self.findings = finding.work_out(self.known)
+            self.signed_off = self._sign_off()
+
+    def set(self, **known: Any) -> None:
+        """Keep something newly known about the weigh-in; nothing is written where nothing changed."""
+        changed = replace(self.weigh_in, **known)
+        if changed != self.weigh_in:
+            self.records.keep(changed, by=changed.by)
+            self.refresh()
+
+    def fills_of(self, way: FillWay) -> list[Fill]:
+        """The fills of one way, struck ones included; to the mark only those to the line now drawn."""
+        return finding.fills_of(self.known, way)
+
+    def add_fill(self, way: FillWay, bag: int, mass_g: float, typed: str, scoopfuls: int = 1) -> Fill:
+        """Keep one weighing; it is on the disk when this returns."""
+        fill = Fill(
+            id=new_id(),
+            weigh_in_id=self.weigh_in.id,
+            way=way,
+            bag=bag,
+            mass_g=mass_g,
+            typed=typed,
+            by=self.weigh_in.by,
+            at=self.clock(),
+            scoopfuls=scoopfuls,
+            line_mm=self.weigh_in.drawn_line_mm if way == FillWay.TO_MARK else None,
+        )
+        kept = self.records.add_fill(fill)
+        self.refresh()
+        return kept
+
+    def strike(self, fill_id: str, reason: str) -> Fill:
+        """Take a fill out of the count; it stays visible with its reason."""
+        struck = self.records.strike(fill_id, reason, self.weigh_in.by)
+        self.refresh()
+        return struck
+
+    def restore(self, fill_id: str) -> Fill:
+        """Count a struck-out fill again."""
+        restored = self.records.restore(fill_id, self.weigh_in.by)
+        self.refresh()
+        return restored
+
+    def next_bag(self, way: FillWay) -> int:
+        """The bag for the next fill: two from each in turn, then going round again."""
+        counted = [fill for fill in self.fills_of(way) if fill.counts]
+        if not counted:
+            return 1
+        last = counted[-1].bag
+        if sum(fill.bag == last for fill in counted) % FILLS_PER_BAG:
+            return last
+        return last % self.bags_at_hand + 1 if last <= self.bags_at_hand else last + 1
+
+    @property
+    def bags_at_hand(self) -> int:
+        """How many bags the plan goes round: four, or as many as the lot has."""
+        return min(BAGS_PROPOSED, self.lot.package_count or BAGS_PROPOSED)
+
+    def odd_fills(self, way: FillWay) -> frozenset[str]:
+        """The fills that lie oddly far from the others."""
+        return finding.odd_fills(self.known, self.findings, way)
+
+    def missing(self, step: Step) -> tuple[Missing, ...]:
+        """What a step still lacks before the one after it can be opened."""
+        w = self.weigh_in
+        wanted = {
+            Step.LOT: ((Missing.INITIALS, not w.by),),
+            Step.SCOOP_AND_SCALE: (
+                (Missing.SCOOP, self.scoop is None),
+                (Missing.SCALE, self.scale is None),
+                (Missing.TARGET, w.target_mass_g is None),
+                (Missing.ZERO, not w.scale_zeroed),
+            ),
+            Step.LEVEL_FILLS: ((Missing.LEVEL_FILLS, self._level_count() < LEAST_LEVEL_FILLS),),
+            Step.MARK: ((Missing.LINE, w.drawn_line_mm is None),),
+        }
+        return tuple(what for what, lacks in wanted.get(step, ()) if lacks)
+
+    def reachable(self) -> frozenset[Step]:
+        """The steps that can be opened: each before which nothing is missing."""
+        found = []
+        for step in STEPS:
+            found.append(step)
+            if self.missing(step):
+                break
+        return frozenset(found)
+
+    def go(self, step: Step) -> bool:
+        """Open a step if the ones before it are complete."""
+        if step not in self.reachable():
+            return False
+        self.set(step=step)
+        return True
+
+    def doubt(self, way: FillWay, mass_g: float, scoopfuls: int) -> Doubt | None:
+        """Why a typed weight cannot be meant; None where it can."""
+        return finding.doubt(self.known, way, mass_g, scoopfuls)
+
+    def wanted(self, mass_g: float) -> tuple[float, float]:
+        """The farm's tolerance about a weight."""
+        return finding.wanted(self.known, mass_g)
+
+    @property
+    def on_target(self) -> bool:
+        """Whether the fills to the mark have shown the line to be right."""
+        check = self.findings.check
+        return check is not None and check.verdict == LineVerdict.ON_TARGET
+
+    @property
+    def line_should_move(self) -> bool:
+        """Whether the fills to the mark have shown the line to be wrong."""
+        check = self.findings.check
+        return check is not None and check.verdict == LineVerdict.MOVE and self.signed_off is None
+
+    def look_at(self, step: Step) -> None:
+        """Bring a step of a signed-off weigh-in into view; nothing is written."""
+        self._looked_at = step
+
+    def take_next_line(self) -> None:
+        """Take the line that the fills to the mark call for, and go back to have it drawn."""
+        check = self.findings.check
+        if check is not None:
+            self.set(drawn_line_mm=None, drawn_line_typed="", step=Step.MARK)
+
+    def sign_off(self, by: str) -> SignOff:
+        """Freeze the weigh-in with its results and the line as drawn.
+
+        Raises CannotCompute where the facts do not reach to a mark, RecordsError where keeping fails.
+        """
+        made, mark = finding.sign_off(self.known, self.findings, by, self.clock(), __version__)
+        self.records.sign_off(made, [mark])
+        self.refresh()
+        return made
+
+    def _sign_off(self) -> SignOff | None:
+        signed = self.records.sign_offs(self.farm.id, self.lot.id)
+        return next((made for made in signed if made.weigh_in_id == self._id), None)
+
+    def _level_count(self) -> int:
+        return sum(fill.counts for fill in self.fills_of(FillWay.LEVEL))

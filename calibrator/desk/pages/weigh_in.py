@@ -1,0 +1,189 @@
+"""The weigh-in page: choosing a lot, then the steps one after another."""
+
+from __future__ import annotations
+
+from PySide6.QtGui import QKeySequence, QShortcut, QUndoStack
+from PySide6.QtWidgets import QStackedWidget, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.guide import STEPS, Guide
+from calibrator.desk.page import Page
+from calibrator.desk.parts import button, label, row
+from calibrator.desk.weigh_in import words
+from calibrator.desk.weigh_in.chooser import LotChooser
+from calibrator.desk.weigh_in.findings_panel import LevelPanel, ToMarkPanel
+from calibrator.desk.weigh_in.step_fills import StepFills
+from calibrator.desk.weigh_in.step_lot import StepLot
+from calibrator.desk.weigh_in.step_mark import StepMark
+from calibrator.desk.weigh_in.step_sign_off import StepSignOff
+from calibrator.desk.weigh_in.step_tools import StepTools
+from calibrator.desk.weigh_in.step_view import StepView
+from calibrator.desk.weigh_in.strip import StepStrip
+from calibrator.model import FillWay, Lot, Step, WeighIn, new_id
+
+
+class WeighInPage(Page):
+    """Holds the guide of the weigh-in in hand; the step views show it and act on it."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__(desk, "")
+        self.guide: Guide | None = None
+        self._undo = QUndoStack(self)
+        self._strip = StepStrip()
+        self._strip.set_names(words.step_names())
+        self._strip.chosen.connect(self._open_step)
+        self._chooser = LotChooser(desk)
+        self._chooser.begin.connect(self.open)
+        self._views = self._make_views()
+        self._stack = QStackedWidget()
+        self._stack.addWidget(self._chooser)
+        for view in self._views.values():
+            view.ready.connect(self.next_step)
+            self._stack.addWidget(view)
+        self._missing = label("", "quiet")
+        self._back = button(self.tr("&Back"), self.previous_step)
+        self._next = button(self.tr("Ne&xt"), self.next_step, "main")
+        self._leave = button(self.tr("Weigh in another &lot"), self.close_guide, "link")
+        self._foot = QWidget()
+        foot = row(self._back, self._leave, None, self._missing, self._next)
+        foot.setContentsMargins(0, 0, 0, 0)
+        self._foot.setLayout(foot)
+        self.body.addWidget(self._strip)
+        self.body.addWidget(self._stack, 1)
+        self.body.addWidget(self._foot)
+        for keys, slot in (("Alt+Right", self.next_step), ("Alt+Left", self.previous_step)):
+            shortcut = QShortcut(QKeySequence(keys), self)
+            shortcut.activated.connect(slot)
+
+    def _make_views(self) -> dict[Step, StepView]:
+        level_hands = self.tr(
+            "Dip, heap, and strike off with a straight edge. No tapping, no pressing. Two fills from each of four "
+            "bags: type the weight, press Enter."
+        )
+        mark_hands = self.tr(
+            "Fill to the new line, level it with one shake, read it at eye level. Type the weight, press Enter."
+        )
+        return {
+            Step.LOT: StepLot(self.desk),
+            Step.SCOOP_AND_SCALE: StepTools(self.desk),
+            Step.LEVEL_FILLS: StepFills(self.desk, FillWay.LEVEL, level_hands, self._undo, LevelPanel()),
+            Step.MARK: StepMark(self.desk),
+            Step.FILLS_TO_MARK: StepFills(
+                self.desk, FillWay.TO_MARK, mark_hands, self._undo, ToMarkPanel(self._move_line)
+            ),
+            Step.SIGN_OFF: StepSignOff(self.desk),
+        }
+
+    def open(self, thing_id: str) -> None:
+        """Take up a lot's weigh-in where it was left, or begin one; with no lot, go on with the one in hand."""
+        if thing_id:
+            self._take_up(thing_id)
+        elif self.guide is None:
+            self._show_chooser()
+
+    def reload(self) -> None:
+        if self.guide is None:
+            self._show_chooser()
+            return
+        self.guide.refresh()
+        self._show_guide()
+
+    def leave(self) -> bool:
+        """Typed text stays in its field while other pages are looked at."""
+        return True
+
+    def pending(self) -> str:
+        """What is typed in the open step and not entered."""
+        return self._views[self.guide.step].pending() if self.guide else ""
+
+    def close_guide(self) -> None:
+        """Put the weigh-in aside; it is kept where it stands."""
+        self.guide = None
+        self._undo.clear()
+        self._show_chooser()
+
+    def next_step(self) -> None:
+        self._move_by(1)
+
+    def previous_step(self) -> None:
+        self._move_by(-1)
+
+    def _move_by(self, steps: int) -> None:
+        if self.guide is not None:
+            place = STEPS.index(self.guide.step) + steps
+            if 0 <= place < len(STEPS):
+                self._open_step(STEPS[place])
+
+    def _open_step(self, step: str) -> None:
+        guide = self.guide
+        if guide is None:
+            return
+        if Step(step) not in guide.reachable():
+            self.desk.say(words.missing_words(guide.missing(guide.step)))
+            return
+        if guide.signed_off is None:
+            self.desk.attempt(lambda: guide.go(Step(step)))
+        else:
+            guide.look_at(Step(step))
+            self._show_guide()
+        self._focus_first()
+
+    def _take_up(self, lot_id: str) -> None:
+        lot = self.desk.records.find(Lot, lot_id)
+        open_ones = [w for w in self.desk.records.every(WeighIn, lot.farm_id, lot_id=lot_id) if not w.abandoned]
+        signed = {s.weigh_in_id for s in self.desk.records.sign_offs(lot.farm_id, lot_id)}
+        left = [w for w in open_ones if w.id not in signed]
+        found = left[-1] if left else self.desk.attempt(lambda: self._begin(lot))
+        if found is None:
+            return
+        self._undo.clear()
+        self.guide = Guide(self.desk.records, found, self.desk.clock)
+        self._show_guide()
+        self._focus_first()
+
+    def _begin(self, lot: Lot) -> WeighIn:
+        begun = WeighIn(
+            id=new_id(),
+            farm_id=lot.farm_id,
+            lot_id=lot.id,
+            started_at=self.desk.clock(),
+            by=self.desk.initials,
+        )
+        return self.desk.records.keep(begun, by=self.desk.initials)
+
+    def _show_chooser(self) -> None:
+        self.title.setText(self.tr("Weigh-in"))
+        self._strip.hide()
+        self._foot.hide()
+        self._stack.setCurrentWidget(self._chooser)
+        self._chooser.reload()
+
+    def _show_guide(self) -> None:
+        guide = self.guide
+        if guide is None:
+            return
+        step = guide.step
+        self.title.setText(words.title(guide))
+        self._strip.show()
+        self._foot.show()
+        self._strip.show_place(step, guide.reachable())
+        view = self._views[step]
+        self._stack.setCurrentWidget(view)
+        view.show_guide(guide)
+        self._missing.setText(words.missing_words(guide.missing(step)))
+        self._back.setVisible(step != STEPS[0])
+        self._next.setVisible(step != STEPS[-1])
+        self._next.setEnabled(not guide.missing(step))
+
+    def _focus_first(self) -> None:
+        if self.guide is not None:
+            field = self._views[self.guide.step].first_field()
+            if field is not None:
+                field.setFocus()
+
+    def _move_line(self) -> None:
+        """Take the line that the fills call for; the person draws it on the mark step."""
+        guide = self.guide
+        if guide is not None and guide.findings.check is not None:
+            self.desk.attempt(guide.take_next_line)
+            self._focus_first()

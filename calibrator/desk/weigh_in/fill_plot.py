@@ -1,0 +1,127 @@
+"""The fills as they come, with mean, interval and the wanted tolerance."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import pyqtgraph as pg
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QColor
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from calibrator import units
+from calibrator.desk.theme import tokens, ui_font
+from calibrator.model import Fill, UnitSystem
+
+SYMBOLS = "ost+dx"  # one per bag, going round: bags are told apart without colour
+LEAST_FILLS_SHOWN = 8
+
+
+@dataclass(frozen=True)
+class Bands:
+    """What is drawn behind the fills, in grams of one scoopful."""
+
+    mean_g: float
+    low_g: float
+    high_g: float
+    tolerance_low_g: float
+    tolerance_high_g: float
+
+
+class _MassAxis(pg.AxisItem):  # type: ignore[misc]  # pyqtgraph carries no types
+    """Weights as people read them; pyqtgraph's own labels know neither unit nor locale."""
+
+    system = UnitSystem.FARM
+
+    def tickStrings(self, values: list[float], scale: float, spacing: float) -> list[str]:
+        return [units.show_mass(value, self.system) if value > 0 else "" for value in values]
+
+
+class FillPlot(QWidget):
+    """Counted fills as points by order, struck ones hollow grey; the mean with its 95 % band."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._axis = _MassAxis("left")
+        self._plot = pg.PlotWidget(axisItems={"left": self._axis})
+        self._plot.setMenuEnabled(False)
+        self._plot.setMouseEnabled(False, False)
+        self._plot.hideButtons()
+        self._plot.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(self._plot)
+        self.setMinimumHeight(170)
+
+    def show_fills(self, fills: list[Fill], odd: frozenset[str], bands: Bands | None, system: UnitSystem) -> None:
+        """Draw everything anew; at a few dozen fills that takes no time worth saving."""
+        self._axis.system = system
+        self._plot.clear()
+        self._dress()
+        if bands is not None:
+            self._draw_bands(bands)
+        for number, fill in enumerate(fills, start=1):
+            self._draw_fill(number, fill, fill.id in odd)
+        self._plot.setXRange(0.5, max(len(fills), LEAST_FILLS_SHOWN) + 0.5, padding=0)
+        self._fit_height(fills, bands)
+        self._name_it(fills, bands, system)
+
+    def _dress(self) -> None:
+        t = tokens()
+        self._plot.setBackground(QColor(t.raised))
+        for name in ("left", "bottom"):
+            axis = self._plot.getAxis(name)
+            axis.setPen(QColor(t.edge))
+            axis.setTextPen(QColor(t.quiet))
+            axis.setTickFont(ui_font(0.85))
+        self._plot.getAxis("bottom").setTickSpacing(major=1, minor=1)
+
+    def _draw_bands(self, bands: Bands) -> None:
+        t = tokens()
+        self._band(bands.tolerance_low_g, bands.tolerance_high_g, t.good_soft, t.good)
+        self._band(bands.low_g, bands.high_g, t.action_soft, t.action)
+        self._plot.addLine(y=bands.mean_g, pen=pg.mkPen(t.action, width=2))
+
+    def _band(self, low: float, high: float, fill: str, edge: str) -> None:
+        colour = QColor(fill)
+        colour.setAlpha(190)
+        pen = pg.mkPen(edge, width=1, style=Qt.PenStyle.DotLine)
+        region = pg.LinearRegionItem((low, high), "horizontal", brush=colour, pen=pen, movable=False)
+        region.setZValue(-10)
+        self._plot.addItem(region)
+
+    def _draw_fill(self, number: int, fill: Fill, odd: bool) -> None:
+        t = tokens()
+        colour = t.quiet if not fill.counts else t.warn if odd else t.text
+        self._plot.plot(
+            [number],
+            [fill.mass_g / fill.scoopfuls],
+            pen=None,
+            symbol="x" if not fill.counts else SYMBOLS[(fill.bag - 1) % (len(SYMBOLS) - 1)],
+            symbolSize=14 if odd else 11,
+            symbolBrush=None if not fill.counts else colour,
+            symbolPen=pg.mkPen(colour, width=2),
+        )
+
+    def _fit_height(self, fills: list[Fill], bands: Bands | None) -> None:
+        masses = [fill.mass_g / fill.scoopfuls for fill in fills if fill.counts]
+        if bands is not None:
+            masses += [bands.tolerance_low_g, bands.tolerance_high_g]
+        if masses:
+            low, high = min(masses), max(masses)
+            room = max((high - low) * 0.15, high * 0.004)
+            self._plot.setYRange(low - room, high + room, padding=0)
+
+    def _name_it(self, fills: list[Fill], bands: Bands | None, system: UnitSystem) -> None:
+        if bands is None:
+            self.setAccessibleName(self.tr("Plot of {count} fills").format(count=len(fills)))
+            return
+        words = self.tr("Plot of {count} fills, mean {mean}, 95 % interval {low} to {high}")
+        self.setAccessibleName(
+            words.format(
+                count=len(fills),
+                mean=units.show_mass(bands.mean_g, system),
+                low=units.show_mass(bands.low_g, system),
+                high=units.show_mass(bands.high_g, system),
+            )
+        )

@@ -1,0 +1,93 @@
+"""The fills as a table: number, bag, weight, what is to be said of it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
+from PySide6.QtGui import QColor, QFont
+
+from calibrator import units
+from calibrator.desk.theme import tokens, ui_font
+from calibrator.model import Fill, UnitSystem
+
+Index = QModelIndex | QPersistentModelIndex
+NUMBER, BAG, WEIGHT, REMARK = range(4)
+_CENTRED = Qt.AlignmentFlag.AlignCenter
+_LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+_RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+
+
+class FillTable(QAbstractTableModel):
+    """Newest fill first, so that what was just typed is in view."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._fills: list[Fill] = []
+        self._odd: frozenset[str] = frozenset()
+        self._system = UnitSystem.FARM
+        self._resolution_g: float | None = None
+
+    def show_fills(
+        self, fills: list[Fill], odd: frozenset[str], system: UnitSystem, resolution_g: float | None
+    ) -> None:
+        self.beginResetModel()
+        self._fills = list(fills)
+        self._odd, self._system, self._resolution_g = odd, system, resolution_g
+        self.endResetModel()
+
+    def fill_at(self, row: int) -> Fill:
+        return self._fills[len(self._fills) - 1 - row]
+
+    def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008  Qt's own signature
+        return 0 if parent.isValid() else len(self._fills)
+
+    def columnCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
+        return 0 if parent.isValid() else 4
+
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        if role != Qt.ItemDataRole.DisplayRole or orientation != Qt.Orientation.Horizontal:
+            return None
+        return (self.tr("No."), self.tr("Bag"), self.tr("Weight"), self.tr("Remark"))[section]
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        if not index.isValid():
+            return None
+        fill = self.fill_at(index.row())
+        if role == Qt.ItemDataRole.DisplayRole:
+            return self._text(fill, len(self._fills) - index.row(), index.column())
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return {NUMBER: _CENTRED, BAG: _CENTRED, WEIGHT: _RIGHT}.get(index.column(), _LEFT)
+        if role == Qt.ItemDataRole.FontRole and index.column() == WEIGHT:
+            return self._font(fill)
+        if role == Qt.ItemDataRole.ForegroundRole:
+            return self._colour(fill, index.column())
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return self.tr("Typed as {typed}").format(typed=fill.typed)
+        return None
+
+    def _text(self, fill: Fill, number: int, column: int) -> str:
+        if column == WEIGHT:
+            return units.show_mass(fill.mass_g, self._system, resolution_g=self._resolution_g)
+        if column == REMARK:
+            return self._remark(fill)
+        return str(number if column == NUMBER else fill.bag)
+
+    def _remark(self, fill: Fill) -> str:
+        if fill.struck_reason is not None:
+            return self.tr("struck out: {reason}").format(reason=fill.struck_reason)
+        if fill.id in self._odd:
+            return self.tr("odd: look at it again")
+        if fill.scoopfuls > 1:
+            return self.tr("{count} scoopfuls together").format(count=fill.scoopfuls)
+        return ""
+
+    def _font(self, fill: Fill) -> QFont:
+        font = ui_font(1.0, QFont.Weight.DemiBold)
+        font.setStrikeOut(not fill.counts)
+        return font
+
+    def _colour(self, fill: Fill, column: int) -> QColor | None:
+        if not fill.counts:
+            return QColor(tokens().quiet)
+        if column == REMARK and fill.id in self._odd:
+            return QColor(tokens().warn)
+        return None

@@ -1,0 +1,139 @@
+"""What the fills say so far: the mean and its interval large, then what to do."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtWidgets import QFrame, QVBoxLayout
+
+from calibrator import units
+from calibrator.desk.guide import Guide
+from calibrator.desk.parts import Tone, button, column, label, row, set_tone
+from calibrator.desk.theme import SPACE
+from calibrator.desk.weigh_in import words
+from calibrator.desk.weigh_in.fill_plot import Bands
+from calibrator.model import UnitSystem
+from calibrator.science.weighing import LevelResult
+
+
+class FindingsPanel(QFrame):
+    """The common frame of both fill steps."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setProperty("kind", "card")
+        self._figure = label("", "figure", wrap=False)
+        self._interval = label("", "quiet")
+        self._verdict = label("", "heading")
+        self._next = label("")
+        self._rule = label("", "quiet")
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(2 * SPACE, SPACE, 2 * SPACE, SPACE)
+        layout.setSpacing(SPACE // 2)
+        layout.addLayout(row(self._figure, column(self._interval), None, spacing=2 * SPACE))
+        for part in (self._verdict, self._next, self._rule):
+            layout.addWidget(part)
+        self.extra = QVBoxLayout()
+        layout.addLayout(self.extra)
+
+    def show_findings(self, guide: Guide, system: UnitSystem) -> None:
+        """Bring the words up to the facts."""
+
+    def bands(self, guide: Guide) -> Bands | None:
+        """What the plot draws behind the fills."""
+        return None
+
+    def _show_nothing(self, text: str) -> None:
+        self._figure.setText("–")
+        self._interval.setText(text)
+        for part in (self._verdict, self._next, self._rule):
+            part.hide()
+
+    def _show_result(self, result: LevelResult, system: UnitSystem, resolution_g: float | None) -> None:
+        self._figure.setText(units.show_mass(result.mean_g, system, resolution_g=resolution_g))
+        self._interval.setText(
+            self.tr("mean of {fills} from {bags}\n95 % sure within {low} to {high}").format(
+                fills=self.tr("%n fill(s)", "", result.fills),
+                bags=self.tr("%n bag(s)", "", result.bags),
+                low=units.show_mass(result.low_g, system, resolution_g=resolution_g),
+                high=units.show_mass(result.high_g, system, resolution_g=resolution_g),
+            )
+        )
+        self._next.setText(
+            self.tr("One more scoopful may weigh {low} to {high}.").format(
+                low=units.show_mass(result.next_low_g, system, resolution_g=resolution_g),
+                high=units.show_mass(result.next_high_g, system, resolution_g=resolution_g),
+            )
+        )
+        self._rule.setText(words.rule_words(result))
+        for part in (self._next, self._rule):
+            part.show()
+
+    def _show_verdict(self, text: str, tone: Tone) -> None:
+        self._verdict.setText(text)
+        self._verdict.show()
+        set_tone(self._verdict, tone)
+
+
+class LevelPanel(FindingsPanel):
+    """Level fills: bulk density and how many more."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._density = label("")
+        self.extra.addWidget(self._density)
+
+    def show_findings(self, guide: Guide, system: UnitSystem) -> None:
+        level, density = guide.findings.level, guide.findings.density
+        self._density.setVisible(density is not None)
+        if level is None:
+            self._show_nothing(guide.findings.trouble or self.tr("Take two fills each from four bags."))
+            return
+        self._show_result(level, system, _resolution(guide))
+        self._show_verdict(*words.advice_words(level.advice, level, system))
+        if density is not None:
+            self._density.setText(
+                self.tr("Bulk density {density}").format(
+                    density=units.show_with_uncertainty(density.density_g_per_ml, density.expanded, "g/mL")
+                )
+            )
+
+    def bands(self, guide: Guide) -> Bands | None:
+        level = guide.findings.level
+        if level is None:
+            return None
+        return Bands(level.mean_g, level.low_g, level.high_g, *guide.wanted(level.mean_g))
+
+
+class ToMarkPanel(FindingsPanel):
+    """Fills to the line: on target or not, and where the line should be."""
+
+    def __init__(self, on_move: Callable[[], object]) -> None:
+        super().__init__()
+        self._settling = label("", "quiet")
+        self._move = button(self.tr("&Move the line there"), on_move, "main")
+        self.extra.addWidget(self._settling)
+        self.extra.addLayout(row(self._move, None))
+
+    def show_findings(self, guide: Guide, system: UnitSystem) -> None:
+        check = guide.findings.check
+        self._settling.setVisible(check is not None)
+        self._move.setVisible(guide.line_should_move)
+        if check is None or guide.weigh_in.target_mass_g is None:
+            self._show_nothing(
+                guide.findings.trouble or self.tr("Fill to the line, level by a shake, weigh. Two bags or more.")
+            )
+            return
+        self._show_result(check.result, system, _resolution(guide))
+        self._show_verdict(*words.check_words(check, guide.weigh_in.target_mass_g, system))
+        self._settling.setText(words.settling_words(check))
+
+    def bands(self, guide: Guide) -> Bands | None:
+        check, target = guide.findings.check, guide.weigh_in.target_mass_g
+        if check is None or target is None:
+            return None
+        return Bands(check.mean_g, check.low_g, check.high_g, *guide.wanted(target))
+
+
+def _resolution(guide: Guide) -> float | None:
+    return guide.scale.resolution_g if guide.scale else None

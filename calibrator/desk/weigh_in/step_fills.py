@@ -1,0 +1,206 @@
+"""Weighing fills: type a weight, press Enter, see at once what it says."""
+
+from __future__ import annotations
+
+from PySide6.QtGui import QAction, QKeySequence, QUndoStack
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHBoxLayout,
+    QHeaderView,
+    QSpinBox,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from calibrator.desk.context import Desk
+from calibrator.desk.guide import Guide
+from calibrator.desk.parts import button, card, column, label, row, set_style_property
+from calibrator.desk.theme import SPACE
+from calibrator.desk.weigh_in.commands import enter_fill, restore_fill, strike_fill
+from calibrator.desk.weigh_in.fill_plot import FillPlot
+from calibrator.desk.weigh_in.fill_table import REMARK, FillTable
+from calibrator.desk.weigh_in.findings_panel import FindingsPanel
+from calibrator.desk.weigh_in.step_view import StepView
+from calibrator.desk.weigh_in.words import doubt_words
+from calibrator.desk.widgets.quantity_field import QuantityField
+from calibrator.model import Fill, FillWay
+from calibrator.units import Kind
+
+MOST_TOGETHER = 20
+MOST_BAGS = 999
+
+
+class StepFills(StepView):
+    """The fills of one way. Undo and redo go through one stack for each weigh-in."""
+
+    def __init__(self, desk: Desk, way: FillWay, hands: str, stack: QUndoStack, panel: FindingsPanel) -> None:
+        super().__init__(desk, hands)
+        self._way, self._stack, self._panel = way, stack, panel
+        self._weight = QuantityField(Kind.MASS, desk.system, name=self.tr("Weight"), required=True)
+        self._weight.returnPressed.connect(self._enter)
+        self._bag = _spin(self.tr("Bag"), MOST_BAGS)
+        self._together = _spin(self.tr("Scoopfuls together"), MOST_TOGETHER)
+        self._table, self._view = self._make_table()
+        self._plot = FillPlot()
+        self._strike = button(self.tr("Stri&ke out …"), self._strike_or_restore)
+        self._undo = button(self.tr("&Undo"), stack.undo)
+        self._redo = button(self.tr("&Redo"), stack.redo)
+        self._odd = label("", "caution")
+        self._add_shortcuts()
+        stack.canUndoChanged.connect(self._undo.setEnabled)
+        stack.canRedoChanged.connect(self._redo.setEnabled)
+        both = QHBoxLayout()
+        both.setSpacing(2 * SPACE)
+        both.addLayout(self._left(), 5)
+        right = QVBoxLayout()
+        right.setSpacing(SPACE)
+        right.addWidget(panel)
+        right.addWidget(self._plot, 1)
+        both.addLayout(right, 6)
+        self.body.addLayout(both, 1)
+        self._show_stack()
+
+    def refresh(self, guide: Guide, fresh: bool) -> None:
+        fills = guide.fills_of(self._way)
+        odd = guide.odd_fills(self._way)
+        system = self.desk.system
+        self._weight.set_system(system)
+        resolution = guide.scale.resolution_g if guide.scale else None
+        self._table.show_fills(fills, odd, system, resolution)
+        self._panel.show_findings(guide, system)
+        self._plot.show_fills(fills, odd, self._panel.bands(guide), system)
+        self._bag.setValue(guide.next_bag(self._way))
+        if fresh:
+            self._together.setValue(max(1, guide.findings.scoopfuls_together))
+        self._odd.setVisible(bool(odd))
+        self._odd.setText(
+            self.tr(
+                "A fill lies far from the others. If something went wrong with it, select it and strike it out; "
+                "if not, let it stand."
+            )
+        )
+        self._choose_strike_word()
+        self._show_stack()
+
+    def first_field(self) -> QWidget:
+        return self._weight
+
+    def pending(self) -> str:
+        return self._weight.text().strip()
+
+    def _left(self) -> QVBoxLayout:
+        weight_name, bag_name = label(self.tr("&Weight"), "quiet"), label(self.tr("Ba&g"), "quiet")
+        together_name = label(self.tr("Scoop&fuls"), "quiet")
+        weight_name.setBuddy(self._weight)
+        bag_name.setBuddy(self._bag)
+        together_name.setBuddy(self._together)
+        entry = QHBoxLayout()
+        entry.setSpacing(SPACE)
+        entry.addLayout(column(weight_name, self._weight, spacing=2), 1)
+        entry.addLayout(column(bag_name, self._bag, None, spacing=2))
+        entry.addLayout(column(together_name, self._together, None, spacing=2))
+        enter = button(self.tr("E&nter"), self._enter, "main")
+        entry.addLayout(column(label(" ", "quiet"), enter, None, spacing=2))
+        holder = QWidget()
+        entry.setContentsMargins(0, 0, 0, 0)
+        holder.setLayout(entry)
+        return column(
+            card(holder),
+            self._odd,
+            self._view,
+            row(self._strike, None, self._undo, self._redo),
+            spacing=SPACE,
+        )
+
+    def _make_table(self) -> tuple[FillTable, QTableView]:
+        model = FillTable()
+        view = QTableView()
+        view.setModel(model)
+        view.setAccessibleName(self.tr("Fills, newest first"))
+        view.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        view.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        view.setTabKeyNavigation(False)
+        view.setShowGrid(False)
+        view.setAlternatingRowColors(True)
+        view.verticalHeader().hide()
+        view.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        view.horizontalHeader().setSectionResizeMode(REMARK, QHeaderView.ResizeMode.Stretch)
+        view.horizontalHeader().setHighlightSections(False)
+        view.selectionModel().selectionChanged.connect(self._choose_strike_word)
+        return model, view
+
+    def _add_shortcuts(self) -> None:
+        for keys, act in (
+            (QKeySequence.StandardKey.Undo, self._stack.undo),
+            (QKeySequence.StandardKey.Redo, self._stack.redo),
+        ):
+            action = QAction(self)
+            action.setShortcuts(QKeySequence.keyBindings(keys))
+            action.triggered.connect(act)
+            self.addAction(action)
+
+    def _enter(self) -> None:
+        quantity = self._weight.quantity()
+        guide = self.guide
+        if guide is None or quantity is None:
+            self._weight.setFocus()
+            return
+        doubt = guide.doubt(self._way, quantity.value, self._together.value())
+        if doubt is not None:
+            self._weight.set_problem(doubt_words(doubt, guide, self.desk.system))
+            return
+        kept = enter_fill(
+            self.desk,
+            self._stack,
+            guide,
+            self._way,
+            self._bag.value(),
+            quantity.value,
+            quantity.typed,
+            self._together.value(),
+        )
+        if kept is not None:
+            self._weight.set_typed("")
+        self._weight.setFocus()
+
+    def _selected(self) -> Fill | None:
+        rows = self._view.selectionModel().selectedRows()
+        return self._table.fill_at(rows[0].row()) if rows else None
+
+    def _strike_or_restore(self) -> None:
+        fill, guide = self._selected(), self.guide
+        if fill is None or guide is None:
+            return
+        if not fill.counts:
+            restore_fill(self.desk, self._stack, guide, fill)
+            return
+        desk, stack = self.desk, self._stack
+
+        def strike(reason: str) -> None:
+            strike_fill(desk, stack, guide, fill, reason)
+
+        question = self.tr("Why should {typed} from bag {bag} not count?")
+        self.desk.ask.reason(question.format(typed=fill.typed, bag=fill.bag), strike)
+
+    def _choose_strike_word(self) -> None:
+        fill = self._selected()
+        self._strike.setEnabled(fill is not None)
+        counted = fill is None or fill.counts
+        self._strike.setText(self.tr("Stri&ke out …") if counted else self.tr("&Count again"))
+
+    def _show_stack(self) -> None:
+        self._undo.setEnabled(self._stack.canUndo())
+        self._redo.setEnabled(self._stack.canRedo())
+        self._undo.setToolTip(self._stack.undoText())
+        self._redo.setToolTip(self._stack.redoText())
+
+
+def _spin(name: str, highest: int) -> QSpinBox:
+    spin = QSpinBox()
+    spin.setRange(1, highest)
+    spin.setAccessibleName(name)
+    spin.setButtonSymbols(QSpinBox.ButtonSymbols.PlusMinus)
+    spin.setMinimumWidth(84)
+    set_style_property(spin, "kind", "count")
+    return spin

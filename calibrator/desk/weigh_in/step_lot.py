@@ -1,0 +1,132 @@
+"""The lot: which powder is in hand, who weighs, what the room is like."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QGridLayout, QLineEdit, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.guide import Guide
+from calibrator.desk.parts import card, label
+from calibrator.desk.speech import day_text
+from calibrator.desk.theme import SPACE
+from calibrator.desk.weigh_in.step_view import StepView
+from calibrator.desk.widgets.quantity_field import QuantityField
+from calibrator.model import Lot
+from calibrator.units import Kind
+
+MOST_INITIALS = 12
+
+
+class StepLot(StepView):
+    """Compares the number on the bag with the one in the records; asks who is at work."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__(
+            desk,
+            self.tr(
+                "Read the lot number off the bag in front of you. Open four bags if you can, and stir up powder "
+                "that has caked or settled: bags differ as well as scoopfuls."
+            ),
+        )
+        self._number = label("", "figure")
+        self._about = label("", "quiet")
+        self._medicated = label(
+            self.tr("This powder is medicated. Follow its label, the veterinarian and local rules; wear gloves."),
+            "caution",
+        )
+        self._initials = QLineEdit()
+        self._initials.setMaxLength(MOST_INITIALS)
+        self._initials.setAccessibleName(self.tr("Your initials"))
+        self._initials.editingFinished.connect(self._take)
+        self._initials.returnPressed.connect(self._onward)
+        self._humidity = self._quantity(Kind.PERCENT, self.tr("Room humidity"))
+        self._temperature = self._quantity(Kind.TEMPERATURE, self.tr("Room temperature"))
+        self.body.addWidget(card(self._number, self._about, self._medicated))
+        self.body.addWidget(card(self._form()))
+        self.body.addWidget(
+            label(
+                self.tr(
+                    "Powder dust irritates lungs and eyes and can burn in the air: pour slowly, keep dust down and "
+                    "flames away."
+                ),
+                "caution",
+            )
+        )
+        self.body.addStretch(1)
+
+    def refresh(self, guide: Guide, fresh: bool) -> None:
+        lot = guide.lot
+        self._number.setText(lot.lot_number)
+        self._about.setText(self._facts(lot))
+        self._about.setVisible(bool(self._about.text()))
+        self._medicated.setVisible(lot.medicated)
+        self._humidity.set_system(self.desk.system)
+        self._temperature.set_system(self.desk.system)
+        if fresh:
+            w = guide.weigh_in
+            self._initials.setText(w.by or self.desk.initials)
+            if w.room_humidity_pct is not None:
+                self._humidity.set_value(w.room_humidity_pct)
+            if w.room_temperature_c is not None:
+                self._temperature.set_value(w.room_temperature_c)
+
+    def first_field(self) -> QWidget:
+        return self._initials
+
+    def _facts(self, lot: Lot) -> str:
+        parts = [lot.product] if lot.product else []
+        if lot.made_on:
+            parts.append(self.tr("made on {day}").format(day=day_text(lot.made_on)))
+        if lot.arrived_on:
+            parts.append(self.tr("arrived on {day}").format(day=day_text(lot.arrived_on)))
+        return " · ".join(parts)
+
+    def _form(self) -> QWidget:
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(2 * SPACE)
+        grid.setVerticalSpacing(SPACE)
+        rows = (
+            (self.tr("Your &initials"), self._initials, self.tr("who weighs today")),
+            (
+                self.tr("Room &humidity"),
+                self._humidity,
+                self.tr("if known; it is noted, never corrected for"),
+            ),
+            (self.tr("Room &temperature"), self._temperature, self.tr("if known")),
+        )
+        for number, (name, field, hint) in enumerate(rows):
+            caption = label(name)
+            caption.setBuddy(field)
+            grid.addWidget(caption, number, 0)
+            grid.addWidget(field, number, 1)
+            grid.addWidget(label(hint, "quiet"), number, 2)
+        grid.setColumnMinimumWidth(1, 260)
+        grid.setColumnStretch(2, 1)
+        holder = QWidget()
+        holder.setLayout(grid)
+        return holder
+
+    def _quantity(self, kind: Kind, name: str) -> QuantityField:
+        field = QuantityField(kind, self.desk.system, name=name, required=False)
+        field.editingFinished.connect(self._take)
+        field.returnPressed.connect(self._onward)
+        return field
+
+    def _take(self) -> None:
+        guide = self.guide
+        if guide is None:
+            return
+        by = self._initials.text().strip()
+        self.desk.initials = by
+        humidity, temperature = self._humidity.quantity(), self._temperature.quantity()
+        known: dict[str, object] = {"by": by}
+        if humidity is not None or not self._humidity.text():
+            known["room_humidity_pct"] = humidity.value if humidity else None
+        if temperature is not None or not self._temperature.text():
+            known["room_temperature_c"] = temperature.value if temperature else None
+        self.desk.attempt(lambda: guide.set(**known))
+
+    def _onward(self) -> None:
+        self._take()
+        if self.guide and self.guide.weigh_in.by:
+            self.ready.emit()

@@ -1,0 +1,139 @@
+"""The mark: where the line goes, drawn true to the scoop, beside the line it bears now."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QHBoxLayout, QWidget
+
+from calibrator import units
+from calibrator.desk.context import Desk
+from calibrator.desk.guide import Guide
+from calibrator.desk.parts import button, card, column, label, row, set_tone
+from calibrator.desk.theme import SPACE
+from calibrator.desk.weigh_in import words
+from calibrator.desk.weigh_in.step_view import StepView
+from calibrator.desk.widgets.quantity_field import QuantityField
+from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
+from calibrator.units import Kind
+
+
+class StepMark(StepView):
+    """Proposes the line, takes the line as drawn, and says whether the old one will do."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__(
+            desk,
+            self.tr(
+                "Measure from the rim down along the wall and draw the line all round, at eye level. "
+                "Wipe out the old line, or strike it through."
+            ),
+        )
+        self._drawing = ScoopDrawing(desk.system)
+        self._where = label("", "heading")
+        self._why = label("", "quiet")
+        self._problem = label("", tone="bad")
+        self._old = label("")
+        self._old_card = card(label(self.tr("The line now on the scoop"), "quiet"), self._old)
+        self._field = QuantityField(Kind.LENGTH, desk.system, name=self.tr("Line as drawn"), required=True)
+        self._field.returnPressed.connect(self._enter)
+        self._as_proposed = button(self.tr("&Drawn as proposed"), self._take_proposed, "main")
+        self._keep_old = button(self.tr("&Keep the old line"), self._take_old)
+        caption = label(self.tr("Drawn &elsewhere? Distance down the wall from the rim:"), "quiet")
+        caption.setBuddy(self._field)
+        self._drawn = label("", tone="good")
+        side = column(
+            card(label(self.tr("New line for this lot"), "quiet"), self._where, self._why, self._problem),
+            self._old_card,
+            row(self._as_proposed, self._keep_old, None),
+            caption,
+            row(self._field, button(self.tr("En&ter"), self._enter), None),
+            self._drawn,
+            None,
+        )
+        both = QHBoxLayout()
+        both.setSpacing(2 * SPACE)
+        both.addWidget(self._drawing, 5)
+        both.addLayout(side, 6)
+        self.body.addLayout(both, 1)
+
+    def refresh(self, guide: Guide, fresh: bool) -> None:
+        system = self.desk.system
+        w, found = guide.weigh_in, guide.findings
+        self._drawing.set_system(system)
+        self._field.set_system(system)
+        self._drawing.set_shape(guide.scoop.shape if guide.scoop else None)
+        proposed = found.line.down_wall_mm if found.line else None
+        self._drawing.set_lines(w.drawn_line_mm if w.drawn_line_mm is not None else proposed, w.old_line_mm)
+        self._show_proposal(guide)
+        self._show_old(guide)
+        self._keep_old.setVisible(w.old_line_mm is not None)
+        drawn = w.drawn_line_mm
+        self._drawn.setVisible(drawn is not None)
+        if drawn is not None:
+            where = units.show_length(drawn, system)
+            self._drawn.setText(self.tr("Drawn: {where} down the wall from the rim.").format(where=where))
+        if fresh:
+            self._field.set_kept(drawn, w.drawn_line_typed)
+
+    def first_field(self) -> QWidget:
+        return self._as_proposed if self._as_proposed.isEnabled() else self._field
+
+    def pending(self) -> str:
+        typed = self._field.text()
+        return typed if self.guide and typed != self.guide.weigh_in.drawn_line_typed else ""
+
+    def _show_proposal(self, guide: Guide) -> None:
+        system, line = self.desk.system, guide.findings.line
+        usable = line is not None and line.problem is None
+        self._as_proposed.setEnabled(usable)
+        if line is None:
+            self._where.setText(self.tr("Not known yet"))
+            self._why.setText(guide.findings.trouble)
+            self._problem.hide()
+            return
+        self._where.setText(words.line_words(line, system))
+        reach_g, reach_mm = guide.findings.line_reach
+        why = self.tr(
+            "For {target} a feeding; give or take {mass} ({length}) at 95 %. A line {step} higher or lower "
+            "is {slope} more or less."
+        )
+        step_mm = units.line_step_mm(system)
+        self._why.setText(
+            why.format(
+                target=units.show_mass(line.target_g, system),
+                mass=units.show_mass(reach_g, system),
+                length=units.show_length(reach_mm, system),
+                step=units.show_length(step_mm, system),
+                slope=units.show_mass(line.grams_per_mm * step_mm, system),
+            )
+        )
+        self._problem.setText(words.line_problem_words(line))
+        self._problem.setVisible(not usable)
+
+    def _show_old(self, guide: Guide) -> None:
+        old = guide.findings.old
+        self._old_card.setVisible(old is not None)
+        if old is not None:
+            text, tone = words.old_line_words(old, self.desk.system)
+            self._old.setText(text)
+            set_tone(self._old_card, tone)
+
+    def _take_proposed(self) -> None:
+        line = self.guide.findings.line if self.guide else None
+        if line is not None:
+            self._field.set_typed(units.show_length(line.down_wall_mm, self.desk.system))
+            self._enter()
+
+    def _take_old(self) -> None:
+        if self.guide and self.guide.weigh_in.old_line_mm is not None:
+            self._field.set_kept(self.guide.weigh_in.old_line_mm, self.guide.weigh_in.old_line_typed)
+            self._enter()
+
+    def _enter(self) -> None:
+        quantity = self._field.quantity()
+        guide = self.guide
+        if guide is None or quantity is None:
+            return
+        before = guide.weigh_in.drawn_line_mm
+        self.desk.attempt(lambda: guide.set(drawn_line_mm=quantity.value, drawn_line_typed=quantity.typed))
+        if guide.weigh_in.drawn_line_mm is not None and guide.weigh_in.drawn_line_mm != before:
+            self.ready.emit()

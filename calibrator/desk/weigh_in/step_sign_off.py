@@ -1,0 +1,175 @@
+"""Sign-off: everything on one page, then frozen."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QGridLayout, QLineEdit, QWidget
+
+from calibrator import units
+from calibrator.desk.context import Desk
+from calibrator.desk.guide import Guide
+from calibrator.desk.parts import button, card, clear, label, row, set_tone
+from calibrator.desk.theme import SPACE
+from calibrator.desk.weigh_in import words
+from calibrator.desk.weigh_in.step_view import StepView
+from calibrator.model import SignOff
+from calibrator.science.errors import CannotCompute
+
+
+class StepSignOff(StepView):
+    """Shows the outcome; a signature freezes it, and then the label and the wall chart can be printed."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__(
+            desk,
+            self.tr(
+                "Look it over. Signing off freezes this weigh-in: its mark replaces the older ones, and charts and "
+                "labels printed before are out of date."
+            ),
+        )
+        self._grid = QGridLayout()
+        self._grid.setHorizontalSpacing(3 * SPACE)
+        self._grid.setVerticalSpacing(SPACE)
+        self._grid.setColumnStretch(1, 1)
+        holder = QWidget()
+        holder.setLayout(self._grid)
+        self._verdict = label("", "heading")
+        self._initials = QLineEdit()
+        self._initials.setMaxLength(12)
+        self._initials.setFixedWidth(140)
+        self._initials.setAccessibleName(self.tr("Initials"))
+        self._initials.returnPressed.connect(self._sign)
+        self._caption = label(self.tr("&Initials"))
+        self._caption.setBuddy(self._initials)
+        self._sign_button = button(self.tr("&Sign off"), self._sign, "main")
+        self._label_button = button(self.tr("Print the scoop &label"), self._print_label, "main")
+        self._tables_button = button(self.tr("&Batch tables and wall chart"), self._to_tables)
+        self.body.addWidget(card(self._verdict, holder))
+        self.body.addLayout(
+            row(
+                self._caption,
+                self._initials,
+                self._sign_button,
+                self._label_button,
+                self._tables_button,
+                None,
+            )
+        )
+        self.body.addStretch(1)
+
+    def refresh(self, guide: Guide, fresh: bool) -> None:
+        signed = guide.signed_off
+        clear(self._grid)
+        for number, (name, value) in enumerate(self._rows(guide, signed)):
+            self._grid.addWidget(label(name, "quiet", wrap=False), number, 0)
+            self._grid.addWidget(label(value), number, 1)
+        self._show_verdict(guide, signed)
+        for part in (self._caption, self._initials, self._sign_button):
+            part.setVisible(signed is None)
+        for part in (self._label_button, self._tables_button):
+            part.setVisible(signed is not None)
+        if fresh:
+            self._initials.setText(guide.weigh_in.by)
+
+    def first_field(self) -> QWidget:
+        return self._initials
+
+    def _show_verdict(self, guide: Guide, signed: SignOff | None) -> None:
+        check, target = guide.findings.check, guide.weigh_in.target_mass_g
+        if signed is not None:
+            text, tone = self.tr("Signed off by {by}.").format(by=signed.by), "good"
+        elif check is None or target is None:
+            text = self.tr("No fills to the mark yet: the line rests on the level fills alone.")
+            tone = "warn"
+        else:
+            text, tone = words.check_words(check, target, self.desk.system)
+        self._verdict.setText(text)
+        set_tone(self._verdict, tone)  # type: ignore[arg-type]
+
+    def _rows(self, guide: Guide, signed: SignOff | None) -> list[tuple[str, str]]:
+        system, w, found = self.desk.system, guide.weigh_in, guide.findings
+        rows = [(self.tr("Lot"), guide.lot.lot_number)]
+        if guide.scoop and guide.scale:
+            rows.append((self.tr("Scoop, scale"), f"{guide.scoop.name}, {guide.scale.name}"))
+        if found.level:
+            mean = self.tr("{mean}, 95 % sure within {low} to {high}; {fills} from {bags}")
+            rows.append(
+                (
+                    self.tr("Struck level"),
+                    mean.format(
+                        mean=units.show_mass(found.level.mean_g, system),
+                        low=units.show_mass(found.level.low_g, system),
+                        high=units.show_mass(found.level.high_g, system),
+                        fills=self.tr("%n fill(s)", "", found.level.fills),
+                        bags=self.tr("%n bag(s)", "", found.level.bags),
+                    ),
+                )
+            )
+        if found.density:
+            density = units.show_with_uncertainty(found.density.density_g_per_ml, found.density.expanded, "g/mL")
+            rows.append((self.tr("Bulk density"), density))
+        if w.drawn_line_mm is not None:
+            where = self.tr("{where} down the wall from the rim").format(
+                where=units.show_length(w.drawn_line_mm, system)
+            )
+            rows.append((self.tr("Fill mark"), where))
+        if w.target_mass_g is not None:
+            rows.append((self.tr("Target weight"), units.show_mass(w.target_mass_g, system)))
+        if found.check:
+            weighed = self.tr("{mean}, 90 % sure within {low} to {high}").format(
+                mean=units.show_mass(found.check.mean_g, system),
+                low=units.show_mass(found.check.low_g, system),
+                high=units.show_mass(found.check.high_g, system),
+            )
+            rows += [
+                (self.tr("To the mark"), weighed),
+                (self.tr("Settling"), words.settling_words(found.check)),
+            ]
+        if found.old:
+            rows.append((self.tr("Old line"), words.old_line_words(found.old, system)[0]))
+        rows.append((self.tr("Weighed by"), signed.by if signed else w.by))
+        return rows
+
+    def _sign(self) -> None:
+        guide, by = self.guide, self._initials.text().strip()
+        if guide is None or guide.signed_off is not None:
+            return
+        if not by:
+            self.desk.say(self.tr("Type your initials, then sign off."))
+            self._initials.setFocus()
+            return
+        doubt = self._doubt(guide)
+        if doubt:
+            self.desk.ask.confirm(doubt, self.tr("Sign off all the same"), self._freeze)
+        else:
+            self._freeze()
+
+    def _doubt(self, guide: Guide) -> str:
+        check = guide.findings.check
+        if check is None:
+            return self.tr(
+                "No fill to the mark was weighed, so settling is not known and the line may be some percent off. "
+                "Weigh at least two fills to the mark, or sign off all the same?"
+            )
+        if guide.on_target:
+            return ""
+        return self.tr("The fills to the mark do not show yet that the line is on target. Sign off all the same?")
+
+    def _freeze(self) -> None:
+        guide, by = self.guide, self._initials.text().strip()
+        if guide is None:
+            return
+        try:
+            made = self.desk.attempt(lambda: guide.sign_off(by))
+        except CannotCompute as error:
+            self.desk.ask.tell(str(error))
+            return
+        if made is not None:
+            self.desk.say(self.tr("Signed off. Now print the label and the wall chart."))
+            self._label_button.setFocus()
+
+    def _print_label(self) -> None:
+        if self.guide:
+            self.desk.go_to.emit("tables", f"label:{self.guide.lot.id}")
+
+    def _to_tables(self) -> None:
+        self.desk.go_to.emit("tables", "")

@@ -1,0 +1,210 @@
+"""Scoop and scale: which ones, whether the scale is right, what a scoopful should weigh, the old line."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QCheckBox, QComboBox, QGridLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.guide import Guide
+from calibrator.desk.parts import button, card, label, set_tone
+from calibrator.desk.theme import SPACE
+from calibrator.desk.weigh_in import words
+from calibrator.desk.weigh_in.step_view import StepView
+from calibrator.desk.widgets.quantity_field import QuantityField
+from calibrator.model import Mark, Scale, Scoop
+from calibrator.units import Kind
+
+
+class StepTools(StepView):
+    """Everything is kept as soon as it is chosen or typed."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__(
+            desk,
+            self.tr(
+                "Stand the scale level, away from draughts. Set the empty scoop on it and zero it, so that it "
+                "shows the powder alone. If you have a check weight, weigh it too."
+            ),
+        )
+        self._scoop = QComboBox()
+        self._scale = QComboBox()
+        self._zeroed = QCheckBox(self.tr("The scale stands le&vel and shows zero with the empty scoop on it"))
+        self._target = self._quantity(Kind.MASS, self.tr("Target weight"))
+        self._nominal = self._quantity(Kind.MASS, self.tr("Check weight"), required=False)
+        self._reading = self._quantity(Kind.MASS, self.tr("Scale reads"), required=False)
+        self._old_line = self._quantity(Kind.LENGTH, self.tr("Old line"), required=False)
+        self._scale_says = label("")
+        self._together = label("")
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(2 * SPACE)
+        grid.setVerticalSpacing(SPACE)
+        rows = (
+            (self.tr("S&coop"), self._scoop, self.tr("its name is painted on it")),
+            (self.tr("Sc&ale"), self._scale, ""),
+            (self.tr("Target &weight"), self._target, self.tr("powder for one feeding, from this scoop")),
+            (self.tr("C&heck weight"), self._nominal, self.tr("if you have one: what it should weigh")),
+            (self.tr("Scale &reads"), self._reading, self.tr("with the check weight on it")),
+            (
+                self.tr("&Old line"),
+                self._old_line,
+                self.tr("down the wall from the rim; empty if there is none"),
+            ),
+        )
+        for number, (name, field, hint) in enumerate(rows):
+            caption = label(name)
+            caption.setBuddy(field)
+            grid.addWidget(caption, number, 0)
+            grid.addWidget(field, number, 1)
+            grid.addWidget(label(hint, "quiet"), number, 2)
+        grid.setColumnMinimumWidth(1, 320)
+        grid.setColumnStretch(2, 1)
+        holder = QWidget()
+        holder.setLayout(grid)
+        self._scoop.activated.connect(self._choose_scoop)
+        self._scale.activated.connect(self._choose_scale)
+        self._zeroed.toggled.connect(self._zero)
+        self.body.addWidget(card(holder, self._zeroed, self._scale_says, self._together))
+        self.body.addWidget(button(self.tr("Set &up another scoop or scale"), self._set_up, "link"))
+        self.body.addStretch(1)
+
+    def refresh(self, guide: Guide, fresh: bool) -> None:
+        self._fill_choice(self._scoop, Scoop, guide.weigh_in.scoop_id)
+        self._fill_choice(self._scale, Scale, guide.weigh_in.scale_id)
+        self._zeroed.setChecked(guide.weigh_in.scale_zeroed)
+        for field in (self._target, self._nominal, self._reading, self._old_line):
+            field.set_system(self.desk.system)
+        if fresh:
+            self._show_typed(guide)
+            self._suggest(guide)
+        self._judge_scale(guide)
+
+    def first_field(self) -> QWidget:
+        return self._scoop
+
+    def _show_typed(self, guide: Guide) -> None:
+        w = guide.weigh_in
+        self._target.set_kept(w.target_mass_g, w.target_typed)
+        self._nominal.set_kept(w.check_nominal_g, w.check_nominal_typed)
+        self._reading.set_kept(w.check_reading_g, w.check_reading_typed)
+        self._old_line.set_kept(w.old_line_mm, w.old_line_typed)
+
+    def _suggest(self, guide: Guide) -> None:
+        """A lone scoop or scale is the one; the target and the old line are those of last time."""
+        w = guide.weigh_in
+        known: dict[str, object] = {}
+        if w.scoop_id is None and self._scoop.count() == 1:
+            known["scoop_id"] = self._scoop.itemData(0)
+        if w.scale_id is None and self._scale.count() == 1:
+            known["scale_id"] = self._scale.itemData(0)
+        if known:
+            self.desk.attempt(lambda: guide.set(**known))
+        self._suggest_from_last_mark(guide)
+
+    def _suggest_from_last_mark(self, guide: Guide) -> None:
+        w = guide.weigh_in
+        mark = self._last_mark(w.scoop_id)
+        if mark is None:
+            return
+        if w.target_mass_g is None and not self._target.text():
+            self._target.set_value(mark.target_mass_g)
+            self._take_quantities()
+        if w.old_line_mm is None and not self._old_line.text():
+            self._old_line.set_value(mark.down_wall_mm)
+            self._take_quantities()
+
+    def _fill_choice(self, box: QComboBox, kind: type[Scoop] | type[Scale], chosen: str | None) -> None:
+        farm = self.desk.farm
+        things = self.desk.records.every(kind, farm.id) if farm else []
+        usable = [thing for thing in things if thing.retired_on is None or thing.id == chosen]
+        box.blockSignals(True)
+        box.clear()
+        for thing in usable:
+            box.addItem(thing.name, thing.id)
+        box.setCurrentIndex(next((i for i, thing in enumerate(usable) if thing.id == chosen), -1))
+        box.setPlaceholderText(self.tr("choose"))
+        box.blockSignals(False)
+
+    def _judge_scale(self, guide: Guide) -> None:
+        check = guide.findings.scale
+        self._scale_says.setVisible(check is not None)
+        if check is not None:
+            text, tone = words.scale_words(check, self.desk.system)
+            self._scale_says.setText(text)
+            set_tone(self._scale_says, tone)
+        count = guide.findings.scoopfuls_together
+        self._together.setVisible(count > 1)
+        if count > 1:
+            text = self.tr(
+                "This scale's step is coarse for one scoopful. Weigh %n scoopfuls together each time, and say so "
+                "beside the weight.",
+                "",
+                count,
+            )
+            self._together.setText(text)
+
+    def _last_mark(self, scoop_id: str | None) -> Mark | None:
+        """The line that the scoop bears: its newest mark, for whatever lot."""
+        marks = self.desk.records.marks(scoop_id=scoop_id) if scoop_id else []
+        return marks[-1] if marks else None
+
+    def _quantity(self, kind: Kind, name: str, required: bool = True) -> QuantityField:
+        field = QuantityField(kind, self.desk.system, name=name, required=required)
+        field.editingFinished.connect(self._take_quantities)
+        field.returnPressed.connect(self._onward)
+        return field
+
+    def _take_quantities(self) -> None:
+        """Keep what is understood; a text that is not stays in its field, with the reason beneath."""
+        if self.guide is None:
+            return
+        guide = self.guide
+        known: dict[str, object] = {}
+        for field, name in (
+            (self._target, "target"),
+            (self._nominal, "check_nominal"),
+            (self._reading, "check_reading"),
+            (self._old_line, "old_line"),
+        ):
+            quantity = field.quantity()
+            suffix = "_mm" if name == "old_line" else "_mass_g" if name == "target" else "_g"
+            if quantity is not None or not field.text():
+                known[name + suffix] = quantity.value if quantity else None
+                known[name + "_typed"] = quantity.typed if quantity else ""
+        self.desk.attempt(lambda: guide.set(**known))
+
+    def _choose_scoop(self, index: int) -> None:
+        if self.guide is None or self._scoop.itemData(index) == self.guide.weigh_in.scoop_id:
+            return
+        guide, chosen = self.guide, self._scoop.itemData(index)
+        if guide.known.fills:
+            self.desk.ask.tell(
+                self.tr("Fills were already weighed with this scoop. To use another scoop, start a new weigh-in.")
+            )
+            self.refresh(guide, False)
+            return
+        self.desk.attempt(lambda: guide.set(scoop_id=chosen))
+        self._suggest_from_last_mark(guide)
+
+    def _choose_scale(self, index: int) -> None:
+        if self.guide is None or self._scale.itemData(index) == self.guide.weigh_in.scale_id:
+            return
+        guide, chosen = self.guide, self._scale.itemData(index)
+        if guide.known.fills:
+            self.desk.ask.tell(
+                self.tr("Fills were already weighed on this scale. To use another scale, start a new weigh-in.")
+            )
+            self.refresh(guide, False)
+            return
+        self.desk.attempt(lambda: guide.set(scale_id=chosen))
+
+    def _zero(self, on: bool) -> None:
+        if self.guide is not None:
+            guide = self.guide
+            self.desk.attempt(lambda: guide.set(scale_zeroed=on))
+
+    def _onward(self) -> None:
+        self._take_quantities()
+        self.focusNextChild()
+
+    def _set_up(self) -> None:
+        self.desk.go_to.emit("setup", "")

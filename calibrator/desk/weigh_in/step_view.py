@@ -1,0 +1,44 @@
+"""What each step's view offers the page."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.guide import Guide
+from calibrator.desk.parts import label
+from calibrator.desk.theme import SPACE
+
+
+class StepView(QWidget):
+    """One step: what to do with the hands, the fields, what came of it. `ready` asks for the next step."""
+
+    ready = Signal()
+
+    def __init__(self, desk: Desk, hands: str) -> None:
+        super().__init__()
+        self.desk = desk
+        self.guide: Guide | None = None
+        self.hands = label(hands)
+        self.body = QVBoxLayout(self)
+        self.body.setContentsMargins(0, 0, 0, 0)
+        self.body.setSpacing(int(1.5 * SPACE))
+        self.body.addWidget(self.hands)
+
+    def show_guide(self, guide: Guide) -> None:
+        """Show a weigh-in as it stands."""
+        fresh = self.guide is not guide
+        self.guide = guide
+        self.refresh(guide, fresh)
+
+    def refresh(self, guide: Guide, fresh: bool) -> None:
+        """Bring the view up to the facts; `fresh` when another weigh-in came into view."""
+
+    def first_field(self) -> QWidget | None:
+        """Where the typing starts."""
+        return None
+
+    def pending(self) -> str:
+        """What is typed and not entered yet."""
+        return ""

@@ -1,0 +1,34 @@
+"""Weights that no scoopful of milk powder can have: a slip of the finger, a wrong unit, a forgotten zero."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+
+from calibrator.science.guard import positive
+
+LIGHTEST_G_PER_ML = 0.15
+DENSEST_G_PER_ML = 1.1
+"""Wide of anything published for dried milk, 0.30 (roller dried) to 0.78 g/mL (tapped): Cal Poly dairy
+technology center 2001; Food Sci. Anim. Resour. 42(6):915, table 2."""
+
+
+class Doubt(StrEnum):
+    """Why a weight cannot be meant."""
+
+    TOO_LIGHT = "too_light"
+    TOO_HEAVY = "too_heavy"
+    OVER_CAPACITY = "over_capacity"
+
+
+def weight_doubt(mass_g: float, scoopfuls: int, filled_ml: float, capacity_g: float) -> Doubt | None:
+    """Whether a weighing of `scoopfuls` of `filled_ml` each can be right on a scale up to `capacity_g`.
+
+    Raises CannotCompute for a weight, a volume or a count that is not above zero.
+    """
+    density = positive(mass_g, "The weight") / positive(scoopfuls, "The count of scoopfuls")
+    density /= positive(filled_ml, "The scoop's volume")
+    if mass_g > capacity_g:
+        return Doubt.OVER_CAPACITY
+    if density > DENSEST_G_PER_ML:
+        return Doubt.TOO_HEAVY
+    return Doubt.TOO_LIGHT if density < LIGHTEST_G_PER_ML else None

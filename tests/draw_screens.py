@@ -1,0 +1,90 @@
+"""Draws every page to PNG: `python -m tests.draw_screens FOLDER [--light] [--farm] [--size 1280x800] [--scale 1]`.
+
+Without options each page is drawn light and dark, in farm units and metric. The pictures show the sample
+season, so that every page has something to show.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+import tempfile
+from dataclasses import replace
+from pathlib import Path
+
+
+def main() -> None:
+    options = _options()
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    os.environ["QT_SCALE_FACTOR"] = str(options.scale)
+    options.folder.mkdir(parents=True, exist_ok=True)
+    with tempfile.TemporaryDirectory() as folder:
+        _draw_all(options, folder)
+
+
+def _draw_all(options: argparse.Namespace, folder: str) -> None:
+    from calibrator.desk.app import make_application
+    from calibrator.desk.ask import Ask
+    from calibrator.desk.context import Desk
+    from calibrator.desk.theme import Theme
+    from calibrator.desk.window import Window
+    from calibrator.model import UnitSystem
+    from calibrator.records import demo_records
+
+    app = make_application(sys.argv[:1])
+    theme = app.findChild(Theme)
+    records = demo_records(folder)
+    desk = Desk(records, Ask(app))
+    window = Window(desk)
+    width, height = (int(part) for part in options.size.split("x"))
+    window.resize(width, height)
+    window.show()
+    for system in (UnitSystem.FARM,) if options.farm else tuple(UnitSystem):
+        records.keep(replace(desk.farm, units=system))
+        desk.changed.emit()
+        for dark in (False,) if options.light else (False, True):
+            theme.force(dark)
+            for name in _walk(window):
+                for _ in range(5):
+                    app.processEvents()
+                picture = options.folder / f"{name}-{system}-{'dark' if dark else 'light'}.png"
+                window.grab().save(str(picture))
+                print(picture)
+    window.close()
+    records.close()
+
+
+def _walk(window: object):
+    """Bring up each page, and each step of a weigh-in, and give it a name."""
+    from calibrator.desk.window import PAGES, Window
+    from calibrator.model import Step
+
+    assert isinstance(window, Window)
+    for key in PAGES:
+        window.show_page(key)
+        if key != "weigh_in":
+            yield key
+            continue
+        page = window.page(key)
+        page.close_guide()
+        yield "weigh_in-lots"
+        signed = window.desk.records.sign_offs(window.desk.farm.id)[-1]
+        page.show_signed_off(signed.weigh_in_id)
+        for step in Step:
+            page.open_step(step)
+            yield f"weigh_in-{list(Step).index(step) + 1}-{step}"
+
+
+def _options() -> argparse.Namespace:
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("folder", type=Path)
+    parser.add_argument("--light", action="store_true", help="the light theme only")
+    parser.add_argument("--farm", action="store_true", help="farm units only")
+    parser.add_argument("--size", default="1280x800", help="window size in pixels")
+    parser.add_argument("--scale", type=float, default=1.0, help="pixels for each of those")
+    return parser.parse_args()
+
+
+if __name__ == "__main__":
+    main()
