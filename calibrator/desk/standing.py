@@ -93,6 +93,7 @@ class Waiting:
 class Standing:
     """A farm's lots, marks and sheets, read at one moment."""
 
+    farm_id: str
     lots: tuple[LotStanding, ...]
     scoops: tuple[Scoop, ...]  # those in use
     sign_offs: tuple[SignOff, ...]  # oldest first
@@ -119,7 +120,7 @@ def standing(records: Records, farm: Farm) -> Standing:
     weigh_ins = records.every(WeighIn, farm.id)
     lots = tuple(_lot_standing(lot, weigh_ins, sign_offs, marks) for lot in records.every(Lot, farm.id))
     scoops = tuple(scoop for scoop in records.every(Scoop, farm.id) if scoop.retired_on is None)
-    return Standing(lots, scoops, tuple(sign_offs), tuple(marks), tuple(records.prints(farm.id)))
+    return Standing(farm.id, lots, scoops, tuple(sign_offs), tuple(marks), tuple(records.prints(farm.id)))
 
 
 def lot_in_use(records: Records, farm: Farm) -> LotStanding | None:
@@ -136,14 +137,10 @@ def marks_in_force(marks: Iterable[Mark], sign_offs: Sequence[SignOff]) -> tuple
 def waiting(now: Standing) -> list[Waiting]:
     """What needs doing, what cannot wait first."""
     found = [
-        Waiting(Need.GO_ON, lot=known.lot, weigh_in=known.open_weigh_in)
-        for known in now.lots
-        if known.open_weigh_in
+        Waiting(Need.GO_ON, lot=known.lot, weigh_in=known.open_weigh_in) for known in now.lots if known.open_weigh_in
     ]
     found += _scoops_with_old_lines(now)
-    found += [
-        Waiting(Need.WEIGH_IN, lot=known.lot) for known in now.lots if known.state is LotState.DELIVERED
-    ]
+    found += [Waiting(Need.WEIGH_IN, lot=known.lot) for known in now.lots if known.state is LotState.DELIVERED]
     for need, kind in ((Need.PRINT_LABELS, PrintKind.SCOOP_LABEL), (Need.PRINT_CHARTS, PrintKind.WALL_CHART)):
         if sheets := outdated_sheets(now, kind):
             lot = now.in_use.lot if now.in_use else None

@@ -68,6 +68,7 @@ class ScoopDrawing(QWidget):
         super().__init__()
         self._system = system
         self._shape: Shape | None = None
+        self._names = self.tr("New line"), self.tr("Old line")
         self._new_mm: float | None = None
         self._old_mm: float | None = None
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
@@ -81,6 +82,11 @@ class ScoopDrawing(QWidget):
     def set_lines(self, new_down_wall_mm: float | None, old_down_wall_mm: float | None) -> None:
         """Where the lines are, mm from the rim down the wall; a line that is not on the wall is left out."""
         self._new_mm, self._old_mm = new_down_wall_mm, old_down_wall_mm
+        self._name_it()
+
+    def set_names(self, new: str, old: str) -> None:
+        """What the two lines are called, where *new line* and *old line* do not fit."""
+        self._names = new, old
         self._name_it()
 
     def set_system(self, system: UnitSystem) -> None:
@@ -98,9 +104,7 @@ class ScoopDrawing(QWidget):
         """What the drawing shows, in words: its accessible name."""
         if self._shape is None:
             return self.tr("No scoop to draw yet")
-        parts = [
-            " ".join(text) for text in (self._new_words(), self._move_words(), self._old_words()) if text
-        ]
+        parts = [" ".join(text) for text in (self._new_words(), self._move_words(), self._old_words()) if text]
         return ". ".join(parts) or self.tr("Scoop in cross-section")
 
     def paintEvent(self, event: QPaintEvent) -> None:
@@ -198,9 +202,7 @@ class ScoopDrawing(QWidget):
     def _view(self, shape: Shape, with_sizes: bool) -> _View:
         if not with_sizes:
             left, right = _widest(self._old_words()), _widest([*self._new_words(), *self._move_words()])
-            return self._fit(
-                shape, left + 2 * GAP if left else GAP, right + 2 * GAP if right else GAP, MARGIN
-            )
+            return self._fit(shape, left + 2 * GAP if left else GAP, right + 2 * GAP if right else GAP, MARGIN)
         view = self._fit(shape, 0, 0, 3.5 * GAP)
         high = self._length(inner_height_mm(shape))
         if self._fits_inside(view, high):
@@ -220,12 +222,12 @@ class ScoopDrawing(QWidget):
     def _new_words(self) -> list[str]:
         if self._new_mm is None or self._level(self._new_mm) is None:
             return []
-        return [self.tr("New line"), self._length(self._new_mm), self.tr("down the wall")]
+        return [self._names[0], self._length(self._new_mm), self.tr("down the wall")]
 
     def _old_words(self) -> list[str]:
         if self._old_mm is None or self._level(self._old_mm) is None:
             return []
-        return [self.tr("Old line"), self._length(self._old_mm), self.tr("down the wall")]
+        return [self._names[1], self._length(self._old_mm), self.tr("down the wall")]
 
     def _move_words(self) -> list[str]:
         if self._new_mm is None or self._old_mm is None or not (self._new_words() and self._old_words()):
@@ -234,8 +236,8 @@ class ScoopDrawing(QWidget):
         if distance == self._length(0.0):
             return [self.tr("stays where it is")]
         if self._new_mm > self._old_mm:
-            return [self.tr("moves down {distance}").format(distance=distance)]
-        return [self.tr("moves up {distance}").format(distance=distance)]
+            return [self.tr("moves down"), distance]
+        return [self.tr("moves up"), distance]
 
     def _length(self, mm: float) -> str:
         other = UnitSystem.METRIC if self._system is UnitSystem.FARM else UnitSystem.FARM
@@ -271,9 +273,7 @@ def _widest(words: list[str]) -> float:
 
 
 def _pen(colour: str, width: float) -> QPen:
-    return QPen(
-        QColor(colour), width, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap, Qt.PenJoinStyle.RoundJoin
-    )
+    return QPen(QColor(colour), width, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap, Qt.PenJoinStyle.RoundJoin)
 
 
 def _arrow(painter: QPainter, start: QPointF, end: QPointF, *, both: bool = False) -> None:

@@ -1,0 +1,229 @@
+"""The spot fill: one weight from a newly opened bag, Enter, and at once whether the mark still holds."""
+
+from __future__ import annotations
+
+from functools import partial
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QButtonGroup, QComboBox, QFrame, QRadioButton, QVBoxLayout
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.fields import Captioned, TextField
+from calibrator.desk.parts import Tone, button, label, row, set_tone
+from calibrator.desk.speech import day_text, decimal_comma
+from calibrator.desk.spots import SpotFindings, spot_doubt, spot_findings
+from calibrator.desk.standing import Standing
+from calibrator.desk.theme import SPACE
+from calibrator.desk.words import way_words
+from calibrator.model import FillWay, Mark, Scoop, SignOff, SpotFill, new_id
+from calibrator.science.errors import CannotCompute
+from calibrator.science.mark import OldLineVerdict
+from calibrator.science.plausible import Doubt
+from calibrator.units import Kind, show_mass, show_percent, show_with_uncertainty
+
+LONGEST_INITIALS = 12
+
+
+class SpotCard(QFrame):
+    """Keeps a spot fill and tells what it means; a slip can be struck out, with the reason."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self._now: Standing | None = None
+        self._newest: SpotFill | None = None
+        self.setProperty("kind", "card")
+        self.scoop = QComboBox()
+        self._scoop_box = Captioned(self.tr("Scoop"), self.scoop)
+        self.level = QRadioButton(self.tr("Struck le&vel"))
+        self.to_mark = QRadioButton(self.tr("To the &mark"))
+        self.to_mark.setChecked(True)
+        self._ways = QButtonGroup(self)
+        self.weight = Amount(desk, self.tr("Wei&ght of the scoopful"), Kind.MASS)
+        self.by = TextField(self.tr("Your initials"), longest=LONGEST_INITIALS)
+        self.keep_button = button(self.tr("&Keep"), self.keep, "main")
+        self.verdict = label("")
+        self.numbers = label("", "quiet")
+        self._last = label("", "quiet")
+        self.strike_button = button(self.tr("St&rike it out"), self._strike, "link")
+        self.weigh_button = button(self.tr("Weigh the lot in &anew"), self._weigh_in)
+        self._lay_out()
+        self.weight.entered.connect(self.keep)
+        self.by.entered.connect(self.weight.line.setFocus)
+        self.scoop.activated.connect(self._tell)
+
+    def show_standing(self, now: Standing) -> None:
+        """Offer the scoops that are marked for the lot in use; hidden where there is none."""
+        self._now = now
+        self.setVisible(bool(now.in_use and now.in_use.marks))
+        chosen = self.scoop.currentData()
+        names = {scoop.id: scoop.name for scoop in self.desk.records.every(Scoop, now.farm_id)}
+        self.scoop.clear()
+        for mark in now.in_use.marks if now.in_use else ():
+            self.scoop.addItem(names.get(mark.scoop_id, ""), mark.id)
+        self.scoop.setCurrentIndex(max(self.scoop.findData(chosen), 0))
+        self._scoop_box.setVisible(self.scoop.count() > 1)
+        if not self.by.busy and not self.by.text():
+            self.by.set_text(self.desk.initials)
+        self._tell()
+
+    def keep(self) -> None:
+        """Keep the weight; the field is free for the next one, the answer stands beneath."""
+        mark, signed = self._mark(), self._signed()
+        found = self.weight.quantity()
+        if not self.weight.understood() or found is None or mark is None or signed is None:
+            return
+        if not self.by.text():
+            self.by.say(self.tr("Say who weighed."), wrong=True)
+            self.by.line.setFocus(Qt.FocusReason.OtherFocusReason)
+            return
+        self.desk.initials = self.by.text()
+        way = FillWay.LEVEL if self.level.isChecked() else FillWay.TO_MARK
+        if doubt := spot_doubt(self.desk.records, signed, way, found.value):
+            self.weight.say(self._doubt_words(doubt), wrong=True)
+            return
+        spot = SpotFill(
+            id=new_id(),
+            farm_id=signed.farm_id,
+            lot_id=signed.lot_id,
+            weigh_in_id=signed.weigh_in_id,
+            way=way,
+            mass_g=found.value,
+            typed=self.weight.told(),
+            by=self.by.text(),
+            at=self.desk.clock(),
+            line_mm=mark.down_wall_mm if way is FillWay.TO_MARK else None,
+        )
+        if self.desk.attempt(partial(self.desk.records.add_spot_fill, spot)) is not None:
+            self.weight.set_value(None)
+            self.weight.line.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def unkept(self) -> str:
+        """What is typed here and not kept yet; blank where all is kept."""
+        return self.tr("a spot fill") if self.weight.text() else ""
+
+    def _lay_out(self) -> None:
+        for choice in (self.level, self.to_mark):
+            self._ways.addButton(choice)
+        how = self.tr("Opened another bag? Stir it up, fill the scoop once and weigh it.")
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)
+        layout.setSpacing(SPACE)
+        layout.addWidget(label(self.tr("Spot fill"), "heading"))
+        layout.addWidget(label(how, "quiet"))
+        layout.addWidget(self._scoop_box)
+        layout.addLayout(row(self.to_mark, self.level, None))
+        fields = row(self.weight, self.by)
+        fields.setStretch(0, 3)
+        fields.setStretch(1, 2)
+        layout.addLayout(fields)
+        layout.addLayout(row(self.keep_button, None))
+        for line in (self.verdict, self.numbers):
+            layout.addWidget(line)
+        layout.addLayout(row(self.weigh_button, None))
+        layout.addWidget(self._last)
+        layout.addLayout(row(self.strike_button, None))
+        layout.addStretch(1)
+
+    def _mark(self) -> Mark | None:
+        marks = self._now.in_use.marks if self._now and self._now.in_use else ()
+        return next((mark for mark in marks if mark.id == self.scoop.currentData()), None)
+
+    def _signed(self) -> SignOff | None:
+        mark = self._mark()
+        sign_offs = self._now.sign_offs if self._now else ()
+        return next((made for made in sign_offs if mark and made.id == mark.sign_off_id), None)
+
+    def _tell(self) -> None:
+        """Say what the spot fills so far mean for the chosen scoop."""
+        mark, signed = self._mark(), self._signed()
+        found, trouble = None, ""
+        if mark and signed:
+            try:
+                found = spot_findings(self.desk.records, signed, mark)
+            except CannotCompute as error:
+                trouble = str(error)
+        self.weigh_button.setVisible(found is not None and found.verdict is OldLineVerdict.MOVE)
+        words, tone = self._verdict(found, mark) if found and mark else (trouble, "bad")
+        self.verdict.setText(words)
+        self.verdict.setVisible(bool(words))
+        set_tone(self.verdict, tone)
+        self.numbers.setVisible(found is not None)
+        if found:
+            self.numbers.setText(self._numbers(found))
+        self._tell_newest(signed.weigh_in_id if signed else "", signed.lot_id if signed else "")
+
+    def _verdict(self, found: SpotFindings, mark: Mark) -> tuple[str, Tone]:
+        if found.verdict is OldLineVerdict.KEEP:
+            return self.tr("The mark still holds."), "good"
+        if found.verdict is OldLineVerdict.MOVE:
+            return self.tr("The mark no longer holds: weigh the lot in anew and move the line."), "bad"
+        if found.more_fills == 1:
+            return self.tr("Not sure yet. One more spot fill from another bag would tell."), "warn"
+        text = self.tr("Not sure yet. About {count} more spot fills from other bags would tell.")
+        return text.format(count=found.more_fills), "warn"
+
+    def _numbers(self, found: SpotFindings) -> str:
+        mark, farm = self._mark(), self.desk.farm
+        if mark is None or farm is None:
+            return ""
+        comma = decimal_comma()
+        density = show_with_uncertainty(
+            found.density.density_g_per_ml, found.density.expanded, "g/mL", decimal_comma=comma
+        )
+        tolerance = show_percent(100 * farm.tolerance_share, decimal_comma=comma)
+        lines = [
+            self.tr("A feeding weighs {mass}, surely {low} to {high}; wanted {target} ± {tolerance}.").format(
+                mass=self._mass(found.delivers_g),
+                low=self._mass(found.low_g),
+                high=self._mass(found.high_g),
+                target=self._mass(mark.target_mass_g),
+                tolerance=tolerance,
+            ),
+            self.tr("Bulk density now: {density}, from {bags} bags.").format(density=density, bags=found.level.bags),
+        ]
+        if found.odd:
+            lines.append(self.tr("The last one differs much from the others. Was it read and typed rightly?"))
+        return "\n".join(lines)
+
+    def _tell_newest(self, weigh_in_id: str, lot_id: str) -> None:
+        spots = self.desk.records.spot_fills(lot_id) if lot_id else []
+        counting = [spot for spot in spots if spot.counts and spot.weigh_in_id == weigh_in_id]
+        self._newest = counting[-1] if counting else None
+        for widget in (self._last, self.strike_button):
+            widget.setVisible(self._newest is not None)
+        if self._newest is not None:
+            self._last.setText(
+                self.tr("Last: {weight}, {way}, {day}, {who}.").format(
+                    weight=self._newest.typed,
+                    way=way_words(self._newest.way),
+                    day=day_text(self._newest.at.astimezone().date()),
+                    who=self._newest.by,
+                )
+            )
+
+    def _strike(self) -> None:
+        if self._newest is not None:
+            question = self.tr("Why is {weight} struck out? It stays visible with the reason.")
+            self.desk.ask.reason(question.format(weight=self._newest.typed), self._strike_because)
+
+    def _strike_because(self, reason: str) -> None:
+        newest = self._newest
+        if newest is not None:
+            by = self.by.text() or self.desk.initials
+            self.desk.attempt(partial(self.desk.records.strike_spot, newest.id, reason, by))
+
+    def _weigh_in(self) -> None:
+        if self._now and self._now.in_use:
+            self.desk.go_to.emit("weigh_in", self._now.in_use.lot.id)
+
+    def _doubt_words(self, doubt: Doubt) -> str:
+        return {
+            Doubt.OVER_CAPACITY: self.tr("That is more than this scale weighs. Type it again."),
+            Doubt.TOO_HEAVY: self.tr("No powder is as heavy as that. Look at the unit."),
+            Doubt.TOO_LIGHT: self.tr("No scoopful is as light as that. Look at the unit."),
+        }[doubt]
+
+    def _mass(self, mass_g: float) -> str:
+        return show_mass(mass_g, self.desk.system, decimal_comma=decimal_comma())

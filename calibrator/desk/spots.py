@@ -1,0 +1,120 @@
+"""What spot fills say: whether the mark still holds, and the lot's density as it is known now. No window."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from calibrator.desk import findings
+from calibrator.desk.findings import Findings, Known
+from calibrator.model import Fill, FillWay, Mark, SignOff, SpotFill, WeighIn
+from calibrator.records import Records
+from calibrator.science.errors import CannotCompute
+from calibrator.science.mark import LineVerdict, OldLineVerdict, old_line
+from calibrator.science.plausible import Doubt
+from calibrator.science.weighing import DensityResult, LevelResult
+
+_AS_OLD = {
+    LineVerdict.ON_TARGET: OldLineVerdict.KEEP,
+    LineVerdict.MOVE: OldLineVerdict.MOVE,
+    LineVerdict.WEIGH_MORE: OldLineVerdict.WEIGH_MORE,
+}
+
+
+@dataclass(frozen=True)
+class SpotFindings:
+    """A mark after the spot fills. Masses are of a whole feeding, g; `odd` flags the newest spot fill."""
+
+    verdict: OldLineVerdict
+    delivers_g: float
+    low_g: float
+    high_g: float
+    more_fills: int
+    density: DensityResult
+    level: LevelResult
+    spots: int
+    odd: bool
+
+
+def spot_findings(records: Records, signed: SignOff, mark: Mark) -> SpotFindings | None:
+    """Judge a mark by its weigh-in and the spot fills since; None without any. Raises CannotCompute.
+
+    Each spot fill counts as one more bag. A newest fill to the mark judges the line by what was weighed to
+    it; a level one by the density, with the settling as it was signed off.
+    """
+    spots = [s for s in records.spot_fills(signed.lot_id) if s.counts and s.weigh_in_id == signed.weigh_in_id]
+    if not spots:
+        return None
+    known = _read(records, signed)
+    known = replace(known, fills=(*known.fills, *_as_fills(spots, known.fills)))
+    found = findings.work_out(known)
+    if found.level is None or found.density is None:
+        raise CannotCompute(found.trouble or "The fills of this weigh-in do not reach to a result.")
+    verdict, delivers, low, high, more = _judged(known, found, found.level, signed, mark, spots[-1].way)
+    return SpotFindings(
+        verdict=verdict,
+        delivers_g=delivers,
+        low_g=low,
+        high_g=high,
+        more_fills=more,
+        density=found.density,
+        level=found.level,
+        spots=len(spots),
+        odd=_newest_is_odd(known, found, spots[-1].way),
+    )
+
+
+def spot_doubt(records: Records, signed: SignOff, way: FillWay, mass_g: float) -> Doubt | None:
+    """Why a typed weight cannot be meant, for the scoop and scale of the weigh-in; None where it can."""
+    return findings.doubt(_read(records, signed), way, mass_g, 1)
+
+
+def _read(records: Records, signed: SignOff) -> Known:
+    weigh_in = records.find(WeighIn, signed.weigh_in_id)
+    return findings.read(records, weigh_in.id, findings.experience(records, weigh_in))
+
+
+def _judged(
+    known: Known, found: Findings, level: LevelResult, signed: SignOff, mark: Mark, way: FillWay
+) -> tuple[OldLineVerdict, float, float, float, int]:
+    check = found.check
+    if way is FillWay.TO_MARK and check is not None:
+        return _AS_OLD[check.verdict], check.mean_g, check.low_g, check.high_g, check.more_fills
+    if known.scoop is None:
+        raise CannotCompute("The scoop of this weigh-in is not known.")
+    doubt = signed.settling_u or (found.settling.u if found.settling and check is None else 0.0)
+    line = old_line(
+        known.scoop.shape,
+        level,
+        signed.settling_factor,
+        doubt,
+        mark.down_wall_mm,
+        mark.target_mass_g,
+        known.farm.tolerance_share,
+        full_scoops=mark.full_scoops,
+    )
+    return line.verdict, line.delivers_g, line.low_g, line.high_g, line.more_fills
+
+
+def _as_fills(spots: Sequence[SpotFill], fills: Sequence[Fill]) -> list[Fill]:
+    first = max((fill.bag for fill in fills), default=0) + 1
+    return [
+        Fill(
+            id=spot.id,
+            weigh_in_id=spot.weigh_in_id,
+            way=spot.way,
+            bag=first + place,
+            mass_g=spot.mass_g,
+            typed=spot.typed,
+            by=spot.by,
+            at=spot.at,
+            line_mm=spot.line_mm,
+        )
+        for place, spot in enumerate(spots)
+    ]
+
+
+def _newest_is_odd(known: Known, found: Findings, way: FillWay) -> bool:
+    result = found.level if way is FillWay.LEVEL else found.check and found.check.result
+    counted = [fill for fill in findings.fills_of(known, way) if fill.counts]
+    return bool(result and len(counted) - 1 in result.odd)
