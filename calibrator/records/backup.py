@@ -10,7 +10,7 @@ import os
 import re
 import sqlite3
 from collections.abc import Iterable
-from contextlib import closing
+from contextlib import closing, suppress
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
@@ -51,10 +51,8 @@ def make(file: Path, why: str, now: datetime | None = None) -> Backup:
         _copy(file, unfinished)
         os.replace(unfinished, path)
     except (OSError, sqlite3.Error) as error:
-        unfinished.unlink(missing_ok=True)
-        raise RecordsError(
-            "backup_failed", place=str(file), backups=str(folder), fault=_reason(error)
-        ) from error
+        _tidy(unfinished)
+        raise RecordsError("backup_failed", place=str(file), backups=str(folder), fault=_reason(error)) from error
     return Backup(path, at, why)
 
 
@@ -62,7 +60,7 @@ def daily(file: Path, now: datetime | None = None) -> Backup | None:
     """Make today's copy unless there is one, and let go of those that the rule no longer keeps."""
     moment = now or datetime.now(UTC)
     there = every(file)
-    if any(one.why == DAILY and one.at.date() >= moment.astimezone(UTC).date() for one in there):
+    if any(one.why == DAILY and one.at.date() == moment.astimezone(UTC).date() for one in there):
         return None
     made = make(file, DAILY, moment)
     for old in to_drop([*there, made], made.at.date()):
@@ -107,7 +105,7 @@ def restore(file: Path, chosen: Backup) -> Path | None:
         aside = set_aside(file) if file.exists() else None
         os.replace(fresh, file)
     except (OSError, sqlite3.Error) as error:
-        fresh.unlink(missing_ok=True)
+        _tidy(fresh)
         raise RecordsError(
             "backup_failed", place=str(file), backups=str(chosen.path.parent), fault=_reason(error)
         ) from error
@@ -132,6 +130,11 @@ def _copy(source: Path, target: Path) -> None:
         raise sqlite3.DatabaseError(verdict)
     with target.open("rb+") as written:
         os.fsync(written.fileno())
+
+
+def _tidy(unfinished: Path) -> None:
+    with suppress(OSError):
+        unfinished.unlink(missing_ok=True)
 
 
 def _backup(path: Path) -> Backup | None:

@@ -17,6 +17,7 @@ from calibrator.records.place import Place
 
 WRITES = "calibrator_writes"
 _WAIT_S = 5
+_SYNC = "EXTRA"
 
 
 def make_engine(place: Place, *, read_only: bool) -> Engine:
@@ -40,7 +41,7 @@ def _sqlite(place: Place, read_only: bool) -> Engine:
 
     def connected(raw: Any, _record: Any) -> None:
         raw.execute("PRAGMA foreign_keys = ON")
-        raw.execute("PRAGMA synchronous = EXTRA")
+        raw.execute(f"PRAGMA synchronous = {_SYNC}")
         raw.execute("PRAGMA query_only = ON" if read_only else "PRAGMA journal_mode = DELETE")
 
     def begun(connection: Connection) -> None:
@@ -54,6 +55,4 @@ def _sqlite(place: Place, read_only: bool) -> Engine:
 
 def _postgresql(place: Place, read_only: bool) -> Engine:
     options = "-c synchronous_commit=on" + (" -c default_transaction_read_only=on" if read_only else "")
-    return create_engine(
-        place.url, pool_pre_ping=True, connect_args={"options": options, "connect_timeout": _WAIT_S}
-    )
+    return create_engine(place.url, pool_pre_ping=True, connect_args={"options": options, "connect_timeout": _WAIT_S})

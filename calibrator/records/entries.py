@@ -6,10 +6,10 @@ The text tells the changes in their order, so that who, when, why and what was r
 
 Each change is one of
 
-    {"kind": "told", "at": …, "by": …, "why": …, "replaces": revision or null, "noun": {"kind": "lot", …}}
-    {"kind": "added", "at": …, "fact": {"kind": "fill" or "spot_fill" or "printed", …}}
-    {"kind": "struck", "at": …, "by": …, "of": id of a fill, "reason": text, or null to let it count again}
-    {"kind": "signed", "at": …, "sign_off": { … }, "marks": [ … ]}
+    {"type": "told", "at": …, "by": …, "why": …, "replaces": revision or null, "noun": {"type": "lot", …}}
+    {"type": "added", "at": …, "fact": {"type": "fill" or "spot_fill" or "printed", …}}
+    {"type": "struck", "at": …, "by": …, "of": id of a fill, "reason": text, or null to let it count again}
+    {"type": "signed", "at": …, "sign_off": { … }, "marks": [ … ]}
 
 with the fields of the nouns under their own names, units in the names. `plain` tells how values are written.
 """

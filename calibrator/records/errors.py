@@ -16,8 +16,7 @@ from sqlalchemy.exc import DBAPIError, IntegrityError, InterfaceError, Operation
 SENTENCES = {
     "locked": "The records {place} are open in another window of this program. Close that window first, "
     "or open them here to look without writing.",
-    "busy": "The records {place} are busy with other work. Wait a moment and do it again; "
-    "nothing was changed.",
+    "busy": "The records {place} are busy with other work. Wait a moment and do it again; nothing was changed.",
     "no_locks": "The drive that holds {place} cannot tell this program whether another computer has the "
     "records open. Move them to a drive of this computer.",
     "too_new": "The records {place} were written by a newer version of this program (layout {found}; this "
@@ -28,8 +27,7 @@ SENTENCES = {
     "restore the newest backup from {backups}.",
     "emptied": "The records {place} are empty, but backups of them exist in {backups}. Nothing was changed. "
     "Restore the newest backup, or move the backups away to start afresh.",
-    "not_records": "The file {place} is not a records file of this program. Nothing was changed. "
-    "Choose another file.",
+    "not_records": "The file {place} is not a records file of this program. Nothing was changed. Choose another file.",
     "missing": "There are no records at {place}. Check the name, and that the drive is connected.",
     "gone": "The records {place} are no longer where they were opened: the file was moved, replaced or "
     "removed. Put it back, or close and open the records again; then enter this again.",
@@ -53,8 +51,7 @@ SENTENCES = {
     "closed": "The records {place} are closed. Open them again.",
     "abandoned": "This weigh-in was given up and cannot be signed off. Take it up again first.",
     "foreign_mark": "A mark can only be kept with the sign-off it belongs to. Sign off the weigh-in again.",
-    "already_there": "A different {kind} is already kept under the same name. Refresh the page and enter "
-    "it anew.",
+    "already_there": "A different {kind} is already kept under the same name. Refresh the page and enter it anew.",
     "struck_on_arrival": "A new {kind} cannot be struck out already. Keep it first, then strike it out.",
     "no_reason": "Say why this {kind} is struck out.",
     "append_only": "Records are only ever added to; what is kept cannot be changed or removed. "

@@ -37,9 +37,7 @@ def export_file(records: Records, file: Path) -> None:
     except OSError as error:
         unfinished.unlink(missing_ok=True)
         full = error.errno in (28, 122)
-        raise (DiskFull if full else RecordsReadOnly)(
-            "disk_full" if full else "read_only", place=str(file)
-        ) from None
+        raise (DiskFull if full else RecordsReadOnly)("disk_full" if full else "read_only", place=str(file)) from None
 
 
 def _entries(connection: Connection) -> Iterator[Entry]:
@@ -58,11 +56,6 @@ def _entries(connection: Connection) -> Iterator[Entry]:
 
 def _told(kind: type, row: Mapping[str, Any]) -> Told:
     return Told(row["change_at"], row["change_by"], as_value(kind, row), row["change_why"], row["replaces"])
-
-
-def _added(kind: type[Fill] | type[SpotFill] | type[Printed], row: Mapping[str, Any]) -> Added:
-    fact: Any = as_value(kind, {"struck_reason": None, **row})
-    return Added(row["change_at"], fact)
 
 
 def _added(kind: type, row: Mapping[str, Any]) -> Added:

@@ -14,11 +14,11 @@ from sqlalchemy import Connection, Table, select
 from calibrator.model import Fill, Mark, Printed, SignOff, SpotFill
 from calibrator.records import facts, nouns
 from calibrator.records.entries import Added, Entry, Signed, Struck, Told, read_changes
-from calibrator.records.errors import EditedMeanwhile, ImportRefused, NotAllowed
+from calibrator.records.errors import EditedMeanwhile, ImportRefused, NotAllowed, told
 from calibrator.records.paths import sample_lots_folder
 from calibrator.records.plain import NotPlain, from_plain, kind_word
 from calibrator.records.repository import Records
-from calibrator.records.rows import Writing, version
+from calibrator.records.rows import Writing, spoken, version
 from calibrator.records.tables import changes
 
 
@@ -65,11 +65,10 @@ def _bring(writing: Writing, plain: Any, file: str, number: int) -> Entry | None
     try:
         entry: Entry = from_plain(Entry, plain)
         before = version(writing.connection)
-        _apply(writing, entry)
+        with told("these records", kind=_spoken(entry)):
+            _apply(writing, entry)
     except (NotPlain, NotAllowed, EditedMeanwhile) as error:
         raise ImportRefused("import_fault", file=file, entry=str(number), fault=str(error)) from None
-    except RecursionError:
-        raise ImportRefused("import_fault", file=file, entry=str(number), fault="too deeply nested") from None
     return entry if version(writing.connection) > before else None
 
 
@@ -89,15 +88,15 @@ def _apply(writing: Writing, entry: Entry) -> None:
             _apply_signed(writing, entry)
 
 
-def _apply_told(writing: Writing, told: Told) -> None:
-    noun = told.noun
+def _apply_told(writing: Writing, entry: Told) -> None:
+    noun = entry.noun
     there = nouns.revision(writing.connection, type(noun), noun.revision)
     if there is not None:
         return _same(there, noun)
     current = nouns.newest(writing.connection, type(noun), noun.id)
-    if (current.revision if current else None) != told.replaces or not noun.revision:
+    if (current.revision if current else None) != entry.replaces or not noun.revision:
         raise NotAllowed("already_there", kind=kind_word(type(noun)))
-    telling = nouns.Telling(noun, told.replaces, told.by, told.why, told.at)
+    telling = nouns.Telling(noun, entry.replaces, entry.by, entry.why, entry.at)
     return nouns.add_telling(writing, telling, current)
 
 
@@ -140,6 +139,10 @@ def _same(there: Any, brought: Any) -> None:
     if there != brought:
         kind = type(there[0] if isinstance(there, tuple) else there)
         raise NotAllowed("already_there", kind=kind_word(kind))
+
+
+def _spoken(entry: Entry) -> str:
+    return spoken(type(entry.noun)) if isinstance(entry, Told) else "entry"
 
 
 def _new(entry: Entry | None) -> list[str]:

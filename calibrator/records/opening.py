@@ -23,9 +23,6 @@ from calibrator.records.paths import backups_folder
 from calibrator.records.place import Place, place_of
 from calibrator.records.tables import SCHEMA
 
-APPLICATION_ID = 0x63616C62
-"""Marks a SQLite file as ours."""
-
 
 @dataclass(frozen=True)
 class Opened:
@@ -35,6 +32,7 @@ class Opened:
     engine: Engine
     held: FileLock | None
     identity: tuple[int, int] | None
+    backup_fault: RecordsError | None = None
 
     def close(self) -> None:
         self.engine.dispose()
@@ -52,9 +50,11 @@ def open_store(url: str, *, read_only: bool) -> Opened:
         engine = make_engine(place, read_only=read_only)
         undo.callback(engine.dispose)
         with told(place.name, str(place.backups)):
-            _ready(engine, place, read_only)
+            made = _ready(engine, place, read_only)
+        fault = _daily_fault(place.file) if held and place.file and not made else None
+        opened = Opened(place, engine, held, identity(place.file), fault)
         undo.pop_all()
-    return Opened(place, engine, held, identity(place.file))
+    return opened
 
 
 def identity(file: Path | None) -> tuple[int, int] | None:
@@ -90,20 +90,29 @@ def _hold(file: Path, read_only: bool) -> FileLock | None:
     return lock.take(file)
 
 
-def _ready(engine: Engine, place: Place, read_only: bool) -> None:
+def _ready(engine: Engine, place: Place, read_only: bool) -> bool:
+    """Check, and bring up to date; tells whether the store was made new."""
     if place.file and not read_only:
         _refuse_emptied(place.file)
     with engine.connect() as connection:
         found = _checked_layout(connection, place)
     if found == SCHEMA:
-        if place.file and not read_only:
-            backup.daily(place.file)
-        return
+        return False
     if read_only:
         raise _cannot_look(found, place)
     if place.file and found is not None:
         backup.make(place.file, why=f"before-layout-{SCHEMA}")
     _migrate(engine)
+    return found is None
+
+
+def _daily_fault(file: Path) -> RecordsError | None:
+    # Work must not stop because a copy cannot be made; the person is told, though.
+    try:
+        backup.daily(file)
+    except RecordsError as fault:
+        return fault
+    return None
 
 
 def _refuse_emptied(file: Path) -> None:

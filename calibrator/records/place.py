@@ -11,6 +11,9 @@ from sqlalchemy.exc import ArgumentError
 from calibrator.records.errors import RecordsError
 from calibrator.records.paths import backups_folder
 
+# What follows is a path as it stands: a general URL parser would cut it at a question mark.
+_SQLITE = "sqlite:///"
+
 
 @dataclass(frozen=True)
 class Place:
@@ -27,14 +30,12 @@ class Place:
 
 def place_of(text: str) -> Place:
     """The place that a path or URL names. Raises `RecordsError` for anything else."""
-    if "://" not in text:
-        return _file(text)
+    if text.startswith(_SQLITE) or "://" not in text:
+        return _file(text.removeprefix(_SQLITE))
     try:
         url = make_url(text)
     except (ArgumentError, ValueError):
         raise RecordsError("not_a_url", place=text.partition("://")[0] + "://…") from None
-    if url.get_backend_name() == "sqlite":
-        return _file(url.database or "")
     if url.get_backend_name() in ("postgresql", "postgres"):
         url = url.set(drivername="postgresql+psycopg")
         return Place(url, None, _without_password(url))

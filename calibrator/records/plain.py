@@ -2,7 +2,7 @@
 
 One codec serves the nested columns of the store and the exchange file, so both tell a value the same way.
 Enumerations are their words, dates and times ISO 8601 (times in UTC), tuples lists, an infinite number
-the text "Infinity". Where a field may hold one of several dataclasses, `kind` names which.
+the text "Infinity". `type` names which dataclass a group of values is.
 """
 
 from __future__ import annotations
@@ -15,6 +15,9 @@ from datetime import UTC, date, datetime
 from enum import Enum
 from types import NoneType, UnionType
 from typing import Any, Union, get_args, get_origin, get_type_hints
+
+TYPE = "type"
+"""The key that names the dataclass; no noun has a field of this name."""
 
 LARGEST_INTEGER = 2**31 - 1
 _INFINITE = {"Infinity": math.inf, "-Infinity": -math.inf}
@@ -65,7 +68,7 @@ def to_plain(value: Any, where: str = "") -> Any:
             return value.isoformat()
         case tuple() | list():
             return [to_plain(one, f"{where}[{at}]") for at, one in enumerate(value)]
-    return {"kind": kind_word(type(value))} | plain_fields(value, where)
+    return {TYPE: kind_word(type(value))} | plain_fields(value, where)
 
 
 def plain_fields(value: Any, where: str = "") -> dict[str, Any]:
@@ -131,10 +134,10 @@ def _one_of(options: tuple[Any, ...], plain: Any, where: str) -> Any:
     if not isinstance(plain, Mapping):
         raise NotPlain(where, "should be a group of named values")
     kinds = {kind_word(option): option for option in options}
-    kind = kinds.get(str(plain.get("kind")))
+    kind = kinds.get(str(plain.get(TYPE)))
     if kind is None:
-        raise NotPlain(f"{where}.kind" if where else "kind", f"should be one of {', '.join(kinds)}")
-    return from_fields(kind, {name: told for name, told in plain.items() if name != "kind"}, where)
+        raise NotPlain(f"{where}.{TYPE}" if where else TYPE, f"should be one of {', '.join(kinds)}")
+    return from_fields(kind, {name: told for name, told in plain.items() if name != TYPE}, where)
 
 
 def _tuple(hint: Any, plain: Any, where: str) -> tuple[Any, ...]:

@@ -11,7 +11,7 @@ from sqlalchemy import Connection
 from calibrator.model import Fill, Mark, Printed, SignOff, SpotFill
 from calibrator.records import backup, facts, nouns, rows
 from calibrator.records.engine import begin_writing
-from calibrator.records.errors import NotAllowed, RecordsReadOnly, RecordsUnreachable, told
+from calibrator.records.errors import NotAllowed, RecordsError, RecordsReadOnly, RecordsUnreachable, told
 from calibrator.records.nouns import Change, N
 from calibrator.records.opening import Opened, identity, open_store
 from calibrator.records.rows import Writing, spoken
@@ -43,6 +43,11 @@ class Records:
     def url(self) -> str:
         """Where the records are, without any password: a path, or a server's address."""
         return self._opened.place.name
+
+    @property
+    def backup_fault(self) -> RecordsError | None:
+        """Why today's backup could not be made at opening; None where all is well."""
+        return self._opened.backup_fault
 
     def close(self) -> None:
         """Let go of the records; may be called twice."""
@@ -144,9 +149,7 @@ class Records:
         with self.writing("spot fill") as writing:
             return facts.add_strike(writing, SpotFill, facts.Strike(spot_id, None, by))
 
-    def sign_off(
-        self, sign_off: SignOff, marks: Sequence[Mark], *, seen_fills: Sequence[Fill] | None = None
-    ) -> None:
+    def sign_off(self, sign_off: SignOff, marks: Sequence[Mark], *, seen_fills: Sequence[Fill] | None = None) -> None:
         """Keep a sign-off with its marks, both or neither; the weigh-in is frozen from then on.
 
         Raises `EditedMeanwhile` when scoop, scale or lot have a newer telling than the one it names, or

@@ -127,9 +127,7 @@ def _noun(name: str, kind: type) -> Table:
 
 
 def _fact(name: str, kind: type, *extra: Any) -> Table:
-    columns = [
-        _column(field, hint) for field, hint in hints(kind).items() if field not in ("id", "struck_reason")
-    ]
+    columns = [_column(field, hint) for field, hint in hints(kind).items() if field not in ("id", "struck_reason")]
     return Table(
         name,
         metadata,

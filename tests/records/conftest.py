@@ -15,9 +15,21 @@ from uuid import uuid4
 import pytest
 from sqlalchemy import create_engine, make_url
 
-from calibrator.records import Records
+from calibrator.records import Records, engine
 
 POSTGRES = os.environ.get("CALIBRATOR_TEST_POSTGRES", "")
+
+
+@pytest.fixture(autouse=True)
+def unsynced(request: pytest.FixtureRequest, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Waiting for the disk shows nothing in most tests; those that ask for `synced` keep what people get."""
+    if "synced" not in request.fixturenames:
+        monkeypatch.setattr(engine, "_SYNC", "OFF")
+
+
+@pytest.fixture
+def synced() -> None:
+    """The store as people get it, each write waited for."""
 
 
 @pytest.fixture(scope="session")
@@ -38,9 +50,7 @@ def server() -> Iterator[Callable[[], str]]:
     """Makes databases on the server and gives their URLs; all are dropped at the end."""
     if not POSTGRES:
         pytest.skip("CALIBRATOR_TEST_POSTGRES names no server")
-    admin = create_engine(
-        make_url(POSTGRES).set(drivername="postgresql+psycopg"), isolation_level="AUTOCOMMIT"
-    )
+    admin = create_engine(make_url(POSTGRES).set(drivername="postgresql+psycopg"), isolation_level="AUTOCOMMIT")
     made: list[str] = []
 
     def database() -> str:

@@ -35,7 +35,7 @@ NOON = datetime(2024, 11, 7, 12, 0, tzinfo=UTC)
 NOUNS = (Farm, Scale, Scoop, Lot, WeighIn, Vessel, Plan)
 FACTS = (Fill, SpotFill, SignOff, Mark, Printed)
 
-_TEXT = st.text(st.characters(exclude_categories=("Cs",), exclude_characters="\x00"), max_size=30)
+TEXT = st.text(st.characters(exclude_categories=("Cs",), exclude_characters="\x00"), max_size=30)
 _NUMBER = st.floats(allow_nan=False, allow_infinity=True)
 _MOMENT = st.datetimes(
     min_value=datetime(1, 1, 3), max_value=datetime(9999, 12, 29), timezones=st.sampled_from([UTC])
@@ -48,7 +48,7 @@ _MOMENT = st.datetimes(
 
 def register() -> None:
     """Teach hypothesis which plain values every store must be able to keep."""
-    st.register_type_strategy(str, _TEXT)
+    st.register_type_strategy(str, TEXT)
     st.register_type_strategy(float, _NUMBER)
     st.register_type_strategy(int, st.integers(-(2**31) + 1, 2**31 - 1))
     st.register_type_strategy(datetime, _MOMENT)
@@ -202,9 +202,7 @@ class World:
         self.scale = records.keep(scale(self.farm.id))
         self.scoop = records.keep(scoop(self.farm.id))
         self.lot = records.keep(lot(self.farm.id))
-        self.weigh_in = records.keep(
-            weigh_in(self.lot, scoop_id=self.scoop.id, scale_id=self.scale.id), by="AB"
-        )
+        self.weigh_in = records.keep(weigh_in(self.lot, scoop_id=self.scoop.id, scale_id=self.scale.id), by="AB")
         self.fills = [records.add_fill(fill(self.weigh_in, mass)) for mass in (289.0, 291.0)]
 
     def sign_off(self, **more: Any) -> SignOff:

@@ -14,7 +14,7 @@ from invented import World
 from sqlalchemy import text
 
 from calibrator.model import Fill, Plan, PrintKind, Step, new_id
-from calibrator.records import EditedMeanwhile, NotAllowed, Records
+from calibrator.records import EditedMeanwhile, NotAllowed, Records, export_text
 from calibrator.records.tables import metadata
 
 invented.register()
@@ -32,9 +32,7 @@ def test_fills_come_back_in_order_as_they_were_kept(records: Records, world: Wor
 
 @settings(suppress_health_check=[HealthCheck.function_scoped_fixture], max_examples=40)
 @given(data=st.data())
-def test_whatever_fill_can_be_kept_comes_back_unchanged(
-    records: Records, world: World, data: st.DataObject
-) -> None:
+def test_whatever_fill_can_be_kept_comes_back_unchanged(records: Records, world: World, data: st.DataObject) -> None:
     told = data.draw(invented.any_of(Fill))
     fill = replace(told, id=new_id(), weigh_in_id=world.weigh_in.id, struck_reason=None)
     assert records.add_fill(fill) == fill
@@ -58,9 +56,7 @@ def test_a_fill_delivered_twice_counts_once(records: Records, world: World) -> N
         ({"bag": 2**31}, "bag: is too large"),
     ],
 )
-def test_an_unsound_fill_is_refused(
-    records: Records, world: World, change: dict[str, Any], sentence: str
-) -> None:
+def test_an_unsound_fill_is_refused(records: Records, world: World, change: dict[str, Any], sentence: str) -> None:
     with pytest.raises(NotAllowed, match=sentence):
         records.add_fill(invented.fill(world.weigh_in, **change))
     assert records.fills(world.weigh_in.id) == world.fills
@@ -229,11 +225,7 @@ def test_the_version_grows_with_each_change_and_only_then(records: Records, worl
     assert records.version() == seen[-1]
 
 
-@pytest.mark.parametrize("table", sorted(metadata.tables))
-@pytest.mark.parametrize("verb", ["UPDATE {} SET change = 0", "DELETE FROM {}"])
-def test_the_database_itself_refuses_to_change_or_forget(
-    records: Records, world: World, table: str, verb: str
-) -> None:
+def test_the_database_itself_refuses_to_change_or_forget(records: Records, world: World) -> None:
     told = world.signed()
     records.strike_spot(records.add_spot_fill(invented.spot(told)).id, "spilled", "AB")
     other = records.keep(invented.weigh_in(world.lot))
@@ -241,6 +233,10 @@ def test_the_database_itself_refuses_to_change_or_forget(
     records.record_print(invented.printed(told))
     records.keep(Plan(id=new_id(), farm_id=world.farm.id, name="all", groups=()))
     records.keep(invented.vessel(world.farm.id))
-    statement = verb.format(table).replace("change = 0", "at = at" if table == "changes" else "change = 0")
-    with pytest.raises(NotAllowed, match="only ever added to"), records.writing("record") as writing:
-        writing.connection.execute(text(statement))
+    before = export_text(records)
+    for table in sorted(metadata.tables):
+        column = "at" if table == "changes" else "change"
+        for statement in (f"UPDATE {table} SET {column} = {column}", f"DELETE FROM {table}"):
+            with pytest.raises(NotAllowed, match="only ever added to"), records.writing("record") as writing:
+                writing.connection.execute(text(statement))
+    assert export_text(records) == before

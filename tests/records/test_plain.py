@@ -14,7 +14,16 @@ from hypothesis import strategies as st
 
 from calibrator.model import Fill, Lot, Scoop
 from calibrator.records.entries import Entry
-from calibrator.records.plain import NotPlain, from_fields, from_plain, kind_word, plain_fields, to_plain
+from calibrator.records.plain import (
+    TYPE,
+    NotPlain,
+    from_fields,
+    from_plain,
+    hints,
+    kind_word,
+    plain_fields,
+    to_plain,
+)
 
 invented.register()
 KINDS = (*invented.NOUNS, *invented.FACTS)
@@ -70,11 +79,11 @@ def _lot(**more: Any) -> dict[str, Any]:
         (Lot, _lot(package="sack"), "package", "‘sack’ is not a package kind"),
         (Lot, _lot(made_on="07/11/2024"), "made_on", "‘07/11/2024’ is not a date"),
         (Lot, _lot(composition=[]), "composition", "should be a group of named values"),
-        (Lot, _lot(composition={"kind": "label"}), "composition.kind", "should be one of composition"),
+        (Lot, _lot(composition={"type": "label"}), "composition.type", "should be one of composition"),
         (Lot, _lot(colour="white"), "colour", "is not a known field"),
         (Lot, {"farm_id": "f", "lot_number": "1"}, "id", "is missing"),
-        (Lot, _lot(composition={"kind": "composition", "fat_pct": "x"}), "composition.fat_pct", "should be"),
-        (Scoop, {"shape": {"kind": "poured", "heights_mm": 3}}, "id", "is missing"),
+        (Lot, _lot(composition={"type": "composition", "fat_pct": "x"}), "composition.fat_pct", "should be"),
+        (Scoop, {"shape": {"type": "poured", "heights_mm": 3}}, "id", "is missing"),
         (Fill, {"at": "noon"}, "id", "is missing"),
     ],
 )
@@ -120,3 +129,7 @@ def test_infinity_is_told_as_text() -> None:
 def test_kinds_are_named_in_words() -> None:
     assert [kind_word(kind) for kind in (Lot, Scoop, Fill)] == ["lot", "scoop", "fill"]
     assert kind_word(type(invented.SHAPES[1])) == "tapered_cup"
+
+
+def test_no_noun_has_a_field_that_the_codec_needs_for_itself() -> None:
+    assert all(TYPE not in hints(kind) for kind in KINDS)

@@ -215,9 +215,7 @@ def _tables() -> sa.MetaData:
     )
     table(
         "fill_strikes",
-        sa.Column(
-            "change", sa.Integer(), sa.ForeignKey("changes.number"), primary_key=True, autoincrement=False
-        ),
+        sa.Column("change", sa.Integer(), sa.ForeignKey("changes.number"), primary_key=True, autoincrement=False),
         sa.Column("of_id", sa.Text(), sa.ForeignKey("fills.id"), nullable=False, index=True),
         sa.Column("reason", sa.Text()),
     )
@@ -257,9 +255,7 @@ def _tables() -> sa.MetaData:
     )
     table(
         "spot_strikes",
-        sa.Column(
-            "change", sa.Integer(), sa.ForeignKey("changes.number"), primary_key=True, autoincrement=False
-        ),
+        sa.Column("change", sa.Integer(), sa.ForeignKey("changes.number"), primary_key=True, autoincrement=False),
         sa.Column("of_id", sa.Text(), sa.ForeignKey("spot_fills.id"), nullable=False, index=True),
         sa.Column("reason", sa.Text()),
     )
