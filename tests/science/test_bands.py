@@ -33,6 +33,10 @@ def test_solids(solids: float, expected: Band) -> None:
     assert band(solids, SOLIDS_SHARE) is expected
 
 
+def test_an_aim_may_begin_at_nothing() -> None:
+    assert band(0.0, Limits(0.0, 0.1, 0.2)) is Band.AIM
+
+
 def test_nonsense_is_refused() -> None:
     with pytest.raises(CannotCompute, match="strength"):
         band(math.nan, SOLIDS_SHARE)

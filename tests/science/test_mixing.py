@@ -64,15 +64,14 @@ def test_from_any_basis_to_any_other_and_back(
 def test_masses_and_volumes_add_up(ratio: float, powder: mixing.Powder, t: float, water: float) -> None:
     mix = mixing.mix_on_water(water, ratio, powder, t)
     assert mix.mass_g == pytest.approx(mix.water_g + mix.powder_g, rel=1e-14)
-    assert mix.volume_ml == pytest.approx(
-        mix.water_ml + mix.powder_g * powder.specific_volume_ml_per_g, rel=1e-14
-    )
+    assert mix.volume_ml == pytest.approx(mix.water_ml + mix.powder_g * powder.specific_volume_ml_per_g, rel=1e-14)
     assert mix.solids_share * mix.mass_g == pytest.approx(mix.powder_g, rel=1e-12)
     assert mix.powder_g_per_l * mix.volume_ml / 1000 == pytest.approx(mix.powder_g, rel=1e-12)
     assert mix.dry_matter_share == pytest.approx(mix.solids_share * powder.dry_matter_share, rel=1e-12)
     osmoles = mix.powder_g * powder.mosmol_per_g
     assert mix.osmolality_mosm_per_kg * mix.water_g / 1000 == pytest.approx(osmoles, rel=1e-12)
     assert mix.osmolarity_mosm_per_l * mix.volume_ml / 1000 == pytest.approx(osmoles, rel=1e-12)
+    assert mix.osmolality_u * mix.water_g / 1000 == pytest.approx(mix.powder_g * powder.mosmol_u_per_g, rel=1e-12)
     assert mix.ratio == pytest.approx(ratio, rel=1e-12)
     assert mix.density_g_per_ml == pytest.approx(mix.mass_g / mix.volume_ml)
 
@@ -88,9 +87,7 @@ def test_a_mix_made_to_volume_has_it(ratio: float, powder: mixing.Powder, t: flo
 
 @lawful
 @given(ratios, st.floats(1.001, 2.0), powders, temperatures)
-def test_more_powder_is_more_of_everything(
-    ratio: float, times: float, powder: mixing.Powder, t: float
-) -> None:
+def test_more_powder_is_more_of_everything(ratio: float, times: float, powder: mixing.Powder, t: float) -> None:
     weak = mixing.mix_on_water(1000.0, ratio, powder, t)
     strong = mixing.mix_on_water(1000.0, ratio * times, powder, t)
     assert strong.solids_share > weak.solids_share

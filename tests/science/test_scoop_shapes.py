@@ -166,8 +166,7 @@ def test_outline_runs_from_floor_to_rim_and_turns_to_the_volume(shape: Shape) ->
     assert all(half >= 0 for _, half in outline)
     if not isinstance(shape, Box):
         cones = sum(
-            math.pi * (h2 - h1) * (r1 * r1 + r1 * r2 + r2 * r2) / 3000.0
-            for (h1, r1), (h2, r2) in pairwise(outline)
+            math.pi * (h2 - h1) * (r1 * r1 + r1 * r2 + r2 * r2) / 3000.0 for (h1, r1), (h2, r2) in pairwise(outline)
         )
         assert cones == pytest.approx(scoop.rim_volume_ml(shape), rel=2e-3)
 
@@ -178,7 +177,10 @@ def test_wrap_of_a_straight_scoop_is_a_strip_around_it() -> None:
     assert round_one.rim_edge_mm == round_one.floor_edge_mm == pytest.approx(math.pi * 94.0)
     square = scoop.wrap(Box(length_mm=100.0, width_mm=80.0, height_mm=60.0), wall_thickness_mm=1.0)
     assert (square.rim_edge_mm, square.wall_length_mm) == pytest.approx((368.0, 60.0))
-    assert scoop.wrap(POURED).straight
+    poured = scoop.wrap(POURED, wall_thickness_mm=3.0)
+    rim_area = 1000.0 * scoop.slope_ml_per_mm(POURED, 95.0)
+    assert poured.straight
+    assert poured.rim_edge_mm == pytest.approx(2 * math.pi * (math.sqrt(rim_area / math.pi) + 3.0))
     assert scoop.wrap(TaperedCup(rim_diameter_mm=90.0, floor_diameter_mm=90.0, height_mm=50.0)).straight
 
 

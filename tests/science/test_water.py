@@ -66,6 +66,10 @@ def test_air_as_heavy_as_water_is_refused() -> None:
         water.volume_ml(1.0, 20.0, air_density_g_per_ml=1.0)
 
 
+def test_plain_air_is_at_sea_level_and_half_humid() -> None:
+    assert water.air_density_g_per_ml(20) == water.air_density_g_per_ml(20, 1013.25, 50.0)
+
+
 def test_air_is_thinner_high_above_the_sea_and_when_humid() -> None:
     assert water.air_density_g_per_ml(20, 850) < 0.9 * water.air_density_g_per_ml(20, 1013.25)
     assert water.air_density_g_per_ml(20, humidity_pct=90) < water.air_density_g_per_ml(20, humidity_pct=10)
