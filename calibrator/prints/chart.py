@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from calibrator.prints import words
 from calibrator.prints.chart_columns import Column
 from calibrator.prints.chart_facts import WallChart
@@ -24,6 +26,7 @@ def wall_chart(facts: WallChart) -> Document:
     """A chart on as few pages as hold it at a legible size. Raises DoesNotFit."""
     if not any(group.rows for group in facts.groups):
         raise DoesNotFit("The plan has no calves to print a chart for. Enter how many calves there are.")
+    facts = replace(facts, groups=tuple(group for group in facts.groups if group.rows))
     said = Words.of(facts.languages)
     groups = _cells(facts, said)
     feet = {lies: lay_foot(facts, said, _width(facts, lies)) for lies in (False, True)}
@@ -40,9 +43,7 @@ def wall_chart(facts: WallChart) -> Document:
 
 def _cells(facts: WallChart, said: Words) -> list[list[RowCells]]:
     several = len(scoop_names(facts)) > 1
-    return [
-        [row_cells(row, facts, said, several) for row in group.rows] for group in facts.groups if group.rows
-    ]
+    return [[row_cells(row, group.rate.basis, facts, said, several) for row in group.rows] for group in facts.groups]
 
 
 def _width(facts: WallChart, landscape: bool) -> float:
@@ -66,9 +67,7 @@ def _page(facts: WallChart, said: Words, layout: Layout, foot: Foot, number: int
     draw_head(sheet, facts, said)
     top = sheet.body.y_mm + HEAD_MM
     if _rate_mm(facts, said):
-        _rate(
-            sheet, facts, said, layout, Box(sheet.body.x_mm, top, sheet.body.width_mm, _rate_mm(facts, said))
-        )
+        _rate(sheet, facts, said, layout, Box(sheet.body.x_mm, top, sheet.body.width_mm, _rate_mm(facts, said)))
     top += _rate_mm(facts, said)
     draw_headings(sheet, layout, facts, said, top)
     draw_bands(sheet, layout, layout.pages[number], facts, said, top + headings_mm(facts, said))

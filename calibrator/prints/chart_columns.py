@@ -73,17 +73,18 @@ def column_width(column: Column, rows: Sequence[RowCells], style: Style) -> floa
     if column is Column.SCOOPFULS:
         return scoopfuls_width([cells.parts for cells in rows], style)
     figure = max(width_mm(_figure(cells, column), style.size_mm, Weight.BOLD, True) for cells in rows)
-    if column is Column.WATER and any(cells.notes for cells in rows):
-        notes = (width_mm(note, style.sub_mm, Weight.BOLD) for cells in rows for note in cells.notes)
-        return max(figure, min(_WIDEST_NOTE, max(notes) + 1.4 * style.sub_mm))
-    return figure
+    if column is not Column.WATER:
+        return figure
+    notes = [n for cells in rows for n in cells.below(style.told)]
+    widest = max((width_mm(note, style.sub_mm, Weight.BOLD) for note in notes), default=0.0)
+    return max(figure, min(_WIDEST_NOTE, widest + 1.4 * style.sub_mm) if notes else 0.0)
 
 
 def row_shape(rows: Sequence[RowCells], style: Style) -> RowShape:
     parts = [cells.parts for cells in rows]
     lines = max(1, max(map(len, parts), default=0)) if style.stacked else 1
     told = max((len(part.told) for row in parts for part in row), default=0) if style.told else 0
-    notes = max((len(cells.notes) for cells in rows), default=0)
+    notes = max((len(cells.below(style.told)) for cells in rows), default=0)
     return RowShape(style, slots(parts, style), lines, max(told * lines, notes))
 
 
@@ -105,11 +106,9 @@ def draw_row(
     _draw_notes(sheet, cells, columns[Column.WATER], top + 1.04 * size, shape.style)
 
 
-def _draw_notes(
-    sheet: Sheet, cells: RowCells, column: tuple[float, float], top_mm: float, style: Style
-) -> None:
+def _draw_notes(sheet: Sheet, cells: RowCells, column: tuple[float, float], top_mm: float, style: Style) -> None:
     (x, room), size = column, style.sub_mm
-    for number, note in enumerate(cells.notes):
+    for number, note in enumerate(cells.below(style.told)):
         mark = cells.warn and number == 0
         weight = Weight.BOLD if mark else Weight.REGULAR
         indent = 1.3 * size if mark else 0.0

@@ -42,9 +42,7 @@ def _lot(sheet: Sheet, facts: WallChart, said: Words, box: Box) -> None:
     sheet.text(said.joined(words.LOT, " / "), inside.x_mm, inside.y_mm + 4.0, 4.6, Weight.BOLD)
     dates = said.each(lambda t: t(words.WEIGHED_IN).format(date=t.date(facts.weighed_in_on)))
     date_room = inside.width_mm * 0.7
-    date = fit_block(
-        dates, date_room, 7.6 * len(dates), 6.4 if len(dates) == 1 else 4.4, 3.0, Weight.BOLD, 1.15
-    )
+    date = fit_block(dates, date_room, 7.6 * len(dates), 6.4 if len(dates) == 1 else 4.4, 3.0, Weight.BOLD, 1.15)
     bottom = sheet.lines(date, inside.right_mm, inside.y_mm - 0.4, Weight.BOLD, Anchor.END, leading=1.15)
     bar = 7.4
     room = box.bottom_mm - bar - _BORDER - bottom

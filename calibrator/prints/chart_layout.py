@@ -67,9 +67,7 @@ def columns_of(rows: Sequence[RowCells]) -> list[Column]:
     return chosen + ([Column.SCOOPFULS] if any(cells.parts for cells in rows) else [])
 
 
-def place_columns(
-    rows: Sequence[RowCells], style: Style, room_mm: float
-) -> dict[Column, tuple[float, float]] | None:
+def place_columns(rows: Sequence[RowCells], style: Style, room_mm: float) -> dict[Column, tuple[float, float]] | None:
     """Left edge and width of every column, or None where they do not fit the room."""
     chosen = columns_of(rows)
     placed = _placed(chosen, rows, style, room_mm)

@@ -147,9 +147,7 @@ def _today(sheet: Sheet, said: Words, box: Box) -> None:
     sheet.put(Shape(polygon(flag), fill=BLACK))
     told = said.each(words.TODAY)
     largest = 3.4 if len(told) == 1 else 2.3
-    size = min(
-        fit_line(t, box.height_mm - 2 * _TODAY_BORDER - 1.0, largest, 1.6, Weight.BOLD).size_mm for t in told
-    )
+    size = min(fit_line(t, box.height_mm - 2 * _TODAY_BORDER - 1.0, largest, 1.6, Weight.BOLD).size_mm for t in told)
     for number, text in enumerate(told):
         x = box.x_mm + 0.5 * (FLAG_MM - 1.2) + size * (0.34 + 1.15 * (number - (len(told) - 1) / 2))
         sheet.text(text, x, middle, size, Weight.BOLD, Anchor.MIDDLE, angle_deg=-90, ink=WHITE)

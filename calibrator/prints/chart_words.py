@@ -42,7 +42,7 @@ class PartCell:
 
 @dataclass(frozen=True)
 class RowCells:
-    """The texts of one row. `notes` stand small below the water."""
+    """The texts of one row. `notes` stand small below the water, `extra` too where there is room."""
 
     calves: str
     batches: str
@@ -51,8 +51,13 @@ class RowCells:
     powder: str
     parts: tuple[PartCell, ...]
     notes: tuple[str, ...]
+    extra: tuple[str, ...]
     warn: bool
     today: bool
+
+    def below(self, told: bool) -> tuple[str, ...]:
+        """What stands below the water where rows tell all, or only what they must."""
+        return (*self.notes, *self.extra) if told else self.notes
 
 
 def count_text(count: float) -> str:
@@ -74,13 +79,12 @@ def _part(part: ScoopPart, said: Words, alone: bool, several: bool) -> PartCell:
     told = (said.joined(_WAYS[part.way], " / "),)
     names = (plain(part.scoop_name),) if several and part.scoop_name else ()
     filled = part.count if part.count < 1 else 1.0
-    return PartCell(
-        count_text(part.count), round(part.count) if few else 1, part.way, filled, (*told, *names)
-    )
+    return PartCell(count_text(part.count), round(part.count) if few else 1, part.way, filled, (*told, *names))
 
 
-def row_cells(row: ChartRow, facts: WallChart, said: Words, several_scoops: bool) -> RowCells:
-    """A row as text."""
+def row_cells(row: ChartRow, basis: RateBasis, facts: WallChart, said: Words, several_scoops: bool) -> RowCells:
+    """A row as text. Where powder is made up with water, the mark to fill up to is no extra."""
+    up_to = _mix(row, basis, facts, said)
     celsius = facts.water_temperature_c if row.water_temperature_c is None else row.water_temperature_c
     alone = sum(part.count for part in row.scoopfuls) <= 2 * _MOST_PICTURES
     return RowCells(
@@ -90,10 +94,19 @@ def row_cells(row: ChartRow, facts: WallChart, said: Words, several_scoops: bool
         temperature=show_temperature(celsius, facts.units),
         powder=show_mass(row.powder_g, facts.units, resolution_g=facts.resolution_g),
         parts=tuple(_part(part, said, alone, several_scoops) for part in row.scoopfuls),
-        notes=tuple(_notes(row, facts, said)),
+        notes=(*_notes(row, facts, said), *(up_to if basis is RateBasis.MADE_UP else ())),
+        extra=() if basis is RateBasis.MADE_UP else up_to,
         warn=not row.fits,
         today=row.today,
     )
+
+
+def _mix(row: ChartRow, basis: RateBasis, facts: WallChart, said: Words) -> tuple[str, ...]:
+    if row.mix_ml is None:
+        return ()
+    volume = show_volume(row.mix_ml, facts.units, step=facts.water_step)
+    phrase = words.FILL_UP_TO if basis is RateBasis.MADE_UP else words.MAKES
+    return (said.joined(lambda t: t(phrase).format(volume=volume), " / "),)
 
 
 def _notes(row: ChartRow, facts: WallChart, said: Words) -> list[str]:
@@ -103,9 +116,6 @@ def _notes(row: ChartRow, facts: WallChart, said: Words) -> list[str]:
     notes: list[str] = []
     if not row.fits:
         notes += said.each(lambda t: t(words.RUNS_OVER).format(vessel=_vessel(facts, t)))
-    if row.mix_ml is not None:
-        volume = show_volume(row.mix_ml, facts.units, step=facts.water_step)
-        notes += said.each(lambda t: t(words.MAKES).format(volume=volume))
     if row.water_line_mm is not None:
         notes += length(words.LINE_DOWN, row.water_line_mm)
     if row.mix_line_mm is not None:

@@ -18,9 +18,7 @@ def scoop(box: Box, way: FillWay, filled: float = 1.0) -> tuple[Item, ...]:
     on both sides of the cup. `filled` below 1 is a part of a level scoopful.
     """
     stroke = box.height_mm * _OUTLINE
-    cup = Box(
-        box.x_mm + 0.06 * box.width_mm, box.y_mm + 2 * stroke, box.width_mm * 0.62, box.height_mm - 3 * stroke
-    )
+    cup = Box(box.x_mm + 0.06 * box.width_mm, box.y_mm + 2 * stroke, box.width_mm * 0.62, box.height_mm - 3 * stroke)
     level = _LINE_LEVEL if way is FillWay.TO_MARK else filled
     return (*_cup(cup, stroke, level), *_handle(cup, box, stroke), *_top(cup, box, stroke, way, level))
 

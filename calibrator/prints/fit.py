@@ -97,9 +97,7 @@ def sizes(largest_mm: float, least_mm: float) -> list[float]:
     return [largest_mm - i * step for i in range(_STEPS + 1)] if step > 0 else [largest_mm]
 
 
-def fit_line(
-    text: str, room_mm: float, largest_mm: float, least_mm: float, weight: Weight = Weight.REGULAR
-) -> Fitted:
+def fit_line(text: str, room_mm: float, largest_mm: float, least_mm: float, weight: Weight = Weight.REGULAR) -> Fitted:
     """One line at the largest size that fits; cut short where even the least does not."""
     natural = width_mm(text, 1.0, weight)
     size = min(largest_mm, room_mm / natural * (1 - 1e-6)) if natural > 0 else largest_mm

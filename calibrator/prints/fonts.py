@@ -24,9 +24,7 @@ LEADING = 1.2
 _UNIT_SCALE = 0.62
 _FRACTION_SCALE = 0.62
 _FRACTION_RISE = 0.27
-_PIECES = re.compile(
-    r"(?P<top>\d+)/(?P<bottom>\d+)|(?P<unit>[^\W\d_°%½¼¾]+(?:/[^\W\d_]+)?|°[CF]|%)|\s+|[^\w°%\s]+|\w"
-)
+_PIECES = re.compile(r"(?P<top>\d+)/(?P<bottom>\d+)|(?P<unit>[^\W\d_°%½¼¾]+(?:/[^\W\d_]+)?|°[CF]|%)|\s+|[^\w°%\s]+|\w")
 
 
 @dataclass(frozen=True)

@@ -100,12 +100,8 @@ def _draw_words(sheet: Sheet, note: Beside, middle_mm: float, scale: float) -> N
     if note.line.use is LineUse.HALF:
         square = Box(x, middle_mm - lift - 0.6 * size, 1.2 * size, 1.2 * size)
         sheet.frame(square, None, BLACK)
-        sheet.text(
-            "½", x + 0.16 * size, centre_baseline(middle_mm - lift, size), size, note.weight, ink=WHITE
-        )
+        sheet.text("½", x + 0.16 * size, centre_baseline(middle_mm - lift, size), size, note.weight, ink=WHITE)
         x += 1.4 * size
     baseline = centre_baseline(middle_mm - lift, size)
     sheet.text(note.mass, x, baseline, size, note.weight, figures=True)
-    sheet.text(
-        note.more, _TEXT_FROM + _PAD, baseline + 1.15 * _MORE * size + 0.1, size * _MORE, Weight.SEMIBOLD
-    )
+    sheet.text(note.more, _TEXT_FROM + _PAD, baseline + 1.15 * _MORE * size + 0.1, size * _MORE, Weight.SEMIBOLD)

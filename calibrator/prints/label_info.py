@@ -145,9 +145,7 @@ def _only(said: Words, width_mm: float, scale: float) -> _Part:
     return _Part(fitted, Weight.BOLD, 0.4, reversed=True)
 
 
-def _others(
-    label: ScoopLabel, said: Words, width_mm: float, scale: float, piece: tuple[int, int]
-) -> Iterator[_Part]:
+def _others(label: ScoopLabel, said: Words, width_mm: float, scale: float, piece: tuple[int, int]) -> Iterator[_Part]:
     """In the order of their use; the last ones go first where room is short."""
     small = _SMALL * scale
     yield _part(_number(label, said, piece), width_mm, small, Weight.SEMIBOLD, 0.8)

@@ -55,12 +55,8 @@ def check_grid(grid: LabelGrid, paper: tuple[float, float]) -> None:
     sound = all(math.isfinite(n) and n >= 0 for n in numbers) and min(grid.columns, grid.rows) >= 1
     if not sound or grid.used < 0 or min(grid.width_mm, grid.height_mm) <= 0:
         raise DoesNotFit("A sheet of labels needs at least one label, and sizes above zero.")
-    if (grid.columns > 1 and grid.pitch_x_mm < grid.width_mm) or (
-        grid.rows > 1 and grid.pitch_y_mm < grid.height_mm
-    ):
-        raise DoesNotFit(
-            "The labels of this sheet overlap: from one to the next must be a label's size or more."
-        )
+    if (grid.columns > 1 and grid.pitch_x_mm < grid.width_mm) or (grid.rows > 1 and grid.pitch_y_mm < grid.height_mm):
+        raise DoesNotFit("The labels of this sheet overlap: from one to the next must be a label's size or more.")
     right = grid.left_mm + (grid.columns - 1) * grid.pitch_x_mm + grid.width_mm
     bottom = grid.top_mm + (grid.rows - 1) * grid.pitch_y_mm + grid.height_mm
     if right > paper[0] + 0.1 or bottom > paper[1] + 0.1:

@@ -33,9 +33,7 @@ class Piece:
     outline: tuple[Item, ...]
 
 
-def strip(
-    label: ScoopLabel, facts: LabelSheet, said: Words, room: tuple[float, float] | None = None
-) -> Piece:
+def strip(label: ScoopLabel, facts: LabelSheet, said: Words, room: tuple[float, float] | None = None) -> Piece:
     """A strip for one label; `room` is the size of a ready-cut label that it must keep to.
 
     Raises DoesNotFit where the lines or the lot number do not go on it.
@@ -77,15 +75,11 @@ def _most(label: ScoopLabel, room: tuple[float, float] | None, lowest: float) ->
     return min(around.rim_edge_mm, around.floor_edge_mm) * _AROUND_SHARE, wall
 
 
-def _refuse(
-    room: tuple[float, float] | None, lowest: float, info: Info | None, left: float, width: float
-) -> None:
+def _refuse(room: tuple[float, float] | None, lowest: float, info: Info | None, left: float, width: float) -> None:
     if room and lowest - BELOW_LAST_MM + 1.0 > room[1]:
         raise DoesNotFit("A line lies farther down the wall than these labels are high. Use higher labels.")
     if info is None or info.width_mm > width - left:
-        raise DoesNotFit(
-            "The lot number does not fit on so small a label. Use larger labels or a larger scoop."
-        )
+        raise DoesNotFit("The lot number does not fit on so small a label. Use larger labels or a larger scoop.")
 
 
 def draw_edge(sheet: Sheet, said: Words, width_mm: float, height_mm: float) -> None:

@@ -23,6 +23,7 @@ FLAP_MM = 12.0
 _MOST_PIECES = 8
 _START = 3.0
 _APART = 8.0
+_AGAIN = 45.0  # of unbroken line before the weights come again
 _EDGE_WORDS_EVERY = 70.0
 _CLEAR = 0.8
 
@@ -35,9 +36,7 @@ def wraps(label: ScoopLabel, facts: LabelSheet, said: Words, room: tuple[float, 
         depth = min(wall.wall_length_mm, max(lowest_mm(label) + 3.0, 46.0))
         left, top, right, bottom = flat.bounds(depth)
         if right - left <= room[0] and bottom - top <= room[1] and _opens(wall, pieces):
-            return [
-                _piece(label, facts, said, flat, depth, (number, pieces)) for number in range(1, pieces + 1)
-            ]
+            return [_piece(label, facts, said, flat, depth, (number, pieces)) for number in range(1, pieces + 1)]
     raise DoesNotFit("This scoop is too large for a wrap on this paper. Print the strip label instead.")
 
 
@@ -80,9 +79,7 @@ def _info(
     raise DoesNotFit("The words do not fit around this scoop. Print the strip label instead.")
 
 
-def _flat(
-    items: Sequence[Item], flat: Unrolled, s_mm: float, d_mm: float, width_mm_: float
-) -> tuple[Item, ...]:
+def _flat(items: Sequence[Item], flat: Unrolled, s_mm: float, d_mm: float, width_mm_: float) -> tuple[Item, ...]:
     """Items laid on the wall with the middle of their top at a place."""
     x, y = flat.at(s_mm, d_mm)
     return moved(moved(items, -width_mm_ / 2, 0.0), x, y, flat.angle_deg(s_mm))
@@ -112,7 +109,7 @@ def _lines(
 ) -> Iterator[Item]:
     """Every line from end to end but for the words; its own weight in it again and again, in turn."""
     notes = sorted(notes, key=lambda note: note.line.down_wall_mm)
-    spots = list(_spots(notes, taken[1] + 4.0, inner - 2.0))
+    spots = _spots(notes, taken[1] + 4.0, inner - 2.0)
     for note in notes:
         d = note.line.down_wall_mm
         gaps = [(a, b) for a, b, of in spots if abs(of.line.down_wall_mm - d) < 0.45 * of.size + 0.6]
@@ -124,17 +121,37 @@ def _lines(
         yield from _spot(flat, note, (start + end) / 2)
 
 
-def _spots(notes: Sequence[Beside], start: float, end: float) -> Iterator[tuple[float, float, Beside]]:
-    """Where weights stand in the lines: one after the other, the main one first, as often as they fit."""
+def _spots(notes: Sequence[Beside], start: float, end: float) -> list[tuple[float, float, Beside]]:
+    """Where weights stand in their lines, as often as they fit; raises DoesNotFit where one never does.
+
+    Those far enough apart down the wall stand below each other, the others in the next column.
+    """
     order = sorted(notes, key=lambda note: not note.main)
-    s = start
+    spots: list[tuple[float, float, Beside]] = []
+    waiting, s = list(order), start
     while True:
-        for note in order:
-            width = _spot_width(note)
-            if s + width > end:
-                return
-            yield s, s + width, note
-            s += width + _APART
+        column = _column(waiting)
+        width = max(_spot_width(note) for note in column)
+        if s + width > end:
+            break
+        spots += [(s, s + width, note) for note in column]
+        waiting = [note for note in waiting if note not in column]
+        s += width + (_APART if waiting else _AGAIN)
+        waiting = waiting or list(order)
+    if len({id(note) for _, _, note in spots}) < len(order):
+        raise DoesNotFit("The weights do not fit around this scoop. Print the strip label instead.")
+    return spots
+
+
+def _column(waiting: Sequence[Beside]) -> list[Beside]:
+    """The first that waits, and every other that is clear of those already in the column."""
+    column: list[Beside] = []
+    for note in waiting:
+        apart = (abs(note.line.down_wall_mm - one.line.down_wall_mm) for one in column)
+        clear = (0.6 * (note.size + one.size) + _CLEAR for one in column)
+        if all(gap > least for gap, least in zip(apart, clear, strict=True)):
+            column.append(note)
+    return column
 
 
 def _spot_text(note: Beside) -> str:

@@ -15,10 +15,11 @@ from calibrator.prints.label_wrap import wraps
 from calibrator.prints.languages import Words
 from calibrator.prints.page import Document, Page
 from calibrator.prints.sheet import paper_mm
+from calibrator.science.errors import CannotCompute
 
 
 def scoop_labels(facts: LabelSheet) -> Document:
-    """Labels at true scale, several to a page. Raises DoesNotFit; CannotCompute for no scoop's sizes."""
+    """Labels at true scale, several to a page. Raises DoesNotFit."""
     if not facts.labels or not all(label.lines for label in facts.labels):
         raise DoesNotFit("There is no line to print yet. Sign off a weigh-in first.")
     if any(line.down_wall_mm <= 0 for label in facts.labels for line in label.lines):
@@ -26,7 +27,10 @@ def scoop_labels(facts: LabelSheet) -> Document:
     said = Words.of(facts.languages)
     facts = replace(facts, labels=tuple(replace(one, copies=max(1, one.copies)) for one in facts.labels))
     title = f"{said.joined(words.LABEL_SHEET, ' / ')} {plain(facts.labels[0].lot_number)}"
-    return Document(title, tuple(_grid(facts, said) if facts.grid else _plain(facts, said)))
+    try:
+        return Document(title, tuple(_grid(facts, said) if facts.grid else _plain(facts, said)))
+    except CannotCompute as error:
+        raise DoesNotFit(str(error)) from error
 
 
 def _grid(facts: LabelSheet, said: Words) -> Iterator[Page]:

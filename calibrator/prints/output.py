@@ -84,9 +84,7 @@ def _paint_all(device: QPdfWriter | QPrinter, document: Document) -> None:
 def page_image(page: Page, dpi: float = 96.0) -> QImage:
     """A page as a picture on white."""
     scale = dpi / MM_PER_INCH
-    image = QImage(
-        round(page.width_mm * scale), round(page.height_mm * scale), QImage.Format.Format_Grayscale8
-    )
+    image = QImage(round(page.width_mm * scale), round(page.height_mm * scale), QImage.Format.Format_Grayscale8)
     image.fill(0xFFFFFFFF)
     painter = QPainter(image)
     paint_page(painter, page, scale)

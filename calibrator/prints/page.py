@@ -48,9 +48,7 @@ class Box:
 
     def inset(self, by_mm: float) -> Box:
         """The box that lies inside this one by so much on every side."""
-        return Box(
-            self.x_mm + by_mm, self.y_mm + by_mm, self.width_mm - 2 * by_mm, self.height_mm - 2 * by_mm
-        )
+        return Box(self.x_mm + by_mm, self.y_mm + by_mm, self.width_mm - 2 * by_mm, self.height_mm - 2 * by_mm)
 
 
 @dataclass(frozen=True)
@@ -153,9 +151,7 @@ def rectangle(box: Box) -> tuple[PathStep, ...]:
     )
 
 
-def arc(
-    x_mm: float, y_mm: float, radius_mm: float, start_deg: float, sweep_deg: float
-) -> tuple[PathStep, ...]:
+def arc(x_mm: float, y_mm: float, radius_mm: float, start_deg: float, sweep_deg: float) -> tuple[PathStep, ...]:
     """An arc as a path of its own; a sweep of 360° is a whole circle."""
     turn = math.radians(start_deg)
     start = PathStep(Go.MOVE, x_mm + radius_mm * math.cos(turn), y_mm + radius_mm * math.sin(turn))

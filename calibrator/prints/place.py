@@ -20,9 +20,7 @@ def moved(items: Iterable[Item], x_mm: float, y_mm: float, angle_deg: float = 0.
 
     def step(old: PathStep) -> PathStep:
         x, y = at(old.x_mm, old.y_mm)
-        return (
-            old if old.go is Go.CLOSE else replace(old, x_mm=x, y_mm=y, start_deg=old.start_deg + angle_deg)
-        )
+        return old if old.go is Go.CLOSE else replace(old, x_mm=x, y_mm=y, start_deg=old.start_deg + angle_deg)
 
     def one(item: Item) -> Item:
         match item:
@@ -40,9 +38,7 @@ def moved(items: Iterable[Item], x_mm: float, y_mm: float, angle_deg: float = 0.
     return tuple(one(item) for item in items)
 
 
-def spread(
-    wanted: Sequence[float], heights: Sequence[float], low_mm: float, high_mm: float
-) -> tuple[float, ...]:
+def spread(wanted: Sequence[float], heights: Sequence[float], low_mm: float, high_mm: float) -> tuple[float, ...]:
     """Middles for boxes of these heights, as near to where they are wanted as no two overlap.
 
     `wanted` rises. Where there is too little room between `low_mm` and `high_mm`, the last ones stand beyond.

@@ -101,9 +101,7 @@ class Sheet:
         inside = box.inset((stroke_mm or 0.0) / 2)
         self.put(Shape(rectangle(inside), fill, stroke_mm))
 
-    def shape(
-        self, steps: Sequence[PathStep], fill: float | None = BLACK, stroke_mm: float | None = None
-    ) -> None:
+    def shape(self, steps: Sequence[PathStep], fill: float | None = BLACK, stroke_mm: float | None = None) -> None:
         self.put(Shape(tuple(steps), fill, stroke_mm))
 
 

@@ -62,9 +62,7 @@ class Unrolled:
         sweep = way * math.degrees(self._turn(s2_mm) - self._turn(s1_mm))
         return PathStep(Go.ARC, 0.0, 0.0, self._radius(d_mm), first, sweep)
 
-    def stroke(
-        self, d_mm: float, s1_mm: float, s2_mm: float, width_mm: float, dash_mm: tuple[float, ...] = ()
-    ) -> Item:
+    def stroke(self, d_mm: float, s1_mm: float, s2_mm: float, width_mm: float, dash_mm: tuple[float, ...] = ()) -> Item:
         return Shape(self.along(d_mm, s1_mm, s2_mm), stroke_mm=width_mm, dash_mm=dash_mm)
 
     def band(self, d1_mm: float, d2_mm: float, s1_mm: float, s2_mm: float, fill: float) -> Item:

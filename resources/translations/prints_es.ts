@@ -160,6 +160,10 @@
             <translation>rinde {volume}</translation>
         </message>
         <message>
+            <source>fill up to {volume}</source>
+            <translation>complete hasta {volume}</translation>
+        </message>
+        <message>
             <source>{volume} of water per calf</source>
             <translation>{volume} de agua por becerra</translation>
         </message>
@@ -170,6 +174,470 @@
         <message>
             <source>{solids} dry matter by weight of mix</source>
             <translation>{solids} de materia seca en peso de la mezcla</translation>
+        </message>
+        <message>
+            <source>Lot sheet</source>
+            <translation>Hoja del lote</translation>
+        </message>
+        <message>
+            <source>Sheet {number}</source>
+            <translation>Hoja n.º {number}</translation>
+        </message>
+        <message>
+            <source>Lot</source>
+            <translation>Lote</translation>
+        </message>
+        <message>
+            <source>Product</source>
+            <translation>Producto</translation>
+        </message>
+        <message>
+            <source>Made on</source>
+            <translation>Fabricado el</translation>
+        </message>
+        <message>
+            <source>Arrived on</source>
+            <translation>Recibido el</translation>
+        </message>
+        <message>
+            <source>Packages</source>
+            <translation>Envases</translation>
+        </message>
+        <message>
+            <source>{count} bags, {mass} each</source>
+            <translation>{count} costales de {mass}</translation>
+        </message>
+        <message>
+            <source>{count} totes, {mass} each</source>
+            <translation>{count} supersacos de {mass}</translation>
+        </message>
+        <message>
+            <source>Label analysis</source>
+            <translation>Análisis de etiqueta</translation>
+        </message>
+        <message>
+            <source>protein {percent}</source>
+            <translation>proteína {percent}</translation>
+        </message>
+        <message>
+            <source>fat {percent}</source>
+            <translation>grasa {percent}</translation>
+        </message>
+        <message>
+            <source>fibre {percent}</source>
+            <translation>fibra {percent}</translation>
+        </message>
+        <message>
+            <source>ash {percent}</source>
+            <translation>ceniza {percent}</translation>
+        </message>
+        <message>
+            <source>moisture {percent}</source>
+            <translation>humedad {percent}</translation>
+        </message>
+        <message>
+            <source>Medicated</source>
+            <translation>Medicado</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>sí</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>no</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Nota</translation>
+        </message>
+        <message>
+            <source>Scoop and scale</source>
+            <translation>Medida y báscula</translation>
+        </message>
+        <message>
+            <source>Scoop</source>
+            <translation>Medida</translation>
+        </message>
+        <message>
+            <source>Inside measures</source>
+            <translation>Medidas interiores</translation>
+        </message>
+        <message>
+            <source>round, {diameter} mm across, {height} mm high</source>
+            <translation>redonda, {diameter} mm de diámetro, {height} mm de alto</translation>
+        </message>
+        <message>
+            <source>tapered, rim {rim} mm, floor {floor} mm, {height} mm high</source>
+            <translation>cónica, borde {rim} mm, fondo {floor} mm, {height} mm de alto</translation>
+        </message>
+        <message>
+            <source>box, {length} × {width} mm, {height} mm high</source>
+            <translation>caja, {length} × {width} mm, {height} mm de alto</translation>
+        </message>
+        <message>
+            <source>water poured in {count} steps, {height} mm high</source>
+            <translation>agua vertida en {count} pasos, {height} mm de alto</translation>
+        </message>
+        <message>
+            <source>Struck-level volume</source>
+            <translation>Volumen al ras</translation>
+        </message>
+        <message>
+            <source>from weighed water</source>
+            <translation>por agua pesada</translation>
+        </message>
+        <message>
+            <source>from its dimensions</source>
+            <translation>por sus dimensiones</translation>
+        </message>
+        <message>
+            <source>Scale</source>
+            <translation>Báscula</translation>
+        </message>
+        <message>
+            <source>Display step</source>
+            <translation>División</translation>
+        </message>
+        <message>
+            <source>Capacity</source>
+            <translation>Capacidad</translation>
+        </message>
+        <message>
+            <source>Level and zeroed</source>
+            <translation>Nivelada y en cero</translation>
+        </message>
+        <message>
+            <source>Check weight</source>
+            <translation>Pesa de control</translation>
+        </message>
+        <message>
+            <source>{nominal} showed {reading}, error {error} g</source>
+            <translation>{nominal} marcó {reading}, error {error} g</translation>
+        </message>
+        <message>
+            <source>none used</source>
+            <translation>no se usó</translation>
+        </message>
+        <message>
+            <source>How it was weighed</source>
+            <translation>Cómo se pesó</translation>
+        </message>
+        <message>
+            <source>Started</source>
+            <translation>Inicio</translation>
+        </message>
+        <message>
+            <source>Weighed by</source>
+            <translation>Pesó</translation>
+        </message>
+        <message>
+            <source>Room</source>
+            <translation>Cuarto</translation>
+        </message>
+        <message>
+            <source>{percent} humidity</source>
+            <translation>{percent} de humedad</translation>
+        </message>
+        <message>
+            <source>Target weight</source>
+            <translation>Peso deseado</translation>
+        </message>
+        <message>
+            <source>Tolerance</source>
+            <translation>Tolerancia</translation>
+        </message>
+        <message>
+            <source>Powder stirred up, scoop dipped and heaped, struck off with a straight edge without tapping; the scale zeroed before each weighing. Fills to the line were levelled by a shake and read at eye level. Weights are as the scale showed them, in air.</source>
+            <translation>Polvo revuelto, medida llena con copete y rasada con una regla, sin golpear; báscula en cero antes de cada pesada. Las llenadas hasta la línea se nivelaron sacudiendo y se leyeron a la altura de los ojos. Los pesos son como los mostró la báscula, en aire.</translation>
+        </message>
+        <message>
+            <source>Fills, all of them</source>
+            <translation>Llenadas, todas</translation>
+        </message>
+        <message>
+            <source>Spot fills from bags opened later</source>
+            <translation>Llenadas sueltas de costales abiertos después</translation>
+        </message>
+        <message>
+            <source>No.</source>
+            <translation>N.º</translation>
+        </message>
+        <message>
+            <source>Bag</source>
+            <translation>Costal</translation>
+        </message>
+        <message>
+            <source>Filled</source>
+            <translation>Llenada</translation>
+        </message>
+        <message>
+            <source>Scoops</source>
+            <translation>Medidas</translation>
+        </message>
+        <message>
+            <source>As read</source>
+            <translation>Lectura</translation>
+        </message>
+        <message>
+            <source>g</source>
+            <translation>g</translation>
+        </message>
+        <message>
+            <source>Line, mm</source>
+            <translation>Línea, mm</translation>
+        </message>
+        <message>
+            <source>Who</source>
+            <translation>Quién</translation>
+        </message>
+        <message>
+            <source>When</source>
+            <translation>Cuándo</translation>
+        </message>
+        <message>
+            <source>struck out: {reason}</source>
+            <translation>anulada: {reason}</translation>
+        </message>
+        <message>
+            <source>Results</source>
+            <translation>Resultados</translation>
+        </message>
+        <message>
+            <source>Level scoopful</source>
+            <translation>Medida al ras</translation>
+        </message>
+        <message>
+            <source>95 % interval</source>
+            <translation>Intervalo de 95 %</translation>
+        </message>
+        <message>
+            <source>{low} to {high}</source>
+            <translation>{low} a {high}</translation>
+        </message>
+        <message>
+            <source>Bulk density, level</source>
+            <translation>Densidad aparente, al ras</translation>
+        </message>
+        <message>
+            <source>Settling factor</source>
+            <translation>Factor de asentamiento</translation>
+        </message>
+        <message>
+            <source>Spread</source>
+            <translation>Dispersión</translation>
+        </message>
+        <message>
+            <source>between bags {bags}, between fills {fills}</source>
+            <translation>entre costales {bags}, entre llenadas {fills}</translation>
+        </message>
+        <message>
+            <source>Counted</source>
+            <translation>Contadas</translation>
+        </message>
+        <message>
+            <source>{fills} fills from {bags} bags</source>
+            <translation>{fills} llenadas de {bags} costales</translation>
+        </message>
+        <message>
+            <source>One more scoopful</source>
+            <translation>Una medida más</translation>
+        </message>
+        <message>
+            <source>Degrees of freedom</source>
+            <translation>Grados de libertad</translation>
+        </message>
+        <message>
+            <source>Interval from</source>
+            <translation>Intervalo según</translation>
+        </message>
+        <message>
+            <source>the means of this lot's bags</source>
+            <translation>los promedios de los costales de este lote</translation>
+        </message>
+        <message>
+            <source>this lot and the farm's earlier lots</source>
+            <translation>este lote y los lotes anteriores</translation>
+        </message>
+        <message>
+            <source>a cautious guess of the spread, for want of fills</source>
+            <translation>una dispersión supuesta con cautela, por falta de llenadas</translation>
+        </message>
+        <message>
+            <source>Uncertainty budget of the level scoopful</source>
+            <translation>Presupuesto de incertidumbre de la medida al ras</translation>
+        </message>
+        <message>
+            <source>Uncertainty budget of the bulk density</source>
+            <translation>Presupuesto de incertidumbre de la densidad aparente</translation>
+        </message>
+        <message>
+            <source>Source</source>
+            <translation>Fuente</translation>
+        </message>
+        <message>
+            <source>Distribution</source>
+            <translation>Distribución</translation>
+        </message>
+        <message>
+            <source>u</source>
+            <translation>u</translation>
+        </message>
+        <message>
+            <source>Sensitivity</source>
+            <translation>Sensibilidad</translation>
+        </message>
+        <message>
+            <source>Contribution</source>
+            <translation>Aporte</translation>
+        </message>
+        <message>
+            <source>Share</source>
+            <translation>Parte</translation>
+        </message>
+        <message>
+            <source>d.f.</source>
+            <translation>g.l.</translation>
+        </message>
+        <message>
+            <source>normal</source>
+            <translation>normal</translation>
+        </message>
+        <message>
+            <source>rectangular</source>
+            <translation>rectangular</translation>
+        </message>
+        <message>
+            <source>assumed</source>
+            <translation>supuesto</translation>
+        </message>
+        <message>
+            <source>in another row</source>
+            <translation>en otra fila</translation>
+        </message>
+        <message>
+            <source>bags and fills together</source>
+            <translation>costales y llenadas juntos</translation>
+        </message>
+        <message>
+            <source>between bags</source>
+            <translation>entre costales</translation>
+        </message>
+        <message>
+            <source>between fills of a bag</source>
+            <translation>entre llenadas de un costal</translation>
+        </message>
+        <message>
+            <source>display step, full</source>
+            <translation>división, llena</translation>
+        </message>
+        <message>
+            <source>display step, empty</source>
+            <translation>división, vacía</translation>
+        </message>
+        <message>
+            <source>error of the scale</source>
+            <translation>error de la báscula</translation>
+        </message>
+        <message>
+            <source>weight of the level scoopful</source>
+            <translation>peso de la medida al ras</translation>
+        </message>
+        <message>
+            <source>volume of the scoop</source>
+            <translation>volumen de la medida</translation>
+        </message>
+        <message>
+            <source>settling factor</source>
+            <translation>factor de asentamiento</translation>
+        </message>
+        <message>
+            <source>Lines as signed off</source>
+            <translation>Líneas firmadas</translation>
+        </message>
+        <message>
+            <source>Target</source>
+            <translation>Peso deseado</translation>
+        </message>
+        <message>
+            <source>Level scoops before</source>
+            <translation>Medidas al ras antes</translation>
+        </message>
+        <message>
+            <source>Below the rim</source>
+            <translation>Bajo el borde</translation>
+        </message>
+        <message>
+            <source>Above the floor, mm</source>
+            <translation>Sobre el fondo, mm</translation>
+        </message>
+        <message>
+            <source>Weighs, g</source>
+            <translation>Pesa, g</translation>
+        </message>
+        <message>
+            <source>Verdicts</source>
+            <translation>Dictámenes</translation>
+        </message>
+        <message>
+            <source>New line</source>
+            <translation>Línea nueva</translation>
+        </message>
+        <message>
+            <source>Old line</source>
+            <translation>Línea anterior</translation>
+        </message>
+        <message>
+            <source>on target</source>
+            <translation>en el peso deseado</translation>
+        </message>
+        <message>
+            <source>move it</source>
+            <translation>muévala</translation>
+        </message>
+        <message>
+            <source>weigh more before judging</source>
+            <translation>pese más antes de decidir</translation>
+        </message>
+        <message>
+            <source>keep it</source>
+            <translation>consérvela</translation>
+        </message>
+        <message>
+            <source>not checked</source>
+            <translation>sin comprobar</translation>
+        </message>
+        <message>
+            <source>{verdict} (found {length} below the rim)</source>
+            <translation>{verdict} (estaba a {length} bajo el borde)</translation>
+        </message>
+        <message>
+            <source>Rule of decision: a line is on target when the whole 90 % interval of what it delivers lies within the tolerance (two one-sided tests at 5 %); it is to be moved when the interval lies outside.</source>
+            <translation>Regla de decisión: una línea está en el peso deseado cuando todo el intervalo de 90 % de lo que entrega cae dentro de la tolerancia (dos pruebas de una cola al 5 %); se mueve cuando el intervalo cae fuera.</translation>
+        </message>
+        <message>
+            <source>± is one standard uncertainty (JCGM 100:2008). Intervals are at 95 %, with Student's factor for the degrees of freedom told.</source>
+            <translation>± es una incertidumbre estándar (JCGM 100:2008). Los intervalos son de 95 %, con el factor de Student para los grados de libertad indicados.</translation>
+        </message>
+        <message>
+            <source>These results hold for this lot, this scoop and this way of filling only. The record is laid out after ISO/IEC 17025:2017, 7.8, as far as it applies to a farm; it is no certificate of an accredited laboratory, and weights are traceable only as far as the check weight is.</source>
+            <translation>Estos resultados valen solo para este lote, esta medida y esta forma de llenar. El registro sigue ISO/IEC 17025:2017, 7.8, hasta donde se aplica en un establo; no es certificado de un laboratorio acreditado, y los pesos son trazables solo hasta donde lo es la pesa de control.</translation>
+        </message>
+        <message>
+            <source>Signed off {date} by {who}</source>
+            <translation>Firmado el {date} por {who}</translation>
+        </message>
+        <message>
+            <source>calibrator {version} · scoop {scoop} · scale {scale} · lot {lot} · weigh-in {weigh_in}</source>
+            <translation>calibrator {version} · medida {scoop} · báscula {scale} · lote {lot} · pesada {weigh_in}</translation>
+        </message>
+        <message>
+            <source>What these figures mean</source>
+            <translation>Qué significan estas cifras</translation>
+        </message>
+        <message>
+            <source>Signature</source>
+            <translation>Firma</translation>
         </message>
         <message>
             <source>too much for {vessel}</source>

@@ -18,9 +18,7 @@ MOST_INK_STEP = 0.5
 def troubles(document: Document, edge_mm: float = EDGE_MM) -> list[str]:
     """A sentence for everything wrong with the document."""
     return [
-        f"page {number}: {told}"
-        for number, page in enumerate(document.pages, start=1)
-        for told in _page(page, edge_mm)
+        f"page {number}: {told}" for number, page in enumerate(document.pages, start=1) for told in _page(page, edge_mm)
     ]
 
 
@@ -29,8 +27,7 @@ def _page(page: Page, edge_mm: float) -> Iterator[str]:
     outlines = [(item, line) for item in page.items for line in _outline(item)]
     for text, corners in texts:
         if not all(
-            edge_mm <= x <= page.width_mm - edge_mm and edge_mm <= y <= page.height_mm - edge_mm
-            for x, y in corners
+            edge_mm <= x <= page.width_mm - edge_mm and edge_mm <= y <= page.height_mm - edge_mm for x, y in corners
         ):
             yield f"{text.text!r} leaves the page"
         for item, outline in outlines:
@@ -65,10 +62,8 @@ def _outline(item: object) -> Iterator[tuple[Point, ...]]:
             if step.go is Go.ARC:
                 chain += [
                     (
-                        step.x_mm
-                        + step.radius_mm * math.cos(math.radians(step.start_deg + step.sweep_deg * i / 48)),
-                        step.y_mm
-                        + step.radius_mm * math.sin(math.radians(step.start_deg + step.sweep_deg * i / 48)),
+                        step.x_mm + step.radius_mm * math.cos(math.radians(step.start_deg + step.sweep_deg * i / 48)),
+                        step.y_mm + step.radius_mm * math.sin(math.radians(step.start_deg + step.sweep_deg * i / 48)),
                     )
                     for i in range(49)
                 ]

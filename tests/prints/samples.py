@@ -4,24 +4,37 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
-from datetime import date
+from datetime import UTC, date, datetime
 
 from calibrator.model import (
     Box,
+    Composition,
     Cylinder,
+    Farm,
+    Fill,
     FillWay,
+    Lot,
+    Mark,
     MixingRate,
     Paper,
     RateBasis,
+    Scale,
+    Scoop,
+    SignOff,
+    SpotFill,
     TaperedCup,
     UnitSystem,
     VolumeMeans,
+    WeighIn,
 )
 from calibrator.prints.chart import wall_chart
 from calibrator.prints.chart_facts import ChartGroup, ChartRow, ScoopPart, WallChart
 from calibrator.prints.label_facts import LabelForm, LabelGrid, LabelLine, LabelSheet, LineUse, ScoopLabel
 from calibrator.prints.labels import scoop_labels
 from calibrator.prints.page import Document
+from calibrator.prints.record import lot_sheet
+from calibrator.prints.record_facts import LotSheet
+from calibrator.science.weighing import ScaleFacts, Weighed, level_result
 
 OUNCE = 28.349523125
 QUART = 946.352946
@@ -77,14 +90,10 @@ def sheet(
     return LabelSheet(labels=labels, languages=languages, paper=paper, units=units, form=form)
 
 
-RATE = MixingRate(
-    basis=RateBasis.ON_WATER, powder_mass_g=10 * OUNCE, volume_ml=2 * QUART, typed="10 oz on 2 qt"
-)
+RATE = MixingRate(basis=RateBasis.ON_WATER, powder_mass_g=10 * OUNCE, volume_ml=2 * QUART, typed="10 oz on 2 qt")
 
 
-def row(
-    calves: int, today: bool = False, batches: int = 1, name: str = "Red scoop", **more: object
-) -> ChartRow:
+def row(calves: int, today: bool = False, batches: int = 1, name: str = "Red scoop", **more: object) -> ChartRow:
     powder = calves * 10 * OUNCE / batches
     level = int(powder // (14.2 * OUNCE))
     facts: dict[str, object] = {
@@ -101,9 +110,7 @@ def row(
     return ChartRow(**(facts | more))  # type: ignore[arg-type]
 
 
-def chart(
-    counts: Iterable[int] = range(104, 116), today: int = 109, batches: int = 1, **more: object
-) -> WallChart:
+def chart(counts: Iterable[int] = range(104, 116), today: int = 109, batches: int = 1, **more: object) -> WallChart:
     group = ChartGroup(
         name="All calves",
         rate=RATE,
@@ -128,6 +135,86 @@ def chart(
     return WallChart(**(facts | more))  # type: ignore[arg-type]
 
 
+def at(minute: int) -> datetime:
+    return datetime(2026, 3, 2, 9, minute, tzinfo=UTC)
+
+
+def record(fills: int = 8, name: str = "Red scoop", lot_number: str = "25-0302A", **more: object) -> LotSheet:
+    """A weigh-in with `fills` level fills from four bags, one struck out, and three to the line."""
+    masses = [(10.0 + 0.1 * ((7 * i) % 5)) * OUNCE * 1.4 for i in range(fills)]
+    level_fills = tuple(
+        Fill(
+            id=f"f{i}", weigh_in_id="w", way=FillWay.LEVEL, bag=1 + i // 2 % 4, mass_g=mass, by="MR", at=at(i % 60),
+            typed=f"{mass / OUNCE:.1f} oz", struck_reason="spilled some on the way" if i == 3 else None,
+        )
+        for i, mass in enumerate(masses)
+    )  # fmt: skip
+    to_line = tuple(
+        Fill(
+            id=f"m{i}", weigh_in_id="w", way=FillWay.TO_MARK, bag=1 + i, mass_g=10 * OUNCE + i, by="MR", at=at(40 + i),
+            typed="10.0 oz", line_mm=24.5,
+        )
+        for i in range(3)
+    )  # fmt: skip
+    counted = [Weighed(f.bag, f.mass_g) for f in level_fills if f.counts]
+    level = level_result(counted, ScaleFacts(resolution_g=0.1 * OUNCE), history=None, tolerance_g=0.02 * 14 * OUNCE)
+    density = level.mean_g / 664
+    signed = SignOff(
+        id="s", farm_id="farm", weigh_in_id="w", lot_id="lot", scoop_id="scoop", scale_id="scale", by="MR", at=at(50),
+        bags=level.bags, fills=level.fills, level_mean_g=level.mean_g, level_u_g=level.u_g, level_low_g=level.low_g,
+        level_high_g=level.high_g, degrees_of_freedom=level.degrees_of_freedom, density_g_per_ml=density,
+        density_u_g_per_ml=0.0065, density_low_g_per_ml=density - 0.02, density_high_g_per_ml=density + 0.02,
+        bag_sd_share=0.011, fill_sd_share=0.013, settling_factor=1.031, settling_u=0.006, verdict="on_target",
+        old_line_verdict="move", scoop_revision="a1b2c3d4e5", scale_revision="0f1e2d3c4b", lot_revision="99aa88bb",
+        program_version="0.1.0",
+    )  # fmt: skip
+    weigh_in = WeighIn(
+        id="w", farm_id="farm", lot_id="lot", started_at=at(0), by="MR",
+        target_mass_g=10 * OUNCE, target_typed="10 oz",
+        room_humidity_pct=61, room_temperature_c=14, scale_zeroed=True,
+        check_nominal_g=500, check_nominal_typed="500 g",
+        check_reading_g=499, check_reading_typed="499 g", old_line_mm=27.0, old_line_typed="27 mm", drawn_line_mm=24.5,
+    )  # fmt: skip
+    facts: dict[str, object] = {
+        "farm": Farm(id="farm", name="Windy Hollow Dairy"),
+        "lot": Lot(
+            id="lot", farm_id="farm", lot_number=lot_number, product="20-20, all milk",
+            made_on=date(2026, 1, 14),
+            arrived_on=date(2026, 2, 27), package_count=40, package_mass_g=50 * 16 * OUNCE, package_mass_typed="50 lb",
+            composition=Composition(protein_pct=20, fat_pct=20, fibre_pct=0.15, ash_pct=8), note="Dry and free flowing",
+        ),
+        "scoop": Scoop(
+            id="scoop", farm_id="farm", name=name, shape=RED, volume_ml=664, volume_u_ml=2.4, volume_from_water=True
+        ),
+        "scale": Scale(
+            id="scale", farm_id="farm", name="Kitchen scale", resolution_g=0.1 * OUNCE, resolution_typed="0.1 oz",
+            capacity_g=4990, capacity_typed="11 lb",
+        ),
+        "weigh_in": weigh_in,
+        "sign_off": signed,
+        "fills": level_fills + to_line,
+        "marks": tuple(
+            Mark(
+                id=f"mark{i}", farm_id="farm", sign_off_id="s", lot_id="lot", scoop_id="scoop",
+                target_mass_g=ounces * OUNCE,
+                full_scoops=0, height_mm=102 - down, down_wall_mm=down, mass_g=ounces * OUNCE + 0.4, mass_u_g=2.1,
+            )
+            for i, (ounces, down) in enumerate(((10, 24.5), (5, 65.3), (8, 40.8)))
+        ),
+        "spot_fills": (
+            SpotFill(
+                id="sp", farm_id="farm", lot_id="lot", weigh_in_id="w", way=FillWay.TO_MARK, mass_g=285.1,
+                typed="10.05 oz", by="JL", at=at(59), line_mm=24.5,
+            ),
+        ),
+        "level": level,
+        "density_budget": level.budget,
+        "number": 31,
+        "printed_at": at(58),
+    }  # fmt: skip
+    return LotSheet(**(facts | more))  # type: ignore[arg-type]
+
+
 def documents() -> Iterator[tuple[str, Document]]:
     yield "strip_en", scoop_labels(sheet(label(copies=2), label(TINY), label(HUGE)))
     yield (
@@ -145,6 +232,8 @@ def documents() -> Iterator[tuple[str, Document]]:
     )
     yield "strip_both", scoop_labels(sheet(label(copies=2), label(TINY), languages=("es", "en")))
     yield "grid", scoop_labels(replace(sheet(label(copies=7)), grid=GRID))
+    yield "lot_sheet_en", lot_sheet(record())
+    yield "lot_sheet_both", lot_sheet(record(30, NASTY, LONG_LOT, languages=("en", "es"), paper=Paper.A4))
     yield "chart_en", wall_chart(chart())
     yield "chart_both", wall_chart(chart(languages=("en", "es")))
     yield "chart_few", wall_chart(chart(counts=(109, 111, 120)))

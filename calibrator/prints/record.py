@@ -1,0 +1,238 @@
+"""The lot sheet: the calibration record, enough for someone else to reckon it again."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from calibrator.model import Fill, SpotFill, UnitSystem
+from calibrator.prints import words
+from calibrator.prints.fit import fit_line, plain
+from calibrator.prints.flow import Flow, TableColumn, TableRow
+from calibrator.prints.languages import Words
+from calibrator.prints.lot_mark import draw_lot, lay_lot
+from calibrator.prints.page import Anchor, Box, Document, Weight
+from calibrator.prints.record_facts import LotSheet
+from calibrator.prints.record_words import SHAPES, SOURCES, WAYS, Teller, freedom
+from calibrator.prints.sheet import Sheet, paper_mm
+from calibrator.science.budget import BudgetRow
+from calibrator.units import Kind, show_both, show_length
+
+_FOOT_MM = 8.0
+_END = Anchor.END
+
+
+def lot_sheet(facts: LotSheet) -> Document:
+    """The record of one weigh-in, on as many pages as its fills ask."""
+    said = Words.of(facts.languages)
+    teller = Teller(facts, said)
+    flow = Flow(paper_mm(facts.paper), lambda sheet, number: _frame(sheet, number, teller))
+    _sections(flow, teller)
+    _number_pages(flow, teller)
+    title = f"{teller.say(words.LOT_SHEET)} {plain(facts.lot.lot_number)}"
+    return Document(title, flow.pages())
+
+
+def _sections(flow: Flow, teller: Teller) -> None:
+    facts, say = teller.facts, teller.say
+    flow.heading(say(words.THE_LOT))
+    flow.pairs(teller.lot())
+    flow.heading(say(words.SCOOP_AND_SCALE))
+    flow.pairs(teller.scoop_and_scale())
+    flow.heading(say(words.HOW_WEIGHED))
+    flow.pairs(teller.how())
+    for tongue in teller.said.tongues:
+        flow.paragraph(tongue(words.METHOD))
+    flow.heading(say(words.RESULTS))
+    flow.pairs(teller.results())
+    flow.heading(say(words.LINES))
+    flow.table(_line_columns(teller), _line_rows(teller))
+    flow.heading(say(words.VERDICTS))
+    flow.pairs(teller.verdicts())
+    _fills(flow, teller)
+    if facts.level is not None:
+        _budget(flow, teller, say(words.BUDGET), facts.level.budget)
+    _budget(flow, teller, say(words.DENSITY_BUDGET), facts.density_budget)
+    flow.heading(say(words.WHAT_IT_MEANS), 40.0)
+    for tongue in teller.said.tongues:
+        for phrase in (words.DECISION, words.COVERAGE, words.VALIDITY):
+            flow.paragraph(tongue(phrase))
+    _signed(flow, teller)
+
+
+def _signed(flow: Flow, teller: Teller) -> None:
+    signed = teller.facts.sign_off
+    who = plain(signed.by)
+    flow.paragraph(teller.said.joined(lambda t: t(words.SIGNED).format(date=t.moment(signed.at), who=who), " / "))
+    flow.paragraph(
+        teller.said.tongues[0](words.VERSIONS).format(
+            version=signed.program_version,
+            scoop=signed.scoop_revision[:8],
+            scale=signed.scale_revision[:8],
+            lot=signed.lot_revision[:8],
+            weigh_in=signed.weigh_in_id[:8],
+        )
+    )
+    flow.signature(teller.say(words.SIGNATURE))
+
+
+def _line_columns(teller: Teller) -> tuple[TableColumn, ...]:
+    say = teller.say
+    return (
+        TableColumn(say(words.COLUMN_TARGET), 3),
+        TableColumn(say(words.COLUMN_FULL), 2, _END),
+        TableColumn(say(words.COLUMN_DOWN), 3, _END),
+        TableColumn(say(words.COLUMN_HEIGHT), 2, _END),
+        TableColumn(say(words.COLUMN_WEIGHS), 2.4, _END),
+    )
+
+
+def _line_rows(teller: Teller) -> list[TableRow]:
+    units = teller.facts.units
+    return [
+        TableRow(
+            (
+                show_both(mark.target_mass_g, Kind.MASS, units),
+                str(mark.full_scoops),
+                f"{mark.down_wall_mm:.1f} mm ({show_length(mark.down_wall_mm, UnitSystem.FARM)})",
+                f"{mark.height_mm:.1f}",
+                f"{mark.mass_g:.2f} ± {mark.mass_u_g:.2f}",
+            ),
+            Weight.SEMIBOLD,
+        )
+        for mark in teller.facts.marks
+    ]
+
+
+def _fills(flow: Flow, teller: Teller) -> None:
+    facts = teller.facts
+    flow.heading(teller.say(words.FILLS), 24.0)
+    flow.table(_fill_columns(teller), _fill_rows(facts.fills, teller))
+    if facts.spot_fills:
+        flow.heading(teller.say(words.SPOT_FILLS), 24.0)
+        flow.table(_fill_columns(teller), _fill_rows(facts.spot_fills, teller))
+
+
+def _fill_columns(teller: Teller) -> tuple[TableColumn, ...]:
+    say = teller.say
+    return (
+        TableColumn(say(words.COLUMN_NUMBER), 1.0, _END),
+        TableColumn(say(words.COLUMN_BAG), 1.1, _END),
+        TableColumn(say(words.COLUMN_WAY), 2.4),
+        TableColumn(say(words.COLUMN_SCOOPFULS), 1.4, _END),
+        TableColumn(say(words.COLUMN_TYPED), 2.2, _END),
+        TableColumn(say(words.COLUMN_GRAMS), 1.7, _END),
+        TableColumn(say(words.COLUMN_LINE), 1.4, _END),
+        TableColumn(say(words.COLUMN_WHO), 1.4),
+        TableColumn(say(words.COLUMN_WHEN), 2.8),
+        TableColumn(say(words.NOTE), 3.2),
+    )
+
+
+def _fill_rows(fills: Sequence[Fill | SpotFill], teller: Teller) -> list[TableRow]:
+    return [_fill_row(number, fill, teller) for number, fill in enumerate(fills, start=1)]
+
+
+def _fill_row(number: int, fill: Fill | SpotFill, teller: Teller) -> TableRow:
+    """A struck-out fill stands in brackets, with its reason."""
+    struck = fill.struck_reason is not None
+    grams = f"{fill.mass_g:.2f}"
+    reason = teller.say(words.STRUCK_OUT, reason=plain(fill.struck_reason or "–")) if struck else ""
+    cells = (
+        str(number),
+        str(fill.bag) if isinstance(fill, Fill) else "",
+        teller.say(WAYS[fill.way]),
+        str(fill.scoopfuls) if isinstance(fill, Fill) else "1",
+        plain(fill.typed),
+        f"({grams})" if struck else grams,
+        "" if fill.line_mm is None else f"{fill.line_mm:.1f}",
+        plain(fill.by),
+        teller.said.tongues[0].moment(fill.at),
+        reason,
+    )
+    return TableRow(cells)
+
+
+def _budget(flow: Flow, teller: Teller, title: str, rows: Sequence[BudgetRow]) -> None:
+    if not rows:
+        return
+    say = teller.say
+    columns = (
+        TableColumn(say(words.COLUMN_SOURCE), 3.4),
+        TableColumn(say(words.COLUMN_SHAPE), 2.2),
+        TableColumn(say(words.COLUMN_U), 2.0, _END),
+        TableColumn(say(words.COLUMN_SENSITIVITY), 2.0, _END),
+        TableColumn(say(words.COLUMN_CONTRIBUTION), 2.2, _END),
+        TableColumn(say(words.COLUMN_SHARE), 1.4, _END),
+        TableColumn(say(words.COLUMN_FREEDOM), 1.2, _END),
+        TableColumn(say(words.NOTE), 2.2),
+    )
+    flow.heading(title, 24.0)
+    flow.table(columns, [_budget_row(row, teller) for row in rows])
+
+
+def _budget_row(row: BudgetRow, teller: Teller) -> TableRow:
+    notes = [words.ASSUMED] if row.assumed else []
+    notes += [words.CONTAINED] if row.contained else []
+    return TableRow(
+        (
+            teller.say(SOURCES[row.source]),
+            teller.say(SHAPES[row.distribution]),
+            f"{row.standard_uncertainty:.4g} {row.unit}",
+            f"{row.sensitivity:.4g}",
+            f"{row.contribution:.3g}",
+            f"{100 * row.share:.0f} %",
+            freedom(row.degrees_of_freedom),
+            ", ".join(teller.say(note) for note in notes),
+        )
+    )
+
+
+def _frame(sheet: Sheet, number: int, teller: Teller) -> tuple[float, float]:
+    """The head of a page: whole on the first, one line on the others."""
+    body = sheet.body
+    bottom = body.bottom_mm - _FOOT_MM
+    if number == 1:
+        return _first_head(sheet, teller), bottom
+    told = f"{teller.say(words.LOT_SHEET)} · {plain(teller.facts.lot.lot_number)}"
+    line = fit_line(told, body.width_mm * 0.66, 4.0, 2.6, Weight.BOLD)
+    sheet.text(line.text, body.x_mm, body.y_mm + 3.4, line.size_mm, Weight.BOLD)
+    farm = fit_line(plain(teller.facts.farm.name), body.width_mm * 0.3, 3.6, 2.4)
+    sheet.text(farm.text, body.right_mm, body.y_mm + 3.4, farm.size_mm, anchor=_END)
+    return body.y_mm + 7.0, bottom
+
+
+def _first_head(sheet: Sheet, teller: Teller) -> float:
+    body, facts = sheet.body, teller.facts
+    half = body.width_mm * 0.5
+    title = fit_line(teller.say(words.LOT_SHEET), half - 3, 7.0, 4.0, Weight.BOLD)
+    sheet.text(title.text, body.x_mm, body.y_mm + 6.0, title.size_mm, Weight.BOLD)
+    farm = fit_line(plain(facts.farm.name), half - 3, 4.6, 3.0, Weight.SEMIBOLD)
+    sheet.text(farm.text, body.x_mm, body.y_mm + 13.0, farm.size_mm, Weight.SEMIBOLD)
+    signed = facts.sign_off
+    told = teller.said.joined(lambda t: t(words.WEIGHED_IN).format(date=t.date(signed.at.date())), " / ")
+    if facts.number is not None:
+        told = f"{teller.say(words.SHEET_NUMBER, number=facts.number)} · {told}"
+    line = fit_line(told, half - 3, 3.8, 2.6)
+    sheet.text(line.text, body.x_mm, body.y_mm + 19.0, line.size_mm)
+    box = Box(body.x_mm + half, body.y_mm, half, 24.0)
+    sheet.frame(box, 0.8)
+    sheet.text(teller.say(words.LOT), box.x_mm + 2.6, box.y_mm + 5.0, 3.2, Weight.BOLD)
+    mark = lay_lot(facts.lot.lot_number, box.width_mm - 6, 13.0, 8.0, 3.4, 2)
+    scale = min(1.0, (box.height_mm - 7.5) / mark.height_mm)
+    mark = lay_lot(facts.lot.lot_number, box.width_mm - 6, 13.0 * scale, 8.0 * scale, 3.4 * scale, 2)
+    draw_lot(sheet, mark, box.x_mm + 3, box.y_mm + 6.4)
+    return box.bottom_mm + 2.0
+
+
+def _number_pages(flow: Flow, teller: Teller) -> None:
+    """Feet are drawn last, when the number of pages is known."""
+    facts, pages = teller.facts, len(flow.sheets)
+    printed = ""
+    if facts.printed_at is not None:
+        at = facts.printed_at
+        printed = teller.said.joined(lambda t: t(words.PRINTED).format(date=t.moment(at)), " / ")
+    for number, sheet in enumerate(flow.sheets, start=1):
+        body = sheet.body
+        sheet.text(printed, body.x_mm, body.bottom_mm - 0.8, 2.8)
+        told = teller.say(words.PAGE_OF, page=number, pages=pages)
+        sheet.text(told, body.right_mm, body.bottom_mm - 0.8, 2.8, anchor=_END)

@@ -1,0 +1,32 @@
+"""What a lot sheet must be told: the nouns as they stood at sign-off, and the results drawn from them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+
+from calibrator.model import Farm, Fill, Lot, Mark, Paper, Scale, Scoop, SignOff, SpotFill, UnitSystem, WeighIn
+from calibrator.science.budget import BudgetRow
+from calibrator.science.weighing import LevelResult
+
+
+@dataclass(frozen=True, kw_only=True)
+class LotSheet:
+    """Everything that the calibration record of one weigh-in tells. `fills` holds the struck-out ones too."""
+
+    farm: Farm
+    lot: Lot
+    scoop: Scoop
+    scale: Scale
+    weigh_in: WeighIn
+    sign_off: SignOff
+    fills: tuple[Fill, ...]
+    marks: tuple[Mark, ...]
+    spot_fills: tuple[SpotFill, ...] = ()
+    level: LevelResult | None = None
+    density_budget: tuple[BudgetRow, ...] = ()
+    number: int | None = None
+    printed_at: datetime | None = None
+    units: UnitSystem = UnitSystem.FARM
+    paper: Paper = Paper.LETTER
+    languages: tuple[str, ...] = ("en",)

@@ -1,0 +1,218 @@
+"""The facts of a lot sheet as pairs of names and values."""
+
+from __future__ import annotations
+
+import math
+from datetime import date
+
+from calibrator.model import Box, Composition, Cylinder, FillWay, PackageKind, Poured, Shape, TaperedCup, UnitSystem
+from calibrator.prints import words
+from calibrator.prints.fit import plain
+from calibrator.prints.languages import Tongue, Words
+from calibrator.prints.record_facts import LotSheet
+from calibrator.science.budget import Distribution, Source
+from calibrator.science.mark import LineVerdict, OldLineVerdict
+from calibrator.science.spread import IntervalRule
+from calibrator.units import (
+    Kind,
+    show_both,
+    show_density_oz_per_qt,
+    show_estimate,
+    show_mass,
+    show_percent,
+    show_temperature,
+    show_with_uncertainty,
+)
+
+Pairs = list[tuple[str, str]]
+
+WAYS = {FillWay.LEVEL: words.LEVEL, FillWay.TO_MARK: words.TO_THE_LINE, FillWay.TAPPED: words.TAPPED}
+SOURCES = {
+    Source.BAG_MEANS: words.SOURCE_BAG_MEANS,
+    Source.BAGS: words.SOURCE_BAGS,
+    Source.FILLS: words.SOURCE_FILLS,
+    Source.READING: words.SOURCE_READING,
+    Source.TARE: words.SOURCE_TARE,
+    Source.SCALE_ERROR: words.SOURCE_SCALE_ERROR,
+    Source.LEVEL_MEAN: words.SOURCE_LEVEL_MEAN,
+    Source.SCOOP_VOLUME: words.SOURCE_SCOOP_VOLUME,
+    Source.SETTLING: words.SOURCE_SETTLING,
+}
+SHAPES = {Distribution.NORMAL: words.NORMAL, Distribution.RECTANGULAR: words.RECTANGULAR}
+RULES = {
+    IntervalRule.BAG_MEANS: words.RULE_BAG_MEANS,
+    IntervalRule.POOLED_HISTORY: words.RULE_HISTORY,
+    IntervalRule.CAUTIOUS_DEFAULT: words.RULE_CAUTIOUS,
+}
+_VERDICTS = {
+    LineVerdict.ON_TARGET.value: words.ON_TARGET,
+    LineVerdict.MOVE.value: words.MOVE,
+    LineVerdict.WEIGH_MORE.value: words.WEIGH_MORE,
+    OldLineVerdict.KEEP.value: words.KEEP,
+}
+
+
+class Teller:
+    """Says names and values in the languages of the sheet."""
+
+    def __init__(self, facts: LotSheet, said: Words) -> None:
+        self.facts = facts
+        self.said = said
+
+    def say(self, phrase: str, **values: object) -> str:
+        return self.said.joined(lambda t: t(phrase).format(**values), " / ")
+
+    def day(self, day: date | None) -> str:
+        return "" if day is None else self.said.joined(lambda t: t.date(day), " / ")
+
+    def lot(self) -> Pairs:
+        lot = self.facts.lot
+        return [
+            (self.say(words.PRODUCT), plain(lot.product)),
+            (self.say(words.PACKAGES), self._packages()),
+            (self.say(words.MADE_ON), self.day(lot.made_on)),
+            (self.say(words.ARRIVED_ON), self.day(lot.arrived_on)),
+            (self.say(words.ANALYSIS), self._analysis(lot.composition)),
+            (self.say(words.MEDICATED_SHORT), self.say(words.YES if lot.medicated else words.NO)),
+            (self.say(words.NOTE), plain(lot.note)),
+        ]
+
+    def _packages(self) -> str:
+        lot = self.facts.lot
+        if lot.package_count is None:
+            return ""
+        mass = "–" if lot.package_mass_g is None else show_mass(lot.package_mass_g, self.facts.units)
+        mass = plain(lot.package_mass_typed) or mass
+        phrase = words.TOTES_OF if lot.package is PackageKind.TOTE else words.BAGS_OF
+        return self.say(phrase, count=lot.package_count, mass=mass)
+
+    def _analysis(self, label: Composition) -> str:
+        known = (
+            (words.PROTEIN, label.protein_pct),
+            (words.FAT, label.fat_pct),
+            (words.FIBRE, label.fibre_pct),
+            (words.ASH, label.ash_pct),
+            (words.MOISTURE, label.moisture_pct),
+        )
+        return ", ".join(self.say(p, percent=show_percent(v)) for p, v in known if v is not None)
+
+    def scoop_and_scale(self) -> Pairs:
+        scoop, scale = self.facts.scoop, self.facts.scale
+        origin = words.FROM_WATER if scoop.volume_from_water else words.FROM_DIMENSIONS
+        volume = show_with_uncertainty(scoop.volume_ml, scoop.volume_u_ml, "mL")
+        return [
+            (self.say(words.SCOOP), plain(scoop.name)),
+            (self.say(words.SCALE), plain(scale.name)),
+            (self.say(words.INSIDE), self.said.joined(lambda t: inside(scoop.shape, t), " / ")),
+            (self.say(words.RESOLUTION), _both_typed(scale.resolution_typed, scale.resolution_g)),
+            (self.say(words.STRUCK_VOLUME), f"{volume}, {self.say(origin)}"),
+            (self.say(words.CAPACITY), _both_typed(scale.capacity_typed, scale.capacity_g)),
+            (self.say(words.ZEROED), self.say(words.YES if self.facts.weigh_in.scale_zeroed else words.NO)),
+            (self.say(words.CHECK_WEIGHT), self._check()),
+        ]
+
+    def _check(self) -> str:
+        weigh_in = self.facts.weigh_in
+        if weigh_in.check_nominal_g is None or weigh_in.check_reading_g is None:
+            return self.say(words.CHECK_NONE)
+        return self.say(
+            words.CHECK_READ,
+            nominal=_both_typed(weigh_in.check_nominal_typed, weigh_in.check_nominal_g),
+            reading=_both_typed(weigh_in.check_reading_typed, weigh_in.check_reading_g),
+            error=f"{weigh_in.check_reading_g - weigh_in.check_nominal_g:+.2f}".replace("-", "−"),
+        )
+
+    def how(self) -> Pairs:
+        weigh_in, units = self.facts.weigh_in, self.facts.units
+        room = []
+        if weigh_in.room_temperature_c is not None:
+            room.append(show_temperature(weigh_in.room_temperature_c, units))
+        if weigh_in.room_humidity_pct is not None:
+            room.append(self.say(words.HUMIDITY, percent=show_percent(weigh_in.room_humidity_pct, 0)))
+        target = weigh_in.target_mass_g
+        return [
+            (self.say(words.STARTED), self.said.joined(lambda t: t.moment(weigh_in.started_at), " / ")),
+            (self.say(words.WEIGHED_BY), plain(weigh_in.by)),
+            (self.say(words.TARGET), "" if target is None else show_both(target, Kind.MASS, units)),
+            (self.say(words.TOLERANCE), f"± {show_percent(100 * self.facts.farm.tolerance_share)}"),
+            (self.say(words.ROOM), ", ".join(room)),
+        ]
+
+    def results(self) -> Pairs:
+        signed, level = self.facts.sign_off, self.facts.level
+        spread = self.say(
+            words.SPREAD_OF,
+            bags=show_percent(100 * signed.bag_sd_share, 2),
+            fills=show_percent(100 * signed.fill_sd_share, 2),
+        )
+        told = [
+            (self.say(words.LEVEL_SCOOPFUL), self._mean()),
+            (self.say(words.INTERVAL_95), self._from_to(signed.level_low_g, signed.level_high_g)),
+            (self.say(words.BULK_DENSITY), self._density()),
+            (self.say(words.INTERVAL_95), self._density_interval()),
+            (self.say(words.COUNTED), self.say(words.COUNTED_OF, fills=signed.fills, bags=signed.bags)),
+            (self.say(words.FREEDOM), freedom(signed.degrees_of_freedom)),
+            (self.say(words.SETTLING), show_with_uncertainty(signed.settling_factor, signed.settling_u)),
+            (self.say(words.SPREADS), spread),
+        ]
+        if level is not None:
+            told.append((self.say(words.ONE_MORE), self._from_to(level.next_low_g, level.next_high_g)))
+            told.append((self.say(words.RULE), self.say(RULES[level.rule])))
+        return told
+
+    def _mean(self) -> str:
+        signed = self.facts.sign_off
+        grams = show_with_uncertainty(signed.level_mean_g, signed.level_u_g, "g")
+        told = show_estimate(signed.level_mean_g, signed.level_u_g, Kind.MASS, self.facts.units)
+        return grams if told == grams else f"{grams} ({told})"
+
+    def _from_to(self, low_g: float, high_g: float) -> str:
+        return f"{self.say(words.FROM_TO, low=f'{low_g:.2f}', high=f'{high_g:.2f}')} g"
+
+    def _density(self) -> str:
+        signed = self.facts.sign_off
+        told = show_with_uncertainty(signed.density_g_per_ml, signed.density_u_g_per_ml, "g/mL")
+        if self.facts.units is UnitSystem.METRIC:
+            return told
+        return f"{told} ({show_density_oz_per_qt(signed.density_g_per_ml)})"
+
+    def _density_interval(self) -> str:
+        signed = self.facts.sign_off
+        low, high = f"{signed.density_low_g_per_ml:.4f}", f"{signed.density_high_g_per_ml:.4f}"
+        return f"{self.say(words.FROM_TO, low=low, high=high)} g/mL"
+
+    def verdicts(self) -> Pairs:
+        signed, weigh_in = self.facts.sign_off, self.facts.weigh_in
+        old = self._verdict(signed.old_line_verdict)
+        if weigh_in.old_line_mm is not None:
+            length = show_both(weigh_in.old_line_mm, Kind.LENGTH, self.facts.units)
+            old = self.say(words.OLD_LINE_AT, verdict=old, length=length)
+        return [(self.say(words.NEW_LINE), self._verdict(signed.verdict)), (self.say(words.OLD_LINE), old)]
+
+    def _verdict(self, value: str) -> str:
+        return self.say(_VERDICTS.get(value, words.NOT_CHECKED))
+
+
+def _both_typed(typed: str, mass_g: float) -> str:
+    grams = f"{mass_g:.2f} g"
+    return f"{plain(typed)} ({grams})" if typed else grams
+
+
+def inside(shape: Shape, t: Tongue) -> str:
+    """A scoop's shape and inner dimensions."""
+    match shape:
+        case Cylinder():
+            return t(words.CYLINDER).format(diameter=f"{shape.diameter_mm:g}", height=f"{shape.height_mm:g}")
+        case TaperedCup():
+            rim, floor = f"{shape.rim_diameter_mm:g}", f"{shape.floor_diameter_mm:g}"
+            return t(words.TAPERED).format(rim=rim, floor=floor, height=f"{shape.height_mm:g}")
+        case Box():
+            sizes = {"length": f"{shape.length_mm:g}", "width": f"{shape.width_mm:g}"}
+            return t(words.BOX).format(**sizes, height=f"{shape.height_mm:g}")
+        case Poured():
+            count, height = len(shape.heights_mm), f"{shape.heights_mm[-1]:g}"
+            return t(words.POURED).format(count=count, height=height)
+
+
+def freedom(value: float) -> str:
+    return "∞" if math.isinf(value) else f"{value:.1f}"
