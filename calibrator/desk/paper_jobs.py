@@ -94,9 +94,7 @@ class ChartJob:
         )
 
     def document(self, numbered: Sequence[Printed]) -> Document:
-        facts = wall_chart_facts(
-            self.farm, self.sheet, self.signed, numbered[0], self.at.date(), self.options
-        )
+        facts = wall_chart_facts(self.farm, self.sheet, self.signed, numbered[0], self.at.date(), self.options)
         return wall_chart(facts)
 
 

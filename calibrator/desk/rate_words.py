@@ -34,9 +34,7 @@ def rate_text(rate: MixingRate, system: UnitSystem) -> str:
         words = QCoreApplication.translate("RateWords", "{share} dry matter by weight of the mix")
         return words.format(share=_share(rate.solids_share))
     words = {
-        RateBasis.ON_WATER: QCoreApplication.translate(
-            "RateWords", "{powder} of powder on {volume} of water"
-        ),
+        RateBasis.ON_WATER: QCoreApplication.translate("RateWords", "{powder} of powder on {volume} of water"),
         RateBasis.MADE_UP: QCoreApplication.translate(
             "RateWords", "{powder} of powder made up with water to {volume} of mix"
         ),

@@ -6,8 +6,13 @@ from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
-from calibrator.model import Lot, Mark, Scoop, SignOff
+from calibrator.desk.findings import experience, read, work_out
+from calibrator.model import Lot, Mark, Scoop, SignOff, UnitSystem, WeighIn
 from calibrator.records import Records
+from calibrator.science.errors import CannotCompute
+from calibrator.science.mark import OldLine, old_line
+from calibrator.units import Kind
+from calibrator.units import read as read_typed
 
 
 class DayOf(StrEnum):
@@ -77,3 +82,46 @@ def last_two(points: list[SeasonPoint]) -> tuple[SeasonPoint, SeasonPoint] | Non
     last = points[-1]
     before = [p for p in points if p.scoop.id == last.scoop.id and p.lot.id != last.lot.id]
     return (before[-1], last) if before else None
+
+
+def change_share(before: SeasonPoint, last: SeasonPoint) -> float:
+    """How much denser the later lot is, as a share of the earlier."""
+    return last.sign_off.density_g_per_ml / before.sign_off.density_g_per_ml - 1
+
+
+def with_line_of(records: Records, before: SeasonPoint, last: SeasonPoint, tolerance_share: float) -> OldLine | None:
+    """What a feeding of the last lot weighs with the line of the lot before; None where that cannot be told.
+
+    It cannot where the lot before has no line, or the last lot's fills are not in the records.
+    """
+    if not before.marks:
+        return None
+    weigh_in = records.find(WeighIn, last.sign_off.weigh_in_id)
+    level = work_out(read(records, weigh_in.id, experience(records, weigh_in))).level
+    if level is None:
+        return None
+    mark, signed = before.marks[0], last.sign_off
+    try:
+        return old_line(
+            records.revision(Scoop, signed.scoop_revision).shape,
+            level,
+            signed.settling_factor,
+            signed.settling_u,
+            mark.down_wall_mm,
+            mark.target_mass_g,
+            tolerance_share,
+            full_scoops=mark.full_scoops,
+        )
+    except CannotCompute:
+        return None
+
+
+def in_unit(g_per_ml: float, system: UnitSystem) -> float:
+    """A density for the picture: ounces in a quart, or grams in a millilitre."""
+    if system is UnitSystem.METRIC:
+        return g_per_ml
+    quart, ounce = (read_typed(text, kind, system).value for text, kind in _FARM_UNITS)
+    return g_per_ml * quart / ounce
+
+
+_FARM_UNITS = (("1 qt", Kind.VOLUME), ("1 oz", Kind.MASS))

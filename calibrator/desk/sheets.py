@@ -110,9 +110,7 @@ class GroupSheet:
             if self.ways and batch.mix.powder_g > 0
             else None
         )
-        return SheetLine(
-            row.calves, row.batches, batch, row.fits, row.over_usable_ml, row.overflow_ml, scoops
-        )
+        return SheetLine(row.calves, row.batches, batch, row.fits, row.over_usable_ml, row.overflow_ml, scoops)
 
 
 @dataclass(frozen=True, eq=False)
@@ -133,9 +131,7 @@ def water_step_ml(farm: Farm, water_ml: float) -> float:
     return step if step <= water_ml else 0.0
 
 
-def scoop_ways(
-    sign_offs: Sequence[SignOff], marks: Sequence[Mark], names: dict[str, str]
-) -> tuple[ScoopWay, ...]:
+def scoop_ways(sign_offs: Sequence[SignOff], marks: Sequence[Mark], names: dict[str, str]) -> tuple[ScoopWay, ...]:
     """The fills that a lot's sign-offs allow: each scoop struck level, and to each of its lines.
 
     `sign_offs` are those of one lot, oldest first; of each scoop the newest counts. `names` are the scoops
@@ -180,9 +176,7 @@ def powder_before(records: Records, now: Standing) -> LotInUse | None:
     return powder_of(records, now, known, earlier) if known else None
 
 
-def powder_of(
-    records: Records, now: Standing, known: LotStanding | None, sign_offs: Sequence[SignOff]
-) -> LotInUse:
+def powder_of(records: Records, now: Standing, known: LotStanding | None, sign_offs: Sequence[SignOff]) -> LotInUse:
     """A lot's powder and scoops as these sign-offs (oldest first) tell them. Raises CannotCompute."""
     if known is None:
         return LotInUse(None, None, (), powder_from(Composition()), 0.0)
@@ -203,9 +197,7 @@ def plan_sheet(farm: Farm, plan: Plan, vessel: Vessel | None, powder: LotInUse) 
     return PlanSheet(plan, vessel, powder, groups, _together(farm, plan, vessel, powder))
 
 
-def _group_sheet(
-    farm: Farm, plan: Plan, vessel: Vessel | None, powder: LotInUse, group: PlanGroup
-) -> GroupSheet:
+def _group_sheet(farm: Farm, plan: Plan, vessel: Vessel | None, powder: LotInUse, group: PlanGroup) -> GroupSheet:
     counts = counts_of(replace(plan, groups=(group,)))
     rows = table(plan, powder.powder, vessel, counts, group=group)
     return _sheet(farm, plan, powder, rows, group, group.calves)

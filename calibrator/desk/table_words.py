@@ -62,11 +62,13 @@ def scoops_text(line: SheetLine, to: Telling) -> str:
     count = line.scoops
     if count is None:
         return tr("TableWords", "weigh it")
+    if not count.countable:
+        many = each_text(line, str(count.scoopfuls))
+        return tr("TableWords", "weigh it ({count} scoopfuls)").format(count=many)
     told = " + ".join(f"{number:g} {way_text(way, to)}" for way, number in count.parts)
     if line.batches > 1 and len(count.parts) > 1:
         told = f"({told})"
-    told = each_text(line, told)
-    return told if count.countable else tr("TableWords", "weigh it, or {count}").format(count=told)
+    return each_text(line, told)
 
 
 def each_text(line: SheetLine, text: str) -> str:
@@ -76,14 +78,23 @@ def each_text(line: SheetLine, text: str) -> str:
     return tr("TableWords", "{batches} × {amount}").format(batches=line.batches, amount=text)
 
 
-def error_text(count: ScoopCount | None, to: Telling) -> str:
-    """How far the count is from the weight, and how far so many scoopfuls spread, at 95 %."""
+def error_text(count: ScoopCount | None) -> str:
+    """How far the count is from the weight."""
     if count is None:
         return "–"
     off = show_percent(100 * count.error_share, 1, decimal_comma=decimal_comma())
-    sign = "" if off.startswith("−") else "+"
-    spread = powder_text(count.spread_95_g, to)
-    return tr("TableWords", "{sign}{share}, ± {spread}").format(sign=sign, share=off, spread=spread)
+    return off if off.startswith("−") else f"+{off}"
+
+
+def error_words(count: ScoopCount, to: Telling) -> str:
+    """How far the count is over or short, and how far so many scoopfuls spread at 95 %."""
+    spread = show_mass(count.spread_95_g, to.system, decimal_comma=decimal_comma())
+    off = show_percent(100 * abs(count.error_share), 1, decimal_comma=decimal_comma())
+    if count.error_g < 0:
+        told = tr("TableWords", "{share} short, give or take {spread}")
+    else:
+        told = tr("TableWords", "{share} over, give or take {spread}")
+    return told.format(share=off, spread=spread)
 
 
 def batches_text(line: SheetLine, to: Telling) -> str:
@@ -101,9 +112,7 @@ def vessel_text(line: SheetLine, vessel: str, to: Telling) -> str:
     if line.overflow_ml > 0:
         told = tr("TableWords", "{vessel}: one batch would run over by {over}. Mix {batches} equal batches.")
     else:
-        told = tr(
-            "TableWords", "{vessel}: one batch would leave no room for stirring. Mix {batches} equal batches."
-        )
+        told = tr("TableWords", "{vessel}: one batch would leave no room for stirring. Mix {batches} equal batches.")
     return told.format(vessel=vessel, over=_over(line, to), batches=line.batches)
 
 

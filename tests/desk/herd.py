@@ -10,11 +10,15 @@ from calibrator.model import (
     Composition,
     Cylinder,
     Farm,
+    Fill,
+    FillWay,
     Lot,
     Mark,
     MixingRate,
     Plan,
     PlanGroup,
+    Printed,
+    PrintKind,
     RateBasis,
     Scale,
     Scoop,
@@ -48,14 +52,10 @@ class Herd:
         self._days = 0
 
     def scoop(self, name: str, shape: Cylinder | Box) -> Scoop:
-        made = Scoop(
-            id=new_id(), farm_id=self.farm.id, name=name, shape=shape, volume_ml=665.9, volume_u_ml=3.0
-        )
+        made = Scoop(id=new_id(), farm_id=self.farm.id, name=name, shape=shape, volume_ml=665.9, volume_u_ml=3.0)
         return self.records.keep(made)
 
-    def sign(
-        self, number: str, density: float, scoop: Scoop | None = None, lot: Lot | None = None
-    ) -> SignOff:
+    def sign(self, number: str, density: float, scoop: Scoop | None = None, lot: Lot | None = None) -> SignOff:
         """Weigh in and sign off a lot (a new one unless given), three weeks after the one before."""
         at = FIRST_DAY + timedelta(days=self._days)
         self._days += 21
@@ -73,6 +73,8 @@ class Herd:
                 scale_id=self.scale.id, target_mass_g=10 * OZ_G,
             )
         )  # fmt: skip
+        for number, off in enumerate((-0.01, 0.004, 0.006, -0.004, 0.008, 0.002, -0.003, -0.003)):
+            self._fill(weigh_in, number // 2 + 1, density * scoop.volume_ml * (1 + off), at)
         made = self._outcome(lot, scoop, weigh_in, density, at)
         self.records.sign_off(made, [self._mark(made)])
         return made
@@ -85,13 +87,27 @@ class Herd:
         return self.records.keep(replace(made, **how))  # type: ignore[arg-type]
 
     def vessel(self, name: str = "Cart tank", gallons: float = 66.0) -> Vessel:
-        made = Vessel(
-            id=new_id(), farm_id=self.farm.id, name=name, rim_volume_ml=gallons * GAL_ML, usable_share=0.9
-        )
+        made = Vessel(id=new_id(), farm_id=self.farm.id, name=name, rim_volume_ml=gallons * GAL_ML, usable_share=0.9)
         return self.records.keep(made)
+
+    def print(self, kind: PrintKind, signed: SignOff, *, plan_id: str | None = None) -> Printed:
+        return self.records.record_print(
+            Printed(
+                id=new_id(), farm_id=self.farm.id, number=0, kind=kind, lot_id=signed.lot_id,
+                sign_off_id=signed.id, at=signed.at, plan_id=plan_id,
+            )
+        )  # fmt: skip
 
     def finish(self, lot_id: str) -> None:
         self.records.keep(replace(self.records.find(Lot, lot_id), finished_on=date(2026, 3, 1)))
+
+    def _fill(self, weigh_in: WeighIn, bag: int, mass_g: float, at: datetime) -> None:
+        self.records.add_fill(
+            Fill(
+                id=new_id(), weigh_in_id=weigh_in.id, way=FillWay.LEVEL, bag=bag, mass_g=mass_g,
+                typed=f"{mass_g:.1f} g", by="AB", at=at,
+            )
+        )  # fmt: skip
 
     def _outcome(self, lot: Lot, scoop: Scoop, weigh_in: WeighIn, density: float, at: datetime) -> SignOff:
         mean = density * scoop.volume_ml

@@ -26,9 +26,7 @@ FINE_STEP = {UnitSystem.FARM: 0.05, UnitSystem.METRIC: 0.01}
 def _usual(system: UnitSystem) -> PlanGroup:
     """What most farms begin with, in round figures of the farm's units."""
     farm = system is UnitSystem.FARM
-    basis, powder, volume = (
-        (RateBasis.ON_WATER, "10 oz", "2 qt") if farm else (RateBasis.MADE_UP, "130 g", "1 L")
-    )
+    basis, powder, volume = (RateBasis.ON_WATER, "10 oz", "2 qt") if farm else (RateBasis.MADE_UP, "130 g", "1 L")
     rate = MixingRate(
         basis=basis,
         powder_mass_g=read(powder, Kind.MASS, system).value,

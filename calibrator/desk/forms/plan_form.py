@@ -114,9 +114,7 @@ class PlanForm(QWidget):
 
     def _counts_understood(self) -> bool:
         if read_counts(self.counts.text()) is None:
-            self.counts.say(
-                self.tr("Write whole numbers with commas between, like 109, 111, 120."), wrong=True
-            )
+            self.counts.say(self.tr("Write whole numbers with commas between, like 109, 111, 120."), wrong=True)
             return False
         if self.count_to.count() < self.count_from.count():
             self._to.say(self.tr("The last count is below the first one."), wrong=True)
@@ -263,9 +261,7 @@ class PlanForm(QWidget):
         )
         self.vessel = QComboBox()
         self.vessel.activated.connect(self._typed)
-        self._vessel = Captioned(
-            self.tr("Mi&xed in"), self.vessel, self.tr("Vessels are entered in the set-up.")
-        )
+        self._vessel = Captioned(self.tr("Mi&xed in"), self.vessel, self.tr("Vessels are entered in the set-up."))
 
     def _make_count_fields(self) -> None:
         self.count_from, self.count_to = CountField(), CountField()
@@ -306,7 +302,9 @@ class PlanForm(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(int(1.5 * SPACE))
-        layout.addWidget(scrolled(inner), 1)
+        area = scrolled(inner)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # the fields in it scroll into view as one reaches them
+        layout.addWidget(area, 1)
         layout.addLayout(row(self.keep_button, self.back, None, self.retire))
 
     def _leave(self) -> None:
@@ -316,9 +314,7 @@ class PlanForm(QWidget):
     def _ask_retire(self) -> None:
         if self.plan is None:
             return
-        question = self.tr(
-            "Put {name} aside? It leaves the list; what was printed from it stays in the records."
-        )
+        question = self.tr("Put {name} aside? It leaves the list; what was printed from it stays in the records.")
         self.desk.ask.confirm(question.format(name=self.plan.name), self.tr("Put aside"), self._retire)
 
     def _retire(self) -> None:

@@ -38,9 +38,7 @@ class RateEditor(QWidget):
         self._basis = Captioned(self.tr("Rate, counted as"), self.basis)
         self.mass = Amount(desk, self.tr("Powder"), Kind.MASS)
         self.volume = Amount(desk, self.tr("on this much water"), Kind.VOLUME)
-        self.share = Amount(
-            desk, self.tr("Share of the mix"), Kind.PERCENT, lowest=0.1, highest=MOST_SOLIDS_PCT
-        )
+        self.share = Amount(desk, self.tr("Share of the mix"), Kind.PERCENT, lowest=0.1, highest=MOST_SOLIDS_PCT)
         self._same = (label("", "quiet"), label("", "quiet"))
         for field in (self.mass, self.volume, self.share):
             field.edited.connect(self._typed)
@@ -78,11 +76,7 @@ class RateEditor(QWidget):
         basis = RateBasis(self.basis.currentData())
         if basis in BY_SHARE:
             share = self.share.share()
-            return (
-                None
-                if share is None
-                else MixingRate(basis=basis, solids_share=share, typed=self.share.told())
-            )
+            return None if share is None else MixingRate(basis=basis, solids_share=share, typed=self.share.told())
         mass, volume = self.mass.value(), self.volume.value()
         if mass is None or volume is None:
             return None

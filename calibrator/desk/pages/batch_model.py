@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from enum import IntEnum
+from html import escape
 from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
@@ -14,9 +15,11 @@ from calibrator.desk.table_words import (
     batches_text,
     each_text,
     error_text,
+    error_words,
     powder_text,
     scoops_text,
     telling,
+    vessel_text,
     water_text,
 )
 from calibrator.desk.theme import tokens, ui_font
@@ -34,7 +37,7 @@ class Column(IntEnum):
     BATCHES = 5
 
 
-FIGURES = (Column.CALVES, Column.WATER, Column.POWDER)
+FIGURES = (Column.CALVES, Column.WATER, Column.POWDER, Column.ERROR)
 
 
 class BatchModel(QAbstractTableModel):
@@ -79,6 +82,8 @@ class BatchModel(QAbstractTableModel):
             return ui_font(1.0, ui_font().Weight.Bold)
         if role == Role.BackgroundRole and today:
             return QBrush(QColor(tokens().mark_soft))
+        if role == Role.ToolTipRole:
+            return self._tip(self._sheet.line(index.row()), self._telling)
         if role == Role.AccessibleTextRole:
             return self._spoken(index, today)
         return None
@@ -96,7 +101,7 @@ class BatchModel(QAbstractTableModel):
     def _headers(self) -> tuple[str, ...]:
         return (
             self.tr("Calves"), self.tr("Water"), self.tr("Powder by weight"), self.tr("Scoopfuls"),
-            self.tr("Off by, ± spread"), self.tr("Batches"),
+            self.tr("Off by"), self.tr("Batches"),
         )  # fmt: skip
 
     def _text(self, column: Column, line: SheetLine, to: Telling) -> str:
@@ -108,7 +113,17 @@ class BatchModel(QAbstractTableModel):
             return each_text(line, powder_text(line.batch.mix.powder_g, to))
         if column is Column.SCOOPFULS:
             return scoops_text(line, to)
-        return error_text(line.scoops, to) if column is Column.ERROR else batches_text(line, to)
+        return error_text(line.scoops) if column is Column.ERROR else batches_text(line, to)
+
+    def _tip(self, line: SheetLine, to: Telling) -> str:
+        """The whole row in words, whatever a narrow column cut off."""
+        told = [scoops_text(line, to)] if self._sheet and self._sheet.ways else []
+        if line.scoops:
+            told.append(error_words(line.scoops, to))
+        vessel = self._sheet.table.vessel if self._sheet else None
+        if vessel and not line.fits:
+            told.append(vessel_text(line, vessel.name, to))
+        return "<p>" + "<br>".join(escape(text) for text in told) + "</p>" if told else ""
 
     def _spoken(self, index: Index, today: bool) -> str:
         text = self.data(index)

@@ -107,9 +107,7 @@ class PaperPanel(QWidget):
         except CannotPrint as error:
             self.desk.ask.tell(str(error))
             return
-        self._told(
-            self.tr("Sent to {name}, {numbers}."), printer.printerName() or self.tr("the printer"), numbered
-        )
+        self._told(self.tr("Sent to {name}, {numbers}."), printer.printerName() or self.tr("the printer"), numbered)
 
     def _fill(self, want: Want | None, plan_id: str) -> None:
         farm = self.desk.farm
@@ -224,9 +222,7 @@ class PaperPanel(QWidget):
             return
         name = "".join(" " if sign in NOT_IN_FILE_NAMES else sign for sign in self._document.title)
         suggestion = " ".join(name.split()) + ".pdf"
-        self.desk.ask.save_path(
-            self.tr("Save as PDF"), suggestion, self.tr("PDF files (*.pdf)"), self.save_to
-        )
+        self.desk.ask.save_path(self.tr("Save as PDF"), suggestion, self.tr("PDF files (*.pdf)"), self.save_to)
 
     def _leave(self) -> None:
         self.left.emit()
@@ -248,7 +244,9 @@ class PaperPanel(QWidget):
         body.addStretch(1)
         left = QVBoxLayout()
         left.setSpacing(int(1.5 * SPACE))
-        left.addWidget(scrolled(side), 1)
+        area = scrolled(side)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        left.addWidget(area, 1)
         left.addLayout(row(self.print_button, self.save_button, self.back))
         holder = QWidget()
         holder.setLayout(left)

@@ -67,13 +67,16 @@ class SeasonModel(QAbstractTableModel):
             return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         return None
 
-    def headerData(
-        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
-    ) -> Any:
-        if orientation != Qt.Orientation.Horizontal or role != Qt.ItemDataRole.DisplayRole:
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if orientation != Qt.Orientation.Horizontal or not 0 <= section < len(FIELDS):
+            return None
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            side = Qt.AlignmentFlag.AlignRight if section in FIGURES else Qt.AlignmentFlag.AlignLeft
+            return int(side | Qt.AlignmentFlag.AlignVCenter)
+        if role != Qt.ItemDataRole.DisplayRole:
             return None
         names = (
-            self.tr("Lot"), self._day_name, self.tr("Scoop"), self.tr("Density, struck level"),
-            self.tr("95 % interval"), self.tr("From the lot before"), self.tr("Weighed"),
+            self.tr("Lot"), self._day_name, self.tr("Scoop"), self.tr("Density"),
+            self.tr("95 % interval"), self.tr("Lot before"), self.tr("Weighed"),
         )  # fmt: skip
-        return names[section] if 0 <= section < len(names) else None
+        return names[section]

@@ -5,12 +5,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
+from html import escape
 
+import numpy as np
 import pyqtgraph as pg
-from PySide6.QtCore import QDate, QLocale, Qt, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QApplication, QWidget
 
+from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.theme import Theme, tokens, ui_font
 
 POINT_PX = 13
@@ -39,7 +42,15 @@ class DayAxis(pg.AxisItem):  # type: ignore[misc]
         return [(1.0, [float(day) for day in month_days(low, high)])]
 
     def tickStrings(self, values: Sequence[float], scale: float, spacing: float) -> list[str]:
-        return [_day_text(date.fromordinal(int(value))) for value in values]
+        return [day_text(date.fromordinal(int(value))) for value in values]
+
+
+class ValueAxis(pg.AxisItem):  # type: ignore[misc]
+    """Figures with the decimal sign that people here write, never in thousandths of the unit."""
+
+    def tickStrings(self, values: Sequence[float], scale: float, spacing: float) -> list[str]:
+        told = super().tickStrings(values, 1.0, spacing)
+        return [text.replace(".", ",") for text in told] if decimal_comma() else list(told)
 
 
 def month_days(low: float, high: float) -> list[int]:
@@ -52,11 +63,6 @@ def month_days(low: float, high: float) -> list[int]:
     return days[::step]
 
 
-def _day_text(day: date) -> str:
-    pattern = QLocale().dateFormat(QLocale.FormatType.ShortFormat)
-    return QLocale().toString(QDate(day.year, day.month, day.day), pattern)
-
-
 class SeasonPlot(pg.PlotWidget):  # type: ignore[misc]
     """Lots as points over time. Hovering tells the lot, a click asks to open it."""
 
@@ -64,7 +70,7 @@ class SeasonPlot(pg.PlotWidget):  # type: ignore[misc]
     opened = Signal(str)
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent, axisItems={"bottom": DayAxis("bottom")}, enableMenu=False)
+        super().__init__(parent, axisItems={"bottom": DayAxis("bottom"), "left": ValueAxis("left")}, enableMenu=False)
         self._points: tuple[PlotPoint, ...] = ()
         self._at = ""
         self._unit = ""
@@ -72,7 +78,8 @@ class SeasonPlot(pg.PlotWidget):  # type: ignore[misc]
         item = self.getPlotItem()
         item.setMouseEnabled(x=False, y=False)
         item.hideButtons()
-        self._bars = pg.ErrorBarItem(x=[], y=[], height=[])
+        item.disableAutoRange()
+        self._bars = pg.ErrorBarItem()
         self._dots = pg.ScatterPlotItem(hoverable=True, tip=None)
         self._dots.sigClicked.connect(self._clicked)
         self._dots.sigHovered.connect(self._hovered)
@@ -109,9 +116,7 @@ class SeasonPlot(pg.PlotWidget):  # type: ignore[misc]
             axis.setPen(pg.mkPen(t.edge))
             axis.setTextPen(pg.mkPen(t.text))
             axis.setTickFont(ui_font(0.9))
-        axis = self.getAxis("left")
-        axis.enableAutoSIPrefix(False)
-        axis.setLabel(self._unit, color=t.quiet, **{"font-size": "10pt"})
+        self.getAxis("left").setLabel(self._unit, color=t.quiet, **{"font-size": "10pt"})
         self._draw()
 
     def _draw(self) -> None:
@@ -119,9 +124,9 @@ class SeasonPlot(pg.PlotWidget):  # type: ignore[misc]
         days = [point.on.toordinal() for point in self._points]
         values = [point.value for point in self._points]
         self._bars.setData(
-            x=_array(days), y=_array(values),
-            top=_array([p.high - p.value for p in self._points]),
-            bottom=_array([p.value - p.low for p in self._points]),
+            x=np.asarray(days), y=np.asarray(values),
+            top=np.asarray([p.high - p.value for p in self._points]),
+            bottom=np.asarray([p.value - p.low for p in self._points]),
             beam=self._beam(days), pen=pg.mkPen(t.quiet, width=2),
         )  # fmt: skip
         last = len(self._points) - 1
@@ -150,12 +155,6 @@ class SeasonPlot(pg.PlotWidget):  # type: ignore[misc]
 
     def _hovered(self, dots: object, spots: Sequence[pg.SpotItem], event: object) -> None:
         found: PlotPoint | None = spots[0].data() if len(spots) else None
-        self.setToolTip(found.words if found else "")
+        self.setToolTip(f"<p style='white-space: pre'>{escape(found.words)}</p>" if found else "")
         self.setCursor(Qt.CursorShape.PointingHandCursor if found else Qt.CursorShape.ArrowCursor)
         self.hovered.emit(found.key if found else "")
-
-
-def _array(values: Sequence[float]) -> object:
-    from numpy import asarray
-
-    return asarray(values, dtype=float)

@@ -19,7 +19,7 @@ from calibrator.desk.pages.batch_model import BatchModel, Column
 from calibrator.desk.pages.today_card import TodayCard
 from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property
 from calibrator.desk.rate_words import group_text, osmolality_text, rate_text, strength_text
-from calibrator.desk.sheets import Changed, GroupSheet, LotInUse, PlanSheet
+from calibrator.desk.sheets import Changed, GroupSheet, LotInUse, PlanSheet, SheetLine
 from calibrator.desk.speech import day_text
 from calibrator.desk.table_words import Telling, hot, scald_words, scoops_text
 from calibrator.desk.theme import SPACE
@@ -29,6 +29,7 @@ from calibrator.units import Kind, show_both
 
 MOST_CHANGES = 6
 TABLE_HEIGHT = 250
+ONE_LINE, TWO_LINES = 34, 50  # scoops that need their names take a second line
 
 
 class SheetView(QWidget):
@@ -42,6 +43,7 @@ class SheetView(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._sheet: PlanSheet | None = None
+        self._change_lines: list[str] = []
         self.today = TodayCard()
         self.today.typed.connect(self.calves_typed)
         self.today.finished.connect(self.calves_finished)
@@ -75,7 +77,9 @@ class SheetView(QWidget):
         body.addWidget(self.temperature)
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
-        outer.addWidget(scrolled(inner))
+        area = scrolled(inner)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # what is in it scrolls into view when it gets the focus
+        outer.addWidget(area)
 
     def show_sheet(self, sheet: PlanSheet) -> None:
         """Show a plan; called anew with every digit typed."""
@@ -87,9 +91,7 @@ class SheetView(QWidget):
         self._tell_water(sheet)
         self._show_tab()
 
-    def show_lot(
-        self, powder: LotInUse, marks: Sequence[Mark], scoops: Sequence[Scoop], system: UnitSystem
-    ) -> None:
+    def show_lot(self, powder: LotInUse, marks: Sequence[Mark], scoops: Sequence[Scoop], system: UnitSystem) -> None:
         """Say for which lot the counts hold."""
         lot, signed = powder.lot, powder.sign_off
         known = lot is not None and signed is not None
@@ -103,9 +105,7 @@ class SheetView(QWidget):
         self.lot_number.setText(self.tr("Lot {number}").format(number=lot.lot_number))
         told = [lot.product, self.tr("weighed in {day}").format(day=day_text(signed.at.date()))]
         if marks:
-            told.append(
-                self.tr("line {marks} down the wall").format(marks=marks_words(marks, scoops, system))
-            )
+            told.append(self.tr("line down the wall: {marks}").format(marks=marks_words(marks, scoops, system)))
         self.lot_words.setText(", ".join(text for text in told if text))
 
     def show_changes(self, farm: Farm, title: str, found: Sequence[Changed], outdated: str) -> None:
@@ -121,8 +121,20 @@ class SheetView(QWidget):
             lines.append(more.format(count=len(found) - MOST_CHANGES))
         if outdated:
             lines.append(outdated)
+        self._change_lines = lines
         for text in lines:
             self._changes.addWidget(label(text))
+
+    def changes_text(self) -> str:
+        """What the card says of changes; blank while it is hidden."""
+        if self._changes_card.isHidden():
+            return ""
+        return "\n".join([self._changes_title.text(), *self._change_lines])
+
+    def today_line(self) -> SheetLine | None:
+        """Today's row of the table shown."""
+        sheet = self._chosen()
+        return sheet.today_line if sheet else None
 
     def _change_text(self, farm: Farm, change: Changed) -> str:
         before, now = change.before, change.now
@@ -133,9 +145,7 @@ class SheetView(QWidget):
             text = self.tr("{name}, {calves} calves: {now}, as before")
             return text.format(name=name, calves=now.calves, now=scoops_text(now, to))
         text = self.tr("{name}, {calves} calves: {before}  →  {now}")
-        return text.format(
-            name=name, calves=now.calves, before=scoops_text(before, to), now=scoops_text(now, to)
-        )
+        return text.format(name=name, calves=now.calves, before=scoops_text(before, to), now=scoops_text(now, to))
 
     def _want_weigh_in(self) -> None:
         self.weigh_in_wanted.emit()
@@ -169,14 +179,14 @@ class SheetView(QWidget):
         self._changes_title = label("", "heading")
         self._changes = QVBoxLayout()
         self._changes.setSpacing(SPACE // 2)
-        seen = button(self.tr("&I have seen this"), self._see_changes)
+        self.seen = button(self.tr("&I have seen this"), self._see_changes)
         told = QVBoxLayout()
         told.setSpacing(SPACE // 2)
         told.addWidget(self._changes_title)
         told.addLayout(self._changes)
         line = row(told, spacing=2 * SPACE)
         line.setStretch(0, 1)
-        line.addWidget(seen, 0, Qt.AlignmentFlag.AlignVCenter)
+        line.addWidget(self.seen, 0, Qt.AlignmentFlag.AlignVCenter)
         made = card(line, tone="warn")
         made.hide()
         return made
@@ -189,11 +199,10 @@ class SheetView(QWidget):
         table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         table.setShowGrid(False)
         table.setAlternatingRowColors(True)
-        table.setWordWrap(False)
+        table.setWordWrap(True)
         table.setTabKeyNavigation(False)
         table.setMinimumHeight(TABLE_HEIGHT)
         table.verticalHeader().hide()
-        table.verticalHeader().setDefaultSectionSize(34)
         header.setHighlightSections(False)
         header.setResizeContentsPrecision(0)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
@@ -229,12 +238,12 @@ class SheetView(QWidget):
         self._tell_words(sheet)
         if sheet is None:
             return
+        several = len({way.scoop_id for way in sheet.ways}) > 1
+        self.table.verticalHeader().setDefaultSectionSize(TWO_LINES if several else ONE_LINE)
         self.table.setColumnHidden(Column.SCOOPFULS, not sheet.ways)
         self.table.setColumnHidden(Column.ERROR, not sheet.ways)
         self.table.setColumnHidden(Column.BATCHES, sheet.table.vessel is None)
-        self._stretch(
-            Column.SCOOPFULS if sheet.ways else Column.BATCHES if sheet.table.vessel else Column.POWDER
-        )
+        self._stretch(Column.SCOOPFULS if sheet.ways else Column.BATCHES if sheet.table.vessel else Column.POWDER)
         if sheet.today_row is not None:
             at = self.model.index(sheet.today_row, 0, QModelIndex())
             self.table.scrollTo(at, QAbstractItemView.ScrollHint.PositionAtCenter)
@@ -258,9 +267,7 @@ class SheetView(QWidget):
         """One column takes what room is left."""
         header = self.table.horizontalHeader()
         for column in (Column.POWDER, Column.SCOOPFULS, Column.BATCHES):
-            how = (
-                QHeaderView.ResizeMode.Stretch if column is wide else QHeaderView.ResizeMode.ResizeToContents
-            )
+            how = QHeaderView.ResizeMode.Stretch if column is wide else QHeaderView.ResizeMode.ResizeToContents
             header.setSectionResizeMode(column, how)
 
     def _tell_water(self, sheet: PlanSheet) -> None:

@@ -177,9 +177,7 @@ class TablesPage(Page):
             told = self.tr("Lot {new} was weighed in anew on {day}. Scoopfuls before → now:")
         else:
             told = self.tr("Lot {new} took the place of lot {old} on {day}. Scoopfuls before → now:")
-        title = told.format(
-            new=powder.lot.lot_number, old=before.lot.lot_number, day=day_text(signed.at.date())
-        )
+        title = told.format(new=powder.lot.lot_number, old=before.lot.lot_number, day=day_text(signed.at.date()))
         self.view.show_changes(farm, title if found else "", found, self._outdated(now))
 
     def _settled(self, now: Standing) -> bool:
@@ -193,9 +191,9 @@ class TablesPage(Page):
         if not sheets:
             return ""
         numbers = ", ".join(str(sheet.number) for sheet in sheets)
-        return self.tr(
-            "Outdated on the wall: chart no. {numbers}. Print it anew and take the old one down."
-        ).format(numbers=numbers)
+        return self.tr("Outdated on the wall: chart no. {numbers}. Print it anew and take the old one down.").format(
+            numbers=numbers
+        )
 
     @property
     def _dirty(self) -> bool:

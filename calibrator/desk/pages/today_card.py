@@ -13,7 +13,7 @@ from calibrator.desk.sheets import GroupSheet, SheetLine
 from calibrator.desk.table_words import (
     Telling,
     each_text,
-    error_text,
+    error_words,
     powder_text,
     scoops_text,
     telling,
@@ -25,6 +25,7 @@ from calibrator.desk.widgets.count_field import CountField
 from calibrator.model import PlanGroup
 
 NUMBER_SCALE = 2.0
+NAME_WIDTH = 148
 
 
 class CalvesField(CountField):
@@ -34,7 +35,7 @@ class CalvesField(CountField):
         super().__init__()
         self.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.setFont(ui_font(NUMBER_SCALE, QFont.Weight.Bold))
-        self.setFixedWidth(132)
+        self.setFixedWidth(NAME_WIDTH)
 
 
 class Figure(QWidget):
@@ -76,12 +77,13 @@ class TodayRow(QWidget):
         self.calves.set_count(group.calves)
         self.calves.counted.connect(self._typed)
         self.calves.editingFinished.connect(self.finished)
-        self._caption = label("", wrap=False)
+        self._caption = label("")
+        self._caption.setFixedWidth(NAME_WIDTH)
         self._caption.setBuddy(self.calves)
         self._name(group, alone)
         self.water, self.powder = Figure(self.tr("Water")), Figure(self.tr("Powder by weight"))
         self.scoops = Figure(self.tr("Scoopfuls"))
-        self._vessel = label("", tone="warn")
+        self.vessel = label("", tone="warn")
         self._lay_out()
 
     def tell(self, sheet: GroupSheet) -> None:
@@ -90,7 +92,7 @@ class TodayRow(QWidget):
         if line is None:
             for figure in (self.water, self.powder, self.scoops):
                 figure.tell("–")
-            self._vessel.hide()
+            self.vessel.hide()
             return
         self.water.tell(each_text(line, water_text(line.batch.mix.water_ml, to)))
         self.powder.tell(each_text(line, powder_text(line.batch.mix.powder_g, to)))
@@ -99,18 +101,18 @@ class TodayRow(QWidget):
         elif line.scoops is None:
             self.scoops.tell(scoops_text(line, to), self.tr("no count comes near enough"))
         else:
-            self.scoops.tell(scoops_text(line, to), error_text(line.scoops, to))
+            self.scoops.tell(scoops_text(line, to), error_words(line.scoops, to))
         self._tell_vessel(sheet, line, to)
 
     def _tell_vessel(self, sheet: GroupSheet, line: SheetLine, to: Telling) -> None:
         vessel = sheet.table.vessel
-        self._vessel.setVisible(vessel is not None and not line.fits)
+        self.vessel.setVisible(vessel is not None and not line.fits)
         if vessel is None:
             return
         if line.fits:
             self.water.say(self.tr("fits the {vessel}").format(vessel=vessel.name))
         else:
-            self._vessel.setText(vessel_text(line, vessel.name, to))
+            self.vessel.setText(vessel_text(line, vessel.name, to))
 
     def _name(self, group: PlanGroup, alone: bool) -> None:
         if alone:
@@ -118,11 +120,7 @@ class TodayRow(QWidget):
         else:
             name = group.name.replace("&", "&&") or self.tr("Group")
             self._caption.setText(f"&{self._number + 1}  {name}")
-        told = (
-            self.tr("Calves today, {group}").format(group=group.name)
-            if group.name
-            else self.tr("Calves today")
-        )
+        told = self.tr("Calves today, {group}").format(group=group.name) if group.name else self.tr("Calves today")
         self.calves.setAccessibleName(told)
 
     def _typed(self, calves: int) -> None:
@@ -135,12 +133,10 @@ class TodayRow(QWidget):
         grid.setVerticalSpacing(SPACE // 2)
         grid.addWidget(self._caption, 0, 0, Qt.AlignmentFlag.AlignTop)
         grid.addWidget(self.calves, 1, 0, Qt.AlignmentFlag.AlignTop)
-        for column, (figure, stretch) in enumerate(
-            ((self.water, 3), (self.powder, 3), (self.scoops, 5)), start=1
-        ):
+        for column, (figure, stretch) in enumerate(((self.water, 3), (self.powder, 3), (self.scoops, 5)), start=1):
             grid.addWidget(figure, 0, column, 2, 1)
             grid.setColumnStretch(column, stretch)
-        grid.addWidget(self._vessel, 2, 0, 1, 4)
+        grid.addWidget(self.vessel, 2, 0, 1, 4)
 
 
 class TodayCard(QFrame):

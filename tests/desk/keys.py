@@ -1,0 +1,39 @@
+"""What can be reached by keyboard on a page that is shown."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QAbstractButton, QLabel, QTabBar, QWidget
+
+RAIL = "TLWBES"  # what the window's rail of pages takes
+
+
+def mnemonics(page: QWidget) -> list[str]:
+    """The Alt letters in force, twice where two want the same."""
+    return [text[text.index("&") + 1].upper() for text in _texts(page) if "&" in text.replace("&&", "")]
+
+
+def _texts(page: QWidget) -> Iterator[str]:
+    for widget in page.findChildren(QWidget):
+        if not widget.isVisible():
+            continue
+        if isinstance(widget, QAbstractButton) or (isinstance(widget, QLabel) and widget.buddy()):
+            yield widget.text()
+        if isinstance(widget, QTabBar):
+            yield from (widget.tabText(place) for place in range(widget.count()))
+
+
+def nameless(page: QWidget) -> list[str]:
+    """Widgets that take the focus and that a screen reader could not name."""
+    return [
+        type(widget).__name__
+        for widget in page.findChildren(QWidget)
+        if widget.isVisible() and widget.focusPolicy() & Qt.FocusPolicy.TabFocus and not _name(widget)
+    ]
+
+
+def _name(widget: QWidget) -> str:
+    text = widget.text() if isinstance(widget, QAbstractButton) else ""
+    return widget.accessibleName() or text

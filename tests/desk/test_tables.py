@@ -1,0 +1,294 @@
+"""The page of batch tables: typing today's count, what it takes, what another lot changes.
+
+Weights and volumes here are plain multiples: 109 calves at 2 qt of water and 10 oz of powder each.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+import pytest
+from conftest import Answers, at_noon
+from herd import OZ_G, QT_ML, TEN_ON_TWO, Herd, group
+from keys import RAIL, mnemonics, nameless
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
+from pytestqt.modeltest import ModelTester
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.pages.batch_model import BatchModel, Column
+from calibrator.desk.pages.tables import TablesPage
+from calibrator.desk.theme import Theme
+from calibrator.model import Plan, PrintKind, UnitSystem, VolumeMeans
+from calibrator.records import Records
+
+TEN_OZ_LEVEL = 10 * OZ_G / 665.9  # the density at which the red scoop holds ten ounces
+
+
+@pytest.fixture
+def herd(records: Records) -> Herd:
+    return Herd(records)
+
+
+@pytest.fixture
+def shown(qapp: QApplication, qtbot: QtBot, herd: Herd, answers: Answers) -> Callable[[], TablesPage]:
+    """Brings the page up over what the herd's records hold by then."""
+    if qapp.property("tokens") is None:
+        Theme(qapp)
+
+    def show() -> TablesPage:
+        desk = Desk(herd.records, answers, clock=at_noon)
+        page = TablesPage(desk)
+        desk.changed.connect(page.reload)
+        qtbot.addWidget(page)
+        page.resize(828, 700)
+        page.reload()
+        page.show()
+        page.activateWindow()
+        qtbot.waitUntil(page.isActiveWindow)
+        return page
+
+    return show
+
+
+def cells(page: TablesPage, calves: str) -> dict[Column, str]:
+    model = page.view.model
+    rows = [r for r in range(model.rowCount()) if model.data(model.index(r, Column.CALVES)) == calves]
+    return {column: model.data(model.index(rows[0], column)) for column in Column}
+
+
+def today(page: TablesPage, number: int = 0) -> tuple[str, str, str]:
+    row = page.view.today.rows[number]
+    return row.water.value.text(), row.powder.value.text(), row.scoops.value.text()
+
+
+def test_the_table_is_there_for_every_count_with_todays_stressed(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.plan()
+    page = shown()
+    assert cells(page, "109")[Column.WATER] == "54 gal 2 qt"
+    assert cells(page, "109")[Column.POWDER] == "68 lb 2.0 oz"
+    assert cells(page, "120")[Column.POWDER] == "75 lb 0.0 oz"
+    model = page.view.model
+    at = model.index(model.today_row or 0, Column.CALVES)
+    assert model.data(at, Qt.ItemDataRole.FontRole).bold()
+    assert model.data(at, Qt.ItemDataRole.AccessibleTextRole) == "109, today"
+    assert "Lot 25-1103C" in page.view.lot_number.text()
+    assert page.view.only_this.isVisible()
+
+
+def test_each_digit_typed_changes_the_figures_at_once(
+    shown: Callable[[], TablesPage], herd: Herd, qtbot: QtBot
+) -> None:
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    plan = herd.plan()
+    page = shown()
+    field = page.view.today.rows[0].calves
+    field.setFocus(Qt.FocusReason.TabFocusReason)
+    qtbot.keyClicks(field, "1")
+    assert today(page) == ("2 qt", "10.0 oz", "1 level")
+    qtbot.keyClicks(field, "1")
+    assert today(page) == ("5 gal 2 qt", "6 lb 14.0 oz", "11 level")
+    qtbot.keyClicks(field, "1")
+    assert today(page)[:2] == ("55 gal 2 qt", "69 lb 6.0 oz")
+    assert herd.records.find(Plan, plan.id).groups[0].calves == 109
+    qtbot.keyClick(field, Qt.Key.Key_Return)
+    assert herd.records.find(Plan, plan.id).groups[0].calves == 111
+    assert page.view.today.rows[0].calves is field
+    assert cells(page, "111")[Column.WATER] == "55 gal 2 qt"
+
+
+def test_arrow_keys_count_up_and_leaving_keeps_the_count(
+    shown: Callable[[], TablesPage], herd: Herd, qtbot: QtBot
+) -> None:
+    plan = herd.plan()
+    page = shown()
+    field = page.view.today.rows[0].calves
+    qtbot.keyClick(field, Qt.Key.Key_Up)
+    qtbot.keyClick(field, Qt.Key.Key_Up)
+    assert field.text() == "111"
+    assert page.leave()
+    assert herd.records.find(Plan, plan.id).groups[0].calves == 111
+
+
+def test_an_emptied_field_shows_no_figures_and_letters_do_not_enter(
+    shown: Callable[[], TablesPage], herd: Herd, qtbot: QtBot
+) -> None:
+    herd.plan()
+    page = shown()
+    field = page.view.today.rows[0].calves
+    field.setFocus(Qt.FocusReason.TabFocusReason)
+    qtbot.keyClick(field, Qt.Key.Key_Backspace)
+    assert today(page)[0] == "–"
+    qtbot.keyClicks(field, "x-1.5")
+    assert field.text() == "15"
+    assert today(page)[0] == "7 gal 2 qt"
+
+
+def test_without_a_signed_off_lot_it_goes_by_weight_and_says_what_to_do(
+    shown: Callable[[], TablesPage], herd: Herd, qtbot: QtBot
+) -> None:
+    herd.plan()
+    page = shown()
+    assert page.view.table.isColumnHidden(Column.SCOOPFULS)
+    assert cells(page, "109")[Column.POWDER] == "68 lb 2.0 oz"
+    assert "by weight only" in page.view.no_lot.text()
+    assert page.view.no_lot.isVisible()
+    with qtbot.waitSignal(page.desk.go_to) as went:
+        page.view.weigh.click()
+    assert went.args == ["weigh_in", ""]
+
+
+def test_another_lot_changes_every_plan_and_says_what_changed(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.plan("Morning milk", group(10))
+    herd.plan("Night milk", group(4, "Old & strong"))
+    page = shown()
+    assert not page.view.changes_text()
+    herd.sign("25-1204A", 2 * TEN_OZ_LEVEL)
+    page.desk.changed.emit()
+    title, morning, night = page.view.changes_text().split("\n")
+    assert "25-1204A" in title
+    assert "25-1103C" in title
+    assert morning == "Morning milk, 10 calves: 10 level  →  5 level"
+    assert night == "Night milk, Old & strong, 4 calves: 4 level  →  2 level"
+    assert "Lot 25-1204A" in page.view.lot_number.text()
+    page.view.seen.click()
+    assert not page.view.changes_text()
+
+
+def test_changes_go_once_every_chart_is_printed_anew(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    old = herd.sign("25-1103C", TEN_OZ_LEVEL)
+    plan = herd.plan("Morning milk", group(10))
+    herd.print(PrintKind.WALL_CHART, old, plan_id=plan.id)
+    new = herd.sign("25-1204A", 2 * TEN_OZ_LEVEL)
+    page = shown()
+    assert "chart no. 1" in page.view.changes_text()
+    herd.print(PrintKind.WALL_CHART, new, plan_id=plan.id)
+    page.reload()
+    assert not page.view.changes_text()
+
+
+def test_a_batch_that_would_run_over_is_split_and_says_by_how_much(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    """5 gal of water with 100 oz of powder runs over a 5-gallon pail (common practice, no source)."""
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    pail = herd.vessel("Pail", 5.0)
+    herd.plan("Pails", group(10), vessel_id=pail.id, count_from=7, count_to=10)
+    page = shown()
+    assert today(page) == ("2 × 2 gal 2 qt", "2 × 50.0 oz", "2 × 5 level")
+    assert "run over by" in page.view.today.rows[0].vessel.text()
+    assert cells(page, "8")[Column.BATCHES] == "1"
+
+
+def test_groups_of_one_rate_have_a_table_together(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    herd.plan("Morning milk", group(12, "Young"), group(23, "Old"), count_from=0, count_to=0)
+    page = shown()
+    names = [page.view.tabs.tabText(place) for place in range(page.view.tabs.count())]
+    assert names == ["Young", "Old", "All together"]
+    page.view.tabs.setCurrentIndex(2)
+    assert cells(page, "35")[Column.WATER] == "17 gal 2 qt"
+    assert today(page, 1)[0] == "11 gal 2 qt"
+
+
+def test_groups_of_different_rates_have_none(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    weak = replace(TEN_ON_TWO, powder_mass_g=8 * OZ_G)
+    herd.plan("Morning milk", group(12, "Young", weak), group(23, "Old"))
+    page = shown()
+    assert page.view.tabs.count() == 2
+    assert today(page)[1] == "6 lb 0.0 oz"
+
+
+def test_the_basis_is_named_and_the_osmolality_is_an_estimate(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    """10 oz on 2 qt of water is about 13 % solids (common practice, no source)."""
+    herd.plan("Morning milk", group(109, means=VolumeMeans.FINISHED_MIX))
+    page = shown()
+    words = page.view.words.text()
+    assert "2 qt of finished mix for each calf; 10.0 oz of powder on 2 qt of water" in words
+    assert "13.1 % solids as mixed" in words
+    assert "an estimate" in words
+
+
+def test_metric_by_the_farms_switch(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    herd.plan("Morning milk", replace(group(100), volume_ml=2000.0))
+    page = shown()
+    page.desk.attempt(lambda: herd.records.keep(replace(herd.farm, units=UnitSystem.METRIC)))
+    assert today(page)[0] == "200.0 L"
+
+
+def test_scalding_water_brings_a_caution(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    plan = herd.plan(water_temperature_c=(120 - 32) / 1.8)
+    page = shown()
+    assert "scald" in page.view.scald.text()
+    assert page.view.scald.isVisible()
+    page.desk.attempt(lambda: herd.records.keep(replace(plan, water_temperature_c=43.0)))
+    assert not page.view.scald.isVisible()
+
+
+def test_a_plan_of_the_impossible_says_so(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    herd.plan("Odd", group(5, rate=replace(TEN_ON_TWO, volume_ml=0.0)))
+    page = shown()
+    assert page.view.trouble.isVisible()
+    assert "water" in page.view.trouble.text()
+
+
+def test_plans_are_chosen_from_the_list_and_a_new_one_begun(
+    shown: Callable[[], TablesPage], herd: Herd, qtbot: QtBot
+) -> None:
+    herd.plan("Morning milk")
+    night = herd.plan("Night milk", group(40))
+    page = shown()
+    qtbot.keyClick(page.plans, Qt.Key.Key_Down)
+    assert page.view.today.rows[0].calves.text() == "40"
+    assert page.plans.currentData() == night.id
+    page.new.click()
+    assert page.form.isVisible()
+
+
+def test_an_empty_store_offers_the_first_plan(shown: Callable[[], TablesPage]) -> None:
+    page = shown()
+    assert not page.view.isVisible()
+    page.open("new")
+    assert page.form.isVisible()
+
+
+def test_keys_are_unique_and_every_field_has_a_name(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.sign("25-1204A", 2 * TEN_OZ_LEVEL)
+    herd.plan("Morning milk", group(12, "Young"), group(23, "Old"))
+    page = shown()
+    taken = [*mnemonics(page), *RAIL]
+    assert len(taken) == len(set(taken))
+    assert not nameless(page)
+
+
+@pytest.mark.parametrize("lots", [0, 1])
+def test_the_model_keeps_its_promises(
+    shown: Callable[[], TablesPage], herd: Herd, qtmodeltester: ModelTester, lots: int
+) -> None:
+    for number in range(lots):
+        herd.sign(f"lot {number}", TEN_OZ_LEVEL)
+    herd.plan()
+    page = shown()
+    model: BatchModel = page.view.model
+    assert model.rowCount() == 12
+    qtmodeltester.check(model)
+
+
+def test_typing_emits_changes_without_a_reset(shown: Callable[[], TablesPage], herd: Herd, qtbot: QtBot) -> None:
+    herd.plan("Morning milk", group(109), counts=(108, 110))
+    page = shown()
+    with qtbot.assertNotEmitted(page.view.model.modelReset):
+        qtbot.keyClick(page.view.today.rows[0].calves, Qt.Key.Key_Up)
+    assert page.view.model.data(page.view.model.index(page.view.model.today_row or 0, 0)) == "110"
+
+
+def test_calves_fed_by_finished_mix_get_less_water(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    """Powder takes room: 2 qt of finished mix hold less than 2 qt of water."""
+    herd.plan("Morning milk", group(100, means=VolumeMeans.FINISHED_MIX))
+    page = shown()
+    line = page.view.today_line()
+    assert line is not None
+    assert line.batch.mix.volume_ml == pytest.approx(200 * QT_ML, rel=0.002)
+    assert line.batch.mix.water_ml < 190 * QT_ML
