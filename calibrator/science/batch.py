@@ -41,9 +41,7 @@ def _joined(a: Mix, b: Mix) -> Mix:
     return scaled(a, (a.water_g + b.water_g) / a.water_g)
 
 
-def mix_per_calf(
-    group: PlanGroup, powder: Powder, water_temperature_c: float, allowance_share: float = 0.0
-) -> Mix:
+def mix_per_calf(group: PlanGroup, powder: Powder, water_temperature_c: float, allowance_share: float = 0.0) -> Mix:
     """One calf's feeding, with the allowance for hoses and pails on top (0 … 100 %).
 
     The group's volume is finished mix or water, as it says. Raises CannotCompute for impossible input.
@@ -200,9 +198,7 @@ def table(
     if max(counts, default=1) > MOST_CALVES:
         raise CannotCompute("A table goes up to 1,000,000 calves.")
     calves = np.asarray(counts, dtype=np.int64)
-    return BatchTable(
-        per_calf, calves, vessel, fewest_batches(calves.astype(np.float64) * per_calf.volume_ml, vessel)
-    )
+    return BatchTable(per_calf, calves, vessel, fewest_batches(calves.astype(np.float64) * per_calf.volume_ml, vessel))
 
 
 def counts_of(plan: Plan) -> list[int]:
@@ -246,9 +242,7 @@ def rounded(
     left. A step of 0 leaves a figure as it is. Raises CannotCompute for negative steps or no water left.
     """
     water = _to_step(mix.water_ml, not_negative(water_step_ml, "The step of the water"))
-    powder_g = _to_step(
-        mix.powder_g * water / mix.water_ml, not_negative(powder_step_g, "The step of the scale")
-    )
+    powder_g = _to_step(mix.powder_g * water / mix.water_ml, not_negative(powder_step_g, "The step of the scale"))
     made = mix_of(water, powder_g, powder, water_temperature_c)
     return Rounded(made, made.ratio / mix.ratio - 1 if mix.ratio else 0.0)
 

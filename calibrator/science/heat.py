@@ -96,9 +96,7 @@ def mix_temperature_c(
 
 
 def _stored(temperature_c: float) -> float:
-    return between(
-        temperature_c, -30.0, 60.0, "The temperature of the powder", "−22 and 140 °F (−30 and 60 °C)"
-    )
+    return between(temperature_c, -30.0, 60.0, "The temperature of the powder", "−22 and 140 °F (−30 and 60 °C)")
 
 
 def _taken_by_powder(wanted: float, powder_g: float, composition: Composition, stored: float) -> float:
@@ -169,8 +167,6 @@ def cooling(first_c: float, second_c: float, minutes_between: float, room_c: flo
     """
     positive(minutes_between, "The time between the readings")
     if not finite(room_c, "The room") < finite(second_c, "The reading") < finite(first_c, "The reading"):
-        raise CannotCompute(
-            "The second reading must be cooler than the first and still warmer than the room."
-        )
+        raise CannotCompute("The second reading must be cooler than the first and still warmer than the room.")
     rate = math.log((first_c - room_c) / (second_c - room_c)) / minutes_between
     return Cooling(rate, room_c)

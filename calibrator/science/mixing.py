@@ -94,9 +94,7 @@ def rate_in(
     water_density = density_g_per_ml(water_temperature_c)
     match basis:
         case RateBasis.ON_WATER:
-            return MixingRate(
-                basis=basis, powder_mass_g=ratio * volume_ml * water_density, volume_ml=volume_ml
-            )
+            return MixingRate(basis=basis, powder_mass_g=ratio * volume_ml * water_density, volume_ml=volume_ml)
         case RateBasis.MADE_UP | RateBasis.PER_FINISHED:
             per_water = ratio * water_density
             powder_g = volume_ml * per_water / (1 + per_water * powder.specific_volume_ml_per_g)
@@ -169,6 +167,4 @@ def mix_to_volume(volume_ml: float, ratio: float, powder: Powder, water_temperat
 def mix_of(water_ml: float, powder_g: float, powder: Powder, water_temperature_c: float) -> Mix:
     """The mix that a volume of water and a weight of powder make; otherwise as `mix_on_water`."""
     water_g = positive(water_ml, "The volume of water") * density_g_per_ml(water_temperature_c)
-    return mix_on_water(
-        water_ml, not_negative(powder_g, "The weight of powder") / water_g, powder, water_temperature_c
-    )
+    return mix_on_water(water_ml, not_negative(powder_g, "The weight of powder") / water_g, powder, water_temperature_c)

@@ -61,9 +61,7 @@ def daily_supply(powder_g_per_day: float, composition: Composition) -> DailySupp
     )
 
 
-def group_supply(
-    group: PlanGroup, composition: Composition, powder: Powder, water_temperature_c: float
-) -> DailySupply:
+def group_supply(group: PlanGroup, composition: Composition, powder: Powder, water_temperature_c: float) -> DailySupply:
     """What one calf of a group gets in a day; the allowance for hoses and pails is not fed, so not counted.
 
     Raises CannotCompute for an impossible group, see `batch.mix_per_calf`.

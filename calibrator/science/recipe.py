@@ -41,9 +41,7 @@ def osmoles_from_solutes(masses_g: Mapping[Solute, float], other_g: float = 0.0)
     Real solutions stay a few percent below. Raises CannotCompute for negative weights or nothing at all.
     """
     known = [not_negative(mass, "The weight of each ingredient") for mass in masses_g.values()]
-    total = positive(
-        sum(known) + not_negative(other_g, "The weight of the rest"), "The weight of the product"
-    )
+    total = positive(sum(known) + not_negative(other_g, "The weight of the rest"), "The weight of the product")
     return sum(s.mosmol_per_g * mass for s, mass in zip(masses_g, known, strict=True)) / total
 
 
@@ -80,9 +78,7 @@ def _blend(powders: Sequence[Powder], shares: Sequence[float]) -> Powder:
     )
 
 
-def recipe(
-    rate: MixingRate, powder: Powder, additives: Sequence[Additive], water_temperature_c: float
-) -> Recipe:
+def recipe(rate: MixingRate, powder: Powder, additives: Sequence[Additive], water_temperature_c: float) -> Recipe:
     """The powder's rate and each additive's own rate, all counted on the same water (0–100 °C).
 
     Masses, volumes and osmoles add up; uncertainties of osmoles add up too, as for estimates that err

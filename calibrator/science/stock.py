@@ -28,9 +28,7 @@ def stock(packages: float, package_mass_g: float, fed_g: float, daily_g: float, 
 
     Raises CannotCompute for negative figures, packages without weight, and more fed than there was.
     """
-    bought = not_negative(packages, "The number of packages") * positive(
-        package_mass_g, "The weight of a package"
-    )
+    bought = not_negative(packages, "The number of packages") * positive(package_mass_g, "The weight of a package")
     left = bought - not_negative(fed_g, "The powder fed so far")
     if left < -1e-9 * bought:
         raise CannotCompute("More powder was fed than came: count the bags that are left.")

@@ -77,9 +77,7 @@ def struck_volume(
     volume = volume_ml(_mean(masses), temperature_c)
     pouring = pouring_u * volume_per_gram_weighed(temperature_c)
     systematic = [
-        not_negative(temperature_u_c, "The doubt in the temperature")
-        * _density_slope(temperature_c)
-        * volume,
+        not_negative(temperature_u_c, "The doubt in the temperature") * _density_slope(temperature_c) * volume,
         _PLASTIC_EXPANSION_PER_C * abs(temperature_c - _REFERENCE_C) / math.sqrt(3.0) * volume,
     ]
     if shape is not None:

@@ -48,9 +48,7 @@ def density_g_per_ml(temperature_c: float) -> float:
     return kg_per_m3 / 1000.0
 
 
-def air_density_g_per_ml(
-    temperature_c: float, pressure_hpa: float = 1013.25, humidity_pct: float = 50.0
-) -> float:
+def air_density_g_per_ml(temperature_c: float, pressure_hpa: float = 1013.25, humidity_pct: float = 50.0) -> float:
     """Density of moist air, g/mL, for farms high above the sea: 600–1100 hPa, 0–40 °C, 0–100 % humidity.
 
     The approximate CIPM formula of OIML R 111-1, E.3, good to a few parts in ten thousand in its own range.

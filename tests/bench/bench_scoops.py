@@ -24,9 +24,7 @@ SAMPLE = range(50, 2001, 50)
 FRAME_MS = 1000.0 / 120.0
 POWDER = mixing.powder_from(Composition())
 RATE = MixingRate(basis=RateBasis.ON_WATER, powder_mass_g=10 * OUNCE_G, volume_ml=2 * QUART_ML)
-GROUP = PlanGroup(
-    name="all", calves=109, volume_ml=2 * QUART_ML, volume_means=VolumeMeans.FINISHED_MIX, rate=RATE
-)
+GROUP = PlanGroup(name="all", calves=109, volume_ml=2 * QUART_ML, volume_means=VolumeMeans.FINISHED_MIX, rate=RATE)
 PLAN = Plan(id="p", farm_id="f", name="bench", groups=(GROUP,))
 CART = Vessel(id="c", farm_id="f", name="cart", rim_volume_ml=60 * 4 * QUART_ML)
 WAYS = [

@@ -17,9 +17,7 @@ lawful = settings(deadline=None, max_examples=60)
 OUNCE_G, QUART_ML = 28.349523125, 946.352946
 POWDER = mixing.powder_from(Composition())
 TEN_ON_TWO = MixingRate(basis=RateBasis.ON_WATER, powder_mass_g=10 * OUNCE_G, volume_ml=2 * QUART_ML)
-GROUP = PlanGroup(
-    name="hutches", calves=109, volume_ml=2 * QUART_ML, volume_means=VolumeMeans.WATER, rate=TEN_ON_TWO
-)
+GROUP = PlanGroup(name="hutches", calves=109, volume_ml=2 * QUART_ML, volume_means=VolumeMeans.WATER, rate=TEN_ON_TWO)
 PLAN = Plan(id="p", farm_id="f", name="morning", groups=(GROUP,))
 CART = Vessel(id="c", farm_id="f", name="cart", rim_volume_ml=50 * 4 * QUART_ML, usable_share=0.9)
 
@@ -191,9 +189,7 @@ def test_rounding_the_water_first_leaves_only_the_scales_step() -> None:
 
 def test_rounding_plain_water_and_rounding_it_away() -> None:
     nothing = mixing.mix_on_water(1000.0, 0.0, POWDER, 43.0)
-    assert (
-        batch.rounded(nothing, POWDER, 43.0, water_step_ml=10.0, powder_step_g=1.0).ratio_error_share == 0.0
-    )
+    assert batch.rounded(nothing, POWDER, 43.0, water_step_ml=10.0, powder_step_g=1.0).ratio_error_share == 0.0
     with pytest.raises(CannotCompute, match="water"):
         batch.rounded(nothing, POWDER, 43.0, water_step_ml=1e5, powder_step_g=1.0)
     with pytest.raises(CannotCompute, match="step of the scale"):

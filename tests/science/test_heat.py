@@ -21,9 +21,7 @@ POWDER = Composition()
 def test_the_drawn_water_lands_the_mix(wanted: float, water: float, ratio: float, stored: float) -> None:
     draw = heat.water_to_draw_c(wanted, water, ratio * water, POWDER, stored)
     assert draw >= wanted
-    assert heat.mix_temperature_c(draw, water, ratio * water, POWDER, stored) == pytest.approx(
-        wanted, abs=1e-6
-    )
+    assert heat.mix_temperature_c(draw, water, ratio * water, POWDER, stored) == pytest.approx(wanted, abs=1e-6)
 
 
 def test_powder_as_warm_as_the_mix_changes_nothing() -> None:

@@ -1,0 +1,74 @@
+"""Scoopfuls of known weight: what so many of them weigh together, and how far that may be off."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from calibrator.model import FillWay
+from calibrator.science.guard import positive
+
+MOST_COUNTABLE = 24
+PART_FILL_SD_SHARE = 0.05
+"""A half or a quarter by eye spreads by this share of the whole scoop: common practice, no source."""
+
+_NORMAL_95 = 1.959963984540054
+
+
+@dataclass(frozen=True)
+class ScoopWay:
+    """One kind of fill: a scoop, how it is filled, what one scoopful weighs.
+
+    `u_mean_g` is the standard uncertainty of that weight for this lot, `fill_sd_g` the spread of single
+    scoopfuls around it.
+    """
+
+    scoop_id: str
+    name: str
+    way: FillWay
+    mass_g: float
+    u_mean_g: float = 0.0
+    fill_sd_g: float = 0.0
+
+
+@dataclass(frozen=True)
+class ScoopCount:
+    """Scoopfuls of each kind and what they weigh together.
+
+    `parts` pairs a way with how many (3.5 is three and a half); `scoopfuls` counts fills, a part fill as one.
+    `error_g` is total − target: the rounding. `spread_95_g` is the half-width at 95 % of what so many
+    scoopfuls weigh: their own spread and the doubt in the lot's mean.
+    """
+
+    parts: tuple[tuple[ScoopWay, float], ...]
+    scoopfuls: int
+    total_g: float
+    error_g: float
+    error_share: float
+    spread_95_g: float
+
+    @property
+    def countable(self) -> bool:
+        """Few enough to be counted without losing track."""
+        return self.scoopfuls <= MOST_COUNTABLE
+
+
+def spread_95_g(parts: Sequence[tuple[ScoopWay, float]]) -> float:
+    """Half-width at 95 % of the weight of these scoopfuls, g, normal.
+
+    Single fills vary independently (their variances add); the means of a lot err together (they add as
+    they are). A part fill adds 5 % of its whole scoop, by eye.
+    """
+    whole = sum(n * way.fill_sd_g**2 for way, n in parts)
+    by_eye = sum((PART_FILL_SD_SHARE * way.mass_g) ** 2 for way, n in parts if n != math.floor(n))
+    together = sum(n * way.u_mean_g for way, n in parts)
+    return _NORMAL_95 * math.sqrt(whole + by_eye + together**2)
+
+
+def scoop_count(parts: Sequence[tuple[ScoopWay, float]], target_g: float) -> ScoopCount:
+    """These scoopfuls beside a target weight. Raises CannotCompute unless the target is above zero."""
+    target = positive(target_g, "The weight of powder")
+    total = sum(n * way.mass_g for way, n in parts)
+    fills = sum(math.ceil(n) for _, n in parts)
+    return ScoopCount(tuple(parts), fills, total, total - target, total / target - 1, spread_95_g(parts))
