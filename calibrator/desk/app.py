@@ -5,9 +5,10 @@ from __future__ import annotations
 import logging
 import sys
 import traceback
+from logging.handlers import RotatingFileHandler
 from types import TracebackType
 
-from PySide6.QtCore import QCoreApplication
+from PySide6.QtCore import QCoreApplication, QTimer
 from PySide6.QtWidgets import QApplication
 
 from calibrator import __version__
@@ -16,8 +17,10 @@ from calibrator.desk.context import Desk
 from calibrator.desk.theme import Theme
 from calibrator.desk.window import Window
 from calibrator.records import Records, RecordsError, RecordsLocked
+from calibrator.records.paths import data_folder
 
 log = logging.getLogger("calibrator")
+BACKUP_AFTER_MS = 2000
 
 
 def make_application(arguments: list[str]) -> QApplication:
@@ -32,6 +35,7 @@ def make_application(arguments: list[str]) -> QApplication:
 def run(url: str, *, records: Records | None = None) -> int:
     """Open the desk on a store and stay until the window is closed. Returns the exit code."""
     app = make_application(sys.argv[:1])
+    _keep_log()
     ask = Ask(app)
     hook = _Hook(ask)
     sys.excepthook = hook
@@ -66,6 +70,15 @@ class _Opener:
         self._records = records
         self._window = Window(Desk(records, self._ask, parent=self._app))
         self._window.show()
+        # Not at once: a person at the door should not wait for a copy to be made.
+        QTimer.singleShot(BACKUP_AFTER_MS, self._back_up)
+
+    def _back_up(self) -> None:
+        if self._records is not None:
+            try:
+                self._records.backup_if_due()
+            except RecordsError as error:
+                self._ask.tell(str(error))
 
     def close(self) -> None:
         if self._records is not None:
@@ -90,11 +103,24 @@ class _Hook:
         if self._telling or QApplication.instance() is None:
             return
         self._telling = True
-        self._ask.tell(
-            QCoreApplication.translate(
-                "App",
-                "Something in the program went wrong, and it was written to the log. What you have kept "
-                "is safe. Go to another page and come back; if it happens again, close the program and start it anew.",
-            )
-        )
+        self._ask.tell(str(error) if isinstance(error, RecordsError) else _own_mistake())
         self._telling = False
+
+
+def _own_mistake() -> str:
+    return QCoreApplication.translate(
+        "App",
+        "Something in the program went wrong, and it was written to the log. What you have kept is safe. "
+        "Go to another page and come back; if it happens again, close the program and start it anew.",
+    )
+
+
+def _keep_log() -> None:
+    """Write what goes wrong to a small file beside the records; where that cannot be, go without."""
+    try:
+        data_folder().mkdir(parents=True, exist_ok=True)
+        handler = RotatingFileHandler(data_folder() / "calibrator.log", maxBytes=1_000_000, backupCount=1, delay=True)
+    except OSError:
+        return
+    handler.setFormatter(logging.Formatter("%(asctime)s %(levelname)s %(message)s"))
+    log.addHandler(handler)

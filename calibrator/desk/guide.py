@@ -10,6 +10,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from datetime import datetime
 from enum import StrEnum
+from itertools import count
 from typing import Any
 
 from calibrator import __version__
@@ -22,6 +23,7 @@ from calibrator.science.plausible import Doubt
 
 STEPS = tuple(Step)
 BAGS_PROPOSED = 4
+MOST_BAGS = 999
 FILLS_PER_BAG = 2
 LEAST_LEVEL_FILLS = 2
 
@@ -129,14 +131,25 @@ class Guide:
         return restored
 
     def next_bag(self, way: FillWay) -> int:
-        """The bag for the next fill: two from each in turn, then going round again."""
-        counted = [fill for fill in self.fills_of(way) if fill.counts]
+        """The bag for the next fill: two from each in turn; then a further one where that helps."""
+        counted = [fill.bag for fill in self.fills_of(way) if fill.counts]
         if not counted:
             return 1
-        last = counted[-1].bag
-        if sum(fill.bag == last for fill in counted) % FILLS_PER_BAG:
-            return last
-        return last % self.bags_at_hand + 1 if last <= self.bags_at_hand else last + 1
+        if counted.count(counted[-1]) % FILLS_PER_BAG:
+            return counted[-1]
+        undipped = next(bag for bag in count(1) if bag not in counted)
+        if undipped <= self.bags_at_hand or (self._other_bags_help(way) and undipped <= self._bags_there):
+            return undipped
+        return min(set(counted), key=counted.count)
+
+    def _other_bags_help(self, way: FillWay) -> bool:
+        check = self.findings.check
+        result = self.findings.level if way == FillWay.LEVEL else check.result if check else None
+        return result is not None and result.advice.from_other_bags
+
+    @property
+    def _bags_there(self) -> int:
+        return self.lot.package_count or MOST_BAGS
 
     @property
     def bags_at_hand(self) -> int:
@@ -163,14 +176,13 @@ class Guide:
         }
         return tuple(what for what, lacks in wanted.get(step, ()) if lacks)
 
+    def missing_before(self, step: Step) -> tuple[Missing, ...]:
+        """What keeps a step from being opened: what the first incomplete step before it lacks."""
+        return next((lacks for s in STEPS[: STEPS.index(step)] if (lacks := self.missing(s))), ())
+
     def reachable(self) -> frozenset[Step]:
         """The steps that can be opened: each before which nothing is missing."""
-        found = []
-        for step in STEPS:
-            found.append(step)
-            if self.missing(step):
-                break
-        return frozenset(found)
+        return frozenset(step for step in STEPS if not self.missing_before(step))
 
     def go(self, step: Step) -> bool:
         """Open a step if the ones before it are complete."""

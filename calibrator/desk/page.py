@@ -29,6 +29,10 @@ class Page(QWidget):
     def open(self, thing_id: str) -> None:
         """Show one thing: a lot, a plan. An empty id is the page's own choice."""
 
+    def pending(self) -> str:
+        """What is typed here and not entered yet; blank where nothing would be lost by closing."""
+        return ""
+
     def leave(self) -> bool:
         """Asked before another page comes up; everything typed must be kept or still be there on return."""
         return True

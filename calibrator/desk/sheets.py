@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
+from functools import cached_property
 
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.model import (
@@ -86,11 +87,11 @@ class GroupSheet:
             self._lines[number] = self._make(number)
         return self._lines[number]
 
-    @property
+    @cached_property
     def today_row(self) -> int | None:
         """Where today's count stands; None without calves today."""
-        found = [n for n, calves in enumerate(self.table.calves) if int(calves) == self.today]
-        return found[0] if found else None
+        counts = self.table.calves.tolist()
+        return counts.index(self.today) if self.today in counts else None
 
     @property
     def today_line(self) -> SheetLine | None:

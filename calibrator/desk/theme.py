@@ -162,6 +162,7 @@ def _palette(t: Tokens) -> QPalette:
 def style_sheet(t: Tokens) -> str:
     """The style sheet for a set of tokens. Widgets opt in by the properties `kind`, `tone` and `state`."""
     sheet = resource("style/desk.qss").read_text("utf-8")
+    sheet = sheet.replace("@icons@", resource("icons").as_posix()).replace("@shade@", "dark" if t is DARK else "light")
     for field in fields(t):
         sheet = sheet.replace(f"@{field.name}@", getattr(t, field.name))
     return sheet

@@ -8,6 +8,7 @@ from typing import cast
 from PySide6.QtCore import QRect, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
+    QApplication,
     QButtonGroup,
     QHBoxLayout,
     QLabel,
@@ -22,7 +23,8 @@ from calibrator.desk.context import Desk
 from calibrator.desk.emblem import Emblem
 from calibrator.desk.page import Page
 from calibrator.desk.parts import button, label
-from calibrator.desk.theme import SPACE
+from calibrator.desk.theme import SPACE, Theme
+from calibrator.records import RecordsError
 
 # A page is imported when it is first opened, so that the first one is up at once.
 PAGES = {
@@ -48,6 +50,7 @@ class Window(QMainWindow):
         self.setMinimumSize(1024, 700)
         self.resize(1280, 800)
         self._pages: dict[str, Page] = {}
+        self._closing = False
         self._stack = QStackedWidget()
         self._rail, self._buttons = self._make_rail()
         middle = QWidget()
@@ -66,6 +69,9 @@ class Window(QMainWindow):
         desk.go_to.connect(self.show_page)
         desk.changed.connect(self._reload)
         desk.said.connect(self._say)
+        app = QApplication.instance()
+        if app is not None and (theme := app.findChild(Theme)) is not None:
+            theme.changed.connect(self._repaint)
         self.show_page("today" if desk.farm else "welcome", "")
 
     def show_page(self, key: str, thing_id: str = "") -> None:
@@ -96,12 +102,19 @@ class Window(QMainWindow):
         return cast(Page, self._stack.currentWidget())
 
     def closeEvent(self, event: QCloseEvent) -> None:
-        here = self._stack.currentWidget()
-        if isinstance(here, Page) and not here.leave():
+        pending = next((text for page in self._pages.values() if (text := page.pending())), "")
+        if pending and not self._closing:
+            question = self.tr("“{text}” is typed but not entered. Close without it?")
+            self.desk.ask.confirm(question.format(text=pending), self.tr("Close without it"), self._close_anyway)
+        if (pending and not self._closing) or not self.current_page.leave():
             event.ignore()
             return
         self._watch.stop()
         event.accept()
+
+    def _close_anyway(self) -> None:
+        self._closing = True
+        self.close()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -168,9 +181,16 @@ class Window(QMainWindow):
         self._farm_name.setText(farm.name if farm else "")
         self.current_page.reload()
 
+    def _repaint(self) -> None:
+        """Pages that paint for themselves take up the colours now in force."""
+        self.current_page.reload()
+
     def _look_again(self) -> None:
-        if self.desk.records.version() != self._seen:
-            self._reload()
+        try:
+            if self.desk.records.version() != self._seen:
+                self._reload()
+        except RecordsError as error:
+            self._say(str(error))
 
     def _say(self, text: str) -> None:
         self._notice.setText(text)
@@ -183,6 +203,4 @@ class Window(QMainWindow):
     def _place_notice(self) -> None:
         size = self._notice.sizeHint()
         left = (self.width() - size.width()) // 2
-        self._notice.setGeometry(
-            QRect(left, self.height() - size.height() - 3 * SPACE, size.width(), size.height())
-        )
+        self._notice.setGeometry(QRect(left, self.height() - size.height() - 3 * SPACE, size.width(), size.height()))

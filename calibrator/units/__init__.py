@@ -10,6 +10,7 @@ from calibrator.units.kinds import SENTENCES, Kind, NotUnderstood, Quantity
 from calibrator.units.reading import example, read, with_unit
 from calibrator.units.registry import default_unit
 from calibrator.units.show import (
+    in_default_unit,
     line_step_mm,
     show,
     show_both,
@@ -33,6 +34,7 @@ __all__ = [
     "default_unit",
     "edit_text",
     "example",
+    "in_default_unit",
     "line_step_mm",
     "read",
     "show",

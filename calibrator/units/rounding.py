@@ -98,7 +98,12 @@ def plain_step(step: float) -> Fraction:
     return exact_step(step).limit_denominator(1000)
 
 
+_COUNTED = (Fraction(1), Fraction(2), Fraction(5), Fraction(5, 2), Fraction(5, 4))
+_POUND_IN_OZ = Fraction(16)
+_PLAIN_STEPS = (_POUND_IN_OZ, *(lead * Fraction(10) ** power for power in range(-5, 6) for lead in _COUNTED))
+
+
 def scale_step(step: Fraction) -> Fraction:
-    """A scale's step where it is a plain number of up to three decimals; else the power of ten below it."""
-    plain = Fraction(round(step * 1000), 1000)
-    return plain if abs(plain - step) <= step / 10_000 else Fraction(10) ** floor(log10(step))
+    """A scale's step where displays count by it (1, 2, 5, 1/4, 1/8 and their tens); else the power of ten below."""
+    counted = next((plain for plain in _PLAIN_STEPS if abs(plain - step) <= step / 10_000), None)
+    return counted or Fraction(10) ** floor(log10(step))

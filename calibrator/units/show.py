@@ -98,6 +98,11 @@ def show_length(length_mm: float, system: UnitSystem, *, step: float | None = No
     return _comma(f"{on_ruler(from_base(Fraction(length_mm), 'in'), fine)} in", decimal_comma)
 
 
+def in_default_unit(value: float, kind: Kind, system: UnitSystem) -> float:
+    """A value of the base unit in the unit that bare numbers take, for the axis of a chart."""
+    return float(from_base(Fraction(value), default_unit(kind, system)))
+
+
 def line_step_mm(system: UnitSystem) -> float:
     """The step that lines on a scoop are told in: 1/16 in, or 1 mm."""
     return 25.4 / 16 if system is UnitSystem.FARM else 1.0

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QLineEdit
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import Captioned
+from calibrator.desk.forms.following import Following
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.units import Kind, Quantity, with_unit
@@ -36,9 +37,10 @@ class Amount(Captioned):
     ) -> None:
         self.desk, self.kind, self.optional = desk, kind, optional
         self._unit, self._own_hint = default_unit, hint
+        self._following = Following.of(desk)
         self.box = QuantityField(
             kind,
-            desk.system,
+            self._following.system,
             required=not optional,
             default_unit=default_unit,
             lowest=lowest,
@@ -46,11 +48,11 @@ class Amount(Captioned):
         )
         super().__init__(caption, self.box, note)
         self.box.set_name(caption.replace("&", ""))
+        self._following.add(self.box)
         self._hint()
         self.box.line.textEdited.connect(self.edited)
         self.box.editingFinished.connect(self.finished)
         self.box.returnPressed.connect(self.entered)
-        desk.changed.connect(self._follow)
 
     @property
     def line(self) -> QLineEdit:
@@ -94,7 +96,7 @@ class Amount(Captioned):
 
     def set_value(self, value: float | None, typed: str = "") -> None:
         """Fill in a value of the base unit, as it was typed where that is known."""
-        self._follow()
+        self._hint()
         if typed:
             self.box.set_kept(value, typed)
         else:
@@ -108,19 +110,13 @@ class Amount(Captioned):
 
     def told(self) -> str:
         """The text with its unit written out, so that it keeps its meaning in the other unit system."""
-        comma = decimal_comma()
-        return with_unit(
-            self.text(), self.kind, self.desk.system, decimal_comma=comma, default_unit=self._unit
-        )
+        system, comma = self._following.system, decimal_comma()
+        return with_unit(self.text(), self.kind, system, decimal_comma=comma, default_unit=self._unit)
 
     def take(self, text: str) -> None:
         """Put in a text as if it had been typed."""
         self.box.set_typed(text)
         self.edited.emit()
-
-    def _follow(self) -> None:
-        self.box.set_system(self.desk.system)
-        self._hint()
 
     def _hint(self) -> None:
         if self._own_hint is not None:

@@ -51,6 +51,7 @@ class PlanForm(QWidget):
         self._lay_out()
         for field in (self.name, self.temperature, self.allowance, self.counts):
             field.edited.connect(self._typed)
+        desk.changed.connect(self._mix_anew)
 
     def edit(self, plan: Plan | None) -> None:
         """Show a plan, or an empty form for a new one."""

@@ -91,6 +91,10 @@ class RateEditor(QWidget):
             return False
         return self._ratio(loud=True) is not None
 
+    def same_text(self) -> str:
+        """The same mix in the other bases, as shown."""
+        return "\n".join(part.text() for part in self._same).strip()
+
     def _ratio(self, *, loud: bool = False) -> float | None:
         rate = self.rate()
         if rate is None or self._powder is None:

@@ -7,7 +7,7 @@ from html import escape
 from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
-from PySide6.QtGui import QBrush, QColor
+from PySide6.QtGui import QBrush, QColor, QFont
 
 from calibrator.desk.sheets import GroupSheet, SheetLine
 from calibrator.desk.table_words import (
@@ -47,6 +47,8 @@ class BatchModel(QAbstractTableModel):
         super().__init__(parent)
         self._sheet: GroupSheet | None = None
         self._telling: Telling | None = None
+        self._texts: dict[tuple[int, int], str] = {}
+        self._stressed = ui_font(1.0, QFont.Weight.Bold)
 
     def show_sheet(self, sheet: GroupSheet | None) -> None:
         """Show another table; None empties it."""
@@ -74,12 +76,12 @@ class BatchModel(QAbstractTableModel):
             return None
         today = index.row() == self._sheet.today_row
         if role == Role.DisplayRole:
-            return self._text(Column(index.column()), self._sheet.line(index.row()), self._telling)
+            return self._cell(index.row(), index.column())
         if role == Role.TextAlignmentRole:
             side = Qt.AlignmentFlag.AlignRight if index.column() in FIGURES else Qt.AlignmentFlag.AlignLeft
             return int(side | Qt.AlignmentFlag.AlignVCenter)
         if role == Role.FontRole and today:
-            return ui_font(1.0, ui_font().Weight.Bold)
+            return self._stressed
         if role == Role.BackgroundRole and today:
             return QBrush(QColor(tokens().mark_soft))
         if role == Role.ToolTipRole:
@@ -97,6 +99,13 @@ class BatchModel(QAbstractTableModel):
             side = Qt.AlignmentFlag.AlignRight if section in FIGURES else Qt.AlignmentFlag.AlignLeft
             return int(side | Qt.AlignmentFlag.AlignVCenter)
         return None
+
+    def _cell(self, row: int, column: int) -> str:
+        """A cell's text, made once: views ask for it many times over."""
+        if (row, column) not in self._texts and self._sheet and self._telling:
+            line = self._sheet.line(row)
+            self._texts[row, column] = self._text(Column(column), line, self._telling)
+        return self._texts.get((row, column), "")
 
     def _headers(self) -> tuple[str, ...]:
         return (
@@ -137,4 +146,5 @@ class BatchModel(QAbstractTableModel):
 
     def _take(self, sheet: GroupSheet | None) -> None:
         self._sheet = sheet
+        self._texts.clear()
         self._telling = telling(sheet) if sheet else None

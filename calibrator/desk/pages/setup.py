@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QTabWidget
+from typing import Any
+
+from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.farm_form import FarmForm
@@ -23,34 +25,81 @@ class SetupPage(Page):
         super().__init__(desk, "")
         self.title.setText(self.tr("Set-up"))
         self.farm = FarmForm(desk)
-        self.scales = ThingsTab(desk, Scale, ScaleForm(desk), self._scale_words(), self._about_scale)
-        self.scoops = ThingsTab(desk, Scoop, ScoopForm(desk), self._scoop_words(), self._about_scoop)
-        self.vessels = ThingsTab(desk, Vessel, VesselForm(desk), self._vessel_words(), self._about_vessel)
         self.tabs = QTabWidget()
-        self.tabs.addTab(self.farm, self.tr("&Farm"))
-        self.tabs.addTab(self.scoops, self.tr("Sc&oops"))
-        self.tabs.addTab(self.scales, self.tr("S&cales"))
-        self.tabs.addTab(self.vessels, self.tr("&Vessels"))
         self.tabs.setAccessibleName(self.tr("Parts of the set-up"))
+        self.tabs.addTab(self.farm, self.tr("&Farm"))
+        names = {
+            Scoop: self.tr("Sc&oops"),
+            Scale: self.tr("S&cales"),
+            Vessel: self.tr("&Vessels"),
+        }
+        # A tab is filled when it is first opened, so that the page is up at once.
+        self._holders: dict[type[Any], QWidget] = {kind: _holder() for kind in names}
+        self._made: dict[type[Any], ThingsTab[Any]] = {}
+        for kind, name in names.items():
+            self.tabs.addTab(self._holders[kind], name)
+        self.tabs.currentChanged.connect(self._reload_tab)
         self.body.addWidget(self.tabs, 1)
 
+    @property
+    def scoops(self) -> ThingsTab[Scoop]:
+        return self._tab(Scoop)
+
+    @property
+    def scales(self) -> ThingsTab[Scale]:
+        return self._tab(Scale)
+
+    @property
+    def vessels(self) -> ThingsTab[Vessel]:
+        return self._tab(Vessel)
+
     def reload(self) -> None:
-        self.farm.reload()
-        for tab in (self.scales, self.scoops, self.vessels):
-            tab.reload()
+        self._reload_tab()
+
+    def show_tab(self, kind: type[Any]) -> None:
+        """Bring up the tab of a kind of thing."""
+        self.tabs.setCurrentWidget(self._holders[kind])
 
     def open(self, thing_id: str) -> None:
-        for tab in (self.scales, self.scoops, self.vessels):
-            if thing_id == tab.kind.__name__.lower():
-                self.tabs.setCurrentWidget(tab)
-                tab.start_new()
-            elif tab.open(thing_id):
-                self.tabs.setCurrentWidget(tab)
+        """Show a thing by its id, or an empty form by the name of its kind: scoop, scale, vessel."""
+        if not thing_id:
+            return
+        for kind in self._holders:
+            if thing_id == kind.__name__.lower():
+                self.show_tab(kind)
+                self._tab(kind).start_new()
+            elif self._tab(kind).open(thing_id):
+                self.show_tab(kind)
 
     def unkept(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""
-        found = [tab.unkept() for tab in (self.scales, self.scoops, self.vessels)]
+        found = [tab.unkept() for tab in self._made.values()]
         return ", ".join(name for name in found if name)
+
+    def _reload_tab(self) -> None:
+        here = self.tabs.currentWidget()
+        if here is self.farm:
+            self.farm.reload()
+        for kind, holder in self._holders.items():
+            if here is holder:
+                self._tab(kind).reload()
+
+    def _tab(self, kind: type[Any]) -> ThingsTab[Any]:
+        if kind not in self._made:
+            self._made[kind] = made = self._make(kind)
+            layout = self._holders[kind].layout()
+            if layout is not None:
+                layout.addWidget(made)
+            made.show()
+        return self._made[kind]
+
+    def _make(self, kind: type[Any]) -> ThingsTab[Any]:
+        desk = self.desk
+        if kind is Scoop:
+            return ThingsTab(desk, Scoop, ScoopForm(desk), self._scoop_words(), self._about_scoop)
+        if kind is Scale:
+            return ThingsTab(desk, Scale, ScaleForm(desk), self._scale_words(), self._about_scale)
+        return ThingsTab(desk, Vessel, VesselForm(desk), self._vessel_words(), self._about_vessel)
 
     def _about_scale(self, scale: Scale) -> str:
         text = self.tr("{step} steps, up to {capacity}")
@@ -58,9 +107,7 @@ class SetupPage(Page):
 
     def _about_scoop(self, scoop: Scoop) -> str:
         volume = show_scoop_volume(scoop.volume_ml, self.desk.system, decimal_comma=decimal_comma())
-        text = (
-            self.tr("{volume}, by water") if scoop.volume_from_water else self.tr("{volume}, by dimensions")
-        )
+        text = self.tr("{volume}, by water") if scoop.volume_from_water else self.tr("{volume}, by dimensions")
         return text.format(volume=volume)
 
     def _about_vessel(self, vessel: Vessel) -> str:
@@ -91,3 +138,10 @@ class SetupPage(Page):
             retire=self.tr("&Retire this vessel"),
             really_retire=self.tr("{name} will no longer be offered for batches. Retire this vessel?"),
         )
+
+
+def _holder() -> QWidget:
+    holder = QWidget()
+    layout = QVBoxLayout(holder)
+    layout.setContentsMargins(0, 0, 0, 0)
+    return holder

@@ -266,9 +266,11 @@ class SheetView(QWidget):
     def _stretch(self, wide: Column) -> None:
         """One column takes what room is left."""
         header = self.table.horizontalHeader()
+        mode = QHeaderView.ResizeMode
         for column in (Column.POWDER, Column.SCOOPFULS, Column.BATCHES):
-            how = QHeaderView.ResizeMode.Stretch if column is wide else QHeaderView.ResizeMode.ResizeToContents
-            header.setSectionResizeMode(column, how)
+            how = mode.Stretch if column is wide else mode.ResizeToContents
+            if header.sectionResizeMode(column) != how:
+                header.setSectionResizeMode(column, how)
 
     def _tell_water(self, sheet: PlanSheet) -> None:
         system = sheet.groups[0].farm.units if sheet.groups else UnitSystem.FARM

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QStackedWidget, QWidget
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import STEPS, Guide
 from calibrator.desk.page import Page
-from calibrator.desk.parts import button, label, row
+from calibrator.desk.parts import button, label, row, scrolled
 from calibrator.desk.weigh_in import words
 from calibrator.desk.weigh_in.chooser import LotChooser
 from calibrator.desk.weigh_in.findings_panel import LevelPanel, ToMarkPanel
@@ -37,10 +37,11 @@ class WeighInPage(Page):
         self._views = self._make_views()
         self._stack = QStackedWidget()
         self._stack.addWidget(self._chooser)
-        for view in self._views.values():
+        self._areas = {step: scrolled(view) for step, view in self._views.items()}
+        for step, view in self._views.items():
             view.ready.connect(self.next_step)
-            self._stack.addWidget(view)
-        self._missing = label("", "quiet")
+            self._stack.addWidget(self._areas[step])
+        self._missing = label("", "quiet", wrap=False)
         self._back = button(self.tr("&Back"), self.previous_step)
         self._next = button(self.tr("Ne&xt"), self.next_step, "main")
         self._leave = button(self.tr("Weigh in another &lot"), self.close_guide, "link")
@@ -119,7 +120,7 @@ class WeighInPage(Page):
         if guide is None:
             return
         if Step(step) not in guide.reachable():
-            self.desk.say(words.missing_words(guide.missing(guide.step)))
+            self.desk.say(words.missing_words(guide.missing_before(Step(step))))
             return
         if guide.signed_off is None:
             self.desk.attempt(lambda: guide.go(Step(step)))
@@ -168,7 +169,7 @@ class WeighInPage(Page):
         self._foot.show()
         self._strip.show_place(step, guide.reachable())
         view = self._views[step]
-        self._stack.setCurrentWidget(view)
+        self._stack.setCurrentWidget(self._areas[step])
         view.show_guide(guide)
         self._missing.setText(words.missing_words(guide.missing(step)))
         self._back.setVisible(step != STEPS[0])

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from functools import partial
+from typing import TypeVar
 
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QRadioButton, QStackedWidget, QVBoxLayout, QWidget
 
@@ -20,6 +22,7 @@ from calibrator.desk.standing import FirstStep, first_step
 from calibrator.desk.theme import SPACE
 from calibrator.model import Farm, Lot, Scale, Scoop, UnitSystem, new_id
 
+T = TypeVar("T", Lot, Scale, Scoop)
 WIDEST = 820
 STEPS = tuple(FirstStep)
 
@@ -117,7 +120,7 @@ class WelcomePage(Page):
             self.desk.show_farm(kept.id)
             self._go_on()
 
-    def _keep_thing(self, form: Form[Scale] | Form[Scoop]) -> None:
+    def _keep_thing(self, form: Form[T]) -> None:
         if form.thing is not None and not form.typed:
             self._go_on()
             return
@@ -126,6 +129,7 @@ class WelcomePage(Page):
             return
         kept = self.desk.attempt(partial(self.desk.records.keep, made, by=self.desk.initials))
         if kept is not None:
+            form.load(kept)
             self._go_on()
 
     def _keep_lot(self) -> None:
@@ -134,6 +138,7 @@ class WelcomePage(Page):
             return
         kept = self.desk.attempt(partial(self.desk.records.keep, made, by=self.desk.initials))
         if kept is not None:
+            self.lot_form.load(kept)
             self._step = None
             self.desk.go_to.emit("weigh_in", kept.id)
 
@@ -233,7 +238,7 @@ class WelcomePage(Page):
         self.body.addLayout(across, 1)
 
 
-def _load(form: Form[Scale] | Form[Scoop] | Form[Lot], things: list[Scale] | list[Scoop] | list[Lot]) -> None:
+def _load(form: Form[T], things: Sequence[T]) -> None:
     if not form.typed:
-        form.load(things[-1] if things else None)  # type: ignore[arg-type]
+        form.load(things[-1] if things else None)
     form.start()

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from calibrator import units
 from calibrator.desk.theme import tokens, ui_font
 from calibrator.model import Fill, UnitSystem
+from calibrator.units import Kind
 
 SYMBOLS = "ost+dx"  # one per bag, going round: bags are told apart without colour
 LEAST_FILLS_SHOWN = 8
@@ -28,22 +29,13 @@ class Bands:
     tolerance_high_g: float
 
 
-class _MassAxis(pg.AxisItem):  # type: ignore[misc]  # pyqtgraph carries no types
-    """Weights as people read them; pyqtgraph's own labels know neither unit nor locale."""
-
-    system = UnitSystem.FARM
-
-    def tickStrings(self, values: list[float], scale: float, spacing: float) -> list[str]:
-        return [units.show_mass(value, self.system) if value > 0 else "" for value in values]
-
-
 class FillPlot(QWidget):
     """Counted fills as points by order, struck ones hollow grey; the mean with its 95 % band."""
 
     def __init__(self) -> None:
         super().__init__()
-        self._axis = _MassAxis("left")
-        self._plot = pg.PlotWidget(axisItems={"left": self._axis})
+        self._system = UnitSystem.FARM
+        self._plot = pg.PlotWidget()
         self._plot.setMenuEnabled(False)
         self._plot.setMouseEnabled(False, False)
         self._plot.hideButtons()
@@ -55,7 +47,7 @@ class FillPlot(QWidget):
 
     def show_fills(self, fills: list[Fill], odd: frozenset[str], bands: Bands | None, system: UnitSystem) -> None:
         """Draw everything anew; at a few dozen fills that takes no time worth saving."""
-        self._axis.system = system
+        self._system = system
         self._plot.clear()
         self._dress()
         if bands is not None:
@@ -74,19 +66,23 @@ class FillPlot(QWidget):
             axis.setPen(QColor(t.edge))
             axis.setTextPen(QColor(t.quiet))
             axis.setTickFont(ui_font(0.85))
+        self._plot.getAxis("left").setLabel(units.default_unit(Kind.MASS, self._system))
+        self._plot.getAxis("left").enableAutoSIPrefix(False)
         self._plot.getAxis("bottom").setTickSpacing(major=1, minor=1)
 
     def _draw_bands(self, bands: Bands) -> None:
         t = tokens()
         self._band(bands.tolerance_low_g, bands.tolerance_high_g, t.good_soft, t.good)
         self._band(bands.low_g, bands.high_g, t.action_soft, t.action)
-        self._plot.addLine(y=bands.mean_g, pen=pg.mkPen(t.action, width=2))
+        self._plot.addLine(y=self._shown(bands.mean_g), pen=pg.mkPen(t.action, width=2))
 
     def _band(self, low: float, high: float, fill: str, edge: str) -> None:
         colour = QColor(fill)
         colour.setAlpha(190)
         pen = pg.mkPen(edge, width=1, style=Qt.PenStyle.DotLine)
-        region = pg.LinearRegionItem((low, high), "horizontal", brush=colour, pen=pen, movable=False)
+        region = pg.LinearRegionItem(
+            (self._shown(low), self._shown(high)), "horizontal", brush=colour, pen=pen, movable=False
+        )
         region.setZValue(-10)
         self._plot.addItem(region)
 
@@ -95,7 +91,7 @@ class FillPlot(QWidget):
         colour = t.quiet if not fill.counts else t.warn if odd else t.text
         self._plot.plot(
             [number],
-            [fill.mass_g / fill.scoopfuls],
+            [self._shown(fill.mass_g / fill.scoopfuls)],
             pen=None,
             symbol="x" if not fill.counts else SYMBOLS[(fill.bag - 1) % (len(SYMBOLS) - 1)],
             symbolSize=14 if odd else 11,
@@ -110,7 +106,10 @@ class FillPlot(QWidget):
         if masses:
             low, high = min(masses), max(masses)
             room = max((high - low) * 0.15, high * 0.004)
-            self._plot.setYRange(low - room, high + room, padding=0)
+            self._plot.setYRange(self._shown(low - room), self._shown(high + room), padding=0)
+
+    def _shown(self, mass_g: float) -> float:
+        return units.in_default_unit(mass_g, Kind.MASS, self._system)
 
     def _name_it(self, fills: list[Fill], bands: Bands | None, system: UnitSystem) -> None:
         if bands is None:

@@ -52,7 +52,7 @@ class FindingsPanel(QFrame):
     def _show_result(self, result: LevelResult, system: UnitSystem, resolution_g: float | None) -> None:
         self._figure.setText(units.show_mass(result.mean_g, system, resolution_g=resolution_g))
         self._interval.setText(
-            self.tr("mean of {fills} from {bags}\n95 % sure within {low} to {high}").format(
+            self.tr("mean of {fills} from {bags}\nbetween {low} and {high} (95 % interval)").format(
                 fills=self.tr("%n fill(s)", "", result.fills),
                 bags=self.tr("%n bag(s)", "", result.bags),
                 low=units.show_mass(result.low_g, system, resolution_g=resolution_g),

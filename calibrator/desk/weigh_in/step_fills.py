@@ -7,6 +7,7 @@ from PySide6.QtWidgets import (
     QAbstractItemView,
     QHBoxLayout,
     QHeaderView,
+    QSizePolicy,
     QSpinBox,
     QTableView,
     QVBoxLayout,
@@ -97,7 +98,7 @@ class StepFills(StepView):
         together_name.setBuddy(self._together)
         entry = QHBoxLayout()
         entry.setSpacing(SPACE)
-        entry.addLayout(column(weight_name, self._weight, spacing=2), 1)
+        entry.addLayout(column(weight_name, self._weight, None, spacing=2), 1)
         entry.addLayout(column(bag_name, self._bag, None, spacing=2))
         entry.addLayout(column(together_name, self._together, None, spacing=2))
         enter = button(self.tr("E&nter"), self._enter, "main")
@@ -105,8 +106,10 @@ class StepFills(StepView):
         holder = QWidget()
         entry.setContentsMargins(0, 0, 0, 0)
         holder.setLayout(entry)
+        entry_card = card(holder)
+        entry_card.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         return column(
-            card(holder),
+            entry_card,
             self._odd,
             self._view,
             row(self._strike, None, self._undo, self._redo),
@@ -200,7 +203,6 @@ def _spin(name: str, highest: int) -> QSpinBox:
     spin = QSpinBox()
     spin.setRange(1, highest)
     spin.setAccessibleName(name)
-    spin.setButtonSymbols(QSpinBox.ButtonSymbols.PlusMinus)
     spin.setMinimumWidth(84)
     set_style_property(spin, "kind", "count")
     return spin

@@ -9,7 +9,7 @@ from calibrator.desk.guide import Guide
 from calibrator.desk.parts import card, label
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
-from calibrator.desk.weigh_in.step_view import StepView
+from calibrator.desk.weigh_in.step_view import StepView, show_kept
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import Lot
 from calibrator.units import Kind
@@ -62,13 +62,11 @@ class StepLot(StepView):
         self._medicated.setVisible(lot.medicated)
         self._humidity.set_system(self.desk.system)
         self._temperature.set_system(self.desk.system)
-        if fresh:
-            w = guide.weigh_in
+        w = guide.weigh_in
+        if fresh or not self._initials.hasFocus():
             self._initials.setText(w.by or self.desk.initials)
-            if w.room_humidity_pct is not None:
-                self._humidity.set_value(w.room_humidity_pct)
-            if w.room_temperature_c is not None:
-                self._temperature.set_value(w.room_temperature_c)
+        show_kept(self._humidity, w.room_humidity_pct, "")
+        show_kept(self._temperature, w.room_temperature_c, "")
 
     def first_field(self) -> QWidget:
         return self._initials

@@ -91,7 +91,7 @@ class StepSignOff(StepView):
         if guide.scoop and guide.scale:
             rows.append((self.tr("Scoop, scale"), f"{guide.scoop.name}, {guide.scale.name}"))
         if found.level:
-            mean = self.tr("{mean}, 95 % sure within {low} to {high}; {fills} from {bags}")
+            mean = self.tr("{mean}, between {low} and {high} (95 % interval); {fills} from {bags}")
             rows.append(
                 (
                     self.tr("Struck level"),
@@ -115,7 +115,7 @@ class StepSignOff(StepView):
         if w.target_mass_g is not None:
             rows.append((self.tr("Target weight"), units.show_mass(w.target_mass_g, system)))
         if found.check:
-            weighed = self.tr("{mean}, 90 % sure within {low} to {high}").format(
+            weighed = self.tr("{mean}, between {low} and {high} (90 % interval)").format(
                 mean=units.show_mass(found.check.mean_g, system),
                 low=units.show_mass(found.check.low_g, system),
                 high=units.show_mass(found.check.high_g, system),

@@ -9,7 +9,7 @@ from calibrator.desk.guide import Guide
 from calibrator.desk.parts import button, card, label, set_tone
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in import words
-from calibrator.desk.weigh_in.step_view import StepView
+from calibrator.desk.weigh_in.step_view import StepView, show_kept
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import Mark, Scale, Scoop
 from calibrator.units import Kind
@@ -73,20 +73,20 @@ class StepTools(StepView):
         self._zeroed.setChecked(guide.weigh_in.scale_zeroed)
         for field in (self._target, self._nominal, self._reading, self._old_line):
             field.set_system(self.desk.system)
+        self._show_kept(guide)
         if fresh:
-            self._show_typed(guide)
             self._suggest(guide)
         self._judge_scale(guide)
 
     def first_field(self) -> QWidget:
         return self._scoop
 
-    def _show_typed(self, guide: Guide) -> None:
+    def _show_kept(self, guide: Guide) -> None:
         w = guide.weigh_in
-        self._target.set_kept(w.target_mass_g, w.target_typed)
-        self._nominal.set_kept(w.check_nominal_g, w.check_nominal_typed)
-        self._reading.set_kept(w.check_reading_g, w.check_reading_typed)
-        self._old_line.set_kept(w.old_line_mm, w.old_line_typed)
+        show_kept(self._target, w.target_mass_g, w.target_typed)
+        show_kept(self._nominal, w.check_nominal_g, w.check_nominal_typed)
+        show_kept(self._reading, w.check_reading_g, w.check_reading_typed)
+        show_kept(self._old_line, w.old_line_mm, w.old_line_typed)
 
     def _suggest(self, guide: Guide) -> None:
         """A lone scoop or scale is the one; the target and the old line are those of last time."""

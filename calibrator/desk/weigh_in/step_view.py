@@ -9,6 +9,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.desk.parts import label
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.quantity_field import QuantityField
 
 
 class StepView(QWidget):
@@ -42,3 +43,11 @@ class StepView(QWidget):
     def pending(self) -> str:
         """What is typed and not entered yet."""
         return ""
+
+
+def show_kept(field: QuantityField, value: float | None, typed: str) -> None:
+    """Bring a field up to what is kept, but never over what a person is typing or has yet to mend."""
+    standing = field.quantity()
+    if (standing.value if standing else None) == value or field.line.hasFocus() or field.problem():
+        return
+    field.set_kept(value, typed)

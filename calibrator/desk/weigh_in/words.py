@@ -130,10 +130,12 @@ def check_words(check: LineCheck, target_g: float, system: UnitSystem) -> tuple[
 
 def settling_words(check: LineCheck) -> str:
     """What the shake did to the powder."""
-    change = signed_percent(check.settling_factor - 1)
-    return tr("WeighInWords", "Levelled by a shake, the powder lies {change} against struck level.").format(
-        change=tr("WeighInWords", "{percent} in density").format(percent=change)
-    )
+    percent = units.show_percent(100 * abs(check.settling_factor - 1))
+    if check.settling_factor >= 1:
+        words = tr("WeighInWords", "Levelled by a shake, the powder packs {percent} denser than struck level.")
+    else:
+        words = tr("WeighInWords", "Filled to the line, the powder lies {percent} looser than struck level.")
+    return words.format(percent=percent)
 
 
 def scale_words(check: ScaleCheck, system: UnitSystem) -> tuple[str, Tone]:

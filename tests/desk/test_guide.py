@@ -1,0 +1,201 @@
+"""The weigh-in as a plain state, without a window."""
+
+from __future__ import annotations
+
+import pytest
+from yard import NOON, Yard
+
+from calibrator.desk.guide import Guide, Missing
+from calibrator.model import FillWay, Step
+from calibrator.records import Records
+from calibrator.science.errors import CannotCompute
+from calibrator.science.mark import LineVerdict, OldLineVerdict
+from calibrator.science.plausible import Doubt
+from calibrator.science.weighing import IntervalRule
+
+LEVEL_G = (330.0, 333.0, 328.0, 331.0, 335.0, 332.0, 329.0, 331.0)
+
+
+@pytest.fixture
+def yard(records: Records) -> Yard:
+    return Yard(records)
+
+
+@pytest.fixture
+def guide(yard: Yard) -> Guide:
+    return Guide(yard.records, yard.start(yard.lot("25-0302A")), lambda: NOON)
+
+
+def equip(guide: Guide, yard: Yard, target_g: float = 283.5) -> None:
+    guide.set(by="MK", scoop_id=yard.red.id, scale_id=yard.scale.id, target_mass_g=target_g, scale_zeroed=True)
+
+
+def weigh_level(guide: Guide, masses_g: tuple[float, ...] = LEVEL_G) -> None:
+    for mass_g in masses_g:
+        guide.add_fill(FillWay.LEVEL, guide.next_bag(FillWay.LEVEL), mass_g, f"{mass_g} g")
+
+
+def draw_as_proposed(guide: Guide) -> float:
+    line = guide.findings.line
+    assert line is not None
+    guide.set(drawn_line_mm=line.down_wall_mm, drawn_line_typed="as proposed")
+    return line.mass_g
+
+
+def test_a_step_opens_only_when_nothing_before_it_is_missing(guide: Guide, yard: Yard) -> None:
+    assert guide.reachable() == {Step.LOT}
+    assert guide.missing(Step.LOT) == (Missing.INITIALS,)
+    assert not guide.go(Step.LEVEL_FILLS)
+    assert guide.step == Step.LOT
+    guide.set(by="MK")
+    assert guide.reachable() == {Step.LOT, Step.SCOOP_AND_SCALE}
+    assert set(guide.missing_before(Step.SIGN_OFF)) == {Missing.SCOOP, Missing.SCALE, Missing.TARGET, Missing.ZERO}
+    equip(guide, yard)
+    assert guide.go(Step.LEVEL_FILLS)
+    assert guide.step == Step.LEVEL_FILLS
+
+
+def test_two_fills_from_each_of_four_bags_are_proposed(guide: Guide, yard: Yard) -> None:
+    equip(guide, yard)
+    bags = []
+    for mass_g in LEVEL_G:
+        bags.append(guide.next_bag(FillWay.LEVEL))
+        guide.add_fill(FillWay.LEVEL, bags[-1], mass_g, "")
+    assert bags == [1, 1, 2, 2, 3, 3, 4, 4]
+
+
+def test_after_the_proposed_bags_a_further_one_is_proposed_where_it_helps(guide: Guide, yard: Yard) -> None:
+    equip(guide, yard)
+    weigh_level(guide, (310.0, 311.0, 340.0, 341.0, 325.0, 326.0, 350.0, 351.0))
+    level = guide.findings.level
+    assert level is not None
+    assert level.advice.from_other_bags
+    assert guide.next_bag(FillWay.LEVEL) == 5
+
+
+def test_a_lone_package_is_the_only_bag(guide: Guide, yard: Yard) -> None:
+    from dataclasses import replace
+
+    yard.records.keep(replace(guide.lot, package_count=1))
+    guide.refresh()
+    equip(guide, yard)
+    weigh_level(guide, LEVEL_G[:4])
+    assert guide.next_bag(FillWay.LEVEL) == 1
+
+
+def test_findings_reach_as_far_as_the_facts(guide: Guide, yard: Yard) -> None:
+    assert guide.findings.level is None
+    equip(guide, yard)
+    weigh_level(guide)
+    found = guide.findings
+    assert found.level is not None
+    assert found.level.rule == IntervalRule.BAG_MEANS
+    assert found.level.mean_g == pytest.approx(sum(LEVEL_G) / 8)
+    assert found.density is not None
+    assert found.density.density_g_per_ml == pytest.approx(sum(LEVEL_G) / 8 / yard.red.volume_ml)
+    assert found.line is not None
+    assert found.check is None
+
+
+def test_a_line_that_settles_is_moved_and_the_next_fills_are_on_target(guide: Guide, yard: Yard) -> None:
+    equip(guide, yard)
+    weigh_level(guide)
+    mass_g = draw_as_proposed(guide)
+    for bag in (1, 1, 2, 2, 3, 3):
+        guide.add_fill(FillWay.TO_MARK, bag, mass_g * 1.05, "")
+    check = guide.findings.check
+    assert check is not None
+    assert check.verdict == LineVerdict.MOVE
+    assert check.settling_factor == pytest.approx(1.05, rel=2e-3)
+    assert guide.line_should_move
+
+    guide.take_next_line()
+    assert guide.step == Step.MARK
+    assert guide.weigh_in.drawn_line_mm is None
+    assert guide.findings.line is not None
+    assert guide.findings.line.down_wall_mm == pytest.approx(check.next_line.down_wall_mm, abs=0.2)
+
+    draw_as_proposed(guide)
+    assert guide.fills_of(FillWay.TO_MARK) == []
+    for bag, wobble in zip((1, 1, 2, 2, 3, 3), (0.4, -0.5, 0.2, -0.3, 0.3, 0.0), strict=True):
+        guide.add_fill(FillWay.TO_MARK, bag, 283.5 + wobble, "")
+    assert guide.on_target
+
+
+def test_the_old_line_is_judged_for_this_lot(guide: Guide, yard: Yard) -> None:
+    equip(guide, yard)
+    weigh_level(guide)
+    guide.set(old_line_mm=40.0)
+    assert guide.findings.old is not None
+    assert guide.findings.old.verdict == OldLineVerdict.MOVE
+    assert guide.findings.old.share < -0.2
+
+
+def test_a_struck_fill_counts_no_more_and_stays_in_view(guide: Guide, yard: Yard) -> None:
+    equip(guide, yard)
+    weigh_level(guide)
+    wild = guide.add_fill(FillWay.LEVEL, 1, 420.0, "420 g")
+    assert wild.id in guide.odd_fills(FillWay.LEVEL)
+    guide.strike(wild.id, "powder spilled on the pan")
+    assert guide.findings.level is not None
+    assert guide.findings.level.mean_g == pytest.approx(sum(LEVEL_G) / 8)
+    assert guide.fills_of(FillWay.LEVEL)[-1].struck_reason == "powder spilled on the pan"
+    guide.restore(wild.id)
+    assert guide.findings.level.fills == 9
+
+
+@pytest.mark.parametrize(
+    ("mass_g", "doubt"),
+    [(331.0, None), (33.0, Doubt.TOO_LIGHT), (3310.0, Doubt.TOO_HEAVY), (9000.0, Doubt.OVER_CAPACITY)],
+)
+def test_a_slip_of_the_finger_is_doubted(guide: Guide, yard: Yard, mass_g: float, doubt: Doubt | None) -> None:
+    equip(guide, yard)
+    assert guide.doubt(FillWay.LEVEL, mass_g, 1) == doubt
+
+
+def test_sign_off_freezes_and_tells_the_line_as_drawn(guide: Guide, yard: Yard) -> None:
+    equip(guide, yard)
+    weigh_level(guide)
+    guide.set(drawn_line_mm=12.0, drawn_line_typed="12 mm")
+    made = guide.sign_off("MK")
+    assert guide.signed_off == made
+    mark = yard.records.marks(sign_off_id=made.id)[0]
+    assert mark.down_wall_mm == 12.0
+    assert made.scoop_revision == yard.red.revision
+    assert guide.step == Step.SIGN_OFF
+    guide.look_at(Step.LEVEL_FILLS)
+    assert guide.step == Step.LEVEL_FILLS
+
+
+def test_sign_off_without_a_line_says_what_to_do(guide: Guide, yard: Yard) -> None:
+    equip(guide, yard)
+    weigh_level(guide)
+    with pytest.raises(CannotCompute, match="Draw the line"):
+        guide.sign_off("MK")
+
+
+def test_coming_back_finds_the_same_step_and_fills(guide: Guide, yard: Yard) -> None:
+    equip(guide, yard)
+    guide.go(Step.LEVEL_FILLS)
+    weigh_level(guide)
+    again = Guide(yard.records, guide.weigh_in, lambda: NOON)
+    assert again.step == Step.LEVEL_FILLS
+    assert again.fills_of(FillWay.LEVEL) == guide.fills_of(FillWay.LEVEL)
+
+
+def test_what_the_farm_learned_before_is_used(yard: Yard) -> None:
+    for number in range(4):
+        earlier = Guide(yard.records, yard.start(yard.lot(f"old {number}")), lambda: NOON)
+        equip(earlier, yard)
+        weigh_level(earlier)
+        mass_g = draw_as_proposed(earlier)
+        for bag in (1, 2, 3):
+            earlier.add_fill(FillWay.TO_MARK, bag, mass_g * 1.04, "")
+        earlier.sign_off("MK")
+    later = Guide(yard.records, yard.start(yard.lot("new")), lambda: NOON)
+    equip(later, yard)
+    weigh_level(later, LEVEL_G[:2])
+    assert later.findings.level is not None
+    assert later.findings.level.rule == IntervalRule.POOLED_HISTORY
+    assert later.findings.settling is not None
+    assert later.findings.settling.factor > 1.0

@@ -1,0 +1,291 @@
+"""The guided weigh-in driven as a person drives it: typing and Enter through the real window."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+import textwrap
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from conftest import Answers
+from PySide6.QtCore import QAbstractItemModel, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton
+from pytestqt.modeltest import ModelTester
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.pages.weigh_in import WeighInPage
+from calibrator.desk.weigh_in.fill_table import FillTable
+from calibrator.desk.window import Window
+from calibrator.model import FillWay, Lot, Step, UnitSystem, WeighIn
+from calibrator.records import Records
+
+LEVEL = ("11.6", "11.7", "11.8", "11.6 oz", "11.7", "0 lb 11.6 oz", "11.8", "11.7")
+
+
+@pytest.fixture
+def window(qtbot: QtBot, desk: Desk) -> Iterator[Window]:
+    shown = Window(desk)
+    qtbot.addWidget(shown)
+    shown.show()
+    qtbot.waitExposed(shown)
+    yield shown
+    shown.close()
+
+
+def lot_of(desk: Desk) -> Lot:
+    return desk.records.every(Lot)[0]
+
+
+def page_of(window: Window) -> WeighInPage:
+    page = window.page("weigh_in")
+    assert isinstance(page, WeighInPage)
+    return page
+
+
+def focused() -> QLineEdit:
+    widget = QApplication.focusWidget()
+    assert isinstance(widget, QLineEdit)
+    return widget
+
+
+def enter(text: str) -> None:
+    QTest.keyClicks(focused(), text)
+    QTest.keyClick(focused(), Qt.Key.Key_Return)
+
+
+def press(window: Window, text: str) -> None:
+    """Press a visible button by its words, without the mnemonic."""
+    for found in window.findChildren(QPushButton):
+        if found.isVisible() and found.text().replace("&", "") == text:
+            assert found.isEnabled(), f"{text} cannot be pressed"
+            QTest.mouseClick(found, Qt.MouseButton.LeftButton)
+            return
+    raise AssertionError(f"no button {text}")
+
+
+def begin(window: Window) -> WeighInPage:
+    window.show_page("weigh_in", lot_of(window.desk).id)
+    enter("MK")
+    page = page_of(window)
+    assert page.guide is not None
+    assert page.guide.step == Step.SCOOP_AND_SCALE
+    return page
+
+
+def equip(window: Window) -> None:
+    page = page_of(window)
+    view = page._views[Step.SCOOP_AND_SCALE]
+    view._target.setFocus()
+    enter("10 oz")
+    view._zeroed.setFocus()
+    QTest.keyClick(view._zeroed, Qt.Key.Key_Space)
+    QTest.keyClick(window, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
+
+
+def test_the_whole_way_by_keyboard(window: Window, answers: Answers) -> None:
+    page = begin(window)
+    equip(window)
+    assert page.guide is not None
+    assert page.guide.step == Step.LEVEL_FILLS
+    for text in LEVEL:
+        enter(text)
+    assert [fill.typed for fill in page.guide.fills_of(FillWay.LEVEL)] == list(LEVEL)
+    assert [fill.bag for fill in page.guide.fills_of(FillWay.LEVEL)] == [1, 1, 2, 2, 3, 3, 4, 4]
+
+    QTest.keyClick(window, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
+    assert page.guide.step == Step.MARK
+    drawn = page.guide.findings.line
+    assert drawn is not None
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Space)
+    assert page.guide.step == Step.FILLS_TO_MARK
+    # As drawn, to the 1/16 in that is shown, not to the last decimal that was computed.
+    assert page.guide.weigh_in.drawn_line_mm == pytest.approx(drawn.down_wall_mm, abs=25.4 / 32 + 1e-9)
+
+    for text in ("10.0", "10.0", "10.1", "10.0", "9.9", "10.0", "10.0", "10.1"):
+        enter(text)
+    assert page.guide.on_target
+    QTest.keyClick(window, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
+    assert page.guide.step == Step.SIGN_OFF
+    QTest.keyClick(focused(), Qt.Key.Key_Return)
+    assert page.guide.signed_off is not None
+    assert page.guide.signed_off.by == "MK"
+    assert answers.told == []
+    assert window.desk.records.marks()[0].target_mass_g == pytest.approx(283.495, abs=1e-3)
+
+
+def test_what_is_not_a_weight_is_answered_and_stays_for_mending(window: Window) -> None:
+    page = begin(window)
+    equip(window)
+    view = page._views[Step.LEVEL_FILLS]
+    assert page.guide is not None
+    for text in ("abc", "11.6 qt", "-3", "1.1.6", "116", "11.6 lb"):
+        enter(text)
+        assert page.guide.fills_of(FillWay.LEVEL) == []
+        assert view._weight.text() == text
+        assert view._weight.message
+        focused().clear()
+    enter("11.6")
+    assert len(page.guide.fills_of(FillWay.LEVEL)) == 1
+    assert view._weight.text() == ""
+
+
+def test_undo_and_redo_go_through_the_records(window: Window) -> None:
+    page = begin(window)
+    equip(window)
+    enter("11.6")
+    enter("16.6")
+    assert page.guide is not None
+    QTest.keyClick(window, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    wrong = page.guide.fills_of(FillWay.LEVEL)[1]
+    assert not wrong.counts
+    press(window, "Redo")
+    assert page.guide.fills_of(FillWay.LEVEL)[1].counts
+    press(window, "Undo")
+    press(window, "Undo")
+    assert [fill.counts for fill in page.guide.fills_of(FillWay.LEVEL)] == [False, False]
+
+
+def test_striking_out_asks_for_the_reason(window: Window, answers: Answers) -> None:
+    page = begin(window)
+    equip(window)
+    enter("11.6")
+    enter("12.6")
+    view = page._views[Step.LEVEL_FILLS]
+    view._view.selectRow(0)
+    answers.words = "bumped the table"
+    press(window, "Strike out …")
+    assert page.guide is not None
+    assert page.guide.fills_of(FillWay.LEVEL)[1].struck_reason == "bumped the table"
+    view._view.selectRow(0)
+    press(window, "Count again")
+    assert page.guide.fills_of(FillWay.LEVEL)[1].counts
+
+
+def test_without_a_reason_nothing_is_struck_out(window: Window, answers: Answers) -> None:
+    page = begin(window)
+    equip(window)
+    enter("11.6")
+    answers.words = ""
+    page._views[Step.LEVEL_FILLS]._view.selectRow(0)
+    press(window, "Strike out …")
+    assert page.guide is not None
+    assert page.guide.fills_of(FillWay.LEVEL)[0].counts
+
+
+def test_closing_and_coming_back_loses_nothing(window: Window, qtbot: QtBot) -> None:
+    page = begin(window)
+    equip(window)
+    for text in LEVEL[:3]:
+        enter(text)
+    desk = window.desk
+    window.close()
+    again = Window(desk)
+    qtbot.addWidget(again)
+    again.show()
+    again.show_page("weigh_in", lot_of(desk).id)
+    page = page_of(again)
+    assert page.guide is not None
+    assert page.guide.step == Step.LEVEL_FILLS
+    assert [fill.typed for fill in page.guide.fills_of(FillWay.LEVEL)] == list(LEVEL[:3])
+    assert len(desk.records.every(WeighIn)) == 1
+
+
+def test_changing_units_in_the_middle_changes_no_fact(window: Window) -> None:
+    from dataclasses import replace
+
+    page = begin(window)
+    equip(window)
+    enter("11.6")
+    desk = window.desk
+    before = desk.records.fills(desk.records.every(WeighIn)[0].id)
+    assert desk.farm is not None
+    desk.attempt(lambda: desk.records.keep(replace(desk.farm, units=UnitSystem.METRIC)))
+    enter("331")
+    fills = desk.records.fills(before[0].weigh_in_id)
+    assert fills[0] == before[0]
+    assert fills[1].mass_g == 331.0
+    assert page._views[Step.LEVEL_FILLS]._table.data(page._views[Step.LEVEL_FILLS]._table.index(0, 2)) == "331 g"
+
+
+def test_going_back_keeps_what_was_entered(window: Window) -> None:
+    page = begin(window)
+    equip(window)
+    QTest.keyClick(window, Qt.Key.Key_Left, Qt.KeyboardModifier.AltModifier)
+    assert page._views[Step.SCOOP_AND_SCALE]._target.text() == "10 oz"
+    QTest.keyClick(window, Qt.Key.Key_Left, Qt.KeyboardModifier.AltModifier)
+    assert focused().text() == "MK"
+
+
+def test_a_scoop_cannot_be_changed_under_its_fills(window: Window, answers: Answers) -> None:
+    from dataclasses import replace
+
+    from calibrator.model import Scoop, new_id
+
+    page = begin(window)
+    desk = window.desk
+    other = desk.records.keep(replace(desk.records.every(Scoop)[0], id=new_id(), name="Blue scoop", revision=""))
+    equip(window)
+    enter("11.6")
+    QTest.keyClick(window, Qt.Key.Key_Left, Qt.KeyboardModifier.AltModifier)
+    view = page._views[Step.SCOOP_AND_SCALE]
+    view._scoop.setCurrentIndex(view._scoop.findData(other.id))
+    view._scoop.activated.emit(view._scoop.currentIndex())
+    assert "new weigh-in" in answers.told[-1]
+    assert view._scoop.currentText() == "Red scoop"
+
+
+def test_the_fill_table_is_a_sound_model(window: Window, qtmodeltester: ModelTester) -> None:
+    begin(window)
+    equip(window)
+    enter("11.6")
+    model: QAbstractItemModel = page_of(window)._views[Step.LEVEL_FILLS]._table
+    assert isinstance(model, FillTable)
+    qtmodeltester.check(model)
+
+
+def test_kill_between_any_two_fills_loses_none(tmp_path: Path, desk: Desk) -> None:
+    """The program is killed, not closed, right after each Enter; what was entered is there each time."""
+    url = desk.records.url
+    lot_id = lot_of(desk).id
+    desk.records.close()
+    script = textwrap.dedent(
+        """
+        import os, signal, sys
+        from PySide6.QtCore import Qt
+        from PySide6.QtTest import QTest
+        from calibrator.desk.app import make_application
+        from calibrator.desk.ask import Ask
+        from calibrator.desk.context import Desk
+        from calibrator.desk.window import Window
+        from calibrator.model import Scale, Scoop
+        from calibrator.records import Records
+
+        url, lot_id, text = sys.argv[1:]
+        app = make_application(["test"])
+        desk = Desk(Records.open(url), Ask(app))
+        window = Window(desk)
+        window.show()
+        window.show_page("weigh_in", lot_id)
+        page = window.page("weigh_in")
+        if not page.guide.scoop:
+            scoop, scale = desk.records.every(Scoop)[0], desk.records.every(Scale)[0]
+            page.guide.set(by="MK", scoop_id=scoop.id, scale_id=scale.id, target_mass_g=283.5, scale_zeroed=True)
+            page.guide.go("level_fills")
+            page.reload()
+        line = page._views[page.guide.step]._weight.line
+        QTest.keyClicks(line, text)
+        QTest.keyClick(line, Qt.Key.Key_Return)
+        os.kill(os.getpid(), signal.SIGKILL)
+        """
+    )
+    for count, text in enumerate(LEVEL[:4], start=1):
+        done = subprocess.run([sys.executable, "-c", script, url, lot_id, text], capture_output=True, timeout=60)
+        assert done.returncode == -9, done.stderr.decode()
+        with Records.open(url) as records:
+            weigh_in = records.every(WeighIn)[0]
+            assert weigh_in.step == Step.LEVEL_FILLS
+            assert [fill.typed for fill in records.fills(weigh_in.id)] == list(LEVEL[:count])

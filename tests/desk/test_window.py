@@ -1,0 +1,121 @@
+"""The window: pages, leaving with something typed, what another computer kept, mistakes told in words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+import pytest
+from conftest import Answers
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.app import _Hook
+from calibrator.desk.context import Desk
+from calibrator.desk.theme import Theme, tokens
+from calibrator.desk.window import PAGES, Window
+from calibrator.model import Farm, Lot, Step
+from calibrator.records import Records, RecordsError
+
+RAIL = [key for key in PAGES if key != "welcome"]
+
+
+@pytest.fixture
+def window(qtbot: QtBot, desk: Desk) -> Iterator[Window]:
+    shown = Window(desk)
+    qtbot.addWidget(shown)
+    shown.show()
+    qtbot.waitExposed(shown)
+    yield shown
+    shown._closing = True
+    shown.close()
+
+
+def test_an_empty_store_leads_by_the_hand(qtbot: QtBot, empty_desk: Desk) -> None:
+    shown = Window(empty_desk)
+    qtbot.addWidget(shown)
+    assert shown.current_page.key == "welcome"
+    assert shown._rail.isHidden()
+
+
+@pytest.mark.parametrize("key", RAIL)
+def test_each_page_comes_up_by_its_number(window: Window, key: str) -> None:
+    digit = Qt.Key.Key_1.value + RAIL.index(key)
+    QTest.keyClick(window, Qt.Key(digit), Qt.KeyboardModifier.ControlModifier)
+    assert window.current_page.key == key
+    assert window._buttons[key].isChecked()
+    assert window.minimumSizeHint().width() <= 1024
+    assert window.minimumSizeHint().height() <= 700
+
+
+def test_closing_with_a_weight_typed_asks_first(window: Window, answers: Answers) -> None:
+    desk = window.desk
+    window.show_page("weigh_in", desk.records.every(Lot)[0].id)
+    page = window.page("weigh_in")
+    page.guide.set(by="MK", scoop_id=_first(desk, "Scoop"), scale_id=_first(desk, "Scale"), target_mass_g=283.5)
+    page.guide.set(scale_zeroed=True)
+    page.guide.go(Step.LEVEL_FILLS)
+    page.reload()
+    QTest.keyClicks(page._views[Step.LEVEL_FILLS]._weight.line, "11.6")
+    answers.yes = False
+    window.close()
+    assert window.isVisible()
+    assert "11.6" in answers.asked[-1]
+    answers.yes = True
+    window.close()
+    assert not window.isVisible()
+
+
+def _first(desk: Desk, name: str) -> str:
+    from calibrator import model
+
+    return desk.records.every(getattr(model, name))[0].id
+
+
+def test_what_another_computer_kept_comes_into_view(window: Window) -> None:
+    desk = window.desk
+    farm = desk.farm
+    assert farm is not None
+    desk.records.keep(replace(farm, name="Windy Hollow North"))
+    window._look_again()
+    assert window._farm_name.text() == "Windy Hollow North"
+
+
+def test_records_that_went_away_are_told_in_words(window: Window, monkeypatch: pytest.MonkeyPatch) -> None:
+    def gone(self: Records) -> int:
+        raise RecordsError("unreachable", place="“x”")
+
+    monkeypatch.setattr(Records, "version", gone)
+    window._look_again()
+    assert "cannot be reached" in window._notice.text()
+
+
+def test_a_mistake_of_ours_is_told_without_a_traceback(answers: Answers, qapp: QApplication) -> None:
+    hook = _Hook(answers)
+    hook(ZeroDivisionError, ZeroDivisionError("division by zero"), None)
+    assert "written to the log" in answers.told[0]
+    assert "division" not in answers.told[0]
+    hook(RecordsError, RecordsError("disk_full", place="x"), None)
+    assert "is full" in answers.told[1]
+
+
+def test_colours_follow_light_and_dark(window: Window) -> None:
+    app = QApplication.instance()
+    assert app is not None
+    theme = app.findChild(Theme)
+    assert theme is not None
+    theme.force(True)
+    dark = tokens()
+    theme.force(False)
+    assert tokens() != dark
+    theme.force(None)
+
+
+def test_a_failed_write_says_why_and_returns_none(desk: Desk, answers: Answers) -> None:
+    def full() -> Farm:
+        raise RecordsError("disk_full", place="x")
+
+    assert desk.attempt(full) is None
+    assert ["Free some space" in text for text in answers.told] == [True]
