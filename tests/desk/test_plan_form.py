@@ -1,0 +1,212 @@
+"""Making and changing a plan by typing."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from conftest import Answers, at_noon
+from herd import OZ_G, QT_ML, Herd, group
+from keys import mnemonics, nameless
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QLineEdit
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.plan_form import PlanForm
+from calibrator.desk.theme import Theme
+from calibrator.model import Plan, RateBasis, UnitSystem, VolumeMeans
+from calibrator.records import Records
+
+
+@pytest.fixture
+def herd(records: Records) -> Herd:
+    return Herd(records)
+
+
+@pytest.fixture
+def form(qapp: QApplication, qtbot: QtBot, herd: Herd, answers: Answers) -> PlanForm:
+    if qapp.property("tokens") is None:
+        Theme(qapp)
+    made = PlanForm(Desk(herd.records, answers, clock=at_noon))
+    qtbot.addWidget(made)
+    made.resize(780, 620)
+    made.edit(None)
+    made.show()
+    made.begin()
+    return made
+
+
+def put(qtbot: QtBot, line: QLineEdit, text: str) -> None:
+    line.selectAll()
+    qtbot.keyClick(line, Qt.Key.Key_Delete)
+    qtbot.keyClicks(line, text)
+
+
+def plans(herd: Herd) -> list[Plan]:
+    return herd.records.every(Plan, herd.farm.id)
+
+
+def test_a_plan_typed_is_kept_as_meant(form: PlanForm, herd: Herd, qtbot: QtBot) -> None:
+    tank = herd.vessel()
+    form.edit(None)
+    put(qtbot, form.name.line, "Morning milk")
+    first = form.groups[0]
+    put(qtbot, first.calves, "109")
+    put(qtbot, first.volume.line, "2.5 qt")
+    first.finished.click()
+    put(qtbot, first.rate.mass.line, "9 1/2 oz")
+    put(qtbot, first.rate.volume.line, "2")
+    put(qtbot, form.allowance.line, "3")
+    put(qtbot, form.counts.line, "111, 120")
+    form.vessel.setCurrentIndex(form.vessel.findData(tank.id))
+    with qtbot.waitSignal(form.kept) as kept:
+        form.keep_button.click()
+    (plan,) = plans(herd)
+    assert kept.args == [plan.id]
+    assert (plan.name, plan.vessel_id, plan.counts) == ("Morning milk", tank.id, (111, 120))
+    assert (plan.count_from, plan.count_to, plan.count_step) == (99, 119, 1)
+    assert plan.allowance_share == pytest.approx(0.03)
+    assert plan.water_temperature_c == pytest.approx((110 - 32) / 1.8)
+    (made,) = plan.groups
+    assert (made.calves, made.feedings_per_day, made.volume_means) == (109, 2, VolumeMeans.FINISHED_MIX)
+    assert made.volume_ml == pytest.approx(2.5 * QT_ML)
+    assert made.rate.basis is RateBasis.ON_WATER
+    assert made.rate.powder_mass_g == pytest.approx(9.5 * OZ_G)
+    assert made.rate.volume_ml == pytest.approx(2 * QT_ML)
+    assert made.rate.typed == "9 1/2 oz / 2 qt"
+
+
+def test_whether_mix_or_water_is_asked_and_never_guessed(form: PlanForm, herd: Herd, qtbot: QtBot) -> None:
+    put(qtbot, form.name.line, "Morning milk")
+    form.keep()
+    assert not plans(herd)
+    assert form.groups[0].finished.hasFocus()
+    form.groups[0].water.click()
+    form.keep()
+    assert plans(herd)[0].groups[0].volume_means is VolumeMeans.WATER
+
+
+def test_nonsense_stays_for_mending_and_is_named_beside_its_field(form: PlanForm, herd: Herd, qtbot: QtBot) -> None:
+    put(qtbot, form.name.line, "Morning milk")
+    form.groups[0].water.click()
+    put(qtbot, form.groups[0].rate.mass.line, "ten")
+    put(qtbot, form.counts.line, "109; eleven")
+    form.keep()
+    assert not plans(herd)
+    assert form.groups[0].rate.mass.text() == "ten"
+    assert form.groups[0].rate.mass.line.property("state") == "wrong"
+    assert "109, 111, 120" in form.counts.message
+    put(qtbot, form.groups[0].rate.mass.line, "10")
+    put(qtbot, form.counts.line, "109; 111")
+    form.keep()
+    assert plans(herd)[0].counts == (109, 111)
+
+
+def test_the_last_count_may_not_be_below_the_first(form: PlanForm, herd: Herd, qtbot: QtBot) -> None:
+    put(qtbot, form.name.line, "Morning milk")
+    form.groups[0].water.click()
+    put(qtbot, form.count_from, "120")
+    put(qtbot, form.count_to, "110")
+    form.keep()
+    assert not plans(herd)
+    assert form.count_to.property("state") == "wrong"
+
+
+def test_a_plan_without_a_name_takes_one_to_the_name(form: PlanForm, herd: Herd) -> None:
+    form.groups[0].water.click()
+    form.keep()
+    assert not plans(herd)
+    assert form.name.line.hasFocus()
+
+
+@pytest.mark.parametrize("basis", list(RateBasis))
+def test_another_basis_tells_the_same_mix(form: PlanForm, herd: Herd, qtbot: QtBot, basis: RateBasis) -> None:
+    """10 oz on 2 qt of water is about 13 % solids (common practice, no source)."""
+    rate = form.groups[0].rate
+    rate.basis.setCurrentIndex(rate.basis.findData(basis))
+    rate.basis.activated.emit(rate.basis.currentIndex())
+    rate.basis.setCurrentIndex(rate.basis.findData(RateBasis.SOLIDS))
+    rate.basis.activated.emit(rate.basis.currentIndex())
+    assert rate.share.value() == pytest.approx(13.0, abs=0.2)
+
+
+def test_the_other_bases_are_told_while_one_types(form: PlanForm, qtbot: QtBot) -> None:
+    """10 and 8 oz on 2 qt of water at 110 °F, 0.9909 g/mL: 283.5 / (283.5 + 1875.5), 226.8 / (226.8 + 1875.5)."""
+    rate = form.groups[0].rate
+    assert "13.1 % solids" in rate.same_text()
+    assert "an estimate" in rate.same_text()
+    put(qtbot, rate.mass.line, "8 oz")
+    assert "10.8 % solids" in rate.same_text()
+    put(qtbot, rate.mass.line, "8 pounds of")
+    assert rate.same_text() == ""
+
+
+def test_groups_come_and_go(form: PlanForm, herd: Herd, qtbot: QtBot) -> None:
+    put(qtbot, form.name.line, "Morning milk")
+    form.add.click()
+    assert form.groups[1].name.line.hasFocus()
+    put(qtbot, form.groups[1].name.line, "Old")
+    for editor in form.groups:
+        editor.water.click()
+    form.groups[0].remove.click()
+    assert len(form.groups) == 1
+    form.keep()
+    assert [g.name for g in plans(herd)[0].groups] == ["Old"]
+
+
+def test_a_plan_comes_back_as_it_was_kept(form: PlanForm, herd: Herd) -> None:
+    plan = herd.plan("Morning milk", group(12, "Young"), group(23, "Old"))
+    form.edit(plan)
+    form.keep()
+    again = herd.records.find(Plan, plan.id)
+    assert [(g.name, g.calves) for g in again.groups] == [("Young", 12), ("Old", 23)]
+    assert again.groups[0].volume_ml == pytest.approx(2 * QT_ML)
+    assert again.water_temperature_c == pytest.approx(43.333, abs=0.05)
+    assert replace(again, revision="", groups=(), water_temperature_c=0.0) == replace(
+        plan, revision="", groups=(), water_temperature_c=0.0
+    )
+
+
+def test_water_that_scalds_brings_a_caution_while_one_types(form: PlanForm, qtbot: QtBot) -> None:
+    put(qtbot, form.temperature.line, "119")
+    assert not form.scald.isVisible()
+    put(qtbot, form.temperature.line, "120")
+    assert form.scald.isVisible()
+    put(qtbot, form.temperature.line, "49 C")
+    assert form.scald.isVisible()
+
+
+def test_a_plan_is_put_aside_and_stays_in_the_records(form: PlanForm, herd: Herd, answers: Answers) -> None:
+    plan = herd.plan("Morning milk")
+    form.edit(plan)
+    form.retire.click()
+    assert "Morning milk" in answers.asked[0]
+    assert herd.records.find(Plan, plan.id).retired_on == at_noon().date()
+
+
+def test_metric_farms_begin_with_round_metric_figures(form: PlanForm, herd: Herd) -> None:
+    form.desk.attempt(lambda: herd.records.keep(replace(herd.farm, units=UnitSystem.METRIC)))
+    form.edit(None)
+    assert form.groups[0].volume.text() == "2 L"
+    assert form.groups[0].rate.mass.text() == "130 g"
+    assert form.temperature.text() == "43 °C"
+
+
+def test_keys_are_unique_and_every_field_has_a_name(form: PlanForm, herd: Herd) -> None:
+    form.edit(herd.plan("Morning milk", group(12, "Young"), group(23, "Old")))
+    taken = [*mnemonics(form), *"TLWBES"]
+    assert len(taken) == len(set(taken))
+    assert not nameless(form)
+
+
+def test_tab_reaches_the_fields_in_the_order_they_stand_in(form: PlanForm, qtbot: QtBot) -> None:
+    form.add.click()
+    form.name.line.setFocus()
+    reached = []
+    for _ in range(10):
+        qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+        reached.append(QApplication.focusWidget())
+    first = form.groups[0]
+    wanted = [first.name.line, first.calves, first.feedings, first.volume.line, first.finished]
+    assert reached[:5] == wanted
