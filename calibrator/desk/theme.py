@@ -115,6 +115,14 @@ class Theme(QObject):
         self.changed.emit()
 
 
+def the_theme() -> Theme:
+    """The theme of the running application; made on first need."""
+    app = QApplication.instance()
+    if not isinstance(app, QApplication):
+        raise RuntimeError("The look needs an application to dress.")
+    return app.findChild(Theme) or Theme(app)
+
+
 def tokens() -> Tokens:
     """The colours in force."""
     app = QApplication.instance()

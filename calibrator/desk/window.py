@@ -23,7 +23,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.emblem import Emblem
 from calibrator.desk.page import Page
 from calibrator.desk.parts import button, label
-from calibrator.desk.theme import SPACE, Theme
+from calibrator.desk.theme import SPACE, the_theme
 from calibrator.records import RecordsError
 
 # A page is imported when it is first opened, so that the first one is up at once.
@@ -69,9 +69,8 @@ class Window(QMainWindow):
         desk.go_to.connect(self.show_page)
         desk.changed.connect(self._reload)
         desk.said.connect(self._say)
-        app = QApplication.instance()
-        if app is not None and (theme := app.findChild(Theme)) is not None:
-            theme.changed.connect(self._repaint)
+        self._theme = the_theme()
+        self._theme.changed.connect(self._repaint)
         self.show_page("today" if desk.farm else "welcome", "")
 
     def show_page(self, key: str, thing_id: str = "") -> None:
@@ -109,7 +108,9 @@ class Window(QMainWindow):
         if (pending and not self._closing) or not self.current_page.leave():
             event.ignore()
             return
-        self._watch.stop()
+        if self._watch.isActive():
+            self._watch.stop()
+            self._theme.changed.disconnect(self._repaint)
         event.accept()
 
     def _close_anyway(self) -> None:

@@ -14,7 +14,7 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk.app import _Hook
 from calibrator.desk.context import Desk
-from calibrator.desk.theme import Theme, tokens
+from calibrator.desk.theme import the_theme, tokens
 from calibrator.desk.window import PAGES, Window
 from calibrator.model import Farm, Lot, Step
 from calibrator.records import Records, RecordsError
@@ -102,10 +102,7 @@ def test_a_mistake_of_ours_is_told_without_a_traceback(answers: Answers, qapp: Q
 
 
 def test_colours_follow_light_and_dark(window: Window) -> None:
-    app = QApplication.instance()
-    assert app is not None
-    theme = app.findChild(Theme)
-    assert theme is not None
+    theme = the_theme()
     theme.force(True)
     dark = tokens()
     theme.force(False)

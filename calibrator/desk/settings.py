@@ -1,0 +1,66 @@
+"""What this computer remembers for its person: language, figures, window. Never a fact; those are in the records.
+
+One small JSON file, written whole; a missing, damaged or older one gives the defaults for what it lacks.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+from dataclasses import asdict, dataclass, fields, replace
+from pathlib import Path
+from typing import Any
+
+
+@dataclass(frozen=True)
+class Preferences:
+    """`screen_language` is blank to follow the system; `paper_languages` are those of one print, in order."""
+
+    screen_language: str = ""
+    paper_languages: tuple[str, ...] = ()
+    large_figures: bool = False
+    initials: str = ""
+    farm_id: str = ""
+    window_width: int = 1280
+    window_height: int = 800
+
+
+class Settings:
+    """The preferences and the file they are kept in; without a file they last as long as the program runs."""
+
+    def __init__(self, path: Path | None = None) -> None:
+        self._path = path
+        self.now = _read(path) if path else Preferences()
+
+    def keep(self, **changed: Any) -> None:
+        """Change some preferences. That the file cannot be written is no reason to stop anybody."""
+        wanted = replace(self.now, **changed)
+        if wanted == self.now:
+            return
+        self.now = wanted
+        if self._path is not None:
+            _write(self._path, wanted)
+
+
+def _read(path: Path) -> Preferences:
+    try:
+        told = json.loads(path.read_text("utf-8"))
+    except (OSError, ValueError):
+        return Preferences()
+    if not isinstance(told, dict):
+        return Preferences()
+    defaults = asdict(Preferences())
+    known = {field.name: told[field.name] for field in fields(Preferences) if field.name in told}
+    if isinstance(known.get("paper_languages"), list):
+        known["paper_languages"] = tuple(str(code) for code in known["paper_languages"])
+    return Preferences(**{name: value for name, value in known.items() if type(value) is type(defaults[name])})
+
+
+def _write(path: Path, preferences: Preferences) -> None:
+    fresh = path.with_suffix(".new")
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        fresh.write_text(json.dumps(asdict(preferences), indent=1), "utf-8")
+        os.replace(fresh, path)
+    except OSError:
+        return
