@@ -18,7 +18,7 @@ from calibrator.records.errors import EditedMeanwhile, ImportRefused, NotAllowed
 from calibrator.records.paths import sample_lots_folder
 from calibrator.records.plain import NotPlain, from_plain, kind_word
 from calibrator.records.repository import Records
-from calibrator.records.rows import Writing, spoken, version
+from calibrator.records.rows import Writing, spoken
 from calibrator.records.tables import changes
 
 
@@ -64,12 +64,12 @@ def _files(path: Path) -> list[Path]:
 def _bring(writing: Writing, plain: Any, file: str, number: int) -> Entry | None:
     try:
         entry: Entry = from_plain(Entry, plain)
-        before = version(writing.connection)
+        before = writing.last
         with told("these records", kind=_spoken(entry)):
             _apply(writing, entry)
     except (NotPlain, NotAllowed, EditedMeanwhile) as error:
         raise ImportRefused("import_fault", file=file, entry=str(number), fault=str(error)) from None
-    return entry if version(writing.connection) > before else None
+    return entry if writing.last > before else None
 
 
 def _apply(writing: Writing, entry: Entry) -> None:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import Any, Generic, TypeVar
 
-from sqlalchemy import Connection, Select, insert, select
+from sqlalchemy import Connection, Select, Table, insert, select
 
 from calibrator.model import Farm, Noun, WeighIn, new_id
 from calibrator.records.errors import EditedMeanwhile, NotAllowed
@@ -16,6 +16,14 @@ from calibrator.records.rows import Writing, as_value, refuse_frozen, refuse_uns
 from calibrator.records.tables import NOUNS, changes, things
 
 N = TypeVar("N", bound=Noun)
+
+
+def _newest_of(table: Table) -> Select[Any]:
+    later = table.alias("later")
+    return select(table).where(~select(later.c.revision).where(later.c.replaces == table.c.revision).exists())
+
+
+_NEWEST = {kind: _newest_of(table) for kind, table in NOUNS.items()}
 
 
 @dataclass(frozen=True)
@@ -73,7 +81,7 @@ def add_telling(writing: Writing, telling: Telling[N], current: N | None) -> Non
 def newest(connection: Connection, kind: type[N], id: str) -> N | None:
     """The newest telling of one thing; None where there is no such thing."""
     table = NOUNS[kind]
-    row = connection.execute(_newest(kind).where(table.c.id == id)).mappings().first()
+    row = connection.execute(_NEWEST[kind].where(table.c.id == id)).mappings().first()
     return as_value(kind, row) if row else None
 
 
@@ -87,7 +95,7 @@ def revision(connection: Connection, kind: type[N], name: str) -> N | None:
 def every(connection: Connection, kind: type[N], farm_id: str | None, where: Mapping[str, Any]) -> list[N]:
     """The newest tellings of all things of a kind that agree with `where`, the oldest thing first."""
     table = NOUNS[kind]
-    query = _newest(kind).join(things, things.c.id == table.c.id).order_by(things.c.change)
+    query = _NEWEST[kind].join(things, things.c.id == table.c.id).order_by(things.c.change)
     wanted = dict(where)
     if farm_id is not None:
         wanted["id" if kind is Farm else "farm_id"] = farm_id
@@ -116,12 +124,6 @@ def history(connection: Connection, kind: type[N], id: str) -> list[Change[N]]:
         Change(row["change_at"], row["change_by"], row["change_why"], as_value(kind, row))
         for row in connection.execute(query).mappings()
     ]
-
-
-def _newest(kind: type[N]) -> Select[Any]:
-    table = NOUNS[kind]
-    later = table.alias("later")
-    return select(table).where(~select(later.c.revision).where(later.c.replaces == table.c.revision).exists())
 
 
 def _farm_of(noun: Noun) -> str:

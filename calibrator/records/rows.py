@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from datetime import UTC, datetime
 from typing import Any, TypeVar
 
@@ -16,24 +15,31 @@ from calibrator.records.tables import changes, sign_offs, things
 T = TypeVar("T")
 
 
-@dataclass(frozen=True)
 class Writing:
-    """A transaction that keeps things; all of it is kept or nothing."""
+    """A transaction that keeps things; all of it is kept or nothing. No other writer shares it."""
 
-    connection: Connection
+    def __init__(self, connection: Connection) -> None:
+        self.connection = connection
+        self.last = version(connection)
+        """The number of the newest change."""
 
     def change(self, what: str, by: str, why: str = "", at: datetime | None = None) -> int:
         """Enter who did what and why; returns the number that orders it."""
-        number = version(self.connection) + 1
-        told = {"number": number, "at": at or datetime.now(UTC), "by": by, "why": why, "what": what}
+        self.last += 1
+        told = {"number": self.last, "at": at or now(), "by": by, "why": why, "what": what}
         self.connection.execute(insert(changes), told)
-        return number
+        return self.last
 
     def add(self, table: Table, value: Any, **extra: Any) -> None:
         """Insert a noun or fact, with columns that it does not have itself."""
         names = {column.name for column in table.columns}
         own = {name: getattr(value, name) for name in hints(type(value)) if name in names}
         self.connection.execute(insert(table), own | extra)
+
+
+def now() -> datetime:
+    """The time at which a change is entered."""
+    return datetime.now(UTC)
 
 
 def version(connection: Connection) -> int:

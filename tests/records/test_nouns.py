@@ -155,15 +155,8 @@ def test_the_order_does_not_rest_on_a_clock(records: Records, monkeypatch: pytes
     farm = records.keep(invented.farm())
     from calibrator.records import rows
 
-    class Backwards(datetime):
-        now_at = datetime(2024, 1, 1, tzinfo=UTC)
-
-        @classmethod
-        def now(cls, tz: Any = None) -> Any:
-            cls.now_at -= timedelta(days=1)
-            return cls.now_at
-
-    monkeypatch.setattr(rows, "datetime", Backwards)
+    days = (datetime(2024, 1, 1, tzinfo=UTC) - timedelta(days=day) for day in range(9))
+    monkeypatch.setattr(rows, "now", lambda: next(days))
     lots = [records.keep(invented.lot(farm.id)) for _ in range(3)]
     newest = records.keep(replace(lots[0], note="again"))
     assert records.every(Lot) == [newest, *lots[1:]]

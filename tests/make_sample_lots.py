@@ -1,0 +1,436 @@
+"""Invent the season of sample_lots/: a farm, its scoops, and a year of lots, weighed in through the real guide.
+
+Everything is invented. Run `python tests/make_sample_lots.py` from the project's folder to write it anew; the
+same seed gives the same season. Sign-offs and marks come from the program's own science, so write it anew
+whenever that changes (a test tells when).
+"""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, replace
+from datetime import UTC, date, datetime, timedelta
+from pathlib import Path
+from random import Random
+from tempfile import TemporaryDirectory
+from typing import Any
+from unittest.mock import patch
+from uuid import UUID
+
+ROOT = Path(__file__).resolve().parent.parent
+if __name__ == "__main__":
+    sys.path.insert(0, str(ROOT))
+
+from calibrator import model  # noqa: E402
+from calibrator.desk.guide import Guide  # noqa: E402
+from calibrator.model import (  # noqa: E402
+    Composition,
+    Cylinder,
+    Farm,
+    FillWay,
+    Lot,
+    MixingRate,
+    PackageKind,
+    Plan,
+    PlanGroup,
+    Printed,
+    PrintKind,
+    RateBasis,
+    Scale,
+    Scoop,
+    SignOff,
+    SpotFill,
+    Step,
+    TaperedCup,
+    UnitSystem,
+    Vessel,
+    VolumeMeans,
+    WeighIn,
+    new_id,
+)
+from calibrator.records import Records, export_text, rows  # noqa: E402
+from calibrator.science import scoop as shapes  # noqa: E402
+from calibrator.science.struck import struck_volume, volume_from_dimensions  # noqa: E402
+from calibrator.units import Kind, read, show_length  # noqa: E402
+
+SEED = 20241107
+FILE = ROOT / "sample_lots" / "season.json"
+INITIALS = ("RO", "MK", "JT")
+AGGLOMERATED = "22/20 milk replacer, agglomerated"
+PLAIN = "22/20 milk replacer"
+SETTLED_LEVEL_FILLS, MOST_LEVEL_FILLS, MOST_FILLS_TO_MARK, MOST_LINES = 8, 14, 12, 5
+
+
+@dataclass(frozen=True)
+class Delivery:
+    """One lot as the story has it; the density is the true one, which the farm does not know."""
+
+    number: str
+    arrived: date
+    density_g_per_ml: float
+    product: str = PLAIN
+    fill_sd: float = 0.015
+    bag_sd: float = 0.01
+    settling: float = 1.03
+    humidity_pct: float = 45.0
+    temperature_c: float = 16.0
+    bags: int = 72
+    medicated: bool = False
+    tote: bool = False
+    note: str = ""
+
+
+DELIVERIES = (
+    Delivery("24-1107B", date(2024, 11, 18), 0.561, humidity_pct=48, temperature_c=9),
+    Delivery("24-1202A", date(2024, 12, 12), 0.548, humidity_pct=41, temperature_c=4),
+    Delivery("24-1219C", date(2025, 1, 6), 0.566, humidity_pct=38, temperature_c=3, note="Two bags torn, fed first."),
+    Delivery("25-0116A", date(2025, 1, 31), 0.557, humidity_pct=36, temperature_c=2),
+    Delivery("25-0211B", date(2025, 2, 25), 0.571, humidity_pct=40, temperature_c=5, tote=True),
+    Delivery("25-0306A", date(2025, 3, 22), 0.552, humidity_pct=44, temperature_c=9),
+    Delivery("25-0402C", date(2025, 4, 16), 0.558, humidity_pct=50, temperature_c=13),
+    Delivery("25-0429B", date(2025, 5, 12), 0.563, humidity_pct=55, temperature_c=17, medicated=True),
+    Delivery("25-0523A", date(2025, 6, 6), 0.555, humidity_pct=61, temperature_c=22),
+    Delivery(
+        "25-0620B", date(2025, 7, 3), 0.534, fill_sd=0.03, bag_sd=0.016, settling=1.05, humidity_pct=82,
+        temperature_c=29, note="Humid week, powder clings to the scoop. Stirred each bag twice.",
+    ),
+    Delivery("25-0715A", date(2025, 7, 28), 0.541, fill_sd=0.024, humidity_pct=74, temperature_c=27),
+    Delivery("25-0808C", date(2025, 8, 22), 0.559, humidity_pct=63, temperature_c=24),
+    Delivery(
+        "25-0905A", date(2025, 9, 17), 0.478, AGGLOMERATED, settling=1.02, humidity_pct=55,
+        temperature_c=18, note="First agglomerated lot. Looks coarser and pours freely.",
+    ),
+    Delivery("25-1001B", date(2025, 10, 13), 0.471, AGGLOMERATED, settling=1.02, humidity_pct=52),
+    Delivery("25-1027A", date(2025, 11, 7), 0.483, AGGLOMERATED, settling=1.02, humidity_pct=50),
+)  # fmt: skip
+"""The last one is delivered and waits to be weighed in."""
+
+
+def ounces(mass_g: float, step_oz: float = 0.1) -> str:
+    """What the scale shows."""
+    return f"{round(mass_g / 28.349523125 / step_oz) * step_oz:.1f} oz"
+
+
+def mass(text: str) -> float:
+    return read(text, Kind.MASS, UnitSystem.FARM).value
+
+
+def length(text: str) -> float:
+    return read(text, Kind.LENGTH, UnitSystem.FARM).value
+
+
+def on_ruler(length_mm: float) -> str:
+    """As a ruler with thirty-seconds of an inch tells it."""
+    return show_length(length_mm, UnitSystem.FARM, step=1 / 32)
+
+
+class Season:
+    """The people, the powder and the clock of the story, at work on `records`."""
+
+    def __init__(self, records: Records, rng: Random) -> None:
+        self.records = records
+        self.rng = rng
+        self.at = datetime(2024, 11, 15, 15, 0, tzinfo=UTC)
+        self.wall_factor = {"red cup": 1.004, "white cup": 0.998}
+        self.farm = self.keep(Farm(id=new_id(), name="Thistledown Corner (invented)"))
+        self.scale = self.keep(self._scale())
+        self.scoop = self.keep(self._red_cup())
+        self.plan = self._plans()
+
+    def now(self) -> datetime:
+        """A little later at each look."""
+        self.at += timedelta(seconds=self.rng.randrange(8, 26))
+        return self.at
+
+    def keep(self, noun: Any, why: str = "", by: str = "RO") -> Any:
+        self.now()
+        return self.records.keep(noun, by=by, why=why)
+
+    def _scale(self) -> Scale:
+        return Scale(
+            id=new_id(),
+            farm_id=self.farm.id,
+            name="bench scale",
+            resolution_g=mass("0.1 oz"),
+            resolution_typed="0.1 oz",
+            capacity_g=mass("11 lb"),
+            capacity_typed="11 lb",
+        )
+
+    def _red_cup(self) -> Scoop:
+        shape = TaperedCup(rim_diameter_mm=109.0, floor_diameter_mm=91.0, height_mm=84.0)
+        volume = volume_from_dimensions(shape)
+        return self._new_scoop("red cup", shape, volume.volume_ml, volume.u_ml, water=False)
+
+    def _white_cup(self) -> Scoop:
+        shape = Cylinder(diameter_mm=98.0, height_mm=88.0)
+        rim = shapes.rim_volume_ml(shape)
+        waters = [mass(ounces(rim * 0.998 * 0.9972 + self.rng.gauss(0, 1.0))) for _ in range(5)]
+        volume = struck_volume(waters, 20.0, self.scale.resolution_g, shape=shape)
+        return self._new_scoop("white cup", shape, volume.volume_ml, volume.u_ml, water=True)
+
+    def _new_scoop(self, name: str, shape: Any, volume_ml: float, u_ml: float, *, water: bool) -> Scoop:
+        return Scoop(
+            id=new_id(),
+            farm_id=self.farm.id,
+            name=name,
+            shape=shape,
+            volume_ml=round(volume_ml, 1),
+            volume_u_ml=round(u_ml, 2),
+            volume_from_water=water,
+        )
+
+    def _plans(self) -> Plan:
+        quart = read("1 qt", Kind.VOLUME, UnitSystem.FARM).value
+        vessels = [
+            self.keep(
+                Vessel(
+                    id=new_id(),
+                    farm_id=self.farm.id,
+                    name=name,
+                    rim_volume_ml=read(size, Kind.VOLUME, UnitSystem.FARM).value,
+                    rim_volume_typed=size,
+                    usable_share=share,
+                )
+            )
+            for name, size, share in (("pail", "5 gal", 0.95), ("mixing tank", "80 gal", 0.9))
+        ]
+        rate = MixingRate(
+            basis=RateBasis.ON_WATER, powder_mass_g=mass("10 oz"), volume_ml=2 * quart, typed="10 oz / 2 qt"
+        )
+        groups = tuple(
+            PlanGroup(name=name, calves=calves, volume_ml=quarts * quart, volume_means=VolumeMeans.WATER, rate=rate)
+            for name, calves, quarts in (("hutches", 73, 2), ("group pens", 36, 3))
+        )
+        return self.keep(
+            Plan(
+                id=new_id(),
+                farm_id=self.farm.id,
+                name="all calves",
+                groups=groups,
+                allowance_share=0.01,
+                vessel_id=vessels[1].id,
+                count_from=90,
+                count_to=130,
+                count_step=5,
+                counts=(109, 111, 120),
+            )
+        )
+
+    def counted(self, hutches: int, pens: int) -> None:
+        """The number of calves changed."""
+        groups = tuple(replace(g, calves=n) for g, n in zip(self.plan.groups, (hutches, pens), strict=True))
+        self.plan = self.keep(replace(self.plan, groups=groups), why="calves counted", by="JT")
+
+    def replace_scoop(self) -> None:
+        """Spring: the red cup is cracked, a straight white one takes its place."""
+        self.keep(replace(self.scoop, retired_on=self.at.date()), why="cracked at the rim")
+        self.scoop = self.keep(self._white_cup(), why="five weighings of water at 20 °C")
+
+    def deliver(self, told: Delivery) -> Lot:
+        self.at = datetime(told.arrived.year, told.arrived.month, told.arrived.day, 14, 5, tzinfo=UTC)
+        year, month, day = 2000 + int(told.number[:2]), int(told.number[3:5]), int(told.number[5:7])
+        weight = "2000 lb" if told.tote else "50 lb"
+        lot = Lot(
+            id=new_id(),
+            farm_id=self.farm.id,
+            lot_number=told.number,
+            product=told.product,
+            made_on=date(year, month, day),
+            arrived_on=told.arrived,
+            package=PackageKind.TOTE if told.tote else PackageKind.BAG,
+            package_count=2 if told.tote else told.bags,
+            package_mass_g=mass(weight),
+            package_mass_typed=weight,
+            composition=Composition(protein_pct=22.0, fat_pct=20.0, fibre_pct=0.15, ash_pct=8.0, moisture_pct=4.0),
+            medicated=told.medicated,
+            note=told.note,
+        )
+        return self.keep(lot, by="MK")
+
+    def begin(self, lot: Lot, told: Delivery, hour: int = 6) -> Guide:
+        """A weigh-in up to its first fill, on the morning after next."""
+        day = told.arrived + timedelta(days=2)
+        self.at = datetime(day.year, day.month, day.day, hour + 6, 10, tzinfo=UTC)
+        by = self.rng.choice(INITIALS)
+        weigh_in = self.keep(
+            WeighIn(id=new_id(), farm_id=self.farm.id, lot_id=lot.id, started_at=self.now(), by=by), by=by
+        )
+        guide = Guide(self.records, weigh_in, self.now)
+        line = next(reversed(self.records.marks(scoop_id=self.scoop.id)), None)
+        guide.set(step=Step.SCOOP_AND_SCALE, scoop_id=self.scoop.id, scale_id=self.scale.id)
+        shown = self.rng.choice(("32.0 oz", "32.0 oz", "32.0 oz", "32.1 oz"))
+        guide.set(
+            target_mass_g=mass("10 oz"),
+            target_typed="10 oz",
+            room_humidity_pct=told.humidity_pct,
+            room_temperature_c=told.temperature_c,
+            scale_zeroed=True,
+            check_nominal_g=mass("2 lb"),
+            check_nominal_typed="2 lb",
+            check_reading_g=mass(shown),
+            check_reading_typed=shown,
+            old_line_mm=line.down_wall_mm if line else None,
+            old_line_typed=on_ruler(line.down_wall_mm) if line else "",
+        )
+        guide.set(step=Step.LEVEL_FILLS)
+        return guide
+
+    def weigh(self, told: Delivery, lot: Lot) -> SignOff:
+        """The whole weigh-in, as far as the program asks for it."""
+        bags = Bags(told, self.rng, self.wall_factor[self.scoop.name])
+        guide = self.begin(lot, told)
+        self._level(guide, bags, told)
+        guide.set(step=Step.MARK)
+        for _ in range(MOST_LINES):
+            self._draw(guide)
+            self._to_mark(guide, bags)
+            if not guide.line_should_move:
+                break
+            guide.take_next_line()
+        if guide.weigh_in.drawn_line_mm is None:
+            self._draw(guide)
+        guide.set(step=Step.SIGN_OFF)
+        signed = guide.sign_off(guide.weigh_in.by)
+        self._print(signed)
+        self._spots(told, signed, bags)
+        return signed
+
+    def _level(self, guide: Guide, bags: Bags, told: Delivery) -> None:
+        for at in range(MOST_LEVEL_FILLS):
+            level = guide.findings.level
+            if at >= SETTLED_LEVEL_FILLS and level is not None and level.advice.enough:
+                break
+            bag = guide.next_bag(FillWay.LEVEL)
+            caked = told.number == "25-0306A" and at == 4
+            typed = ounces(bags.scoopful(bag, self.scoop.volume_ml) * (1.13 if caked else 1.0))
+            fill = guide.add_fill(FillWay.LEVEL, bag, mass(typed), typed)
+            if caked:
+                guide.strike(fill.id, "bag not stirred up, caked lump in the scoop")
+
+    def _draw(self, guide: Guide) -> None:
+        line = guide.findings.line
+        assert line is not None, guide.findings.trouble
+        typed = on_ruler(line.down_wall_mm)
+        guide.set(drawn_line_mm=length(typed), drawn_line_typed=typed, step=Step.FILLS_TO_MARK)
+
+    def _to_mark(self, guide: Guide, bags: Bags) -> None:
+        shape, down = self.scoop.shape, guide.weigh_in.drawn_line_mm
+        volume = self.scoop.volume_ml * shapes.volume_ml(shape, shapes.height_from_down_wall_mm(shape, down))
+        volume /= shapes.rim_volume_ml(shape)
+        for at in range(MOST_FILLS_TO_MARK):
+            if (at >= 4 and guide.on_target) or (at >= 6 and guide.line_should_move):
+                break
+            bag = guide.next_bag(FillWay.TO_MARK)
+            typed = ounces(bags.scoopful(bag, volume, settled=True))
+            guide.add_fill(FillWay.TO_MARK, bag, mass(typed), typed)
+
+    def _print(self, signed: SignOff) -> None:
+        for kind, scoop, plan in (
+            (PrintKind.SCOOP_LABEL, self.scoop.id, None),
+            (PrintKind.WALL_CHART, None, self.plan.id),
+        ):
+            sheet = Printed(
+                id=new_id(),
+                farm_id=self.farm.id,
+                number=0,
+                kind=kind,
+                lot_id=signed.lot_id,
+                sign_off_id=signed.id,
+                at=self.now(),
+                by=signed.by,
+                scoop_id=scoop,
+                plan_id=plan,
+            )
+            self.records.record_print(sheet)
+
+    def _spots(self, told: Delivery, signed: SignOff, bags: Bags) -> None:
+        for at in range(self.rng.randrange(2, 6)):
+            self.at += timedelta(days=self.rng.randrange(2, 5))
+            typed = ounces(bags.scoopful(100 + at, self.scoop.volume_ml))
+            self.records.add_spot_fill(
+                SpotFill(
+                    id=new_id(),
+                    farm_id=self.farm.id,
+                    lot_id=signed.lot_id,
+                    weigh_in_id=signed.weigh_in_id,
+                    way=FillWay.LEVEL,
+                    mass_g=mass(typed),
+                    typed=typed,
+                    by=self.rng.choice(INITIALS),
+                    at=self.now(),
+                )
+            )
+
+    def finish(self, lot_id: str) -> None:
+        """The last of a lot is fed."""
+        self.keep(replace(self.records.find(Lot, lot_id), finished_on=self.at.date()), by="JT")
+
+    def give_up(self, lot: Lot, told: Delivery) -> None:
+        """A weigh-in begun and left because the scale would not settle."""
+        guide = self.begin(lot, told, hour=-1)
+        guide.add_fill(FillWay.LEVEL, 1, mass("13.1 oz"), "13.1 oz")
+        guide.set(abandoned=True)
+
+
+class Bags:
+    """The bags of a lot: each a little different, and no two scoopfuls alike."""
+
+    def __init__(self, told: Delivery, rng: Random, wall_factor: float) -> None:
+        self.told, self.rng, self.wall_factor = told, rng, wall_factor
+        self.factors: dict[int, float] = {}
+
+    def scoopful(self, bag: int, volume_ml: float, *, settled: bool = False) -> float:
+        """Grams in one scoopful from a bag."""
+        factor = self.factors.setdefault(bag, self.rng.gauss(1, self.told.bag_sd))
+        density = self.told.density_g_per_ml * (self.told.settling if settled else 1.0)
+        return volume_ml * self.wall_factor * density * factor * self.rng.gauss(1, self.told.fill_sd)
+
+
+def live(season: Season) -> None:
+    """The year."""
+    in_use: str | None = None
+    for told in DELIVERIES[:-1]:
+        lot = season.deliver(told)
+        if told.number == "25-0402C":
+            season.replace_scoop()
+        if told.number == "25-0715A":
+            season.give_up(lot, told)
+        if in_use:
+            season.at += timedelta(days=2)
+            season.finish(in_use)
+        in_use = season.weigh(told, lot).lot_id
+        season.counted(60 + season.rng.randrange(25), 30 + season.rng.randrange(14))
+    season.deliver(DELIVERIES[-1])
+    season.counted(73, 36)
+
+
+@contextmanager
+def _story(rng: Random, season: list[Season]) -> Iterator[None]:
+    def name() -> UUID:
+        return UUID(int=rng.getrandbits(128), version=4)
+
+    def now() -> datetime:
+        return season[0].at if season else datetime(2024, 11, 15, 15, 0, tzinfo=UTC)
+
+    with patch.object(model, "uuid4", name), patch.object(rows, "now", now):
+        yield
+
+
+def season_text() -> str:
+    """The season as text for `import_season`."""
+    rng = Random(SEED)
+    names = Random(SEED + 1)
+    made: list[Season] = []
+    with TemporaryDirectory() as folder, Records.open(str(Path(folder) / "season.sqlite")) as records:
+        with _story(names, made):
+            season = Season(records, rng)
+            made.append(season)
+            live(season)
+        return export_text(records)
+
+
+if __name__ == "__main__":
+    FILE.write_text(season_text(), encoding="utf-8", newline="\n")
