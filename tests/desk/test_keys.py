@@ -1,0 +1,71 @@
+"""No two things on one page answer to the same key, and every input has a name."""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+
+import pytest
+from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel, QLineEdit, QTabBar, QTableView, QWidget
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.page import Page
+from calibrator.desk.pages.lots import LotsPage
+from calibrator.desk.pages.setup import SetupPage
+from calibrator.desk.pages.today import TodayPage
+from calibrator.desk.pages.welcome import WelcomePage
+from calibrator.model import Scale, Scoop, Vessel
+
+RAIL = "tlwbes"  # the window's own: Today, Lots, Weigh-in, Batch tables, Season, Set-up
+
+
+def keys(page: QWidget) -> list[str]:
+    texts = [w.text() for w in page.findChildren(QAbstractButton) if w.isVisible()]
+    texts += [w.text() for w in page.findChildren(QLabel) if w.isVisible() and w.buddy()]
+    for bar in page.findChildren(QTabBar):
+        texts += [bar.tabText(place) for place in range(bar.count())] if bar.isVisible() else []
+    return [found.lower() for text in texts for found in re.findall(r"&(\w)", text)]
+
+
+def all_names(page: QWidget) -> list[str]:
+    kinds = (QLineEdit, QComboBox, QTableView)
+    inputs = [w for kind in kinds for w in page.findChildren(kind) if w.isVisible()]
+    return [w.accessibleName() for w in inputs if not w.objectName().startswith("qt_")]
+
+
+def checked(page: Page, rail: str = RAIL) -> None:
+    found = keys(page)
+    twice = [key for key, times in Counter(found + list(rail)).items() if times > 1]
+    assert twice == []
+    assert all(all_names(page))
+
+
+@pytest.fixture
+def shown(qtbot: QtBot, desk: Desk) -> dict[type[Page], Page]:
+    made: dict[type[Page], Page] = {}
+    for kind in (TodayPage, LotsPage, SetupPage, WelcomePage):
+        page = kind(desk)  # type: ignore[call-arg]
+        qtbot.addWidget(page)
+        page.resize(1024, 700)
+        page.reload()
+        page.show()
+        made[kind] = page
+    return made
+
+
+def test_keys_and_names(shown: dict[type[Page], Page]) -> None:
+    checked(shown[TodayPage])
+    lots = shown[LotsPage]
+    assert isinstance(lots, LotsPage)
+    checked(lots)
+    lots.start_new()
+    checked(lots)
+    setup = shown[SetupPage]
+    assert isinstance(setup, SetupPage)
+    checked(setup)
+    for kind in (Scoop, Scale, Vessel):
+        setup.show_tab(kind)
+        checked(setup)
+    # The rail is hidden while the first steps are taken.
+    checked(shown[WelcomePage], rail="")

@@ -1,0 +1,280 @@
+"""Lots: the table, the search, adding and correcting as people do, double numbers, the detail."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import UTC, date, datetime
+from typing import Any
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLineEdit
+from pytestqt.modeltest import ModelTester
+from pytestqt.qtbot import QtBot
+from yard import Yard
+
+from calibrator.desk.context import Desk
+from calibrator.desk.pages.fills_table import FillsModel
+from calibrator.desk.pages.lots import LotsPage
+from calibrator.desk.pages.lots_table import LotsModel
+from calibrator.desk.standing import standing
+from calibrator.model import Fill, FillWay, Lot, SpotFill, UnitSystem, new_id
+from calibrator.records import Records
+
+
+def type_in(qtbot: QtBot, line: QLineEdit, text: str) -> None:
+    line.setFocus()
+    line.selectAll()
+    qtbot.keyClicks(line, text)
+
+
+@pytest.fixture
+def yard(records: Records, empty_desk: Desk) -> Yard:
+    made = Yard(records)
+    empty_desk.show_farm(made.farm.id)
+    return made
+
+
+@pytest.fixture
+def page(qtbot: QtBot, yard: Yard, empty_desk: Desk) -> LotsPage:
+    made = LotsPage(empty_desk)
+    qtbot.addWidget(made)
+    empty_desk.changed.connect(made.reload)
+    made.resize(1024, 700)
+    made.show()
+    made.reload()
+    return made
+
+
+def numbers(page: LotsPage) -> list[str]:
+    return [str(page.sorted.index(row, 0).data()) for row in range(page.sorted.rowCount())]
+
+
+def weighed_lot(yard: Yard, number: str) -> Lot:
+    lot = yard.lot(number)
+    weigh_in = yard.start(lot)
+    for typed, mass in (("12.0 oz", 340.2), ("13.0 oz", 368.5)):
+        fill = Fill(
+            id=new_id(),
+            weigh_in_id=weigh_in.id,
+            way=FillWay.LEVEL,
+            bag=1,
+            mass_g=mass,
+            typed=typed,
+            by="AB",
+            at=datetime(2026, 3, 2, 12, tzinfo=UTC),
+        )
+        yard.records.add_fill(fill)
+    yard.records.strike(fill.id, "spilled some", "AB")
+    yard.sign(lot, yard.red, weigh_in)
+    yard.records.add_spot_fill(
+        SpotFill(
+            id=new_id(),
+            farm_id=yard.farm.id,
+            lot_id=lot.id,
+            weigh_in_id=weigh_in.id,
+            way=FillWay.LEVEL,
+            mass_g=341,
+            typed="12.03 oz",
+            by="CD",
+            at=datetime(2026, 3, 3, 12, tzinfo=UTC),
+        )
+    )
+    return lot
+
+
+def test_the_models_keep_the_rules_of_models(yard: Yard, qtmodeltester: ModelTester) -> None:
+    weighed_lot(yard, "A")
+    yard.lot("B")
+    now = standing(yard.records, yard.farm)
+    lots, fills = LotsModel(), FillsModel()
+    lots.show(now.lots, now.scoops, UnitSystem.FARM)
+    weigh_in = now.sign_offs[0].weigh_in_id
+    fills.show([*yard.records.fills(weigh_in), *yard.records.spot_fills(now.lots[0].lot.id)])
+    for model in (lots, fills):
+        qtmodeltester.check(model)
+    assert fills.rowCount() == 3
+
+
+def test_an_empty_farm_is_told_what_to_do(page: LotsPage) -> None:
+    assert page._none_yet.isVisible()
+    assert not page.detail.isVisible()
+    assert not page.weigh_button.isEnabled()
+
+
+def test_a_lot_is_added_by_keyboard(qtbot: QtBot, page: LotsPage, empty_desk: Desk) -> None:
+    page.start_new()
+    form = page.form
+    assert form.number.line.hasFocus()
+    qtbot.keyClicks(form.number.line, "25-0302A")
+    qtbot.keyClick(form.number.line, Qt.Key.Key_Return)
+    assert form.product.line.hasFocus()
+    qtbot.keyClicks(form.product.line, "20-20 replacer")
+    type_in(qtbot, form.made_on.line, "2/14/2026")
+    type_in(qtbot, form.count.line, "40")
+    type_in(qtbot, form.mass.line, "50 lb")
+    type_in(qtbot, form.parts["protein_pct"].line, "20")
+    page.keep()
+    (lot,) = empty_desk.records.every(Lot)
+    assert (lot.lot_number, lot.product) == ("25-0302A", "20-20 replacer")
+    assert (lot.made_on, lot.arrived_on) == (date(2026, 2, 14), date(2026, 3, 2))
+    assert (lot.package_count, lot.package_mass_typed) == (40, "50 lb")
+    assert lot.package_mass_g == pytest.approx(50 * 453.59237)  # NIST SP 811, appendix B
+    assert (lot.composition.protein_pct, lot.composition.fat_pct) == (20.0, None)
+    assert page.stack.currentIndex() == 0
+    assert page.chosen is not None
+    assert page.chosen.lot == lot
+
+
+@pytest.mark.parametrize(
+    ("field", "text", "word"),
+    [
+        ("made_on", "2/3/2026", "two ways"),
+        ("arrived_on", "5 Mar 2026", "still to come"),
+        ("mass", "50 qt", "volume"),
+        ("count", "-4", "below zero"),
+    ],
+)
+def test_what_cannot_be_meant_is_said_and_stays(
+    qtbot: QtBot, page: LotsPage, empty_desk: Desk, field: str, text: str, word: str
+) -> None:
+    page.start_new()
+    type_in(qtbot, page.form.number.line, "A1")
+    wrong: Any = getattr(page.form, field)
+    type_in(qtbot, wrong.line, text)
+    page.keep()
+    assert empty_desk.records.every(Lot) == []
+    assert word in wrong.message
+    assert wrong.line.text() == text
+
+
+def test_a_lot_without_a_number_is_not_kept(page: LotsPage, empty_desk: Desk) -> None:
+    page.start_new()
+    page.keep()
+    assert empty_desk.records.every(Lot) == []
+    assert page.form.number.message
+
+
+def test_contradictions_are_said(qtbot: QtBot, page: LotsPage, empty_desk: Desk) -> None:
+    page.start_new()
+    type_in(qtbot, page.form.number.line, "A1")
+    type_in(qtbot, page.form.arrived_on.line, "1 Feb 2026")
+    type_in(qtbot, page.form.made_on.line, "2 Feb 2026")
+    page.keep()
+    assert "after it arrived" in page.form._trouble.text()
+    type_in(qtbot, page.form.made_on.line, "")
+    page.form.made_on.line.clear()
+    type_in(qtbot, page.form.parts["protein_pct"].line, "60")
+    type_in(qtbot, page.form.parts["fat_pct"].line, "50")
+    page.keep()
+    assert "100 %" in page.form._trouble.text()
+    assert empty_desk.records.every(Lot) == []
+
+
+def test_a_double_number_opens_the_lot_that_has_it(
+    qtbot: QtBot, page: LotsPage, yard: Yard, empty_desk: Desk, answers: Any
+) -> None:
+    first = yard.lot("25-0302A")
+    page.reload()
+    page.start_new()
+    type_in(qtbot, page.form.number.line, "25-0302 a")
+    page.keep()
+    assert len(empty_desk.records.every(Lot)) == 1
+    assert "25-0302A" in answers.asked[-1]
+    assert page.stack.currentIndex() == 0
+    assert page.chosen is not None
+    assert page.chosen.lot == first
+
+
+def test_a_correction_is_a_new_telling(qtbot: QtBot, page: LotsPage, yard: Yard, empty_desk: Desk) -> None:
+    lot = yard.lot("A")
+    page.reload()
+    page.open(lot.id)
+    page.correct()
+    type_in(qtbot, page.form.product.line, "22-15 grower")
+    page.keep()
+    assert empty_desk.records.find(Lot, lot.id).product == "22-15 grower"
+    assert len(empty_desk.records.history(Lot, lot.id)) == 2
+    page.open(lot.id)
+    assert "changed product" in "\n".join(
+        page.detail.history._lines.itemAt(place).widget().text()  # type: ignore[union-attr]
+        for place in range(page.detail.history._lines.count())
+    )
+
+
+def test_what_is_typed_is_there_on_return(qtbot: QtBot, page: LotsPage, empty_desk: Desk) -> None:
+    page.start_new()
+    type_in(qtbot, page.form.number.line, "half")
+    assert page.leave()
+    page.hide()
+    empty_desk.changed.emit()
+    page.show()
+    page.open("")
+    assert page.stack.currentIndex() == 1
+    assert page.form.number.text() == "half"
+    assert page.unkept()
+    page.start_new()
+    assert page.form.number.text() == "half"
+
+
+def test_the_search_follows_the_typing(qtbot: QtBot, page: LotsPage, yard: Yard) -> None:
+    yard.records.keep(replace(yard.lot("A1"), product="grower"))
+    weighed_lot(yard, "B2")
+    page.reload()
+    qtbot.keyClicks(page.search, "GROW")
+    assert numbers(page) == ["A1"]
+    assert page.chosen is not None
+    assert page.chosen.lot.lot_number == "A1"
+    type_in(qtbot, page.search, "signed")
+    assert numbers(page) == ["B2"]
+    type_in(qtbot, page.search, "nothing like it")
+    assert numbers(page) == []
+    assert not page.weigh_button.isEnabled()
+    page.search.clear()
+    assert len(numbers(page)) == 2
+
+
+def test_days_are_sorted_as_days(page: LotsPage, yard: Yard) -> None:
+    for number, day in (("A", date(2026, 2, 10)), ("B", date(2025, 12, 3)), ("C", date(2026, 1, 20))):
+        yard.records.keep(replace(yard.lot(number), arrived_on=day))
+    page.reload()
+    assert numbers(page) == ["A", "C", "B"]
+    page.table.sortByColumn(2, Qt.SortOrder.AscendingOrder)
+    assert numbers(page) == ["B", "C", "A"]
+
+
+def test_the_detail_tells_figures_and_struck_fills(page: LotsPage, yard: Yard) -> None:
+    lot = yard.records.keep(replace(weighed_lot(yard, "A"), medicated=True))
+    page.reload()
+    page.open(lot.id)
+    assert page.detail.caution.isVisible()
+    assert "veterinarian" in page.detail.caution.text()
+    model = page.detail.fills_model
+    rows = [[model.index(row, col).data() for col in range(model.columnCount())] for row in range(model.rowCount())]
+    assert [row[2] for row in rows] == ["12.0 oz", "13.0 oz", "12.03 oz"]
+    assert rows[1][5] == "spilled some"
+    assert rows[2][0] == "spot fill"
+    assert page.detail._blocks.count() > 3
+
+
+def test_finished_and_back(page: LotsPage, yard: Yard, empty_desk: Desk, answers: Any) -> None:
+    lot = yard.lot("A")
+    page.reload()
+    page.open(lot.id)
+    answers.yes = False
+    page.finished_button.click()
+    assert empty_desk.records.find(Lot, lot.id).finished_on is None
+    answers.yes = True
+    page.finished_button.click()
+    assert empty_desk.records.find(Lot, lot.id).finished_on == date(2026, 3, 2)
+    page.finished_button.click()
+    assert empty_desk.records.find(Lot, lot.id).finished_on is None
+
+
+def test_weigh_in_leads_to_the_weigh_in_of_that_lot(qtbot: QtBot, page: LotsPage, yard: Yard, empty_desk: Desk) -> None:
+    lot = yard.lot("A")
+    page.reload()
+    page.open(lot.id)
+    with qtbot.waitSignal(empty_desk.go_to) as asked:
+        page.weigh_button.click()
+    assert asked.args == ["weigh_in", lot.id]

@@ -1,0 +1,103 @@
+"""The cross-section is true to scale, and says in words what it shows."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtGui import QColor, QImage
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.theme import tokens
+from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
+from calibrator.model import Box, Cylinder, Poured, Shape, TaperedCup, UnitSystem
+
+SHAPES = (
+    Cylinder(diameter_mm=96, height_mm=92),
+    TaperedCup(rim_diameter_mm=110, floor_diameter_mm=80, height_mm=95),
+    Box(length_mm=140, width_mm=80, height_mm=60),
+    Poured(heights_mm=(20, 40, 60, 80), volumes_ml=(100, 250, 450, 700)),
+)
+
+
+@pytest.fixture
+def drawing(qtbot: QtBot, empty_desk: Desk) -> ScoopDrawing:
+    made = ScoopDrawing(UnitSystem.FARM)
+    qtbot.addWidget(made)
+    made.resize(900, 600)
+    return made
+
+
+def is_near(colour: QColor, wanted: str) -> bool:
+    other = QColor(wanted)
+    parts = ((colour.red(), other.red()), (colour.green(), other.green()), (colour.blue(), other.blue()))
+    return all(abs(a - b) < 24 for a, b in parts)
+
+
+def rows_of(image: QImage, colour: str, least: int) -> list[int]:
+    """The rows in which at least so many pixels have the colour."""
+    return [
+        y
+        for y in range(image.height())
+        if sum(is_near(image.pixelColor(x, y), colour) for x in range(0, image.width(), 3)) * 3 >= least
+    ]
+
+
+def test_the_line_is_drawn_at_its_height(drawing: ScoopDrawing, qapp: QApplication) -> None:
+    """A line 23 mm down a 92 mm wall stands at three quarters of the height: plain geometry."""
+    drawing.set_shape(SHAPES[0])
+    drawing.set_lines(23.0, None)
+    image = drawing.grab().toImage()
+    line = rows_of(image, tokens().mark, 200)
+    wall = rows_of(image, tokens().action, 200)
+    walls = [
+        y
+        for y in range(image.height())
+        if any(is_near(image.pixelColor(x, y), tokens().action) for x in range(0, image.width(), 2))
+    ]
+    floor, rim = sum(wall) / len(wall), min(walls) + 2
+    at = sum(line) / len(line)
+    assert (at - rim) / (floor - rim) == pytest.approx(0.25, abs=0.01)
+
+
+@pytest.mark.parametrize("shape", SHAPES)
+@pytest.mark.parametrize("size", [(900, 600), (380, 190), (120, 80)])
+def test_every_shape_is_drawn_at_any_size(drawing: ScoopDrawing, shape: Shape, size: tuple[int, int]) -> None:
+    drawing.resize(*size)
+    drawing.set_shape(shape)
+    blank = ScoopDrawing()
+    blank.resize(*size)
+    for lines in ((None, None), (20.0, 25.0), (20.0, 20.0), (None, 12.0)):
+        drawing.set_lines(*lines)
+        assert drawing.grab().toImage() != blank.grab().toImage()
+
+
+@pytest.mark.parametrize(
+    ("new", "old", "words"),
+    [
+        (34.0, 27.0, "moves down 1/4 in (7 mm)"),
+        (27.0, 34.0, "moves up 1/4 in (7 mm)"),
+        (27.0, 27.1, "stays where it is"),
+    ],
+)
+def test_how_far_the_line_moves_is_told(drawing: ScoopDrawing, new: float, old: float, words: str) -> None:
+    drawing.set_shape(SHAPES[1])
+    drawing.set_lines(new, old)
+    assert words in drawing.accessibleName()
+
+
+def test_the_unit_in_force_comes_first(drawing: ScoopDrawing) -> None:
+    drawing.set_shape(SHAPES[0])
+    drawing.set_lines(33.0, None)
+    assert "1 5/16 in (33 mm) down the wall" in drawing.words()
+    drawing.set_system(UnitSystem.METRIC)
+    assert "33 mm (1 5/16 in) down the wall" in drawing.words()
+
+
+def test_what_cannot_be_drawn_is_left_out(drawing: ScoopDrawing) -> None:
+    drawing.set_shape(Cylinder(diameter_mm=-1, height_mm=50))
+    assert drawing.words() == "No scoop to draw yet"
+    drawing.set_shape(SHAPES[0])
+    drawing.set_lines(500.0, float("nan"))
+    assert drawing.words() == "Scoop in cross-section"
+    drawing.grab()

@@ -1,0 +1,237 @@
+"""The day's page: what is waiting and where it leads, the marks, the spot fill."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QLabel
+from pytestqt.qtbot import QtBot
+from yard import NOON, Yard
+
+from calibrator.desk.context import Desk
+from calibrator.desk.pages.today import TodayPage
+from calibrator.desk.spots import spot_findings
+from calibrator.model import Fill, FillWay, Lot, Mark, PrintKind, SignOff, Step, new_id
+from calibrator.records import Records
+from calibrator.science.mark import OldLineVerdict
+
+LEVEL_G = (338.0, 340.0, 341.0, 339.0, 342.0, 340.0, 339.0, 341.0)
+# The line at which 1.02 · 340 g struck level give 283.5 g in a straight scoop 92 mm high.
+LINE_MM = 92.0 * (1 - 283.5 / (1.02 * 340.0))
+TO_MARK_G = (283.0, 284.0, 282.5, 284.5)
+
+
+@pytest.fixture
+def yard(records: Records, empty_desk: Desk) -> Yard:
+    made = Yard(records)
+    empty_desk.show_farm(made.farm.id)
+    empty_desk.initials = "AB"
+    return made
+
+
+@pytest.fixture
+def page(qtbot: QtBot, yard: Yard, empty_desk: Desk) -> TodayPage:
+    made = TodayPage(empty_desk)
+    qtbot.addWidget(made)
+    empty_desk.changed.connect(made.reload)
+    made.resize(1024, 700)
+    made.show()
+    made.reload()
+    return made
+
+
+def weighed_in(yard: Yard, number: str = "A") -> tuple[SignOff, Mark]:
+    """A lot weighed in with the red scoop: two level fills from each of four bags, one each to the mark."""
+    lot = yard.lot(number)
+    weigh_in = yard.records.keep(
+        replace(
+            yard.start(lot),
+            step=Step.SIGN_OFF,
+            by="AB",
+            scoop_id=yard.red.id,
+            scale_id=yard.scale.id,
+            target_mass_g=283.5,
+            target_typed="10 oz",
+            scale_zeroed=True,
+            drawn_line_mm=LINE_MM,
+            drawn_line_typed="16.8 mm",
+        )
+    )
+    weights = [(FillWay.LEVEL, place // 2 + 1, mass) for place, mass in enumerate(LEVEL_G)]
+    weights += [(FillWay.TO_MARK, place + 1, mass) for place, mass in enumerate(TO_MARK_G)]
+    for way, bag, mass in weights:
+        yard.records.add_fill(
+            Fill(
+                id=new_id(),
+                weigh_in_id=weigh_in.id,
+                way=way,
+                bag=bag,
+                mass_g=mass,
+                typed=f"{mass} g",
+                by="AB",
+                at=NOON,
+                line_mm=LINE_MM if way is FillWay.TO_MARK else None,
+            )
+        )
+    signed = yard.sign(lot, yard.red, weigh_in, LINE_MM)
+    (mark,) = yard.records.marks(sign_off_id=signed.id)
+    return signed, mark
+
+
+def words(page: TodayPage) -> list[str]:
+    return [row.words for row in page.rows]
+
+
+def text_of(page: TodayPage) -> str:
+    QApplication.processEvents()
+    return "\n".join(found.text() for found in page.findChildren(QLabel) if found.isVisible())
+
+
+def test_a_new_lot_is_told_with_the_button_that_weighs_it_in(
+    qtbot: QtBot, page: TodayPage, yard: Yard, empty_desk: Desk
+) -> None:
+    lot = yard.lot("25-0302A")
+    page.reload()
+    assert words(page) == ["Lot 25-0302A is not weighed in."]
+    with qtbot.waitSignal(empty_desk.go_to) as asked:
+        qtbot.mouseClick(page.rows[0].button, Qt.MouseButton.LeftButton)
+    assert asked.args == ["weigh_in", lot.id]
+    assert not page.spot_card.isVisible()
+
+
+def test_a_weigh_in_left_open_tells_its_step(page: TodayPage, yard: Yard) -> None:
+    weigh_in = yard.start(yard.lot("A"))
+    yard.records.keep(replace(weigh_in, step=Step.MARK))
+    page.reload()
+    assert words(page) == ["The weigh-in of lot A stands at this step: the mark."]
+
+
+def test_a_farm_without_a_lot_is_led_back_to_the_set_up(qtbot: QtBot, page: TodayPage, empty_desk: Desk) -> None:
+    assert "set-up is not finished" in words(page)[0]
+    with qtbot.waitSignal(empty_desk.go_to) as asked:
+        page.rows[0].button.click()
+    assert asked.args == ["welcome", ""]
+
+
+def test_marks_and_outdated_sheets(qtbot: QtBot, page: TodayPage, yard: Yard, empty_desk: Desk) -> None:
+    first, _ = weighed_in(yard, "A")
+    yard.sign(yard.records.find(Lot, first.lot_id), yard.blue)
+    yard.print(PrintKind.SCOOP_LABEL, first, yard.red)
+    yard.print(PrintKind.WALL_CHART, first)
+    weighed_in(yard, "B")
+    page.reload()
+    shown = text_of(page)
+    assert "marked" in shown
+    assert "line of another lot" in shown
+    assert "Blue: do not use it for this lot" in shown
+    assert words(page) == [
+        "Blue still bears the line of lot A; lot B is in use.",
+        "A label still bears the old line: sheet 1.",
+        "A wall chart is out of date: sheet 2.",
+    ]
+    with qtbot.waitSignal(empty_desk.go_to) as asked:
+        page.rows[2].button.click()
+    assert asked.args[0] == "tables"
+
+
+def test_a_spot_fill_typed_and_entered_says_that_the_mark_holds(qtbot: QtBot, page: TodayPage, yard: Yard) -> None:
+    signed, _ = weighed_in(yard)
+    page.reload()
+    card = page.spot_card
+    card.weight.line.setFocus()
+    qtbot.keyClicks(card.weight.line, "10.0 oz")
+    qtbot.keyClick(card.weight.line, Qt.Key.Key_Return)
+    (spot,) = yard.records.spot_fills(signed.lot_id)
+    assert (spot.typed, spot.way, spot.by, spot.line_mm) == ("10.0 oz", FillWay.TO_MARK, "AB", LINE_MM)
+    assert spot.mass_g == pytest.approx(283.49523125)  # NIST SP 811, appendix B
+    assert "still holds" in card.verdict.text()
+    assert card.weight.text() == ""
+    assert card.weight.line.hasFocus()
+    qtbot.keyClick(card.weight.line, Qt.Key.Key_Return)
+    assert len(yard.records.spot_fills(signed.lot_id)) == 1
+
+
+def test_level_spot_fills_of_a_denser_powder_call_for_a_new_line(
+    qtbot: QtBot, page: TodayPage, yard: Yard, empty_desk: Desk
+) -> None:
+    signed, mark = weighed_in(yard)
+    page.reload()
+    card = page.spot_card
+    card.level.click()
+    for _ in range(12):
+        qtbot.keyClicks(card.weight.line, "420 g")
+        qtbot.keyClick(card.weight.line, Qt.Key.Key_Return)
+    found = spot_findings(yard.records, signed, mark)
+    assert found is not None
+    assert found.spots == 12
+    assert found.density.density_g_per_ml > signed.density_g_per_ml * 1.1
+    assert found.verdict is OldLineVerdict.MOVE
+    assert card.weigh_button.isVisible()
+    with qtbot.waitSignal(empty_desk.go_to) as asked:
+        card.weigh_button.click()
+    assert asked.args == ["weigh_in", signed.lot_id]
+
+
+def test_density_is_that_of_weigh_in_and_spot_fills_as_bags(page: TodayPage, yard: Yard) -> None:
+    """The mean of the bag means over the scoop's volume: worked by hand, 666 mL."""
+    signed, mark = weighed_in(yard)
+    assert spot_findings(yard.records, signed, mark) is None
+    page.reload()
+    card = page.spot_card
+    card.level.setChecked(True)
+    card.weight.take("345 g")
+    card.keep()
+    found = spot_findings(yard.records, signed, mark)
+    assert found is not None
+    by_hand = (339.0 + 340.0 + 341.0 + 340.0 + 345.0) / 5
+    assert found.level.bags == 5
+    assert found.level.mean_g == pytest.approx(by_hand)
+    assert found.density.density_g_per_ml == pytest.approx(by_hand / 666)
+
+
+def test_a_slip_is_struck_out_with_its_reason(page: TodayPage, yard: Yard, answers: Any) -> None:
+    signed, _ = weighed_in(yard)
+    page.reload()
+    card = page.spot_card
+    card.weight.take("9 oz")
+    card.keep()
+    assert card.strike_button.isVisible()
+    card.strike_button.click()
+    (spot,) = yard.records.spot_fills(signed.lot_id)
+    assert spot.struck_reason == answers.words
+    assert not card.strike_button.isVisible()
+    assert card.verdict.text() == ""
+
+
+@pytest.mark.parametrize(("text", "word"), [("100 oz", "heavy"), ("0.1 oz", "light"), ("10 qt", "volume")])
+def test_a_weight_that_cannot_be_meant_is_not_kept(page: TodayPage, yard: Yard, text: str, word: str) -> None:
+    signed, _ = weighed_in(yard)
+    page.reload()
+    page.spot_card.weight.take(text)
+    page.spot_card.keep()
+    assert yard.records.spot_fills(signed.lot_id) == []
+    assert word in page.spot_card.weight.message
+    assert page.spot_card.weight.text() == text
+    page.reload()
+    assert page.spot_card.weight.text() == text
+
+
+def test_someone_has_to_sign_for_a_spot_fill(qtbot: QtBot, page: TodayPage, yard: Yard, empty_desk: Desk) -> None:
+    signed, _ = weighed_in(yard)
+    empty_desk.initials = ""
+    page.spot_card.by.set_text("")
+    page.reload()
+    card = page.spot_card
+    card.weight.take("10 oz")
+    card.keep()
+    assert yard.records.spot_fills(signed.lot_id) == []
+    assert card.by.line.hasFocus()
+    qtbot.keyClicks(card.by.line, "CD")
+    qtbot.keyClick(card.by.line, Qt.Key.Key_Return)
+    assert card.weight.line.hasFocus()
+    qtbot.keyClick(card.weight.line, Qt.Key.Key_Return)
+    assert yard.records.spot_fills(signed.lot_id)[0].by == "CD"
+    assert empty_desk.initials == "CD"

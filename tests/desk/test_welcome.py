@@ -1,0 +1,140 @@
+"""The first start by keyboard: step by step, back, half-way and again."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLineEdit
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.pages.welcome import WelcomePage
+from calibrator.desk.standing import FirstStep
+from calibrator.model import Farm, Lot, Scale, Scoop, UnitSystem
+
+
+def type_in(qtbot: QtBot, line: QLineEdit, text: str) -> None:
+    line.setFocus()
+    line.selectAll()
+    qtbot.keyClicks(line, text)
+
+
+def opened(qtbot: QtBot, desk: Desk) -> WelcomePage:
+    page = WelcomePage(desk)
+    qtbot.addWidget(page)
+    desk.changed.connect(page.reload)
+    page.resize(1024, 700)
+    page.show()
+    page.reload()
+    page.open("")
+    return page
+
+
+@pytest.fixture
+def page(qtbot: QtBot, empty_desk: Desk) -> WelcomePage:
+    return opened(qtbot, empty_desk)
+
+
+def add_farm(qtbot: QtBot, page: WelcomePage) -> None:
+    type_in(qtbot, page.farm_step.name.line, "Windy Hollow")
+    page.keep()
+
+
+def add_scale(qtbot: QtBot, page: WelcomePage) -> None:
+    type_in(qtbot, page.scale_form.step.line, "0.1")
+    type_in(qtbot, page.scale_form.capacity.line, "11 lb")
+    page.keep()
+
+
+def add_scoop(qtbot: QtBot, page: WelcomePage) -> None:
+    type_in(qtbot, page.scoop_form.name.line, "Red")
+    type_in(qtbot, page.scoop_form.diameter.line, "3 3/4")
+    type_in(qtbot, page.scoop_form.inner_height.line, "3 5/8 in")
+    page.keep()
+
+
+def test_from_nothing_to_the_weigh_in(qtbot: QtBot, page: WelcomePage, empty_desk: Desk) -> None:
+    assert page.step is FirstStep.FARM
+    assert page.farm_step.name.line.hasFocus()
+    add_farm(qtbot, page)
+    assert page.step is FirstStep.SCALE
+    add_scale(qtbot, page)
+    assert page.step is FirstStep.SCOOP
+    add_scoop(qtbot, page)
+    assert page.step is FirstStep.LOT
+    type_in(qtbot, page.lot_form.number.line, "25-0302A")
+    with qtbot.waitSignal(empty_desk.go_to) as asked:
+        page.keep()
+    records = empty_desk.records
+    (farm,), (scale,), (scoop,), (lot,) = (records.every(k) for k in (Farm, Scale, Scoop, Lot))
+    assert asked.args == ["weigh_in", lot.id]
+    assert (farm.name, farm.units) == ("Windy Hollow", UnitSystem.FARM)
+    assert {scale.farm_id, scoop.farm_id, lot.farm_id} == {farm.id}
+    assert scale.resolution_typed == "0.1 oz"
+    assert scale.resolution_g == pytest.approx(2.8349523125)  # NIST SP 811, appendix B
+    # π/4 · 3.75² · 3.625 in³ of 16.387064 mL.
+    assert scoop.volume_ml == pytest.approx(3.141592653589793 / 4 * 3.75**2 * 3.625 * 16.387064)
+
+
+def test_a_step_is_not_left_without_what_it_needs(page: WelcomePage, empty_desk: Desk) -> None:
+    page.keep()
+    assert page.step is FirstStep.FARM
+    assert page.farm_step.name.message
+    assert empty_desk.farm is None
+
+
+@pytest.mark.parametrize("kept", [1, 2, 3])
+def test_left_half_way_it_reopens_where_it_was(qtbot: QtBot, page: WelcomePage, empty_desk: Desk, kept: int) -> None:
+    for add in (add_farm, add_scale, add_scoop)[:kept]:
+        add(qtbot, page)
+    again = opened(qtbot, empty_desk)
+    assert again.step is list(FirstStep)[kept]
+
+
+def test_back_shows_what_was_kept_and_a_change_is_a_correction(
+    qtbot: QtBot, page: WelcomePage, empty_desk: Desk
+) -> None:
+    add_farm(qtbot, page)
+    add_scale(qtbot, page)
+    page.back_button.click()
+    assert page.step is FirstStep.SCALE
+    assert page.scale_form.capacity.text() == "11 lb"
+    page.keep()
+    assert page.step is FirstStep.SCOOP
+    assert len(empty_desk.records.every(Scale)) == 1
+    page.back_button.click()
+    page.back_button.click()
+    type_in(qtbot, page.farm_step.name.line, "Far Hill")
+    page.farm_step.metric_units.setChecked(True)
+    page.keep()
+    (farm,) = empty_desk.records.every(Farm)
+    assert (farm.name, farm.units) == ("Far Hill", UnitSystem.METRIC)
+    assert len(empty_desk.records.every(Scale)) == 1
+
+
+def test_what_was_typed_stays_when_one_goes_back_and_forth(qtbot: QtBot, page: WelcomePage) -> None:
+    add_farm(qtbot, page)
+    add_scale(qtbot, page)
+    type_in(qtbot, page.scoop_form.name.line, "Re")
+    page.back_button.click()
+    page.keep()
+    assert page.step is FirstStep.SCOOP
+    assert page.scoop_form.name.text() == "Re"
+
+
+def test_enter_goes_to_the_next_field_and_keeps_nothing(qtbot: QtBot, page: WelcomePage, empty_desk: Desk) -> None:
+    add_farm(qtbot, page)
+    line = page.scale_form.step.line
+    type_in(qtbot, line, "0.1")
+    qtbot.keyClick(line, Qt.Key.Key_Return)
+    assert page.step is FirstStep.SCALE
+    assert empty_desk.records.every(Scale) == []
+    assert not line.hasFocus()
+
+
+def test_going_on_later_leads_to_today(qtbot: QtBot, page: WelcomePage, empty_desk: Desk) -> None:
+    assert not page.leave_button.isVisible()
+    add_farm(qtbot, page)
+    with qtbot.waitSignal(empty_desk.go_to) as asked:
+        page.leave_button.click()
+    assert asked.args == ["today", ""]
