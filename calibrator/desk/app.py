@@ -14,7 +14,9 @@ from PySide6.QtWidgets import QApplication
 from calibrator import __version__
 from calibrator.desk.ask import Ask
 from calibrator.desk.context import Desk
+from calibrator.desk.settings import Settings
 from calibrator.desk.theme import Theme
+from calibrator.desk.tongues import Tongue
 from calibrator.desk.window import Window
 from calibrator.records import Records, RecordsError, RecordsLocked
 from calibrator.records.paths import data_folder
@@ -37,9 +39,8 @@ def run(url: str, *, records: Records | None = None) -> int:
     app = make_application(sys.argv[:1])
     _keep_log()
     ask = Ask(app)
-    hook = _Hook(ask)
-    sys.excepthook = hook
-    opener = _Opener(app, ask, url)
+    sys.excepthook = _Hook(ask)
+    opener = Opener(app, ask, url, Settings(data_folder() / "settings.json"))
     if records is not None:
         opener.show(records)
     else:
@@ -49,13 +50,16 @@ def run(url: str, *, records: Records | None = None) -> int:
     return code
 
 
-class _Opener:
+class Opener:
     """Opens the records and shows the window; where that fails, says why."""
 
-    def __init__(self, app: QApplication, ask: Ask, url: str) -> None:
-        self._app, self._ask, self._url = app, ask, url
+    def __init__(self, app: QApplication, ask: Ask, url: str, settings: Settings) -> None:
+        self._app, self._ask, self._url, self._settings = app, ask, url, settings
+        self._tongue = Tongue(app)
+        self._tongue.speak(settings.now.screen_language)
         self._records: Records | None = None
-        self._window: Window | None = None
+        self.desk: Desk | None = None
+        self.window: Window | None = None
 
     def open(self) -> None:
         try:
@@ -68,10 +72,26 @@ class _Opener:
 
     def show(self, records: Records) -> None:
         self._records = records
-        self._window = Window(Desk(records, self._ask, parent=self._app))
-        self._window.show()
+        self.desk = Desk(records, self._ask, settings=self._settings, parent=self._app)
+        self.desk.language_changed.connect(self._speak)
+        self._open_window("")
         # Not at once: a person at the door should not wait for a copy to be made.
         QTimer.singleShot(BACKUP_AFTER_MS, self._back_up)
+
+    def _open_window(self, page: str) -> None:
+        assert self.desk is not None
+        self.window = Window(self.desk)
+        if page:
+            self.window.show_page(page)
+        self.window.show()
+
+    def _speak(self) -> None:
+        """Words are put in when a window is made, so another language means another window."""
+        old = self.window
+        self._tongue.speak(self._settings.now.screen_language)
+        self._open_window(old.current_page.key if old else "")
+        if old is not None:
+            old.replace_by_another()
 
     def _back_up(self) -> None:
         if self._records is not None:

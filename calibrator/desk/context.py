@@ -9,6 +9,7 @@ from typing import TypeVar
 from PySide6.QtCore import QObject, Signal
 
 from calibrator.desk.ask import Ask
+from calibrator.desk.settings import Settings
 from calibrator.model import Farm, UnitSystem
 from calibrator.records import Records, RecordsError
 
@@ -30,12 +31,14 @@ class Desk(QObject):
     changed = Signal()
     go_to = Signal(str, str)
     said = Signal(str)
+    language_changed = Signal()
 
     def __init__(
         self,
         records: Records,
         ask: Ask,
         *,
+        settings: Settings | None = None,
         clock: Callable[[], datetime] = local_now,
         parent: QObject | None = None,
     ) -> None:
@@ -43,14 +46,24 @@ class Desk(QObject):
         self.records = records
         self.ask = ask
         self.clock = clock
-        self.initials = ""
-        farms = records.every(Farm)
-        self._farm_id = farms[0].id if farms else ""
+        self.settings = settings or Settings()
+        farms = [farm.id for farm in records.every(Farm)]
+        last = self.settings.now.farm_id
+        self._farm_id = last if last in farms else farms[0] if farms else ""
 
     @property
     def farm(self) -> Farm | None:
         """The farm in view as it stands now; None on an empty store."""
         return self.records.find(Farm, self._farm_id) if self._farm_id else None
+
+    @property
+    def initials(self) -> str:
+        """Who was last at work on this computer."""
+        return self.settings.now.initials
+
+    @initials.setter
+    def initials(self, initials: str) -> None:
+        self.settings.keep(initials=initials)
 
     @property
     def system(self) -> UnitSystem:
@@ -59,6 +72,7 @@ class Desk(QObject):
 
     def show_farm(self, farm_id: str) -> None:
         self._farm_id = farm_id
+        self.settings.keep(farm_id=farm_id)
         self.changed.emit()
 
     def attempt(self, action: Callable[[], T]) -> T | None:
@@ -73,6 +87,11 @@ class Desk(QObject):
             return None
         self.changed.emit()
         return result
+
+    def speak(self, language: str) -> None:
+        """Another language for the screen, at once; blank follows the system."""
+        self.settings.keep(screen_language=language)
+        self.language_changed.emit()
 
     def say(self, text: str) -> None:
         """A short word of what was done, shown in passing at the foot of the window."""

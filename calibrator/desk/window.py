@@ -8,7 +8,6 @@ from typing import cast
 from PySide6.QtCore import QRect, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
-    QApplication,
     QButtonGroup,
     QHBoxLayout,
     QLabel,
@@ -48,7 +47,7 @@ class Window(QMainWindow):
         self.desk = desk
         self.setWindowTitle(self.tr("Scoop calibration"))
         self.setMinimumSize(1024, 700)
-        self.resize(1280, 800)
+        self.resize(desk.settings.now.window_width, desk.settings.now.window_height)
         self._pages: dict[str, Page] = {}
         self._closing = False
         self._stack = QStackedWidget()
@@ -110,8 +109,17 @@ class Window(QMainWindow):
             return
         if self._watch.isActive():
             self._watch.stop()
+            self.desk.settings.keep(window_width=self.width(), window_height=self.height())
             self._theme.changed.disconnect(self._repaint)
         event.accept()
+
+    def replace_by_another(self) -> None:
+        """Go without asking: the same desk is shown in another window."""
+        self.desk.go_to.disconnect(self.show_page)
+        self.desk.changed.disconnect(self._reload)
+        self.desk.said.disconnect(self._say)
+        self._close_anyway()
+        self.deleteLater()
 
     def _close_anyway(self) -> None:
         self._closing = True
