@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 from functools import cached_property
 
-from calibrator.prints import words
+from calibrator.prints import fonts, words
 from calibrator.prints.fit import Fitted, fit_block, plain
 from calibrator.prints.label_facts import ScoopLabel
 from calibrator.prints.languages import Words
@@ -22,7 +22,7 @@ _LEADING = 1.18
 _BETWEEN = 3.0
 _ONE_COLUMN: tuple[float, ...] = (34.0, 38.0, 43.0, 49.0, 56.0, 64.0, 74.0, 86.0, 98.0)
 _TWO_COLUMNS = ((34.0, 30.0), (40.0, 34.0), (50.0, 38.0), (62.0, 42.0))
-_SCALES = (1.5, 1.25, 1.0, 0.9, 0.8)
+_SCALES = (1.5, 1.25, 1.0, 0.9, 0.8, 0.7)
 _AMPLE = 0.5  # share of the room that words larger than needed may take
 _FEWEST_PARTS = 2  # the warning and the number stay, whatever else has to go
 
@@ -139,7 +139,9 @@ def _part(
 
 def _only(said: Words, width_mm: float, scale: float) -> _Part:
     size = _ONLY * scale
-    told = said.each(words.ONLY_THIS_LOT)
+    told: tuple[str, ...] = (said.joined(words.ONLY_THIS_LOT),)
+    if fonts.width_mm(told[0], size, Weight.BOLD) > width_mm - 2.0:
+        told = said.each(words.ONLY_THIS_LOT)
     room = len(told) * size * _LEADING
     fitted = fit_block(told, width_mm - 2.0, room, size, size * 0.7, Weight.BOLD, _LEADING)
     return _Part(fitted, Weight.BOLD, 0.4, reversed=True)

@@ -45,11 +45,11 @@ CONE = TaperedCup(rim_diameter_mm=60, floor_diameter_mm=90, height_mm=70)
 GRID = LabelGrid(
     columns=2,
     rows=3,
-    width_mm=101.6,
+    width_mm=96.0,
     height_mm=84.7,
-    left_mm=4,
+    left_mm=6,
     top_mm=12.7,
-    pitch_x_mm=106.4,
+    pitch_x_mm=102.0,
     pitch_y_mm=84.7,
     used=1,
 )

@@ -1,0 +1,300 @@
+"""What stands on the prints: real text, legible type, today's count, whole pages, clear refusals."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import replace
+from datetime import datetime
+from itertools import pairwise
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calibrator.model import Cylinder, FillWay, Mark, MixingRate, Poured, RateBasis, UnitSystem
+from calibrator.prints import fonts
+from calibrator.prints.chart import wall_chart
+from calibrator.prints.chart_columns import LEAST_TYPE_MM
+from calibrator.prints.chart_facts import ScoopPart
+from calibrator.prints.chart_layout import Band, split
+from calibrator.prints.chart_words import count_text
+from calibrator.prints.errors import DoesNotFit
+from calibrator.prints.fit import cut_end, cut_start, fit_block, plain, wrap
+from calibrator.prints.fonts import CAP_HEIGHT, width_mm
+from calibrator.prints.label_facts import LabelForm, LabelLine, LineUse, label_lines
+from calibrator.prints.labels import scoop_labels
+from calibrator.prints.lot_mark import lay_lot
+from calibrator.prints.output import CannotPrint, page_image, pdf_bytes, write_pdf
+from calibrator.prints.page import Document, Shape, Text, Weight
+from calibrator.prints.place import spread
+from calibrator.prints.record import lot_sheet
+from tests.prints.rendered import text_of
+from tests.prints.samples import GRID, LONG_LOT, NASTY, OUNCE, QUART, RED, chart, label, record, row, sheet
+
+
+def texts(document: Document) -> list[Text]:
+    return [item for page in document.pages for item in page.items if isinstance(item, Text)]
+
+
+def told(document: Document) -> str:
+    return " ".join(item.text for item in texts(document))
+
+
+def test_text_in_the_pdf_can_be_searched() -> None:
+    found = text_of(pdf_bytes(wall_chart(chart(languages=("en", "es")))))
+    for words in ("25-0302A", "ONLYFORTHISLOT", "SOLOPARAESTELOTE", "WindyHollowDairy", "109", "Becerras", "110°F"):
+        assert words in found, words
+    assert "25-0302A" in text_of(pdf_bytes(scoop_labels(sheet(label()))))
+    assert "spilledsome" in text_of(pdf_bytes(lot_sheet(record())))
+
+
+def test_names_stand_as_they_were_typed() -> None:
+    """Markup is text, not layout; a direction override is dropped, so that it turns no other words."""
+    shown = told(lot_sheet(record(name=NASTY)))
+    assert "<b>Big" in shown
+    assert "\u202e" not in shown
+
+
+def test_figures_of_the_chart_are_legible_from_two_metres() -> None:
+    """Half of normal sight (20/40) tells letters of 10 minutes of arc: Snellen's 5 minutes for 20/20, doubled."""
+    least_mm = 2000 * math.tan(math.radians(10 / 60))
+    assert least_mm <= LEAST_TYPE_MM * CAP_HEIGHT
+    for rows in (1, 12, 60):
+        figures = [t for t in texts(wall_chart(chart(range(90, 90 + rows)))) if t.figures and t.text.isdigit()]
+        assert min(t.size_mm for t in figures) * CAP_HEIGHT >= least_mm
+
+
+def test_the_font_s_figures_are_as_high_as_its_tables_say() -> None:
+    assert fonts.ink("H", Weight.BOLD).height() == pytest.approx(CAP_HEIGHT, abs=0.01)
+    assert fonts.ink("0", Weight.BOLD).height() == pytest.approx(CAP_HEIGHT, abs=0.03)
+
+
+def test_twelve_counts_hang_on_one_page_in_both_languages() -> None:
+    assert len(wall_chart(chart()).pages) == len(wall_chart(chart(languages=("en", "es"))).pages) == 1
+
+
+def test_every_page_of_a_chart_tells_its_lot_and_its_headings() -> None:
+    document = wall_chart(chart(range(90, 140)))
+    assert len(document.pages) > 1
+    for page in document.pages:
+        shown = [item.text for item in page.items if isinstance(item, Text)]
+        assert {"302A", "ONLY FOR THIS LOT", "Calves", "Powder", "Chart 27"} <= set(shown)
+
+
+def test_pages_are_filled_alike() -> None:
+    bands = [Band(10.0) for _ in range(21)]
+    assert [len(page) for page in split(bands, 105.0)] in ([10, 10, 1], [7, 7, 7])
+    pages = split([replace(b, row=object()) for b in bands], 105.0)  # type: ignore[arg-type]
+    assert [len(page) for page in pages] == [7, 7, 7]
+
+
+def test_today_is_framed_and_bold_without_colour() -> None:
+    with_today, without = wall_chart(chart(counts=(109, 110))), wall_chart(chart(counts=(108, 110)))
+    thick = [i for p in with_today.pages for i in p.items if isinstance(i, Shape) and i.stroke_mm == 1.3]
+    assert len(thick) == 1
+    assert not [i for p in without.pages for i in p.items if isinstance(i, Shape) and i.stroke_mm == 1.3]
+    weights = {t.text: t.weight for t in texts(with_today) if t.text in ("109", "110")}
+    assert weights == {"109": Weight.BOLD, "110": Weight.SEMIBOLD}
+    assert "TODAY" in told(with_today)
+
+
+def test_a_chart_says_what_it_replaces_and_what_to_beware_of() -> None:
+    shown = told(wall_chart(chart(medicated=True)))
+    for words in (
+        "Chart 27",
+        "Take down chart 24",
+        "120 °F",
+        "tube",
+        "veterinarian",
+        "label",
+        "Feed at once",
+        "MEDICATED",
+    ):
+        assert words in shown, words
+    assert "Take down" not in told(wall_chart(chart(replaces=None)))
+    assert "49 °C" in told(wall_chart(chart(units=UnitSystem.METRIC)))
+
+
+@pytest.mark.parametrize(
+    ("basis", "words"),
+    [
+        (RateBasis.ON_WATER, "on top of every 2 qt of water"),
+        (RateBasis.MADE_UP, "made up with water to 2 qt"),
+        (RateBasis.PER_FINISHED, "in every 2 qt of mix"),
+        (RateBasis.SOLIDS, "12.5 % solids"),
+        (RateBasis.DRY_MATTER, "12.5 % dry matter"),
+    ],
+)
+def test_the_basis_of_the_rate_is_named(basis: RateBasis, words: str) -> None:
+    one = chart(counts=(109,))
+    rate = MixingRate(basis=basis, powder_mass_g=10 * OUNCE, volume_ml=2 * QUART, solids_share=0.125)
+    group = replace(one.groups[0], rate=rate, solids_share=None)
+    assert words in told(wall_chart(replace(one, groups=(group,))))
+
+
+def test_a_vessel_that_runs_over_is_said_in_words() -> None:
+    one = chart(counts=(1,), vessel_name="5 gal pail")
+    group = replace(one.groups[0], rows=(row(100, fits=False, water_line_mm=25.4),))
+    shown = told(wall_chart(replace(one, groups=(group,))))
+    assert "too much for 5 gal pail" in shown
+    assert "water line 1 in below the rim" in shown
+
+
+@pytest.mark.parametrize(("count", "shown"), [(3, "3"), (2.5, "2 1/2"), (0.25, "1/4"), (0, "0"), (1.75, "1 3/4")])
+def test_counts_of_scoopfuls(count: float, shown: str) -> None:
+    assert count_text(count) == shown
+
+
+def test_few_scoopfuls_are_drawn_one_by_one() -> None:
+    def cups(count: float) -> int:
+        parts = (ScoopPart(scoop_name="Red", way=FillWay.LEVEL, count=count),)
+        group = replace(chart().groups[0], rows=(row(2, scoopfuls=parts),))
+        items = wall_chart(chart(groups=(group,))).pages[0].items
+        return sum(isinstance(i, Shape) and i.fill == 0.35 for i in items)
+
+    assert [cups(1), cups(2), cups(3), cups(30)] == [1, 2, 3, 1]
+
+
+def test_a_fraction_is_not_read_as_a_division() -> None:
+    runs = fonts.runs("1 5/16 in", True)
+    top, bottom = (next(r for r in runs if r.text.startswith(digits)) for digits in ("5", "16"))
+    assert top.scale == bottom.scale < 1
+    assert top.rise > bottom.rise == 0
+    assert "".join(r.text for r in runs).replace("⁄", "/").split() == ["1", "5/16", "in"]
+
+
+def test_the_last_four_of_a_lot_number_stand_out_and_are_never_cut() -> None:
+    for room in (20.0, 40.0, 120.0):
+        mark = lay_lot(LONG_LOT, room, 10.0, 5.0, 3.0)
+        assert mark.tail == "302A"
+        assert mark.tail_mm > mark.head_mm
+        assert mark.width_mm <= room + 1e-6
+    assert lay_lot("7", 40, 10, 5, 3).tail == "7"
+    assert lay_lot("", 40, 10, 5, 3).tail == "–"
+
+
+def test_main_and_half_lines_are_told_from_others() -> None:
+    marks = [
+        Mark(
+            id=str(g), farm_id="", sign_off_id="", lot_id="", scoop_id="", target_mass_g=g, full_scoops=0,
+            height_mm=50, down_wall_mm=20, mass_g=g, mass_u_g=1,
+        )
+        for g in (283.5, 141.75, 226.8)
+    ]  # fmt: skip
+    assert [line.use for line in label_lines(marks, 283.5)] == [LineUse.MAIN, LineUse.HALF, LineUse.OTHER]
+
+
+def test_scoopfuls_before_the_line_stand_on_the_label() -> None:
+    line = LabelLine(target_mass_g=20 * OUNCE, down_wall_mm=30, use=LineUse.MAIN, full_scoops=1)
+    assert "+ 1 level" in told(scoop_labels(sheet(label(lines=(line,)))))
+    assert "+ 1 level" in told(scoop_labels(sheet(label(lines=(line,)), form=LabelForm.WRAP)))
+
+
+def test_a_poured_scoop_gets_a_strip() -> None:
+    shape = Poured(heights_mm=(20.0, 50.0, 90.0), volumes_ml=(90.0, 260.0, 540.0))
+    line = LabelLine(target_mass_g=283, down_wall_mm=30, use=LineUse.MAIN)
+    assert "RIM EDGE" in told(scoop_labels(sheet(replace(label(RED), shape=shape, lines=(line,)))))
+
+
+def _line_at(mm: float) -> LabelLine:
+    return LabelLine(target_mass_g=283, down_wall_mm=mm, use=LineUse.MAIN)
+
+
+@pytest.mark.parametrize(
+    ("facts", "sentence"),
+    [
+        (sheet(), "no line to print"),
+        (sheet(label(lines=())), "no line to print"),
+        (sheet(label(lines=(_line_at(0.0),))), "below the rim"),
+        (sheet(label(Cylinder(diameter_mm=-5, height_mm=20))), "diameter must be greater"),
+        (sheet(label(Cylinder(diameter_mm=90, height_mm=400), lines=(_line_at(320.0),))), "larger paper"),
+        (sheet(label(Cylinder(diameter_mm=900, height_mm=500)), form=LabelForm.WRAP), "strip label instead"),
+        (replace(sheet(label()), grid=replace(GRID, columns=0)), "at least one label"),
+        (replace(sheet(label()), grid=replace(GRID, width_mm=math.nan)), "at least one label"),
+        (replace(sheet(label()), grid=replace(GRID, pitch_x_mm=50)), "overlap"),
+        (replace(sheet(label()), grid=replace(GRID, left_mm=90)), "beyond the paper"),
+        (replace(sheet(label()), grid=replace(GRID, height_mm=20, pitch_y_mm=20, rows=10)), "higher labels"),
+        (replace(sheet(label()), grid=replace(GRID, columns=1, rows=1)), "no room for the bars"),
+    ],
+)
+def test_what_cannot_be_printed_is_refused_in_a_sentence(facts: object, sentence: str) -> None:
+    with pytest.raises(DoesNotFit, match=sentence):
+        scoop_labels(facts)  # type: ignore[arg-type]
+
+
+def test_a_chart_without_calves_is_refused() -> None:
+    with pytest.raises(DoesNotFit, match="no calves"):
+        wall_chart(chart(counts=()))
+
+
+def test_ready_cut_labels_begin_after_the_used_ones() -> None:
+    document = scoop_labels(replace(sheet(label(copies=7)), grid=GRID))
+    tails = [sum(isinstance(i, Text) and i.text == "302A" for i in page.items) for page in document.pages]
+    assert tails == [4, 3]  # six places, one used, one taken by the check bars; then five of six
+
+
+def test_a_lot_sheet_holds_every_fill_and_what_it_rests_on() -> None:
+    facts = record()
+    shown = told(lot_sheet(facts))
+    for fill in facts.fills:
+        assert f"{fill.mass_g:.2f}" in shown
+    for words in ("struck out", "(400.86)", "0.1 oz", "error −1.00 g", "bags and fills together", "on target", "0.1.0"):
+        assert words in shown, words
+
+
+def test_a_file_that_cannot_be_written_is_told_and_leaves_nothing(tmp_path: Path) -> None:
+    document = scoop_labels(sheet(label()))
+    with pytest.raises(CannotPrint, match="Choose another folder"):
+        write_pdf(document, tmp_path / "nowhere" / "label.pdf")
+    write_pdf(document, tmp_path / "label.pdf")
+    assert [p.name for p in tmp_path.iterdir()] == ["label.pdf"]
+    assert (tmp_path / "label.pdf").read_bytes().startswith(b"%PDF")
+
+
+def test_a_page_as_a_picture_has_the_paper_s_size() -> None:
+    image = page_image(scoop_labels(sheet(label())).pages[0], 100)
+    assert (image.width(), image.height()) == (850, 1100)
+
+
+def test_printed_moments_are_told() -> None:
+    assert "2 Mar 2026, 09:58" in told(lot_sheet(replace(record(), printed_at=datetime(2026, 3, 2, 9, 58))))
+
+
+@given(st.text(max_size=60), st.floats(5, 80), st.floats(1.5, 8))
+def test_wrapped_text_keeps_to_its_room_and_loses_nothing(text: str, room: float, size: float) -> None:
+    clean = plain(text)
+    lines = wrap(clean, room, size)
+    assert "".join("".join(lines).split()) == "".join(clean.split())
+    assert all(width_mm(line, size) <= room or len(line) == 1 for line in lines)
+
+
+@given(st.text(min_size=1, max_size=60), st.floats(5, 80))
+def test_cut_text_keeps_to_its_room(text: str, room: float) -> None:
+    clean = plain(text)
+    for cut in (cut_end(clean, room, 4.0), cut_start(clean, room, 4.0)):
+        assert width_mm(cut, 4.0) <= room
+
+
+@given(st.text())
+def test_cleaned_text_is_one_line_that_no_printer_chokes_on(text: str) -> None:
+    clean = plain(text)
+    clean.encode("utf-8")
+    assert clean == plain(clean)
+    assert not set(clean) & set("\n\r\t\u202e\u2066\x00")
+
+
+@given(st.lists(st.tuples(st.floats(0, 100), st.floats(1, 9)), min_size=1, max_size=9))
+def test_words_beside_lines_never_overlap(wanted: list[tuple[float, float]]) -> None:
+    wanted.sort()
+    heights = [height for _, height in wanted]
+    middles = spread([want for want, _ in wanted], heights, 0.0, 100.0)
+    for (a, b), (ha, hb) in zip(pairwise(middles), pairwise(heights), strict=True):
+        assert b - a >= (ha + hb) / 2 - 1e-6
+    assert middles[0] - heights[0] / 2 >= -1e-6
+
+
+def test_a_block_that_is_too_long_says_so() -> None:
+    fitted = fit_block(["one two three four five six seven eight nine ten " * 5], 40, 20, 5, 4)
+    assert fitted.lines[-1].endswith("…")
+    assert len(fitted.lines) * fitted.size_mm * 1.2 <= 20
