@@ -3,13 +3,27 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
-from datetime import date
+from dataclasses import dataclass, replace
+from datetime import date, datetime
 
+from calibrator.desk.findings import experience, read, work_out
 from calibrator.desk.sheets import GroupSheet, PlanSheet, SheetLine
-from calibrator.model import Farm, Lot, Mark, Paper, Printed, Scoop, SignOff, UnitSystem
+from calibrator.model import (
+    Farm,
+    Lot,
+    Mark,
+    Paper,
+    Printed,
+    Scale,
+    Scoop,
+    SignOff,
+    UnitSystem,
+    WeighIn,
+)
 from calibrator.prints.chart_facts import ChartGroup, ChartRow, ScoopPart, WallChart
 from calibrator.prints.label_facts import LabelSheet, ScoopLabel, label_lines
+from calibrator.prints.record_facts import LotSheet
+from calibrator.records import Records
 
 
 @dataclass(frozen=True)
@@ -113,4 +127,31 @@ def _label(lot: Lot, wanted: LabelWanted, copies: int) -> ScoopLabel:
         made_on=lot.made_on,
         arrived_on=lot.arrived_on,
         copies=copies,
+    )
+
+
+def lot_sheet_facts(records: Records, farm: Farm, signed: SignOff, options: Options, at: datetime) -> LotSheet:
+    """The calibration record of one sign-off: the nouns as they stood then, the results drawn anew."""
+    weigh_in = records.find(WeighIn, signed.weigh_in_id)
+    scoop = records.revision(Scoop, signed.scoop_revision)
+    scale = records.revision(Scale, signed.scale_revision)
+    lot = records.revision(Lot, signed.lot_revision)
+    known = replace(read(records, weigh_in.id, experience(records, weigh_in)), scoop=scoop, scale=scale, lot=lot)
+    found = work_out(known)
+    return LotSheet(
+        farm=farm,
+        lot=lot,
+        scoop=scoop,
+        scale=scale,
+        weigh_in=weigh_in,
+        sign_off=signed,
+        fills=known.fills,
+        marks=tuple(records.marks(sign_off_id=signed.id)),
+        spot_fills=tuple(s for s in records.spot_fills(lot.id) if s.weigh_in_id == weigh_in.id),
+        level=found.level,
+        density_budget=found.density.budget if found.density else (),
+        printed_at=at,
+        units=farm.units,
+        paper=options.paper,
+        languages=options.languages,
     )

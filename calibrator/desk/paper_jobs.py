@@ -13,6 +13,8 @@ from calibrator.model import Farm, Lot, Mark, Printed, PrintKind, Scoop, SignOff
 from calibrator.prints.chart import wall_chart
 from calibrator.prints.labels import scoop_labels
 from calibrator.prints.page import Document
+from calibrator.prints.record import lot_sheet
+from calibrator.prints.record_facts import LotSheet
 from calibrator.records import Records
 
 
@@ -96,6 +98,21 @@ class ChartJob:
     def document(self, numbered: Sequence[Printed]) -> Document:
         facts = wall_chart_facts(self.farm, self.sheet, self.signed, numbered[0], self.at.date(), self.options)
         return wall_chart(facts)
+
+
+@dataclass(frozen=True)
+class LotSheetJob:
+    """The calibration records of a lot. They tell what was, so they never go out of date and bear no number."""
+
+    facts: tuple[LotSheet, ...]
+
+    @property
+    def sheets(self) -> tuple[Printed, ...]:
+        return ()
+
+    def document(self, numbered: Sequence[Printed]) -> Document:
+        documents = [lot_sheet(facts) for facts in self.facts]
+        return Document(documents[0].title, tuple(page for each in documents for page in each.pages))
 
 
 def expected(records: Records, sheets: Sequence[Printed]) -> list[Printed]:

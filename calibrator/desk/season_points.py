@@ -76,12 +76,16 @@ def _by_day(item: tuple[date, int, SeasonPoint]) -> tuple[date, int]:
 
 
 def last_two(points: list[SeasonPoint]) -> tuple[SeasonPoint, SeasonPoint] | None:
-    """The last lot and the one before it with the same scoop; None where there are not two."""
-    if not points:
-        return None
-    last = points[-1]
-    before = [p for p in points if p.scoop.id == last.scoop.id and p.lot.id != last.lot.id]
-    return (before[-1], last) if before else None
+    """The last weighing that has an earlier lot with the same scoop, and that one; None where there is none."""
+    for last in reversed(points):
+        before = [p for p in _until(points, last) if p.scoop.id == last.scoop.id and p.lot.id != last.lot.id]
+        if before:
+            return before[-1], last
+    return None
+
+
+def _until(points: list[SeasonPoint], last: SeasonPoint) -> list[SeasonPoint]:
+    return points[: points.index(last)]
 
 
 def change_share(before: SeasonPoint, last: SeasonPoint) -> float:

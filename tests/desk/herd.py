@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import UTC, date, datetime, timedelta
+from datetime import UTC, datetime, timedelta
 
 from calibrator.model import (
     Box,
@@ -98,8 +98,8 @@ class Herd:
             )
         )  # fmt: skip
 
-    def finish(self, lot_id: str) -> None:
-        self.records.keep(replace(self.records.find(Lot, lot_id), finished_on=date(2026, 3, 1)))
+    def lot_of(self, signed: SignOff) -> Lot:
+        return self.records.find(Lot, signed.lot_id)
 
     def _fill(self, weigh_in: WeighIn, bag: int, mass_g: float, at: datetime) -> None:
         self.records.add_fill(

@@ -11,20 +11,20 @@ from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.paper_choice import PaperChoice, Want
-from calibrator.desk.paper_facts import Options
-from calibrator.desk.paper_jobs import ChartJob, Job, LabelJob, expected
+from calibrator.desk.paper_facts import Options, lot_sheet_facts
+from calibrator.desk.paper_jobs import ChartJob, Job, LabelJob, LotSheetJob, expected
 from calibrator.desk.parts import button, card, label, row, scrolled
 from calibrator.desk.sheets import plan_sheet, powder_of
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.page_preview import PagePreview
-from calibrator.model import Farm, Plan, Printed, Scale, Vessel, WeighIn
+from calibrator.model import Farm, Plan, Printed, Scale, Scoop, Vessel, WeighIn
 from calibrator.prints.errors import DoesNotFit
 from calibrator.prints.output import CannotPrint, print_document, write_pdf
 from calibrator.prints.page import Document
 from calibrator.science.errors import CannotCompute
 
-SIDE_WIDTH = 304
+SIDE_WIDTH = 312
 NOT_IN_FILE_NAMES = '<>:"/\\|?*·'
 
 
@@ -90,7 +90,7 @@ class PaperPanel(QWidget):
             numbered = self._record(job)
             if numbered is not None:
                 write_pdf(job.document(numbered), path)
-                self._told(self.tr("Saved as {name}, {numbers}."), path.name, numbered)
+                self._told(self.tr("Saved as {name}."), path.name, numbered)
         except (CannotPrint, OSError) as error:
             self.desk.ask.tell(str(error))
 
@@ -107,7 +107,7 @@ class PaperPanel(QWidget):
         except CannotPrint as error:
             self.desk.ask.tell(str(error))
             return
-        self._told(self.tr("Sent to {name}, {numbers}."), printer.printerName() or self.tr("the printer"), numbered)
+        self._told(self.tr("Sent to {name}."), printer.printerName() or self.tr("the printer"), numbered)
 
     def _fill(self, want: Want | None, plan_id: str) -> None:
         farm = self.desk.farm
@@ -137,7 +137,7 @@ class PaperPanel(QWidget):
             self._job, trouble = None, str(error)
         self.trouble.setText(trouble)
         self.trouble.setVisible(bool(trouble))
-        self.scale.setVisible(not trouble)
+        self.scale.setVisible(not trouble and self.choice.wanted() is not Want.LOT_SHEET)
         self.preview.show_document(self._document)
         self._tell_number()
         for each in (self.print_button, self.save_button):
@@ -154,7 +154,16 @@ class PaperPanel(QWidget):
         options = self.choice.options()
         if self.choice.wanted() is Want.LABELS:
             return self._label_job(farm, now, known, options)
+        if self.choice.wanted() is Want.LOT_SHEET:
+            return self._lot_sheet_job(farm, now, known, options)
         return self._chart_job(farm, now, known, options)
+
+    def _lot_sheet_job(self, farm: Farm, now: Standing, known: LotStanding, options: Options) -> LotSheetJob | None:
+        newest = {s.scoop_id: s for s in now.sign_offs if s.lot_id == known.lot.id}
+        chosen = [newest[scoop] for scoop in newest if scoop in self.choice.scoop_ids()]
+        records, at = self.desk.records, self.desk.clock()
+        facts = tuple(lot_sheet_facts(records, farm, signed, options, at) for signed in chosen)
+        return LotSheetJob(facts) if facts else None
 
     def _label_job(self, farm: Farm, now: Standing, known: LotStanding, options: Options) -> LabelJob | None:
         chosen = self.choice.scoop_ids()
@@ -192,7 +201,7 @@ class PaperPanel(QWidget):
         known = (now.lot(self._lot_id) if self._lot_id else now.in_use) if now else None
         if known is None or known.sign_off is None:
             return self.tr("No lot is signed off yet. Weigh one in and sign it off, then print.")
-        if self.choice.wanted() is Want.LABELS:
+        if self.choice.wanted() is not Want.CHART:
             return self.tr("Choose at least one scoop that has a line for this lot.")
         return self.tr("There is no plan yet. Make one on the page of the batch tables.")
 
@@ -200,22 +209,28 @@ class PaperPanel(QWidget):
         if self._job is None or self._document is None:
             self.number.setText("")
             return
-        told = [self._number_words(sheet) for sheet in expected(self.desk.records, self._job.sheets)]
-        self.number.setText("\n".join(told))
+        sheets = expected(self.desk.records, self._job.sheets)
+        told = [self._number_words(sheet, len(sheets) > 1) for sheet in sheets]
+        self.number.setText("\n".join(told) or self.tr("A record of what was weighed; it bears no number."))
 
-    def _number_words(self, sheet: Printed) -> str:
+    def _number_words(self, sheet: Printed, several: bool) -> str:
         if sheet.replaces is None:
-            return self.tr("This will be no. {number}.").format(number=sheet.number)
-        text = self.tr("This will be no. {number}. It replaces no. {old}: take that one down.")
-        return text.format(number=sheet.number, old=sheet.replaces)
+            text = self.tr("This will be no. {number}.")
+        else:
+            text = self.tr("This will be no. {number}. It replaces no. {old}: take that one down.")
+        told = text.format(number=sheet.number, old=sheet.replaces)
+        if not several or sheet.scoop_id is None:
+            return told
+        scoop = self.desk.records.find(Scoop, sheet.scoop_id).name
+        return self.tr("{scoop}: {told}").format(scoop=scoop, told=told)
 
     def _record(self, job: Job) -> list[Printed] | None:
         records = self.desk.records
         return self.desk.attempt(lambda: [records.record_print(sheet) for sheet in job.sheets])
 
     def _told(self, text: str, name: str, numbered: list[Printed]) -> None:
-        numbers = ", ".join(self.tr("no. {number}").format(number=sheet.number) for sheet in numbered)
-        self.desk.say(text.format(name=name, numbers=numbers))
+        numbers = [self.tr("no. {number}").format(number=sheet.number) for sheet in numbered]
+        self.desk.say(text.format(name=", ".join([name, *numbers])))
 
     def _save(self) -> None:
         if self._document is None:

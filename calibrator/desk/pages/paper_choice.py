@@ -32,6 +32,7 @@ class Want(StrEnum):
 
     LABELS = "labels"
     CHART = "chart"
+    LOT_SHEET = "lot_sheet"
 
 
 class PaperChoice(QFrame):
@@ -42,21 +43,22 @@ class PaperChoice(QFrame):
     def __init__(self) -> None:
         super().__init__()
         self.setProperty("kind", "card")
-        self.labels = QRadioButton(self.tr("Scoop la&bels"))
+        self.labels = QRadioButton(self.tr("Scoop l&abels"))
         self.chart = QRadioButton(self.tr("Wall c&hart"))
+        self.sheet = QRadioButton(self.tr("L&ot sheet"))
         self._kinds = QButtonGroup(self)
-        for choice in (self.labels, self.chart):
+        for choice in (self.labels, self.chart, self.sheet):
             self._kinds.addButton(choice)
         self.chart.setChecked(True)
         self.plan = QComboBox()
-        self._plan = Captioned(self.tr("P&lan"), self.plan)
+        self._plan = Captioned(self.tr("Pla&n"), self.plan)
         self._scoops = QWidget()
         self._scoop_list = QVBoxLayout(self._scoops)
         self._scoop_list.setContentsMargins(0, 0, 0, 0)
         self.boxes: list[QCheckBox] = []
         self.copies = CountField(1, MOST_COPIES)
         self.copies.set_count(1)
-        self._copies = Captioned(self.tr("C&opies of each label"), self.copies)
+        self._copies = Captioned(self.tr("&Copies of each label"), self.copies)
         self.paper = QComboBox()
         self.paper.addItem(self.tr("Letter"), Paper.LETTER)
         self.paper.addItem(self.tr("A4"), Paper.A4)
@@ -89,13 +91,16 @@ class PaperChoice(QFrame):
 
     def want(self, what: Want, plan_id: str) -> None:
         """Choose for the person what they came for."""
-        (self.labels if what is Want.LABELS else self.chart).setChecked(True)
+        self._choices()[what].setChecked(True)
         if plan_id:
             self.plan.setCurrentIndex(max(0, self.plan.findData(plan_id)))
         self._show_fields()
 
     def wanted(self) -> Want:
-        return Want.LABELS if self.labels.isChecked() else Want.CHART
+        return next(what for what, choice in self._choices().items() if choice.isChecked())
+
+    def _choices(self) -> dict[Want, QRadioButton]:
+        return {Want.LABELS: self.labels, Want.CHART: self.chart, Want.LOT_SHEET: self.sheet}
 
     def plan_id(self) -> str:
         return str(self.plan.currentData() or "")
@@ -119,7 +124,7 @@ class PaperChoice(QFrame):
         self.boxes = []
         for scoop in scoops:
             box = QCheckBox(scoop.name.replace("&", "&&"))
-            box.setAccessibleName(self.tr("Label for {scoop}").format(scoop=scoop.name))
+            box.setAccessibleName(self.tr("For {scoop}").format(scoop=scoop.name))
             box.setProperty("scoop", scoop.id)
             box.setChecked(scoop.id not in left_out)
             box.toggled.connect(self._tell)
@@ -131,10 +136,9 @@ class PaperChoice(QFrame):
         self.changed.emit()
 
     def _show_fields(self) -> None:
-        labels = self.labels.isChecked()
-        self._plan.setVisible(not labels)
-        self._scoops.setVisible(labels)
-        self._copies.setVisible(labels)
+        self._plan.setVisible(self.chart.isChecked())
+        self._scoops.setVisible(not self.chart.isChecked())
+        self._copies.setVisible(self.labels.isChecked())
 
     def _lay_out(self) -> None:
         layout = QVBoxLayout(self)
@@ -142,7 +146,7 @@ class PaperChoice(QFrame):
         layout.setSpacing(SPACE)
         paper = Captioned(self.tr("Pape&r"), self.paper)
         language = Captioned(self.tr("Lang&uage of the paper"), self.language)
-        asked = (self.labels, self.chart, self._plan, self._scoops, self._copies, paper, language)
+        asked = (self.labels, self.chart, self.sheet, self._plan, self._scoops, self._copies, paper, language)
         for widget in asked:
             layout.addWidget(widget)
         self._show_fields()

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QAbstractItemView, QComboBox, QHeaderView, QTableV
 
 from calibrator.desk.context import Desk
 from calibrator.desk.page import Page
-from calibrator.desk.pages.season_model import SeasonModel, SeasonRow
+from calibrator.desk.pages.season_model import FIELDS, SeasonModel, SeasonRow
 from calibrator.desk.parts import button, card, column, label, row
 from calibrator.desk.season_points import (
     DayOf,
@@ -30,7 +30,7 @@ from calibrator.units import show_density, show_density_oz_per_qt, show_mass, sh
 if TYPE_CHECKING:
     from calibrator.desk.pages.season_plot import PlotPoint, SeasonPlot
 
-PLOT_HEIGHT = 230
+PLOT_HEIGHT = 180
 TABLE_HEIGHT = 130
 
 
@@ -52,6 +52,7 @@ class SeasonPage(Page):
             (self.tr("were weighed in"), DayOf.WEIGHED),
         ):
             self.days.addItem(name, of)
+        self.days.setAccessibleName(self.tr("Lots stand at the day they"))
         self.days.activated.connect(self._choose_days)
         self.left_out = label("", "quiet")
         self.pointed = label("", "quiet")
@@ -209,7 +210,7 @@ class SeasonPage(Page):
     def _interval(self, point: SeasonPoint) -> str:
         signed = point.sign_off
         low, high = self._density(signed.density_low_g_per_ml), self._density(signed.density_high_g_per_ml)
-        return self.tr("{low} – {high}").format(low=low.rpartition(" ")[0], high=high)
+        return self.tr("{low} – {high}").format(low=low.rpartition(" ")[0], high=high.rpartition(" ")[0])
 
     def _mass(self, mass_g: float) -> str:
         return show_mass(mass_g, self.desk.system, decimal_comma=decimal_comma())
@@ -266,7 +267,7 @@ class SeasonPage(Page):
         header = table.horizontalHeader()
         header.setHighlightSections(False)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        header.setStretchLastSection(True)
+        header.setSectionResizeMode(FIELDS.index("scoop"), QHeaderView.ResizeMode.Stretch)
         table.selectionModel().currentRowChanged.connect(self._row_chosen)
         table.activated.connect(self._open_row)
 
@@ -287,6 +288,7 @@ class SeasonPage(Page):
         choice.setStretch(2, 1)
         self._plot_place = column()
         frame = card(self._plot_place)
+        frame.setContentsMargins(0, 0, 0, 0)
         pointed = row(self.pointed, self.open_button)
         pointed.setStretch(0, 1)
         body.addLayout(choice)

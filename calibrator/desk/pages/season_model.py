@@ -59,7 +59,7 @@ class SeasonModel(QAbstractTableModel):
         if not index.isValid():
             return None
         row = self._rows[index.row()]
-        if role == Qt.ItemDataRole.DisplayRole:
+        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
             return getattr(row, FIELDS[index.column()])
         if role == Qt.ItemDataRole.UserRole:
             return row.lot_id

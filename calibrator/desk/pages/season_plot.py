@@ -48,6 +48,10 @@ class DayAxis(pg.AxisItem):  # type: ignore[misc]
 class ValueAxis(pg.AxisItem):  # type: ignore[misc]
     """Figures with the decimal sign that people here write, never in thousandths of the unit."""
 
+    def __init__(self, orientation: str) -> None:
+        super().__init__(orientation)
+        self.enableAutoSIPrefix(False)
+
     def tickStrings(self, values: Sequence[float], scale: float, spacing: float) -> list[str]:
         told = super().tickStrings(values, 1.0, spacing)
         return [text.replace(".", ",") for text in told] if decimal_comma() else list(told)
@@ -74,7 +78,8 @@ class SeasonPlot(pg.PlotWidget):  # type: ignore[misc]
         self._points: tuple[PlotPoint, ...] = ()
         self._at = ""
         self._unit = ""
-        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # the table beneath is the way by keyboard
+        self.viewport().setFocusPolicy(Qt.FocusPolicy.NoFocus)
         item = self.getPlotItem()
         item.setMouseEnabled(x=False, y=False)
         item.hideButtons()
@@ -101,6 +106,11 @@ class SeasonPlot(pg.PlotWidget):  # type: ignore[misc]
         if key != self._at:
             self._at = key
             self.dress()
+
+    @property
+    def points(self) -> tuple[PlotPoint, ...]:
+        """What is drawn, oldest first."""
+        return self._points
 
     @property
     def keys(self) -> list[str]:
