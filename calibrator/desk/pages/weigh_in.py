@@ -31,7 +31,7 @@ class WeighInPage(Page):
         self._undo = QUndoStack(self)
         self._strip = StepStrip()
         self._strip.set_names(words.step_names())
-        self._strip.chosen.connect(self._open_step)
+        self._strip.chosen.connect(self.open_step)
         self._chooser = LotChooser(desk)
         self._chooser.begin.connect(self.open)
         self._views = self._make_views()
@@ -113,9 +113,10 @@ class WeighInPage(Page):
         if self.guide is not None:
             place = STEPS.index(self.guide.step) + steps
             if 0 <= place < len(STEPS):
-                self._open_step(STEPS[place])
+                self.open_step(STEPS[place])
 
-    def _open_step(self, step: str) -> None:
+    def open_step(self, step: str) -> None:
+        """Open a step if nothing before it is missing; else say what is."""
         guide = self.guide
         if guide is None:
             return

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import pyqtgraph as pg
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
 from calibrator import units
 from calibrator.desk.theme import tokens, ui_font
@@ -43,6 +43,8 @@ class FillPlot(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(self._plot)
+        # It takes the room that is left and asks for none: pyqtgraph's own wish would make the page scroll.
+        self._plot.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
         self.setMinimumHeight(170)
 
     def show_fills(self, fills: list[Fill], odd: frozenset[str], bands: Bands | None, system: UnitSystem) -> None:

@@ -40,6 +40,7 @@ class StepFills(StepView):
         self._way, self._stack, self._panel = way, stack, panel
         self._weight = QuantityField(Kind.MASS, desk.system, name=self.tr("Weight"), required=True)
         self._weight.returnPressed.connect(self._enter)
+        set_style_property(self._weight.line, "kind", "large")
         self._bag = _spin(self.tr("Bag"), MOST_BAGS)
         self._together = _spin(self.tr("Scoopfuls together"), MOST_TOGETHER)
         self._table, self._view = self._make_table()
@@ -96,17 +97,12 @@ class StepFills(StepView):
         weight_name.setBuddy(self._weight)
         bag_name.setBuddy(self._bag)
         together_name.setBuddy(self._together)
-        entry = QHBoxLayout()
-        entry.setSpacing(SPACE)
-        entry.addLayout(column(weight_name, self._weight, None, spacing=2), 1)
-        entry.addLayout(column(bag_name, self._bag, None, spacing=2))
-        entry.addLayout(column(together_name, self._together, None, spacing=2))
         enter = button(self.tr("E&nter"), self._enter, "main")
-        entry.addLayout(column(label(" ", "quiet"), enter, None, spacing=2))
-        holder = QWidget()
-        entry.setContentsMargins(0, 0, 0, 0)
-        holder.setLayout(entry)
-        entry_card = card(holder)
+        entry_card = card(
+            weight_name,
+            row(self._weight, column(enter, None)),
+            row(bag_name, self._bag, None, together_name, self._together),
+        )
         entry_card.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         return column(
             entry_card,
