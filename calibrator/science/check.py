@@ -1,0 +1,237 @@
+"""A check of the mix: the verdict against target and tolerance, what reading would tell more, first pail
+against last, cautions. Solids are shares, powder weight ÷ mix weight, as mixed."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+
+from calibrator.science.bands import OSMOLALITY_MOSM_PER_KG, SOLIDS_SHARE, Band, band
+from calibrator.science.errors import CannotCompute
+from calibrator.science.guard import between, positive
+from calibrator.science.heat import TOO_COOL_C, scalds
+from calibrator.science.mixing import Powder
+from calibrator.science.refractometer import Doubt, Refractometer, brix
+from calibrator.science.solids import Solids, SolidsFrom
+from calibrator.science.stats import two_sided_t, welch_satterthwaite
+
+TOLERANCE_SHARE = 0.005
+"""Half a percent of solids either way, where nothing else is said: common practice, no source."""
+
+MOST_READINGS = 8
+PAILS_MATTER_BRIX = 0.5
+"""Half a degree between the first pail and the last is worth a word: common practice, no source."""
+
+TOO_HOT_TO_DRINK_C = (108.0 - 32.0) / 1.8
+"""Above 108 °F the mix is let cool before it is fed; calves want 100 to 101 °F: common practice, no source."""
+
+
+class Verdict(StrEnum):
+    """Where the mix stands, the reading's doubt counted."""
+
+    INSIDE = "inside"
+    THIN = "thin"
+    STRONG = "strong"
+    CANNOT_TELL = "cannot_tell"
+
+    @property
+    def outside(self) -> bool:
+        return self in (Verdict.THIN, Verdict.STRONG)
+
+
+class WouldTell(StrEnum):
+    """What would settle a verdict that is open."""
+
+    MORE_READINGS = "more_readings"
+    ZERO_CHECK = "zero_check"
+    OWN_LINE = "own_line"
+    MORE_REFERENCES = "more_references"
+    TOO_NEAR = "too_near"  # so near the limit that no reading of this kind would tell
+
+
+@dataclass(frozen=True)
+class Judged:
+    """A verdict. `deviation` is solids − target; `low … high` the 95 % interval of the solids.
+
+    For an open verdict `would_tell` says what to do, with `more_readings` where that is more of them.
+    """
+
+    verdict: Verdict
+    target: float
+    tolerance: float
+    deviation: float
+    low: float
+    high: float
+    would_tell: WouldTell | None = None
+    more_readings: int = 0
+
+
+def _verdict(low: float, high: float, target: float, tolerance: float) -> Verdict:
+    if low >= target - tolerance - 1e-12 and high <= target + tolerance + 1e-12:
+        return Verdict.INSIDE
+    if high < target - tolerance:
+        return Verdict.THIN
+    return Verdict.STRONG if low > target + tolerance else Verdict.CANNOT_TELL
+
+
+def judge(solids: Solids, target_share: float, tolerance_share: float = TOLERANCE_SHARE) -> Judged:
+    """Inside when the whole 95 % interval lies within target ± tolerance, thin or strong when all of it lies
+    beyond, else open.
+
+    Raises CannotCompute for a target outside 1 … 50 % solids or a tolerance not above zero.
+    """
+    target = between(target_share, 0.01, 0.5, "The target", "1 and 50 % solids")
+    tolerance = positive(tolerance_share, "The tolerance")
+    verdict = _verdict(solids.low, solids.high, target, tolerance)
+    found = Judged(verdict, target, tolerance, solids.share - target, solids.low, solids.high)
+    if verdict is not Verdict.CANNOT_TELL:
+        return found
+    what, more = _would_tell(solids, abs(abs(found.deviation) - tolerance))
+    return Judged(verdict, target, tolerance, found.deviation, solids.low, solids.high, what, more)
+
+
+def _half_width(solids: Solids, readings: int, rest_u: float) -> float:
+    one = solids.one_reading_sd / math.sqrt(readings)
+    # The spread of single readings is known no better than now; the rest is taken as known.
+    u, df = welch_satterthwaite([(one, max(1.0, solids.degrees_of_freedom)), (rest_u, math.inf)])
+    return two_sided_t(0.95, df) * u
+
+
+def _would_tell(solids: Solids, needed: float) -> tuple[WouldTell, int]:
+    for readings in range(solids.readings + 1, MOST_READINGS + 1):
+        if _half_width(solids, readings, solids.rest_u) <= needed:
+            return WouldTell.MORE_READINGS, readings - solids.readings
+    if solids.doubts and {Doubt.NEVER_ZEROED, Doubt.ZERO_OVERDUE} & set(solids.doubts):
+        return WouldTell.ZERO_CHECK, 0
+    if solids.way in (SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE, SolidsFrom.FINISHED_VOLUME):
+        return WouldTell.OWN_LINE, 0
+    if solids.way is SolidsFrom.OWN_LINE and solids.half_width <= 3 * needed:
+        return WouldTell.MORE_REFERENCES, 0
+    return WouldTell.TOO_NEAR, 0
+
+
+def best(found: Sequence[Solids]) -> Solids:
+    """The way that is surest: the least doubt, and the finished volume only where there is nothing else.
+
+    Raises CannotCompute for none.
+    """
+    if not found:
+        raise CannotCompute("Read the mix in one way at least.")
+    own = [s for s in found if s.way is not SolidsFrom.FINISHED_VOLUME]
+    return min(own or found, key=_half_width_of)
+
+
+def _half_width_of(solids: Solids) -> float:
+    return solids.half_width
+
+
+def disagree(one: Solids, other: Solids) -> bool:
+    """Whether two ways differ by more than both their doubts explain (95 %)."""
+    u, df = welch_satterthwaite([(one.u, one.degrees_of_freedom), (other.u, other.degrees_of_freedom)])
+    return abs(one.share - other.share) > two_sided_t(0.95, df) * u
+
+
+class Pails(StrEnum):
+    """The first pail beside the last."""
+
+    ALIKE = "alike"
+    FIRST_STRONGER = "first_stronger"  # powder settles
+    LAST_STRONGER = "last_stronger"  # fat rises, or was beaten out by over-mixing
+    CANNOT_TELL = "cannot_tell"
+
+
+@dataclass(frozen=True)
+class PailsCompared:
+    """Last − first in °Brix with its 95 % interval; zero and scale drop out."""
+
+    verdict: Pails
+    difference_brix: float
+    low: float
+    high: float
+
+
+def compare_pails(first: Sequence[float], last: Sequence[float], instrument: Refractometer) -> PailsCompared:
+    """Drops of the first pail against drops of the last, one instrument.
+
+    Different where the 95 % interval of the difference leaves out zero, alike where it stays within half a
+    degree. Raises CannotCompute without drops of both.
+    """
+    a, b = brix(first, instrument), brix(last, instrument)
+    u, df = welch_satterthwaite([(a.mean_u, a.drop_df), (b.mean_u, b.drop_df)])
+    half = two_sided_t(0.95, df) * u
+    difference = b.value - a.value
+    low, high = difference - half, difference + half
+    return PailsCompared(_pails(low, high), difference, low, high)
+
+
+def _pails(low: float, high: float) -> Pails:
+    if low > 0:
+        return Pails.LAST_STRONGER
+    if high < 0:
+        return Pails.FIRST_STRONGER
+    matter = PAILS_MATTER_BRIX
+    return Pails.ALIKE if -matter <= low and high <= matter else Pails.CANNOT_TELL
+
+
+class Caution(StrEnum):
+    """What a hand has to be told. The product's label and the veterinarian decide."""
+
+    SCALD = "scald"
+    TOO_HOT = "too_hot"
+    TOO_COOL = "too_cool"
+    SOLIDS_RISK = "solids_risk"
+    SOLIDS_LOW = "solids_low"
+    OSMOLALITY_RISK = "osmolality_risk"
+    YOUNG_CALVES = "young_calves"
+
+
+def osmolality(share: float, powder: Powder) -> tuple[float, float]:
+    """Osmolality that so much powder would bring, mOsm/kg, and its standard uncertainty.
+
+    Reckoned from the powder, never read: a refractometer tells solids only. Raises CannotCompute for a share
+    outside 0 … 60 %.
+    """
+    between(share, 0.0, 0.6, "The solids", "0 and 60 %")
+    per_kg = 1000.0 * share / (1 - share)
+    return per_kg * powder.mosmol_per_g, per_kg * powder.mosmol_u_per_g
+
+
+def cautions(
+    solids_share: float | None,
+    powder: Powder,
+    *,
+    water_c: float | None = None,
+    mix_c: float | None = None,
+    calf_c: float | None = None,
+) -> tuple[Caution, ...]:
+    """What to be careful of, the gravest first. Temperatures in °C; what is not known is left out."""
+    found = [Caution.SCALD] if any(t is not None and scalds(t) for t in (water_c, mix_c, calf_c)) else []
+    drunk = [t for t in (mix_c, calf_c) if t is not None]
+    if any(t > TOO_HOT_TO_DRINK_C for t in drunk):
+        found.append(Caution.TOO_HOT)
+    if any(t < TOO_COOL_C for t in drunk):
+        found.append(Caution.TOO_COOL)
+    if solids_share is not None:
+        found += _strength(solids_share, powder)
+    return tuple(found)
+
+
+def _strength(share: float, powder: Powder) -> list[Caution]:
+    found, solids = [], band(share, SOLIDS_SHARE)
+    if solids is Band.RISK:
+        found.append(Caution.SOLIDS_RISK)
+    if solids is Band.BELOW:
+        found.append(Caution.SOLIDS_LOW)
+    strong = band(osmolality(share, powder)[0], OSMOLALITY_MOSM_PER_KG)
+    if strong is Band.RISK:
+        found.append(Caution.OSMOLALITY_RISK)
+    if solids in (Band.ABOVE, Band.RISK) or strong in (Band.ABOVE, Band.RISK):
+        found.append(Caution.YOUNG_CALVES)
+    return found
+
+
+def reading_for(shown: float, solids: Solids, share: float) -> float:
+    """What the same instrument would show, in its own unit, for another share: by the slope of the way."""
+    return shown + (share - solids.share) / solids.per_unit

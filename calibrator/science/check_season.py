@@ -1,0 +1,105 @@
+"""Checks over time: limits, a running mean for each lot, and when a lot that is off is found out.
+
+Each check tells how far the solids were off their target, as a share. The running mean is the exponentially
+weighted one and starts anew with each lot, for it is a new lot that shifts a mix.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from calibrator.science.guard import between, finite, positive
+
+WEIGHT = 0.3
+LIMIT_SDS = 3.0
+ASSUMED_SD_SHARE, ASSUMED_DF = 0.025, 6.0
+"""Checks of one lot are taken to spread so until they show it themselves: common practice, no source."""
+
+LEAST_BASELINE = 10
+"""From so many checks of earlier lots on, their mean is taken for what a right mix reads here."""
+
+
+@dataclass(frozen=True)
+class Point:
+    """One check: its lot, and solids ÷ target − 1."""
+
+    lot_id: str
+    off_share: float
+
+
+@dataclass(frozen=True)
+class Watched:
+    """A check as the chart shows it, shares: running mean and its limits, limits for a single check.
+
+    `found` tells that this check, or the running mean with it, is beyond its limits.
+    """
+
+    point: Point
+    running: float
+    low: float
+    high: float
+    single_low: float
+    single_high: float
+    found: bool
+
+
+def ewma_half_width(sd: float, count: int, weight: float = WEIGHT, sds: float = LIMIT_SDS) -> float:
+    """Half the distance between the limits of the running mean after `count` values.
+
+    L·s·√(λ/(2 − λ)·(1 − (1 − λ)^2n)): NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.4. Raises
+    CannotCompute for a weight outside 0.01 … 1 or no spread.
+    """
+    between(weight, 0.01, 1.0, "The weight of the newest check", "0.01 and 1")
+    positive(sd, "The spread of the checks")
+    return sds * sd * math.sqrt(weight / (2 - weight) * (1 - (1 - weight) ** (2 * count)))
+
+
+def _by_lot(points: Sequence[Point]) -> dict[str, list[float]]:
+    found: dict[str, list[float]] = {}
+    for point in points:
+        found.setdefault(point.lot_id, []).append(finite(point.off_share, "A check"))
+    return found
+
+
+def spread_within_lots(points: Sequence[Point]) -> float:
+    """How far single checks of one lot spread about the lot's own mean, a share: pooled over the lots and
+    joined with the assumed spread, so that a lot's shift does not hide itself."""
+    squares, df = ASSUMED_DF * ASSUMED_SD_SHARE**2, ASSUMED_DF
+    for values in _by_lot(points).values():
+        mean = math.fsum(values) / len(values)
+        squares += math.fsum((v - mean) ** 2 for v in values)
+        df += len(values) - 1
+    return math.sqrt(squares / df)
+
+
+def watch(points: Sequence[Point]) -> tuple[Watched, ...]:
+    """The checks in their order, each judged by what was known up to it; nothing later is used.
+
+    The middle is the mean of earlier lots' checks once there are `LEAST_BASELINE` of them, else the target.
+    """
+    found: list[Watched] = []
+    for n, point in enumerate(points):
+        before = points[: n + 1]
+        own = [p for p in before if p.lot_id == point.lot_id]
+        earlier = [p.off_share for p in before if p.lot_id != point.lot_id]
+        middle = math.fsum(earlier) / len(earlier) if len(earlier) >= LEAST_BASELINE else 0.0
+        found.append(_judged(own, middle, spread_within_lots(before)))
+    return tuple(found)
+
+
+def _judged(own: Sequence[Point], middle: float, sd: float) -> Watched:
+    running = middle
+    for point in own:
+        running = WEIGHT * point.off_share + (1 - WEIGHT) * running
+    half, single = ewma_half_width(sd, len(own)), LIMIT_SDS * sd
+    newest = own[-1]
+    off = abs(running - middle) > half or abs(newest.off_share - middle) > single
+    return Watched(newest, running, middle - half, middle + half, middle - single, middle + single, off)
+
+
+def first_found(watched: Sequence[Watched], lot_id: str) -> int | None:
+    """After how many checks of a lot it was found out to be off; None where it was not."""
+    own = [w for w in watched if w.point.lot_id == lot_id]
+    return next((n for n, w in enumerate(own, start=1) if w.found), None)

@@ -1,0 +1,104 @@
+"""Each slip, made on purpose, is told first when the reading is sure enough."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import replace
+
+import pytest
+
+from calibrator.model import Composition
+from calibrator.science import mixing
+from calibrator.science.causes import Fits, Planned, Slip, likeliest, solids_after, told
+from calibrator.science.errors import CannotCompute
+from calibrator.science.solids import Solids, SolidsFrom
+
+POWDER = mixing.powder_from(Composition())
+PLAN = Planned(
+    water_ml=20_000.0,
+    powder_g=2950.0,
+    water_c=43.0,
+    powder=POWDER,
+    powder_u_g=20.0,
+    scoopful_g=295.0,
+    scoopfuls=10,
+    old_line_share=0.05,
+    rim_share=0.15,
+    calves=6,
+)
+
+
+def reading(share: float, u: float = 0.0008) -> Solids:
+    return Solids(share, u, math.inf, SolidsFrom.OWN_LINE, 3, u, u, 0.01)
+
+
+@pytest.mark.parametrize("slip", list(Slip))
+def test_a_slip_made_on_purpose_fits_well(slip: Slip) -> None:
+    causes = likeliest(reading(solids_after(PLAN)[slip]), PLAN)
+    best = next(c for c in causes if c.slip is slip)
+    assert best.fits is Fits.WELL
+    assert best.off_sd == pytest.approx(0.0, abs=1e-9)
+    assert causes.index(best) <= 1
+
+
+def test_one_scoop_more_is_powder_over_one_more_tenth() -> None:
+    found = solids_after(PLAN)
+    assert found[Slip.SCOOP_MORE] == pytest.approx(mixing.mix_of(20_000.0, 3245.0, POWDER, 43.0).solids_share)
+    assert found[Slip.SCOOP_LESS] < found[Slip.NONE] < found[Slip.OLD_LINE] < found[Slip.SCOOP_MORE]
+    assert found[Slip.VOLUME_AS_WATER] < found[Slip.NONE] < found[Slip.WATER_AS_VOLUME]
+    assert found[Slip.CALF_LESS] < found[Slip.NONE] < found[Slip.CALF_MORE]
+
+
+def test_water_and_volume_confused_both_ways() -> None:
+    planned = mixing.mix_of(20_000.0, 2950.0, POWDER, 43.0)
+    found = solids_after(PLAN)
+    drawn = mixing.mix_of(planned.volume_ml, 2950.0, POWDER, 43.0)
+    assert found[Slip.VOLUME_AS_WATER] == pytest.approx(drawn.solids_share)
+    filled = mixing.mix_to_volume(20_000.0, 1.0, POWDER, 43.0)
+    assert filled.volume_ml == pytest.approx(20_000.0)
+    water = 20_000.0 - 2950.0 * POWDER.specific_volume_ml_per_g
+    assert found[Slip.WATER_AS_VOLUME] == pytest.approx(mixing.mix_of(water, 2950.0, POWDER, 43.0).solids_share)
+
+
+def test_only_what_can_have_happened_is_told() -> None:
+    bare = Planned(water_ml=20_000.0, powder_g=2950.0, water_c=43.0, powder=POWDER)
+    assert set(solids_after(bare)) == {Slip.NONE, Slip.VOLUME_AS_WATER, Slip.WATER_AS_VOLUME}
+    thick = solids_after(replace(bare, water_ml=2000.0))
+    assert Slip.WATER_AS_VOLUME not in thick
+    one = solids_after(replace(PLAN, scoopfuls=1, calves=1))
+    assert not {Slip.SCOOP_LESS, Slip.CALF_LESS, Slip.CALF_MORE} & set(one)
+
+
+def test_an_unsure_reading_fits_much_and_a_wild_one_nothing() -> None:
+    planned = solids_after(PLAN)[Slip.NONE]
+    unsure = likeliest(reading(planned, 0.01), PLAN)
+    assert unsure[0].slip is Slip.NONE
+    assert sum(c.fits is not Fits.NO for c in unsure) >= 5
+    assert len(told(unsure)) == 3
+    assert told(likeliest(reading(0.3), PLAN)) == ()
+
+
+@pytest.mark.parametrize(
+    "change",
+    [
+        {"water_ml": 0.0},
+        {"water_ml": math.nan},
+        {"powder_g": 0.0},
+        {"powder_g": -1.0},
+        {"powder_g": math.inf},
+        {"powder_u_g": -1.0},
+        {"scoopful_g": 0.0},
+        {"old_line_share": -1.0},
+        {"old_line_share": math.nan},
+        {"rim_share": 20.0},
+        {"water_c": 150.0},
+    ],
+)
+def test_impossible_plans_are_refused(change: dict[str, float]) -> None:
+    with pytest.raises(CannotCompute, match=r"^[A-Z].*[.]$"):
+        likeliest(reading(0.13), replace(PLAN, **change))  # type: ignore[arg-type]
+
+
+def test_a_reading_without_spread_is_refused() -> None:
+    with pytest.raises(CannotCompute, match="without any spread"):
+        likeliest(reading(0.13, 0.0), replace(PLAN, powder_u_g=0.0))

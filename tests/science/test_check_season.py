@@ -1,0 +1,79 @@
+"""The running mean over checks: what it uses, what it leaves alone, when it speaks."""
+
+from __future__ import annotations
+
+import math
+import random
+
+import pytest
+
+from calibrator.science.check_season import (
+    ASSUMED_SD_SHARE,
+    LEAST_BASELINE,
+    WEIGHT,
+    Point,
+    ewma_half_width,
+    first_found,
+    spread_within_lots,
+    watch,
+)
+from calibrator.science.errors import CannotCompute
+
+
+def points(lot: str, *values: float) -> list[Point]:
+    return [Point(lot, value) for value in values]
+
+
+def test_the_running_mean_starts_anew_with_each_lot() -> None:
+    watched = watch([*points("a", 0.02, 0.01), *points("b", -0.01)])
+    assert [w.running for w in watched] == pytest.approx([0.006, 0.0072, -0.003])
+    assert watched[2].high - watched[2].low == pytest.approx(
+        2 * ewma_half_width(spread_within_lots([*points("a", 0.02, 0.01), *points("b", -0.01)]), 1)
+    )
+
+
+def test_a_wild_check_speaks_at_once_and_a_small_shift_after_some() -> None:
+    calm = [0.01, -0.012, 0.008, -0.01, 0.002, 0.011, -0.009, 0.004]
+    assert not any(w.found for w in watch(points("a", *calm)))
+    assert watch(points("a", *calm, 0.2))[-1].found
+    shifted = [*points("a", *calm), *points("b", *(0.03 + c for c in calm))]
+    found = first_found(watch(shifted), "b")
+    assert found is not None
+    assert 2 <= found <= 8
+
+
+def test_nothing_later_changes_what_was_said() -> None:
+    dice = random.Random(2)
+    season = [Point(f"lot {n // 9}", dice.gauss(0, 0.02)) for n in range(40)]
+    assert watch(season[:17]) == watch(season)[:17]
+
+
+def test_a_shift_between_lots_does_not_widen_the_spread() -> None:
+    one = points("a", 0.01, -0.01, 0.02, -0.02)
+    other = points("b", 0.11, 0.09, 0.12, 0.08)
+    same = points("b", 0.01, -0.01, 0.02, -0.02)
+    assert spread_within_lots([*one, *other]) == pytest.approx(spread_within_lots([*one, *same]))
+    assert spread_within_lots([]) == pytest.approx(ASSUMED_SD_SHARE)
+
+
+def test_earlier_lots_become_the_middle_when_there_are_enough_of_them() -> None:
+    steady = points("a", *[0.03] * LEAST_BASELINE)
+    after = watch([*steady, *points("b", 0.03)])[-1]
+    assert after.running == pytest.approx(0.03)
+    assert not after.found
+    before = watch([*steady[1:], *points("b", 0.03)])[-1]
+    assert before.running == pytest.approx(WEIGHT * 0.03)
+
+
+def test_a_lot_never_checked_is_never_found() -> None:
+    assert first_found(watch(points("a", 0.0)), "b") is None
+
+
+@pytest.mark.parametrize("value", [math.nan, math.inf])
+def test_nonsense_is_refused(value: float) -> None:
+    with pytest.raises(CannotCompute, match="ordinary number"):
+        watch(points("a", value))
+    with pytest.raises(CannotCompute):
+        ewma_half_width(value, 3)
+    with pytest.raises(CannotCompute):
+        ewma_half_width(0.02, 3, weight=2.0)
