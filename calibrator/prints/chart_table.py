@@ -23,8 +23,12 @@ _TODAY_BORDER = 1.3
 
 def headings_mm(facts: WallChart, said: Words) -> float:
     """How high the headings are; scoopfuls have a line more, for the scoop or for what its pictures mean."""
-    legend = 1.45 * _LEGEND if scoop_names(facts) else 0.0
+    legend = _legend_mm(said) if scoop_names(facts) else 0.0
     return 1.2 * (_FIRST + _SECOND * (len(said.tongues) - 1)) + legend + 1.6
+
+
+def _legend_mm(said: Words) -> float:
+    return _LEGEND * (1.45 + 0.55 * (len(said.tongues) - 1))
 
 
 def group_mm(said: Words) -> float:
@@ -89,11 +93,11 @@ def _legend(sheet: Sheet, layout: Layout, facts: WallChart, said: Words, box: Bo
     room = box.width_mm / max(1, len(parts))
     for number, part in enumerate(parts):
         x = box.x_mm + number * room
-        high = 1.3 * _LEGEND
+        high = 0.9 * _legend_mm(said)
         sheet.put(*scoop(Box(x, baseline - high + 0.9, 1.3 * high, high), part.way, part.filled))
         told_room = room - 1.45 * high - 1.0
-        lines = fit_block(part.ways, told_room, 1.4 * _LEGEND, _LEGEND, 1.8, Weight.SEMIBOLD, 1.1)
-        top = baseline - 0.32 * high - 0.55 * len(lines.lines) * lines.size_mm
+        lines = fit_block(part.ways, told_room, _legend_mm(said), _LEGEND, 1.8, Weight.SEMIBOLD, 1.1)
+        top = baseline + 0.9 - 0.5 * high - 0.55 * len(lines.lines) * lines.size_mm
         sheet.lines(lines, x + 1.45 * high, top, Weight.SEMIBOLD, leading=1.1)
 
 

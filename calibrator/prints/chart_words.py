@@ -76,10 +76,14 @@ def scoop_names(facts: WallChart) -> tuple[str, ...]:
 def _part(part: ScoopPart, said: Words, alone: bool, several: bool) -> PartCell:
     whole = abs(part.count - round(part.count)) < 1e-9
     few = alone and whole and 1 <= part.count <= _MOST_PICTURES
-    told = (said.joined(_WAYS[part.way], " / "),)
-    names = (plain(part.scoop_name),) if several and part.scoop_name else ()
-    filled = part.count if part.count < 1 else 1.0
-    return PartCell(count_text(part.count), round(part.count) if few else 1, part.way, filled, (*told, *names))
+    return PartCell(
+        count=count_text(part.count),
+        pictures=round(part.count) if few else 1,
+        way=part.way,
+        filled=part.count if part.count < 1 else 1.0,
+        ways=said.each(_WAYS[part.way]),
+        name=plain(part.scoop_name) if several else "",
+    )
 
 
 def row_cells(row: ChartRow, basis: RateBasis, facts: WallChart, said: Words, several_scoops: bool) -> RowCells:

@@ -62,10 +62,16 @@ def test_the_check_lets_good_pages_pass() -> None:
 
 
 @everywhere
-@pytest.mark.parametrize("lot", LOTS)
-def test_strip_labels(lot: str, languages: tuple[str, ...], paper: Paper, units: UnitSystem) -> None:
-    labels = [label(shape, lot=LOTS[lot], name=NASTY) for shape in (TINY, RED, HUGE)]
+def test_strip_labels(languages: tuple[str, ...], paper: Paper, units: UnitSystem) -> None:
+    labels = [label(shape, lot=LONG_LOT, name=NASTY) for shape in (TINY, RED, HUGE)]
     assert troubles(scoop_labels(sheet(*labels, languages=languages, paper=paper, units=units))) == []
+
+
+@pytest.mark.parametrize("languages", LANGUAGES)
+@pytest.mark.parametrize("lot", LOTS)
+def test_lot_numbers_on_strips(lot: str, languages: tuple[str, ...]) -> None:
+    labels = [label(shape, lot=LOTS[lot]) for shape in (TINY, RED, HUGE)]
+    assert troubles(scoop_labels(sheet(*labels, languages=languages))) == []
 
 
 @everywhere

@@ -156,6 +156,17 @@ def test_few_scoopfuls_are_drawn_one_by_one() -> None:
     assert [cups(1), cups(2), cups(3), cups(30)] == [1, 2, 3, 1]
 
 
+def test_every_row_names_its_scoop_where_there_are_several() -> None:
+    one = chart(range(60, 100))
+    blue = tuple(
+        replace(each, scoopfuls=(replace(each.scoopfuls[0], scoop_name="Blue"),)) for each in one.groups[0].rows
+    )
+    mixed = replace(one.groups[0], rows=(*one.groups[0].rows, *blue))
+    shown = [t.text for t in texts(wall_chart(replace(one, groups=(mixed,))))]
+    assert shown.count("Blue") == 40
+    assert shown.count("Red scoop") == 80
+
+
 def test_a_fraction_is_not_read_as_a_division() -> None:
     runs = fonts.runs("1 5/16 in", True)
     top, bottom = (next(r for r in runs if r.text.startswith(digits)) for digits in ("5", "16"))
