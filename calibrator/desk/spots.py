@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from calibrator.desk import findings
-from calibrator.desk.findings import Findings, Known
+from calibrator.desk.findings import Experience, Findings, Known
 from calibrator.model import Fill, FillWay, Mark, SignOff, SpotFill, WeighIn
 from calibrator.records import Records
 from calibrator.science.errors import CannotCompute
@@ -33,19 +33,23 @@ class SpotFindings:
     density: DensityResult
     level: LevelResult
     spots: int
+    way: FillWay  # of the newest spot fill, which judged
     odd: bool
 
 
-def spot_findings(records: Records, signed: SignOff, mark: Mark) -> SpotFindings | None:
+def spot_findings(
+    records: Records, signed: SignOff, mark: Mark, taught: Experience | None = None
+) -> SpotFindings | None:
     """Judge a mark by its weigh-in and the spot fills since; None without any. Raises CannotCompute.
 
     Each spot fill counts as one more bag. A newest fill to the mark judges the line by what was weighed to
-    it; a level one by the density, with the settling as it was signed off.
+    it; a level one by the density, with the settling as it was signed off. `taught` saves reading the
+    farm's earlier lots again.
     """
     spots = [s for s in records.spot_fills(signed.lot_id) if s.counts and s.weigh_in_id == signed.weigh_in_id]
     if not spots:
         return None
-    known = _read(records, signed)
+    known = _read(records, signed, taught or experience_of(records, signed))
     known = replace(known, fills=(*known.fills, *_as_fills(spots, known.fills)))
     found = findings.work_out(known)
     if found.level is None or found.density is None:
@@ -60,18 +64,23 @@ def spot_findings(records: Records, signed: SignOff, mark: Mark) -> SpotFindings
         density=found.density,
         level=found.level,
         spots=len(spots),
+        way=spots[-1].way,
         odd=_newest_is_odd(known, found, spots[-1].way),
     )
 
 
 def spot_doubt(records: Records, signed: SignOff, way: FillWay, mass_g: float) -> Doubt | None:
     """Why a typed weight cannot be meant, for the scoop and scale of the weigh-in; None where it can."""
-    return findings.doubt(_read(records, signed), way, mass_g, 1)
+    return findings.doubt(_read(records, signed, Experience(None, ())), way, mass_g, 1)
 
 
-def _read(records: Records, signed: SignOff) -> Known:
-    weigh_in = records.find(WeighIn, signed.weigh_in_id)
-    return findings.read(records, weigh_in.id, findings.experience(records, weigh_in))
+def experience_of(records: Records, signed: SignOff) -> Experience:
+    """What the farm's lots before this one teach."""
+    return findings.experience(records, records.find(WeighIn, signed.weigh_in_id))
+
+
+def _read(records: Records, signed: SignOff, taught: Experience) -> Known:
+    return findings.read(records, signed.weigh_in_id, taught)
 
 
 def _judged(

@@ -18,6 +18,7 @@ from calibrator.desk.pages.fills_table import FillsModel
 from calibrator.desk.pages.lots import LotsPage
 from calibrator.desk.pages.lots_table import LotsModel
 from calibrator.desk.standing import standing
+from calibrator.desk.widgets.figure_block import FigureBlock
 from calibrator.model import Fill, FillWay, Lot, SpotFill, UnitSystem, new_id
 from calibrator.records import Records
 
@@ -254,7 +255,10 @@ def test_the_detail_tells_figures_and_struck_fills(page: LotsPage, yard: Yard) -
     assert [row[2] for row in rows] == ["12.0 oz", "13.0 oz", "12.03 oz"]
     assert rows[1][5] == "spilled some"
     assert rows[2][0] == "spot fill"
-    assert page.detail._blocks.count() > 3
+    told = [block.accessibleName() for block in page.detail.findChildren(FigureBlock)]
+    assert "Red, struck level: 12.0 oz" in told[0]
+    assert told[1].startswith("Bulk density: 0.511 g/mL")
+    assert told[2].startswith("Red, line down the wall: 1 1/4 in")
 
 
 def test_finished_and_back(page: LotsPage, yard: Yard, empty_desk: Desk, answers: Any) -> None:

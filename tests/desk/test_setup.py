@@ -207,6 +207,7 @@ def test_switching_units_is_not_typing(page: SetupPage) -> None:
 
 
 def test_settings_are_kept_as_soon_as_they_are_left(qtbot: QtBot, page: SetupPage, desk: Desk) -> None:
+    assert page.farm.tolerance.text() == "2 %"
     type_in(qtbot, page.farm.tolerance.line, "3")
     qtbot.keyClick(page.farm.tolerance.line, Qt.Key.Key_Return)
     (farm,) = desk.records.every(Farm)

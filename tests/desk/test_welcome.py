@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QProcess, Qt
 from PySide6.QtWidgets import QLineEdit
 from pytestqt.qtbot import QtBot
 
@@ -138,3 +140,20 @@ def test_going_on_later_leads_to_today(qtbot: QtBot, page: WelcomePage, empty_de
     with qtbot.waitSignal(empty_desk.go_to) as asked:
         page.leave_button.click()
     assert asked.args == ["today", ""]
+
+
+@pytest.mark.parametrize(("starts", "told"), [(True, 0), (False, 1)])
+def test_the_sample_season_opens_in_a_window_of_its_own(
+    page: WelcomePage, empty_desk: Desk, answers: Any, monkeypatch: pytest.MonkeyPatch, starts: bool, told: int
+) -> None:
+    started: list[list[str]] = []
+
+    def start(program: str, arguments: list[str], folder: str) -> bool:
+        started.append([program, *arguments])
+        return starts
+
+    monkeypatch.setattr(QProcess, "startDetached", start)
+    page.sample_button.click()
+    assert started[0][-1] == "--demo"
+    assert len(answers.told) == told
+    assert empty_desk.farm is None

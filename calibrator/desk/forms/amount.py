@@ -65,7 +65,7 @@ class Amount(Captioned):
     @property
     def busy(self) -> bool:
         """Whether the person is at it, or has something in it to mend."""
-        return (self.line.hasFocus() and self.line.isModified()) or bool(self.box.problem())
+        return self.line.isModified() and (self.line.hasFocus() or bool(self.box.problem()))
 
     def say(self, text: str, *, wrong: bool = False) -> None:
         """Say what is wrong for a reason of the page's own; anything else is a note beneath."""

@@ -41,7 +41,7 @@ class FillsModel(QAbstractTableModel):
         if not index.isValid():
             return None
         fill = self._fills[index.row()]
-        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
+        if role == Qt.ItemDataRole.DisplayRole:
             return self._cells(fill)[index.column()]
         if role == Qt.ItemDataRole.FontRole and not fill.counts and index.column() < COLUMNS - 1:
             font = QFont()
@@ -51,9 +51,7 @@ class FillsModel(QAbstractTableModel):
             return QBrush(QColor(tokens().quiet))
         return None
 
-    def headerData(
-        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
-    ) -> Any:
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         if role != Qt.ItemDataRole.DisplayRole or orientation != Qt.Orientation.Horizontal:

@@ -2,7 +2,17 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QFrame, QHeaderView, QLayout, QTableView, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QFrame,
+    QGridLayout,
+    QHeaderView,
+    QLayout,
+    QSizePolicy,
+    QTableView,
+    QTabWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.history import HistoryList
@@ -17,6 +27,8 @@ from calibrator.desk.words import mark_words, packages_words, state_tone, state_
 from calibrator.model import Composition, Fill, Lot, Mark, Scoop, SignOff, SpotFill, WeighIn
 from calibrator.units import show_mass, show_percent, show_with_uncertainty
 
+BLOCKS_ABREAST = 3
+
 
 class LotDetail(QFrame):
     """A panel beneath the table of lots."""
@@ -25,11 +37,13 @@ class LotDetail(QFrame):
         super().__init__()
         self.desk = desk
         self.setProperty("kind", "card")
-        self.heading = label("", "heading", wrap=False)
+        self.heading = label("", "heading")
         self.state = label("", "tag", wrap=False)
+        self.state.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Maximum)
         self.caution = label(medicated_caution(), "caution")
         self.standing_words = label("", "quiet")
-        self._blocks = row(spacing=4 * SPACE)
+        self._blocks = QGridLayout()
+        self._blocks.setHorizontalSpacing(4 * SPACE)
         self.about = label("")
         self.history = HistoryList(desk)
         self.fills_model = FillsModel(self)
@@ -49,7 +63,9 @@ class LotDetail(QFrame):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * SPACE, SPACE, 2 * SPACE, SPACE)
         layout.setSpacing(SPACE)
-        layout.addLayout(row(self.heading, self.state, None))
+        head = row(self.heading, self.state)
+        head.setStretch(0, 1)
+        layout.addLayout(head)
         layout.addWidget(self.caution)
         layout.addWidget(self.tabs, 1)
 
@@ -82,7 +98,7 @@ class LotDetail(QFrame):
             self._add_level(known, signed, names)
             for mark in known.marks:
                 self._add_mark(mark, names)
-        self._blocks.addStretch(1)
+        self._blocks.setColumnStretch(BLOCKS_ABREAST, 1)
 
     def _where(self, known: LotStanding) -> list[str]:
         lines = []
@@ -102,21 +118,25 @@ class LotDetail(QFrame):
         between = text.format(low=self._mass(signed.level_low_g), high=self._mass(signed.level_high_g))
         caption = self.tr("{scoop}, struck level").format(scoop=names.get(signed.scoop_id, ""))
         level.tell(caption, self._mass(signed.level_mean_g), between)
-        self._blocks.addWidget(level)
+        self._add_block(level)
         if density := known.density:
             block = FigureBlock()
             comma = decimal_comma()
             spread = show_with_uncertainty(density.value, density.half_width, "g/mL", decimal_comma=comma)
             told = f"{density.value:.3f} g/mL"
             block.tell(self.tr("Bulk density"), told.replace(".", ",") if comma else told, spread)
-            self._blocks.addWidget(block)
+            self._add_block(block)
 
     def _add_mark(self, mark: Mark, names: dict[str, str]) -> None:
         block = FigureBlock()
         caption = self.tr("{scoop}, line down the wall").format(scoop=names.get(mark.scoop_id, ""))
         note = self.tr("for {target}").format(target=self._mass(mark.target_mass_g))
         block.tell(caption, mark_words(mark, self.desk.system), note)
-        self._blocks.addWidget(block)
+        self._add_block(block)
+
+    def _add_block(self, block: FigureBlock) -> None:
+        place = self._blocks.count()
+        self._blocks.addWidget(block, place // BLOCKS_ABREAST, place % BLOCKS_ABREAST)
 
     def _mass(self, mass_g: float) -> str:
         return show_mass(mass_g, self.desk.system, decimal_comma=decimal_comma())
@@ -138,11 +158,7 @@ class LotDetail(QFrame):
             (self.tr("ash"), composition.ash_pct),
             (self.tr("moisture"), composition.moisture_pct),
         )
-        told = [
-            f"{name} {show_percent(pct, decimal_comma=decimal_comma())}"
-            for name, pct in named
-            if pct is not None
-        ]
+        told = [f"{name} {show_percent(pct, decimal_comma=decimal_comma())}" for name, pct in named if pct is not None]
         return self.tr("Label: {parts}.").format(parts=", ".join(told)) if told else ""
 
 

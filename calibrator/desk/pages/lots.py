@@ -17,10 +17,11 @@ from calibrator.desk.pages.lots_table import LOT_ROLE, SORT_ROLE, LotsModel
 from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.standing import LotStanding, LotState, Standing, standing
 from calibrator.desk.theme import SPACE
-from calibrator.model import Lot, Scoop
+from calibrator.model import Farm, Lot, Scoop
 
 NEW = "new"
 PRODUCT, ARRIVED = 1, 2
+WIDEST_COLUMN = 260
 
 
 class LotsPage(Page):
@@ -30,6 +31,7 @@ class LotsPage(Page):
         super().__init__(desk, "")
         self.title.setText(self.tr("Lots"))
         self._now: Standing | None = None
+        self._seen: tuple[int, Farm | None] | None = None
         self._chosen = ""
         self._existing = ""
         self._make_table()
@@ -43,8 +45,10 @@ class LotsPage(Page):
 
     def reload(self) -> None:
         farm = self.desk.farm
-        if farm is None:
+        seen = (self.desk.records.version(), farm)
+        if farm is None or seen == self._seen:
             return
+        self._seen = seen
         self._now = standing(self.desk.records, farm)
         self.model.show(self._now.lots, self.desk.records.every(Scoop, farm.id), self.desk.system)
         self._choose(self._chosen)
@@ -117,7 +121,8 @@ class LotsPage(Page):
         header = self.table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(PRODUCT, QHeaderView.ResizeMode.Stretch)
-        header.setMinimumSectionSize(64)
+        header.setMinimumSectionSize(48)
+        header.setMaximumSectionSize(WIDEST_COLUMN)
         header.setHighlightSections(False)
         self.table.selectionModel().currentRowChanged.connect(self._row_chosen)
 
@@ -184,11 +189,7 @@ class LotsPage(Page):
     def _choose(self, lot_id: str) -> None:
         """Select a lot's row, or the first one where it is not in view."""
         source = self.model.row_of(lot_id)
-        index = (
-            self.sorted.mapFromSource(self.model.index(source or 0, 0))
-            if source is not None
-            else QModelIndex()
-        )
+        index = self.sorted.mapFromSource(self.model.index(source or 0, 0)) if source is not None else QModelIndex()
         if not index.isValid():
             index = self.sorted.index(0, 0)
         self.table.setCurrentIndex(index)
@@ -219,9 +220,7 @@ class LotsPage(Page):
             self._keep_finished(None)
             return
         question = self.tr("Was the last of lot {number} fed? It can be taken back into use at any time.")
-        self.desk.ask.confirm(
-            question.format(number=known.lot.lot_number), self.tr("Finished"), self._finish_now
-        )
+        self.desk.ask.confirm(question.format(number=known.lot.lot_number), self.tr("Finished"), self._finish_now)
 
     def _finish_now(self) -> None:
         self._keep_finished(self.desk.clock().date())
@@ -244,9 +243,7 @@ class LotsPage(Page):
             "Lot {number} is entered already. If more of it came, correct its number of bags. Open it? "
             "What you typed here stays until you keep it or go back."
         )
-        self.desk.ask.confirm(
-            question.format(number=same[0].lot_number), self.tr("Open it"), self._open_existing
-        )
+        self.desk.ask.confirm(question.format(number=same[0].lot_number), self.tr("Open it"), self._open_existing)
         return True
 
     def _open_existing(self) -> None:

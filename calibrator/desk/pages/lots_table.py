@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from html import escape
 from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
@@ -10,7 +11,7 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersisten
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.standing import LotStanding
 from calibrator.desk.words import marks_words, packages_words, state_words
-from calibrator.model import Scoop, UnitSystem
+from calibrator.model import Lot, PackageKind, Scoop, UnitSystem
 from calibrator.units import show_with_uncertainty
 
 Index = QModelIndex | QPersistentModelIndex
@@ -47,21 +48,22 @@ class LotsModel(QAbstractTableModel):
             return None
         known, cells = self._rows[index.row()]
         shown, by = cells[index.column()]
-        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
+        if role == Qt.ItemDataRole.DisplayRole:
             return shown
+        if role == Qt.ItemDataRole.ToolTipRole:
+            # A tip guesses at markup; what people typed must not become any.
+            return f"<p>{escape(shown)}</p>" if shown else None
         if role == SORT_ROLE:
             return by
         return known.lot.id if role == LOT_ROLE else None
 
-    def headerData(
-        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
-    ) -> Any:
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         if role != Qt.ItemDataRole.DisplayRole or orientation != Qt.Orientation.Horizontal:
             return None
         return (
-            self.tr("Lot number"),
+            self.tr("Lot"),
             self.tr("Product"),
             self.tr("Arrived"),
             self.tr("Bags"),
@@ -75,17 +77,22 @@ def _cells(known: LotStanding, scoops: Sequence[Scoop], system: UnitSystem) -> l
     """Each cell as shown, and what it is sorted by."""
     lot, density = known.lot, known.density
     density_shown = (
-        show_with_uncertainty(density.value, density.half_width, decimal_comma=decimal_comma())
-        if density
-        else ""
+        show_with_uncertainty(density.value, density.half_width, decimal_comma=decimal_comma()) if density else ""
     )
     lines = marks_words(known.marks, scoops, system)
     return [
         (lot.lot_number, lot.lot_number.casefold()),
         (lot.product, lot.product.casefold()),
         (day_text(lot.arrived_on), lot.arrived_on.isoformat() if lot.arrived_on else ""),
-        (packages_words(lot), lot.package_count or 0),
+        (_packages(lot), lot.package_count or 0),
         (state_words(known.state), list(type(known.state)).index(known.state)),
         (density_shown, density.value if density else 0.0),
         (lines, known.marks[0].down_wall_mm if known.marks else 0.0),
     ]
+
+
+def _packages(lot: Lot) -> str:
+    """The bare number of bags; totes are named."""
+    if lot.package is PackageKind.BAG and lot.package_count is not None:
+        return str(lot.package_count)
+    return packages_words(lot)

@@ -8,11 +8,12 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QButtonGroup, QComboBox, QFrame, QRadioButton, QVBoxLayout
 
 from calibrator.desk.context import Desk
+from calibrator.desk.findings import Experience
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.parts import Tone, button, label, row, set_tone
 from calibrator.desk.speech import day_text, decimal_comma
-from calibrator.desk.spots import SpotFindings, spot_doubt, spot_findings
+from calibrator.desk.spots import SpotFindings, experience_of, spot_doubt, spot_findings
 from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.words import way_words
@@ -33,8 +34,10 @@ class SpotCard(QFrame):
         self.desk = desk
         self._now: Standing | None = None
         self._newest: SpotFill | None = None
+        self._taught: dict[str, Experience] = {}
         self.setProperty("kind", "card")
         self.scoop = QComboBox()
+        self.scoop.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self._scoop_box = Captioned(self.tr("Scoop"), self.scoop)
         self.level = QRadioButton(self.tr("Struck le&vel"))
         self.to_mark = QRadioButton(self.tr("To the &mark"))
@@ -141,7 +144,7 @@ class SpotCard(QFrame):
         found, trouble = None, ""
         if mark and signed:
             try:
-                found = spot_findings(self.desk.records, signed, mark)
+                found = self._found(signed, mark)
             except CannotCompute as error:
                 trouble = str(error)
         self.weigh_button.setVisible(found is not None and found.verdict is OldLineVerdict.MOVE)
@@ -154,11 +157,20 @@ class SpotCard(QFrame):
             self.numbers.setText(self._numbers(found))
         self._tell_newest(signed.weigh_in_id if signed else "", signed.lot_id if signed else "")
 
+    def _found(self, signed: SignOff, mark: Mark) -> SpotFindings | None:
+        if not self.desk.records.spot_fills(signed.lot_id):
+            return None
+        if signed.id not in self._taught:
+            self._taught = {signed.id: experience_of(self.desk.records, signed)}
+        return spot_findings(self.desk.records, signed, mark, self._taught[signed.id])
+
     def _verdict(self, found: SpotFindings, mark: Mark) -> tuple[str, Tone]:
         if found.verdict is OldLineVerdict.KEEP:
             return self.tr("The mark still holds."), "good"
         if found.verdict is OldLineVerdict.MOVE:
             return self.tr("The mark no longer holds: weigh the lot in anew and move the line."), "bad"
+        if found.way is FillWay.LEVEL:
+            return self.tr("Level fills leave it open. Fill the next one to the mark: that tells sooner."), "warn"
         if found.more_fills == 1:
             return self.tr("Not sure yet. One more spot fill from another bag would tell."), "warn"
         text = self.tr("Not sure yet. About {count} more spot fills from other bags would tell.")

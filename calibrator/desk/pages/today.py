@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.lot_form import medicated_caution
@@ -64,6 +64,7 @@ class LotCard(QFrame):
     def _line(self, now: Standing, known: LotStanding, scoop: Scoop) -> QHBoxLayout:
         mark = line_on(now, scoop.id)
         tag = label("", "tag", wrap=False)
+        tag.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Maximum)
         if mark is None:
             tag.setText(self.tr("not marked"))
             told = self.tr("{scoop}: no line yet").format(scoop=scoop.name)

@@ -18,6 +18,7 @@ from calibrator.desk.forms.scale_form import ScaleForm
 from calibrator.desk.forms.scoop_form import ScoopForm
 from calibrator.desk.page import Page
 from calibrator.desk.parts import button, card, column, label, row, scrolled
+from calibrator.desk.sample import open_sample_season
 from calibrator.desk.standing import FirstStep, first_step
 from calibrator.desk.theme import SPACE
 from calibrator.model import Farm, Lot, Scale, Scoop, UnitSystem, new_id
@@ -79,6 +80,7 @@ class WelcomePage(Page):
         self._heading = label("", "heading")
         self._about = label("")
         self.back_button = button(self.tr("Bac&k"), self._back)
+        self.sample_button = button(self.tr("Look at an invented &season first"), self._open_sample, "link")
         self.leave_button = button(self.tr("Go on &later"), self._later, "link")
         self.next_button = button(self.tr("Keep and go &on"), self.keep, "main")
         self._lay_out()
@@ -142,6 +144,12 @@ class WelcomePage(Page):
             self._step = None
             self.desk.go_to.emit("weigh_in", kept.id)
 
+    def _open_sample(self) -> None:
+        if open_sample_season():
+            self.desk.say(self.tr("A second window opens with an invented farm. What is done there is not kept."))
+        else:
+            self.desk.ask.tell(self.tr("The sample season could not be opened. Start the program with --demo."))
+
     def _go_on(self) -> None:
         self._show(STEPS[STEPS.index(self.step) + 1])
 
@@ -164,6 +172,7 @@ class WelcomePage(Page):
         self._about.setText(about)
         self.back_button.setVisible(place > 0)
         self.leave_button.setVisible(self.desk.farm is not None)
+        self.sample_button.setVisible(step is FirstStep.FARM)
         last = step is FirstStep.LOT
         self.next_button.setText(self.tr("Keep and weigh it &in") if last else self.tr("Keep and go &on"))
         self._fill_in(step)
@@ -222,7 +231,7 @@ class WelcomePage(Page):
         inside_card = column(self._heading, self._about, self._stack)
         inside_card.setStretch(2, 1)
         frame = card(inside_card)
-        foot = row(self.back_button, self.leave_button, None, self.next_button)
+        foot = row(self.back_button, self.leave_button, self.sample_button, None, self.next_button)
         middle = QWidget()
         middle.setMaximumWidth(WIDEST)
         inside = QVBoxLayout(middle)

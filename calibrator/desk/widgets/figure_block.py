@@ -6,13 +6,16 @@ from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
 from calibrator.desk.parts import Tone, label, set_tone
 
+NARROWEST = 150
+
 
 class FigureBlock(QWidget):
     """Caption, figure, note. Read out as one sentence."""
 
     def __init__(self) -> None:
         super().__init__()
-        self._caption = label("", "quiet", wrap=False)
+        self._caption = label("", "quiet")
+        self._caption.setMinimumWidth(NARROWEST)
         self._figure = label("", "figure", wrap=False)
         self._note = label("", "quiet", wrap=False)
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
