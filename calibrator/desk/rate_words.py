@@ -9,6 +9,7 @@ from calibrator.model import MixingRate, PlanGroup, RateBasis, UnitSystem, Volum
 from calibrator.science.mixing import Mix
 from calibrator.units import show_mass, show_percent, show_volume
 
+translate = QCoreApplication.translate
 UNIT_VOLUME_ML = {UnitSystem.FARM: 1892.705892, UnitSystem.METRIC: 1000.0}  # told on 2 qt, or on 1 L
 FINE_STEP = {UnitSystem.FARM: 0.25, UnitSystem.METRIC: 0.05}
 
@@ -16,11 +17,11 @@ FINE_STEP = {UnitSystem.FARM: 0.25, UnitSystem.METRIC: 0.05}
 def basis_name(basis: RateBasis) -> str:
     """What a rate counts powder against, as a choice in a list."""
     names = {
-        RateBasis.ON_WATER: QCoreApplication.translate("RateWords", "powder added on top of water"),
-        RateBasis.MADE_UP: QCoreApplication.translate("RateWords", "powder made up with water to a volume"),
-        RateBasis.SOLIDS: QCoreApplication.translate("RateWords", "solids of the mix, as mixed"),
-        RateBasis.DRY_MATTER: QCoreApplication.translate("RateWords", "dry matter of the mix"),
-        RateBasis.PER_FINISHED: QCoreApplication.translate("RateWords", "powder in the mix as fed"),
+        RateBasis.ON_WATER: translate("RateWords", "powder added on top of water"),
+        RateBasis.MADE_UP: translate("RateWords", "powder made up with water to a volume"),
+        RateBasis.SOLIDS: translate("RateWords", "solids of the mix, as mixed"),
+        RateBasis.DRY_MATTER: translate("RateWords", "dry matter of the mix"),
+        RateBasis.PER_FINISHED: translate("RateWords", "powder in the mix as fed"),
     }
     return names[basis]
 
@@ -28,19 +29,15 @@ def basis_name(basis: RateBasis) -> str:
 def rate_text(rate: MixingRate, system: UnitSystem) -> str:
     """A rate with its basis: "10.0 oz of powder on 2 qt of water"."""
     if rate.basis is RateBasis.SOLIDS:
-        words = QCoreApplication.translate("RateWords", "{share} solids by weight of the mix, as mixed")
+        words = translate("RateWords", "{share} solids by weight of the mix, as mixed")
         return words.format(share=_share(rate.solids_share))
     if rate.basis is RateBasis.DRY_MATTER:
-        words = QCoreApplication.translate("RateWords", "{share} dry matter by weight of the mix")
+        words = translate("RateWords", "{share} dry matter by weight of the mix")
         return words.format(share=_share(rate.solids_share))
     words = {
-        RateBasis.ON_WATER: QCoreApplication.translate("RateWords", "{powder} of powder on {volume} of water"),
-        RateBasis.MADE_UP: QCoreApplication.translate(
-            "RateWords", "{powder} of powder made up with water to {volume} of mix"
-        ),
-        RateBasis.PER_FINISHED: QCoreApplication.translate(
-            "RateWords", "{powder} of powder in every {volume} of mix as fed"
-        ),
+        RateBasis.ON_WATER: translate("RateWords", "{powder} of powder on {volume} of water"),
+        RateBasis.MADE_UP: translate("RateWords", "{powder} of powder made up with water to {volume} of mix"),
+        RateBasis.PER_FINISHED: translate("RateWords", "{powder} of powder in every {volume} of mix as fed"),
     }[rate.basis]
     return words.format(powder=mass_text(rate.powder_mass_g, system), volume=_volume(rate.volume_ml, system))
 
@@ -48,17 +45,15 @@ def rate_text(rate: MixingRate, system: UnitSystem) -> str:
 def group_text(group: PlanGroup, system: UnitSystem) -> str:
     """What each calf of a group gets: "2 qt of finished mix each, 2 feedings a day"."""
     if group.volume_means is VolumeMeans.WATER:
-        words = QCoreApplication.translate("RateWords", "{volume} of water for each calf")
+        words = translate("RateWords", "{volume} of water for each calf")
     else:
-        words = QCoreApplication.translate("RateWords", "{volume} of finished mix for each calf")
+        words = translate("RateWords", "{volume} of finished mix for each calf")
     return words.format(volume=_volume(group.volume_ml, system))
 
 
 def strength_text(mix: Mix) -> str:
     """How strong a mix is, in one line that says which solids."""
-    words = QCoreApplication.translate(
-        "RateWords", "{solids} solids as mixed, {dry} dry matter, {grams} g in a litre of mix"
-    )
+    words = translate("RateWords", "{solids} solids as mixed, {dry} dry matter, {grams} g in a litre of mix")
     return words.format(
         solids=_share(mix.solids_share), dry=_share(mix.dry_matter_share), grams=round(mix.powder_g_per_l)
     )
@@ -66,9 +61,7 @@ def strength_text(mix: Mix) -> str:
 
 def osmolality_text(mix: Mix) -> str:
     """The osmolality, named as the estimate that it is."""
-    words = QCoreApplication.translate(
-        "RateWords", "osmolality about {value} mOsm/kg (an estimate: give or take {spread})"
-    )
+    words = translate("RateWords", "osmolality about {value} mOsm/kg (an estimate: give or take {spread})")
     return words.format(value=_tens(mix.osmolality_mosm_per_kg), spread=_tens(2 * mix.osmolality_u))
 
 

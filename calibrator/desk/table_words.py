@@ -14,7 +14,7 @@ from calibrator.science.heat import SCALD_CAUTION_C, scalds
 from calibrator.science.scoops import ScoopCount, ScoopWay
 from calibrator.units import show_mass, show_percent, show_volume
 
-tr = QCoreApplication.translate
+translate = QCoreApplication.translate
 
 
 @dataclass(frozen=True)
@@ -50,9 +50,9 @@ def powder_text(mass_g: float, to: Telling) -> str:
 def way_text(way: ScoopWay, to: Telling) -> str:
     """One kind of fill; the scoop is named where there are several."""
     how = {
-        FillWay.LEVEL: tr("TableWords", "level"),
-        FillWay.TO_MARK: tr("TableWords", "to the mark"),
-        FillWay.TAPPED: tr("TableWords", "tapped"),
+        FillWay.LEVEL: translate("TableWords", "level"),
+        FillWay.TO_MARK: translate("TableWords", "to the mark"),
+        FillWay.TAPPED: translate("TableWords", "tapped"),
     }[way.way]
     return f"{way.name} {how}" if to.several_scoops else how
 
@@ -61,10 +61,10 @@ def scoops_text(line: SheetLine, to: Telling) -> str:
     """The count as it is said aloud; "weigh it" where counting would not do."""
     count = line.scoops
     if count is None:
-        return tr("TableWords", "weigh it")
+        return translate("TableWords", "weigh it")
     if not count.countable:
         many = each_text(line, str(count.scoopfuls))
-        return tr("TableWords", "weigh it ({count} scoopfuls)").format(count=many)
+        return translate("TableWords", "weigh it ({count} scoopfuls)").format(count=many)
     told = " + ".join(f"{number:g} {way_text(way, to)}" for way, number in count.parts)
     if line.batches > 1 and len(count.parts) > 1:
         told = f"({told})"
@@ -75,7 +75,7 @@ def each_text(line: SheetLine, text: str) -> str:
     """What goes into each of several equal batches."""
     if line.batches == 1:
         return text
-    return tr("TableWords", "{batches} × {amount}").format(batches=line.batches, amount=text)
+    return translate("TableWords", "{batches} × {amount}").format(batches=line.batches, amount=text)
 
 
 def error_text(count: ScoopCount | None) -> str:
@@ -91,9 +91,9 @@ def error_words(count: ScoopCount, to: Telling) -> str:
     spread = show_mass(count.spread_95_g, to.system, decimal_comma=decimal_comma())
     off = show_percent(100 * abs(count.error_share), 1, decimal_comma=decimal_comma())
     if count.error_g < 0:
-        told = tr("TableWords", "{share} short, give or take {spread}")
+        told = translate("TableWords", "{share} short, give or take {spread}")
     else:
-        told = tr("TableWords", "{share} over, give or take {spread}")
+        told = translate("TableWords", "{share} over, give or take {spread}")
     return told.format(share=off, spread=spread)
 
 
@@ -102,17 +102,19 @@ def batches_text(line: SheetLine, to: Telling) -> str:
     if line.fits:
         return "1"
     if line.overflow_ml > 0:
-        told = tr("TableWords", "{batches} (1 runs over by {over})")
+        told = translate("TableWords", "{batches} (1 runs over by {over})")
         return told.format(batches=line.batches, over=_over(line, to))
-    return tr("TableWords", "{batches} (1 is too full)").format(batches=line.batches)
+    return translate("TableWords", "{batches} (1 is too full)").format(batches=line.batches)
 
 
 def vessel_text(line: SheetLine, vessel: str, to: Telling) -> str:
     """What to do with a mix that does not fit the vessel in one batch."""
     if line.overflow_ml > 0:
-        told = tr("TableWords", "{vessel}: one batch would run over by {over}. Mix {batches} equal batches.")
+        told = translate("TableWords", "{vessel}: one batch would run over by {over}. Mix {batches} equal batches.")
     else:
-        told = tr("TableWords", "{vessel}: one batch would leave no room for stirring. Mix {batches} equal batches.")
+        told = translate(
+            "TableWords", "{vessel}: one batch would leave no room for stirring. Mix {batches} equal batches."
+        )
     return told.format(vessel=vessel, over=_over(line, to), batches=line.batches)
 
 
@@ -127,7 +129,7 @@ def hot(temperature_c: float) -> bool:
 
 def scald_words(temperature: str) -> str:
     """The caution beside hot water."""
-    words = tr(
+    words = translate(
         "TableWords",
         "Water at {temperature} scalds skin within minutes, hotter water within seconds. Wear gloves, "
         "keep children away, and let the mix cool to 100–101 °F (38 °C) at the calf. The product label "

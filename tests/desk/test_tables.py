@@ -21,7 +21,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.pages.batch_model import BatchModel, Column
 from calibrator.desk.pages.tables import TablesPage
 from calibrator.desk.theme import Theme
-from calibrator.model import Plan, PrintKind, UnitSystem, VolumeMeans
+from calibrator.model import Composition, Plan, PrintKind, UnitSystem, VolumeMeans
 from calibrator.records import Records
 
 TEN_OZ_LEVEL = 10 * OZ_G / 665.9  # the density at which the red scoop holds ten ounces
@@ -292,3 +292,40 @@ def test_calves_fed_by_finished_mix_get_less_water(shown: Callable[[], TablesPag
     assert line is not None
     assert line.batch.mix.volume_ml == pytest.approx(200 * QT_ML, rel=0.002)
     assert line.batch.mix.water_ml < 190 * QT_ML
+
+
+def test_a_count_typed_survives_what_another_computer_keeps(
+    shown: Callable[[], TablesPage], herd: Herd, qtbot: QtBot
+) -> None:
+    plan = herd.plan("Morning milk", group(109))
+    page = shown()
+    field = page.view.today.rows[0].calves
+    qtbot.keyClick(field, Qt.Key.Key_Up)
+    herd.records.keep(replace(plan, name="Early milk"))
+    page.reload()
+    assert field.text() == "110"
+    qtbot.keyClick(field, Qt.Key.Key_Return)
+    kept = herd.records.find(Plan, plan.id)
+    assert (kept.name, kept.groups[0].calves) == ("Early milk", 110)
+
+
+def test_a_label_that_cannot_be_is_told_in_place_of_figures(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    signed = herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.plan()
+    lot = herd.lot_of(signed)
+    herd.records.keep(replace(lot, composition=Composition(protein_pct=60.0, fat_pct=60.0)))
+    page = shown()
+    assert "100 %" in page.view.trouble.text()
+    assert page.view.trouble.isVisible()
+    assert not page.view.today.isVisible()
+
+
+def test_labels_of_a_lot_come_up_by_its_address(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    first = herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.sign("25-1204A", TEN_OZ_LEVEL)
+    page = shown()
+    page.open(f"label:{first.lot_id}")
+    assert "25-1103C" in page.paper.heading.text()
+    assert page.paper.choice.labels.isChecked()
+    page.paper.back.click()
+    assert not page.paper.isVisible()

@@ -20,12 +20,12 @@ from calibrator.desk.pages.today_card import TodayCard
 from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property
 from calibrator.desk.rate_words import group_text, osmolality_text, rate_text, strength_text
 from calibrator.desk.sheets import Changed, GroupSheet, LotInUse, PlanSheet, SheetLine
-from calibrator.desk.speech import day_text
+from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.table_words import Telling, hot, scald_words, scoops_text
 from calibrator.desk.theme import SPACE
 from calibrator.desk.words import marks_words
 from calibrator.model import Farm, Mark, Scoop, UnitSystem
-from calibrator.units import Kind, show_both
+from calibrator.units import Kind, show_both, show_percent
 
 MOST_CHANGES = 6
 TABLE_HEIGHT = 250
@@ -84,12 +84,20 @@ class SheetView(QWidget):
     def show_sheet(self, sheet: PlanSheet) -> None:
         """Show a plan; called anew with every digit typed."""
         self._sheet = sheet
-        self.trouble.setText(sheet.trouble)
-        self.trouble.setVisible(bool(sheet.trouble))
+        self.show_trouble(sheet.trouble)
         self.today.show_groups(sheet.plan.groups, sheet.groups)
         self._name_tabs(sheet)
         self._tell_water(sheet)
         self._show_tab()
+
+    def show_trouble(self, text: str) -> None:
+        """Say why nothing can be computed, in place of figures that would be wrong."""
+        self.trouble.setText(text)
+        self.trouble.setVisible(bool(text))
+        self.today.setVisible(not text)
+        if text:
+            for widget in (self.words, self.tabs, self.table, self.scald):
+                widget.hide()
 
     def show_lot(self, powder: LotInUse, marks: Sequence[Mark], scoops: Sequence[Scoop], system: UnitSystem) -> None:
         """Say for which lot the counts hold."""
@@ -277,8 +285,9 @@ class SheetView(QWidget):
         warm = show_both(sheet.plan.water_temperature_c, Kind.TEMPERATURE, system)
         told = [self.tr("Water at {temperature}.").format(temperature=warm)]
         if sheet.plan.allowance_share:
-            allowance = self.tr("{share:.0%} more than the calves drink, for hoses and pails.")
-            told.append(allowance.format(share=sheet.plan.allowance_share))
+            allowance = self.tr("{share} more than the calves drink, for hoses and pails.")
+            share = show_percent(100 * sheet.plan.allowance_share, decimal_comma=decimal_comma())
+            told.append(allowance.format(share=share))
         if sheet.vessel and sheet.groups and sheet.groups[0].table.most_calves is not None:
             served = self.tr("One {vessel} serves at most {calves} calves.")
             told.append(served.format(vessel=sheet.vessel.name, calves=sheet.groups[0].table.most_calves))

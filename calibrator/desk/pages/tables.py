@@ -33,7 +33,8 @@ class TablesPage(Page):
         self._powder: LotInUse | None = None
         self._plans: dict[str, Plan] = {}
         self._vessels: dict[str, Vessel] = {}
-        self._plan: Plan | None = None  # as typed; the records may hold other counts
+        self._plan: Plan | None = None  # with the counts as typed ...
+        self._taken: Plan | None = None  # ... and as the records told it
         self._seen: set[str] = set()
         self.plans = QComboBox()
         self.plans.setAccessibleName(self.tr("Plan"))
@@ -69,7 +70,7 @@ class TablesPage(Page):
             self._powder = powder_in_use(self.desk.records, self._now)
         except CannotCompute as error:
             self._powder = None
-            self.view.trouble.setText(str(error))
+            self.view.show_trouble(str(error))
         self._take_plan(self._plan.id if self._plan else "")
         self._fill_plans()
         if self._stack.currentWidget() is self.paper:
@@ -128,15 +129,14 @@ class TablesPage(Page):
 
     def _take_plan(self, plan_id: str, *, fresh: bool = False) -> None:
         """Bring up a plan's newest telling; counts that were typed and not kept yet stay typed."""
-        typed = self._plan
+        typed = self._plan if self._dirty and not fresh else None
         known = self._plans.get(plan_id) or next(iter(self._plans.values()), None)
-        self._plan = known
-        if fresh or typed is None or known is None or typed.id != known.id:
+        self._plan = self._taken = known
+        if typed is None or known is None or typed.id != known.id:
             return
-        if [g.name for g in typed.groups] == [g.name for g in known.groups] and self._dirty:
-            counts = [group.calves for group in typed.groups]
-            groups = zip(known.groups, counts, strict=True)
-            self._plan = replace(known, groups=tuple(replace(g, calves=n) for g, n in groups))
+        if [g.name for g in typed.groups] == [g.name for g in known.groups]:
+            pairs = zip(known.groups, typed.groups, strict=True)
+            self._plan = replace(known, groups=tuple(replace(g, calves=t.calves) for g, t in pairs))
 
     def _fill_plans(self) -> None:
         self.plans.clear()
@@ -197,8 +197,10 @@ class TablesPage(Page):
 
     @property
     def _dirty(self) -> bool:
-        kept = self._plans.get(self._plan.id) if self._plan else None
-        return kept is not None and self._plan is not None and kept.groups != self._plan.groups
+        """Whether a count is typed that was not kept yet."""
+        if self._plan is None or self._taken is None:
+            return False
+        return self._plan.groups != self._taken.groups
 
     def _type_calves(self, number: int, calves: int) -> None:
         if self._plan is None:
@@ -215,7 +217,7 @@ class TablesPage(Page):
         why = "today's count"
         kept = self.desk.attempt(lambda: self.desk.records.keep(plan, by=self.desk.initials, why=why))
         if kept is not None:
-            self._plans[kept.id] = self._plan = kept
+            self._plans[kept.id] = self._plan = self._taken = kept
 
     def _choose(self, index: int) -> None:
         self._keep_calves()
