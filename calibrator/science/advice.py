@@ -44,7 +44,7 @@ class Advice:
 
 @dataclass(frozen=True)
 class Outlook:
-    """What planning counts with: rule, spread (shares²) and the doubt that more fills do not lessen (share)."""
+    """What planning counts with: rule, spread (shares²), and the doubt that more fills leave (share)."""
 
     rule: IntervalRule
     spread: Spread

@@ -73,9 +73,7 @@ def row(
 def with_shares(rows: Sequence[BudgetRow]) -> tuple[BudgetRow, ...]:
     """The same rows with each one's share of the combined variance."""
     variance = math.fsum(r.contribution**2 for r in rows if not r.contained)
-    return tuple(
-        r if r.contained or variance == 0 else replace(r, share=r.contribution**2 / variance) for r in rows
-    )
+    return tuple(r if r.contained or variance == 0 else replace(r, share=r.contribution**2 / variance) for r in rows)
 
 
 def combined(rows: Sequence[BudgetRow]) -> tuple[float, float]:

@@ -21,7 +21,7 @@ from calibrator.science.guard import not_negative, positive
 from calibrator.science.nested import Weighed
 from calibrator.science.scale import ScaleFacts
 from calibrator.science.spread import BagHistory
-from calibrator.science.stats import two_sided_t, welch_satterthwaite
+from calibrator.science.stats import expanded, two_sided_t
 from calibrator.science.weighing import LevelResult, level_result
 
 NEAREST_TO_FLOOR_MM = 6.0
@@ -64,6 +64,12 @@ class Line:
     def u_share(self) -> float:
         """Standard uncertainty as a share of the target."""
         return self.mass_u_g / self.target_g
+
+
+def reach_95(line: Line, degrees_of_freedom: float) -> tuple[float, float]:
+    """Half-width of the 95 % interval of a line, in g of the feeding and in mm down the wall."""
+    t = two_sided_t(0.95, degrees_of_freedom)
+    return t * line.mass_u_g, t * line.u_mm
 
 
 def _checked_level(level_mean_g: float, level_u_g: float, target_g: float) -> None:
@@ -127,6 +133,12 @@ def fill_line(
     )
 
 
+def tolerance_band(mass_g: float, tolerance_share: float) -> tuple[float, float]:
+    """From where to where a weight may be from `mass_g`, g. Raises CannotCompute unless both are above zero."""
+    reach = positive(tolerance_share, "The tolerance") * positive(mass_g, "The weight")
+    return mass_g - reach, mass_g + reach
+
+
 class LineVerdict(StrEnum):
     """What fills to the line say of it."""
 
@@ -186,9 +198,7 @@ def _ratio_u_share(level: LevelResult, to_mark: LevelResult) -> float:
             weights[bag.bag] = weights.get(bag.bag, 0.0) + sign / len(result.bag_means)
     bags = math.fsum(w * w for w in weights.values()) * _larger(level.bag_sd_g / level.mean_g, to_mark)
     fills = math.fsum(
-        (r.fill_sd_g / r.mean_g) ** 2
-        * math.fsum(1 / b.scoopfuls for b in r.bag_means)
-        / len(r.bag_means) ** 2
+        (r.fill_sd_g / r.mean_g) ** 2 * math.fsum(1 / b.scoopfuls for b in r.bag_means) / len(r.bag_means) ** 2
         for r in (level, to_mark)
     )
     return math.sqrt(bags + fills)
@@ -200,22 +210,27 @@ def _larger(bag_share: float, to_mark: LevelResult) -> float:
 
 @dataclass(frozen=True)
 class _Feeding:
+    """Mean weight of a feeding, g, and the independent parts of its doubt."""
+
     mean_g: float
-    u_g: float
-    df: float
+    parts: tuple[tuple[float, float], ...]
+
+    @property
+    def u_g(self) -> float:
+        return math.hypot(*(u for u, _ in self.parts))
 
     def interval(self, level: float) -> tuple[float, float]:
-        half = two_sided_t(level, self.df) * self.u_g
+        half = expanded(self.parts, level)
         return self.mean_g - half, self.mean_g + half
 
 
 def _feeding(level: LevelResult, to_mark: LevelResult, full_scoops: int) -> _Feeding:
-    """Full scoops plus one to the line. Both come from the lot's bags, so their errors are added outright."""
-    u = full_scoops * level.u_g + to_mark.u_g
-    _, df = welch_satterthwaite(
-        [(full_scoops * level.u_g, level.degrees_of_freedom), (to_mark.u_g, to_mark.degrees_of_freedom)]
+    """Full scoops plus one to the line. Both come from the lot's bags, so like parts are added outright."""
+    parts = tuple(
+        (full_scoops * of_level + of_mark, df)
+        for (of_level, _), (of_mark, df) in zip(level.parts, to_mark.parts, strict=True)
     )
-    return _Feeding(full_scoops * level.mean_g + to_mark.mean_g, u, df)
+    return _Feeding(full_scoops * level.mean_g + to_mark.mean_g, parts)
 
 
 def _inside(interval: tuple[float, float], centre: float, reach: float) -> bool:
@@ -323,20 +338,15 @@ def old_line(
     fraction = fraction_at(shape, old_down_wall_mm)
     scoops = full_scoops + fraction * settling_factor
     delivers = scoops * level.mean_g
-    u, df = welch_satterthwaite(
-        [(scoops * level.u_g, level.degrees_of_freedom), (fraction * level.mean_g * settling_u, math.inf)]
-    )
-    half = two_sided_t(0.95, df) * u
-    low, high = delivers - half, delivers + half
+    of_level = ((scoops * u, df) for u, df in level.parts)
+    feeding = _Feeding(delivers, (*of_level, (fraction * level.mean_g * settling_u, math.inf)))
+    low, high = feeding.interval(0.95)
+    half = (high - low) / 2
     verdict = _old_verdict(low, high, target_g, tolerance_g)
-    more = (
-        _more_for_old(half, delivers, target_g, tolerance_g, level)
-        if verdict == OldLineVerdict.WEIGH_MORE
-        else 0
-    )
+    more = _more_for_old(half, delivers, target_g, tolerance_g, level) if verdict == OldLineVerdict.WEIGH_MORE else 0
     return OldLine(
         delivers,
-        u,
+        feeding.u_g,
         low,
         high,
         delivers / target_g - 1,
@@ -354,9 +364,7 @@ def _old_verdict(low: float, high: float, target_g: float, tolerance_g: float) -
     return OldLineVerdict.WEIGH_MORE
 
 
-def _more_for_old(
-    half: float, delivers: float, target_g: float, tolerance_g: float, level: LevelResult
-) -> int:
+def _more_for_old(half: float, delivers: float, target_g: float, tolerance_g: float, level: LevelResult) -> int:
     """Fills until the half-width is down to the distance from the nearer edge of the tolerance."""
     room = abs(abs(delivers - target_g) - tolerance_g)
     if room * math.sqrt(1 + MOST_MORE / level.fills) < half:

@@ -20,9 +20,7 @@ ALPHA = 0.05
 Suspect = tuple[float, float, int]  # |t|, its degrees of freedom, index of the fill
 
 
-def _inside(
-    fills: Sequence[Weighed], t: Table, bag: BagMean, ss: float, df: int, least: float
-) -> list[Suspect]:
+def _inside(fills: Sequence[Weighed], t: Table, bag: BagMean, ss: float, df: int, least: float) -> list[Suspect]:
     own = [i for i, f in enumerate(fills) if f.bag == bag.bag]
     if len(own) == 2:  # both lie equally far from their mean: the one farther from the lot is the odd one
         own = [max(own, key=lambda i: abs(fills[i].mass_g - t.mean_g))]

@@ -166,9 +166,7 @@ def smallest_net_weight_g(resolution_g: float, repeatability_g: float, tolerance
 
 def scoopfuls_together(scoopful_g: float, smallest_g: float) -> int:
     """How many scoopfuls to weigh together so that they reach the smallest net weight; at most 20."""
-    needed = positive(smallest_g, "The smallest net weight") / positive(
-        scoopful_g, "The weight of a scoopful"
-    )
+    needed = positive(smallest_g, "The smallest net weight") / positive(scoopful_g, "The weight of a scoopful")
     return min(MOST_TOGETHER, max(1, math.ceil(needed - 1e-9)))
 
 

@@ -22,12 +22,16 @@ from calibrator.science.nested import Table, Weighed, table
 ASSUMED_BAG_SD_SHARE = 0.02
 """Spread between bags taken where nothing is known: common practice, no source."""
 ASSUMED_FILL_SD_SHARE = 0.03
-ASSUMED_FILL_DF = 2.0
-"""Where nothing is known scoopfuls are taken to spread so; it counts as much as two readings would."""
+ASSUMED_FILL_DF = 4.0
+"""Where nothing is known scoopfuls are taken to spread so; it counts as much as five readings would."""
 PLANNED_BAG_SD_SHARE = 0.01
 PLANNED_FILL_SD_SHARE = 0.015
 """What plans for further fills count with until the lot shows its own spread: common practice, no source."""
 LEAST_HISTORY_DF = 4
+ALIKE_BELOW = 1.2
+ALIKE_FROM_FILL_DF = 10
+"""Bags count as alike below this ratio of mean squares, from so many degrees of freedom on (below: ratio 1):
+the value at which tests/simulation finds 95 % intervals to cover 94–96 % throughout."""
 LEAST_BAGS = 3
 
 
@@ -58,19 +62,28 @@ class Spread:
         """Estimated variance between bags, never below 0."""
         return max(0.0, self.bag_ms - self.per_fill * self.fill_ms)
 
+    @property
+    def bags_alike(self) -> bool:
+        """Do bag means differ no more than the fills explain? Then no spread between bags is subtracted out."""
+        threshold = ALIKE_BELOW if self.fill_df >= ALIKE_FROM_FILL_DF else 1.0
+        return self.bag_ms < threshold * self.per_fill * self.fill_ms
+
     def variance(self, per_bag: float, per_fill: float) -> tuple[float, float]:
         """Estimate of per_bag · bag variance + per_fill · fill variance, and its degrees of freedom.
 
-        A sum of independent mean squares, with Satterthwaite's degrees of freedom (1946, Biometrics 2:110;
-        JCGM 100, G.4.1). Where it would fall below what the fills alone explain, that is taken.
+        A sum of independent mean squares with Satterthwaite's degrees of freedom (1946, Biometrics 2:110; JCGM
+        100, G.4.1), which hold as long as the mean squares are added. Where the design has more fills to a bag
+        than the history, the fills' part is subtracted; near zero bag variance that makes intervals too wide,
+        so bags that look alike (`bags_alike`) are taken as alike and both mean squares pooled.
         """
         on_fill = per_fill - per_bag * self.per_fill
+        if on_fill < 0 and self.bags_alike:
+            df = self.bag_df + self.fill_df
+            squares = self.bag_ms * self.bag_df / self.per_fill + self.fill_ms * self.fill_df
+            return per_fill * squares / df, df
         bags, fills = per_bag * self.bag_ms, on_fill * self.fill_ms
-        total = bags + fills
-        if fills < 0 and total < per_fill * self.fill_ms:
-            return per_fill * self.fill_ms, self.fill_df
         doubt = _doubt(bags, self.bag_df) + _doubt(fills, self.fill_df)
-        return total, total * total / doubt if doubt > 0 else self.bag_df
+        return bags + fills, (bags + fills) ** 2 / doubt if doubt > 0 else self.bag_df
 
 
 def _doubt(part: float, df: float) -> float:

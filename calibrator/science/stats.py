@@ -41,6 +41,17 @@ def welch_satterthwaite(parts: Iterable[tuple[float, float]]) -> tuple[float, fl
     return math.sqrt(variance), variance**2 / doubt if doubt > 0 else math.inf
 
 
+def expanded(parts: Iterable[tuple[float, float]], level: float = 0.95) -> float:
+    """Half-width at `level` of independent parts, each (standard uncertainty, degrees of freedom).
+
+    The parts are expanded one by one by Student's t, then added in quadrature. Where a spread of two or three
+    degrees of freedom meets a known doubt of like size, `welch_satterthwaite` makes intervals too narrow (they
+    cover 92 % instead of 95 %; tests/simulation shows both); with one part the two are the same. The method
+    is that of the confidence limits in Howe 1974, J. Am. Stat. Assoc. 69:789.
+    """
+    return math.sqrt(math.fsum((two_sided_t(level, df) * u) ** 2 for u, df in parts if u > 0))
+
+
 def mean_of(values: Sequence[float]) -> float:
     """Arithmetic mean; raises CannotCompute for none."""
     if not values:

@@ -4,8 +4,8 @@ Masses are of one scoopful, in g. The interval is a 95 % interval for the mean o
 the rule in `spread`. How readings enter: the container is brought to zero before each fill, so the rounding
 of empty and of full (d/√12 each) is fresh every time and part of the spread that the fills show; it is
 listed in the budget and sets a floor. Tared once only, the rounding of the empty container is common to all
-fills and is added. Readings that all lie within one display step share their rounding: averaging does not
-help then, and the floor is that of one reading.
+fills and is added. The spread of the mean is topped up to what rounding alone would leave; readings that
+are all the same may share their rounding, so there averaging is not counted on.
 """
 
 from __future__ import annotations
@@ -30,7 +30,7 @@ from calibrator.science.scale import (
     smallest_net_weight_g,
 )
 from calibrator.science.spread import BagHistory, IntervalRule, Spread, pool_bag_history, spread_of
-from calibrator.science.stats import two_sided_t
+from calibrator.science.stats import expanded, welch_satterthwaite
 
 __all__ = [
     "Advice",
@@ -54,14 +54,18 @@ __all__ = [
 ]
 
 
+_ALIKE = 1e-9
+
+
 @dataclass(frozen=True)
 class LevelResult:
     """What the fills say of one scoopful of this lot, g.
 
     `low_g … high_g` is the 95 % interval of the mean over all bags, `next_low_g … next_high_g` that of one
     more scoopful from any bag. `bag_sd_g` and `fill_sd_g` are the spreads between bags and between fills of
-    a bag as the rule has them. `odd` are indices into the fills given. `bag_means` and `spread` (relative)
-    are what later steps reckon with.
+    a bag as the rule has them. `odd` are indices into the fills given. `bag_means`, `spread` (relative) and
+    `parts` (standard uncertainty and degrees of freedom of what the fills show, and of what is common to all
+    of them) are what later steps reckon with. `degrees_of_freedom` is that of `u_g` by Welch–Satterthwaite.
     """
 
     mean_g: float
@@ -81,6 +85,7 @@ class LevelResult:
     advice: Advice
     bag_means: tuple[BagMean, ...]
     spread: Spread
+    parts: tuple[tuple[float, float], ...]
 
     @property
     def half_width_g(self) -> float:
@@ -89,52 +94,51 @@ class LevelResult:
 
     def interval(self, level: float) -> tuple[float, float]:
         """The interval of the mean at another level, such as 0.90."""
-        half = two_sided_t(level, self.degrees_of_freedom) * self.u_g
+        half = expanded(self.parts, level)
         return self.mean_g - half, self.mean_g + half
 
 
-def _reading_floor_g2(fills: Sequence[Weighed], t: Table, scale: ScaleFacts) -> float:
+def _reading_floor_g2(t: Table, scale: ScaleFacts) -> float:
     """Variance of the mean that rounding alone leaves, g²."""
-    roundings = 2.0 if scale.taring == Taring.EACH_FILL else 1.0
-    one = roundings * scale.step_u_g**2
-    if t.range_g <= scale.resolution_g * (1 + 1e-9):
-        return one / min(f.scoopfuls for f in fills) ** 2
-    return one * t.reading_share
+    if t.range_g <= _ALIKE * t.mean_g:
+        return (scale.step_u_g * t.per_weighing) ** 2
+    return _fresh_roundings(scale) * scale.step_u_g**2 * t.reading_share
 
 
-def _spread_rows(t: Table, rule: IntervalRule, spread: Spread, floored: bool) -> list[BudgetRow]:
+def _fresh_roundings(scale: ScaleFacts) -> float:
+    return 2.0 if scale.taring == Taring.EACH_FILL else 1.0
+
+
+def _spread_rows(t: Table, rule: IntervalRule, spread: Spread) -> list[BudgetRow]:
     n = len(t.bags)
     if rule == IntervalRule.BAG_MEANS:
-        sd = math.sqrt(t.bag_ms)
-        return [row(Source.BAG_MEANS, sd, 1 / math.sqrt(n), t.bag_df, contained=floored)]
+        return [row(Source.BAG_MEANS, math.sqrt(t.bag_ms), 1 / math.sqrt(n), t.bag_df)]
     variance, df = spread.variance(1 / n, t.per_fill / n)
     assumed = rule == IntervalRule.CAUTIOUS_DEFAULT
-    fills = min(variance, spread.fill_ms * t.per_fill / n)
-    bags = math.sqrt(max(0.0, variance - fills) * n) * t.mean_g
-    fill_sd = math.sqrt(fills * n / t.per_fill) * t.mean_g
-    fill_df = spread.fill_df or df
+    of_fills = min(variance, spread.fill_ms * t.per_fill / n)
+    bag_sd = math.sqrt((variance - of_fills) * n) * t.mean_g
+    fill_sd = math.sqrt(of_fills * n / t.per_fill) * t.mean_g
     return [
-        row(Source.BAGS, bags, 1 / math.sqrt(n), spread.bag_df, assumed=assumed, contained=floored),
+        row(Source.BAGS, bag_sd, 1 / math.sqrt(n), spread.bag_df, assumed=assumed),
         row(
-            Source.FILLS, fill_sd, math.sqrt(t.per_fill / n), fill_df,
-            assumed=assumed and not t.fill_df, contained=floored,
+            Source.FILLS, fill_sd, math.sqrt(t.per_fill / n), spread.fill_df or df,
+            assumed=assumed and not t.fill_df,
         ),
     ]  # fmt: skip
 
 
-def _reading_rows(t: Table, scale: ScaleFacts, floor_g2: float, floored: bool) -> list[BudgetRow]:
+def _reading_rows(t: Table, scale: ScaleFacts, missing_g2: float) -> list[BudgetRow]:
+    """Rounding full and empty; `missing_g2` is what rounding leaves beyond what the spread shows."""
+    step_u, share = scale.step_u_g, math.sqrt(t.reading_share)
     once = scale.taring == Taring.ONCE
-    roundings = 1.0 if once else 2.0
-    each = math.sqrt(floor_g2 / roundings) / scale.step_u_g if scale.step_u_g else 0.0
+    counted = math.sqrt(missing_g2) / step_u if missing_g2 > 0 else share
     flat = Distribution.RECTANGULAR
-    tare_sensitivity = t.per_weighing if once else each
     return [
-        row(Source.READING, scale.step_u_g, each, distribution=flat, contained=not floored),
+        row(Source.READING, step_u, counted, distribution=flat, contained=missing_g2 <= 0),
         row(
-            Source.TARE, scale.step_u_g, tare_sensitivity,
-            distribution=flat, contained=not (floored or once),
+            Source.TARE, step_u, t.per_weighing if once else share,
+            distribution=flat, contained=not once,
         ),
-        row(Source.SCALE_ERROR, scale.error_u_g, t.per_weighing, scale.error_df),
     ]  # fmt: skip
 
 
@@ -142,27 +146,26 @@ def _reading_rows(t: Table, scale: ScaleFacts, floor_g2: float, floored: bool) -
 class _Doubt:
     u_g: float
     df: float
-    fixed_share: float
+    parts: tuple[tuple[float, float], ...]
     budget: tuple[BudgetRow, ...]
 
-
-def _doubt(
-    fills: Sequence[Weighed], t: Table, scale: ScaleFacts, rule: IntervalRule, spread: Spread
-) -> _Doubt:
-    variance, df = spread.variance(1 / len(t.bags), t.per_fill / len(t.bags))
-    floor = _reading_floor_g2(fills, t, scale)
-    floored = variance * t.mean_g**2 < floor
-    rows = _spread_rows(t, rule, spread, floored)
-    reading = _reading_rows(t, scale, floor, floored)
-    common = [r for r in reading if r.source != Source.READING and not (r.contained or _per_fill(r, scale))]
-    shown_u = math.sqrt(max(variance * t.mean_g**2, floor))
-    u, effective = combined([row(Source.BAG_MEANS, shown_u, 1.0, df), *common])
-    fixed, _ = combined(common)
-    return _Doubt(u, effective, fixed / t.mean_g, with_shares([*rows, *reading]))
+    @property
+    def common_u_g(self) -> float:
+        return self.parts[1][0]
 
 
-def _per_fill(r: BudgetRow, scale: ScaleFacts) -> bool:
-    return r.source == Source.TARE and scale.taring == Taring.EACH_FILL
+def _doubt(t: Table, scale: ScaleFacts, rule: IntervalRule, spread: Spread) -> _Doubt:
+    """Spread of bags and fills, topped up to what rounding leaves, with what is common to all fills."""
+    share2, df = spread.variance(1 / len(t.bags), t.per_fill / len(t.bags))
+    seen = share2 * t.mean_g**2
+    missing = max(0.0, _reading_floor_g2(t, scale) - seen)
+    reading, tare = _reading_rows(t, scale, missing)
+    error = row(Source.SCALE_ERROR, scale.error_u_g, t.per_weighing, scale.error_df)
+    together = row(Source.BAG_MEANS, math.sqrt(seen), 1.0, df)
+    u, effective = combined([together, reading, tare, error])
+    parts = combined([together, reading]), combined([tare, error])
+    rows = [*_spread_rows(t, rule, spread), reading, tare, error]
+    return _Doubt(u, effective, parts, with_shares(rows))
 
 
 def _component_sds(t: Table, spread: Spread, outlook: Outlook) -> tuple[float, float]:
@@ -170,6 +173,15 @@ def _component_sds(t: Table, spread: Spread, outlook: Outlook) -> tuple[float, f
         return math.sqrt(spread.bag_variance) * t.mean_g, math.sqrt(spread.fill_ms) * t.mean_g
     bag, fill = outlook.components()
     return math.sqrt(bag) * t.mean_g, math.sqrt(fill) * t.mean_g
+
+
+def _reach_of_one_more(t: Table, scale: ScaleFacts, spread: Spread, doubt: _Doubt) -> float:
+    """Half-width at 95 % for the reading of one more scoopful from another bag."""
+    n = len(t.bags)
+    scatter, df = spread.variance(1 / n + 1, t.per_fill / n + 1)
+    seen = scatter * t.mean_g**2
+    missing = max(0.0, 2 * scale.step_u_g**2 - seen)
+    return expanded([welch_satterthwaite([(math.sqrt(seen), df), (math.sqrt(missing), math.inf)]), doubt.parts[1]])
 
 
 def level_result(
@@ -193,14 +205,12 @@ def level_result(
     if mean <= 0:
         raise CannotCompute("The scale's error is larger than the weights: check the scale first.")
     rule, spread = spread_of(t, history)
-    doubt = _doubt(fills, t, scale, rule, spread)
-    half = two_sided_t(0.95, doubt.df) * doubt.u_g
-    outlook = Outlook(rule, spread, doubt.fixed_share)
+    doubt = _doubt(t, scale, rule, spread)
+    half = expanded(doubt.parts)
+    outlook = Outlook(rule, spread, doubt.common_u_g / t.mean_g)
     bag_sd, fill_sd = _component_sds(t, spread, outlook)
     n = len(t.bags)
-    scatter, scatter_df = spread.variance(1 / n + 1, t.per_fill / n + 1)
-    own = max(scatter * t.mean_g**2, doubt.u_g**2) + (doubt.fixed_share * t.mean_g) ** 2
-    reach = two_sided_t(0.95, scatter_df) * math.sqrt(own)
+    reach = _reach_of_one_more(t, scale, spread, doubt)
     reading_u = scale.step_u_g * math.sqrt(2.0)
     return LevelResult(
         mean_g=mean,
@@ -220,6 +230,7 @@ def level_result(
         advice=advise(t, outlook, half, tolerance_g),
         bag_means=t.bags,
         spread=spread,
+        parts=doubt.parts,
     )
 
 
@@ -257,7 +268,7 @@ def bulk_density(
         ]
     )
     u, df = combined(budget)
-    half = two_sided_t(0.95, df) * u
+    half = expanded([*((u / volume, df) for u, df in level.parts), (density / volume * volume_u, volume_df)])
     return DensityResult(density, u, df, density - half, density + half, budget)
 
 
@@ -271,5 +282,6 @@ def batch_interval(level: LevelResult, scoopfuls: int, *, bags: int = 1) -> tupl
     bags = min(bags, scoopfuls)
     n = scoopfuls
     own = n * n * level.bag_sd_g**2 / bags + n * level.fill_sd_g**2
-    half = two_sided_t(0.95, level.degrees_of_freedom) * math.sqrt(n * n * level.u_g**2 + own)
+    doubt = ((n * u, df) for u, df in level.parts)
+    half = expanded([*doubt, (math.sqrt(own), level.spread.bag_df)])
     return max(0.0, n * level.mean_g - half), n * level.mean_g + half
