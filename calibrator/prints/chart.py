@@ -10,7 +10,7 @@ from calibrator.prints.chart_facts import WallChart
 from calibrator.prints.chart_foot import Foot, draw_foot, lay_foot
 from calibrator.prints.chart_head import HEAD_MM, draw_head
 from calibrator.prints.chart_layout import Layout, best_layout
-from calibrator.prints.chart_table import draw_bands, draw_headings, group_mm, headings_mm
+from calibrator.prints.chart_table import draw_bands, draw_headings, group_mm, headings_mm, least_widths
 from calibrator.prints.chart_words import RowCells, group_told, row_cells, scoop_names
 from calibrator.prints.emblems import thermometer
 from calibrator.prints.errors import DoesNotFit
@@ -32,7 +32,7 @@ def wall_chart(facts: WallChart) -> Document:
     feet = {lies: lay_foot(facts, said, _width(facts, lies)) for lies in (False, True)}
     rooms = {lies: _room(facts, said, lies, foot) for lies, foot in feet.items()}
     headings = [group_mm(said) if len(groups) > 1 else 0.0 for _ in groups]
-    layout = best_layout(groups, headings, rooms)
+    layout = best_layout(groups, headings, rooms, least_widths(said))
     if layout is None:
         raise DoesNotFit("This chart does not fit the paper. Use fewer kinds of scoops, or larger paper.")
     foot = feet[layout.landscape]
@@ -52,7 +52,7 @@ def _width(facts: WallChart, landscape: bool) -> float:
 
 def _rate_mm(facts: WallChart, said: Words) -> float:
     """Groups tell their rates above their rows; a single one tells it below the head."""
-    return 0.0 if len(facts.groups) > 1 else 10.4 + 2.6 * len(said.tongues)
+    return 12.6 if len(facts.groups) > 1 else 10.4 + 2.6 * len(said.tongues)
 
 
 def _room(facts: WallChart, said: Words, landscape: bool, foot: Foot) -> tuple[float, float]:
@@ -65,10 +65,9 @@ def _room(facts: WallChart, said: Words, landscape: bool, foot: Foot) -> tuple[f
 def _page(facts: WallChart, said: Words, layout: Layout, foot: Foot, number: int) -> Page:
     sheet = Sheet(*paper_mm(facts.paper, landscape=layout.landscape))
     draw_head(sheet, facts, said)
-    top = sheet.body.y_mm + HEAD_MM
-    if _rate_mm(facts, said):
-        _rate(sheet, facts, said, layout, Box(sheet.body.x_mm, top, sheet.body.width_mm, _rate_mm(facts, said)))
-    top += _rate_mm(facts, said)
+    top, rate = sheet.body.y_mm + HEAD_MM, _rate_mm(facts, said)
+    _rate(sheet, facts, said, layout, Box(sheet.body.x_mm, top, sheet.body.width_mm, rate))
+    top += rate
     draw_headings(sheet, layout, facts, said, top)
     draw_bands(sheet, layout, layout.pages[number], facts, said, top + headings_mm(facts, said))
     draw_foot(sheet, facts, said, foot, number + 1, len(layout.pages))
@@ -84,6 +83,8 @@ def _rate(sheet: Sheet, facts: WallChart, said: Words, layout: Layout, box: Box)
         told = next(band.row.temperature for page in layout.pages for band in page if band.row is not None)
         sheet.put(*thermometer(Box(x, box.y_mm + 0.8, 3.6, 11.0)))
         sheet.text(told, x + 6.5, box.y_mm + 9.4, 10.0, Weight.BOLD, figures=True)
+    if len(facts.groups) > 1:
+        return
     rates = [group_told(facts.groups[0], facts, t) for t in said.tongues]
     fitted = fit_block(rates, room, box.height_mm - 1.0, 4.8, 2.6, Weight.SEMIBOLD, 1.16)
     sheet.lines(fitted, box.x_mm, box.y_mm, Weight.SEMIBOLD, leading=1.16)

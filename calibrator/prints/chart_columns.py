@@ -22,7 +22,7 @@ from calibrator.prints.sheet import Sheet
 LEAST_TYPE_MM = 9.0
 LARGEST_TYPE_MM = 16.0
 _ROW_PAD = 1.15
-_WIDEST_NOTE = 60.0
+_WIDEST_NOTE = 46.0
 
 
 class Column(StrEnum):
@@ -75,7 +75,7 @@ def column_width(column: Column, rows: Sequence[RowCells], style: Style) -> floa
     figure = max(width_mm(_figure(cells, column), style.size_mm, Weight.BOLD, True) for cells in rows)
     if column is not Column.WATER:
         return figure
-    notes = [n for cells in rows for n in cells.below(style.told)]
+    notes = [n for cells in rows for n in cells.below(style.extra)]
     widest = max((width_mm(note, style.sub_mm, Weight.BOLD) for note in notes), default=0.0)
     return max(figure, min(_WIDEST_NOTE, widest + 1.4 * style.sub_mm) if notes else 0.0)
 
@@ -84,7 +84,7 @@ def row_shape(rows: Sequence[RowCells], style: Style) -> RowShape:
     parts = [cells.parts for cells in rows]
     lines = max(1, max(map(len, parts), default=0)) if style.stacked else 1
     told = max((len(part.told) for row in parts for part in row), default=0) if style.told else 0
-    notes = max((len(cells.below(style.told)) for cells in rows), default=0)
+    notes = max((len(cells.below(style.extra)) for cells in rows), default=0)
     return RowShape(style, slots(parts, style), lines, max(told * lines, notes))
 
 
@@ -108,7 +108,7 @@ def draw_row(
 
 def _draw_notes(sheet: Sheet, cells: RowCells, column: tuple[float, float], top_mm: float, style: Style) -> None:
     (x, room), size = column, style.sub_mm
-    for number, note in enumerate(cells.below(style.told)):
+    for number, note in enumerate(cells.below(style.extra)):
         mark = cells.warn and number == 0
         weight = Weight.BOLD if mark else Weight.REGULAR
         indent = 1.3 * size if mark else 0.0

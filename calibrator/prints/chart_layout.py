@@ -43,11 +43,12 @@ class Layout:
     pages: tuple[tuple[Band, ...], ...]
 
     @property
-    def rank(self) -> tuple[bool, int, bool, float, bool, bool]:
+    def rank(self) -> tuple[bool, int, bool, bool, float, bool, bool]:
         """Smaller is better: legible, few pages, words in every row, large type, upright, one line a row."""
         style = self.shape.style
         illegible = style.size_mm < LEAST_TYPE_MM
-        return illegible, len(self.pages), not style.told, -style.size_mm, self.landscape, style.stacked
+        pages = len(self.pages)
+        return illegible, pages, not style.told, not style.extra, -style.size_mm, self.landscape, style.stacked
 
 
 def type_sizes(least_mm: float = LEAST_TYPE_MM) -> Iterator[float]:
@@ -67,20 +68,26 @@ def columns_of(rows: Sequence[RowCells]) -> list[Column]:
     return chosen + ([Column.SCOOPFULS] if any(cells.parts for cells in rows) else [])
 
 
-def place_columns(rows: Sequence[RowCells], style: Style, room_mm: float) -> dict[Column, tuple[float, float]] | None:
+def place_columns(
+    rows: Sequence[RowCells], style: Style, least: Mapping[Column, float], room_mm: float
+) -> dict[Column, tuple[float, float]] | None:
     """Left edge and width of every column, or None where they do not fit the room."""
     chosen = columns_of(rows)
-    placed = _placed(chosen, rows, style, room_mm)
+    placed = _placed(chosen, rows, style, least, room_mm)
     if placed is None or Column.TEMPERATURE in chosen:
         return placed
     chosen.insert(chosen.index(Column.POWDER), Column.TEMPERATURE)
-    return _placed(chosen, rows, style, room_mm) or placed
+    return _placed(chosen, rows, style, least, room_mm) or placed
 
 
 def _placed(
-    chosen: Sequence[Column], rows: Sequence[RowCells], style: Style, room_mm: float
+    chosen: Sequence[Column],
+    rows: Sequence[RowCells],
+    style: Style,
+    least: Mapping[Column, float],
+    room_mm: float,
 ) -> dict[Column, tuple[float, float]] | None:
-    widths = [column_width(column, rows, style) for column in chosen]
+    widths = [max(column_width(column, rows, style), least.get(column, 0.0)) for column in chosen]
     gutters = len(widths) + 1
     spare = room_mm - sum(widths) - gutters * _GUTTER
     if spare < 0:
@@ -130,15 +137,21 @@ def styles(rows: Sequence[RowCells]) -> Iterator[tuple[Style, ...]]:
     """Series of styles, each from the largest type down. Names of several scoops must stand in the rows."""
     named = any(part.name for cells in rows for part in cells.parts)
     stackable = any(len(cells.parts) > 1 for cells in rows)
+    extra = any(cells.extra for cells in rows)
+    ways = [(True, True)] * extra + [(True, False)] + [(False, False)] * (not named)
     for stacked in (False, True) if stackable else (False,):
-        for told in (True,) if named else (True, False):
-            yield tuple(Style(size, stacked, told) for size in type_sizes(_FLOOR))
+        for told, more in ways:
+            yield tuple(Style(size, stacked, told, more) for size in type_sizes(_FLOOR))
 
 
 def layouts(
-    groups: Sequence[Sequence[RowCells]], headings: Sequence[float], rooms: Mapping[bool, tuple[float, float]]
+    groups: Sequence[Sequence[RowCells]],
+    headings: Sequence[float],
+    rooms: Mapping[bool, tuple[float, float]],
+    least: Mapping[Column, float],
 ) -> Iterator[Layout]:
-    """Every layout worth comparing; `rooms` tells width and height of the table, upright and landscape."""
+    """Every layout worth comparing; `rooms` tells width and height of the table, upright and
+    landscape, `least` what the columns' headings take."""
     rows = [cells for group in groups for cells in group]
     for landscape, (width, height) in rooms.items():
         for series in styles(rows):
@@ -146,7 +159,7 @@ def layouts(
             for style in series:
                 if found and style.size_mm < LEAST_TYPE_MM:
                     break
-                columns = place_columns(rows, style, width - FLAG_MM)
+                columns = place_columns(rows, style, least, width - FLAG_MM)
                 shape = row_shape(rows, style)
                 if columns is None or shape.height_mm + max(headings) > height:
                     continue
@@ -155,10 +168,13 @@ def layouts(
 
 
 def best_layout(
-    groups: Sequence[Sequence[RowCells]], headings: Sequence[float], rooms: Mapping[bool, tuple[float, float]]
+    groups: Sequence[Sequence[RowCells]],
+    headings: Sequence[float],
+    rooms: Mapping[bool, tuple[float, float]],
+    least: Mapping[Column, float],
 ) -> Layout | None:
     """The best one; None where a single row does not fit any paper."""
-    best = min(layouts(groups, headings, rooms), key=lambda layout: layout.rank, default=None)
+    best = min(layouts(groups, headings, rooms, least), key=lambda layout: layout.rank, default=None)
     return _aired(best, rooms[best.landscape][1]) if best else None
 
 

@@ -21,11 +21,12 @@ _WIDEST_WORDS = 30.0
 @dataclass(frozen=True)
 class Style:
     """Ways to lay out a row: the type size; the scoopfuls below each other or in one line; the words for
-    them in every row or once in the heading."""
+    them in every row or once in the heading; what each batch makes, or not."""
 
     size_mm: float
     stacked: bool = False
     told: bool = True
+    extra: bool = True
 
     @property
     def sub_mm(self) -> float:

@@ -19,6 +19,7 @@ from calibrator.prints.sheet import Sheet
 _FIRST, _SECOND, _LEGEND = 5.2, 4.2, 3.7
 _LEAST = 2.4
 _TODAY_BORDER = 1.3
+_INDENTS = {Column.WATER: 4.0, Column.TEMPERATURE: 3.4}  # room for the picture before the words
 
 
 def headings_mm(facts: WallChart, said: Words) -> float:
@@ -46,6 +47,16 @@ def _phrases(each: bool) -> dict[Column, str]:
     }
 
 
+def least_widths(said: Words) -> dict[Column, float]:
+    """What the headings of narrow columns take at a size that can still be read."""
+    phrases = {**_phrases(False), Column.BATCHES: words.BATCHES}
+    del phrases[Column.SCOOPFULS]
+    return {
+        column: max(width_mm(told, 0.8 * _FIRST, Weight.BOLD) for told in said.each(phrase)) + _INDENTS.get(column, 0.0)
+        for column, phrase in phrases.items()
+    }
+
+
 def draw_headings(sheet: Sheet, layout: Layout, facts: WallChart, said: Words, top_mm: float) -> None:
     body, bottom = sheet.body, top_mm + headings_mm(facts, said)
     left = body.x_mm + FLAG_MM
@@ -61,13 +72,11 @@ def draw_headings(sheet: Sheet, layout: Layout, facts: WallChart, said: Words, t
 
 def _heading(sheet: Sheet, told: Sequence[str], box: Box, column: Column) -> float:
     """One line to a language, and a picture for those who read none; returns the first line's end."""
-    indent = 0.0
+    indent = _INDENTS.get(column, 0.0)
     if column is Column.WATER:
         sheet.put(drop(Box(box.x_mm, box.y_mm + 0.6, 2.9, 4.2)))
-        indent = 4.0
     if column is Column.TEMPERATURE:
         sheet.put(*thermometer(Box(box.x_mm, box.y_mm + 0.3, 1.9, 4.9)))
-        indent = 3.4
     y, end = box.y_mm, 0.0
     for number, text in enumerate(told):
         size = _SECOND if number else _FIRST

@@ -55,9 +55,9 @@ class RowCells:
     warn: bool
     today: bool
 
-    def below(self, told: bool) -> tuple[str, ...]:
+    def below(self, extra: bool) -> tuple[str, ...]:
         """What stands below the water where rows tell all, or only what they must."""
-        return (*self.notes, *self.extra) if told else self.notes
+        return (*self.notes, *self.extra) if extra else self.notes
 
 
 def count_text(count: float) -> str:

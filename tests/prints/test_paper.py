@@ -156,6 +156,13 @@ def test_few_scoopfuls_are_drawn_one_by_one() -> None:
     assert [cups(1), cups(2), cups(3), cups(30)] == [1, 2, 3, 1]
 
 
+def test_the_water_s_temperature_is_on_every_page() -> None:
+    one = chart(range(60, 110))
+    for groups in (one.groups, (one.groups[0], replace(one.groups[0], name="Small ones"))):
+        for page in wall_chart(replace(one, groups=groups)).pages:
+            assert any(isinstance(item, Text) and item.text == "110 °F" for item in page.items)
+
+
 def test_every_row_names_its_scoop_where_there_are_several() -> None:
     one = chart(range(60, 100))
     blue = tuple(
