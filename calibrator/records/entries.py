@@ -23,20 +23,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any
 
-from calibrator.model import (
-    Farm,
-    Fill,
-    Lot,
-    Mark,
-    Plan,
-    Printed,
-    Scale,
-    Scoop,
-    SignOff,
-    SpotFill,
-    Vessel,
-    WeighIn,
-)
+from calibrator.model import Fill, Mark, Noun, Printed, SignOff, SpotFill
 from calibrator.records.errors import ImportRefused
 from calibrator.records.plain import to_plain
 
@@ -50,7 +37,7 @@ class Told:
 
     at: datetime
     by: str
-    noun: Farm | Scale | Scoop | Lot | WeighIn | Vessel | Plan
+    noun: Noun
     why: str = ""
     replaces: str | None = None
 

@@ -28,12 +28,17 @@ from sqlalchemy import (
 from sqlalchemy.types import TypeEngine
 
 from calibrator.model import (
+    BagCount,
     Farm,
     Fill,
+    Instrument,
+    InstrumentCheck,
     Lot,
     Mark,
+    MixCheck,
     Plan,
     Printed,
+    ReferenceMix,
     Scale,
     Scoop,
     SignOff,
@@ -44,7 +49,7 @@ from calibrator.model import (
 from calibrator.records.columns import Moment, Nested, Word
 from calibrator.records.plain import hints
 
-SCHEMA = 1
+SCHEMA = 2
 """The version of the tables that this program writes; the newest migration has the same number."""
 
 metadata = MetaData(
@@ -76,6 +81,7 @@ things = Table(
 
 _REFERS = {
     **dict.fromkeys(("farm_id", "lot_id", "scoop_id", "scale_id", "plan_id", "vessel_id"), "things.id"),
+    "instrument_id": "things.id",
     "weigh_in_id": "things.id",
     "sign_off_id": "sign_offs.id",
     "scoop_revision": "scoops.revision",
@@ -156,6 +162,11 @@ NOUNS: dict[type, Table] = {
     WeighIn: _noun("weigh_ins", WeighIn),
     Vessel: _noun("vessels", Vessel),
     Plan: _noun("plans", Plan),
+    Instrument: _noun("instruments", Instrument),
+    InstrumentCheck: _noun("instrument_checks", InstrumentCheck),
+    ReferenceMix: _noun("reference_mixes", ReferenceMix),
+    MixCheck: _noun("mix_checks", MixCheck),
+    BagCount: _noun("bag_counts", BagCount),
 }
 """The table of each noun."""
 

@@ -52,6 +52,7 @@ def freeze(file: Path) -> str:
         records.record_print(invented.printed(told))
         chart = invented.printed(told, kind=PrintKind.WALL_CHART, scoop_id=None, plan_id=plan.id)
         records.record_print(chart)
+        invented.checks_of_the_mix(records, world)
         return export_text(records)
 
 

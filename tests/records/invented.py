@@ -9,17 +9,27 @@ from typing import Any
 from hypothesis import strategies as st
 
 from calibrator.model import (
+    BagCount,
     Box,
     Cylinder,
     Farm,
     Fill,
     FillWay,
+    Instrument,
+    InstrumentCheck,
+    InstrumentCheckKind,
+    InstrumentKind,
     Lot,
     Mark,
+    MixCheck,
+    Pail,
     Plan,
     Poured,
     Printed,
     PrintKind,
+    Reading,
+    ReadingKind,
+    ReferenceMix,
     Scale,
     Scoop,
     SignOff,
@@ -32,7 +42,20 @@ from calibrator.model import (
 from calibrator.records import Records
 
 NOON = datetime(2024, 11, 7, 12, 0, tzinfo=UTC)
-NOUNS = (Farm, Scale, Scoop, Lot, WeighIn, Vessel, Plan)
+NOUNS = (
+    Farm,
+    Scale,
+    Scoop,
+    Lot,
+    WeighIn,
+    Vessel,
+    Plan,
+    Instrument,
+    InstrumentCheck,
+    ReferenceMix,
+    MixCheck,
+    BagCount,
+)
 FACTS = (Fill, SpotFill, SignOff, Mark, Printed)
 
 TEXT = st.text(st.characters(exclude_categories=("Cs",), exclude_characters="\x00"), max_size=30)
@@ -191,6 +214,46 @@ def printed(sign_off: SignOff, **more: Any) -> Printed:
         "scoop_id": sign_off.scoop_id,
     }
     return Printed(**told | more)
+
+
+def instrument(farm_id: str, **more: Any) -> Instrument:
+    told = {"id": new_id(), "farm_id": farm_id, "name": "glass", "kind": InstrumentKind.REFRACTOMETER}
+    return Instrument(**told | {"division": 0.2, "division_typed": "0.2"} | more)
+
+
+def instrument_check(of: Instrument, **more: Any) -> InstrumentCheck:
+    told = {"id": new_id(), "farm_id": of.farm_id, "instrument_id": of.id, "kind": InstrumentCheckKind.WATER}
+    return InstrumentCheck(**told | {"expected": 0.0, "reading": 0.1, "typed": "0.1", "at": NOON} | more)
+
+
+def reference_mix(of: Instrument, lot: Lot, **more: Any) -> ReferenceMix:
+    told = {"id": new_id(), "farm_id": of.farm_id, "lot_id": lot.id, "instrument_id": of.id, "at": NOON}
+    weights = {"powder_g": 130.0, "powder_typed": "130 g", "water_g": 870.0, "water_typed": "870 g"}
+    return ReferenceMix(**told | weights | {"readings_brix": (11.4, 11.6), "readings_typed": "11.4 11.6"} | more)
+
+
+def mix_check(lot: Lot, **more: Any) -> MixCheck:
+    told = {"id": new_id(), "farm_id": lot.farm_id, "lot_id": lot.id, "at": NOON, "by": "AB"}
+    drops = Reading(kind=ReadingKind.BRIX, value=11.2, typed="11.2", pail=Pail.FIRST)
+    aims = {"target_share": 0.13, "target_typed": "13 %", "tolerance_share": 0.005, "tolerance_typed": "0.5 %"}
+    return MixCheck(**told | aims | {"readings": (drops,)} | more)
+
+
+def bag_count(lot: Lot, **more: Any) -> BagCount:
+    told = {"id": new_id(), "farm_id": lot.farm_id, "lot_id": lot.id, "since": NOON.date(), "at": NOON}
+    bags = {"bags": 4.0, "bags_typed": "4", "bag_mass_g": 22679.6, "bag_mass_typed": "50 lb", "feedings": 320}
+    return BagCount(**told | bags | {"target_mass_g": 283.5, "target_typed": "10 oz"} | more)
+
+
+def checks_of_the_mix(records: Records, world: World) -> None:
+    """One of each noun of a check in the records, a correction and a withdrawal among them."""
+    of = records.keep(instrument(world.farm.id))
+    records.keep(instrument_check(of))
+    records.keep(reference_mix(of, world.lot))
+    first = records.keep(mix_check(world.lot, verdict="inside", solids_share=0.13), by="AB")
+    records.keep(replace(first, note="read again"), by="CD", why="a note")
+    counted = records.keep(bag_count(world.lot))
+    records.keep(replace(counted, withdrawn_reason="wrong lot"), by="AB")
 
 
 class World:

@@ -15,7 +15,7 @@ from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, precondition, rule
 from invented import World
 
-from calibrator.model import Fill, Lot, Scoop
+from calibrator.model import BagCount, Fill, Instrument, InstrumentCheck, Lot, MixCheck, ReferenceMix, Scoop
 from calibrator.records import (
     DiskFull,
     ImportRefused,
@@ -122,6 +122,25 @@ class AnySeason(RuleBasedStateMachine):
             assert (again.added, again.there) == (0, text.count("\n") - 2)
             assert export_text(copy) == text
         self.records.close()
+
+
+def test_checks_of_the_mix_come_back_as_they_were_typed(records: Records, tmp_path: Path, empty_file: Path) -> None:
+    world = World(records)
+    invented.checks_of_the_mix(records, world)
+    text = export_text(records)
+    with _copied(text, tmp_path, empty_file) as copy:
+        assert export_text(copy) == text
+        for kind in (Instrument, InstrumentCheck, ReferenceMix, MixCheck, BagCount):
+            assert copy.every(kind, world.farm.id) == records.every(kind, world.farm.id)
+        (check,) = copy.every(MixCheck, lot_id=world.lot.id)
+        assert [change.noun.note for change in copy.history(MixCheck, check.id)] == ["", "read again"]
+        assert [reading.typed for reading in check.readings] == ["11.2"]
+
+
+def test_a_check_of_an_unknown_lot_is_refused(records: Records) -> None:
+    world = World(records)
+    with pytest.raises(NotAllowed, match="names something"):
+        records.keep(replace(invented.mix_check(world.lot), lot_id="x"))
 
 
 def test_any_season_goes_out_and_in_again_the_same(tmp_path: Path, empty_file: Path) -> None:

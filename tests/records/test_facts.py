@@ -30,7 +30,7 @@ def test_fills_come_back_in_order_as_they_were_kept(records: Records, world: Wor
     assert records.fills("x") == []
 
 
-@settings(suppress_health_check=[HealthCheck.function_scoped_fixture], max_examples=40)
+@settings(suppress_health_check=list(HealthCheck), max_examples=40, deadline=None)
 @given(data=st.data())
 def test_whatever_fill_can_be_kept_comes_back_unchanged(records: Records, world: World, data: st.DataObject) -> None:
     told = data.draw(invented.any_of(Fill))
@@ -233,6 +233,7 @@ def test_the_database_itself_refuses_to_change_or_forget(records: Records, world
     records.record_print(invented.printed(told))
     records.keep(Plan(id=new_id(), farm_id=world.farm.id, name="all", groups=()))
     records.keep(invented.vessel(world.farm.id))
+    invented.checks_of_the_mix(records, world)
     before = export_text(records)
     for table in sorted(metadata.tables):
         column = "at" if table == "changes" else "change"

@@ -10,12 +10,14 @@ import invented
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
+from sqlalchemy.dialects import postgresql, sqlite
 
-from calibrator.model import Farm, Lot, Scale, Scoop, UnitSystem, Vessel, WeighIn, new_id
+from calibrator.model import Farm, Instrument, Lot, Scale, Scoop, UnitSystem, Vessel, WeighIn, new_id
 from calibrator.records import EditedMeanwhile, NotAllowed, Records
+from calibrator.records.columns import Moment
 
 invented.register()
-_SAME_STORE = settings(suppress_health_check=[HealthCheck.function_scoped_fixture], max_examples=40)
+_SAME_STORE = settings(suppress_health_check=list(HealthCheck), max_examples=40, deadline=None)
 
 
 def test_a_kept_noun_is_found_as_it_was_given_back(records: Records) -> None:
@@ -38,8 +40,9 @@ def _known(records: Records, kind: type) -> dict[str, Any]:
     """References of a noun to things that exist."""
     farms = records.every(Farm) or [records.keep(invented.farm())]
     lots = records.every(Lot) or [records.keep(invented.lot(farms[0].id))]
-    names = {"farm_id": farms[0].id, "lot_id": lots[0].id}
-    nothing = {"scoop_id": None, "scale_id": None, "vessel_id": None}
+    instruments = records.every(Instrument) or [records.keep(invented.instrument(farms[0].id))]
+    names = {"farm_id": farms[0].id, "lot_id": lots[0].id, "instrument_id": instruments[0].id}
+    nothing = {"scoop_id": None, "scale_id": None, "vessel_id": None, "plan_id": None}
     return {name: id for name, id in (names | nothing).items() if name in kind.__dataclass_fields__}
 
 
@@ -161,3 +164,9 @@ def test_the_order_does_not_rest_on_a_clock(records: Records, monkeypatch: pytes
     newest = records.keep(replace(lots[0], note="again"))
     assert records.every(Lot) == [newest, *lots[1:]]
     assert [change.noun for change in records.history(Lot, newest.id)] == [lots[0], newest]
+
+
+@pytest.mark.parametrize("dialect", [sqlite.dialect(), postgresql.dialect()])
+def test_a_moment_may_be_unknown(dialect: Any) -> None:
+    assert Moment().process_bind_param(None, dialect) is None
+    assert Moment().process_result_value(None, dialect) is None
