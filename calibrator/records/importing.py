@@ -76,16 +76,12 @@ def _apply(writing: Writing, entry: Entry) -> None:
     match entry:
         case Told():
             _apply_told(writing, entry)
-        case Added(at=at, fact=Printed() as printed):
-            _apply_printed(writing, printed, at)
-        case Added(at=at, fact=Fill() as fill):
-            facts.add_weighed(writing, fill, at)
-        case Added(at=at, fact=SpotFill() as spot):
-            facts.add_weighed(writing, spot, at)
-        case Struck():
-            _apply_struck(writing, entry)
+        case Added():
+            _apply_added(writing, entry.fact, entry.at)
         case Signed():
             _apply_signed(writing, entry)
+        case _:
+            _apply_struck(writing, entry)
 
 
 def _apply_told(writing: Writing, entry: Told) -> None:
@@ -98,6 +94,16 @@ def _apply_told(writing: Writing, entry: Told) -> None:
         raise NotAllowed("already_there", kind=kind_word(type(noun)))
     telling = nouns.Telling(noun, entry.replaces, entry.by, entry.why, entry.at)
     return nouns.add_telling(writing, telling, current)
+
+
+def _apply_added(writing: Writing, fact: Fill | SpotFill | Printed, at: datetime) -> None:
+    match fact:
+        case Printed():
+            _apply_printed(writing, fact, at)
+        case Fill():
+            facts.add_weighed(writing, fact, at)
+        case _:
+            facts.add_weighed(writing, fact, at)
 
 
 def _apply_printed(writing: Writing, printed: Printed, at: datetime) -> None:

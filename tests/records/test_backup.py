@@ -9,7 +9,7 @@ from pathlib import Path
 
 import invented
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from invented import World
 
@@ -25,6 +25,7 @@ def _copies(days_ago: list[int], why: str = DAILY) -> list[Backup]:
     return [Backup(Path(f"{day}-{why}"), noon - timedelta(days=day), why) for day in days_ago]
 
 
+@settings(deadline=None)
 @given(_DAYS)
 def test_the_rule_keeps_two_weeks_then_one_a_week_then_one_a_month(days: list[int]) -> None:
     copies = _copies(days)
@@ -41,6 +42,7 @@ def test_the_rule_keeps_two_weeks_then_one_a_week_then_one_a_month(days: list[in
     )
 
 
+@settings(deadline=None)
 @given(_DAYS)
 def test_the_newest_stays_and_applying_the_rule_again_drops_nothing(days: list[int]) -> None:
     copies = _copies(days)

@@ -72,6 +72,12 @@ def test_a_struck_fill_stays_and_can_count_again(records: Records, world: World)
     assert records.fills(world.weigh_in.id) == [first, second]
 
 
+def test_taking_back_what_counts_already_changes_nothing(records: Records, world: World) -> None:
+    before = records.version()
+    assert records.restore(world.fills[0].id, "AB") == world.fills[0]
+    assert records.version() == before
+
+
 def test_striking_needs_a_reason_and_a_fill(records: Records, world: World) -> None:
     with pytest.raises(NotAllowed, match="Say why this fill is struck out"):
         records.strike(world.fills[0].id, " ", "AB")

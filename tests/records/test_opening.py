@@ -53,7 +53,9 @@ def test_the_default_is_a_file_in_the_users_own_folder(tmp_path: Path, monkeypat
     assert "calibrator" in default_url()
 
 
-@pytest.mark.parametrize("url", ["", "sqlite://", ":memory:", "a\x00b", "mysql://u:secret@h/d", "x://"])
+@pytest.mark.parametrize(
+    "url", ["", "sqlite://", ":memory:", "a\x00b", "mysql://u:secret@h/d", "x://", "postgresql://u:secret@h:port/d"]
+)
 def test_what_names_no_records_is_refused_without_repeating_a_password(url: str) -> None:
     with pytest.raises(RecordsError, match="does not name records") as refused:
         Records.open(url)

@@ -9,7 +9,7 @@ from typing import Any
 
 import invented
 import pytest
-from hypothesis import given
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from calibrator.model import Fill, Lot, Scoop
@@ -26,6 +26,7 @@ from calibrator.records.plain import (
 )
 
 invented.register()
+lawful = settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 KINDS = (*invented.NOUNS, *invented.FACTS)
 _JSON = st.recursive(
     st.none() | st.booleans() | st.integers() | st.floats() | st.text(max_size=8),
@@ -35,6 +36,7 @@ _JSON = st.recursive(
 
 
 @pytest.mark.parametrize("kind", KINDS)
+@lawful
 @given(data=st.data())
 def test_every_value_comes_back_the_same_through_json_text(kind: type, data: st.DataObject) -> None:
     value = data.draw(invented.any_of(kind))
@@ -42,6 +44,7 @@ def test_every_value_comes_back_the_same_through_json_text(kind: type, data: st.
     assert from_fields(kind, json.loads(text)) == value
 
 
+@lawful
 @given(kind=st.sampled_from(KINDS), data=st.data())
 def test_nonsense_in_any_field_is_refused_or_read_never_worse(kind: type, data: st.DataObject) -> None:
     plain = plain_fields(data.draw(invented.any_of(kind)))
@@ -53,6 +56,7 @@ def test_nonsense_in_any_field_is_refused_or_read_never_worse(kind: type, data: 
     assert from_fields(kind, plain_fields(value)) == value
 
 
+@lawful
 @given(_JSON)
 def test_any_json_is_refused_as_an_entry(plain: Any) -> None:
     with pytest.raises(NotPlain):
