@@ -1,4 +1,4 @@
-"""Paper: scoop labels, the wall chart: looked at first, then printed or saved, numbered and kept."""
+"""Paper: scoop labels, the wall chart, the lot sheet: looked at first, then printed or saved, numbered and kept."""
 
 from __future__ import annotations
 

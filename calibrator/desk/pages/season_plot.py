@@ -16,8 +16,8 @@ from PySide6.QtWidgets import QApplication, QWidget
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.theme import Theme, tokens, ui_font
 
-POINT_PX = 13
-LAST_PX = 17
+POINT_PX, LAST_PX = 13, 17
+MANY = 8  # more lots than these are drawn smaller, or their dots would hide the bars
 MOST_LABELS = 7
 BAR_DAYS = 0.012  # width of an interval's end bars, as a share of the days shown
 LEAST_SPAN_DAYS = 14
@@ -140,9 +140,10 @@ class SeasonPlot(pg.PlotWidget):  # type: ignore[misc]
             beam=self._beam(days), pen=pg.mkPen(t.quiet, width=2),
         )  # fmt: skip
         last = len(self._points) - 1
+        shrink = 4 if len(self._points) > MANY else 0
         self._dots.setData(
             x=days, y=values, data=list(self._points),
-            size=[LAST_PX if n == last else POINT_PX for n in range(len(days))],
+            size=[(LAST_PX if n == last else POINT_PX) - shrink for n in range(len(days))],
             brush=[pg.mkBrush(t.mark if n == last else t.action) for n in range(len(days))],
             pen=[pg.mkPen(t.text if p.key == self._at else t.surface, width=3) for p in self._points],
         )  # fmt: skip
