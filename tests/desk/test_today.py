@@ -107,6 +107,12 @@ def test_a_weigh_in_left_open_tells_its_step(page: TodayPage, yard: Yard) -> Non
     yard.records.keep(replace(weigh_in, step=Step.MARK))
     page.reload()
     assert words(page) == ["The weigh-in of lot A stands at this step: the mark."]
+    page.rows[0].button.setFocus()
+    yard.lot("B")
+    page.reload()
+    QApplication.processEvents()
+    assert len(page.rows) == 2
+    assert page.rows[0].button.hasFocus()
 
 
 def test_a_farm_without_a_lot_is_led_back_to_the_set_up(qtbot: QtBot, page: TodayPage, empty_desk: Desk) -> None:

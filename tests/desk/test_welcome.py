@@ -131,7 +131,9 @@ def test_enter_goes_to_the_next_field_and_keeps_nothing(qtbot: QtBot, page: Welc
     qtbot.keyClick(line, Qt.Key.Key_Return)
     assert page.step is FirstStep.SCALE
     assert empty_desk.records.every(Scale) == []
-    assert not line.hasFocus()
+    # The suggestions between the two fields are passed over: a second Enter must not take one.
+    assert page.scale_form.capacity.line.hasFocus()
+    assert page.scale_form.step.text() == "0.1"
 
 
 def test_going_on_later_leads_to_today(qtbot: QtBot, page: WelcomePage, empty_desk: Desk) -> None:

@@ -88,12 +88,13 @@ class TextField(Captioned):
 
 
 class Suggestions(QWidget):
-    """Usual values to choose from with one press."""
+    """Usual values to choose from with one press; the Tab key reaches them after the field they are for."""
 
     chosen = Signal(str)
 
-    def __init__(self, caption: str) -> None:
+    def __init__(self, caption: str, after: QWidget) -> None:
         super().__init__()
+        self._after = after
         self._line = QHBoxLayout(self)
         self._line.setContentsMargins(0, 0, 0, 0)
         self._line.setSpacing(4)
@@ -103,10 +104,13 @@ class Suggestions(QWidget):
         """Offer these instead."""
         clear(self._line)
         self._line.addWidget(label(self._caption, "quiet", wrap=False))
+        before = self._after
         for text in texts:
             made = button(text, self._pressed, "link")
             made.setAccessibleName(f"{self._caption} {text}")
             self._line.addWidget(made)
+            QWidget.setTabOrder(before, made)
+            before = made
         self._line.addStretch(1)
 
     def _pressed(self) -> None:

@@ -52,7 +52,11 @@ class Form(QWidget, Generic[N]):
             amount.entered.connect(self._to_next)
 
     def _to_next(self) -> None:
-        self.focusNextChild()
+        for _ in self.findChildren(QAbstractButton):
+            self.focusNextChild()
+            # A suggestion is taken on purpose only, never by an Enter too many.
+            if self.window().focusWidget().property("kind") != "link":
+                return
 
     def fill_in(self, thing: N | None) -> None:
         """Put the telling into the fields."""

@@ -39,7 +39,7 @@ class LotForm(Form[Lot]):
         count = self.tr("How many")
         self.count = Amount(desk, count, Kind.COUNT, optional=True, lowest=1, highest=MOST_PACKAGES, hint="")
         self.mass = Amount(desk, self.tr("Weight of each"), Kind.MASS, optional=True, hint="")
-        self.masses = Suggestions(self.tr("Often:"))
+        self.masses = Suggestions(self.tr("Often:"), self.mass.line)
         self.parts = {
             "protein_pct": self._percent(self.tr("Protein")),
             "fat_pct": self._percent(self.tr("Fat")),
@@ -100,9 +100,7 @@ class LotForm(Form[Lot]):
 
     def _lay_out(self) -> None:
         kind = Captioned(self.tr("Comes in"), self.package)
-        told = self.tr(
-            "From the label, percent of the powder. Leave empty what it does not say; it can follow later."
-        )
+        told = self.tr("From the label, percent of the powder. Leave empty what it does not say; it can follow later.")
         later = column(
             row(kind, self.count, column(self.mass, self.masses), spacing=24),
             label(self.tr("Label composition"), "heading"),

@@ -27,11 +27,11 @@ class ScaleForm(Form[Scale]):
         self.step = Amount(desk, self.tr("Step of the display"), Kind.MASS, step_note, hint="")
         most_note = self.tr("As on its plate, after Max.")
         self.capacity = Amount(desk, self.tr("Most it weighs"), Kind.MASS, most_note, hint="")
-        self.steps, self.capacities = Suggestions(self.tr("Often:")), Suggestions(self.tr("Often:"))
+        often = self.tr("Often:")
+        self.steps = Suggestions(often, self.step.line)
+        self.capacities = Suggestions(often, self.capacity.line)
         self.body.addWidget(self.name)
-        self.body.addLayout(
-            row(column(self.step, self.steps), column(self.capacity, self.capacities), spacing=24)
-        )
+        self.body.addLayout(row(column(self.step, self.steps), column(self.capacity, self.capacities), spacing=24))
         self.body.addStretch(1)
         self.steps.chosen.connect(self.step.take)
         self.capacities.chosen.connect(self.capacity.take)
@@ -53,9 +53,7 @@ class ScaleForm(Form[Scale]):
         if farm is None or not all(sound) or step is None or capacity is None:
             return None
         if step.value >= capacity.value:
-            self.capacity.say(
-                self.tr("This is not more than one step of the display. Check both."), wrong=True
-            )
+            self.capacity.say(self.tr("This is not more than one step of the display. Check both."), wrong=True)
             return None
         return Scale(
             id=self.thing.id if self.thing else new_id(),

@@ -25,10 +25,8 @@ class VesselForm(Form[Vessel]):
         self.name = TextField(self.tr("Name of the vessel"))
         self.volume = Amount(desk, self.tr("Volume to the rim"), Kind.VOLUME)
         share_note = self.tr("The rest is room for stirring.")
-        self.usable = Amount(
-            desk, self.tr("May be filled to"), Kind.PERCENT, share_note, lowest=1, highest=100
-        )
-        self.volumes = Suggestions(self.tr("Often:"))
+        self.usable = Amount(desk, self.tr("May be filled to"), Kind.PERCENT, share_note, lowest=1, highest=100)
+        self.volumes = Suggestions(self.tr("Often:"), self.volume.line)
         self.body.addWidget(self.name)
         self.body.addLayout(row(column(self.volume, self.volumes), column(self.usable, None), spacing=24))
         self.body.addStretch(1)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
@@ -154,6 +154,7 @@ class TodayPage(Page):
         self.body.addWidget(scrolled(inner), 1)
 
     def _show_waiting(self, now: Standing) -> None:
+        had = next((line.words for line in self.rows if line.button.hasFocus()), "")
         clear(self._waiting)
         self.rows = []
         if first_step(self.desk.records, self.desk.farm):
@@ -167,6 +168,9 @@ class TodayPage(Page):
             if plan.retired_on is None:
                 words = self.tr("To mix today: {plan}").format(plan=plan.name)
                 self._add(words, self.tr("Open the table"), "tables", plan.id)
+        for line in self.rows:
+            if line.words == had:
+                line.button.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _add(self, words: str, do: str, page: str, thing_id: str) -> None:
         made = WaitingRow(words, do, page, thing_id, not self.rows)

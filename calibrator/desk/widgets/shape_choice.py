@@ -81,6 +81,7 @@ class ShapeChoice(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
+        self.setAccessibleName(self.tr("Shape of the scoop"))
         names = {
             ShapeKind.STRAIGHT: self.tr("Straight round"),
             ShapeKind.TAPERED: self.tr("Tapered round"),
