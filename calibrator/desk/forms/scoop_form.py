@@ -49,6 +49,7 @@ class ScoopForm(Form[Scoop]):
         temperature = self.tr("Water temperature")
         self.temperature = Amount(desk, temperature, Kind.TEMPERATURE, lowest=0, highest=100)
         self.forget_water = QCheckBox(self.tr("Leave out the earlier water weighing"))
+        self._step_g = COARSE_G
         self._by_dimensions, self._by_water = label(""), label("")
         self._difference = label("", "caution")
         self._trouble = label("", tone="bad")
@@ -58,6 +59,7 @@ class ScoopForm(Form[Scoop]):
 
     def fill_in(self, thing: Scoop | None) -> None:
         self.drawing.set_system(self.desk.system)
+        self._step_g = self._finest_step_g()
         self.name.set_text(thing.name if thing else "")
         self._fill_shape(thing.shape if thing else None)
         for field in self.waters:
@@ -152,9 +154,7 @@ class ScoopForm(Form[Scoop]):
         self.floor.set_value(shape.floor_diameter_mm if isinstance(shape, TaperedCup) else None)
         self.inner_length.set_value(shape.length_mm if isinstance(shape, Box) else None)
         self.inner_width.set_value(shape.width_mm if isinstance(shape, Box) else None)
-        self.inner_height.set_value(
-            shape.height_mm if isinstance(shape, Cylinder | TaperedCup | Box) else None
-        )
+        self.inner_height.set_value(shape.height_mm if isinstance(shape, Cylinder | TaperedCup | Box) else None)
         self.pourings.set_shape(shape if isinstance(shape, Poured) else None)
 
     def _asked(self) -> tuple[Amount, ...]:
@@ -231,9 +231,9 @@ class ScoopForm(Form[Scoop]):
         known = self.thing
         if not masses and known and known.volume_from_water and not self.forget_water.isChecked():
             return with_known_water(shape, known.volume_ml, known.volume_u_ml)
-        return scoop_volume(shape, masses, self._temperature_c(), self._resolution_g())
+        return scoop_volume(shape, masses, self._temperature_c(), self._step_g)
 
-    def _resolution_g(self) -> float:
+    def _finest_step_g(self) -> float:
         farm = self.desk.farm
         scales = self.desk.records.every(Scale, farm.id) if farm else []
         return min((scale.resolution_g for scale in scales if scale.retired_on is None), default=COARSE_G)
