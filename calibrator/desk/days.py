@@ -9,9 +9,7 @@ from datetime import date, timedelta
 EARLIEST_YEAR = 2000
 _ENGLISH = "january february march april may june july august september october november december"
 _SPANISH = "enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre"
-_MONTHS = tuple(
-    (number, name) for names in (_ENGLISH, _SPANISH) for number, name in enumerate(names.split(), start=1)
-)
+_MONTHS = tuple((number, name) for names in (_ENGLISH, _SPANISH) for number, name in enumerate(names.split(), start=1))
 _TODAY = ("today", "hoy")
 _YESTERDAY = ("yesterday", "ayer")
 _FIGURES = re.compile(r"(\d{1,4})\s*([-/.])\s*(\d{1,2})\s*\2\s*(\d{1,4})")
@@ -69,9 +67,7 @@ def _from_figures(text: str) -> date:
 def _from_words(text: str) -> date:
     parts = [part for part in re.split(r"[\s,./-]+", text) if part and part not in _FILLERS]
     months = [found for part in parts if (found := _month(part))]
-    numbers = [
-        int(bare) for part in parts if (bare := re.sub(r"(?<=\d)(st|nd|rd|th)$", "", part)).isdecimal()
-    ]
+    numbers = [int(bare) for part in parts if (bare := re.sub(r"(?<=\d)(st|nd|rd|th)$", "", part)).isdecimal()]
     if len(parts) != 3 or len(months) != 1 or len(numbers) != 2:
         raise DayNotUnderstood("no_day")
     years = [number for number in numbers if number > 999]

@@ -35,9 +35,7 @@ class HistoryList(QWidget):
             return
         self._lines.addWidget(label(self.tr("What was kept"), "heading"))
         earlier = [None, *changes[:-1]]
-        told = [
-            (change, before.noun if before else None) for change, before in zip(changes, earlier, strict=True)
-        ]
+        told = [(change, before.noun if before else None) for change, before in zip(changes, earlier, strict=True)]
         for change, before in reversed(told[-SHOWN:]):
             what = changed_words(before, change.noun)
             self._lines.addWidget(label(self._line(change.at, change.by, change.why, what), "quiet"))

@@ -35,9 +35,7 @@ class Wording:
 class ThingsTab(QWidget, Generic[T]):
     """Add, correct, retire. Nothing is deleted: what is retired can be shown and taken back."""
 
-    def __init__(
-        self, desk: Desk, kind: type[T], form: Form[T], wording: Wording, about: Callable[[T], str]
-    ) -> None:
+    def __init__(self, desk: Desk, kind: type[T], form: Form[T], wording: Wording, about: Callable[[T], str]) -> None:
         super().__init__()
         self.desk = desk
         self.kind: type[T] = kind
