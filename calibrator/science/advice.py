@@ -13,7 +13,6 @@ from dataclasses import dataclass
 
 from calibrator.science.nested import Table
 from calibrator.science.spread import (
-    LEAST_BAGS,
     PLANNED_BAG_SD_SHARE,
     PLANNED_FILL_SD_SHARE,
     IntervalRule,
@@ -23,6 +22,8 @@ from calibrator.science.stats import two_sided_t
 
 STOP_SHARE = 0.75
 LEAST_BAGS_TO_STOP = 4
+LEAST_FILLS_TO_STOP = 8
+EARLY_STOP = 1.0
 MOST_MORE = 60
 
 
@@ -65,14 +66,32 @@ class Outlook:
     def half_width(self, scoopfuls: Sequence[int]) -> float:
         """Half-width at 95 %, share, that bags with so many scoopfuls each can be expected to give."""
         bags = len(scoopfuls)
-        if self.rule != IntervalRule.POOLED_HISTORY and bags < LEAST_BAGS:
+        if self.rule != IntervalRule.POOLED_HISTORY and (
+            bags < LEAST_BAGS_TO_STOP or sum(scoopfuls) < LEAST_FILLS_TO_STOP
+        ):
             return math.inf
         bag, fill = self.components()
         variance = (bag + fill * math.fsum(1 / k for k in scoopfuls) / bags) / bags
         df = self.spread.bag_df if self.rule == IntervalRule.POOLED_HISTORY else bags - 1
         u2 = variance + self.fixed_u_share**2
         effective = df * (u2 / variance) ** 2 if variance else math.inf
-        return two_sided_t(0.95, effective) * math.sqrt(u2)
+        return two_sided_t(0.95, effective) * math.sqrt(u2) * self.caution(bags)
+
+    def may_stop(self, bags: int, weighings: int) -> bool:
+        """Are there bags and fills enough to believe the spread that they show?"""
+        if self.rule == IntervalRule.CAUTIOUS_DEFAULT:
+            return False
+        if self.rule == IntervalRule.POOLED_HISTORY:
+            return True
+        return bags >= LEAST_BAGS_TO_STOP and weighings >= LEAST_FILLS_TO_STOP
+
+    def caution(self, bags: int) -> float:
+        """How much narrower than wanted an interval must look before fills stop for it.
+
+        Fills stop when their spread happens to look small; the fewer degrees of freedom, the likelier.
+        """
+        df = self.spread.bag_df if self.rule == IntervalRule.POOLED_HISTORY else max(1, bags - 1)
+        return 1 + EARLY_STOP / df
 
 
 def _one_to_the_least(counts: list[int]) -> list[int]:
@@ -89,26 +108,26 @@ def _steps(
 ) -> int | None:
     for more in range(1, most + 1):
         counts = add(counts)
-        if outlook.half_width(counts) <= wanted and _bags_do(outlook.rule, len(counts)):
+        if outlook.half_width(counts) <= wanted:
             return more
     return None
 
 
-def _bags_do(rule: IntervalRule, bags: int) -> bool:
-    return rule == IntervalRule.POOLED_HISTORY or bags >= LEAST_BAGS_TO_STOP
+def plan(outlook: Outlook, scoopfuls: Sequence[int], wanted_share: float) -> tuple[int | None, bool]:
+    """The fewest further fills until the half-width can be expected to be `wanted_share` of the mean, and
+    whether they must come from other bags; going on with the same bags where that takes no more. None where
+    `MOST_MORE` would not do."""
+    counts = list(scoopfuls)
+    other = _steps(outlook, counts, wanted_share, _another_bag, MOST_MORE)
+    same = _steps(outlook, counts, wanted_share, _one_to_the_least, other or MOST_MORE)
+    return (same, False) if same is not None else (other, True)
 
 
 def advise(t: Table, outlook: Outlook, half_width_g: float, tolerance_g: float) -> Advice:
     """Whether these fills are enough for a mean known within `STOP_SHARE` of the tolerance at 95 %; if not,
-    the fewest more, from other bags where that takes fewer than going on with the same bags."""
+    the fewest more."""
     wanted = STOP_SHARE * tolerance_g
-    known = outlook.rule != IntervalRule.CAUTIOUS_DEFAULT and _bags_do(outlook.rule, len(t.bags))
-    if known and half_width_g <= wanted:
+    if outlook.may_stop(len(t.bags), t.weighings) and half_width_g * outlook.caution(len(t.bags)) <= wanted:
         return Advice(True, 0, False, half_width_g, wanted)
-    counts = [bag.scoopfuls for bag in t.bags]
-    share = wanted / t.mean_g
-    other = _steps(outlook, counts, share, _another_bag, MOST_MORE)
-    same = _steps(outlook, counts, share, _one_to_the_least, (other or MOST_MORE + 1) - 1)
-    if same is not None:
-        return Advice(False, same, False, half_width_g, wanted)
-    return Advice(False, other or MOST_MORE, True, half_width_g, wanted, other is not None)
+    more, other = plan(outlook, [bag.scoopfuls for bag in t.bags], wanted / t.mean_g)
+    return Advice(False, more or MOST_MORE, other, half_width_g, wanted, more is not None)

@@ -63,7 +63,7 @@ class LevelResult:
 
     `low_g … high_g` is the 95 % interval of the mean over all bags, `next_low_g … next_high_g` that of one
     more scoopful from any bag. `bag_sd_g` and `fill_sd_g` are the spreads between bags and between fills of
-    a bag as the rule has them. `odd` are indices into the fills given. `bag_means`, `spread` (relative) and
+    a bag as the rule has them. `odd` are indices into the fills given. `bag_means`, `outlook` (the spread) and
     `parts` (standard uncertainty and degrees of freedom of what the fills show, and of what is common to all
     of them) are what later steps reckon with. `degrees_of_freedom` is that of `u_g` by Welch–Satterthwaite.
     """
@@ -84,7 +84,7 @@ class LevelResult:
     odd: tuple[int, ...]
     advice: Advice
     bag_means: tuple[BagMean, ...]
-    spread: Spread
+    outlook: Outlook
     parts: tuple[tuple[float, float], ...]
 
     @property
@@ -229,7 +229,7 @@ def level_result(
         odd=odd_fills(fills, t, reading_u, history),
         advice=advise(t, outlook, half, tolerance_g),
         bag_means=t.bags,
-        spread=spread,
+        outlook=outlook,
         parts=doubt.parts,
     )
 
@@ -283,5 +283,5 @@ def batch_interval(level: LevelResult, scoopfuls: int, *, bags: int = 1) -> tupl
     n = scoopfuls
     own = n * n * level.bag_sd_g**2 / bags + n * level.fill_sd_g**2
     doubt = ((n * u, df) for u, df in level.parts)
-    half = expanded([*doubt, (math.sqrt(own), level.spread.bag_df)])
+    half = expanded([*doubt, (math.sqrt(own), level.outlook.spread.bag_df)])
     return max(0.0, n * level.mean_g - half), n * level.mean_g + half

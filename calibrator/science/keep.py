@@ -1,0 +1,98 @@
+"""Does an old line still do for a new lot? Keep it, move it, or weigh more level fills to tell."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from enum import StrEnum
+
+from calibrator.model import Shape
+from calibrator.science.advice import MOST_MORE, plan
+from calibrator.science.guard import positive
+from calibrator.science.line import checked_settling, fraction_at
+from calibrator.science.stats import two_sided_t
+from calibrator.science.verify import Feeding, inside
+from calibrator.science.weighing import LevelResult
+
+
+class OldLineVerdict(StrEnum):
+    """What to do with the line found on the scoop."""
+
+    KEEP = "keep"
+    MOVE = "move"
+    WEIGH_MORE = "weigh_more"
+
+
+@dataclass(frozen=True)
+class OldLine:
+    """What a feeding with the old line would weigh from this lot, with its 95 % interval, g.
+
+    `share` is how far that is from the target (delivers ÷ target − 1). KEEP when the interval lies inside
+    target ± tolerance, MOVE when outside, else WEIGH_MORE, with how many more level fills; `within_reach` is
+    False where the answer lies so near the edge that fills alone can hardly give it.
+    """
+
+    delivers_g: float
+    u_g: float
+    low_g: float
+    high_g: float
+    share: float
+    verdict: OldLineVerdict
+    more_fills: int
+    from_other_bags: bool
+    within_reach: bool = True
+
+
+def old_line(
+    shape: Shape,
+    level: LevelResult,
+    settling_factor: float,
+    settling_u: float,
+    old_down_wall_mm: float,
+    target_g: float,
+    tolerance_share: float,
+    *,
+    full_scoops: int = 0,
+) -> OldLine:
+    """Keep or move the line found on the scoop, judged by this lot's level fills.
+
+    Raises CannotCompute for an impossible line, target, factor or tolerance.
+    """
+    positive(target_g, "The target weight")
+    checked_settling(settling_factor, settling_u)
+    tolerance_g = positive(tolerance_share, "The tolerance") * target_g
+    fraction = fraction_at(shape, old_down_wall_mm)
+    scoops = full_scoops + fraction * settling_factor
+    delivers = scoops * level.mean_g
+    of_level = ((scoops * u, df) for u, df in level.parts)
+    feeding = Feeding(delivers, (*of_level, (fraction * level.mean_g * settling_u, math.inf)))
+    low, high = feeding.interval(0.95)
+    verdict = _old_verdict(low, high, target_g, tolerance_g)
+    more, other, reach = 0, False, True
+    if verdict == OldLineVerdict.WEIGH_MORE:
+        more, other, reach = _more(feeding, level, target_g, tolerance_g)
+    share = delivers / target_g - 1
+    return OldLine(delivers, feeding.u_g, low, high, share, verdict, more, other, reach)
+
+
+def _old_verdict(low: float, high: float, target_g: float, tolerance_g: float) -> OldLineVerdict:
+    if inside((low, high), target_g, tolerance_g):
+        return OldLineVerdict.KEEP
+    if high < target_g - tolerance_g or low > target_g + tolerance_g:
+        return OldLineVerdict.MOVE
+    return OldLineVerdict.WEIGH_MORE
+
+
+def _more(feeding: Feeding, level: LevelResult, target_g: float, tolerance_g: float) -> tuple[int, bool, bool]:
+    """Level fills until the interval can be expected to clear the nearer edge of the tolerance.
+
+    What the settling adds to the doubt is not lessened by level fills, so the edge may be out of reach.
+    """
+    room = abs(abs(feeding.mean_g - target_g) - tolerance_g)
+    settling_u, settling_df = feeding.parts[-1]
+    left = room**2 - (two_sided_t(0.95, settling_df) * settling_u) ** 2
+    if left <= 0:
+        return MOST_MORE, True, False
+    counts = [bag.scoopfuls for bag in level.bag_means]
+    more, other = plan(level.outlook, counts, math.sqrt(left) / feeding.mean_g)
+    return more or MOST_MORE, other, more is not None

@@ -1,0 +1,154 @@
+"""Where the line goes: from the weight of a struck-level scoopful to the fill mark for a target weight.
+
+The scoop's volume cancels: density is weight of a struck-level scoopful ÷ rim volume, the line is where the
+target weight ÷ density stands, so only the *fraction* of the rim volume matters, and a scoop whose volume is
+told 3 % wrong gets the same line. The settling factor is the density when filled to the mark ÷ struck level.
+Lines are told by their distance down the wall from the rim, mm along the wall.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+
+from calibrator.model import Shape
+from calibrator.science import scoop
+from calibrator.science.errors import CannotCompute
+from calibrator.science.guard import not_negative, positive
+from calibrator.science.nested import Weighed
+from calibrator.science.stats import two_sided_t
+
+NEAREST_TO_FLOOR_MM = 6.0
+NEAREST_TO_RIM_MM = 3.0
+"""A line nearer than this to floor or rim is hard to read: common practice, no source."""
+
+_ROUNDING = 1e-9
+
+
+class MarkProblem(StrEnum):
+    """Why a line cannot be used."""
+
+    TOO_NEAR_FLOOR = "too_near_floor"
+    TOO_NEAR_RIM = "too_near_rim"
+
+
+@dataclass(frozen=True)
+class Line:
+    """A fill mark: `full_scoops` struck-level scoopfuls, then one to the line.
+
+    `volume_ml` and `height_mm` (above the floor) are of the line; `mass_g` is what the scoopful to the line
+    should weigh. `mass_u_g` is the standard uncertainty of the whole feeding's weight, `u_mm` the same told
+    as the line's place, `grams_per_mm` what one mm along the wall is worth.
+    """
+
+    target_g: float
+    full_scoops: int
+    volume_ml: float
+    height_mm: float
+    down_wall_mm: float
+    mass_g: float
+    mass_u_g: float
+    u_mm: float
+    grams_per_mm: float
+    problem: MarkProblem | None
+
+    @property
+    def u_share(self) -> float:
+        """Standard uncertainty as a share of the target."""
+        return self.mass_u_g / self.target_g
+
+
+def reach_95(line: Line, degrees_of_freedom: float) -> tuple[float, float]:
+    """Half-width of the 95 % interval of a line, in g of the feeding and in mm down the wall."""
+    t = two_sided_t(0.95, degrees_of_freedom)
+    return t * line.mass_u_g, t * line.u_mm
+
+
+def _checked_level(level_mean_g: float, level_u_g: float, target_g: float) -> None:
+    positive(level_mean_g, "The weight of a level scoopful")
+    not_negative(level_u_g, "The doubt in the weight of a level scoopful")
+    positive(target_g, "The target weight")
+
+
+def checked_settling(factor: float, u: float) -> None:
+    positive(factor, "The settling factor")
+    not_negative(u, "The doubt in the settling factor")
+
+
+def _problem(shape: Shape, height_mm: float, fraction: float) -> MarkProblem | None:
+    if fraction > 1 or scoop.down_wall_mm(shape, height_mm) < NEAREST_TO_RIM_MM:
+        return MarkProblem.TOO_NEAR_RIM
+    return MarkProblem.TOO_NEAR_FLOOR if height_mm < NEAREST_TO_FLOOR_MM else None
+
+
+def _wall_per_height(shape: Shape) -> float:
+    return scoop.wall_length_mm(shape) / scoop.inner_height_mm(shape)
+
+
+def fill_line(
+    shape: Shape,
+    level_mean_g: float,
+    level_u_g: float,
+    target_g: float,
+    settling_factor: float = 1.0,
+    settling_u: float = 0.0,
+) -> Line:
+    """The line at which a feeding weighs `target_g` (g, above zero).
+
+    V(line) ÷ V(rim) = weight to the line ÷ (level weight · settling factor); uncertainty by JCGM 100:2008,
+    5.1.2, with the rim volume cancelled (5.2: fully correlated). Where the powder lies so loosely that even
+    the brim is too little, the line is put at the rim and told as TOO_NEAR_RIM. Raises CannotCompute for
+    weights or factors that are not above zero.
+    """
+    _checked_level(level_mean_g, level_u_g, target_g)
+    checked_settling(settling_factor, settling_u)
+    full = max(0, math.ceil(target_g / level_mean_g - _ROUNDING) - 1)
+    to_line = target_g - full * level_mean_g
+    fraction = to_line / (level_mean_g * settling_factor)
+    rim = scoop.rim_volume_ml(shape)
+    volume = min(fraction, 1.0) * rim
+    height = scoop.height_mm(shape, volume)
+    per_ml = level_mean_g * settling_factor / rim
+    per_mm = per_ml * scoop.slope_ml_per_mm(shape, height) / _wall_per_height(shape)
+    u = math.hypot(target_g / level_mean_g * level_u_g, to_line / settling_factor * settling_u)
+    return Line(
+        target_g=target_g,
+        full_scoops=full,
+        volume_ml=volume,
+        height_mm=height,
+        down_wall_mm=scoop.down_wall_mm(shape, height),
+        mass_g=volume * per_ml,
+        mass_u_g=u,
+        u_mm=u / per_mm,
+        grams_per_mm=per_mm,
+        problem=_problem(shape, height, fraction),
+    )
+
+
+def tolerance_band(mass_g: float, tolerance_share: float) -> tuple[float, float]:
+    """From where to where a weight may be from `mass_g`, g. Raises CannotCompute unless both are above zero."""
+    reach = positive(tolerance_share, "The tolerance") * positive(mass_g, "The weight")
+    return mass_g - reach, mass_g + reach
+
+
+def fraction_at(shape: Shape, down_wall_mm: float) -> float:
+    """Volume below a line ÷ rim volume. Raises CannotCompute for a line that the scoop does not have, or one
+    on the floor."""
+    height = scoop.height_from_down_wall_mm(shape, down_wall_mm)
+    fraction = scoop.volume_ml(shape, height) / scoop.rim_volume_ml(shape)
+    if fraction <= 0:
+        raise CannotCompute("A line on the floor of the scoop holds no powder.")
+    return fraction
+
+
+def at_line(
+    fills: Sequence[Weighed], shape: Shape, from_down_wall_mm: float, to_down_wall_mm: float
+) -> tuple[Weighed, ...]:
+    """What fills to one line would have weighed to another: same density, in proportion to the volumes.
+
+    Lets the fills to an earlier line count when the line is moved a little.
+    """
+    ratio = fraction_at(shape, to_down_wall_mm) / fraction_at(shape, from_down_wall_mm)
+    return tuple(Weighed(f.bag, f.mass_g * ratio, f.scoopfuls) for f in fills)
