@@ -12,16 +12,16 @@ from calibrator.desk.standing import LotState
 from calibrator.model import FillWay, Lot, Mark, PackageKind, Scoop, Step, UnitSystem
 from calibrator.units import show_length, show_mass
 
-tr = QCoreApplication.translate
+translate = QCoreApplication.translate
 
 
 def state_words(state: LotState) -> str:
     """What a lot has come to."""
     return {
-        LotState.DELIVERED: tr("Words", "not weighed in"),
-        LotState.UNDER_WAY: tr("Words", "being weighed"),
-        LotState.SIGNED_OFF: tr("Words", "signed off"),
-        LotState.FINISHED: tr("Words", "finished"),
+        LotState.DELIVERED: translate("Words", "not weighed in"),
+        LotState.UNDER_WAY: translate("Words", "being weighed"),
+        LotState.SIGNED_OFF: translate("Words", "signed off"),
+        LotState.FINISHED: translate("Words", "finished"),
     }[state]
 
 
@@ -33,21 +33,21 @@ def state_tone(state: LotState) -> Tone:
 def step_words(step: Step) -> str:
     """The name of a step of the weigh-in."""
     return {
-        Step.LOT: tr("Words", "the lot"),
-        Step.SCOOP_AND_SCALE: tr("Words", "scoop and scale"),
-        Step.LEVEL_FILLS: tr("Words", "level fills"),
-        Step.MARK: tr("Words", "the mark"),
-        Step.FILLS_TO_MARK: tr("Words", "fills to the mark"),
-        Step.SIGN_OFF: tr("Words", "sign-off"),
+        Step.LOT: translate("Words", "the lot"),
+        Step.SCOOP_AND_SCALE: translate("Words", "scoop and scale"),
+        Step.LEVEL_FILLS: translate("Words", "level fills"),
+        Step.MARK: translate("Words", "the mark"),
+        Step.FILLS_TO_MARK: translate("Words", "fills to the mark"),
+        Step.SIGN_OFF: translate("Words", "sign-off"),
     }[step]
 
 
 def way_words(way: FillWay) -> str:
     """How a scoop was filled."""
     return {
-        FillWay.LEVEL: tr("Words", "struck level"),
-        FillWay.TO_MARK: tr("Words", "to the mark"),
-        FillWay.TAPPED: tr("Words", "tapped"),
+        FillWay.LEVEL: translate("Words", "struck level"),
+        FillWay.TO_MARK: translate("Words", "to the mark"),
+        FillWay.TAPPED: translate("Words", "tapped"),
     }[way]
 
 
@@ -57,14 +57,14 @@ def packages_words(lot: Lot, system: UnitSystem | None = None) -> str:
         return ""
     one = lot.package_count == 1
     if lot.package is PackageKind.TOTE:
-        many = tr("Words", "{count} tote") if one else tr("Words", "{count} totes")
+        many = translate("Words", "{count} tote") if one else translate("Words", "{count} totes")
     else:
-        many = tr("Words", "{count} bag") if one else tr("Words", "{count} bags")
+        many = translate("Words", "{count} bag") if one else translate("Words", "{count} bags")
     counted = many.format(count=lot.package_count)
     if lot.package_mass_g is None or system is None:
         return counted
     each = lot.package_mass_typed or show_mass(lot.package_mass_g, system, decimal_comma=decimal_comma())
-    return tr("Words", "{packages} of {mass}").format(packages=counted, mass=each)
+    return translate("Words", "{packages} of {mass}").format(packages=counted, mass=each)
 
 
 def mark_words(mark: Mark, system: UnitSystem) -> str:
@@ -73,8 +73,8 @@ def mark_words(mark: Mark, system: UnitSystem) -> str:
     if not mark.full_scoops:
         return line
     if mark.full_scoops == 1:
-        return tr("Words", "1 full scoop, then {line}").format(line=line)
-    return tr("Words", "{count} full scoops, then {line}").format(count=mark.full_scoops, line=line)
+        return translate("Words", "1 full scoop, then {line}").format(line=line)
+    return translate("Words", "{count} full scoops, then {line}").format(count=mark.full_scoops, line=line)
 
 
 def marks_words(marks: Sequence[Mark], scoops: Sequence[Scoop], system: UnitSystem) -> str:

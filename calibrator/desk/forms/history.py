@@ -13,7 +13,7 @@ from calibrator.desk.parts import clear, label
 from calibrator.desk.speech import day_text
 
 SHOWN = 6
-tr = QCoreApplication.translate
+translate = QCoreApplication.translate
 
 
 class HistoryList(QWidget):
@@ -50,10 +50,10 @@ class HistoryList(QWidget):
 def changed_words(before: Any, after: Any) -> str:
     """Which entries a telling changed, by their captions."""
     if before is None:
-        return tr("History", "entered")
+        return translate("History", "entered")
     names = [name for name in _differing(before, after) if name != "revision"]
-    captions = dict.fromkeys(_captions().get(name, tr("History", "other entries")) for name in names)
-    return tr("History", "changed {what}").format(what=", ".join(captions)) if captions else "–"
+    captions = dict.fromkeys(_captions().get(name, translate("History", "other entries")) for name in names)
+    return translate("History", "changed {what}").format(what=", ".join(captions)) if captions else "–"
 
 
 def _differing(before: Any, after: Any) -> list[str]:
@@ -63,35 +63,35 @@ def _differing(before: Any, after: Any) -> list[str]:
 
 
 def _captions() -> dict[str, str]:
-    package = tr("History", "bags and their weight")
-    volume = tr("History", "volume")
+    package = translate("History", "bags and their weight")
+    volume = translate("History", "volume")
     return {
-        "name": tr("History", "name"),
-        "units": tr("History", "units"),
-        "paper": tr("History", "paper"),
-        "tolerance_share": tr("History", "tolerance"),
-        "resolution_g": tr("History", "display step"),
-        "resolution_typed": tr("History", "display step"),
-        "capacity_g": tr("History", "capacity"),
-        "capacity_typed": tr("History", "capacity"),
-        "shape": tr("History", "shape and dimensions"),
+        "name": translate("History", "name"),
+        "units": translate("History", "units"),
+        "paper": translate("History", "paper"),
+        "tolerance_share": translate("History", "tolerance"),
+        "resolution_g": translate("History", "display step"),
+        "resolution_typed": translate("History", "display step"),
+        "capacity_g": translate("History", "capacity"),
+        "capacity_typed": translate("History", "capacity"),
+        "shape": translate("History", "shape and dimensions"),
         "volume_ml": volume,
         "volume_u_ml": volume,
         "volume_from_water": volume,
         "rim_volume_ml": volume,
         "rim_volume_typed": volume,
-        "usable_share": tr("History", "how far it may be filled"),
-        "retired_on": tr("History", "in use or retired"),
-        "lot_number": tr("History", "lot number"),
-        "product": tr("History", "product"),
-        "made_on": tr("History", "made on"),
-        "arrived_on": tr("History", "arrived on"),
+        "usable_share": translate("History", "how far it may be filled"),
+        "retired_on": translate("History", "in use or retired"),
+        "lot_number": translate("History", "lot number"),
+        "product": translate("History", "product"),
+        "made_on": translate("History", "made on"),
+        "arrived_on": translate("History", "arrived on"),
         "package": package,
         "package_count": package,
         "package_mass_g": package,
         "package_mass_typed": package,
-        "composition": tr("History", "label composition"),
-        "medicated": tr("History", "medicated or not"),
-        "note": tr("History", "note"),
-        "finished_on": tr("History", "finished or not"),
+        "composition": translate("History", "label composition"),
+        "medicated": translate("History", "medicated or not"),
+        "note": translate("History", "note"),
+        "finished_on": translate("History", "finished or not"),
     }

@@ -13,55 +13,57 @@ from calibrator.science.plausible import Doubt
 from calibrator.science.scale import ScaleCheck
 from calibrator.science.weighing import Advice, IntervalRule, LevelResult
 
-tr = QCoreApplication.translate
+translate = QCoreApplication.translate
 
 
 def step_names() -> dict[Step, str]:
     """The steps as the strip names them."""
     return {
-        Step.LOT: tr("WeighInWords", "Lot"),
-        Step.SCOOP_AND_SCALE: tr("WeighInWords", "Scoop and scale"),
-        Step.LEVEL_FILLS: tr("WeighInWords", "Level fills"),
-        Step.MARK: tr("WeighInWords", "Mark"),
-        Step.FILLS_TO_MARK: tr("WeighInWords", "Fills to the mark"),
-        Step.SIGN_OFF: tr("WeighInWords", "Sign-off"),
+        Step.LOT: translate("WeighInWords", "Lot"),
+        Step.SCOOP_AND_SCALE: translate("WeighInWords", "Scoop and scale"),
+        Step.LEVEL_FILLS: translate("WeighInWords", "Level fills"),
+        Step.MARK: translate("WeighInWords", "Mark"),
+        Step.FILLS_TO_MARK: translate("WeighInWords", "Fills to the mark"),
+        Step.SIGN_OFF: translate("WeighInWords", "Sign-off"),
     }
 
 
 def missing_words(missing: tuple[Missing, ...]) -> str:
     """What is still needed before going on, in one line."""
     words = {
-        Missing.INITIALS: tr("WeighInWords", "your initials"),
-        Missing.SCOOP: tr("WeighInWords", "a scoop"),
-        Missing.SCALE: tr("WeighInWords", "a scale"),
-        Missing.TARGET: tr("WeighInWords", "the target weight"),
-        Missing.ZERO: tr("WeighInWords", "the scale level and zeroed"),
-        Missing.LEVEL_FILLS: tr("WeighInWords", "at least two level fills"),
-        Missing.LINE: tr("WeighInWords", "the line drawn on the scoop"),
+        Missing.INITIALS: translate("WeighInWords", "your initials"),
+        Missing.SCOOP: translate("WeighInWords", "a scoop"),
+        Missing.SCALE: translate("WeighInWords", "a scale"),
+        Missing.TARGET: translate("WeighInWords", "the target weight"),
+        Missing.ZERO: translate("WeighInWords", "the scale level and zeroed"),
+        Missing.LEVEL_FILLS: translate("WeighInWords", "at least two level fills"),
+        Missing.LINE: translate("WeighInWords", "the line drawn on the scoop"),
     }
     if not missing:
         return ""
-    return tr("WeighInWords", "Still needed: {what}").format(what=", ".join(words[what] for what in missing))
+    return translate("WeighInWords", "Still needed: {what}").format(what=", ".join(words[what] for what in missing))
 
 
 def advice_words(advice: Advice, level: LevelResult, system: UnitSystem) -> tuple[str, Tone]:
     """Whether the fills are enough, and if not, how many more and from where."""
     if advice.enough:
-        return tr("WeighInWords", "Enough: these fills settle it."), "good"
+        return translate("WeighInWords", "Enough: these fills settle it."), "good"
     if advice.from_other_bags:
-        words = tr("WeighInWords", "%n more fill(s) would do, each from a bag not yet dipped.", "", advice.more_fills)
+        words = translate(
+            "WeighInWords", "%n more fill(s) would do, each from a bag not yet dipped.", "", advice.more_fills
+        )
     else:
-        words = tr("WeighInWords", "%n more fill(s) would do.", "", advice.more_fills)
+        words = translate("WeighInWords", "%n more fill(s) would do.", "", advice.more_fills)
     return words, "warn"
 
 
 def rule_words(level: LevelResult) -> str:
     """Where the interval comes from, in the words of a person who was there."""
     if level.rule == IntervalRule.BAG_MEANS:
-        return tr("WeighInWords", "The interval rests on how these bags differ.")
+        return translate("WeighInWords", "The interval rests on how these bags differ.")
     if level.rule == IntervalRule.POOLED_HISTORY:
-        return tr("WeighInWords", "The interval rests on how bags differed in this farm's earlier lots.")
-    return tr(
+        return translate("WeighInWords", "The interval rests on how bags differed in this farm's earlier lots.")
+    return translate(
         "WeighInWords",
         "With fewer than three bags, how bags differ cannot be seen: a cautious figure is assumed. "
         "Dip a third bag to do without it.",
@@ -72,14 +74,14 @@ def line_words(line: Line, system: UnitSystem) -> str:
     """Where to draw the line, told as hands measure it."""
     down = units.show_length(line.down_wall_mm, system)
     if line.full_scoops:
-        words = tr(
+        words = translate(
             "WeighInWords",
             "%n full scoop(s), then one to a line {down} down the wall from the rim.",
             "",
             line.full_scoops,
         )
     else:
-        words = tr("WeighInWords", "Draw the line {down} down the wall from the rim.")
+        words = translate("WeighInWords", "Draw the line {down} down the wall from the rim.")
     return words.format(down=down)
 
 
@@ -88,11 +90,11 @@ def line_problem_words(line: Line) -> str:
     if line.problem is None:
         return ""
     return {
-        MarkProblem.TOO_NEAR_FLOOR: tr(
+        MarkProblem.TOO_NEAR_FLOOR: translate(
             "WeighInWords",
             "The line would be so near the floor that it cannot be read well. Use a smaller scoop.",
         ),
-        MarkProblem.TOO_NEAR_RIM: tr(
+        MarkProblem.TOO_NEAR_RIM: translate(
             "WeighInWords",
             "The line would be so near the rim that it cannot be told from it. Use a larger scoop, "
             "or strike it level and take the weight as it is.",
@@ -102,39 +104,41 @@ def line_problem_words(line: Line) -> str:
 
 def old_line_words(old: OldLine, system: UnitSystem) -> tuple[str, Tone]:
     """Keep or move the line found on the scoop, and what it would deliver from this lot."""
-    delivers = tr("WeighInWords", "With the old line a scoopful of this lot would weigh {mass} ({share}).").format(
-        mass=units.show_mass(old.delivers_g, system), share=signed_percent(old.share)
-    )
+    delivers = translate(
+        "WeighInWords", "With the old line a scoopful of this lot would weigh {mass} ({share})."
+    ).format(mass=units.show_mass(old.delivers_g, system), share=signed_percent(old.share))
     if old.verdict == OldLineVerdict.KEEP:
-        return tr("WeighInWords", "Keep the old line. {delivers}").format(delivers=delivers), "good"
+        return translate("WeighInWords", "Keep the old line. {delivers}").format(delivers=delivers), "good"
     if old.verdict == OldLineVerdict.MOVE:
-        return tr("WeighInWords", "Move the line. {delivers}").format(delivers=delivers), "bad"
-    words = tr(
+        return translate("WeighInWords", "Move the line. {delivers}").format(delivers=delivers), "bad"
+    words = translate(
         "WeighInWords",
         "Cannot tell yet whether the old line will do: weigh %n more level fill(s).",
         "",
         old.more_fills,
     )
-    return tr("WeighInWords", "{words} {delivers}").format(words=words, delivers=delivers), "warn"
+    return translate("WeighInWords", "{words} {delivers}").format(words=words, delivers=delivers), "warn"
 
 
 def check_words(check: LineCheck, target_g: float, system: UnitSystem) -> tuple[str, Tone]:
     """The verdict on the drawn line."""
     if check.verdict == LineVerdict.ON_TARGET:
-        return tr("WeighInWords", "On target: the line is right."), "good"
+        return translate("WeighInWords", "On target: the line is right."), "good"
     if check.verdict == LineVerdict.MOVE:
-        words = tr("WeighInWords", "Move the line to {down} down the wall from the rim, and weigh to it again.")
+        words = translate("WeighInWords", "Move the line to {down} down the wall from the rim, and weigh to it again.")
         return words.format(down=units.show_length(check.next_line.down_wall_mm, system)), "bad"
-    return tr("WeighInWords", "Cannot tell yet: weigh %n more fill(s) to the line.", "", check.more_fills), "warn"
+    return translate(
+        "WeighInWords", "Cannot tell yet: weigh %n more fill(s) to the line.", "", check.more_fills
+    ), "warn"
 
 
 def settling_words(check: LineCheck) -> str:
     """What the shake did to the powder."""
     percent = units.show_percent(100 * abs(check.settling_factor - 1))
     if check.settling_factor >= 1:
-        words = tr("WeighInWords", "Levelled by a shake, the powder packs {percent} denser than struck level.")
+        words = translate("WeighInWords", "Levelled by a shake, the powder packs {percent} denser than struck level.")
     else:
-        words = tr("WeighInWords", "Filled to the line, the powder lies {percent} looser than struck level.")
+        words = translate("WeighInWords", "Filled to the line, the powder lies {percent} looser than struck level.")
     return words.format(percent=percent)
 
 
@@ -142,27 +146,29 @@ def scale_words(check: ScaleCheck, system: UnitSystem) -> tuple[str, Tone]:
     """What the check weight says about the scale."""
     error = units.show_mass(abs(check.error_g), system)
     if check.ok:
-        return tr("WeighInWords", "The scale reads the check weight right."), "good"
+        return translate("WeighInWords", "The scale reads the check weight right."), "good"
     words = (
-        tr("WeighInWords", "The scale reads {error} too much.")
+        translate("WeighInWords", "The scale reads {error} too much.")
         if check.error_g > 0
-        else tr("WeighInWords", "The scale reads {error} too little.")
+        else translate("WeighInWords", "The scale reads {error} too little.")
     )
-    advice = tr("WeighInWords", "Zero it, check that it stands level, fit fresh batteries, and try again.")
+    advice = translate("WeighInWords", "Zero it, check that it stands level, fit fresh batteries, and try again.")
     return f"{words.format(error=error)} {advice}", "warn"
 
 
 def doubt_words(doubt: Doubt, guide: Guide, system: UnitSystem) -> str:
     """Why a typed weight cannot be meant."""
     if doubt == Doubt.OVER_CAPACITY and guide.scale is not None:
-        words = tr("WeighInWords", "That is more than this scale weighs ({capacity}). Type it again.")
+        words = translate("WeighInWords", "That is more than this scale weighs ({capacity}). Type it again.")
         return words.format(capacity=units.show_mass(guide.scale.capacity_g, system))
     if doubt == Doubt.TOO_HEAVY:
-        return tr(
+        return translate(
             "WeighInWords",
             "No powder is as heavy as that. Look at the unit, or whether the scale was zeroed.",
         )
-    return tr("WeighInWords", "No scoopful is as light as that. Look at the unit, or whether the scale was zeroed.")
+    return translate(
+        "WeighInWords", "No scoopful is as light as that. Look at the unit, or whether the scale was zeroed."
+    )
 
 
 def signed_percent(share: float) -> str:
@@ -171,4 +177,4 @@ def signed_percent(share: float) -> str:
 
 
 def title(guide: Guide) -> str:
-    return tr("WeighInWords", "Weigh-in of lot {number}").format(number=guide.lot.lot_number)
+    return translate("WeighInWords", "Weigh-in of lot {number}").format(number=guide.lot.lot_number)
