@@ -61,7 +61,7 @@
     </message>
 </context>
 <context>
-    <name>FindingsPanel</name>
+    <name>_Counted</name>
     <message numerus="yes">
         <source>%n fill(s)</source>
         <translation type="unfinished">
@@ -76,28 +76,43 @@
             <numerusform></numerusform>
         </translation>
     </message>
-</context>
-<context>
-    <name>StepSignOff</name>
     <message numerus="yes">
-        <source>%n fill(s)</source>
+        <source>%n more fill(s) would do, each from a bag not yet dipped.</source>
         <translation type="unfinished">
             <numerusform></numerusform>
             <numerusform></numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n bag(s)</source>
+        <source>%n more fill(s) would do.</source>
         <translation type="unfinished">
             <numerusform></numerusform>
             <numerusform></numerusform>
         </translation>
     </message>
-</context>
-<context>
-    <name>StepTools</name>
     <message numerus="yes">
-        <source>This scale&apos;s step is coarse for one scoopful. Weigh %n scoopfuls together each time, and say so beside the weight.</source>
+        <source>Cannot tell yet whether the old line will do: weigh %n more level fill(s).</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Cannot tell yet: weigh %n more fill(s) to the line.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n full scoop(s), then one to a line {down} down the wall from the rim.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>This scale&apos;s step is coarse for one scoopful. Weigh %n scoopful(s) together each time, and say so beside the weight.</source>
         <translation type="unfinished">
             <numerusform></numerusform>
             <numerusform></numerusform>

@@ -697,20 +697,6 @@
 between {low} and {high} (95 % interval)</source>
         <translation type="unfinished"></translation>
     </message>
-    <message numerus="yes">
-        <source>%n fill(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n bag(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
     <message>
         <source>One more scoopful may weigh {low} to {high}.</source>
         <translation type="unfinished"></translation>
@@ -2538,20 +2524,6 @@ between {low} and {high} (95 % interval)</source>
         <source>Struck level</source>
         <translation type="unfinished"></translation>
     </message>
-    <message numerus="yes">
-        <source>%n fill(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n bag(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
     <message>
         <source>Bulk density</source>
         <translation type="unfinished"></translation>
@@ -2693,13 +2665,6 @@ between {low} and {high} (95 % interval)</source>
     <message>
         <source>choose</source>
         <translation type="unfinished"></translation>
-    </message>
-    <message numerus="yes">
-        <source>This scale&apos;s step is coarse for one scoopful. Weigh %n scoopfuls together each time, and say so beside the weight.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
     </message>
     <message>
         <source>Fills were already weighed with this scoop. To use another scoop, start a new weigh-in.</source>
@@ -3589,6 +3554,65 @@ between {low} and {high} (95 % interval)</source>
     <message>
         <source>{count} full scoops, then {line}</source>
         <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>_Counted</name>
+    <message numerus="yes">
+        <source>%n fill(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bag(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more fill(s) would do, each from a bag not yet dipped.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more fill(s) would do.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Cannot tell yet whether the old line will do: weigh %n more level fill(s).</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Cannot tell yet: weigh %n more fill(s) to the line.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n full scoop(s), then one to a line {down} down the wall from the rim.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>This scale&apos;s step is coarse for one scoopful. Weigh %n scoopful(s) together each time, and say so beside the weight.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
     </message>
 </context>
 </TS>

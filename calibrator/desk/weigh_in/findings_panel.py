@@ -7,6 +7,7 @@ from collections.abc import Callable
 from PySide6.QtWidgets import QFrame, QVBoxLayout
 
 from calibrator import units
+from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
 from calibrator.desk.parts import Tone, button, column, label, row, set_tone
 from calibrator.desk.theme import SPACE
@@ -53,8 +54,8 @@ class FindingsPanel(QFrame):
         self._figure.setText(units.show_mass(result.mean_g, system, resolution_g=resolution_g))
         self._interval.setText(
             self.tr("mean of {fills} from {bags}\nbetween {low} and {high} (95 % interval)").format(
-                fills=self.tr("%n fill(s)", "", result.fills),
-                bags=self.tr("%n bag(s)", "", result.bags),
+                fills=counted.fills(result.fills),
+                bags=counted.bags(result.bags),
                 low=units.show_mass(result.low_g, system, resolution_g=resolution_g),
                 high=units.show_mass(result.high_g, system, resolution_g=resolution_g),
             )

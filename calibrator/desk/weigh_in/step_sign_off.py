@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QGridLayout, QLineEdit, QWidget
 
 from calibrator import units
 from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
 from calibrator.desk.parts import button, card, clear, label, row, set_tone
 from calibrator.desk.theme import SPACE
@@ -99,8 +100,8 @@ class StepSignOff(StepView):
                         mean=units.show_mass(found.level.mean_g, system),
                         low=units.show_mass(found.level.low_g, system),
                         high=units.show_mass(found.level.high_g, system),
-                        fills=self.tr("%n fill(s)", "", found.level.fills),
-                        bags=self.tr("%n bag(s)", "", found.level.bags),
+                        fills=counted.fills(found.level.fills),
+                        bags=counted.bags(found.level.bags),
                     ),
                 )
             )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QCheckBox, QComboBox, QGridLayout, QWidget
 
 from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
 from calibrator.desk.parts import button, card, label, set_tone
 from calibrator.desk.theme import SPACE
@@ -134,12 +135,7 @@ class StepTools(StepView):
         count = guide.findings.scoopfuls_together
         self._together.setVisible(count > 1)
         if count > 1:
-            text = self.tr(
-                "This scale's step is coarse for one scoopful. Weigh %n scoopfuls together each time, and say so "
-                "beside the weight.",
-                "",
-                count,
-            )
+            text = counted.weigh_together(count)
             self._together.setText(text)
 
     def _last_mark(self, scoop_id: str | None) -> Mark | None:

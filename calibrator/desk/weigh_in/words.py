@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication
 
 from calibrator import units
+from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide, Missing
 from calibrator.desk.parts import Tone
 from calibrator.model import Step, UnitSystem
@@ -49,11 +50,9 @@ def advice_words(advice: Advice, level: LevelResult, system: UnitSystem) -> tupl
     if advice.enough:
         return translate("WeighInWords", "Enough: these fills settle it."), "good"
     if advice.from_other_bags:
-        words = translate(
-            "WeighInWords", "%n more fill(s) would do, each from a bag not yet dipped.", "", advice.more_fills
-        )
+        words = counted.more_from_other_bags(advice.more_fills)
     else:
-        words = translate("WeighInWords", "%n more fill(s) would do.", "", advice.more_fills)
+        words = counted.more_would_do(advice.more_fills)
     return words, "warn"
 
 
@@ -74,12 +73,7 @@ def line_words(line: Line, system: UnitSystem) -> str:
     """Where to draw the line, told as hands measure it."""
     down = units.show_length(line.down_wall_mm, system)
     if line.full_scoops:
-        words = translate(
-            "WeighInWords",
-            "%n full scoop(s), then one to a line {down} down the wall from the rim.",
-            "",
-            line.full_scoops,
-        )
+        words = counted.full_scoops_first(line.full_scoops)
     else:
         words = translate("WeighInWords", "Draw the line {down} down the wall from the rim.")
     return words.format(down=down)
@@ -111,12 +105,7 @@ def old_line_words(old: OldLine, system: UnitSystem) -> tuple[str, Tone]:
         return translate("WeighInWords", "Keep the old line. {delivers}").format(delivers=delivers), "good"
     if old.verdict == OldLineVerdict.MOVE:
         return translate("WeighInWords", "Move the line. {delivers}").format(delivers=delivers), "bad"
-    words = translate(
-        "WeighInWords",
-        "Cannot tell yet whether the old line will do: weigh %n more level fill(s).",
-        "",
-        old.more_fills,
-    )
+    words = counted.more_level(old.more_fills)
     return translate("WeighInWords", "{words} {delivers}").format(words=words, delivers=delivers), "warn"
 
 
@@ -127,9 +116,7 @@ def check_words(check: LineCheck, target_g: float, system: UnitSystem) -> tuple[
     if check.verdict == LineVerdict.MOVE:
         words = translate("WeighInWords", "Move the line to {down} down the wall from the rim, and weigh to it again.")
         return words.format(down=units.show_length(check.next_line.down_wall_mm, system)), "bad"
-    return translate(
-        "WeighInWords", "Cannot tell yet: weigh %n more fill(s) to the line.", "", check.more_fills
-    ), "warn"
+    return counted.more_to_the_line(check.more_fills), "warn"
 
 
 def settling_words(check: LineCheck) -> str:
