@@ -4,6 +4,7 @@ Belongs here: everything that touches a database. Never here: Qt, formulas, unit
 overwritten: a correction is a new revision that names the one it replaces, who and why.
 """
 
+from calibrator.records.backup import Backup
 from calibrator.records.errors import (
     DiskFull,
     EditedMeanwhile,
@@ -21,8 +22,10 @@ from calibrator.records.importing import Imported, demo_records, import_season
 from calibrator.records.nouns import Change
 from calibrator.records.paths import default_url, sample_lots_folder
 from calibrator.records.repository import Records
+from calibrator.records.rescue import backups_of, restore_backup
 
 __all__ = [
+    "Backup",
     "Change",
     "DiskFull",
     "EditedMeanwhile",
@@ -36,10 +39,12 @@ __all__ = [
     "RecordsReadOnly",
     "RecordsTooNew",
     "RecordsUnreachable",
+    "backups_of",
     "default_url",
     "demo_records",
     "export_file",
     "export_text",
     "import_season",
+    "restore_backup",
     "sample_lots_folder",
 ]

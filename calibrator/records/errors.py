@@ -60,6 +60,7 @@ SENTENCES = {
     "import_unreadable": "{file} cannot be read: {fault}. Nothing was brought in.",
     "import_fault": "{file}, entry {entry}: {fault}. Mend the file and try again; nothing was brought in.",
     "no_backup": "There is no backup {place}. Choose another one.",
+    "server_backups": "The backups of a server are made and restored on the server. Ask whoever looks after {place}.",
     "backup_failed": "No backup of {place} could be made in {backups}: {fault}. Free some space or check the "
     "folder, then try again.",
 }

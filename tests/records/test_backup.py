@@ -13,7 +13,17 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from invented import World
 
-from calibrator.records import Records, RecordsDamaged, RecordsError, RecordsUnreachable, backup, export_text
+from calibrator.records import (
+    Records,
+    RecordsDamaged,
+    RecordsError,
+    RecordsLocked,
+    RecordsUnreachable,
+    backup,
+    backups_of,
+    export_text,
+    restore_backup,
+)
 from calibrator.records.backup import DAILY, Backup
 
 TODAY = date(2024, 11, 7)
@@ -175,3 +185,25 @@ def test_other_files_in_the_folder_are_no_backups(file: Path) -> None:
     for name in ("notes.sqlite", "20241399T000000-daily.sqlite", "20241107T000000-daily.txt"):
         (folder / name).touch()
     assert backup.every(file) == []
+
+
+def test_what_is_open_is_not_replaced_under_the_hands(file: Path) -> None:
+    with Records.open(str(file)) as records:
+        World(records)
+        told = export_text(records)
+        backup.make(file, "by-hand")
+        (chosen,) = (one for one in backups_of(str(file)) if one.why == "by-hand")
+        with pytest.raises(RecordsLocked, match="open in another window"):
+            restore_backup(str(file), chosen)
+        records.keep(invented.farm())
+    aside = restore_backup(f"sqlite:///{file}", chosen)
+    assert aside is not None
+    with Records.open(str(file)) as records:
+        assert export_text(records) == told
+
+
+def test_a_server_keeps_its_own_backups() -> None:
+    url = "postgresql://u@127.0.0.1:1/none"
+    assert backups_of(url) == []
+    with pytest.raises(RecordsError, match="backups of a server"):
+        restore_backup(url, _copies([1])[0])

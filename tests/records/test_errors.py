@@ -88,7 +88,7 @@ def test_each_sentence_can_be_told_and_ends_as_one(code: str) -> None:
     names = [name for _, name, _, _ in string.Formatter().parse(SENTENCES[code]) if name]
     params: dict[str, Any] = {name: f"<{name}>" for name in names}
     error = RecordsError(code, **params)
-    assert str(error).endswith((".", "<backups>."))
+    assert str(error).endswith((".", "<backups>.", "<place>."))
     assert all(f"<{name}>" in str(error) for name in names)
     assert (error.code, error.params) == (code, params)
 

@@ -15,6 +15,7 @@ import invented
 import pytest
 from filelock import FileLock
 from invented import World
+from sqlalchemy import create_engine
 
 from calibrator.model import Farm
 from calibrator.records import (
@@ -27,6 +28,7 @@ from calibrator.records import (
     RecordsTooNew,
     RecordsUnreachable,
     default_url,
+    facts,
 )
 from calibrator.records import engine as engines
 from calibrator.records.tables import SCHEMA
@@ -267,3 +269,39 @@ def test_two_desks_at_one_server_see_each_other(server: Any) -> None:
         assert [sheet.number for sheet in sheets] == [1, 2, 3, 4]
         assert printing.version() == weighing.version()
         assert printing.sign_offs(world.farm.id) == [told]
+
+
+def _cut_off(records: Records) -> None:
+    """End all of this store's connections from the server's side, as a restart of the server does."""
+    engine = create_engine(records._opened.place.url, isolation_level="AUTOCOMMIT")
+    with engine.connect() as connection:
+        connection.exec_driver_sql(
+            "SELECT pg_terminate_backend(pid) FROM pg_stat_activity "
+            "WHERE datname = current_database() AND pid <> pg_backend_pid()"
+        )
+    engine.dispose()
+
+
+def test_a_server_lost_in_between_is_found_again(server: Any) -> None:
+    with Records.open(server()) as records:
+        world = World(records)
+        _cut_off(records)
+        kept = records.add_fill(invented.fill(world.weigh_in))
+        assert records.fills(world.weigh_in.id) == [*world.fills, kept]
+
+
+def test_a_server_lost_in_the_middle_of_keeping_leaves_nothing_by_half(server: Any) -> None:
+    with Records.open(server()) as records:
+        world = World(records)
+        before = records.version()
+
+        def lost_between_two_fills() -> None:
+            with records.writing("fill") as writing:
+                facts.add_weighed(writing, invented.fill(world.weigh_in))
+                _cut_off(records)
+                facts.add_weighed(writing, invented.fill(world.weigh_in))
+
+        with pytest.raises(RecordsUnreachable, match="cannot be reached"):
+            lost_between_two_fills()
+        assert records.version() == before
+        assert records.fills(world.weigh_in.id) == world.fills
