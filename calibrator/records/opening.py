@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from contextlib import ExitStack
 from dataclasses import dataclass
 from pathlib import Path
@@ -75,7 +76,10 @@ def layout(connection: Connection) -> int | None:
         return None
     if "alembic_version" not in names or "changes" not in names:
         raise RecordsDamaged("not_records", place=str(connection.engine.url.database))
-    return int(str(connection.exec_driver_sql("SELECT version_num FROM alembic_version").scalar()))
+    told = str(connection.exec_driver_sql("SELECT version_num FROM alembic_version").scalar())
+    if not told.isascii() or not told.isdigit():
+        raise RecordsDamaged("not_records", place=str(connection.engine.url.database))
+    return int(told)
 
 
 def _hold(file: Path, read_only: bool) -> FileLock | None:
@@ -87,6 +91,8 @@ def _hold(file: Path, read_only: bool) -> FileLock | None:
         file.parent.mkdir(parents=True, exist_ok=True)
     except OSError:
         raise RecordsReadOnly("read_only", place=str(file)) from None
+    if file.exists() and not os.access(file, os.W_OK):
+        raise RecordsReadOnly("read_only", place=str(file))
     return lock.take(file)
 
 

@@ -45,7 +45,8 @@ def place_of(text: str) -> Place:
 def _file(path: str) -> Place:
     if path in ("", ":memory:") or "\x00" in path:
         raise RecordsError("not_a_url", place=path.replace("\x00", "…"))
-    file = Path(path).expanduser().absolute()
+    # The file itself, not a link to it: its lock must be the same by whatever name it is opened.
+    file = Path(path).expanduser().resolve()
     return Place(URL.create("sqlite", database=str(file)), file, str(file))
 
 

@@ -81,6 +81,27 @@ def test_a_second_instance_is_refused_and_may_look(file: Path) -> None:
     Records.open(str(file)).close()
 
 
+def test_a_second_name_of_the_file_does_not_get_around_the_lock(file: Path, tmp_path: Path) -> None:
+    other = tmp_path / "elsewhere"
+    other.mkdir()
+    try:
+        (other / "link.sqlite").symlink_to(file)
+    except OSError:
+        pytest.skip("this system makes no links")
+    with Records.open(str(file)), pytest.raises(RecordsLocked):
+        Records.open(str(other / "link.sqlite"))
+
+
+def test_a_write_protected_file_is_told_at_once_and_may_be_looked_at(
+    file: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(os, "access", lambda *_: False)
+    with pytest.raises(RecordsReadOnly, match="write-protected"):
+        Records.open(str(file))
+    with Records.open(str(file), read_only=True) as looking:
+        assert looking.version() == 0
+
+
 def test_the_lock_ends_with_the_process_that_had_it(file: Path) -> None:
     script = "import os, sys; from calibrator.records import Records; Records.open(sys.argv[1]); os._exit(9)"
     ended = subprocess.run([sys.executable, "-c", script, str(file)], check=False)
@@ -149,11 +170,19 @@ def test_something_else_is_refused_unharmed(tmp_path: Path, content: bytes) -> N
     Records.open(str(tmp_path / "other.sqlite")).close()
 
 
-@pytest.mark.parametrize("table", ["alembic_version (version_num)", "recipes (name)"])
-def test_another_programs_database_is_refused_unharmed(tmp_path: Path, table: str) -> None:
+@pytest.mark.parametrize(
+    "statements",
+    [
+        "CREATE TABLE recipes (name)",
+        "CREATE TABLE alembic_version (version_num)",
+        "CREATE TABLE alembic_version (version_num); CREATE TABLE changes (name)",
+        "CREATE TABLE alembic_version AS SELECT 'ab12' AS version_num; CREATE TABLE changes (name)",
+    ],
+)
+def test_another_programs_database_is_refused_unharmed(tmp_path: Path, statements: str) -> None:
     file = tmp_path / "recipes.sqlite"
     with closing(sqlite3.connect(file)) as raw:
-        raw.execute(f"CREATE TABLE {table}")
+        raw.executescript(statements)
     before = file.read_bytes()
     with pytest.raises(RecordsDamaged, match="is not a records file of this program"):
         Records.open(str(file))
