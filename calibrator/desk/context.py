@@ -9,6 +9,7 @@ from typing import TypeVar
 from PySide6.QtCore import QObject, Signal
 
 from calibrator.desk.ask import Ask
+from calibrator.desk.refusals import in_words
 from calibrator.desk.settings import Settings
 from calibrator.model import Farm, UnitSystem
 from calibrator.records import Records, RecordsError
@@ -50,11 +51,19 @@ class Desk(QObject):
         farms = [farm.id for farm in records.every(Farm)]
         last = self.settings.now.farm_id
         self._farm_id = last if last in farms else farms[0] if farms else ""
+        self._farm: Farm | None = None
+        self.changed.connect(self._forget)
 
     @property
     def farm(self) -> Farm | None:
         """The farm in view as it stands now; None on an empty store."""
-        return self.records.find(Farm, self._farm_id) if self._farm_id else None
+        if self._farm is None and self._farm_id:
+            self._farm = self.records.find(Farm, self._farm_id)
+        return self._farm
+
+    def _forget(self) -> None:
+        """Connected first of all, so that every page finds the farm as it was just kept."""
+        self._farm = None
 
     @property
     def initials(self) -> str:
@@ -83,7 +92,7 @@ class Desk(QObject):
         try:
             result = action()
         except RecordsError as error:
-            self.ask.tell(str(error))
+            self.ask.tell(in_words(error))
             return None
         self.changed.emit()
         return result

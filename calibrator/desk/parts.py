@@ -34,10 +34,10 @@ def label(text: str = "", kind: LabelKind = "", *, wrap: bool = True, tone: Tone
 
 
 def button(text: str, on_click: Callable[[], object], kind: Literal["", "main", "link"] = "") -> QPushButton:
-    """A button that Enter presses only while it has the focus."""
+    """A button that Enter and the space bar press, and only while it has the focus."""
     made = QPushButton(text)
     made.setProperty("kind", kind)
-    made.setAutoDefault(False)
+    made.setAutoDefault(True)  # pages are no dialogs: outside one, nothing is pressed from afar
     made.clicked.connect(on_click)
     return made
 
@@ -105,6 +105,7 @@ def scrolled(inner: QWidget) -> QScrollArea:
     area.setWidgetResizable(True)
     area.setFrameShape(QFrame.Shape.NoFrame)
     area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
     area.setWidget(inner)
     return area
 

@@ -22,6 +22,8 @@ from calibrator.desk.context import Desk
 from calibrator.desk.emblem import Emblem
 from calibrator.desk.page import Page
 from calibrator.desk.parts import button, label
+from calibrator.desk.standing import first_step
+from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE, the_theme
 from calibrator.records import RecordsError
 
@@ -31,6 +33,7 @@ PAGES = {
     "lots": "calibrator.desk.pages.lots:LotsPage",
     "weigh_in": "calibrator.desk.pages.weigh_in:WeighInPage",
     "tables": "calibrator.desk.pages.tables:TablesPage",
+    "mix_check": "calibrator.desk.pages.mix_check:MixCheckPage",
     "season": "calibrator.desk.pages.season:SeasonPage",
     "setup": "calibrator.desk.pages.setup:SetupPage",
     "welcome": "calibrator.desk.pages.welcome:WelcomePage",
@@ -70,7 +73,7 @@ class Window(QMainWindow):
         desk.said.connect(self._say)
         self._theme = the_theme()
         self._theme.changed.connect(self._repaint)
-        self.show_page("today" if desk.farm else "welcome", "")
+        self.show_page("welcome" if first_step(desk.records, desk.farm) else "today", "")
 
     def show_page(self, key: str, thing_id: str = "") -> None:
         """Bring up a page, unless the one in hand asks to stay."""
@@ -147,6 +150,7 @@ class Window(QMainWindow):
             "lots": self.tr("&Lots"),
             "weigh_in": self.tr("&Weigh-in"),
             "tables": self.tr("&Batch tables"),
+            "mix_check": self.tr("Mi&x check"),
             "season": self.tr("S&eason"),
             "setup": self.tr("&Set-up"),
         }
@@ -197,9 +201,9 @@ class Window(QMainWindow):
     def _look_again(self) -> None:
         try:
             if self.desk.records.version() != self._seen:
-                self._reload()
+                self.desk.changed.emit()
         except RecordsError as error:
-            self._say(str(error))
+            self._say(in_words(error))
 
     def _say(self, text: str) -> None:
         self._notice.setText(text)

@@ -213,7 +213,7 @@ def test_what_is_typed_is_there_on_return(qtbot: QtBot, page: LotsPage, empty_de
     page.open("")
     assert page.stack.currentIndex() == 1
     assert page.form.number.text() == "half"
-    assert page.unkept()
+    assert page.pending()
     page.start_new()
     assert page.form.number.text() == "half"
 

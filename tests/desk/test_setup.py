@@ -39,7 +39,7 @@ def test_a_scale_is_corrected_and_both_tellings_are_told(qtbot: QtBot, page: Set
     assert form.thing is not None
     assert not page.scales.keep_button.isEnabled()
     type_in(qtbot, form.capacity.line, "22 lb")
-    assert page.unkept() == "Kitchen scale"
+    assert page.pending() == "Kitchen scale"
     qtbot.mouseClick(page.scales.keep_button, Qt.MouseButton.LeftButton)
     (scale,) = desk.records.every(Scale)
     # 22 lb by the exact pound of NIST SP 811, 453.59237 g.
@@ -47,7 +47,7 @@ def test_a_scale_is_corrected_and_both_tellings_are_told(qtbot: QtBot, page: Set
     assert scale.capacity_typed == "22 lb"
     assert scale.resolution_g == pytest.approx(2.8349523125)
     assert len(desk.records.history(Scale, scale.id)) == 2
-    assert page.unkept() == ""
+    assert page.pending() == ""
 
 
 def test_a_new_scale_needs_its_figures_and_the_typed_text_stays(qtbot: QtBot, page: SetupPage, desk: Desk) -> None:
@@ -192,7 +192,7 @@ def test_units_change_everywhere_and_a_half_typed_number_keeps_its_meaning(
     assert not page.farm.water_qt.isVisible()
     page.show_tab(Scoop)
     assert "mL" in page.scoops.list.item(0).text()
-    assert page.unkept() == "Red scoop"
+    assert page.pending() == "Red scoop"
     page.farm.farm_units.click()
     assert desk.system is UnitSystem.FARM
 
@@ -201,9 +201,9 @@ def test_switching_units_is_not_typing(page: SetupPage) -> None:
     for kind in (Scoop, Scale, Vessel):
         page.show_tab(kind)
     page.farm.metric_units.click()
-    assert page.unkept() == ""
+    assert page.pending() == ""
     page.farm.farm_units.click()
-    assert page.unkept() == ""
+    assert page.pending() == ""
 
 
 def test_settings_are_kept_as_soon_as_they_are_left(qtbot: QtBot, page: SetupPage, desk: Desk) -> None:

@@ -16,10 +16,10 @@ from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.history import HistoryList
 from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.theme import SPACE
-from calibrator.model import Scale, Scoop, Vessel
+from calibrator.model import Instrument, Scale, Scoop, Vessel
 from calibrator.records import RecordsError
 
-T = TypeVar("T", Scale, Scoop, Vessel)
+T = TypeVar("T", Scale, Scoop, Vessel, Instrument)
 
 
 @dataclass(frozen=True)
@@ -102,7 +102,7 @@ class ThingsTab(QWidget, Generic[T]):
             self.reload()
             self.desk.say(self.tr("{name} is kept.").format(name=kept.name))
 
-    def unkept(self) -> str:
+    def pending(self) -> str:
         """The name of what is typed and not kept yet; blank where all is kept."""
         return self._heading.text() if self.form.typed else ""
 

@@ -96,7 +96,7 @@ class LotsPage(Page):
     def chosen(self) -> LotStanding | None:
         return self._now.lot(self._chosen) if self._now else None
 
-    def unkept(self) -> str:
+    def pending(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""
         return self._form_heading.text() if self.form.typed else ""
 

@@ -71,9 +71,9 @@ class SetupPage(Page):
             elif self._tab(kind).open(thing_id):
                 self.show_tab(kind)
 
-    def unkept(self) -> str:
+    def pending(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""
-        found = [tab.unkept() for tab in self._made.values()]
+        found = [tab.pending() for tab in self._made.values()]
         return ", ".join(name for name in found if name)
 
     def _reload_tab(self) -> None:

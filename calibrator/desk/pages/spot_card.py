@@ -102,7 +102,7 @@ class SpotCard(QFrame):
             self.weight.set_value(None)
             self.weight.line.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def unkept(self) -> str:
+    def pending(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""
         return self.tr("a spot fill") if self.weight.text() else ""
 

@@ -139,9 +139,9 @@ class TodayPage(Page):
         self.spot_card.show_standing(now)
         self._show_waiting(now)
 
-    def unkept(self) -> str:
+    def pending(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""
-        return self.spot_card.unkept()
+        return self.spot_card.pending()
 
     def _lay_out(self) -> None:
         inner = QWidget()

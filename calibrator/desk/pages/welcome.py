@@ -108,7 +108,7 @@ class WelcomePage(Page):
         else:
             self._keep_lot()
 
-    def unkept(self) -> str:
+    def pending(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""
         forms = (self.scale_form, self.scoop_form, self.lot_form)
         return self._heading.text() if any(form.typed for form in forms) else ""
