@@ -73,6 +73,15 @@ class VolumeMeans(StrEnum):
 class PrintKind(StrEnum):
     SCOOP_LABEL = "scoop_label"
     WALL_CHART = "wall_chart"
+    LOT_SHEET = "lot_sheet"
+
+
+class Ending(StrEnum):
+    """What became of a printed sheet, as somebody saw it."""
+
+    TAKEN_DOWN = "taken_down"
+    REPLACED = "replaced"  # by hand, or by a sheet from elsewhere
+    STILL_UP = "still_up"  # said before by mistake: it is there after all
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -406,6 +415,18 @@ class Printed:
     replaces: int | None = None
 
 
+@dataclass(frozen=True, kw_only=True)
+class SheetEnding:
+    """Somebody's word that a printed sheet is gone, or after all is not. The newest word on a sheet counts."""
+
+    id: str
+    farm_id: str
+    print_id: str
+    ending: Ending
+    at: datetime
+    by: str = ""
+
+
 class InstrumentKind(StrEnum):
     """What a mix is read with."""
 
@@ -425,6 +446,7 @@ class ReadingKind(StrEnum):
     WATER_TEMPERATURE = "water_temperature"  # °C
     MIX_TEMPERATURE = "mix_temperature"
     CALF_TEMPERATURE = "calf_temperature"
+    PRISM_TEMPERATURE = "prism_temperature"  # of a refractometer without compensation
     FINISHED_VOLUME = "finished_volume"  # mix in the vessel, mL
     FINISHED_LEVEL = "finished_level"  # mm above the floor of the vessel
 
@@ -614,5 +636,5 @@ Noun = (
 )
 """The nouns that people can correct: kept as revisions."""
 
-Fact = Fill | SpotFill | SignOff | Mark | Printed
+Fact = Fill | SpotFill | SignOff | Mark | Printed | SheetEnding
 """What happened: kept once, never changed."""

@@ -7,7 +7,7 @@ The text tells the changes in their order, so that who, when, why and what was r
 Each change is one of
 
     {"type": "told", "at": …, "by": …, "why": …, "replaces": revision or null, "noun": {"type": "lot", …}}
-    {"type": "added", "at": …, "fact": {"type": "fill" or "spot_fill" or "printed", …}}
+    {"type": "added", "at": …, "fact": {"type": "fill", "spot_fill", "printed" or "sheet_ending", …}}
     {"type": "struck", "at": …, "by": …, "of": id of a fill, "reason": text, or null to let it count again}
     {"type": "signed", "at": …, "sign_off": { … }, "marks": [ … ]}
 
@@ -23,7 +23,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any
 
-from calibrator.model import Fill, Mark, Noun, Printed, SignOff, SpotFill
+from calibrator.model import Fill, Mark, Noun, Printed, SheetEnding, SignOff, SpotFill
 from calibrator.records.errors import ImportRefused
 from calibrator.records.plain import to_plain
 
@@ -47,7 +47,7 @@ class Added:
     """A fact."""
 
     at: datetime
-    fact: Fill | SpotFill | Printed
+    fact: Fill | SpotFill | Printed | SheetEnding
 
 
 @dataclass(frozen=True)

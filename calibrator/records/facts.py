@@ -9,7 +9,19 @@ from typing import Any, TypeVar
 
 from sqlalchemy import Connection, Select, Table, func, insert, select
 
-from calibrator.model import Fill, Lot, Mark, Printed, Scale, Scoop, SignOff, SpotFill, WeighIn
+from calibrator.model import (
+    Fill,
+    Lot,
+    Mark,
+    Printed,
+    PrintKind,
+    Scale,
+    Scoop,
+    SheetEnding,
+    SignOff,
+    SpotFill,
+    WeighIn,
+)
 from calibrator.records import nouns
 from calibrator.records.errors import EditedMeanwhile, NotAllowed
 from calibrator.records.plain import kind_word
@@ -26,12 +38,13 @@ from calibrator.records.tables import (
     fill_strikes,
     marks,
     prints,
+    sheet_endings,
     sign_offs,
     spot_strikes,
 )
 
 W = TypeVar("W", Fill, SpotFill)
-F = TypeVar("F", Fill, SpotFill, SignOff, Mark, Printed)
+F = TypeVar("F", Fill, SpotFill, SignOff, Mark, Printed, SheetEnding)
 
 STRIKES: dict[type, Table] = {Fill: fill_strikes, SpotFill: spot_strikes}
 
@@ -107,11 +120,13 @@ def add_print(writing: Writing, printed: Printed) -> Printed:
     refuse_unsound(printed)
     own = prints.c.farm_id == printed.farm_id
     last = writing.connection.execute(select(func.max(prints.c.number)).where(own)).scalar() or 0
-    same = (
+    same = [
         prints.c.kind == printed.kind,
         prints.c.scoop_id == printed.scoop_id,
         prints.c.plan_id == printed.plan_id,
-    )
+    ]
+    if printed.kind is PrintKind.LOT_SHEET:  # another lot's record is no older one of this
+        same.append(prints.c.lot_id == printed.lot_id)
     earlier = writing.connection.execute(select(func.max(prints.c.number)).where(own, *same)).scalar()
     numbered = replace(printed, number=last + 1, replaces=earlier)
     add_numbered_print(writing, numbered)
@@ -121,6 +136,20 @@ def add_print(writing: Writing, printed: Printed) -> Printed:
 def add_numbered_print(writing: Writing, printed: Printed, at: datetime | None = None) -> None:
     """Keep a printed sheet under the number it already has."""
     writing.add(prints, printed, change=writing.change("printed", printed.by, at=at))
+
+
+def add_ending(writing: Writing, ending: SheetEnding, at: datetime | None = None) -> None:
+    """Keep what became of a printed sheet. Adding the very same word again changes nothing."""
+    refuse_unsound(ending)
+    there = one(writing.connection, SheetEnding, ending.id)
+    if there is not None:
+        if there != ending:
+            raise NotAllowed("already_there", kind=spoken(SheetEnding))
+        return
+    sheet = one(writing.connection, Printed, ending.print_id)
+    if sheet is None or sheet.farm_id != ending.farm_id:
+        raise NotAllowed("unknown", kind="sheet", id=ending.print_id)
+    writing.add(sheet_endings, ending, change=writing.change("sheet_ending", ending.by, at=at))
 
 
 def one(connection: Connection, kind: type[F], id: str) -> F | None:

@@ -8,7 +8,7 @@ from typing import Any
 
 from sqlalchemy import Connection
 
-from calibrator.model import Fill, Mark, Printed, SignOff, SpotFill
+from calibrator.model import Fill, Mark, Printed, SheetEnding, SignOff, SpotFill
 from calibrator.records import backup, facts, nouns, rows
 from calibrator.records.engine import begin_writing
 from calibrator.records.errors import NotAllowed, RecordsError, RecordsReadOnly, RecordsUnreachable, told
@@ -181,7 +181,8 @@ class Records:
     def record_print(self, printed: Printed) -> Printed:
         """Keep that a sheet is printed; gives it back with the farm's next number.
 
-        `replaces` becomes the newest earlier sheet of the same kind for the same scoop and plan.
+        `replaces` becomes the newest earlier sheet of the same kind for the same scoop and plan (of a lot
+        sheet: the same lot too).
         """
         with self.writing("sheet") as writing:
             return facts.add_print(writing, printed)
@@ -190,6 +191,16 @@ class Records:
         """The printed sheets of a farm by their numbers."""
         with self.reading() as connection:
             return facts.many(connection, Printed, {"farm_id": farm_id})
+
+    def end_sheet(self, ending: SheetEnding) -> None:
+        """Keep what became of a printed sheet. Raises `NotAllowed` for a sheet that the farm never printed."""
+        with self.writing("sheet") as writing:
+            facts.add_ending(writing, ending)
+
+    def sheet_endings(self, farm_id: str) -> list[SheetEnding]:
+        """What became of a farm's sheets, oldest word first; the newest on a sheet counts."""
+        with self.reading() as connection:
+            return facts.many(connection, SheetEnding, {"farm_id": farm_id})
 
     # Transactions, for this room's own modules
 

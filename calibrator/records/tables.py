@@ -41,6 +41,7 @@ from calibrator.model import (
     ReferenceMix,
     Scale,
     Scoop,
+    SheetEnding,
     SignOff,
     SpotFill,
     Vessel,
@@ -49,7 +50,7 @@ from calibrator.model import (
 from calibrator.records.columns import Moment, Nested, Word
 from calibrator.records.plain import hints
 
-SCHEMA = 2
+SCHEMA = 3
 """The version of the tables that this program writes; the newest migration has the same number."""
 
 metadata = MetaData(
@@ -84,6 +85,7 @@ _REFERS = {
     "instrument_id": "things.id",
     "weigh_in_id": "things.id",
     "sign_off_id": "sign_offs.id",
+    "print_id": "prints.id",
     "scoop_revision": "scoops.revision",
     "scale_revision": "scales.revision",
     "lot_revision": "lots.revision",
@@ -177,6 +179,7 @@ spot_strikes = _strikes("spot_strikes", "spot_fills")
 sign_offs = _fact("sign_offs", SignOff, UniqueConstraint("weigh_in_id"))
 marks = _fact("marks", Mark, Column("position", Integer, nullable=False), Index(None, "sign_off_id"))
 prints = _fact("prints", Printed, UniqueConstraint("farm_id", "number"))
+sheet_endings = _fact("sheet_endings", SheetEnding)
 
 FACTS: dict[type, Table] = {
     Fill: fills,
@@ -184,5 +187,6 @@ FACTS: dict[type, Table] = {
     SignOff: sign_offs,
     Mark: marks,
     Printed: prints,
+    SheetEnding: sheet_endings,
 }
 """The table of each fact."""

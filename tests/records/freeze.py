@@ -51,7 +51,9 @@ def freeze(file: Path) -> str:
         records.restore(fill.id, "CD")
         records.record_print(invented.printed(told))
         chart = invented.printed(told, kind=PrintKind.WALL_CHART, scoop_id=None, plan_id=plan.id)
-        records.record_print(chart)
+        down = records.record_print(chart)
+        records.end_sheet(invented.ending(down))
+        records.record_print(invented.printed(told, kind=PrintKind.LOT_SHEET))
         invented.checks_of_the_mix(records, world)
         return export_text(records)
 

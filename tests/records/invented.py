@@ -12,6 +12,7 @@ from calibrator.model import (
     BagCount,
     Box,
     Cylinder,
+    Ending,
     Farm,
     Fill,
     FillWay,
@@ -32,6 +33,7 @@ from calibrator.model import (
     ReferenceMix,
     Scale,
     Scoop,
+    SheetEnding,
     SignOff,
     SpotFill,
     TaperedCup,
@@ -56,7 +58,7 @@ NOUNS = (
     MixCheck,
     BagCount,
 )
-FACTS = (Fill, SpotFill, SignOff, Mark, Printed)
+FACTS = (Fill, SpotFill, SignOff, Mark, Printed, SheetEnding)
 
 TEXT = st.text(st.characters(exclude_categories=("Cs",), exclude_characters="\x00"), max_size=30)
 _NUMBER = st.floats(allow_nan=False, allow_infinity=True)
@@ -214,6 +216,11 @@ def printed(sign_off: SignOff, **more: Any) -> Printed:
         "scoop_id": sign_off.scoop_id,
     }
     return Printed(**told | more)
+
+
+def ending(sheet: Printed, **more: Any) -> SheetEnding:
+    told = {"id": new_id(), "farm_id": sheet.farm_id, "print_id": sheet.id, "ending": Ending.TAKEN_DOWN}
+    return SheetEnding(**told | {"at": NOON, "by": "AB"} | more)
 
 
 def instrument(farm_id: str, **more: Any) -> Instrument:

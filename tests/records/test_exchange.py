@@ -39,7 +39,7 @@ def _filled(records: Records) -> World:
     told = world.signed()
     spots = [records.add_spot_fill(invented.spot(told)) for _ in range(2)]
     records.strike_spot(spots[0].id, "wrong scoop", "AB")
-    records.record_print(invented.printed(told))
+    records.end_sheet(invented.ending(records.record_print(invented.printed(told))))
     records.keep(replace(world.lot, note="naïve “quotes”, \N{SNOWMAN}"), by="CD", why="a note")
     return world
 
@@ -199,6 +199,7 @@ def test_a_folder_is_brought_in_by_file_names(records: Records, tmp_path: Path, 
         "mark": 2,
         "spot_fill": 2,
         "printed": 1,
+        "sheet_ending": 1,
     }
 
 
@@ -218,7 +219,7 @@ def _entry(change: Callable[[list[dict[str, Any]]], object]) -> Callable[[dict[s
         (_entry(lambda all: all[1].update(replaces="x")), "entry 2: A different scale is already kept"),
         (_entry(lambda all: all[1]["noun"].update(revision="")), "entry 2: A different scale is already"),
         (_entry(lambda all: all.append({**all[0], "noun": {**all[0]["noun"], "name": "x"}})), "A different"),
-        (_entry(lambda all: all[-2]["fact"].update(lot_id="x")), "names something that is not"),
+        (_entry(lambda all: all[-3]["fact"].update(lot_id="x")), "names something that is not"),
         (lambda told: told.update(format="recipes"), "not an export of this program"),
         (lambda told: told.update(version=2), "format version 2, and this program reads 1"),
         (lambda told: told.update(changes={}), "no list of changes"),

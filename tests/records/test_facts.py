@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from invented import World
 from sqlalchemy import text
 
-from calibrator.model import Fill, Plan, PrintKind, Step, new_id
+from calibrator.model import Ending, Fill, Plan, PrintKind, Step, new_id
 from calibrator.records import EditedMeanwhile, NotAllowed, Records, export_text
 from calibrator.records.tables import metadata
 
@@ -236,7 +236,7 @@ def test_the_database_itself_refuses_to_change_or_forget(records: Records, world
     records.strike_spot(records.add_spot_fill(invented.spot(told)).id, "spilled", "AB")
     other = records.keep(invented.weigh_in(world.lot))
     records.strike(records.add_fill(invented.fill(other)).id, "spilled", "AB")
-    records.record_print(invented.printed(told))
+    records.end_sheet(invented.ending(records.record_print(invented.printed(told))))
     records.keep(Plan(id=new_id(), farm_id=world.farm.id, name="all", groups=()))
     records.keep(invented.vessel(world.farm.id))
     invented.checks_of_the_mix(records, world)
@@ -247,3 +247,41 @@ def test_the_database_itself_refuses_to_change_or_forget(records: Records, world
             with pytest.raises(NotAllowed, match="only ever added to"), records.writing("record") as writing:
                 writing.connection.execute(text(statement))
     assert export_text(records) == before
+
+
+def test_a_lot_sheet_replaces_only_an_older_one_of_the_same_lot(records: Records, world: World) -> None:
+    told = world.signed()
+    of_one = [records.record_print(invented.printed(told, kind=PrintKind.LOT_SHEET)) for _ in range(2)]
+    world.lot = records.keep(invented.lot(world.farm.id, lot_number="another"))
+    world.weigh_in = records.keep(
+        invented.weigh_in(world.lot, scoop_id=world.scoop.id, scale_id=world.scale.id), by="AB"
+    )
+    of_other = records.record_print(invented.printed(world.signed(), kind=PrintKind.LOT_SHEET))
+    label = records.record_print(invented.printed(told))
+    assert [(sheet.number, sheet.replaces) for sheet in (*of_one, of_other, label)] == [
+        (1, None),
+        (2, 1),
+        (3, None),
+        (4, None),
+    ]
+
+
+def test_what_became_of_a_sheet_is_kept_once_with_who_and_when(records: Records, world: World) -> None:
+    sheet = records.record_print(invented.printed(world.signed()))
+    down = invented.ending(sheet)
+    records.end_sheet(down)
+    records.end_sheet(down)
+    up = invented.ending(sheet, ending=Ending.STILL_UP, by="CD")
+    records.end_sheet(up)
+    assert records.sheet_endings(world.farm.id) == [down, up]
+    with pytest.raises(NotAllowed):
+        records.end_sheet(replace(down, by="EF"))
+
+
+def test_of_a_sheet_that_was_never_printed_nothing_is_kept(records: Records, world: World) -> None:
+    sheet = records.record_print(invented.printed(world.signed()))
+    other = World(records, name="Other")
+    for unknown in (replace(sheet, id="nothing"), replace(sheet, farm_id=other.farm.id)):
+        with pytest.raises(NotAllowed):
+            records.end_sheet(invented.ending(unknown))
+    assert records.sheet_endings(world.farm.id) == []
