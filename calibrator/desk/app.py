@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QApplication
 from calibrator import __version__
 from calibrator.desk.ask import Ask
 from calibrator.desk.context import Desk
+from calibrator.desk.refusals import in_words
 from calibrator.desk.settings import Settings
 from calibrator.desk.theme import Theme
 from calibrator.desk.tongues import Tongue
@@ -66,9 +67,9 @@ class Opener:
             self.show(Records.open(self._url))
         except RecordsLocked as error:
             look = QCoreApplication.translate("App", "Look without writing")
-            self._ask.confirm(str(error), look, self._open_to_look)
+            self._ask.confirm(in_words(error), look, self._open_to_look)
         except RecordsError as error:
-            self._ask.tell(str(error))
+            self._ask.tell(in_words(error))
 
     def show(self, records: Records) -> None:
         self._records = records
@@ -98,7 +99,7 @@ class Opener:
             try:
                 self._records.backup_if_due()
             except RecordsError as error:
-                self._ask.tell(str(error))
+                self._ask.tell(in_words(error))
 
     def close(self) -> None:
         if self._records is not None:
@@ -108,7 +109,7 @@ class Opener:
         try:
             self.show(Records.open(self._url, read_only=True))
         except RecordsError as error:
-            self._ask.tell(str(error))
+            self._ask.tell(in_words(error))
 
 
 class _Hook:
@@ -123,7 +124,7 @@ class _Hook:
         if self._telling or QApplication.instance() is None:
             return
         self._telling = True
-        self._ask.tell(str(error) if isinstance(error, RecordsError) else _own_mistake())
+        self._ask.tell(in_words(error) if isinstance(error, RecordsError) else _own_mistake())
         self._telling = False
 
 

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
+from calibrator.desk.refusals import in_words
 from calibrator.model import Farm, Fill, FillWay, Lot, Mark, Scale, Scoop, SignOff, WeighIn, new_id
 from calibrator.records import Records
 from calibrator.science.errors import CannotCompute
@@ -137,7 +138,7 @@ def work_out(known: Known) -> Findings:
     try:
         return _work_out(known, scale)
     except CannotCompute as error:
-        return Findings(scale=scale, trouble=str(error))
+        return Findings(scale=scale, trouble=in_words(error))
 
 
 def _work_out(known: Known, scale: ScaleCheck | None) -> Findings:

@@ -9,6 +9,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cached_property
 
+from calibrator.desk.refusals import in_words
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.model import (
     Composition,
@@ -194,7 +195,7 @@ def plan_sheet(farm: Farm, plan: Plan, vessel: Vessel | None, powder: LotInUse) 
     try:
         groups = tuple(_group_sheet(farm, plan, vessel, powder, group) for group in plan.groups)
     except CannotCompute as error:
-        return PlanSheet(plan, vessel, powder, (), None, str(error))
+        return PlanSheet(plan, vessel, powder, (), None, in_words(error))
     return PlanSheet(plan, vessel, powder, groups, _together(farm, plan, vessel, powder))
 
 

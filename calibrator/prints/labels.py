@@ -30,7 +30,7 @@ def scoop_labels(facts: LabelSheet) -> Document:
     try:
         return Document(title, tuple(_grid(facts, said) if facts.grid else _plain(facts, said)))
     except CannotCompute as error:
-        raise DoesNotFit(str(error)) from error
+        raise DoesNotFit(error.sentence, **error.params) from error
 
 
 def _grid(facts: LabelSheet, said: Words) -> Iterator[Page]:

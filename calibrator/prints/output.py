@@ -16,7 +16,15 @@ _PDF_DPI = 1200
 
 
 class CannotPrint(Exception):
-    """A print could not be written or sent; the message says why and what to do."""
+    """A print could not be written or sent; the message says why and what to do.
+
+    `sentence` is the message with its places open and `params` is what stands in them, for other languages.
+    """
+
+    def __init__(self, sentence: str, **params: str) -> None:
+        super().__init__(sentence.format(**params))
+        self.sentence = sentence
+        self.params = params
 
 
 def page_layout(page: Page) -> QPageLayout:
@@ -40,7 +48,9 @@ def write_pdf(document: Document, path: Path) -> None:
     except OSError as error:
         beside.unlink(missing_ok=True)
         raise CannotPrint(
-            f"The file {path.name} could not be written: {error.strerror}. Choose another folder."
+            "The file {name} could not be written: {reason}. Choose another folder.",
+            name=path.name,
+            reason=str(error.strerror),
         ) from error
 
 

@@ -61,7 +61,7 @@ def _height_within(shape: Shape, height_mm: float) -> float:
     top = inner_height_mm(shape)
     if not_negative(height_mm, "The level above the floor") > top * (1 + _ROUNDING):
         raise CannotCompute(
-            f"This level is above the rim: the inside is {top / _MM_PER_INCH:.2f} in ({top:.0f} mm) high."
+            "This level is above the rim: the inside is {inches} in ({mm} mm) high.", **_length(top)
         )
     return min(height_mm, top)
 
@@ -76,7 +76,9 @@ def height_mm(shape: Shape, volume_ml: float) -> float:
     rim = rim_volume_ml(shape)
     if not_negative(volume_ml, "The volume") > rim * (1 + _ROUNDING):
         raise CannotCompute(
-            f"This is more than it holds: only {rim / _ML_PER_FL_OZ:.1f} fl oz ({rim:.0f} mL) to the rim."
+            "This is more than it holds: only {fl_oz} fl oz ({ml} mL) to the rim.",
+            fl_oz=f"{rim / _ML_PER_FL_OZ:.1f}",
+            ml=f"{rim:.0f}",
         )
     return shapes.level_mm(shape, min(volume_ml, rim))
 
@@ -110,7 +112,7 @@ def height_from_down_wall_mm(shape: Shape, down_wall_mm: float) -> float:
     length = wall_length_mm(shape)
     if not_negative(down_wall_mm, "The distance down the wall") > length * (1 + _ROUNDING):
         raise CannotCompute(
-            f"This line is below the floor: the wall has {length / _MM_PER_INCH:.2f} in ({length:.0f} mm)."
+            "This line is below the floor: the wall has {inches} in ({mm} mm).", **_length(length)
         )
     return inner_height_mm(shape) - min(down_wall_mm, length) / _wall_per_height(shape)
 
@@ -186,3 +188,7 @@ def wrap(shape: Shape, wall_thickness_mm: float = 0.0) -> Wrap:
             rim_radius = math.sqrt(shapes.area_mm2(shape, inner_height_mm(shape)) / math.pi)
             around = 2 * math.pi * (rim_radius + thickness)
     return Wrap(wall_length_mm=length, rim_edge_mm=around, floor_edge_mm=around)
+
+
+def _length(mm: float) -> dict[str, str]:
+    return {"inches": f"{mm / _MM_PER_INCH:.2f}", "mm": f"{mm:.0f}"}

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QButtonGroup, QGridLayout, QRadioButton, QVBoxLayo
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.parts import label, row
+from calibrator.desk.refusals import in_words
 from calibrator.desk.scoop_volume import poured
 from calibrator.model import Poured
 from calibrator.science.errors import CannotCompute
@@ -83,7 +84,7 @@ class Pourings(QWidget):
             if self._shape(temperature_c) is None:
                 trouble = self.tr("Fill in both fields of at least three steps, without a gap.")
         except CannotCompute as error:
-            trouble = str(error)
+            trouble = in_words(error)
         self._message.setText(trouble)
         self._message.setProperty("tone", "bad")
         return not trouble

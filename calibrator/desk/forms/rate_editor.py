@@ -10,6 +10,7 @@ from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.parts import label, row
 from calibrator.desk.rate_words import UNIT_VOLUME_ML, basis_name, osmolality_text, rate_text
+from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.model import MixingRate, RateBasis, UnitSystem
 from calibrator.science.errors import CannotCompute
@@ -103,7 +104,7 @@ class RateEditor(QWidget):
             return powder_per_water(rate, self._powder, self._water_c)
         except CannotCompute as error:
             if loud:
-                (self.share if rate.basis in BY_SHARE else self.mass).say(str(error), wrong=True)
+                (self.share if rate.basis in BY_SHARE else self.mass).say(in_words(error), wrong=True)
             return None
 
     def _typed(self) -> None:

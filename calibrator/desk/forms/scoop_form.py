@@ -10,6 +10,7 @@ from calibrator.desk.forms.fields import TextField
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.pourings import Pourings
 from calibrator.desk.parts import add_all, column, label, row
+from calibrator.desk.refusals import in_words
 from calibrator.desk.scoop_volume import ScoopVolume, scoop_volume, with_known_water
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
@@ -219,7 +220,7 @@ class ScoopForm(Form[Scoop]):
         try:
             return self._volume()
         except CannotCompute as error:
-            self._trouble.setText(str(error))
+            self._trouble.setText(in_words(error))
             self._trouble.show()
             return None
 

@@ -14,6 +14,7 @@ from calibrator.desk.pages.paper_choice import PaperChoice, Want
 from calibrator.desk.paper_facts import Options, lot_sheet_facts
 from calibrator.desk.paper_jobs import ChartJob, Job, LabelJob, LotSheetJob, expected
 from calibrator.desk.parts import button, card, label, row, scrolled
+from calibrator.desk.refusals import in_words
 from calibrator.desk.sheets import plan_sheet, powder_of
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.desk.theme import SPACE
@@ -92,7 +93,7 @@ class PaperPanel(QWidget):
                 write_pdf(job.document(numbered), path)
                 self._told(self.tr("Saved as {name}."), path.name, numbered)
         except (CannotPrint, OSError) as error:
-            self.desk.ask.tell(str(error))
+            self.desk.ask.tell(in_words(error))
 
     def print_to(self, printer: QPrinter) -> None:
         """Send to a printer and keep that it was."""
@@ -105,7 +106,7 @@ class PaperPanel(QWidget):
         try:
             print_document(job.document(numbered), printer)
         except CannotPrint as error:
-            self.desk.ask.tell(str(error))
+            self.desk.ask.tell(in_words(error))
             return
         self._told(self.tr("Sent to {name}."), printer.printerName() or self.tr("the printer"), numbered)
 
@@ -134,7 +135,7 @@ class PaperPanel(QWidget):
             else:
                 self._document = self._job.document(expected(self.desk.records, self._job.sheets))
         except (CannotCompute, DoesNotFit) as error:
-            self._job, trouble = None, str(error)
+            self._job, trouble = None, in_words(error)
         self.trouble.setText(trouble)
         self.trouble.setVisible(bool(trouble))
         self.scale.setVisible(not trouble and self.choice.wanted() is not Want.LOT_SHEET)

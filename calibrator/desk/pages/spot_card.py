@@ -12,6 +12,7 @@ from calibrator.desk.findings import Experience
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.parts import Tone, button, label, row, set_tone
+from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.spots import SpotFindings, experience_of, spot_doubt, spot_findings
 from calibrator.desk.standing import Standing
@@ -146,7 +147,7 @@ class SpotCard(QFrame):
             try:
                 found = self._found(signed, mark)
             except CannotCompute as error:
-                trouble = str(error)
+                trouble = in_words(error)
         self.weigh_button.setVisible(found is not None and found.verdict is OldLineVerdict.MOVE)
         words, tone = self._verdict(found, mark) if found and mark else (trouble, "bad")
         self.verdict.setText(words)

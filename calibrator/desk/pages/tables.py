@@ -12,6 +12,7 @@ from calibrator.desk.page import Page
 from calibrator.desk.pages.paper import PaperPanel
 from calibrator.desk.pages.sheet_view import SheetView
 from calibrator.desk.parts import button, card, label, row
+from calibrator.desk.refusals import in_words
 from calibrator.desk.sheets import LotInUse, changes, plan_sheet, powder_before, powder_in_use
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing, outdated_sheets, standing
@@ -70,7 +71,7 @@ class TablesPage(Page):
             self._powder = powder_in_use(self.desk.records, self._now)
         except CannotCompute as error:
             self._powder = None
-            self.view.show_trouble(str(error))
+            self.view.show_trouble(in_words(error))
         self._take_plan(self._plan.id if self._plan else "")
         self._fill_plans()
         if self._stack.currentWidget() is self.paper:

@@ -9,6 +9,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
 from calibrator.desk.parts import button, card, clear, label, row, set_tone
+from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in import words
 from calibrator.desk.weigh_in.step_view import StepView
@@ -162,7 +163,7 @@ class StepSignOff(StepView):
         try:
             made = self.desk.attempt(lambda: guide.sign_off(by))
         except CannotCompute as error:
-            self.desk.ask.tell(str(error))
+            self.desk.ask.tell(in_words(error))
             return
         if made is not None:
             self.desk.say(self.tr("Signed off. Now print the label and the wall chart."))

@@ -1,0 +1,175 @@
+"""The sentences of `calibrator.records.errors`, written out so that they are found for translation."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QCoreApplication
+
+CONTEXT = "Records"
+
+
+def QT_TRANSLATE_NOOP(_context: str, literal: str) -> str:  # noqa: N802
+    """Marks a phrase for the gatherer of words, which knows it by this name; Qt's own tells no type."""
+    return literal
+
+
+SENTENCES = (
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "The records {place} are open in another window of this program. Close that window first, or "
+        "open them here to look without writing.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "The records {place} are busy with other work. Wait a moment and do it again; nothing was changed.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "The drive that holds {place} cannot tell this program whether another computer has the records "
+        "open. Move them to a drive of this computer.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "The records {place} were written by a newer version of this program (layout {found}; this "
+        "program knows layouts up to {known}). Nothing was changed. Install the newer version to open "
+        "them.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "The records {place} have the older layout {found} (this program uses {known}). Open them once "
+        "for writing, so that they are brought up to date after a backup.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "The records {place} are damaged: {detail}. Nothing was changed. Set the file aside and restore "
+        "the newest backup from {backups}.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "The records {place} are empty, but backups of them exist in {backups}. Nothing was changed. "
+        "Restore the newest backup, or move the backups away to start afresh.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "The file {place} is not a records file of this program. Nothing was changed. Choose another file.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "There are no records at {place}. Check the name, and that the drive is connected.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "The records {place} are no longer where they were opened: the file was moved, replaced or "
+        "removed. Put it back, or close and open the records again; then enter this again.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "The records {place} cannot be reached. Check the drive or the network, then do it again; what "
+        "was kept before is safe.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "The records {place} are open to look only, or the file or its folder is write-protected. "
+        "Nothing was changed. Open them for writing, or ask whoever looks after this computer.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "The disk that holds {place} is full, so this was not kept. Free some space, then enter it "
+        "again; what was kept before is safe.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "‘{place}’ does not name records: give the path of a file, or an address that begins with "
+        "sqlite:/// or postgresql://.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "Records on a server need an addition to this program: install it with its ‘server’ option.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "This {kind} was changed meanwhile on another page or computer. Look at the newer telling, then "
+        "make your change again.",
+    ),
+    QT_TRANSLATE_NOOP("Records", "There is no {kind} with the name {id} in these records. Refresh the page."),
+    QT_TRANSLATE_NOOP("Records", "This {kind} cannot be kept: {fault}. Mend it and try again."),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "This {kind} names something that is not in these records. Refresh the page and try again.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "This {kind} belongs to another farm and cannot be moved. Enter a new one instead.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "This weigh-in is signed off and cannot be changed. Start a new weigh-in for the lot.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "A spot fill belongs to a lot that is signed off. Sign off its weigh-in first.",
+    ),
+    QT_TRANSLATE_NOOP("Records", "The records {place} are closed. Open them again."),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "This weigh-in was given up and cannot be signed off. Take it up again first.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "A mark can only be kept with the sign-off it belongs to. Sign off the weigh-in again.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "A different {kind} is already kept under the same name. Refresh the page and enter it anew.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "A new {kind} cannot be struck out already. Keep it first, then strike it out.",
+    ),
+    QT_TRANSLATE_NOOP("Records", "Say why this {kind} is struck out."),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "Records are only ever added to; what is kept cannot be changed or removed. Enter a correction instead.",
+    ),
+    QT_TRANSLATE_NOOP("Records", "The records {place} refused this: {detail}. Nothing was changed."),
+    QT_TRANSLATE_NOOP("Records", "{file} cannot be read: {fault}. Nothing was brought in."),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "{file}, entry {entry}: {fault}. Mend the file and try again; nothing was brought in.",
+    ),
+    QT_TRANSLATE_NOOP("Records", "There is no backup {place}. Choose another one."),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "The backups of a server are made and restored on the server. Ask whoever looks after {place}.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "No backup of {place} could be made in {backups}: {fault}. Free some space or check the folder, "
+        "then try again.",
+    ),
+)
+"""Those of `calibrator.records.errors`; a test keeps the two alike."""
+
+
+def kind_words(kind: str) -> str:
+    """What a thing of the records is called, from the word that an error says."""
+    told = {
+        "farm": QCoreApplication.translate("Records", "farm"),
+        "scale": QCoreApplication.translate("Records", "scale"),
+        "scoop": QCoreApplication.translate("Records", "scoop"),
+        "lot": QCoreApplication.translate("Records", "lot"),
+        "weigh-in": QCoreApplication.translate("Records", "weigh-in"),
+        "plan": QCoreApplication.translate("Records", "plan"),
+        "vessel": QCoreApplication.translate("Records", "vessel"),
+        "fill": QCoreApplication.translate("Records", "fill"),
+        "spot fill": QCoreApplication.translate("Records", "spot fill"),
+        "sign off": QCoreApplication.translate("Records", "sign-off"),
+        "mark": QCoreApplication.translate("Records", "mark"),
+        "printed": QCoreApplication.translate("Records", "print"),
+        "sheet ending": QCoreApplication.translate("Records", "note on a sheet"),
+        "instrument": QCoreApplication.translate("Records", "instrument"),
+        "instrument check": QCoreApplication.translate("Records", "check of an instrument"),
+        "reference mix": QCoreApplication.translate("Records", "weighed mix"),
+        "mix check": QCoreApplication.translate("Records", "check of the mix"),
+        "bag count": QCoreApplication.translate("Records", "count of bags"),
+    }
+    return told.get(kind.replace("_", " ").replace("weigh in", "weigh-in"), kind)
