@@ -235,3 +235,15 @@ def _strength(share: float, powder: Powder) -> list[Caution]:
 def reading_for(shown: float, solids: Solids, share: float) -> float:
     """What the same instrument would show, in its own unit, for another share: by the slope of the way."""
     return shown + (share - solids.share) / solids.per_unit
+
+
+def surely_inside(shown: float, solids: Solids, judged: Judged) -> tuple[float, float] | None:
+    """Between which readings, in the instrument's own unit, the verdict would surely be inside.
+
+    None where this way is too unsure for any reading to be.
+    """
+    spare = judged.tolerance - solids.half_width
+    if spare < 0:
+        return None
+    ends = [reading_for(shown, solids, judged.target + side * spare) for side in (-1, 1)]
+    return min(ends), max(ends)

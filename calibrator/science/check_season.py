@@ -45,6 +45,11 @@ class Watched:
     found: bool
 
 
+def off_share(solids_share: float, target_share: float) -> float:
+    """Solids ÷ target − 1. Raises CannotCompute for a target that is not above zero."""
+    return finite(solids_share, "The solids") / positive(target_share, "The target") - 1
+
+
 def ewma_half_width(sd: float, count: int, weight: float = WEIGHT, sds: float = LIMIT_SDS) -> float:
     """Half the distance between the limits of the running mean after `count` values.
 

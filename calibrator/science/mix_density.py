@@ -24,6 +24,9 @@ SG_SD, SG_DF = 0.0005, 6.0
 JUG_SD_SHARE, JUG_DF = 0.0015, 6.0
 """Filling a jug to the same level again: common practice, no source."""
 
+VOLUME_U_SHARE = 0.01
+"""Reading the finished volume off a vessel: common practice, no source."""
+
 SPECIFIC_VOLUME_U = 0.012
 """Doubt in the room that a gram of powder takes, mL/g, where its label tells it: common practice, no source."""
 

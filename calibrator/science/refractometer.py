@@ -25,6 +25,9 @@ FRESH_ZERO_U, STALE_ZERO_U = 0.06, 0.25
 UNCHECKED_SCALE_U = 0.15
 """Doubt in the scale near 12 °Brix without a known solution: common practice, no source."""
 
+KNOWN_U_BRIX = 0.12
+"""Doubt in a known solution weighed on a kitchen scale, at most 0.21: common practice, no source."""
+
 SCALE_OFF_BRIX = 0.4
 """A known solution read further off than this: mend the instrument first. Common practice, no source."""
 
@@ -144,7 +147,7 @@ def _scale(instrument: Refractometer, value: float) -> tuple[float, list[Doubt]]
     if abs(error) > SCALE_OFF_BRIX:
         doubts.append(Doubt.SCALE_OFF)
     share = max(0.0, value) / positive(known.expected, "The Brix of the known solution")
-    hidden = math.hypot(error / math.sqrt(3.0), instrument.division_brix / math.sqrt(12.0))
+    hidden = math.hypot(error / math.sqrt(3.0), instrument.division_brix / math.sqrt(12.0), KNOWN_U_BRIX)
     return (max(hidden, UNCHECKED_SCALE_U) if known.days_ago > KNOWN_DAYS else hidden) * share, doubts
 
 

@@ -8,13 +8,13 @@ weighed jug by way of density; the finished volume, which takes the powder for r
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from calibrator.science.guard import between
 from calibrator.science.mixing import Powder
 from calibrator.science.own_line import REFERENCE_DROPS, Line, invert
-from calibrator.science.refractometer import Brix, Doubt
+from calibrator.science.refractometer import DROP_SD_BRIX, Brix, Doubt, Refractometer, brix
 from calibrator.science.stats import two_sided_t, welch_satterthwaite
 
 WHOLE_MILK_SLOPE, WHOLE_MILK_INTERCEPT_PCT = 0.9984, 2.077
@@ -133,3 +133,10 @@ def by_trade_rule(brix: Brix) -> Solids:
     """Brix + 2, the trade's rule (common practice, no source), with a spread of one point."""
     share = (brix.value + TRADE_POINTS_PCT) / 100
     return solids_read(share, SolidsFrom.TRADE_RULE, _brix_read(brix, 0.01, TRADE_U_PCT), brix.doubts)
+
+
+def expected_half_width(line: Line, share: float, instrument: Refractometer, drops: int = REFERENCE_DROPS) -> float:
+    """Half the 95 % interval that so many usual drops of a mix of this share would give by the line."""
+    usual = brix([0.0] * drops, instrument, 20.0)
+    read = replace(usual, value=line.y(share), drop_sd=DROP_SD_BRIX)
+    return by_own_line(read, line).half_width

@@ -16,6 +16,9 @@ from calibrator.science.guard import between, positive
 HIGHEST_BRIX = 32.0
 _SG_TO_BRIX = (-616.868, 1111.14, -630.272, 135.997)
 
+MOST_U_BRIX = 0.21
+"""A solution weighed less surely than this is no standard: 24 g of sugar on a 1 g scale is just enough."""
+
 KNOWN_BRIX = 12.0
 """Near the reading of a usual mix: common practice, no source."""
 
@@ -79,4 +82,7 @@ def known_solution(total_g: float, scale_step_g: float, brix: float = KNOWN_BRIX
     if sugar < 5 * step or water <= 0:
         raise CannotCompute("This scale is too coarse for so little sugar: make more of the solution.")
     made = 100 * sugar / (sugar + water)
-    return KnownSolution(sugar, water, made, made * step / math.sqrt(6.0) / sugar)
+    u_brix = made * step / math.sqrt(6.0) / sugar
+    if u_brix > MOST_U_BRIX:
+        raise CannotCompute("This scale is too coarse for so little sugar: make more of the solution.")
+    return KnownSolution(sugar, water, made, u_brix)

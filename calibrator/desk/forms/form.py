@@ -13,9 +13,9 @@ from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import TextField
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.quantity_field import QuantityField
-from calibrator.model import Lot, Scale, Scoop, Vessel
+from calibrator.model import Instrument, Lot, Scale, Scoop, Vessel
 
-N = TypeVar("N", Lot, Scale, Scoop, Vessel)
+N = TypeVar("N", Lot, Scale, Scoop, Vessel, Instrument)
 
 
 class Form(QWidget, Generic[N]):

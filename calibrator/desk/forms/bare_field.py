@@ -1,0 +1,78 @@
+"""A captioned line for plain numbers: drops in °Brix, a specific gravity. Says what it understood."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+
+from calibrator.desk.forms.fields import TextField
+from calibrator.desk.speech import decimal_comma
+from calibrator.desk.widgets.unit_sentences import sentence
+from calibrator.science.stats import mean_of
+from calibrator.units import NotUnderstood
+from calibrator.units.bare import Bare, bare_text, read_bare
+
+
+class BareField(TextField):
+    """One number or several. What is wrong is told when the person leaves or presses Enter."""
+
+    understood = Signal()
+
+    def __init__(self, caption: str, bare: Bare, digits: int, note: str = "", *, optional: bool = True) -> None:
+        super().__init__(caption, note, longest=60)
+        self._bare, self._digits, self._optional = bare, digits, optional
+        self.line.setPlaceholderText(bare.shown(decimal_comma=decimal_comma()))
+        self.edited.connect(self._tell_mean)
+        self.finished.connect(self._left)
+        self.entered.connect(self.tell)
+
+    def values(self) -> tuple[float, ...]:
+        """The numbers; none where the field is blank or not understood."""
+        try:
+            return read_bare(self.line.text(), self._bare, decimal_comma=decimal_comma())
+        except NotUnderstood:
+            return ()
+
+    def value(self) -> float | None:
+        found = self.values()
+        return found[0] if found else None
+
+    def tell(self) -> bool:
+        """Say beneath what is wrong. Gives whether it can be kept."""
+        if self._optional and not self.text():
+            self.say("")
+            return True
+        try:
+            read_bare(self.line.text(), self._bare, decimal_comma=decimal_comma())
+        except NotUnderstood as error:
+            self.say(sentence(error), wrong=True)
+            return False
+        self._tell_mean()
+        return True
+
+    def set_values(self, *values: float) -> None:
+        self.set_text(bare_text(values, self._digits, decimal_comma=decimal_comma()))
+
+    def set_bare(self, bare: Bare) -> None:
+        """Ask for something else from now on; what is typed stays and is judged anew."""
+        self._bare = bare
+        self.line.setPlaceholderText(bare.shown(decimal_comma=decimal_comma()))
+        if self.text():
+            self.tell()
+
+    def rename(self, caption: str) -> None:
+        """Another caption, also for readers of the screen."""
+        self.caption.setText(caption)
+        self.line.setAccessibleName(caption)
+
+    def _left(self) -> None:
+        if self.text():
+            self.tell()
+
+    def _tell_mean(self) -> None:
+        found = self.values()
+        if len(found) > 1:
+            mean = bare_text([mean_of(found)], self._digits + 1, decimal_comma=decimal_comma())
+            self.say(self.tr("{count} readings, mean {mean}").format(count=len(found), mean=mean))
+        elif found:
+            self.say("")
+        self.understood.emit()

@@ -1,0 +1,1 @@
+"""The parts of the page on checks of the mix: this mix, bags, history, own line, instruments."""

@@ -1,0 +1,309 @@
+"""Bags emptied against feedings made: the check that costs nothing."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, timedelta
+from functools import partial
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.days import DayNotUnderstood
+from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.bare_field import BareField
+from calibrator.desk.forms.fields import DayField, TextField
+from calibrator.desk.mix_batch import FarmNow, batch_of
+from calibrator.desk.mix_words import mass, number, percent, verdict_tone
+from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property, set_tone
+from calibrator.desk.speech import day_text
+from calibrator.desk.theme import SPACE
+from calibrator.model import BagCount, UnitSystem, new_id
+from calibrator.science.bag_count import DRIFT_SHARE, BagResult, Ends, bag_count, days_until_seen
+from calibrator.science.check import Verdict
+from calibrator.science.errors import CannotCompute
+from calibrator.units import Kind
+from calibrator.units.bare import Bare
+
+BAGS, FEEDINGS = Bare("6", 0.5, 5000.0), Bare("480", 1.0, 1_000_000.0)
+SHOWN = 6
+MOST_DAYS = 120  # a count over more days than this is not one that anybody made
+FINE_G = {UnitSystem.FARM: 0.28349523125, UnitSystem.METRIC: 1.0}  # 0.01 oz, 1 g
+
+
+class BagPanel(QWidget):
+    """Typed as the bags are counted; the mean powder of a feeding is there at once."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self._now: FarmNow | None = None
+        self._counts: list[BagCount] = []
+        self.since = DayField(self.tr("Counted since"), self._today)
+        self.bags = BareField(self.tr("Bags emptied"), BAGS, 1)
+        self.bag = Amount(desk, self.tr("Powder in a bag"), Kind.MASS, optional=True)
+        self.feedings = BareField(self.tr("Feedings made, one calf each"), FEEDINGS, 0)
+        self.target = Amount(desk, self.tr("Powder of a feeding"), Kind.MASS, optional=True)
+        self.sharp = QCheckBox(self.tr("From a bag just opened to a bag just emptied"))
+        self.sharp.setChecked(True)
+        self.suggest_button = button("", self._take_suggestion, "link")
+        self.keep_button = button(self.tr("&Keep this count"), self.keep, "main")
+        self.verdict, self.told, self.days = label("", "figure"), label(""), label("", "quiet")
+        self._list = QVBoxLayout()
+        self._lay_out()
+        for numbers in (self.bags, self.feedings):
+            numbers.understood.connect(self.work_out)
+        for amount in (self.bag, self.target):
+            amount.edited.connect(self.work_out)
+        self.since.edited.connect(self.work_out)
+        self.sharp.toggled.connect(self.work_out)
+
+    def show_farm(self, now: FarmNow) -> None:
+        """Read anew; what is typed stays, what is empty is filled in from lot and plan."""
+        self._now = now
+        lot = now.powder.lot
+        if lot and not self.bag.text() and lot.package_mass_g:
+            self.bag.set_value(lot.package_mass_g, lot.package_mass_typed)
+        if not self.target.text() and (wanted := self._wanted_g()) is not None:
+            self.target.set_value(round(wanted, 1))
+        if not self.since.text():
+            last = self._last_day()
+            self.since.set_day(last or (now.powder.sign_off.at.date() if now.powder.sign_off else None))
+        self._show_counts()
+        self.work_out()
+
+    def work_out(self) -> None:
+        """What the count says now."""
+        self._suggest()
+        found = self._found()
+        set_style_property(self.card, "tone", verdict_tone(found.verdict) if found else "")
+        set_tone(self.verdict, verdict_tone(found.verdict) if found else "")
+        if found is None:
+            return
+        self.verdict.setText(self._verdict_words(found.verdict))
+        self.told.setText(self._result_words(found))
+
+    def keep(self) -> None:
+        """Keep the count."""
+        wrong = [field for field in (self.since, self.bags, self.feedings, self.bag, self.target) if not _sound(field)]
+        if wrong:
+            wrong[0].line.setFocus(Qt.FocusReason.OtherFocusReason)
+            return
+        count = self._made()
+        if count is None:
+            self.bags.say(self.tr("Fill in bags, feedings and both weights."), wrong=True)
+            return
+        if self.desk.attempt(partial(self.desk.records.keep, count, by=self.desk.initials)) is not None:
+            self.bags.set_text("")
+            self.feedings.set_text("")
+            self.desk.say(self.tr("The count of bags is kept."))
+
+    def _today(self) -> date:
+        return self.desk.clock().date()
+
+    def _wanted_g(self) -> float | None:
+        now = self._now
+        if now is None or not now.plans or not now.plans[0].groups:
+            return None
+        group = now.plans[0].groups[0]
+        calves = max(1, group.calves)
+        mix = batch_of(now, now.plans[0], group, calves, None).mix
+        return mix.powder_g / calves if mix else None
+
+    def _feedings_a_day(self) -> int:
+        plans = self._now.plans[:1] if self._now else ()
+        return sum(group.calves * group.feedings_per_day for plan in plans for group in plan.groups)
+
+    def _last_day(self) -> date | None:
+        lot = self._now.powder.lot if self._now else None
+        if lot is None:
+            return None
+        counts = [c for c in self.desk.records.every(BagCount, lot.farm_id, lot_id=lot.id) if c.counts]
+        return counts[-1].at.date() if counts else None
+
+    def _since(self) -> date | None:
+        try:
+            return self.since.day()
+        except DayNotUnderstood:
+            return None
+
+    def _suggest(self) -> None:
+        """Feedings by the plan since that day, to take with one press."""
+        since, daily = self._since(), self._feedings_a_day()
+        days = (self._today() - since) // timedelta(days=1) if since else 0
+        self.suggest_button.setVisible(0 < days <= MOST_DAYS and daily > 0)
+        text = self.tr("{count} by the plan: {days} days of {daily}")
+        self.suggest_button.setText(text.format(count=days * daily, days=days, daily=daily))
+        self._suggested = days * daily
+
+    def _take_suggestion(self) -> None:
+        self.feedings.set_values(float(self._suggested))
+        self.feedings.tell()
+        self.work_out()
+
+    @property
+    def _ends(self) -> Ends:
+        return Ends.SHARP if self.sharp.isChecked() else Ends.ROUGH
+
+    def _found(self) -> BagResult | None:
+        bags, feedings = self.bags.value(), self.feedings.value()
+        bag, target = self.bag.value(), self.target.value()
+        self._show_days(target, bag)
+        if self._now is None or None in (bags, feedings, bag, target):
+            self.verdict.setText(self.tr("No count yet"))
+            self.told.setText(self.tr("Type the bags that were emptied and the feedings made from them."))
+            return None
+        assert bags is not None
+        assert feedings is not None
+        assert bag is not None
+        assert target is not None
+        try:
+            return bag_count(bags, bag, feedings, target, self._now.farm.tolerance_share, self._ends)
+        except CannotCompute as error:
+            self.verdict.setText(self.tr("This cannot be"))
+            self.told.setText(str(error))
+            return None
+
+    def _show_days(self, target: float | None, bag: float | None) -> None:
+        daily = self._feedings_a_day()
+        if target is None or bag is None or daily < 1:
+            self.days.setText("")
+            return
+        days = days_until_seen(daily, target, bag, self._ends)
+        drift = percent(DRIFT_SHARE, 0)
+        if days is None:
+            text = self.tr("Counted like this, a drift of {drift} would never show: count from a bag just opened.")
+            self.days.setText(text.format(drift=drift))
+            return
+        if days == 1:
+            text = self.tr("With {daily} feedings a day a drift of {drift} shows after one day, in four cases of five.")
+            self.days.setText(text.format(daily=daily, drift=drift))
+            return
+        text = self.tr("With {daily} feedings a day a drift of {drift} shows after {days} days, in four cases of five.")
+        self.days.setText(text.format(daily=daily, drift=drift, days=days))
+
+    def _verdict_words(self, verdict: Verdict) -> str:
+        """In words of powder: a count says nothing of the water."""
+        return {
+            Verdict.INSIDE: self.tr("As it should be"),
+            Verdict.THIN: self.tr("Too little powder"),
+            Verdict.STRONG: self.tr("Too much powder"),
+            Verdict.CANNOT_TELL: self.tr("Cannot tell yet"),
+        }[verdict]
+
+    def _result_words(self, found: BagResult) -> str:
+        system = self.desk.system
+        text = self.tr(
+            "Each feeding got {mean} of powder on average (95 % interval {low} to {high}), {share} {side} the target. "
+            "A bag lasted {lasted} feedings; it should last {should}."
+        )
+        side = self.tr("above") if found.share >= 0 else self.tr("below")
+        fine = FINE_G[system]
+        return text.format(
+            mean=mass(found.mean_g, system, fine),
+            low=mass(found.low_g, system, fine),
+            high=mass(found.high_g, system, fine),
+            share=percent(abs(found.share)),
+            side=side,
+            lasted=number(found.feedings_per_bag, 0),
+            should=number(found.should_be_per_bag, 0),
+        )
+
+    def _made(self) -> BagCount | None:
+        lot = self._now.powder.lot if self._now else None
+        bags, feedings, since = self.bags.value(), self.feedings.value(), self._since()
+        bag, target = self.bag.value(), self.target.value()
+        if lot is None or bags is None or feedings is None or bag is None or target is None or since is None:
+            return None
+        if self._found() is None:
+            return None
+        return BagCount(
+            id=new_id(),
+            farm_id=lot.farm_id,
+            lot_id=lot.id,
+            since=since,
+            at=self.desk.clock(),
+            bags=bags,
+            bags_typed=self.bags.text(),
+            bag_mass_g=bag,
+            bag_mass_typed=self.bag.told(),
+            feedings=round(feedings),
+            target_mass_g=target,
+            target_typed=self.target.told(),
+            sharp=self.sharp.isChecked(),
+            feedings_per_day=self._feedings_a_day(),
+            by=self.desk.initials,
+        )
+
+    def _show_counts(self) -> None:
+        clear(self._list)
+        farm = self.desk.farm
+        counts = [c for c in self.desk.records.every(BagCount, farm.id) if c.counts] if farm else []
+        self._counts = list(reversed(counts[-SHOWN:]))
+        if not self._counts:
+            self._list.addWidget(label(self.tr("Nothing yet."), "quiet"))
+            return
+        for count in self._counts:
+            self._list.addWidget(label(self._line(count)))
+        self._list.addLayout(row(button(self.tr("With&draw the newest"), self._ask_withdraw), None))
+
+    def _line(self, count: BagCount) -> str:
+        ends = Ends.SHARP if count.sharp else Ends.ROUGH
+        tolerance = self._now.farm.tolerance_share if self._now else DRIFT_SHARE
+        found = bag_count(count.bags, count.bag_mass_g, count.feedings, count.target_mass_g, tolerance, ends)
+        text = self.tr("{since} to {until}: {bags} bags, {feedings} feedings, {mean} each ({share})")
+        sign = "+" if found.share >= 0 else "−"
+        return text.format(
+            since=day_text(count.since),
+            until=day_text(count.at.astimezone().date()),
+            bags=count.bags_typed,
+            feedings=count.feedings,
+            mean=mass(found.mean_g, self.desk.system),
+            share=f"{sign}{percent(abs(found.share))}",
+        )
+
+    def _ask_withdraw(self) -> None:
+        count = self._counts[0]
+
+        def withdrawn(reason: str) -> None:
+            telling = replace(count, withdrawn_reason=reason)
+            self.desk.attempt(partial(self.desk.records.keep, telling, by=self.desk.initials, why=reason))
+
+        self.desk.ask.reason(self.tr("Why does this count of bags count no more?"), withdrawn)
+
+    def _lay_out(self) -> None:
+        left = QWidget()
+        inside = QVBoxLayout(left)
+        inside.setContentsMargins(0, 0, SPACE // 2, 0)
+        pairs = [row(*pair, spacing=int(1.5 * SPACE)) for pair in ((self.since, self.bags), (self.bag, self.target))]
+        inside.addWidget(card(*pairs, self.feedings, self.suggest_button, self.sharp, row(self.keep_button, None)))
+        inside.addStretch(1)
+        area = scrolled(left)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.card = card(self.verdict, self.told, self.days)
+        right = QWidget()
+        beside = QVBoxLayout(right)
+        beside.setContentsMargins(0, 0, SPACE // 2, 0)
+        beside.setSpacing(int(1.5 * SPACE))
+        beside.addWidget(self.card)
+        beside.addWidget(card(label(self.tr("Counts so far"), "heading"), self._list))
+        beside.addStretch(1)
+        found = scrolled(right)
+        found.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        layout = QHBoxLayout(self)
+        layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
+        layout.setSpacing(2 * SPACE)
+        layout.addWidget(area, 1)
+        layout.addWidget(found, 1)
+        for text in self.findChildren(TextField):
+            text.entered.connect(self._to_next)
+        for amount in self.findChildren(Amount):
+            amount.entered.connect(self._to_next)
+
+    def _to_next(self) -> None:
+        self.focusNextChild()
+
+
+def _sound(field: DayField | BareField | Amount) -> bool:
+    return field.tell() if isinstance(field, BareField) else field.understood()

@@ -1,0 +1,135 @@
+"""Which batch a check belongs to: plan and group, calves, vessel, who mixed, what it is to be."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QSignalBlocker, Signal
+from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.fields import Captioned, TextField
+from calibrator.desk.mix_batch import Batch, FarmNow, batch_of
+from calibrator.desk.mix_checks import Aim
+from calibrator.desk.parts import row
+from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.count_field import CountField
+from calibrator.model import Plan, PlanGroup, Vessel
+from calibrator.science.check import TOLERANCE_SHARE
+from calibrator.units import Kind
+
+TARGET_PLACES = 3  # of the share: a tenth of a percent
+
+
+class BatchForm(QWidget):
+    """Follows the chart: choosing a group fills in calves, vessel and target, until the person types others."""
+
+    edited = Signal()
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self._now: FarmNow | None = None
+        self._own_target = False
+        self.group, self.vessel = QComboBox(), QComboBox()
+        for choice in (self.group, self.vessel):
+            choice.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+            choice.setMinimumContentsLength(9)
+        self.calves = CountField(0)
+        self.feeder = TextField(self.tr("Mixed by"))
+        self.target = Amount(desk, self.tr("Solids wanted, as mixed"), Kind.PERCENT, lowest=2, highest=40, hint="")
+        self.tolerance = Amount(desk, self.tr("Give or take"), Kind.PERCENT, lowest=0.1, highest=5, hint="")
+        self.tolerance.set_share(TOLERANCE_SHARE)
+        self.group.activated.connect(self._choose_group)
+        self.vessel.activated.connect(self.edited)
+        self.calves.counted.connect(self._count)
+        self.feeder.edited.connect(self.edited)
+        self.target.edited.connect(self._type_target)
+        self.tolerance.edited.connect(self.edited)
+        self._lay_out()
+
+    def show_farm(self, now: FarmNow) -> None:
+        """Offer the farm's plans and vessels; what is chosen and typed stays where it still exists."""
+        first, plan = self._now is None, self._chosen()[0]
+        self._now = now
+        self._offer(self.group, [(self._name(p, g), (p.id, g.name)) for p in now.plans for g in p.groups])
+        vessels = [(self.tr("not one of ours"), ""), *((v.name, v.id) for v in now.vessels)]
+        self._offer(self.vessel, vessels)
+        if first or (plan is None and now.plans):
+            self._choose_group()
+
+    def batch(self) -> Batch | None:
+        """The batch as the chart has it; None before the farm is known."""
+        if self._now is None:
+            return None
+        plan, group = self._chosen()
+        return batch_of(self._now, plan, group, self.calves.count(), self._vessel())
+
+    def aim(self) -> Aim | None:
+        """What is wanted; None where it is not typed or not understood."""
+        target, tolerance = self.target.share(), self.tolerance.share()
+        return None if target is None or tolerance is None else Aim(target, tolerance)
+
+    def _lay_out(self) -> None:
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(SPACE)
+        calves = Captioned(self.tr("Calves"), self.calves)
+        for pair, stretch in (
+            ((Captioned(self.tr("Batch for"), self.group), calves), (3, 1)),
+            ((Captioned(self.tr("Vessel"), self.vessel), self.feeder), (1, 1)),
+            ((self.target, self.tolerance), (1, 1)),
+        ):
+            line = row(*pair, spacing=int(1.5 * SPACE))
+            line.setStretch(0, stretch[0])
+            line.setStretch(1, stretch[1])
+            layout.addLayout(line)
+
+    def _offer(self, box: QComboBox, items: Sequence[tuple[str, object]]) -> None:
+        blocker = QSignalBlocker(box)
+        kept = box.currentData()
+        box.clear()
+        for name, data in items:
+            box.addItem(name, data)
+        found = [n for n, (_, data) in enumerate(items) if data == kept]
+        if found:
+            box.setCurrentIndex(found[0])
+        blocker.unblock()
+
+    def _name(self, plan: Plan, group: PlanGroup) -> str:
+        return f"{plan.name}, {group.name}" if group.name else plan.name
+
+    def _chosen(self) -> tuple[Plan | None, PlanGroup | None]:
+        data = self.group.currentData()
+        if self._now is None or not data:
+            return None, None
+        plan = next((p for p in self._now.plans if p.id == data[0]), None)
+        group = next((g for g in plan.groups if g.name == data[1]), None) if plan else None
+        return plan, group
+
+    def _vessel(self) -> Vessel | None:
+        return self._now.vessel(self.vessel.currentData()) if self._now else None
+
+    def _choose_group(self) -> None:
+        plan, group = self._chosen()
+        if plan is not None and group is not None:
+            self.calves.set_count(group.calves)
+            place = self.vessel.findData(plan.vessel_id or "")
+            self.vessel.setCurrentIndex(max(0, place))
+            self._own_target = False
+        self._follow_chart()
+        self.edited.emit()
+
+    def _follow_chart(self) -> None:
+        batch = self.batch()
+        if batch and batch.target_share and not self._own_target:
+            self.target.set_share(round(batch.target_share, TARGET_PLACES))
+
+    def _count(self) -> None:
+        self._follow_chart()
+        self.edited.emit()
+
+    def _type_target(self) -> None:
+        self._own_target = bool(self.target.text())
+        self.edited.emit()

@@ -1,0 +1,169 @@
+"""This mix: the batch and its readings at the left, what they say at the right, kept with one key."""
+
+from __future__ import annotations
+
+from functools import partial
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+
+from calibrator import __version__
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.bare_field import BareField
+from calibrator.desk.forms.fields import TextField
+from calibrator.desk.mix.batch_form import BatchForm
+from calibrator.desk.mix.readings_form import ReadingsForm
+from calibrator.desk.mix.verdict_panel import VerdictPanel
+from calibrator.desk.mix_batch import FarmNow
+from calibrator.desk.mix_checks import MixFindings, work_out
+from calibrator.desk.mix_tools import Tools
+from calibrator.desk.mix_words import verdict_words
+from calibrator.desk.parts import button, card, label, row, scrolled
+from calibrator.desk.theme import SPACE
+from calibrator.model import MixCheck, new_id
+from calibrator.science.check import Verdict
+
+
+class CheckPanel(QWidget):
+    """Every digit is worked out at once; nothing is kept before the person says so."""
+
+    kept = Signal()
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self._tools: Tools | None = None
+        self._now: FarmNow | None = None
+        self._found = MixFindings()
+        self.batch_form, self.readings = BatchForm(desk), ReadingsForm(desk)
+        self.verdict = VerdictPanel()
+        self.note = TextField(self.tr("Note"), longest=200)
+        self.keep_button = button(self.tr("&Keep this check"), self.keep, "main")
+        self.clear_button = button(self.tr("Clea&r"), self.clear)
+        self.batch_form.edited.connect(self.work_out)
+        self.readings.edited.connect(self.work_out)
+        self._lay_out()
+
+    def show_farm(self, now: FarmNow, tools: Tools) -> None:
+        """Read anew; what is typed stays."""
+        self._now, self._tools = now, tools
+        lot = now.powder.lot
+        self.no_lot.setVisible(lot is None)
+        self.lot.setVisible(lot is not None)
+        if lot is not None:
+            self.lot.setText(self.tr("Lot {number} {product}").format(number=lot.lot_number, product=lot.product))
+        self.readings.show_tools(tools)
+        self.batch_form.show_farm(now)
+        self.work_out()
+
+    def work_out(self) -> None:
+        """What the fields say now."""
+        batch = self.batch_form.batch()
+        if batch is None or self._tools is None:
+            return
+        self.readings.show_vessel(batch.vessel)
+        readings, aim = self.readings.readings(), self.batch_form.aim()
+        self._found = work_out(batch, readings, aim, self._tools, self.desk.clock())
+        self.verdict.show_findings(self._found, batch, self.desk.system)
+        self.keep_button.setEnabled(bool(readings) and self._now is not None and self._now.powder.lot is not None)
+
+    @property
+    def found(self) -> MixFindings:
+        return self._found
+
+    def keep(self) -> None:
+        """Keep the check as typed, with what was made of it."""
+        wrong = self._first_wrong()
+        if wrong is not None:
+            wrong.line.setFocus(Qt.FocusReason.OtherFocusReason)
+            return
+        check = self._made()
+        if check is None:
+            return
+        if self.desk.attempt(partial(self.desk.records.keep, check, by=self.desk.initials)) is not None:
+            self.clear()
+            told = self.tr("The check is kept: {verdict}.")
+            verdict = self.tr("no verdict") if not check.verdict else verdict_words(Verdict(check.verdict))
+            self.desk.say(told.format(verdict=verdict.lower()))
+            self.kept.emit()
+
+    def clear(self) -> None:
+        """Empty the readings; the batch stays for the next check."""
+        self.readings.clear()
+        self.note.set_text("")
+        self.start()
+
+    def start(self) -> None:
+        """Put the cursor where the first drops are typed."""
+        self.readings.first.line.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def enter_moves_on(self) -> None:
+        """Enter goes to the next field; it never keeps by itself."""
+        for text in self.findChildren(TextField):
+            text.entered.connect(self._to_next)
+        for amount in self.findChildren(Amount):
+            amount.entered.connect(self._to_next)
+
+    def _to_next(self) -> None:
+        self.focusNextChild()
+
+    def _first_wrong(self) -> BareField | Amount | None:
+        aims = [field for field in (self.batch_form.target, self.batch_form.tolerance) if not field.understood()]
+        return aims[0] if aims else self.readings.first_wrong()
+
+    def _made(self) -> MixCheck | None:
+        batch, aim = self.batch_form.batch(), self.batch_form.aim()
+        readings = self.readings.readings()
+        if batch is None or aim is None or batch.now.powder.lot is None or not readings:
+            return None
+        found = self._found
+        return MixCheck(
+            id=new_id(),
+            farm_id=batch.now.farm.id,
+            at=self.desk.clock(),
+            lot_id=batch.now.powder.lot.id,
+            readings=tuple(readings),
+            target_share=aim.target_share,
+            target_typed=self.batch_form.target.told(),
+            tolerance_share=aim.tolerance_share,
+            tolerance_typed=self.batch_form.tolerance.told(),
+            by=self.desk.initials,
+            feeder=self.batch_form.feeder.text(),
+            plan_id=batch.plan.id if batch.plan else None,
+            group_name=batch.group.name if batch.group else "",
+            calves=batch.calves,
+            vessel_id=batch.vessel.id if batch.vessel else None,
+            solids_share=found.best.share if found.best else None,
+            solids_low=found.best.low if found.best else None,
+            solids_high=found.best.high if found.best else None,
+            way=found.best.way if found.best else "",
+            verdict=found.judged.verdict if found.judged else "",
+            note=self.note.text(),
+            program_version=__version__,
+        )
+
+    def _lay_out(self) -> None:
+        self.lot = label("", "heading")
+        self.no_lot = label(
+            self.tr("No lot is in use: sign off a weigh-in first; checks are kept for a lot."), "caution"
+        )
+        left = QWidget()
+        inside = QVBoxLayout(left)
+        inside.setContentsMargins(0, 0, SPACE // 2, 0)
+        inside.setSpacing(int(1.5 * SPACE))
+        inside.addWidget(card(self.lot, self.no_lot, self.readings, self.note))
+        inside.addWidget(card(label(self.tr("The batch"), "heading"), self.batch_form))
+        inside.addStretch(1)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
+        layout.setSpacing(SPACE)
+        halves = QHBoxLayout()
+        halves.setSpacing(2 * SPACE)
+        for widget, stretch in ((left, 11), (self.verdict, 10)):
+            area = scrolled(widget)
+            area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+            halves.addWidget(area, stretch)
+        layout.addLayout(halves, 1)
+        layout.addLayout(row(self.keep_button, self.clear_button, None))
+        self.enter_moves_on()

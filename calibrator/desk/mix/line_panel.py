@@ -1,0 +1,274 @@
+"""The farm's own line: which mixes to weigh, where to type what they read, the line that comes of it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from functools import partial
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.bare_field import BareField
+from calibrator.desk.forms.fields import Captioned
+from calibrator.desk.mix.readings_form import DROPS
+from calibrator.desk.mix_batch import FarmNow, batch_of
+from calibrator.desk.mix_tools import Tools, own_line, reference, references_for, refractometer
+from calibrator.desk.mix_words import mass, number, percent
+from calibrator.desk.parts import button, card, column, label, row, scrolled
+from calibrator.desk.speech import day_text
+from calibrator.desk.theme import SPACE
+from calibrator.model import InstrumentKind, ReferenceMix, UnitSystem, new_id
+from calibrator.science.errors import CannotCompute
+from calibrator.science.own_line import Line, reference_recipes, reference_solids
+from calibrator.science.solids import expected_half_width
+from calibrator.units import Kind
+
+TOTAL_G = {UnitSystem.FARM: 4 * 453.59237, UnitSystem.METRIC: 1000.0}
+USUAL_SHARE = 0.13
+
+
+class LinePanel(QWidget):
+    """Walks through: weigh, mix, read three drops, type. Two mixes make a line, more make it surer."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self._now: FarmNow | None = None
+        self._tools: Tools | None = None
+        self._mixes: list[ReferenceMix] = []
+        self.which = QComboBox()
+        self.which.activated.connect(self._show)
+        self.total = Amount(desk, self.tr("Make so much of each"), Kind.MASS, hint="")
+        self.recipes = label("")
+        self.powder = Amount(desk, self.tr("Powder weighed"), Kind.MASS, optional=True, hint="")
+        self.water = Amount(desk, self.tr("Water weighed"), Kind.MASS, optional=True, hint="")
+        self.drops = BareField(self.tr("Its drops, in °Brix"), DROPS, 1)
+        self.prism = Amount(
+            desk, self.tr("Refractometer at"), Kind.TEMPERATURE, optional=True, lowest=5, highest=40, hint=""
+        )
+        self.add_button = button(self.tr("&Add this mix"), self.add, "main")
+        self.withdraw_button = button(self.tr("With&draw …"), self._ask_withdraw)
+        self.list = QListWidget()
+        self.list.setAccessibleName(self.tr("Weighed mixes of this powder"))
+        self.list.setMinimumHeight(130)
+        self.finding, self.meaning = label("", "heading"), label("", "quiet")
+        self.trouble = label("", "caution")
+        self.total.edited.connect(self._show_recipes)
+        self._lay_out()
+
+    def show_farm(self, now: FarmNow, tools: Tools) -> None:
+        """Read anew; what is typed stays."""
+        self._now, self._tools = now, tools
+        kept = self.which.currentData()
+        self.which.clear()
+        for tool in tools.of(InstrumentKind.REFRACTOMETER):
+            self.which.addItem(tool.name, tool.id)
+        self.which.setCurrentIndex(max(0, self.which.findData(kept)) if self.which.count() else -1)
+        if not self.total.text():
+            self.total.set_value(TOTAL_G[self.desk.system])
+        self._show()
+
+    def add(self) -> None:
+        """Keep a weighed mix with its readings."""
+        asked = [self.powder, self.water]
+        for field in asked:
+            if field.value() is None:
+                field.say(self.tr("Type this weight."), wrong=True)
+                field.line.setFocus(Qt.FocusReason.OtherFocusReason)
+                return
+        if not (self.drops.tell() and self.prism.understood()):
+            return
+        if not self.drops.values():
+            self.drops.say(self.tr("Type what it reads, best three drops."), wrong=True)
+            self.drops.line.setFocus(Qt.FocusReason.OtherFocusReason)
+            return
+        self._add()
+
+    def _add(self) -> None:
+        lot = self._now.powder.lot if self._now else None
+        powder, water = self.powder.value(), self.water.value()
+        if self._now is None or lot is None or powder is None or water is None:
+            return
+        try:
+            reference_solids(powder, water)
+        except CannotCompute as error:
+            self.water.say(str(error), wrong=True)
+            return
+        mix = ReferenceMix(
+            id=new_id(),
+            farm_id=self._now.farm.id,
+            lot_id=lot.id,
+            instrument_id=str(self.which.currentData()),
+            powder_g=powder,
+            powder_typed=self.powder.told(),
+            water_g=water,
+            water_typed=self.water.told(),
+            readings_brix=self.drops.values(),
+            readings_typed=self.drops.text(),
+            at=self.desk.clock(),
+            by=self.desk.initials,
+            temperature_c=self.prism.value(),
+            temperature_typed=self.prism.told(),
+        )
+        if self.desk.attempt(partial(self.desk.records.keep, mix, by=self.desk.initials)) is not None:
+            for field in (self.powder, self.water, self.drops):
+                field.set_text("")
+            self.desk.say(self.tr("The weighed mix is kept."))
+            self.powder.line.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _ask_withdraw(self) -> None:
+        place = self.list.currentRow()
+        if not 0 <= place < len(self._mixes):
+            return
+        mix = self._mixes[place]
+
+        def withdrawn(reason: str) -> None:
+            telling = replace(mix, withdrawn_reason=reason)
+            self.desk.attempt(partial(self.desk.records.keep, telling, by=self.desk.initials, why=reason))
+
+        self.desk.ask.reason(self.tr("Why does this weighed mix count no more?"), withdrawn)
+
+    def _lay_out(self) -> None:
+        how = label(
+            self.tr(
+                "Weigh powder and water on the kitchen scale, mix well, and read three drops. Two strengths make a "
+                "line, six mixes make it sure. It holds for this powder and this refractometer."
+            ),
+            "quiet",
+        )
+        self._which = Captioned(self.tr("Refractometer"), self.which)
+        left = QWidget()
+        inside = QVBoxLayout(left)
+        inside.setContentsMargins(0, 0, SPACE // 2, 0)
+        inside.setSpacing(int(1.5 * SPACE))
+        inside.addWidget(self.trouble)
+        choice = row(self._which, self.total, spacing=int(1.5 * SPACE))
+        self._weigh = card(label(self.tr("1. Weigh these mixes"), "heading"), how, choice, self.recipes)
+        weights = row(self.powder, self.water, spacing=int(1.5 * SPACE))
+        reads = row(self.drops, self.prism, spacing=int(1.5 * SPACE))
+        read_heading = label(self.tr("2. Type each one as it was weighed and read"), "heading")
+        self._read = card(read_heading, weights, reads, row(self.add_button, None))
+        inside.addWidget(self._weigh)
+        inside.addWidget(self._read)
+        inside.addStretch(1)
+        area = scrolled(left)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        right = column(
+            card(self.finding, self.meaning),
+            card(label(self.tr("Weighed mixes"), "heading"), self.list, row(self.withdraw_button, None)),
+            None,
+            spacing=int(1.5 * SPACE),
+        )
+        layout = QHBoxLayout(self)
+        layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
+        layout.setSpacing(2 * SPACE)
+        layout.addWidget(area, 11)
+        layout.addLayout(right, 10)
+        for text in (self.drops,):
+            text.entered.connect(self._to_next)
+        for amount in (self.total, self.powder, self.water, self.prism):
+            amount.entered.connect(self._to_next)
+
+    def _to_next(self) -> None:
+        self.focusNextChild()
+
+    def _show(self) -> None:
+        if self._now is None or self._tools is None:
+            return
+        lot, tool = self._now.powder.lot, self._tools.find(str(self.which.currentData() or ""))
+        self.prism.setVisible(tool is not None and not tool.compensated)
+        missing = ""
+        if lot is None:
+            missing = self.tr("No lot is in use yet: a line belongs to a powder. Sign off a weigh-in first.")
+        elif tool is None:
+            missing = self.tr("Enter the refractometer first, under Instruments.")
+        self.trouble.setText(missing)
+        self.trouble.setVisible(bool(missing))
+        self._weigh.setEnabled(not missing)
+        self._read.setEnabled(not missing)
+        found = references_for(self._tools, lot.id, tool.id) if lot and tool else []
+        self._mixes = list(reversed(found))
+        self._show_list(self._tools)
+        self._show_recipes()
+        self._show_line(self._tools)
+
+    @property
+    def target_share(self) -> float:
+        """The first plan's strength, or a usual one."""
+        now = self._now
+        if now and now.plans and now.plans[0].groups:
+            plan = now.plans[0]
+            batch = batch_of(now, plan, plan.groups[0], max(1, plan.groups[0].calves), None)
+            return batch.target_share or USUAL_SHARE
+        return USUAL_SHARE
+
+    def _show_recipes(self) -> None:
+        total, system = self.total.value(), self.desk.system
+        step = self._now.powder.resolution_g if self._now else 0.0
+        if total is None:
+            self.recipes.setText("")
+            return
+        try:
+            found = reference_recipes(self.target_share, total, step or 1.0)
+        except CannotCompute as error:
+            self.recipes.setText(str(error))
+            return
+        line = self.tr("{solids}: {powder} powder ({grams} g), {water} water ({water_g} g)")
+        self.recipes.setText(
+            "\n".join(
+                line.format(
+                    powder=mass(r.powder_g, system, step),
+                    grams=number(r.powder_g, 0),
+                    water=mass(r.water_g, system, step),
+                    water_g=number(r.water_g, 0),
+                    solids=percent(r.solids_share),
+                )
+                for r in found
+            )
+        )
+
+    def _show_list(self, tools: Tools) -> None:
+        self.list.clear()
+        for mix in self._mixes:
+            point = reference(tools, mix)
+            text = self.tr("{day}: {solids} solids read {brix} Brix ({powder} in {water})").format(
+                day=day_text(mix.at.astimezone().date()),
+                solids=percent(point.solids_share),
+                brix=number(point.brix),
+                powder=mix.powder_typed,
+                water=mix.water_typed,
+            )
+            self.list.addItem(QListWidgetItem(text))
+        self.list.setWordWrap(True)
+        self.withdraw_button.setEnabled(bool(self._mixes))
+        if self._mixes:
+            self.list.setCurrentRow(0)
+
+    def _show_line(self, tools: Tools) -> None:
+        if len(self._mixes) < 2:
+            self.finding.setText(self.tr("No own line yet"))
+            told = self.tr("{count} of 2 mixes. Until then a line for whole milk serves, which replacers differ from.")
+            self.meaning.setText(told.format(count=len(self._mixes)))
+            return
+        try:
+            line = own_line(tools, self._mixes)
+            self._tell_line(tools, line)
+        except CannotCompute as error:
+            self.finding.setText(self.tr("These mixes make no line"))
+            self.meaning.setText(str(error))
+
+    def _tell_line(self, tools: Tools, line: Line) -> None:
+        target = self.target_share
+        tool = refractometer(tools, str(self.which.currentData()), self.desk.clock())
+        half = expected_half_width(line, target, tool)
+        text = self.tr("{target} solids read {brix} Brix, the zero taken off")
+        self.finding.setText(text.format(target=percent(target), brix=number(line.y(target))))
+        told = self.tr(
+            "From {count} mixes: {slope} Brix for each percent of solids. Three drops tell the solids within "
+            "{half} either way (95 %)."
+        )
+        more = self.tr("With fewer than six mixes that is partly an assumption.") if line.assumed else ""
+        words = told.format(count=line.n, slope=number(line.slope / 100, 2), half=percent(half))
+        self.meaning.setText(f"{words} {more}".strip())

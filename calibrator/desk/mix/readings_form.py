@@ -1,0 +1,197 @@
+"""The readings of a mix, each in its own field: drops of first and last pail, temperatures, volume, density."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from PySide6.QtCore import QSignalBlocker, Signal
+from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.bare_field import BareField
+from calibrator.desk.forms.fields import Captioned
+from calibrator.desk.mix_tools import Tools
+from calibrator.desk.parts import row
+from calibrator.desk.theme import SPACE
+from calibrator.model import Instrument, InstrumentKind, Pail, Reading, ReadingKind, Vessel
+from calibrator.units import Kind
+from calibrator.units.bare import Bare
+
+DROPS = Bare("11.2 11.4 11.2", -1.0, 32.0, 8)
+SUGAR_SG = Bare("1.045 1.046", 0.998, 1.135, 8)
+FLOAT_SG = Bare("1.032", 0.98, 1.15, 4)
+COLDEST_C, HOTTEST_C = 0.0, 100.0
+
+
+class ReadingsForm(QWidget):
+    """Only fields for which the farm has an instrument are shown; what is typed is kept as typed."""
+
+    edited = Signal()
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self._tools: Tools | None = None
+        self.refractometer, self.hydrometer, self.jug = QComboBox(), QComboBox(), QComboBox()
+        self.scale = QComboBox()
+        self.scale.addItem(self.tr("°Brix"), ReadingKind.BRIX)
+        self.scale.addItem(self.tr("SG (sugar scale)"), ReadingKind.REFRACTOMETER_SG)
+        self.first = BareField(self.tr("First pail: drops, in °Brix"), DROPS, 1)
+        self.last = BareField(self.tr("Last pail: drops, in °Brix"), DROPS, 1)
+        self.prism = self._amount(self.tr("Refractometer at"), Kind.TEMPERATURE, 5.0, 40.0)
+        self.water = self._amount(self.tr("Water drawn at"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C)
+        self.mix = self._amount(self.tr("Mix at"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C)
+        self.calf = self._amount(self.tr("At the calf"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C)
+        self.volume = self._amount(self.tr("Mix in the vessel"), Kind.VOLUME, None, None)
+        self.level = self._amount(self.tr("or its level"), Kind.LENGTH, None, None)
+        self.floating = BareField(self.tr("Hydrometer floating in the mix, SG"), FLOAT_SG, 3)
+        self.jug_mass = self._amount(self.tr("Mix in the jug, without the jug"), Kind.MASS, None, None)
+        self._lay_out()
+        for choice in (self.refractometer, self.hydrometer, self.jug):
+            choice.activated.connect(self._tool_chosen)
+        self.scale.activated.connect(self._scale_chosen)
+        for numbers in (self.first, self.last, self.floating):
+            numbers.understood.connect(self.edited)
+        for amount in self._amounts():
+            amount.edited.connect(self.edited)
+
+    def show_tools(self, tools: Tools) -> None:
+        """Offer the farm's instruments."""
+        self._tools = tools
+        kinds = (InstrumentKind.REFRACTOMETER, InstrumentKind.HYDROMETER, InstrumentKind.JUG)
+        for box, kind in zip((self.refractometer, self.hydrometer, self.jug), kinds, strict=True):
+            _offer(box, tools.of(kind))
+        self._refractometer.setVisible(self.refractometer.count() > 1)
+        self._hydrometer.setVisible(self.hydrometer.count() > 1)
+        self._jug.setVisible(self.jug.count() > 1)
+        self.floating.setVisible(self.hydrometer.count() > 0)
+        self.jug_mass.setVisible(self.jug.count() > 0)
+        self._show_prism()
+
+    def show_vessel(self, vessel: Vessel | None) -> None:
+        """A level tells a volume only where the vessel's shape is known."""
+        self.level.setVisible(vessel is not None and vessel.shape is not None)
+
+    def readings(self) -> list[Reading]:
+        """All that is typed and understood."""
+        kind = ReadingKind(self.scale.currentData())
+        drops = [
+            Reading(kind=kind, value=value, typed=field.text(), pail=pail, instrument_id=_id(self.refractometer))
+            for field, pail in ((self.first, Pail.FIRST), (self.last, Pail.LAST))
+            for value in field.values()
+        ]
+        floating = [
+            Reading(
+                kind=ReadingKind.HYDROMETER_SG,
+                value=value,
+                typed=self.floating.text(),
+                instrument_id=_id(self.hydrometer),
+            )
+            for value in self.floating.values()
+        ]
+        return [*drops, *floating, *self._measured()]
+
+    def first_wrong(self) -> BareField | Amount | None:
+        """The first field that has to be mended, each wrong one told beneath; None where all is well."""
+        fields: list[BareField | Amount] = [self.first, self.last, self.floating, *self._amounts()]
+        wrong = [field for field in fields if field.isVisibleTo(self) and not _sound(field)]
+        return wrong[0] if wrong else None
+
+    def clear(self) -> None:
+        """Empty the fields for the next check."""
+        for numbers in (self.first, self.last, self.floating):
+            numbers.set_text("")
+        for amount in self._amounts():
+            amount.set_text("")
+        self.edited.emit()
+
+    @property
+    def typed(self) -> bool:
+        """Whether anything is typed."""
+        numbers = any(field.text() for field in (self.first, self.last, self.floating))
+        return numbers or any(amount.text() for amount in self._amounts())
+
+    def _amount(self, caption: str, kind: Kind, lowest: float | None, highest: float | None) -> Amount:
+        return Amount(self.desk, caption, kind, optional=True, lowest=lowest, highest=highest)
+
+    def _amounts(self) -> tuple[Amount, ...]:
+        return self.prism, self.water, self.mix, self.calf, self.volume, self.level, self.jug_mass
+
+    def _measured(self) -> Iterator[Reading]:
+        kinds = (
+            (self.prism, ReadingKind.PRISM_TEMPERATURE, self.refractometer),
+            (self.water, ReadingKind.WATER_TEMPERATURE, None),
+            (self.mix, ReadingKind.MIX_TEMPERATURE, None),
+            (self.calf, ReadingKind.CALF_TEMPERATURE, None),
+            (self.volume, ReadingKind.FINISHED_VOLUME, None),
+            (self.level, ReadingKind.FINISHED_LEVEL, None),
+            (self.jug_mass, ReadingKind.JUG_MASS, self.jug),
+        )
+        for field, kind, box in kinds:
+            value = field.value() if field.isVisibleTo(self) else None
+            if value is not None:
+                yield Reading(kind=kind, value=value, typed=field.told(), instrument_id=_id(box) if box else "")
+
+    def _lay_out(self) -> None:
+        self._refractometer = Captioned(self.tr("Refractometer"), self.refractometer)
+        self._hydrometer = Captioned(self.tr("Hydrometer"), self.hydrometer)
+        self._jug = Captioned(self.tr("Jug"), self.jug)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(SPACE)
+        for widgets in (
+            (self._refractometer, Captioned(self.tr("Its scale"), self.scale), self.prism),
+            (self.first, self.last),
+            (self.water, self.mix, self.calf),
+            (self.volume, self.level),
+            (self._hydrometer, self.floating),
+            (self._jug, self.jug_mass),
+        ):
+            line = row(*widgets, spacing=int(1.5 * SPACE))
+            for place in range(len(widgets)):
+                line.setStretch(place, 1)
+            layout.addLayout(line)
+
+    def _scale_chosen(self) -> None:
+        sugar = self.scale.currentData() == ReadingKind.REFRACTOMETER_SG
+        for field in (self.first, self.last):
+            field.set_bare(SUGAR_SG if sugar else DROPS)
+        first, last = (
+            (
+                self.tr("First pail: drops, SG of the refractometer"),
+                self.tr("Last pail: drops, SG of the refractometer"),
+            )
+            if sugar
+            else (self.tr("First pail: drops, in °Brix"), self.tr("Last pail: drops, in °Brix"))
+        )
+        self.first.rename(first)
+        self.last.rename(last)
+        self.edited.emit()
+
+    def _tool_chosen(self) -> None:
+        self._show_prism()
+        self.edited.emit()
+
+    def _show_prism(self) -> None:
+        tool = self._tools.find(_id(self.refractometer)) if self._tools else None
+        self.prism.setVisible(tool is not None and not tool.compensated)
+
+
+def _id(box: QComboBox) -> str:
+    return str(box.currentData() or "")
+
+
+def _sound(field: BareField | Amount) -> bool:
+    return field.tell() if isinstance(field, BareField) else field.understood()
+
+
+def _offer(box: QComboBox, tools: list[Instrument]) -> None:
+    blocker = QSignalBlocker(box)
+    kept = box.currentData()
+    box.clear()
+    for tool in tools:
+        box.addItem(tool.name, tool.id)
+    place = box.findData(kept)
+    box.setCurrentIndex(place if place >= 0 else len(tools) - 1)
+    blocker.unblock()

@@ -1,0 +1,141 @@
+"""What a check says, verdict first: how sure, what would tell more, what to do, why, and cautions."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
+
+from calibrator.desk import mix_words as words
+from calibrator.desk.mix_batch import Batch
+from calibrator.desk.mix_checks import MixFindings
+from calibrator.desk.parts import card, clear, label, set_style_property, set_tone
+from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.solids_bar import SolidsBar
+from calibrator.model import UnitSystem
+from calibrator.science.check import Judged, WouldTell, surely_inside
+from calibrator.science.solids import Solids, SolidsFrom
+
+OF_DROPS = (SolidsFrom.OWN_LINE, SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE)
+
+
+class VerdictPanel(QWidget):
+    """Shows `MixFindings`; called anew with every digit typed."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.verdict, self.solids = label("", "figure"), label("")
+        self.bar = SolidsBar()
+        self.would_tell, self.way, self.doubts = label("", "heading"), label("", "quiet"), label("")
+        self.verdict_card = card(self.verdict, self.solids, self.bar, self.would_tell, self.way, self.doubts)
+        self._cautions = QVBoxLayout()
+        self._cautions.setSpacing(SPACE)
+        self.correction, self.correction_card = _told_card(self.tr("Put it right"))
+        self.causes, self.causes_card = _told_card(self.tr("Likeliest causes"))
+        self.pails, self.pails_card = _told_card(self.tr("First pail and last"))
+        self.troubles = label("", "caution")
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, SPACE // 2, 0)
+        layout.setSpacing(int(1.5 * SPACE))
+        layout.addWidget(self.verdict_card)
+        layout.addWidget(self.troubles)
+        layout.addLayout(self._cautions)
+        for widget in (self.correction_card, self.causes_card, self.pails_card):
+            layout.addWidget(widget)
+        layout.addStretch(1)
+
+    def show_findings(self, found: MixFindings, batch: Batch, system: UnitSystem) -> None:
+        """Tell what the readings say."""
+        self._show_verdict(found)
+        self._show_way(found)
+        self._show_cautions(found)
+        self._show_correction(found, batch, system)
+        self._show_causes(found)
+        self.pails.setText(words.pails_words(found.pails.verdict) if found.pails else "")
+        self.pails_card.setVisible(found.pails is not None)
+        troubles = [*found.troubles, *([batch.trouble] if batch.trouble else [])]
+        _say(self.troubles, "\n".join(troubles))
+
+    def _show_verdict(self, found: MixFindings) -> None:
+        judged, best = found.judged, found.best
+        self.bar.setVisible(judged is not None)
+        if judged is None or best is None:
+            set_style_property(self.verdict_card, "tone", "")
+            set_tone(self.verdict, "")
+            self.verdict.setText(self.tr("No verdict yet"))
+            self.solids.setText(
+                self.tr("Say what solids are wanted.")
+                if best is not None
+                else self.tr("Type the drops of the first pail, best three: the verdict comes at once.")
+            )
+            self.would_tell.hide()
+            return
+        tone = words.verdict_tone(judged.verdict)
+        set_style_property(self.verdict_card, "tone", tone)
+        set_tone(self.verdict, tone)
+        self.verdict.setText(words.verdict_words(judged.verdict))
+        self.solids.setText(words.solids_words(judged, best))
+        ends = (words.percent(judged.target - judged.tolerance), words.percent(judged.target + judged.tolerance))
+        self.bar.show_judged(judged, ends, words.percent(judged.target))
+        self.bar.setAccessibleDescription(self.solids.text())
+        told = [words.would_tell_words(judged), self._inside_words(found, judged, best)]
+        _say(self.would_tell, " ".join(text for text in told if text))
+
+    def _inside_words(self, found: MixFindings, judged: Judged, best: Solids) -> str:
+        """Which mean reading would surely be right, where the verdict is open and one could be."""
+        if judged.would_tell is None or found.shown_brix is None or best.way not in OF_DROPS:
+            return ""
+        if judged.would_tell not in (WouldTell.MORE_READINGS, WouldTell.TOO_NEAR):
+            return ""
+        ends = surely_inside(found.shown_brix, best, judged)
+        return words.inside_reading_words(*ends) if ends else ""
+
+    def _show_way(self, found: MixFindings) -> None:
+        best = found.best
+        told = [words.way_words(best.way, found.references)] if best else []
+        if len(found.ways) > 1:
+            told.append(self.tr("Each way: {ways}.").format(ways=words.ways_words(found)))
+        _say(self.way, " ".join(told))
+        doubts = [words.doubt_words(doubt) for doubt in best.doubts] if best else []
+        if found.at_odds:
+            doubts.insert(0, self.tr("Two instruments contradict each other: check both in plain water."))
+        _say(self.doubts, " ".join(doubts))
+        set_tone(self.doubts, "warn")
+
+    def _show_cautions(self, found: MixFindings) -> None:
+        clear(self._cautions)
+        for caution in found.cautions:
+            made = label(words.caution_words(caution), "caution")
+            set_tone(made, "bad" if words.grave(caution) else "")
+            self._cautions.addWidget(made)
+
+    def _show_correction(self, found: MixFindings, batch: Batch, system: UnitSystem) -> None:
+        fix = found.correction
+        self.correction_card.setVisible(fix is not None)
+        if fix is None:
+            return
+        lines = words.correction_words(fix, found.correction_scoops, system, batch.now.powder.resolution_g)
+        if found.correction_planned:
+            lines.append(self.tr("Reckoned for the volume on the chart; type what is in the vessel to be sure."))
+        self.correction.setText("\n".join(lines))
+
+    def _show_causes(self, found: MixFindings) -> None:
+        lines = [
+            self.tr("{number}. {what} ({fits}).").format(
+                number=n, what=words.slip_words(cause), fits=words.fits_words(cause.fits)
+            )
+            for n, cause in enumerate(found.causes, start=1)
+        ]
+        outside = found.judged is not None and found.judged.verdict.outside
+        if outside and not lines:
+            lines = [self.tr("No usual slip fits this reading. Weigh the next powder, and look at the scoop.")]
+        self.causes.setText("\n".join(lines))
+        self.causes_card.setVisible(outside)
+
+
+def _told_card(heading: str) -> tuple[QLabel, QFrame]:
+    told = label("")
+    return told, card(label(heading, "heading"), told)
+
+
+def _say(where: QLabel, text: str) -> None:
+    where.setText(text)
+    where.setVisible(bool(text))

@@ -1,0 +1,117 @@
+"""Which batch a check belongs to: what the chart has it to be. From the records; no window."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from calibrator.desk.season_points import last_two, season_points, with_line_of
+from calibrator.desk.sheets import LotInUse, SheetLine, plan_sheet, powder_in_use
+from calibrator.desk.standing import Standing
+from calibrator.model import Farm, FillWay, Plan, PlanGroup, Vessel
+from calibrator.records import Records
+from calibrator.science.causes import Planned
+from calibrator.science.mixing import Mix
+from calibrator.science.scoops import ScoopCount, ScoopWay
+
+COVERAGE = 1.96
+
+
+@dataclass(frozen=True)
+class FarmNow:
+    """What all checks of a farm rest on, read once: powder in use, plans, vessels, the line of the lot before.
+
+    `old_line_share` is what a feeding by that line would weigh ÷ its target − 1; None where not known.
+    """
+
+    farm: Farm
+    powder: LotInUse
+    plans: tuple[Plan, ...]
+    vessels: tuple[Vessel, ...]
+    old_line_share: float | None
+
+    def vessel(self, vessel_id: str | None) -> Vessel | None:
+        return next((vessel for vessel in self.vessels if vessel.id == vessel_id), None)
+
+
+@dataclass(frozen=True)
+class Batch:
+    """One vessel mixed at one time, as the chart has it; `mix` is None without a plan that can be reckoned."""
+
+    now: FarmNow
+    plan: Plan | None
+    group: PlanGroup | None
+    calves: int
+    vessel: Vessel | None
+    mix: Mix | None = None
+    scoops: ScoopCount | None = None
+    trouble: str = ""
+
+    @property
+    def target_share(self) -> float | None:
+        return self.mix.solids_share if self.mix else None
+
+    @property
+    def water_c(self) -> float:
+        return self.plan.water_temperature_c if self.plan else Plan.water_temperature_c
+
+
+def farm_now(records: Records, farm: Farm, now: Standing) -> FarmNow:
+    """Read what checks rest on. Raises CannotCompute for a label that cannot be."""
+    plans = tuple(plan for plan in records.every(Plan, farm.id) if plan.retired_on is None)
+    vessels = tuple(vessel for vessel in records.every(Vessel, farm.id) if vessel.retired_on is None)
+    return FarmNow(farm, powder_in_use(records, now), plans, vessels, _old_line_share(records, farm))
+
+
+def _old_line_share(records: Records, farm: Farm) -> float | None:
+    pair = last_two(season_points(records, farm.id))
+    line = with_line_of(records, *pair, farm.tolerance_share) if pair else None
+    return line.share if line else None
+
+
+def batch_of(now: FarmNow, plan: Plan | None, group: PlanGroup | None, calves: int, vessel: Vessel | None) -> Batch:
+    """What the chart asks for, for so many calves in this vessel."""
+    bare = Batch(now, plan, group, calves, vessel)
+    if plan is None or group is None or calves < 1:
+        return bare
+    one = replace(plan, groups=(replace(group, calves=calves),))
+    sheet = plan_sheet(now.farm, one, vessel, now.powder)
+    line: SheetLine | None = sheet.groups[0].today_line if sheet.groups else None
+    if line is None:
+        return replace(bare, trouble=sheet.trouble)
+    return replace(bare, mix=line.batch.mix, scoops=line.scoops)
+
+
+def planned(batch: Batch) -> Planned | None:
+    """The batch as the search for causes takes it; None without a mix."""
+    if batch.mix is None or batch.mix.powder_g <= 0:
+        return None
+    way = _main_way(batch.scoops)
+    return Planned(
+        water_ml=batch.mix.water_ml,
+        powder_g=batch.mix.powder_g,
+        water_c=batch.water_c,
+        powder=batch.now.powder.powder,
+        powder_u_g=batch.scoops.spread_95_g / COVERAGE if batch.scoops else 0.0,
+        scoopful_g=way.mass_g if way else None,
+        scoopfuls=batch.scoops.scoopfuls if batch.scoops else 0,
+        old_line_share=batch.now.old_line_share if way and way.way is FillWay.TO_MARK else None,
+        rim_share=_rim_share(way, batch.now.powder.ways),
+        calves=batch.calves,
+    )
+
+
+def _main_way(scoops: ScoopCount | None) -> ScoopWay | None:
+    """The kind of fill that most of the count is made of."""
+    return max(scoops.parts, key=_count)[0] if scoops and scoops.parts else None
+
+
+def _count(part: tuple[ScoopWay, float]) -> float:
+    return part[1]
+
+
+def _rim_share(way: ScoopWay | None, ways: Sequence[ScoopWay]) -> float | None:
+    if way is None or way.way is not FillWay.TO_MARK:
+        return None
+    level = [w for w in ways if w.scoop_id == way.scoop_id and w.way is FillWay.LEVEL]
+    return level[0].mass_g / way.mass_g - 1 if level else None

@@ -1,0 +1,288 @@
+"""From readings as typed to all that a check says: solids each way, verdict, correction, causes. No window."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
+from datetime import datetime
+
+from PySide6.QtCore import QCoreApplication
+
+from calibrator.desk.mix_batch import COVERAGE, Batch, planned
+from calibrator.desk.mix_tools import Tools, hydrometer, own_line, references_for, refractometer
+from calibrator.model import Composition, Pail, Reading, ReadingKind
+from calibrator.science.causes import Cause, likeliest, told
+from calibrator.science.check import Caution, Judged, PailsCompared, best, cautions, compare_pails, disagree, judge
+from calibrator.science.correction import Addition, Correction, correct
+from calibrator.science.correction import Batch as InVessel
+from calibrator.science.errors import CannotCompute
+from calibrator.science.mix_density import VOLUME_U_SHARE, by_finished_volume, by_hydrometer, by_jug
+from calibrator.science.refractometer import brix
+from calibrator.science.scoop import volume_ml
+from calibrator.science.scoops import ScoopCount, fewest
+from calibrator.science.solids import Solids, SolidsFrom, by_own_line, by_trade_rule, by_whole_milk
+from calibrator.science.stats import mean_of
+from calibrator.science.sucrose import brix_from_refractometer_sg
+
+tr = QCoreApplication.translate
+
+STORE_C = 15.0  # powder as stored, where nobody says
+
+BRIX_KINDS = (ReadingKind.BRIX, ReadingKind.REFRACTOMETER_SG)
+
+
+@dataclass(frozen=True)
+class Aim:
+    """What the mix is to be: solids and tolerance as shares of the mix."""
+
+    target_share: float
+    tolerance_share: float
+
+
+@dataclass(frozen=True)
+class MixFindings:
+    """All that the readings reach to; what they do not is None. `troubles` are sentences on single readings.
+
+    `ways` holds the solids by each way, `best` the one that the verdict rests on, `references` how many
+    reference mixes its line has. `shown_brix` is the mean of the drops as shown. `correction_planned` tells
+    that the correction took the chart's volume, for none was read.
+    """
+
+    ways: tuple[Solids, ...] = ()
+    best: Solids | None = None
+    references: int = 0
+    shown_brix: float | None = None
+    judged: Judged | None = None
+    at_odds: bool = False
+    pails: PailsCompared | None = None
+    correction: Correction | None = None
+    correction_scoops: ScoopCount | None = None
+    correction_planned: bool = False
+    causes: tuple[Cause, ...] = ()
+    cautions: tuple[Caution, ...] = ()
+    troubles: tuple[str, ...] = ()
+
+
+@dataclass
+class _Work:
+    """A check being worked out."""
+
+    batch: Batch
+    readings: Sequence[Reading]
+    tools: Tools
+    at: datetime
+    troubles: list[str] = field(default_factory=list)
+    references: int = 0
+
+    def values(self, *kinds: ReadingKind, pail: Pail | None = None) -> list[float]:
+        return [r.value for r in self.readings if r.kind in kinds and pail in (None, r.pail)]
+
+    def one(self, kind: ReadingKind) -> float | None:
+        found = self.values(kind)
+        return found[-1] if found else None
+
+    def instrument_of(self, *kinds: ReadingKind) -> str:
+        return next((r.instrument_id for r in self.readings if r.kind in kinds), "")
+
+    def drops(self, pail: Pail | None = None) -> list[float]:
+        """The drops in °Brix, those of the SG scale brought over by the sugar table."""
+        sg = [brix_from_refractometer_sg(v) for v in self.values(ReadingKind.REFRACTOMETER_SG, pail=pail)]
+        return self.values(ReadingKind.BRIX, pail=pail) + sg
+
+    def attempt(self, make: Callable[[], list[Solids]]) -> list[Solids]:
+        """What a way gives; where it gives nothing, the reason is told."""
+        try:
+            return make()
+        except CannotCompute as error:
+            self.troubles.append(str(error))
+            return []
+
+
+def work_out(batch: Batch, readings: Sequence[Reading], aim: Aim | None, tools: Tools, at: datetime) -> MixFindings:
+    """All that a check's readings reach to. Never raises: what cannot be is told in `troubles`."""
+    work = _Work(batch, readings, tools, at)
+    makers = (_by_drops, _by_hydrometer, _by_jug, _by_volume)
+    ways = tuple(solids for make in makers for solids in work.attempt(_bound(make, work)))
+    chosen = best(ways) if ways else None
+    judged = _judged(work, chosen, aim)
+    correction, scoops, as_planned = _correction(work, judged, chosen)
+    return MixFindings(
+        ways=ways,
+        best=chosen,
+        references=work.references,
+        shown_brix=_shown(work),
+        judged=judged,
+        at_odds=_at_odds(ways),
+        pails=_pails(work),
+        correction=correction,
+        correction_scoops=scoops,
+        correction_planned=as_planned,
+        causes=_causes(work, judged, chosen),
+        cautions=_cautions(work, chosen),
+        troubles=tuple(dict.fromkeys(work.troubles)),
+    )
+
+
+def _bound(make: Callable[[_Work], list[Solids]], work: _Work) -> Callable[[], list[Solids]]:
+    def made() -> list[Solids]:
+        return make(work)
+
+    return made
+
+
+def _by_drops(work: _Work) -> list[Solids]:
+    drops = work.drops()
+    if not drops:
+        return []
+    instrument_id = work.instrument_of(*BRIX_KINDS)
+    tool = refractometer(work.tools, instrument_id, work.at)
+    read = brix(drops, tool, work.one(ReadingKind.PRISM_TEMPERATURE))
+    lot = work.batch.now.powder.lot
+    mixes = references_for(work.tools, lot.id if lot else "", instrument_id)
+    if len(mixes) >= 2:
+        try:
+            found = [by_own_line(read, own_line(work.tools, mixes))]
+        except CannotCompute as error:
+            work.troubles.append(str(error))
+        else:
+            work.references = len(mixes)
+            return found
+    return [by_whole_milk(read, work.batch.now.powder.powder), by_trade_rule(read)]
+
+
+def _shown(work: _Work) -> float | None:
+    try:
+        drops = work.drops()
+    except CannotCompute:
+        return None
+    return mean_of(drops) if drops else None
+
+
+def _warm(work: _Work) -> float:
+    found = work.one(ReadingKind.MIX_TEMPERATURE)
+    if found is None:
+        raise CannotCompute(
+            tr("MixChecks", "Type the temperature of the mix too: a density tells the solids only with it.")
+        )
+    return found
+
+
+def _by_hydrometer(work: _Work) -> list[Solids]:
+    readings = work.values(ReadingKind.HYDROMETER_SG)
+    if not readings:
+        return []
+    tool = hydrometer(work.tools, work.instrument_of(ReadingKind.HYDROMETER_SG), work.at)
+    return [by_hydrometer(readings, tool, work.batch.now.powder.powder, _warm(work))]
+
+
+def _by_jug(work: _Work) -> list[Solids]:
+    masses = work.values(ReadingKind.JUG_MASS)
+    if not masses:
+        return []
+    jug = work.tools.find(work.instrument_of(ReadingKind.JUG_MASS))
+    if jug is None or jug.volume_ml is None:
+        raise CannotCompute(tr("MixChecks", "Enter the jug and its volume under Instruments first."))
+    step, powder = work.batch.now.powder.resolution_g, work.batch.now.powder.powder
+    return [by_jug(masses, jug.volume_ml, jug.volume_u_ml, step, powder, _warm(work))]
+
+
+def finished_ml(work: _Work) -> float | None:
+    """The finished volume as read, or from the level in a vessel whose shape is known."""
+    volume, level = work.one(ReadingKind.FINISHED_VOLUME), work.one(ReadingKind.FINISHED_LEVEL)
+    if volume is not None or level is None:
+        return volume
+    vessel = work.batch.vessel
+    if vessel is None or vessel.shape is None:
+        raise CannotCompute(
+            tr("MixChecks", "The shape of this vessel is not known, so a level tells no volume: type the volume.")
+        )
+    return volume_ml(vessel.shape, level)
+
+
+def _by_volume(work: _Work) -> list[Solids]:
+    volume, mix = finished_ml(work), work.batch.mix
+    if volume is None or mix is None:
+        return []
+    spread = work.batch.scoops.spread_95_g / COVERAGE if work.batch.scoops else 0.0
+    warm = work.one(ReadingKind.MIX_TEMPERATURE)
+    celsius = work.batch.water_c if warm is None else warm
+    powder = work.batch.now.powder.powder
+    return [by_finished_volume(volume, VOLUME_U_SHARE * volume, mix.powder_g, spread, powder, celsius)]
+
+
+def _judged(work: _Work, chosen: Solids | None, aim: Aim | None) -> Judged | None:
+    if chosen is None or aim is None:
+        return None
+    try:
+        return judge(chosen, aim.target_share, aim.tolerance_share)
+    except CannotCompute as error:
+        work.troubles.append(str(error))
+        return None
+
+
+_OF_DROPS = (SolidsFrom.OWN_LINE, SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE)
+
+
+def _at_odds(ways: Sequence[Solids]) -> bool:
+    """Whether two instruments contradict each other; two rules over the same drops are one instrument."""
+    drops = [w for w in ways if w.way in _OF_DROPS][:1]
+    others = [w for w in ways if w.way not in _OF_DROPS and w.way is not SolidsFrom.FINISHED_VOLUME]
+    apart = drops + others
+    return any(disagree(a, b) for n, a in enumerate(apart) for b in apart[n + 1 :])
+
+
+def _pails(work: _Work) -> PailsCompared | None:
+    try:
+        first, last = work.drops(Pail.FIRST), work.drops(Pail.LAST)
+        tool = refractometer(work.tools, work.instrument_of(*BRIX_KINDS), work.at)
+        return compare_pails(first, last, tool) if first and last else None
+    except CannotCompute:
+        return None
+
+
+def _correction(
+    work: _Work, judged: Judged | None, chosen: Solids | None
+) -> tuple[Correction | None, ScoopCount | None, bool]:
+    if judged is None or chosen is None or not judged.verdict.outside:
+        return None, None, False
+    powder, mix = work.batch.now.powder, work.batch.mix
+    try:
+        read = finished_ml(work)
+        volume = read if read is not None else mix.volume_ml if mix else None
+        if volume is None:
+            return None, None, False
+        warm = work.one(ReadingKind.MIX_TEMPERATURE)
+        in_vessel = InVessel(volume, work.batch.water_c if warm is None else warm, chosen.share)
+        label = powder.lot.composition if powder.lot else Composition()
+        addition = Addition(powder.powder, label, STORE_C, work.batch.water_c)
+        found = correct(in_vessel, judged.target, addition, work.batch.vessel)
+    except CannotCompute as error:
+        work.troubles.append(str(error))
+        return None, None, False
+    scoops = fewest(found.powder_g, powder.ways, _COUNT_TOLERANCE) if found.powder_g > 0 and powder.ways else None
+    return found, scoops, read is None
+
+
+# A correction in scoopfuls need not be finer than this: it is a small part of the whole.
+_COUNT_TOLERANCE = 0.1
+
+
+def _causes(work: _Work, judged: Judged | None, chosen: Solids | None) -> tuple[Cause, ...]:
+    plan = planned(work.batch)
+    if judged is None or chosen is None or plan is None or not judged.verdict.outside:
+        return ()
+    try:
+        return told(likeliest(chosen, plan))
+    except CannotCompute as error:
+        work.troubles.append(str(error))
+        return ()
+
+
+def _cautions(work: _Work, chosen: Solids | None) -> tuple[Caution, ...]:
+    return cautions(
+        chosen.share if chosen else None,
+        work.batch.now.powder.powder,
+        water_c=work.one(ReadingKind.WATER_TEMPERATURE),
+        mix_c=work.one(ReadingKind.MIX_TEMPERATURE),
+        calf_c=work.one(ReadingKind.CALF_TEMPERATURE),
+    )

@@ -1,0 +1,81 @@
+"""Numbers without a unit of the trade: the drops of a refractometer, a specific gravity, a division."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from calibrator.units.kinds import NotUnderstood
+from calibrator.units.lexing import Speech, plain_text, tokens_of
+from calibrator.units.numbers import amount_at
+
+_SCALE_WORDS = re.compile(r"(?<=[0-9])\s*(?:°\s*)?(?:brix|bx|sg|°)(?![a-z])\.?", re.IGNORECASE)
+
+
+@dataclass(frozen=True)
+class Bare:
+    """What such a field takes: how it is shown, the limits (both allowed), how many numbers at most."""
+
+    example: str
+    lowest: float
+    highest: float
+    most: int = 1
+
+    def shown(self, *, decimal_comma: bool = False) -> str:
+        """The example as people here write it."""
+        return self.example.replace(".", ",") if decimal_comma else self.example
+
+
+def read_bare(text: str, bare: Bare, *, decimal_comma: bool = False) -> tuple[float, ...]:
+    """The numbers of a text, parted by spaces or semicolons (a comma too, where it stands before a space and
+    is no decimal sign). Names of the scale ("11.2 Bx", "1.045 SG") are passed over.
+
+    Raises NotUnderstood with one sentence that says what to mend, above all for more numbers than asked for.
+    """
+    speech = Speech(decimal_comma, bare.shown(decimal_comma=decimal_comma))
+    plain = _SCALE_WORDS.sub(" ", plain_text(text, speech))
+    if not decimal_comma:
+        plain = re.sub(r",(?=\s)", " ", plain)
+    pieces = plain.replace(";", " ").split()
+    if not pieces:
+        raise speech.problem("no_number")
+    if len(pieces) > bare.most:
+        raise speech.problem("one_value" if bare.most == 1 else "too_long")
+    return tuple(_number(piece, bare, speech) for piece in pieces)
+
+
+def bare_text(values: Sequence[float], digits: int, *, decimal_comma: bool = False) -> str:
+    """Numbers as `read_bare` reads them back, to so many places at most, without idle noughts."""
+    told = [f"{value:.{digits}f}" for value in values]
+    plain = " ".join(text.rstrip("0").rstrip(".") if "." in text else text for text in told)
+    return plain.replace("-", "−").replace(".", ",") if decimal_comma else plain.replace("-", "−")
+
+
+def _number(piece: str, bare: Bare, speech: Speech) -> float:
+    tokens = tokens_of(piece, speech)
+    sign = -1 if tokens[0].kind == "sign" and tokens[0].text == "-" else 1
+    if tokens[0].kind == "sign":
+        tokens = tokens[1:]
+    if not tokens:
+        raise speech.problem("no_number")
+    amount, _, after = amount_at(tokens, 0, speech)
+    if after < len(tokens):
+        raise speech.problem("unexpected", part=tokens[after].text)
+    return _in_reach(sign * float(amount), piece, bare, speech)
+
+
+def _in_reach(value: float, piece: str, bare: Bare, speech: Speech) -> float:
+    if value < bare.lowest:
+        code = "negative" if value < 0 <= bare.lowest else "too_little"
+        raise speech.problem(code, part=piece, limit=_limit(bare.lowest, speech))
+    if value > bare.highest:
+        raise speech.problem("too_much", part=piece, limit=_limit(bare.highest, speech))
+    return value
+
+
+def _limit(value: float, speech: Speech) -> str:
+    return bare_text([value], 3, decimal_comma=speech.decimal_comma)
+
+
+__all__ = ["Bare", "NotUnderstood", "bare_text", "read_bare"]
