@@ -10,7 +10,6 @@ from PySide6.QtCore import QObject, Signal
 
 from calibrator.desk.ask import Ask
 from calibrator.desk.refusals import in_words
-from calibrator.desk.refusals import in_words
 from calibrator.desk.settings import Settings
 from calibrator.model import Farm, UnitSystem
 from calibrator.records import Records, RecordsError

@@ -22,9 +22,8 @@ from calibrator.desk.context import Desk
 from calibrator.desk.emblem import Emblem
 from calibrator.desk.page import Page
 from calibrator.desk.parts import button, label
+from calibrator.desk.refusals import in_words
 from calibrator.desk.standing import first_step
-from calibrator.desk.refusals import in_words
-from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE, the_theme
 from calibrator.records import RecordsError
 
