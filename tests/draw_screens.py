@@ -106,7 +106,7 @@ def _weigh_a_new_lot(desk: Desk) -> None:
         guide.add_fill(FillWay.LEVEL, guide.next_bag(FillWay.LEVEL), round(level * share), "")
     assert guide.findings.line is not None
     guide.set(drawn_line_mm=guide.findings.line.down_wall_mm)
-    for share in (1.0, 1.01, 0.99, 1.005, 0.995, 1.0):
+    for share in (1.0, 1.01, 0.99, 1.005, 0.995, 1.0, 1.005, 0.995):
         guide.add_fill(FillWay.TO_MARK, guide.next_bag(FillWay.TO_MARK), round(283.5 * share), "")
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shutil
 from collections.abc import Callable, Iterator
 from datetime import UTC, datetime
 from pathlib import Path
@@ -58,9 +59,19 @@ def answers() -> Answers:
     return Answers()
 
 
+@pytest.fixture(scope="session")
+def new_store(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Records made once, to be copied: making the tables anew for each test would take most of its time."""
+    path = tmp_path_factory.mktemp("store") / "new.sqlite"
+    Records.open(str(path)).close()
+    return path
+
+
 @pytest.fixture
-def records(tmp_path: Path) -> Iterator[Records]:
-    opened = Records.open(str(tmp_path / "records.sqlite"))
+def records(tmp_path: Path, new_store: Path) -> Iterator[Records]:
+    path = tmp_path / "records.sqlite"
+    shutil.copy(new_store, path)
+    opened = Records.open(str(path))
     yield opened
     opened.close()
 

@@ -122,7 +122,8 @@ class ToMarkPanel(FindingsPanel):
         self._move.setVisible(guide.line_should_move)
         if check is None or guide.weigh_in.target_mass_g is None:
             self._show_nothing(
-                guide.findings.trouble or self.tr("Fill to the line, level by a shake, weigh. Two bags or more.")
+                guide.findings.trouble
+                or self.tr("Fill to the line, level by a shake, weigh: two fills each from four bags.")
             )
             return
         self._show_result(check.result, system, _resolution(guide))
