@@ -150,7 +150,7 @@ class Window(QMainWindow):
             "lots": self.tr("&Lots"),
             "weigh_in": self.tr("&Weigh-in"),
             "tables": self.tr("&Batch tables"),
-            "mix_check": self.tr("Mi&x check"),
+            "mix_check": self.tr("Mix check"),
             "season": self.tr("S&eason"),
             "setup": self.tr("&Set-up"),
         }
