@@ -9,15 +9,15 @@ Lines are told by their distance down the wall from the rim, mm along the wall.
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
-from calibrator.model import Shape
+from calibrator.model import Fill, FillWay, Shape
 from calibrator.science import scoop
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import not_negative, positive
-from calibrator.science.nested import Weighed
+from calibrator.science.nested import Weighed, weighed
 from calibrator.science.stats import two_sided_t
 
 NEAREST_TO_FLOOR_MM = 6.0
@@ -152,3 +152,16 @@ def at_line(
     """
     ratio = fraction_at(shape, to_down_wall_mm) / fraction_at(shape, from_down_wall_mm)
     return tuple(Weighed(f.bag, f.mass_g * ratio, f.scoopfuls) for f in fills)
+
+
+def weighed_to_line(fills: Iterable[Fill], shape: Shape, down_wall_mm: float) -> tuple[Weighed, ...]:
+    """The fills to any mark that count, in order, as g of one scoopful to the line `down_wall_mm`.
+
+    So a line that was moved keeps the fills weighed before. Fills without a line of their own are left out.
+    """
+    return tuple(
+        taken
+        for fill in fills
+        if fill.line_mm is not None
+        for taken in at_line(weighed([fill], FillWay.TO_MARK), shape, fill.line_mm, down_wall_mm)
+    )

@@ -10,6 +10,7 @@ from calibrator.science.line import (
     fraction_at,
     reach_95,
     tolerance_band,
+    weighed_to_line,
 )
 from calibrator.science.verify import LineCheck, LineVerdict, check_line
 
@@ -27,4 +28,5 @@ __all__ = [
     "old_line",
     "reach_95",
     "tolerance_band",
+    "weighed_to_line",
 ]
