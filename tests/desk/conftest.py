@@ -3,55 +3,17 @@
 from __future__ import annotations
 
 import shutil
-from collections.abc import Callable, Iterator
-from datetime import UTC, datetime
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from answers import Answers, at_noon
 from PySide6.QtWidgets import QApplication
 
-from calibrator.desk.ask import Ask
 from calibrator.desk.context import Desk
 from calibrator.desk.theme import Theme
 from calibrator.model import Cylinder, Farm, Lot, Scale, Scoop, new_id
 from calibrator.records import Records
-
-
-class Answers(Ask):
-    """Answers at once: yes, and the reason that was laid ready; keeps what was said."""
-
-    def __init__(self) -> None:
-        super().__init__()
-        self.told: list[str] = []
-        self.asked: list[str] = []
-        self.yes = True
-        self.words = "spilled some"
-        self.path: Path | None = None
-
-    def tell(self, text: str) -> None:
-        self.told.append(text)
-
-    def confirm(self, question: str, yes: str, on_yes: Callable[[], None]) -> None:
-        self.asked.append(question)
-        if self.yes:
-            on_yes()
-
-    def reason(self, question: str, on_text: Callable[[str], None]) -> None:
-        self.asked.append(question)
-        if self.words:
-            on_text(self.words)
-
-    def save_path(self, title: str, suggestion: str, kinds: str, on_path: Callable[[Path], None]) -> None:
-        self.asked.append(title)
-        if self.path:
-            on_path(self.path)
-
-    def open_path(self, title: str, kinds: str, on_path: Callable[[Path], None]) -> None:
-        self.save_path(title, "", kinds, on_path)
-
-
-def at_noon() -> datetime:
-    return datetime(2026, 3, 2, 12, 0, tzinfo=UTC)
 
 
 @pytest.fixture

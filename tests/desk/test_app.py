@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from conftest import Answers
+from answers import Answers
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pypdfium2
 import pytest
-from conftest import Answers, at_noon
+from answers import Answers, at_noon
 from herd import OZ_G, Herd, group
 from keys import RAIL, mnemonics, nameless
 from PySide6.QtPrintSupport import QPrinter

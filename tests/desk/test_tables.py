@@ -9,7 +9,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
-from conftest import Answers, at_noon
+from answers import Answers, at_noon
 from herd import OZ_G, QT_ML, TEN_ON_TWO, Herd, group
 from keys import RAIL, mnemonics, nameless
 from PySide6.QtCore import Qt

@@ -1,0 +1,10 @@
+"""For all tests: no display, and never the real data folder."""
+
+from __future__ import annotations
+
+import os
+import tempfile
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+# Set before anything of ours is imported, and inherited by the programs that tests start.
+os.environ["XDG_DATA_HOME"] = os.environ["APPDATA"] = os.environ["LOCALAPPDATA"] = tempfile.mkdtemp(prefix="calibrator-")

@@ -1,0 +1,46 @@
+"""Answers in place of dialogs, and a clock that stands still."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import UTC, datetime
+from pathlib import Path
+
+from calibrator.desk.ask import Ask
+
+
+class Answers(Ask):
+    """Answers at once: yes, and the reason that was laid ready; keeps what was said."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.told: list[str] = []
+        self.asked: list[str] = []
+        self.yes = True
+        self.words = "spilled some"
+        self.path: Path | None = None
+
+    def tell(self, text: str) -> None:
+        self.told.append(text)
+
+    def confirm(self, question: str, yes: str, on_yes: Callable[[], None]) -> None:
+        self.asked.append(question)
+        if self.yes:
+            on_yes()
+
+    def reason(self, question: str, on_text: Callable[[str], None]) -> None:
+        self.asked.append(question)
+        if self.words:
+            on_text(self.words)
+
+    def save_path(self, title: str, suggestion: str, kinds: str, on_path: Callable[[Path], None]) -> None:
+        self.asked.append(title)
+        if self.path:
+            on_path(self.path)
+
+    def open_path(self, title: str, kinds: str, on_path: Callable[[Path], None]) -> None:
+        self.save_path(title, "", kinds, on_path)
+
+
+def at_noon() -> datetime:
+    return datetime(2026, 3, 2, 12, 0, tzinfo=UTC)
