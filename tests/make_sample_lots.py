@@ -60,7 +60,7 @@ FILE = ROOT / "sample_lots" / "season.json"
 INITIALS = ("RO", "MK", "JT")
 AGGLOMERATED = "22/20 milk replacer, agglomerated"
 PLAIN = "22/20 milk replacer"
-SETTLED_LEVEL_FILLS, MOST_LEVEL_FILLS, MOST_FILLS_TO_MARK, MOST_LINES = 8, 14, 12, 5
+SETTLED_LEVEL_FILLS, MOST_LEVEL_FILLS, MOST_FILLS_TO_MARK, MOST_LINES = 8, 14, 16, 4
 
 
 @dataclass(frozen=True)
@@ -96,7 +96,7 @@ DELIVERIES = (
         "25-0620B", date(2025, 7, 3), 0.534, fill_sd=0.03, bag_sd=0.016, settling=1.05, humidity_pct=82,
         temperature_c=29, note="Humid week, powder clings to the scoop. Stirred each bag twice.",
     ),
-    Delivery("25-0715A", date(2025, 7, 28), 0.541, fill_sd=0.024, humidity_pct=74, temperature_c=27),
+    Delivery("25-0715A", date(2025, 7, 28), 0.541, fill_sd=0.02, humidity_pct=74, temperature_c=27),
     Delivery("25-0808C", date(2025, 8, 22), 0.559, humidity_pct=63, temperature_c=24),
     Delivery(
         "25-0905A", date(2025, 9, 17), 0.478, AGGLOMERATED, settling=1.02, humidity_pct=55,
@@ -292,6 +292,7 @@ class Season:
             guide.take_next_line()
         if guide.weigh_in.drawn_line_mm is None:
             self._draw(guide)
+            self._to_mark(guide, bags)
         guide.set(step=Step.SIGN_OFF)
         signed = guide.sign_off(guide.weigh_in.by)
         self._print(signed)
@@ -321,7 +322,7 @@ class Season:
         volume = self.scoop.volume_ml * shapes.volume_ml(shape, shapes.height_from_down_wall_mm(shape, down))
         volume /= shapes.rim_volume_ml(shape)
         for at in range(MOST_FILLS_TO_MARK):
-            if (at >= 4 and guide.on_target) or (at >= 6 and guide.line_should_move):
+            if (at >= 4 and guide.on_target) or (at >= 8 and guide.line_should_move):
                 break
             bag = guide.next_bag(FillWay.TO_MARK)
             typed = ounces(bags.scoopful(bag, volume, settled=True))
