@@ -7,4 +7,6 @@ import tempfile
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 # Set before anything of ours is imported, and inherited by the programs that tests start.
-os.environ["XDG_DATA_HOME"] = os.environ["APPDATA"] = os.environ["LOCALAPPDATA"] = tempfile.mkdtemp(prefix="calibrator-")
+_FOLDER = tempfile.mkdtemp(prefix="calibrator-")
+for name in ("XDG_DATA_HOME", "APPDATA", "LOCALAPPDATA"):
+    os.environ[name] = _FOLDER
