@@ -88,6 +88,19 @@ class Opener:
 
     def _speak(self) -> None:
         """Words are put in when a window is made, so another language means another window."""
+        typed = self.window.typed() if self.window else ""
+        if not typed:
+            self._speak_now()
+            return
+        question = QCoreApplication.translate(
+            "App",
+            "“{text}” is typed but not entered, and it is lost when the language changes. Change it now all the "
+            "same? Otherwise it changes when the program is started next.",
+        )
+        change = QCoreApplication.translate("App", "Change it now")
+        self._ask.confirm(question.format(text=typed), change, self._speak_now)
+
+    def _speak_now(self) -> None:
         old = self.window
         self._tongue.speak(self._settings.now.screen_language)
         self._open_window(old.current_page.key if old else "")

@@ -48,6 +48,7 @@ class Desk(QObject):
         self.ask = ask
         self.clock = clock
         self.settings = settings or Settings()
+        self.carried: Farm | None = None  # typed at the welcome, on its way to the window in another language
         farms = [farm.id for farm in records.every(Farm)]
         last = self.settings.now.farm_id
         self._farm_id = last if last in farms else farms[0] if farms else ""

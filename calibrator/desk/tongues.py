@@ -1,4 +1,4 @@
-"""The language of the screen: our words and Qt's own, put in place together."""
+"""The language of the screen: our words, Qt's own, and how days and decimals are written, put in place together."""
 
 from __future__ import annotations
 
@@ -7,14 +7,30 @@ from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QTranslator
 from calibrator.places import resource
 
 LANGUAGES = ("en", "es")
+PAPER_LANGUAGES = (("en",), ("es",), ("en", "es"))
+_LOCALES = {"en": "en_US", "es": "es_MX"}
 
 
 def spoken(wanted: str) -> str:
     """The language to speak: the one wanted, else the system's where we have it, else English."""
     if wanted in LANGUAGES:
         return wanted
-    system = QLocale.system().name().split("_")[0]
+    system = _system_language()
     return system if system in LANGUAGES else "en"
+
+
+def locale_of(wanted: str) -> QLocale:
+    """How days and decimals are written: as this computer does, unless another language than its own was chosen."""
+    if wanted not in LANGUAGES or wanted == _system_language():
+        return QLocale.system()
+    return QLocale(_LOCALES[wanted])
+
+
+def on_paper(chosen: tuple[str, ...]) -> tuple[str, ...]:
+    """The languages to propose for a print: those chosen, else the one of the screen."""
+    if chosen in PAPER_LANGUAGES:
+        return chosen
+    return ("es",) if QLocale().language() == QLocale.Language.Spanish else ("en",)
 
 
 class Tongue:
@@ -27,6 +43,7 @@ class Tongue:
 
     def speak(self, wanted: str) -> None:
         """Change the language. Windows made before keep theirs: they are made anew."""
+        QLocale.setDefault(locale_of(wanted))
         language = spoken(wanted)
         if language == self.language:
             return
@@ -44,6 +61,10 @@ class Tongue:
         for translator in self._installed:
             self._app.installTranslator(translator)
         self.language = language
+
+
+def _system_language() -> str:
+    return QLocale.system().name().split("_")[0]
 
 
 def _loaded(app: QCoreApplication, path: str) -> QTranslator | None:

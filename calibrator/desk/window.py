@@ -102,8 +102,12 @@ class Window(QMainWindow):
     def current_page(self) -> Page:
         return cast(Page, self._stack.currentWidget())
 
+    def typed(self) -> str:
+        """What is typed on any page and not entered yet; blank where nothing would be lost."""
+        return next((text for page in self._pages.values() if (text := page.pending())), "")
+
     def closeEvent(self, event: QCloseEvent) -> None:
-        pending = next((text for page in self._pages.values() if (text := page.pending())), "")
+        pending = self.typed()
         if pending and not self._closing:
             question = self.tr("“{text}” is typed but not entered. Close without it?")
             self.desk.ask.confirm(question.format(text=pending), self.tr("Close without it"), self._close_anyway)

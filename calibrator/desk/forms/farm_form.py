@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QButtonGroup, QComboBox, QRadioButton, QVBoxLayout
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned, TextField
+from calibrator.desk.forms.language_form import LanguageForm
 from calibrator.desk.parts import card, column, label, row
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
@@ -43,6 +44,7 @@ class FarmForm(QWidget):
             desk, self.tr("Tolerance"), Kind.PERCENT, note, lowest=0.1, highest=WIDEST_TOLERANCE_PCT
         )
         self.water_qt, self.water_l = QComboBox(), QComboBox()
+        self.languages = LanguageForm(desk)
         self._lay_out()
         self.name.finished.connect(self._keep_name)
         self.farm_units.clicked.connect(self._keep_units)
@@ -57,6 +59,7 @@ class FarmForm(QWidget):
         farm = self.desk.farm
         if farm is None:
             return
+        self.languages.reload()
         if not self.name.busy:
             self.name.set_text(farm.name)
         if not self.tolerance.busy:
@@ -93,7 +96,9 @@ class FarmForm(QWidget):
         frame.setMaximumWidth(WIDEST)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 2 * SPACE, 0, 0)
+        layout.setSpacing(2 * SPACE)
         layout.addWidget(frame)
+        layout.addWidget(self.languages)
         layout.addStretch(1)
 
     def _litres(self, step: float) -> str:

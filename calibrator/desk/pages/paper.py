@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QLocale, Qt, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
 
@@ -18,6 +18,7 @@ from calibrator.desk.refusals import in_words
 from calibrator.desk.sheets import plan_sheet, powder_of
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.desk.theme import SPACE
+from calibrator.desk.tongues import on_paper
 from calibrator.desk.widgets.page_preview import PagePreview
 from calibrator.model import Farm, Plan, Printed, Scale, Scoop, Vessel, WeighIn
 from calibrator.prints.errors import DoesNotFit
@@ -120,7 +121,7 @@ class PaperPanel(QWidget):
         having = {mark.scoop_id for mark in known.marks} if known else set()
         scoops = [scoop for scoop in now.scoops if scoop.id in having]
         self.heading.setText(self.tr("For lot {number}").format(number=known.lot.lot_number) if known else "")
-        self.choice.offer(scoops, plans, farm.paper, QLocale().language() == QLocale.Language.Spanish)
+        self.choice.offer(scoops, plans, farm.paper, on_paper(self.desk.settings.now.paper_languages))
         if want:
             self.choice.want(want, plan_id)
         self._show()

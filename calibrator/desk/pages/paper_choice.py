@@ -20,11 +20,11 @@ from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.paper_facts import Options
 from calibrator.desk.parts import clear
 from calibrator.desk.theme import SPACE
+from calibrator.desk.tongues import PAPER_LANGUAGES
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.model import Paper, Plan, Scoop
 
 MOST_COPIES = 20
-LANGUAGES = (("en",), ("es",), ("en", "es"))
 
 
 class Want(StrEnum):
@@ -64,7 +64,7 @@ class PaperChoice(QFrame):
         self.paper.addItem(self.tr("A4"), Paper.A4)
         self.language = QComboBox()
         for name, codes in zip(
-            (self.tr("English"), self.tr("Spanish"), self.tr("English and Spanish")), LANGUAGES, strict=True
+            (self.tr("English"), self.tr("Spanish"), self.tr("English and Spanish")), PAPER_LANGUAGES, strict=True
         ):
             self.language.addItem(name, codes)
         self._offered = False
@@ -74,12 +74,12 @@ class PaperChoice(QFrame):
         for box in (self.plan, self.paper, self.language):
             box.activated.connect(self._tell)
 
-    def offer(self, scoops: Sequence[Scoop], plans: Sequence[Plan], paper: Paper, spanish: bool) -> None:
+    def offer(self, scoops: Sequence[Scoop], plans: Sequence[Plan], paper: Paper, languages: tuple[str, ...]) -> None:
         """Offer these; paper and language are proposed once, then left as chosen."""
         if not self._offered:
             self._offered = True
             self.paper.setCurrentIndex(self.paper.findData(paper))
-            self.language.setCurrentIndex(1 if spanish else 0)
+            self.language.setCurrentIndex(PAPER_LANGUAGES.index(languages))
         here = self.plan.currentData()
         blocker = QSignalBlocker(self.plan)
         self.plan.clear()

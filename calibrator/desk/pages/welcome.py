@@ -13,6 +13,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.emblem import Emblem
 from calibrator.desk.forms.fields import TextField, focus_on
 from calibrator.desk.forms.form import Form
+from calibrator.desk.forms.language_form import ScreenLanguage
 from calibrator.desk.forms.lot_form import LotForm
 from calibrator.desk.forms.scale_form import ScaleForm
 from calibrator.desk.forms.scoop_form import ScoopForm
@@ -34,6 +35,8 @@ class FarmStep(QWidget):
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self.desk = desk
+        self.language = ScreenLanguage(desk)
+        self.language.about_to_change.connect(self._carry_over)
         self.name = TextField(self.tr("Name of the farm"))
         self.farm_units = QRadioButton(self.tr("Farm units: oz, lb, qt, gal, in, °F"))
         self.metric_units = QRadioButton(self.tr("Metric: g, kg, L, mm, °C"))
@@ -43,11 +46,14 @@ class FarmStep(QWidget):
         self.farm_units.setChecked(True)
         told = self.tr("Either can be typed at any time, and the choice can be changed later.")
         shown = label(self.tr("Numbers are shown in"))
-        layout = column(self.name, shown, self.farm_units, self.metric_units, label(told, "quiet"), None)
+        layout = column(self.language, self.name, shown, self.farm_units, self.metric_units, label(told, "quiet"), None)
         layout.setContentsMargins(0, 0, 0, 0)
         self.setLayout(layout)
 
     def load(self, farm: Farm | None) -> None:
+        carried, self.desk.carried = self.desk.carried, None
+        if isinstance(carried, Farm):
+            farm = carried
         if farm is not None:
             self.name.set_text(farm.name)
             (self.metric_units if farm.units is UnitSystem.METRIC else self.farm_units).setChecked(True)
@@ -57,6 +63,13 @@ class FarmStep(QWidget):
         if not self.name.filled():
             focus_on(self.name)
             return None
+        return self._typed()
+
+    def _carry_over(self) -> None:
+        """Another language means another window: what is typed here goes along."""
+        self.desk.carried = self._typed()
+
+    def _typed(self) -> Farm:
         farm = self.desk.farm or Farm(id=new_id(), name="")
         units = UnitSystem.METRIC if self.metric_units.isChecked() else UnitSystem.FARM
         return replace(farm, name=self.name.text(), units=units)

@@ -1,0 +1,78 @@
+"""Which language the screen speaks and which one is printed: this computer's, not the farm's."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSignalBlocker, Signal
+from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.fields import Captioned
+from calibrator.desk.parts import card, column, label, row
+from calibrator.desk.theme import SPACE
+from calibrator.desk.tongues import LANGUAGES, PAPER_LANGUAGES, on_paper
+
+WIDEST = 760
+# In their own words: who does not read the other one must find theirs.
+NAMES = {"en": "English", "es": "Español"}
+
+
+class ScreenLanguage(Captioned):
+    """Offers the languages of the screen; the choice counts at once."""
+
+    about_to_change = Signal()
+
+    def __init__(self, desk: Desk) -> None:
+        self._desk = desk
+        self.box = QComboBox()
+        # Blank is first: whoever never chose follows the system.
+        self.box.addItem("", "")
+        for code in LANGUAGES:
+            self.box.addItem(NAMES[code], code)
+        super().__init__("", self.box)
+        self.caption.setText(self.tr("Language of the &screen"))
+        self.box.setAccessibleName(self.caption.text().replace("&", ""))
+        self.box.setItemText(0, self.tr("Like this computer"))
+        self.reload()
+        self.box.activated.connect(self._chosen)
+
+    def reload(self) -> None:
+        """Show the choice as it is kept."""
+        blocker = QSignalBlocker(self.box)
+        self.box.setCurrentIndex(max(0, self.box.findData(self._desk.settings.now.screen_language)))
+        blocker.unblock()
+
+    def _chosen(self) -> None:
+        wanted = str(self.box.currentData())
+        if wanted != self._desk.settings.now.screen_language:
+            self.about_to_change.emit()
+            self._desk.speak(wanted)
+
+
+class LanguageForm(QWidget):
+    """Screen and paper apart: the office may read another language than the barn."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self._desk = desk
+        self.screen_language = ScreenLanguage(desk)
+        self.paper = QComboBox()
+        for name in (self.tr("English"), self.tr("Spanish"), self.tr("English and Spanish")):
+            self.paper.addItem(name)
+        self.paper.activated.connect(self._keep_paper)
+        paper = Captioned(self.tr("Language of the &paper"), self.paper)
+        told = self.tr("Screen and paper may speak different languages: the office one, the barn another.")
+        choices = row(self.screen_language, paper, spacing=3 * SPACE)
+        frame = card(column(choices, label(told, "quiet"), spacing=2 * SPACE))
+        frame.setMaximumWidth(WIDEST)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(frame)
+
+    def reload(self) -> None:
+        """Show both choices as they are kept."""
+        self.screen_language.reload()
+        self.paper.setCurrentIndex(PAPER_LANGUAGES.index(on_paper(self._desk.settings.now.paper_languages)))
+
+    def _keep_paper(self) -> None:
+        self._desk.settings.keep(paper_languages=PAPER_LANGUAGES[self.paper.currentIndex()])
+        self._desk.say(self.tr("Kept."))
