@@ -78,8 +78,8 @@ def _group(sheet: GroupSheet) -> ChartGroup:
 
 
 def _row(line: SheetLine, today: bool) -> ChartRow:
-    countable = line.scoops is not None and line.scoops.countable
-    parts = line.scoops.parts if line.scoops and countable else ()
+    parts = line.scoops.parts if line.scoops and line.scoops.countable else ()
+    levels = line.levels
     return ChartRow(
         calves=line.calves,
         water_ml=line.batch.mix.water_ml,
@@ -87,6 +87,9 @@ def _row(line: SheetLine, today: bool) -> ChartRow:
         scoopfuls=tuple(ScoopPart(scoop_name=way.name, way=way.way, count=count) for way, count in parts),
         batches=line.batches,
         mix_ml=line.batch.mix.volume_ml,
+        water_level_mm=levels.water_mm if levels else None,
+        mix_level_mm=levels.mix_mm if levels else None,
+        fits=levels is None or levels.holds,
         today=today,
     )
 

@@ -6,113 +6,45 @@ No window needed. Rows are computed when they are looked at, so that a number ca
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field, replace
-from functools import cached_property
+from dataclasses import dataclass, replace
+from itertools import zip_longest
 
 from calibrator.desk.refusals import in_words
+from calibrator.desk.sheet_lines import GroupSheet, LotInUse, SheetLine, water_step_ml
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.model import (
     Composition,
     Farm,
     FillWay,
-    Lot,
     Mark,
     Plan,
     PlanGroup,
     Scale,
     SignOff,
-    UnitSystem,
     Vessel,
 )
 from calibrator.records import Records
-from calibrator.science.batch import BatchTable, Rounded, counts_of, rounded, table
+from calibrator.science.batch import BatchTable, counts_of, table
 from calibrator.science.errors import CannotCompute
-from calibrator.science.mixing import Mix, Powder, powder_from
-from calibrator.science.scoops import ScoopCount, ScoopWay, fewest
+from calibrator.science.mixing import powder_from
+from calibrator.science.scoops import ScoopWay
 
-QUART_ML = 946.352946
-LITRE_ML = 1000.0
-
-
-@dataclass(frozen=True)
-class LotInUse:
-    """The powder that is being fed: what mixing and counting need to know of it."""
-
-    lot: Lot | None
-    sign_off: SignOff | None
-    ways: tuple[ScoopWay, ...]
-    powder: Powder
-    resolution_g: float
-
-
-@dataclass(frozen=True)
-class SheetLine:
-    """One row: so many calves, in so many equal batches, and what goes into each batch.
-
-    `batch` is rounded as people measure it out. `scoops` is None where no count of scoopfuls comes within
-    the farm's tolerance.
-    """
-
-    calves: int
-    batches: int
-    batch: Rounded
-    fits: bool
-    over_usable_ml: float
-    overflow_ml: float
-    scoops: ScoopCount | None
-
-
-@dataclass(frozen=True, eq=False)
-class GroupSheet:
-    """The table of one group, or of all groups together (`group` is None)."""
-
-    group: PlanGroup | None
-    today: int
-    table: BatchTable
-    farm: Farm
-    powder: Powder
-    ways: tuple[ScoopWay, ...]
-    resolution_g: float
-    water_temperature_c: float
-    _lines: dict[int, SheetLine] = field(default_factory=dict, repr=False)
-
-    @property
-    def per_calf(self) -> Mix:
-        return self.table.per_calf
-
-    def __len__(self) -> int:
-        return len(self.table)
-
-    def line(self, number: int) -> SheetLine:
-        if number not in self._lines:
-            self._lines[number] = self._make(number)
-        return self._lines[number]
-
-    @cached_property
-    def today_row(self) -> int | None:
-        """Where today's count stands; None without calves today."""
-        counts = self.table.calves.tolist()
-        return counts.index(self.today) if self.today in counts else None
-
-    @property
-    def today_line(self) -> SheetLine | None:
-        return None if self.today_row is None else self.line(self.today_row)
-
-    def _make(self, number: int) -> SheetLine:
-        row = self.table[number]
-        batch = rounded(
-            row.per_batch,
-            self.powder,
-            self.water_temperature_c,
-            water_step_ml=water_step_ml(self.farm, row.per_batch.water_ml),
-            powder_step_g=self.resolution_g,
-        )
-        scoops = (
-            fewest(batch.mix.powder_g, self.ways, self.farm.tolerance_share)
-            if self.ways and batch.mix.powder_g > 0
-            else None
-        )
-        return SheetLine(row.calves, row.batches, batch, row.fits, row.over_usable_ml, row.overflow_ml, scoops)
+__all__ = [
+    "Changed",
+    "GroupSheet",
+    "LotInUse",
+    "PlanSheet",
+    "SheetLine",
+    "changes",
+    "plan_sheet",
+    "powder_before",
+    "powder_in_use",
+    "powder_of",
+    "read_counts",
+    "scoop_ways",
+    "suggested_range",
+    "water_step_ml",
+]
 
 
 @dataclass(frozen=True, eq=False)
@@ -126,11 +58,15 @@ class PlanSheet:
     together: GroupSheet | None
     trouble: str = ""
 
-
-def water_step_ml(farm: Farm, water_ml: float) -> float:
-    """The farm's step of water; none where it would be more than the whole amount."""
-    step = farm.water_step_qt * QUART_ML if farm.units is UnitSystem.FARM else farm.water_step_l * LITRE_ML
-    return step if step <= water_ml else 0.0
+    def kin_of(self, other: PlanSheet) -> bool:
+        """Whether only counts of calves differ."""
+        fed_alike = [replace(group, calves=0) for group in self.plan.groups] == [
+            replace(group, calves=0) for group in other.plan.groups
+        ]
+        same_plan = replace(self.plan, groups=()) == replace(other.plan, groups=())
+        alike = same_plan and fed_alike and self.trouble == other.trouble
+        sheets = zip_longest(self.groups, other.groups)
+        return alike and bool(self.groups) and all(mine and mine.kin_of(its) for mine, its in sheets)
 
 
 def scoop_ways(sign_offs: Sequence[SignOff], marks: Sequence[Mark], names: dict[str, str]) -> tuple[ScoopWay, ...]:
@@ -190,13 +126,24 @@ def powder_of(records: Records, now: Standing, known: LotStanding | None, sign_o
     return LotInUse(known.lot, own[-1] if own else None, scoop_ways(own, marks, names), powder, resolution)
 
 
-def plan_sheet(farm: Farm, plan: Plan, vessel: Vessel | None, powder: LotInUse) -> PlanSheet:
-    """The plan's tables: a group each, and all together where they are mixed at one rate."""
+def plan_sheet(
+    farm: Farm, plan: Plan, vessel: Vessel | None, powder: LotInUse, earlier: PlanSheet | None = None
+) -> PlanSheet:
+    """The plan's tables: a group each, and all together where they are mixed at one rate.
+
+    Rows that an `earlier` sheet has worked out are taken from it where only counts of calves differ.
+    """
     try:
         groups = tuple(_group_sheet(farm, plan, vessel, powder, group) for group in plan.groups)
     except CannotCompute as error:
         return PlanSheet(plan, vessel, powder, (), None, in_words(error))
-    return PlanSheet(plan, vessel, powder, groups, _together(farm, plan, vessel, powder))
+    together = _together(farm, plan, vessel, powder)
+    if earlier is not None:
+        groups = tuple(
+            sheet.taking_over(was) for sheet, was in zip_longest(groups, earlier.groups[: len(groups)]) if sheet
+        )
+        together = together and together.taking_over(earlier.together)
+    return PlanSheet(plan, vessel, powder, groups, together)
 
 
 def _group_sheet(farm: Farm, plan: Plan, vessel: Vessel | None, powder: LotInUse, group: PlanGroup) -> GroupSheet:

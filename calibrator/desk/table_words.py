@@ -12,7 +12,7 @@ from calibrator.desk.speech import decimal_comma
 from calibrator.model import Farm, FillWay, UnitSystem
 from calibrator.science.heat import SCALD_CAUTION_C, scalds
 from calibrator.science.scoops import ScoopCount, ScoopWay
-from calibrator.units import show_mass, show_percent, show_volume
+from calibrator.units import show_length, show_mass, show_percent, show_volume
 
 translate = QCoreApplication.translate
 
@@ -60,11 +60,8 @@ def way_text(way: ScoopWay, to: Telling) -> str:
 def scoops_text(line: SheetLine, to: Telling) -> str:
     """The count as it is said aloud; "weigh it" where counting would not do."""
     count = line.scoops
-    if count is None:
+    if count is None or not count.countable:
         return translate("TableWords", "weigh it")
-    if not count.countable:
-        many = each_text(line, str(count.scoopfuls))
-        return translate("TableWords", "weigh it ({count} scoopfuls)").format(count=many)
     told = " + ".join(f"{number:g} {way_text(way, to)}" for way, number in count.parts)
     if line.batches > 1 and len(count.parts) > 1:
         told = f"({told})"
@@ -80,7 +77,7 @@ def each_text(line: SheetLine, text: str) -> str:
 
 def error_text(count: ScoopCount | None) -> str:
     """How far the count is from the weight."""
-    if count is None:
+    if count is None or not count.countable:
         return "–"
     off = show_percent(100 * count.error_share, 1, decimal_comma=decimal_comma())
     return off if off.startswith("−") else f"+{off}"
@@ -116,6 +113,18 @@ def vessel_text(line: SheetLine, vessel: str, to: Telling) -> str:
             "TableWords", "{vessel}: one batch would leave no room for stirring. Mix {batches} equal batches."
         )
     return told.format(vessel=vessel, over=_over(line, to), batches=line.batches)
+
+
+def levels_text(line: SheetLine, to: Telling) -> str:
+    """How high water and mix stand in the vessel; blank where that is not known."""
+    levels = line.levels
+    if levels is None or levels.water_mm is None:
+        return ""
+    water = show_length(levels.water_mm, to.system, decimal_comma=decimal_comma())
+    if levels.mix_mm is None:
+        return translate("TableWords", "Water to {water} above the floor.").format(water=water)
+    told = translate("TableWords", "Water to {water} above the floor, the mix stands at {mix}.")
+    return told.format(water=water, mix=show_length(levels.mix_mm, to.system, decimal_comma=decimal_comma()))
 
 
 def _over(line: SheetLine, to: Telling) -> str:

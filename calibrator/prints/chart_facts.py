@@ -21,7 +21,7 @@ class ScoopPart:
 class ChartRow:
     """One count of calves. With several batches, water, powder and scoopfuls are of one batch.
 
-    Lines are distances down the vessel's wall from its rim: of the water alone, and of the finished mix.
+    Levels stand above the vessel's floor, as a stick in it reads: of the water alone, and of the finished mix.
     `fits` is False where the vessel would run over.
     """
 
@@ -32,8 +32,8 @@ class ChartRow:
     batches: int = 1
     water_temperature_c: float | None = None  # the chart's own where None
     mix_ml: float | None = None
-    water_line_mm: float | None = None
-    mix_line_mm: float | None = None
+    water_level_mm: float | None = None
+    mix_level_mm: float | None = None
     fits: bool = True
     today: bool = False
 

@@ -120,10 +120,10 @@ def _notes(row: ChartRow, facts: WallChart, said: Words) -> list[str]:
     notes: list[str] = []
     if not row.fits:
         notes += said.each(lambda t: t(words.RUNS_OVER).format(vessel=_vessel(facts, t)))
-    if row.water_line_mm is not None:
-        notes += length(words.LINE_DOWN, row.water_line_mm)
-    if row.mix_line_mm is not None:
-        notes += length(words.MIX_LINE_DOWN, row.mix_line_mm)
+    if row.water_level_mm is not None:
+        notes += length(words.WATER_UP, row.water_level_mm)
+    if row.mix_level_mm is not None:
+        notes += length(words.MIX_UP, row.mix_level_mm)
     return notes
 
 

@@ -148,12 +148,12 @@
             <translation>golpeada</translation>
         </message>
         <message>
-            <source>water line {length} below the rim</source>
-            <translation>línea del agua a {length} bajo el borde</translation>
+            <source>water {length} above the floor</source>
+            <translation>agua a {length} sobre el fondo</translation>
         </message>
         <message>
-            <source>mix line {length} below the rim</source>
-            <translation>línea de la mezcla a {length} bajo el borde</translation>
+            <source>mix {length} above the floor</source>
+            <translation>mezcla a {length} sobre el fondo</translation>
         </message>
         <message>
             <source>makes {volume}</source>

@@ -7,6 +7,7 @@ from dataclasses import replace
 import pytest
 from herd import OZ_G, QT_ML, Herd, group
 
+from calibrator.desk.paper_facts import Options, wall_chart_facts
 from calibrator.desk.sheets import (
     changes,
     plan_sheet,
@@ -17,8 +18,9 @@ from calibrator.desk.sheets import (
     water_step_ml,
 )
 from calibrator.desk.standing import standing
-from calibrator.model import Box, FillWay, Plan, UnitSystem, Vessel
+from calibrator.model import Box, FillWay, Paper, Plan, PrintKind, UnitSystem, Vessel, VolumeMeans
 from calibrator.records import Records
+from calibrator.science.scoops import MOST_COUNTABLE
 
 TEN_OZ_LEVEL = 10 * OZ_G / 665.9
 
@@ -121,3 +123,96 @@ def test_a_step_larger_than_the_water_is_left_out(herd: Herd) -> None:
     assert water_step_ml(herd.farm, 0.1 * QT_ML) == 0.0
     metric = replace(herd.farm, units=UnitSystem.METRIC)
     assert water_step_ml(metric, 5000.0) == pytest.approx(100.0)
+
+
+def test_rows_are_taken_over_while_only_a_count_is_typed(herd: Herd) -> None:
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    here = powder_in_use(herd.records, standing(herd.records, herd.farm))
+    plan = herd.plan("Milk", group(109, "Young"), group(40, "Old"))
+    before = plan_sheet(herd.farm, plan, None, here)
+    row = before.groups[0].line(3)
+    typed = replace(plan, groups=(replace(plan.groups[0], calves=1), plan.groups[1]))
+    after = plan_sheet(herd.farm, typed, None, here, before)
+    assert after.kin_of(before)
+    assert after.groups[0].line(after.groups[0].table.calves.tolist().index(row.calves)) is row
+    assert [sheet.today_line.calves for sheet in after.groups if sheet.today_line] == [1, 40]
+
+
+@pytest.mark.parametrize(
+    "how",
+    [
+        {"water_temperature_c": 40.0},
+        {"allowance_share": 0.1},
+        {"groups": (group(109, means=VolumeMeans.FINISHED_MIX),)},
+    ],
+)
+def test_nothing_is_taken_over_from_another_recipe(herd: Herd, how: dict[str, object]) -> None:
+    here = powder_in_use(herd.records, standing(herd.records, herd.farm))
+    plan = herd.plan()
+    before = plan_sheet(herd.farm, plan, None, here)
+    after = plan_sheet(herd.farm, replace(plan, **how), None, here, before)  # type: ignore[arg-type]
+    fresh = plan_sheet(herd.farm, replace(plan, **how), None, here)  # type: ignore[arg-type]
+    assert before.groups[0].line(4) != fresh.groups[0].line(4)
+    assert after.groups[0].line(4) == fresh.groups[0].line(4)
+    assert not after.kin_of(before)
+
+
+def test_another_lot_makes_every_row_anew(herd: Herd) -> None:
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    here = powder_in_use(herd.records, standing(herd.records, herd.farm))
+    plan = herd.plan(count_from=4, count_to=9)
+    before = plan_sheet(herd.farm, plan, None, here)
+    assert [part[1] for part in before.groups[0].line(0).scoops.parts] == [4]  # type: ignore[union-attr]
+    herd.sign("25-1204A", 2 * TEN_OZ_LEVEL)
+    here = powder_in_use(herd.records, standing(herd.records, herd.farm))
+    after = plan_sheet(herd.farm, plan, None, here, before)
+    assert [part[1] for part in after.groups[0].line(0).scoops.parts] == [2]  # type: ignore[union-attr]
+
+
+def test_water_and_mix_stand_as_high_as_a_straight_tank_says(herd: Herd) -> None:
+    """A box of 100 × 80 cm: 8 L stand 1 cm high."""
+    tank = Vessel(
+        id="t", farm_id=herd.farm.id, name="Tank", rim_volume_ml=400_000, usable_share=0.9,
+        shape=Box(length_mm=1000, width_mm=800, height_mm=500),
+    )  # fmt: skip
+    here = powder_in_use(herd.records, standing(herd.records, herd.farm))
+    (sheet,) = plan_sheet(herd.farm, herd.plan(), tank, here).groups
+    line = sheet.today_line
+    assert line is not None
+    assert line.levels is not None
+    assert line.levels.water_mm == pytest.approx(line.batch.mix.water_ml / 800)
+    assert line.levels.mix_mm == pytest.approx(line.batch.mix.volume_ml / 800)
+    assert line.levels.holds
+
+
+def test_a_vessel_of_unknown_shape_has_no_levels(herd: Herd) -> None:
+    here = powder_in_use(herd.records, standing(herd.records, herd.farm))
+    line = plan_sheet(herd.farm, herd.plan(), herd.vessel(), here).groups[0].line(0)
+    assert line.levels is not None
+    assert (line.levels.water_mm, line.levels.mix_mm, line.levels.holds) == (None, None, True)
+
+
+def test_a_batch_that_the_step_of_water_pushes_over_the_rim_is_said_to_run_over(herd: Herd) -> None:
+    """2.7 qt of water are drawn as 3 qt: with 13.5 oz of powder more than a pail of 3.2 qt holds."""
+    pail = Vessel(id="p", farm_id=herd.farm.id, name="Pail", rim_volume_ml=3.2 * QT_ML, usable_share=1.0)
+    here = powder_in_use(herd.records, standing(herd.records, herd.farm))
+    plan = herd.plan("Milk", replace(group(1), volume_ml=2.7 * QT_ML))
+    holds = {}
+    for step in (0.1, 1.0):
+        line = plan_sheet(replace(herd.farm, water_step_qt=step), plan, pail, here).groups[0].today_line
+        assert line is not None
+        assert line.levels is not None
+        holds[step] = line.levels.holds
+    assert holds == {0.1: True, 1.0: False}
+
+
+def test_a_chart_says_weigh_it_where_no_one_can_count(herd: Herd) -> None:
+    signed = herd.sign("25-1103C", TEN_OZ_LEVEL)
+    here = powder_in_use(herd.records, standing(herd.records, herd.farm))
+    plan = herd.plan(count_from=20, count_to=30)
+    sheet = plan_sheet(herd.farm, plan, None, here)
+    assert MOST_COUNTABLE == 24
+    printed = herd.print(PrintKind.WALL_CHART, signed, plan_id=plan.id)
+    facts = wall_chart_facts(herd.farm, sheet, signed, printed, signed.at.date(), Options(Paper.LETTER, ("en",)))
+    told = {row.calves: bool(row.scoopfuls) for row in facts.groups[0].rows}
+    assert told == {**{calves: calves <= 24 for calves in range(20, 31)}, 109: False, 120: False}

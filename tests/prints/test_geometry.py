@@ -98,7 +98,7 @@ def test_wall_charts(rows: int, languages: tuple[str, ...], paper: Paper, units:
 def test_wall_charts_of_awkward_farms(languages: tuple[str, ...], paper: Paper, units: UnitSystem) -> None:
     """Long names, several batches, several scoops, an overflow and vessel lines, two groups."""
     first, second = row(350, True, 3, NASTY, fits=False, mix_ml=250 * QUART), row(9999, batches=7, name="Blue one")
-    lined = replace(row(12, water_line_mm=190.5, mix_line_mm=170), water_temperature_c=39.0)
+    lined = replace(row(12, water_level_mm=190.5, mix_level_mm=170), water_temperature_c=39.0)
     group = ChartGroup(
         name=NASTY, rate=RATE, volume_ml=2 * QUART, volume_means=VolumeMeans.FINISHED_MIX, rows=(first, second, lined)
     )

@@ -135,10 +135,10 @@ def test_the_basis_of_the_rate_is_named(basis: RateBasis, words: str) -> None:
 
 def test_a_vessel_that_runs_over_is_said_in_words() -> None:
     one = chart(counts=(1,), vessel_name="5 gal pail")
-    group = replace(one.groups[0], rows=(row(100, fits=False, water_line_mm=25.4),))
+    group = replace(one.groups[0], rows=(row(100, fits=False, water_level_mm=25.4),))
     shown = told(wall_chart(replace(one, groups=(group,))))
     assert "too much for 5 gal pail" in shown
-    assert "water line 1 in below the rim" in shown
+    assert "water 1 in above the floor" in shown
 
 
 @pytest.mark.parametrize(("count", "shown"), [(3, "3"), (2.5, "2 1/2"), (0.25, "1/4"), (0, "0"), (1.75, "1 3/4")])

@@ -16,6 +16,7 @@ from calibrator.desk.table_words import (
     each_text,
     error_text,
     error_words,
+    levels_text,
     powder_text,
     scoops_text,
     telling,
@@ -47,15 +48,15 @@ class BatchModel(QAbstractTableModel):
         super().__init__(parent)
         self._sheet: GroupSheet | None = None
         self._telling: Telling | None = None
-        self._texts: dict[tuple[int, int], str] = {}
+        self._texts: dict[tuple[int, int], str] = {}  # by calves and column
         self._stressed = ui_font(1.0, QFont.Weight.Bold)
 
     def show_sheet(self, sheet: GroupSheet | None) -> None:
         """Show another table; None empties it."""
-        same_rows = sheet is not None and self._sheet is not None and self._same_counts(sheet)
-        if same_rows:
+        was = self._sheet
+        if sheet is not None and was is not None and self._same_counts(sheet):
             self._take(sheet)
-            self.dataChanged.emit(self.index(0, 0), self.index(len(sheet or ()) - 1, Column.BATCHES))
+            self._tell_changed(sheet, was)
             return
         self.beginResetModel()
         self._take(sheet)
@@ -102,10 +103,19 @@ class BatchModel(QAbstractTableModel):
 
     def _cell(self, row: int, column: int) -> str:
         """A cell's text, made once: views ask for it many times over."""
-        if (row, column) not in self._texts and self._sheet and self._telling:
-            line = self._sheet.line(row)
-            self._texts[row, column] = self._text(Column(column), line, self._telling)
-        return self._texts.get((row, column), "")
+        if self._sheet is None or self._telling is None:
+            return ""
+        at = int(self._sheet.table.calves[row]), column
+        if at not in self._texts:
+            self._texts[at] = self._text(Column(column), self._sheet.line(row), self._telling)
+        return self._texts[at]
+
+    def _tell_changed(self, sheet: GroupSheet, was: GroupSheet) -> None:
+        """Every row where the figures differ, else only the one that was and the one that is today's."""
+        whole = (0, len(sheet) - 1)
+        rows = {(row, row) for row in (was.today_row, sheet.today_row) if row is not None}
+        for first, last in rows if sheet.kin_of(was) else {whole}:
+            self.dataChanged.emit(self.index(first, 0), self.index(last, len(Column) - 1))
 
     def _headers(self) -> tuple[str, ...]:
         return (
@@ -127,12 +137,13 @@ class BatchModel(QAbstractTableModel):
     def _tip(self, line: SheetLine, to: Telling) -> str:
         """The whole row in words, whatever a narrow column cut off."""
         told = [scoops_text(line, to)] if self._sheet and self._sheet.ways else []
-        if line.scoops:
+        if line.scoops and line.scoops.countable:
             told.append(error_words(line.scoops, to))
         vessel = self._sheet.table.vessel if self._sheet else None
         if vessel and not line.fits:
             told.append(vessel_text(line, vessel.name, to))
-        return "<p>" + "<br>".join(escape(text) for text in told) + "</p>" if told else ""
+        told.append(levels_text(line, to))
+        return "<p>" + "<br>".join(escape(text) for text in told if text) + "</p>" if any(told) else ""
 
     def _spoken(self, index: Index, today: bool) -> str:
         text = self.data(index)
@@ -145,6 +156,7 @@ class BatchModel(QAbstractTableModel):
         return mine is not None and mine.table.calves.tolist() == sheet.table.calves.tolist()
 
     def _take(self, sheet: GroupSheet | None) -> None:
+        if sheet is None or not sheet.kin_of(self._sheet):
+            self._texts.clear()
         self._sheet = sheet
-        self._texts.clear()
         self._telling = telling(sheet) if sheet else None

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QModelIndex, Qt, Signal
+from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFrame,
@@ -29,6 +29,7 @@ from calibrator.units import Kind, show_both, show_percent
 
 MOST_CHANGES = 6
 TABLE_HEIGHT = 250
+FIT_AFTER_MS = 200
 ONE_LINE, TWO_LINES = 34, 50  # scoops that need their names take a second line
 
 
@@ -43,6 +44,7 @@ class SheetView(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._sheet: PlanSheet | None = None
+        self._shown: GroupSheet | None = None
         self._change_lines: list[str] = []
         self.today = TodayCard()
         self.today.typed.connect(self.calves_typed)
@@ -83,11 +85,12 @@ class SheetView(QWidget):
 
     def show_sheet(self, sheet: PlanSheet) -> None:
         """Show a plan; called anew with every digit typed."""
-        self._sheet = sheet
+        was, self._sheet = self._sheet, sheet
         self.show_trouble(sheet.trouble)
         self.today.show_groups(sheet.plan.groups, sheet.groups)
-        self._name_tabs(sheet)
-        self._tell_water(sheet)
+        if was is None or not sheet.kin_of(was):
+            self._name_tabs(sheet)
+            self._tell_water(sheet)
         self._show_tab()
 
     def show_trouble(self, text: str) -> None:
@@ -213,8 +216,12 @@ class SheetView(QWidget):
         table.verticalHeader().hide()
         header.setHighlightSections(False)
         header.setResizeContentsPrecision(0)
-        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         header.setSectionResizeMode(Column.SCOOPFULS, QHeaderView.ResizeMode.Stretch)
+        self._fit_later = QTimer(self)
+        self._fit_later.setSingleShot(True)
+        self._fit_later.setInterval(FIT_AFTER_MS)
+        self._fit_later.timeout.connect(self._fit_columns)
 
     def _name_tabs(self, sheet: PlanSheet) -> None:
         names = [group.name or self.tr("Group {number}").format(number=number)
@@ -240,9 +247,20 @@ class SheetView(QWidget):
         return every[at] if at < len(every) else None
 
     def _show_tab(self) -> None:
-        sheet = self._chosen()
+        sheet, was = self._chosen(), self._shown
+        self._shown = sheet
         self.table.setVisible(sheet is not None and len(sheet) > 0)
         self.model.show_sheet(sheet)
+        if sheet is None or not sheet.kin_of(was):
+            self._dress_for(sheet)
+        if sheet is not None and sheet.today_row is not None:
+            self._widen_for(sheet.today_row)
+            at = self.model.index(sheet.today_row, 0, QModelIndex())
+            self.table.scrollTo(at, QAbstractItemView.ScrollHint.PositionAtCenter)
+        self._fit_later.start()
+
+    def _dress_for(self, sheet: GroupSheet | None) -> None:
+        """All that follows from a sheet, whatever the count of calves."""
         self._tell_words(sheet)
         if sheet is None:
             return
@@ -252,9 +270,7 @@ class SheetView(QWidget):
         self.table.setColumnHidden(Column.ERROR, not sheet.ways)
         self.table.setColumnHidden(Column.BATCHES, sheet.table.vessel is None)
         self._stretch(Column.SCOOPFULS if sheet.ways else Column.BATCHES if sheet.table.vessel else Column.POWDER)
-        if sheet.today_row is not None:
-            at = self.model.index(sheet.today_row, 0, QModelIndex())
-            self.table.scrollTo(at, QAbstractItemView.ScrollHint.PositionAtCenter)
+        self._fit_columns()
 
     def _tell_words(self, sheet: GroupSheet | None) -> None:
         """What each calf gets, on which basis, and how strong that is."""
@@ -276,9 +292,28 @@ class SheetView(QWidget):
         header = self.table.horizontalHeader()
         mode = QHeaderView.ResizeMode
         for column in (Column.POWDER, Column.SCOOPFULS, Column.BATCHES):
-            how = mode.Stretch if column is wide else mode.ResizeToContents
+            how = mode.Stretch if column is wide else mode.Fixed
             if header.sectionResizeMode(column) != how:
                 header.setSectionResizeMode(column, how)
+
+    def _fixed_columns(self) -> list[Column]:
+        header = self.table.horizontalHeader()
+        return [c for c in Column if header.sectionResizeMode(c) == QHeaderView.ResizeMode.Fixed]
+
+    def _fit_columns(self) -> None:
+        """As wide as what is in sight needs. Asking every cell takes long, so not while a number is typed."""
+        header = self.table.horizontalHeader()
+        for column in self._fixed_columns():
+            wanted = max(self.table.sizeHintForColumn(column), header.sectionSizeHint(column))
+            header.resizeSection(column, wanted)
+
+    def _widen_for(self, row: int) -> None:
+        """Today's row is never cut off, not even while its number is typed."""
+        header = self.table.horizontalHeader()
+        for column in self._fixed_columns():
+            wanted = self.table.sizeHintForIndex(self.model.index(row, column)).width() + 1
+            if wanted > header.sectionSize(column):
+                header.resizeSection(column, wanted)
 
     def _tell_water(self, sheet: PlanSheet) -> None:
         system = sheet.groups[0].farm.units if sheet.groups else UnitSystem.FARM

@@ -13,7 +13,7 @@ from calibrator.desk.pages.paper import PaperPanel
 from calibrator.desk.pages.sheet_view import SheetView
 from calibrator.desk.parts import button, card, label, row
 from calibrator.desk.refusals import in_words
-from calibrator.desk.sheets import LotInUse, changes, plan_sheet, powder_before, powder_in_use
+from calibrator.desk.sheets import LotInUse, PlanSheet, changes, plan_sheet, powder_before, powder_in_use
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing, outdated_sheets, standing
 from calibrator.desk.theme import SPACE
@@ -36,6 +36,7 @@ class TablesPage(Page):
         self._vessels: dict[str, Vessel] = {}
         self._plan: Plan | None = None  # with the counts as typed ...
         self._taken: Plan | None = None  # ... and as the records told it
+        self._sheet: PlanSheet | None = None
         self._seen: set[str] = set()
         self.plans = QComboBox()
         self.plans.setAccessibleName(self.tr("Plan"))
@@ -165,7 +166,8 @@ class TablesPage(Page):
     def _recompute(self) -> None:
         if self._farm and self._plan and self._powder:
             vessel = self._vessels.get(self._plan.vessel_id or "")
-            self.view.show_sheet(plan_sheet(self._farm, self._plan, vessel, self._powder))
+            self._sheet = plan_sheet(self._farm, self._plan, vessel, self._powder, self._sheet)
+            self.view.show_sheet(self._sheet)
 
     def _show_changes(self, farm: Farm, now: Standing, powder: LotInUse) -> None:
         before = powder_before(self.desk.records, now)

@@ -14,6 +14,7 @@ from calibrator.desk.table_words import (
     Telling,
     each_text,
     error_words,
+    levels_text,
     powder_text,
     scoops_text,
     telling,
@@ -55,13 +56,15 @@ class Figure(QWidget):
 
     def tell(self, value: str, note: str = "") -> None:
         """Show a figure and, small, a word on it."""
-        self.value.setText(value)
-        self.setAccessibleName(f"{self._caption.text()}: {value}")
+        if value != self.value.text():
+            self.value.setText(value)
+            self.setAccessibleName(f"{self._caption.text()}: {value}")
         self.say(note)
 
     def say(self, note: str) -> None:
-        self.note.setText(note)
-        self.note.setVisible(bool(note))
+        if note != self.note.text() or self.note.isHidden() == bool(note):
+            self.note.setText(note)
+            self.note.setVisible(bool(note))
 
 
 class TodayRow(QWidget):
@@ -73,6 +76,7 @@ class TodayRow(QWidget):
     def __init__(self, number: int, group: PlanGroup, alone: bool) -> None:
         super().__init__()
         self._number = number
+        self._told: GroupSheet | None = None
         self.calves = CalvesField()
         self.calves.set_count(group.calves)
         self.calves.counted.connect(self._typed)
@@ -88,6 +92,9 @@ class TodayRow(QWidget):
 
     def tell(self, sheet: GroupSheet) -> None:
         """Show what the group's table says for today."""
+        was, self._told = self._told, sheet
+        if was is not None and sheet.kin_of(was) and sheet.today == was.today:
+            return
         line, to = sheet.today_line, telling(sheet)
         if line is None:
             for figure in (self.water, self.powder, self.scoops):
@@ -100,6 +107,8 @@ class TodayRow(QWidget):
             self.scoops.tell("–", self.tr("no lot signed off"))
         elif line.scoops is None:
             self.scoops.tell(scoops_text(line, to), self.tr("no count comes near enough"))
+        elif not line.scoops.countable:
+            self.scoops.tell(scoops_text(line, to), self.tr("too many scoopfuls to keep count of"))
         else:
             self.scoops.tell(scoops_text(line, to), error_words(line.scoops, to))
         self._tell_vessel(sheet, line, to)
@@ -110,9 +119,11 @@ class TodayRow(QWidget):
         if vessel is None:
             return
         if line.fits:
-            self.water.say(self.tr("fits the {vessel}").format(vessel=vessel.name))
+            told = [self.tr("fits the {vessel}").format(vessel=vessel.name), levels_text(line, to)]
+            self.water.say("\n".join(text for text in told if text))
         else:
             self.vessel.setText(vessel_text(line, vessel.name, to))
+            self.water.say(levels_text(line, to))
 
     def _name(self, group: PlanGroup, alone: bool) -> None:
         if alone:
