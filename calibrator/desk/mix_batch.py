@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from calibrator.desk.season_points import last_two, season_points, with_line_of
+from calibrator.desk.season_points import change_share, last_two, season_points, with_line_of
 from calibrator.desk.sheets import LotInUse, SheetLine, plan_sheet, powder_in_use
 from calibrator.desk.standing import Standing
 from calibrator.model import Farm, FillWay, Plan, PlanGroup, Vessel
@@ -21,7 +21,8 @@ COVERAGE = 1.96
 class FarmNow:
     """What all checks of a farm rest on, read once: powder in use, plans, vessels, the line of the lot before.
 
-    `old_line_share` is what a feeding by that line would weigh ÷ its target − 1; None where not known.
+    `old_line_share` is what a feeding by that line would weigh ÷ its target − 1, `old_chart_share` the same for
+    level scoopfuls counted by the chart of the lot before; None where not known.
     """
 
     farm: Farm
@@ -29,6 +30,7 @@ class FarmNow:
     plans: tuple[Plan, ...]
     vessels: tuple[Vessel, ...]
     old_line_share: float | None
+    old_chart_share: float | None
 
     def vessel(self, vessel_id: str | None) -> Vessel | None:
         return next((vessel for vessel in self.vessels if vessel.id == vessel_id), None)
@@ -60,13 +62,12 @@ def farm_now(records: Records, farm: Farm, now: Standing) -> FarmNow:
     """Read what checks rest on. Raises CannotCompute for a label that cannot be."""
     plans = tuple(plan for plan in records.every(Plan, farm.id) if plan.retired_on is None)
     vessels = tuple(vessel for vessel in records.every(Vessel, farm.id) if vessel.retired_on is None)
-    return FarmNow(farm, powder_in_use(records, now), plans, vessels, _old_line_share(records, farm))
-
-
-def _old_line_share(records: Records, farm: Farm) -> float | None:
+    powder = powder_in_use(records, now)
     pair = last_two(season_points(records, farm.id))
-    line = with_line_of(records, *pair, farm.tolerance_share) if pair else None
-    return line.share if line else None
+    if pair is None:
+        return FarmNow(farm, powder, plans, vessels, None, None)
+    line = with_line_of(records, *pair, farm.tolerance_share)
+    return FarmNow(farm, powder, plans, vessels, line.share if line else None, change_share(*pair))
 
 
 def batch_of(now: FarmNow, plan: Plan | None, group: PlanGroup | None, calves: int, vessel: Vessel | None) -> Batch:
@@ -95,10 +96,16 @@ def planned(batch: Batch) -> Planned | None:
         powder_u_g=batch.scoops.spread_95_g / COVERAGE if batch.scoops else 0.0,
         scoopful_g=way.mass_g if way else None,
         scoopfuls=batch.scoops.scoopfuls if batch.scoops else 0,
-        old_line_share=batch.now.old_line_share if way and way.way is FillWay.TO_MARK else None,
+        old_line_share=_old_share(way, batch.now),
         rim_share=_rim_share(way, batch.now.powder.ways),
         calves=batch.calves,
     )
+
+
+def _old_share(way: ScoopWay | None, now: FarmNow) -> float | None:
+    if way is None:
+        return None
+    return now.old_line_share if way.way is FillWay.TO_MARK else now.old_chart_share
 
 
 def _main_way(scoops: ScoopCount | None) -> ScoopWay | None:

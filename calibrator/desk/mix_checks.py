@@ -10,6 +10,7 @@ from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.mix_batch import COVERAGE, Batch, planned
 from calibrator.desk.mix_tools import Tools, hydrometer, own_line, references_for, refractometer
+from calibrator.desk.refusals import in_words
 from calibrator.model import Composition, Pail, Reading, ReadingKind
 from calibrator.science.causes import Cause, likeliest, told
 from calibrator.science.check import Caution, Judged, PailsCompared, best, cautions, compare_pails, disagree, judge
@@ -94,7 +95,7 @@ class _Work:
         try:
             return make()
         except CannotCompute as error:
-            self.troubles.append(str(error))
+            self.troubles.append(in_words(error))
             return []
 
 
@@ -143,7 +144,7 @@ def _by_drops(work: _Work) -> list[Solids]:
         try:
             found = [by_own_line(read, own_line(work.tools, mixes))]
         except CannotCompute as error:
-            work.troubles.append(str(error))
+            work.troubles.append(in_words(error))
         else:
             work.references = len(mixes)
             return found
@@ -216,7 +217,7 @@ def _judged(work: _Work, chosen: Solids | None, aim: Aim | None) -> Judged | Non
     try:
         return judge(chosen, aim.target_share, aim.tolerance_share)
     except CannotCompute as error:
-        work.troubles.append(str(error))
+        work.troubles.append(in_words(error))
         return None
 
 
@@ -257,7 +258,7 @@ def _correction(
         addition = Addition(powder.powder, label, STORE_C, work.batch.water_c)
         found = correct(in_vessel, judged.target, addition, work.batch.vessel)
     except CannotCompute as error:
-        work.troubles.append(str(error))
+        work.troubles.append(in_words(error))
         return None, None, False
     scoops = fewest(found.powder_g, powder.ways, _COUNT_TOLERANCE) if found.powder_g > 0 and powder.ways else None
     return found, scoops, read is None
@@ -274,7 +275,7 @@ def _causes(work: _Work, judged: Judged | None, chosen: Solids | None) -> tuple[
     try:
         return told(likeliest(chosen, plan))
     except CannotCompute as error:
-        work.troubles.append(str(error))
+        work.troubles.append(in_words(error))
         return ()
 
 

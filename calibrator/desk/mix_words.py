@@ -182,7 +182,7 @@ def slip_words(cause: Cause) -> str:
 def _slip(slip: Slip) -> str:
     return {
         Slip.NONE: tr("MixWords", "Mixed as on the chart, the reading is off by chance"),
-        Slip.OLD_LINE: tr("MixWords", "The scoop was filled to the line of the lot before"),
+        Slip.OLD_LINE: tr("MixWords", "The line or the chart of the lot before was used"),
         Slip.SCOOP_LESS: tr("MixWords", "One scoopful too few"),
         Slip.SCOOP_MORE: tr("MixWords", "One scoopful too many"),
         Slip.VOLUME_AS_WATER: tr("MixWords", "The finished volume was drawn as water"),

@@ -69,7 +69,7 @@ def bag_count(
     target = positive(target_g, "The powder of a feeding")
     mean = powder / positive(feedings, "The number of feedings")
     share = mean / target - 1
-    between(share, -0.6, 1.5, "The powder that each feeding got", "half and twice the target; check bags and feedings")
+    between(share, -0.5, 1.0, "The powder that each feeding got", "half and twice the target; check bags and feedings")
     u = _u_share(bags, ends) * mean
     low, high = mean - _NORMAL_95 * u, mean + _NORMAL_95 * u
     verdict = _verdict(low / target - 1, high / target - 1, positive(tolerance_share, "The tolerance"))

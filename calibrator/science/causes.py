@@ -19,7 +19,7 @@ class Slip(StrEnum):
     """What may have happened, the usual ones first: equal fits are told in this order."""
 
     NONE = "none"  # mixed as planned; the reading's own spread
-    OLD_LINE = "old_line"  # filled to the line of the lot before
+    OLD_LINE = "old_line"  # filled to the line, or counted by the chart, of the lot before
     SCOOP_LESS = "scoop_less"
     SCOOP_MORE = "scoop_more"
     VOLUME_AS_WATER = "volume_as_water"  # the finished volume was drawn as water

@@ -17,6 +17,7 @@ from calibrator.desk.forms.fields import DayField, TextField
 from calibrator.desk.mix_batch import FarmNow, batch_of
 from calibrator.desk.mix_words import mass, number, percent, verdict_tone
 from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property, set_tone
+from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
 from calibrator.model import BagCount, UnitSystem, new_id
@@ -99,6 +100,10 @@ class BagPanel(QWidget):
             self.feedings.set_text("")
             self.desk.say(self.tr("The count of bags is kept."))
 
+    def pending(self) -> str:
+        """What is typed and not kept; blank where nothing is."""
+        return self.bags.text() or self.feedings.text()
+
     def _today(self) -> date:
         return self.desk.clock().date()
 
@@ -162,7 +167,7 @@ class BagPanel(QWidget):
             return bag_count(bags, bag, feedings, target, self._now.farm.tolerance_share, self._ends)
         except CannotCompute as error:
             self.verdict.setText(self.tr("This cannot be"))
-            self.told.setText(str(error))
+            self.told.setText(in_words(error))
             return None
 
     def _show_days(self, target: float | None, bag: float | None) -> None:
@@ -246,7 +251,7 @@ class BagPanel(QWidget):
             return
         for count in self._counts:
             self._list.addWidget(label(self._line(count)))
-        self._list.addLayout(row(button(self.tr("With&draw the newest"), self._ask_withdraw), None))
+        self._list.addLayout(row(button(self.tr("With&draw the newest"), self.ask_withdraw), None))
 
     def _line(self, count: BagCount) -> str:
         ends = Ends.SHARP if count.sharp else Ends.ROUGH
@@ -263,7 +268,7 @@ class BagPanel(QWidget):
             share=f"{sign}{percent(abs(found.share))}",
         )
 
-    def _ask_withdraw(self) -> None:
+    def ask_withdraw(self) -> None:
         count = self._counts[0]
 
         def withdrawn(reason: str) -> None:

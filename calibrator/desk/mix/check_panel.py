@@ -88,6 +88,10 @@ class CheckPanel(QWidget):
             self.desk.say(told.format(verdict=verdict.lower()))
             self.kept.emit()
 
+    def pending(self) -> str:
+        """What is typed and not kept; blank where nothing is."""
+        return self.readings.pending() or self.note.text()
+
     def clear(self) -> None:
         """Empty the readings; the batch stays for the next check."""
         self.readings.clear()

@@ -17,6 +17,7 @@ from calibrator.desk.mix_batch import FarmNow, batch_of
 from calibrator.desk.mix_tools import Tools, own_line, reference, references_for, refractometer
 from calibrator.desk.mix_words import mass, number, percent
 from calibrator.desk.parts import button, card, column, label, row, scrolled
+from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
 from calibrator.model import InstrumentKind, ReferenceMix, UnitSystem, new_id
@@ -94,7 +95,7 @@ class LinePanel(QWidget):
         try:
             reference_solids(powder, water)
         except CannotCompute as error:
-            self.water.say(str(error), wrong=True)
+            self.water.say(in_words(error), wrong=True)
             return
         mix = ReferenceMix(
             id=new_id(),
@@ -117,6 +118,10 @@ class LinePanel(QWidget):
                 field.set_text("")
             self.desk.say(self.tr("The weighed mix is kept."))
             self.powder.line.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def pending(self) -> str:
+        """What is typed and not kept; blank where nothing is."""
+        return self.powder.text() or self.water.text() or self.drops.text()
 
     def _ask_withdraw(self) -> None:
         place = self.list.currentRow()
@@ -213,7 +218,7 @@ class LinePanel(QWidget):
         try:
             found = reference_recipes(self.target_share, total, step or 1.0)
         except CannotCompute as error:
-            self.recipes.setText(str(error))
+            self.recipes.setText(in_words(error))
             return
         line = self.tr("{solids}: {powder} powder ({grams} g), {water} water ({water_g} g)")
         self.recipes.setText(
@@ -257,7 +262,7 @@ class LinePanel(QWidget):
             self._tell_line(tools, line)
         except CannotCompute as error:
             self.finding.setText(self.tr("These mixes make no line"))
-            self.meaning.setText(str(error))
+            self.meaning.setText(in_words(error))
 
     def _tell_line(self, tools: Tools, line: Line) -> None:
         target = self.target_share

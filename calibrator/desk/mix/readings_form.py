@@ -106,11 +106,10 @@ class ReadingsForm(QWidget):
             amount.set_text("")
         self.edited.emit()
 
-    @property
-    def typed(self) -> bool:
-        """Whether anything is typed."""
-        numbers = any(field.text() for field in (self.first, self.last, self.floating))
-        return numbers or any(amount.text() for amount in self._amounts())
+    def pending(self) -> str:
+        """The first text that is typed; blank where nothing is."""
+        fields: tuple[BareField | Amount, ...] = (self.first, self.last, self.floating, *self._amounts())
+        return next((field.text() for field in fields if field.text()), "")
 
     def _amount(self, caption: str, kind: Kind, lowest: float | None, highest: float | None) -> Amount:
         return Amount(self.desk, caption, kind, optional=True, lowest=lowest, highest=highest)
@@ -159,8 +158,8 @@ class ReadingsForm(QWidget):
             field.set_bare(SUGAR_SG if sugar else DROPS)
         first, last = (
             (
-                self.tr("First pail: drops, SG of the refractometer"),
-                self.tr("Last pail: drops, SG of the refractometer"),
+                self.tr("First pail: drops, sugar SG"),
+                self.tr("Last pail: drops, sugar SG"),
             )
             if sugar
             else (self.tr("First pail: drops, in °Brix"), self.tr("Last pail: drops, in °Brix"))

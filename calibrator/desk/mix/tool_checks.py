@@ -16,6 +16,7 @@ from calibrator.desk.mix.instrument_words import check_line, state
 from calibrator.desk.mix_tools import Tools, hydrometer
 from calibrator.desk.mix_words import mass, number
 from calibrator.desk.parts import button, card, clear, label, row, scrolled
+from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.model import Instrument, InstrumentCheck, InstrumentCheckKind, InstrumentKind, UnitSystem, new_id
 from calibrator.science.errors import CannotCompute
@@ -123,7 +124,7 @@ class ToolChecks(QWidget):
         try:
             volume = volume_ml(weight, 20.0 if warmth is None else warmth)
         except CannotCompute as error:
-            self.jug.say(str(error), wrong=True)
+            self.jug.say(in_words(error), wrong=True)
             return
         filled = replace(tool, volume_ml=volume, volume_u_ml=JUG_U_SHARE * volume, volume_typed="")
         keep = partial(self.desk.records.keep, filled, by=self.desk.initials, why="water weighed")
@@ -255,7 +256,7 @@ class ToolChecks(QWidget):
         try:
             self._solution = known_solution(weight, self._step_g) if weight is not None else None
         except CannotCompute as error:
-            self.recipe.setText(str(error))
+            self.recipe.setText(in_words(error))
             return
         if self._solution is None:
             self.recipe.setText("")

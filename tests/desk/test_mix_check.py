@@ -1,0 +1,692 @@
+"""The mix check driven by keys: verdict at once, kept as typed, correction, pails, bags, own line, instruments."""
+
+from __future__ import annotations
+
+import csv
+from dataclasses import replace
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+
+import pytest
+from conftest import Answers
+from herd import FIRST_DAY, GAL_ML, OZ_G, Herd, group
+from keys import mnemonics, nameless
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QLabel, QLineEdit
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.mix_batch import planned
+from calibrator.desk.pages.mix_check import MixCheckPage
+from calibrator.desk.theme import Theme
+from calibrator.model import (
+    BagCount,
+    Instrument,
+    InstrumentCheck,
+    InstrumentCheckKind,
+    InstrumentKind,
+    MixCheck,
+    Pail,
+    Reading,
+    ReadingKind,
+    ReferenceMix,
+    UnitSystem,
+    new_id,
+)
+from calibrator.records import Records
+from calibrator.science.causes import Slip, solids_after
+from calibrator.science.check import Verdict
+from calibrator.science.correction import Add
+from calibrator.science.solids import SolidsFrom
+
+NOW = FIRST_DAY + timedelta(days=30)
+RAIL = "TLWBES"
+
+
+@pytest.fixture
+def herd(records: Records) -> Herd:
+    made = Herd(records)
+    made.sign("25-0112A", 0.50)
+    made.sign("25-0202B", 0.56)
+    tank = made.vessel("Cart tank", 66.0)
+    made.plan("Morning milk", group(80, "hutches"), vessel_id=tank.id)
+    return made
+
+
+@pytest.fixture
+def desk(qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> Desk:
+    if qapp.property("tokens") is None:
+        Theme(qapp)
+    made = Desk(records, answers, clock=lambda: NOW)
+    made.initials = "AB"
+    return made
+
+
+@pytest.fixture
+def page(qtbot: QtBot, desk: Desk) -> MixCheckPage:
+    made = MixCheckPage(desk)
+    qtbot.addWidget(made)
+    desk.changed.connect(made.reload)
+    made.resize(1024 - 196, 700)
+    made.reload()
+    made.show()
+    return made
+
+
+def refractometer(herd: Herd, **more: object) -> Instrument:
+    told = {"kind": InstrumentKind.REFRACTOMETER, "division": 0.2, "division_typed": "0.2"} | more
+    return herd.records.keep(Instrument(id=new_id(), farm_id=herd.farm.id, name="glass", **told))  # type: ignore[arg-type]
+
+
+def zeroed(herd: Herd, tool: Instrument, days: float = 1.0, reading: float = 0.0) -> InstrumentCheck:
+    return herd.records.keep(
+        InstrumentCheck(
+            id=new_id(), farm_id=herd.farm.id, instrument_id=tool.id, kind=InstrumentCheckKind.WATER, expected=0.0,
+            reading=reading, typed=str(reading), at=NOW - timedelta(days=days),
+        )
+    )  # fmt: skip
+
+
+def own_line(herd: Herd, tool: Instrument) -> None:
+    """Six weighed mixes that read 1.5 below their solids."""
+    lot = herd.lot_of(herd.records.sign_offs(herd.farm.id)[-1])
+    for grams, off in ((100, 0.05), (115, -0.05), (130, 0.05), (130, -0.05), (145, 0.05), (160, -0.05)):
+        read = grams / 10 - 1.5 + off
+        herd.records.keep(
+            ReferenceMix(
+                id=new_id(), farm_id=herd.farm.id, lot_id=lot.id, instrument_id=tool.id, powder_g=grams,
+                powder_typed=f"{grams} g", water_g=1000 - grams, water_typed=f"{1000 - grams} g",
+                readings_brix=(read, read, read), readings_typed=f"{read}", at=NOW - timedelta(days=1),
+            )
+        )  # fmt: skip
+
+
+def type_in(qtbot: QtBot, line: QLineEdit, text: str) -> None:
+    line.setFocus()
+    line.selectAll()
+    qtbot.keyClicks(line, text)
+
+
+def labels(widget: object) -> str:
+    QApplication.processEvents()
+    return "\n".join(one.text() for one in widget.findChildren(QLabel) if one.isVisibleTo(widget))  # type: ignore[attr-defined]
+
+
+# This mix
+
+
+def test_the_batch_is_the_charts_and_the_verdict_comes_while_typing(qtbot: QtBot, page: MixCheckPage) -> None:
+    panel = page.check
+    batch = panel.batch_form.batch()
+    assert batch is not None
+    assert (batch.calves, batch.vessel and batch.vessel.name) == (80, "Cart tank")
+    # 10 oz on 2 qt of water is 13.0 % solids (common practice, no source).
+    assert batch.target_share == pytest.approx(0.13, abs=0.002)
+    assert panel.verdict.verdict.text() == "No verdict yet"
+    assert not panel.keep_button.isEnabled()
+    type_in(qtbot, panel.readings.first.line, "11.2 11.4 11.2")
+    found = panel.found
+    assert [s.way for s in found.ways] == [SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE]
+    assert found.ways[1].share == pytest.approx(0.1327, abs=1e-4)
+    assert panel.verdict.verdict.text() == "Cannot tell yet"
+    assert "never checked in plain water" in panel.verdict.doubts.text()
+    assert "Milk replacers differ" in panel.verdict.way.text()
+    assert panel.keep_button.isEnabled()
+
+
+def test_with_an_own_line_the_verdict_is_sure_and_kept_as_typed(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    tool = refractometer(herd)
+    zeroed(herd, tool)
+    own_line(herd, tool)
+    desk.changed.emit()
+    panel = page.check
+    type_in(qtbot, panel.readings.first.line, "11.4 11.6 11.5")
+    assert panel.found.best is not None
+    assert panel.found.best.way is SolidsFrom.OWN_LINE
+    assert panel.found.references == 6
+    assert panel.found.judged is not None
+    assert panel.found.judged.verdict is Verdict.INSIDE
+    assert panel.verdict.verdict.text() == "As it should be"
+    type_in(qtbot, panel.readings.mix.line, "101 F")
+    type_in(qtbot, panel.batch_form.feeder.line, "Ana")
+    qtbot.keyClick(panel.keep_button, Qt.Key.Key_Space)
+    (kept,) = desk.records.every(MixCheck)
+    assert [(r.kind, r.value, r.typed, r.pail) for r in kept.readings[:3]] == [
+        (ReadingKind.BRIX, value, "11.4 11.6 11.5", Pail.FIRST) for value in (11.4, 11.6, 11.5)
+    ]
+    assert kept.readings[3].kind is ReadingKind.MIX_TEMPERATURE
+    assert kept.readings[3].typed == "101 F"
+    # 101 °F by its definition.
+    assert kept.readings[3].value == pytest.approx((101 - 32) / 1.8)
+    assert (kept.verdict, kept.way, kept.feeder, kept.by) == ("inside", "own_line", "Ana", "AB")
+    assert (kept.group_name, kept.calves) == ("hutches", 80)
+    assert kept.readings[0].instrument_id == tool.id
+    assert panel.readings.first.text() == ""
+    assert panel.readings.first.line.hasFocus()
+
+
+def test_a_thin_mix_is_told_with_its_correction_and_its_causes(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    tool = refractometer(herd)
+    zeroed(herd, tool)
+    own_line(herd, tool)
+    desk.changed.emit()
+    panel = page.check
+    type_in(qtbot, panel.batch_form.calves, "8")
+    plan = planned(panel.batch_form.batch())  # type: ignore[arg-type]
+    assert plan is not None
+    missing = solids_after(plan)[Slip.SCOOP_LESS]
+    type_in(qtbot, panel.readings.first.line, " ".join([f"{100 * missing - 1.5:.1f}"] * 3))
+    type_in(qtbot, panel.readings.volume.line, "40 gal")
+    assert panel.verdict.verdict.text() == "Too thin"
+    fix = panel.found.correction
+    assert fix is not None
+    assert fix.add is Add.POWDER
+    assert fix.fits
+    assert not panel.found.correction_planned
+    assert "of powder" in panel.verdict.correction.text()
+    assert panel.found.correction_scoops is not None
+    assert Slip.SCOOP_LESS in {cause.slip for cause in panel.found.causes}
+    assert "One scoopful too few" in panel.verdict.causes.text()
+    assert panel.verdict.causes_card.isVisibleTo(panel)
+    type_in(qtbot, panel.readings.volume.line, "59 gal")
+    fix = panel.found.correction
+    assert fix is not None
+    assert not fix.fits
+    assert fix.volume_after_ml <= 0.9 * 66 * GAL_ML * (1 + 1e-9)
+    assert "would run over" in panel.verdict.correction.text()
+
+
+def test_the_line_of_the_lot_before_is_named_as_a_cause(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    """The new lot is 12 % denser: the old line brings 12 % too much powder."""
+    tool = refractometer(herd)
+    zeroed(herd, tool)
+    own_line(herd, tool)
+    desk.changed.emit()
+    panel = page.check
+    batch = panel.batch_form.batch()
+    assert batch is not None
+    assert batch.now.old_line_share == pytest.approx(0.12, abs=0.005)
+    assert batch.target_share is not None
+    ratio = batch.target_share / (1 - batch.target_share) * 1.12
+    brix = 100 * ratio / (1 + ratio) - 1.5
+    type_in(qtbot, panel.readings.first.line, " ".join([f"{brix:.1f}"] * 6))
+    assert panel.verdict.verdict.text() == "Too strong"
+    assert "line or the chart of the lot before" in panel.verdict.causes.text()
+
+
+def test_first_pail_and_last(qtbot: QtBot, page: MixCheckPage) -> None:
+    panel = page.check
+    type_in(qtbot, panel.readings.first.line, "11.0 11.1 11.0")
+    assert not panel.verdict.pails_card.isVisibleTo(panel)
+    type_in(qtbot, panel.readings.last.line, "12.4 12.6 12.5")
+    assert "fat rises" in panel.verdict.pails.text()
+    assert "Agitate gently" in panel.verdict.pails.text() or "agitate gently" in panel.verdict.pails.text()
+
+
+def test_cautions_stand_where_the_hand_is(qtbot: QtBot, page: MixCheckPage) -> None:
+    panel = page.check
+    type_in(qtbot, panel.readings.first.line, "16.5 16.5 16.5")
+    type_in(qtbot, panel.readings.water.line, "140 F")
+    type_in(qtbot, panel.readings.mix.line, "112 F")
+    told = labels(panel.verdict)
+    for words in ("scald", "Too hot to drink", "17 %", "osmolality", "does not measure", "two weeks", "veterinarian"):
+        assert words in told
+
+
+def test_the_two_sg_scales_are_never_confused(qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    herd.records.keep(
+        Instrument(
+            id=new_id(), farm_id=herd.farm.id, name="float", kind=InstrumentKind.HYDROMETER, division=0.001,
+            division_typed="0.001",
+        )
+    )  # fmt: skip
+    desk.changed.emit()
+    readings = page.check.readings
+    readings.scale.setCurrentIndex(1)
+    readings.scale.activated.emit(1)
+    assert "sugar SG" in readings.first.caption.text()
+    type_in(qtbot, readings.first.line, "1.045")
+    # Sucrose of SG 1.045 is 11.2 °Brix (CRC Handbook, between its rows for 10 and 12 %).
+    assert page.check.found.shown_brix == pytest.approx(11.2, abs=0.05)
+    type_in(qtbot, readings.floating.line, "1.030")
+    assert "temperature of the mix" in page.check.verdict.troubles.text()
+    type_in(qtbot, readings.mix.line, "100 F")
+    assert [s.way for s in page.check.found.ways][-1] is SolidsFrom.HYDROMETER
+    assert page.check.verdict.troubles.text() == ""
+    kinds = {r.kind for r in readings.readings()}
+    assert {ReadingKind.REFRACTOMETER_SG, ReadingKind.HYDROMETER_SG} <= kinds
+
+
+def test_a_jug_weighed_full_tells_the_solids(qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    herd.records.keep(
+        Instrument(
+            id=new_id(), farm_id=herd.farm.id, name="jug", kind=InstrumentKind.JUG, volume_ml=1000.0, volume_u_ml=1.0
+        )
+    )
+    desk.changed.emit()
+    type_in(qtbot, page.check.readings.jug_mass.line, "1031 g")
+    type_in(qtbot, page.check.readings.mix.line, "100 F")
+    best = page.check.found.best
+    assert best is not None
+    assert best.way is SolidsFrom.JUG
+    assert best.share == pytest.approx(0.13, abs=0.02)
+
+
+def test_an_instrument_not_checked_for_long_says_so(qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    tool = refractometer(herd, compensated=False)
+    zeroed(herd, tool, days=9)
+    desk.changed.emit()
+    type_in(qtbot, page.check.readings.first.line, "11.2")
+    assert "more than a week old" in page.check.verdict.doubts.text()
+    assert "how warm" in page.check.verdict.doubts.text()
+    assert page.check.readings.prism.isVisibleTo(page)
+    type_in(qtbot, page.check.readings.prism.line, "68 F")
+    assert "how warm" not in page.check.verdict.doubts.text()
+
+
+WRONG_DROPS = ("11,2", "11.2.1", "40", "-3", "none", "1e1", "11.2 oz", "11.", "11*2", "1 2 3 4 5 6 7 8 9", "1/0")
+WRONG_TEMPERATURES = ("101 oz", "hot", "250 F", "-5 C", "1e2", "101,5", "10 1", "101 FF", "++1", "4.4.4")
+WRONG_VOLUMES = ("5 lb", "0", "-1", "1e9 gal", "two", "1 cup", "10 oz", "1.2.3", "5 gal 5 gal", "1,5", "9999999999 L")
+WRONG_TARGETS = ("", "0", "1", "90", "13 oz", "x", "-13", "13.0.0", "1e1", "13,0 %")
+
+
+@pytest.mark.parametrize("text", WRONG_DROPS)
+def test_wrong_drops_are_answered_in_words(qtbot: QtBot, page: MixCheckPage, text: str) -> None:
+    field = page.check.readings.first
+    type_in(qtbot, page.check.readings.last.line, "11.2")
+    type_in(qtbot, field.line, text)
+    page.check.keep()
+    assert field.message
+    assert field.message[-1] in ".…"
+    assert field.line.text() == text
+    assert page.desk.records.every(MixCheck) == []
+    assert field.line.hasFocus()
+
+
+@pytest.mark.parametrize(
+    ("name", "texts"), [("mix", WRONG_TEMPERATURES), ("volume", WRONG_VOLUMES)], ids=["temperature", "volume"]
+)
+def test_wrong_quantities_are_answered_in_words(
+    qtbot: QtBot, page: MixCheckPage, name: str, texts: tuple[str, ...]
+) -> None:
+    type_in(qtbot, page.check.readings.first.line, "11.2")
+    for text in texts:
+        field = getattr(page.check.readings, name)
+        type_in(qtbot, field.line, text)
+        page.check.keep()
+        assert field.message, text
+        assert field.text() == text
+        assert page.desk.records.every(MixCheck) == []
+
+
+def test_wrong_targets_are_answered_in_words(qtbot: QtBot, page: MixCheckPage) -> None:
+    type_in(qtbot, page.check.readings.first.line, "11.2")
+    for text in WRONG_TARGETS:
+        field = page.check.batch_form.target
+        field.line.clear()
+        type_in(qtbot, field.line, text)
+        page.check.keep()
+        assert field.message, text
+        assert page.check.found.judged is None
+        assert page.desk.records.every(MixCheck) == []
+
+
+def test_what_is_typed_outlives_a_change_elsewhere(qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    type_in(qtbot, page.check.readings.first.line, "11.2 11")
+    type_in(qtbot, page.check.batch_form.target.line, "12.5 %")
+    herd.plan("Evening milk", group(50, "weaned"))
+    desk.changed.emit()
+    assert page.check.readings.first.text() == "11.2 11"
+    assert page.check.batch_form.target.text() == "12.5 %"
+    assert page.pending() == "11.2 11"
+    qtbot.keyClick(page.check.clear_button, Qt.Key.Key_Space)
+    assert page.pending() == ""
+
+
+def test_without_a_lot_a_check_is_read_but_not_kept(qtbot: QtBot, empty_desk: Desk, records: Records) -> None:
+    Herd(records)
+    desk = Desk(records, Answers(), clock=lambda: NOW)
+    made = MixCheckPage(desk)
+    qtbot.addWidget(made)
+    made.reload()
+    made.show()
+    type_in(qtbot, made.check.readings.first.line, "11.2")
+    assert made.check.found.ways
+    assert not made.check.keep_button.isEnabled()
+    assert made.check.no_lot.isVisibleTo(made)
+    assert made.check.verdict.solids.text() == "Say what solids are wanted."
+    made.bring_up("line")
+    assert made.line.trouble.text().startswith("No lot is in use")
+
+
+# Bags
+
+
+def test_a_count_of_bags_by_keys(qtbot: QtBot, page: MixCheckPage, desk: Desk) -> None:
+    page.bring_up("bags")
+    panel = page.bags
+    type_in(qtbot, panel.bag.line, "50 lb")
+    type_in(qtbot, panel.target.line, "10 oz")
+    type_in(qtbot, panel.bags.line, "10")
+    type_in(qtbot, panel.feedings.line, "760")
+    # A 50 lb bag at 10 oz is 80 feedings; 76 means 5 % heavy (common practice, no source).
+    assert panel.verdict.text() == "Too much powder"
+    assert "5.3\u00a0% above" in panel.told.text()
+    assert "76 feedings; it should last 80" in panel.told.text()
+    # 80 calves twice a day.
+    assert "With 160 feedings a day" in panel.days.text()
+    qtbot.keyClick(panel.keep_button, Qt.Key.Key_Space)
+    (kept,) = desk.records.every(BagCount)
+    assert (kept.bags, kept.bags_typed, kept.feedings, kept.bag_mass_typed) == (10.0, "10", 760, "50 lb")
+    assert kept.target_mass_g == pytest.approx(10 * OZ_G)
+    assert "+5.3" in labels(panel)
+    panel.ask_withdraw()
+    assert desk.records.every(BagCount)[0].withdrawn_reason == "spilled some"
+    assert "+5.3" not in labels(panel)
+
+
+def test_begun_bags_are_less_sure(qtbot: QtBot, page: MixCheckPage) -> None:
+    page.bring_up("bags")
+    panel = page.bags
+    for line, text in ((panel.bag.line, "50 lb"), (panel.target.line, "10 oz"), (panel.bags.line, "4")):
+        type_in(qtbot, line, text)
+    type_in(qtbot, panel.feedings.line, "304")
+    assert panel.verdict.text() == "Too much powder"
+    qtbot.keyClick(panel.sharp, Qt.Key.Key_Space)
+    assert panel.verdict.text() == "Cannot tell yet"
+
+
+@pytest.mark.parametrize(
+    ("bags", "feedings"),
+    [
+        ("", "760"), ("10", ""), ("0", "760"), ("0.1", "760"), ("-3", "760"), ("ten", "760"), ("10 11", "760"),
+        ("10", "0"), ("10", "-760"), ("10", "76,0"), ("10", "7600"), ("10", "10"), ("99999", "760"),
+    ],
+)  # fmt: skip
+def test_wrong_counts_are_answered_in_words(qtbot: QtBot, page: MixCheckPage, bags: str, feedings: str) -> None:
+    page.bring_up("bags")
+    panel = page.bags
+    type_in(qtbot, panel.bag.line, "50 lb")
+    type_in(qtbot, panel.bags.line, bags)
+    type_in(qtbot, panel.feedings.line, feedings)
+    panel.keep()
+    assert page.desk.records.every(BagCount) == []
+    told = [
+        panel.bags.message,
+        panel.feedings.message,
+        panel.told.text() if panel.verdict.text() == "This cannot be" else "",
+    ]
+    assert any(told)
+
+
+# Own line
+
+
+def test_the_walk_through_makes_an_own_line_by_keys(qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    tool = refractometer(herd)
+    desk.changed.emit()
+    page.bring_up("line")
+    panel = page.line
+    assert panel.finding.text() == "No own line yet"
+    assert len(panel.recipes.text().splitlines()) == 3
+    assert " g)" in panel.recipes.text()
+    for powder, water, drops in (("100 g", "900 g", "8.4 8.6 8.5"), ("160 g", "840 g", "14.4 14.6 14.5")):
+        for line, text in ((panel.powder.line, powder), (panel.water.line, water), (panel.drops.line, drops)):
+            type_in(qtbot, line, text)
+        qtbot.keyClick(panel.add_button, Qt.Key.Key_Space)
+    mixes = desk.records.every(ReferenceMix)
+    assert [(m.powder_typed, m.readings_typed, m.instrument_id) for m in mixes] == [
+        ("100 g", "8.4 8.6 8.5", tool.id), ("160 g", "14.4 14.6 14.5", tool.id),
+    ]  # fmt: skip
+    # 13.1 % on the line through (10 %, 8.5) and (16 %, 14.5).
+    assert "read 11.6 Brix" in panel.finding.text()
+    assert "1.00 Brix" in panel.meaning.text()
+    assert "assumption" in panel.meaning.text()
+    panel.list.setCurrentRow(0)
+    qtbot.keyClick(panel.withdraw_button, Qt.Key.Key_Space)
+    assert panel.finding.text() == "No own line yet"
+    assert [m.withdrawn_reason for m in desk.records.every(ReferenceMix)] == ["", "spilled some"]
+
+
+@pytest.mark.parametrize(
+    ("powder", "water", "drops"),
+    [
+        ("", "900 g", "8.5"), ("100 g", "", "8.5"), ("100 g", "900 g", ""), ("0", "900 g", "8.5"),
+        ("-100 g", "900 g", "8.5"), ("100 qt", "900 g", "8.5"), ("900 g", "100 g", "8.5"), ("1 g", "900 g", "8.5"),
+        ("100 g", "900 g", "85"), ("100 g", "900 g", "8,5"), ("100 g", "hundred", "8.5"), ("1.0.0 g", "900 g", "8.5"),
+    ],
+)  # fmt: skip
+def test_wrong_weighed_mixes_are_answered_in_words(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk, powder: str, water: str, drops: str
+) -> None:
+    refractometer(herd)
+    desk.changed.emit()
+    page.bring_up("line")
+    panel = page.line
+    for line, text in ((panel.powder.line, powder), (panel.water.line, water), (panel.drops.line, drops)):
+        type_in(qtbot, line, text)
+    panel.add()
+    assert desk.records.every(ReferenceMix) == []
+    assert any((panel.powder.message, panel.water.message, panel.drops.message))
+
+
+def test_mixes_that_make_no_line_say_why(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    tool = refractometer(herd)
+    lot = herd.lot_of(herd.records.sign_offs(herd.farm.id)[-1])
+    for grams in (130.0, 132.0):
+        herd.records.keep(
+            ReferenceMix(
+                id=new_id(), farm_id=herd.farm.id, lot_id=lot.id, instrument_id=tool.id, powder_g=grams,
+                powder_typed="", water_g=870.0, water_typed="", readings_brix=(11.5,), readings_typed="11.5", at=NOW,
+            )
+        )  # fmt: skip
+    desk.changed.emit()
+    assert page.line.finding.text() == "These mixes make no line"
+    assert "too alike" in page.line.meaning.text()
+
+
+# Instruments and their checks
+
+
+def test_a_refractometer_is_entered_and_checked_by_keys(qtbot: QtBot, page: MixCheckPage, desk: Desk) -> None:
+    page.bring_up("instruments")
+    tab = page.instruments
+    tab.start_new()
+    type_in(qtbot, tab.form.name.line, "Glass one")  # type: ignore[attr-defined]
+    type_in(qtbot, tab.form.division.line, "0.2")  # type: ignore[attr-defined]
+    tab.keep()
+    (tool,) = desk.records.every(Instrument)
+    assert (tool.name, tool.kind, tool.division, tool.compensated) == ("Glass one", "refractometer", 0.2, True)
+    page.bring_up("tool_checks")
+    checks = page.tool_checks
+    assert checks.state.text() == "never checked"
+    type_in(qtbot, checks.water.line, "0.4")
+    qtbot.keyClick(checks.keep_water_button, Qt.Key.Key_Space)
+    assert checks.state.text().startswith("checked")
+    type_in(qtbot, checks.total.line, "250 g")
+    # The kitchen scale shows 0.1 oz: too coarse for so little sugar.
+    assert "too coarse" in checks.recipe.text()
+    type_in(qtbot, checks.total.line, "700 g")
+    assert "Brix" in checks.recipe.text()
+    type_in(qtbot, checks.known.line, "12.4")
+    qtbot.keyClick(checks.keep_known_button, Qt.Key.Key_Space)
+    water, known = desk.records.every(InstrumentCheck)
+    assert (water.kind, water.expected, water.reading, water.typed) == (InstrumentCheckKind.WATER, 0.0, 0.4, "0.4")
+    assert known.kind is InstrumentCheckKind.KNOWN
+    # °Brix is sugar by weight: 3.0 oz of it in 24.7 oz.
+    assert known.expected == pytest.approx(100 * 3.0 / 24.7, abs=0.06)
+    assert "showed 0.4, should be 0.0" in labels(checks)
+    checks.withdraw(known)
+    assert desk.records.find(InstrumentCheck, known.id).withdrawn_reason == "spilled some"
+
+
+def test_each_kind_of_instrument_is_checked_in_its_own_way(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    made = {
+        kind: herd.records.keep(Instrument(id=new_id(), farm_id=herd.farm.id, name=kind, kind=kind, division=0.001))
+        for kind in (InstrumentKind.HYDROMETER, InstrumentKind.JUG, InstrumentKind.THERMOMETER)
+    }
+    desk.changed.emit()
+    page.bring_up("tool_checks")
+    checks = page.tool_checks
+    checks.open(made[InstrumentKind.HYDROMETER].id)
+    type_in(qtbot, checks.water.line, "0.992")
+    checks.keep_water()
+    assert "how warm" in checks.warmth.message
+    type_in(qtbot, checks.warmth.line, "104 F")
+    checks.keep_water()
+    checks.open(made[InstrumentKind.JUG].id)
+    type_in(qtbot, checks.jug.line, "1000 g")
+    checks.keep_jug()
+    checks.open(made[InstrumentKind.THERMOMETER].id)
+    type_in(qtbot, checks.ice.line, "33")
+    checks.keep_ice()
+    floating, jug, ice = desk.records.every(InstrumentCheck)
+    # Water at 40 and 20 °C by Tanaka et al. 2001, glass 25e-6 per °C.
+    assert floating.expected == pytest.approx(992.21521 / 998.20675 * (1 + 25e-6 * 20), abs=1e-6)
+    # 1000 g of water at 20 °C is 1002.85 mL, Z of ISO 8655-6.
+    assert desk.records.find(Instrument, made[InstrumentKind.JUG].id).volume_ml == pytest.approx(1002.9, abs=0.1)
+    assert jug.expected == pytest.approx(1002.9, abs=0.1)
+    assert (ice.expected, ice.reading) == (32.0, 33.0)
+
+
+@pytest.mark.parametrize("text", ["", "x", "0,2", "99", "-9", "0.2 0.4", "1e0", "0.2 oz", "0..2", "nan"])
+def test_wrong_instrument_readings_are_answered_in_words(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk, text: str
+) -> None:
+    refractometer(herd)
+    desk.changed.emit()
+    page.bring_up("tool_checks")
+    type_in(qtbot, page.tool_checks.water.line, text)
+    page.tool_checks.keep_water()
+    assert page.tool_checks.water.message
+    type_in(qtbot, page.tool_checks.known.line, text)
+    page.tool_checks.keep_known()
+    assert page.tool_checks.known.message
+    assert desk.records.every(InstrumentCheck) == []
+
+
+# History
+
+
+def kept_check(herd: Herd, day: int, share: float, feeder: str = "Ana", **more: object) -> MixCheck:
+    lot = herd.lot_of(herd.records.sign_offs(herd.farm.id)[-1])
+    drops = Reading(kind=ReadingKind.BRIX, value=11.2, typed="11.2 11.4", pail=Pail.FIRST)
+    told = MixCheck(
+        id=new_id(), farm_id=herd.farm.id, at=FIRST_DAY + timedelta(days=day), lot_id=lot.id, readings=(drops, drops),
+        target_share=0.13, target_typed="13 %", tolerance_share=0.005, tolerance_typed="0.5 %", feeder=feeder,
+        solids_share=share, solids_low=share - 0.003, solids_high=share + 0.003, way="own_line", verdict="inside",
+    )  # fmt: skip
+    return herd.records.keep(replace(told, **more))  # type: ignore[arg-type]
+
+
+def test_history_by_day_feeder_and_lot_and_as_a_table(
+    page: MixCheckPage, herd: Herd, desk: Desk, answers: Answers, tmp_path: Path, qtbot: QtBot
+) -> None:
+    for day in range(8):
+        kept_check(herd, day, 0.13 + 0.0005 * (day % 3), "Ana" if day % 2 else "Ben")
+    kept_check(herd, 8, 0.15, "Ben", verdict="strong", note="=1+1")
+    desk.changed.emit()
+    page.bring_up("history")
+    panel = page.history
+    assert len(panel.plot.keys) == 9
+    assert panel.model.rowCount() == 9
+    assert "has shifted" in panel.finding.text()
+    panel.feeders.setCurrentIndex(panel.feeders.findData("Ana"))
+    panel.feeders.activated.emit(1)
+    assert len(panel.plot.keys) == 4
+    assert "Nothing unusual" in panel.finding.text()
+    panel.feeders.setCurrentIndex(0)
+    panel.feeders.activated.emit(0)
+    answers.path = tmp_path / "checks.csv"
+    qtbot.keyClick(panel.export_button, Qt.Key.Key_Space)
+    with answers.path.open(encoding="utf-8-sig", newline="") as file:
+        table = list(csv.DictReader(file))
+    assert len(table) == 9
+    assert table[-1]["solids_pct"] == "15.00"
+    assert table[-1]["readings"] == "brix first: 11.2 11.4"
+    assert table[-1]["note"] == "'=1+1"
+    answers.path = tmp_path / "nowhere" / "checks.csv"
+    qtbot.keyClick(panel.export_button, Qt.Key.Key_Space)
+    assert "cannot be written" in answers.told[-1]
+
+
+def test_a_withdrawn_check_counts_no_more_and_stays_in_the_records(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    first = kept_check(herd, 1, 0.13)
+    kept_check(herd, 2, 0.131)
+    desk.changed.emit()
+    page.bring_up("history")
+    panel = page.history
+    panel.table.selectRow(panel.model.row_of(first.id))
+    assert "12 Jan" in panel.pointed.text() or "13 Jan" in panel.pointed.text()
+    qtbot.keyClick(panel.withdraw_button, Qt.Key.Key_Space)
+    assert panel.model.rowCount() == 1
+    assert desk.records.find(MixCheck, first.id).withdrawn_reason == "spilled some"
+    assert len(desk.records.history(MixCheck, first.id)) == 2
+
+
+def test_an_empty_history_says_what_it_will_be(page: MixCheckPage) -> None:
+    page.bring_up("history")
+    assert page.history.finding.text() == "No check yet"
+
+
+# The whole page
+
+
+def test_every_tab_has_its_keys_and_names(qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    refractometer(herd)
+    kept_check(herd, 1, 0.13)
+    desk.changed.emit()
+    for place in range(page.tabs.count()):
+        page.tabs.setCurrentIndex(place)
+        found = mnemonics(page)
+        assert len(found) == len(set(found)), page.tabs.tabText(place)
+        assert not set(found) & set(RAIL), page.tabs.tabText(place)
+        assert nameless(page) == [], page.tabs.tabText(place)
+
+
+def test_nothing_wider_than_the_smallest_window(qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    for kind in InstrumentKind:
+        herd.records.keep(Instrument(id=new_id(), farm_id=herd.farm.id, name=f"a long name for a {kind}", kind=kind))
+    kept_check(herd, 1, 0.13, verdict="strong")
+    for system in UnitSystem:
+        herd.records.keep(replace(herd.records.find(type(herd.farm), herd.farm.id), units=system))
+        desk.changed.emit()
+        type_in(qtbot, page.check.readings.first.line, "16.2 16.4")
+        for place in range(page.tabs.count()):
+            page.tabs.setCurrentIndex(place)
+            QApplication.processEvents()
+            assert page.minimumSizeHint().width() <= 1024 - 196, page.tabs.tabText(place)
+            assert page.minimumSizeHint().height() <= 700, page.tabs.tabText(place)
+            here = page.tabs.currentWidget()
+            for box in here.findChildren(QLabel):
+                if box.isVisible() and not box.wordWrap():
+                    assert box.sizeHint().width() <= box.width() + 1, box.text()
+
+
+def test_units_can_be_switched_in_the_middle(qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    type_in(qtbot, page.check.readings.mix.line, "101")
+    assert page.check.readings.mix.value() == pytest.approx((101 - 32) / 1.8)
+    herd.records.keep(replace(herd.records.find(type(herd.farm), herd.farm.id), units=UnitSystem.METRIC))
+    desk.changed.emit()
+    assert page.check.readings.mix.value() == pytest.approx((101 - 32) / 1.8)
+
+
+def test_a_later_check_of_the_clock_does_not_reach_back(herd: Herd, page: MixCheckPage, desk: Desk) -> None:
+    from calibrator.desk.mix_tools import read_tools
+    from calibrator.desk.mix_tools import refractometer as as_known
+
+    tool = refractometer(herd)
+    zeroed(herd, tool, days=-2)
+    tools = read_tools(desk.records, herd.farm)
+    assert as_known(tools, tool.id, NOW).water is None
+    assert as_known(tools, tool.id, datetime(2027, 1, 1, tzinfo=UTC)).water is not None
