@@ -33,9 +33,7 @@ class Row:
     note: str = ""
 
 
-def check(
-    quantity: str, source: str, expected: float, computed: float, tolerance: float, note: str = ""
-) -> None:
+def check(quantity: str, source: str, expected: float, computed: float, tolerance: float, note: str = "") -> None:
     """Assert that `computed` is within `tolerance` (absolute, in the unit of `quantity`) of `expected`.
 
     `quantity` names what is compared, with its unit; `source` is the publication or library with its place

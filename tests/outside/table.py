@@ -21,7 +21,7 @@ def collect() -> list[dict[str, str | float]]:
         rows.touch()
         files = [str(path) for path in sorted(HERE.glob("test_*.py")) if path.name != "test_table.py"]
         run = subprocess.run(
-            [sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider", "-p", "no:xdist", *files],
+            [sys.executable, "-m", "pytest", "-q", "-o", "addopts=", "-p", "no:cacheprovider", *files],
             env={**os.environ, _ROWS_TO: str(rows)},
             cwd=HERE.parent.parent,
             capture_output=True,

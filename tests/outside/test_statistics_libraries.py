@@ -1,0 +1,204 @@
+"""Weighing and season against reference libraries: GTC for uncertainty, statsmodels and scipy for statistics."""
+
+from __future__ import annotations
+
+import math
+import random
+from itertools import pairwise
+
+import pytest
+
+from calibrator.model import Cylinder
+from calibrator.science.charts import individuals_chart
+from calibrator.science.compare import compare, trend
+from calibrator.science.components import one_way
+from calibrator.science.mark import fill_line
+from calibrator.science.nested import Weighed, table
+from calibrator.science.scale import ScaleFacts, running_total_differences
+from calibrator.science.season import components
+from calibrator.science.stats import grubbs_critical, two_sided_t, welch_satterthwaite
+from calibrator.science.weighing import bulk_density, level_result
+from tests.outside.checks import LIBRARY, check
+
+GTC = "GTC (MSL, New Zealand)"
+STATSMODELS = "statsmodels"
+SCIPY = "scipy.stats"
+FILLS = [(1, 290.0), (1, 293.0), (2, 285.0), (2, 288.0), (3, 295.0), (3, 292.0), (4, 290.0), (4, 291.0)]
+
+
+def fills_of(pairs: list[tuple[int, float]]) -> list[Weighed]:
+    return [Weighed(bag, mass) for bag, mass in pairs]
+
+
+def test_end_gauge_by_the_library() -> None:
+    from GTC import dof, uncertainty, ureal
+
+    parts = [(25.0, 18.0), (9.7, 25.6), (2.9, 50.0), (16.6, 2.0)]
+    total = sum(ureal(0.0, u, df) for u, df in parts)
+    u, df = welch_satterthwaite(parts)
+    check("combined u of the end gauge, nm", f"{GTC}, JCGM 100 H.1", uncertainty(total), u, 1e-9, LIBRARY)
+    check("its effective degrees of freedom", f"{GTC}, JCGM 100 H.1", dof(total), df, 1e-9, LIBRARY)
+
+
+def test_resistance_reactance_impedance() -> None:
+    # JCGM 100:2008, H.2: five simultaneous readings of V, I and the phase.
+    from GTC import cos, sin, ta, uncertainty, value
+
+    volts = [5.007, 4.994, 5.005, 4.990, 4.999]
+    milliamperes = [19.663e-3, 19.639e-3, 19.640e-3, 19.685e-3, 19.678e-3]
+    phase = [1.0456, 1.0438, 1.0468, 1.0428, 1.0433]
+    v, i, phi = ta.multi_estimate_real((volts, milliamperes, phase))
+    source = "JCGM 100:2008, H.2"
+    check("R of H.2, Ω", source, 127.732, value(v / i * cos(phi)), 5.1e-4)
+    check("X of H.2, Ω", source, 219.847, value(v / i * sin(phi)), 5.1e-4)
+    check("Z of H.2, Ω", source, 254.260, value(v / i), 5.1e-4)
+    mean_u = [math.sqrt(table(fills_of([(k, x) for k, x in enumerate(xs)])).bag_ms / 5) for xs in (volts, phase)]
+    check("u of the mean voltage of H.2, V", source, 0.0032, mean_u[0], 5.1e-5)
+    check("u of the mean phase of H.2, rad", source, 0.00075, mean_u[1], 5.1e-6)
+    check("u of the mean voltage of H.2, V", GTC, uncertainty(v), mean_u[0], 1e-12, LIBRARY)
+
+
+def test_density_budget() -> None:
+    from GTC import dof, ureal
+    from GTC import uncertainty as u_of
+
+    level = level_result(fills_of(FILLS), ScaleFacts(1.0, error_u_g=0.5, error_df=9.0), tolerance_g=6.0)
+    found = bulk_density(level, 575.0, 4.0, 7.0)
+    (spread_u, spread_df), _ = level.parts
+    mean = ureal(level.mean_g, spread_u, spread_df) + ureal(0.0, 0.5, 9.0)
+    density = mean / ureal(575.0, 4.0, 7.0)
+    check("u of a bulk density, g/mL", GTC, u_of(density), found.u_g_per_ml, 1e-12, LIBRARY)
+    check("degrees of freedom of a bulk density", GTC, dof(density), found.degrees_of_freedom, 0.05, LIBRARY)
+
+
+def test_line_of_a_cylinder() -> None:
+    from GTC import uncertainty as u_of
+    from GTC import ureal
+
+    level, settling, rim = ureal(290.0, 3.0), ureal(1.02, 0.01), ureal(600.0, 12.0)
+    area = math.pi * 45.0**2 / 1000.0
+    density = level / rim * settling  # both from one rim volume: it cancels
+    height = 220.0 / density * (area * 100.0 / rim) / area
+    shape = Cylinder(diameter_mm=90.0, height_mm=100.0)
+    line = fill_line(shape, 290.0, 3.0, 220.0, 1.02, 0.01)
+    check("height of a line, mm", GTC, height.x, line.height_mm, 1e-9, LIBRARY)
+    without_volume = ureal(290.0, 3.0) * settling
+    check("u of a line, mm", GTC, u_of(220.0 * 100.0 / without_volume), line.u_mm, 1e-9, LIBRARY)
+
+
+def test_running_total_shares_readings() -> None:
+    from GTC import get_correlation, ureal
+    from GTC import uncertainty as u_of
+
+    step = 2.0 / math.sqrt(12.0)
+    readings = [ureal(x, step) for x in (0.0, 290.0, 584.0, 871.0)]
+    masses = [b - a for a, b in pairwise(readings)]
+    found = running_total_differences([0.0, 290.0, 584.0, 871.0], 2.0)
+    check("u of one weight of a running total, g", GTC, u_of(masses[1]), found.u_g, 1e-12, LIBRARY)
+    check("correlation of neighbours", GTC, get_correlation(masses[0], masses[1]), found.correlation, 1e-12, LIBRARY)
+    check("u of their mean, g", GTC, u_of(sum(masses) / 3), found.mean_u_g, 1e-12, LIBRARY)
+
+
+@pytest.mark.parametrize("df", [0.7, 2.5, 16.7, 1e4])
+def test_student_between_whole_degrees(df: float) -> None:
+    from scipy import stats
+
+    check(f"t at 95 %, {df:g} degrees of freedom", SCIPY, stats.t.ppf(0.975, df), two_sided_t(0.95, df), 1e-9, LIBRARY)
+
+
+def test_analysis_of_variance() -> None:
+    from scipy import stats
+
+    groups = [[290.0, 293.0, 291.0], [285.0, 288.0], [295.0], [290.0, 291.0, 289.0, 292.0]]
+    f, p = stats.f_oneway(*groups)
+    rows = one_way(groups)
+    check("F, unequal groups", SCIPY, f, rows[0].f or 0.0, 1e-9, LIBRARY)
+    check("p, unequal groups", SCIPY, p, rows[0].p or 0.0, 1e-12, LIBRARY)
+
+
+def test_welch() -> None:
+    from statsmodels.stats.weightstats import CompareMeans, DescrStatsW
+
+    a, b = [290.0, 293.0, 285.0, 288.0, 291.0], [297.0, 299.0, 290.0, 301.0]
+    whole = CompareMeans(DescrStatsW(b), DescrStatsW(a))
+    low, high = whole.tconfint_diff(usevar="unequal")
+    tables = [table([Weighed(k, v) for k, v in enumerate(xs)]) for xs in (a, b)]
+    first, second = ((t.mean_g, math.sqrt(t.bag_ms / len(t.bags)), float(t.bag_df)) for t in tables)
+    found = compare(first, second)
+    check("lower end of a difference of two lots, g", STATSMODELS, low, found.low, 1e-9, LIBRARY)
+    check("upper end of a difference of two lots, g", STATSMODELS, high, found.high, 1e-9, LIBRARY)
+    _, p, df = whole.ttest_ind(usevar="unequal")
+    check("its p", STATSMODELS, p, found.p, 1e-12, LIBRARY)
+    check("its degrees of freedom", STATSMODELS, df, found.degrees_of_freedom, 1e-9, LIBRARY)
+
+
+def test_trend() -> None:
+    import statsmodels.api as sm
+
+    x, y = [40.0, 55.0, 48.0, 62.0, 71.0, 66.0], [0.512, 0.505, 0.509, 0.498, 0.497, 0.501]
+    fit = sm.OLS(y, sm.add_constant(x)).fit()
+    found = trend(x, y)
+    low, high = fit.conf_int()[1]
+    check("slope of density on humidity", STATSMODELS, fit.params[1], found.slope, 1e-12, LIBRARY)
+    check("lower end of the slope", STATSMODELS, low, found.slope_low, 1e-12, LIBRARY)
+    check("upper end of the slope", STATSMODELS, high, found.slope_high, 1e-12, LIBRARY)
+    check("p of the slope", STATSMODELS, fit.pvalues[1], found.p, 1e-12, LIBRARY)
+
+
+def test_components_of_a_balanced_season() -> None:
+    # On balanced data, restricted maximum likelihood and the analysis of variance agree where none is negative.
+    import pandas as pd
+    import statsmodels.formula.api as smf
+
+    chance = random.Random(3)
+    lots, rows = [], []
+    for lot in range(12):
+        lot_off = chance.gauss(0, 14)
+        fills = []
+        for bag in range(4):
+            bag_off = chance.gauss(0, 4)
+            for _ in range(2):
+                value = 290 + lot_off + bag_off + chance.gauss(0, 4)
+                fills.append(Weighed(bag, value))
+                rows.append((value, lot, f"{lot}-{bag}"))
+        lots.append(fills)
+    frame = pd.DataFrame(rows, columns=["mass", "lot", "bag"])
+    model = smf.mixedlm("mass ~ 1", frame, groups="lot", re_formula="1", vc_formula={"bag": "0 + C(bag)"})
+    fit = model.fit(reml=True)
+    found = components(lots)
+    check(
+        "spread between lots, g", STATSMODELS, math.sqrt(float(fit.cov_re.iloc[0, 0])), found.lot_sd or 0, 0.02, LIBRARY
+    )
+    check("spread between bags, g", STATSMODELS, math.sqrt(float(fit.vcomp[0])), found.bag_sd or 0, 0.02, LIBRARY)
+    check("spread between fills, g", STATSMODELS, math.sqrt(float(fit.scale)), found.fill_sd or 0, 0.02, LIBRARY)
+
+
+def test_interval_of_one_bag_of_readings() -> None:
+    from scipy import stats
+
+    values = [290.0, 293.0, 285.0, 288.0, 291.0]
+    level = level_result([Weighed(k, v) for k, v in enumerate(values)], ScaleFacts(0.1), tolerance_g=6.0)
+    low, high = stats.t.interval(0.95, 4, loc=sum(values) / 5, scale=stats.sem(values))
+    check("lower end of a mean, one fill a bag, g", SCIPY, low, level.low_g, 1e-9, LIBRARY)
+    check("upper end of a mean, one fill a bag, g", SCIPY, high, level.high_g, 1e-9, LIBRARY)
+    n = len(values)
+    one_more = two_sided_t(0.95, n - 1) * stats.tstd(values) * math.sqrt(1 + 1 / n)
+    check("reach of one more scoopful, g", SCIPY, one_more, level.next_high_g - level.mean_g, 1e-9, LIBRARY)
+
+
+def test_grubbs_by_simulation_free_formula() -> None:
+    from scipy import stats
+
+    n = 12
+    t = stats.t.ppf(1 - 0.05 / (2 * n), n - 2)
+    expected = (n - 1) / math.sqrt(n) * math.sqrt(t**2 / (n - 2 + t**2))
+    check("Grubbs, two-sided 5 %, n = 12", SCIPY, expected, grubbs_critical(12), 1e-9, LIBRARY)
+
+
+def test_moving_range_estimates_the_spread() -> None:
+    from scipy import stats
+
+    # d2 of two is the mean of the range of two standard normal values: 2/√π.
+    mean_range = stats.foldnorm(0.0, scale=math.sqrt(2.0)).mean()
+    chart = individuals_chart([10.0, 11.0])
+    check("spread from one moving range", SCIPY, 1.0 / float(mean_range), chart.sd, 1e-12, LIBRARY)
