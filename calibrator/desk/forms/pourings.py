@@ -1,4 +1,4 @@
-"""Water poured into a scoop by steps: how much is in it, and how high it stands."""
+"""Water poured in by steps: how much is in it, and how high it stands."""
 
 from __future__ import annotations
 
@@ -23,7 +23,7 @@ class Pourings(QWidget):
 
     edited = Signal()
 
-    def __init__(self, desk: Desk) -> None:
+    def __init__(self, desk: Desk, how: str) -> None:
         super().__init__()
         self.weighed = QRadioButton(self.tr("Water weighed"))
         self.measured = QRadioButton(self.tr("Water measured in a jug"))
@@ -45,11 +45,7 @@ class Pourings(QWidget):
             grid.addLayout(fields, line, half)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        text = self.tr(
-            "Pour water in by steps, the last one up to the rim. At each step note all the water that is "
-            "in the scoop by then, and how high it stands above the floor, along the wall."
-        )
-        layout.addWidget(label(text, "quiet"))
+        layout.addWidget(label(how, "quiet"))
         layout.addLayout(row(self.weighed, self.measured, None))
         layout.addLayout(grid)
         layout.addWidget(self._message)
@@ -57,7 +53,7 @@ class Pourings(QWidget):
         self._show_way()
 
     def set_shape(self, shape: Poured | None) -> None:
-        """Put a known scoop's steps in, as volumes; or empty the rows."""
+        """Put a known shape's steps in, as volumes; or empty the rows."""
         self.measured.setChecked(shape is not None)
         self.weighed.setChecked(shape is None)
         steps = list(zip(shape.volumes_ml, shape.heights_mm, strict=True))[:STEPS] if shape else []
@@ -68,14 +64,14 @@ class Pourings(QWidget):
             self.heights[place].set_value(height)
 
     def shape(self, temperature_c: float) -> Poured | None:
-        """The scoop as typed so far, None while it is not one."""
+        """The shape as typed so far, None while it is not one."""
         try:
             return self._shape(temperature_c)
         except CannotCompute:
             return None
 
     def understood(self, temperature_c: float) -> bool:
-        """Whether the rows make a scoop; says what is wrong where they do not."""
+        """Whether the rows make a shape; says what is wrong where they do not."""
         amounts = self.masses if self.weighed.isChecked() else self.volumes
         if not all(field.understood() for field in (*amounts, *self.heights)):
             return False

@@ -2,20 +2,19 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import TextField
 from calibrator.desk.forms.form import Form
-from calibrator.desk.forms.pourings import Pourings
+from calibrator.desk.forms.shape_fields import ShapeFields
 from calibrator.desk.parts import add_all, column, label, row
 from calibrator.desk.refusals import in_words
 from calibrator.desk.scoop_volume import ScoopVolume, scoop_volume, with_known_water
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
-from calibrator.desk.widgets.shape_choice import ShapeChoice, ShapeKind, kind_of
-from calibrator.model import Box, Cylinder, Poured, Scale, Scoop, Shape, TaperedCup, UnitSystem, new_id
+from calibrator.model import Scale, Scoop, Shape, UnitSystem, new_id
 from calibrator.science.errors import CannotCompute
 from calibrator.science.scoop import VolumeEstimate
 from calibrator.units import Kind, show_percent, show_scoop_volume, show_with_uncertainty
@@ -35,17 +34,13 @@ class ScoopForm(Form[Scoop]):
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
         self.name = TextField(self.tr("Name of the scoop"), self.tr("As painted on it."))
-        self.shapes = ShapeChoice()
+        self.fields = ShapeFields(desk, self.tr("Shape of the scoop"), self._how_to_pour(), WIDEST_MM)
+        self.shapes, self.pourings = self.fields.shapes, self.fields.pourings
+        self.diameter, self.rim, self.floor = self.fields.diameter, self.fields.rim, self.fields.floor
+        self.inner_height = self.fields.inner_height
         self.drawing = ScoopDrawing(desk.system)
         self.drawing.setMinimumSize(*SMALLEST_DRAWING)
         self.drawing.setMaximumHeight(SMALLEST_DRAWING[1])
-        self.diameter = self._length(self.tr("Diameter inside"))
-        self.rim = self._length(self.tr("Diameter at the rim"))
-        self.floor = self._length(self.tr("Diameter at the floor"))
-        self.inner_length = self._length(self.tr("Length inside"))
-        self.inner_width = self._length(self.tr("Width inside"))
-        self.inner_height = self._length(self.tr("Height inside"))
-        self.pourings = Pourings(desk)
         self.waters = [self._water(number) for number in range(1, WATER_WEIGHINGS + 1)]
         temperature = self.tr("Water temperature")
         self.temperature = Amount(desk, temperature, Kind.TEMPERATURE, lowest=0, highest=100)
@@ -62,7 +57,7 @@ class ScoopForm(Form[Scoop]):
         self.drawing.set_system(self.desk.system)
         self._step_g = self._finest_step_g()
         self.name.set_text(thing.name if thing else "")
-        self._fill_shape(thing.shape if thing else None)
+        self.fields.set_shape(thing.shape if thing else None)
         for field in self.waters:
             field.set_value(None)
         self.temperature.set_value(ROOM_C)
@@ -91,30 +86,18 @@ class ScoopForm(Form[Scoop]):
             revision=self.thing.revision if self.thing else "",
         )
 
-    def _length(self, caption: str) -> Amount:
-        return Amount(self.desk, caption, Kind.LENGTH, lowest=1, highest=WIDEST_MM)
+    def _how_to_pour(self) -> str:
+        return self.tr(
+            "Pour water in by steps, the last one up to the rim. At each step note all the water that is "
+            "in the scoop by then, and how high it stands above the floor, along the wall."
+        )
 
     def _water(self, number: int) -> Amount:
         caption = self.tr("{number}. weighing").format(number=number)
         return Amount(self.desk, caption, Kind.MASS, optional=True)
 
     def _lay_out(self) -> None:
-        self._dimensions = QWidget()
-        dimensions = QVBoxLayout(self._dimensions)
-        dimensions.setContentsMargins(0, 0, 0, 0)
-        for field in (
-            self.diameter,
-            self.rim,
-            self.floor,
-            self.inner_length,
-            self.inner_width,
-            self.inner_height,
-        ):
-            dimensions.addWidget(field)
-        dimensions.addStretch(1)
-        beside = QHBoxLayout()
-        beside.addWidget(self._dimensions, 2)
-        beside.addWidget(self.drawing, 3)
+        self.fields.beside.addWidget(self.drawing, 3)
         self._water_part = QWidget()
         how = self.tr(
             "Better still: fill it to the rim with water and weigh the water, three times. Leave these "
@@ -130,61 +113,21 @@ class ScoopForm(Form[Scoop]):
         water.setContentsMargins(0, 0, 0, 0)
         self._water_part.setLayout(water)
         words = (self._by_dimensions, self._by_water, self._difference, self._trouble)
-        add_all(self.body, (self.name, self.shapes, beside, self.pourings, self._water_part, *words))
+        add_all(self.body, (self.name, self.fields, self._water_part, *words))
 
     def _watch(self) -> None:
-        lengths = (
-            self.diameter,
-            self.rim,
-            self.floor,
-            self.inner_length,
-            self.inner_width,
-            self.inner_height,
-        )
         self.name.edited.connect(self._look)
-        for field in (*lengths, *self.waters, self.temperature):
+        for field in (*self.waters, self.temperature):
             field.edited.connect(self._look)
-        self.shapes.chosen.connect(self._look)
-        self.pourings.edited.connect(self._look)
+        self.fields.edited.connect(self._look)
         self.forget_water.toggled.connect(self._look)
 
-    def _fill_shape(self, shape: Shape | None) -> None:
-        self.shapes.choose(kind_of(shape) if shape else ShapeKind.STRAIGHT)
-        self.diameter.set_value(shape.diameter_mm if isinstance(shape, Cylinder) else None)
-        self.rim.set_value(shape.rim_diameter_mm if isinstance(shape, TaperedCup) else None)
-        self.floor.set_value(shape.floor_diameter_mm if isinstance(shape, TaperedCup) else None)
-        self.inner_length.set_value(shape.length_mm if isinstance(shape, Box) else None)
-        self.inner_width.set_value(shape.width_mm if isinstance(shape, Box) else None)
-        self.inner_height.set_value(shape.height_mm if isinstance(shape, Cylinder | TaperedCup | Box) else None)
-        self.pourings.set_shape(shape if isinstance(shape, Poured) else None)
-
-    def _asked(self) -> tuple[Amount, ...]:
-        """The dimensions that the chosen shape has."""
-        return {
-            ShapeKind.STRAIGHT: (self.diameter, self.inner_height),
-            ShapeKind.TAPERED: (self.rim, self.floor, self.inner_height),
-            ShapeKind.BOX: (self.inner_length, self.inner_width, self.inner_height),
-            ShapeKind.POURED: (),
-        }[self.shapes.kind]
-
     def _shape(self) -> Shape | None:
-        if self.shapes.kind is ShapeKind.POURED:
-            return self.pourings.shape(self._temperature_c())
-        values = [field.value() for field in self._asked()]
-        sizes = [value for value in values if value is not None]
-        if len(sizes) < len(values):
-            return None
-        if self.shapes.kind is ShapeKind.STRAIGHT:
-            return Cylinder(diameter_mm=sizes[0], height_mm=sizes[1])
-        if self.shapes.kind is ShapeKind.TAPERED:
-            return TaperedCup(rim_diameter_mm=sizes[0], floor_diameter_mm=sizes[1], height_mm=sizes[2])
-        return Box(length_mm=sizes[0], width_mm=sizes[1], height_mm=sizes[2])
+        return self.fields.shape(self._temperature_c())
 
     def _shape_understood(self) -> bool:
-        if self.shapes.kind is ShapeKind.POURED:
-            return self.temperature.understood() and self.pourings.understood(self._temperature_c())
-        sound = [field.understood() for field in self._asked()]
-        return all(sound)
+        told = self.temperature.understood() or not self.fields.poured
+        return self.fields.understood(self._temperature_c()) and told
 
     def _water_understood(self) -> bool:
         sound = [field.understood() for field in (*self.waters, self.temperature)]
@@ -196,22 +139,9 @@ class ScoopForm(Form[Scoop]):
 
     def _look(self) -> None:
         """Let drawing and volumes follow what is typed."""
-        asked = self._asked()
-        for field in (
-            self.diameter,
-            self.rim,
-            self.floor,
-            self.inner_length,
-            self.inner_width,
-            self.inner_height,
-        ):
-            field.setVisible(field in asked)
-        is_poured = self.shapes.kind is ShapeKind.POURED
-        self._dimensions.setVisible(not is_poured)
-        self.pourings.setVisible(is_poured)
         shape = self._shape()
         self.drawing.set_shape(shape)
-        self.drawing.setVisible(shape is not None or not is_poured)
+        self.drawing.setVisible(shape is not None or not self.fields.poured)
         self._tell(self._volume_or_trouble())
         self.edited.emit()
 
