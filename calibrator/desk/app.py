@@ -8,7 +8,7 @@ import traceback
 from logging.handlers import RotatingFileHandler
 from types import TracebackType
 
-from PySide6.QtCore import QCoreApplication, QTimer
+from PySide6.QtCore import QCoreApplication, QDateTime, QLocale, QTimer
 from PySide6.QtWidgets import QApplication
 
 from calibrator import __version__
@@ -19,11 +19,19 @@ from calibrator.desk.settings import Settings
 from calibrator.desk.theme import Theme
 from calibrator.desk.tongues import Tongue
 from calibrator.desk.window import Window
-from calibrator.records import Records, RecordsError, RecordsLocked
+from calibrator.records import (
+    Records,
+    RecordsDamaged,
+    RecordsError,
+    RecordsLocked,
+    backups_of,
+    restore_backup,
+)
 from calibrator.records.paths import data_folder
 
 log = logging.getLogger("calibrator")
 BACKUP_AFTER_MS = 2000
+BACKUP_EVERY_MS = 3_600_000
 
 
 def make_application(arguments: list[str]) -> QApplication:
@@ -61,6 +69,8 @@ class Opener:
         self._records: Records | None = None
         self.desk: Desk | None = None
         self.window: Window | None = None
+        self._daily = QTimer(app)  # a desk is left open for days
+        self._daily.timeout.connect(self._back_up)
 
     def open(self) -> None:
         try:
@@ -68,8 +78,33 @@ class Opener:
         except RecordsLocked as error:
             look = QCoreApplication.translate("App", "Look without writing")
             self._ask.confirm(in_words(error), look, self._open_to_look)
+        except RecordsDamaged as error:
+            self._offer_backup(error)
         except RecordsError as error:
             self._ask.tell(in_words(error))
+
+    def _offer_backup(self, error: RecordsDamaged) -> None:
+        """Where there is a good copy, offer to put the newest back; the damaged file is set aside, not deleted."""
+        copies = backups_of(self._url)
+        if not copies:
+            self._ask.tell(in_words(error))
+            return
+        day = QLocale().toString(QDateTime(copies[-1].at), QLocale.FormatType.ShortFormat)
+        question = QCoreApplication.translate(
+            "App",
+            "{trouble}\n\nThe newest copy is of {day}. Put it back now? The damaged file is set aside and kept. "
+            "What was entered after that moment must be entered again.",
+        )
+        put_back = QCoreApplication.translate("App", "Put the copy back")
+        self._ask.confirm(question.format(trouble=in_words(error), day=day), put_back, self._put_back)
+
+    def _put_back(self) -> None:
+        try:
+            restore_backup(self._url, backups_of(self._url)[-1])
+        except RecordsError as error:
+            self._ask.tell(in_words(error))
+            return
+        self.open()
 
     def show(self, records: Records) -> None:
         self._records = records
@@ -78,6 +113,7 @@ class Opener:
         self._open_window("")
         # Not at once: a person at the door should not wait for a copy to be made.
         QTimer.singleShot(BACKUP_AFTER_MS, self._back_up)
+        self._daily.start(BACKUP_EVERY_MS)
 
     def _open_window(self, page: str) -> None:
         assert self.desk is not None
@@ -115,6 +151,7 @@ class Opener:
                 self._ask.tell(in_words(error))
 
     def close(self) -> None:
+        self._daily.stop()
         if self._records is not None:
             self._records.close()
 

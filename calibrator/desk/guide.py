@@ -227,13 +227,12 @@ class Guide:
         Raises CannotCompute where the facts do not reach to a mark, RecordsError where keeping fails.
         """
         made, mark = finding.sign_off(self.known, self.findings, by, self.clock(), __version__)
-        self.records.sign_off(made, [mark])
+        self.records.sign_off(made, [mark], seen_fills=self.known.fills)
         self.refresh()
         return made
 
     def _sign_off(self) -> SignOff | None:
-        signed = self.records.sign_offs(self.farm.id, self.lot.id)
-        return next((made for made in signed if made.weigh_in_id == self._id), None)
+        return self.records.sign_off_of(self._id)
 
     def _level_count(self) -> int:
         return sum(fill.counts for fill in self.fills_of(FillWay.LEVEL))

@@ -15,6 +15,7 @@ from pytestqt.qtbot import QtBot
 from calibrator import __version__
 from calibrator.desk.app import Opener
 from calibrator.desk.settings import Preferences, Settings
+from calibrator.model import Farm, new_id
 from calibrator.records import Records
 
 
@@ -47,6 +48,21 @@ def test_records_that_cannot_be_opened_are_told_in_words(opener: Opener, answers
     opener.open()
     assert opener.window is None
     assert "not a records file" in answers.told[0]
+
+
+def test_a_damaged_file_gives_way_to_its_newest_copy(opener: Opener, answers: Answers, tmp_path: Path) -> None:
+    file = tmp_path / "farm.sqlite"
+    with Records.open(str(file)) as records:
+        records.keep(Farm(id=new_id(), name="Windy Hollow"))
+        records.backup_if_due()
+    whole = file.read_bytes()
+    file.write_bytes(whole[:4096] + bytes(len(whole) - 4096))
+    opener.open()
+    assert "newest copy" in answers.asked[-1]
+    assert opener.desk is not None
+    assert opener.desk.farm is not None
+    assert opener.desk.farm.name == "Windy Hollow"
+    assert any(path.read_bytes()[4096:] == bytes(len(whole) - 4096) for path in tmp_path.rglob("*") if path.is_file())
 
 
 def test_another_language_comes_at_once_and_is_remembered(opener: Opener) -> None:
