@@ -17,6 +17,10 @@ LIMIT_SDS = 3.0
 ASSUMED_SD_SHARE, ASSUMED_DF = 0.025, 6.0
 """Checks of one lot are taken to spread so until they show it themselves: common practice, no source."""
 
+COMMON_SD_SHARE = 0.006
+"""What all checks of a lot share without being the lot's: the instrument's zero, the own line. Common
+practice, no source."""
+
 LEAST_BASELINE = 10
 """From so many checks of earlier lots on, their mean is taken for what a right mix reads here."""
 
@@ -98,7 +102,8 @@ def _judged(own: Sequence[Point], middle: float, sd: float) -> Watched:
     running = middle
     for point in own:
         running = WEIGHT * point.off_share + (1 - WEIGHT) * running
-    half, single = ewma_half_width(sd, len(own)), LIMIT_SDS * sd
+    common = LIMIT_SDS * COMMON_SD_SHARE
+    half, single = math.hypot(ewma_half_width(sd, len(own)), common), math.hypot(LIMIT_SDS * sd, common)
     newest = own[-1]
     off = abs(running - middle) > half or abs(newest.off_share - middle) > single
     return Watched(newest, running, middle - half, middle + half, middle - single, middle + single, off)

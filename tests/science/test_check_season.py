@@ -9,11 +9,14 @@ import pytest
 
 from calibrator.science.check_season import (
     ASSUMED_SD_SHARE,
+    COMMON_SD_SHARE,
     LEAST_BASELINE,
+    LIMIT_SDS,
     WEIGHT,
     Point,
     ewma_half_width,
     first_found,
+    off_share,
     spread_within_lots,
     watch,
 )
@@ -27,9 +30,10 @@ def points(lot: str, *values: float) -> list[Point]:
 def test_the_running_mean_starts_anew_with_each_lot() -> None:
     watched = watch([*points("a", 0.02, 0.01), *points("b", -0.01)])
     assert [w.running for w in watched] == pytest.approx([0.006, 0.0072, -0.003])
-    assert watched[2].high - watched[2].low == pytest.approx(
-        2 * ewma_half_width(spread_within_lots([*points("a", 0.02, 0.01), *points("b", -0.01)]), 1)
-    )
+    sd = spread_within_lots([*points("a", 0.02, 0.01), *points("b", -0.01)])
+    half = math.hypot(ewma_half_width(sd, 1), LIMIT_SDS * COMMON_SD_SHARE)
+    assert watched[2].high - watched[2].low == pytest.approx(2 * half)
+    assert watched[2].single_high == pytest.approx(math.hypot(LIMIT_SDS * sd, LIMIT_SDS * COMMON_SD_SHARE))
 
 
 def test_a_wild_check_speaks_at_once_and_a_small_shift_after_some() -> None:
@@ -63,6 +67,12 @@ def test_earlier_lots_become_the_middle_when_there_are_enough_of_them() -> None:
     assert not after.found
     before = watch([*steady[1:], *points("b", 0.03)])[-1]
     assert before.running == pytest.approx(WEIGHT * 0.03)
+
+
+def test_how_far_off_is_told_as_a_share_of_the_target() -> None:
+    assert off_share(0.1365, 0.13) == pytest.approx(0.05)
+    with pytest.raises(CannotCompute):
+        off_share(0.13, 0.0)
 
 
 def test_a_lot_never_checked_is_never_found() -> None:

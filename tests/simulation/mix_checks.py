@@ -125,7 +125,7 @@ def table(found: list[FoundOut]) -> str:
 
 
 def main() -> None:
-    text = table([run(2026, 1500, shift) for shift in (0.0, 0.02, 0.03, 0.05, 0.08, 0.12)])
+    text = table([run(2026, 600, shift) for shift in (0.0, 0.02, 0.03, 0.05, 0.08, 0.12)])
     RESULTS.write_text(text, encoding="utf-8")
     print(text)
 

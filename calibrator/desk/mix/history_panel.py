@@ -104,7 +104,11 @@ class HistoryPanel(QWidget):
     def _tell(self, shown: list[Kept]) -> None:
         if not self._kept:
             self.finding.setText(self.tr("No check yet"))
-            told = self.tr("Here every check stands by its day, so that a lot that is off is found out by the checks.")
+            told = self.tr(
+                "Here every check stands by its day, so that a lot that is off is found out by the checks. With an own "
+                "line and three drops a check, 5 % too much powder is found after about four checks, 8 % after one or "
+                "two; 2 % often not within a dozen: count the bags too."
+            )
             self.meaning.setText(told)
             return
         watched = [k.watched for k in shown if k.watched is not None]
