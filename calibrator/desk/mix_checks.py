@@ -25,7 +25,7 @@ from calibrator.science.solids import Solids, SolidsFrom, by_own_line, by_trade_
 from calibrator.science.stats import mean_of
 from calibrator.science.sucrose import brix_from_refractometer_sg
 
-tr = QCoreApplication.translate
+translate = QCoreApplication.translate
 
 STORE_C = 15.0  # powder as stored, where nobody says
 
@@ -163,7 +163,7 @@ def _warm(work: _Work) -> float:
     found = work.one(ReadingKind.MIX_TEMPERATURE)
     if found is None:
         raise CannotCompute(
-            tr("MixChecks", "Type the temperature of the mix too: a density tells the solids only with it.")
+            translate("MixChecks", "Type the temperature of the mix too: a density tells the solids only with it.")
         )
     return found
 
@@ -182,7 +182,7 @@ def _by_jug(work: _Work) -> list[Solids]:
         return []
     jug = work.tools.find(work.instrument_of(ReadingKind.JUG_MASS))
     if jug is None or jug.volume_ml is None:
-        raise CannotCompute(tr("MixChecks", "Enter the jug and its volume under Instruments first."))
+        raise CannotCompute(translate("MixChecks", "Enter the jug and its volume under Instruments first."))
     step, powder = work.batch.now.powder.resolution_g, work.batch.now.powder.powder
     return [by_jug(masses, jug.volume_ml, jug.volume_u_ml, step, powder, _warm(work))]
 
@@ -195,7 +195,9 @@ def finished_ml(work: _Work) -> float | None:
     vessel = work.batch.vessel
     if vessel is None or vessel.shape is None:
         raise CannotCompute(
-            tr("MixChecks", "The shape of this vessel is not known, so a level tells no volume: type the volume.")
+            translate(
+                "MixChecks", "The shape of this vessel is not known, so a level tells no volume: type the volume."
+            )
         )
     return volume_ml(vessel.shape, level)
 

@@ -7,13 +7,10 @@ import io
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from PySide6.QtCore import QCoreApplication
 
 from calibrator.model import Farm, Lot, MixCheck, Plan, Vessel
 from calibrator.records import Records
 from calibrator.science.check_season import Point, Watched, off_share, watch
-
-tr = QCoreApplication.translate
 
 
 @dataclass(frozen=True)

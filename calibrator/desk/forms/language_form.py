@@ -29,7 +29,7 @@ class ScreenLanguage(Captioned):
         for code in LANGUAGES:
             self.box.addItem(NAMES[code], code)
         super().__init__("", self.box)
-        self.caption.setText(self.tr("Language of the &screen"))
+        self.caption.setText(self.tr("Lan&guage of the screen"))
         self.box.setAccessibleName(self.caption.text().replace("&", ""))
         self.box.setItemText(0, self.tr("Like this computer"))
         self.reload()

@@ -12,29 +12,29 @@ from calibrator.desk.speech import day_text
 from calibrator.model import Instrument, InstrumentCheck, InstrumentCheckKind, InstrumentKind
 from calibrator.science.refractometer import KNOWN_DAYS, ZERO_DAYS
 
-tr = QCoreApplication.translate
+translate = QCoreApplication.translate
 
 
 def kind_name(kind: InstrumentKind) -> str:
     """What an instrument is."""
     return {
-        InstrumentKind.REFRACTOMETER: tr("Instruments", "refractometer"),
-        InstrumentKind.HYDROMETER: tr("Instruments", "hydrometer"),
-        InstrumentKind.JUG: tr("Instruments", "jug"),
-        InstrumentKind.THERMOMETER: tr("Instruments", "thermometer"),
+        InstrumentKind.REFRACTOMETER: translate("Instruments", "refractometer"),
+        InstrumentKind.HYDROMETER: translate("Instruments", "hydrometer"),
+        InstrumentKind.JUG: translate("Instruments", "jug"),
+        InstrumentKind.THERMOMETER: translate("Instruments", "thermometer"),
     }[kind]
 
 
 def about(tool: Instrument, tools: Tools | None, at: datetime) -> str:
     """Kind and state of an instrument in a line of the list."""
-    return tr("Instruments", "{kind}, {state}").format(kind=kind_name(tool.kind), state=_short(tool, tools, at))
+    return translate("Instruments", "{kind}, {state}").format(kind=kind_name(tool.kind), state=_short(tool, tools, at))
 
 
 def _short(tool: Instrument, tools: Tools | None, at: datetime) -> str:
     days = days_since(tool, tools, at)
     if days is None:
-        return tr("Instruments", "never checked")
-    return tr("Instruments", "check overdue") if days > limit_days(tool) else tr("Instruments", "checked")
+        return translate("Instruments", "never checked")
+    return translate("Instruments", "check overdue") if days > limit_days(tool) else translate("Instruments", "checked")
 
 
 def days_since(tool: Instrument, tools: Tools | None, at: datetime) -> int | None:
@@ -55,24 +55,26 @@ def state(tool: Instrument, tools: Tools | None, at: datetime) -> str:
     """Whether its checks still hold."""
     days = days_since(tool, tools, at)
     if days is None:
-        return tr("Instruments", "never checked")
+        return translate("Instruments", "never checked")
     if days > limit_days(tool):
-        return tr("Instruments", "check overdue ({days} days)").format(days=days)
-    return tr("Instruments", "checked {day}").format(day=day_text((at - timedelta(days=days)).astimezone().date()))
+        return translate("Instruments", "check overdue ({days} days)").format(days=days)
+    return translate("Instruments", "checked {day}").format(
+        day=day_text((at - timedelta(days=days)).astimezone().date())
+    )
 
 
 def check_line(check: InstrumentCheck, tool: Instrument) -> str:
     """One check as a line: when, what it should have shown, what it showed."""
     digits = 3 if tool.kind is InstrumentKind.HYDROMETER else 1
     if tool.kind is InstrumentKind.JUG:
-        text = tr("Instruments", "{day}: {typed} of water, so it holds {volume} mL")
+        text = translate("Instruments", "{day}: {typed} of water, so it holds {volume} mL")
         day = day_text(check.at.astimezone().date())
         return text.format(day=day, typed=check.typed, volume=round(check.expected))
-    where = tr("Instruments", "in plain water")
+    where = translate("Instruments", "in plain water")
     if check.kind is InstrumentCheckKind.KNOWN:
         ice = tool.kind is InstrumentKind.THERMOMETER
-        where = tr("Instruments", "in ice water") if ice else tr("Instruments", "in the sugar solution")
-    text = tr("Instruments", "{day}, {where}: showed {reading}, should be {expected}")
+        where = translate("Instruments", "in ice water") if ice else translate("Instruments", "in the sugar solution")
+    text = translate("Instruments", "{day}, {where}: showed {reading}, should be {expected}")
     return text.format(
         day=day_text(check.at.astimezone().date()),
         where=where,
