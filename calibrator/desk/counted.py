@@ -1,6 +1,7 @@
 """Phrases with a count in them, so that every language has its own plural.
 
-They stand in a QObject because the gatherer of words sees a count only in `self.tr("… %n …", "", n)`.
+They stand in a QObject because the gatherer of words sees a count only in `self.tr("… %n …", "", n)`. Written here
+is the plural; the singular of English is in its translation file, like those of other languages.
 """
 
 from __future__ import annotations
@@ -12,29 +13,47 @@ class _Counted(QObject):
     """Each phrase takes its count."""
 
     def fills(self, count: int) -> str:
-        return self.tr("%n fill(s)", "", count)
+        return self.tr("%n fills", "", count)
 
     def bags(self, count: int) -> str:
-        return self.tr("%n bag(s)", "", count)
+        return self.tr("%n bags", "", count)
+
+    def calves(self, count: int) -> str:
+        return self.tr("%n calves", "", count)
+
+    def days(self, count: int) -> str:
+        return self.tr("%n days", "", count)
+
+    def feedings(self, count: int) -> str:
+        return self.tr("%n feedings", "", count)
+
+    def checks_saved(self, count: int) -> str:
+        return self.tr("%n checks saved.", "", count)
+
+    def lots_left_out(self, count: int) -> str:
+        return self.tr("%n lots without that day not shown; it is entered on the page of the lots.", "", count)
+
+    def more_spot_fills(self, count: int) -> str:
+        return self.tr("Not sure yet. About %n more spot fills from other bags would tell.", "", count)
 
     def more_from_other_bags(self, count: int) -> str:
-        return self.tr("%n more fill(s) would do, each from a bag not yet dipped.", "", count)
+        return self.tr("%n more fills would do, each from a bag not yet dipped.", "", count)
 
     def more_would_do(self, count: int) -> str:
-        return self.tr("%n more fill(s) would do.", "", count)
+        return self.tr("%n more fills would do.", "", count)
 
     def more_level(self, count: int) -> str:
-        return self.tr("Cannot tell yet whether the old line will do: weigh %n more level fill(s).", "", count)
+        return self.tr("Cannot tell yet whether the old line will do: weigh %n more level fills.", "", count)
 
     def more_to_the_line(self, count: int) -> str:
-        return self.tr("Cannot tell yet: weigh %n more fill(s) to the line.", "", count)
+        return self.tr("Cannot tell yet: weigh %n more fills to the line.", "", count)
 
     def full_scoops_first(self, count: int) -> str:
-        return self.tr("%n full scoop(s), then one to a line {down} down the wall from the rim.", "", count)
+        return self.tr("%n full scoops, then one to a line {down} down the wall from the rim.", "", count)
 
     def weigh_together(self, count: int) -> str:
         return self.tr(
-            "This scale's step is coarse for one scoopful. Weigh %n scoopful(s) together each time, and say so "
+            "This scale's step is coarse for one scoopful. Weigh %n scoopfuls together each time, and say so "
             "beside the weight.",
             "",
             count,

@@ -7,7 +7,6 @@ import io
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-
 from calibrator.model import Farm, Lot, MixCheck, Plan, Vessel
 from calibrator.records import Records
 from calibrator.science.check_season import Point, Watched, off_share, watch

@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
 from calibrator.desk.days import DayNotUnderstood
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
@@ -138,8 +139,8 @@ class BagPanel(QWidget):
         since, daily = self._since(), self._feedings_a_day()
         days = (self._today() - since) // timedelta(days=1) if since else 0
         self.suggest_button.setVisible(0 < days <= MOST_DAYS and daily > 0)
-        text = self.tr("{count} by the plan: {days} days of {daily}")
-        self.suggest_button.setText(text.format(count=days * daily, days=days, daily=daily))
+        text = self.tr("{count} by the plan: {days} of {daily}")
+        self.suggest_button.setText(text.format(count=days * daily, days=counted.days(days), daily=daily))
         self._suggested = days * daily
 
     def _take_suggestion(self) -> None:
@@ -181,12 +182,9 @@ class BagPanel(QWidget):
             text = self.tr("Counted like this, a drift of {drift} would never show: count from a bag just opened.")
             self.days.setText(text.format(drift=drift))
             return
-        if days == 1:
-            text = self.tr("With {daily} feedings a day a drift of {drift} shows after one day, in four cases of five.")
-            self.days.setText(text.format(daily=daily, drift=drift))
-            return
-        text = self.tr("With {daily} feedings a day a drift of {drift} shows after {days} days, in four cases of five.")
-        self.days.setText(text.format(daily=daily, drift=drift, days=days))
+        text = self.tr("With {feedings} a day a drift of {drift} shows after {days}, in four cases of five.")
+        told = text.format(feedings=counted.feedings(daily), drift=drift, days=counted.days(days))
+        self.days.setText(told)
 
     def _verdict_words(self, verdict: Verdict) -> str:
         """In words of powder: a count says nothing of the water."""
@@ -257,13 +255,13 @@ class BagPanel(QWidget):
         ends = Ends.SHARP if count.sharp else Ends.ROUGH
         tolerance = self._now.farm.tolerance_share if self._now else DRIFT_SHARE
         found = bag_count(count.bags, count.bag_mass_g, count.feedings, count.target_mass_g, tolerance, ends)
-        text = self.tr("{since} to {until}: {bags} bags, {feedings} feedings, {mean} each ({share})")
+        text = self.tr("{since} to {until}: bags {bags}, {feedings}, {mean} each ({share})")
         sign = "+" if found.share >= 0 else "−"
         return text.format(
             since=day_text(count.since),
             until=day_text(count.at.astimezone().date()),
             bags=count.bags_typed,
-            feedings=count.feedings,
+            feedings=counted.feedings(count.feedings),
             mean=mass(found.mean_g, self.desk.system),
             share=f"{sign}{percent(abs(found.share))}",
         )

@@ -11,6 +11,7 @@ from PySide6.QtCore import QModelIndex, QSignalBlocker
 from PySide6.QtWidgets import QAbstractItemView, QComboBox, QHeaderView, QTableView, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
 from calibrator.desk.mix.history_model import HistoryModel, HistoryRow
 from calibrator.desk.mix_history import Kept, chosen, csv_text, feeders, kept_checks, names
 from calibrator.desk.mix_words import percent, verdict_words
@@ -84,7 +85,7 @@ class HistoryPanel(QWidget):
             told = self.tr("{path} cannot be written: {fault}. Choose another place.")
             self.desk.ask.tell(told.format(path=path.name, fault=error.strerror or ""))
             return
-        self.desk.say(self.tr("{count} checks are saved.").format(count=len(self._shown())))
+        self.desk.say(counted.checks_saved(len(self._shown())))
 
     def _shown(self) -> list[Kept]:
         return chosen(self._kept, str(self.lots.currentData() or ""), str(self.feeders.currentData() or ""))

@@ -6,6 +6,7 @@ from datetime import datetime, timedelta
 
 from PySide6.QtCore import QCoreApplication
 
+from calibrator.desk.counted import counted
 from calibrator.desk.mix_tools import Tools
 from calibrator.desk.mix_words import number
 from calibrator.desk.speech import day_text
@@ -57,7 +58,7 @@ def state(tool: Instrument, tools: Tools | None, at: datetime) -> str:
     if days is None:
         return translate("Instruments", "never checked")
     if days > limit_days(tool):
-        return translate("Instruments", "check overdue ({days} days)").format(days=days)
+        return translate("Instruments", "check overdue ({days})").format(days=counted.days(days))
     return translate("Instruments", "checked {day}").format(
         day=day_text((at - timedelta(days=days)).astimezone().date())
     )

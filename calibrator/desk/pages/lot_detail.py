@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
 from calibrator.desk.forms.history import HistoryList
 from calibrator.desk.forms.lot_form import medicated_caution
 from calibrator.desk.pages.fills_table import FillsModel
@@ -108,9 +109,10 @@ class LotDetail(QFrame):
         signed = known.sign_off
         if signed is None:
             return [*lines, self.tr("Nothing is signed off yet for this lot.")]
-        text = self.tr("Signed off on {day} by {who}: {fills} fills from {bags} bags.")
+        text = self.tr("Signed off on {day} by {who}: {fills} from {bags}.")
         day = day_text(signed.at.astimezone().date())
-        return [*lines, text.format(day=day, who=signed.by, fills=signed.fills, bags=signed.bags)]
+        fills, bags = counted.fills(signed.fills), counted.bags(signed.bags)
+        return [*lines, text.format(day=day, who=signed.by, fills=fills, bags=bags)]
 
     def _add_level(self, known: LotStanding, signed: SignOff, names: dict[str, str]) -> None:
         level = FigureBlock()

@@ -8,6 +8,7 @@ from PySide6.QtCore import QModelIndex
 from PySide6.QtWidgets import QAbstractItemView, QComboBox, QHeaderView, QTableView, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
 from calibrator.desk.page import Page
 from calibrator.desk.pages.season_model import FIELDS, SeasonModel, SeasonRow
 from calibrator.desk.parts import button, card, column, label, row
@@ -146,8 +147,7 @@ class SeasonPage(Page):
         of = DayOf(self.days.currentData())
         shown = placed(self._points, of)
         missing = len(self._points) - len(shown)
-        text = self.tr("{count} without that day not shown; it is entered on the page of the lots.")
-        self.left_out.setText(text.format(count=missing) if missing else "")
+        self.left_out.setText(counted.lots_left_out(missing) if missing else "")
         unit = self.tr("oz in a quart") if farm.units is UnitSystem.FARM else self.tr("g/mL")
         self.plot.show_points([self._plot_point(p, of) for p in shown], self.tr("Density, {unit}").format(unit=unit))
         self.model.show_rows(self._rows(shown, of), self._day_name(of))
@@ -163,7 +163,7 @@ class SeasonPage(Page):
 
     def _row(self, point: SeasonPoint, before: SeasonPoint | None, of: DayOf) -> SeasonRow:
         signed = point.sign_off
-        weighed = self.tr("{fills} fills, {bags} bags")
+        weighed = self.tr("{fills}, {bags}")
         return SeasonRow(
             lot_id=point.lot.id,
             lot=point.lot.lot_number,
@@ -172,7 +172,7 @@ class SeasonPage(Page):
             density=self._density(signed.density_g_per_ml),
             interval=self._interval(point),
             change=self._change(before, point) if before else "–",
-            weighed=weighed.format(fills=signed.fills, bags=signed.bags),
+            weighed=weighed.format(fills=counted.fills(signed.fills), bags=counted.bags(signed.bags)),
         )
 
     def _change(self, before: SeasonPoint, point: SeasonPoint) -> str:

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from calibrator.desk.counted import counted
 from calibrator.desk.pages.batch_model import BatchModel, Column
 from calibrator.desk.pages.today_card import TodayCard
 from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property
@@ -152,11 +153,12 @@ class SheetView(QWidget):
         parts = [part for line in (before, now) if line.scoops for part in line.scoops.parts]
         to = Telling(farm, 0.0, len({way.scoop_id for way, _ in parts}) > 1)
         name = change.plan.name if not change.group.name else f"{change.plan.name}, {change.group.name}"
+        calves = counted.calves(now.calves)
         if not change.differs:
-            text = self.tr("{name}, {calves} calves: {now}, as before")
-            return text.format(name=name, calves=now.calves, now=scoops_text(now, to))
-        text = self.tr("{name}, {calves} calves: {before}  →  {now}")
-        return text.format(name=name, calves=now.calves, before=scoops_text(before, to), now=scoops_text(now, to))
+            text = self.tr("{name}, {calves}: {now}, as before")
+            return text.format(name=name, calves=calves, now=scoops_text(now, to))
+        text = self.tr("{name}, {calves}: {before}  →  {now}")
+        return text.format(name=name, calves=calves, before=scoops_text(before, to), now=scoops_text(now, to))
 
     def _want_weigh_in(self) -> None:
         self.weigh_in_wanted.emit()
@@ -324,8 +326,9 @@ class SheetView(QWidget):
             share = show_percent(100 * sheet.plan.allowance_share, decimal_comma=decimal_comma())
             told.append(allowance.format(share=share))
         if sheet.vessel and sheet.groups and sheet.groups[0].table.most_calves is not None:
-            served = self.tr("One {vessel} serves at most {calves} calves.")
-            told.append(served.format(vessel=sheet.vessel.name, calves=sheet.groups[0].table.most_calves))
+            served = self.tr("One {vessel} serves at most {calves}.")
+            calves = counted.calves(sheet.groups[0].table.most_calves)
+            told.append(served.format(vessel=sheet.vessel.name, calves=calves))
         self.temperature.setText(" ".join(told))
         self.scald.setVisible(hot(sheet.plan.water_temperature_c))
         self.scald.setText(scald_words(warm))

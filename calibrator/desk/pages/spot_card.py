@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QButtonGroup, QComboBox, QFrame, QRadioButton, QVBoxLayout
 
 from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
 from calibrator.desk.findings import Experience
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned, TextField
@@ -172,10 +173,7 @@ class SpotCard(QFrame):
             return self.tr("The mark no longer holds: weigh the lot in anew and move the line."), "bad"
         if found.way is FillWay.LEVEL:
             return self.tr("Level fills leave it open. Fill the next one to the mark: that tells sooner."), "warn"
-        if found.more_fills == 1:
-            return self.tr("Not sure yet. One more spot fill from another bag would tell."), "warn"
-        text = self.tr("Not sure yet. About {count} more spot fills from other bags would tell.")
-        return text.format(count=found.more_fills), "warn"
+        return counted.more_spot_fills(found.more_fills), "warn"
 
     def _numbers(self, found: SpotFindings) -> str:
         mark, farm = self._mark(), self.desk.farm
@@ -194,7 +192,9 @@ class SpotCard(QFrame):
                 target=self._mass(mark.target_mass_g),
                 tolerance=tolerance,
             ),
-            self.tr("Bulk density now: {density}, from {bags} bags.").format(density=density, bags=found.level.bags),
+            self.tr("Bulk density now: {density}, from {bags}.").format(
+                density=density, bags=counted.bags(found.level.bags)
+            ),
         ]
         if found.odd:
             lines.append(self.tr("The last one differs much from the others. Was it read and typed rightly?"))

@@ -10,6 +10,7 @@ from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
 from calibrator import units
+from calibrator.desk.counted import counted
 from calibrator.desk.theme import tokens, ui_font
 from calibrator.model import Fill, UnitSystem
 from calibrator.units import Kind
@@ -115,12 +116,12 @@ class FillPlot(QWidget):
 
     def _name_it(self, fills: list[Fill], bands: Bands | None, system: UnitSystem) -> None:
         if bands is None:
-            self.setAccessibleName(self.tr("Plot of {count} fills").format(count=len(fills)))
+            self.setAccessibleName(self.tr("Plot of {fills}").format(fills=counted.fills(len(fills))))
             return
-        words = self.tr("Plot of {count} fills, mean {mean}, 95 % interval {low} to {high}")
+        words = self.tr("Plot of {fills}, mean {mean}, 95 % interval {low} to {high}")
         self.setAccessibleName(
             words.format(
-                count=len(fills),
+                fills=counted.fills(len(fills)),
                 mean=units.show_mass(bands.mean_g, system),
                 low=units.show_mass(bands.low_g, system),
                 high=units.show_mass(bands.high_g, system),
