@@ -2,120 +2,103 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en">
 <context>
-    <name></name>
-    <message numerus="yes">
-        <source>MixWords</source>
-        <comment>{solids} solids as mixed, surely between {low} and {high}. Wanted: {target}, give or take {tolerance}.</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>MixWords</source>
-        <comment>By a published line for whole milk (0.9984 Brix + 2.08). Milk replacers differ from it: make an own line.</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>MixWords</source>
-        <comment>The first pail is stronger than the last: powder settles. Agitate gently while you feed, and feed at once after mixing.</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>MixWords</source>
-        <comment>The last pail is stronger than the first: fat rises, from standing or from over-mixing. Mix no longer than the label says, agitate gently, feed at once.</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>MixWords</source>
-        <comment>This is hot enough to scald skin. Keep hands and children away, and never feed it before it has cooled.</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>MixWords</source>
-        <comment>So much powder brings the osmolality, by an estimate from the label, above 400 mOsm/kg; that can upset the gut. A refractometer does not measure it.</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>MixWords</source>
-        <comment>Calves under two weeks are the first to suffer from a strong mix, and all need free water. The label and your veterinarian decide.</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>_Counted</name>
     <message numerus="yes">
-        <source>%n fill(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>%n fills</source>
+        <translation>
+            <numerusform>%n fill</numerusform>
+            <numerusform>%n fills</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n bag(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>%n bags</source>
+        <translation>
+            <numerusform>%n bag</numerusform>
+            <numerusform>%n bags</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n more fill(s) would do, each from a bag not yet dipped.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>%n calves</source>
+        <translation>
+            <numerusform>%n calf</numerusform>
+            <numerusform>%n calves</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n more fill(s) would do.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>%n days</source>
+        <translation>
+            <numerusform>%n day</numerusform>
+            <numerusform>%n days</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>Cannot tell yet whether the old line will do: weigh %n more level fill(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>%n feedings</source>
+        <translation>
+            <numerusform>%n feeding</numerusform>
+            <numerusform>%n feedings</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>Cannot tell yet: weigh %n more fill(s) to the line.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>%n checks saved.</source>
+        <translation>
+            <numerusform>%n check saved.</numerusform>
+            <numerusform>%n checks saved.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n full scoop(s), then one to a line {down} down the wall from the rim.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>%n lots without that day not shown; it is entered on the page of the lots.</source>
+        <translation>
+            <numerusform>%n lot without that day not shown; it is entered on the page of the lots.</numerusform>
+            <numerusform>%n lots without that day not shown; it is entered on the page of the lots.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>This scale&apos;s step is coarse for one scoopful. Weigh %n scoopful(s) together each time, and say so beside the weight.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>Not sure yet. About %n more spot fills from other bags would tell.</source>
+        <translation>
+            <numerusform>Not sure yet. One more spot fill from another bag would tell.</numerusform>
+            <numerusform>Not sure yet. About %n more spot fills from other bags would tell.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more fills would do, each from a bag not yet dipped.</source>
+        <translation>
+            <numerusform>%n more fill would do, from a bag not yet dipped.</numerusform>
+            <numerusform>%n more fills would do, each from a bag not yet dipped.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more fills would do.</source>
+        <translation>
+            <numerusform>%n more fill would do.</numerusform>
+            <numerusform>%n more fills would do.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Cannot tell yet whether the old line will do: weigh %n more level fills.</source>
+        <translation>
+            <numerusform>Cannot tell yet whether the old line will do: weigh %n more level fill.</numerusform>
+            <numerusform>Cannot tell yet whether the old line will do: weigh %n more level fills.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Cannot tell yet: weigh %n more fills to the line.</source>
+        <translation>
+            <numerusform>Cannot tell yet: weigh %n more fill to the line.</numerusform>
+            <numerusform>Cannot tell yet: weigh %n more fills to the line.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n full scoops, then one to a line {down} down the wall from the rim.</source>
+        <translation>
+            <numerusform>%n full scoop, then one to a line {down} down the wall from the rim.</numerusform>
+            <numerusform>%n full scoops, then one to a line {down} down the wall from the rim.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>This scale&apos;s step is coarse for one scoopful. Weigh %n scoopfuls together each time, and say so beside the weight.</source>
+        <translation>
+            <numerusform>This scale&apos;s step is coarse for one scoopful. Weigh %n scoopful each time, and say so beside the weight.</numerusform>
+            <numerusform>This scale&apos;s step is coarse for one scoopful. Weigh %n scoopfuls together each time, and say so beside the weight.</numerusform>
         </translation>
     </message>
 </context>

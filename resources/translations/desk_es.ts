@@ -2,692 +2,464 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es">
 <context>
-    <name></name>
-    <message>
-        <source>MixChecks</source>
-        <comment>Type the temperature of the mix too: a density tells the solids only with it.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixChecks</source>
-        <comment>Enter the jug and its volume under Instruments first.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixChecks</source>
-        <comment>The shape of this vessel is not known, so a level tells no volume: type the volume.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>As it should be</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Too thin</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Too strong</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Cannot tell yet</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message numerus="yes">
-        <source>MixWords</source>
-        <comment>{solids} solids as mixed, surely between {low} and {high}. Wanted: {target}, give or take {tolerance}.</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>own line</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>whole milk&apos;s line</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Brix + 2</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>hydrometer</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>weighed jug</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>finished volume</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>By the farm&apos;s own line for this powder, from {count} weighed mixes.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message numerus="yes">
-        <source>MixWords</source>
-        <comment>By a published line for whole milk (0.9984 Brix + 2.08). Milk replacers differ from it: make an own line.</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>By the rule of thumb Brix + 2, which is rough: make an own line.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>By the hydrometer, through the density of the mix.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>By the weighed jug, through the density of the mix.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>By the finished volume, the powder taken for right: it finds wrong water, never wrong powder.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>{way} {solids} ± {half}</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>This instrument was never checked in plain water: its zero may be off.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Its last check in plain water is more than a week old: do it again.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>It was never checked in a sugar solution.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Its last check in a sugar solution is more than three months old.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>It read the sugar solution wrong. Do not trust it until it was cleaned and checked again.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>It does not compensate for temperature: type how warm the instrument is.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>This reading lies beyond the weighed mixes that the line was made from.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>One more drop would tell, if it reads like these.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>{count} more drops would tell, if they read like these.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Check the instrument in plain water; then this reading tells more.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>More drops do not help. An own line from weighed mixes would tell; see the tab Own line.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Add weighed mixes to the own line; they make it surer.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>It is too near the limit for this instrument. Weigh the powder of the next batch instead.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>A mean reading between {low} and {high} Brix would surely be right.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>The first pail and the last are alike.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message numerus="yes">
-        <source>MixWords</source>
-        <comment>The first pail is stronger than the last: powder settles. Agitate gently while you feed, and feed at once after mixing.</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>MixWords</source>
-        <comment>The last pail is stronger than the first: fat rises, from standing or from over-mixing. Mix no longer than the label says, agitate gently, feed at once.</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>First pail against last: cannot tell. Read three or more drops of each, from fresh samples.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>{what}: that would give {solids}</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Mixed as on the chart, the reading is off by chance</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>The scoop was filled to the line of the lot before</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>One scoopful too few</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>One scoopful too many</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>The finished volume was drawn as water</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Water and powder together were filled up to the mark for the water</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Powder for one calf fewer than the water</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Powder for one calf more than the water</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>The scoop was struck level in place of filled to its line</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>fits well</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>possible</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>does not fit</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message numerus="yes">
-        <source>MixWords</source>
-        <comment>This is hot enough to scald skin. Keep hands and children away, and never feed it before it has cooled.</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Too hot to drink: let it cool. Calves want it at 100 to 101 °F (38 °C).</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Too cool for calves: below 85 °F (29 °C). They want 100 to 101 °F (38 °C).</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Above 17 % solids calves risk scours. Do not feed it like this.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Below 12 % solids: weaker than what is usually aimed at.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message numerus="yes">
-        <source>MixWords</source>
-        <comment>So much powder brings the osmolality, by an estimate from the label, above 400 mOsm/kg; that can upset the gut. A refractometer does not measure it.</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>MixWords</source>
-        <comment>Calves under two weeks are the first to suffer from a strong mix, and all need free water. The label and your veterinarian decide.</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>The vessel would run over. First take out {volume} of mix into another vessel.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Add {volume} of water at mixing temperature and stir gently.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Then there are {volume} in the vessel, at about {temperature}. Read it again.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Add {weight} of powder, weighed, and mix it in.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>Add {weight} of powder ({scoops}) and mix it in.</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>{count} × {scoop} struck level</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>{count} × {scoop} to the mark</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>MixWords</source>
-        <comment>{count} × {scoop} tapped</comment>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
     <name>App</name>
     <message>
         <source>Look without writing</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir solo para ver</translation>
+    </message>
+    <message>
+        <source>{trouble}
+
+The newest copy is of {day}. Put it back now? The damaged file is set aside and kept. What was entered after that moment must be entered again.</source>
+        <translation>{trouble}
+
+La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañado se aparta y se conserva. Lo que se anotó después de ese momento se tiene que anotar otra vez.</translation>
+    </message>
+    <message>
+        <source>Put the copy back</source>
+        <translation>Poner la copia</translation>
+    </message>
+    <message>
+        <source>“{text}” is typed but not entered, and it is lost when the language changes. Change it now all the same? Otherwise it changes when the program is started next.</source>
+        <translation>“{text}” está escrito pero no anotado, y se pierde al cambiar el idioma. ¿Cambiarlo ahora de todos modos? Si no, cambia la próxima vez que se abra el programa.</translation>
+    </message>
+    <message>
+        <source>Change it now</source>
+        <translation>Cambiarlo ahora</translation>
     </message>
     <message>
         <source>Something in the program went wrong, and it was written to the log. What you have kept is safe. Go to another page and come back; if it happens again, close the program and start it anew.</source>
-        <translation type="unfinished"></translation>
+        <translation>Algo falló en el programa y quedó anotado en el registro de fallas. Lo que usted ha guardado está a salvo. Vaya a otra página y regrese; si vuelve a pasar, cierre el programa y ábralo de nuevo.</translation>
     </message>
 </context>
 <context>
     <name>Ask</name>
     <message>
         <source>Scoop calibration</source>
-        <translation type="unfinished"></translation>
+        <translation>Calibración de medidas</translation>
+    </message>
+</context>
+<context>
+    <name>BagPanel</name>
+    <message>
+        <source>Counted since</source>
+        <translation>Se cuenta desde</translation>
+    </message>
+    <message>
+        <source>Bags emptied</source>
+        <translation>Costales vaciados</translation>
+    </message>
+    <message>
+        <source>Powder in a bag</source>
+        <translation>Polvo en un costal</translation>
+    </message>
+    <message>
+        <source>Feedings made, one calf each</source>
+        <translation>Tomas preparadas, de una becerra cada una</translation>
+    </message>
+    <message>
+        <source>Powder of a feeding</source>
+        <translation>Polvo de una toma</translation>
+    </message>
+    <message>
+        <source>From a bag just opened to a bag just emptied</source>
+        <translation>Desde un costal recién abierto hasta uno recién vaciado</translation>
+    </message>
+    <message>
+        <source>&amp;Keep this count</source>
+        <translation>&amp;Guardar este conteo</translation>
+    </message>
+    <message>
+        <source>Fill in bags, feedings and both weights.</source>
+        <translation>Llene los costales, las tomas y los dos pesos.</translation>
+    </message>
+    <message>
+        <source>The count of bags is kept.</source>
+        <translation>El conteo de costales quedó guardado.</translation>
+    </message>
+    <message>
+        <source>{count} by the plan: {days} of {daily}</source>
+        <translation>{count} según el plan: {days} de {daily}</translation>
+    </message>
+    <message>
+        <source>No count yet</source>
+        <translation>Todavía no hay conteo</translation>
+    </message>
+    <message>
+        <source>Type the bags that were emptied and the feedings made from them.</source>
+        <translation>Escriba los costales que se vaciaron y las tomas que se hicieron con ellos.</translation>
+    </message>
+    <message>
+        <source>This cannot be</source>
+        <translation>Esto no puede ser</translation>
+    </message>
+    <message>
+        <source>Counted like this, a drift of {drift} would never show: count from a bag just opened.</source>
+        <translation>Contando así, una desviación de {drift} nunca se notaría: cuente desde un costal recién abierto.</translation>
+    </message>
+    <message>
+        <source>With {feedings} a day a drift of {drift} shows after {days}, in four cases of five.</source>
+        <translation>Con {feedings} al día, una desviación de {drift} se nota en {days}, en cuatro de cada cinco casos.</translation>
+    </message>
+    <message>
+        <source>As it should be</source>
+        <translation>Como debe ser</translation>
+    </message>
+    <message>
+        <source>Too little powder</source>
+        <translation>Falta polvo</translation>
+    </message>
+    <message>
+        <source>Too much powder</source>
+        <translation>Sobra polvo</translation>
+    </message>
+    <message>
+        <source>Cannot tell yet</source>
+        <translation>Todavía no se sabe</translation>
+    </message>
+    <message>
+        <source>Each feeding got {mean} of powder on average (95 % interval {low} to {high}), {share} {side} the target. A bag lasted {lasted} feedings; it should last {should}.</source>
+        <translation>Cada toma llevó {mean} de polvo en promedio (intervalo de 95 % de {low} a {high}), {share} {side} de lo deseado. Un costal rindió {lasted} tomas; debe rendir {should}.</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>por encima</translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation>por debajo</translation>
+    </message>
+    <message>
+        <source>Nothing yet.</source>
+        <translation>Todavía nada.</translation>
+    </message>
+    <message>
+        <source>With&amp;draw the newest</source>
+        <translation>Anular el más n&amp;uevo</translation>
+    </message>
+    <message>
+        <source>{since} to {until}: bags {bags}, {feedings}, {mean} each ({share})</source>
+        <translation>{since} a {until}: costales {bags}, {feedings}, {mean} cada una ({share})</translation>
+    </message>
+    <message>
+        <source>Why does this count of bags count no more?</source>
+        <translation>¿Por qué ya no cuenta este conteo de costales?</translation>
+    </message>
+    <message>
+        <source>Counts so far</source>
+        <translation>Conteos hasta ahora</translation>
     </message>
 </context>
 <context>
     <name>BareField</name>
     <message>
         <source>{count} readings, mean {mean}</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} lecturas, promedio {mean}</translation>
     </message>
 </context>
 <context>
     <name>BatchForm</name>
     <message>
         <source>Mixed by</source>
-        <translation type="unfinished"></translation>
+        <translation>Mezcló</translation>
     </message>
     <message>
-        <source>Powder ÷ mix, as mixed.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Solids wanted</source>
-        <translation type="unfinished"></translation>
+        <source>Solids wanted, as mixed</source>
+        <translation>Sólidos deseados, ya mezclado</translation>
     </message>
     <message>
         <source>Give or take</source>
-        <translation type="unfinished"></translation>
+        <translation>Más o menos</translation>
     </message>
     <message>
         <source>not one of ours</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguno de los nuestros</translation>
     </message>
     <message>
         <source>Calves</source>
-        <translation type="unfinished"></translation>
+        <translation>Becerras</translation>
     </message>
     <message>
         <source>Batch for</source>
-        <translation type="unfinished"></translation>
+        <translation>Tanda para</translation>
     </message>
     <message>
         <source>Vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>Recipiente</translation>
     </message>
 </context>
 <context>
     <name>BatchModel</name>
     <message>
         <source>Calves</source>
-        <translation type="unfinished"></translation>
+        <translation>Becerras</translation>
     </message>
     <message>
         <source>Water</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua</translation>
     </message>
     <message>
         <source>Powder by weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Polvo por peso</translation>
     </message>
     <message>
         <source>Scoopfuls</source>
-        <translation type="unfinished"></translation>
+        <translation>Medidas</translation>
     </message>
     <message>
         <source>Off by</source>
-        <translation type="unfinished"></translation>
+        <translation>Diferencia</translation>
     </message>
     <message>
         <source>Batches</source>
-        <translation type="unfinished"></translation>
+        <translation>Tandas</translation>
     </message>
     <message>
         <source>{calves}, today</source>
-        <translation type="unfinished"></translation>
+        <translation>{calves}, hoy</translation>
     </message>
 </context>
 <context>
     <name>Cautions</name>
     <message>
         <source>Medicated powder: the product label and the feed tag say how much, for which calves and for how long; ask the veterinarian before feeding it otherwise. Keep it apart and mark the scoop.</source>
-        <translation type="unfinished"></translation>
+        <translation>Polvo medicado: la etiqueta del producto dice cuánto, a cuáles becerras y por cuánto tiempo; pregunte al veterinario antes de darlo de otro modo. Guárdelo aparte y marque la medida.</translation>
     </message>
 </context>
 <context>
     <name>CheckPanel</name>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>&amp;Keep this check</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Guardar esta revisión</translation>
     </message>
     <message>
         <source>Clea&amp;r</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Borrar</translation>
     </message>
     <message>
         <source>Lot {number} {product}</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote {number} {product}</translation>
     </message>
     <message>
         <source>The check is kept: {verdict}.</source>
-        <translation type="unfinished"></translation>
+        <translation>La revisión quedó guardada: {verdict}.</translation>
     </message>
     <message>
         <source>no verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>sin dictamen</translation>
     </message>
     <message>
         <source>No lot is in use: sign off a weigh-in first; checks are kept for a lot.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay lote en uso: firme primero una pesada; las revisiones se guardan para un lote.</translation>
+    </message>
+    <message>
+        <source>The batch</source>
+        <translation>La tanda</translation>
     </message>
 </context>
 <context>
     <name>Commands</name>
     <message>
         <source>entering {weight}</source>
-        <translation type="unfinished"></translation>
+        <translation>anotar {weight}</translation>
     </message>
     <message>
         <source>taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>retirado</translation>
     </message>
     <message>
         <source>striking out {weight}</source>
-        <translation type="unfinished"></translation>
+        <translation>anular {weight}</translation>
     </message>
     <message>
         <source>counting {weight} again</source>
-        <translation type="unfinished"></translation>
+        <translation>contar otra vez {weight}</translation>
     </message>
 </context>
 <context>
     <name>DayField</name>
     <message>
         <source>2 Mar 2026 or 2026-03-02</source>
-        <translation type="unfinished"></translation>
+        <translation>2 mar 2026 o 2026-03-02</translation>
     </message>
     <message>
         <source>This can be read two ways. Write {one} or {other}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto se puede leer de dos modos. Escriba {one} o {other}.</translation>
     </message>
     <message>
         <source>{day} is still to come.</source>
-        <translation type="unfinished"></translation>
+        <translation>El {day} todavía no llega.</translation>
     </message>
     <message>
         <source>{day} is too long ago.</source>
-        <translation type="unfinished"></translation>
+        <translation>El {day} es de hace demasiado tiempo.</translation>
     </message>
     <message>
         <source>There is no such day. Write it like 2 Mar 2026.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ese día no existe. Escríbalo como 2 mar 2026.</translation>
     </message>
     <message>
         <source>Write the day with month and full year, like 2 Mar 2026 or 2026-03-02.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba el día con el mes y el año completo, como 2 mar 2026 o 2026-03-02.</translation>
     </message>
 </context>
 <context>
     <name>FarmForm</name>
     <message>
         <source>Name of the farm</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre del establo</translation>
     </message>
     <message>
         <source>Farm units: oz, lb, qt, gal, in, °F</source>
-        <translation type="unfinished"></translation>
+        <translation>Unidades de aquí: oz, lb, qt, gal, in, °F</translation>
     </message>
     <message>
         <source>Metric: g, kg, L, mm, °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Métricas: g, kg, L, mm, °C</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Carta</translation>
     </message>
     <message>
         <source>A4</source>
-        <translation type="unfinished"></translation>
+        <translation>A4</translation>
     </message>
     <message>
         <source>How far the powder of a feeding may be from its target.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto puede apartarse del peso deseado el polvo de una toma.</translation>
     </message>
     <message>
         <source>Tolerance</source>
-        <translation type="unfinished"></translation>
+        <translation>Tolerancia</translation>
     </message>
     <message>
         <source>Water is measured to</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua se mide a</translation>
     </message>
     <message>
         <source>You can always type either, like 10 oz or 283 g. What you typed is kept as typed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Siempre puede escribir en unas u otras, como 10 oz o 283 g. Se guarda tal como lo escribió.</translation>
     </message>
     <message>
         <source>Numbers are shown in</source>
-        <translation type="unfinished"></translation>
+        <translation>Los números se muestran en</translation>
     </message>
     <message>
         <source>Paper in the printer</source>
-        <translation type="unfinished"></translation>
+        <translation>Papel de la impresora</translation>
     </message>
     <message>
         <source>Kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardado.</translation>
     </message>
 </context>
 <context>
     <name>FarmStep</name>
     <message>
         <source>Name of the farm</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre del establo</translation>
     </message>
     <message>
         <source>Farm units: oz, lb, qt, gal, in, °F</source>
-        <translation type="unfinished"></translation>
+        <translation>Unidades de aquí: oz, lb, qt, gal, in, °F</translation>
     </message>
     <message>
         <source>Metric: g, kg, L, mm, °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Métricas: g, kg, L, mm, °C</translation>
     </message>
     <message>
         <source>Either can be typed at any time, and the choice can be changed later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se puede escribir en unas u otras en todo momento, y esto se puede cambiar después.</translation>
     </message>
     <message>
         <source>Numbers are shown in</source>
-        <translation type="unfinished"></translation>
+        <translation>Los números se muestran en</translation>
     </message>
 </context>
 <context>
     <name>FillPlot</name>
     <message>
-        <source>Plot of {count} fills</source>
-        <translation type="unfinished"></translation>
+        <source>Plot of {fills}</source>
+        <translation>Gráfica de {fills}</translation>
     </message>
     <message>
-        <source>Plot of {count} fills, mean {mean}, 95 % interval {low} to {high}</source>
-        <translation type="unfinished"></translation>
+        <source>Plot of {fills}, mean {mean}, 95 % interval {low} to {high}</source>
+        <translation>Gráfica de {fills}, promedio {mean}, intervalo de 95 % de {low} a {high}</translation>
     </message>
 </context>
 <context>
     <name>FillTable</name>
     <message>
         <source>No.</source>
-        <translation type="unfinished"></translation>
+        <translation>N.º</translation>
     </message>
     <message>
         <source>Bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Costal</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso</translation>
     </message>
     <message>
         <source>Remark</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Typed as {typed}</source>
-        <translation type="unfinished"></translation>
+        <translation>Escrito como {typed}</translation>
     </message>
     <message>
         <source>struck out: {reason}</source>
-        <translation type="unfinished"></translation>
+        <translation>anulada: {reason}</translation>
     </message>
     <message>
         <source>odd: look at it again</source>
-        <translation type="unfinished"></translation>
+        <translation>rara: revísela</translation>
     </message>
     <message>
         <source>{count} scoopfuls together</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} medidas juntas</translation>
     </message>
 </context>
 <context>
     <name>FillsModel</name>
     <message>
         <source>Bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Costal</translation>
     </message>
     <message>
         <source>Filled</source>
-        <translation type="unfinished"></translation>
+        <translation>Llenada</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso</translation>
     </message>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translation>Por</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>El</translation>
     </message>
     <message>
         <source>Struck out because</source>
-        <translation type="unfinished"></translation>
+        <translation>Anulada porque</translation>
     </message>
     <message>
         <source>spot fill</source>
-        <translation type="unfinished"></translation>
+        <translation>llenada suelta</translation>
     </message>
     <message>
         <source>{weight} for {count} scoopfuls</source>
-        <translation type="unfinished"></translation>
+        <translation>{weight} de {count} medidas</translation>
     </message>
 </context>
 <context>
@@ -695,2923 +467,5142 @@
     <message>
         <source>mean of {fills} from {bags}
 between {low} and {high} (95 % interval)</source>
-        <translation type="unfinished"></translation>
+        <translation>promedio de {fills} de {bags}
+entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>One more scoopful may weigh {low} to {high}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una medida más puede pesar de {low} a {high}.</translation>
+    </message>
+</context>
+<context>
+    <name>GridFields</name>
+    <message>
+        <source>Labels abreast</source>
+        <translation>Etiquetas a lo ancho</translation>
+    </message>
+    <message>
+        <source>Labels down the sheet</source>
+        <translation>Etiquetas a lo largo</translation>
+    </message>
+    <message>
+        <source>Width of a label</source>
+        <translation>Ancho de una etiqueta</translation>
+    </message>
+    <message>
+        <source>Height of a label</source>
+        <translation>Alto de una etiqueta</translation>
+    </message>
+    <message>
+        <source>Left margin</source>
+        <translation>Margen izquierdo</translation>
+    </message>
+    <message>
+        <source>Top margin</source>
+        <translation>Margen de arriba</translation>
+    </message>
+    <message>
+        <source>Next one across</source>
+        <translation>La siguiente a lo ancho</translation>
+    </message>
+    <message>
+        <source>Left edge to left edge</source>
+        <translation>De borde izquierdo a borde izquierdo</translation>
+    </message>
+    <message>
+        <source>Next one down</source>
+        <translation>La siguiente hacia abajo</translation>
+    </message>
+    <message>
+        <source>Top edge to top edge</source>
+        <translation>De borde superior a borde superior</translation>
+    </message>
+    <message>
+        <source>Labels gone already</source>
+        <translation>Etiquetas ya usadas</translation>
     </message>
 </context>
 <context>
     <name>GroupEditor</name>
     <message>
         <source>Leave this group out</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar este grupo</translation>
     </message>
     <message>
         <source>Name, like “under two weeks”</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre, como “menos de dos semanas”</translation>
     </message>
     <message>
         <source>Calves</source>
-        <translation type="unfinished"></translation>
+        <translation>Becerras</translation>
     </message>
     <message>
         <source>Feedings a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomas al día</translation>
     </message>
     <message>
         <source>Volume for each calf and feeding</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen por becerra y toma</translation>
     </message>
     <message>
         <source>finished mix</source>
-        <translation type="unfinished"></translation>
+        <translation>mezcla terminada</translation>
     </message>
     <message>
         <source>water, powder on top</source>
-        <translation type="unfinished"></translation>
+        <translation>agua, el polvo aparte</translation>
     </message>
     <message>
         <source>Group {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Grupo {number}</translation>
     </message>
     <message>
         <source>Leave group {number} out</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar el grupo {number}</translation>
     </message>
     <message>
         <source>Choose which of the two the volume is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escoja cuál de los dos es el volumen.</translation>
     </message>
     <message>
         <source>{water} of water, {mix} with its powder</source>
-        <translation type="unfinished"></translation>
+        <translation>{water} de agua, {mix} ya con su polvo</translation>
     </message>
     <message>
         <source>This volume is</source>
-        <translation type="unfinished"></translation>
+        <translation>Este volumen es</translation>
     </message>
 </context>
 <context>
     <name>History</name>
     <message>
         <source>entered</source>
-        <translation type="unfinished"></translation>
+        <translation>registrado</translation>
     </message>
     <message>
         <source>other entries</source>
-        <translation type="unfinished"></translation>
+        <translation>otros datos</translation>
     </message>
     <message>
         <source>changed {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>se cambió: {what}</translation>
     </message>
     <message>
         <source>bags and their weight</source>
-        <translation type="unfinished"></translation>
+        <translation>costales y su peso</translation>
     </message>
     <message>
         <source>volume</source>
-        <translation type="unfinished"></translation>
+        <translation>volumen</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>nombre</translation>
     </message>
     <message>
         <source>units</source>
-        <translation type="unfinished"></translation>
+        <translation>unidades</translation>
     </message>
     <message>
         <source>paper</source>
-        <translation type="unfinished"></translation>
+        <translation>papel</translation>
     </message>
     <message>
         <source>tolerance</source>
-        <translation type="unfinished"></translation>
+        <translation>tolerancia</translation>
     </message>
     <message>
         <source>display step</source>
-        <translation type="unfinished"></translation>
+        <translation>división</translation>
     </message>
     <message>
         <source>capacity</source>
-        <translation type="unfinished"></translation>
+        <translation>capacidad</translation>
     </message>
     <message>
         <source>shape and dimensions</source>
-        <translation type="unfinished"></translation>
+        <translation>forma y dimensiones</translation>
     </message>
     <message>
         <source>how far it may be filled</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta dónde se puede llenar</translation>
     </message>
     <message>
         <source>in use or retired</source>
-        <translation type="unfinished"></translation>
+        <translation>en uso o retirado</translation>
     </message>
     <message>
         <source>lot number</source>
-        <translation type="unfinished"></translation>
+        <translation>número de lote</translation>
     </message>
     <message>
         <source>product</source>
-        <translation type="unfinished"></translation>
+        <translation>producto</translation>
     </message>
     <message>
         <source>made on</source>
-        <translation type="unfinished"></translation>
+        <translation>fabricado el</translation>
     </message>
     <message>
         <source>arrived on</source>
-        <translation type="unfinished"></translation>
+        <translation>recibido el</translation>
     </message>
     <message>
         <source>label composition</source>
-        <translation type="unfinished"></translation>
+        <translation>composición de la etiqueta</translation>
     </message>
     <message>
         <source>medicated or not</source>
-        <translation type="unfinished"></translation>
+        <translation>medicado o no</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>nota</translation>
     </message>
     <message>
         <source>finished or not</source>
-        <translation type="unfinished"></translation>
+        <translation>terminado o no</translation>
     </message>
 </context>
 <context>
     <name>HistoryList</name>
     <message>
         <source>What was kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se guardó</translation>
     </message>
     <message>
         <source>{day}, {who}</source>
-        <translation type="unfinished"></translation>
+        <translation>{day}, {who}</translation>
     </message>
     <message>
         <source>{when}: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>{when}: {what}</translation>
     </message>
     <message>
         <source>{told} ({why})</source>
-        <translation type="unfinished"></translation>
+        <translation>{told} ({why})</translation>
+    </message>
+</context>
+<context>
+    <name>HistoryModel</name>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation>Tanda</translation>
+    </message>
+    <message>
+        <source>Mixed by</source>
+        <translation>Mezcló</translation>
+    </message>
+    <message>
+        <source>Solids</source>
+        <translation>Sólidos</translation>
+    </message>
+    <message>
+        <source>Wanted</source>
+        <translation>Deseado</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Dictamen</translation>
+    </message>
+</context>
+<context>
+    <name>HistoryPanel</name>
+    <message>
+        <source>Sa&amp;ve as a table …</source>
+        <translation>Guardar como ta&amp;bla …</translation>
+    </message>
+    <message>
+        <source>With&amp;draw …</source>
+        <translation>An&amp;ular …</translation>
+    </message>
+    <message>
+        <source>all lots</source>
+        <translation>todos los lotes</translation>
+    </message>
+    <message>
+        <source>everyone</source>
+        <translation>todos</translation>
+    </message>
+    <message>
+        <source>Checks over time; the table beneath has the figures</source>
+        <translation>Revisiones en el tiempo; la tabla de abajo tiene las cifras</translation>
+    </message>
+    <message>
+        <source>{path} cannot be written: {fault}. Choose another place.</source>
+        <translation>No se puede escribir {path}: {fault}. Escoja otro lugar.</translation>
+    </message>
+    <message>
+        <source>solids off target, %</source>
+        <translation>sólidos contra lo deseado, %</translation>
+    </message>
+    <message>
+        <source>No check yet</source>
+        <translation>Todavía no hay revisiones</translation>
+    </message>
+    <message>
+        <source>Here every check stands by its day, so that a lot that is off is found out by the checks. With an own line and three drops a check, 5 % too much powder is found after about four checks, 8 % after one or two; 2 % often not within a dozen: count the bags too.</source>
+        <translation>Aquí queda cada revisión en su día, y así las revisiones descubren un lote desviado. Con una línea propia y tres gotas por revisión, 5 % de polvo de más se descubre en unas cuatro revisiones, 8 % en una o dos; 2 % muchas veces ni en doce: cuente también los costales.</translation>
+    </message>
+    <message>
+        <source>No solids were read in these checks</source>
+        <translation>En estas revisiones no se leyeron sólidos</translation>
+    </message>
+    <message>
+        <source>The mix of lot {lot} has shifted: it was found out at check {count}.</source>
+        <translation>La mezcla del lote {lot} cambió: se descubrió en la revisión {count}.</translation>
+    </message>
+    <message>
+        <source>Nothing unusual in the checks of lot {lot}.</source>
+        <translation>Nada raro en las revisiones del lote {lot}.</translation>
+    </message>
+    <message>
+        <source>Orange: the running mean of each lot and its limits. Circles are inside, triangles too thin (down) or too strong (up), diamonds cannot tell.</source>
+        <translation>Naranja: el promedio móvil de cada lote y sus límites. Los círculos están dentro; los triángulos, muy ligera (abajo) o muy fuerte (arriba); los rombos no lo saben.</translation>
+    </message>
+    <message>
+        <source>{day}, lot {lot}, {feeder}: {solids} solids, wanted {wanted}. {verdict}.</source>
+        <translation>{day}, lote {lot}, {feeder}: {solids} de sólidos, se deseaba {wanted}. {verdict}.</translation>
+    </message>
+    <message>
+        <source>Save the checks as a table</source>
+        <translation>Guardar las revisiones como tabla</translation>
+    </message>
+    <message>
+        <source>Table (*.csv)</source>
+        <translation>Tabla (*.csv)</translation>
+    </message>
+    <message>
+        <source>mix-checks.csv</source>
+        <translation>revisiones-de-mezcla.csv</translation>
+    </message>
+    <message>
+        <source>Why does this check count no more?</source>
+        <translation>¿Por qué ya no cuenta esta revisión?</translation>
+    </message>
+    <message>
+        <source>Checks of the mix, newest first</source>
+        <translation>Revisiones de la mezcla, la más nueva primero</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Mixed by</source>
+        <translation>Mezcló</translation>
+    </message>
+</context>
+<context>
+    <name>InstrumentForm</name>
+    <message>
+        <source>Name of the instrument</source>
+        <translation>Nombre del instrumento</translation>
+    </message>
+    <message>
+        <source>The smallest step of its scale.</source>
+        <translation>El paso más chico de su escala.</translation>
+    </message>
+    <message>
+        <source>Division of its scale</source>
+        <translation>División de su escala</translation>
+    </message>
+    <message>
+        <source>It corrects for temperature by itself (ATC)</source>
+        <translation>Corrige solo por temperatura (ATC)</translation>
+    </message>
+    <message>
+        <source>It stands on the glass, often 60 °F or 20 °C.</source>
+        <translation>Está en el vidrio; suele ser 60 °F o 20 °C.</translation>
+    </message>
+    <message>
+        <source>Its scale holds at</source>
+        <translation>Su escala vale a</translation>
+    </message>
+    <message>
+        <source>Up to the brim or a line. Weighing water in it, under Instrument checks, is surer.</source>
+        <translation>Hasta el borde o hasta una raya. Es más seguro pesarle agua, en Revisión de instrumentos.</translation>
+    </message>
+    <message>
+        <source>What it holds</source>
+        <translation>Cuánto le cabe</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Qué es</translation>
+    </message>
+</context>
+<context>
+    <name>Instruments</name>
+    <message>
+        <source>refractometer</source>
+        <translation>refractómetro</translation>
+    </message>
+    <message>
+        <source>hydrometer</source>
+        <translation>densímetro</translation>
+    </message>
+    <message>
+        <source>jug</source>
+        <translation>jarra</translation>
+    </message>
+    <message>
+        <source>thermometer</source>
+        <translation>termómetro</translation>
+    </message>
+    <message>
+        <source>{kind}, {state}</source>
+        <translation>{kind}, {state}</translation>
+    </message>
+    <message>
+        <source>never checked</source>
+        <translation>sin revisar</translation>
+    </message>
+    <message>
+        <source>check overdue</source>
+        <translation>revisión atrasada</translation>
+    </message>
+    <message>
+        <source>checked</source>
+        <translation>con revisión</translation>
+    </message>
+    <message>
+        <source>check overdue ({days})</source>
+        <translation>revisión atrasada ({days})</translation>
+    </message>
+    <message>
+        <source>checked {day}</source>
+        <translation>revisión del {day}</translation>
+    </message>
+    <message>
+        <source>{day}: {typed} of water, so it holds {volume} mL</source>
+        <translation>{day}: {typed} de agua, así que le caben {volume} mL</translation>
+    </message>
+    <message>
+        <source>in plain water</source>
+        <translation>en agua sola</translation>
+    </message>
+    <message>
+        <source>in ice water</source>
+        <translation>en agua con hielo</translation>
+    </message>
+    <message>
+        <source>in the sugar solution</source>
+        <translation>en la solución de azúcar</translation>
+    </message>
+    <message>
+        <source>{day}, {where}: showed {reading}, should be {expected}</source>
+        <translation>{day}, {where}: marcó {reading}, debe ser {expected}</translation>
+    </message>
+</context>
+<context>
+    <name>LanguageForm</name>
+    <message>
+        <source>English</source>
+        <translation>Inglés</translation>
+    </message>
+    <message>
+        <source>Spanish</source>
+        <translation>Español</translation>
+    </message>
+    <message>
+        <source>English and Spanish</source>
+        <translation>Inglés y español</translation>
+    </message>
+    <message>
+        <source>Language of the &amp;paper</source>
+        <translation>Idi&amp;oma del papel</translation>
+    </message>
+    <message>
+        <source>Screen and paper may speak different languages: the office one, the barn another.</source>
+        <translation>La pantalla y el papel pueden ir en distinto idioma: la oficina lee uno y el establo otro.</translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation>Guardado.</translation>
     </message>
 </context>
 <context>
     <name>LevelPanel</name>
     <message>
         <source>Take two fills each from four bags.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tome dos llenadas de cada uno de cuatro costales.</translation>
     </message>
     <message>
         <source>Bulk density {density}</source>
-        <translation type="unfinished"></translation>
+        <translation>Densidad aparente {density}</translation>
+    </message>
+</context>
+<context>
+    <name>LinePanel</name>
+    <message>
+        <source>Make so much of each</source>
+        <translation>Haga tanto de cada una</translation>
+    </message>
+    <message>
+        <source>Powder weighed</source>
+        <translation>Polvo pesado</translation>
+    </message>
+    <message>
+        <source>Water weighed</source>
+        <translation>Agua pesada</translation>
+    </message>
+    <message>
+        <source>Its drops, in °Brix</source>
+        <translation>Sus gotas, en °Brix</translation>
+    </message>
+    <message>
+        <source>Refractometer at</source>
+        <translation>Refractómetro a</translation>
+    </message>
+    <message>
+        <source>&amp;Add this mix</source>
+        <translation>A&amp;gregar esta mezcla</translation>
+    </message>
+    <message>
+        <source>With&amp;draw …</source>
+        <translation>An&amp;ular …</translation>
+    </message>
+    <message>
+        <source>Weighed mixes of this powder</source>
+        <translation>Mezclas pesadas de este polvo</translation>
+    </message>
+    <message>
+        <source>Type this weight.</source>
+        <translation>Escriba este peso.</translation>
+    </message>
+    <message>
+        <source>Type what it reads, best three drops.</source>
+        <translation>Escriba lo que marca, mejor tres gotas.</translation>
+    </message>
+    <message>
+        <source>The weighed mix is kept.</source>
+        <translation>La mezcla pesada quedó guardada.</translation>
+    </message>
+    <message>
+        <source>Why does this weighed mix count no more?</source>
+        <translation>¿Por qué ya no cuenta esta mezcla pesada?</translation>
+    </message>
+    <message>
+        <source>Weigh powder and water on the kitchen scale, mix well, and read three drops. Two strengths make a line, six mixes make it sure. It holds for this powder and this refractometer.</source>
+        <translation>Pese polvo y agua en la báscula de cocina, mezcle bien y lea tres gotas. Dos fuerzas hacen una línea, seis mezclas la hacen segura. Vale para este polvo y este refractómetro.</translation>
+    </message>
+    <message>
+        <source>Refractometer</source>
+        <translation>Refractómetro</translation>
+    </message>
+    <message>
+        <source>1. Weigh these mixes</source>
+        <translation>1. Pese estas mezclas</translation>
+    </message>
+    <message>
+        <source>2. Type each one as it was weighed and read</source>
+        <translation>2. Escriba cada una como se pesó y se leyó</translation>
+    </message>
+    <message>
+        <source>Weighed mixes</source>
+        <translation>Mezclas pesadas</translation>
+    </message>
+    <message>
+        <source>No lot is in use yet: a line belongs to a powder. Sign off a weigh-in first.</source>
+        <translation>Todavía no hay lote en uso: una línea es de un polvo. Firme primero una pesada.</translation>
+    </message>
+    <message>
+        <source>Enter the refractometer first, under Instruments.</source>
+        <translation>Registre primero el refractómetro, en Instrumentos.</translation>
+    </message>
+    <message>
+        <source>{solids}: {powder} powder ({grams} g), {water} water ({water_g} g)</source>
+        <translation>{solids}: {powder} de polvo ({grams} g), {water} de agua ({water_g} g)</translation>
+    </message>
+    <message>
+        <source>{day}: {solids} solids read {brix} Brix ({powder} in {water})</source>
+        <translation>{day}: {solids} de sólidos leyó {brix} Brix ({powder} en {water})</translation>
+    </message>
+    <message>
+        <source>No own line yet</source>
+        <translation>Todavía no hay línea propia</translation>
+    </message>
+    <message>
+        <source>{count} of 2 mixes. Until then a line for whole milk serves, which replacers differ from.</source>
+        <translation>{count} de 2 mezclas. Mientras, sirve una línea de leche entera, de la que los sustitutos se apartan.</translation>
+    </message>
+    <message>
+        <source>These mixes make no line</source>
+        <translation>Estas mezclas no hacen una línea</translation>
+    </message>
+    <message>
+        <source>{target} solids read {brix} Brix, the zero taken off</source>
+        <translation>{target} de sólidos lee {brix} Brix, ya sin el cero</translation>
+    </message>
+    <message>
+        <source>From {count} mixes: {slope} Brix for each percent of solids. Three drops tell the solids within {half} either way (95 %).</source>
+        <translation>De {count} mezclas: {slope} Brix por cada uno por ciento de sólidos. Tres gotas dicen los sólidos con {half} de más o de menos (95 %).</translation>
+    </message>
+    <message>
+        <source>With fewer than six mixes that is partly an assumption.</source>
+        <translation>Con menos de seis mezclas eso es en parte un supuesto.</translation>
     </message>
 </context>
 <context>
     <name>LotCard</name>
     <message>
         <source>The line</source>
-        <translation type="unfinished"></translation>
+        <translation>La línea</translation>
     </message>
     <message>
         <source>Lot in use</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote en uso</translation>
     </message>
     <message>
         <source>None yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía ninguno</translation>
     </message>
     <message>
         <source>A lot is in use once its weigh-in is signed off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un lote está en uso cuando su pesada está firmada.</translation>
     </message>
     <message>
         <source>not marked</source>
-        <translation type="unfinished"></translation>
+        <translation>sin línea</translation>
     </message>
     <message>
         <source>{scoop}: no line yet</source>
-        <translation type="unfinished"></translation>
+        <translation>{scoop}: todavía sin línea</translation>
     </message>
     <message>
         <source>marked</source>
-        <translation type="unfinished"></translation>
+        <translation>con línea</translation>
     </message>
     <message>
         <source>{scoop}: {line} down the wall for {target}</source>
-        <translation type="unfinished"></translation>
+        <translation>{scoop}: {line} bajo el borde para {target}</translation>
     </message>
     <message>
         <source>line of another lot</source>
-        <translation type="unfinished"></translation>
+        <translation>línea de otro lote</translation>
     </message>
     <message>
         <source>{scoop}: do not use it for this lot</source>
-        <translation type="unfinished"></translation>
+        <translation>{scoop}: no la use con este lote</translation>
     </message>
 </context>
 <context>
     <name>LotChooser</name>
     <message>
         <source>Every new lot number is weighed anew: its powder packs differently from the last one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada lote nuevo se pesa otra vez: su polvo se asienta distinto que el anterior.</translation>
     </message>
     <message>
         <source>No lot is waiting. A newly delivered one is entered under Lots.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún lote está esperando. El que llega se registra en Lotes.</translation>
     </message>
     <message>
         <source>Enter a newly &amp;delivered lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Registrar un lote recién &amp;recibido</translation>
     </message>
     <message>
         <source>arrived on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>recibido el {day}</translation>
     </message>
     <message>
         <source>weigh-in left at: {step}</source>
-        <translation type="unfinished"></translation>
+        <translation>la pesada quedó en: {step}</translation>
     </message>
     <message>
         <source>signed off</source>
-        <translation type="unfinished"></translation>
+        <translation>firmado</translation>
     </message>
     <message>
         <source>not weighed in</source>
-        <translation type="unfinished"></translation>
+        <translation>sin pesar</translation>
     </message>
     <message>
         <source>Go on</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir</translation>
     </message>
     <message>
         <source>Weigh in</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesar</translation>
     </message>
     <message>
         <source>Weigh in again</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesar otra vez</translation>
     </message>
 </context>
 <context>
     <name>LotDetail</name>
     <message>
         <source>Fills of this lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Llenadas de este lote</translation>
     </message>
     <message>
         <source>Parts of the lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Partes del lote</translation>
     </message>
     <message>
         <source>Signed off</source>
-        <translation type="unfinished"></translation>
+        <translation>Firmado</translation>
     </message>
     <message>
         <source>Fills</source>
-        <translation type="unfinished"></translation>
+        <translation>Llenadas</translation>
     </message>
     <message>
         <source>Label and history</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiqueta e historial</translation>
     </message>
     <message>
         <source>A weigh-in is under way; it stands at this step: {step}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay una pesada en curso; está en este paso: {step}.</translation>
     </message>
     <message>
         <source>Nothing is signed off yet for this lot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no hay nada firmado de este lote.</translation>
     </message>
     <message>
-        <source>Signed off on {day} by {who}: {fills} fills from {bags} bags.</source>
-        <translation type="unfinished"></translation>
+        <source>Signed off on {day} by {who}: {fills} from {bags}.</source>
+        <translation>Firmado el {day} por {who}: {fills} de {bags}.</translation>
     </message>
     <message>
         <source>{low} to {high} (95 %)</source>
-        <translation type="unfinished"></translation>
+        <translation>{low} a {high} (95 %)</translation>
     </message>
     <message>
         <source>{scoop}, struck level</source>
-        <translation type="unfinished"></translation>
+        <translation>{scoop}, al ras</translation>
     </message>
     <message>
         <source>Bulk density</source>
-        <translation type="unfinished"></translation>
+        <translation>Densidad aparente</translation>
     </message>
     <message>
         <source>{scoop}, line down the wall</source>
-        <translation type="unfinished"></translation>
+        <translation>{scoop}, línea bajo el borde</translation>
     </message>
     <message>
         <source>for {target}</source>
-        <translation type="unfinished"></translation>
+        <translation>para {target}</translation>
     </message>
     <message>
         <source>Arrived {arrived}, made {made}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Recibido el {arrived}, fabricado el {made}.</translation>
     </message>
     <message>
         <source>The last of it was fed on {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo último se dio el {day}.</translation>
     </message>
     <message>
         <source>protein</source>
-        <translation type="unfinished"></translation>
+        <translation>proteína</translation>
     </message>
     <message>
         <source>fat</source>
-        <translation type="unfinished"></translation>
+        <translation>grasa</translation>
     </message>
     <message>
         <source>fibre</source>
-        <translation type="unfinished"></translation>
+        <translation>fibra</translation>
     </message>
     <message>
         <source>ash</source>
-        <translation type="unfinished"></translation>
+        <translation>ceniza</translation>
     </message>
     <message>
         <source>moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>humedad</translation>
     </message>
     <message>
         <source>Label: {parts}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiqueta: {parts}.</translation>
     </message>
 </context>
 <context>
     <name>LotForm</name>
     <message>
         <source>Lot number</source>
-        <translation type="unfinished"></translation>
+        <translation>Número de lote</translation>
     </message>
     <message>
         <source>As printed on the bag or its tag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como está impreso en el costal o en su etiqueta.</translation>
     </message>
     <message>
         <source>Product</source>
-        <translation type="unfinished"></translation>
+        <translation>Producto</translation>
     </message>
     <message>
         <source>Arrived on</source>
-        <translation type="unfinished"></translation>
+        <translation>Recibido el</translation>
     </message>
     <message>
         <source>Made on</source>
-        <translation type="unfinished"></translation>
+        <translation>Fabricado el</translation>
     </message>
     <message>
         <source>Bags</source>
-        <translation type="unfinished"></translation>
+        <translation>Costales</translation>
     </message>
     <message>
         <source>Totes</source>
-        <translation type="unfinished"></translation>
+        <translation>Supersacos</translation>
     </message>
     <message>
         <source>How many</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuántos</translation>
     </message>
     <message>
         <source>Weight of each</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso de cada uno</translation>
     </message>
     <message>
         <source>Often:</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguido:</translation>
     </message>
     <message>
         <source>Protein</source>
-        <translation type="unfinished"></translation>
+        <translation>Proteína</translation>
     </message>
     <message>
         <source>Fat</source>
-        <translation type="unfinished"></translation>
+        <translation>Grasa</translation>
     </message>
     <message>
         <source>Fibre</source>
-        <translation type="unfinished"></translation>
+        <translation>Fibra</translation>
     </message>
     <message>
         <source>Ash</source>
-        <translation type="unfinished"></translation>
+        <translation>Ceniza</translation>
     </message>
     <message>
         <source>Moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>Humedad</translation>
     </message>
     <message>
         <source>Medicated powder</source>
-        <translation type="unfinished"></translation>
+        <translation>Polvo medicado</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Comes in</source>
-        <translation type="unfinished"></translation>
+        <translation>Viene en</translation>
     </message>
     <message>
         <source>From the label, percent of the powder. Leave empty what it does not say; it can follow later.</source>
-        <translation type="unfinished"></translation>
+        <translation>De la etiqueta, por ciento del polvo. Deje vacío lo que no diga; se puede poner después.</translation>
     </message>
     <message>
         <source>Label composition</source>
-        <translation type="unfinished"></translation>
+        <translation>Composición de la etiqueta</translation>
     </message>
     <message>
         <source>Type the lot number: each lot is weighed for itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba el número de lote: cada lote se pesa por separado.</translation>
     </message>
     <message>
         <source>It was made after it arrived. Check both days.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se fabricó después de recibirse. Revise los dos días.</translation>
     </message>
     <message>
         <source>Protein, fat, fibre, ash and moisture together are more than 100 %. Check them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Proteína, grasa, fibra, ceniza y humedad suman más de 100 %. Revíselas.</translation>
     </message>
 </context>
 <context>
     <name>LotsModel</name>
     <message>
         <source>Lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote</translation>
     </message>
     <message>
         <source>Product</source>
-        <translation type="unfinished"></translation>
+        <translation>Producto</translation>
     </message>
     <message>
         <source>Arrived</source>
-        <translation type="unfinished"></translation>
+        <translation>Recibido</translation>
     </message>
     <message>
         <source>Bags</source>
-        <translation type="unfinished"></translation>
+        <translation>Costales</translation>
     </message>
     <message>
         <source>Status</source>
-        <translation type="unfinished"></translation>
+        <translation>Estado</translation>
     </message>
     <message>
         <source>Density ±, g/mL</source>
-        <translation type="unfinished"></translation>
+        <translation>Densidad ±, g/mL</translation>
     </message>
     <message>
         <source>Mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea</translation>
     </message>
 </context>
 <context>
     <name>LotsPage</name>
     <message>
         <source>Lots</source>
-        <translation type="unfinished"></translation>
+        <translation>Lotes</translation>
     </message>
     <message>
         <source>New lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote nuevo</translation>
     </message>
     <message>
         <source>Correct lot {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Corregir el lote {number}</translation>
     </message>
     <message>
         <source>Lot {number} is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>El lote {number} quedó guardado.</translation>
     </message>
     <message>
         <source>Part of a number, product, status …</source>
-        <translation type="unfinished"></translation>
+        <translation>Parte de un número, producto, estado …</translation>
     </message>
     <message>
         <source>&amp;Add a lot</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;gregar un lote</translation>
     </message>
     <message>
         <source>We&amp;igh in</source>
-        <translation type="unfinished"></translation>
+        <translation>P&amp;esar</translation>
     </message>
     <message>
         <source>&amp;Correct</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Corregir</translation>
     </message>
     <message>
         <source>&amp;Finished</source>
-        <translation type="unfinished"></translation>
+        <translation>Term&amp;inado</translation>
     </message>
     <message>
         <source>&amp;Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>G&amp;uardar</translation>
     </message>
     <message>
         <source>&amp;Go back without keeping</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Regresar sin guardar</translation>
     </message>
     <message>
         <source>Fi&amp;nd</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Buscar</translation>
     </message>
     <message>
         <source>Find</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar</translation>
     </message>
     <message>
         <source>No lot yet. Add the one that stands in the store.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no hay lotes. Agregue el que está en la bodega.</translation>
     </message>
     <message>
         <source>Back into &amp;use</source>
-        <translation type="unfinished"></translation>
+        <translation>De &amp;nuevo en uso</translation>
     </message>
     <message>
         <source>Go on we&amp;ighing</source>
-        <translation type="unfinished"></translation>
+        <translation>S&amp;eguir pesando</translation>
     </message>
     <message>
         <source>Was the last of lot {number} fed? It can be taken back into use at any time.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Se dio lo último del lote {number}? Se puede volver a poner en uso en todo momento.</translation>
     </message>
     <message>
         <source>Finished</source>
-        <translation type="unfinished"></translation>
+        <translation>Terminado</translation>
     </message>
     <message>
         <source>Lot {number} is entered already.</source>
-        <translation type="unfinished"></translation>
+        <translation>El lote {number} ya está registrado.</translation>
     </message>
     <message>
         <source>Lot {number} is entered already. If more of it came, correct its number of bags. Open it? What you typed here stays until you keep it or go back.</source>
-        <translation type="unfinished"></translation>
+        <translation>El lote {number} ya está registrado. Si llegó más de él, corrija su número de costales. ¿Abrirlo? Lo que escribió aquí se queda hasta que lo guarde o regrese.</translation>
     </message>
     <message>
         <source>Open it</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrirlo</translation>
     </message>
 </context>
 <context>
     <name>MixCheckPage</name>
     <message>
         <source>Mix check</source>
-        <translation type="unfinished"></translation>
+        <translation>Revisión de la mezcla</translation>
     </message>
     <message>
         <source>Parts of the mix check</source>
-        <translation type="unfinished"></translation>
+        <translation>Partes de la revisión de la mezcla</translation>
     </message>
     <message>
         <source>This &amp;mix</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Esta mezcla</translation>
+    </message>
+    <message>
+        <source>Ba&amp;gs</source>
+        <translation>&amp;Costales</translation>
+    </message>
+    <message>
+        <source>Histor&amp;y</source>
+        <translation>Hi&amp;storial</translation>
+    </message>
+    <message>
+        <source>&amp;Own line</source>
+        <translation>Lí&amp;nea propia</translation>
+    </message>
+    <message>
+        <source>Instrument &amp;checks</source>
+        <translation>&amp;Revisión de instrumentos</translation>
+    </message>
+    <message>
+        <source>I&amp;nstruments</source>
+        <translation>&amp;Instrumentos</translation>
+    </message>
+    <message>
+        <source>&amp;Add an instrument</source>
+        <translation>A&amp;gregar un instrumento</translation>
+    </message>
+    <message>
+        <source>New instrument</source>
+        <translation>Instrumento nuevo</translation>
+    </message>
+    <message>
+        <source>&amp;Retire this instrument</source>
+        <translation>Retirar este instrument&amp;o</translation>
+    </message>
+    <message>
+        <source>{name} will no longer be offered; its readings stay. Retire this instrument?</source>
+        <translation>{name} ya no se ofrecerá; sus lecturas se quedan. ¿Retirar este instrumento?</translation>
+    </message>
+</context>
+<context>
+    <name>MixChecks</name>
+    <message>
+        <source>Type the temperature of the mix too: a density tells the solids only with it.</source>
+        <translation>Escriba también la temperatura de la mezcla: solo con ella la densidad dice los sólidos.</translation>
+    </message>
+    <message>
+        <source>Enter the jug and its volume under Instruments first.</source>
+        <translation>Primero registre la jarra y su volumen en Instrumentos.</translation>
+    </message>
+    <message>
+        <source>The shape of this vessel is not known, so a level tells no volume: type the volume.</source>
+        <translation>No se conoce la forma de este recipiente, así que un nivel no dice el volumen: escriba el volumen.</translation>
+    </message>
+</context>
+<context>
+    <name>MixWords</name>
+    <message>
+        <source>As it should be</source>
+        <translation>Como debe ser</translation>
+    </message>
+    <message>
+        <source>Too thin</source>
+        <translation>Demasiado ligera</translation>
+    </message>
+    <message>
+        <source>Too strong</source>
+        <translation>Demasiado fuerte</translation>
+    </message>
+    <message>
+        <source>Cannot tell yet</source>
+        <translation>Todavía no se sabe</translation>
+    </message>
+    <message>
+        <source>{solids} solids as mixed (95 % interval {low} to {high}). Wanted: {target}, give or take {tolerance}.</source>
+        <translation>{solids} de sólidos en la mezcla (intervalo de 95 % de {low} a {high}). Se desea {target}, más o menos {tolerance}.</translation>
+    </message>
+    <message>
+        <source>own line</source>
+        <translation>línea propia</translation>
+    </message>
+    <message>
+        <source>whole milk&apos;s line</source>
+        <translation>línea de leche entera</translation>
+    </message>
+    <message>
+        <source>Brix + 2</source>
+        <translation>Brix + 2</translation>
+    </message>
+    <message>
+        <source>hydrometer</source>
+        <translation>densímetro</translation>
+    </message>
+    <message>
+        <source>weighed jug</source>
+        <translation>jarra pesada</translation>
+    </message>
+    <message>
+        <source>finished volume</source>
+        <translation>volumen terminado</translation>
+    </message>
+    <message>
+        <source>By the farm&apos;s own line for this powder, from {count} weighed mixes.</source>
+        <translation>Por la línea propia del establo para este polvo, de {count} mezclas pesadas.</translation>
+    </message>
+    <message>
+        <source>By a published line for whole milk (0.9984 Brix + 2.08). Milk replacers differ from it: make an own line.</source>
+        <translation>Por una línea publicada para leche entera (0.9984 Brix + 2.08). Los sustitutos se apartan de ella: haga una línea propia.</translation>
+    </message>
+    <message>
+        <source>By the rule of thumb Brix + 2, which is rough: make an own line.</source>
+        <translation>Por la regla Brix + 2, que es gruesa: haga una línea propia.</translation>
+    </message>
+    <message>
+        <source>By the hydrometer, through the density of the mix.</source>
+        <translation>Por el densímetro, a través de la densidad de la mezcla.</translation>
+    </message>
+    <message>
+        <source>By the weighed jug, through the density of the mix.</source>
+        <translation>Por la jarra pesada, a través de la densidad de la mezcla.</translation>
+    </message>
+    <message>
+        <source>By the finished volume, the powder taken for right: it finds wrong water, never wrong powder.</source>
+        <translation>Por el volumen terminado, dando el polvo por bueno: descubre agua equivocada, nunca polvo equivocado.</translation>
+    </message>
+    <message>
+        <source>{way} {solids} ± {half}</source>
+        <translation>{way} {solids} ± {half}</translation>
+    </message>
+    <message>
+        <source>This instrument was never checked in plain water: its zero may be off.</source>
+        <translation>Este instrumento nunca se revisó en agua sola: su cero puede estar mal.</translation>
+    </message>
+    <message>
+        <source>Its last check in plain water is more than a week old: do it again.</source>
+        <translation>Su última revisión en agua sola tiene más de una semana: hágala otra vez.</translation>
+    </message>
+    <message>
+        <source>It was never checked in a sugar solution.</source>
+        <translation>Nunca se revisó en una solución de azúcar.</translation>
+    </message>
+    <message>
+        <source>Its last check in a sugar solution is more than three months old.</source>
+        <translation>Su última revisión en una solución de azúcar tiene más de tres meses.</translation>
+    </message>
+    <message>
+        <source>It read the sugar solution wrong. Do not trust it until it was cleaned and checked again.</source>
+        <translation>Leyó mal la solución de azúcar. No confíe en él hasta limpiarlo y revisarlo otra vez.</translation>
+    </message>
+    <message>
+        <source>It does not compensate for temperature: type how warm the instrument is.</source>
+        <translation>No compensa la temperatura: escriba qué tan caliente está el instrumento.</translation>
+    </message>
+    <message>
+        <source>This reading lies beyond the weighed mixes that the line was made from.</source>
+        <translation>Esta lectura queda fuera de las mezclas pesadas con que se hizo la línea.</translation>
+    </message>
+    <message>
+        <source>One more drop would tell, if it reads like these.</source>
+        <translation>Una gota más lo diría, si lee como estas.</translation>
+    </message>
+    <message>
+        <source>{count} more drops would tell, if they read like these.</source>
+        <translation>{count} gotas más lo dirían, si leen como estas.</translation>
+    </message>
+    <message>
+        <source>Check the instrument in plain water; then this reading tells more.</source>
+        <translation>Revise el instrumento en agua sola; entonces esta lectura dice más.</translation>
+    </message>
+    <message>
+        <source>More drops do not help. An own line from weighed mixes would tell; see the tab Own line.</source>
+        <translation>Más gotas no ayudan. Una línea propia de mezclas pesadas lo diría; vea la pestaña Línea propia.</translation>
+    </message>
+    <message>
+        <source>Add weighed mixes to the own line; they make it surer.</source>
+        <translation>Agregue mezclas pesadas a la línea propia; la hacen más segura.</translation>
+    </message>
+    <message>
+        <source>It is too near the limit for this instrument. Weigh the powder of the next batch instead.</source>
+        <translation>Está demasiado cerca del límite para este instrumento. Mejor pese el polvo de la siguiente tanda.</translation>
+    </message>
+    <message>
+        <source>A mean reading between {low} and {high} Brix would surely be right.</source>
+        <translation>Una lectura promedio entre {low} y {high} Brix estaría bien con seguridad.</translation>
+    </message>
+    <message>
+        <source>The first pail and the last are alike.</source>
+        <translation>La primera cubeta y la última son iguales.</translation>
+    </message>
+    <message>
+        <source>The first pail is stronger than the last: powder settles. Agitate gently while you feed, and feed at once after mixing.</source>
+        <translation>La primera cubeta está más fuerte que la última: el polvo se asienta. Mueva la mezcla suavemente mientras la da, y désela enseguida después de mezclar.</translation>
+    </message>
+    <message>
+        <source>The last pail is stronger than the first: fat rises, from standing or from over-mixing. Mix no longer than the label says, agitate gently, feed at once.</source>
+        <translation>La última cubeta está más fuerte que la primera: la grasa sube, por reposar o por mezclar de más. No mezcle más de lo que dice la etiqueta, mueva suavemente y dé la mezcla enseguida.</translation>
+    </message>
+    <message>
+        <source>First pail against last: cannot tell. Read three or more drops of each, from fresh samples.</source>
+        <translation>Primera cubeta contra última: no se sabe. Lea tres gotas o más de cada una, de muestras frescas.</translation>
+    </message>
+    <message>
+        <source>{what}: that would give {solids}</source>
+        <translation>{what}: eso daría {solids}</translation>
+    </message>
+    <message>
+        <source>Mixed as on the chart, the reading is off by chance</source>
+        <translation>Mezclado como dice la tabla; la lectura se aparta por azar</translation>
+    </message>
+    <message>
+        <source>The line or the chart of the lot before was used</source>
+        <translation>Se usó la línea o la tabla del lote anterior</translation>
+    </message>
+    <message>
+        <source>One scoopful too few</source>
+        <translation>Una medida de menos</translation>
+    </message>
+    <message>
+        <source>One scoopful too many</source>
+        <translation>Una medida de más</translation>
+    </message>
+    <message>
+        <source>The finished volume was drawn as water</source>
+        <translation>El volumen terminado se sirvió como agua</translation>
+    </message>
+    <message>
+        <source>Water and powder together were filled up to the mark for the water</source>
+        <translation>Agua y polvo juntos se completaron hasta la marca del agua</translation>
+    </message>
+    <message>
+        <source>Powder for one calf fewer than the water</source>
+        <translation>Polvo para una becerra menos que el agua</translation>
+    </message>
+    <message>
+        <source>Powder for one calf more than the water</source>
+        <translation>Polvo para una becerra más que el agua</translation>
+    </message>
+    <message>
+        <source>The scoop was struck level in place of filled to its line</source>
+        <translation>La medida se rasó en vez de llenarse hasta su línea</translation>
+    </message>
+    <message>
+        <source>fits well</source>
+        <translation>corresponde bien</translation>
+    </message>
+    <message>
+        <source>possible</source>
+        <translation>posible</translation>
+    </message>
+    <message>
+        <source>does not fit</source>
+        <translation>no corresponde</translation>
+    </message>
+    <message>
+        <source>This is hot enough to scald skin. Keep hands and children away, and never feed it before it has cooled.</source>
+        <translation>Está tan caliente que quema la piel. Aleje manos y niños, y nunca la dé antes de que se enfríe.</translation>
+    </message>
+    <message>
+        <source>Too hot to drink: let it cool. Calves want it at 100 to 101 °F (38 °C).</source>
+        <translation>Demasiado caliente para tomarla: déjela enfriar. Las becerras la quieren a 100 a 101 °F (38 °C).</translation>
+    </message>
+    <message>
+        <source>Too cool for calves: below 85 °F (29 °C). They want 100 to 101 °F (38 °C).</source>
+        <translation>Demasiado fría para las becerras: menos de 85 °F (29 °C). La quieren a 100 a 101 °F (38 °C).</translation>
+    </message>
+    <message>
+        <source>Above 17 % solids calves risk scours. Do not feed it like this.</source>
+        <translation>Con más de 17 % de sólidos las becerras corren riesgo de diarrea. No la dé así.</translation>
+    </message>
+    <message>
+        <source>Below 12 % solids: weaker than what is usually aimed at.</source>
+        <translation>Menos de 12 % de sólidos: más ligera de lo que se suele buscar.</translation>
+    </message>
+    <message>
+        <source>So much powder brings the osmolality, by an estimate from the label, above 400 mOsm/kg; that can upset the gut. A refractometer does not measure it.</source>
+        <translation>Tanto polvo lleva la osmolalidad, estimada por la etiqueta, a más de 400 mOsm/kg; eso puede trastornar el intestino. Un refractómetro no la mide.</translation>
+    </message>
+    <message>
+        <source>Calves under two weeks are the first to suffer from a strong mix, and all need free water. The label and your veterinarian decide.</source>
+        <translation>Las becerras de menos de dos semanas son las primeras en sufrir con una mezcla fuerte, y todas necesitan agua libre. Deciden la etiqueta y su veterinario.</translation>
+    </message>
+    <message>
+        <source>The vessel would run over. First take out {volume} of mix into another vessel.</source>
+        <translation>El recipiente se derramaría. Primero pase {volume} de mezcla a otro recipiente.</translation>
+    </message>
+    <message>
+        <source>Add {volume} of water at mixing temperature and stir gently.</source>
+        <translation>Agregue {volume} de agua a la temperatura de mezcla y mueva suavemente.</translation>
+    </message>
+    <message>
+        <source>Then there are {volume} in the vessel, at about {temperature}. Read it again.</source>
+        <translation>Entonces hay {volume} en el recipiente, a unos {temperature}. Léala otra vez.</translation>
+    </message>
+    <message>
+        <source>Add {weight} of powder, weighed, and mix it in.</source>
+        <translation>Agregue {weight} de polvo, pesado, y mézclelo.</translation>
+    </message>
+    <message>
+        <source>Add {weight} of powder ({scoops}) and mix it in.</source>
+        <translation>Agregue {weight} de polvo ({scoops}) y mézclelo.</translation>
+    </message>
+    <message>
+        <source>{count} × {scoop} struck level</source>
+        <translation>{count} × {scoop} al ras</translation>
+    </message>
+    <message>
+        <source>{count} × {scoop} to the mark</source>
+        <translation>{count} × {scoop} hasta la línea</translation>
+    </message>
+    <message>
+        <source>{count} × {scoop} tapped</source>
+        <translation>{count} × {scoop} golpeada</translation>
     </message>
 </context>
 <context>
     <name>PagePreview</name>
     <message>
         <source>Preview of the print</source>
-        <translation type="unfinished"></translation>
+        <translation>Vista previa</translation>
     </message>
     <message>
-        <source>{count} pages</source>
-        <translation type="unfinished"></translation>
+        <source>Page {page} of {pages}</source>
+        <translation>Hoja {page} de {pages}</translation>
     </message>
 </context>
 <context>
     <name>PaperChoice</name>
     <message>
         <source>Scoop l&amp;abels</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Etiquetas para medidas</translation>
     </message>
     <message>
         <source>Wall c&amp;hart</source>
-        <translation type="unfinished"></translation>
+        <translation>Ta&amp;bla de pared</translation>
     </message>
     <message>
         <source>L&amp;ot sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>H&amp;oja del lote</translation>
     </message>
     <message>
         <source>Pla&amp;n</source>
-        <translation type="unfinished"></translation>
+        <translation>Pla&amp;n</translation>
+    </message>
+    <message>
+        <source>Strip down the wall</source>
+        <translation>Tira por la pared</translation>
+    </message>
+    <message>
+        <source>Wrap, right around</source>
+        <translation>Envolvente, todo alrededor</translation>
+    </message>
+    <message>
+        <source>Ready-cut labels</source>
+        <translation>Etiquetas precortadas</translation>
+    </message>
+    <message>
+        <source>&amp;Kind of label</source>
+        <translation>Cla&amp;se de etiqueta</translation>
     </message>
     <message>
         <source>&amp;Copies of each label</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Copias de cada etiqueta</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Carta</translation>
     </message>
     <message>
         <source>A4</source>
-        <translation type="unfinished"></translation>
+        <translation>A4</translation>
     </message>
     <message>
         <source>English</source>
-        <translation type="unfinished"></translation>
+        <translation>Inglés</translation>
     </message>
     <message>
         <source>Spanish</source>
-        <translation type="unfinished"></translation>
+        <translation>Español</translation>
     </message>
     <message>
         <source>English and Spanish</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>For {scoop}</source>
-        <translation type="unfinished"></translation>
+        <translation>Inglés y español</translation>
     </message>
     <message>
         <source>Pape&amp;r</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Formato del papel</translation>
     </message>
     <message>
         <source>Lang&amp;uage of the paper</source>
-        <translation type="unfinished"></translation>
+        <translation>I&amp;dioma del papel</translation>
     </message>
 </context>
 <context>
     <name>PaperPanel</name>
     <message>
-        <source>Print at 100 %, never “fit to page”, then check the bar with a ruler. Where the bar is off, throw the sheet away.</source>
-        <translation type="unfinished"></translation>
+        <source>Print at 100 %, never “fit to page”. Then check the bars with a ruler: off, throw it away.</source>
+        <translation>Imprima al 100 %, nunca “ajustar a la página”. Luego mida las barras con una regla: si no miden eso, tire la hoja.</translation>
     </message>
     <message>
         <source>&amp;Print</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Imprimir</translation>
     </message>
     <message>
         <source>Save as P&amp;DF</source>
-        <translation type="unfinished"></translation>
+        <translation>G&amp;uardar como PDF</translation>
     </message>
     <message>
         <source>&amp;Go back</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Regresar</translation>
     </message>
     <message>
         <source>Saved as {name}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardado como {name}.</translation>
     </message>
     <message>
         <source>Sent to {name}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Enviado a {name}.</translation>
     </message>
     <message>
         <source>the printer</source>
-        <translation type="unfinished"></translation>
+        <translation>la impresora</translation>
     </message>
     <message>
         <source>For lot {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Para el lote {number}</translation>
     </message>
     <message>
         <source>No lot is signed off yet. Weigh one in and sign it off, then print.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no hay lotes firmados. Pese uno y fírmelo; luego imprima.</translation>
+    </message>
+    <message>
+        <source>A size is missing or not understood. Mend it, then print.</source>
+        <translation>Falta un tamaño o no se entiende. Corríjalo y luego imprima.</translation>
     </message>
     <message>
         <source>Choose at least one scoop that has a line for this lot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escoja al menos una medida que tenga línea para este lote.</translation>
     </message>
     <message>
         <source>There is no plan yet. Make one on the page of the batch tables.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A record of what was weighed; it bears no number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no hay ningún plan. Haga uno en la página de tablas de mezcla.</translation>
     </message>
     <message>
         <source>This will be no. {number}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Será la n.º {number}.</translation>
+    </message>
+    <message>
+        <source>This will be no. {number}. It replaces no. {old}: take that one off.</source>
+        <translation>Será la n.º {number}. Reemplaza la n.º {old}: despegue esa.</translation>
+    </message>
+    <message>
+        <source>This will be no. {number}. It replaces no. {old} in the folder.</source>
+        <translation>Será la n.º {number}. Reemplaza la n.º {old} en la carpeta.</translation>
     </message>
     <message>
         <source>This will be no. {number}. It replaces no. {old}: take that one down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Será la n.º {number}. Reemplaza la n.º {old}: quite esa.</translation>
     </message>
     <message>
         <source>{scoop}: {told}</source>
-        <translation type="unfinished"></translation>
+        <translation>{scoop}: {told}</translation>
     </message>
     <message>
         <source>no. {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>n.º {number}</translation>
     </message>
     <message>
         <source>Save as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como PDF</translation>
     </message>
     <message>
         <source>PDF files (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>Archivos PDF (*.pdf)</translation>
     </message>
 </context>
 <context>
     <name>PlanForm</name>
     <message>
         <source>Na&amp;me of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nombre del plan</translation>
     </message>
     <message>
         <source>&amp;Add a group of calves</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;gregar un grupo de becerras</translation>
     </message>
     <message>
         <source>&amp;Keep the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>G&amp;uardar el plan</translation>
     </message>
     <message>
         <source>&amp;Go back without keeping</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Regresar sin guardar</translation>
     </message>
     <message>
         <source>Put this plan asi&amp;de</source>
-        <translation type="unfinished"></translation>
+        <translation>Archi&amp;var este plan</translation>
     </message>
     <message>
         <source>Change the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar el plan</translation>
     </message>
     <message>
         <source>A new plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan nuevo</translation>
     </message>
     <message>
         <source>{name} is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} quedó guardado.</translation>
     </message>
     <message>
         <source>Write whole numbers with commas between, like 109, 111, 120.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba números enteros con comas entre ellos, como 109, 111, 120.</translation>
     </message>
     <message>
         <source>The last count is below the first one.</source>
-        <translation type="unfinished"></translation>
+        <translation>La última cantidad es menor que la primera.</translation>
     </message>
     <message>
         <source>none: no limit</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguno: sin límite</translation>
     </message>
     <message>
         <source>Common practice: 108–110 °F (42–43 °C) for mixing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Práctica común: mezclar a 108–110 °F (42–43 °C).</translation>
     </message>
     <message>
         <source>Temperat&amp;ure of the water</source>
-        <translation type="unfinished"></translation>
+        <translation>T&amp;emperatura del agua</translation>
     </message>
     <message>
         <source>Mixed on top, for what stays behind.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se mezcla de más, por lo que se queda pegado.</translation>
     </message>
     <message>
         <source>Extra for &amp;hoses and pails</source>
-        <translation type="unfinished"></translation>
+        <translation>E&amp;xtra para mangueras y cubetas</translation>
     </message>
     <message>
         <source>Mi&amp;xed in</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Se mezcla en</translation>
     </message>
     <message>
         <source>Vessels are entered in the set-up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los recipientes se registran en Ajustes.</translation>
     </message>
     <message>
         <source>&amp;First count</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Desde cuántas becerras</translation>
     </message>
     <message>
         <source>Last c&amp;ount</source>
-        <translation type="unfinished"></translation>
+        <translation>Hasta &amp;cuántas</translation>
     </message>
     <message>
         <source>&amp;In steps of</source>
-        <translation type="unfinished"></translation>
+        <translation>En pas&amp;os de</translation>
     </message>
     <message>
         <source>Always in the table, like 109, 111, 120. Today&apos;s count is in it anyway.</source>
-        <translation type="unfinished"></translation>
+        <translation>Siempre en la tabla, como 109, 111, 120. Las de hoy ya están.</translation>
     </message>
     <message>
         <source>&amp;Counts of your own</source>
-        <translation type="unfinished"></translation>
+        <translation>Otras cantidades &amp;fijas</translation>
     </message>
     <message>
         <source>Water and vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua y recipiente</translation>
     </message>
     <message>
         <source>Rows of the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Filas de la tabla</translation>
     </message>
     <message>
         <source>Put {name} aside? It leaves the list; what was printed from it stays in the records.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Archivar {name}? Sale de la lista; lo que se imprimió con él queda en los registros.</translation>
     </message>
     <message>
         <source>Put aside</source>
-        <translation type="unfinished"></translation>
+        <translation>Archivar</translation>
     </message>
 </context>
 <context>
     <name>Pourings</name>
     <message>
         <source>Water weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua pesada</translation>
     </message>
     <message>
         <source>Water measured in a jug</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Pour water in by steps, the last one up to the rim. At each step note all the water that is in the scoop by then, and how high it stands above the floor, along the wall.</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua medida con jarra</translation>
     </message>
     <message>
         <source>Fill in both fields of at least three steps, without a gap.</source>
-        <translation type="unfinished"></translation>
+        <translation>Llene los dos campos de al menos tres pasos, sin saltarse ninguno.</translation>
     </message>
     <message>
         <source>{step}. water</source>
-        <translation type="unfinished"></translation>
+        <translation>{step}. agua</translation>
     </message>
     <message>
         <source>{step}. height</source>
-        <translation type="unfinished"></translation>
+        <translation>{step}. altura</translation>
+    </message>
+</context>
+<context>
+    <name>PreviewBar</name>
+    <message>
+        <source>Pre&amp;vious page</source>
+        <translation>Hoja pre&amp;via</translation>
+    </message>
+    <message>
+        <source>&amp;Following page</source>
+        <translation>Hoja si&amp;guiente</translation>
+    </message>
+    <message>
+        <source>True si&amp;ze</source>
+        <translation>Tamaño real &amp;1:1</translation>
+    </message>
+    <message>
+        <source>As large as on paper, or fitted to the window</source>
+        <translation>Tan grande como en papel, o ajustado a la ventana</translation>
+    </message>
+    <message>
+        <source>Page {page} of {pages}</source>
+        <translation>Hoja {page} de {pages}</translation>
     </message>
 </context>
 <context>
     <name>QuantityField</name>
     <message>
         <source>like {example}</source>
-        <translation type="unfinished"></translation>
+        <translation>como {example}</translation>
     </message>
 </context>
 <context>
     <name>RateEditor</name>
     <message>
         <source>Rate, counted as</source>
-        <translation type="unfinished"></translation>
+        <translation>La dosis se da como</translation>
     </message>
     <message>
         <source>Powder</source>
-        <translation type="unfinished"></translation>
+        <translation>Polvo</translation>
     </message>
     <message>
         <source>on this much water</source>
-        <translation type="unfinished"></translation>
+        <translation>por esta agua</translation>
     </message>
     <message>
         <source>Share of the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Parte de la mezcla</translation>
     </message>
     <message>
         <source>made up to this much mix</source>
-        <translation type="unfinished"></translation>
+        <translation>completado a tanta mezcla</translation>
     </message>
     <message>
         <source>in this much mix as fed</source>
-        <translation type="unfinished"></translation>
+        <translation>en tanta mezcla servida</translation>
     </message>
     <message>
         <source>Powder by weight of mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Polvo en peso de la mezcla</translation>
     </message>
     <message>
         <source>Dry matter by weight of mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Materia seca en peso de la mezcla</translation>
     </message>
     <message>
         <source>The same mix is:</source>
-        <translation type="unfinished"></translation>
+        <translation>La misma mezcla es:</translation>
     </message>
 </context>
 <context>
     <name>RateWords</name>
     <message>
         <source>powder added on top of water</source>
-        <translation type="unfinished"></translation>
+        <translation>polvo por agua, aparte del agua</translation>
     </message>
     <message>
         <source>powder made up with water to a volume</source>
-        <translation type="unfinished"></translation>
+        <translation>polvo y agua hasta completar un volumen</translation>
     </message>
     <message>
         <source>solids of the mix, as mixed</source>
-        <translation type="unfinished"></translation>
+        <translation>sólidos de la mezcla</translation>
     </message>
     <message>
         <source>dry matter of the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>materia seca de la mezcla</translation>
     </message>
     <message>
         <source>powder in the mix as fed</source>
-        <translation type="unfinished"></translation>
+        <translation>polvo en la mezcla servida</translation>
     </message>
     <message>
         <source>{share} solids by weight of the mix, as mixed</source>
-        <translation type="unfinished"></translation>
+        <translation>{share} de sólidos en peso de la mezcla</translation>
     </message>
     <message>
         <source>{share} dry matter by weight of the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>{share} de materia seca en peso de la mezcla</translation>
     </message>
     <message>
         <source>{powder} of powder on {volume} of water</source>
-        <translation type="unfinished"></translation>
+        <translation>{powder} de polvo por cada {volume} de agua</translation>
     </message>
     <message>
         <source>{powder} of powder made up with water to {volume} of mix</source>
-        <translation type="unfinished"></translation>
+        <translation>{powder} de polvo y agua hasta completar {volume} de mezcla</translation>
     </message>
     <message>
         <source>{powder} of powder in every {volume} of mix as fed</source>
-        <translation type="unfinished"></translation>
+        <translation>{powder} de polvo en cada {volume} de mezcla servida</translation>
     </message>
     <message>
         <source>{volume} of water for each calf</source>
-        <translation type="unfinished"></translation>
+        <translation>{volume} de agua por becerra</translation>
     </message>
     <message>
         <source>{volume} of finished mix for each calf</source>
-        <translation type="unfinished"></translation>
+        <translation>{volume} de mezcla terminada por becerra</translation>
     </message>
     <message>
         <source>{solids} solids as mixed, {dry} dry matter, {grams} g in a litre of mix</source>
-        <translation type="unfinished"></translation>
+        <translation>{solids} de sólidos en la mezcla, {dry} de materia seca, {grams} g por litro de mezcla</translation>
     </message>
     <message>
         <source>osmolality about {value} mOsm/kg (an estimate: give or take {spread})</source>
-        <translation type="unfinished"></translation>
+        <translation>osmolalidad de unos {value} mOsm/kg (estimada, más o menos {spread})</translation>
     </message>
 </context>
 <context>
     <name>ReadingsForm</name>
     <message>
         <source>°Brix</source>
-        <translation type="unfinished"></translation>
+        <translation>°Brix</translation>
     </message>
     <message>
         <source>SG (sugar scale)</source>
-        <translation type="unfinished"></translation>
+        <translation>SG (escala de azúcar)</translation>
     </message>
     <message>
         <source>First pail: drops, in °Brix</source>
-        <translation type="unfinished"></translation>
+        <translation>Primera cubeta: gotas, en °Brix</translation>
     </message>
     <message>
         <source>Last pail: drops, in °Brix</source>
-        <translation type="unfinished"></translation>
+        <translation>Última cubeta: gotas, en °Brix</translation>
     </message>
     <message>
         <source>Refractometer at</source>
-        <translation type="unfinished"></translation>
+        <translation>Refractómetro a</translation>
     </message>
     <message>
         <source>Water drawn at</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua servida a</translation>
     </message>
     <message>
         <source>Mix at</source>
-        <translation type="unfinished"></translation>
+        <translation>Mezcla a</translation>
     </message>
     <message>
         <source>At the calf</source>
-        <translation type="unfinished"></translation>
+        <translation>Al llegar a la becerra</translation>
     </message>
     <message>
         <source>Mix in the vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>Mezcla en el recipiente</translation>
     </message>
     <message>
         <source>or its level</source>
-        <translation type="unfinished"></translation>
+        <translation>o su nivel</translation>
     </message>
     <message>
         <source>Hydrometer floating in the mix, SG</source>
-        <translation type="unfinished"></translation>
+        <translation>Densímetro flotando en la mezcla, SG</translation>
     </message>
     <message>
         <source>Mix in the jug, without the jug</source>
-        <translation type="unfinished"></translation>
+        <translation>Mezcla en la jarra, sin la jarra</translation>
     </message>
     <message>
         <source>Refractometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Refractómetro</translation>
     </message>
     <message>
         <source>Hydrometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Densímetro</translation>
     </message>
     <message>
         <source>Jug</source>
-        <translation type="unfinished"></translation>
+        <translation>Jarra</translation>
     </message>
     <message>
         <source>Its scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Su escala</translation>
     </message>
     <message>
-        <source>First pail: drops, SG of the refractometer</source>
-        <translation type="unfinished"></translation>
+        <source>First pail: drops, sugar SG</source>
+        <translation>Primera cubeta: gotas, SG de azúcar</translation>
     </message>
     <message>
-        <source>Last pail: drops, SG of the refractometer</source>
-        <translation type="unfinished"></translation>
+        <source>Last pail: drops, sugar SG</source>
+        <translation>Última cubeta: gotas, SG de azúcar</translation>
+    </message>
+</context>
+<context>
+    <name>Records</name>
+    <message>
+        <source>The records {place} are open in another window of this program. Close that window first, or open them here to look without writing.</source>
+        <translation>Los registros {place} están abiertos en otra ventana de este programa. Cierre primero esa ventana, o ábralos aquí solo para ver.</translation>
+    </message>
+    <message>
+        <source>The records {place} are busy with other work. Wait a moment and do it again; nothing was changed.</source>
+        <translation>Los registros {place} están ocupados con otro trabajo. Espere un momento y hágalo otra vez; nada cambió.</translation>
+    </message>
+    <message>
+        <source>The drive that holds {place} cannot tell this program whether another computer has the records open. Move them to a drive of this computer.</source>
+        <translation>La unidad donde está {place} no puede decirle al programa si otra computadora tiene abiertos los registros. Páselos a un disco de esta computadora.</translation>
+    </message>
+    <message>
+        <source>The records {place} were written by a newer version of this program (layout {found}; this program knows layouts up to {known}). Nothing was changed. Install the newer version to open them.</source>
+        <translation>Los registros {place} se escribieron con una versión más nueva de este programa (formato {found}; este programa conoce hasta el formato {known}). Nada cambió. Instale la versión más nueva para abrirlos.</translation>
+    </message>
+    <message>
+        <source>The records {place} have the older layout {found} (this program uses {known}). Open them once for writing, so that they are brought up to date after a backup.</source>
+        <translation>Los registros {place} tienen el formato anterior {found} (este programa usa el {known}). Ábralos una vez para escribir; se actualizan después de hacer un respaldo.</translation>
+    </message>
+    <message>
+        <source>The records {place} are damaged: {detail}. Nothing was changed. Set the file aside and restore the newest backup from {backups}.</source>
+        <translation>Los registros {place} están dañados: {detail}. Nada cambió. Aparte el archivo y recupere el respaldo más nuevo de {backups}.</translation>
+    </message>
+    <message>
+        <source>The records {place} are empty, but backups of them exist in {backups}. Nothing was changed. Restore the newest backup, or move the backups away to start afresh.</source>
+        <translation>Los registros {place} están vacíos, pero hay respaldos de ellos en {backups}. Nada cambió. Recupere el respaldo más nuevo, o quite de ahí los respaldos para empezar de cero.</translation>
+    </message>
+    <message>
+        <source>The file {place} is not a records file of this program. Nothing was changed. Choose another file.</source>
+        <translation>El archivo {place} no es un archivo de registros de este programa. Nada cambió. Escoja otro archivo.</translation>
+    </message>
+    <message>
+        <source>There are no records at {place}. Check the name, and that the drive is connected.</source>
+        <translation>No hay registros en {place}. Revise el nombre y que la unidad esté conectada.</translation>
+    </message>
+    <message>
+        <source>The records {place} are no longer where they were opened: the file was moved, replaced or removed. Put it back, or close and open the records again; then enter this again.</source>
+        <translation>Los registros {place} ya no están donde se abrieron: el archivo se movió, se reemplazó o se borró. Regréselo a su lugar, o cierre los registros y ábralos otra vez; luego anote esto otra vez.</translation>
+    </message>
+    <message>
+        <source>The records {place} cannot be reached. Check the drive or the network, then do it again; what was kept before is safe.</source>
+        <translation>No se llega a los registros {place}. Revise la unidad o la red y hágalo otra vez; lo guardado antes está a salvo.</translation>
+    </message>
+    <message>
+        <source>The records {place} are open to look only, or the file or its folder is write-protected. Nothing was changed. Open them for writing, or ask whoever looks after this computer.</source>
+        <translation>Los registros {place} están abiertos solo para ver, o el archivo o su carpeta está protegido contra escritura. Nada cambió. Ábralos para escribir, o pregunte a quien cuida esta computadora.</translation>
+    </message>
+    <message>
+        <source>The disk that holds {place} is full, so this was not kept. Free some space, then enter it again; what was kept before is safe.</source>
+        <translation>El disco donde está {place} está lleno, así que esto no se guardó. Libere espacio y anótelo otra vez; lo guardado antes está a salvo.</translation>
+    </message>
+    <message>
+        <source>‘{place}’ does not name records: give the path of a file, or an address that begins with sqlite:/// or postgresql://.</source>
+        <translation>‘{place}’ no señala registros: escriba la ruta de un archivo, o una dirección que empiece con sqlite:/// o postgresql://.</translation>
+    </message>
+    <message>
+        <source>Records on a server need an addition to this program: install it with its ‘server’ option.</source>
+        <translation>Los registros en un servidor necesitan un complemento de este programa: instálelo con su opción ‘server’.</translation>
+    </message>
+    <message>
+        <source>This {kind} was changed meanwhile on another page or computer. Look at the newer telling, then make your change again.</source>
+        <translation>Entretanto esto ({kind}) se cambió en otra página o computadora. Vea cómo quedó y haga su cambio otra vez.</translation>
+    </message>
+    <message>
+        <source>There is no {kind} with the name {id} in these records. Refresh the page.</source>
+        <translation>En estos registros no hay nada ({kind}) con el nombre {id}. Abra otra vez la página.</translation>
+    </message>
+    <message>
+        <source>This {kind} cannot be kept: {fault}. Mend it and try again.</source>
+        <translation>Esto ({kind}) no se puede guardar: {fault}. Corríjalo y pruebe otra vez.</translation>
+    </message>
+    <message>
+        <source>This {kind} names something that is not in these records. Refresh the page and try again.</source>
+        <translation>Esto ({kind}) nombra algo que no está en estos registros. Abra otra vez la página y pruebe de nuevo.</translation>
+    </message>
+    <message>
+        <source>This {kind} belongs to another farm and cannot be moved. Enter a new one instead.</source>
+        <translation>Esto ({kind}) es de otro establo y no se puede pasar. Registre uno nuevo.</translation>
+    </message>
+    <message>
+        <source>This weigh-in is signed off and cannot be changed. Start a new weigh-in for the lot.</source>
+        <translation>Esta pesada está firmada y no se puede cambiar. Empiece otra pesada del lote.</translation>
+    </message>
+    <message>
+        <source>A spot fill belongs to a lot that is signed off. Sign off its weigh-in first.</source>
+        <translation>Una llenada suelta es de un lote firmado. Firme primero su pesada.</translation>
+    </message>
+    <message>
+        <source>The records {place} are closed. Open them again.</source>
+        <translation>Los registros {place} están cerrados. Ábralos otra vez.</translation>
+    </message>
+    <message>
+        <source>This weigh-in was given up and cannot be signed off. Take it up again first.</source>
+        <translation>Esta pesada se abandonó y no se puede firmar. Retómela primero.</translation>
+    </message>
+    <message>
+        <source>A mark can only be kept with the sign-off it belongs to. Sign off the weigh-in again.</source>
+        <translation>Una línea solo se guarda con su firma. Firme otra vez la pesada.</translation>
+    </message>
+    <message>
+        <source>A different {kind} is already kept under the same name. Refresh the page and enter it anew.</source>
+        <translation>Ya hay otro dato distinto ({kind}) guardado con el mismo nombre. Abra otra vez la página y anótelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>A new {kind} cannot be struck out already. Keep it first, then strike it out.</source>
+        <translation>Un dato nuevo ({kind}) no puede venir ya anulado. Guárdelo primero y luego anúlelo.</translation>
+    </message>
+    <message>
+        <source>Say why this {kind} is struck out.</source>
+        <translation>Diga por qué se anula esto ({kind}).</translation>
+    </message>
+    <message>
+        <source>Records are only ever added to; what is kept cannot be changed or removed. Enter a correction instead.</source>
+        <translation>A los registros solo se les agrega; lo guardado no se cambia ni se quita. Anote una corrección.</translation>
+    </message>
+    <message>
+        <source>The records {place} refused this: {detail}. Nothing was changed.</source>
+        <translation>Los registros {place} no lo aceptaron: {detail}. Nada cambió.</translation>
+    </message>
+    <message>
+        <source>{file} cannot be read: {fault}. Nothing was brought in.</source>
+        <translation>No se puede leer {file}: {fault}. No se trajo nada.</translation>
+    </message>
+    <message>
+        <source>{file}, entry {entry}: {fault}. Mend the file and try again; nothing was brought in.</source>
+        <translation>{file}, entrada {entry}: {fault}. Corrija el archivo y pruebe otra vez; no se trajo nada.</translation>
+    </message>
+    <message>
+        <source>There is no backup {place}. Choose another one.</source>
+        <translation>No hay ningún respaldo {place}. Escoja otro.</translation>
+    </message>
+    <message>
+        <source>The backups of a server are made and restored on the server. Ask whoever looks after {place}.</source>
+        <translation>Los respaldos de un servidor se hacen y se recuperan en el servidor. Pregunte a quien cuida {place}.</translation>
+    </message>
+    <message>
+        <source>No backup of {place} could be made in {backups}: {fault}. Free some space or check the folder, then try again.</source>
+        <translation>No se pudo hacer el respaldo de {place} en {backups}: {fault}. Libere espacio o revise la carpeta y pruebe otra vez.</translation>
+    </message>
+    <message>
+        <source>farm</source>
+        <translation>establo</translation>
+    </message>
+    <message>
+        <source>scale</source>
+        <translation>báscula</translation>
+    </message>
+    <message>
+        <source>scoop</source>
+        <translation>medida</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>lote</translation>
+    </message>
+    <message>
+        <source>weigh-in</source>
+        <translation>pesada</translation>
+    </message>
+    <message>
+        <source>plan</source>
+        <translation>plan</translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation>recipiente</translation>
+    </message>
+    <message>
+        <source>fill</source>
+        <translation>llenada</translation>
+    </message>
+    <message>
+        <source>spot fill</source>
+        <translation>llenada suelta</translation>
+    </message>
+    <message>
+        <source>sign-off</source>
+        <translation>firma</translation>
+    </message>
+    <message>
+        <source>mark</source>
+        <translation>línea</translation>
+    </message>
+    <message>
+        <source>print</source>
+        <translation>impresión</translation>
+    </message>
+    <message>
+        <source>note on a sheet</source>
+        <translation>aviso de una hoja</translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation>instrumento</translation>
+    </message>
+    <message>
+        <source>check of an instrument</source>
+        <translation>revisión de un instrumento</translation>
+    </message>
+    <message>
+        <source>weighed mix</source>
+        <translation>mezcla pesada</translation>
+    </message>
+    <message>
+        <source>check of the mix</source>
+        <translation>revisión de la mezcla</translation>
+    </message>
+    <message>
+        <source>count of bags</source>
+        <translation>conteo de costales</translation>
     </message>
 </context>
 <context>
     <name>ScaleForm</name>
     <message>
         <source>Name of the scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre de la báscula</translation>
     </message>
     <message>
         <source>The smallest change that it shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>El menor cambio que muestra.</translation>
     </message>
     <message>
         <source>Step of the display</source>
-        <translation type="unfinished"></translation>
+        <translation>División de la báscula</translation>
     </message>
     <message>
         <source>As on its plate, after Max.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como en su placa, después de Max.</translation>
     </message>
     <message>
         <source>Most it weighs</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo más que pesa</translation>
     </message>
     <message>
         <source>Often:</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguido:</translation>
     </message>
     <message>
         <source>This is not more than one step of the display. Check both.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto no es más que una división. Revise los dos.</translation>
+    </message>
+</context>
+<context>
+    <name>Science</name>
+    <message>
+        <source>A batch needs at least one calf.</source>
+        <translation>Una tanda necesita al menos una becerra.</translation>
+    </message>
+    <message>
+        <source>A batch needs at least one scoopful from one bag.</source>
+        <translation>Una tanda necesita al menos una medida de un costal.</translation>
+    </message>
+    <message>
+        <source>A line lies farther down the wall than these labels are high. Use higher labels.</source>
+        <translation>Una línea queda más abajo en la pared que la altura de estas etiquetas. Use etiquetas más altas.</translation>
+    </message>
+    <message>
+        <source>A line must lie below the rim. Choose another scoop or weight.</source>
+        <translation>La línea tiene que quedar debajo del borde. Escoja otra medida u otro peso.</translation>
+    </message>
+    <message>
+        <source>A line needs two reference mixes or more.</source>
+        <translation>Para una línea hacen falta dos mezclas pesadas o más.</translation>
+    </message>
+    <message>
+        <source>A line on the floor of the scoop holds no powder.</source>
+        <translation>Con una línea en el fondo, la medida no lleva polvo.</translation>
+    </message>
+    <message>
+        <source>A probability must lie between 0 and 1.</source>
+        <translation>Una probabilidad va de 0 a 1.</translation>
+    </message>
+    <message>
+        <source>A reading without any spread cannot be judged.</source>
+        <translation>Una lectura sin dispersión no se puede juzgar.</translation>
+    </message>
+    <message>
+        <source>A running total needs the reading before the first scoopful and one after it.</source>
+        <translation>Para pesar acumulando hace falta la lectura de antes de la primera medida y otra después.</translation>
+    </message>
+    <message>
+        <source>A sheet of labels needs at least one label, and sizes above zero.</source>
+        <translation>Una hoja de etiquetas necesita al menos una etiqueta y tamaños mayores que cero.</translation>
+    </message>
+    <message>
+        <source>A table goes up to 1,000,000 calves.</source>
+        <translation>Una tabla llega hasta 1,000,000 de becerras.</translation>
+    </message>
+    <message>
+        <source>At least one scoopful must have been weighed.</source>
+        <translation>Tiene que haberse pesado al menos una medida.</translation>
+    </message>
+    <message>
+        <source>Count one bag at least.</source>
+        <translation>Cuente al menos un costal.</translation>
+    </message>
+    <message>
+        <source>Draw the line on the scoop and enter where it is before signing off.</source>
+        <translation>Antes de firmar, dibuje la línea en la medida y anote dónde está.</translation>
+    </message>
+    <message>
+        <source>Each reading of a running total must be above the one before it.</source>
+        <translation>Al pesar acumulando, cada lectura tiene que ser mayor que la anterior.</translation>
+    </message>
+    <message>
+        <source>Each step of poured water must stand higher and hold more than the one before.</source>
+        <translation>Cada paso de agua vertida tiene que quedar más alto y tener más agua que el anterior.</translation>
+    </message>
+    <message>
+        <source>Each step of poured water needs its level and its volume.</source>
+        <translation>Cada paso de agua vertida necesita su nivel y su volumen.</translation>
+    </message>
+    <message>
+        <source>Give the limits in order: the lowest, the highest, where the risk begins.</source>
+        <translation>Dé los límites en orden: el menor, el mayor y dónde empieza el riesgo.</translation>
+    </message>
+    <message>
+        <source>Give the plan at least one group of calves.</source>
+        <translation>Ponga en el plan al menos un grupo de becerras.</translation>
+    </message>
+    <message>
+        <source>Give the weight of powder in the mix.</source>
+        <translation>Dé el peso del polvo de la mezcla.</translation>
+    </message>
+    <message>
+        <source>It takes three weights or more to tell an odd one.</source>
+        <translation>Hacen falta tres pesos o más para saber si uno es raro.</translation>
+    </message>
+    <message>
+        <source>More powder was fed than came: count the bags that are left.</source>
+        <translation>Se dio más polvo del que llegó: cuente los costales que quedan.</translation>
+    </message>
+    <message>
+        <source>No water is hot or cold enough for this: warm the powder or the vessel first.</source>
+        <translation>Ninguna agua está tan caliente o tan fría como para esto: temple primero el polvo o el recipiente.</translation>
+    </message>
+    <message>
+        <source>One step of poured water rises far too much for its volume; pour it once more.</source>
+        <translation>Un paso de agua vertida sube demasiado para su volumen; viértalo otra vez.</translation>
+    </message>
+    <message>
+        <source>Put the check weight on at least twice.</source>
+        <translation>Ponga la pesa de control al menos dos veces.</translation>
+    </message>
+    <message>
+        <source>Read one drop at least.</source>
+        <translation>Lea al menos una gota.</translation>
+    </message>
+    <message>
+        <source>Read the hydrometer once at least.</source>
+        <translation>Lea el densímetro al menos una vez.</translation>
+    </message>
+    <message>
+        <source>Read the mix in one way at least.</source>
+        <translation>Lea la mezcla al menos de un modo.</translation>
+    </message>
+    <message>
+        <source>Read the weight at one corner of the pan at least.</source>
+        <translation>Lea el peso al menos en una esquina del plato.</translation>
+    </message>
+    <message>
+        <source>Say how many calves there are in each group.</source>
+        <translation>Diga cuántas becerras hay en cada grupo.</translation>
+    </message>
+    <message>
+        <source>So much powder does not fit into this volume: check both.</source>
+        <translation>Tanto polvo no cabe en este volumen: revise los dos.</translation>
+    </message>
+    <message>
+        <source>So much powder leaves no room for water in this volume of mix.</source>
+        <translation>Tanto polvo no deja lugar para el agua en este volumen de mezcla.</translation>
+    </message>
+    <message>
+        <source>The degrees of freedom of the scale&apos;s error must be above zero.</source>
+        <translation>Los grados de libertad del error de la báscula tienen que ser más de cero.</translation>
+    </message>
+    <message>
+        <source>The density of air must be far below that of water.</source>
+        <translation>La densidad del aire tiene que ser mucho menor que la del agua.</translation>
+    </message>
+    <message>
+        <source>The file {name} could not be written: {reason}. Choose another folder.</source>
+        <translation>No se pudo escribir el archivo {name}: {reason}. Escoja otra carpeta.</translation>
+    </message>
+    <message>
+        <source>The fills of this weigh-in do not reach to a result.</source>
+        <translation>Las llenadas de esta pesada no alcanzan para un resultado.</translation>
+    </message>
+    <message>
+        <source>The finished level does not fit this much water and powder; read it once more.</source>
+        <translation>El nivel terminado no corresponde a esta agua y este polvo; léalo otra vez.</translation>
+    </message>
+    <message>
+        <source>The hot water must be warmer than the cold water.</source>
+        <translation>El agua caliente tiene que estar más caliente que la fría.</translation>
+    </message>
+    <message>
+        <source>The labels of this sheet overlap: from one to the next must be a label&apos;s size or more.</source>
+        <translation>Las etiquetas de esta hoja se enciman: de una a la siguiente tiene que haber el tamaño de una etiqueta o más.</translation>
+    </message>
+    <message>
+        <source>The labels of this sheet reach beyond the paper. Look at its sizes again.</source>
+        <translation>Las etiquetas de esta hoja se salen del papel. Revise sus tamaños.</translation>
+    </message>
+    <message>
+        <source>The lot number does not fit around this scoop. Print the strip label instead.</source>
+        <translation>El número de lote no cabe alrededor de esta medida. Imprima la etiqueta en tira.</translation>
+    </message>
+    <message>
+        <source>The lot number does not fit on so small a label. Use larger labels or a larger scoop.</source>
+        <translation>El número de lote no cabe en una etiqueta tan chica. Use etiquetas más grandes o una medida más grande.</translation>
+    </message>
+    <message>
+        <source>The mature weight must be above the calf&apos;s own weight.</source>
+        <translation>El peso adulto tiene que ser mayor que el de la becerra.</translation>
+    </message>
+    <message>
+        <source>The number of readings must be greater than zero.</source>
+        <translation>El número de lecturas tiene que ser más de cero.</translation>
+    </message>
+    <message>
+        <source>The parts on the label add up to more than 100 %.</source>
+        <translation>Las partes de la etiqueta suman más de 100 %.</translation>
+    </message>
+    <message>
+        <source>The plan has no calves to print a chart for. Enter how many calves there are.</source>
+        <translation>El plan no tiene becerras para imprimir una tabla. Anote cuántas becerras hay.</translation>
+    </message>
+    <message>
+        <source>The powder itself does not hold so much dry matter.</source>
+        <translation>El polvo mismo no tiene tanta materia seca.</translation>
+    </message>
+    <message>
+        <source>The printer did not start. See that it is switched on and try again.</source>
+        <translation>La impresora no arrancó. Vea que esté encendida y pruebe otra vez.</translation>
+    </message>
+    <message>
+        <source>The printer stopped. See to it and print again.</source>
+        <translation>La impresora se detuvo. Revísela e imprima otra vez.</translation>
+    </message>
+    <message>
+        <source>The reference mixes are too alike: let the strongest have 2 % more solids than the weakest.</source>
+        <translation>Las mezclas pesadas se parecen demasiado: la más fuerte debe tener 2 % más de sólidos que la más débil.</translation>
+    </message>
+    <message>
+        <source>The reference mixes must differ in strength: make one weaker and one stronger.</source>
+        <translation>Las mezclas pesadas tienen que variar en fuerza: haga una más débil y otra más fuerte.</translation>
+    </message>
+    <message>
+        <source>The reference mixes scatter so much that no line can be seen: make new ones.</source>
+        <translation>Las mezclas pesadas están tan dispersas que no se ve ninguna línea: haga otras.</translation>
+    </message>
+    <message>
+        <source>The scale&apos;s error is larger than the weights: check the scale first.</source>
+        <translation>El error de la báscula es mayor que los pesos: revise primero la báscula.</translation>
+    </message>
+    <message>
+        <source>The scoop of this weigh-in is not known.</source>
+        <translation>No se conoce la medida de esta pesada.</translation>
+    </message>
+    <message>
+        <source>The second reading must be cooler than the first and still warmer than the room.</source>
+        <translation>La segunda lectura tiene que ser más fría que la primera y todavía más caliente que el cuarto.</translation>
+    </message>
+    <message>
+        <source>The wanted temperature must lie between the cold and the hot water.</source>
+        <translation>La temperatura deseada tiene que estar entre la del agua fría y la del agua caliente.</translation>
+    </message>
+    <message>
+        <source>The weight of powder must be greater than zero.</source>
+        <translation>El peso del polvo tiene que ser más de cero.</translation>
+    </message>
+    <message>
+        <source>The weights do not fit around this scoop. Print the strip label instead.</source>
+        <translation>Los pesos no caben alrededor de esta medida. Imprima la etiqueta en tira.</translation>
+    </message>
+    <message>
+        <source>The words do not fit around this scoop. Print the strip label instead.</source>
+        <translation>Las palabras no caben alrededor de esta medida. Imprima la etiqueta en tira.</translation>
+    </message>
+    <message>
+        <source>There are too few readings to tell how sure this is.</source>
+        <translation>Hay muy pocas lecturas para decir qué tan seguro es esto.</translation>
+    </message>
+    <message>
+        <source>There is no line to print yet. Sign off a weigh-in first.</source>
+        <translation>Todavía no hay línea que imprimir. Firme primero una pesada.</translation>
+    </message>
+    <message>
+        <source>There is nothing to average yet.</source>
+        <translation>Todavía no hay nada que promediar.</translation>
+    </message>
+    <message>
+        <source>These groups are mixed at different rates: make a table for each group.</source>
+        <translation>Estos grupos se mezclan con dosis distintas: haga una tabla para cada grupo.</translation>
+    </message>
+    <message>
+        <source>This chart does not fit the paper. Use fewer kinds of scoops, or larger paper.</source>
+        <translation>Esta tabla no cabe en el papel. Use menos tipos de medidas, o papel más grande.</translation>
+    </message>
+    <message>
+        <source>This is more than it holds: only {fl_oz} fl oz ({ml} mL) to the rim.</source>
+        <translation>Es más de lo que le cabe: solo {fl_oz} fl oz ({ml} mL) hasta el borde.</translation>
+    </message>
+    <message>
+        <source>This level is above the rim: the inside is {inches} in ({mm} mm) high.</source>
+        <translation>Este nivel queda arriba del borde: por dentro mide {inches} in ({mm} mm) de alto.</translation>
+    </message>
+    <message>
+        <source>This line is below the floor: the wall has {inches} in ({mm} mm).</source>
+        <translation>Esta línea queda abajo del fondo: la pared mide {inches} in ({mm} mm).</translation>
+    </message>
+    <message>
+        <source>This powder is nearly as light as water, so that density tells nothing of its solids.</source>
+        <translation>Este polvo es casi tan ligero como el agua, así que la densidad no dice nada de sus sólidos.</translation>
+    </message>
+    <message>
+        <source>This scale is too coarse for so little sugar: make more of the solution.</source>
+        <translation>Esta báscula es muy gruesa para tan poca azúcar: haga más solución.</translation>
+    </message>
+    <message>
+        <source>This scale is too coarse for so small a mix: make more of it.</source>
+        <translation>Esta báscula es muy gruesa para una mezcla tan chica: haga más.</translation>
+    </message>
+    <message>
+        <source>This scoop is too large for a wrap on this paper. Print the strip label instead.</source>
+        <translation>Esta medida es demasiado grande para una etiqueta envolvente en este papel. Imprima la etiqueta en tira.</translation>
+    </message>
+    <message>
+        <source>This scoop is too tall for a label on this paper. Use larger paper.</source>
+        <translation>Esta medida es demasiado alta para una etiqueta en este papel. Use papel más grande.</translation>
+    </message>
+    <message>
+        <source>This sheet has no room for the bars that its scale is checked by. Use plain paper.</source>
+        <translation>En esta hoja no caben las barras para revisar su escala. Use papel blanco.</translation>
+    </message>
+    <message>
+        <source>This table would have more than 20,000 rows: take a larger step.</source>
+        <translation>Esta tabla tendría más de 20,000 filas: use pasos más grandes.</translation>
+    </message>
+    <message>
+        <source>This vessel does not hold so much mix: check the volume, or choose the vessel it is in.</source>
+        <translation>En este recipiente no cabe tanta mezcla: revise el volumen, o escoja el recipiente en el que está.</translation>
+    </message>
+    <message>
+        <source>This would be lighter than water: check the reading, and the instrument in plain water.</source>
+        <translation>Esto sería más ligero que el agua: revise la lectura, y el instrumento en agua sola.</translation>
+    </message>
+    <message>
+        <source>Weigh at least one scoop with this lot.</source>
+        <translation>Pese al menos una medida con este lote.</translation>
+    </message>
+    <message>
+        <source>Weigh at least one scoopful first.</source>
+        <translation>Pese primero al menos una medida.</translation>
+    </message>
+    <message>
+        <source>Weigh level fills and set a target weight before signing off.</source>
+        <translation>Antes de firmar, pese llenadas al ras y ponga un peso deseado.</translation>
+    </message>
+    <message>
+        <source>Weigh the jug once at least.</source>
+        <translation>Pese la jarra al menos una vez.</translation>
+    </message>
+    <message>
+        <source>Weigh the scoop full of water at least once.</source>
+        <translation>Pese la medida llena de agua al menos una vez.</translation>
+    </message>
+    <message>
+        <source>{what} cannot be less than zero.</source>
+        <translation>{what}: no puede ser menos de cero.</translation>
+    </message>
+    <message>
+        <source>{what} must be an ordinary number.</source>
+        <translation>{what}: tiene que ser un número común.</translation>
+    </message>
+    <message>
+        <source>{what} must be greater than zero.</source>
+        <translation>{what}: tiene que ser más de cero.</translation>
+    </message>
+    <message>
+        <source>{what} must lie between {limits}.</source>
+        <translation>{what}: tiene que estar entre {limits}.</translation>
+    </message>
+    <message>
+        <source>A Brix reading</source>
+        <translation>Una lectura de Brix</translation>
+    </message>
+    <message>
+        <source>A check</source>
+        <translation>Una revisión</translation>
+    </message>
+    <message>
+        <source>A figure of a reference mix</source>
+        <translation>Una cifra de una mezcla pesada</translation>
+    </message>
+    <message>
+        <source>A hydrometer reading</source>
+        <translation>Una lectura de densímetro</translation>
+    </message>
+    <message>
+        <source>A part fill</source>
+        <translation>Una medida parcial</translation>
+    </message>
+    <message>
+        <source>A settling factor</source>
+        <translation>Un factor de asentamiento</translation>
+    </message>
+    <message>
+        <source>Each weight of water</source>
+        <translation>Cada peso de agua</translation>
+    </message>
+    <message>
+        <source>The Brix of the known solution</source>
+        <translation>El Brix de la solución conocida</translation>
+    </message>
+    <message>
+        <source>The Brix of the solution</source>
+        <translation>El Brix de la solución</translation>
+    </message>
+    <message>
+        <source>The Brix reading</source>
+        <translation>La lectura de Brix</translation>
+    </message>
+    <message>
+        <source>The Brix that one percent of solids adds</source>
+        <translation>El Brix que agrega cada uno por ciento de sólidos</translation>
+    </message>
+    <message>
+        <source>The age of a check</source>
+        <translation>La antigüedad de una revisión</translation>
+    </message>
+    <message>
+        <source>The age of the calf</source>
+        <translation>La edad de la becerra</translation>
+    </message>
+    <message>
+        <source>The air pressure</source>
+        <translation>La presión del aire</translation>
+    </message>
+    <message>
+        <source>The air temperature</source>
+        <translation>La temperatura del aire</translation>
+    </message>
+    <message>
+        <source>The allowance</source>
+        <translation>Lo extra</translation>
+    </message>
+    <message>
+        <source>The ash on the label</source>
+        <translation>La ceniza de la etiqueta</translation>
+    </message>
+    <message>
+        <source>The check weight</source>
+        <translation>La pesa de control</translation>
+    </message>
+    <message>
+        <source>The count of scoopfuls</source>
+        <translation>El número de medidas</translation>
+    </message>
+    <message>
+        <source>The daily gain</source>
+        <translation>La ganancia diaria</translation>
+    </message>
+    <message>
+        <source>The density of air</source>
+        <translation>La densidad del aire</translation>
+    </message>
+    <message>
+        <source>The density of the mix</source>
+        <translation>La densidad de la mezcla</translation>
+    </message>
+    <message>
+        <source>The density of the weights</source>
+        <translation>La densidad de las pesas</translation>
+    </message>
+    <message>
+        <source>The distance down the wall</source>
+        <translation>La distancia bajo el borde</translation>
+    </message>
+    <message>
+        <source>The division of the scale</source>
+        <translation>La división de la escala</translation>
+    </message>
+    <message>
+        <source>The doubt</source>
+        <translation>La duda</translation>
+    </message>
+    <message>
+        <source>The doubt in a dimension</source>
+        <translation>La duda de una dimensión</translation>
+    </message>
+    <message>
+        <source>The doubt in a scoopful</source>
+        <translation>La duda de una medida</translation>
+    </message>
+    <message>
+        <source>The doubt in the check weight</source>
+        <translation>La duda de la pesa de control</translation>
+    </message>
+    <message>
+        <source>The doubt in the jug</source>
+        <translation>La duda de la jarra</translation>
+    </message>
+    <message>
+        <source>The doubt in the level</source>
+        <translation>La duda del nivel</translation>
+    </message>
+    <message>
+        <source>The doubt in the scale&apos;s error</source>
+        <translation>La duda del error de la báscula</translation>
+    </message>
+    <message>
+        <source>The doubt in the scoop&apos;s volume</source>
+        <translation>La duda del volumen de la medida</translation>
+    </message>
+    <message>
+        <source>The doubt in the settling factor</source>
+        <translation>La duda del factor de asentamiento</translation>
+    </message>
+    <message>
+        <source>The doubt in the temperature</source>
+        <translation>La duda de la temperatura</translation>
+    </message>
+    <message>
+        <source>The doubt in the weight of a level scoopful</source>
+        <translation>La duda del peso de una medida al ras</translation>
+    </message>
+    <message>
+        <source>The drift</source>
+        <translation>La desviación</translation>
+    </message>
+    <message>
+        <source>The dry matter in a day</source>
+        <translation>La materia seca de un día</translation>
+    </message>
+    <message>
+        <source>The dry matter of the mix</source>
+        <translation>La materia seca de la mezcla</translation>
+    </message>
+    <message>
+        <source>The dry matter of the powder</source>
+        <translation>La materia seca del polvo</translation>
+    </message>
+    <message>
+        <source>The energy in a day</source>
+        <translation>La energía de un día</translation>
+    </message>
+    <message>
+        <source>The fat on the label</source>
+        <translation>La grasa de la etiqueta</translation>
+    </message>
+    <message>
+        <source>The feedings a day</source>
+        <translation>Las tomas al día</translation>
+    </message>
+    <message>
+        <source>The fibre on the label</source>
+        <translation>La fibra de la etiqueta</translation>
+    </message>
+    <message>
+        <source>The finished volume</source>
+        <translation>El volumen terminado</translation>
+    </message>
+    <message>
+        <source>The hot water in the tank</source>
+        <translation>El agua caliente del tanque</translation>
+    </message>
+    <message>
+        <source>The humidity</source>
+        <translation>La humedad del aire</translation>
+    </message>
+    <message>
+        <source>The inner diameter</source>
+        <translation>El diámetro interior</translation>
+    </message>
+    <message>
+        <source>The inner diameter at the floor</source>
+        <translation>El diámetro interior en el fondo</translation>
+    </message>
+    <message>
+        <source>The inner diameter at the rim</source>
+        <translation>El diámetro interior en el borde</translation>
+    </message>
+    <message>
+        <source>The inner height</source>
+        <translation>La altura interior</translation>
+    </message>
+    <message>
+        <source>The inner length</source>
+        <translation>El largo interior</translation>
+    </message>
+    <message>
+        <source>The inner width</source>
+        <translation>El ancho interior</translation>
+    </message>
+    <message>
+        <source>The laboratory&apos;s osmolality</source>
+        <translation>La osmolalidad del laboratorio</translation>
+    </message>
+    <message>
+        <source>The laboratory&apos;s osmoles</source>
+        <translation>Los osmoles del laboratorio</translation>
+    </message>
+    <message>
+        <source>The level above the floor</source>
+        <translation>El nivel sobre el fondo</translation>
+    </message>
+    <message>
+        <source>The mature weight</source>
+        <translation>El peso adulto</translation>
+    </message>
+    <message>
+        <source>The measured volume per weight of powder</source>
+        <translation>El volumen medido por peso de polvo</translation>
+    </message>
+    <message>
+        <source>The moisture on the label</source>
+        <translation>La humedad de la etiqueta</translation>
+    </message>
+    <message>
+        <source>The most scoopfuls</source>
+        <translation>El máximo de medidas</translation>
+    </message>
+    <message>
+        <source>The number of bags</source>
+        <translation>El número de costales</translation>
+    </message>
+    <message>
+        <source>The number of calves</source>
+        <translation>El número de becerras</translation>
+    </message>
+    <message>
+        <source>The number of feedings</source>
+        <translation>El número de tomas</translation>
+    </message>
+    <message>
+        <source>The number of feedings a day</source>
+        <translation>El número de tomas al día</translation>
+    </message>
+    <message>
+        <source>The number of packages</source>
+        <translation>El número de envases</translation>
+    </message>
+    <message>
+        <source>The old line</source>
+        <translation>La línea anterior</translation>
+    </message>
+    <message>
+        <source>The powder fed in a day</source>
+        <translation>El polvo dado en un día</translation>
+    </message>
+    <message>
+        <source>The powder fed so far</source>
+        <translation>El polvo dado hasta ahora</translation>
+    </message>
+    <message>
+        <source>The powder of a feeding</source>
+        <translation>El polvo de una toma</translation>
+    </message>
+    <message>
+        <source>The powder per water</source>
+        <translation>El polvo por agua</translation>
+    </message>
+    <message>
+        <source>The powder that each feeding got</source>
+        <translation>El polvo que llevó cada toma</translation>
+    </message>
+    <message>
+        <source>The protein on the label</source>
+        <translation>La proteína de la etiqueta</translation>
+    </message>
+    <message>
+        <source>The reading</source>
+        <translation>La lectura</translation>
+    </message>
+    <message>
+        <source>The reading on the SG scale</source>
+        <translation>La lectura en la escala SG</translation>
+    </message>
+    <message>
+        <source>The room</source>
+        <translation>El cuarto</translation>
+    </message>
+    <message>
+        <source>The scale&apos;s error</source>
+        <translation>El error de la báscula</translation>
+    </message>
+    <message>
+        <source>The scale&apos;s repeatability</source>
+        <translation>La repetibilidad de la báscula</translation>
+    </message>
+    <message>
+        <source>The scoop&apos;s volume</source>
+        <translation>El volumen de la medida</translation>
+    </message>
+    <message>
+        <source>The settling factor</source>
+        <translation>El factor de asentamiento</translation>
+    </message>
+    <message>
+        <source>The smallest net weight</source>
+        <translation>El menor peso neto</translation>
+    </message>
+    <message>
+        <source>The solids</source>
+        <translation>Los sólidos</translation>
+    </message>
+    <message>
+        <source>The solids of a reference mix</source>
+        <translation>Los sólidos de una mezcla pesada</translation>
+    </message>
+    <message>
+        <source>The solids of the mix</source>
+        <translation>Los sólidos de la mezcla</translation>
+    </message>
+    <message>
+        <source>The solids that this reading stands for</source>
+        <translation>Los sólidos que dice esta lectura</translation>
+    </message>
+    <message>
+        <source>The specific heat of the vessel</source>
+        <translation>El calor específico del recipiente</translation>
+    </message>
+    <message>
+        <source>The spread of scoopfuls</source>
+        <translation>La dispersión de las medidas</translation>
+    </message>
+    <message>
+        <source>The spread of the checks</source>
+        <translation>La dispersión de las revisiones</translation>
+    </message>
+    <message>
+        <source>The spread of the powder</source>
+        <translation>La dispersión del polvo</translation>
+    </message>
+    <message>
+        <source>The step between counts</source>
+        <translation>El paso entre cantidades</translation>
+    </message>
+    <message>
+        <source>The step of the display</source>
+        <translation>La división de la pantalla</translation>
+    </message>
+    <message>
+        <source>The step of the scale</source>
+        <translation>La división de la báscula</translation>
+    </message>
+    <message>
+        <source>The step of the scale&apos;s display</source>
+        <translation>La división de la pantalla de la báscula</translation>
+    </message>
+    <message>
+        <source>The step of the water</source>
+        <translation>El paso del agua</translation>
+    </message>
+    <message>
+        <source>The strength of the mix</source>
+        <translation>La fuerza de la mezcla</translation>
+    </message>
+    <message>
+        <source>The target</source>
+        <translation>Lo deseado</translation>
+    </message>
+    <message>
+        <source>The target weight</source>
+        <translation>El peso deseado</translation>
+    </message>
+    <message>
+        <source>The temperature</source>
+        <translation>La temperatura</translation>
+    </message>
+    <message>
+        <source>The temperature of the mix</source>
+        <translation>La temperatura de la mezcla</translation>
+    </message>
+    <message>
+        <source>The temperature of the powder</source>
+        <translation>La temperatura del polvo</translation>
+    </message>
+    <message>
+        <source>The temperature of the refractometer</source>
+        <translation>La temperatura del refractómetro</translation>
+    </message>
+    <message>
+        <source>The temperature of the vessel</source>
+        <translation>La temperatura del recipiente</translation>
+    </message>
+    <message>
+        <source>The time</source>
+        <translation>El tiempo</translation>
+    </message>
+    <message>
+        <source>The time between the readings</source>
+        <translation>El tiempo entre las lecturas</translation>
+    </message>
+    <message>
+        <source>The tolerance</source>
+        <translation>La tolerancia</translation>
+    </message>
+    <message>
+        <source>The usable part of the vessel</source>
+        <translation>La parte del recipiente que se usa</translation>
+    </message>
+    <message>
+        <source>The volume</source>
+        <translation>El volumen</translation>
+    </message>
+    <message>
+        <source>The volume of finished mix</source>
+        <translation>El volumen de mezcla terminada</translation>
+    </message>
+    <message>
+        <source>The volume of mix</source>
+        <translation>El volumen de mezcla</translation>
+    </message>
+    <message>
+        <source>The volume of mix in the vessel</source>
+        <translation>El volumen de mezcla en el recipiente</translation>
+    </message>
+    <message>
+        <source>The volume of the jug</source>
+        <translation>El volumen de la jarra</translation>
+    </message>
+    <message>
+        <source>The volume of the vessel</source>
+        <translation>El volumen del recipiente</translation>
+    </message>
+    <message>
+        <source>The volume of water</source>
+        <translation>El volumen de agua</translation>
+    </message>
+    <message>
+        <source>The volume per calf</source>
+        <translation>El volumen por becerra</translation>
+    </message>
+    <message>
+        <source>The volume that the rate counts on</source>
+        <translation>El volumen sobre el que va la dosis</translation>
+    </message>
+    <message>
+        <source>The wall&apos;s thickness</source>
+        <translation>El grueso de la pared</translation>
+    </message>
+    <message>
+        <source>The water temperature</source>
+        <translation>La temperatura del agua</translation>
+    </message>
+    <message>
+        <source>The weight</source>
+        <translation>El peso</translation>
+    </message>
+    <message>
+        <source>The weight of a bag</source>
+        <translation>El peso de un costal</translation>
+    </message>
+    <message>
+        <source>The weight of a level scoopful</source>
+        <translation>El peso de una medida al ras</translation>
+    </message>
+    <message>
+        <source>The weight of a litre of mix</source>
+        <translation>El peso de un litro de mezcla</translation>
+    </message>
+    <message>
+        <source>The weight of a package</source>
+        <translation>El peso de un envase</translation>
+    </message>
+    <message>
+        <source>The weight of a scoopful</source>
+        <translation>El peso de una medida</translation>
+    </message>
+    <message>
+        <source>The weight of each ingredient</source>
+        <translation>El peso de cada ingrediente</translation>
+    </message>
+    <message>
+        <source>The weight of powder</source>
+        <translation>El peso del polvo</translation>
+    </message>
+    <message>
+        <source>The weight of powder in a day</source>
+        <translation>El peso del polvo de un día</translation>
+    </message>
+    <message>
+        <source>The weight of the calf</source>
+        <translation>El peso de la becerra</translation>
+    </message>
+    <message>
+        <source>The weight of the mix</source>
+        <translation>El peso de la mezcla</translation>
+    </message>
+    <message>
+        <source>The weight of the mix in the jug</source>
+        <translation>El peso de la mezcla en la jarra</translation>
+    </message>
+    <message>
+        <source>The weight of the newest check</source>
+        <translation>El peso de la revisión más nueva</translation>
+    </message>
+    <message>
+        <source>The weight of the product</source>
+        <translation>El peso del producto</translation>
+    </message>
+    <message>
+        <source>The weight of the rest</source>
+        <translation>El peso de lo demás</translation>
+    </message>
+    <message>
+        <source>The weight of the solution</source>
+        <translation>El peso de la solución</translation>
+    </message>
+    <message>
+        <source>The weight of the vessel</source>
+        <translation>El peso del recipiente</translation>
+    </message>
+    <message>
+        <source>The weight of water</source>
+        <translation>El peso del agua</translation>
+    </message>
+    <message>
+        <source>What the scale shows</source>
+        <translation>Lo que marca la báscula</translation>
+    </message>
+    <message>
+        <source>0 and 100 %</source>
+        <translation>0 y 100 %</translation>
+    </message>
+    <message>
+        <source>0 and 365 days</source>
+        <translation>0 y 365 días</translation>
+    </message>
+    <message>
+        <source>0 and 4.4 lb (0 and 2 kg)</source>
+        <translation>0 y 4.4 lb (0 y 2 kg)</translation>
+    </message>
+    <message>
+        <source>0 and 50 %</source>
+        <translation>0 y 50 %</translation>
+    </message>
+    <message>
+        <source>0 and 60 %</source>
+        <translation>0 y 60 %</translation>
+    </message>
+    <message>
+        <source>0 and 60 %; read again</source>
+        <translation>0 y 60 %; lea otra vez</translation>
+    </message>
+    <message>
+        <source>0 and 95 %</source>
+        <translation>0 y 95 %</translation>
+    </message>
+    <message>
+        <source>0.01 and 1</source>
+        <translation>0.01 y 1</translation>
+    </message>
+    <message>
+        <source>0.5 and 1.5; weigh and read anew</source>
+        <translation>0.5 y 1.5; pese y lea otra vez</translation>
+    </message>
+    <message>
+        <source>0.9 and 1.2 kg; was the empty jug taken off?</source>
+        <translation>0.9 y 1.2 kg; ¿se quitó la jarra vacía?</translation>
+    </message>
+    <message>
+        <source>0.980 and 1.150</source>
+        <translation>0.980 y 1.150</translation>
+    </message>
+    <message>
+        <source>0.998 and 1.135</source>
+        <translation>0.998 y 1.135</translation>
+    </message>
+    <message>
+        <source>1 and 100 %</source>
+        <translation>1 y 100 %</translation>
+    </message>
+    <message>
+        <source>1 and 30</source>
+        <translation>1 y 30</translation>
+    </message>
+    <message>
+        <source>1 and 50 % solids</source>
+        <translation>1 y 50 % de sólidos</translation>
+    </message>
+    <message>
+        <source>1 and 99 % of a scoop</source>
+        <translation>1 y 99 % de una medida</translation>
+    </message>
+    <message>
+        <source>2 and 40 %; check both weights</source>
+        <translation>2 y 40 %; revise los dos pesos</translation>
+    </message>
+    <message>
+        <source>32 and 104 °F (0 and 40 °C)</source>
+        <translation>32 y 104 °F (0 y 40 °C)</translation>
+    </message>
+    <message>
+        <source>32 and 212 °F (0 and 100 °C)</source>
+        <translation>32 y 212 °F (0 y 100 °C)</translation>
+    </message>
+    <message>
+        <source>41 and 104 °F (5 and 40 °C)</source>
+        <translation>41 y 104 °F (5 y 40 °C)</translation>
+    </message>
+    <message>
+        <source>44 and 330 lb (20 and 150 kg)</source>
+        <translation>44 y 330 lb (20 y 150 kg)</translation>
+    </message>
+    <message>
+        <source>5 and 30 % solids</source>
+        <translation>5 y 30 % de sólidos</translation>
+    </message>
+    <message>
+        <source>600 and 1100 hPa</source>
+        <translation>600 y 1100 hPa</translation>
+    </message>
+    <message>
+        <source>a tenth and ten times of what is wanted</source>
+        <translation>la décima parte y diez veces lo deseado</translation>
+    </message>
+    <message>
+        <source>half and twice the target; check bags and feedings</source>
+        <translation>la mitad y el doble de lo deseado; revise costales y tomas</translation>
+    </message>
+    <message>
+        <source>−0.5 and 32</source>
+        <translation>−0.5 y 32</translation>
+    </message>
+    <message>
+        <source>−1 and 32</source>
+        <translation>−1 y 32</translation>
+    </message>
+    <message>
+        <source>−22 and 140 °F (−30 and 60 °C)</source>
+        <translation>−22 y 140 °F (−30 y 60 °C)</translation>
+    </message>
+    <message>
+        <source>−40 and 302 °F (−40 and 150 °C)</source>
+        <translation>−40 y 302 °F (−40 y 150 °C)</translation>
+    </message>
+    <message>
+        <source>−58 and 122 °F (−50 and 50 °C)</source>
+        <translation>−58 y 122 °F (−50 y 50 °C)</translation>
+    </message>
+    <message>
+        <source>−90 and 900 %</source>
+        <translation>−90 y 900 %</translation>
     </message>
 </context>
 <context>
     <name>ScoopDrawing</name>
     <message>
         <source>New line</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea nueva</translation>
     </message>
     <message>
         <source>Old line</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea anterior</translation>
     </message>
     <message>
         <source>No scoop to draw yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no hay medida que dibujar</translation>
     </message>
     <message>
         <source>Scoop in cross-section</source>
-        <translation type="unfinished"></translation>
+        <translation>Corte de la medida</translation>
     </message>
     <message>
         <source>down the wall</source>
-        <translation type="unfinished"></translation>
+        <translation>bajo el borde, por la pared</translation>
     </message>
     <message>
         <source>stays where it is</source>
-        <translation type="unfinished"></translation>
+        <translation>se queda donde está</translation>
     </message>
     <message>
         <source>moves down</source>
-        <translation type="unfinished"></translation>
+        <translation>baja</translation>
     </message>
     <message>
         <source>moves up</source>
-        <translation type="unfinished"></translation>
+        <translation>sube</translation>
     </message>
 </context>
 <context>
     <name>ScoopForm</name>
     <message>
         <source>Name of the scoop</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre de la medida</translation>
     </message>
     <message>
         <source>As painted on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como está pintado en ella.</translation>
     </message>
     <message>
-        <source>Diameter inside</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Diameter at the rim</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Diameter at the floor</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Length inside</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Width inside</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Height inside</source>
-        <translation type="unfinished"></translation>
+        <source>Shape of the scoop</source>
+        <translation>Forma de la medida</translation>
     </message>
     <message>
         <source>Water temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura del agua</translation>
     </message>
     <message>
         <source>Leave out the earlier water weighing</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar fuera el agua pesada antes</translation>
+    </message>
+    <message>
+        <source>Pour water in by steps, the last one up to the rim. At each step note all the water that is in the scoop by then, and how high it stands above the floor, along the wall.</source>
+        <translation>Vierta agua por pasos, el último hasta el borde. En cada paso anote toda el agua que ya tiene la medida y a qué altura está sobre el fondo, a lo largo de la pared.</translation>
     </message>
     <message>
         <source>{number}. weighing</source>
-        <translation type="unfinished"></translation>
+        <translation>{number}.ª pesada</translation>
     </message>
     <message>
         <source>Better still: fill it to the rim with water and weigh the water, three times. Leave these fields empty to go by the dimensions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía mejor: llénela de agua hasta el borde y pese el agua, tres veces. Deje estos campos vacíos para usar las dimensiones.</translation>
     </message>
     <message>
         <source>Volume from water</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen por agua</translation>
     </message>
     <message>
         <source>The drawing and the volume appear as you type.</source>
-        <translation type="unfinished"></translation>
+        <translation>El dibujo y el volumen aparecen mientras escribe.</translation>
     </message>
     <message>
         <source>By its dimensions it holds {volume}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por sus dimensiones le caben {volume}.</translation>
     </message>
     <message>
         <source>By water it holds {volume}. This is what counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por agua le caben {volume}. Esto es lo que cuenta.</translation>
     </message>
     <message>
         <source>Dimensions and water differ by {percent}. Measure the inside once more, and see that the scale was zeroed with the empty scoop on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las dimensiones y el agua difieren en {percent}. Mida otra vez el interior y vea que la báscula estuviera en cero con la medida vacía.</translation>
+    </message>
+</context>
+<context>
+    <name>ScoopPick</name>
+    <message>
+        <source>For {scoop}</source>
+        <translation>Para {scoop}</translation>
+    </message>
+    <message>
+        <source>Thickness of its wall</source>
+        <translation>Grueso de su pared</translation>
+    </message>
+    <message>
+        <source>Thickness of the wall of {scoop}</source>
+        <translation>Grueso de la pared de {scoop}</translation>
+    </message>
+    <message>
+        <source>{mass}: too near the floor</source>
+        <translation>{mass}: muy cerca del fondo</translation>
+    </message>
+    <message>
+        <source>{mass}: too near the rim</source>
+        <translation>{mass}: muy cerca del borde</translation>
+    </message>
+    <message>
+        <source>{mass}: the main line</source>
+        <translation>{mass}: la línea principal</translation>
+    </message>
+    <message>
+        <source>{mass}: half a feeding</source>
+        <translation>{mass}: media toma</translation>
+    </message>
+    <message>
+        <source>{mass}: {plans}</source>
+        <translation>{mass}: {plans}</translation>
+    </message>
+</context>
+<context>
+    <name>ScreenLanguage</name>
+    <message>
+        <source>Lan&amp;guage of the screen</source>
+        <translation>&amp;Idioma de la pantalla</translation>
+    </message>
+    <message>
+        <source>Like this computer</source>
+        <translation>El de esta computadora</translation>
     </message>
 </context>
 <context>
     <name>SeasonModel</name>
     <message>
         <source>Lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote</translation>
     </message>
     <message>
         <source>Scoop</source>
-        <translation type="unfinished"></translation>
+        <translation>Medida</translation>
     </message>
     <message>
         <source>Density</source>
-        <translation type="unfinished"></translation>
+        <translation>Densidad</translation>
     </message>
     <message>
         <source>95 % interval</source>
-        <translation type="unfinished"></translation>
+        <translation>Intervalo de 95 %</translation>
     </message>
     <message>
         <source>Lot before</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote anterior</translation>
     </message>
     <message>
         <source>Weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesado</translation>
     </message>
 </context>
 <context>
     <name>SeasonPage</name>
     <message>
         <source>Season</source>
-        <translation type="unfinished"></translation>
+        <translation>Temporada</translation>
     </message>
     <message>
         <source>arrived</source>
-        <translation type="unfinished"></translation>
+        <translation>llegaron</translation>
     </message>
     <message>
         <source>were made</source>
-        <translation type="unfinished"></translation>
+        <translation>se fabricaron</translation>
     </message>
     <message>
         <source>were weighed in</source>
-        <translation type="unfinished"></translation>
+        <translation>se pesaron</translation>
     </message>
     <message>
         <source>Lots stand at the day they</source>
-        <translation type="unfinished"></translation>
+        <translation>Los lotes van en el día en que</translation>
     </message>
     <message>
         <source>&amp;Open the lot</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;brir el lote</translation>
     </message>
     <message>
         <source>Densities over time; the table beneath has the figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Densidades en el tiempo; la tabla de abajo tiene las cifras</translation>
     </message>
     <message>
         <source>Nothing to compare yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no hay nada que comparar</translation>
     </message>
     <message>
         <source>Here every lot that is signed off stands with its density, so that you see how far lots differ and what a new one does to a feeding. It begins with the first sign-off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí aparece cada lote firmado con su densidad, para que vea cuánto cambian los lotes y qué le hace uno nuevo a una toma. Empieza con la primera firma.</translation>
     </message>
     <message>
         <source>The next lot will show here how far it is from this one.</source>
-        <translation type="unfinished"></translation>
+        <translation>El próximo lote mostrará aquí cuánto se aparta de este.</translation>
     </message>
     <message>
         <source>Lot {lot} is the first one weighed in: {density}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El lote {lot} es el primero que se pesó: {density}.</translation>
     </message>
     <message>
         <source>A level scoop of lot {last} weighs {share} more than one of lot {before}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una medida al ras del lote {last} pesa {share} más que una del lote {before}.</translation>
     </message>
     <message>
         <source>A level scoop of lot {last} weighs {share} less than one of lot {before}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una medida al ras del lote {last} pesa {share} menos que una del lote {before}.</translation>
     </message>
     <message>
         <source>With the line of lot {before} a feeding would weigh {mass} in place of {target} (between {low} and {high}). {verdict}</source>
-        <translation type="unfinished"></translation>
+        <translation>Con la línea del lote {before} una toma pesaría {mass} en vez de {target} (entre {low} y {high}). {verdict}</translation>
     </message>
     <message>
         <source>That line could have stayed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esa línea se habría podido dejar.</translation>
     </message>
     <message>
         <source>That line had to move.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esa línea se tenía que mover.</translation>
     </message>
     <message>
         <source>Whether that line could have stayed, the fills do not tell.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las llenadas no dicen si esa línea se habría podido dejar.</translation>
     </message>
     <message>
-        <source>{count} without that day not shown; it is entered on the page of the lots.</source>
-        <translation type="unfinished"></translation>
+        <source>{fills}, {bags}</source>
+        <translation>{fills}, {bags}</translation>
     </message>
     <message>
         <source>oz in a quart</source>
-        <translation type="unfinished"></translation>
+        <translation>oz por cuarto</translation>
     </message>
     <message>
         <source>g/mL</source>
-        <translation type="unfinished"></translation>
+        <translation>g/mL</translation>
     </message>
     <message>
         <source>Density, {unit}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{fills} fills, {bags} bags</source>
-        <translation type="unfinished"></translation>
+        <translation>Densidad, {unit}</translation>
     </message>
     <message>
         <source>Lot {lot}, {scoop}, {day}: {density}, 95 % interval {interval}</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote {lot}, {scoop}, {day}: {density}, intervalo de 95 % {interval}</translation>
     </message>
     <message>
         <source>{low} – {high}</source>
-        <translation type="unfinished"></translation>
+        <translation>{low} – {high}</translation>
     </message>
     <message>
         <source>Arrived</source>
-        <translation type="unfinished"></translation>
+        <translation>Recibido</translation>
     </message>
     <message>
         <source>Made</source>
-        <translation type="unfinished"></translation>
+        <translation>Fabricado</translation>
     </message>
     <message>
         <source>Weighed in</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesado</translation>
     </message>
     <message>
         <source>Densities of the lots, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Densidades de los lotes, el más nuevo primero</translation>
     </message>
     <message>
         <source>Densities are of powder struck level. Each bar is a 95 % interval: in 19 lots out of 20 the true density lies within it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las densidades son de polvo al ras. Cada barra es un intervalo de 95 %: en 19 de cada 20 lotes la densidad verdadera cae dentro.</translation>
     </message>
     <message>
         <source>Lots stand at the &amp;day they</source>
-        <translation type="unfinished"></translation>
+        <translation>Los lotes van en el &amp;día en que</translation>
     </message>
 </context>
 <context>
     <name>SetupPage</name>
     <message>
         <source>Set-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajustes</translation>
     </message>
     <message>
         <source>Parts of the set-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Partes de los ajustes</translation>
     </message>
     <message>
         <source>&amp;Farm</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Establo</translation>
     </message>
     <message>
         <source>Sc&amp;oops</source>
-        <translation type="unfinished"></translation>
+        <translation>Me&amp;didas</translation>
     </message>
     <message>
         <source>S&amp;cales</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Básculas</translation>
     </message>
     <message>
         <source>&amp;Vessels</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Recipientes</translation>
     </message>
     <message>
         <source>{step} steps, up to {capacity}</source>
-        <translation type="unfinished"></translation>
+        <translation>división de {step}, hasta {capacity}</translation>
     </message>
     <message>
         <source>{volume}, by water</source>
-        <translation type="unfinished"></translation>
+        <translation>{volume}, por agua</translation>
     </message>
     <message>
         <source>{volume}, by dimensions</source>
-        <translation type="unfinished"></translation>
+        <translation>{volume}, por dimensiones</translation>
     </message>
     <message>
         <source>{volume}, filled to {share}</source>
-        <translation type="unfinished"></translation>
+        <translation>{volume}, se llena hasta {share}</translation>
     </message>
     <message>
         <source>&amp;Add a scale</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;gregar una báscula</translation>
     </message>
     <message>
         <source>New scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Báscula nueva</translation>
     </message>
     <message>
         <source>&amp;Retire this scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Ret&amp;irar esta báscula</translation>
     </message>
     <message>
         <source>{name} will no longer be offered; its weighings stay. Retire this scale?</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ya no se ofrecerá; sus pesadas se quedan. ¿Retirar esta báscula?</translation>
     </message>
     <message>
         <source>&amp;Add a scoop</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;gregar una medida</translation>
     </message>
     <message>
         <source>New scoop</source>
-        <translation type="unfinished"></translation>
+        <translation>Medida nueva</translation>
     </message>
     <message>
         <source>&amp;Retire this scoop</source>
-        <translation type="unfinished"></translation>
+        <translation>Ret&amp;irar esta medida</translation>
     </message>
     <message>
         <source>{name} will no longer be offered; its marks stay. Retire this scoop?</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ya no se ofrecerá; sus líneas se quedan. ¿Retirar esta medida?</translation>
     </message>
     <message>
         <source>&amp;Add a vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;gregar un recipiente</translation>
     </message>
     <message>
         <source>New vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>Recipiente nuevo</translation>
     </message>
     <message>
         <source>&amp;Retire this vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>Ret&amp;irar este recipiente</translation>
     </message>
     <message>
         <source>{name} will no longer be offered for batches. Retire this vessel?</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ya no se ofrecerá para las tandas. ¿Retirar este recipiente?</translation>
     </message>
 </context>
 <context>
     <name>ShapeChoice</name>
     <message>
         <source>Shape of the scoop</source>
-        <translation type="unfinished"></translation>
+        <translation>Forma de la medida</translation>
     </message>
     <message>
         <source>Straight round</source>
-        <translation type="unfinished"></translation>
+        <translation>Redonda recta</translation>
     </message>
     <message>
         <source>Tapered round</source>
-        <translation type="unfinished"></translation>
+        <translation>Redonda cónica</translation>
     </message>
     <message>
         <source>Box</source>
-        <translation type="unfinished"></translation>
+        <translation>Caja</translation>
     </message>
     <message>
         <source>Any other</source>
-        <translation type="unfinished"></translation>
+        <translation>Cualquier otra</translation>
+    </message>
+</context>
+<context>
+    <name>ShapeFields</name>
+    <message>
+        <source>Diameter inside</source>
+        <translation>Diámetro interior</translation>
+    </message>
+    <message>
+        <source>Diameter at the rim</source>
+        <translation>Diámetro en el borde</translation>
+    </message>
+    <message>
+        <source>Diameter at the floor</source>
+        <translation>Diámetro en el fondo</translation>
+    </message>
+    <message>
+        <source>Length inside</source>
+        <translation>Largo interior</translation>
+    </message>
+    <message>
+        <source>Width inside</source>
+        <translation>Ancho interior</translation>
+    </message>
+    <message>
+        <source>Height inside</source>
+        <translation>Altura interior</translation>
     </message>
 </context>
 <context>
     <name>SheetView</name>
     <message>
         <source>Group of calves</source>
-        <translation type="unfinished"></translation>
+        <translation>Grupo de becerras</translation>
     </message>
     <message>
         <source>Lot {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote {number}</translation>
     </message>
     <message>
         <source>weighed in {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>pesado el {day}</translation>
     </message>
     <message>
         <source>line down the wall: {marks}</source>
-        <translation type="unfinished"></translation>
+        <translation>línea bajo el borde: {marks}</translation>
     </message>
     <message>
         <source>and {count} more; see each plan</source>
-        <translation type="unfinished"></translation>
+        <translation>y {count} más; vea cada plan</translation>
     </message>
     <message>
-        <source>{name}, {calves} calves: {now}, as before</source>
-        <translation type="unfinished"></translation>
+        <source>{name}, {calves}: {now}, as before</source>
+        <translation>{name}, {calves}: {now}, como antes</translation>
     </message>
     <message>
-        <source>{name}, {calves} calves: {before}  →  {now}</source>
-        <translation type="unfinished"></translation>
+        <source>{name}, {calves}: {before}  →  {now}</source>
+        <translation>{name}, {calves}: {before}  →  {now}</translation>
     </message>
     <message>
         <source>only for this lot</source>
-        <translation type="unfinished"></translation>
+        <translation>solo para este lote</translation>
     </message>
     <message>
         <source>No lot is signed off, so this table is by weight only: weigh the powder for each batch. Weigh in the lot that is being fed, and the scoopfuls stand here at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay lotes firmados, así que esta tabla va solo por peso: pese el polvo de cada tanda. Pese el lote que se está dando y las medidas aparecen aquí enseguida.</translation>
     </message>
     <message>
         <source>Start a wei&amp;gh-in</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Empezar una pesada</translation>
     </message>
     <message>
         <source>&amp;I have seen this</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ya lo vi</translation>
     </message>
     <message>
         <source>Batch table</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabla de mezcla</translation>
     </message>
     <message>
         <source>Group {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Grupo {number}</translation>
     </message>
     <message>
         <source>All together</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas juntas</translation>
     </message>
     <message>
         <source>{volume}; {rate}</source>
-        <translation type="unfinished"></translation>
+        <translation>{volume}; {rate}</translation>
     </message>
     <message>
         <source>Water at {temperature}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua a {temperature}.</translation>
     </message>
     <message>
         <source>{share} more than the calves drink, for hoses and pails.</source>
-        <translation type="unfinished"></translation>
+        <translation>{share} más de lo que toman las becerras, para mangueras y cubetas.</translation>
     </message>
     <message>
-        <source>One {vessel} serves at most {calves} calves.</source>
-        <translation type="unfinished"></translation>
+        <source>One {vessel} serves at most {calves}.</source>
+        <translation>Con {vessel} alcanza para {calves}, no más.</translation>
     </message>
 </context>
 <context>
     <name>SpotCard</name>
     <message>
         <source>Scoop</source>
-        <translation type="unfinished"></translation>
+        <translation>Medida</translation>
     </message>
     <message>
         <source>Struck le&amp;vel</source>
-        <translation type="unfinished"></translation>
+        <translation>Al &amp;ras</translation>
     </message>
     <message>
         <source>To the &amp;mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Hasta la lí&amp;nea</translation>
     </message>
     <message>
         <source>Wei&amp;ght of the scoopful</source>
-        <translation type="unfinished"></translation>
+        <translation>P&amp;eso de la medida</translation>
     </message>
     <message>
         <source>Your initials</source>
-        <translation type="unfinished"></translation>
+        <translation>Sus iniciales</translation>
     </message>
     <message>
         <source>&amp;Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Guardar</translation>
     </message>
     <message>
         <source>St&amp;rike it out</source>
-        <translation type="unfinished"></translation>
+        <translation>An&amp;ular</translation>
     </message>
     <message>
         <source>Weigh the lot in &amp;anew</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesar &amp;otra vez el lote</translation>
     </message>
     <message>
         <source>Say who weighed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba quién pesó.</translation>
     </message>
     <message>
         <source>a spot fill</source>
-        <translation type="unfinished"></translation>
+        <translation>una llenada suelta</translation>
     </message>
     <message>
         <source>Opened another bag? Stir it up, fill the scoop once and weigh it.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Abrió otro costal? Revuélvalo, llene la medida una vez y pésela.</translation>
     </message>
     <message>
         <source>Spot fill</source>
-        <translation type="unfinished"></translation>
+        <translation>Llenada suelta</translation>
     </message>
     <message>
         <source>The mark still holds.</source>
-        <translation type="unfinished"></translation>
+        <translation>La línea todavía sirve.</translation>
     </message>
     <message>
         <source>The mark no longer holds: weigh the lot in anew and move the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>La línea ya no sirve: pese otra vez el lote y mueva la línea.</translation>
     </message>
     <message>
         <source>Level fills leave it open. Fill the next one to the mark: that tells sooner.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las llenadas al ras no lo deciden. Llene la siguiente hasta la línea: eso lo dice antes.</translation>
     </message>
     <message>
-        <source>Not sure yet. One more spot fill from another bag would tell.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Not sure yet. About {count} more spot fills from other bags would tell.</source>
-        <translation type="unfinished"></translation>
+        <source>Bulk density now: {density}, from {bags}.</source>
+        <translation>Densidad aparente ahora: {density}, de {bags}.</translation>
     </message>
     <message>
         <source>A feeding weighs {mass}, surely {low} to {high}; wanted {target} ± {tolerance}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Bulk density now: {density}, from {bags} bags.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una toma pesa {mass}, con seguridad de {low} a {high}; se desean {target} ± {tolerance}.</translation>
     </message>
     <message>
         <source>The last one differs much from the others. Was it read and typed rightly?</source>
-        <translation type="unfinished"></translation>
+        <translation>La última es muy distinta de las demás. ¿Se leyó y se escribió bien?</translation>
     </message>
     <message>
         <source>Last: {weight}, {way}, {day}, {who}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Última: {weight}, {way}, {day}, {who}.</translation>
     </message>
     <message>
         <source>Why is {weight} struck out? It stays visible with the reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Por qué se anula {weight}? Queda a la vista con el motivo.</translation>
     </message>
     <message>
         <source>That is more than this scale weighs. Type it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es más de lo que pesa esta báscula. Escríbalo otra vez.</translation>
     </message>
     <message>
         <source>No powder is as heavy as that. Look at the unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún polvo pesa tanto. Revise la unidad.</translation>
     </message>
     <message>
         <source>No scoopful is as light as that. Look at the unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna medida pesa tan poco. Revise la unidad.</translation>
     </message>
 </context>
 <context>
     <name>StepFills</name>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso</translation>
     </message>
     <message>
         <source>Bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Costal</translation>
     </message>
     <message>
         <source>Scoopfuls together</source>
-        <translation type="unfinished"></translation>
+        <translation>Medidas juntas</translation>
     </message>
     <message>
         <source>Stri&amp;ke out …</source>
-        <translation type="unfinished"></translation>
+        <translation>An&amp;ular …</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Deshacer</translation>
     </message>
     <message>
         <source>&amp;Redo</source>
-        <translation type="unfinished"></translation>
+        <translation>Reha&amp;cer</translation>
     </message>
     <message>
         <source>A fill lies far from the others. If something went wrong with it, select it and strike it out; if not, let it stand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una llenada queda lejos de las demás. Si algo salió mal con ella, selecciónela y anúlela; si no, déjela.</translation>
     </message>
     <message>
         <source>&amp;Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>P&amp;eso</translation>
     </message>
     <message>
         <source>Ba&amp;g</source>
-        <translation type="unfinished"></translation>
+        <translation>Co&amp;stal</translation>
     </message>
     <message>
         <source>Scoop&amp;fuls</source>
-        <translation type="unfinished"></translation>
+        <translation>Med&amp;idas</translation>
     </message>
     <message>
         <source>E&amp;nter</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;notar</translation>
     </message>
     <message>
         <source>Fills, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Llenadas, la más nueva primero</translation>
     </message>
     <message>
         <source>Why should {typed} from bag {bag} not count?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Por qué no debe contar {typed} del costal {bag}?</translation>
     </message>
     <message>
         <source>&amp;Count again</source>
-        <translation type="unfinished"></translation>
+        <translation>Contar otra ve&amp;z</translation>
     </message>
 </context>
 <context>
     <name>StepLot</name>
     <message>
         <source>Read the lot number off the bag in front of you. Open four bags if you can, and stir up powder that has caked or settled: bags differ as well as scoopfuls.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lea el número de lote en el costal que tiene enfrente. Abra cuatro costales si puede y revuelva el polvo apelmazado o asentado: los costales varían igual que las medidas.</translation>
     </message>
     <message>
         <source>This powder is medicated. Follow its label, the veterinarian and local rules; wear gloves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este polvo es medicado. Siga su etiqueta, al veterinario y las reglas locales; use guantes.</translation>
     </message>
     <message>
         <source>Your initials</source>
-        <translation type="unfinished"></translation>
+        <translation>Sus iniciales</translation>
     </message>
     <message>
         <source>Room humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Humedad del cuarto</translation>
     </message>
     <message>
         <source>Room temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura del cuarto</translation>
     </message>
     <message>
         <source>Powder dust irritates lungs and eyes and can burn in the air: pour slowly, keep dust down and flames away.</source>
-        <translation type="unfinished"></translation>
+        <translation>El polvo en el aire irrita pulmones y ojos y puede arder: vierta despacio, no levante polvo y nada de llamas.</translation>
     </message>
     <message>
         <source>made on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>fabricado el {day}</translation>
     </message>
     <message>
         <source>arrived on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>recibido el {day}</translation>
     </message>
     <message>
         <source>Your &amp;initials</source>
-        <translation type="unfinished"></translation>
+        <translation>Sus &amp;iniciales</translation>
     </message>
     <message>
         <source>who weighs today</source>
-        <translation type="unfinished"></translation>
+        <translation>quién pesa hoy</translation>
     </message>
     <message>
         <source>Room &amp;humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>H&amp;umedad del cuarto</translation>
     </message>
     <message>
         <source>if known; it is noted, never corrected for</source>
-        <translation type="unfinished"></translation>
+        <translation>si se sabe; se anota, nunca se corrige por ella</translation>
     </message>
     <message>
         <source>Room &amp;temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>T&amp;emperatura del cuarto</translation>
     </message>
     <message>
         <source>if known</source>
-        <translation type="unfinished"></translation>
+        <translation>si se sabe</translation>
     </message>
 </context>
 <context>
     <name>StepMark</name>
     <message>
         <source>Measure from the rim down along the wall and draw the line all round, at eye level. Wipe out the old line, or strike it through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mida desde el borde hacia abajo por la pared y dibuje la línea todo alrededor, a la altura de los ojos. Borre la línea anterior o táchela.</translation>
     </message>
     <message>
         <source>The line now on the scoop</source>
-        <translation type="unfinished"></translation>
+        <translation>La línea que tiene la medida</translation>
     </message>
     <message>
         <source>Line as drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea dibujada</translation>
     </message>
     <message>
         <source>&amp;Drawn as proposed</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dibujada como se propone</translation>
     </message>
     <message>
         <source>&amp;Keep the old line</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Conservar la línea anterior</translation>
     </message>
     <message>
         <source>Drawn &amp;elsewhere? Distance down the wall from the rim:</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Dibujada en otra part&amp;e? Distancia bajo el borde, por la pared:</translation>
     </message>
     <message>
         <source>New line for this lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea nueva para este lote</translation>
     </message>
     <message>
         <source>En&amp;ter</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;notar</translation>
     </message>
     <message>
         <source>Drawn: {where} down the wall from the rim.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dibujada: {where} bajo el borde, por la pared.</translation>
     </message>
     <message>
         <source>Not known yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no se sabe</translation>
     </message>
     <message>
         <source>For {target} a feeding; give or take {mass} ({length}) at 95 %. A line {step} higher or lower is {slope} more or less.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para {target} por toma; más o menos {mass} ({length}) al 95 %. Una línea {step} más arriba o más abajo es {slope} más o menos.</translation>
     </message>
 </context>
 <context>
     <name>StepSignOff</name>
     <message>
         <source>Look it over. Signing off freezes this weigh-in: its mark replaces the older ones, and charts and labels printed before are out of date.</source>
-        <translation type="unfinished"></translation>
+        <translation>Revísela. Al firmar, esta pesada ya no cambia: su línea reemplaza las anteriores, y las tablas y etiquetas ya impresas quedan atrasadas.</translation>
     </message>
     <message>
         <source>Initials</source>
-        <translation type="unfinished"></translation>
+        <translation>Iniciales</translation>
     </message>
     <message>
         <source>&amp;Initials</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Iniciales</translation>
     </message>
     <message>
         <source>&amp;Sign off</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Firmar</translation>
     </message>
     <message>
         <source>Print the scoop &amp;label</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir la &amp;etiqueta</translation>
     </message>
     <message>
         <source>&amp;Batch tables and wall chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Ta&amp;blas de mezcla y de pared</translation>
     </message>
     <message>
         <source>Signed off by {by}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Firmado por {by}.</translation>
     </message>
     <message>
         <source>No fills to the mark yet: the line rests on the level fills alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no hay llenadas hasta la línea: la línea se apoya solo en las llenadas al ras.</translation>
     </message>
     <message>
         <source>Lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote</translation>
     </message>
     <message>
         <source>Scoop, scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Medida, báscula</translation>
     </message>
     <message>
         <source>{mean}, between {low} and {high} (95 % interval); {fills} from {bags}</source>
-        <translation type="unfinished"></translation>
+        <translation>{mean}, entre {low} y {high} (intervalo de 95 %); {fills} de {bags}</translation>
     </message>
     <message>
         <source>Struck level</source>
-        <translation type="unfinished"></translation>
+        <translation>Al ras</translation>
     </message>
     <message>
         <source>Bulk density</source>
-        <translation type="unfinished"></translation>
+        <translation>Densidad aparente</translation>
     </message>
     <message>
         <source>{where} down the wall from the rim</source>
-        <translation type="unfinished"></translation>
+        <translation>{where} bajo el borde, por la pared</translation>
     </message>
     <message>
         <source>Fill mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea de llenado</translation>
     </message>
     <message>
         <source>Target weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso deseado</translation>
     </message>
     <message>
         <source>{mean}, between {low} and {high} (90 % interval)</source>
-        <translation type="unfinished"></translation>
+        <translation>{mean}, entre {low} y {high} (intervalo de 90 %)</translation>
     </message>
     <message>
         <source>To the mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Hasta la línea</translation>
     </message>
     <message>
         <source>Settling</source>
-        <translation type="unfinished"></translation>
+        <translation>Asentamiento</translation>
     </message>
     <message>
         <source>Old line</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea anterior</translation>
     </message>
     <message>
         <source>Weighed by</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesó</translation>
     </message>
     <message>
         <source>Type your initials, then sign off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba sus iniciales y firme.</translation>
     </message>
     <message>
         <source>Sign off all the same</source>
-        <translation type="unfinished"></translation>
+        <translation>Firmar de todos modos</translation>
     </message>
     <message>
         <source>No fill to the mark was weighed, so settling is not known and the line may be some percent off. Weigh at least two fills to the mark, or sign off all the same?</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pesó ninguna llenada hasta la línea, así que no se conoce el asentamiento y la línea puede fallar por unos puntos. ¿Pesar al menos dos llenadas hasta la línea, o firmar de todos modos?</translation>
     </message>
     <message>
         <source>The fills to the mark do not show yet that the line is on target. Sign off all the same?</source>
-        <translation type="unfinished"></translation>
+        <translation>Las llenadas hasta la línea todavía no muestran que la línea esté bien. ¿Firmar de todos modos?</translation>
     </message>
     <message>
         <source>Signed off. Now print the label and the wall chart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Firmado. Ahora imprima la etiqueta y la tabla de pared.</translation>
     </message>
 </context>
 <context>
     <name>StepStrip</name>
     <message>
         <source>Step {number} of {count}: {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Paso {number} de {count}: {name}</translation>
     </message>
 </context>
 <context>
     <name>StepTools</name>
     <message>
         <source>Stand the scale level, away from draughts. Set the empty scoop on it and zero it, so that it shows the powder alone. If you have a check weight, weigh it too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga la báscula a nivel, lejos de corrientes de aire. Ponga encima la medida vacía y póngala en cero, para que muestre solo el polvo. Si tiene una pesa de control, pésela también.</translation>
     </message>
     <message>
         <source>The scale stands le&amp;vel and shows zero with the empty scoop on it</source>
-        <translation type="unfinished"></translation>
+        <translation>La báscula está ni&amp;velada y marca cero con la medida vacía</translation>
     </message>
     <message>
         <source>Target weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso deseado</translation>
     </message>
     <message>
         <source>Check weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesa de control</translation>
     </message>
     <message>
         <source>Scale reads</source>
-        <translation type="unfinished"></translation>
+        <translation>La báscula marca</translation>
     </message>
     <message>
         <source>Old line</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea anterior</translation>
     </message>
     <message>
         <source>S&amp;coop</source>
-        <translation type="unfinished"></translation>
+        <translation>Me&amp;dida</translation>
     </message>
     <message>
         <source>its name is painted on it</source>
-        <translation type="unfinished"></translation>
+        <translation>su nombre está pintado en ella</translation>
     </message>
     <message>
         <source>Sc&amp;ale</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Báscula</translation>
     </message>
     <message>
         <source>Target &amp;weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso de&amp;seado</translation>
     </message>
     <message>
         <source>powder for one feeding, from this scoop</source>
-        <translation type="unfinished"></translation>
+        <translation>polvo de una toma, con esta medida</translation>
     </message>
     <message>
         <source>C&amp;heck weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesa de &amp;control</translation>
     </message>
     <message>
         <source>if you have one: what it should weigh</source>
-        <translation type="unfinished"></translation>
+        <translation>si tiene una: lo que debe pesar</translation>
     </message>
     <message>
         <source>Scale &amp;reads</source>
-        <translation type="unfinished"></translation>
+        <translation>La báscula &amp;indica</translation>
     </message>
     <message>
         <source>with the check weight on it</source>
-        <translation type="unfinished"></translation>
+        <translation>con la pesa de control encima</translation>
     </message>
     <message>
         <source>&amp;Old line</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea a&amp;nterior</translation>
     </message>
     <message>
         <source>down the wall from the rim; empty if there is none</source>
-        <translation type="unfinished"></translation>
+        <translation>bajo el borde, por la pared; vacío si no hay</translation>
     </message>
     <message>
         <source>Set &amp;up another scoop or scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Config&amp;urar otra medida o báscula</translation>
     </message>
     <message>
         <source>choose</source>
-        <translation type="unfinished"></translation>
+        <translation>escoja</translation>
     </message>
     <message>
         <source>Fills were already weighed with this scoop. To use another scoop, start a new weigh-in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya se pesaron llenadas con esta medida. Para usar otra medida, empiece otra pesada.</translation>
     </message>
     <message>
         <source>Fills were already weighed on this scale. To use another scale, start a new weigh-in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya se pesaron llenadas en esta báscula. Para usar otra báscula, empiece otra pesada.</translation>
     </message>
 </context>
 <context>
     <name>TableWords</name>
     <message>
         <source>level</source>
-        <translation type="unfinished"></translation>
+        <translation>al ras</translation>
     </message>
     <message>
         <source>to the mark</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta la línea</translation>
     </message>
     <message>
         <source>tapped</source>
-        <translation type="unfinished"></translation>
+        <translation>golpeada</translation>
     </message>
     <message>
         <source>weigh it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>weigh it ({count} scoopfuls)</source>
-        <translation type="unfinished"></translation>
+        <translation>péselo</translation>
     </message>
     <message>
         <source>{batches} × {amount}</source>
-        <translation type="unfinished"></translation>
+        <translation>{batches} × {amount}</translation>
     </message>
     <message>
         <source>{share} short, give or take {spread}</source>
-        <translation type="unfinished"></translation>
+        <translation>falta {share}, más o menos {spread}</translation>
     </message>
     <message>
         <source>{share} over, give or take {spread}</source>
-        <translation type="unfinished"></translation>
+        <translation>sobra {share}, más o menos {spread}</translation>
     </message>
     <message>
         <source>{batches} (1 runs over by {over})</source>
-        <translation type="unfinished"></translation>
+        <translation>{batches} (1 se derrama por {over})</translation>
     </message>
     <message>
         <source>{batches} (1 is too full)</source>
-        <translation type="unfinished"></translation>
+        <translation>{batches} (1 queda demasiado llena)</translation>
     </message>
     <message>
         <source>{vessel}: one batch would run over by {over}. Mix {batches} equal batches.</source>
-        <translation type="unfinished"></translation>
+        <translation>{vessel}: una sola tanda se derramaría por {over}. Mezcle {batches} tandas iguales.</translation>
     </message>
     <message>
         <source>{vessel}: one batch would leave no room for stirring. Mix {batches} equal batches.</source>
-        <translation type="unfinished"></translation>
+        <translation>{vessel}: una sola tanda no dejaría lugar para revolver. Mezcle {batches} tandas iguales.</translation>
+    </message>
+    <message>
+        <source>Water to {water} above the floor.</source>
+        <translation>Agua hasta {water} sobre el fondo.</translation>
+    </message>
+    <message>
+        <source>Water to {water} above the floor, the mix stands at {mix}.</source>
+        <translation>Agua hasta {water} sobre el fondo; la mezcla queda a {mix}.</translation>
     </message>
     <message>
         <source>Water at {temperature} scalds skin within minutes, hotter water within seconds. Wear gloves, keep children away, and let the mix cool to 100–101 °F (38 °C) at the calf. The product label comes first.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua a {temperature} quema la piel en minutos, y más caliente, en segundos. Use guantes, aleje a los niños y deje enfriar la mezcla a 100–101 °F (38 °C) al darla. La etiqueta del producto manda.</translation>
     </message>
 </context>
 <context>
     <name>TablesPage</name>
     <message>
         <source>Batch tables</source>
-        <translation type="unfinished"></translation>
+        <translation>Tablas de mezcla</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>&amp;New plan</source>
-        <translation type="unfinished"></translation>
+        <translation>N&amp;uevo plan</translation>
     </message>
     <message>
         <source>&amp;Change plan</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Cambiar plan</translation>
     </message>
     <message>
         <source>P&amp;rint</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Imprimir</translation>
     </message>
     <message>
         <source>&amp;Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Pla&amp;n</translation>
     </message>
     <message>
         <source>A plan says which calves are fed, how much each, and how strong. From it comes the table of water, powder and scoopfuls for every number of calves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un plan dice cuáles becerras se alimentan, cuánto cada una y qué tan fuerte. De ahí sale la tabla de agua, polvo y medidas para cada número de becerras.</translation>
     </message>
     <message>
         <source>&amp;Make the first plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer el p&amp;rimer plan</translation>
     </message>
     <message>
         <source>No plan yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no hay plan</translation>
     </message>
     <message>
         <source>Lot {new} was weighed in anew on {day}. Scoopfuls before → now:</source>
-        <translation type="unfinished"></translation>
+        <translation>El lote {new} se pesó otra vez el {day}. Medidas antes → ahora:</translation>
     </message>
     <message>
         <source>Lot {new} took the place of lot {old} on {day}. Scoopfuls before → now:</source>
-        <translation type="unfinished"></translation>
+        <translation>El lote {new} tomó el lugar del lote {old} el {day}. Medidas antes → ahora:</translation>
     </message>
     <message>
         <source>Outdated on the wall: chart no. {numbers}. Print it anew and take the old one down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Atrasada en la pared: tabla n.º {numbers}. Imprímala otra vez y quite la vieja.</translation>
     </message>
 </context>
 <context>
     <name>TextField</name>
     <message>
         <source>Type a name, so that it can be told from others.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba un nombre, para distinguirlo de los demás.</translation>
     </message>
 </context>
 <context>
     <name>ThingsTab</name>
     <message>
         <source>What is entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo registrado</translation>
     </message>
     <message>
         <source>S&amp;how retired</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ver retirados</translation>
     </message>
     <message>
         <source>&amp;Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>G&amp;uardar</translation>
     </message>
     <message>
         <source>P&amp;ut back</source>
-        <translation type="unfinished"></translation>
+        <translation>De&amp;jar como estaba</translation>
     </message>
     <message>
         <source>{name} is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} quedó guardado.</translation>
     </message>
     <message>
         <source>retired</source>
-        <translation type="unfinished"></translation>
+        <translation>retirado</translation>
     </message>
     <message>
         <source>Take back &amp;into use</source>
-        <translation type="unfinished"></translation>
+        <translation>V&amp;olver a usar</translation>
     </message>
 </context>
 <context>
     <name>ToMarkPanel</name>
     <message>
         <source>&amp;Move the line there</source>
-        <translation type="unfinished"></translation>
+        <translation>Mo&amp;ver la línea ahí</translation>
     </message>
     <message>
-        <source>Fill to the line, level by a shake, weigh. Two bags or more.</source>
-        <translation type="unfinished"></translation>
+        <source>Fill to the line, level by a shake, weigh: two fills each from four bags.</source>
+        <translation>Llene hasta la línea, empareje sacudiendo, pese. Dos costales o más.</translation>
     </message>
 </context>
 <context>
     <name>TodayPage</name>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoy</translation>
     </message>
     <message>
         <source>Today, {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoy, {day}</translation>
     </message>
     <message>
         <source>The set-up is not finished: scale, scoop or first lot is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los ajustes no están completos: falta la báscula, la medida o el primer lote.</translation>
     </message>
     <message>
         <source>Go on with the set-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir con los ajustes</translation>
     </message>
     <message>
         <source>Nothing is waiting.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada está pendiente.</translation>
     </message>
     <message>
         <source>Where you are needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que hace falta</translation>
     </message>
     <message>
         <source>To mix today: {plan}</source>
-        <translation type="unfinished"></translation>
+        <translation>Para mezclar hoy: {plan}</translation>
     </message>
     <message>
         <source>Open the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir la tabla</translation>
     </message>
     <message>
         <source>The weigh-in of lot {number} stands at this step: {step}.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pesada del lote {number} está en este paso: {step}.</translation>
     </message>
     <message>
         <source>Go on weighing</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir pesando</translation>
     </message>
     <message>
         <source>{scoop} still bears the line of lot {old}; lot {number} is in use.</source>
-        <translation type="unfinished"></translation>
+        <translation>{scoop} todavía tiene la línea del lote {old}; está en uso el lote {number}.</translation>
     </message>
     <message>
         <source>Weigh in with it</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesar con ella</translation>
     </message>
     <message>
         <source>Weigh in</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesar</translation>
     </message>
     <message>
         <source>Lot {number} is not weighed in.</source>
-        <translation type="unfinished"></translation>
+        <translation>El lote {number} está sin pesar.</translation>
     </message>
     <message>
         <source>Lot {number} came on {day} and is not weighed in.</source>
-        <translation type="unfinished"></translation>
+        <translation>El lote {number} llegó el {day} y está sin pesar.</translation>
     </message>
     <message>
         <source>A label still bears the old line: sheet {numbers}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una etiqueta todavía tiene la línea anterior: n.º {numbers}.</translation>
     </message>
     <message>
         <source>{count} labels still bear the old line: sheets {numbers}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} etiquetas todavía tienen la línea anterior: n.º {numbers}.</translation>
     </message>
     <message>
         <source>Print the label</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir la etiqueta</translation>
     </message>
     <message>
         <source>A wall chart is out of date: sheet {numbers}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una tabla de pared está atrasada: n.º {numbers}.</translation>
     </message>
     <message>
         <source>{count} wall charts are out of date: sheets {numbers}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} tablas de pared están atrasadas: n.º {numbers}.</translation>
     </message>
     <message>
         <source>Print the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir la tabla</translation>
     </message>
 </context>
 <context>
     <name>TodayRow</name>
     <message>
         <source>Water</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua</translation>
     </message>
     <message>
         <source>Powder by weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Polvo por peso</translation>
     </message>
     <message>
         <source>Scoopfuls</source>
-        <translation type="unfinished"></translation>
+        <translation>Medidas</translation>
     </message>
     <message>
         <source>no lot signed off</source>
-        <translation type="unfinished"></translation>
+        <translation>ningún lote firmado</translation>
     </message>
     <message>
         <source>no count comes near enough</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna cantidad se acerca lo suficiente</translation>
+    </message>
+    <message>
+        <source>too many scoopfuls to keep count of</source>
+        <translation>demasiadas medidas para llevar la cuenta</translation>
     </message>
     <message>
         <source>fits the {vessel}</source>
-        <translation type="unfinished"></translation>
+        <translation>cabe en {vessel}</translation>
     </message>
     <message>
         <source>C&amp;alves today</source>
-        <translation type="unfinished"></translation>
+        <translation>Be&amp;cerras hoy</translation>
     </message>
     <message>
         <source>Group</source>
-        <translation type="unfinished"></translation>
+        <translation>Grupo</translation>
     </message>
     <message>
         <source>Calves today, {group}</source>
-        <translation type="unfinished"></translation>
+        <translation>Becerras hoy, {group}</translation>
     </message>
     <message>
         <source>Calves today</source>
-        <translation type="unfinished"></translation>
+        <translation>Becerras hoy</translation>
+    </message>
+</context>
+<context>
+    <name>ToolChecks</name>
+    <message>
+        <source>Enter an instrument first, under Instruments.</source>
+        <translation>Registre primero un instrumento, en Instrumentos.</translation>
+    </message>
+    <message>
+        <source>Shown in plain water</source>
+        <translation>Marca en agua sola</translation>
+    </message>
+    <message>
+        <source>Temperature of it</source>
+        <translation>Temperatura del agua</translation>
+    </message>
+    <message>
+        <source>Make so much of it</source>
+        <translation>Haga esta cantidad</translation>
+    </message>
+    <message>
+        <source>Shown in the sugar solution, °Brix</source>
+        <translation>Marca en la solución de azúcar, °Brix</translation>
+    </message>
+    <message>
+        <source>Shown in ice water, well stirred</source>
+        <translation>Marca en agua con hielo, bien movida</translation>
+    </message>
+    <message>
+        <source>Water that fills it, without the jug</source>
+        <translation>Agua que la llena, sin la jarra</translation>
+    </message>
+    <message>
+        <source>Type how warm the water is.</source>
+        <translation>Escriba qué tan caliente está el agua.</translation>
+    </message>
+    <message>
+        <source>Type what the water in it weighs.</source>
+        <translation>Escriba cuánto pesa el agua que tiene.</translation>
+    </message>
+    <message>
+        <source>Why does this check count no more?</source>
+        <translation>¿Por qué ya no cuenta esta revisión?</translation>
+    </message>
+    <message>
+        <source>The check of {name} is kept.</source>
+        <translation>La revisión de {name} quedó guardada.</translation>
+    </message>
+    <message>
+        <source>Type what it shows.</source>
+        <translation>Escriba lo que marca.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep this check</source>
+        <translation>&amp;Guardar esta revisión</translation>
+    </message>
+    <message>
+        <source>Keep the sol&amp;ution&apos;s check</source>
+        <translation>Guardar la de la s&amp;olución</translation>
+    </message>
+    <message>
+        <source>&amp;Keep what it holds</source>
+        <translation>&amp;Guardar cuánto le cabe</translation>
+    </message>
+    <message>
+        <source>In plain water</source>
+        <translation>En agua sola</translation>
+    </message>
+    <message>
+        <source>In a sugar solution</source>
+        <translation>En una solución de azúcar</translation>
+    </message>
+    <message>
+        <source>Half crushed ice, half water, stirred: that is 32 °F (0 °C).</source>
+        <translation>Mitad hielo picado, mitad agua, movido: eso es 32 °F (0 °C).</translation>
+    </message>
+    <message>
+        <source>In ice water</source>
+        <translation>En agua con hielo</translation>
+    </message>
+    <message>
+        <source>Fill it with water to the brim, or to the line that you will use, and weigh the water.</source>
+        <translation>Llénela de agua hasta el borde, o hasta la raya que va a usar, y pese el agua.</translation>
+    </message>
+    <message>
+        <source>What the jug holds</source>
+        <translation>Cuánto le cabe a la jarra</translation>
+    </message>
+    <message>
+        <source>Found so far</source>
+        <translation>Encontrado hasta ahora</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Instrumento</translation>
+    </message>
+    <message>
+        <source>Float it in plain water and type how warm that is.</source>
+        <translation>Póngalo a flotar en agua sola y escriba qué tan caliente está.</translation>
+    </message>
+    <message>
+        <source>A drop of plain water should read 0. Weekly, and whenever it was dropped.</source>
+        <translation>Una gota de agua sola debe leer 0. Cada semana, y siempre que se haya caído.</translation>
+    </message>
+    <message>
+        <source>Every three months: table sugar is a standard by weight. More than {off} off: clean it first.</source>
+        <translation>Cada tres meses: el azúcar de mesa es un patrón por peso. Si se aparta más de {off}, límpielo primero.</translation>
+    </message>
+    <message>
+        <source>Weigh {sugar} of sugar ({sugar_g} g) and {water} of water ({water_g} g): {brix} Brix.</source>
+        <translation>Pese {sugar} de azúcar ({sugar_g} g) y {water} de agua ({water_g} g): {brix} Brix.</translation>
+    </message>
+    <message>
+        <source>Nothing yet.</source>
+        <translation>Todavía nada.</translation>
+    </message>
+    <message>
+        <source>With&amp;draw the newest</source>
+        <translation>Anular la más n&amp;ueva</translation>
     </message>
 </context>
 <context>
     <name>Units</name>
     <message>
         <source>Type a value, like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba un valor, como {example}.</translation>
     </message>
     <message>
         <source>That is too long for one value. Type it like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es demasiado largo para un solo valor. Escríbalo como {example}.</translation>
     </message>
     <message>
         <source>There is a hidden character in it ({name}). Clear the field and type it like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay un carácter oculto ({name}). Borre el campo y escríbalo como {example}.</translation>
     </message>
     <message>
         <source>There is no number in it. Type it like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ningún número. Escríbalo como {example}.</translation>
     </message>
     <message>
         <source>“{part}” cannot stand there. Type it like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>“{part}” no va ahí. Escríbalo como {example}.</translation>
     </message>
     <message>
         <source>Write the number out in digits, like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba el número con todas sus cifras, como {example}.</translation>
     </message>
     <message>
         <source>“{part}” has more than one decimal sign. Write one number, like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>“{part}” tiene más de un signo decimal. Escriba un solo número, como {example}.</translation>
     </message>
     <message>
         <source>Digits are missing after “{part}”. Type it like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Faltan cifras después de “{part}”. Escríbalo como {example}.</translation>
     </message>
     <message>
         <source>“{part}” has a comma. Write decimals with a point: {point}.</source>
-        <translation type="unfinished"></translation>
+        <translation>“{part}” tiene una coma. Escriba los decimales con punto: {point}.</translation>
     </message>
     <message>
         <source>“{part}” can be read two ways. Write {whole} without a comma, or {point} with a decimal point.</source>
-        <translation type="unfinished"></translation>
+        <translation>“{part}” se puede leer de dos modos. Escriba {whole} sin coma, o {point} con punto decimal.</translation>
     </message>
     <message>
         <source>“{part}” can be read two ways. Write {whole} without a point, or {comma} with a decimal comma.</source>
-        <translation type="unfinished"></translation>
+        <translation>“{part}” se puede leer de dos modos. Escriba {whole} sin punto, o {comma} con coma decimal.</translation>
     </message>
     <message>
         <source>“{part}” has two numbers in a row. Write one number, or a unit after each, like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>“{part}” tiene dos números seguidos. Escriba un solo número, o una unidad después de cada uno, como {example}.</translation>
     </message>
     <message>
         <source>“{part}” is not a fraction that can be used. Halves to sixty-fourths can, like 1/4.</source>
-        <translation type="unfinished"></translation>
+        <translation>“{part}” no es una fracción que se pueda usar. Se puede desde medios hasta sesentaicuatroavos, como 1/4.</translation>
     </message>
     <message>
         <source>“{part}” is not less than one. Leave a space between whole number and fraction, like 10 1/4.</source>
-        <translation type="unfinished"></translation>
+        <translation>“{part}” no es menor que uno. Deje un espacio entre el entero y la fracción, como 10 1/4.</translation>
     </message>
     <message>
         <source>Write the unit after “{part}” too, like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba también la unidad después de “{part}”, como {example}.</translation>
     </message>
     <message>
         <source>The unit “{unit}” is not known here. Type it like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>La unidad “{unit}” no se conoce aquí. Escríbalo como {example}.</translation>
     </message>
     <message>
         <source>{unit} is a weight, and something else belongs here. Type it like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{unit} es un peso, y aquí va otra cosa. Escríbalo como {example}.</translation>
     </message>
     <message>
         <source>{unit} is a volume, and something else belongs here. Type it like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{unit} es un volumen, y aquí va otra cosa. Escríbalo como {example}.</translation>
     </message>
     <message>
         <source>{unit} is a length, and something else belongs here. Type it like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{unit} es un largo, y aquí va otra cosa. Escríbalo como {example}.</translation>
     </message>
     <message>
         <source>{unit} is a temperature, and something else belongs here. Type it like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{unit} es una temperatura, y aquí va otra cosa. Escríbalo como {example}.</translation>
     </message>
     <message>
         <source>{unit} is a share, and something else belongs here. Type it like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{unit} es un porcentaje, y aquí va otra cosa. Escríbalo como {example}.</translation>
     </message>
     <message>
         <source>oz is a weight. For a volume write fl oz.</source>
-        <translation type="unfinished"></translation>
+        <translation>oz es un peso. Para un volumen escriba fl oz.</translation>
     </message>
     <message>
         <source>fl oz is a volume. For a weight write oz.</source>
-        <translation type="unfinished"></translation>
+        <translation>fl oz es un volumen. Para un peso escriba oz.</translation>
     </message>
     <message>
         <source>Three cups are in use. Write US cup (237 mL), label cup (240 mL) or metric cup (250 mL).</source>
-        <translation type="unfinished"></translation>
+        <translation>Se usan tres tazas. Escriba US cup (237 mL), label cup (240 mL) o metric cup (250 mL).</translation>
     </message>
     <message>
         <source>Several tons are in use. Write the weight in lb or kg.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se usan varias toneladas. Escriba el peso en lb o kg.</translation>
     </message>
     <message>
         <source>gr means grain. For grams write g.</source>
-        <translation type="unfinished"></translation>
+        <translation>gr quiere decir grano. Para gramos escriba g.</translation>
     </message>
     <message>
         <source>Write the unit as ft or in, like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba la unidad como ft o in, como {example}.</translation>
     </message>
     <message>
         <source>Write the larger unit first and each unit once, like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba primero la unidad mayor y cada unidad una sola vez, como {example}.</translation>
     </message>
     <message>
         <source>“{part}” is 1 {unit} or more. Check both numbers.</source>
-        <translation type="unfinished"></translation>
+        <translation>“{part}” es 1 {unit} o más. Revise los dos números.</translation>
     </message>
     <message>
         <source>Only a whole number can stand before a second unit, like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes de una segunda unidad solo va un número entero, como {example}.</translation>
     </message>
     <message>
         <source>Type one value, like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba un solo valor, como {example}.</translation>
     </message>
     <message>
         <source>Type a whole number, like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba un número entero, como {example}.</translation>
     </message>
     <message>
         <source>“{part}” is below zero, which cannot be. Type it like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>“{part}” es menor que cero, y eso no puede ser. Escríbalo como {example}.</translation>
     </message>
     <message>
         <source>Zero cannot be right here. Type it like {example}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cero no puede ser aquí. Escríbalo como {example}.</translation>
     </message>
     <message>
         <source>“{part}” is less than can be right here: at least {limit}.</source>
-        <translation type="unfinished"></translation>
+        <translation>“{part}” es menos de lo que puede ser aquí: {limit} o más.</translation>
     </message>
     <message>
         <source>“{part}” is more than can be right here: at most {limit}.</source>
-        <translation type="unfinished"></translation>
+        <translation>“{part}” es más de lo que puede ser aquí: {limit} o menos.</translation>
     </message>
 </context>
 <context>
     <name>VerdictPanel</name>
     <message>
         <source>Put it right</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo corregirlo</translation>
     </message>
     <message>
         <source>Likeliest causes</source>
-        <translation type="unfinished"></translation>
+        <translation>Causas más probables</translation>
     </message>
     <message>
         <source>First pail and last</source>
-        <translation type="unfinished"></translation>
+        <translation>Primera cubeta y última</translation>
     </message>
     <message>
         <source>No verdict yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no hay dictamen</translation>
     </message>
     <message>
         <source>Say what solids are wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diga qué sólidos se desean.</translation>
     </message>
     <message>
         <source>Type the drops of the first pail, best three: the verdict comes at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba las gotas de la primera cubeta, mejor tres: el dictamen llega enseguida.</translation>
     </message>
     <message>
         <source>Each way: {ways}.</source>
-        <translation type="unfinished"></translation>
+        <translation>De cada modo: {ways}.</translation>
     </message>
     <message>
         <source>Two instruments contradict each other: check both in plain water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos instrumentos se contradicen: revise los dos en agua sola.</translation>
     </message>
     <message>
         <source>Reckoned for the volume on the chart; type what is in the vessel to be sure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Calculado para el volumen de la tabla; escriba lo que hay en el recipiente para estar seguro.</translation>
     </message>
     <message>
         <source>{number}. {what} ({fits}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{number}. {what} ({fits}).</translation>
     </message>
     <message>
         <source>No usual slip fits this reading. Weigh the next powder, and look at the scoop.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún descuido común corresponde a esta lectura. Pese el polvo siguiente y vea la medida.</translation>
     </message>
 </context>
 <context>
     <name>VesselForm</name>
     <message>
         <source>Name of the vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre del recipiente</translation>
     </message>
     <message>
         <source>Volume to the rim</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen hasta el borde</translation>
     </message>
     <message>
         <source>The rest is room for stirring.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo demás es lugar para revolver.</translation>
     </message>
     <message>
         <source>May be filled to</source>
-        <translation type="unfinished"></translation>
+        <translation>Se puede llenar hasta</translation>
     </message>
     <message>
         <source>Often:</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguido:</translation>
+    </message>
+    <message>
+        <source>Tell how high the water must stand in it</source>
+        <translation>Diga a qué altura debe llegar el agua</translation>
+    </message>
+    <message>
+        <source>Shape of the vessel</source>
+        <translation>Forma del recipiente</translation>
+    </message>
+    <message>
+        <source>Take this volume</source>
+        <translation>Tomar este volumen</translation>
+    </message>
+    <message>
+        <source>Lines painted on a vessel are often wrong. Stand it where it is used, pour weighed or measured water in by steps, the last one up to the rim. At each step note all the water that is in it by then, and how high it stands above the floor.</source>
+        <translation>Las rayas pintadas en un recipiente muchas veces están mal. Póngalo donde se usa y vierta agua pesada o medida por pasos, el último hasta el borde. En cada paso anote toda el agua que ya tiene y a qué altura está sobre el fondo.</translation>
+    </message>
+    <message>
+        <source>By this shape it holds {volume} to the rim.</source>
+        <translation>Con esta forma le caben {volume} hasta el borde.</translation>
+    </message>
+    <message>
+        <source>The volume to the rim and this shape differ by {percent}. Measure once more, or take the volume that the shape gives.</source>
+        <translation>El volumen hasta el borde y esta forma difieren en {percent}. Mida otra vez, o tome el volumen que da la forma.</translation>
     </message>
 </context>
 <context>
     <name>WeighInPage</name>
     <message>
         <source>&amp;Back</source>
-        <translation type="unfinished"></translation>
+        <translation>At&amp;rás</translation>
     </message>
     <message>
         <source>Ne&amp;xt</source>
-        <translation type="unfinished"></translation>
+        <translation>Si&amp;guiente</translation>
     </message>
     <message>
         <source>Weigh in another &amp;lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesar &amp;otro lote</translation>
     </message>
     <message>
         <source>Dip, heap, and strike off with a straight edge. No tapping, no pressing. Two fills from each of four bags: type the weight, press Enter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Meta la medida, llénela con copete y rase con una regla. Sin golpear, sin apretar. Dos llenadas de cada uno de cuatro costales: escriba el peso y oprima Enter.</translation>
     </message>
     <message>
         <source>Fill to the new line, level it with one shake, read it at eye level. Type the weight, press Enter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Llene hasta la línea nueva, empareje con una sacudida y lea a la altura de los ojos. Escriba el peso y oprima Enter.</translation>
     </message>
     <message>
         <source>Weigh-in</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesada</translation>
     </message>
 </context>
 <context>
     <name>WeighInWords</name>
     <message>
         <source>Lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote</translation>
     </message>
     <message>
         <source>Scoop and scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Medida y báscula</translation>
     </message>
     <message>
         <source>Level fills</source>
-        <translation type="unfinished"></translation>
+        <translation>Llenadas al ras</translation>
     </message>
     <message>
         <source>Mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea</translation>
     </message>
     <message>
         <source>Fills to the mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Llenadas hasta la línea</translation>
     </message>
     <message>
         <source>Sign-off</source>
-        <translation type="unfinished"></translation>
+        <translation>Firma</translation>
     </message>
     <message>
         <source>your initials</source>
-        <translation type="unfinished"></translation>
+        <translation>sus iniciales</translation>
     </message>
     <message>
         <source>a scoop</source>
-        <translation type="unfinished"></translation>
+        <translation>una medida</translation>
     </message>
     <message>
         <source>a scale</source>
-        <translation type="unfinished"></translation>
+        <translation>una báscula</translation>
     </message>
     <message>
         <source>the target weight</source>
-        <translation type="unfinished"></translation>
+        <translation>el peso deseado</translation>
     </message>
     <message>
         <source>the scale level and zeroed</source>
-        <translation type="unfinished"></translation>
+        <translation>la báscula nivelada y en cero</translation>
     </message>
     <message>
         <source>at least two level fills</source>
-        <translation type="unfinished"></translation>
+        <translation>al menos dos llenadas al ras</translation>
     </message>
     <message>
         <source>the line drawn on the scoop</source>
-        <translation type="unfinished"></translation>
+        <translation>la línea dibujada en la medida</translation>
     </message>
     <message>
         <source>Still needed: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía falta: {what}</translation>
     </message>
     <message>
         <source>Enough: these fills settle it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Basta: con estas llenadas queda claro.</translation>
     </message>
     <message>
         <source>The interval rests on how these bags differ.</source>
-        <translation type="unfinished"></translation>
+        <translation>El intervalo se apoya en cuánto varían estos costales.</translation>
     </message>
     <message>
         <source>The interval rests on how bags differed in this farm&apos;s earlier lots.</source>
-        <translation type="unfinished"></translation>
+        <translation>El intervalo se apoya en cuánto variaron los costales en los lotes anteriores de este establo.</translation>
     </message>
     <message>
         <source>With fewer than three bags, how bags differ cannot be seen: a cautious figure is assumed. Dip a third bag to do without it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con menos de tres costales no se ve cuánto varían: se supone una cifra cautelosa. Use un tercer costal para no necesitarla.</translation>
     </message>
     <message>
         <source>Draw the line {down} down the wall from the rim.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dibuje la línea {down} bajo el borde, por la pared.</translation>
     </message>
     <message>
         <source>The line would be so near the floor that it cannot be read well. Use a smaller scoop.</source>
-        <translation type="unfinished"></translation>
+        <translation>La línea quedaría tan cerca del fondo que no se lee bien. Use una medida más chica.</translation>
     </message>
     <message>
         <source>The line would be so near the rim that it cannot be told from it. Use a larger scoop, or strike it level and take the weight as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>La línea quedaría tan cerca del borde que no se distingue de él. Use una medida más grande, o llénela al ras y tome el peso que dé.</translation>
     </message>
     <message>
         <source>With the old line a scoopful of this lot would weigh {mass} ({share}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Con la línea anterior, una medida de este lote pesaría {mass} ({share}).</translation>
     </message>
     <message>
         <source>Keep the old line. {delivers}</source>
-        <translation type="unfinished"></translation>
+        <translation>Conserve la línea anterior. {delivers}</translation>
     </message>
     <message>
         <source>Move the line. {delivers}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mueva la línea. {delivers}</translation>
     </message>
     <message>
         <source>{words} {delivers}</source>
-        <translation type="unfinished"></translation>
+        <translation>{words} {delivers}</translation>
     </message>
     <message>
         <source>On target: the line is right.</source>
-        <translation type="unfinished"></translation>
+        <translation>En el peso deseado: la línea está bien.</translation>
     </message>
     <message>
         <source>Move the line to {down} down the wall from the rim, and weigh to it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mueva la línea a {down} bajo el borde, por la pared, y pese otra vez hasta ella.</translation>
     </message>
     <message>
         <source>Levelled by a shake, the powder packs {percent} denser than struck level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Emparejado con una sacudida, el polvo queda {percent} más denso que al ras.</translation>
     </message>
     <message>
         <source>Filled to the line, the powder lies {percent} looser than struck level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Llenado hasta la línea, el polvo queda {percent} más suelto que al ras.</translation>
     </message>
     <message>
         <source>The scale reads the check weight right.</source>
-        <translation type="unfinished"></translation>
+        <translation>La báscula marca bien la pesa de control.</translation>
     </message>
     <message>
         <source>The scale reads {error} too much.</source>
-        <translation type="unfinished"></translation>
+        <translation>La báscula marca {error} de más.</translation>
     </message>
     <message>
         <source>The scale reads {error} too little.</source>
-        <translation type="unfinished"></translation>
+        <translation>La báscula marca {error} de menos.</translation>
     </message>
     <message>
         <source>Zero it, check that it stands level, fit fresh batteries, and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Póngala en cero, vea que esté nivelada, cambie las pilas y pruebe otra vez.</translation>
     </message>
     <message>
         <source>That is more than this scale weighs ({capacity}). Type it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es más de lo que pesa esta báscula ({capacity}). Escríbalo otra vez.</translation>
     </message>
     <message>
         <source>No powder is as heavy as that. Look at the unit, or whether the scale was zeroed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún polvo pesa tanto. Revise la unidad, o si la báscula estaba en cero.</translation>
     </message>
     <message>
         <source>No scoopful is as light as that. Look at the unit, or whether the scale was zeroed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna medida pesa tan poco. Revise la unidad, o si la báscula estaba en cero.</translation>
     </message>
     <message>
         <source>Weigh-in of lot {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesada del lote {number}</translation>
     </message>
 </context>
 <context>
     <name>WelcomePage</name>
     <message>
         <source>Welcome</source>
-        <translation type="unfinished"></translation>
+        <translation>Bienvenida</translation>
     </message>
     <message>
         <source>Kitchen scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Báscula de cocina</translation>
     </message>
     <message>
         <source>Bac&amp;k</source>
-        <translation type="unfinished"></translation>
+        <translation>At&amp;rás</translation>
     </message>
     <message>
         <source>Look at an invented &amp;season first</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver primero una temporada de e&amp;jemplo</translation>
     </message>
     <message>
         <source>Go on &amp;later</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir &amp;después</translation>
     </message>
     <message>
         <source>Keep and go &amp;on</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Guardar y seguir</translation>
     </message>
     <message>
         <source>A second window opens with an invented farm. What is done there is not kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se abre otra ventana con un establo inventado. Lo que se haga ahí no se guarda.</translation>
     </message>
     <message>
         <source>The sample season could not be opened. Start the program with --demo.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo abrir la temporada de ejemplo. Abra el programa con --demo.</translation>
     </message>
     <message>
         <source>Step {number} of {count}: {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Paso {number} de {count}: {name}</translation>
     </message>
     <message>
         <source>Keep and weigh it &amp;in</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Guardar y pesar</translation>
     </message>
     <message>
         <source>Your farm</source>
-        <translation type="unfinished"></translation>
+        <translation>Su establo</translation>
     </message>
     <message>
         <source>This program finds out what a scoop of milk replacer weighs, lot by lot, and where its fill line belongs. Four short steps, then the first weigh-in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este programa averigua cuánto pesa una medida de sustituto de leche, lote por lote, y dónde va su línea de llenado. Cuatro pasos cortos y luego la primera pesada.</translation>
     </message>
     <message>
         <source>The scale</source>
-        <translation type="unfinished"></translation>
+        <translation>La báscula</translation>
     </message>
     <message>
         <source>The one on which scoopfuls will be weighed. Both figures stand on its plate.</source>
-        <translation type="unfinished"></translation>
+        <translation>En la que se pesarán las medidas. Las dos cifras están en su placa.</translation>
     </message>
     <message>
         <source>The scoop</source>
-        <translation type="unfinished"></translation>
+        <translation>La medida</translation>
     </message>
     <message>
         <source>Choose its shape and measure it inside with a ruler. Or fill it with water and weigh that, which is surer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escoja su forma y mídala por dentro con una regla. O llénela de agua y pese el agua, que es más seguro.</translation>
     </message>
     <message>
         <source>The first lot</source>
-        <translation type="unfinished"></translation>
+        <translation>El primer lote</translation>
     </message>
     <message>
         <source>The powder that is fed now or comes next. Only its lot number is needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>El polvo que se está dando o el que sigue. Solo hace falta su número de lote.</translation>
     </message>
 </context>
 <context>
     <name>Window</name>
     <message>
         <source>Scoop calibration</source>
-        <translation type="unfinished"></translation>
+        <translation>Calibración de medidas</translation>
     </message>
     <message>
         <source>“{text}” is typed but not entered. Close without it?</source>
-        <translation type="unfinished"></translation>
+        <translation>“{text}” está escrito pero no anotado. ¿Cerrar sin anotarlo?</translation>
     </message>
     <message>
         <source>Close without it</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar sin anotarlo</translation>
     </message>
     <message>
         <source>&amp;Today</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hoy</translation>
     </message>
     <message>
         <source>&amp;Lots</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Lotes</translation>
     </message>
     <message>
         <source>&amp;Weigh-in</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Pesada</translation>
     </message>
     <message>
         <source>&amp;Batch tables</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tablas de mezcla</translation>
+    </message>
+    <message>
+        <source>Mix check</source>
+        <translation>Revisar mezcla</translation>
     </message>
     <message>
         <source>S&amp;eason</source>
-        <translation type="unfinished"></translation>
+        <translation>Te&amp;mporada</translation>
     </message>
     <message>
         <source>&amp;Set-up</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ajustes</translation>
     </message>
     <message>
         <source>Ctrl+{number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+{number}</translation>
     </message>
 </context>
 <context>
     <name>Words</name>
     <message>
         <source>not weighed in</source>
-        <translation type="unfinished"></translation>
+        <translation>sin pesar</translation>
     </message>
     <message>
         <source>being weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>en pesada</translation>
     </message>
     <message>
         <source>signed off</source>
-        <translation type="unfinished"></translation>
+        <translation>firmado</translation>
     </message>
     <message>
         <source>finished</source>
-        <translation type="unfinished"></translation>
+        <translation>terminado</translation>
     </message>
     <message>
         <source>the lot</source>
-        <translation type="unfinished"></translation>
+        <translation>el lote</translation>
     </message>
     <message>
         <source>scoop and scale</source>
-        <translation type="unfinished"></translation>
+        <translation>medida y báscula</translation>
     </message>
     <message>
         <source>level fills</source>
-        <translation type="unfinished"></translation>
+        <translation>llenadas al ras</translation>
     </message>
     <message>
         <source>the mark</source>
-        <translation type="unfinished"></translation>
+        <translation>la línea</translation>
     </message>
     <message>
         <source>fills to the mark</source>
-        <translation type="unfinished"></translation>
+        <translation>llenadas hasta la línea</translation>
     </message>
     <message>
         <source>sign-off</source>
-        <translation type="unfinished"></translation>
+        <translation>firma</translation>
     </message>
     <message>
         <source>struck level</source>
-        <translation type="unfinished"></translation>
+        <translation>al ras</translation>
     </message>
     <message>
         <source>to the mark</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta la línea</translation>
     </message>
     <message>
         <source>tapped</source>
-        <translation type="unfinished"></translation>
+        <translation>golpeada</translation>
     </message>
     <message>
         <source>{count} tote</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} supersaco</translation>
     </message>
     <message>
         <source>{count} totes</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} supersacos</translation>
     </message>
     <message>
         <source>{count} bag</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} costal</translation>
     </message>
     <message>
         <source>{count} bags</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} costales</translation>
     </message>
     <message>
         <source>{packages} of {mass}</source>
-        <translation type="unfinished"></translation>
+        <translation>{packages} de {mass}</translation>
     </message>
     <message>
         <source>1 full scoop, then {line}</source>
-        <translation type="unfinished"></translation>
+        <translation>1 medida llena y luego {line}</translation>
     </message>
     <message>
         <source>{count} full scoops, then {line}</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} medidas llenas y luego {line}</translation>
     </message>
 </context>
 <context>
     <name>_Counted</name>
     <message numerus="yes">
-        <source>%n fill(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>%n fills</source>
+        <translation>
+            <numerusform>%n llenada</numerusform>
+            <numerusform>%n llenadas</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n bag(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>%n bags</source>
+        <translation>
+            <numerusform>%n costal</numerusform>
+            <numerusform>%n costales</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n more fill(s) would do, each from a bag not yet dipped.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>%n calves</source>
+        <translation>
+            <numerusform>%n becerra</numerusform>
+            <numerusform>%n becerras</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n more fill(s) would do.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>%n days</source>
+        <translation>
+            <numerusform>%n día</numerusform>
+            <numerusform>%n días</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>Cannot tell yet whether the old line will do: weigh %n more level fill(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>%n feedings</source>
+        <translation>
+            <numerusform>%n toma</numerusform>
+            <numerusform>%n tomas</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>Cannot tell yet: weigh %n more fill(s) to the line.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>%n checks saved.</source>
+        <translation>
+            <numerusform>%n revisión guardada.</numerusform>
+            <numerusform>%n revisiones guardadas.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n full scoop(s), then one to a line {down} down the wall from the rim.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>%n lots without that day not shown; it is entered on the page of the lots.</source>
+        <translation>
+            <numerusform>%n lote sin ese día no aparece; el día se anota en la página de lotes.</numerusform>
+            <numerusform>%n lotes sin ese día no aparecen; el día se anota en la página de lotes.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>This scale&apos;s step is coarse for one scoopful. Weigh %n scoopful(s) together each time, and say so beside the weight.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>Not sure yet. About %n more spot fills from other bags would tell.</source>
+        <translation>
+            <numerusform>Todavía no es seguro. Una llenada suelta más, de otro costal, lo diría.</numerusform>
+            <numerusform>Todavía no es seguro. Unas %n llenadas sueltas más, de otros costales, lo dirían.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more fills would do, each from a bag not yet dipped.</source>
+        <translation>
+            <numerusform>Bastaría %n llenada más, de un costal sin usar.</numerusform>
+            <numerusform>Bastarían %n llenadas más, cada una de un costal sin usar.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more fills would do.</source>
+        <translation>
+            <numerusform>Bastaría %n llenada más.</numerusform>
+            <numerusform>Bastarían %n llenadas más.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Cannot tell yet whether the old line will do: weigh %n more level fills.</source>
+        <translation>
+            <numerusform>Todavía no se sabe si la línea anterior sirve: pese %n llenada más al ras.</numerusform>
+            <numerusform>Todavía no se sabe si la línea anterior sirve: pese %n llenadas más al ras.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Cannot tell yet: weigh %n more fills to the line.</source>
+        <translation>
+            <numerusform>Todavía no se sabe: pese %n llenada más hasta la línea.</numerusform>
+            <numerusform>Todavía no se sabe: pese %n llenadas más hasta la línea.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n full scoops, then one to a line {down} down the wall from the rim.</source>
+        <translation>
+            <numerusform>%n medida llena y luego una hasta una línea a {down} bajo el borde, por la pared.</numerusform>
+            <numerusform>%n medidas llenas y luego una hasta una línea a {down} bajo el borde, por la pared.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>This scale&apos;s step is coarse for one scoopful. Weigh %n scoopfuls together each time, and say so beside the weight.</source>
+        <translation>
+            <numerusform>La división de esta báscula es gruesa para una sola medida. Pese %n medida cada vez y anótelo junto al peso.</numerusform>
+            <numerusform>La división de esta báscula es gruesa para una sola medida. Pese %n medidas juntas cada vez y anótelo junto al peso.</numerusform>
         </translation>
     </message>
 </context>
