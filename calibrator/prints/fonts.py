@@ -55,6 +55,8 @@ def font(weight: Weight) -> QFont:
     made.setPixelSize(EM)
     made.setWeight(QFont.Weight(int(weight)))
     made.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
+    # Said outright, or the screen's font would lend its figures of equal width, which no PDF reader can search.
+    made.setFeature(QFont.Tag("tnum"), 0)
     return made
 
 
