@@ -81,6 +81,7 @@ class Ending(StrEnum):
 
     TAKEN_DOWN = "taken_down"
     REPLACED = "replaced"  # by hand, or by a sheet from elsewhere
+    SPOILED = "spoiled"  # never got there: jammed, off scale, thrown away
     STILL_UP = "still_up"  # said before by mistake: it is there after all
 
 

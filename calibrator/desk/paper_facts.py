@@ -7,11 +7,11 @@ from dataclasses import dataclass, replace
 from datetime import date, datetime
 
 from calibrator.desk.findings import experience, read, work_out
+from calibrator.desk.label_cut import Cut
 from calibrator.desk.sheets import GroupSheet, PlanSheet, SheetLine
 from calibrator.model import (
     Farm,
     Lot,
-    Mark,
     Paper,
     Printed,
     Scale,
@@ -21,7 +21,7 @@ from calibrator.model import (
     WeighIn,
 )
 from calibrator.prints.chart_facts import ChartGroup, ChartRow, ScoopPart, WallChart
-from calibrator.prints.label_facts import LabelSheet, ScoopLabel, label_lines
+from calibrator.prints.label_facts import LabelForm, LabelGrid, LabelLine, LabelSheet, ScoopLabel
 from calibrator.prints.record_facts import LotSheet
 from calibrator.records import Records
 
@@ -33,6 +33,8 @@ class Options:
     paper: Paper
     languages: tuple[str, ...]
     copies: int = 1
+    cut: Cut = Cut.STRIP
+    grid: LabelGrid | None = None  # of ready-cut labels
 
 
 def wall_chart_facts(
@@ -99,10 +101,10 @@ class LabelWanted:
     """One scoop's lines for one lot, and the number that its label bears."""
 
     scoop: Scoop
-    marks: tuple[Mark, ...]
+    lines: tuple[LabelLine, ...]
     signed: SignOff
-    main_target_g: float
     printed: Printed
+    wall_mm: float = 0.0
 
 
 def label_sheet_facts(
@@ -111,6 +113,8 @@ def label_sheet_facts(
     """The labels of a lot's scoops on one sheet."""
     return LabelSheet(
         labels=tuple(_label(lot, each, options.copies) for each in wanted),
+        form=LabelForm.WRAP if options.cut is Cut.WRAP else LabelForm.STRIP,
+        grid=options.grid if options.cut is Cut.READY_CUT else None,
         units=farm.units,
         paper=options.paper,
         languages=options.languages,
@@ -123,12 +127,13 @@ def _label(lot: Lot, wanted: LabelWanted, copies: int) -> ScoopLabel:
         scoop_name=wanted.scoop.name,
         shape=wanted.scoop.shape,
         lot_number=lot.lot_number,
-        lines=label_lines(wanted.marks, wanted.main_target_g),
+        lines=wanted.lines,
         weighed_in_on=wanted.signed.at.date(),
         number=wanted.printed.number,
         replaces=wanted.printed.replaces,
         made_on=lot.made_on,
         arrived_on=lot.arrived_on,
+        wall_thickness_mm=wanted.wall_mm,
         copies=copies,
     )
 

@@ -9,8 +9,10 @@ from typing import Protocol
 
 from calibrator.desk.paper_facts import LabelWanted, Options, label_sheet_facts, wall_chart_facts
 from calibrator.desk.sheets import PlanSheet
-from calibrator.model import Farm, Lot, Mark, Printed, PrintKind, Scoop, SignOff, new_id
+from calibrator.desk.standing import never_up, place_of
+from calibrator.model import Farm, Lot, Printed, PrintKind, Scoop, SheetEnding, SignOff, new_id
 from calibrator.prints.chart import wall_chart
+from calibrator.prints.label_facts import LabelLine
 from calibrator.prints.labels import scoop_labels
 from calibrator.prints.page import Document
 from calibrator.prints.record import lot_sheet
@@ -28,15 +30,22 @@ class Job(Protocol):
 
 
 @dataclass(frozen=True)
+class ScoopChoice:
+    """A scoop that gets a label: the lines on it, and how thick its wall is (for a wrap)."""
+
+    scoop: Scoop
+    signed: SignOff
+    lines: tuple[LabelLine, ...]
+    wall_mm: float = 0.0
+
+
+@dataclass(frozen=True)
 class LabelJob:
     """The labels of some scoops for one lot, each a sheet of its own in the records."""
 
     farm: Farm
     lot: Lot
-    scoops: tuple[Scoop, ...]
-    sign_offs: dict[str, SignOff]  # by scoop
-    marks: tuple[Mark, ...]
-    targets_g: dict[str, float]  # the main target by scoop
+    scoops: tuple[ScoopChoice, ...]
     resolution_g: float
     options: Options
     at: datetime
@@ -44,27 +53,26 @@ class LabelJob:
 
     @property
     def sheets(self) -> tuple[Printed, ...]:
-        return tuple(self._sheet(scoop) for scoop in self.scoops)
+        return tuple(self._sheet(choice) for choice in self.scoops)
 
     def document(self, numbered: Sequence[Printed]) -> Document:
-        wanted = [self._wanted(scoop, printed) for scoop, printed in zip(self.scoops, numbered, strict=True)]
+        wanted = [
+            LabelWanted(choice.scoop, choice.lines, choice.signed, printed, choice.wall_mm)
+            for choice, printed in zip(self.scoops, numbered, strict=True)
+        ]
         return scoop_labels(label_sheet_facts(self.farm, self.lot, wanted, self.resolution_g, self.options))
 
-    def _wanted(self, scoop: Scoop, printed: Printed) -> LabelWanted:
-        marks = tuple(mark for mark in self.marks if mark.scoop_id == scoop.id)
-        return LabelWanted(scoop, marks, self.sign_offs[scoop.id], self.targets_g[scoop.id], printed)
-
-    def _sheet(self, scoop: Scoop) -> Printed:
+    def _sheet(self, choice: ScoopChoice) -> Printed:
         return Printed(
             id=new_id(),
             farm_id=self.farm.id,
             number=0,
             kind=PrintKind.SCOOP_LABEL,
             lot_id=self.lot.id,
-            sign_off_id=self.sign_offs[scoop.id].id,
+            sign_off_id=choice.signed.id,
             at=self.at,
             by=self.by,
-            scoop_id=scoop.id,
+            scoop_id=choice.scoop.id,
         )
 
 
@@ -102,30 +110,53 @@ class ChartJob:
 
 @dataclass(frozen=True)
 class LotSheetJob:
-    """The calibration records of a lot. They tell what was, so they never go out of date and bear no number."""
+    """The calibration records of a lot, one for each scoop, each a sheet of its own in the records."""
 
     facts: tuple[LotSheet, ...]
+    at: datetime
+    by: str
 
     @property
     def sheets(self) -> tuple[Printed, ...]:
-        return ()
+        return tuple(self._sheet(facts.sign_off) for facts in self.facts)
 
     def document(self, numbered: Sequence[Printed]) -> Document:
-        documents = [lot_sheet(facts) for facts in self.facts]
+        documents = [
+            lot_sheet(replace(facts, number=printed.number, replaces=printed.replaces))
+            for facts, printed in zip(self.facts, numbered, strict=True)
+        ]
         return Document(documents[0].title, tuple(page for each in documents for page in each.pages))
+
+    def _sheet(self, signed: SignOff) -> Printed:
+        return Printed(
+            id=new_id(),
+            farm_id=signed.farm_id,
+            number=0,
+            kind=PrintKind.LOT_SHEET,
+            lot_id=signed.lot_id,
+            sign_off_id=signed.id,
+            at=self.at,
+            by=self.by,
+            scoop_id=signed.scoop_id,
+        )
 
 
 def expected(records: Records, sheets: Sequence[Printed]) -> list[Printed]:
     """The numbers that sheets would bear if they were printed now, and which ones they would replace."""
     before = records.prints(sheets[0].farm_id) if sheets else []
+    spoiled = never_up(records.sheet_endings(sheets[0].farm_id)) if sheets else frozenset()
     last = max((sheet.number for sheet in before), default=0)
-    return [_numbered(sheet, last + place, before) for place, sheet in enumerate(sheets, start=1)]
+    hung = [sheet for sheet in before if sheet.id not in spoiled]
+    return [_numbered(sheet, last + place, hung) for place, sheet in enumerate(sheets, start=1)]
+
+
+def end_sheets(records: Records, endings: Sequence[SheetEnding]) -> int:
+    """Keep what became of sheets; gives of how many."""
+    for ending in endings:
+        records.end_sheet(ending)
+    return len(endings)
 
 
 def _numbered(sheet: Printed, number: int, before: Sequence[Printed]) -> Printed:
-    same = [p.number for p in before if _place(p) == _place(sheet)]
+    same = [p.number for p in before if place_of(p) == place_of(sheet)]
     return replace(sheet, number=number, replaces=max(same, default=None))
-
-
-def _place(sheet: Printed) -> tuple[PrintKind, str | None, str | None]:
-    return sheet.kind, sheet.scoop_id, sheet.plan_id

@@ -7,14 +7,20 @@ from __future__ import annotations
 
 import json
 import os
-from dataclasses import asdict, dataclass, fields, replace
+from dataclasses import asdict, dataclass, field, fields, replace
 from pathlib import Path
 from typing import Any
+
+MOST = 100_000.0  # of anything that is kept as a number here
 
 
 @dataclass(frozen=True)
 class Preferences:
-    """`screen_language` is blank to follow the system; `paper_languages` are those of one print, in order."""
+    """`screen_language` is blank to follow the system; `paper_languages` are those of one print, in order.
+
+    `label_cut`, `label_grid` and `label_half` are how labels were printed last, `walls_mm` how thick the walls of
+    scoops are, by their ids.
+    """
 
     screen_language: str = ""
     paper_languages: tuple[str, ...] = ()
@@ -23,6 +29,10 @@ class Preferences:
     farm_id: str = ""
     window_width: int = 1280
     window_height: int = 800
+    label_cut: str = ""
+    label_half: bool = False
+    label_grid: dict[str, float] = field(default_factory=dict)
+    walls_mm: dict[str, float] = field(default_factory=dict)
 
 
 class Settings:
@@ -53,7 +63,15 @@ def _read(path: Path) -> Preferences:
     known = {field.name: told[field.name] for field in fields(Preferences) if field.name in told}
     if isinstance(known.get("paper_languages"), list):
         known["paper_languages"] = tuple(str(code) for code in known["paper_languages"])
+    for name in ("label_grid", "walls_mm"):
+        known[name] = _sizes(known.get(name))
     return Preferences(**{name: value for name, value in known.items() if type(value) is type(defaults[name])})
+
+
+def _sizes(told: Any) -> dict[str, float]:
+    """Only what is a number; a file that was written by hand may hold anything."""
+    pairs = told.items() if isinstance(told, dict) else ()
+    return {name: float(size) for name, size in pairs if type(size) in (int, float) and 0 <= size < MOST}
 
 
 def _write(path: Path, preferences: Preferences) -> None:

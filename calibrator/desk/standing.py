@@ -6,7 +6,19 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
-from calibrator.model import Farm, Lot, Mark, Printed, PrintKind, Scale, Scoop, SignOff, WeighIn
+from calibrator.model import (
+    Ending,
+    Farm,
+    Lot,
+    Mark,
+    Printed,
+    PrintKind,
+    Scale,
+    Scoop,
+    SheetEnding,
+    SignOff,
+    WeighIn,
+)
 from calibrator.records import Records
 
 
@@ -75,6 +87,15 @@ class Need(StrEnum):
     WEIGH_IN = "weigh_in"  # a lot came and was not weighed in
     PRINT_LABELS = "print_labels"  # labels bear an old line
     PRINT_CHARTS = "print_charts"  # charts rest on an older sign-off
+    PRINT_LOT_SHEETS = "print_lot_sheets"  # a lot was weighed anew since its record was printed
+
+
+NEEDED = {
+    Need.PRINT_LABELS: PrintKind.SCOOP_LABEL,
+    Need.PRINT_CHARTS: PrintKind.WALL_CHART,
+    Need.PRINT_LOT_SHEETS: PrintKind.LOT_SHEET,
+}
+"""The needs that end when a sheet of a kind is printed anew, or seen gone."""
 
 
 @dataclass(frozen=True)
@@ -99,6 +120,7 @@ class Standing:
     sign_offs: tuple[SignOff, ...]  # oldest first
     marks: tuple[Mark, ...]
     prints: tuple[Printed, ...]
+    endings: tuple[SheetEnding, ...] = ()  # what became of printed sheets, oldest word first
 
     def lot(self, lot_id: str) -> LotStanding | None:
         return next((known for known in self.lots if known.lot.id == lot_id), None)
@@ -120,7 +142,8 @@ def standing(records: Records, farm: Farm) -> Standing:
     weigh_ins = records.every(WeighIn, farm.id)
     lots = tuple(_lot_standing(lot, weigh_ins, sign_offs, marks) for lot in records.every(Lot, farm.id))
     scoops = tuple(scoop for scoop in records.every(Scoop, farm.id) if scoop.retired_on is None)
-    return Standing(farm.id, lots, scoops, tuple(sign_offs), tuple(marks), tuple(records.prints(farm.id)))
+    prints, endings = tuple(records.prints(farm.id)), tuple(records.sheet_endings(farm.id))
+    return Standing(farm.id, lots, scoops, tuple(sign_offs), tuple(marks), prints, endings)
 
 
 def lot_in_use(records: Records, farm: Farm) -> LotStanding | None:
@@ -141,7 +164,7 @@ def waiting(now: Standing) -> list[Waiting]:
     ]
     found += _scoops_with_old_lines(now)
     found += [Waiting(Need.WEIGH_IN, lot=known.lot) for known in now.lots if known.state is LotState.DELIVERED]
-    for need, kind in ((Need.PRINT_LABELS, PrintKind.SCOOP_LABEL), (Need.PRINT_CHARTS, PrintKind.WALL_CHART)):
+    for need, kind in NEEDED.items():
         if sheets := outdated_sheets(now, kind):
             lot = now.in_use.lot if now.in_use else None
             found.append(Waiting(need, lot=lot, sheets=sheets))
@@ -149,13 +172,38 @@ def waiting(now: Standing) -> list[Waiting]:
 
 
 def outdated_sheets(now: Standing, kind: PrintKind) -> tuple[Printed, ...]:
-    """The sheets that hang somewhere and rest on an older sign-off than the one in force.
+    """The sheets that are about somewhere and rest on an older sign-off than the one in force.
 
-    A label is outdated by a newer sign-off of its scoop, a chart by any newer one. A sheet that another
-    has replaced counts no more.
+    A label is outdated by a newer sign-off of its scoop, a chart by any newer one, a lot sheet by a newer one
+    of its lot and scoop. A sheet that another has replaced, or that somebody saw gone, counts no more.
     """
-    hanging = {(sheet.scoop_id, sheet.plan_id): sheet for sheet in now.prints if sheet.kind == kind}
-    return tuple(sheet for sheet in hanging.values() if sheet.sign_off_id != _in_force(now, sheet))
+    return tuple(sheet for sheet in hanging(now, kind) if sheet.sign_off_id != _in_force(now, sheet))
+
+
+def hanging(now: Standing, kind: PrintKind) -> tuple[Printed, ...]:
+    """The newest sheet of each place that got up there and that nobody saw gone."""
+    spoiled, gone = never_up(now.endings), _gone(now.endings)
+    newest = {place_of(sheet): sheet for sheet in now.prints if sheet.kind is kind and sheet.id not in spoiled}
+    return tuple(sheet for sheet in newest.values() if sheet.id not in gone)
+
+
+def place_of(sheet: Printed) -> tuple[PrintKind, str | None, str | None, str | None]:
+    """What a sheet is up for: of two sheets for one place the newer replaces the older."""
+    lot_id = sheet.lot_id if sheet.kind is PrintKind.LOT_SHEET else None
+    return sheet.kind, sheet.scoop_id, sheet.plan_id, lot_id
+
+
+def never_up(endings: Iterable[SheetEnding]) -> frozenset[str]:
+    """The sheets that were thrown away unused."""
+    return frozenset(id for id, ending in _newest_words(endings).items() if ending is Ending.SPOILED)
+
+
+def _gone(endings: Iterable[SheetEnding]) -> frozenset[str]:
+    return frozenset(id for id, ending in _newest_words(endings).items() if ending is not Ending.STILL_UP)
+
+
+def _newest_words(endings: Iterable[SheetEnding]) -> dict[str, Ending]:
+    return {told.print_id: told.ending for told in endings}
 
 
 def line_on(now: Standing, scoop_id: str) -> Mark | None:
@@ -166,8 +214,13 @@ def line_on(now: Standing, scoop_id: str) -> Mark | None:
 
 def _in_force(now: Standing, sheet: Printed) -> str:
     """The newest sign-off that a sheet of its kind has to rest on."""
-    of_label = sheet.kind is PrintKind.SCOOP_LABEL
-    ids = [s.id for s in now.sign_offs if not of_label or s.scoop_id == sheet.scoop_id]
+    of_scoop = sheet.kind in (PrintKind.SCOOP_LABEL, PrintKind.LOT_SHEET)
+    of_lot = sheet.kind is PrintKind.LOT_SHEET
+    ids = [
+        s.id
+        for s in now.sign_offs
+        if (not of_scoop or s.scoop_id == sheet.scoop_id) and (not of_lot or s.lot_id == sheet.lot_id)
+    ]
     return ids[-1] if ids else sheet.sign_off_id
 
 

@@ -9,6 +9,8 @@ from enum import StrEnum
 
 from calibrator.model import Mark, Paper, Shape, UnitSystem
 
+HALF_SHARE = 0.5  # a half feeding
+
 _SAME_SHARE = 0.005
 
 
@@ -101,7 +103,12 @@ def label_lines(marks: Sequence[Mark], main_target_g: float) -> tuple[LabelLine,
     )
 
 
+def same_weight(one_g: float, other_g: float) -> bool:
+    """Whether two target weights are one for the eye that reads a scoop."""
+    return abs(one_g / other_g - 1.0) <= _SAME_SHARE
+
+
 def _use(share: float) -> LineUse:
-    if abs(share - 1.0) <= _SAME_SHARE:
+    if same_weight(share, 1.0):
         return LineUse.MAIN
-    return LineUse.HALF if abs(share - 0.5) <= _SAME_SHARE else LineUse.OTHER
+    return LineUse.HALF if same_weight(share, HALF_SHARE) else LineUse.OTHER

@@ -63,6 +63,11 @@ def check_grid(grid: LabelGrid, paper: tuple[float, float]) -> None:
         raise DoesNotFit("The labels of this sheet reach beyond the paper. Look at its sizes again.")
 
 
+def places_a_sheet(grid: LabelGrid) -> int:
+    """How many labels a sheet takes beside its check bars. Raises DoesNotFit where it takes none."""
+    return len(_places(grid)[0])
+
+
 def grid_pages(pieces: Sequence[Piece], grid: LabelGrid, paper: tuple[float, float]) -> Iterator[Page]:
     """Labels in their places; the last places of every sheet hold the check bars."""
     places, bars_box = _places(grid)

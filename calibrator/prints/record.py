@@ -209,11 +209,14 @@ def _first_head(sheet: Sheet, teller: Teller) -> float:
     farm = fit_line(plain(facts.farm.name), half - 3, 4.6, 3.0, Weight.SEMIBOLD)
     sheet.text(farm.text, body.x_mm, body.y_mm + 13.0, farm.size_mm, Weight.SEMIBOLD)
     signed = facts.sign_off
-    told = teller.said.joined(lambda t: t(words.WEIGHED_IN).format(date=t.date(signed.at.date())), " / ")
+    told = [teller.said.joined(lambda t: t(words.WEIGHED_IN).format(date=t.date(signed.at.date())), " / ")]
     if facts.number is not None:
-        told = f"{teller.say(words.SHEET_NUMBER, number=facts.number)} · {told}"
-    line = fit_line(told, half - 3, 3.8, 2.6)
-    sheet.text(line.text, body.x_mm, body.y_mm + 19.0, line.size_mm)
+        phrase = words.SHEET_NUMBER if facts.replaces is None else words.SHEET_REPLACES
+        told.insert(0, teller.say(phrase, number=facts.number, old=facts.replaces))
+    for place, text in enumerate(told):
+        weight = Weight.REGULAR if text is told[-1] else Weight.BOLD
+        line = fit_line(text, half - 3, 3.8, 2.6, weight)
+        sheet.text(line.text, body.x_mm, body.y_mm + 18.4 + 5.0 * place, line.size_mm, weight)
     box = Box(body.x_mm + half, body.y_mm, half, 24.0)
     sheet.frame(box, 0.8)
     sheet.text(teller.say(words.LOT), box.x_mm + 2.6, box.y_mm + 5.0, 3.2, Weight.BOLD)

@@ -26,6 +26,7 @@ class LotSheet:
     level: LevelResult | None = None
     density_budget: tuple[BudgetRow, ...] = ()
     number: int | None = None
+    replaces: int | None = None
     printed_at: datetime | None = None
     units: UnitSystem = UnitSystem.FARM
     paper: Paper = Paper.LETTER

@@ -90,6 +90,7 @@ DUST = QT_TRANSLATE_NOOP("Prints", "Do not breathe the dust; no flames near it."
 # Lot sheet
 LOT_SHEET = QT_TRANSLATE_NOOP("Prints", "Lot sheet")
 SHEET_NUMBER = QT_TRANSLATE_NOOP("Prints", "Sheet {number}")
+SHEET_REPLACES = QT_TRANSLATE_NOOP("Prints", "Sheet {number} (replaces {old})")
 THE_LOT = QT_TRANSLATE_NOOP("Prints", "Lot")
 PRODUCT = QT_TRANSLATE_NOOP("Prints", "Product")
 MADE_ON = QT_TRANSLATE_NOOP("Prints", "Made on")

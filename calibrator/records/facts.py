@@ -10,6 +10,7 @@ from typing import Any, TypeVar
 from sqlalchemy import Connection, Select, Table, func, insert, select
 
 from calibrator.model import (
+    Ending,
     Fill,
     Lot,
     Mark,
@@ -127,7 +128,8 @@ def add_print(writing: Writing, printed: Printed) -> Printed:
     ]
     if printed.kind is PrintKind.LOT_SHEET:  # another lot's record is no older one of this
         same.append(prints.c.lot_id == printed.lot_id)
-    earlier = writing.connection.execute(select(func.max(prints.c.number)).where(own, *same)).scalar()
+    hung = prints.c.id.not_in(_spoiled(writing.connection, printed.farm_id))
+    earlier = writing.connection.execute(select(func.max(prints.c.number)).where(own, hung, *same)).scalar()
     numbered = replace(printed, number=last + 1, replaces=earlier)
     add_numbered_print(writing, numbered)
     return numbered
@@ -136,6 +138,12 @@ def add_print(writing: Writing, printed: Printed) -> Printed:
 def add_numbered_print(writing: Writing, printed: Printed, at: datetime | None = None) -> None:
     """Keep a printed sheet under the number it already has."""
     writing.add(prints, printed, change=writing.change("printed", printed.by, at=at))
+
+
+def _spoiled(connection: Connection, farm_id: str) -> list[str]:
+    """The sheets that by the newest word never got to where they belong."""
+    newest = {told.print_id: told.ending for told in many(connection, SheetEnding, {"farm_id": farm_id})}
+    return [id for id, ending in newest.items() if ending is Ending.SPOILED]
 
 
 def add_ending(writing: Writing, ending: SheetEnding, at: datetime | None = None) -> None:

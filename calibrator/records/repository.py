@@ -182,7 +182,7 @@ class Records:
         """Keep that a sheet is printed; gives it back with the farm's next number.
 
         `replaces` becomes the newest earlier sheet of the same kind for the same scoop and plan (of a lot
-        sheet: the same lot too).
+        sheet: the same lot too), spoiled ones left out.
         """
         with self.writing("sheet") as writing:
             return facts.add_print(writing, printed)

@@ -184,6 +184,10 @@
             <translation>Hoja n.º {number}</translation>
         </message>
         <message>
+            <source>Sheet {number} (replaces {old})</source>
+            <translation>Hoja n.º {number} (reemplaza la {old})</translation>
+        </message>
+        <message>
             <source>Lot</source>
             <translation>Lote</translation>
         </message>

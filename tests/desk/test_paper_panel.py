@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
+from calibrator.desk.label_cut import Cut
 from calibrator.desk.pages.paper import PaperPanel
 from calibrator.desk.theme import Theme
 from calibrator.model import Box, Paper, PrintKind, SignOff
@@ -156,16 +157,22 @@ def test_a_scoop_left_out_has_no_label(
     assert "at least one scoop" in panel.trouble.text()
 
 
-def test_a_lot_sheet_is_a_record_and_takes_no_number(
+def test_a_lot_sheet_bears_a_number_and_replaces_the_one_before(
     panel: PaperPanel, herd: Herd, signed: SignOff, answers: Answers, tmp_path: Path
 ) -> None:
     panel.show_lot(signed.lot_id)
     panel.choice.sheet.click()
-    assert "no number" in panel.number.text()
     answers.path = tmp_path / "sheet.pdf"
-    panel.save_button.click()
-    assert herd.records.prints(herd.farm.id) == []
+    for number in (1, 2):
+        assert f"no. {number}" in panel.number.text()
+        panel.save_button.click()
+    made = herd.records.prints(herd.farm.id)
+    assert [(sheet.number, sheet.kind, sheet.scoop_id, sheet.replaces) for sheet in made] == [
+        (1, PrintKind.LOT_SHEET, herd.red.id, None),
+        (2, PrintKind.LOT_SHEET, herd.red.id, 1),
+    ]
     assert "Windy Hollow" in text_of(answers.path)
+    assert "Sheet 2 (replaces 1)" in text_of(answers.path)
 
 
 def test_without_a_sign_off_it_says_what_to_do(panel: PaperPanel, herd: Herd) -> None:
@@ -186,7 +193,9 @@ def test_paper_and_language_are_chosen(
     answers.path = tmp_path / "chart.pdf"
     panel.save_button.click()
     assert size_mm(answers.path) == pytest.approx((210, 297), abs=0.5)
-    assert panel.choice.options().languages == ("en", "es")
+    assert "ALTO" in text_of(answers.path)
+    assert "STOP" in text_of(answers.path)
+    assert panel.desk.settings.now.paper_languages == ("en", "es")
 
 
 def test_a_name_is_proposed_that_every_system_takes(
@@ -202,15 +211,24 @@ def test_a_name_is_proposed_that_every_system_takes(
 
 
 def test_it_tells_to_print_at_full_size(panel: PaperPanel, herd: Herd, signed: SignOff) -> None:
-    panel.show_plan(herd.plan().id)
+    panel.show_lot(signed.lot_id)
     assert "100 %" in panel.scale.text()
     assert panel.scale.isVisible()
+    panel.choice.chart.click()  # nothing on it is measured
+    assert not panel.scale.isVisible()
 
 
 def test_keys_are_unique_and_every_field_has_a_name(panel: PaperPanel, herd: Herd, signed: SignOff) -> None:
     panel.show_plan(herd.plan().id)
-    for choice in (panel.choice.chart, panel.choice.labels):
+    cuts = [panel.choice.cut.findData(cut) for cut in Cut]
+    for choice, cut in (
+        (panel.choice.chart, 0),
+        (panel.choice.sheet, 0),
+        *((panel.choice.labels, cut) for cut in cuts),
+    ):
         choice.click()
+        panel.choice.cut.setCurrentIndex(cut)
+        panel.choice.cut.activated.emit(cut)
         taken = [*mnemonics(panel), *RAIL]
         assert len(taken) == len(set(taken))
         assert not nameless(panel)

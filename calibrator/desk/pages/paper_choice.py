@@ -1,9 +1,8 @@
-"""What to print: labels or a chart, for which scoops or plan, on which paper, in which language."""
+"""What to print: labels, a chart or a lot sheet, for which scoops or plan, on which paper, in which language."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from enum import StrEnum
+from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import (
@@ -16,23 +15,21 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import Captioned
+from calibrator.desk.label_cut import Cut, cut_of
+from calibrator.desk.label_lines import LineOffer
+from calibrator.desk.pages.paper_grid import GridFields
+from calibrator.desk.pages.paper_scoops import ScoopPick
 from calibrator.desk.paper_facts import Options
+from calibrator.desk.paper_making import Chosen, Want
 from calibrator.desk.parts import clear
 from calibrator.desk.theme import SPACE
-from calibrator.desk.tongues import PAPER_LANGUAGES
+from calibrator.desk.tongues import PAPER_LANGUAGES, on_paper
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.model import Paper, Plan, Scoop
 
 MOST_COPIES = 20
-
-
-class Want(StrEnum):
-    """What can be printed."""
-
-    LABELS = "labels"
-    CHART = "chart"
-    LOT_SHEET = "lot_sheet"
 
 
 class PaperChoice(QFrame):
@@ -40,8 +37,9 @@ class PaperChoice(QFrame):
 
     changed = Signal()
 
-    def __init__(self) -> None:
+    def __init__(self, desk: Desk) -> None:
         super().__init__()
+        self._desk = desk
         self.setProperty("kind", "card")
         self.labels = QRadioButton(self.tr("Scoop l&abels"))
         self.chart = QRadioButton(self.tr("Wall c&hart"))
@@ -55,7 +53,14 @@ class PaperChoice(QFrame):
         self._scoops = QWidget()
         self._scoop_list = QVBoxLayout(self._scoops)
         self._scoop_list.setContentsMargins(0, 0, 0, 0)
-        self.boxes: list[QCheckBox] = []
+        self.picks: list[ScoopPick] = []
+        self.cut = QComboBox()
+        self.cut.addItem(self.tr("Strip down the wall"), Cut.STRIP)
+        self.cut.addItem(self.tr("Wrap, right around"), Cut.WRAP)
+        self.cut.addItem(self.tr("Ready-cut labels"), Cut.READY_CUT)
+        self.cut.setCurrentIndex(self.cut.findData(cut_of(desk.settings.now)))
+        self._cut = Captioned(self.tr("&Kind of label"), self.cut)
+        self.grid = GridFields(desk)
         self.copies = CountField(1, MOST_COPIES)
         self.copies.set_count(1)
         self._copies = Captioned(self.tr("&Copies of each label"), self.copies)
@@ -63,23 +68,36 @@ class PaperChoice(QFrame):
         self.paper.addItem(self.tr("Letter"), Paper.LETTER)
         self.paper.addItem(self.tr("A4"), Paper.A4)
         self.language = QComboBox()
-        for name, codes in zip(
-            (self.tr("English"), self.tr("Spanish"), self.tr("English and Spanish")), PAPER_LANGUAGES, strict=True
-        ):
-            self.language.addItem(name, codes)
+        for name in (self.tr("English"), self.tr("Spanish"), self.tr("English and Spanish")):
+            self.language.addItem(name)
         self._offered = False
         self._lay_out()
         self._kinds.buttonClicked.connect(self._tell)
         self.copies.counted.connect(self._tell)
-        for box in (self.plan, self.paper, self.language):
+        self.grid.changed.connect(self._tell)
+        for box in (self.plan, self.paper):
             box.activated.connect(self._tell)
+        self.cut.activated.connect(self._keep_cut)
+        self.language.activated.connect(self._keep_language)
 
-    def offer(self, scoops: Sequence[Scoop], plans: Sequence[Plan], paper: Paper, languages: tuple[str, ...]) -> None:
-        """Offer these; paper and language are proposed once, then left as chosen."""
+    @property
+    def boxes(self) -> list[QCheckBox]:
+        """For which scoops."""
+        return [pick.box for pick in self.picks]
+
+    def offer(
+        self,
+        scoops: Sequence[Scoop],
+        plans: Sequence[Plan],
+        paper: Paper,
+        offers: Callable[[Scoop], tuple[LineOffer, ...]],
+    ) -> None:
+        """Offer these; the paper is proposed once, the languages are those that this computer remembers."""
         if not self._offered:
             self._offered = True
             self.paper.setCurrentIndex(self.paper.findData(paper))
-            self.language.setCurrentIndex(PAPER_LANGUAGES.index(languages))
+        self.language.setCurrentIndex(PAPER_LANGUAGES.index(on_paper(self._desk.settings.now.paper_languages)))
+        self.grid.show_kept()
         here = self.plan.currentData()
         blocker = QSignalBlocker(self.plan)
         self.plan.clear()
@@ -88,6 +106,9 @@ class PaperChoice(QFrame):
         self.plan.setCurrentIndex(max(0, self.plan.findData(here)))
         blocker.unblock()
         self._offer_scoops(scoops)
+        for pick in self.picks:
+            pick.offer(offers(pick.scoop))
+        self._show_fields()
 
     def want(self, what: Want, plan_id: str) -> None:
         """Choose for the person what they came for."""
@@ -99,46 +120,62 @@ class PaperChoice(QFrame):
     def wanted(self) -> Want:
         return next(what for what, choice in self._choices().items() if choice.isChecked())
 
+    def chosen(self) -> Chosen | None:
+        """What is chosen; None where a size is not understood."""
+        options, picks = self._options(), [pick for pick in self.picks if pick.wanted]
+        walls = {pick.scoop.id: pick.wall_mm() for pick in picks} if options.cut is Cut.WRAP else {}
+        sizes = {id: wall for id, wall in walls.items() if wall is not None}
+        lacking = options.cut is Cut.READY_CUT and options.grid is None
+        if self.wanted() is Want.LABELS and (lacking or len(sizes) < len(walls)):
+            return None
+        lines = {pick.scoop.id: pick.chosen() for pick in picks}
+        return Chosen(self.wanted(), options, str(self.plan.currentData() or ""), lines, sizes)
+
+    def _options(self) -> Options:
+        cut = Cut(self.cut.currentData())
+        return Options(
+            paper=Paper(self.paper.currentData()),
+            languages=PAPER_LANGUAGES[self.language.currentIndex()],
+            copies=self.copies.count(),
+            cut=cut,
+            grid=self.grid.grid() if cut is Cut.READY_CUT else None,
+        )
+
     def _choices(self) -> dict[Want, QRadioButton]:
         return {Want.LABELS: self.labels, Want.CHART: self.chart, Want.LOT_SHEET: self.sheet}
 
-    def plan_id(self) -> str:
-        return str(self.plan.currentData() or "")
-
-    def scoop_ids(self) -> set[str]:
-        return {str(box.property("scoop")) for box in self.boxes if box.isChecked()}
-
-    def options(self) -> Options:
-        return Options(
-            paper=Paper(self.paper.currentData()),
-            languages=tuple(self.language.currentData()),
-            copies=self.copies.count(),
-        )
-
     def _offer_scoops(self, scoops: Sequence[Scoop]) -> None:
-        shown = [str(box.property("scoop")) for box in self.boxes]
-        if shown == [scoop.id for scoop in scoops]:
+        if [pick.scoop for pick in self.picks] == list(scoops):
             return
-        left_out = set(shown) - self.scoop_ids()
+        left_out = {pick.scoop.id for pick in self.picks if not pick.wanted}
         clear(self._scoop_list)
-        self.boxes = []
-        for scoop in scoops:
-            box = QCheckBox(scoop.name.replace("&", "&&"))
-            box.setAccessibleName(self.tr("For {scoop}").format(scoop=scoop.name))
-            box.setProperty("scoop", scoop.id)
-            box.setChecked(scoop.id not in left_out)
-            box.toggled.connect(self._tell)
-            self.boxes.append(box)
-            self._scoop_list.addWidget(box)
+        self.picks = [ScoopPick(self._desk, scoop) for scoop in scoops]
+        for pick in self.picks:
+            pick.box.setChecked(pick.scoop.id not in left_out)
+            pick.changed.connect(self._tell)
+            self._scoop_list.addWidget(pick)
+
+    def _keep_cut(self) -> None:
+        self._desk.settings.keep(label_cut=str(self.cut.currentData()))
+        self._tell()
+
+    def _keep_language(self) -> None:
+        self._desk.settings.keep(paper_languages=PAPER_LANGUAGES[self.language.currentIndex()])
+        self._tell()
 
     def _tell(self) -> None:
         self._show_fields()
         self.changed.emit()
 
     def _show_fields(self) -> None:
+        labels, cut = self.labels.isChecked(), Cut(self.cut.currentData())
         self._plan.setVisible(self.chart.isChecked())
         self._scoops.setVisible(not self.chart.isChecked())
-        self._copies.setVisible(self.labels.isChecked())
+        for pick in self.picks:
+            pick.show_for(cut if labels else None)
+        self._cut.setVisible(labels)
+        self._copies.setVisible(labels)
+        self.grid.setVisible(labels and cut is Cut.READY_CUT)
 
     def _lay_out(self) -> None:
         layout = QVBoxLayout(self)
@@ -146,7 +183,7 @@ class PaperChoice(QFrame):
         layout.setSpacing(SPACE)
         paper = Captioned(self.tr("Pape&r"), self.paper)
         language = Captioned(self.tr("Lang&uage of the paper"), self.language)
-        asked = (self.labels, self.chart, self.sheet, self._plan, self._scoops, self._copies, paper, language)
-        for widget in asked:
+        asked = (self.labels, self.chart, self.sheet, self._plan, self._scoops)
+        for widget in (*asked, self._cut, self.grid, self._copies, paper, language):
             layout.addWidget(widget)
         self._show_fields()

@@ -1,14 +1,14 @@
-"""The pages of a print as they will lie on paper, one under another, fitted to the width."""
+"""The pages of a print as they will lie on paper, one under another, fitted to the width or at true size."""
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QPainter, QPaintEvent
+from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QFrame, QScrollArea, QSizePolicy, QWidget
 
 from calibrator.desk.theme import SPACE, tokens
 from calibrator.prints.page import Document
-from calibrator.prints.paint import paint_page
+from calibrator.prints.paint import MM_PER_INCH, paint_page
 
 GAP = 2 * SPACE
 LARGEST_PX_PER_MM = 4.5
@@ -20,6 +20,7 @@ class Sheets(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._document: Document | None = None
+        self.true_size = False
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def show_document(self, document: Document | None) -> None:
@@ -27,8 +28,10 @@ class Sheets(QWidget):
         self.fit()
 
     def fit(self) -> None:
-        """Take the height that the pages need at this width."""
-        tops = self._places()
+        """Take the height that the pages need at this width, at true size the width too."""
+        widest = max((page.width_mm for page in self._document.pages), default=0.0) if self._document else 0.0
+        self.setMinimumWidth(round(widest * self._true_px_per_mm()) + 2 if self.true_size else 0)
+        tops = self.places()
         self.setFixedHeight(int(tops[-1].bottom() + GAP) if tops else 0)
         self.update()
 
@@ -39,7 +42,7 @@ class Sheets(QWidget):
         if self._document is None:
             return
         painter = QPainter(self)
-        for page, place in zip(self._document.pages, self._places(), strict=True):
+        for page, place in zip(self._document.pages, self.places(), strict=True):
             if not place.intersects(QRectF(event.rect())):
                 continue
             painter.fillRect(place, Qt.GlobalColor.white)
@@ -52,19 +55,30 @@ class Sheets(QWidget):
             painter.restore()
         painter.end()
 
-    def _places(self) -> list[QRectF]:
+    def places(self) -> list[QRectF]:
+        """Where each page lies."""
         places: list[QRectF] = []
         top = 1.0
+        room = max(self.width(), self.minimumWidth())
         for page in self._document.pages if self._document else ():
-            scale = min((self.width() - 2) / page.width_mm, LARGEST_PX_PER_MM)
+            fitted = min((room - 2) / page.width_mm, LARGEST_PX_PER_MM)
+            scale = self._true_px_per_mm() if self.true_size else fitted
             width, height = page.width_mm * scale, page.height_mm * scale
-            places.append(QRectF((self.width() - width) / 2, top, width, height))
+            places.append(QRectF((room - width) / 2, top, width, height))
             top += height + GAP
         return places
 
+    def _true_px_per_mm(self) -> float:
+        return self.logicalDpiX() / MM_PER_INCH
+
 
 class PagePreview(QScrollArea):
-    """Scrolls by wheel, arrow keys and page keys."""
+    """Scrolls by wheel and arrow keys; Page Up and Page Down stop at every page's top, so that none is passed over.
+
+    `turned` tells the page in view and how many there are.
+    """
+
+    turned = Signal(int, int)
 
     def __init__(self) -> None:
         super().__init__()
@@ -77,14 +91,72 @@ class PagePreview(QScrollArea):
         self.setAccessibleName(self.tr("Preview of the print"))
         self.setWidget(self._sheets)
         self.viewport().installEventFilter(self)
+        self.verticalScrollBar().valueChanged.connect(self._tell)
+        self.verticalScrollBar().rangeChanged.connect(self._tell)
 
     def show_document(self, document: Document | None) -> None:
         """Show another print; the place scrolled to stays."""
         self._sheets.show_document(document)
-        pages = len(document.pages) if document else 0
-        self.setAccessibleDescription(self.tr("{count} pages").format(count=pages))
+        self._tell()
+
+    def show_true_size(self, wanted: bool) -> None:
+        """As large as on paper, or fitted to the width; the page in view stays."""
+        page = self.page
+        self._sheets.true_size = wanted
+        bars = Qt.ScrollBarPolicy
+        self.setHorizontalScrollBarPolicy(bars.ScrollBarAsNeeded if wanted else bars.ScrollBarAlwaysOff)
+        self._sheets.fit()
+        self._sheets.resize(max(self._sheets.minimumWidth(), self.viewport().width()), self._sheets.height())
+        self._sheets.fit()
+        self.turn_to(page)
+
+    @property
+    def pages(self) -> int:
+        return len(self._sheets.places())
+
+    @property
+    def page(self) -> int:
+        """The page in view, counted from 1; 0 without any."""
+        middle = self.verticalScrollBar().value() + self.viewport().height() // 3
+        return sum(1 for place in self._sheets.places() if place.top() <= max(middle, 2))
+
+    def turn_to(self, page: int) -> None:
+        """Bring up a page by its top."""
+        places = self._sheets.places()
+        if places:
+            self.verticalScrollBar().setValue(self._tops()[min(max(page, 1), len(places)) - 1])
+
+    def turn_forward(self) -> None:
+        self.turn_to(self.page + 1)
+
+    def turn_back(self) -> None:
+        self.turn_to(self.page - 1)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        bar = self.verticalScrollBar()
+        here, step, tops = bar.value(), self.viewport().height() - GAP, self._tops()
+        match event.key():
+            case Qt.Key.Key_PageDown:
+                bar.setValue(min([here + step, *(top for top in tops if top > here)]))
+            case Qt.Key.Key_PageUp:
+                bar.setValue(max([here - step, *(top for top in tops if top < here)]))
+            case Qt.Key.Key_Home:
+                bar.setValue(bar.minimum())
+            case Qt.Key.Key_End:
+                bar.setValue(bar.maximum())
+            case _:
+                super().keyPressEvent(event)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         if event.type() == QEvent.Type.Resize:
             self._sheets.fit()
+            self._tell()
         return bool(super().eventFilter(watched, event))
+
+    def _tops(self) -> list[int]:
+        return [int(place.top()) - 1 for place in self._sheets.places()]
+
+    def _tell(self) -> None:
+        told = self.tr("Page {page} of {pages}").format(page=self.page, pages=self.pages) if self.pages else ""
+        self.setAccessibleDescription(told)
+        self.turned.emit(self.page, self.pages)

@@ -1,0 +1,73 @@
+"""Which lines a scoop's label can bear: those signed off, and those for the other weights in use. No window needed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
+
+from calibrator.model import Mark, Plan, Scoop, SignOff
+from calibrator.prints.label_facts import HALF_SHARE, LabelLine, LineUse, label_lines, same_weight
+from calibrator.science.batch import mix_per_calf
+from calibrator.science.errors import CannotCompute
+from calibrator.science.mark import MarkProblem, fill_line
+from calibrator.science.mixing import Powder
+
+
+@dataclass(frozen=True)
+class LineOffer:
+    """A line that a person may put on the label. `plans` are those that feed this weight.
+
+    One with a `problem` lies where nobody can read it; it is told and cannot be chosen.
+    """
+
+    line: LabelLine
+    plans: tuple[str, ...] = ()
+    problem: MarkProblem | None = None
+
+    @property
+    def target_g(self) -> float:
+        return self.line.target_mass_g
+
+    @property
+    def use(self) -> LineUse:
+        return self.line.use
+
+
+def weights_in_use(plans: Iterable[Plan], powder: Powder) -> Iterator[tuple[float, str]]:
+    """What one calf's feeding takes of powder in every group of every plan, g, with the plan's name."""
+    for plan in plans:
+        for group in plan.groups:
+            try:
+                yield mix_per_calf(group, powder, plan.water_temperature_c).powder_g, plan.name
+            except CannotCompute:
+                continue
+
+
+def line_offers(
+    scoop: Scoop, signed: SignOff, marks: Sequence[Mark], main_g: float, weights: Sequence[tuple[float, str]]
+) -> tuple[LineOffer, ...]:
+    """The main line first, then the others by falling weight; each weight once.
+
+    Lines that were not drawn and weighed at sign-off are reckoned from its level scoopful and settling factor.
+    """
+    offers = [LineOffer(line) for line in label_lines(marks, main_g)]
+    for target_g in (HALF_SHARE * main_g, *(mass for mass, _ in weights)):
+        if not any(same_weight(target_g, offer.target_g) for offer in offers):
+            offers += _reckoned(scoop, signed, target_g, main_g)
+    named = [replace(offer, plans=_plans(offer.target_g, weights)) for offer in offers]
+    return tuple(sorted(named, key=lambda offer: (offer.use is not LineUse.MAIN, -offer.target_g)))
+
+
+def _reckoned(scoop: Scoop, signed: SignOff, target_g: float, main_g: float) -> Iterator[LineOffer]:
+    factor, doubt = signed.settling_factor, signed.settling_u
+    try:
+        line = fill_line(scoop.shape, signed.level_mean_g, signed.level_u_g, target_g, factor, doubt)
+    except CannotCompute:
+        return
+    use = LineUse.HALF if same_weight(target_g, HALF_SHARE * main_g) else LineUse.OTHER
+    told = LabelLine(target_mass_g=target_g, down_wall_mm=line.down_wall_mm, use=use, full_scoops=line.full_scoops)
+    yield LineOffer(told, problem=line.problem)
+
+
+def _plans(target_g: float, weights: Sequence[tuple[float, str]]) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(name for mass, name in weights if same_weight(mass, target_g)))

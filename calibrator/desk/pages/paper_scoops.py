@@ -1,0 +1,132 @@
+"""For each scoop: whether it is printed for, which lines its label bears, how thick its wall is."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QCheckBox, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.fields import Captioned
+from calibrator.desk.label_cut import Cut
+from calibrator.desk.label_lines import LineOffer
+from calibrator.desk.parts import clear
+from calibrator.desk.speech import decimal_comma
+from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.quantity_field import QuantityField
+from calibrator.model import Scoop
+from calibrator.prints.label_facts import LineUse
+from calibrator.science.mark import MarkProblem
+from calibrator.units import Kind, Quantity, show_mass
+
+THICKEST_MM = 30.0
+
+
+class ScoopPick(QWidget):
+    """One scoop. Half feedings are off until somebody wants them; that is remembered for the next label."""
+
+    changed = Signal()
+
+    def __init__(self, desk: Desk, scoop: Scoop) -> None:
+        super().__init__()
+        self._desk, self.scoop = desk, scoop
+        self._offers: tuple[LineOffer, ...] = ()
+        self.box = QCheckBox(scoop.name.replace("&", "&&"))
+        self.box.setAccessibleName(self.tr("For {scoop}").format(scoop=scoop.name))
+        self.box.setProperty("scoop", scoop.id)
+        self.box.setChecked(True)
+        self.box.toggled.connect(self._toggled)
+        self.lines: list[QCheckBox] = []
+        self._lines = QWidget()
+        self._line_list = QVBoxLayout(self._lines)
+        self._line_list.setContentsMargins(3 * SPACE, 0, 0, 0)
+        self._line_list.setSpacing(SPACE // 2)
+        self.wall = QuantityField(
+            Kind.LENGTH, desk.system, required=False, lowest=0.0, highest=THICKEST_MM,
+            default_unit="mm",
+        )  # fmt: skip
+        self.wall.set_value(desk.settings.now.walls_mm.get(scoop.id))
+        self.wall.understood.connect(self._keep_wall)
+        self._wall = Captioned(self.tr("Thickness of its wall"), self.wall)
+        self.wall.set_name(self.tr("Thickness of the wall of {scoop}").format(scoop=scoop.name))
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(SPACE // 2)
+        for widget in (self.box, self._lines, self._wall):
+            layout.addWidget(widget)
+
+    def offer(self, offers: Sequence[LineOffer]) -> None:
+        """Offer these lines; those left out before stay left out."""
+        self.wall.set_system(self._desk.system)
+        told = [self._words(offer) for offer in offers]
+        if tuple(offers) == self._offers and told == [line.text() for line in self.lines]:
+            return
+        before = {offer.target_g: line.isChecked() for offer, line in zip(self._offers, self.lines, strict=True)}
+        self._offers = tuple(offers)
+        clear(self._line_list)
+        self.lines = []
+        for offer, words in zip(offers, told, strict=True):
+            line = QCheckBox(words)
+            line.setAccessibleName(f"{self.scoop.name}: {words}")
+            line.setChecked(self._wanted(offer, before))
+            line.setEnabled(offer.problem is None and offer.use is not LineUse.MAIN)
+            line.toggled.connect(self._line_toggled)
+            self.lines.append(line)
+            self._line_list.addWidget(line)
+
+    def show_for(self, cut: Cut | None) -> None:
+        """Show what this cut asks for; None where no label is printed."""
+        self._lines.setVisible(cut is not None and self.box.isChecked())
+        self._wall.setVisible(cut is Cut.WRAP and self.box.isChecked())
+
+    @property
+    def wanted(self) -> bool:
+        return self.box.isChecked()
+
+    def chosen(self) -> tuple[LineOffer, ...]:
+        """The lines that the label is to bear."""
+        return tuple(offer for offer, line in zip(self._offers, self.lines, strict=True) if line.isChecked())
+
+    def wall_mm(self) -> float | None:
+        """How thick the wall is, 0 where nobody said; None for what is not understood."""
+        if not self.wall.text().strip():
+            return 0.0
+        found = self.wall.quantity()
+        return None if found is None else found.value
+
+    def _wanted(self, offer: LineOffer, before: dict[float, bool]) -> bool:
+        if offer.use is LineUse.MAIN:
+            return True
+        if offer.problem is not None:
+            return False
+        usual = self._desk.settings.now.label_half if offer.use is LineUse.HALF else True
+        return before.get(offer.target_g, usual)
+
+    def _words(self, offer: LineOffer) -> str:
+        mass = show_mass(offer.target_g, self._desk.system, decimal_comma=decimal_comma())
+        plans = ", ".join(offer.plans).replace("&", "&&")
+        if offer.problem is MarkProblem.TOO_NEAR_FLOOR:
+            return self.tr("{mass}: too near the floor").format(mass=mass)
+        if offer.problem is MarkProblem.TOO_NEAR_RIM:
+            return self.tr("{mass}: too near the rim").format(mass=mass)
+        if offer.use is LineUse.MAIN:
+            return self.tr("{mass}: the main line").format(mass=mass)
+        if offer.use is LineUse.HALF:
+            return self.tr("{mass}: half a feeding").format(mass=mass)
+        return self.tr("{mass}: {plans}").format(mass=mass, plans=plans) if plans else mass
+
+    def _toggled(self) -> None:
+        self.changed.emit()
+
+    def _line_toggled(self) -> None:
+        halves = [line for offer, line in zip(self._offers, self.lines, strict=True) if offer.use is LineUse.HALF]
+        if self.sender() in halves:
+            self._desk.settings.keep(label_half=halves[0].isChecked())
+        self.changed.emit()
+
+    def _keep_wall(self, found: Quantity | None) -> None:
+        if found is not None:
+            walls = self._desk.settings.now.walls_mm | {self.scoop.id: found.value}
+            self._desk.settings.keep(walls_mm=walls)
+        self.changed.emit()

@@ -1,0 +1,115 @@
+"""What can be printed for a lot, read at one moment, and what a person's choice comes to. No window needed."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import datetime
+from enum import StrEnum
+
+from calibrator.desk.label_lines import LineOffer, line_offers, weights_in_use
+from calibrator.desk.paper_facts import Options, lot_sheet_facts
+from calibrator.desk.paper_jobs import ChartJob, Job, LabelJob, LotSheetJob, ScoopChoice
+from calibrator.desk.sheets import LotInUse, plan_sheet, powder_of
+from calibrator.desk.standing import LotStanding, Standing, standing
+from calibrator.model import Farm, Plan, Scale, Scoop, SignOff, Vessel, WeighIn
+from calibrator.records import Records
+from calibrator.science.errors import CannotCompute
+
+
+class Want(StrEnum):
+    """What can be printed."""
+
+    LABELS = "labels"
+    CHART = "chart"
+    LOT_SHEET = "lot_sheet"
+
+
+@dataclass(frozen=True)
+class Chosen:
+    """What a person chose: for labels each scoop's lines, and its wall's thickness."""
+
+    want: Want
+    options: Options
+    plan_id: str
+    lines: Mapping[str, tuple[LineOffer, ...]]  # by scoop, those left out are missing
+    walls_mm: Mapping[str, float]
+
+
+@dataclass(frozen=True)
+class LotPaper:
+    """A lot that is signed off, with all that its prints rest on."""
+
+    records: Records
+    farm: Farm
+    now: Standing
+    known: LotStanding
+    scoops: tuple[Scoop, ...]  # those in use that bear a line for the lot
+    signed: Mapping[str, SignOff]  # the newest of the lot, by scoop
+    plans: tuple[Plan, ...]
+    powder: LotInUse
+
+    def offers(self, scoop: Scoop) -> tuple[LineOffer, ...]:
+        """The lines that a scoop's label can bear."""
+        signed = self.signed[scoop.id]
+        marks = [mark for mark in self.known.marks if mark.scoop_id == scoop.id]
+        told = self.records.find(WeighIn, signed.weigh_in_id).target_mass_g
+        main_g = told or max(mark.target_mass_g for mark in marks)
+        as_weighed = self.records.revision(Scoop, signed.scoop_revision)
+        weights = tuple(weights_in_use(self.plans, self.powder.powder))
+        return line_offers(as_weighed, signed, marks, main_g, weights)
+
+    def job(self, chosen: Chosen, at: datetime, by: str) -> Job | None:
+        """The print; None where nothing is chosen for it. Raises CannotCompute."""
+        make = {Want.LABELS: self._labels, Want.CHART: self._chart, Want.LOT_SHEET: self._lot_sheets}
+        return make[chosen.want](chosen, at, by)
+
+    def _labels(self, chosen: Chosen, at: datetime, by: str) -> LabelJob | None:
+        scoops = tuple(
+            ScoopChoice(
+                self.records.revision(Scoop, self.signed[scoop.id].scoop_revision),
+                self.signed[scoop.id],
+                tuple(offer.line for offer in chosen.lines[scoop.id]),
+                chosen.walls_mm.get(scoop.id, 0.0),
+            )
+            for scoop in self.scoops
+            if scoop.id in chosen.lines
+        )
+        if not scoops:
+            return None
+        resolution = self.records.find(Scale, scoops[0].signed.scale_id).resolution_g
+        return LabelJob(self.farm, self.known.lot, scoops, resolution, chosen.options, at, by)
+
+    def _chart(self, chosen: Chosen, at: datetime, by: str) -> ChartJob | None:
+        plan = next((plan for plan in self.plans if plan.id == chosen.plan_id), None)
+        if plan is None or self.known.sign_off is None:
+            return None
+        vessels = {vessel.id: vessel for vessel in self.records.every(Vessel, self.farm.id)}
+        sheet = plan_sheet(self.farm, plan, vessels.get(plan.vessel_id or ""), self.powder)
+        if sheet.trouble:
+            raise CannotCompute(sheet.trouble)
+        return ChartJob(self.farm, sheet, self.known.sign_off, chosen.options, at, by)
+
+    def _lot_sheets(self, chosen: Chosen, at: datetime, by: str) -> LotSheetJob | None:
+        wanted = [self.signed[scoop.id] for scoop in self.scoops if scoop.id in chosen.lines]
+        facts = tuple(lot_sheet_facts(self.records, self.farm, signed, chosen.options, at) for signed in wanted)
+        return LotSheetJob(facts, at, by) if facts else None
+
+
+def lot_paper(records: Records, farm: Farm, lot_id: str) -> LotPaper | None:
+    """What can be printed for a lot (blank: the one in use); None before its first sign-off. Raises CannotCompute."""
+    now = standing(records, farm)
+    known = now.lot(lot_id) if lot_id else now.in_use
+    if known is None or known.sign_off is None:
+        return None
+    having = {mark.scoop_id for mark in known.marks}
+    return LotPaper(
+        records,
+        farm,
+        now,
+        known,
+        tuple(scoop for scoop in now.scoops if scoop.id in having),
+        {signed.scoop_id: signed for signed in now.sign_offs if signed.lot_id == known.lot.id},
+        tuple(plan for plan in records.every(Plan, farm.id) if plan.retired_on is None),
+        powder_of(records, now, known, now.sign_offs),
+    )
