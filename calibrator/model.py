@@ -137,6 +137,18 @@ class Composition:
 
 
 @dataclass(frozen=True, kw_only=True)
+class HotWater:
+    """The hot water that a farm has at once, and how cold its cold water is."""
+
+    tank_ml: float
+    hot_c: float
+    cold_c: float
+    tank_typed: str = ""
+    hot_typed: str = ""
+    cold_typed: str = ""
+
+
+@dataclass(frozen=True, kw_only=True)
 class Farm:
     """A farm and its settings."""
 
@@ -147,6 +159,7 @@ class Farm:
     tolerance_share: float = 0.02  # how far a feeding's powder may be from its target
     water_step_qt: float = 0.25  # water is rounded to this in farm units ...
     water_step_l: float = 0.1  # ... and to this in metric
+    hot_water: HotWater | None = None
     revision: str = ""
 
 
@@ -182,8 +195,17 @@ class Scoop:
 
 
 @dataclass(frozen=True, kw_only=True)
+class PackagesLeft:
+    """Packages of a lot counted at the start of a day; an open one counts as its part."""
+
+    packages: float
+    on: date
+    typed: str = ""
+
+
+@dataclass(frozen=True, kw_only=True)
 class Lot:
-    """Powder that came under one lot number."""
+    """Powder that came under one lot number. `fed_from` is the change-over: the first day that it is fed."""
 
     id: str
     farm_id: str
@@ -198,7 +220,9 @@ class Lot:
     composition: Composition = Composition()
     medicated: bool = False
     note: str = ""
+    fed_from: date | None = None
     finished_on: date | None = None  # the day the last of it was fed
+    packages_left: PackagesLeft | None = None  # the newest count
     revision: str = ""
 
 
@@ -354,8 +378,44 @@ class MixingRate:
 
 
 @dataclass(frozen=True, kw_only=True)
+class Additive:
+    """Something weighed into the mix besides the powder, at a rate of its own.
+
+    `mosmol_per_g` is a laboratory's value, None where the composition has to do.
+    """
+
+    name: str
+    rate: MixingRate
+    composition: Composition = Composition()
+    mosmol_per_g: float | None = None
+    mosmol_typed: str = ""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Feeding:
+    """One of a day's feedings where they differ. A `rate` of None is the group's own."""
+
+    name: str
+    volume_ml: float
+    rate: MixingRate | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class FeedingStep:
+    """What a group gets from one of its days on; no feedings from the day it is weaned."""
+
+    from_day: int
+    volume_ml: float
+    feedings_per_day: int = 2
+
+
+@dataclass(frozen=True, kw_only=True)
 class PlanGroup:
-    """Calves that are fed alike."""
+    """Calves that are fed alike.
+
+    With `feedings` the day's feedings differ, and there are as many as these. With `steps` the volume goes by
+    the calves' day, counted from `day_one`; before the first step the group's own volume holds.
+    """
 
     name: str
     calves: int
@@ -363,6 +423,56 @@ class PlanGroup:
     volume_means: VolumeMeans
     rate: MixingRate
     feedings_per_day: int = 2
+    additives: tuple[Additive, ...] = ()
+    feedings: tuple[Feeding, ...] = ()
+    steps: tuple[FeedingStep, ...] = ()
+    day_one: date | None = None
+
+
+class ScoopRule(StrEnum):
+    """How a weight of powder is told in scoopfuls."""
+
+    FEWEST = "fewest"  # the fewest within the tolerance
+    ONE_KIND = "one_kind"  # whole scoopfuls of one kind, the water trimmed to them
+    WEIGH = "weigh"  # none: by weight
+
+
+@dataclass(frozen=True, kw_only=True)
+class Scoopfuls:
+    """How a plan counts scoopfuls. `part_fills` are the parts of a scoop allowed besides whole ones.
+
+    For ONE_KIND `scoop_id` and `way` say which; a blank `scoop_id` takes what changes the water least.
+    """
+
+    rule: ScoopRule = ScoopRule.FEWEST
+    part_fills: tuple[float, ...] = ()
+    scoop_id: str = ""
+    way: FillWay = FillWay.LEVEL
+
+
+@dataclass(frozen=True, kw_only=True)
+class Warmth:
+    """How warm powder and mix are. The mix is to land at `mix_c`; None draws water at the plan's temperature.
+
+    `calves_in_ten_minutes` tells how fast calves are fed, 0 where it is not known.
+    """
+
+    powder_c: float
+    mix_c: float | None = None
+    powder_typed: str = ""
+    mix_typed: str = ""
+    calves_in_ten_minutes: int = 0
+
+
+@dataclass(frozen=True, kw_only=True)
+class ColdWeather:
+    """What changes below a temperature: a share more powder, or further feedings. `on` is its switch."""
+
+    below_c: float
+    below_typed: str = ""
+    more_powder_share: float = 0.0
+    further_feedings: int = 0
+    on: bool = False
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -380,8 +490,24 @@ class Plan:
     count_to: int = 0
     count_step: int = 1
     counts: tuple[int, ...] = ()
+    scoopfuls: Scoopfuls | None = None
+    warmth: Warmth | None = None
+    cold: ColdWeather | None = None
     retired_on: date | None = None
     revision: str = ""
+
+
+@dataclass(frozen=True, kw_only=True)
+class CoolingReadings:
+    """A mix left in a vessel and read twice, `minutes` apart, beside the air around it."""
+
+    first_c: float
+    later_c: float
+    minutes: int
+    air_c: float
+    first_typed: str = ""
+    later_typed: str = ""
+    air_typed: str = ""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -395,6 +521,7 @@ class Vessel:
     rim_volume_typed: str = ""
     usable_share: float = 0.9
     shape: Shape | None = None
+    cooling: CoolingReadings | None = None
     retired_on: date | None = None
     revision: str = ""
 

@@ -55,6 +55,7 @@ def freeze(file: Path) -> str:
         records.end_sheet(invented.ending(down))
         records.record_print(invented.printed(told, kind=PrintKind.LOT_SHEET))
         invented.checks_of_the_mix(records, world)
+        invented.feeding(records, world)
         return export_text(records)
 
 

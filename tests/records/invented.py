@@ -3,19 +3,26 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import UTC, datetime, timezone
+from datetime import UTC, date, datetime, timezone
 from typing import Any
 
 from hypothesis import strategies as st
 
 from calibrator.model import (
+    Additive,
     BagCount,
     Box,
+    ColdWeather,
+    Composition,
+    CoolingReadings,
     Cylinder,
     Ending,
     Farm,
+    Feeding,
+    FeedingStep,
     Fill,
     FillWay,
+    HotWater,
     Instrument,
     InstrumentCheck,
     InstrumentCheckKind,
@@ -23,21 +30,29 @@ from calibrator.model import (
     Lot,
     Mark,
     MixCheck,
+    MixingRate,
+    PackagesLeft,
     Pail,
     Plan,
+    PlanGroup,
     Poured,
     Printed,
     PrintKind,
+    RateBasis,
     Reading,
     ReadingKind,
     ReferenceMix,
     Scale,
     Scoop,
+    Scoopfuls,
+    ScoopRule,
     SheetEnding,
     SignOff,
     SpotFill,
     TaperedCup,
     Vessel,
+    VolumeMeans,
+    Warmth,
     WeighIn,
     new_id,
 )
@@ -261,6 +276,47 @@ def checks_of_the_mix(records: Records, world: World) -> None:
     records.keep(replace(first, note="read again"), by="CD", why="a note")
     counted = records.keep(bag_count(world.lot))
     records.keep(replace(counted, withdrawn_reason="wrong lot"), by="AB")
+
+
+def feeding(records: Records, world: World) -> None:
+    """A farm's plan with all that a plan can tell, its hot water, how a vessel cools, a lot's change-over."""
+    hot = HotWater(tank_ml=189270.0, hot_c=60.0, cold_c=12.0, tank_typed="50 gal")
+    world.farm = records.keep(replace(world.farm, hot_water=hot), by="AB")
+    read = CoolingReadings(first_c=41.0, later_c=37.5, minutes=20, air_c=8.0, first_typed="41 C")
+    tank = records.keep(vessel(world.farm.id, name="tank", cooling=read))
+    rate = MixingRate(basis=RateBasis.MADE_UP, powder_mass_g=283.5, volume_ml=1893.0, typed="10 oz")
+    salts = Additive(
+        name="electrolyte",
+        rate=MixingRate(basis=RateBasis.PER_FINISHED, powder_mass_g=20.0, volume_ml=1893.0),
+        composition=Composition(ash_pct=40.0),
+        mosmol_per_g=9.5,
+        mosmol_typed="9.5",
+    )
+    group = PlanGroup(
+        name="young",
+        calves=9,
+        volume_ml=1893.0,
+        volume_means=VolumeMeans.FINISHED_MIX,
+        rate=rate,
+        additives=(salts,),
+        feedings=(Feeding(name="morning", volume_ml=1893.0), Feeding(name="noon", volume_ml=950.0, rate=rate)),
+        steps=(FeedingStep(from_day=8, volume_ml=2840.0), FeedingStep(from_day=49, volume_ml=0.0, feedings_per_day=0)),
+        day_one=date(2024, 11, 1),
+    )
+    records.keep(
+        Plan(
+            id=new_id(),
+            farm_id=world.farm.id,
+            name="by day",
+            groups=(group,),
+            vessel_id=tank.id,
+            scoopfuls=Scoopfuls(rule=ScoopRule.ONE_KIND, part_fills=(0.5, 0.25), scoop_id=world.scoop.id),
+            warmth=Warmth(powder_c=5.0, mix_c=40.5, powder_typed="5 C", calves_in_ten_minutes=40),
+            cold=ColdWeather(below_c=5.0, more_powder_share=0.1, further_feedings=1, on=True),
+        )
+    )
+    told = PackagesLeft(packages=3.5, on=date(2024, 11, 20), typed="3 1/2")
+    records.keep(replace(world.lot, fed_from=date(2024, 11, 9), packages_left=told), by="CD", why="counted")
 
 
 class World:
