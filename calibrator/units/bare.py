@@ -57,8 +57,6 @@ def _number(piece: str, bare: Bare, speech: Speech) -> float:
     sign = -1 if tokens[0].kind == "sign" and tokens[0].text == "-" else 1
     if tokens[0].kind == "sign":
         tokens = tokens[1:]
-    if not tokens:
-        raise speech.problem("no_number")
     amount, _, after = amount_at(tokens, 0, speech)
     if after < len(tokens):
         raise speech.problem("unexpected", part=tokens[after].text)

@@ -26,7 +26,7 @@ from calibrator.science.own_line import Line, reference_recipes, reference_solid
 from calibrator.science.solids import expected_half_width
 from calibrator.units import Kind
 
-TOTAL_G = {UnitSystem.FARM: 4 * 453.59237, UnitSystem.METRIC: 1000.0}
+TOTALS = {UnitSystem.FARM: ("2 lb", "4 lb", "8 lb"), UnitSystem.METRIC: ("1 kg", "1.5 kg", "2 kg", "4 kg")}
 USUAL_SHARE = 0.13
 
 
@@ -54,6 +54,7 @@ class LinePanel(QWidget):
         self.list = QListWidget()
         self.list.setAccessibleName(self.tr("Weighed mixes of this powder"))
         self.list.setMinimumHeight(130)
+        self.list.setSpacing(3)
         self.finding, self.meaning = label("", "heading"), label("", "quiet")
         self.trouble = label("", "caution")
         self.total.edited.connect(self._show_recipes)
@@ -68,7 +69,7 @@ class LinePanel(QWidget):
             self.which.addItem(tool.name, tool.id)
         self.which.setCurrentIndex(max(0, self.which.findData(kept)) if self.which.count() else -1)
         if not self.total.text():
-            self.total.set_value(TOTAL_G[self.desk.system])
+            self._suggest_total()
         self._show()
 
     def add(self) -> None:
@@ -209,17 +210,25 @@ class LinePanel(QWidget):
             return batch.target_share or USUAL_SHARE
         return USUAL_SHARE
 
-    def _show_recipes(self) -> None:
+    def _suggest_total(self) -> None:
+        """The smallest usual amount that this scale is fine enough for."""
+        for text in TOTALS[self.desk.system]:
+            self.total.set_text(text)
+            if self._show_recipes():
+                return
+
+    def _show_recipes(self) -> bool:
+        """Tell what to weigh; whether there is something to tell."""
         total, system = self.total.value(), self.desk.system
         step = self._now.powder.resolution_g if self._now else 0.0
         if total is None:
             self.recipes.setText("")
-            return
+            return False
         try:
             found = reference_recipes(self.target_share, total, step or 1.0)
         except CannotCompute as error:
             self.recipes.setText(in_words(error))
-            return
+            return False
         line = self.tr("{solids}: {powder} powder ({grams} g), {water} water ({water_g} g)")
         self.recipes.setText(
             "\n".join(
@@ -233,6 +242,7 @@ class LinePanel(QWidget):
                 for r in found
             )
         )
+        return True
 
     def _show_list(self, tools: Tools) -> None:
         self.list.clear()

@@ -27,7 +27,10 @@ from calibrator.science.water import volume_ml
 from calibrator.units import Kind
 from calibrator.units.bare import Bare
 
-SOLUTION_G = {UnitSystem.FARM: 24 * 28.349523125, UnitSystem.METRIC: 250.0}
+SOLUTIONS = {
+    UnitSystem.FARM: ("8 oz", "16 oz", "24 oz", "32 oz"),
+    UnitSystem.METRIC: ("250 g", "500 g", "750 g", "1 kg"),
+}
 BRIX, SG, DEGREES = Bare("0.2", -3.0, 32.0), Bare("1.000", 0.95, 1.15), Bare("32.5", -20.0, 250.0)
 SHOWN = 8
 JUG_U_SHARE = 0.002
@@ -70,7 +73,7 @@ class ToolChecks(QWidget):
         place = self.which.findData(kept)
         self.which.setCurrentIndex(max(0, place) if tools.instruments else -1)
         if not self.total.text():
-            self.total.set_value(SOLUTION_G[self.desk.system])
+            self._suggest_total()
         self._show_tool()
 
     def open(self, instrument_id: str) -> None:
@@ -249,6 +252,14 @@ class ToolChecks(QWidget):
         self.state.setText(state(tool, self._tools, self.desk.clock()))
         self._show_recipe()
         self._show_found(tool)
+
+    def _suggest_total(self) -> None:
+        """The smallest usual amount that this scale is fine enough for."""
+        for text in SOLUTIONS[self.desk.system]:
+            self.total.set_text(text)
+            self._show_recipe()
+            if self._solution is not None:
+                return
 
     def _show_recipe(self) -> None:
         self._solution = None

@@ -1,0 +1,169 @@
+"""What a check's readings reach to, without a window: levels, jugs, contradictions, what cannot be."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import timedelta
+
+import pytest
+from herd import FIRST_DAY, GAL_ML, Herd, group
+
+from calibrator.desk.mix_batch import Batch, batch_of, farm_now
+from calibrator.desk.mix_checks import Aim, MixFindings, work_out
+from calibrator.desk.mix_history import csv_text, kept_checks, names
+from calibrator.desk.mix_tools import Tools, hydrometer, read_tools
+from calibrator.desk.standing import standing
+from calibrator.model import (
+    Cylinder,
+    Instrument,
+    InstrumentCheck,
+    InstrumentCheckKind,
+    InstrumentKind,
+    Pail,
+    Plan,
+    Reading,
+    ReadingKind,
+    Vessel,
+    new_id,
+)
+from calibrator.records import Records
+from calibrator.science.check import Verdict
+from calibrator.science.solids import SolidsFrom
+
+NOW = FIRST_DAY + timedelta(days=30)
+AIM = Aim(0.13, 0.005)
+
+
+@pytest.fixture
+def herd(records: Records) -> Herd:
+    made = Herd(records)
+    made.sign("25-0112A", 0.50)
+    made.plan("Morning milk", group(16, "hutches"))
+    return made
+
+
+def batch(herd: Herd, vessel: Vessel | None = None) -> Batch:
+    now = farm_now(herd.records, herd.farm, standing(herd.records, herd.farm))
+    return batch_of(now, now.plans[0], now.plans[0].groups[0], 16, vessel)
+
+
+def tools(herd: Herd) -> Tools:
+    return read_tools(herd.records, herd.farm)
+
+
+def reading(kind: ReadingKind, value: float, pail: Pail = Pail.ANY, instrument_id: str = "") -> Reading:
+    return Reading(kind=kind, value=value, typed=str(value), pail=pail, instrument_id=instrument_id)
+
+
+def worked(herd: Herd, *readings: Reading, vessel: Vessel | None = None) -> MixFindings:
+    return work_out(batch(herd, vessel), readings, AIM, tools(herd), NOW)
+
+
+def tank(shape: Cylinder | None) -> Vessel:
+    return Vessel(id="v", farm_id="f", name="tank", rim_volume_ml=20 * GAL_ML, shape=shape)
+
+
+def test_a_level_tells_the_volume_of_a_vessel_whose_shape_is_known(herd: Herd) -> None:
+    round_tank = tank(Cylinder(diameter_mm=400.0, height_mm=620.0))
+    level = reading(ReadingKind.FINISHED_LEVEL, 250.0)
+    by_level = worked(herd, level, vessel=round_tank)
+    # A cylinder: π/4 · 40² · 25 cm³.
+    volume = reading(ReadingKind.FINISHED_VOLUME, 3.141592653589793 / 4 * 40**2 * 25)
+    by_volume = worked(herd, volume, vessel=round_tank)
+    assert by_level.best is not None
+    assert by_volume.best is not None
+    assert by_level.best.share == pytest.approx(by_volume.best.share)
+    assert by_level.best.way is SolidsFrom.FINISHED_VOLUME
+    unknown = worked(herd, level, vessel=tank(None))
+    assert unknown.best is None
+    assert "shape of this vessel" in unknown.troubles[0]
+    assert "shape of this vessel" in worked(herd, level).troubles[0]
+
+
+def test_a_jug_that_is_not_entered_tells_nothing(herd: Herd) -> None:
+    found = worked(herd, reading(ReadingKind.JUG_MASS, 1030.0), reading(ReadingKind.MIX_TEMPERATURE, 38.0))
+    assert found.best is None
+    assert "Enter the jug" in found.troubles[0]
+
+
+def test_two_instruments_that_contradict_each_other(herd: Herd) -> None:
+    jug = herd.records.keep(
+        Instrument(id=new_id(), farm_id=herd.farm.id, name="jug", kind=InstrumentKind.JUG, volume_ml=1000.0)
+    )
+    float_ = herd.records.keep(
+        Instrument(id=new_id(), farm_id=herd.farm.id, name="float", kind=InstrumentKind.HYDROMETER, division=0.001)
+    )
+    herd.records.keep(
+        InstrumentCheck(
+            id=new_id(), farm_id=herd.farm.id, instrument_id=float_.id, kind=InstrumentCheckKind.WATER,
+            expected=1.0, reading=1.001, typed="1.001", at=NOW - timedelta(days=1),
+        )
+    )  # fmt: skip
+    assert hydrometer(tools(herd), float_.id, NOW).offset == pytest.approx(0.001)
+    warm = reading(ReadingKind.MIX_TEMPERATURE, 38.0)
+    heavy = reading(ReadingKind.JUG_MASS, 1060.0, instrument_id=jug.id)
+    light = reading(ReadingKind.HYDROMETER_SG, 1.020, instrument_id=float_.id)
+    assert worked(herd, warm, heavy, light).at_odds
+    assert not worked(herd, reading(ReadingKind.BRIX, 11.2)).at_odds
+
+
+@pytest.mark.parametrize(
+    ("kind", "value"),
+    [
+        (ReadingKind.BRIX, 50.0),
+        (ReadingKind.BRIX, float("nan")),
+        (ReadingKind.REFRACTOMETER_SG, 2.0),
+        (ReadingKind.HYDROMETER_SG, 9.0),
+        (ReadingKind.FINISHED_VOLUME, 10.0),
+        (ReadingKind.FINISHED_VOLUME, -5.0),
+    ],
+)
+def test_what_cannot_be_is_told_and_never_raised(herd: Herd, kind: ReadingKind, value: float) -> None:
+    found = worked(herd, reading(kind, value, Pail.FIRST), reading(ReadingKind.MIX_TEMPERATURE, 38.0))
+    assert found.best is None
+    assert found.judged is None
+    assert found.troubles
+    assert all(text.endswith(".") for text in found.troubles)
+
+
+def test_an_impossible_aim_or_vessel_is_told(herd: Herd) -> None:
+    drops = [reading(ReadingKind.BRIX, 5.0)] * 8
+    found = work_out(batch(herd), drops, Aim(0.9, 0.005), tools(herd), NOW)
+    assert found.judged is None
+    assert "target" in found.troubles[-1].lower()
+    far = Aim(0.16, 0.005)
+    small = tank(None)
+    crowded = [*drops, reading(ReadingKind.FINISHED_VOLUME, 90 * GAL_ML)]
+    told = work_out(batch(herd, small), crowded, far, tools(herd), NOW)
+    assert told.judged is not None
+    assert told.judged.verdict is Verdict.THIN
+    assert told.correction is None
+    assert any("does not hold so much" in text for text in told.troubles)
+
+
+def test_a_correction_without_a_volume_takes_the_charts(herd: Herd) -> None:
+    drops = [reading(ReadingKind.BRIX, 7.0)] * 8
+    found = worked(herd, *drops)
+    assert found.correction_planned
+    assert found.correction is not None
+    bare = replace(batch(herd), mix=None, scoops=None)
+    without = work_out(bare, drops, AIM, tools(herd), NOW)
+    assert without.correction is None
+    assert without.causes == ()
+
+
+def test_a_plan_that_cannot_be_reckoned_says_why(herd: Herd) -> None:
+    now = farm_now(herd.records, herd.farm, standing(herd.records, herd.farm))
+    thick = replace(now.plans[0].groups[0].rate, powder_mass_g=0.0, volume_ml=0.0)
+    spoiled = replace(now.plans[0].groups[0], rate=thick)
+    plan: Plan = replace(now.plans[0], groups=(spoiled,))
+    found = batch_of(now, plan, spoiled, 16, None)
+    assert found.mix is None
+    assert found.trouble
+    assert found.target_share is None
+
+
+def test_no_checks_make_a_table_of_one_line(herd: Herd) -> None:
+    text = csv_text(kept_checks(herd.records, herd.farm), names(herd.records, herd.farm))
+    assert text.startswith("at,lot,product")
+    assert len(text.splitlines()) == 1
