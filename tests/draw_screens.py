@@ -10,20 +10,18 @@ import argparse
 import os
 import sys
 import tempfile
-from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
 
 from calibrator.desk.app import make_application
 from calibrator.desk.ask import Ask
 from calibrator.desk.context import Desk
-from calibrator.desk.guide import Guide
-from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.theme import the_theme
 from calibrator.desk.tongues import Tongue
-from calibrator.desk.window import PAGES, Window
-from calibrator.model import FillWay, Lot, Scale, Scoop, Step, UnitSystem, WeighIn, new_id
+from calibrator.desk.window import Window
+from calibrator.model import UnitSystem
 from calibrator.records import demo_records
+from tests.tour import tour, weigh_a_new_lot
 
 
 def main() -> None:
@@ -42,7 +40,7 @@ def _draw_all(options: argparse.Namespace, folder: str) -> None:
     records = demo_records(folder)
     desk = Desk(records, Ask(app))
     assert desk.farm is not None
-    _weigh_a_new_lot(desk)
+    weigh_a_new_lot(desk)
     window = Window(desk)
     width, height = (int(part) for part in options.size.split("x"))
     window.resize(width, height)
@@ -52,7 +50,7 @@ def _draw_all(options: argparse.Namespace, folder: str) -> None:
         desk.changed.emit()
         for dark in (False,) if options.light else (False, True):
             the_theme().force(dark)
-            for name in _walk(window):
+            for name in tour(window):
                 for _ in range(8):
                     app.processEvents()
                 picture = options.folder / f"{name}-{system}-{'dark' if dark else 'light'}.png"
@@ -60,54 +58,6 @@ def _draw_all(options: argparse.Namespace, folder: str) -> None:
                 print(picture)
     window.close()
     records.close()
-
-
-def _walk(window: Window) -> Iterator[str]:
-    """Bring up each page, and each step of a weigh-in, and give it a name."""
-    for key in PAGES:
-        if key != "weigh_in":
-            window.show_page(key)
-            yield key
-            continue
-        page = window.page(key)
-        assert isinstance(page, WeighInPage)
-        page.close_guide()
-        window.show_page(key)
-        yield "weigh_in-0-lots"
-        window.show_page(key, window.desk.records.every(Lot)[-1].id)
-        for number, step in enumerate(Step, start=1):
-            page.open_step(step)
-            yield f"weigh_in-{number}-{step}"
-
-
-def _weigh_a_new_lot(desk: Desk) -> None:
-    """A lot that came today, weighed in up to its sign-off, so that every step has something to show."""
-    farm = desk.farm
-    assert farm is not None
-    records = desk.records
-    before = records.every(Lot, farm.id)[-1]
-    lot = records.keep(
-        replace(before, id=new_id(), lot_number="26-1102C", arrived_on=desk.clock().date(), revision="", note="")
-    )
-    weigh_in = WeighIn(id=new_id(), farm_id=farm.id, lot_id=lot.id, started_at=desk.clock(), by="MK")
-    guide = Guide(records, records.keep(weigh_in), desk.clock)
-    scoop = next(scoop for scoop in records.every(Scoop, farm.id) if scoop.retired_on is None)
-    old = records.marks(scoop_id=scoop.id)
-    guide.set(
-        scoop_id=scoop.id,
-        scale_id=records.every(Scale, farm.id)[0].id,
-        target_mass_g=283.495,
-        target_typed="10 oz",
-        scale_zeroed=True,
-        old_line_mm=old[-1].down_wall_mm if old else None,
-    )
-    level = scoop.volume_ml * 0.5
-    for share in (0.99, 1.0, 1.015, 1.005, 0.985, 0.995, 1.01, 1.0):
-        guide.add_fill(FillWay.LEVEL, guide.next_bag(FillWay.LEVEL), round(level * share), "")
-    assert guide.findings.line is not None
-    guide.set(drawn_line_mm=guide.findings.line.down_wall_mm)
-    for share in (1.0, 1.01, 0.99, 1.005, 0.995, 1.0, 1.005, 0.995):
-        guide.add_fill(FillWay.TO_MARK, guide.next_bag(FillWay.TO_MARK), round(283.5 * share), "")
 
 
 def _options() -> argparse.Namespace:

@@ -15,12 +15,18 @@ TRANSLATIONS = ROOT / "resources" / "translations"
 
 
 def main() -> None:
-    sources = sorted(str(path) for path in (ROOT / "calibrator" / "desk").rglob("*.py"))
-    for language, options in (("en", ["-pluralonly"]), ("es", [])):
-        target = TRANSLATIONS / f"desk_{language}.ts"
-        _run("lupdate", *sources, "-ts", str(target), "-target-language", language, "-no-obsolete", "-locations", "none", *options)
+    for language in ("en", "es"):
+        gather(language, TRANSLATIONS / f"desk_{language}.ts")
     for source in sorted(TRANSLATIONS.glob("*.ts")):
         _run("lrelease", str(source), "-qm", str(source.with_suffix(".qm")), "-silent")
+
+
+def gather(language: str, target: Path) -> None:
+    """Bring one file up to what the screens say now; what is translated stays."""
+    sources = sorted(str(path) for path in (ROOT / "calibrator" / "desk").rglob("*.py"))
+    plurals = ["-pluralonly"] if language == "en" else []
+    how = ["-target-language", language, "-no-obsolete", "-locations", "none", *plurals]
+    _run("lupdate", *sources, "-ts", str(target), *how)
 
 
 def _run(tool: str, *arguments: str) -> None:

@@ -63,7 +63,7 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
     </message>
     <message>
         <source>From a bag just opened to a bag just emptied</source>
-        <translation>Desde un costal recién abierto hasta uno recién vaciado</translation>
+        <translation>De recién abierto a recién vaciado</translation>
     </message>
     <message>
         <source>&amp;Keep this count</source>
@@ -315,11 +315,11 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
     </message>
     <message>
         <source>Farm units: oz, lb, qt, gal, in, °F</source>
-        <translation>Unidades de aquí: oz, lb, qt, gal, in, °F</translation>
+        <translation>Unidades inglesas: oz, lb, qt, gal, in, °F</translation>
     </message>
     <message>
         <source>Metric: g, kg, L, mm, °C</source>
-        <translation>Métricas: g, kg, L, mm, °C</translation>
+        <translation>Unidades métricas: g, kg, L, mm, °C</translation>
     </message>
     <message>
         <source>Letter</source>
@@ -366,11 +366,11 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
     </message>
     <message>
         <source>Farm units: oz, lb, qt, gal, in, °F</source>
-        <translation>Unidades de aquí: oz, lb, qt, gal, in, °F</translation>
+        <translation>Unidades inglesas: oz, lb, qt, gal, in, °F</translation>
     </message>
     <message>
         <source>Metric: g, kg, L, mm, °C</source>
-        <translation>Métricas: g, kg, L, mm, °C</translation>
+        <translation>Unidades métricas: g, kg, L, mm, °C</translation>
     </message>
     <message>
         <source>Either can be typed at any time, and the choice can be changed later.</source>
@@ -1265,7 +1265,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Often:</source>
-        <translation>Seguido:</translation>
+        <translation>Usual:</translation>
     </message>
     <message>
         <source>Protein</source>
@@ -1853,7 +1853,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Save as P&amp;DF</source>
-        <translation>G&amp;uardar como PDF</translation>
+        <translation>G&amp;uardar PDF</translation>
     </message>
     <message>
         <source>&amp;Go back</source>
@@ -2058,15 +2058,15 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <name>PreviewBar</name>
     <message>
         <source>Pre&amp;vious page</source>
-        <translation>Hoja pre&amp;via</translation>
+        <translation>Pre&amp;via</translation>
     </message>
     <message>
         <source>&amp;Following page</source>
-        <translation>Hoja si&amp;guiente</translation>
+        <translation>Si&amp;guiente</translation>
     </message>
     <message>
         <source>True si&amp;ze</source>
-        <translation>Tamaño real &amp;1:1</translation>
+        <translation>Tamaño &amp;1:1</translation>
     </message>
     <message>
         <source>As large as on paper, or fitted to the window</source>
@@ -2194,11 +2194,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>First pail: drops, in °Brix</source>
-        <translation>Primera cubeta: gotas, en °Brix</translation>
+        <translation>1.ª cubeta: gotas, °Brix</translation>
     </message>
     <message>
         <source>Last pail: drops, in °Brix</source>
-        <translation>Última cubeta: gotas, en °Brix</translation>
+        <translation>Última: gotas, °Brix</translation>
     </message>
     <message>
         <source>Refractometer at</source>
@@ -2214,7 +2214,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>At the calf</source>
-        <translation>Al llegar a la becerra</translation>
+        <translation>En la becerra</translation>
     </message>
     <message>
         <source>Mix in the vessel</source>
@@ -2250,11 +2250,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>First pail: drops, sugar SG</source>
-        <translation>Primera cubeta: gotas, SG de azúcar</translation>
+        <translation>1.ª cubeta: gotas, SG de azúcar</translation>
     </message>
     <message>
         <source>Last pail: drops, sugar SG</source>
-        <translation>Última cubeta: gotas, SG de azúcar</translation>
+        <translation>Última: gotas, SG de azúcar</translation>
     </message>
 </context>
 <context>
@@ -2496,7 +2496,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Often:</source>
-        <translation>Seguido:</translation>
+        <translation>Usual:</translation>
     </message>
     <message>
         <source>This is not more than one step of the display. Check both.</source>
@@ -2512,6 +2512,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>A batch needs at least one scoopful from one bag.</source>
         <translation>Una tanda necesita al menos una medida de un costal.</translation>
+    </message>
+    <message>
+        <source>A control chart needs a lot.</source>
+        <translation>Una gráfica de control necesita un lote.</translation>
+    </message>
+    <message>
+        <source>A control chart needs two lots or more.</source>
+        <translation>Una gráfica de control necesita dos lotes o más.</translation>
     </message>
     <message>
         <source>A line lies farther down the wall than these labels are high. Use higher labels.</source>
@@ -2548,6 +2556,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>A table goes up to 1,000,000 calves.</source>
         <translation>Una tabla llega hasta 1,000,000 de becerras.</translation>
+    </message>
+    <message>
+        <source>A trend needs three lots or more, each with both values.</source>
+        <translation>Para una tendencia hacen falta tres lotes o más, cada uno con los dos valores.</translation>
+    </message>
+    <message>
+        <source>All lots have the same value here, so no trend can be told.</source>
+        <translation>Aquí todos los lotes tienen el mismo valor, así que no se ve ninguna tendencia.</translation>
     </message>
     <message>
         <source>At least one scoopful must have been weighed.</source>
@@ -2588,6 +2604,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>It takes three weights or more to tell an odd one.</source>
         <translation>Hacen falta tres pesos o más para saber si uno es raro.</translation>
+    </message>
+    <message>
+        <source>It takes two groups or more to compare them.</source>
+        <translation>Para comparar hacen falta dos grupos o más.</translation>
     </message>
     <message>
         <source>More powder was fed than came: count the bags that are left.</source>
@@ -2632,6 +2652,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>So much powder leaves no room for water in this volume of mix.</source>
         <translation>Tanto polvo no deja lugar para el agua en este volumen de mezcla.</translation>
+    </message>
+    <message>
+        <source>Tapped powder cannot be lighter than loose powder.</source>
+        <translation>El polvo golpeado no puede ser más ligero que el polvo suelto.</translation>
+    </message>
+    <message>
+        <source>Tapped powder cannot be lighter than loose powder: weigh both again, loose without any tapping.</source>
+        <translation>El polvo golpeado no puede ser más ligero que el polvo suelto: pese los dos otra vez, el suelto sin golpear nada.</translation>
     </message>
     <message>
         <source>The degrees of freedom of the scale&apos;s error must be above zero.</source>
@@ -2734,12 +2762,20 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>El peso del polvo tiene que ser más de cero.</translation>
     </message>
     <message>
+        <source>The weight of the newest lot must lie between 0 and 1.</source>
+        <translation>El peso del lote más nuevo tiene que estar entre 0 y 1.</translation>
+    </message>
+    <message>
         <source>The weights do not fit around this scoop. Print the strip label instead.</source>
         <translation>Los pesos no caben alrededor de esta medida. Imprima la etiqueta en tira.</translation>
     </message>
     <message>
         <source>The words do not fit around this scoop. Print the strip label instead.</source>
         <translation>Las palabras no caben alrededor de esta medida. Imprima la etiqueta en tira.</translation>
+    </message>
+    <message>
+        <source>There are too few readings to compare their spreads.</source>
+        <translation>Hay muy pocas lecturas para comparar sus dispersiones.</translation>
     </message>
     <message>
         <source>There are too few readings to tell how sure this is.</source>
@@ -2862,12 +2898,20 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Una lectura de densímetro</translation>
     </message>
     <message>
+        <source>A mean</source>
+        <translation>Un promedio</translation>
+    </message>
+    <message>
         <source>A part fill</source>
         <translation>Una medida parcial</translation>
     </message>
     <message>
         <source>A settling factor</source>
         <translation>Un factor de asentamiento</translation>
+    </message>
+    <message>
+        <source>A value</source>
+        <translation>Un valor</translation>
     </message>
     <message>
         <source>Each weight of water</source>
@@ -2888,6 +2932,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The Brix that one percent of solids adds</source>
         <translation>El Brix que agrega cada uno por ciento de sólidos</translation>
+    </message>
+    <message>
+        <source>The Hausner ratio</source>
+        <translation>La razón de Hausner</translation>
     </message>
     <message>
         <source>The age of a check</source>
@@ -2914,8 +2962,20 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>La ceniza de la etiqueta</translation>
     </message>
     <message>
+        <source>The centre</source>
+        <translation>El centro</translation>
+    </message>
+    <message>
         <source>The check weight</source>
         <translation>La pesa de control</translation>
+    </message>
+    <message>
+        <source>The cost of a bag</source>
+        <translation>El costo de un costal</translation>
+    </message>
+    <message>
+        <source>The cost of a fill</source>
+        <translation>El costo de una llenada</translation>
     </message>
     <message>
         <source>The count of scoopfuls</source>
@@ -2954,6 +3014,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>La duda de una dimensión</translation>
     </message>
     <message>
+        <source>The doubt in a mean</source>
+        <translation>La duda de un promedio</translation>
+    </message>
+    <message>
         <source>The doubt in a scoopful</source>
         <translation>La duda de una medida</translation>
     </message>
@@ -2970,6 +3034,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>La duda del nivel</translation>
     </message>
     <message>
+        <source>The doubt in the loose density</source>
+        <translation>La duda de la densidad suelta</translation>
+    </message>
+    <message>
         <source>The doubt in the scale&apos;s error</source>
         <translation>La duda del error de la báscula</translation>
     </message>
@@ -2980,6 +3048,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The doubt in the settling factor</source>
         <translation>La duda del factor de asentamiento</translation>
+    </message>
+    <message>
+        <source>The doubt in the tapped density</source>
+        <translation>La duda de la densidad golpeada</translation>
     </message>
     <message>
         <source>The doubt in the temperature</source>
@@ -3070,6 +3142,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>El nivel sobre el fondo</translation>
     </message>
     <message>
+        <source>The loose density</source>
+        <translation>La densidad suelta</translation>
+    </message>
+    <message>
         <source>The mature weight</source>
         <translation>El peso adulto</translation>
     </message>
@@ -3110,6 +3186,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>La línea anterior</translation>
     </message>
     <message>
+        <source>The pace of feeding</source>
+        <translation>El ritmo de las tomas</translation>
+    </message>
+    <message>
         <source>The powder fed in a day</source>
         <translation>El polvo dado en un día</translation>
     </message>
@@ -3132,6 +3212,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The protein on the label</source>
         <translation>La proteína de la etiqueta</translation>
+    </message>
+    <message>
+        <source>The ratio of spreads</source>
+        <translation>La razón de dispersiones</translation>
     </message>
     <message>
         <source>The reading</source>
@@ -3186,6 +3270,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>El calor específico del recipiente</translation>
     </message>
     <message>
+        <source>The spread</source>
+        <translation>La dispersión</translation>
+    </message>
+    <message>
         <source>The spread of scoopfuls</source>
         <translation>La dispersión de las medidas</translation>
     </message>
@@ -3220,6 +3308,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The strength of the mix</source>
         <translation>La fuerza de la mezcla</translation>
+    </message>
+    <message>
+        <source>The tapped density</source>
+        <translation>La densidad golpeada</translation>
     </message>
     <message>
         <source>The target</source>
@@ -3306,6 +3398,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>El grueso de la pared</translation>
     </message>
     <message>
+        <source>The wanted doubt</source>
+        <translation>La duda deseada</translation>
+    </message>
+    <message>
         <source>The water temperature</source>
         <translation>La temperatura del agua</translation>
     </message>
@@ -3380,6 +3476,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The weight of water</source>
         <translation>El peso del agua</translation>
+    </message>
+    <message>
+        <source>The width of the limits</source>
+        <translation>El ancho de los límites</translation>
     </message>
     <message>
         <source>What the scale shows</source>
@@ -3530,7 +3630,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>down the wall</source>
-        <translation>bajo el borde, por la pared</translation>
+        <translation>bajo el borde</translation>
     </message>
     <message>
         <source>stays where it is</source>
@@ -3662,11 +3762,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>95 % interval</source>
-        <translation>Intervalo de 95 %</translation>
+        <translation>Interv. 95 %</translation>
     </message>
     <message>
         <source>Lot before</source>
-        <translation>Lote anterior</translation>
+        <translation>Anterior</translation>
     </message>
     <message>
         <source>Weighed</source>
@@ -4237,15 +4337,15 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>&amp;Drawn as proposed</source>
-        <translation>&amp;Dibujada como se propone</translation>
+        <translation>&amp;Dibujada así</translation>
     </message>
     <message>
         <source>&amp;Keep the old line</source>
-        <translation>&amp;Conservar la línea anterior</translation>
+        <translation>&amp;Conservar la anterior</translation>
     </message>
     <message>
         <source>Drawn &amp;elsewhere? Distance down the wall from the rim:</source>
-        <translation>¿Dibujada en otra part&amp;e? Distancia bajo el borde, por la pared:</translation>
+        <translation>¿En otra part&amp;e? Distancia bajo el borde:</translation>
     </message>
     <message>
         <source>New line for this lot</source>
@@ -4257,7 +4357,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Drawn: {where} down the wall from the rim.</source>
-        <translation>Dibujada: {where} bajo el borde, por la pared.</translation>
+        <translation>Dibujada: {where} bajo el borde.</translation>
     </message>
     <message>
         <source>Not known yet</source>
@@ -4324,7 +4424,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>{where} down the wall from the rim</source>
-        <translation>{where} bajo el borde, por la pared</translation>
+        <translation>{where} bajo el borde</translation>
     </message>
     <message>
         <source>Fill mark</source>
@@ -4450,7 +4550,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>down the wall from the rim; empty if there is none</source>
-        <translation>bajo el borde, por la pared; vacío si no hay</translation>
+        <translation>bajo el borde; vacío si no hay</translation>
     </message>
     <message>
         <source>Set &amp;up another scoop or scale</source>
@@ -4540,11 +4640,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>&amp;New plan</source>
-        <translation>N&amp;uevo plan</translation>
+        <translation>N&amp;uevo</translation>
     </message>
     <message>
         <source>&amp;Change plan</source>
-        <translation>&amp;Cambiar plan</translation>
+        <translation>&amp;Cambiar</translation>
     </message>
     <message>
         <source>P&amp;rint</source>
@@ -5095,7 +5195,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Often:</source>
-        <translation>Seguido:</translation>
+        <translation>Usual:</translation>
     </message>
     <message>
         <source>Tell how high the water must stand in it</source>
@@ -5169,7 +5269,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Fills to the mark</source>
-        <translation>Llenadas hasta la línea</translation>
+        <translation>Hasta la línea</translation>
     </message>
     <message>
         <source>Sign-off</source>
@@ -5257,7 +5357,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Move the line to {down} down the wall from the rim, and weigh to it again.</source>
-        <translation>Mueva la línea a {down} bajo el borde, por la pared, y pese otra vez hasta ella.</translation>
+        <translation>Mueva la línea a {down} bajo el borde y pese otra vez hasta ella.</translation>
     </message>
     <message>
         <source>Levelled by a shake, the powder packs {percent} denser than struck level.</source>
@@ -5594,8 +5694,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message numerus="yes">
         <source>%n full scoops, then one to a line {down} down the wall from the rim.</source>
         <translation>
-            <numerusform>%n medida llena y luego una hasta una línea a {down} bajo el borde, por la pared.</numerusform>
-            <numerusform>%n medidas llenas y luego una hasta una línea a {down} bajo el borde, por la pared.</numerusform>
+            <numerusform>%n medida llena y luego una hasta la línea, {down} bajo el borde.</numerusform>
+            <numerusform>%n medidas llenas y luego una hasta la línea, {down} bajo el borde.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -1,0 +1,122 @@
+"""A tour of every screen, for pictures and for tests: each page, each step, each tab, each form."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from typing import cast
+
+from calibrator.desk.context import Desk
+from calibrator.desk.guide import Guide
+from calibrator.desk.pages.lots import LotsPage
+from calibrator.desk.pages.mix_check import MixCheckPage
+from calibrator.desk.pages.setup import SetupPage
+from calibrator.desk.pages.tables import TablesPage
+from calibrator.desk.pages.weigh_in import WeighInPage
+from calibrator.desk.pages.welcome import WelcomePage
+from calibrator.desk.standing import FirstStep
+from calibrator.desk.window import Window
+from calibrator.model import FillWay, Lot, Scale, Scoop, Step, WeighIn, new_id
+
+
+def tour(window: Window) -> Iterator[str]:
+    """Bring up one screen after another and give each a name."""
+    for key in ("today", "season"):
+        window.show_page(key)
+        yield key
+    yield from _lots(window)
+    yield from _weigh_in(window)
+    yield from _tables(window)
+    yield from _mix_check(window)
+    yield from _setup(window)
+    yield from _welcome(window)
+
+
+def _lots(window: Window) -> Iterator[str]:
+    window.show_page("lots")
+    page = cast(LotsPage, window.page("lots"))
+    yield "lots"
+    page.start_new()
+    yield "lots-new"
+    page._go_back()
+
+
+def _weigh_in(window: Window) -> Iterator[str]:
+    page = cast(WeighInPage, window.page("weigh_in"))
+    page.close_guide()
+    window.show_page("weigh_in")
+    yield "weigh_in-0-lots"
+    window.show_page("weigh_in", window.desk.records.every(Lot)[-1].id)
+    for number, step in enumerate(Step, start=1):
+        page.open_step(step)
+        yield f"weigh_in-{number}-{step}"
+
+
+def _tables(window: Window) -> Iterator[str]:
+    window.show_page("tables")
+    page = cast(TablesPage, window.page("tables"))
+    yield "tables"
+    page._change_plan()
+    yield "tables-plan"
+    page._back()
+    page._show_paper()
+    for choice in (page.paper.choice.labels, page.paper.choice.chart, page.paper.choice.sheet):
+        choice.click()
+        yield f"paper-{page.paper.choice.wanted()}"
+    page._back()
+
+
+def _mix_check(window: Window) -> Iterator[str]:
+    window.show_page("mix_check")
+    page = cast(MixCheckPage, window.page("mix_check"))
+    for place in range(page.tabs.count()):
+        page.tabs.setCurrentIndex(place)
+        yield "mix_check" if place == 0 else f"mix_check-{place}"
+    page.tabs.setCurrentIndex(0)
+
+
+def _setup(window: Window) -> Iterator[str]:
+    window.show_page("setup")
+    page = cast(SetupPage, window.page("setup"))
+    for place in range(page.tabs.count()):
+        page.tabs.setCurrentIndex(place)
+        yield "setup" if place == 0 else f"setup-{place}"
+    page.tabs.setCurrentIndex(0)
+
+
+def _welcome(window: Window) -> Iterator[str]:
+    window.show_page("welcome")
+    page = cast(WelcomePage, window.page("welcome"))
+    for number, step in enumerate(FirstStep, start=1):
+        page._show(step)
+        yield f"welcome-{number}-{step}"
+
+
+def weigh_a_new_lot(desk: Desk) -> None:
+    """A lot that came today, weighed in up to its sign-off, so that every step has something to show."""
+    farm = desk.farm
+    assert farm is not None
+    records = desk.records
+    before = records.every(Lot, farm.id)[-1]
+    lot = records.keep(
+        replace(before, id=new_id(), lot_number="26-1102C", arrived_on=desk.clock().date(), revision="", note="")
+    )
+    weigh_in = WeighIn(id=new_id(), farm_id=farm.id, lot_id=lot.id, started_at=desk.clock(), by="MK")
+    guide = Guide(records, records.keep(weigh_in), desk.clock)
+    scoop = next(scoop for scoop in records.every(Scoop, farm.id) if scoop.retired_on is None)
+    old = records.marks(scoop_id=scoop.id)
+    guide.set(
+        scoop_id=scoop.id,
+        scale_id=records.every(Scale, farm.id)[0].id,
+        target_mass_g=283.495,
+        target_typed="10 oz",
+        scale_zeroed=True,
+        old_line_mm=old[-1].down_wall_mm if old else None,
+    )
+    level = scoop.volume_ml * 0.5
+    for share in (0.99, 1.0, 1.015, 1.005, 0.985, 0.995, 1.01, 1.0):
+        guide.add_fill(FillWay.LEVEL, guide.next_bag(FillWay.LEVEL), round(level * share), "")
+    assert guide.findings.line is not None
+    guide.set(drawn_line_mm=guide.findings.line.down_wall_mm)
+    for share in (1.0, 1.01, 0.99, 1.005, 0.995, 1.0):
+        guide.add_fill(FillWay.TO_MARK, guide.next_bag(FillWay.TO_MARK), round(283.5 * share), "")
