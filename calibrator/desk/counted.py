@@ -21,6 +21,15 @@ class _Counted(QObject):
     def calves(self, count: int) -> str:
         return self.tr("%n calves", "", count)
 
+    def scoops_with_old_line(self, count: int) -> str:
+        return self.tr("%n scoops still bear the old line: {sheets}.", "", count)
+
+    def charts_out_of_date(self, count: int) -> str:
+        return self.tr("%n wall charts are out of date: {sheets}.", "", count)
+
+    def lot_sheets_out_of_date(self, count: int) -> str:
+        return self.tr("%n lot sheets are out of date, the lot was weighed in anew: {sheets}.", "", count)
+
     def days(self, count: int) -> str:
         return self.tr("%n days", "", count)
 

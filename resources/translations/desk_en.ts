@@ -101,5 +101,26 @@
             <numerusform>This scale&apos;s step is coarse for one scoopful. Weigh %n scoopfuls together each time, and say so beside the weight.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n scoops still bear the old line: {sheets}.</source>
+        <translation>
+            <numerusform>%n scoop still bears the old line: {sheets}.</numerusform>
+            <numerusform>%n scoops still bear the old line: {sheets}.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n wall charts are out of date: {sheets}.</source>
+        <translation>
+            <numerusform>%n wall chart is out of date: {sheets}.</numerusform>
+            <numerusform>%n wall charts are out of date: {sheets}.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot sheets are out of date, the lot was weighed in anew: {sheets}.</source>
+        <translation>
+            <numerusform>%n lot sheet is out of date, the lot was weighed in anew: {sheets}.</numerusform>
+            <numerusform>%n lot sheets are out of date, the lots were weighed in anew: {sheets}.</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>
