@@ -166,8 +166,7 @@ def waiting(now: Standing) -> list[Waiting]:
     found += [Waiting(Need.WEIGH_IN, lot=known.lot) for known in now.lots if known.state is LotState.DELIVERED]
     for need, kind in NEEDED.items():
         if sheets := outdated_sheets(now, kind):
-            lot = now.in_use.lot if now.in_use else None
-            found.append(Waiting(need, lot=lot, sheets=sheets))
+            found.append(Waiting(need, lot=_lot_in_force(now, sheets[0]), sheets=sheets))
     return found
 
 
@@ -222,6 +221,13 @@ def _in_force(now: Standing, sheet: Printed) -> str:
         if (not of_scoop or s.scoop_id == sheet.scoop_id) and (not of_lot or s.lot_id == sheet.lot_id)
     ]
     return ids[-1] if ids else sheet.sign_off_id
+
+
+def _lot_in_force(now: Standing, sheet: Printed) -> Lot | None:
+    """The lot whose sign-off outdated a sheet."""
+    lot_id = next((s.lot_id for s in now.sign_offs if s.id == _in_force(now, sheet)), "")
+    known = now.lot(lot_id)
+    return known.lot if known else None
 
 
 def _lot_standing(

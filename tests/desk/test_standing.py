@@ -6,10 +6,10 @@ from dataclasses import replace
 from datetime import date
 
 import pytest
-from yard import Yard
+from yard import NOON, Yard
 
 from calibrator.desk.standing import LotState, Need, outdated_sheets, standing
-from calibrator.model import PrintKind
+from calibrator.model import Ending, Printed, PrintKind, SheetEnding, new_id
 from calibrator.records import Records
 
 
@@ -89,3 +89,43 @@ def test_a_label_outlives_the_sign_off_of_another_scoop(yard: Yard) -> None:
     now = standing(yard.records, yard.farm)
     assert outdated_sheets(now, PrintKind.SCOOP_LABEL) == ()
     assert outdated_sheets(now, PrintKind.WALL_CHART) == (chart,)
+
+
+def ended(yard: Yard, sheet: Printed, ending: Ending) -> None:
+    told = SheetEnding(id=new_id(), farm_id=yard.farm.id, print_id=sheet.id, ending=ending, at=NOON, by="AB")
+    yard.records.end_sheet(told)
+
+
+@pytest.mark.parametrize("ending", [Ending.TAKEN_DOWN, Ending.REPLACED])
+def test_a_sheet_that_somebody_saw_gone_is_waited_for_no_more_until_it_turns_up_again(
+    yard: Yard, ending: Ending
+) -> None:
+    label = yard.print(PrintKind.SCOOP_LABEL, yard.sign(yard.lot("A"), yard.red), yard.red)
+    yard.sign(yard.lot("B"), yard.red)
+    ended(yard, label, ending)
+    assert yard.waiting() == []
+    ended(yard, label, Ending.STILL_UP)
+    assert [w.sheets for w in yard.waiting()] == [(label,)]
+
+
+def test_a_new_label_that_jammed_leaves_the_old_one_on_the_scoop(yard: Yard) -> None:
+    old = yard.print(PrintKind.SCOOP_LABEL, yard.sign(yard.lot("A"), yard.red), yard.red)
+    new = yard.sign(yard.lot("B"), yard.red)
+    jammed = yard.print(PrintKind.SCOOP_LABEL, new, yard.red)
+    assert yard.waiting() == []
+    ended(yard, jammed, Ending.SPOILED)
+    assert [w.sheets for w in yard.waiting()] == [(old,)]
+    assert yard.print(PrintKind.SCOOP_LABEL, new, yard.red).replaces == old.number
+
+
+def test_a_lot_sheet_is_outdated_by_a_newer_sign_off_of_its_lot_and_scoop_only(yard: Yard) -> None:
+    lot = yard.lot("A")
+    sheet = yard.print(PrintKind.LOT_SHEET, yard.sign(lot, yard.red), yard.red)
+    yard.sign(lot, yard.blue)
+    yard.sign(yard.lot("B"), yard.red)
+    assert outdated_sheets(standing(yard.records, yard.farm), PrintKind.LOT_SHEET) == ()
+    again = yard.sign(lot, yard.red)
+    assert outdated_sheets(standing(yard.records, yard.farm), PrintKind.LOT_SHEET) == (sheet,)
+    assert [w.lot for w in yard.waiting() if w.need is Need.PRINT_LOT_SHEETS] == [lot]
+    assert yard.print(PrintKind.LOT_SHEET, again, yard.red).replaces == sheet.number
+    assert outdated_sheets(standing(yard.records, yard.farm), PrintKind.LOT_SHEET) == ()

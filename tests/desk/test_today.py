@@ -14,7 +14,7 @@ from yard import NOON, Yard
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.today import TodayPage
 from calibrator.desk.spots import spot_findings
-from calibrator.model import Fill, FillWay, Lot, Mark, PrintKind, SignOff, Step, new_id
+from calibrator.model import Ending, Fill, FillWay, Lot, Mark, PrintKind, SignOff, Step, new_id
 from calibrator.records import Records
 from calibrator.science.mark import OldLineVerdict
 
@@ -135,12 +135,54 @@ def test_marks_and_outdated_sheets(qtbot: QtBot, page: TodayPage, yard: Yard, em
     assert "Blue: do not use it for this lot" in shown
     assert words(page) == [
         "Blue still bears the line of lot A; lot B is in use.",
-        "A label still bears the old line: sheet 1.",
-        "A wall chart is out of date: sheet 2.",
+        "1 scoops still bear the old line: Red (label 1).",  # the plural stands until a language is spoken
+        "1 wall charts are out of date: wall chart (chart 2).",
     ]
-    with qtbot.waitSignal(empty_desk.go_to) as asked:
-        page.rows[2].button.click()
-    assert asked.args[0] == "tables"
+    for row, led_to in ((1, "label:"), (2, "chart:")):
+        with qtbot.waitSignal(empty_desk.go_to) as asked:
+            page.rows[row].button.click()
+        assert asked.args[0] == "tables"
+        assert asked.args[1].startswith(led_to)
+
+
+def test_sheets_that_are_gone_are_told_gone_with_who_and_when(page: TodayPage, yard: Yard, empty_desk: Desk) -> None:
+    first, _ = weighed_in(yard, "A")
+    yard.sign(yard.records.find(Lot, first.lot_id), yard.blue)
+    label = yard.print(PrintKind.SCOOP_LABEL, first, yard.red)
+    yard.print(PrintKind.WALL_CHART, first)
+    weighed_in(yard, "B")
+    page.reload()
+    page.rows[1].gone_button.click()
+    asked = page.gone_dialog
+    assert asked is not None
+    asked.initials.setText("")
+    assert not asked.keep.isEnabled()
+    asked.initials.setText("KL")
+    asked.replaced.click()
+    asked.keep.click()
+    (told,) = yard.records.sheet_endings(yard.farm.id)
+    assert (told.print_id, told.ending, told.by, told.at) == (label.id, Ending.REPLACED, "KL", empty_desk.clock())
+    assert [w for w in words(page) if "old line" in w] == []
+    assert any("out of date" in w for w in words(page))
+
+
+def test_of_several_old_labels_only_those_chosen_are_gone(page: TodayPage, yard: Yard) -> None:
+    lot = yard.lot("A")
+    for scoop in (yard.red, yard.blue):
+        yard.print(PrintKind.SCOOP_LABEL, yard.sign(lot, scoop), scoop)
+    other = yard.lot("B")
+    for scoop in (yard.red, yard.blue):
+        yard.sign(other, scoop)
+    page.reload()
+    assert "2 scoops still bear the old line: Red (label 1), Blue (label 2)." in words(page)
+    page.rows[0].gone_button.click()
+    asked = page.gone_dialog
+    assert asked is not None
+    assert not asked.keep.isEnabled()  # with several, somebody has to say which
+    asked.initials.setText("KL")
+    asked.boxes[1].click()
+    asked.keep.click()
+    assert "1 scoops still bear the old line: Red (label 1)." in words(page)
 
 
 def test_a_spot_fill_typed_and_entered_says_that_the_mark_holds(qtbot: QtBot, page: TodayPage, yard: Yard) -> None:

@@ -135,6 +135,8 @@ class LotsPage(Page):
         self.weigh_button = button(self.tr("We&igh in"), self._weigh_in, "main")
         self.correct_button = button(self.tr("&Correct"), self.correct)
         self.finished_button = button(self.tr("&Finished"), self._finish)
+        self.label_button = button(self.tr("&Print label"), self._print_label)
+        self.sheet_button = button(self.tr("Lot s&heet"), self._print_sheet)
         self.keep_button = button(self.tr("&Keep"), self.keep, "main")
         self.back_button = button(self.tr("&Go back without keeping"), self._go_back)
 
@@ -154,7 +156,14 @@ class LotsPage(Page):
             row(caption, self.search, self.add_button),
             self._none_yet,
             self._halves,
-            row(self.weigh_button, self.correct_button, self.finished_button, None),
+            row(
+                self.weigh_button,
+                self.correct_button,
+                self.finished_button,
+                None,
+                self.label_button,
+                self.sheet_button,
+            ),
         )
         layout.setStretch(2, 1)
         layout.setContentsMargins(0, 0, 0, 0)
@@ -202,6 +211,9 @@ class LotsPage(Page):
         self.detail.show_lot(known)
         for made in (self.weigh_button, self.correct_button, self.finished_button):
             made.setEnabled(known is not None)
+        signed = known is not None and known.sign_off is not None
+        for made in (self.label_button, self.sheet_button):
+            made.setEnabled(signed)
         self._none_yet.setVisible(self.model.rowCount() == 0)
         finished = known is not None and known.state is LotState.FINISHED
         self.finished_button.setText(self.tr("Back into &use") if finished else self.tr("&Finished"))
@@ -211,6 +223,12 @@ class LotsPage(Page):
     def _weigh_in(self) -> None:
         if self._chosen:
             self.desk.go_to.emit("weigh_in", self._chosen)
+
+    def _print_label(self) -> None:
+        self.desk.go_to.emit("tables", f"label:{self._chosen}")
+
+    def _print_sheet(self) -> None:
+        self.desk.go_to.emit("tables", f"sheet:{self._chosen}")
 
     def _finish(self) -> None:
         known = self.chosen

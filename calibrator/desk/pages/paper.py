@@ -49,7 +49,10 @@ class PaperPanel(QWidget):
         self.number = label("")
         self.trouble = label("", "caution")
         self.scale = label(
-            self.tr("Print at 100 %, never “fit to page”. Then check the bars with a ruler: off, throw it away."),
+            self.tr(
+                "Print at 100 %, never “fit to page”. Then lay a ruler on the bars: "
+                "if they are off, throw the sheet away."
+            ),
             "caution",
         )
         self.print_button = button(self.tr("&Print"), self._print, "main")
@@ -68,6 +71,11 @@ class PaperPanel(QWidget):
         """Offer the prints of one lot, its labels first; a blank id is the lot in use."""
         self._lot_id = lot_id
         self._fill(Want.LABELS, "")
+
+    def show_lot_sheet(self, lot_id: str) -> None:
+        """Offer the prints of one lot, its calibration record first."""
+        self._lot_id = lot_id
+        self._fill(Want.LOT_SHEET, "")
 
     def reload(self) -> None:
         """Read the records anew; what was chosen stays chosen."""

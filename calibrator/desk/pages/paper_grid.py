@@ -82,9 +82,11 @@ class GridFields(QWidget):
         field.set_name(caption)
         return field
 
-    def _place(self, widget: QWidget) -> None:
+    def _place(self, widget: Captioned) -> None:
+        widget.caption.setWordWrap(True)
         number = self._layout.count()
         self._layout.addWidget(widget, number // 2, number % 2)
+        self._layout.setColumnStretch(number % 2, 1)
 
     def _typed(self, *_told: object) -> None:
         if (grid := self.grid()) is not None:

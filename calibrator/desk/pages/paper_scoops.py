@@ -48,8 +48,13 @@ class ScoopPick(QWidget):
         )  # fmt: skip
         self.wall.set_value(desk.settings.now.walls_mm.get(scoop.id))
         self.wall.understood.connect(self._keep_wall)
-        self._wall = Captioned(self.tr("Thickness of its wall"), self.wall)
+        self._wall = Captioned(
+            self.tr("Thickness of its wall"),
+            self.wall,
+            self.tr("At the rim. A wrap goes around the outside, and that is longer."),
+        )
         self.wall.set_name(self.tr("Thickness of the wall of {scoop}").format(scoop=scoop.name))
+        self.wall.line.setPlaceholderText(self.tr("like 2 mm"))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(SPACE // 2)

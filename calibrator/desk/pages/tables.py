@@ -21,7 +21,7 @@ from calibrator.model import Farm, Plan, PrintKind, Vessel
 from calibrator.science.errors import CannotCompute
 
 NEW_PLAN = "new"
-LABEL = "label:"
+PRINTS = ("label", "sheet", "chart")
 
 
 class TablesPage(Page):
@@ -81,13 +81,18 @@ class TablesPage(Page):
             self._back()
 
     def open(self, thing_id: str) -> None:
-        """Open a plan by its id; `new` opens the form for another one, `label:…` a lot's labels."""
+        """Open a plan by its id; `new` opens the form for another one.
+
+        `label:…` and `sheet:…` open the labels and the lot sheets of a lot, `chart:…` the wall chart of a plan.
+        """
+        kind, _, its_id = thing_id.partition(":")
         if thing_id == NEW_PLAN:
             self._begin_plan()
-        elif thing_id.startswith(LABEL):
+        elif kind in PRINTS:
             self._keep_calves()
             self._bring_up_paper()
-            self.paper.show_lot(thing_id.removeprefix(LABEL))
+            show = (self.paper.show_lot, self.paper.show_lot_sheet, self.paper.show_plan)
+            show[PRINTS.index(kind)](its_id)
         elif thing_id in self._plans:
             self._keep_calves()
             self._take_plan(thing_id, fresh=True)

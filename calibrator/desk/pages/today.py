@@ -8,8 +8,10 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout, QWi
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.lot_form import medicated_caution
 from calibrator.desk.page import Page
+from calibrator.desk.pages.sheets_gone import SheetsGone, ask_what_is_gone
 from calibrator.desk.pages.spot_card import SpotCard
 from calibrator.desk.parts import button, card, clear, column, label, row, scrolled, set_tone
+from calibrator.desk.sheet_words import outdated_words
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.standing import (
     LotStanding,
@@ -24,7 +26,7 @@ from calibrator.desk.standing import (
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
 from calibrator.desk.words import mark_words, step_words
-from calibrator.model import Plan, Scoop
+from calibrator.model import Plan, Printed, Scoop
 from calibrator.units import show_mass
 
 
@@ -96,23 +98,32 @@ class LotCard(QFrame):
 
 
 class WaitingRow(QWidget):
-    """One thing that is waiting, with the button that does it."""
+    """One thing that is waiting, with the button that does it; old sheets may also be told gone."""
 
     pressed = Signal(str, str)
+    gone = Signal(object)
 
-    def __init__(self, words: str, do: str, page: str, thing_id: str, first: bool) -> None:
+    def __init__(
+        self, words: str, do: str, page: str, thing_id: str, first: bool, sheets: tuple[Printed, ...] = ()
+    ) -> None:
         super().__init__()
-        self._page, self._thing_id = page, thing_id
+        self._page, self._thing_id, self._sheets = page, thing_id, sheets
         self.words = words
         self.button = button(do, self._press, "main" if first else "")
-        self.button.setAccessibleDescription(words)
-        line = row(label(words), self.button, spacing=2 * SPACE)
+        self.gone_button = button(self.tr("It is gone"), self._tell_gone)
+        self.gone_button.setVisible(bool(sheets))
+        for each in (self.button, self.gone_button):
+            each.setAccessibleDescription(words)
+        line = row(label(words), column(self.button, self.gone_button), spacing=2 * SPACE)
         line.setStretch(0, 1)
         line.setContentsMargins(0, 0, 0, 0)
         self.setLayout(line)
 
     def _press(self) -> None:
         self.pressed.emit(self._page, self._thing_id)
+
+    def _tell_gone(self) -> None:
+        self.gone.emit(self._sheets)
 
 
 class TodayPage(Page):
@@ -124,6 +135,7 @@ class TodayPage(Page):
         self.lot_card = LotCard(desk)
         self.spot_card = SpotCard(desk)
         self.rows: list[WaitingRow] = []
+        self.gone_dialog: SheetsGone | None = None
         self._waiting_heading = label("", "heading")
         self._waiting = QVBoxLayout()
         self._waiting.setSpacing(SPACE)
@@ -161,7 +173,7 @@ class TodayPage(Page):
             words = self.tr("The set-up is not finished: scale, scoop or first lot is missing.")
             self._add(words, self.tr("Go on with the set-up"), "welcome", "")
         for found in waiting(now):
-            self._add(*self._told(found))
+            self._add(*self._told(found), found.sheets)
         needed = self.tr("Nothing is waiting.") if not self.rows else self.tr("Where you are needed")
         self._waiting_heading.setText(needed)
         for plan in self.desk.records.every(Plan, now.farm_id):
@@ -172,9 +184,10 @@ class TodayPage(Page):
             if line.words == had:
                 line.button.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def _add(self, words: str, do: str, page: str, thing_id: str) -> None:
-        made = WaitingRow(words, do, page, thing_id, not self.rows)
+    def _add(self, words: str, do: str, page: str, thing_id: str, sheets: tuple[Printed, ...] = ()) -> None:
+        made = WaitingRow(words, do, page, thing_id, not self.rows, sheets)
         made.pressed.connect(self.desk.go_to)
+        made.gone.connect(self._ask_what_is_gone)
         if self.rows:
             self._waiting.addWidget(rule())
         self.rows.append(made)
@@ -204,23 +217,15 @@ class TodayPage(Page):
         return text.format(number=found.lot.lot_number, day=day_text(found.lot.arrived_on))
 
     def _sheets(self, found: Waiting, lot_id: str) -> tuple[str, str, str, str]:
-        numbers = ", ".join(str(sheet.number) for sheet in found.sheets)
-        one = len(found.sheets) == 1
+        words = outdated_words(self.desk.records, found.sheets)
         if found.need is Need.PRINT_LABELS:
-            text = (
-                self.tr("A label still bears the old line: sheet {numbers}.")
-                if one
-                else self.tr("{count} labels still bear the old line: sheets {numbers}.")
-            )
-            do, page, thing_id = self.tr("Print the label"), "weigh_in", lot_id
-        else:
-            text = (
-                self.tr("A wall chart is out of date: sheet {numbers}.")
-                if one
-                else self.tr("{count} wall charts are out of date: sheets {numbers}.")
-            )
-            do, page, thing_id = self.tr("Print the chart"), "tables", found.sheets[0].plan_id or ""
-        return text.format(count=len(found.sheets), numbers=numbers), do, page, thing_id
+            return words, self.tr("Print the label"), "tables", f"label:{lot_id}"
+        if found.need is Need.PRINT_LOT_SHEETS:
+            return words, self.tr("Print the lot sheet"), "tables", f"sheet:{lot_id}"
+        return words, self.tr("Print the chart"), "tables", f"chart:{found.sheets[0].plan_id or ''}"
+
+    def _ask_what_is_gone(self, sheets: tuple[Printed, ...]) -> None:
+        self.gone_dialog = ask_what_is_gone(self.desk, sheets, self.window())
 
 
 def rule() -> QFrame:

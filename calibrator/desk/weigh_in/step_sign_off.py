@@ -18,7 +18,7 @@ from calibrator.science.errors import CannotCompute
 
 
 class StepSignOff(StepView):
-    """Shows the outcome; a signature freezes it, and then the label and the wall chart can be printed."""
+    """Shows the outcome; a signature freezes it, and then label, lot sheet and wall chart can be printed."""
 
     def __init__(self, desk: Desk) -> None:
         super().__init__(
@@ -44,6 +44,7 @@ class StepSignOff(StepView):
         self._caption.setBuddy(self._initials)
         self._sign_button = button(self.tr("&Sign off"), self._sign, "main")
         self._label_button = button(self.tr("Print the scoop &label"), self._print_label, "main")
+        self._sheet_button = button(self.tr("Lot s&heet"), self._print_sheet)
         self._tables_button = button(self.tr("&Batch tables and wall chart"), self._to_tables)
         self.body.addWidget(card(self._verdict, holder))
         self.body.addLayout(
@@ -52,6 +53,7 @@ class StepSignOff(StepView):
                 self._initials,
                 self._sign_button,
                 self._label_button,
+                self._sheet_button,
                 self._tables_button,
                 None,
             )
@@ -67,7 +69,7 @@ class StepSignOff(StepView):
         self._show_verdict(guide, signed)
         for part in (self._caption, self._initials, self._sign_button):
             part.setVisible(signed is None)
-        for part in (self._label_button, self._tables_button):
+        for part in (self._label_button, self._sheet_button, self._tables_button):
             part.setVisible(signed is not None)
         if fresh:
             self._initials.setText(guide.weigh_in.by)
@@ -172,6 +174,10 @@ class StepSignOff(StepView):
     def _print_label(self) -> None:
         if self.guide:
             self.desk.go_to.emit("tables", f"label:{self.guide.lot.id}")
+
+    def _print_sheet(self) -> None:
+        if self.guide:
+            self.desk.go_to.emit("tables", f"sheet:{self.guide.lot.id}")
 
     def _to_tables(self) -> None:
         self.desk.go_to.emit("tables", "")

@@ -1,0 +1,86 @@
+"""Old sheets that are gone although none was printed in their place: somebody says so, and the reminder ends."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import partial
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QButtonGroup, QCheckBox, QDialog, QLineEdit, QRadioButton, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.paper_jobs import end_sheets
+from calibrator.desk.parts import button, label, row
+from calibrator.desk.sheet_words import sheet_words
+from calibrator.desk.theme import SPACE
+from calibrator.model import Ending, Printed, SheetEnding, new_id
+
+LONGEST_INITIALS = 12
+
+
+class SheetsGone(QDialog):
+    """Asks which are gone, how, and who says so. Kept with the time."""
+
+    def __init__(self, desk: Desk, sheets: Sequence[Printed], parent: QWidget | None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(self.tr("Old sheets that are gone"))
+        self._desk, self._sheets = desk, tuple(sheets)
+        self.boxes = [QCheckBox(sheet_words(desk.records, sheet).replace("&", "&&")) for sheet in sheets]
+        self.taken_down = QRadioButton(self.tr("&Taken down or off, nothing in its place"))
+        self.replaced = QRadioButton(self.tr("&Replaced: the new line is drawn, or a new sheet is there"))
+        self.spoiled = QRadioButton(self.tr("Thrown away &unused: jammed, or its bars were off"))
+        self._ways = QButtonGroup(self)
+        self.initials = QLineEdit(desk.initials)
+        self.initials.setMaxLength(LONGEST_INITIALS)
+        self.initials.setFixedWidth(140)
+        self.initials.setAccessibleName(self.tr("Initials"))
+        self.keep = button(self.tr("&Keep"), self._keep, "main")
+        self.cancel = button(self.tr("&Go back"), self.reject)
+        self._lay_out()
+        self._judge()
+
+    def _lay_out(self) -> None:
+        self.taken_down.setChecked(True)
+        layout = QVBoxLayout(self)
+        layout.setSpacing(SPACE)
+        layout.addWidget(label(self.tr("Which of them did you see gone?"), "heading"))
+        for box in self.boxes:
+            box.setChecked(len(self.boxes) == 1)
+            box.toggled.connect(self._judge)
+            layout.addWidget(box)
+        for way in (self.taken_down, self.replaced, self.spoiled):
+            self._ways.addButton(way)
+            layout.addWidget(way)
+        caption = label(self.tr("Your &initials"), wrap=False)
+        caption.setBuddy(self.initials)
+        self.initials.textChanged.connect(self._judge)
+        layout.addLayout(row(caption, self.initials, None))
+        layout.addLayout(row(self.keep, self.cancel, None))
+        self.setMinimumWidth(460)
+
+    def _judge(self) -> None:
+        self.keep.setEnabled(any(box.isChecked() for box in self.boxes) and bool(self.initials.text().strip()))
+
+    def _ending(self) -> Ending:
+        ways = {self.taken_down: Ending.TAKEN_DOWN, self.replaced: Ending.REPLACED, self.spoiled: Ending.SPOILED}
+        return next(ending for way, ending in ways.items() if way.isChecked())
+
+    def _keep(self) -> None:
+        by, at, ending = self.initials.text().strip(), self._desk.clock(), self._ending()
+        told = [
+            SheetEnding(id=new_id(), farm_id=sheet.farm_id, print_id=sheet.id, ending=ending, at=at, by=by)
+            for sheet, box in zip(self._sheets, self.boxes, strict=True)
+            if box.isChecked()
+        ]
+        self._desk.initials = by
+        if self._desk.attempt(partial(end_sheets, self._desk.records, told)) is not None:
+            self._desk.say(self.tr("Kept: they are gone."))
+            self.accept()
+
+
+def ask_what_is_gone(desk: Desk, sheets: Sequence[Printed], parent: QWidget | None) -> SheetsGone:
+    """Open the question; nothing blocks."""
+    dialog = SheetsGone(desk, sheets, parent)
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    dialog.open()
+    return dialog
