@@ -83,27 +83,27 @@ class Delivery:
 
 
 DELIVERIES = (
-    Delivery("24-1107B", date(2024, 11, 18), 0.561, humidity_pct=48, temperature_c=9),
-    Delivery("24-1202A", date(2024, 12, 12), 0.548, humidity_pct=41, temperature_c=4),
-    Delivery("24-1219C", date(2025, 1, 6), 0.566, humidity_pct=38, temperature_c=3, note="Two bags torn, fed first."),
-    Delivery("25-0116A", date(2025, 1, 31), 0.557, humidity_pct=36, temperature_c=2),
-    Delivery("25-0211B", date(2025, 2, 25), 0.571, humidity_pct=40, temperature_c=5, tote=True),
-    Delivery("25-0306A", date(2025, 3, 22), 0.552, humidity_pct=44, temperature_c=9),
-    Delivery("25-0402C", date(2025, 4, 16), 0.558, humidity_pct=50, temperature_c=13),
-    Delivery("25-0429B", date(2025, 5, 12), 0.563, humidity_pct=55, temperature_c=17, medicated=True),
-    Delivery("25-0523A", date(2025, 6, 6), 0.555, humidity_pct=61, temperature_c=22),
+    Delivery("25-1107B", date(2025, 11, 18), 0.561, humidity_pct=48, temperature_c=9),
+    Delivery("25-1202A", date(2025, 12, 12), 0.548, humidity_pct=41, temperature_c=4),
+    Delivery("25-1219C", date(2026, 1, 6), 0.566, humidity_pct=38, temperature_c=3, note="Two bags torn, fed first."),
+    Delivery("26-0116A", date(2026, 1, 31), 0.557, humidity_pct=36, temperature_c=2),
+    Delivery("26-0211B", date(2026, 2, 25), 0.571, humidity_pct=40, temperature_c=5, tote=True),
+    Delivery("26-0306A", date(2026, 3, 22), 0.552, humidity_pct=44, temperature_c=9),
+    Delivery("26-0402C", date(2026, 4, 16), 0.558, humidity_pct=50, temperature_c=13),
+    Delivery("26-0429B", date(2026, 5, 12), 0.563, humidity_pct=55, temperature_c=17, medicated=True),
+    Delivery("26-0523A", date(2026, 6, 6), 0.555, humidity_pct=61, temperature_c=22),
     Delivery(
-        "25-0620B", date(2025, 7, 3), 0.534, fill_sd=0.03, bag_sd=0.016, settling=1.05, humidity_pct=82,
+        "26-0620B", date(2026, 7, 3), 0.534, fill_sd=0.03, bag_sd=0.016, settling=1.05, humidity_pct=82,
         temperature_c=29, note="Humid week, powder clings to the scoop. Stirred each bag twice.",
     ),
-    Delivery("25-0715A", date(2025, 7, 28), 0.541, fill_sd=0.02, humidity_pct=74, temperature_c=27),
-    Delivery("25-0808C", date(2025, 8, 22), 0.559, humidity_pct=63, temperature_c=24),
+    Delivery("26-0715A", date(2026, 7, 28), 0.541, fill_sd=0.02, humidity_pct=74, temperature_c=27),
+    Delivery("26-0808C", date(2026, 8, 22), 0.559, humidity_pct=63, temperature_c=24),
     Delivery(
-        "25-0905A", date(2025, 9, 17), 0.478, AGGLOMERATED, settling=1.02, humidity_pct=55,
+        "26-0905A", date(2026, 9, 17), 0.478, AGGLOMERATED, settling=1.02, humidity_pct=55,
         temperature_c=18, note="First agglomerated lot. Looks coarser and pours freely.",
     ),
-    Delivery("25-1001B", date(2025, 10, 13), 0.471, AGGLOMERATED, settling=1.02, humidity_pct=52),
-    Delivery("25-1027A", date(2025, 11, 7), 0.483, AGGLOMERATED, settling=1.02, humidity_pct=50),
+    Delivery("26-1001B", date(2026, 10, 13), 0.471, AGGLOMERATED, settling=1.02, humidity_pct=52),
+    Delivery("26-1027A", date(2026, 11, 7), 0.483, AGGLOMERATED, settling=1.02, humidity_pct=50),
 )  # fmt: skip
 """The last one is delivered and waits to be weighed in."""
 
@@ -132,7 +132,7 @@ class Season:
     def __init__(self, records: Records, rng: Random) -> None:
         self.records = records
         self.rng = rng
-        self.at = datetime(2024, 11, 15, 15, 0, tzinfo=UTC)
+        self.at = datetime(2025, 11, 15, 15, 0, tzinfo=UTC)
         self.wall_factor = {"red cup": 1.004, "white cup": 0.998}
         self.farm = self.keep(Farm(id=new_id(), name="Thistledown Corner (invented)"))
         self.scale = self.keep(self._scale())
@@ -305,7 +305,7 @@ class Season:
             if at >= SETTLED_LEVEL_FILLS and level is not None and level.advice.enough:
                 break
             bag = guide.next_bag(FillWay.LEVEL)
-            caked = told.number == "25-0306A" and at == 4
+            caked = told.number == "26-0306A" and at == 4
             typed = ounces(bags.scoopful(bag, self.scoop.volume_ml) * (1.13 if caked else 1.0))
             fill = guide.add_fill(FillWay.LEVEL, bag, mass(typed), typed)
             if caked:
@@ -395,9 +395,9 @@ def live(season: Season) -> None:
     in_use: str | None = None
     for told in DELIVERIES[:-1]:
         lot = season.deliver(told)
-        if told.number == "25-0402C":
+        if told.number == "26-0402C":
             season.replace_scoop()
-        if told.number == "25-0715A":
+        if told.number == "26-0715A":
             season.give_up(lot, told)
         if in_use:
             season.at += timedelta(days=2)
@@ -414,7 +414,7 @@ def _story(rng: Random, season: list[Season]) -> Iterator[None]:
         return UUID(int=rng.getrandbits(128), version=4)
 
     def now() -> datetime:
-        return season[0].at if season else datetime(2024, 11, 15, 15, 0, tzinfo=UTC)
+        return season[0].at if season else datetime(2025, 11, 15, 15, 0, tzinfo=UTC)
 
     with patch.object(model, "uuid4", name), patch.object(rows, "now", now):
         yield
