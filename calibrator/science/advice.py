@@ -9,6 +9,7 @@ whole procedure, stopping included, puts 99 lots of 100 within the tolerance (te
 from __future__ import annotations
 
 import math
+from bisect import bisect_left
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
@@ -86,32 +87,33 @@ class Outlook:
         return bags >= LEAST_BAGS_TO_STOP and weighings >= LEAST_FILLS_TO_STOP
 
 
-def _one_to_the_least(counts: list[int]) -> list[int]:
-    least = counts.index(min(counts))
-    return [k + (i == least) for i, k in enumerate(counts)]
+def _shared_out(counts: Sequence[int], more: int) -> list[int]:
+    """`more` fills given one by one to whichever bag has the fewest."""
+    found = list(counts)
+    for _ in range(more):
+        found[found.index(min(found))] += 1
+    return found
 
 
-def _another_bag(counts: list[int]) -> list[int]:
-    return [*counts, 1]
-
-
-def _steps(
-    outlook: Outlook, counts: list[int], wanted: float, add: Callable[[list[int]], list[int]], most: int
-) -> int | None:
-    for more in range(1, most + 1):
-        counts = add(counts)
-        if outlook.half_width(counts) <= wanted:
-            return more
-    return None
+def _fewest(enough: Callable[[int], bool], most: int) -> int | None:
+    """The fewest fills that are enough, up to `most`; once enough, more stay enough."""
+    found = bisect_left(range(1, most + 1), True, key=enough) + 1
+    return found if found <= most else None
 
 
 def plan(outlook: Outlook, scoopfuls: Sequence[int], wanted_share: float) -> tuple[int | None, bool]:
     """The fewest further fills until the half-width can be expected to be `wanted_share` of the mean, and
     whether they must come from other bags; going on with the same bags where that takes no more. None where
     `MOST_MORE` would not do."""
-    counts = list(scoopfuls)
-    other = _steps(outlook, counts, wanted_share, _another_bag, MOST_MORE)
-    same = _steps(outlook, counts, wanted_share, _one_to_the_least, other or MOST_MORE)
+
+    def others(more: int) -> bool:
+        return outlook.half_width([*scoopfuls, *[1] * more]) <= wanted_share
+
+    def same_ones(more: int) -> bool:
+        return outlook.half_width(_shared_out(scoopfuls, more)) <= wanted_share
+
+    other = _fewest(others, MOST_MORE)
+    same = _fewest(same_ones, other or MOST_MORE)
     return (same, False) if same is not None else (other, True)
 
 

@@ -72,9 +72,7 @@ def earlier_lots(rng: np.random.Generator, world: World, lots: int = 10) -> BagH
     """The farm's history: four bags, two fills each, of so many lots."""
     level = MEAN_SCOOPFUL_G * (1 + BETWEEN_LOTS * rng.standard_normal(lots))
     readings = fills(rng, world, level, FIRST_BAGS, FIRST_EACH)
-    return pool_bag_history(
-        [[Weighed(b, float(x)) for b, bag in enumerate(lot) for x in bag] for lot in readings]
-    )
+    return pool_bag_history([[Weighed(b, float(x)) for b, bag in enumerate(lot) for x in bag] for lot in readings])
 
 
 def next_bag(taken: list[Weighed], another: bool) -> int:
@@ -134,7 +132,7 @@ def _first_to_line(lot: Lot, drawn: float, taken: list[Weighed]) -> list[Weighed
     return [lot.weigh(b, to_line(lot, drawn)) for b in range(FIRST_BAGS)]
 
 
-def old_line_kept(rng: np.random.Generator, world: World, many: int) -> float:
+def old_line_kept(rng: np.random.Generator, many: int) -> float:
     """Share of lots within the tolerance when the line drawn for the lot before is kept.
 
     It was right then; both lots' scoopful weights and settling differ from the farm's mean.
@@ -150,5 +148,3 @@ def one_fill_per_lot(rng: np.random.Generator, world: World, many: int) -> float
     """Share of lots within the tolerance when one fill to the line moves it and nothing else is weighed."""
     wrong = world.bag_spread * rng.standard_normal(many) + world.fill_spread * rng.standard_normal(many)
     return float(np.mean(abs(1 / (1 + wrong) - 1) <= TOLERANCE))
-
-
