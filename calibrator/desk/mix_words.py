@@ -35,6 +35,14 @@ def mass(mass_g: float, system: UnitSystem, resolution_g: float = 0.0) -> str:
     return show_mass(mass_g, system, resolution_g=resolution_g or None, decimal_comma=decimal_comma())
 
 
+def weighed(mass_g: float, system: UnitSystem, resolution_g: float = 0.0) -> str:
+    """What to weigh, with the grams beside farm units, for kitchen scales that show either."""
+    told = mass(mass_g, system, resolution_g)
+    if system is UnitSystem.METRIC:
+        return told
+    return translate("MixWords", "{mass} ({grams})").format(mass=told, grams=mass(mass_g, UnitSystem.METRIC))
+
+
 def volume(volume_ml: float, system: UnitSystem) -> str:
     return show_volume(volume_ml, system, step=FINE_STEP[system], decimal_comma=decimal_comma())
 

@@ -13,6 +13,7 @@ from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.fields import TextField
 from calibrator.desk.mix.batch_form import BatchForm
+from calibrator.desk.mix.instrument_words import holds, state
 from calibrator.desk.mix.readings_form import ReadingsForm
 from calibrator.desk.mix.verdict_panel import VerdictPanel
 from calibrator.desk.mix_batch import FarmNow
@@ -21,8 +22,10 @@ from calibrator.desk.mix_tools import Tools
 from calibrator.desk.mix_words import verdict_words
 from calibrator.desk.parts import button, card, label, row, scrolled
 from calibrator.desk.theme import SPACE
-from calibrator.model import MixCheck, new_id
+from calibrator.model import InstrumentKind, MixCheck, Reading, ReadingKind, new_id
 from calibrator.science.check import Verdict
+
+TEMPERATURES = (ReadingKind.WATER_TEMPERATURE, ReadingKind.MIX_TEMPERATURE, ReadingKind.CALF_TEMPERATURE)
 
 
 class CheckPanel(QWidget):
@@ -65,8 +68,20 @@ class CheckPanel(QWidget):
         self.readings.show_vessel(batch.vessel)
         readings, aim = self.readings.readings(), self.batch_form.aim()
         self._found = work_out(batch, readings, aim, self._tools, self.desk.clock())
-        self.verdict.show_findings(self._found, batch, self.desk.system)
+        self.verdict.show_findings(self._found, batch, self.desk.system, self._stale(readings, self._tools))
         self.keep_button.setEnabled(bool(readings) and self._now is not None and self._now.powder.lot is not None)
+
+    def _stale(self, readings: list[Reading], tools: Tools) -> str:
+        """Thermometers and jugs that were used and whose check does not hold; the others tell it themselves."""
+        kinds = {reading.kind for reading in readings}
+        used = [tools.find(r.instrument_id) for r in readings if r.kind is ReadingKind.JUG_MASS]
+        if kinds & set(TEMPERATURES):
+            used += tools.of(InstrumentKind.THERMOMETER)
+        at = self.desk.clock()
+        told = self.tr("{name}: {state}.")
+        return " ".join(
+            told.format(name=t.name, state=state(t, tools, at)) for t in used if t and not holds(t, tools, at)
+        )
 
     @property
     def found(self) -> MixFindings:

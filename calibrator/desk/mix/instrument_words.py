@@ -52,6 +52,12 @@ def limit_days(tool: Instrument) -> int:
     return ZERO_DAYS if weekly else KNOWN_DAYS
 
 
+def holds(tool: Instrument, tools: Tools | None, at: datetime) -> bool:
+    """Whether it was checked and that check still holds."""
+    days = days_since(tool, tools, at)
+    return days is not None and days <= limit_days(tool)
+
+
 def state(tool: Instrument, tools: Tools | None, at: datetime) -> str:
     """Whether its checks still hold."""
     days = days_since(tool, tools, at)

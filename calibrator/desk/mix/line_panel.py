@@ -15,7 +15,7 @@ from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.mix.readings_form import DROPS
 from calibrator.desk.mix_batch import FarmNow, batch_of
 from calibrator.desk.mix_tools import Tools, own_line, reference, references_for, refractometer
-from calibrator.desk.mix_words import mass, number, percent
+from calibrator.desk.mix_words import number, percent, weighed
 from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
@@ -229,18 +229,10 @@ class LinePanel(QWidget):
         except CannotCompute as error:
             self.recipes.setText(in_words(error))
             return False
-        line = self.tr("{solids}: {powder} powder ({grams} g), {water} water ({water_g} g)")
+        line = self.tr("{solids}: {powder} powder, {water} water")
+        told = [(percent(r.solids_share), weighed(r.powder_g, system, step), r.water_g) for r in found]
         self.recipes.setText(
-            "\n".join(
-                line.format(
-                    powder=mass(r.powder_g, system, step),
-                    grams=number(r.powder_g, 0),
-                    water=mass(r.water_g, system, step),
-                    water_g=number(r.water_g, 0),
-                    solids=percent(r.solids_share),
-                )
-                for r in found
-            )
+            "\n".join(line.format(solids=s, powder=p, water=weighed(w, system, step)) for s, p, w in told)
         )
         return True
 

@@ -14,7 +14,7 @@ from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.mix.instrument_words import check_line, state
 from calibrator.desk.mix_tools import Tools, hydrometer
-from calibrator.desk.mix_words import mass, number
+from calibrator.desk.mix_words import number, weighed
 from calibrator.desk.parts import button, card, clear, label, row, scrolled
 from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
@@ -273,16 +273,9 @@ class ToolChecks(QWidget):
             self.recipe.setText("")
             return
         system, made = self.desk.system, self._solution
-        text = self.tr("Weigh {sugar} of sugar ({sugar_g} g) and {water} of water ({water_g} g): {brix} Brix.")
-        self.recipe.setText(
-            text.format(
-                sugar=mass(made.sugar_g, system, self._step_g),
-                water=mass(made.water_g, system, self._step_g),
-                sugar_g=number(made.sugar_g, 1),
-                water_g=number(made.water_g, 1),
-                brix=number(made.brix, 1),
-            )
-        )
+        text = self.tr("Weigh {sugar} of sugar and {water} of water: {brix} Brix.")
+        sugar, water = (weighed(grams, system, self._step_g) for grams in (made.sugar_g, made.water_g))
+        self.recipe.setText(text.format(sugar=sugar, water=water, brix=number(made.brix, 1)))
 
     def _show_found(self, tool: Instrument) -> None:
         clear(self._found)

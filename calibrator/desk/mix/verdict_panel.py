@@ -42,10 +42,10 @@ class VerdictPanel(QWidget):
             layout.addWidget(widget)
         layout.addStretch(1)
 
-    def show_findings(self, found: MixFindings, batch: Batch, system: UnitSystem) -> None:
-        """Tell what the readings say."""
+    def show_findings(self, found: MixFindings, batch: Batch, system: UnitSystem, stale: str = "") -> None:
+        """Tell what the readings say; `stale` names other instruments whose checks no longer hold."""
         self._show_verdict(found)
-        self._show_way(found)
+        self._show_way(found, stale)
         self._show_cautions(found)
         self._show_correction(found, batch, system)
         self._show_causes(found)
@@ -88,7 +88,7 @@ class VerdictPanel(QWidget):
         ends = surely_inside(found.shown_brix, best, judged)
         return words.inside_reading_words(*ends) if ends else ""
 
-    def _show_way(self, found: MixFindings) -> None:
+    def _show_way(self, found: MixFindings, stale: str) -> None:
         best = found.best
         told = [words.way_words(best.way, found.references)] if best else []
         if len(found.ways) > 1:
@@ -97,7 +97,7 @@ class VerdictPanel(QWidget):
         doubts = [words.doubt_words(doubt) for doubt in best.doubts] if best else []
         if found.at_odds:
             doubts.insert(0, self.tr("Two instruments contradict each other: check both in plain water."))
-        _say(self.doubts, " ".join(doubts))
+        _say(self.doubts, " ".join([*doubts, *([stale] if stale else [])]))
         set_tone(self.doubts, "warn")
 
     def _show_cautions(self, found: MixFindings) -> None:
