@@ -45,6 +45,9 @@ class _Counted(QObject):
     def more_spot_fills(self, count: int) -> str:
         return self.tr("Not sure yet. About %n more spot fills from other bags would tell.", "", count)
 
+    def minutes(self, count: int) -> str:
+        return self.tr("%n minutes", "", count)
+
     def more_from_other_bags(self, count: int) -> str:
         return self.tr("%n more fills would do, each from a bag not yet dipped.", "", count)
 

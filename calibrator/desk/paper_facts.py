@@ -9,6 +9,7 @@ from datetime import date, datetime
 from calibrator.desk.findings import experience, read, work_out
 from calibrator.desk.label_cut import Cut
 from calibrator.desk.sheets import GroupSheet, PlanSheet, SheetLine
+from calibrator.desk.warmth import composition_of, draw_c
 from calibrator.model import (
     Farm,
     Lot,
@@ -50,8 +51,8 @@ def wall_chart_facts(
         weighed_in_on=signed.at.date(),
         number=printed.number,
         replaces=printed.replaces,
-        groups=tuple(_group(group) for group in sheet.groups),
-        water_temperature_c=sheet.plan.water_temperature_c,
+        groups=tuple(_group(group, _drawn_c(sheet, group)) for group in sheet.groups),
+        water_temperature_c=_drawn_c(sheet, sheet.groups[0]) if sheet.groups else sheet.plan.water_temperature_c,
         by=signed.by,
         product=lot.product if lot else "",
         medicated=lot.medicated if lot else False,
@@ -65,7 +66,12 @@ def wall_chart_facts(
     )
 
 
-def _group(sheet: GroupSheet) -> ChartGroup:
+def _drawn_c(sheet: PlanSheet, group: GroupSheet) -> float:
+    """The water to draw for a group. Raises CannotCompute where no water would do."""
+    return draw_c(sheet.plan, group.per_calf, composition_of(sheet))
+
+
+def _group(sheet: GroupSheet, drawn_c: float) -> ChartGroup:
     group = sheet.group
     assert group is not None
     lines = (sheet.line(number) for number in range(len(sheet)))
@@ -74,12 +80,12 @@ def _group(sheet: GroupSheet) -> ChartGroup:
         rate=group.rate,
         volume_ml=group.volume_ml,
         volume_means=group.volume_means,
-        rows=tuple(_row(line, line.calves == sheet.today) for line in lines),
+        rows=tuple(_row(line, line.calves == sheet.today, drawn_c) for line in lines),
         solids_share=sheet.per_calf.solids_share,
     )
 
 
-def _row(line: SheetLine, today: bool) -> ChartRow:
+def _row(line: SheetLine, today: bool, drawn_c: float) -> ChartRow:
     parts = line.scoops.parts if line.scoops and line.scoops.countable else ()
     levels = line.levels
     return ChartRow(
@@ -88,6 +94,7 @@ def _row(line: SheetLine, today: bool) -> ChartRow:
         powder_g=line.batch.mix.powder_g,
         scoopfuls=tuple(ScoopPart(scoop_name=way.name, way=way.way, count=count) for way, count in parts),
         batches=line.batches,
+        water_temperature_c=drawn_c,
         mix_ml=line.batch.mix.volume_ml,
         water_level_mm=levels.water_mm if levels else None,
         mix_level_mm=levels.mix_mm if levels else None,

@@ -207,6 +207,7 @@ WHAT = (
     QT_TRANSLATE_NOOP("Science", "The number of packages"),
     QT_TRANSLATE_NOOP("Science", "The old line"),
     QT_TRANSLATE_NOOP("Science", "The pace of feeding"),
+    QT_TRANSLATE_NOOP("Science", "The pace of feeding"),
     QT_TRANSLATE_NOOP("Science", "The powder fed in a day"),
     QT_TRANSLATE_NOOP("Science", "The powder fed so far"),
     QT_TRANSLATE_NOOP("Science", "The powder of a feeding"),

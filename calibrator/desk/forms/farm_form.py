@@ -12,8 +12,9 @@ from PySide6.QtWidgets import QButtonGroup, QComboBox, QRadioButton, QVBoxLayout
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned, TextField
+from calibrator.desk.forms.hot_water_form import HotWaterForm
 from calibrator.desk.forms.language_form import LanguageForm
-from calibrator.desk.parts import card, column, label, row
+from calibrator.desk.parts import card, column, label, row, scrolled
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
 from calibrator.model import Farm, Paper, UnitSystem
@@ -45,6 +46,7 @@ class FarmForm(QWidget):
         )
         self.water_qt, self.water_l = QComboBox(), QComboBox()
         self.languages = LanguageForm(desk)
+        self.hot_water = HotWaterForm(desk)
         self._lay_out()
         self.name.finished.connect(self._keep_name)
         self.farm_units.clicked.connect(self._keep_units)
@@ -60,6 +62,7 @@ class FarmForm(QWidget):
         if farm is None:
             return
         self.languages.reload()
+        self.hot_water.reload()
         if not self.name.busy:
             self.name.set_text(farm.name)
         if not self.tolerance.busy:
@@ -94,12 +97,13 @@ class FarmForm(QWidget):
         figures = row(paper, self.tolerance, self._water, self._water_metric, spacing=3 * SPACE)
         frame = card(column(self.name, units, figures, spacing=int(2.5 * SPACE)))
         frame.setMaximumWidth(WIDEST)
+        inner = QWidget()
+        inside = column(frame, self.hot_water, self.languages, None, spacing=2 * SPACE)
+        inside.setContentsMargins(0, 0, SPACE, 0)
+        inner.setLayout(inside)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 2 * SPACE, 0, 0)
-        layout.setSpacing(2 * SPACE)
-        layout.addWidget(frame)
-        layout.addWidget(self.languages)
-        layout.addStretch(1)
+        layout.addWidget(scrolled(inner))
 
     def _litres(self, step: float) -> str:
         told = f"{step:g} L"

@@ -12,12 +12,14 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.forms.group_editor import GroupEditor
+from calibrator.desk.forms.warmth_fields import WarmthFields
 from calibrator.desk.parts import button, card, label, row, scrolled
 from calibrator.desk.sheets import powder_in_use, read_counts, suggested_range
 from calibrator.desk.standing import standing
 from calibrator.desk.table_words import hot, scald_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.count_field import CountField
+from calibrator.desk.widgets.fold import Fold
 from calibrator.model import Plan, PlanGroup, UnitSystem, Vessel, new_id
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import Powder
@@ -45,11 +47,15 @@ class PlanForm(QWidget):
         self.add = button(self.tr("&Add a group of calves"), self._add_group)
         self._make_water_fields()
         self._make_count_fields()
+        self.warmth = WarmthFields(desk)
+        self.more_warmth = Fold(
+            self.tr("More about warmth: powder, mix, pace of feeding"), self.tr("Less about warmth"), self.warmth
+        )
         self.keep_button = button(self.tr("&Keep the plan"), self.keep, "main")
         self.back = button(self.tr("&Go back without keeping"), self._leave)
         self.retire = button(self.tr("Put this plan asi&de"), self._ask_retire, "link")
         self._lay_out()
-        for field in (self.name, self.temperature, self.allowance, self.counts):
+        for field in (self.name, self.temperature, self.allowance, self.counts, self.warmth):
             field.edited.connect(self._typed)
         desk.changed.connect(self._mix_anew)
 
@@ -62,6 +68,8 @@ class PlanForm(QWidget):
         self.name.set_text(plan.name if plan else "")
         self._show_groups(plan.groups if plan else (None,))
         self._show_water(plan)
+        self.warmth.load(plan.warmth if plan else None)
+        self.more_warmth.unfold(bool(plan and plan.warmth))
         self._show_counts(plan)
         self._mix_anew()
         self._touched = False
@@ -92,7 +100,7 @@ class PlanForm(QWidget):
     def _made(self) -> Plan | None:
         farm = self.desk.farm
         sound = [self.name.filled(), *(g.understood() for g in self.groups), self.temperature.understood()]
-        sound += [self.allowance.understood(), self._counts_understood()]
+        sound += [self.allowance.understood(), self.warmth.understood(), self._counts_understood()]
         groups = [group for editor in self.groups if (group := editor.group())]
         water, allowance = self.temperature.value(), self.allowance.share()
         counts = read_counts(self.counts.text())
@@ -111,6 +119,7 @@ class PlanForm(QWidget):
             count_to=self.count_to.count(),
             count_step=self.count_step.count(),
             counts=counts,
+            warmth=self.warmth.made(),
         )
 
     def _counts_understood(self) -> bool:
@@ -279,7 +288,7 @@ class PlanForm(QWidget):
         fields = row(self.temperature, self.allowance, self._vessel, spacing=2 * SPACE)
         for place in range(3):
             fields.setStretch(place, 1)
-        return card(label(self.tr("Water and vessel"), "heading"), fields, self.scald)
+        return card(label(self.tr("Water and vessel"), "heading"), fields, self.scald, self.more_warmth)
 
     def _counts_card(self) -> QFrame:
         fields = row(self._from, self._to, self._step, self.counts, spacing=2 * SPACE)

@@ -3,24 +3,31 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from math import inf
 
 from PySide6.QtWidgets import QCheckBox, QWidget
 
 from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
 from calibrator.desk.forms.amount import Amount
-from calibrator.desk.forms.fields import Suggestions, TextField
+from calibrator.desk.forms.fields import Captioned, Suggestions, TextField
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.shape_fields import ShapeFields
 from calibrator.desk.parts import button, column, label, row
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import decimal_comma
-from calibrator.model import Shape, UnitSystem, Vessel, new_id
+from calibrator.desk.warmth import cooling_of
+from calibrator.desk.widgets.count_field import CountField
+from calibrator.model import CoolingReadings, Shape, UnitSystem, Vessel, new_id
 from calibrator.science.errors import CannotCompute
+from calibrator.science.heat import FEEDING_RANGE_C, TOO_COOL_C
 from calibrator.science.scoop import compare_with_water, rim_volume_ml
-from calibrator.units import Kind, edit_text, show_percent, show_volume
+from calibrator.units import Kind, edit_text, show_both, show_percent, show_volume
 
 VOLUMES = {UnitSystem.FARM: ("5 gal", "30 gal", "125 gal"), UnitSystem.METRIC: ("20 L", "100 L", "500 L")}
 WIDEST_MM = 5000.0
+LONGEST_MINUTES, USUAL_MINUTES = 240, 20
+WARM_C = FEEDING_RANGE_C[0]
 POURED_AT_C = 20.0  # a jug of water at room temperature; 10 °C more or less is 0.2 %
 
 
@@ -38,13 +45,19 @@ class VesselForm(Form[Vessel]):
         self.volumes = Suggestions(self.tr("Often:"), self.volume.line)
         self.has_levels = QCheckBox(self.tr("Tell how high the water must stand in it"))
         self.fields = ShapeFields(desk, self.tr("Shape of the vessel"), self._how_to_pour(), WIDEST_MM)
+        self.cools = QCheckBox(self.tr("Tell how long a mix stays warm in it"))
+        self._make_cooling()
         self._holds, self._trouble = label(""), label("", "caution")
         self.take_volume = button(self.tr("Take this volume"), self._take_volume, "link")
         self._lay_out()
         self.volumes.chosen.connect(self.volume.take)
         for field in (self.name, self.volume, self.usable, self.fields):
             field.edited.connect(self._look)
+        for amount in (self.first, self.later, self.air):
+            amount.edited.connect(self._look)
+        self.minutes.counted.connect(self._look)
         self.has_levels.toggled.connect(self._look)
+        self.cools.toggled.connect(self._look)
         self.enter_moves_on()
 
     def fill_in(self, thing: Vessel | None) -> None:
@@ -54,11 +67,13 @@ class VesselForm(Form[Vessel]):
         self.usable.set_share(thing.usable_share if thing else Vessel.usable_share)
         self.fields.set_shape(thing.shape if thing else None)
         self.has_levels.setChecked(thing is not None and thing.shape is not None)
+        self._fill_cooling(thing.cooling if thing else None)
         self._look()
 
     def made(self) -> Vessel | None:
         farm = self.desk.farm
         sound = [self.name.filled(), self.volume.understood(), self.usable.understood(), self._shape_understood()]
+        sound.append(self._cooling_understood())
         volume, usable = self.volume.value(), self.usable.share()
         if farm is None or not all(sound) or volume is None or usable is None:
             return None
@@ -70,6 +85,7 @@ class VesselForm(Form[Vessel]):
             rim_volume_typed=self.volume.told(),
             usable_share=usable,
             shape=self._shape(),
+            cooling=self._cooling() if self.cools.isChecked() else None,
         )
 
     def _how_to_pour(self) -> str:
@@ -97,8 +113,72 @@ class VesselForm(Form[Vessel]):
             self._trouble.show()
             return None
 
+    def _make_cooling(self) -> None:
+        def temperature(caption: str) -> Amount:
+            return Amount(self.desk, caption, Kind.TEMPERATURE, lowest=-30.0, highest=100.0)
+
+        self.first, self.later = temperature(self.tr("Just mixed")), temperature(self.tr("Later"))
+        self.minutes = CountField(1, LONGEST_MINUTES)
+        self._minutes = Captioned(self.tr("Minutes between"), self.minutes)
+        self.air = temperature(self.tr("Air around it"))
+        self._stays = label("", "quiet")
+
+    def _fill_cooling(self, known: CoolingReadings | None) -> None:
+        self.cools.setChecked(known is not None)
+        self.first.set_value(known.first_c if known else None, known.first_typed if known else "")
+        self.later.set_value(known.later_c if known else None, known.later_typed if known else "")
+        self.air.set_value(known.air_c if known else None, known.air_typed if known else "")
+        self.minutes.set_count(known.minutes if known else USUAL_MINUTES)
+
+    def _cooling(self) -> CoolingReadings | None:
+        first, later, air = self.first.value(), self.later.value(), self.air.value()
+        if first is None or later is None or air is None:
+            return None
+        return CoolingReadings(
+            first_c=first,
+            later_c=later,
+            minutes=self.minutes.count(),
+            air_c=air,
+            first_typed=self.first.told(),
+            later_typed=self.later.told(),
+            air_typed=self.air.told(),
+        )
+
+    def _cooling_understood(self) -> bool:
+        if not self.cools.isChecked():
+            return True
+        sound = [field.understood() for field in (self.first, self.later, self.air)]
+        if not all(sound):
+            return False
+        try:
+            cooling_of(self._cooling())
+        except CannotCompute as error:
+            self.later.say(in_words(error), wrong=True)
+            return False
+        return True
+
+    def _tell_cooling(self) -> None:
+        """What the two readings mean for a mix at 100 °F (38 °C)."""
+        self._stays.setText("")
+        try:
+            how = cooling_of(self._cooling())
+        except CannotCompute:
+            return
+        if how is None:
+            return
+        minutes = how.minutes_until(WARM_C, TOO_COOL_C)
+        system = self.desk.system
+        warm, cool = (show_both(celsius, Kind.TEMPERATURE, system) for celsius in (WARM_C, TOO_COOL_C))
+        if minutes == inf:
+            self._stays.setText(self.tr("In this air a mix never gets below {cool}.").format(cool=cool))
+        else:
+            told = self.tr("From {warm} it takes {minutes} to get below {cool}, too cool for calves.")
+            self._stays.setText(told.format(warm=warm, minutes=counted.minutes(int(minutes)), cool=cool))
+
     def _look(self) -> None:
         """Let the volume by the shape follow what is typed."""
+        self._warmth.setVisible(self.cools.isChecked())
+        self._tell_cooling()
         self._levels.setVisible(self.has_levels.isChecked())
         self._trouble.hide()
         rim, typed, shape = self._rim_ml(), self.volume.value(), self._shape()
@@ -137,4 +217,13 @@ class VesselForm(Form[Vessel]):
         inside.setContentsMargins(0, 0, 0, 0)
         self._levels.setLayout(inside)
         self.body.addWidget(self._levels)
+        self.body.addWidget(self.cools)
+        self._warmth = QWidget()
+        how = self.tr("Read a mix just mixed, and once more when it has stood for some minutes.")
+        readings = column(
+            label(how, "quiet"), row(self.first, self.later, self._minutes, self.air, spacing=24), self._stays
+        )
+        readings.setContentsMargins(0, 0, 0, 0)
+        self._warmth.setLayout(readings)
+        self.body.addWidget(self._warmth)
         self.body.addStretch(1)

@@ -24,8 +24,11 @@ from calibrator.desk.sheets import Changed, GroupSheet, LotInUse, PlanSheet, She
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.table_words import Telling, hot, scald_words, scoops_text
 from calibrator.desk.theme import SPACE
+from calibrator.desk.warmth import Warm, hot_needed, served, warm
+from calibrator.desk.warmth_words import hot_text, order_text
 from calibrator.desk.words import marks_words
 from calibrator.model import Farm, Mark, Scoop, UnitSystem
+from calibrator.science.errors import CannotCompute
 from calibrator.units import Kind, show_both, show_percent
 
 MOST_CHANGES = 6
@@ -46,11 +49,13 @@ class SheetView(QWidget):
         super().__init__()
         self._sheet: PlanSheet | None = None
         self._shown: GroupSheet | None = None
+        self._warms: tuple[Warm, ...] = ()
         self._change_lines: list[str] = []
         self.today = TodayCard()
         self.today.typed.connect(self.calves_typed)
         self.today.finished.connect(self.calves_finished)
-        self.scald = label("", "caution")
+        self.scald, self.hot_water = label("", "caution"), label("", "caution")
+        self.order = label("", "quiet")
         self.trouble = label("", "caution")
         self.tabs = QTabBar()
         self.tabs.setExpanding(False)
@@ -70,7 +75,9 @@ class SheetView(QWidget):
             self._changes_card,
             self.trouble,
             self.today,
+            self.hot_water,
             self.scald,
+            self.order,
             self.tabs,
             self.words,
         )
@@ -88,10 +95,14 @@ class SheetView(QWidget):
         """Show a plan; called anew with every digit typed."""
         was, self._sheet = self._sheet, sheet
         self.show_trouble(sheet.trouble)
-        self.today.show_groups(sheet.plan.groups, sheet.groups)
-        if was is None or not sheet.kin_of(was):
+        alike = was is not None and sheet.kin_of(was)
+        if not alike:
+            self._warms = tuple(warm(sheet, group) for group in sheet.groups)
+        self.today.show_groups(sheet.plan.groups, sheet.groups, self._warms)
+        if not alike:
             self._name_tabs(sheet)
             self._tell_water(sheet)
+        self._tell_today(sheet)
         self._show_tab()
 
     def show_trouble(self, text: str) -> None:
@@ -100,7 +111,7 @@ class SheetView(QWidget):
         self.trouble.setVisible(bool(text))
         self.today.setVisible(not text)
         if text:
-            for widget in (self.words, self.tabs, self.table, self.scald):
+            for widget in (self.words, self.tabs, self.table, self.scald, self.hot_water, self.order):
                 widget.hide()
 
     def show_lot(self, powder: LotInUse, marks: Sequence[Mark], scoops: Sequence[Scoop], system: UnitSystem) -> None:
@@ -317,10 +328,25 @@ class SheetView(QWidget):
             if wanted > header.sectionSize(column):
                 header.resizeSection(column, wanted)
 
+    def _tell_today(self, sheet: PlanSheet) -> None:
+        """Whether the hot water will do for today's calves, and whose turn it is when."""
+        system = sheet.groups[0].farm.units if sheet.groups else UnitSystem.FARM
+        hot_water = sheet.groups[0].farm.hot_water if sheet.groups else None
+        try:
+            missing = hot_text(hot_needed(sheet, self._warms), hot_water, system)
+        except CannotCompute:
+            missing = ""  # the row of the group says why
+        for widget, text in ((self.hot_water, missing), (self.order, order_text(served(sheet, self._warms), system))):
+            if widget.text() != text:
+                widget.setText(text)
+            widget.setVisible(bool(text))
+
     def _tell_water(self, sheet: PlanSheet) -> None:
         system = sheet.groups[0].farm.units if sheet.groups else UnitSystem.FARM
-        warm = show_both(sheet.plan.water_temperature_c, Kind.TEMPERATURE, system)
-        told = [self.tr("Water at {temperature}.").format(temperature=warm)]
+        told = []
+        if sheet.plan.warmth is None:
+            drawn = show_both(sheet.plan.water_temperature_c, Kind.TEMPERATURE, system)
+            told.append(self.tr("Water at {temperature}.").format(temperature=drawn))
         if sheet.plan.allowance_share:
             allowance = self.tr("{share} more than the calves drink, for hoses and pails.")
             share = show_percent(100 * sheet.plan.allowance_share, decimal_comma=decimal_comma())
@@ -330,5 +356,8 @@ class SheetView(QWidget):
             calves = counted.calves(sheet.groups[0].table.most_calves)
             told.append(served.format(vessel=sheet.vessel.name, calves=calves))
         self.temperature.setText(" ".join(told))
-        self.scald.setVisible(hot(sheet.plan.water_temperature_c))
-        self.scald.setText(scald_words(warm))
+        hot_water = sheet.groups[0].farm.hot_water if sheet.groups else None
+        temperatures = [sheet.plan.water_temperature_c, *(known.draw_c for known in self._warms)]
+        hottest = max([*temperatures, *([hot_water.hot_c] if hot_water else [])])
+        self.scald.setVisible(hot(hottest))
+        self.scald.setText(scald_words(show_both(hottest, Kind.TEMPERATURE, system)))

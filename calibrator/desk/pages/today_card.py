@@ -22,6 +22,8 @@ from calibrator.desk.table_words import (
     water_text,
 )
 from calibrator.desk.theme import SPACE, ui_font
+from calibrator.desk.warmth import Warm
+from calibrator.desk.warmth_words import warm_text
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.model import PlanGroup
 
@@ -76,7 +78,7 @@ class TodayRow(QWidget):
     def __init__(self, number: int, group: PlanGroup, alone: bool) -> None:
         super().__init__()
         self._number = number
-        self._told: GroupSheet | None = None
+        self._told: tuple[GroupSheet | None, Warm | None] = (None, None)
         self.calves = CalvesField()
         self.calves.set_count(group.calves)
         self.calves.counted.connect(self._typed)
@@ -87,19 +89,20 @@ class TodayRow(QWidget):
         self._name(group, alone)
         self.water, self.powder = Figure(self.tr("Water")), Figure(self.tr("Powder by weight"))
         self.scoops = Figure(self.tr("Scoopfuls"))
-        self.vessel = label("", tone="warn")
+        self.vessel, self.warmth = label("", tone="warn"), label("", "quiet")
         self._lay_out()
 
-    def tell(self, sheet: GroupSheet) -> None:
-        """Show what the group's table says for today."""
-        was, self._told = self._told, sheet
-        if was is not None and sheet.kin_of(was) and sheet.today == was.today:
+    def tell(self, sheet: GroupSheet, warm: Warm | None = None) -> None:
+        """Show what the group's table says for today, and how warm its water must be."""
+        (was, was_warm), self._told = self._told, (sheet, warm)
+        if was is not None and sheet.kin_of(was) and sheet.today == was.today and warm == was_warm:
             return
         line, to = sheet.today_line, telling(sheet)
         if line is None:
             for figure in (self.water, self.powder, self.scoops):
                 figure.tell("–")
             self.vessel.hide()
+            self.warmth.hide()
             return
         self.water.tell(each_text(line, water_text(line.batch.mix.water_ml, to)))
         self.powder.tell(each_text(line, powder_text(line.batch.mix.powder_g, to)))
@@ -112,6 +115,11 @@ class TodayRow(QWidget):
         else:
             self.scoops.tell(scoops_text(line, to), error_words(line.scoops, to))
         self._tell_vessel(sheet, line, to)
+        self._tell_warmth(warm_text(line, warm, sheet.farm.hot_water, to) if warm else "")
+
+    def _tell_warmth(self, told: str) -> None:
+        self.warmth.setText(told)
+        self.warmth.setVisible(bool(told))
 
     def _tell_vessel(self, sheet: GroupSheet, line: SheetLine, to: Telling) -> None:
         vessel = sheet.table.vessel
@@ -148,6 +156,7 @@ class TodayRow(QWidget):
             grid.addWidget(figure, 0, column, 2, 1)
             grid.setColumnStretch(column, stretch)
         grid.addWidget(self.vessel, 2, 0, 1, 4)
+        grid.addWidget(self.warmth, 3, 1, 1, 3)
 
 
 class TodayCard(QFrame):
@@ -165,7 +174,9 @@ class TodayCard(QFrame):
         self._layout.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)
         self._layout.setSpacing(2 * SPACE)
 
-    def show_groups(self, groups: Sequence[PlanGroup], sheets: Sequence[GroupSheet]) -> None:
+    def show_groups(
+        self, groups: Sequence[PlanGroup], sheets: Sequence[GroupSheet], warms: Sequence[Warm] = ()
+    ) -> None:
         """Show these groups; fields stay where they are as long as the groups are the same ones."""
         names = [group.name for group in groups]
         if names != self._names or len(self.rows) != len(groups):
@@ -173,8 +184,8 @@ class TodayCard(QFrame):
             self._names = names
         for row, group in zip(self.rows, groups, strict=True):
             row.calves.set_count(group.calves)
-        for row, sheet in zip(self.rows, sheets, strict=False):
-            row.tell(sheet)
+        for number, (row, sheet) in enumerate(zip(self.rows, sheets, strict=False)):
+            row.tell(sheet, warms[number] if number < len(warms) else None)
 
     def _make_rows(self, groups: Sequence[PlanGroup]) -> None:
         clear(self._layout)

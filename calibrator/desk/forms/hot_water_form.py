@@ -1,0 +1,97 @@
+"""The hot water that the farm has: what the tank gives at once, how hot, and how cold the cold water is."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from functools import partial
+
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.amount import Amount
+from calibrator.desk.parts import card, column, label, row
+from calibrator.desk.table_words import hot as is_hot
+from calibrator.desk.table_words import scald_words
+from calibrator.desk.theme import SPACE
+from calibrator.model import HotWater
+from calibrator.units import Kind, show_both
+
+WIDEST = 760
+
+
+class HotWaterForm(QWidget):
+    """Kept as soon as all three are told; emptied, it is forgotten."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self.tank = Amount(desk, self.tr("Hot water at once"), Kind.VOLUME, optional=True)
+        self.hot = self._temperature(self.tr("How hot it is"))
+        self.cold = self._temperature(self.tr("Cold water"))
+        self.fields = (self.tank, self.hot, self.cold)
+        self.scald = label("", "caution")
+        told = self.tr(
+            "With these three the tables say how much hot and cold water to blend, and when the tank will not do."
+        )
+        fields = row(*self.fields, spacing=3 * SPACE)
+        for place in range(len(self.fields)):
+            fields.setStretch(place, 1)
+        frame = card(column(fields, label(told, "quiet"), self.scald, spacing=SPACE))
+        frame.setMaximumWidth(WIDEST)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(frame)
+        for field in self.fields:
+            field.finished.connect(self.keep)
+            field.edited.connect(self._caution)
+
+    def reload(self) -> None:
+        """Show what is kept; what is being typed stays."""
+        if self.busy:
+            return
+        known = self.desk.farm.hot_water if self.desk.farm else None
+        self.tank.set_value(known.tank_ml if known else None, known.tank_typed if known else "")
+        self.hot.set_value(known.hot_c if known else None, known.hot_typed if known else "")
+        self.cold.set_value(known.cold_c if known else None, known.cold_typed if known else "")
+        self._caution()
+
+    @property
+    def busy(self) -> bool:
+        """Whether somebody is at it: typing, or not all three are told."""
+        told = [bool(field.text()) for field in self.fields]
+        return any(field.busy for field in self.fields) or (any(told) and not all(told))
+
+    def keep(self) -> None:
+        """Keep the three as typed, once they make sense together."""
+        farm = self.desk.farm
+        sound = [field.understood() for field in self.fields]
+        told = [bool(field.text()) for field in self.fields]
+        if farm is None or not all(sound) or (any(told) and not all(told)):
+            return
+        known = self._made() if all(told) else None
+        if known and known.hot_c <= known.cold_c:
+            self.hot.say(self.tr("The hot water must be warmer than the cold water."), wrong=True)
+            return
+        if known == farm.hot_water:
+            return
+        changed = replace(farm, hot_water=known)
+        if self.desk.attempt(partial(self.desk.records.keep, changed, by=self.desk.initials)) is not None:
+            self.desk.say(self.tr("Kept."))
+
+    def _made(self) -> HotWater | None:
+        tank, hot, cold = (field.value() for field in self.fields)
+        if tank is None or hot is None or cold is None:
+            return None
+        typed = [field.told() for field in self.fields]
+        return HotWater(
+            tank_ml=tank, hot_c=hot, cold_c=cold, tank_typed=typed[0], hot_typed=typed[1], cold_typed=typed[2]
+        )
+
+    def _temperature(self, caption: str) -> Amount:
+        return Amount(self.desk, caption, Kind.TEMPERATURE, optional=True, lowest=0.0, highest=100.0)
+
+    def _caution(self) -> None:
+        hot = self.hot.value()
+        self.scald.setVisible(hot is not None and is_hot(hot))
+        if hot is not None:
+            self.scald.setText(scald_words(show_both(hot, Kind.TEMPERATURE, self.desk.system)))
