@@ -119,7 +119,7 @@
         <source>%n lot sheets are out of date, the lot was weighed in anew: {sheets}.</source>
         <translation>
             <numerusform>%n lot sheet is out of date, the lot was weighed in anew: {sheets}.</numerusform>
-            <numerusform>%n lot sheets are out of date, the lots were weighed in anew: {sheets}.</numerusform>
+            <numerusform>%n lot sheets are out of date, the lot was weighed in anew: {sheets}.</numerusform>
         </translation>
     </message>
 </context>

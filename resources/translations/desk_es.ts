@@ -1390,6 +1390,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Term&amp;inado</translation>
     </message>
     <message>
+        <source>&amp;Print label</source>
+        <translation>Imprimir eti&amp;queta</translation>
+    </message>
+    <message>
+        <source>Lot s&amp;heet</source>
+        <translation>Ho&amp;ja del lote</translation>
+    </message>
+    <message>
         <source>&amp;Keep</source>
         <translation>G&amp;uardar</translation>
     </message>
@@ -1844,7 +1852,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
 <context>
     <name>PaperPanel</name>
     <message>
-        <source>Print at 100 %, never “fit to page”. Then check the bars with a ruler: off, throw it away.</source>
+        <source>Print at 100 %, never “fit to page”. Then lay a ruler on the bars: if they are off, throw the sheet away.</source>
         <translation>Imprima al 100 %, nunca “ajustar a la página”. Luego mida las barras con una regla: si no miden eso, tire la hoja.</translation>
     </message>
     <message>
@@ -2057,12 +2065,20 @@ entre {low} y {high} (intervalo de 95 %)</translation>
 <context>
     <name>PreviewBar</name>
     <message>
-        <source>Pre&amp;vious page</source>
+        <source>Pre&amp;vious</source>
         <translation>Pre&amp;via</translation>
     </message>
     <message>
-        <source>&amp;Following page</source>
+        <source>Previous page</source>
+        <translation>Hoja previa</translation>
+    </message>
+    <message>
+        <source>&amp;Following</source>
         <translation>Si&amp;guiente</translation>
+    </message>
+    <message>
+        <source>Following page</source>
+        <translation>Hoja siguiente</translation>
     </message>
     <message>
         <source>True si&amp;ze</source>
@@ -3711,8 +3727,16 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Grueso de su pared</translation>
     </message>
     <message>
+        <source>At the rim. A wrap goes around the outside, and that is longer.</source>
+        <translation>En el borde. Una envolvente va por fuera, y eso es más largo.</translation>
+    </message>
+    <message>
         <source>Thickness of the wall of {scoop}</source>
         <translation>Grueso de la pared de {scoop}</translation>
+    </message>
+    <message>
+        <source>like 2 mm</source>
+        <translation>como 2 mm</translation>
     </message>
     <message>
         <source>{mass}: too near the floor</source>
@@ -4109,6 +4133,72 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
+    <name>SheetWords</name>
+    <message>
+        <source>wall chart</source>
+        <translation>tabla de pared</translation>
+    </message>
+    <message>
+        <source>{name} (chart {number})</source>
+        <translation>{name} (tabla {number})</translation>
+    </message>
+    <message>
+        <source>scoop</source>
+        <translation>medida</translation>
+    </message>
+    <message>
+        <source>{name} (lot sheet {number})</source>
+        <translation>{name} (hoja del lote {number})</translation>
+    </message>
+    <message>
+        <source>{name} (label {number})</source>
+        <translation>{name} (etiqueta {number})</translation>
+    </message>
+</context>
+<context>
+    <name>SheetsGone</name>
+    <message>
+        <source>Old sheets that are gone</source>
+        <translation>Hojas viejas que ya no están</translation>
+    </message>
+    <message>
+        <source>&amp;Taken down or off, nothing in its place</source>
+        <translation>&amp;Quitada, sin nada en su lugar</translation>
+    </message>
+    <message>
+        <source>&amp;Replaced: the new line is drawn, or a new sheet is there</source>
+        <translation>&amp;Reemplazada: está la línea nueva o una hoja nueva</translation>
+    </message>
+    <message>
+        <source>Thrown away &amp;unused: jammed, or its bars were off</source>
+        <translation>Tirada sin &amp;usar: se atascó o sus barras estaban mal</translation>
+    </message>
+    <message>
+        <source>Initials</source>
+        <translation>Iniciales</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Go back</source>
+        <translation>Regre&amp;sar</translation>
+    </message>
+    <message>
+        <source>Which of them did you see gone?</source>
+        <translation>¿Cuáles vio usted que ya no están?</translation>
+    </message>
+    <message>
+        <source>Your &amp;initials</source>
+        <translation>Sus &amp;iniciales</translation>
+    </message>
+    <message>
+        <source>Kept: they are gone.</source>
+        <translation>Guardado: ya no están.</translation>
+    </message>
+</context>
+<context>
     <name>SpotCard</name>
     <message>
         <source>Scoop</source>
@@ -4218,36 +4308,36 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Medidas juntas</translation>
     </message>
     <message>
-        <source>Stri&amp;ke out …</source>
+        <source>Str&amp;ike out …</source>
         <translation>An&amp;ular …</translation>
+    </message>
+    <message>
+        <source>Re&amp;do</source>
+        <translation>Reha&amp;cer</translation>
+    </message>
+    <message>
+        <source>Wei&amp;ght</source>
+        <translation>P&amp;eso</translation>
+    </message>
+    <message>
+        <source>B&amp;ag</source>
+        <translation>Co&amp;stal</translation>
+    </message>
+    <message>
+        <source>Ente&amp;r</source>
+        <translation>A&amp;notar</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
         <translation>&amp;Deshacer</translation>
     </message>
     <message>
-        <source>&amp;Redo</source>
-        <translation>Reha&amp;cer</translation>
-    </message>
-    <message>
         <source>A fill lies far from the others. If something went wrong with it, select it and strike it out; if not, let it stand.</source>
         <translation>Una llenada queda lejos de las demás. Si algo salió mal con ella, selecciónela y anúlela; si no, déjela.</translation>
     </message>
     <message>
-        <source>&amp;Weight</source>
-        <translation>P&amp;eso</translation>
-    </message>
-    <message>
-        <source>Ba&amp;g</source>
-        <translation>Co&amp;stal</translation>
-    </message>
-    <message>
         <source>Scoop&amp;fuls</source>
         <translation>Med&amp;idas</translation>
-    </message>
-    <message>
-        <source>E&amp;nter</source>
-        <translation>A&amp;notar</translation>
     </message>
     <message>
         <source>Fills, newest first</source>
@@ -4313,7 +4403,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>si se sabe; se anota, nunca se corrige por ella</translation>
     </message>
     <message>
-        <source>Room &amp;temperature</source>
+        <source>Room tem&amp;perature</source>
         <translation>T&amp;emperatura del cuarto</translation>
     </message>
     <message>
@@ -4340,20 +4430,20 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>&amp;Dibujada así</translation>
     </message>
     <message>
-        <source>&amp;Keep the old line</source>
+        <source>Keep the &amp;old line</source>
         <translation>&amp;Conservar la anterior</translation>
     </message>
     <message>
-        <source>Drawn &amp;elsewhere? Distance down the wall from the rim:</source>
+        <source>Drawn elsewhere? Distance down the wall &amp;from the rim:</source>
         <translation>¿En otra part&amp;e? Distancia bajo el borde:</translation>
+    </message>
+    <message>
+        <source>Ente&amp;r</source>
+        <translation>A&amp;notar</translation>
     </message>
     <message>
         <source>New line for this lot</source>
         <translation>Línea nueva para este lote</translation>
-    </message>
-    <message>
-        <source>En&amp;ter</source>
-        <translation>A&amp;notar</translation>
     </message>
     <message>
         <source>Drawn: {where} down the wall from the rim.</source>
@@ -4383,15 +4473,19 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>&amp;Iniciales</translation>
     </message>
     <message>
-        <source>&amp;Sign off</source>
+        <source>Si&amp;gn off</source>
         <translation>&amp;Firmar</translation>
     </message>
     <message>
-        <source>Print the scoop &amp;label</source>
+        <source>&amp;Print the scoop label</source>
         <translation>Imprimir la &amp;etiqueta</translation>
     </message>
     <message>
-        <source>&amp;Batch tables and wall chart</source>
+        <source>Lot s&amp;heet</source>
+        <translation>Ho&amp;ja del lote</translation>
+    </message>
+    <message>
+        <source>Batch tables and wall &amp;chart</source>
         <translation>Ta&amp;blas de mezcla y de pared</translation>
     </message>
     <message>
@@ -4521,12 +4615,12 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>&amp;Báscula</translation>
     </message>
     <message>
-        <source>Target &amp;weight</source>
-        <translation>Peso de&amp;seado</translation>
-    </message>
-    <message>
         <source>powder for one feeding, from this scoop</source>
         <translation>polvo de una toma, con esta medida</translation>
+    </message>
+    <message>
+        <source>Tar&amp;get weight</source>
+        <translation>Peso de&amp;seado</translation>
     </message>
     <message>
         <source>C&amp;heck weight</source>
@@ -4791,24 +4885,12 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>El lote {number} llegó el {day} y está sin pesar.</translation>
     </message>
     <message>
-        <source>A label still bears the old line: sheet {numbers}.</source>
-        <translation>Una etiqueta todavía tiene la línea anterior: n.º {numbers}.</translation>
-    </message>
-    <message>
-        <source>{count} labels still bear the old line: sheets {numbers}.</source>
-        <translation>{count} etiquetas todavía tienen la línea anterior: n.º {numbers}.</translation>
+        <source>Print the lot sheet</source>
+        <translation>Imprimir la hoja del lote</translation>
     </message>
     <message>
         <source>Print the label</source>
         <translation>Imprimir la etiqueta</translation>
-    </message>
-    <message>
-        <source>A wall chart is out of date: sheet {numbers}.</source>
-        <translation>Una tabla de pared está atrasada: n.º {numbers}.</translation>
-    </message>
-    <message>
-        <source>{count} wall charts are out of date: sheets {numbers}.</source>
-        <translation>{count} tablas de pared están atrasadas: n.º {numbers}.</translation>
     </message>
     <message>
         <source>Print the chart</source>
@@ -5223,17 +5305,24 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
-    <name>WeighInPage</name>
+    <name>WaitingRow</name>
     <message>
-        <source>&amp;Back</source>
-        <translation>At&amp;rás</translation>
+        <source>It is gone</source>
+        <translation>Ya no está</translation>
     </message>
+</context>
+<context>
+    <name>WeighInPage</name>
     <message>
         <source>Ne&amp;xt</source>
         <translation>Si&amp;guiente</translation>
     </message>
     <message>
-        <source>Weigh in another &amp;lot</source>
+        <source>Bac&amp;k</source>
+        <translation>At&amp;rás</translation>
+    </message>
+    <message>
+        <source>Weigh in a&amp;nother lot</source>
         <translation>Pesar &amp;otro lote</translation>
     </message>
     <message>
@@ -5626,6 +5715,27 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>
             <numerusform>%n becerra</numerusform>
             <numerusform>%n becerras</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n scoops still bear the old line: {sheets}.</source>
+        <translation>
+            <numerusform>%n medida todavía tiene la línea anterior: {sheets}.</numerusform>
+            <numerusform>%n medidas todavía tienen la línea anterior: {sheets}.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n wall charts are out of date: {sheets}.</source>
+        <translation>
+            <numerusform>%n tabla de pared está atrasada: {sheets}.</numerusform>
+            <numerusform>%n tablas de pared están atrasadas: {sheets}.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot sheets are out of date, the lot was weighed in anew: {sheets}.</source>
+        <translation>
+            <numerusform>%n hoja del lote está atrasada, el lote se pesó otra vez: {sheets}.</numerusform>
+            <numerusform>%n hojas del lote están atrasadas, el lote se pesó otra vez: {sheets}.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

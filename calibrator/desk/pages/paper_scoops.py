@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QCheckBox, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import Captioned
@@ -14,6 +14,7 @@ from calibrator.desk.label_lines import LineOffer
 from calibrator.desk.parts import clear
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.name_box import NameBox
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import Scoop
 from calibrator.prints.label_facts import LineUse
@@ -32,12 +33,12 @@ class ScoopPick(QWidget):
         super().__init__()
         self._desk, self.scoop = desk, scoop
         self._offers: tuple[LineOffer, ...] = ()
-        self.box = QCheckBox(scoop.name.replace("&", "&&"))
+        self.box = NameBox(scoop.name)
         self.box.setAccessibleName(self.tr("For {scoop}").format(scoop=scoop.name))
         self.box.setProperty("scoop", scoop.id)
         self.box.setChecked(True)
         self.box.toggled.connect(self._toggled)
-        self.lines: list[QCheckBox] = []
+        self.lines: list[NameBox] = []
         self._lines = QWidget()
         self._line_list = QVBoxLayout(self._lines)
         self._line_list.setContentsMargins(3 * SPACE, 0, 0, 0)
@@ -65,14 +66,14 @@ class ScoopPick(QWidget):
         """Offer these lines; those left out before stay left out."""
         self.wall.set_system(self._desk.system)
         told = [self._words(offer) for offer in offers]
-        if tuple(offers) == self._offers and told == [line.text() for line in self.lines]:
+        if tuple(offers) == self._offers and told == [line.toolTip() for line in self.lines]:
             return
         before = {offer.target_g: line.isChecked() for offer, line in zip(self._offers, self.lines, strict=True)}
         self._offers = tuple(offers)
         clear(self._line_list)
         self.lines = []
         for offer, words in zip(offers, told, strict=True):
-            line = QCheckBox(words)
+            line = NameBox(words)
             line.setAccessibleName(f"{self.scoop.name}: {words}")
             line.setChecked(self._wanted(offer, before))
             line.setEnabled(offer.problem is None and offer.use is not LineUse.MAIN)

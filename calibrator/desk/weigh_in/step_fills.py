@@ -45,9 +45,9 @@ class StepFills(StepView):
         self._together = _spin(self.tr("Scoopfuls together"), MOST_TOGETHER)
         self._table, self._view = self._make_table()
         self._plot = FillPlot()
-        self._strike = button(self.tr("Stri&ke out …"), self._strike_or_restore)
+        self._strike = button(self.tr("Str&ike out …"), self._strike_or_restore)
         self._undo = button(self.tr("&Undo"), stack.undo)
-        self._redo = button(self.tr("&Redo"), stack.redo)
+        self._redo = button(self.tr("Re&do"), stack.redo)
         self._odd = label("", "caution")
         self._add_shortcuts()
         stack.canUndoChanged.connect(self._undo.setEnabled)
@@ -92,12 +92,12 @@ class StepFills(StepView):
         return self._weight.text().strip()
 
     def _left(self) -> QVBoxLayout:
-        weight_name, bag_name = label(self.tr("&Weight"), "quiet"), label(self.tr("Ba&g"), "quiet")
+        weight_name, bag_name = label(self.tr("Wei&ght"), "quiet"), label(self.tr("B&ag"), "quiet")
         together_name = label(self.tr("Scoop&fuls"), "quiet")
         weight_name.setBuddy(self._weight)
         bag_name.setBuddy(self._bag)
         together_name.setBuddy(self._together)
-        enter = button(self.tr("E&nter"), self._enter, "main")
+        enter = button(self.tr("Ente&r"), self._enter, "main")
         entry_card = card(
             weight_name,
             row(self._weight, column(enter, None)),
@@ -186,7 +186,7 @@ class StepFills(StepView):
         fill = self._selected()
         self._strike.setEnabled(fill is not None)
         counted = fill is None or fill.counts
-        self._strike.setText(self.tr("Stri&ke out …") if counted else self.tr("&Count again"))
+        self._strike.setText(self.tr("Str&ike out …") if counted else self.tr("&Count again"))
 
     def _show_stack(self) -> None:
         self._undo.setEnabled(self._stack.canUndo())

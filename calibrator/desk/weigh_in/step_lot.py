@@ -90,7 +90,7 @@ class StepLot(StepView):
                 self._humidity,
                 self.tr("if known; it is noted, never corrected for"),
             ),
-            (self.tr("Room &temperature"), self._temperature, self.tr("if known")),
+            (self.tr("Room tem&perature"), self._temperature, self.tr("if known")),
         )
         for number, (name, field, hint) in enumerate(rows):
             caption = label(name)

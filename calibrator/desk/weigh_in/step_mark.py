@@ -36,8 +36,8 @@ class StepMark(StepView):
         self._field = QuantityField(Kind.LENGTH, desk.system, name=self.tr("Line as drawn"), required=True)
         self._field.returnPressed.connect(self._enter)
         self._as_proposed = button(self.tr("&Drawn as proposed"), self._take_proposed, "main")
-        self._keep_old = button(self.tr("&Keep the old line"), self._take_old)
-        caption = label(self.tr("Drawn &elsewhere? Distance down the wall from the rim:"), "quiet")
+        self._keep_old = button(self.tr("Keep the &old line"), self._take_old)
+        caption = label(self.tr("Drawn elsewhere? Distance down the wall &from the rim:"), "quiet")
         caption.setBuddy(self._field)
         self._drawn = label("", tone="good")
         side = column(
@@ -45,7 +45,7 @@ class StepMark(StepView):
             self._old_card,
             row(self._as_proposed, self._keep_old, None),
             caption,
-            row(self._field, button(self.tr("En&ter"), self._enter), None),
+            row(self._field, button(self.tr("Ente&r"), self._enter), None),
             self._drawn,
             None,
         )

@@ -42,10 +42,10 @@ class StepSignOff(StepView):
         self._initials.returnPressed.connect(self._sign)
         self._caption = label(self.tr("&Initials"))
         self._caption.setBuddy(self._initials)
-        self._sign_button = button(self.tr("&Sign off"), self._sign, "main")
-        self._label_button = button(self.tr("Print the scoop &label"), self._print_label, "main")
+        self._sign_button = button(self.tr("Si&gn off"), self._sign, "main")
+        self._label_button = button(self.tr("&Print the scoop label"), self._print_label, "main")
         self._sheet_button = button(self.tr("Lot s&heet"), self._print_sheet)
-        self._tables_button = button(self.tr("&Batch tables and wall chart"), self._to_tables)
+        self._tables_button = button(self.tr("Batch tables and wall &chart"), self._to_tables)
         self.body.addWidget(card(self._verdict, holder))
         self.body.addLayout(
             row(

@@ -42,7 +42,7 @@ class StepTools(StepView):
         rows = (
             (self.tr("S&coop"), self._scoop, self.tr("its name is painted on it")),
             (self.tr("Sc&ale"), self._scale, ""),
-            (self.tr("Target &weight"), self._target, self.tr("powder for one feeding, from this scoop")),
+            (self.tr("Tar&get weight"), self._target, self.tr("powder for one feeding, from this scoop")),
             (self.tr("C&heck weight"), self._nominal, self.tr("if you have one: what it should weigh")),
             (self.tr("Scale &reads"), self._reading, self.tr("with the check weight on it")),
             (

@@ -1,0 +1,166 @@
+"""What a screen says and where it does not fit, read off the widgets that are shown."""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Iterator
+from itertools import combinations
+
+from PySide6.QtCore import QModelIndex, QPoint, QRect, Qt
+from PySide6.QtGui import QFontMetrics
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QAbstractItemView,
+    QAbstractScrollArea,
+    QCheckBox,
+    QComboBox,
+    QHeaderView,
+    QLabel,
+    QLineEdit,
+    QRadioButton,
+    QTabBar,
+    QTableView,
+    QWidget,
+)
+
+from calibrator.desk.widgets.name_box import NameBox
+
+CLOSE_PX = 2  # fonts round their widths; nobody sees that
+TOLD = (QLabel, QAbstractButton, QLineEdit, QComboBox)
+
+
+def shown(root: QWidget) -> list[QWidget]:
+    """Every widget that is visible."""
+    return [widget for widget in root.findChildren(QWidget) if widget.isVisible()]
+
+
+def texts(root: QWidget) -> Iterator[str]:
+    """Everything that is said in words: on widgets, in tables, to the screen reader, over the mouse."""
+    for widget in shown(root):
+        yield from (widget.accessibleName(), widget.accessibleDescription(), widget.toolTip())
+        if isinstance(widget, QLabel | QAbstractButton):
+            yield plain(widget.text())
+        elif isinstance(widget, QLineEdit):
+            yield widget.placeholderText()
+        elif isinstance(widget, QComboBox):
+            yield from (widget.itemText(row) for row in range(widget.count()))
+        elif isinstance(widget, QTabBar):
+            yield from (plain(widget.tabText(place)) for place in range(widget.count()))
+        elif isinstance(widget, QAbstractItemView):
+            yield from _cells(widget)
+
+
+def plain(text: str) -> str:
+    """A caption without its key."""
+    return re.sub(r"&(.)", r"\1", text)
+
+
+def _cells(view: QAbstractItemView) -> Iterator[str]:
+    model = view.model()
+    if model is None:
+        return
+    columns = model.columnCount(QModelIndex()) if isinstance(view, QTableView) else 1
+    for column in range(columns):
+        if isinstance(view, QTableView):
+            yield str(model.headerData(column, Qt.Orientation.Horizontal) or "")
+        for row in range(min(model.rowCount(QModelIndex()), 20)):
+            yield str(model.index(row, column).data() or "")
+
+
+def keys_twice(root: QWidget) -> list[str]:
+    """Alt letters that two things on the screen answer to."""
+    found: list[str] = []
+    for widget in shown(root):
+        if isinstance(widget, QAbstractButton) or (isinstance(widget, QLabel) and widget.buddy()):
+            found += re.findall(r"&(\w)", widget.text().replace("&&", ""))
+        elif isinstance(widget, QTabBar):
+            for place in range(widget.count()):
+                found += re.findall(r"&(\w)", widget.tabText(place).replace("&&", ""))
+    return [key for key, times in Counter(key.upper() for key in found).items() if times > 1]
+
+
+def squeezed(root: QWidget) -> Iterator[str]:
+    """Texts that have less room than they need, lie outside of what shows them, or under a neighbour."""
+    for widget in shown(root):
+        if isinstance(widget, QLabel) and widget.text():
+            yield from _label(widget)
+        elif isinstance(widget, QAbstractButton) and widget.text() and not isinstance(widget, NameBox):
+            if widget.width() + CLOSE_PX < _needed(widget):
+                yield f"button “{widget.text()}”: {widget.width()} of {_needed(widget)} px"
+        elif isinstance(widget, QHeaderView) and widget.orientation() == Qt.Orientation.Horizontal:
+            yield from _header(widget)
+        elif isinstance(widget, QTabBar):
+            yield from _tabs(widget)
+        if isinstance(widget, TOLD) and _cut_at_the_side(widget):
+            yield f"{type(widget).__name__} “{_said(widget)}” reaches beyond its frame"
+    yield from _overlaps(root)
+
+
+def _needed(widget: QAbstractButton) -> int:
+    """A button's hint has room to spare: its words must fit, with a little air."""
+    text = widget.fontMetrics().horizontalAdvance(plain(widget.text()))
+    mark = 28 if isinstance(widget, QRadioButton | QCheckBox) else 8
+    return min(widget.sizeHint().width(), text + mark)
+
+
+def _label(widget: QLabel) -> Iterator[str]:
+    if not widget.wordWrap():
+        needed = max(widget.fontMetrics().horizontalAdvance(plain(line)) for line in widget.text().split("\n"))
+        if widget.width() + CLOSE_PX < needed:
+            yield f"label “{widget.text()}”: {widget.width()} of {needed} px"
+        return
+    needed = widget.heightForWidth(widget.width())
+    if widget.height() + CLOSE_PX < needed:
+        yield f"label “{widget.text()}”: {widget.height()} of {needed} px high"
+    longest = max((widget.fontMetrics().horizontalAdvance(word) for word in plain(widget.text()).split()), default=0)
+    if widget.width() + CLOSE_PX < longest:
+        yield f"label “{widget.text()}”: a word of {longest} px in {widget.width()}"
+
+
+def _header(header: QHeaderView) -> Iterator[str]:
+    metrics = QFontMetrics(header.font())
+    for column in range(header.count()):
+        text = str(header.model().headerData(column, Qt.Orientation.Horizontal) or "")
+        if not header.isSectionHidden(column) and header.sectionSize(column) < metrics.horizontalAdvance(text):
+            yield f"heading “{text}”: {header.sectionSize(column)} of {metrics.horizontalAdvance(text)} px"
+
+
+def _tabs(bar: QTabBar) -> Iterator[str]:
+    width = sum(bar.tabRect(place).width() for place in range(bar.count()))
+    room = bar.parentWidget().width() if bar.parentWidget() else bar.width()
+    if width > room + CLOSE_PX:
+        yield f"tabs “{bar.tabText(0)}” …: {width} in {room} px"
+
+
+def _cut_at_the_side(widget: QWidget) -> bool:
+    """Whether an ancestor shows less than the whole width; up and down one can scroll."""
+    above = widget.parentWidget()
+    while above is not None and not above.isWindow():
+        left = widget.mapTo(above, QPoint(0, 0)).x()
+        view = above.parentWidget()
+        scrolls = isinstance(view, QAbstractScrollArea) and view.horizontalScrollBar().isVisible()
+        if not scrolls and (left < -CLOSE_PX or left + widget.width() > above.width() + CLOSE_PX):
+            return True
+        above = above.parentWidget()
+    return False
+
+
+def _said(widget: QWidget) -> str:
+    return str(widget.property("text") or widget.accessibleName())
+
+
+def _overlaps(root: QWidget) -> Iterator[str]:
+    by_parent: dict[int, list[QWidget]] = {}
+    for widget in shown(root):
+        if isinstance(widget, TOLD) and not isinstance(widget.parentWidget(), QComboBox | QLineEdit):
+            by_parent.setdefault(id(widget.parentWidget()), []).append(widget)
+    for siblings in by_parent.values():
+        for one, other in combinations(siblings, 2):
+            common = _room(one).intersected(_room(other))
+            if common.width() > CLOSE_PX and common.height() > CLOSE_PX:
+                yield f"“{_said(one)}” lies over “{_said(other)}”"
+
+
+def _room(widget: QWidget) -> QRect:
+    return widget.geometry() if _said(widget) or not isinstance(widget, QLabel) else QRect()

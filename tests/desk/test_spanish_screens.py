@@ -1,0 +1,143 @@
+"""The whole program in Spanish and English: nothing left in English, nothing cut off, every key for one thing."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator
+from dataclasses import replace
+from typing import TypeVar
+
+import pytest
+from answers import Answers
+from PySide6.QtCore import QCoreApplication, QEvent
+from PySide6.QtWidgets import QApplication
+from screens import keys_twice, squeezed, texts
+from speaking import speaking
+
+from calibrator.desk.context import Desk
+from calibrator.desk.theme import Theme
+from calibrator.desk.window import Window
+from calibrator.model import Farm, Lot, Plan, Scale, Scoop, Vessel
+from calibrator.records import Records, demo_records
+from tests.tour import tour, weigh_a_new_lot
+
+# The offscreen platform says so of every window that is shown.
+pytestmark = pytest.mark.qt_log_ignore("does not support propagateSizeHints")
+T = TypeVar("T")
+Seen = dict[str, T]
+SMALLEST = (1024, 700)
+# Units, signs and names of things that are the same in both languages.
+SAME = {"gal", "brix", "ctrl", "plan", "atc", "max", "pdf", "letter", "english", "español", "csv", "no"}
+
+
+@pytest.fixture(scope="module")
+def records(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Records]:
+    opened = demo_records(tmp_path_factory.mktemp("tour"))
+    yield opened
+    opened.close()
+
+
+@pytest.fixture(scope="module")
+def desk(qapp: QApplication, records: Records) -> Desk:
+    if qapp.property("tokens") is None:
+        Theme(qapp)
+    desk = Desk(records, Answers())
+    weigh_a_new_lot(desk)
+    return desk
+
+
+def look(desk: Desk, read: Callable[[Window], T]) -> Seen[T]:
+    """Go through every screen and read each."""
+    window = Window(desk)
+    window.resize(*SMALLEST)
+    window.show()
+    seen = {}
+    for name in tour(window):
+        for _ in range(6):
+            QCoreApplication.processEvents()
+        seen[name] = read(window)
+    window.replace_by_another()
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    return seen
+
+
+def words_of(window: Window) -> set[str]:
+    return set(texts(window))
+
+
+@pytest.fixture(scope="module")
+def english(desk: Desk) -> Seen[tuple[set[str], list[str]]]:
+    with speaking("en"):
+        return look(desk, lambda window: (words_of(window), keys_twice(window)))
+
+
+@pytest.fixture(scope="module")
+def spanish(desk: Desk, english: object) -> Seen[tuple[set[str], list[str]]]:
+    with speaking("es"):
+        return look(desk, lambda window: (words_of(window), keys_twice(window)))
+
+
+@pytest.fixture(scope="module")
+def tight(desk: Desk, records: Records, spanish: object) -> Seen[list[str]]:
+    """After the others: names of forty characters come to stay."""
+    _name_at_length(records)
+    desk.changed.emit()
+    with speaking("es"):
+        return look(desk, lambda window: list(squeezed(window)))
+
+
+def _name_at_length(records: Records) -> None:
+    for kind, name in ((Farm, "name"), (Scale, "name"), (Scoop, "name"), (Vessel, "name"), (Plan, "name")):
+        for thing in records.every(kind):
+            records.keep(replace(thing, **{name: long_name(getattr(thing, name))}))
+    for lot in records.every(Lot):
+        records.keep(replace(lot, product=long_name(lot.product)))
+    for plan in records.every(Plan):
+        groups = tuple(replace(group, name=long_name(group.name)) for group in plan.groups)
+        records.keep(replace(plan, groups=groups))
+
+
+def long_name(name: str) -> str:
+    return f"{name} Wilhelmina Featherstonehaugh Northside"[:40]
+
+
+def known_names(records: Records) -> set[str]:
+    """Words that people chose: they stay as they are in every language."""
+    names = [thing.name for kind in (Farm, Scale, Scoop, Vessel, Plan) for thing in records.every(kind)]
+    names += [group.name for plan in records.every(Plan) for group in plan.groups]
+    names += [text for lot in records.every(Lot) for text in (lot.product, lot.lot_number, lot.note)]
+    return {word.lower() for name in names for word in re.findall(r"[^\W\d_]+", name)}
+
+
+def test_nothing_is_left_in_english(
+    records: Records,
+    english: Seen[tuple[set[str], list[str]]],
+    spanish: Seen[tuple[set[str], list[str]]],
+) -> None:
+    assert english.keys() == spanish.keys()
+    same = SAME | known_names(records)
+    left = {
+        f"{name}: {text}"
+        for name, (told, _) in spanish.items()
+        for text in told & english[name][0]
+        if {word.lower() for word in re.findall(r"[^\W\d_]{3,}", text)} - same
+    }
+    assert sorted(left) == []
+
+
+def test_the_tour_sees_words(spanish: Seen[tuple[set[str], list[str]]]) -> None:
+    """Or the test above could not fail."""
+    for name, (told, _) in spanish.items():
+        assert len([text for text in told if re.search(r"[^\W\d_]{3,}", text)]) > 8, name
+
+
+def test_every_key_is_for_one_thing_in_english(english: Seen[tuple[set[str], list[str]]]) -> None:
+    assert {name: twice for name, (_, twice) in english.items() if twice} == {}
+
+
+def test_every_key_is_for_one_thing_in_spanish(spanish: Seen[tuple[set[str], list[str]]]) -> None:
+    assert {name: twice for name, (_, twice) in spanish.items() if twice} == {}
+
+
+def test_nothing_is_cut_off_in_spanish_with_long_names(tight: Seen[list[str]]) -> None:
+    assert [f"{name}: {what}" for name, found in tight.items() for what in found] == []
