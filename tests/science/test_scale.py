@@ -1,0 +1,115 @@
+"""The scale: check weights, repeatability, corners, how little is too little, running totals."""
+
+from __future__ import annotations
+
+import math
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calibrator.science.errors import CannotCompute
+from calibrator.science.scale import (
+    ScaleFacts,
+    Taring,
+    check_scale,
+    corner_error_g,
+    error_allowed_g,
+    repeatability,
+    running_total_differences,
+    scale_facts,
+    scoopfuls_together,
+    smallest_net_weight_g,
+)
+
+
+def test_a_scale_that_reads_right_is_ok() -> None:
+    found = check_scale(500.0, 500.0, 1.0)
+    assert found.ok
+    assert found.error_g == 0.0
+    assert found.u_g == pytest.approx(math.hypot(1 / math.sqrt(6), 0.08 / math.sqrt(3)))
+
+
+def test_a_scale_beyond_what_is_allowed_is_off() -> None:
+    assert check_scale(500.0, 501.0, 1.0).ok
+    assert not check_scale(500.0, 502.0, 1.0).ok
+    assert not check_scale(500.0, 498.0, 1.0).ok
+    assert check_scale(1000.0, 1002.0, 1.0).ok
+    assert check_scale(500.0, 500.0, 1.0, weight_u_g=3.0).u_g == pytest.approx(math.hypot(1 / math.sqrt(6), 3.0))
+
+
+def test_without_a_check_nothing_is_known_of_the_error() -> None:
+    assert scale_facts(1.0, None, 290.0) == ScaleFacts(1.0)
+    assert scale_facts(1.0, None, 290.0, taring=Taring.ONCE).taring == Taring.ONCE
+
+
+def test_an_error_is_taken_off_in_proportion() -> None:
+    facts = scale_facts(1.0, check_scale(1000.0, 1010.0, 1.0), 290.0)
+    assert facts.error_g == pytest.approx(2.9)
+    assert facts.error_u_g == pytest.approx(0.29 * check_scale(1000.0, 1010.0, 1.0).u_g)
+
+
+def test_an_error_within_one_step_is_doubt_only() -> None:
+    check = check_scale(500.0, 501.0, 1.0)
+    facts = scale_facts(1.0, check, 250.0)
+    assert facts.error_g == 0.0
+    assert facts.error_u_g == pytest.approx(0.5 * math.hypot(1 / math.sqrt(3), check.u_g))
+
+
+def test_repeatability_is_never_below_the_display() -> None:
+    assert repeatability(500.0, [500.0, 500.0, 500.0], 1.0).sd_g == pytest.approx(1 / math.sqrt(6))
+    found = repeatability(500.0, [500.0, 504.0, 502.0], 1.0)
+    assert (found.sd_g, found.error_g, found.degrees_of_freedom) == (2.0, 2.0, 2)
+
+
+def test_the_worst_corner() -> None:
+    assert corner_error_g(500.0, [501.0, 497.0, 500.0, 500.5]) == -3.0
+
+
+@given(st.floats(0.01, 10), st.floats(0, 10), st.floats(0.001, 0.1))
+def test_the_smallest_weight_meets_the_tolerance(step_g: float, sd_g: float, tolerance: float) -> None:
+    smallest = smallest_net_weight_g(step_g, sd_g, tolerance)
+    assert 2 * max(sd_g, step_g / math.sqrt(6)) == pytest.approx(tolerance * smallest)
+
+
+def test_scoopfuls_together_reach_it() -> None:
+    assert scoopfuls_together(290.0, 100.0) == 1
+    assert scoopfuls_together(290.0, 290.0) == 1
+    assert scoopfuls_together(290.0, 291.0) == 2
+    assert scoopfuls_together(1.0, 1000.0) == 20
+
+
+def test_running_totals_by_hand() -> None:
+    found = running_total_differences([0.0, 290.0, 583.0], 1.0)
+    assert found.masses_g == (290.0, 293.0)
+    assert found.u_g == pytest.approx(1 / math.sqrt(6))
+    assert found.correlation == -0.5
+    assert found.mean_g == 291.5
+    assert found.mean_u_g == pytest.approx(1 / math.sqrt(6) / 2)
+    single = running_total_differences([5.0, 295.0], 1.0)
+    assert (single.correlation, single.u_g) == (0.0, single.mean_u_g)
+
+
+@pytest.mark.parametrize(
+    "call",
+    [
+        lambda: check_scale(0.0, 500.0, 1.0),
+        lambda: check_scale(500.0, -1.0, 1.0),
+        lambda: check_scale(500.0, 500.0, 0.0),
+        lambda: check_scale(500.0, math.nan, 1.0),
+        lambda: check_scale(500.0, 500.0, 1.0, weight_u_g=-1.0),
+        lambda: error_allowed_g(-1.0, 1.0),
+        lambda: scale_facts(1.0, check_scale(500.0, 500.0, 1.0), 0.0),
+        lambda: repeatability(500.0, [500.0], 1.0),
+        lambda: repeatability(500.0, [500.0, 500.0], 0.0),
+        lambda: corner_error_g(500.0, []),
+        lambda: smallest_net_weight_g(1.0, 0.0, 0.0),
+        lambda: scoopfuls_together(0.0, 100.0),
+        lambda: running_total_differences([0.0], 1.0),
+        lambda: running_total_differences([0.0, 290.0, 290.0], 1.0),
+        lambda: running_total_differences([0.0, math.inf], 1.0),
+    ],
+)
+def test_nonsense_is_refused(call: object) -> None:
+    with pytest.raises(CannotCompute, match=r"^[A-Z].*\.$"):
+        call()  # type: ignore[operator]
