@@ -82,7 +82,7 @@ def _line_columns(teller: Teller) -> tuple[TableColumn, ...]:
         TableColumn(say(words.COLUMN_FULL), 2, _END),
         TableColumn(say(words.COLUMN_DOWN), 3, _END),
         TableColumn(say(words.COLUMN_HEIGHT), 2, _END),
-        TableColumn(say(words.COLUMN_WEIGHS), 2.4, _END),
+        TableColumn(say(words.COLUMN_WEIGHS), 2.4, _END),  # without the level scoops before
     )
 
 

@@ -576,8 +576,8 @@
             <translation>Sobre el fondo, mm</translation>
         </message>
         <message>
-            <source>Weighs, g</source>
-            <translation>Pesa, g</translation>
+            <source>To the line, g</source>
+            <translation>Hasta la línea, g</translation>
         </message>
         <message>
             <source>Verdicts</source>

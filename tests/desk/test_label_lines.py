@@ -1,0 +1,169 @@
+"""Which lines a label can bear, and that full scoops before a line mean the same on every sheet."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from answers import at_noon
+from herd import OZ_G, QT_ML, Herd, group
+
+from calibrator.desk.guide import Guide
+from calibrator.desk.label_cut import PROPOSED, Cut
+from calibrator.desk.label_lines import LineOffer
+from calibrator.desk.paper_facts import Options, lot_sheet_facts
+from calibrator.desk.paper_making import Chosen, LotPaper, Want, lot_paper
+from calibrator.model import FillWay, MixingRate, Paper, RateBasis, SignOff, WeighIn, new_id
+from calibrator.prints.label_facts import LineUse
+from calibrator.prints.page import Document, Text
+from calibrator.prints.record_words import RULES, SHAPES, SOURCES
+from calibrator.records import Records
+from calibrator.science.budget import Distribution, Source
+from calibrator.science.mark import MarkProblem
+from calibrator.science.spread import IntervalRule
+from calibrator.science.weighing import bulk_density
+
+LEVEL_G = 10.6 * OZ_G
+DENSITY = LEVEL_G / 665.9
+HEIGHT_MM, SETTLING = 92.0, 1.02  # of the herd's red scoop, a straight cylinder
+pytestmark = pytest.mark.usefixtures("qapp")  # what is set in type needs the fonts
+OPTIONS = Options(Paper.LETTER, ("en",))
+
+
+@pytest.fixture
+def herd(records: Records) -> Herd:
+    return Herd(records)
+
+
+def ounces(mass: float) -> MixingRate:
+    return MixingRate(basis=RateBasis.ON_WATER, powder_mass_g=mass * OZ_G, volume_ml=2 * QT_ML)
+
+
+def paper_of(herd: Herd) -> LotPaper:
+    paper = lot_paper(herd.records, herd.farm, "")
+    assert paper is not None
+    return paper
+
+
+def offers(herd: Herd) -> list[LineOffer]:
+    return list(paper_of(herd).offers(herd.red))
+
+
+def texts(document: Document) -> set[str]:
+    return {item.text for page in document.pages for item in page.items if isinstance(item, Text)}
+
+
+def test_the_main_line_its_half_and_every_other_weight_in_use_are_offered_once(herd: Herd) -> None:
+    herd.sign("A", DENSITY)
+    herd.plan("Morning", group(10), group(4, rate=ounces(8)))
+    herd.plan("Evening", group(10), group(4, rate=ounces(8)))
+    told = [(round(offer.target_g / OZ_G, 2), offer.use, offer.plans) for offer in offers(herd)]
+    assert told == [
+        (10.0, LineUse.MAIN, ("Morning", "Evening")),
+        (8.0, LineUse.OTHER, ("Morning", "Evening")),
+        (5.0, LineUse.HALF, ()),
+    ]
+
+
+def test_a_reckoned_line_lies_where_the_cylinder_holds_its_weight(herd: Herd) -> None:
+    """In a straight cylinder the height goes as the volume: plane geometry."""
+    herd.sign("A", DENSITY)
+    half = offers(herd)[-1]
+    assert half.use is LineUse.HALF
+    height = HEIGHT_MM * (5 * OZ_G / LEVEL_G) / SETTLING
+    assert half.line.down_wall_mm == pytest.approx(HEIGHT_MM - height, abs=0.01)
+
+
+def test_more_than_the_scoop_holds_has_its_full_scoops_before_the_line(herd: Herd) -> None:
+    herd.sign("A", DENSITY)
+    herd.plan("Winter", group(10, rate=ounces(15)))
+    (winter,) = (offer for offer in offers(herd) if offer.plans == ("Winter",))
+    height = HEIGHT_MM * ((15 * OZ_G - LEVEL_G) / LEVEL_G) / SETTLING
+    assert winter.line.full_scoops == 1
+    assert winter.line.down_wall_mm == pytest.approx(HEIGHT_MM - height, abs=0.01)
+
+
+def test_a_line_that_nobody_can_read_is_told_and_not_chosen(herd: Herd) -> None:
+    herd.sign("A", DENSITY)
+    herd.plan("Tiny", group(10, rate=ounces(0.4)))
+    (tiny,) = (offer for offer in offers(herd) if offer.plans == ("Tiny",))
+    assert tiny.problem is MarkProblem.TOO_NEAR_FLOOR
+
+
+def signed_to(herd: Herd, target_oz: float, to_line_oz: float | None) -> tuple[Guide, SignOff]:
+    """A lot weighed in through the guide, its line drawn where it was reckoned."""
+    lot = herd.lot_of(herd.sign("earlier", DENSITY))
+    made = herd.records.keep(replace(lot, id=new_id(), lot_number="now", revision=""))
+    weigh_in = herd.records.keep(
+        WeighIn(id=new_id(), farm_id=herd.farm.id, lot_id=made.id, started_at=at_noon(), by="AB")
+    )
+    guide = Guide(herd.records, weigh_in, at_noon)
+    guide.set(scoop_id=herd.red.id, scale_id=herd.scale.id, target_mass_g=target_oz * OZ_G, target_typed="x")
+    for number, off in enumerate((-0.004, 0.004, 0.006, -0.006, 0.002, -0.002)):
+        guide.add_fill(FillWay.LEVEL, number + 1, LEVEL_G * (1 + off), "")
+    assert guide.findings.line is not None
+    guide.set(drawn_line_mm=guide.findings.line.down_wall_mm)
+    for number, off in enumerate((-0.004, 0.004, 0.002, -0.002) if to_line_oz else ()):
+        guide.add_fill(FillWay.TO_MARK, number + 1, to_line_oz * OZ_G * (1 + off), "")
+    guide.sign_off("AB")
+    (signed,) = herd.records.sign_offs(herd.farm.id, made.id)
+    return guide, signed
+
+
+@pytest.mark.parametrize("to_line_oz", [None, 4.4])
+def test_a_mark_weighs_the_scoopful_to_its_line_without_the_full_ones(herd: Herd, to_line_oz: float | None) -> None:
+    """15 oz with a scoop of 10.6 oz: one level scoopful, and 4.4 oz to the line, on every sheet alike."""
+    _, signed = signed_to(herd, 15.0, to_line_oz)
+    (mark,) = herd.records.marks(sign_off_id=signed.id)
+    assert mark.full_scoops == 1
+    assert mark.mass_g == pytest.approx(4.4 * OZ_G, rel=0.002)
+    paper = paper_of(herd)
+    (way,) = (way for way in paper.powder.ways if way.way is FillWay.TO_MARK)
+    assert way.mass_g == mark.mass_g
+    main = paper.offers(herd.red)[0]
+    assert (main.line.target_mass_g, main.line.full_scoops) == (15 * OZ_G, 1)
+    chosen = Chosen(Want.LABELS, OPTIONS, "", {herd.red.id: (main,)}, {})
+    label = paper.job(chosen, at_noon(), "AB")
+    assert label is not None
+    assert {"15.0 oz", "+ 1 level"} <= texts(label.document(label.sheets))
+    sheet = paper.job(replace(chosen, want=Want.LOT_SHEET), at_noon(), "AB")
+    assert sheet is not None
+    assert f"{mark.mass_g:.2f} ± {mark.mass_u_g:.2f}" in texts(sheet.document(sheet.sheets))
+
+
+@pytest.mark.parametrize("languages", [("en",), ("es",)])
+def test_the_lot_sheet_tells_the_density_s_own_budget_in_words(herd: Herd, languages: tuple[str, ...]) -> None:
+    guide, signed = signed_to(herd, 10.0, 10.0)
+    options = replace(OPTIONS, languages=languages)
+    facts = lot_sheet_facts(herd.records, herd.farm, signed, options, at_noon())
+    assert guide.findings.level is not None
+    wanted = bulk_density(guide.findings.level, herd.red.volume_ml, herd.red.volume_u_ml)
+    assert facts.density_budget == wanted.budget
+    assert {row.source for row in facts.density_budget} == {Source.LEVEL_MEAN, Source.SCOOP_VOLUME}
+    assert signed.density_u_g_per_ml == pytest.approx(wanted.u_g_per_ml)
+    job = paper_of(herd).job(Chosen(Want.LOT_SHEET, options, "", {herd.red.id: ()}, {}), at_noon(), "AB")
+    assert job is not None
+    shown = texts(job.document(job.sheets))
+    named = {
+        "en": {"weight of the level scoopful", "volume of the scoop", "display step, full", "error of the scale"},
+        "es": {"volumen de la medida"},
+    }
+    assert named[languages[0]] <= shown
+    assert not shown & {str(source) for source in Source if "_" in source}
+
+
+def test_everything_that_a_budget_can_hold_has_its_words() -> None:
+    assert set(SOURCES) == set(Source)
+    assert set(SHAPES) == set(Distribution)
+    assert set(RULES) == set(IntervalRule)
+
+
+def test_the_proposed_label_sheet_fits_both_papers(herd: Herd) -> None:
+    herd.sign("A", DENSITY)
+    paper = paper_of(herd)
+    for size in Paper:
+        options = replace(OPTIONS, paper=size, cut=Cut.READY_CUT, grid=PROPOSED)
+        chosen = Chosen(Want.LABELS, options, "", {herd.red.id: paper.offers(herd.red)[:1]}, {})
+        job = paper.job(chosen, at_noon(), "AB")
+        assert job is not None
+        assert len(job.document(job.sheets).pages) == 1
