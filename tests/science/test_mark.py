@@ -1,0 +1,258 @@
+"""The fill mark: where it goes, whether it is right, whether an old one still does."""
+
+from __future__ import annotations
+
+import math
+from datetime import datetime
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calibrator.model import Box, Cylinder, Fill, FillWay, Poured, Shape, TaperedCup
+from calibrator.science import scoop
+from calibrator.science.errors import CannotCompute
+from calibrator.science.mark import (
+    LineVerdict,
+    MarkProblem,
+    OldLineVerdict,
+    at_line,
+    check_line,
+    fill_line,
+    fraction_at,
+    old_line,
+    reach_95,
+    tolerance_band,
+    weighed_to_line,
+)
+from calibrator.science.scale import ScaleFacts
+from calibrator.science.weighing import LevelResult, Weighed, level_result
+
+CUP = TaperedCup(rim_diameter_mm=100.0, floor_diameter_mm=80.0, height_mm=90.0)
+CYLINDER = Cylinder(diameter_mm=90.0, height_mm=100.0)
+SHAPES: list[Shape] = [
+    CUP,
+    CYLINDER,
+    Box(length_mm=100.0, width_mm=80.0, height_mm=70.0),
+    Poured(heights_mm=(10.0, 40.0, 80.0), volumes_ml=(40.0, 210.0, 480.0)),
+]
+FINE = ScaleFacts(0.1)
+
+
+def fills(mean_g: float, *, spread: float = 0.004, bags: int = 5, each: int = 2) -> list[Weighed]:
+    """Fills with a little spread between bags and between fills, about a mean."""
+    return [
+        Weighed(b, mean_g * (1 + spread * ((b - (bags - 1) / 2) / bags + (i - (each - 1) / 2) / each)))
+        for b in range(bags)
+        for i in range(each)
+    ]
+
+
+def level(mean_g: float = 290.0, **how: float) -> LevelResult:
+    return level_result(fills(mean_g, **how), FINE, tolerance_g=5.0)  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize("shape", SHAPES)
+@given(share=st.floats(0.15, 0.9), settling=st.floats(0.95, 1.1))
+def test_the_line_holds_the_target(shape: Shape, share: float, settling: float) -> None:
+    target = 290.0 * share
+    line = fill_line(shape, 290.0, 2.0, target, settling, 0.01)
+    assert line.full_scoops == 0
+    assert fraction_at(shape, line.down_wall_mm) * 290.0 * settling == pytest.approx(target, rel=1e-9)
+    assert line.mass_g == pytest.approx(target)
+    assert scoop.height_mm(shape, line.volume_ml) == pytest.approx(line.height_mm)
+
+
+@pytest.mark.parametrize("shape", SHAPES)
+def test_grams_per_mm_is_the_slope_along_the_wall(shape: Shape) -> None:
+    line = fill_line(shape, 290.0, 2.0, 200.0)
+    step = 1e-4
+    further = fraction_at(shape, line.down_wall_mm - step) * 290.0
+    assert (further - 200.0) / step == pytest.approx(line.grams_per_mm, rel=1e-4)
+    assert line.u_mm == pytest.approx(line.mass_u_g / line.grams_per_mm)
+
+
+def test_the_scoops_volume_cancels() -> None:
+    small, large = CYLINDER, Cylinder(diameter_mm=90.0 * math.sqrt(1.03), height_mm=100.0)
+    one, other = (fill_line(shape, 290.0, 2.0, 220.0) for shape in (small, large))
+    assert one.down_wall_mm == pytest.approx(other.down_wall_mm)
+    assert one.mass_u_g == pytest.approx(other.mass_u_g)
+
+
+def test_doubt_by_hand() -> None:
+    line = fill_line(CYLINDER, 290.0, 2.9, 200.0, 1.02, 0.0102)
+    # 1 % from the level mean and 1 % from the settling factor.
+    assert line.u_share == pytest.approx(math.hypot(0.01, 0.01))
+    two = fill_line(CYLINDER, 290.0, 2.9, 490.0)
+    assert two.mass_u_g == pytest.approx(490.0 * 0.01)
+    assert reach_95(two, math.inf)[0] == pytest.approx(1.959964 * 4.9)
+
+
+def test_more_than_the_scoop_holds() -> None:
+    line = fill_line(CYLINDER, 290.0, 2.0, 490.0)
+    assert line.full_scoops == 1
+    assert line.mass_g == pytest.approx(200.0)
+    assert line.problem is None
+    assert fill_line(CYLINDER, 290.0, 2.0, 1000.0).full_scoops == 3
+
+
+def test_lines_that_cannot_be_read() -> None:
+    assert fill_line(CYLINDER, 290.0, 2.0, 285.0).problem == MarkProblem.TOO_NEAR_RIM
+    assert fill_line(CYLINDER, 290.0, 2.0, 10.0).problem == MarkProblem.TOO_NEAR_FLOOR
+    assert fill_line(CYLINDER, 290.0, 2.0, 300.0).problem == MarkProblem.TOO_NEAR_FLOOR
+    whole = fill_line(CYLINDER, 290.0, 2.0, 290.0)
+    assert (whole.full_scoops, whole.down_wall_mm, whole.problem) == (
+        0,
+        pytest.approx(0, abs=1e-9),
+        MarkProblem.TOO_NEAR_RIM,
+    )
+    loose = fill_line(CYLINDER, 290.0, 2.0, 285.0, 0.95)
+    assert (loose.down_wall_mm, loose.problem) == (0.0, MarkProblem.TOO_NEAR_RIM)
+    assert loose.mass_g == pytest.approx(0.95 * 290.0)
+
+
+@pytest.mark.parametrize(
+    "args",
+    [
+        (0.0, 1.0, 200.0), (290.0, -1.0, 200.0), (290.0, 1.0, 0.0), (290.0, 1.0, -5.0), (math.nan, 1.0, 200.0),
+        (290.0, 1.0, math.inf), (290.0, 1.0, 200.0, 0.0), (290.0, 1.0, 200.0, 1.0, -0.1),
+    ],
+)  # fmt: skip
+def test_nonsense_is_refused(args: tuple[float, ...]) -> None:
+    with pytest.raises(CannotCompute, match=r"^[A-Z].*\.$"):
+        fill_line(CYLINDER, *args)
+
+
+def test_impossible_lines_are_refused() -> None:
+    for down in (100.0, 101.0, -1.0, math.nan):
+        with pytest.raises(CannotCompute):
+            fraction_at(CYLINDER, down)
+    for weight, share in ((0.0, 0.02), (200.0, 0.0)):
+        with pytest.raises(CannotCompute):
+            tolerance_band(weight, share)
+
+
+def test_the_tolerance_about_a_weight() -> None:
+    assert tolerance_band(200.0, 0.02) == (196.0, 204.0)
+
+
+def to_mark(mass_g: float, line_mm: float | None, struck: str | None = None) -> Fill:
+    return Fill(
+        id="f", weigh_in_id="w", way=FillWay.TO_MARK, bag=1, mass_g=mass_g, typed="", by="ab",
+        at=datetime(2024, 3, 1), line_mm=line_mm, struck_reason=struck,
+    )  # fmt: skip
+
+
+def test_fills_to_an_earlier_line_count_in_proportion() -> None:
+    # A cylinder of 100 mm: 80 mm high at 20 mm down, 70 at 30 down.
+    assert at_line([Weighed(1, 240.0)], CYLINDER, 20.0, 30.0) == (Weighed(1, pytest.approx(210.0)),)
+    taken = [to_mark(240.0, 20.0), to_mark(210.0, 30.0), to_mark(1.0, 20.0, "spilt"), to_mark(1.0, None)]
+    assert [f.mass_g for f in weighed_to_line(taken, CYLINDER, 30.0)] == pytest.approx([210.0, 210.0])
+
+
+def test_on_target() -> None:
+    found = check_line(CYLINDER, level(), fills(200.0), 31.0, 200.0, 0.02, FINE)
+    assert found.verdict == LineVerdict.ON_TARGET
+    assert found.more_fills == 0
+    assert 196.0 <= found.low_g < found.mean_g < found.high_g <= 204.0
+    assert found.settling_factor == pytest.approx(200.0 / (290.0 * 0.69))
+    assert found.next_line.down_wall_mm == pytest.approx(31.0)
+
+
+def test_known_but_off_is_moved_to_where_the_fills_point() -> None:
+    found = check_line(CYLINDER, level(), fills(206.0), 31.0, 200.0, 0.02, FINE)
+    assert found.verdict == LineVerdict.MOVE
+    # A cylinder: the height goes with the weight.
+    assert 100.0 - found.next_line.down_wall_mm == pytest.approx(69.0 * 200.0 / 206.0)
+    slightly = check_line(CYLINDER, level(), fills(202.5), 31.0, 200.0, 0.02, FINE)
+    assert slightly.verdict == LineVerdict.MOVE
+
+
+def test_few_fills_need_more() -> None:
+    found = check_line(CYLINDER, level(), fills(201.0, bags=2), 31.0, 200.0, 0.02, FINE)
+    assert found.verdict == LineVerdict.WEIGH_MORE
+    assert found.more_fills >= 1
+    assert found.from_other_bags
+
+
+def test_far_off_is_moved_at_once() -> None:
+    assert check_line(CYLINDER, level(), fills(260.0, bags=2), 31.0, 200.0, 0.02, FINE).verdict == LineVerdict.MOVE
+
+
+def test_full_scoops_count_in_the_feeding() -> None:
+    found = check_line(CYLINDER, level(), fills(200.0), 31.0, 490.0, 0.02, FINE, full_scoops=1)
+    assert found.mean_g == pytest.approx(490.0)
+    assert found.verdict == LineVerdict.ON_TARGET
+    # Level fills too few to know the full scoop by: the feeding is not known either.
+    unsure = check_line(CYLINDER, level(bags=2), fills(200.0), 31.0, 490.0, 0.02, FINE, full_scoops=1)
+    assert unsure.verdict == LineVerdict.WEIGH_MORE
+    assert unsure.more_fills >= 1
+
+
+def test_bags_in_common_cancel_in_the_settling_factor() -> None:
+    same = check_line(CYLINDER, level(), fills(200.0), 31.0, 200.0, 0.02, FINE)
+    others = [Weighed(f.bag + 50, f.mass_g) for f in fills(200.0)]
+    apart = check_line(CYLINDER, level(), others, 31.0, 200.0, 0.02, FINE)
+    assert same.settling_factor == pytest.approx(apart.settling_factor)
+    assert same.settling_u < apart.settling_u
+
+
+def test_verdicts_refuse_nonsense() -> None:
+    for call in (
+        lambda: check_line(CYLINDER, level(), [], 31.0, 200.0, 0.02, FINE),
+        lambda: check_line(CYLINDER, level(), fills(200.0), 31.0, 0.0, 0.02, FINE),
+        lambda: check_line(CYLINDER, level(), fills(200.0), 31.0, 200.0, 0.0, FINE),
+        lambda: check_line(CYLINDER, level(), fills(200.0), 100.0, 200.0, 0.02, FINE),
+        lambda: old_line(CYLINDER, level(), 0.0, 0.0, 31.0, 200.0, 0.02),
+        lambda: old_line(CYLINDER, level(), 1.0, 0.0, 31.0, -1.0, 0.02),
+        lambda: old_line(CYLINDER, level(), 1.0, 0.0, 31.0, 200.0, math.nan),
+        lambda: old_line(CYLINDER, level(), 1.0, 0.0, 200.0, 200.0, 0.02),
+    ):
+        with pytest.raises(CannotCompute, match=r"^[A-Z].*\.$"):
+            call()
+
+
+def test_an_old_line_delivers_by_its_volume() -> None:
+    found = old_line(CYLINDER, level(), 1.02, 0.0, 31.0, 204.0, 0.02)
+    assert found.delivers_g == pytest.approx(290.0 * 0.69 * 1.02)
+    assert found.share == pytest.approx(found.delivers_g / 204.0 - 1)
+    assert found.verdict == OldLineVerdict.KEEP
+    assert found.more_fills == 0
+    assert found.low_g < found.delivers_g < found.high_g
+
+
+def test_an_old_line_off_by_more_than_the_tolerance_is_moved() -> None:
+    for target in (190.0, 212.0):
+        assert old_line(CYLINDER, level(), 1.0, 0.0, 31.0, target, 0.02).verdict == OldLineVerdict.MOVE
+
+
+def test_near_the_edge_more_level_fills_are_asked_for() -> None:
+    wide = level(spread=0.02)
+    found = old_line(CYLINDER, wide, 1.0, 0.0, 31.0, 200.0 * 1.015, 0.02)
+    assert found.verdict == OldLineVerdict.WEIGH_MORE
+    assert found.more_fills >= 1
+    assert found.within_reach
+
+
+def test_the_edge_itself_is_out_of_reach() -> None:
+    found = old_line(CYLINDER, level(), 1.0, 0.02, 31.0, 200.1 * 1.02, 0.02)
+    assert found.verdict == OldLineVerdict.WEIGH_MORE
+    assert not found.within_reach
+    nearer = old_line(CYLINDER, level(spread=0.1), 1.0, 0.0, 31.0, 200.1 * 1.0201, 0.02)
+    assert not nearer.within_reach
+
+
+def test_full_scoops_before_an_old_line() -> None:
+    found = old_line(CYLINDER, level(), 1.0, 0.0, 31.0, 490.1, 0.02, full_scoops=1)
+    assert found.delivers_g == pytest.approx(290.0 * 1.69)
+
+
+@given(st.floats(0.3, 3.0))
+def test_verdicts_do_not_depend_on_the_size_of_the_scoop(factor: float) -> None:
+    small = check_line(CYLINDER, level(), fills(203.0, spread=0.02), 31.0, 200.0, 0.02, ScaleFacts(0.0))
+    big_level = level_result(fills(290.0 * factor), ScaleFacts(0.1 * factor), tolerance_g=5.0 * factor)
+    large = check_line(
+        CYLINDER, big_level, fills(203.0 * factor, spread=0.02), 31.0, 200.0 * factor, 0.02, ScaleFacts(0.0)
+    )
+    assert large.verdict == small.verdict
+    assert large.next_line.down_wall_mm == pytest.approx(small.next_line.down_wall_mm)
