@@ -6,9 +6,9 @@ import csv
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import pytest
-from conftest import Answers
 from herd import FIRST_DAY, GAL_ML, OZ_G, Herd, group
 from keys import mnemonics, nameless
 from PySide6.QtCore import Qt
@@ -38,6 +38,9 @@ from calibrator.science.causes import Slip, solids_after
 from calibrator.science.check import Verdict
 from calibrator.science.correction import Add
 from calibrator.science.solids import SolidsFrom
+
+if TYPE_CHECKING:
+    from conftest import Answers
 
 NOW = FIRST_DAY + timedelta(days=30)
 RAIL = "TLWBES"
@@ -367,9 +370,11 @@ def test_what_is_typed_outlives_a_change_elsewhere(qtbot: QtBot, page: MixCheckP
     assert page.pending() == ""
 
 
-def test_without_a_lot_a_check_is_read_but_not_kept(qtbot: QtBot, empty_desk: Desk, records: Records) -> None:
+def test_without_a_lot_a_check_is_read_but_not_kept(
+    qtbot: QtBot, empty_desk: Desk, records: Records, answers: Answers
+) -> None:
     Herd(records)
-    desk = Desk(records, Answers(), clock=lambda: NOW)
+    desk = Desk(records, answers, clock=lambda: NOW)
     made = MixCheckPage(desk)
     qtbot.addWidget(made)
     made.reload()
