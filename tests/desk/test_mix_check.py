@@ -6,9 +6,9 @@ import csv
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 import pytest
+from answers import Answers
 from herd import FIRST_DAY, GAL_ML, OZ_G, Herd, group
 from keys import mnemonics, nameless
 from PySide6.QtCore import Qt
@@ -38,9 +38,6 @@ from calibrator.science.causes import Slip, solids_after
 from calibrator.science.check import Verdict
 from calibrator.science.correction import Add
 from calibrator.science.solids import SolidsFrom
-
-if TYPE_CHECKING:
-    from conftest import Answers
 
 NOW = FIRST_DAY + timedelta(days=30)
 RAIL = "TLWBES"
