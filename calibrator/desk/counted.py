@@ -48,6 +48,12 @@ class _Counted(QObject):
     def minutes(self, count: int) -> str:
         return self.tr("%n minutes", "", count)
 
+    def days_at_hand(self, count: int) -> str:
+        return self.tr("%n days at hand", "", count)
+
+    def powder_for(self, count: int) -> str:
+        return self.tr("Powder of lot {lot} for %n days.", "", count)
+
     def more_from_other_bags(self, count: int) -> str:
         return self.tr("%n more fills would do, each from a bag not yet dipped.", "", count)
 

@@ -5,9 +5,12 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
+from calibrator.desk.at_hand import AtHand
 from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
 from calibrator.desk.forms.lot_form import medicated_caution
 from calibrator.desk.page import Page
+from calibrator.desk.pages.powder_card import PowderCard
 from calibrator.desk.pages.sheets_gone import SheetsGone, ask_what_is_gone
 from calibrator.desk.pages.spot_card import SpotCard
 from calibrator.desk.parts import button, card, clear, column, label, row, scrolled, set_tone
@@ -28,6 +31,8 @@ from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
 from calibrator.desk.words import mark_words, step_words
 from calibrator.model import Plan, Printed, Scoop
 from calibrator.units import show_mass
+
+NEW_LOT = "new"  # what the page of lots takes for an empty form
 
 
 class LotCard(QFrame):
@@ -134,6 +139,7 @@ class TodayPage(Page):
         self.title.setText(self.tr("Today"))
         self.lot_card = LotCard(desk)
         self.spot_card = SpotCard(desk)
+        self.powder_card = PowderCard(desk)
         self.rows: list[WaitingRow] = []
         self.gone_dialog: SheetsGone | None = None
         self._waiting_heading = label("", "heading")
@@ -149,16 +155,17 @@ class TodayPage(Page):
         now = standing(self.desk.records, farm)
         self.lot_card.show_standing(now)
         self.spot_card.show_standing(now)
+        self.powder_card.show_standing(now)
         self._show_waiting(now)
 
     def pending(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""
-        return self.spot_card.pending()
+        return ", ".join(text for text in (self.spot_card.pending(), self.powder_card.pending()) if text)
 
     def _lay_out(self) -> None:
         inner = QWidget()
         left = column(card(self._waiting_heading, self._waiting), self.lot_card, None, spacing=2 * SPACE)
-        inside = row(left, column(self.spot_card, None), spacing=2 * SPACE)
+        inside = row(left, column(self.powder_card, self.spot_card, None, spacing=2 * SPACE), spacing=2 * SPACE)
         inside.setStretch(0, 3)
         inside.setStretch(1, 2)
         inside.setContentsMargins(0, 0, SPACE, 0)
@@ -172,6 +179,7 @@ class TodayPage(Page):
         if first_step(self.desk.records, self.desk.farm):
             words = self.tr("The set-up is not finished: scale, scoop or first lot is missing.")
             self._add(words, self.tr("Go on with the set-up"), "welcome", "")
+        self._add_powder(self.powder_card.found)
         for found in waiting(now):
             self._add(*self._told(found), found.sheets)
         needed = self.tr("Nothing is waiting.") if not self.rows else self.tr("Where you are needed")
@@ -192,6 +200,23 @@ class TodayPage(Page):
             self._waiting.addWidget(rule())
         self.rows.append(made)
         self._waiting.addWidget(made)
+
+    def _add_powder(self, found: AtHand | None) -> None:
+        """The next lot has to be seen to before the last bag of this one is opened."""
+        if found is None or not found.low:
+            return
+        words, follows = counted.powder_for(found.stock.days or 0).format(lot=found.lot.lot_number), found.next_lot
+        if follows is None:
+            text = self.tr("{powder} No other lot has come.")
+            self._add(text.format(powder=words), self.tr("Enter a delivery"), "lots", NEW_LOT)
+        elif follows.sign_off is None:
+            text = self.tr("{powder} Lot {next} has to be weighed in by then.")
+            told = text.format(powder=words, next=follows.lot.lot_number)
+            self._add(told, self.tr("Weigh in"), "weigh_in", follows.lot.id)
+        else:
+            text = self.tr("{powder} Lot {next} is weighed in and goes on.")
+            told = text.format(powder=words, next=follows.lot.lot_number)
+            self._add(told, self.tr("Show the lot"), "lots", follows.lot.id)
 
     def _told(self, found: Waiting) -> tuple[str, str, str, str]:
         """The words, the button, and where it leads."""

@@ -1,0 +1,136 @@
+"""Powder at hand on the day's page: what is left, how long it lasts, and a count of the bags that are left."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from functools import partial
+
+from PySide6.QtWidgets import QFrame, QVBoxLayout
+
+from calibrator.desk.at_hand import AtHand, at_hand
+from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
+from calibrator.desk.forms.bare_field import BareField
+from calibrator.desk.parts import button, label, row, set_tone
+from calibrator.desk.refusals import in_words
+from calibrator.desk.speech import day_text, decimal_comma
+from calibrator.desk.standing import Standing
+from calibrator.desk.theme import SPACE
+from calibrator.model import Lot, PackageKind, PackagesLeft
+from calibrator.science.errors import CannotCompute
+from calibrator.units import show_mass
+from calibrator.units.bare import Bare, bare_text
+
+LEFT = Bare("12", 0.0, 5000.0)
+
+
+class PowderCard(QFrame):
+    """Hidden while no lot is in use."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self._lot: Lot | None = None
+        self.found: AtHand | None = None
+        self.setProperty("kind", "card")
+        self.days, self.left = label("", "heading"), label("")
+        self.needed, self.basis = label(""), label("", "quiet")
+        self.count = BareField("", LEFT, 2)
+        self.keep_button = button(self.tr("Keep the co&unt"), self.keep)
+        self.enter = button(self.tr("Enter what came"), self._enter)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)
+        layout.setSpacing(SPACE)
+        layout.addWidget(label(self.tr("Powder at hand"), "quiet"))
+        for widget in (self.days, self.left, self.needed, self.basis):
+            layout.addWidget(widget)
+        layout.addLayout(row(self.count, self.keep_button))
+        layout.addLayout(row(self.enter, None))
+        self.count.entered.connect(self.keep)
+
+    def show_standing(self, now: Standing) -> None:
+        """Show what is left of the lot in use."""
+        known = now.in_use
+        self._lot = known.lot if known else None
+        self.setVisible(known is not None)
+        self.found, trouble = None, ""
+        try:
+            self.found = at_hand(self.desk.records, now, self.desk.clock().date())
+        except CannotCompute as error:
+            trouble = in_words(error)
+        unknown = self.found is None and not trouble
+        if unknown:
+            trouble = self.tr("How many bags of this lot came, and how heavy they are, is not entered.")
+        self._tell(trouble)
+        for widget in (self.count, self.keep_button):
+            widget.setVisible(self._lot is not None and self._lot.package_mass_g is not None)
+        self.enter.setVisible(unknown)
+        tote = self._lot is not None and self._lot.package is PackageKind.TOTE
+        self.count.rename(self.tr("Totes left this morning") if tote else self.tr("Bags left this morning"))
+
+    def pending(self) -> str:
+        """What is typed here and not kept yet; blank where all is kept."""
+        return self.tr("a count of bags") if self.count.text() else ""
+
+    def keep(self) -> None:
+        """Keep the count; it stands for this morning, before today's feedings."""
+        packages = self.count.value()
+        if self._lot is None or not self.count.tell() or packages is None:
+            return
+        told = PackagesLeft(packages=packages, on=self.desk.clock().date(), typed=self.count.text())
+        counted_lot = replace(self._lot, packages_left=told)
+        # Emptied first: keeping reads every page anew, and what is typed would stay in the field.
+        self.count.set_text("")
+        keep = partial(self.desk.records.keep, counted_lot, by=self.desk.initials, why="bags counted")
+        if self.desk.attempt(keep) is None:
+            self.count.set_text(told.typed)
+        else:
+            self.desk.say(self.tr("Kept."))
+
+    def _tell(self, trouble: str) -> None:
+        found = self.found
+        self.days.setVisible(found is not None)
+        self.left.setText(self._left_text(found) if found else trouble)
+        needed = self._needed_text(found) if found else ""
+        self.needed.setText(needed)
+        self.needed.setVisible(bool(needed))
+        set_tone(self.needed, "warn" if found and found.low else "")
+        self.basis.setVisible(found is not None)
+        if found:
+            self.days.setText(self._days_text(found))
+            self.basis.setText(self._basis_text(found))
+
+    def _days_text(self, found: AtHand) -> str:
+        if found.stock.days is None:
+            return self.tr("No plan feeds it yet")
+        return counted.days_at_hand(found.stock.days)
+
+    def _left_text(self, found: AtHand) -> str:
+        comma = decimal_comma()
+        number = bare_text([found.stock.packages_left], 1, decimal_comma=comma)
+        mass = show_mass(found.stock.left_g, self.desk.system, decimal_comma=comma)
+        if found.lot.package is PackageKind.TOTE:
+            text = self.tr("Lot {lot}: {number} totes left, {mass}")
+        else:
+            text = self.tr("Lot {lot}: {number} bags left, {mass}")
+        return text.format(lot=found.lot.lot_number, number=number, mass=mass)
+
+    def _needed_text(self, found: AtHand) -> str:
+        if found.stock.days is None:
+            return ""
+        if found.needed_on is None:
+            return self.tr("It does not feed today in full.")
+        text = self.tr("A new lot is needed on {day}: weigh it in before the last bag is opened.")
+        return text.format(day=day_text(found.needed_on))
+
+    def _basis_text(self, found: AtHand) -> str:
+        daily = show_mass(found.daily_g, self.desk.system, decimal_comma=decimal_comma())
+        if found.counted_on:
+            text = self.tr("Counted on {day}, less {daily} a day by the plans.")
+        else:
+            text = self.tr("What came, less {daily} a day by the plans since {day}. Count the bags to be sure.")
+        return text.format(day=day_text(found.since), daily=daily)
+
+    def _enter(self) -> None:
+        if self._lot:
+            self.desk.go_to.emit("lots", self._lot.id)

@@ -1,0 +1,170 @@
+"""Powder at hand: from deliveries, plans and counts to the day that a new lot is needed.
+
+A herd of 100 calves at 10 oz of powder twice a day takes 2,000 oz, 2.5 bags of 50 lb (800 oz) a day.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, timedelta
+
+import pytest
+from conftest import Answers, at_noon
+from herd import OZ_G, Herd, group
+from keys import mnemonics, nameless
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.at_hand import AtHand, at_hand
+from calibrator.desk.context import Desk
+from calibrator.desk.pages.today import TodayPage
+from calibrator.desk.standing import standing
+from calibrator.desk.theme import Theme
+from calibrator.model import Lot, PackagesLeft, SignOff, new_id
+from calibrator.records import Records
+
+BAG_G = 800 * OZ_G
+TEN_OZ_LEVEL = 10 * OZ_G / 665.9
+TODAY = at_noon().date()
+
+
+@pytest.fixture
+def herd(qapp: QApplication, records: Records) -> Herd:
+    if qapp.property("tokens") is None:
+        Theme(qapp)
+    made = Herd(records)
+    made.plan("Milk", group(100))
+    return made
+
+
+def signed_lot(herd: Herd, bags: int | None, **how: object) -> SignOff:
+    signed = herd.sign("25-1103C", TEN_OZ_LEVEL)
+    told = replace(herd.lot_of(signed), package_count=bags, package_mass_g=BAG_G, **how)  # type: ignore[arg-type]
+    herd.records.keep(told)
+    return signed
+
+
+def found(herd: Herd, today: date = TODAY) -> AtHand | None:
+    return at_hand(herd.records, standing(herd.records, herd.farm), today)
+
+
+def page_of(herd: Herd, qtbot: QtBot, answers: Answers) -> TodayPage:
+    desk = Desk(herd.records, answers, clock=at_noon)
+    page = TodayPage(desk)
+    desk.changed.connect(page.reload)
+    qtbot.addWidget(page)
+    page.resize(1024, 700)
+    page.reload()
+    page.show()
+    return page
+
+
+def test_what_came_less_what_the_plans_fed_since(herd: Herd) -> None:
+    """130 bags; 49 days from the sign-off on 12 January to 2 March take 122.5: 7.5 are left, three days."""
+    signed = signed_lot(herd, 130)
+    assert (TODAY - signed.at.date()).days == 49
+    known = found(herd)
+    assert known is not None
+    assert known.stock.packages_left == pytest.approx(7.5)
+    assert (known.stock.days, known.stock.last_full_day) == (3, TODAY + timedelta(days=2))
+    assert known.needed_on == TODAY + timedelta(days=3)
+    assert known.low
+    assert known.counted_on is None
+
+
+def test_a_count_takes_the_place_of_what_the_plans_say(herd: Herd) -> None:
+    signed_lot(herd, 130, packages_left=PackagesLeft(packages=20.0, on=TODAY - timedelta(days=2)))
+    known = found(herd)
+    assert known is not None
+    assert known.stock.packages_left == pytest.approx(15.0)
+    assert known.stock.days == 6
+    assert not known.low
+
+
+def test_the_day_it_was_first_fed_counts_from_the_change_over(herd: Herd) -> None:
+    signed_lot(herd, 100, fed_from=TODAY - timedelta(days=10))
+    known = found(herd)
+    assert known is not None
+    assert known.stock.packages_left == pytest.approx(75.0)
+
+
+def test_without_bags_or_their_weight_nothing_is_made_up(herd: Herd) -> None:
+    assert found(herd) is None
+    signed = signed_lot(herd, None)
+    assert found(herd) is None
+    herd.records.keep(replace(herd.lot_of(signed), package_count=3, package_mass_g=None))
+    assert found(herd) is None
+
+
+def test_the_lot_to_go_on_with_is_the_next_one(herd: Herd) -> None:
+    signed_lot(herd, 130)
+    assert found(herd).next_lot is None  # type: ignore[union-attr]
+    herd.records.keep(Lot(id=new_id(), farm_id=herd.farm.id, lot_number="26-0301A"))
+    follows = found(herd).next_lot  # type: ignore[union-attr]
+    assert follows is not None
+    assert follows.lot.lot_number == "26-0301A"
+
+
+def test_the_days_page_says_what_is_left_and_calls_for_the_next_lot(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
+    signed_lot(herd, 130)
+    page = page_of(herd, qtbot, answers)
+    assert "7.5 bags left" in page.powder_card.left.text()
+    assert "5 Mar 2026" in page.powder_card.needed.text()
+    assert "125 lb" in page.powder_card.basis.text()
+    first = page.rows[0]
+    assert "No other lot has come" in first.words
+    with qtbot.waitSignal(page.desk.go_to) as went:
+        first.button.click()
+    assert went.args == ["lots", "new"]
+    lot = herd.records.keep(Lot(id=new_id(), farm_id=herd.farm.id, lot_number="26-0301A"))
+    page.reload()
+    with qtbot.waitSignal(page.desk.go_to) as went:
+        page.rows[0].button.click()
+    assert went.args == ["weigh_in", lot.id]
+
+
+def test_bags_counted_are_kept_with_the_day(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
+    signed = signed_lot(herd, 130)
+    page = page_of(herd, qtbot, answers)
+    card = page.powder_card
+    card.count.line.setFocus(Qt.FocusReason.OtherFocusReason)
+    qtbot.keyClicks(card.count.line, "many")
+    card.keep_button.click()
+    assert card.count.message
+    assert herd.lot_of(signed).packages_left is None
+    card.count.line.clear()
+    qtbot.keyClicks(card.count.line, "31.5")
+    assert page.pending()
+    qtbot.keyClick(card.count.line, Qt.Key.Key_Return)
+    assert herd.lot_of(signed).packages_left == PackagesLeft(packages=31.5, on=TODAY, typed="31.5")
+    assert "31.5 bags left" in card.left.text()
+    assert "Counted on 2 Mar 2026" in card.basis.text()
+    assert card.count.text() == ""
+    assert not page.pending()
+    assert "Powder of lot" not in page.rows[0].words
+
+
+def test_more_fed_than_came_asks_for_a_count(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
+    signed_lot(herd, 10)
+    page = page_of(herd, qtbot, answers)
+    assert "count the bags" in page.powder_card.left.text()
+    assert page.powder_card.count.isVisible()
+    assert not page.powder_card.days.isVisible()
+
+
+def test_what_came_is_asked_where_it_is_not_entered(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
+    signed = herd.sign("25-1103C", TEN_OZ_LEVEL)
+    page = page_of(herd, qtbot, answers)
+    assert not page.powder_card.count.isVisible()
+    with qtbot.waitSignal(page.desk.go_to) as went:
+        page.powder_card.enter.click()
+    assert went.args == ["lots", signed.lot_id]
+
+
+def test_keys_are_unique_and_every_field_has_a_name(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
+    signed_lot(herd, 130)
+    page = page_of(herd, qtbot, answers)
+    taken = [*mnemonics(page), *"TLWBES"]
+    assert len(taken) == len(set(taken))
+    assert nameless(page) == []
