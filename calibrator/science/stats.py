@@ -84,14 +84,3 @@ def deletion_t(
     if own <= 1e-12 * sum_squares:
         return 0.0
     return math.sqrt(own / rest) if rest > 1e-12 * own else math.inf
-
-
-def grubbs_critical(n: int, alpha: float = 0.05, *, two_sided: bool = True) -> float:
-    """Critical value of Grubbs' test for one outlier: the largest deviation ÷ standard deviation of n values.
-
-    Source: Grubbs 1969, Technometrics 11:1; ASTM E178. Raises CannotCompute below three values.
-    """
-    if n < 3:
-        raise CannotCompute("It takes three weights or more to tell an odd one.")
-    t = t_quantile(1 - alpha / (2 * n if two_sided else n), n - 2)
-    return (n - 1) / math.sqrt(n) * math.sqrt(t * t / (n - 2 + t * t))

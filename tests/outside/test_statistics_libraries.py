@@ -16,7 +16,7 @@ from calibrator.science.mark import fill_line
 from calibrator.science.nested import Weighed, table
 from calibrator.science.scale import ScaleFacts, running_total_differences
 from calibrator.science.season import components
-from calibrator.science.stats import grubbs_critical, two_sided_t, welch_satterthwaite
+from calibrator.science.stats import two_sided_t, welch_satterthwaite
 from calibrator.science.weighing import bulk_density, level_result
 from tests.outside.checks import LIBRARY, check
 
@@ -184,15 +184,6 @@ def test_interval_of_one_bag_of_readings() -> None:
     n = len(values)
     one_more = two_sided_t(0.95, n - 1) * stats.tstd(values) * math.sqrt(1 + 1 / n)
     check("reach of one more scoopful, g", SCIPY, one_more, level.next_high_g - level.mean_g, 1e-9, LIBRARY)
-
-
-def test_grubbs_by_simulation_free_formula() -> None:
-    from scipy import stats
-
-    n = 12
-    t = stats.t.ppf(1 - 0.05 / (2 * n), n - 2)
-    expected = (n - 1) / math.sqrt(n) * math.sqrt(t**2 / (n - 2 + t**2))
-    check("Grubbs, two-sided 5 %, n = 12", SCIPY, expected, grubbs_critical(12), 1e-9, LIBRARY)
 
 
 def test_moving_range_estimates_the_spread() -> None:

@@ -11,7 +11,7 @@ from calibrator.science.compare import compare
 from calibrator.science.components import best_fills_each
 from calibrator.science.nested import Weighed, table
 from calibrator.science.odd import odd_fills
-from calibrator.science.stats import grubbs_critical, mean_of, sum_of_squares, two_sided_t, welch_satterthwaite
+from calibrator.science.stats import mean_of, sum_of_squares, two_sided_t, welch_satterthwaite
 from tests.outside.checks import FROM_MEMORY, check
 
 
@@ -25,24 +25,6 @@ def test_student(df: int, printed: float) -> None:
 
 def test_student_without_end() -> None:
     check("t at 95 %, without end", "JCGM 100:2008, table G.2", 1.96, two_sided_t(0.95, math.inf), 5.1e-3)
-
-
-@pytest.mark.parametrize(
-    ("n", "printed"),
-    [(3, 1.15), (4, 1.46), (5, 1.67), (6, 1.82), (7, 1.94), (8, 2.03), (9, 2.11), (10, 2.18)],
-)
-def test_grubbs_one_sided(n: int, printed: float) -> None:
-    found = grubbs_critical(n, 0.05, two_sided=False)
-    check(f"Grubbs, one-sided 5 %, n = {n}", "Grubbs 1969, Technometrics 11:1; ASTM E178", printed, found, 5.1e-3)
-
-
-@pytest.mark.parametrize(
-    ("n", "printed"),
-    [(3, 1.15), (4, 1.48), (5, 1.71), (6, 1.89), (7, 2.02), (8, 2.13), (9, 2.21), (10, 2.29)],
-)
-def test_grubbs_two_sided(n: int, printed: float) -> None:
-    found = grubbs_critical(n)
-    check(f"Grubbs, two-sided 5 %, n = {n}", "Grubbs 1969, Technometrics 11:1; ASTM E178", printed, found, 5.1e-3)
 
 
 # Elongation at break of ten copper wires, the example of Grubbs 1969 and ASTM E178 (the highest value, 596).

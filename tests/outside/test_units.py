@@ -73,9 +73,7 @@ def test_sp_811_as_printed(text: str, kind: Kind, expected: float, per_si: float
 @pytest.mark.parametrize(("text", "kind", "expected", "per_si"), CONSTANTS)
 def test_against_a_library_of_constants(text: str, kind: Kind, expected: float, per_si: float) -> None:
     computed = value_of(text, kind)
-    check(
-        f"{text} in {BASE[kind]}", "scipy.constants", expected * per_si, computed, 1e-13 * computed, LIBRARY
-    )
+    check(f"{text} in {BASE[kind]}", "scipy.constants", expected * per_si, computed, 1e-13 * computed, LIBRARY)
 
 
 def test_a_gallon_is_231_cubic_inches() -> None:
