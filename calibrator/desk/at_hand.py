@@ -9,11 +9,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from calibrator.desk.sheets import powder_in_use
 from calibrator.desk.standing import LotStanding, LotState, Standing
 from calibrator.model import Lot, Plan
 from calibrator.records import Records
-from calibrator.science.batch import daily_powder_g
+from calibrator.science.feeding import daily_powder_g
+from calibrator.science.mixing import powder_from
 from calibrator.science.stock import Stock, stock
 
 LOW_DAYS = 3
@@ -62,7 +62,7 @@ def at_hand(records: Records, now: Standing, today: date) -> AtHand | None:
         return None
     first_fed = lot.fed_from or _first_sign_off(now, lot) or known.sign_off.at.date()
     since = counted.on if counted else first_fed
-    daily = _daily_g(records, now)
+    daily = _daily_g(records, lot)
     fed = daily * max(0, (today - since).days)
     left = stock(packages, lot.package_mass_g, fed, daily, today)
     return AtHand(lot, left, daily, since, counted.on if counted else None, _next(now.lots, known))
@@ -72,9 +72,9 @@ def _first_sign_off(now: Standing, lot: Lot) -> date | None:
     return next((s.at.date() for s in now.sign_offs if s.lot_id == lot.id), None)
 
 
-def _daily_g(records: Records, now: Standing) -> float:
-    powder = powder_in_use(records, now).powder
-    plans = [plan for plan in records.every(Plan, now.farm_id) if plan.retired_on is None]
+def _daily_g(records: Records, lot: Lot) -> float:
+    powder = powder_from(lot.composition)
+    plans = [plan for plan in records.every(Plan, lot.farm_id) if plan.retired_on is None]
     return sum(daily_powder_g(plan, powder) for plan in plans if plan.groups)
 
 

@@ -8,63 +8,41 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import reduce
 from typing import overload
 
 import numpy as np
 from numpy.typing import NDArray
 
-from calibrator.model import Plan, PlanGroup, Vessel, VolumeMeans
+from calibrator.model import Plan, PlanGroup, Vessel
 from calibrator.science.errors import CannotCompute
-from calibrator.science.guard import between, not_negative, positive
-from calibrator.science.mixing import Mix, Powder, mix_of, mix_on_water, mix_to_volume, powder_per_water
+from calibrator.science.feeding import daily_powder_g, group_mix, mix_per_calf, scaled
+from calibrator.science.guard import not_negative, positive
+from calibrator.science.mixing import Mix, Powder, mix_of
 from calibrator.science.vessels import Fit, fit, usable_ml
+
+__all__ = [
+    "BatchRow",
+    "BatchTable",
+    "Rounded",
+    "counts_of",
+    "daily_powder_g",
+    "fewest_batches",
+    "group_mix",
+    "mix_per_calf",
+    "most_calves",
+    "rounded",
+    "scaled",
+    "table",
+]
 
 MOST_CALVES, MOST_ROWS = 1_000_000, 20_000
 _ROUNDING = 1e-9  # a batch that fills a vessel exactly must not ask for one more
 
 
-def scaled(mix: Mix, factor: float) -> Mix:
-    """The same mix, `factor` times as much; what counts per weight or volume stays."""
-    return replace(
-        mix,
-        water_g=mix.water_g * factor,
-        water_ml=mix.water_ml * factor,
-        powder_g=mix.powder_g * factor,
-        volume_ml=mix.volume_ml * factor,
-        mass_g=mix.mass_g * factor,
-    )
-
-
 def _joined(a: Mix, b: Mix) -> Mix:
     return scaled(a, (a.water_g + b.water_g) / a.water_g)
-
-
-def mix_per_calf(group: PlanGroup, powder: Powder, water_temperature_c: float, allowance_share: float = 0.0) -> Mix:
-    """One calf's feeding, with the allowance for hoses and pails on top (0 … 100 %).
-
-    The group's volume is finished mix or water, as it says. Raises CannotCompute for impossible input.
-    """
-    extra = between(allowance_share, 0.0, 1.0, "The allowance", "0 and 100 %")
-    volume = positive(group.volume_ml, "The volume per calf") * (1 + extra)
-    ratio = powder_per_water(group.rate, powder, water_temperature_c)
-    make = mix_on_water if group.volume_means is VolumeMeans.WATER else mix_to_volume
-    return make(volume, ratio, powder, water_temperature_c)
-
-
-def group_mix(
-    group: PlanGroup,
-    calves: int,
-    powder: Powder,
-    water_temperature_c: float,
-    allowance_share: float = 0.0,
-) -> Mix:
-    """One feeding of `calves` fed as this group (1 or more); otherwise as `mix_per_calf`."""
-    return scaled(
-        mix_per_calf(group, powder, water_temperature_c, allowance_share),
-        positive(calves, "The number of calves"),
-    )
 
 
 def _per_calf_of_plan(plan: Plan, powder: Powder) -> Mix:
@@ -212,17 +190,6 @@ def counts_of(plan: Plan) -> list[int]:
         raise CannotCompute("This table would have more than 20,000 rows: take a larger step.")
     wanted = {*in_range, *plan.counts, sum(g.calves for g in plan.groups)}
     return sorted(c for c in wanted if c > 0)
-
-
-def daily_powder_g(plan: Plan, powder: Powder) -> float:
-    """Powder that all groups take in a day, g, allowance included; 0 without calves."""
-    t, extra = plan.water_temperature_c, plan.allowance_share
-    fed = [g for g in plan.groups if not_negative(g.calves, "The number of calves") > 0]
-    return sum(
-        group_mix(g, g.calves, powder, t, extra).powder_g
-        * not_negative(g.feedings_per_day, "The number of feedings a day")
-        for g in fed
-    )
 
 
 @dataclass(frozen=True)

@@ -1,0 +1,58 @@
+"""One feeding of a group, and what a plan takes of powder in a day. Light: the day's page asks for it at once."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from calibrator.model import Plan, PlanGroup, VolumeMeans
+from calibrator.science.guard import between, not_negative, positive
+from calibrator.science.mixing import Mix, Powder, mix_on_water, mix_to_volume, powder_per_water
+
+
+def scaled(mix: Mix, factor: float) -> Mix:
+    """The same mix, `factor` times as much; what counts per weight or volume stays."""
+    return replace(
+        mix,
+        water_g=mix.water_g * factor,
+        water_ml=mix.water_ml * factor,
+        powder_g=mix.powder_g * factor,
+        volume_ml=mix.volume_ml * factor,
+        mass_g=mix.mass_g * factor,
+    )
+
+
+def mix_per_calf(group: PlanGroup, powder: Powder, water_temperature_c: float, allowance_share: float = 0.0) -> Mix:
+    """One calf's feeding, with the allowance for hoses and pails on top (0 … 100 %).
+
+    The group's volume is finished mix or water, as it says. Raises CannotCompute for impossible input.
+    """
+    extra = between(allowance_share, 0.0, 1.0, "The allowance", "0 and 100 %")
+    volume = positive(group.volume_ml, "The volume per calf") * (1 + extra)
+    ratio = powder_per_water(group.rate, powder, water_temperature_c)
+    make = mix_on_water if group.volume_means is VolumeMeans.WATER else mix_to_volume
+    return make(volume, ratio, powder, water_temperature_c)
+
+
+def group_mix(
+    group: PlanGroup,
+    calves: int,
+    powder: Powder,
+    water_temperature_c: float,
+    allowance_share: float = 0.0,
+) -> Mix:
+    """One feeding of `calves` fed as this group (1 or more); otherwise as `mix_per_calf`."""
+    return scaled(
+        mix_per_calf(group, powder, water_temperature_c, allowance_share),
+        positive(calves, "The number of calves"),
+    )
+
+
+def daily_powder_g(plan: Plan, powder: Powder) -> float:
+    """Powder that all groups take in a day, g, allowance included; 0 without calves."""
+    t, extra = plan.water_temperature_c, plan.allowance_share
+    fed = [g for g in plan.groups if not_negative(g.calves, "The number of calves") > 0]
+    return sum(
+        group_mix(g, g.calves, powder, t, extra).powder_g
+        * not_negative(g.feedings_per_day, "The number of feedings a day")
+        for g in fed
+    )
