@@ -26,6 +26,7 @@ _APART = 8.0
 _AGAIN = 45.0  # of unbroken line before the weights come again
 _EDGE_WORDS_EVERY = 70.0
 _CLEAR = 0.8
+_HALF_HEIGHT = 0.62  # of a weight, share of its size, with what bends away below it
 
 
 def wraps(label: ScoopLabel, facts: LabelSheet, said: Words, room: tuple[float, float]) -> list[Piece]:
@@ -58,7 +59,7 @@ def _piece(
     half = info.width_mm / 2 * flat.spread(top + info.height_mm) + _CLEAR
     items += _flat(info.items(), flat, _START + half, top, info.width_mm)
     taken = (_START, _START + 2 * half, top - sag - _CLEAR, top + info.height_mm + sag + _CLEAR)
-    items += _lines(flat, notes, taken, inner)
+    items += _lines(flat, [(note, _middle(note, edge)) for note in notes], taken, inner)
     x, y, right, bottom = flat.bounds(depth)
     outline = _outline(flat, depth, inner, edge)
     return Piece(right - x, bottom - y, moved(items, -x, -y), moved(outline, -x, -y))
@@ -104,53 +105,57 @@ def _edge_words(flat: Unrolled, said: Words, edge: float, inner: float) -> Itera
             yield from _flat((arrow(0.0, 0.16 * edge, 0.66 * edge, -90, WHITE),), flat, beside_s, 0.0, 0.0)
 
 
+def _middle(note: Beside, edge_mm: float) -> float:
+    """How far down the middle of a weight stands: in its line, lower only where that is too near the black edge."""
+    return max(note.line.down_wall_mm, edge_mm + _CLEAR + _HALF_HEIGHT * note.size)
+
+
 def _lines(
-    flat: Unrolled, notes: Sequence[Beside], taken: tuple[float, float, float, float], inner: float
+    flat: Unrolled, notes: Sequence[tuple[Beside, float]], taken: tuple[float, float, float, float], inner: float
 ) -> Iterator[Item]:
     """Every line from end to end but for the words; its own weight in it again and again, in turn."""
-    notes = sorted(notes, key=lambda note: note.line.down_wall_mm)
     spots = _spots(notes, taken[1] + 4.0, inner - 2.0)
-    for note in notes:
+    for note, _ in notes:
         d = note.line.down_wall_mm
-        gaps = [(a, b) for a, b, of in spots if abs(of.line.down_wall_mm - d) < 0.45 * of.size + 0.6]
+        gaps = [(a, b) for a, b, of, middle in spots if abs(middle - d) < 0.45 * of.size + 0.6 or of is note]
         if taken[2] < d < taken[3]:
             gaps.append((taken[0], taken[1]))
         width = MAIN_WIDTH_MM if note.main else THIN_WIDTH_MM
         yield from (flat.stroke(d, a, b, width) for a, b in _between(gaps, flat.length_mm))
-    for start, end, note in spots:
-        yield from _spot(flat, note, (start + end) / 2)
+    for start, end, note, middle in spots:
+        yield from _spot(flat, note, (start + end) / 2, middle)
 
 
-def _spots(notes: Sequence[Beside], start: float, end: float) -> list[tuple[float, float, Beside]]:
-    """Where weights stand in their lines, as often as they fit; raises DoesNotFit where one never does.
+def _spots(notes: Sequence[tuple[Beside, float]], start: float, end: float) -> list[tuple[float, float, Beside, float]]:
+    """Where weights stand, as often as they fit; raises DoesNotFit where one never does.
 
     Those far enough apart down the wall stand below each other, the others in the next column.
     """
-    order = sorted(notes, key=lambda note: not note.main)
-    spots: list[tuple[float, float, Beside]] = []
+    order = sorted(notes, key=lambda each: (not each[0].main, each[0].line.down_wall_mm))
+    spots: list[tuple[float, float, Beside, float]] = []
     waiting, s = list(order), start
     while True:
         column = _column(waiting)
-        width = max(_spot_width(note) for note in column)
+        width = max(_spot_width(note) for note, _ in column)
         if s + width > end:
             break
-        spots += [(s, s + width, note) for note in column]
-        waiting = [note for note in waiting if note not in column]
+        spots += [(s, s + width, note, middle) for note, middle in column]
+        waiting = [each for each in waiting if each not in column]
         s += width + (_APART if waiting else _AGAIN)
         waiting = waiting or list(order)
-    if len({id(note) for _, _, note in spots}) < len(order):
+    if len({id(note) for _, _, note, _ in spots}) < len(order):
         raise DoesNotFit("The weights do not fit around this scoop. Print the strip label instead.")
     return spots
 
 
-def _column(waiting: Sequence[Beside]) -> list[Beside]:
+def _column(waiting: Sequence[tuple[Beside, float]]) -> list[tuple[Beside, float]]:
     """The first that waits, and every other that is clear of those already in the column."""
-    column: list[Beside] = []
-    for note in waiting:
-        apart = (abs(note.line.down_wall_mm - one.line.down_wall_mm) for one in column)
-        clear = (0.6 * (note.size + one.size) + _CLEAR for one in column)
+    column: list[tuple[Beside, float]] = []
+    for note, middle in waiting:
+        apart = (abs(middle - there) for _, there in column)
+        clear = (0.6 * (note.size + one.size) + _CLEAR for one, _ in column)
         if all(gap > least for gap, least in zip(apart, clear, strict=True)):
-            column.append(note)
+            column.append((note, middle))
     return column
 
 
@@ -164,14 +169,14 @@ def _spot_width(note: Beside) -> float:
     return width_mm(_spot_text(note), note.size, note.weight, True) + (more + 1.2 if note.more else 0.0) + 2.4
 
 
-def _spot(flat: Unrolled, note: Beside, s_mm: float) -> Iterator[Item]:
+def _spot(flat: Unrolled, note: Beside, s_mm: float, d_mm: float) -> Iterator[Item]:
     width, size = _spot_width(note), note.size
     baseline = centre_baseline(0.0, size)
     items: list[Item] = [Text(_spot_text(note), 1.2, baseline, size, note.weight, figures=True)]
     if note.more:
         x = 2.4 + width_mm(_spot_text(note), size, note.weight, True)
         items.append(Text(note.more, x, centre_baseline(0.0, size * 0.6), size * 0.6, Weight.SEMIBOLD))
-    yield from _flat(items, flat, s_mm, note.line.down_wall_mm, width)
+    yield from _flat(items, flat, s_mm, d_mm, width)
 
 
 def _between(gaps: Sequence[tuple[float, float]], length: float) -> Iterator[tuple[float, float]]:

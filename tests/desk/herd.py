@@ -79,6 +79,28 @@ class Herd:
         self.records.sign_off(made, [self._mark(made)])
         return made
 
+    def sign_shape(self, name: str, shape: Cylinder | Box, volume_ml: float, density: float, lot: Lot) -> SignOff:
+        """Sign a lot off for a scoop of any size, its line at three quarters of the height."""
+        scoop = self.records.keep(
+            Scoop(id=new_id(), farm_id=self.farm.id, name=name, shape=shape, volume_ml=volume_ml, volume_u_ml=0.5)
+        )
+        at = FIRST_DAY + timedelta(days=self._days)
+        weigh_in = self.records.keep(
+            WeighIn(
+                id=new_id(), farm_id=self.farm.id, lot_id=lot.id, started_at=at, scoop_id=scoop.id,
+                scale_id=self.scale.id, target_mass_g=0.75 * density * volume_ml,
+            )
+        )  # fmt: skip
+        self._fill(weigh_in, 1, density * volume_ml, at)
+        made = self._outcome(lot, scoop, weigh_in, density, at)
+        height = 0.75 * shape.height_mm
+        mark = replace(
+            self._mark(made), target_mass_g=0.75 * density * volume_ml, mass_g=0.75 * density * volume_ml,
+            height_mm=height, down_wall_mm=shape.height_mm - height,
+        )  # fmt: skip
+        self.records.sign_off(made, [mark])
+        return made
+
     def plan(self, name: str = "Morning milk", *groups: PlanGroup, **how: object) -> Plan:
         made = Plan(
             id=new_id(), farm_id=self.farm.id, name=name, groups=groups or (group(109),),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from pathlib import Path
 
 import pypdfium2
@@ -9,15 +10,18 @@ import pytest
 from answers import Answers, at_noon
 from herd import OZ_G, Herd, group
 from keys import RAIL, mnemonics, nameless
-from PySide6.QtPrintSupport import QPrinter
-from PySide6.QtWidgets import QApplication
+from PySide6.QtCore import Qt
+from PySide6.QtPrintSupport import QPrintDialog, QPrinter
+from PySide6.QtWidgets import QApplication, QDialog
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.label_cut import Cut
 from calibrator.desk.pages.paper import PaperPanel
 from calibrator.desk.theme import Theme
-from calibrator.model import Box, Paper, PrintKind, SignOff
+from calibrator.model import Box, Ending, Paper, PrintKind, SignOff
+from calibrator.prints.output import CannotPrint
+from calibrator.prints.page import Document
 from calibrator.records import Records
 
 TEN_OZ_LEVEL = 10 * OZ_G / 665.9
@@ -232,3 +236,136 @@ def test_keys_are_unique_and_every_field_has_a_name(panel: PaperPanel, herd: Her
         taken = [*mnemonics(panel), *RAIL]
         assert len(taken) == len(set(taken))
         assert not nameless(panel)
+
+
+def pdf_printer(path: Path) -> QPrinter:
+    printer = QPrinter(QPrinter.PrinterMode.HighResolution)
+    printer.setOutputFormat(QPrinter.OutputFormat.PdfFormat)
+    printer.setOutputFileName(str(path))
+    return printer
+
+
+def test_the_print_dialog_leads_to_the_printer_and_to_a_number(
+    panel: PaperPanel, herd: Herd, signed: SignOff, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(panel, "printer", lambda: pdf_printer(tmp_path / "printed.pdf"))
+    panel.show_lot(signed.lot_id)
+    panel.print_button.click()
+    dialog = panel.dialog
+    assert dialog is not None
+    assert dialog.isVisible()
+    assert not dialog.testOption(QPrintDialog.PrintDialogOption.PrintPageRange)
+    dialog.done(QDialog.DialogCode.Accepted)
+    assert [(sheet.number, sheet.kind) for sheet in herd.records.prints(herd.farm.id)] == [(1, PrintKind.SCOOP_LABEL)]
+    assert "Red scoop" in text_of(tmp_path / "printed.pdf")
+    assert size_mm(tmp_path / "printed.pdf") == pytest.approx((215.9, 279.4), abs=0.5)
+
+
+def test_a_print_dialog_that_is_left_prints_nothing(
+    panel: PaperPanel, herd: Herd, signed: SignOff, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(panel, "printer", lambda: pdf_printer(tmp_path / "printed.pdf"))
+    panel.show_lot(signed.lot_id)
+    panel.print_button.click()
+    assert panel.dialog is not None
+    panel.dialog.reject()
+    assert panel.dialog is None
+    assert herd.records.prints(herd.farm.id) == []
+    assert not (tmp_path / "printed.pdf").exists()
+
+
+def test_what_the_printer_refused_is_kept_as_never_used(
+    panel: PaperPanel,
+    herd: Herd,
+    signed: SignOff,
+    answers: Answers,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    def refuse(document: Document, printer: QPrinter) -> None:
+        raise CannotPrint("The printer stopped. See to it and print again.")
+
+    monkeypatch.setattr("calibrator.desk.pages.paper.print_document", refuse)
+    panel.show_lot(signed.lot_id)
+    panel.print_to(pdf_printer(tmp_path / "printed.pdf"))
+    assert len(answers.told) == 1
+    (sheet,) = herd.records.prints(herd.farm.id)
+    assert [(e.print_id, e.ending) for e in herd.records.sheet_endings(herd.farm.id)] == [(sheet.id, Ending.SPOILED)]
+    assert panel.number.text() == "This will be no. 2."
+
+
+def test_the_kind_of_label_the_sheet_and_half_lines_are_remembered(
+    panel: PaperPanel, herd: Herd, signed: SignOff, tmp_path: Path, qtbot: QtBot
+) -> None:
+    panel.show_lot(signed.lot_id)
+    row = panel.choice.cut.findData(Cut.READY_CUT)
+    panel.choice.cut.setCurrentIndex(row)
+    panel.choice.cut.activated.emit(row)
+    panel.choice.grid.used.selectAll()
+    qtbot.keyClicks(panel.choice.grid.used, "1")
+    panel.choice.grid.left_mm.line.selectAll()
+    qtbot.keyClicks(panel.choice.grid.left_mm.line, "6 mm")
+    halves = [line for line in panel.choice.picks[0].lines if "half" in line.text()]
+    halves[0].click()
+    panel.print_to(pdf_printer(tmp_path / "printed.pdf"))
+    again = PaperPanel(panel.desk)
+    qtbot.addWidget(again)
+    again.show_lot(signed.lot_id)
+    kept = again.choice.grid.grid()
+    assert again.choice.cut.currentData() == Cut.READY_CUT
+    assert kept is not None
+    assert (kept.left_mm, kept.used) == (6.0, 2)  # the one just printed is gone too
+    assert [line.isChecked() for line in again.choice.picks[0].lines if "half" in line.text()] == [True]
+
+
+def test_a_size_that_is_not_understood_stops_the_print(panel: PaperPanel, signed: SignOff, qtbot: QtBot) -> None:
+    panel.show_lot(signed.lot_id)
+    row = panel.choice.cut.findData(Cut.WRAP)
+    panel.choice.cut.setCurrentIndex(row)
+    panel.choice.cut.activated.emit(row)
+    assert panel.print_button.isEnabled()
+    qtbot.keyClicks(panel.choice.picks[0].wall.line, "thick")
+    assert not panel.print_button.isEnabled()
+    assert "not understood" in panel.trouble.text()
+
+
+def test_several_copies_bear_one_number(panel: PaperPanel, herd: Herd, signed: SignOff, tmp_path: Path) -> None:
+    panel.show_lot(signed.lot_id)
+    panel.choice.copies.setText("3")
+    panel.choice.copies.counted.emit(3)
+    panel.save_to(tmp_path / "labels.pdf")
+    assert text_of(tmp_path / "labels.pdf").count("Label 1") == 3
+    assert len(herd.records.prints(herd.farm.id)) == 1
+
+
+def test_the_preview_turns_pages_by_keys_and_shows_true_size(panel: PaperPanel, signed: SignOff, qtbot: QtBot) -> None:
+    panel.show_lot(signed.lot_id)
+    panel.choice.sheet.click()
+    preview, bar = panel.preview, panel.bar
+    assert preview.pages > 1
+    assert bar.where.text() == f"Page 1 of {preview.pages}" == preview.accessibleDescription()
+    assert not bar.back.isEnabled()
+    for _ in range(9 * preview.pages):
+        qtbot.keyClick(preview, Qt.Key.Key_PageDown)
+    assert preview.page == preview.pages
+    qtbot.keyClick(preview, Qt.Key.Key_Home)
+    assert preview.page == 1
+    bar.forward.click()
+    assert preview.page == 2
+    bar.true_size.click()
+    assert preview.page == 2
+    assert preview.widget().width() == pytest.approx(215.9 * panel.logicalDpiX() / 25.4, abs=3)
+    assert preview.horizontalScrollBar().maximum() > 0
+    bar.true_size.click()
+    assert preview.horizontalScrollBar().maximum() == 0
+    assert preview.widget().width() <= preview.viewport().width()
+
+
+def test_page_down_passes_no_page_over(panel: PaperPanel, signed: SignOff, qtbot: QtBot) -> None:
+    panel.show_lot(signed.lot_id)
+    panel.choice.sheet.click()
+    seen = [panel.preview.page]
+    for _ in range(9 * panel.preview.pages):
+        qtbot.keyClick(panel.preview, Qt.Key.Key_PageDown)
+        seen.append(panel.preview.page)
+    assert {after - before for before, after in pairwise(seen)} <= {0, 1}

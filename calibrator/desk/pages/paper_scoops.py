@@ -49,6 +49,7 @@ class ScoopPick(QWidget):
         )  # fmt: skip
         self.wall.set_value(desk.settings.now.walls_mm.get(scoop.id))
         self.wall.understood.connect(self._keep_wall)
+        self.wall.line.textEdited.connect(self._wall_typed)
         self._wall = Captioned(
             self.tr("Thickness of its wall"),
             self.wall,
@@ -111,7 +112,7 @@ class ScoopPick(QWidget):
 
     def _words(self, offer: LineOffer) -> str:
         mass = show_mass(offer.target_g, self._desk.system, decimal_comma=decimal_comma())
-        plans = ", ".join(offer.plans).replace("&", "&&")
+        plans = ", ".join(offer.plans)
         if offer.problem is MarkProblem.TOO_NEAR_FLOOR:
             return self.tr("{mass}: too near the floor").format(mass=mass)
         if offer.problem is MarkProblem.TOO_NEAR_RIM:
@@ -135,4 +136,6 @@ class ScoopPick(QWidget):
         if found is not None:
             walls = self._desk.settings.now.walls_mm | {self.scoop.id: found.value}
             self._desk.settings.keep(walls_mm=walls)
+
+    def _wall_typed(self) -> None:
         self.changed.emit()
