@@ -7,16 +7,18 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 from functools import cached_property
+from math import inf
 
-from calibrator.model import Farm, Lot, PlanGroup, SignOff, UnitSystem, Vessel
+from calibrator.model import Farm, Lot, PlanGroup, Scoopfuls, ScoopRule, SignOff, UnitSystem, Vessel
 from calibrator.science.batch import BatchTable, Rounded, rounded
 from calibrator.science.errors import CannotCompute
-from calibrator.science.mixing import Mix, Powder
-from calibrator.science.scoops import ScoopCount, ScoopWay, fewest
-from calibrator.science.vessels import fit, level_mm
+from calibrator.science.mixing import Mix, Powder, mix_of
+from calibrator.science.scoops import ScoopCount, ScoopWay, WaterTrim, fewest, trim_water
+from calibrator.science.vessels import fit, level_mm, usable_ml
 
 QUART_ML = 946.352946
 LITRE_ML = 1000.0
+MOST_TRIMMED_SHARE = 0.1  # more than this is another feeding: then the powder is weighed
 
 
 @dataclass(frozen=True)
@@ -47,7 +49,8 @@ class SheetLine:
     """One row: so many calves, in so many equal batches, and what goes into each batch.
 
     `batch` is rounded as people measure it out. `scoops` is None where no count of scoopfuls comes within
-    the farm's tolerance. `levels` tells where a batch stands in the vessel, None without one.
+    the farm's tolerance. `trimmed_share` is how much more or less of everything whole scoopfuls make of it; None
+    where the water was not trimmed to them. `levels` tells where a batch stands in the vessel, None without one.
     """
 
     calves: int
@@ -58,6 +61,14 @@ class SheetLine:
     overflow_ml: float
     scoops: ScoopCount | None
     levels: Levels | None = None
+    trimmed_share: float | None = None
+
+    @property
+    def off_share(self) -> float | None:
+        """How far the strength is off, by the count or by rounding; None where powder is weighed."""
+        if self.scoops is None or not self.scoops.countable:
+            return None
+        return self.scoops.error_share if self.trimmed_share is None else self.batch.ratio_error_share
 
 
 @dataclass(frozen=True, eq=False)
@@ -72,6 +83,7 @@ class GroupSheet:
     ways: tuple[ScoopWay, ...]
     resolution_g: float
     water_temperature_c: float
+    rule: Scoopfuls = field(default_factory=Scoopfuls)
     _lines: dict[int, SheetLine] = field(default_factory=dict, repr=False)  # by calves
 
     @property
@@ -89,6 +101,7 @@ class GroupSheet:
             self.ways,
             self.resolution_g,
             self.water_temperature_c,
+            self.rule,
         )
 
     def taking_over(self, earlier: GroupSheet | None) -> GroupSheet:
@@ -122,20 +135,49 @@ class GroupSheet:
 
     def _make(self, number: int) -> SheetLine:
         row = self.table[number]
-        batch = rounded(
-            row.per_batch,
-            self.powder,
-            self.water_temperature_c,
-            water_step_ml=water_step_ml(self.farm, row.per_batch.water_ml),
-            powder_step_g=self.resolution_g,
+        trim = self._trim(row.per_batch) if self.rule.rule is ScoopRule.ONE_KIND else None
+        batch = self._rounded(row.per_batch) if trim is None else self._trimmed(row.per_batch, trim)
+        return SheetLine(
+            row.calves,
+            row.batches,
+            batch,
+            row.fits,
+            row.over_usable_ml,
+            row.overflow_ml,
+            trim.count if trim else self._count(batch.mix.powder_g),
+            levels_in(self.table.vessel, batch.mix),
+            trim.change_share if trim else None,
         )
-        scoops = (
-            fewest(batch.mix.powder_g, self.ways, self.farm.tolerance_share)
-            if self.ways and batch.mix.powder_g > 0
-            else None
-        )
-        levels = levels_in(self.table.vessel, batch.mix)
-        return SheetLine(row.calves, row.batches, batch, row.fits, row.over_usable_ml, row.overflow_ml, scoops, levels)
+
+    def _rounded(self, mix: Mix) -> Rounded:
+        step = water_step_ml(self.farm, mix.water_ml)
+        return rounded(mix, self.powder, self.water_temperature_c, water_step_ml=step, powder_step_g=self.resolution_g)
+
+    def _count(self, powder_g: float) -> ScoopCount | None:
+        if not self.ways or powder_g <= 0 or self.rule.rule is not ScoopRule.FEWEST:
+            return None
+        fractions = (1.0, *self.rule.part_fills)
+        return fewest(powder_g, self.ways, self.farm.tolerance_share, fractions=fractions)
+
+    def _trim(self, mix: Mix) -> WaterTrim | None:
+        """Whole scoopfuls of the kind that changes the amount least; few enough to count go first."""
+        if mix.powder_g <= 0:
+            return None
+        vessel = self.table.vessel
+        room = usable_ml(vessel) / mix.volume_ml if vessel else inf
+        trims = [trim_water(mix.powder_g, mix.water_ml, way, most_share=room - 1) for way in self._kinds()]
+        near = [trim for trim in trims if trim and abs(trim.change_share) <= MOST_TRIMMED_SHARE]
+        return min(near, key=lambda trim: (not trim.count.countable, abs(trim.change_share)), default=None)
+
+    def _kinds(self) -> list[ScoopWay]:
+        wanted = self.rule.scoop_id, self.rule.way
+        return [way for way in self.ways if not wanted[0] or (way.scoop_id, way.way) == wanted]
+
+    def _trimmed(self, wanted: Mix, trim: WaterTrim) -> Rounded:
+        step = water_step_ml(self.farm, trim.water_ml)
+        water = round(trim.water_ml / step) * step if step else trim.water_ml
+        made = mix_of(water, trim.count.total_g, self.powder, self.water_temperature_c)
+        return Rounded(made, made.ratio / wanted.ratio - 1)
 
 
 def levels_in(vessel: Vessel | None, mix: Mix) -> Levels | None:

@@ -20,6 +20,8 @@ from calibrator.model import (
     Plan,
     PlanGroup,
     Scale,
+    Scoopfuls,
+    ScoopRule,
     SignOff,
     Vessel,
 )
@@ -165,8 +167,10 @@ def _together(farm: Farm, plan: Plan, vessel: Vessel | None, powder: LotInUse) -
 def _sheet(
     farm: Farm, plan: Plan, powder: LotInUse, rows: BatchTable, group: PlanGroup | None, today: int
 ) -> GroupSheet:
+    rule = plan.scoopfuls or Scoopfuls()
+    ways = () if rule.rule is ScoopRule.WEIGH else powder.ways
     return GroupSheet(
-        group, today, rows, farm, powder.powder, powder.ways, powder.resolution_g, plan.water_temperature_c
+        group, today, rows, farm, powder.powder, ways, powder.resolution_g, plan.water_temperature_c, rule
     )
 
 

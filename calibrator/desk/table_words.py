@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 from math import isclose
 
 from PySide6.QtCore import QCoreApplication
@@ -10,8 +11,9 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.desk.sheets import GroupSheet, SheetLine
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import Farm, FillWay, UnitSystem
+from calibrator.science.delivered import delivered
 from calibrator.science.heat import SCALD_CAUTION_C, scalds
-from calibrator.science.scoops import ScoopCount, ScoopWay
+from calibrator.science.scoops import ScoopWay
 from calibrator.units import show_length, show_mass, show_percent, show_volume
 
 translate = QCoreApplication.translate
@@ -62,7 +64,7 @@ def scoops_text(line: SheetLine, to: Telling) -> str:
     count = line.scoops
     if count is None or not count.countable:
         return translate("TableWords", "weigh it")
-    told = " + ".join(f"{number:g} {way_text(way, to)}" for way, number in count.parts)
+    told = " + ".join(f"{number_text(number)} {way_text(way, to)}" for way, number in count.parts)
     if line.batches > 1 and len(count.parts) > 1:
         told = f"({told})"
     return each_text(line, told)
@@ -75,23 +77,64 @@ def each_text(line: SheetLine, text: str) -> str:
     return translate("TableWords", "{batches} × {amount}").format(batches=line.batches, amount=text)
 
 
-def error_text(count: ScoopCount | None) -> str:
-    """How far the count is from the weight."""
+def number_text(number: float) -> str:
+    """Scoopfuls as they are counted: "3", "3 1/2", "1/4"."""
+    whole, rest = divmod(Fraction(number).limit_denominator(100), 1)
+    return " ".join(str(part) for part in (whole, rest) if part) or "0"
+
+
+def error_text(line: SheetLine) -> str:
+    """How far the strength is off."""
+    return "–" if line.off_share is None else _signed(line.off_share)
+
+
+def error_words(line: SheetLine, to: Telling) -> str:
+    """How far the count is over or short, and how far so many scoopfuls spread at 95 %; blank without a count."""
+    count = line.scoops
     if count is None or not count.countable:
-        return "–"
-    off = show_percent(100 * count.error_share, 1, decimal_comma=decimal_comma())
-    return off if off.startswith("−") else f"+{off}"
-
-
-def error_words(count: ScoopCount, to: Telling) -> str:
-    """How far the count is over or short, and how far so many scoopfuls spread at 95 %."""
+        return ""
     spread = show_mass(count.spread_95_g, to.system, decimal_comma=decimal_comma())
+    if line.trimmed_share is not None:
+        told = translate("TableWords", "water trimmed, {share} of everything; give or take {spread}")
+        return told.format(share=_signed(line.trimmed_share), spread=spread)
     off = show_percent(100 * abs(count.error_share), 1, decimal_comma=decimal_comma())
     if count.error_g < 0:
         told = translate("TableWords", "{share} short, give or take {spread}")
     else:
         told = translate("TableWords", "{share} over, give or take {spread}")
     return told.format(share=off, spread=spread)
+
+
+def delivered_words(line: SheetLine, sheet: GroupSheet) -> str:
+    """What the count makes of solids and osmolality, with the spread of so many scoopfuls; blank without one."""
+    if line.scoops is None or not line.scoops.countable:
+        return ""
+    made = delivered(line.scoops, line.batch.mix.water_ml, sheet.powder, sheet.water_temperature_c)
+    told = translate(
+        "TableWords",
+        "makes {solids} solids as mixed ({low} to {high}), osmolality about {osmolality} ({least} to {most}) mOsm/kg",
+    )
+    solids = {"solids": made.mix, "low": made.low, "high": made.high}
+    osmolality = {"osmolality": made.mix, "least": made.low, "most": made.high}
+    return told.format(
+        **{name: _percent(mix.solids_share) for name, mix in solids.items()},
+        **{name: round(mix.osmolality_mosm_per_kg) for name, mix in osmolality.items()},
+    )
+
+
+def rounding_words(line: SheetLine) -> str:
+    """What rounding water and powder did to the strength."""
+    told = translate("TableWords", "Rounding of water and powder: strength {share}.")
+    return told.format(share=_signed(line.batch.ratio_error_share, 2))
+
+
+def _signed(share: float, digits: int = 1) -> str:
+    off = show_percent(100 * share, digits, decimal_comma=decimal_comma())
+    return off if off.startswith("−") else f"+{off}"
+
+
+def _percent(share: float) -> str:
+    return show_percent(100 * share, decimal_comma=decimal_comma())
 
 
 def batches_text(line: SheetLine, to: Telling) -> str:

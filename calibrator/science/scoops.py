@@ -13,6 +13,7 @@ Within this rule the search is exact; see `scoop_search`.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import overload
@@ -166,13 +167,20 @@ class WaterTrim:
     change_share: float
 
 
-def trim_water(target_g: float, water_ml: float, way: ScoopWay) -> WaterTrim:
+def trim_water(target_g: float, water_ml: float, way: ScoopWay, *, most_share: float = math.inf) -> WaterTrim | None:
     """The nearest whole number of scoopfuls (at least one), with the water in proportion to it.
 
-    The rate of powder to water holds exactly. Raises CannotCompute unless all are above zero.
+    The rate of powder to water holds exactly. No more than `most_share` more of everything is made, for what a
+    vessel holds; None where not even one scoopful is so little. Raises CannotCompute unless all are above zero.
     """
     positive(way.mass_g, "The weight of a scoopful")
-    n = max(1, round(positive(target_g, "The weight of powder") / way.mass_g))
+    wanted = positive(target_g, "The weight of powder") / way.mass_g
+    most = wanted * (1 + most_share) * (1 + 1e-9)
+    n = max(1, round(wanted))
+    if n > most:
+        n = math.floor(most)
+    if n < 1:
+        return None
     count = scoop_count([(way, float(n))], target_g)
     factor = count.total_g / target_g
     return WaterTrim(count, positive(water_ml, "The volume of water") * factor, factor - 1)

@@ -178,3 +178,14 @@ def test_nonsense_for_trimmed_water_is_refused() -> None:
     for target, water, way in [(0, 100, BIG), (100, 0, BIG), (100, 100, replace(BIG, mass_g=-1.0))]:
         with pytest.raises(CannotCompute, match=r"^[A-Z].*\.$"):
             trim_water(target, water, way)
+
+
+def test_trimmed_water_stays_within_what_is_allowed() -> None:
+    """Weights are plain numbers: 11 of 13 g are the nearest to 140 g, 10 where no more than 140 g may be made."""
+    way = ScoopWay("s", "Scoop", FillWay.LEVEL, 13.0)
+    free, held = trim_water(140.0, 1000.0, way), trim_water(140.0, 1000.0, way, most_share=0.0)
+    assert free is not None
+    assert held is not None
+    assert (free.count.scoopfuls, held.count.scoopfuls) == (11, 10)
+    assert held.water_ml == pytest.approx(1000 * 130 / 140)
+    assert trim_water(12.0, 1000.0, way, most_share=0.05) is None

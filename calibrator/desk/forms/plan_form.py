@@ -12,6 +12,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.forms.group_editor import GroupEditor
+from calibrator.desk.forms.scoop_rule_fields import ScoopRuleFields
 from calibrator.desk.forms.warmth_fields import WarmthFields
 from calibrator.desk.parts import button, card, label, row, scrolled
 from calibrator.desk.sheets import powder_in_use, read_counts, suggested_range
@@ -20,7 +21,7 @@ from calibrator.desk.table_words import hot, scald_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.desk.widgets.fold import Fold
-from calibrator.model import Plan, PlanGroup, UnitSystem, Vessel, new_id
+from calibrator.model import Plan, PlanGroup, Scoop, UnitSystem, Vessel, new_id
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import Powder
 from calibrator.units import Kind, show_both
@@ -48,6 +49,12 @@ class PlanForm(QWidget):
         self._make_water_fields()
         self._make_count_fields()
         self.warmth = WarmthFields(desk)
+        self.scoop_rule = ScoopRuleFields()
+        self.more_scoopfuls = Fold(
+            self.tr("More about scoopfuls: part fills, one kind, by weight"),
+            self.tr("Less about scoopfuls"),
+            self.scoop_rule,
+        )
         self.more_warmth = Fold(
             self.tr("More about warmth: powder, mix, pace of feeding"), self.tr("Less about warmth"), self.warmth
         )
@@ -55,7 +62,7 @@ class PlanForm(QWidget):
         self.back = button(self.tr("&Go back without keeping"), self._leave)
         self.retire = button(self.tr("Put this plan asi&de"), self._ask_retire, "link")
         self._lay_out()
-        for field in (self.name, self.temperature, self.allowance, self.counts, self.warmth):
+        for field in (self.name, self.temperature, self.allowance, self.counts, self.warmth, self.scoop_rule):
             field.edited.connect(self._typed)
         desk.changed.connect(self._mix_anew)
 
@@ -70,6 +77,8 @@ class PlanForm(QWidget):
         self._show_water(plan)
         self.warmth.load(plan.warmth if plan else None)
         self.more_warmth.unfold(bool(plan and plan.warmth))
+        self.scoop_rule.load(plan.scoopfuls if plan else None, self._scoops())
+        self.more_scoopfuls.unfold(bool(plan and plan.scoopfuls))
         self._show_counts(plan)
         self._mix_anew()
         self._touched = False
@@ -120,6 +129,7 @@ class PlanForm(QWidget):
             count_step=self.count_step.count(),
             counts=counts,
             warmth=self.warmth.made(),
+            scoopfuls=self.scoop_rule.made(),
         )
 
     def _counts_understood(self) -> bool:
@@ -246,6 +256,12 @@ class PlanForm(QWidget):
         used = self.plan.vessel_id if self.plan else None
         return [vessel for vessel in every if vessel.retired_on is None or vessel.id == used]
 
+    def _scoops(self) -> list[Scoop]:
+        farm = self.desk.farm
+        every = self.desk.records.every(Scoop, farm.id) if farm else []
+        used = self.plan.scoopfuls.scoop_id if self.plan and self.plan.scoopfuls else ""
+        return [scoop for scoop in every if scoop.retired_on is None or scoop.id == used]
+
     def _show_counts(self, plan: Plan | None) -> None:
         values = (plan.count_from, plan.count_to, plan.count_step) if plan else (0, 0, 1)
         fields = (self.count_from, self.count_to, self.count_step)
@@ -294,7 +310,7 @@ class PlanForm(QWidget):
         fields = row(self._from, self._to, self._step, self.counts, spacing=2 * SPACE)
         for place, stretch in enumerate((2, 2, 2, 5)):
             fields.setStretch(place, stretch)
-        return card(label(self.tr("Rows of the table"), "heading"), fields)
+        return card(label(self.tr("Rows of the table"), "heading"), fields, self.more_scoopfuls)
 
     def _lay_out(self) -> None:
         inner = QWidget()

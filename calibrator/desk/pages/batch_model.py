@@ -13,11 +13,13 @@ from calibrator.desk.sheets import GroupSheet, SheetLine
 from calibrator.desk.table_words import (
     Telling,
     batches_text,
+    delivered_words,
     each_text,
     error_text,
     error_words,
     levels_text,
     powder_text,
+    rounding_words,
     scoops_text,
     telling,
     vessel_text,
@@ -132,13 +134,15 @@ class BatchModel(QAbstractTableModel):
             return each_text(line, powder_text(line.batch.mix.powder_g, to))
         if column is Column.SCOOPFULS:
             return scoops_text(line, to)
-        return error_text(line.scoops) if column is Column.ERROR else batches_text(line, to)
+        return error_text(line) if column is Column.ERROR else batches_text(line, to)
 
     def _tip(self, line: SheetLine, to: Telling) -> str:
         """The whole row in words, whatever a narrow column cut off."""
         told = [scoops_text(line, to)] if self._sheet and self._sheet.ways else []
-        if line.scoops and line.scoops.countable:
-            told.append(error_words(line.scoops, to))
+        told.append(error_words(line, to))
+        if self._sheet:
+            told.append(delivered_words(line, self._sheet))
+        told.append(rounding_words(line))
         vessel = self._sheet.table.vessel if self._sheet else None
         if vessel and not line.fits:
             told.append(vessel_text(line, vessel.name, to))

@@ -12,6 +12,7 @@ from calibrator.desk.parts import clear, label
 from calibrator.desk.sheets import GroupSheet, SheetLine
 from calibrator.desk.table_words import (
     Telling,
+    delivered_words,
     each_text,
     error_words,
     levels_text,
@@ -25,7 +26,7 @@ from calibrator.desk.theme import SPACE, ui_font
 from calibrator.desk.warmth import Warm
 from calibrator.desk.warmth_words import warm_text
 from calibrator.desk.widgets.count_field import CountField
-from calibrator.model import PlanGroup
+from calibrator.model import PlanGroup, ScoopRule
 
 NUMBER_SCALE = 2.0
 NAME_WIDTH = 148
@@ -106,14 +107,17 @@ class TodayRow(QWidget):
             return
         self.water.tell(each_text(line, water_text(line.batch.mix.water_ml, to)))
         self.powder.tell(each_text(line, powder_text(line.batch.mix.powder_g, to)))
-        if not sheet.ways:
+        if sheet.rule.rule is ScoopRule.WEIGH:
+            self.scoops.tell(scoops_text(line, to), self.tr("as the plan says"))
+        elif not sheet.ways:
             self.scoops.tell("–", self.tr("no lot signed off"))
         elif line.scoops is None:
             self.scoops.tell(scoops_text(line, to), self.tr("no count comes near enough"))
         elif not line.scoops.countable:
             self.scoops.tell(scoops_text(line, to), self.tr("too many scoopfuls to keep count of"))
         else:
-            self.scoops.tell(scoops_text(line, to), error_words(line.scoops, to))
+            told = f"{error_words(line, to)}\n{delivered_words(line, sheet)}"
+            self.scoops.tell(scoops_text(line, to), told)
         self._tell_vessel(sheet, line, to)
         self._tell_warmth(warm_text(line, warm, sheet.farm.hot_water, to) if warm else "")
 
