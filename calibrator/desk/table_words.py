@@ -112,7 +112,7 @@ def delivered_words(line: SheetLine, sheet: GroupSheet) -> str:
     made = delivered(line.scoops, line.batch.mix.water_ml, sheet.powder, sheet.water_temperature_c)
     told = translate(
         "TableWords",
-        "makes {solids} solids as mixed ({low} to {high}), osmolality about {osmolality} ({least} to {most}) mOsm/kg",
+        "Makes {solids} solids as mixed ({low} to {high}), osmolality about {osmolality} ({least} to {most}) mOsm/kg.",
     )
     solids = {"solids": made.mix, "low": made.low, "high": made.high}
     osmolality = {"osmolality": made.mix, "least": made.low, "most": made.high}

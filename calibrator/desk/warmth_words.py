@@ -24,7 +24,7 @@ translate = QCoreApplication.translate
 def warm_text(line: SheetLine, known: Warm, hot: HotWater | None, to: Telling) -> str:
     """The water of a batch and what becomes of its warmth; blank where there is nothing to add."""
     told = [_blend(line, known, hot, to), _lands(known, to.system), known.trouble]
-    return "\n".join(text for text in told if text)
+    return " ".join(text for text in told if text)
 
 
 def _blend(line: SheetLine, known: Warm, hot: HotWater | None, to: Telling) -> str:

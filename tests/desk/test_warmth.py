@@ -102,7 +102,7 @@ def test_the_page_tells_the_blend_the_missing_water_and_the_scald(herd: Herd, qt
     herd.records.keep(replace(herd.farm, hot_water=TANK))
     herd.plan("Milk", group(10), water_temperature_c=40.0, warmth=Warmth(powder_c=20.0))
     page = page_of(herd, qtbot, answers)
-    told = page.view.today.rows[0].warmth.text()
+    told = page.view.today.rows[0].more.text()
     assert "Draw water at 104 °F" in told
     assert "3 gal hot and 2 gal cold" in told
     assert "lands at" in told
@@ -120,16 +120,16 @@ def test_a_tank_too_cool_for_the_water_is_said_beside_the_group(herd: Herd, qtbo
     herd.records.keep(replace(herd.farm, hot_water=replace(TANK, hot_c=40.0)))
     herd.plan()
     page = page_of(herd, qtbot, answers)
-    assert "must lie between the cold and the hot water" in page.view.today.rows[0].warmth.text()
+    assert "must lie between the cold and the hot water" in page.view.today.rows[0].more.text()
 
 
 def test_changing_the_powders_warmth_is_told_though_no_row_changes(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
     plan = herd.plan("Milk", group(10), warmth=Warmth(powder_c=20.0, mix_c=40.0))
     page = page_of(herd, qtbot, answers)
-    before = page.view.today.rows[0].warmth.text()
+    before = page.view.today.rows[0].more.text()
     herd.records.keep(replace(plan, warmth=Warmth(powder_c=-20.0, mix_c=40.0)))
     page.reload()
-    assert page.view.today.rows[0].warmth.text() != before
+    assert page.view.today.rows[0].more.text() != before
 
 
 def test_turns_and_minutes_by_the_vessels_two_readings(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
@@ -145,7 +145,7 @@ def test_turns_and_minutes_by_the_vessels_two_readings(herd: Herd, qtbot: QtBot,
     assert first.last_calf_c == pytest.approx(40.0 * (35 / 40) ** (15 / 20))
     page = page_of(herd, qtbot, answers)
     assert "Young, minute 0 to 15" in page.view.order.text()
-    assert "until it is below 85 °F" in page.view.today.rows[0].warmth.text()
+    assert "until it is below 85 °F" in page.view.today.rows[0].more.text()
     put(qtbot, page.view.today.rows[1].calves, "96")
     assert "too cool" not in page.view.order.text()
     assert "smaller batches" in page.view.order.text()

@@ -90,7 +90,7 @@ class TodayRow(QWidget):
         self._name(group, alone)
         self.water, self.powder = Figure(self.tr("Water")), Figure(self.tr("Powder by weight"))
         self.scoops = Figure(self.tr("Scoopfuls"))
-        self.vessel, self.warmth = label("", tone="warn"), label("", "quiet")
+        self.vessel, self.more = label("", tone="warn"), label("", "quiet")
         self._lay_out()
 
     def tell(self, sheet: GroupSheet, warm: Warm | None = None) -> None:
@@ -103,7 +103,7 @@ class TodayRow(QWidget):
             for figure in (self.water, self.powder, self.scoops):
                 figure.tell("–")
             self.vessel.hide()
-            self.warmth.hide()
+            self.more.hide()
             return
         self.water.tell(each_text(line, water_text(line.batch.mix.water_ml, to)))
         self.powder.tell(each_text(line, powder_text(line.batch.mix.powder_g, to)))
@@ -114,16 +114,17 @@ class TodayRow(QWidget):
         elif line.scoops is None:
             self.scoops.tell(scoops_text(line, to), self.tr("no count comes near enough"))
         elif not line.scoops.countable:
-            self.scoops.tell(scoops_text(line, to), self.tr("too many scoopfuls to keep count of"))
+            self.scoops.tell(scoops_text(line, to), self.tr("too many to count"))
         else:
-            told = f"{error_words(line, to)}\n{delivered_words(line, sheet)}"
-            self.scoops.tell(scoops_text(line, to), told)
+            self.scoops.tell(scoops_text(line, to), error_words(line, to))
         self._tell_vessel(sheet, line, to)
-        self._tell_warmth(warm_text(line, warm, sheet.farm.hot_water, to) if warm else "")
+        warmth = warm_text(line, warm, sheet.farm.hot_water, to) if warm else ""
+        self._tell_more(levels_text(line, to), warmth, delivered_words(line, sheet))
 
-    def _tell_warmth(self, told: str) -> None:
-        self.warmth.setText(told)
-        self.warmth.setVisible(bool(told))
+    def _tell_more(self, *told: str) -> None:
+        """What is worth a word in small: levels, warmth, strength."""
+        self.more.setText("\n".join(text for text in told if text))
+        self.more.setVisible(any(told))
 
     def _tell_vessel(self, sheet: GroupSheet, line: SheetLine, to: Telling) -> None:
         vessel = sheet.table.vessel
@@ -131,11 +132,10 @@ class TodayRow(QWidget):
         if vessel is None:
             return
         if line.fits:
-            told = [self.tr("fits the {vessel}").format(vessel=vessel.name), levels_text(line, to)]
-            self.water.say("\n".join(text for text in told if text))
+            self.water.say(self.tr("fits the {vessel}").format(vessel=vessel.name))
         else:
             self.vessel.setText(vessel_text(line, vessel.name, to))
-            self.water.say(levels_text(line, to))
+            self.water.say("")
 
     def _name(self, group: PlanGroup, alone: bool) -> None:
         if alone:
@@ -160,7 +160,7 @@ class TodayRow(QWidget):
             grid.addWidget(figure, 0, column, 2, 1)
             grid.setColumnStretch(column, stretch)
         grid.addWidget(self.vessel, 2, 0, 1, 4)
-        grid.addWidget(self.warmth, 3, 1, 1, 3)
+        grid.addWidget(self.more, 3, 1, 1, 3)
 
 
 class TodayCard(QFrame):
