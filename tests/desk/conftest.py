@@ -12,8 +12,15 @@ from PySide6.QtWidgets import QApplication
 
 from calibrator.desk.context import Desk
 from calibrator.desk.theme import Theme
+from calibrator.desk.tongues import Tongue
 from calibrator.model import Cylinder, Farm, Lot, Scale, Scoop, new_id
 from calibrator.records import Records
+
+
+@pytest.fixture(scope="session", autouse=True)
+def english(qapp: QApplication) -> None:
+    """As the program starts where the system speaks English: its plurals are in place."""
+    Tongue(qapp).speak("en")
 
 
 @pytest.fixture

@@ -120,7 +120,7 @@ def test_lots_without_the_chosen_day_are_counted_not_hidden(shown: Callable[[], 
     assert page.left_out.text() == ""
     page.days.setCurrentIndex(page.days.findData(DayOf.ARRIVED))
     page.days.activated.emit(page.days.currentIndex())
-    assert page.left_out.text().startswith("1 without")
+    assert page.left_out.text().startswith("1 lot without")
     assert page.plot.keys == [herd.records.every(Lot)[0].id]
 
 

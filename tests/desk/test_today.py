@@ -21,7 +21,7 @@ from calibrator.science.mark import OldLineVerdict
 LEVEL_G = (338.0, 340.0, 341.0, 339.0, 342.0, 340.0, 339.0, 341.0)
 # The line at which 1.02 · 340 g struck level give 283.5 g in a straight scoop 92 mm high.
 LINE_MM = 92.0 * (1 - 283.5 / (1.02 * 340.0))
-TO_MARK_G = (283.0, 284.0, 282.5, 284.5)
+TO_MARK_G = (283.0, 284.0, 282.5, 284.5, 283.0, 284.0, 282.5, 284.5)
 
 
 @pytest.fixture
@@ -44,7 +44,7 @@ def page(qtbot: QtBot, yard: Yard, empty_desk: Desk) -> TodayPage:
 
 
 def weighed_in(yard: Yard, number: str = "A") -> tuple[SignOff, Mark]:
-    """A lot weighed in with the red scoop: two level fills from each of four bags, one each to the mark."""
+    """A lot weighed in with the red scoop: two fills from each of four bags, level and to the mark."""
     lot = yard.lot(number)
     weigh_in = yard.records.keep(
         replace(
@@ -61,7 +61,7 @@ def weighed_in(yard: Yard, number: str = "A") -> tuple[SignOff, Mark]:
         )
     )
     weights = [(FillWay.LEVEL, place // 2 + 1, mass) for place, mass in enumerate(LEVEL_G)]
-    weights += [(FillWay.TO_MARK, place + 1, mass) for place, mass in enumerate(TO_MARK_G)]
+    weights += [(FillWay.TO_MARK, place // 2 + 1, mass) for place, mass in enumerate(TO_MARK_G)]
     for way, bag, mass in weights:
         yard.records.add_fill(
             Fill(
@@ -135,7 +135,7 @@ def test_marks_and_outdated_sheets(qtbot: QtBot, page: TodayPage, yard: Yard, em
     assert "Blue: do not use it for this lot" in shown
     assert words(page) == [
         "Blue still bears the line of lot A; lot B is in use.",
-        "1 scoops still bear the old line: Red (label 1).",  # the plural stands until a language is spoken
+        "1 scoop still bears the old line: Red (label 1).",  # the plural stands until a language is spoken
         "1 wall charts are out of date: wall chart (chart 2).",
     ]
     for row, led_to in ((1, "label:"), (2, "chart:")):
@@ -182,7 +182,7 @@ def test_of_several_old_labels_only_those_chosen_are_gone(page: TodayPage, yard:
     asked.initials.setText("KL")
     asked.boxes[1].click()
     asked.keep.click()
-    assert "1 scoops still bear the old line: Red (label 1)." in words(page)
+    assert "1 scoop still bears the old line: Red (label 1)." in words(page)
 
 
 def test_a_spot_fill_typed_and_entered_says_that_the_mark_holds(qtbot: QtBot, page: TodayPage, yard: Yard) -> None:
