@@ -114,7 +114,7 @@ def _lines(
     flat: Unrolled, notes: Sequence[tuple[Beside, float]], taken: tuple[float, float, float, float], inner: float
 ) -> Iterator[Item]:
     """Every line from end to end but for the words; its own weight in it again and again, in turn."""
-    spots = _spots(notes, taken[1] + 4.0, inner - 2.0)
+    spots = _spots(flat, notes, taken[1] + 4.0, inner - 2.0)
     for note, _ in notes:
         d = note.line.down_wall_mm
         gaps = [(a, b) for a, b, of, middle in spots if abs(middle - d) < 0.45 * of.size + 0.6 or of is note]
@@ -126,7 +126,9 @@ def _lines(
         yield from _spot(flat, note, (start + end) / 2, middle)
 
 
-def _spots(notes: Sequence[tuple[Beside, float]], start: float, end: float) -> list[tuple[float, float, Beside, float]]:
+def _spots(
+    flat: Unrolled, notes: Sequence[tuple[Beside, float]], start: float, end: float
+) -> list[tuple[float, float, Beside, float]]:
     """Where weights stand, as often as they fit; raises DoesNotFit where one never does.
 
     Those far enough apart down the wall stand below each other, the others in the next column.
@@ -136,7 +138,7 @@ def _spots(notes: Sequence[tuple[Beside, float]], start: float, end: float) -> l
     waiting, s = list(order), start
     while True:
         column = _column(waiting)
-        width = max(_spot_width(note) for note, _ in column)
+        width = max(_spot_width(note) * flat.spread(middle) for note, middle in column)
         if s + width > end:
             break
         spots += [(s, s + width, note, middle) for note, middle in column]

@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 from typing import assert_never
 
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen
 
 from calibrator.prints import fonts
-from calibrator.prints.page import Anchor, Go, Item, Line, Page, Shape, Text
+from calibrator.prints.page import Anchor, Go, Item, Line, Page, PathStep, Shape, Text
 
 MM_PER_INCH = 25.4
+HAIR_MM = 0.01
 _SHIFT = {Anchor.START: 0.0, Anchor.MIDDLE: 0.5, Anchor.END: 1.0}
 
 
@@ -77,12 +79,32 @@ def _path(item: Shape) -> QPainterPath:
             case Go.TO:
                 path.lineTo(step.x_mm, step.y_mm)
             case Go.ARC:
-                r = step.radius_mm
-                around = QRectF(step.x_mm - r, step.y_mm - r, 2 * r, 2 * r)
-                path.arcTo(around, -step.start_deg, -step.sweep_deg)
+                _arc(path, step)
             case Go.CLOSE:
                 path.closeSubpath()
     return path
+
+
+def _arc(path: QPainterPath, step: PathStep) -> None:
+    """An arc by Bézier curves of its own: Qt's `arcTo` misses the ends of a short arc by a millimetre where the
+    radius is large. A line leads to its beginning where that is apart from where the path stands.
+
+    Four thirds of the tangent of a quarter of the angle is the usual length of the handles; at 15° the curve is
+    within a hundred-millionth of the radius.
+    """
+    parts = max(1, math.ceil(abs(step.sweep_deg) / 15.0))
+    turn = math.radians(step.sweep_deg / parts)
+    handle = 4 / 3 * math.tan(turn / 4)
+    angles = [math.radians(step.start_deg) + turn * number for number in range(parts + 1)]
+    corners = [(math.cos(angle), math.sin(angle)) for angle in angles]
+
+    def at(x: float, y: float) -> QPointF:
+        return QPointF(step.x_mm + step.radius_mm * x, step.y_mm + step.radius_mm * y)
+
+    if (path.currentPosition() - at(*corners[0])).manhattanLength() > HAIR_MM:
+        path.lineTo(at(*corners[0]))
+    for (x1, y1), (x2, y2) in pairwise(corners):
+        path.cubicTo(at(x1 - handle * y1, y1 + handle * x1), at(x2 + handle * y2, y2 - handle * x2), at(x2, y2))
 
 
 def colour(ink: float) -> QColor:

@@ -13,7 +13,7 @@ from calibrator.model import Box, Cylinder, Paper, TaperedCup
 from calibrator.prints.label_facts import LabelForm, LabelLine, LineUse
 from calibrator.prints.labels import scoop_labels
 from calibrator.prints.output import page_layout, print_document
-from calibrator.prints.page import Document, Line, Page
+from calibrator.prints.page import Document, Go, Line, Page, PathStep, Shape
 from tests.prints.rendered import MM_PER_INCH, picture, render, runs_mm
 from tests.prints.samples import CONE, GRID, HUGE, OUNCE, RED, TINY, label, sheet
 
@@ -159,3 +159,16 @@ def test_a_line_half_a_millimetre_off_would_be_seen() -> None:
     wrong = label(lines=(LabelLine(target_mass_g=10 * OUNCE, down_wall_mm=24.98, use=LineUse.MAIN),))
     found = distances_below_rim(scoop_labels(sheet(wrong)), 300, 11.2, 10)
     assert abs(found[0] - 24.48) > ALLOWED_MM
+
+
+@pytest.mark.parametrize("radius_mm", [5.0, 120.0, 700.0])
+def test_an_arc_begins_and_ends_where_it_should_however_large_its_radius(radius_mm: float) -> None:
+    """Plane geometry: 3 mm along a circle, drawn as the stroke of a line, measured on the rendered page."""
+    dpi, sweep = 300, math.degrees(3.0 / radius_mm)
+    arc = (PathStep(Go.MOVE, 20.0, 30.0), PathStep(Go.ARC, 20.0, 30.0 + radius_mm, radius_mm, -90.0, sweep))
+    document = Document("arc", (Page(60.0, 60.0, (Shape(arc, stroke_mm=0.5),)),))
+    columns = np.flatnonzero((picture(document, dpi) < 128).any(axis=0)) * MM_PER_INCH / dpi
+    assert columns[0] == pytest.approx(20.0, abs=ALLOWED_MM)
+    end_mm = 20.0 + radius_mm * math.sin(3.0 / radius_mm)
+    turned_mm = 0.25 * math.sin(3.0 / radius_mm)  # half the stroke, cut square to the arc
+    assert columns[-1] == pytest.approx(end_mm + turned_mm, abs=ALLOWED_MM)

@@ -25,7 +25,7 @@ from calibrator.prints.output import CannotPrint, print_document, write_pdf
 from calibrator.prints.page import Document
 from calibrator.science.errors import CannotCompute
 
-SIDE_WIDTH = 312
+SIDE_WIDTH = 344
 NOT_IN_FILE_NAMES = '<>:"/\\|?*·'
 
 
