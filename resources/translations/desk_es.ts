@@ -2,6 +2,37 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es">
 <context>
+    <name>AdditiveEditor</name>
+    <message>
+        <source>Additive, like “electrolyte”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each calf and feeding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fat</source>
+        <translation type="unfinished">Grasa</translation>
+    </message>
+    <message>
+        <source>Protein</source>
+        <translation type="unfinished">Proteína</translation>
+    </message>
+    <message>
+        <source>Ash, salts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mOsm in a gram</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave this additive out</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>App</name>
     <message>
         <source>Look without writing</source>
@@ -243,6 +274,10 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
     <message>
         <source>Lot {number} {product}</source>
         <translation>Lote {number} {product}</translation>
+    </message>
+    <message>
+        <source>{name}: {state}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The check is kept: {verdict}.</source>
@@ -802,6 +837,33 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
+    <name>HotWaterForm</name>
+    <message>
+        <source>Hot water at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How hot it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With these three the tables say how much hot and cold water to blend, and when the tank will not do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hot water must be warmer than the cold water.</source>
+        <translation type="unfinished">El agua caliente tiene que estar más caliente que la fría.</translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation type="unfinished">Guardado.</translation>
+    </message>
+</context>
+<context>
     <name>InstrumentForm</name>
     <message>
         <source>Name of the instrument</source>
@@ -1020,8 +1082,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Registre primero el refractómetro, en Instrumentos.</translation>
     </message>
     <message>
-        <source>{solids}: {powder} powder ({grams} g), {water} water ({water_g} g)</source>
-        <translation>{solids}: {powder} de polvo ({grams} g), {water} de agua ({water_g} g)</translation>
+        <source>{solids}: {powder} powder, {water} water</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{day}: {solids} solids read {brix} Brix ({powder} in {water})</source>
@@ -1515,6 +1577,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
 <context>
     <name>MixWords</name>
     <message>
+        <source>{mass} ({grams})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>As it should be</source>
         <translation>Como debe ser</translation>
     </message>
@@ -1943,6 +2009,22 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>A&amp;gregar un grupo de becerras</translation>
     </message>
     <message>
+        <source>More about scoopfuls: part fills, one kind, by weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Less about scoopfuls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More about warmth: powder, mix, pace of feeding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Less about warmth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Keep the plan</source>
         <translation>G&amp;uardar el plan</translation>
     </message>
@@ -2060,6 +2142,69 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>{step}. height</source>
         <translation>{step}. altura</translation>
+    </message>
+</context>
+<context>
+    <name>PowderCard</name>
+    <message>
+        <source>Keep the co&amp;unt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter what came</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Powder at hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many bags of this lot came, and how heavy they are, is not entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Totes left this morning</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bags left this morning</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a count of bags</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation type="unfinished">Guardado.</translation>
+    </message>
+    <message>
+        <source>No plan feeds it yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot {lot}: {number} totes left, {mass}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot {lot}: {number} bags left, {mass}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It does not feed today in full.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new lot is needed on {day}: weigh it in before the last bag is opened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted on {day}, less {daily} a day by the plans.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What came, less {daily} a day by the plans since {day}. Count the bags to be sure.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3760,6 +3905,49 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
+    <name>ScoopRuleFields</name>
+    <message>
+        <source>the fewest scoopfuls within the tolerance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whole scoopfuls of one kind, the water trimmed to them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none: weigh the powder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half scoopfuls allowed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>quarter scoopfuls allowed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which scoopful</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A part filled by eye is off by about 5 % of the scoop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whichever changes the water least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{scoop}, level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{scoop}, to the mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ScreenLanguage</name>
     <message>
         <source>Lan&amp;guage of the screen</source>
@@ -4666,6 +4854,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
 <context>
     <name>TableWords</name>
     <message>
+        <source>and {amount} of {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>level</source>
         <translation>al ras</translation>
     </message>
@@ -4686,12 +4878,24 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>{batches} × {amount}</translation>
     </message>
     <message>
+        <source>water trimmed, {share} of everything; give or take {spread}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{share} short, give or take {spread}</source>
         <translation>falta {share}, más o menos {spread}</translation>
     </message>
     <message>
         <source>{share} over, give or take {spread}</source>
         <translation>sobra {share}, más o menos {spread}</translation>
+    </message>
+    <message>
+        <source>Makes {solids} solids as mixed ({low} to {high}), osmolality about {osmolality} ({least} to {most}) mOsm/kg.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rounding of water and powder: strength {share}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{batches} (1 runs over by {over})</source>
@@ -4857,6 +5061,26 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Abrir la tabla</translation>
     </message>
     <message>
+        <source>{powder} No other lot has come.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter a delivery</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{powder} Lot {next} has to be weighed in by then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{powder} Lot {next} is weighed in and goes on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The weigh-in of lot {number} stands at this step: {step}.</source>
         <translation>La pesada del lote {number} está en este paso: {step}.</translation>
     </message>
@@ -4912,6 +5136,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Medidas</translation>
     </message>
     <message>
+        <source>as the plan says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no lot signed off</source>
         <translation>ningún lote firmado</translation>
     </message>
@@ -4920,8 +5148,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>ninguna cantidad se acerca lo suficiente</translation>
     </message>
     <message>
-        <source>too many scoopfuls to keep count of</source>
-        <translation>demasiadas medidas para llevar la cuenta</translation>
+        <source>too many to count</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>fits the {vessel}</source>
@@ -5051,8 +5279,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Cada tres meses: el azúcar de mesa es un patrón por peso. Si se aparta más de {off}, límpielo primero.</translation>
     </message>
     <message>
-        <source>Weigh {sugar} of sugar ({sugar_g} g) and {water} of water ({water_g} g): {brix} Brix.</source>
-        <translation>Pese {sugar} de azúcar ({sugar_g} g) y {water} de agua ({water_g} g): {brix} Brix.</translation>
+        <source>Weigh {sugar} of sugar and {water} of water: {brix} Brix.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nothing yet.</source>
@@ -5288,12 +5516,40 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Forma del recipiente</translation>
     </message>
     <message>
+        <source>Tell how long a mix stays warm in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Take this volume</source>
         <translation>Tomar este volumen</translation>
     </message>
     <message>
         <source>Lines painted on a vessel are often wrong. Stand it where it is used, pour weighed or measured water in by steps, the last one up to the rim. At each step note all the water that is in it by then, and how high it stands above the floor.</source>
         <translation>Las rayas pintadas en un recipiente muchas veces están mal. Póngalo donde se usa y vierta agua pesada o medida por pasos, el último hasta el borde. En cada paso anote toda el agua que ya tiene y a qué altura está sobre el fondo.</translation>
+    </message>
+    <message>
+        <source>Just mixed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Minutes between</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air around it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In this air a mix never gets below {cool}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From {warm} it takes {minutes} to get below {cool}, too cool for calves.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>By this shape it holds {volume} to the rim.</source>
@@ -5303,12 +5559,90 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <source>The volume to the rim and this shape differ by {percent}. Measure once more, or take the volume that the shape gives.</source>
         <translation>El volumen hasta el borde y esta forma difieren en {percent}. Mida otra vez, o tome el volumen que da la forma.</translation>
     </message>
+    <message>
+        <source>Read a mix just mixed, and once more when it has stood for some minutes.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>WaitingRow</name>
     <message>
         <source>It is gone</source>
         <translation>Ya no está</translation>
+    </message>
+</context>
+<context>
+    <name>WarmthFields</name>
+    <message>
+        <source>Powder is stored at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty: the water is drawn as told above.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mix is to land at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calves fed in ten minutes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Groups are fed in the order in which they stand here; youngest first is common practice. How long a mix stays warm is told by its vessel, in the set-up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type how warm the powder is too: it takes its warmth from the water.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>WarmthWords</name>
+    <message>
+        <source>Draw water at {temperature}. {trouble}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw water at {temperature}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw water at {temperature}: {hot} hot and {cold} cold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mix lands at {temperature}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mix lands at {temperature} and stays above {cool}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mix lands at {temperature}; {minutes} until it is below {cool}, too cool.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hot water will not do: this feeding takes {needed} at {temperature}, the tank gives {tank}. {missing} are missing; feed in two goes, or heat more first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order of feeding:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last calves of a batch would get it below {cool}: mix smaller batches, one after another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{group}, minute {begin} to {end}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{group}, minute {begin} to {end}, the last calf of a batch at {temperature}</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5771,6 +6105,27 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>
             <numerusform>Todavía no es seguro. Una llenada suelta más, de otro costal, lo diría.</numerusform>
             <numerusform>Todavía no es seguro. Unas %n llenadas sueltas más, de otros costales, lo dirían.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minutes</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n days at hand</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Powder of lot {lot} for %n days.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -136,7 +136,7 @@ def test_marks_and_outdated_sheets(qtbot: QtBot, page: TodayPage, yard: Yard, em
     assert words(page) == [
         "Blue still bears the line of lot A; lot B is in use.",
         "1 scoop still bears the old line: Red (label 1).",  # the plural stands until a language is spoken
-        "1 wall charts are out of date: wall chart (chart 2).",
+        "1 wall chart is out of date: wall chart (chart 2).",
     ]
     for row, led_to in ((1, "label:"), (2, "chart:")):
         with qtbot.waitSignal(empty_desk.go_to) as asked:
