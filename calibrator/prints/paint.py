@@ -86,9 +86,10 @@ def _path(item: Shape) -> QPainterPath:
 
 
 def _arc(path: QPainterPath, step: PathStep) -> None:
-    """An arc by Bézier curves of its own: Qt's `arcTo` misses the ends of a short arc by a millimetre where the
-    radius is large. A line leads to its beginning where that is apart from where the path stands.
+    """An arc by Bézier curves of its own; a line leads to it where it begins apart from where the path stands.
 
+    Qt's `arcTo` misses an arc's ends by some tenths of a millimetre where the radius is large, and the hair between
+    is joined by a spike.
     Four thirds of the tangent of a quarter of the angle is the usual length of the handles; at 15° the curve is
     within a hundred-millionth of the radius.
     """
