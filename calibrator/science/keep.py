@@ -16,7 +16,7 @@ from calibrator.science.weighing import LevelResult
 
 VERDICT_LEVEL = 0.985
 """The verdict is looked at anew after each fill, which gives chance more than one try; at this level it is wrong
-in less than 5 % of the worst cases, stopping included (tests/simulation)."""
+in less than 3 % of the worst cases, stopping included (tests/simulation)."""
 
 _AS_95 = 0.78  # plans reckon with half-widths at 95 %: about this share of those at VERDICT_LEVEL
 
