@@ -7,8 +7,8 @@ from dataclasses import dataclass, replace
 
 from calibrator.model import Mark, Plan, Scoop, SignOff
 from calibrator.prints.label_facts import HALF_SHARE, LabelLine, LineUse, label_lines, same_weight
-from calibrator.science.batch import mix_per_calf
 from calibrator.science.errors import CannotCompute
+from calibrator.science.feeding import powder_per_calf_g
 from calibrator.science.mark import MarkProblem, fill_line
 from calibrator.science.mixing import Powder
 
@@ -38,7 +38,7 @@ def weights_in_use(plans: Iterable[Plan], powder: Powder) -> Iterator[tuple[floa
     for plan in plans:
         for group in plan.groups:
             try:
-                yield mix_per_calf(group, powder, plan.water_temperature_c).powder_g, plan.name
+                yield powder_per_calf_g(group, powder, plan.water_temperature_c), plan.name
             except CannotCompute:
                 continue
 

@@ -80,18 +80,18 @@ def _group(sheet: GroupSheet, drawn_c: float) -> ChartGroup:
         rate=group.rate,
         volume_ml=group.volume_ml,
         volume_means=group.volume_means,
-        rows=tuple(_row(line, line.calves == sheet.today, drawn_c) for line in lines),
+        rows=tuple(_row(line, sheet, drawn_c) for line in lines),
         solids_share=sheet.per_calf.solids_share,
     )
 
 
-def _row(line: SheetLine, today: bool, drawn_c: float) -> ChartRow:
+def _row(line: SheetLine, sheet: GroupSheet, drawn_c: float) -> ChartRow:
     parts = line.scoops.parts if line.scoops and line.scoops.countable else ()
     levels = line.levels
     return ChartRow(
         calves=line.calves,
         water_ml=line.batch.mix.water_ml,
-        powder_g=line.batch.mix.powder_g,
+        powder_g=line.powder_g,
         scoopfuls=tuple(ScoopPart(scoop_name=way.name, way=way.way, count=count) for way, count in parts),
         batches=line.batches,
         water_temperature_c=drawn_c,
@@ -99,7 +99,8 @@ def _row(line: SheetLine, today: bool, drawn_c: float) -> ChartRow:
         water_level_mm=levels.water_mm if levels else None,
         mix_level_mm=levels.mix_mm if levels else None,
         fits=levels is None or levels.holds,
-        today=today,
+        today=line.calves == sheet.today,
+        additives=tuple(zip(sheet.additives, line.additives_g, strict=True)),
     )
 
 

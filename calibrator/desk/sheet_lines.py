@@ -50,7 +50,8 @@ class SheetLine:
 
     `batch` is rounded as people measure it out. `scoops` is None where no count of scoopfuls comes within
     the farm's tolerance. `trimmed_share` is how much more or less of everything whole scoopfuls make of it; None
-    where the water was not trimmed to them. `levels` tells where a batch stands in the vessel, None without one.
+    where the water was not trimmed to them. `shares` are those of powder and additives in what is weighed in.
+    `levels` tells where a batch stands in the vessel, None without one.
     """
 
     calves: int
@@ -62,6 +63,16 @@ class SheetLine:
     scoops: ScoopCount | None
     levels: Levels | None = None
     trimmed_share: float | None = None
+    shares: tuple[float, ...] = (1.0,)
+
+    @property
+    def powder_g(self) -> float:
+        """The powder alone of a batch; additives are weighed in besides."""
+        return self.batch.mix.powder_g * self.shares[0]
+
+    @property
+    def additives_g(self) -> tuple[float, ...]:
+        return tuple(self.batch.mix.powder_g * share for share in self.shares[1:])
 
     @property
     def off_share(self) -> float | None:
@@ -84,6 +95,8 @@ class GroupSheet:
     resolution_g: float
     water_temperature_c: float
     rule: Scoopfuls = field(default_factory=Scoopfuls)
+    shares: tuple[float, ...] = (1.0,)  # of powder and additives in what is weighed in
+    additives: tuple[str, ...] = ()  # their names
     _lines: dict[int, SheetLine] = field(default_factory=dict, repr=False)  # by calves
 
     @property
@@ -102,6 +115,8 @@ class GroupSheet:
             self.resolution_g,
             self.water_temperature_c,
             self.rule,
+            self.shares,
+            self.additives,
         )
 
     def taking_over(self, earlier: GroupSheet | None) -> GroupSheet:
@@ -144,14 +159,27 @@ class GroupSheet:
             row.fits,
             row.over_usable_ml,
             row.overflow_ml,
-            trim.count if trim else self._count(batch.mix.powder_g),
+            trim.count if trim else self._count(batch.mix.powder_g * self.shares[0]),
             levels_in(self.table.vessel, batch.mix),
             trim.change_share if trim else None,
+            self.shares,
         )
 
     def _rounded(self, mix: Mix) -> Rounded:
         step = water_step_ml(self.farm, mix.water_ml)
-        return rounded(mix, self.powder, self.water_temperature_c, water_step_ml=step, powder_step_g=self.resolution_g)
+        single = len(self.shares) == 1
+        made = rounded(
+            mix,
+            self.powder,
+            self.water_temperature_c,
+            water_step_ml=step,
+            powder_step_g=self.resolution_g if single else 0.0,  # several are weighed each for itself
+        )
+        if single or not self.resolution_g:
+            return made
+        weighed = sum(round(made.mix.powder_g * part / self.resolution_g) * self.resolution_g for part in self.shares)
+        whole = mix_of(made.mix.water_ml, weighed, self.powder, self.water_temperature_c)
+        return Rounded(whole, whole.ratio / mix.ratio - 1)
 
     def _count(self, powder_g: float) -> ScoopCount | None:
         if not self.ways or powder_g <= 0 or self.rule.rule is not ScoopRule.FEWEST:
@@ -161,11 +189,12 @@ class GroupSheet:
 
     def _trim(self, mix: Mix) -> WaterTrim | None:
         """Whole scoopfuls of the kind that changes the amount least; few enough to count go first."""
-        if mix.powder_g <= 0:
+        powder_g = mix.powder_g * self.shares[0]
+        if powder_g <= 0:
             return None
         vessel = self.table.vessel
         room = usable_ml(vessel) / mix.volume_ml if vessel else inf
-        trims = [trim_water(mix.powder_g, mix.water_ml, way, most_share=room - 1) for way in self._kinds()]
+        trims = [trim_water(powder_g, mix.water_ml, way, most_share=room - 1) for way in self._kinds()]
         near = [trim for trim in trims if trim and abs(trim.change_share) <= MOST_TRIMMED_SHARE]
         return min(near, key=lambda trim: (not trim.count.countable, abs(trim.change_share)), default=None)
 
@@ -176,7 +205,7 @@ class GroupSheet:
     def _trimmed(self, wanted: Mix, trim: WaterTrim) -> Rounded:
         step = water_step_ml(self.farm, trim.water_ml)
         water = round(trim.water_ml / step) * step if step else trim.water_ml
-        made = mix_of(water, trim.count.total_g, self.powder, self.water_temperature_c)
+        made = mix_of(water, trim.count.total_g / self.shares[0], self.powder, self.water_temperature_c)
         return Rounded(made, made.ratio / wanted.ratio - 1)
 
 

@@ -28,6 +28,7 @@ from calibrator.model import (
 from calibrator.records import Records
 from calibrator.science.batch import BatchTable, counts_of, table
 from calibrator.science.errors import CannotCompute
+from calibrator.science.feeding import recipe_of
 from calibrator.science.mixing import powder_from
 from calibrator.science.scoops import ScoopWay
 
@@ -169,8 +170,20 @@ def _sheet(
 ) -> GroupSheet:
     rule = plan.scoopfuls or Scoopfuls()
     ways = () if rule.rule is ScoopRule.WEIGH else powder.ways
+    told = group or next((each for each in plan.groups if each.calves), plan.groups[0])
+    whole = recipe_of(told, powder.powder, plan.water_temperature_c)
     return GroupSheet(
-        group, today, rows, farm, powder.powder, ways, powder.resolution_g, plan.water_temperature_c, rule
+        group,
+        today,
+        rows,
+        farm,
+        whole.powder,
+        ways,
+        powder.resolution_g,
+        plan.water_temperature_c,
+        rule,
+        whole.shares,
+        tuple(additive.name for additive in told.additives),
     )
 
 

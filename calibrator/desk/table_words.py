@@ -49,6 +49,13 @@ def powder_text(mass_g: float, to: Telling) -> str:
     return show_mass(mass_g, to.system, resolution_g=to.resolution_g or None, decimal_comma=decimal_comma())
 
 
+def additives_text(line: SheetLine, sheet: GroupSheet, to: Telling) -> str:
+    """What is weighed in besides the powder; blank where there is nothing."""
+    named = zip(sheet.additives, line.additives_g, strict=False)
+    words = translate("TableWords", "and {amount} of {name}")
+    return "\n".join(words.format(amount=each_text(line, powder_text(mass_g, to)), name=name) for name, mass_g in named)
+
+
 def way_text(way: ScoopWay, to: Telling) -> str:
     """One kind of fill; the scoop is named where there are several."""
     how = {
@@ -109,7 +116,8 @@ def delivered_words(line: SheetLine, sheet: GroupSheet) -> str:
     """What the count makes of solids and osmolality, with the spread of so many scoopfuls; blank without one."""
     if line.scoops is None or not line.scoops.countable:
         return ""
-    made = delivered(line.scoops, line.batch.mix.water_ml, sheet.powder, sheet.water_temperature_c)
+    water_ml, others_g = line.batch.mix.water_ml, sum(line.additives_g)
+    made = delivered(line.scoops, water_ml, sheet.powder, sheet.water_temperature_c, others_g)
     told = translate(
         "TableWords",
         "Makes {solids} solids as mixed ({low} to {high}), osmolality about {osmolality} ({least} to {most}) mOsm/kg.",

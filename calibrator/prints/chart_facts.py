@@ -22,7 +22,8 @@ class ChartRow:
     """One count of calves. With several batches, water, powder and scoopfuls are of one batch.
 
     Levels stand above the vessel's floor, as a stick in it reads: of the water alone, and of the finished mix.
-    `fits` is False where the vessel would run over.
+    `fits` is False where the vessel would run over. `additives` pairs what is weighed in besides the powder with
+    its weight in g.
     """
 
     calves: int
@@ -36,6 +37,7 @@ class ChartRow:
     mix_level_mm: float | None = None
     fits: bool = True
     today: bool = False
+    additives: tuple[tuple[str, float], ...] = ()
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -96,7 +96,7 @@ def row_cells(row: ChartRow, basis: RateBasis, facts: WallChart, said: Words, se
         batches=f"{row.batches} ×",
         water=show_volume(row.water_ml, facts.units, step=facts.water_step),
         temperature=show_temperature(celsius, facts.units),
-        powder=show_mass(row.powder_g, facts.units, resolution_g=facts.resolution_g),
+        powder=_mass(row.powder_g, facts),
         parts=tuple(_part(part, said, alone, several_scoops) for part in row.scoopfuls),
         notes=(*_notes(row, facts, said), *(up_to if basis is RateBasis.MADE_UP else ())),
         extra=() if basis is RateBasis.MADE_UP else up_to,
@@ -120,11 +120,16 @@ def _notes(row: ChartRow, facts: WallChart, said: Words) -> list[str]:
     notes: list[str] = []
     if not row.fits:
         notes += said.each(lambda t: t(words.RUNS_OVER).format(vessel=_vessel(facts, t)))
+    notes += [f"+ {_mass(mass_g, facts)} {plain(name)}" for name, mass_g in row.additives]
     if row.water_level_mm is not None:
         notes += length(words.WATER_UP, row.water_level_mm)
     if row.mix_level_mm is not None:
         notes += length(words.MIX_UP, row.mix_level_mm)
     return notes
+
+
+def _mass(mass_g: float, facts: WallChart) -> str:
+    return show_mass(mass_g, facts.units, resolution_g=facts.resolution_g)
 
 
 def _vessel(facts: WallChart, tongue: Tongue) -> str:

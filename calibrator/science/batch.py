@@ -55,7 +55,8 @@ def _per_calf_of_plan(plan: Plan, powder: Powder) -> Mix:
     if not fed:
         raise CannotCompute("Say how many calves there are in each group.")
     mixes = [group_mix(g, g.calves, powder, t, extra) for g in fed]
-    if any(not math.isclose(m.ratio, mixes[0].ratio, rel_tol=1e-9) for m in mixes):
+    alike = all(g.additives == fed[0].additives for g in fed)
+    if not alike or any(not math.isclose(m.ratio, mixes[0].ratio, rel_tol=1e-9) for m in mixes):
         raise CannotCompute("These groups are mixed at different rates: make a table for each group.")
     return scaled(reduce(_joined, mixes), 1 / sum(g.calves for g in fed))
 

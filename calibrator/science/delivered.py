@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from calibrator.science.guard import not_negative
 from calibrator.science.mixing import Mix, Powder, mix_of
 from calibrator.science.scoops import ScoopCount
 
@@ -17,14 +18,18 @@ class Delivered:
     high: Mix
 
 
-def delivered(count: ScoopCount, water_ml: float, powder: Powder, water_temperature_c: float) -> Delivered:
+def delivered(
+    count: ScoopCount, water_ml: float, powder: Powder, water_temperature_c: float, additives_g: float = 0.0
+) -> Delivered:
     """The mix that a count of scoopfuls makes with this water (0–100 °C).
 
-    The spread is `ScoopCount.spread_95_g`, never below no powder at all. Raises CannotCompute for no water.
+    `additives_g` are weighed in besides; `powder` is then the blend of all. The spread is
+    `ScoopCount.spread_95_g`, never below no powder at all. Raises CannotCompute for no water.
     """
+    others = not_negative(additives_g, "The weight of the rest")
 
     def with_powder(powder_g: float) -> Mix:
-        return mix_of(water_ml, max(0.0, powder_g), powder, water_temperature_c)
+        return mix_of(water_ml, max(0.0, powder_g) + others, powder, water_temperature_c)
 
     return Delivered(
         mix=with_powder(count.total_g),

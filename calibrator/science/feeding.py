@@ -6,7 +6,8 @@ from dataclasses import replace
 
 from calibrator.model import Plan, PlanGroup, VolumeMeans
 from calibrator.science.guard import between, not_negative, positive
-from calibrator.science.mixing import Mix, Powder, mix_on_water, mix_to_volume, powder_per_water
+from calibrator.science.mixing import Mix, Powder, mix_on_water, mix_to_volume, powder_from
+from calibrator.science.recipe import Additive, Recipe, recipe
 
 
 def scaled(mix: Mix, factor: float) -> Mix:
@@ -21,16 +22,36 @@ def scaled(mix: Mix, factor: float) -> Mix:
     )
 
 
+def recipe_of(group: PlanGroup, powder: Powder, water_temperature_c: float) -> Recipe:
+    """A group's powder with its additives; an additive's laboratory value goes before its composition.
+
+    Raises CannotCompute for impossible rates or compositions.
+    """
+    additives = [
+        Additive(a.name, powder_from(a.composition, lab_mosmol_per_g=a.mosmol_per_g), a.rate) for a in group.additives
+    ]
+    return recipe(group.rate, powder, additives, water_temperature_c)
+
+
 def mix_per_calf(group: PlanGroup, powder: Powder, water_temperature_c: float, allowance_share: float = 0.0) -> Mix:
     """One calf's feeding, with the allowance for hoses and pails on top (0 … 100 %).
 
-    The group's volume is finished mix or water, as it says. Raises CannotCompute for impossible input.
+    The group's volume is finished mix or water, as it says. `powder_g` is all that is weighed in, additives
+    included: `recipe_of` tells the shares. Raises CannotCompute for impossible input.
     """
     extra = between(allowance_share, 0.0, 1.0, "The allowance", "0 and 100 %")
     volume = positive(group.volume_ml, "The volume per calf") * (1 + extra)
-    ratio = powder_per_water(group.rate, powder, water_temperature_c)
+    made = recipe_of(group, powder, water_temperature_c)
     make = mix_on_water if group.volume_means is VolumeMeans.WATER else mix_to_volume
-    return make(volume, ratio, powder, water_temperature_c)
+    return make(volume, made.ratio, made.powder, water_temperature_c)
+
+
+def powder_per_calf_g(
+    group: PlanGroup, powder: Powder, water_temperature_c: float, allowance_share: float = 0.0
+) -> float:
+    """The powder alone in one calf's feeding, g; otherwise as `mix_per_calf`."""
+    mix = mix_per_calf(group, powder, water_temperature_c, allowance_share)
+    return mix.powder_g * recipe_of(group, powder, water_temperature_c).shares[0]
 
 
 def group_mix(
@@ -52,7 +73,8 @@ def daily_powder_g(plan: Plan, powder: Powder) -> float:
     t, extra = plan.water_temperature_c, plan.allowance_share
     fed = [g for g in plan.groups if not_negative(g.calves, "The number of calves") > 0]
     return sum(
-        group_mix(g, g.calves, powder, t, extra).powder_g
+        g.calves
+        * powder_per_calf_g(g, powder, t, extra)
         * not_negative(g.feedings_per_day, "The number of feedings a day")
         for g in fed
     )

@@ -9,8 +9,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from calibrator.model import Composition, PlanGroup
-from calibrator.science.batch import mix_per_calf
 from calibrator.science.errors import CannotCompute
+from calibrator.science.feeding import powder_per_calf_g
 from calibrator.science.guard import between, not_negative, positive
 from calibrator.science.mixing import Powder
 from calibrator.science.powder import Part, parts
@@ -62,13 +62,14 @@ def daily_supply(powder_g_per_day: float, composition: Composition) -> DailySupp
 
 
 def group_supply(group: PlanGroup, composition: Composition, powder: Powder, water_temperature_c: float) -> DailySupply:
-    """What one calf of a group gets in a day; the allowance for hoses and pails is not fed, so not counted.
+    """What one calf of a group gets in a day; the allowance for hoses and pails is not fed, so not counted,
+    nor are additives.
 
     Raises CannotCompute for an impossible group, see `batch.mix_per_calf`.
     """
-    feeding = mix_per_calf(group, powder, water_temperature_c)
+    feeding_g = powder_per_calf_g(group, powder, water_temperature_c)
     feedings = not_negative(group.feedings_per_day, "The number of feedings a day")
-    return daily_supply(feeding.powder_g * feedings, composition)
+    return daily_supply(feeding_g * feedings, composition)
 
 
 @dataclass(frozen=True)

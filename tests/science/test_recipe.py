@@ -90,3 +90,21 @@ def test_nonsense_is_refused() -> None:
         recipe.osmoles_from_solutes({Solute.GLUCOSE: -1.0})
     with pytest.raises(CannotCompute, match="product"):
         recipe.osmoles_from_solutes({})
+
+
+def test_an_additive_told_by_the_finished_mix_counts_on_the_whole_of_it() -> None:
+    """20 g in every litre of the mix as fed, powder and additive in it, whatever else is in it."""
+    rate = MixingRate(basis=RateBasis.PER_FINISHED, powder_mass_g=20.0, volume_ml=1000.0)
+    salts = Additive("salts", mixing.Powder(0.5, 1.0, 9.0, 0.3), rate)
+    for others in ((), (fat_supplement(3),)):
+        made = recipe.recipe(ounces_on_two_quarts(10), POWDER, [salts, *others], WARM)
+        mix = mixing.mix_to_volume(5000.0, made.ratio, made.powder, WARM)
+        assert mix.powder_g * made.shares[1] == pytest.approx(100.0)
+        powder_g = mix.powder_g * made.shares[0]
+        assert powder_g / mix.water_ml == pytest.approx(10 * OUNCE_G / (2 * QUART_ML))
+
+
+def test_more_additive_than_a_volume_holds_is_refused() -> None:
+    rate = MixingRate(basis=RateBasis.PER_FINISHED, powder_mass_g=2000.0, volume_ml=1000.0)
+    with pytest.raises(CannotCompute, match="room for water"):
+        recipe.recipe(ounces_on_two_quarts(10), POWDER, [Additive("s", mixing.Powder(0.5, 1.0, 9.0, 0.3), rate)], WARM)

@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QButtonGroup, QFrame, QRadioButton, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
+from calibrator.desk.forms.additive_editor import AdditiveEditor
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.forms.rate_editor import RateEditor
-from calibrator.desk.parts import button, label, row, set_style_property
+from calibrator.desk.parts import button, column, label, row, set_style_property
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.count_field import CountField
+from calibrator.desk.widgets.fold import Fold
 from calibrator.model import MixingRate, PlanGroup, RateBasis, UnitSystem, VolumeMeans
 from calibrator.science.batch import mix_per_calf
 from calibrator.science.errors import CannotCompute
@@ -41,6 +43,7 @@ class GroupEditor(QFrame):
 
     edited = Signal()
     remove_wanted = Signal()
+    rearranged = Signal()
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
@@ -64,6 +67,12 @@ class GroupEditor(QFrame):
         for choice in (self.finished, self.water):
             self._means.addButton(choice)
         self.rate = RateEditor(desk)
+        self.additives: list[AdditiveEditor] = []
+        self.add_additive = button(self.tr("Add an additive"), self._add_additive, "link")
+        self._additives = QVBoxLayout()
+        self.more = Fold(
+            self.tr("More about this group: additives"), self.tr("Less about this group"), self._make_more()
+        )
         self._lay_out()
         self.name.edited.connect(self.edited)
         for field in (self.calves, self.feedings):
@@ -83,6 +92,8 @@ class GroupEditor(QFrame):
         self.water.setChecked(group is not None and shown.volume_means is VolumeMeans.WATER)
         self._means.setExclusive(True)
         self.rate.load(shown.rate)
+        self._load_additives(group)
+        self.more.unfold(bool(self.additives))
         self._tell_means()
 
     def show_place(self, number: int, alone: bool) -> None:
@@ -101,6 +112,7 @@ class GroupEditor(QFrame):
         """Whether the group can be kept; what is missing is said beside the field."""
         chosen = self.means() is not None
         sound = [self.volume.understood(), chosen, self.rate.understood()]
+        sound += [editor.understood() for editor in self.additives]
         if not chosen:
             self._means_note.setText(self.tr("Choose which of the two the volume is."))
             set_style_property(self._means_note, "state", "wrong")
@@ -123,6 +135,7 @@ class GroupEditor(QFrame):
             volume_means=means,
             rate=rate,
             feedings_per_day=self.feedings.count(),
+            additives=tuple(made for editor in self.additives if (made := editor.made(volume, means))),
         )
 
     def in_order(self) -> tuple[QWidget, ...]:
@@ -130,7 +143,59 @@ class GroupEditor(QFrame):
         rate = self.rate
         figures = (rate.basis, rate.mass.line, rate.volume.line, rate.share.line)
         choices = (self.volume.line, self.finished, self.water)
-        return (self.name.line, self.calves, self.feedings, *choices, *figures, self.remove)
+        additives = [widget for editor in self.additives for widget in editor.in_order()]
+        more = (self.more.link, *additives, self.add_additive)
+        return (self.name.line, self.calves, self.feedings, *choices, *figures, *more, self.remove)
+
+    def _make_more(self) -> QWidget:
+        caution = self.tr(
+            "Additives change how strong the mix is and how fast a stomach empties: follow the product label, and "
+            "ask your veterinarian."
+        )
+        self.caution = label(caution, "caution")
+        self.caution.hide()
+        inner = QWidget()
+        inside = column(self._additives, self.caution, row(self.add_additive, None), spacing=SPACE)
+        inside.setContentsMargins(0, 0, 0, 0)
+        inner.setLayout(inside)
+        return inner
+
+    def _load_additives(self, group: PlanGroup | None) -> None:
+        for editor in list(self.additives):
+            self._drop_additive(editor)
+        for told in group.additives if group else ():
+            self._place_additive().load(told, group.volume_ml if group else 0.0)
+        self.caution.setVisible(bool(self.additives))
+
+    def _place_additive(self) -> AdditiveEditor:
+        editor = AdditiveEditor(self.desk)
+        editor.edited.connect(self._typed)
+        editor.remove_wanted.connect(self._remove_additive)
+        self.additives.append(editor)
+        self._additives.addWidget(editor)
+        return editor
+
+    def _add_additive(self) -> None:
+        editor = self._place_additive()
+        self.caution.show()
+        self.rearranged.emit()
+        self._typed()
+        editor.name.line.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _remove_additive(self) -> None:
+        editor = self.sender()
+        if isinstance(editor, AdditiveEditor):
+            self._drop_additive(editor)
+            self.caution.setVisible(bool(self.additives))
+            self.rearranged.emit()
+            self._typed()
+            self.add_additive.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _drop_additive(self, editor: AdditiveEditor) -> None:
+        self.additives.remove(editor)
+        self._additives.removeWidget(editor)
+        editor.hide()
+        editor.deleteLater()
 
     def _ask_remove(self) -> None:
         self.remove_wanted.emit()
@@ -178,3 +243,4 @@ class GroupEditor(QFrame):
         for item in (row(self.heading, None, self.remove), first, second):
             layout.addLayout(item)
         layout.addWidget(self.rate)
+        layout.addWidget(self.more)

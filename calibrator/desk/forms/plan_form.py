@@ -178,6 +178,7 @@ class PlanForm(QWidget):
         editor.edited.connect(self._typed)
         editor.calves.counted.connect(self._suggest_range)
         editor.remove_wanted.connect(self._remove_group)
+        editor.rearranged.connect(self._tie_tabs)
         self.groups.append(editor)
         self._groups.addWidget(editor)
         self._number_groups()

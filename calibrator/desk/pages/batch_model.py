@@ -12,6 +12,7 @@ from PySide6.QtGui import QBrush, QColor, QFont
 from calibrator.desk.sheets import GroupSheet, SheetLine
 from calibrator.desk.table_words import (
     Telling,
+    additives_text,
     batches_text,
     delivered_words,
     each_text,
@@ -131,7 +132,10 @@ class BatchModel(QAbstractTableModel):
         if column is Column.WATER:
             return each_text(line, water_text(line.batch.mix.water_ml, to))
         if column is Column.POWDER:
-            return each_text(line, powder_text(line.batch.mix.powder_g, to))
+            told = [each_text(line, powder_text(line.powder_g, to))]
+            if self._sheet and self._sheet.additives:
+                told.append(additives_text(line, self._sheet, to))
+            return "\n".join(told)
         if column is Column.SCOOPFULS:
             return scoops_text(line, to)
         return error_text(line) if column is Column.ERROR else batches_text(line, to)

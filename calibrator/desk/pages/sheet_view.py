@@ -34,7 +34,7 @@ from calibrator.units import Kind, show_both, show_percent
 MOST_CHANGES = 6
 TABLE_HEIGHT = 250
 FIT_AFTER_MS = 200
-ONE_LINE, TWO_LINES = 34, 50  # scoops that need their names take a second line
+ONE_LINE, TWO_LINES, LINE = 34, 50, 20  # scoops that need their names take a second line
 
 
 class SheetView(QWidget):
@@ -278,7 +278,9 @@ class SheetView(QWidget):
         if sheet is None:
             return
         several = len({way.scoop_id for way in sheet.ways}) > 1
-        self.table.verticalHeader().setDefaultSectionSize(TWO_LINES if several else ONE_LINE)
+        self.table.verticalHeader().setDefaultSectionSize(
+            max(TWO_LINES if several else ONE_LINE, ONE_LINE + len(sheet.additives) * LINE)
+        )
         self.table.setColumnHidden(Column.SCOOPFULS, not sheet.ways)
         self.table.setColumnHidden(Column.ERROR, not sheet.ways)
         self.table.setColumnHidden(Column.BATCHES, sheet.table.vessel is None)

@@ -12,6 +12,7 @@ from calibrator.desk.parts import clear, label
 from calibrator.desk.sheets import GroupSheet, SheetLine
 from calibrator.desk.table_words import (
     Telling,
+    additives_text,
     delivered_words,
     each_text,
     error_words,
@@ -106,7 +107,7 @@ class TodayRow(QWidget):
             self.more.hide()
             return
         self.water.tell(each_text(line, water_text(line.batch.mix.water_ml, to)))
-        self.powder.tell(each_text(line, powder_text(line.batch.mix.powder_g, to)))
+        self.powder.tell(each_text(line, powder_text(line.powder_g, to)), additives_text(line, sheet, to))
         if sheet.rule.rule is ScoopRule.WEIGH:
             self.scoops.tell(scoops_text(line, to), self.tr("as the plan says"))
         elif not sheet.ways:
