@@ -33,14 +33,12 @@ class Ask(QObject):
 
     def confirm(self, question: str, yes: str, on_yes: Callable[[], None]) -> None:
         """Put a question whose *yes* has a name of its own; anything else changes nothing."""
-        box = QMessageBox(
-            QMessageBox.Icon.Question, _title(), question, QMessageBox.StandardButton.NoButton, _window()
-        )
+        box = QMessageBox(QMessageBox.Icon.Question, _title(), question, QMessageBox.StandardButton.NoButton, _window())
         box.setTextFormat(Qt.TextFormat.PlainText)
-        button = box.addButton(yes, QMessageBox.ButtonRole.AcceptRole)
-        box.addButton(QMessageBox.StandardButton.Cancel)
+        box.addButton(yes, QMessageBox.ButtonRole.AcceptRole)
+        cancel = box.addButton(QMessageBox.StandardButton.Cancel)
         box.accepted.connect(on_yes)
-        box.setDefaultButton(button)
+        box.setDefaultButton(cancel)  # Enter, pressed once too often, changes nothing
         _open(box)
 
     def reason(self, question: str, on_text: Callable[[str], None]) -> None:
@@ -73,9 +71,7 @@ class _ReasonDialog(QDialog):
         self._line.setMaxLength(200)
         self._line.setAccessibleName(question)
         label.setBuddy(self._line)
-        buttons = QDialogButtonBox(
-            QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel
-        )
+        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
         self._ok = buttons.button(QDialogButtonBox.StandardButton.Ok)
         self._ok.setEnabled(False)
         self._line.textChanged.connect(self._allow)

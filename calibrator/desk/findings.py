@@ -160,7 +160,7 @@ def _work_out(known: Known, scale: ScaleCheck | None) -> Findings:
         settling=settling,
         line=line,
         line_reach=reach_95(line, level.degrees_of_freedom) if line else (0.0, 0.0),
-        old=_old_line(known, level, settling, line),
+        old=_delivers(known, level, settling, line, known.weigh_in.old_line_mm),
         check=check,
         scale=scale,
         scoopfuls_together=_together(known, level),
@@ -282,16 +282,28 @@ def _last_line(known: Known) -> float | None:
     return lines[-1] if lines else None
 
 
-def _old_line(known: Known, level: LevelResult, settling: Settling, line: Line | None) -> OldLine | None:
+def line_delivers(known: Known, findings: Findings, line_mm: float) -> OldLine | None:
+    """What a feeding to a line would weigh, going by the level fills; None before there are any.
+
+    Raises CannotCompute for a line that the scoop does not have.
+    """
+    if findings.level is None or findings.settling is None:
+        return None
+    return _delivers(known, findings.level, findings.settling, findings.line, line_mm)
+
+
+def _delivers(
+    known: Known, level: LevelResult, settling: Settling, line: Line | None, line_mm: float | None
+) -> OldLine | None:
     w, scoop = known.weigh_in, known.scoop
-    if w.old_line_mm is None or w.target_mass_g is None or scoop is None or line is None:
+    if line_mm is None or w.target_mass_g is None or scoop is None or line is None:
         return None
     return old_line(
         scoop.shape,
         level,
         settling.factor,
         settling.u,
-        w.old_line_mm,
+        line_mm,
         w.target_mass_g,
         known.farm.tolerance_share,
         full_scoops=line.full_scoops,

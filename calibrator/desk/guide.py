@@ -18,7 +18,7 @@ from calibrator.desk import findings as finding
 from calibrator.desk.findings import Findings, Known
 from calibrator.model import Farm, Fill, FillWay, Lot, Scale, Scoop, SignOff, Step, WeighIn, new_id
 from calibrator.records import Records
-from calibrator.science.mark import LineVerdict
+from calibrator.science.mark import LineVerdict, OldLine
 from calibrator.science.plausible import Doubt
 
 STEPS = tuple(Step)
@@ -198,6 +198,13 @@ class Guide:
     def wanted(self, mass_g: float) -> tuple[float, float]:
         """The farm's tolerance about a weight."""
         return finding.wanted(self.known, mass_g)
+
+    def delivers(self, line_mm: float) -> OldLine | None:
+        """What a feeding to a line would weigh, going by the level fills; None before there are any.
+
+        Raises CannotCompute for a line that the scoop does not have.
+        """
+        return finding.line_delivers(self.known, self.findings, line_mm)
 
     @property
     def on_target(self) -> bool:

@@ -63,6 +63,7 @@ class Window(QMainWindow):
         layout.addWidget(self._stack, 1)
         self.setCentralWidget(middle)
         self._notice = self._make_notice()
+        self._name_farm()
         self._seen = desk.records.version()
         self._watch = QTimer(self)
         self._watch.setInterval(LOOK_AGAIN_MS)
@@ -194,9 +195,12 @@ class Window(QMainWindow):
 
     def _reload(self) -> None:
         self._seen = self.desk.records.version()
+        self._name_farm()
+        self.current_page.reload()
+
+    def _name_farm(self) -> None:
         farm = self.desk.farm
         self._farm_name.setText(farm.name if farm else "")
-        self.current_page.reload()
 
     def _repaint(self) -> None:
         """Pages that paint for themselves take up the colours now in force."""

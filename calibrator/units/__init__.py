@@ -12,6 +12,7 @@ from calibrator.units.registry import default_unit
 from calibrator.units.show import (
     in_default_unit,
     line_step_mm,
+    on_line_step,
     show,
     show_both,
     show_density,
@@ -36,6 +37,7 @@ __all__ = [
     "example",
     "in_default_unit",
     "line_step_mm",
+    "on_line_step",
     "read",
     "show",
     "show_both",

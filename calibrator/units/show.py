@@ -103,6 +103,12 @@ def in_default_unit(value: float, kind: Kind, system: UnitSystem) -> float:
     return float(from_base(Fraction(value), default_unit(kind, system)))
 
 
+def on_line_step(length_mm: float, system: UnitSystem) -> float:
+    """A line's place as it is told and drawn: the nearest 1/16 in or 1 mm, in mm."""
+    step = line_step_mm(system)
+    return round(length_mm / step) * step
+
+
 def line_step_mm(system: UnitSystem) -> float:
     """The step that lines on a scoop are told in: 1/16 in, or 1 mm."""
     return 25.4 / 16 if system is UnitSystem.FARM else 1.0

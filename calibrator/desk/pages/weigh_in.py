@@ -81,6 +81,8 @@ class WeighInPage(Page):
             self._take_up(thing_id)
         elif self.guide is None:
             self._show_chooser()
+        else:
+            self._focus_first()
 
     def reload(self) -> None:
         if self.guide is None:

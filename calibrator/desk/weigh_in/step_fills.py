@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from calibrator import units
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.desk.parts import button, card, column, label, row, set_style_property
@@ -46,8 +47,8 @@ class StepFills(StepView):
         self._table, self._view = self._make_table()
         self._plot = FillPlot()
         self._strike = button(self.tr("Str&ike out …"), self._strike_or_restore)
-        self._undo = button(self.tr("&Undo"), stack.undo)
-        self._redo = button(self.tr("Re&do"), stack.redo)
+        self._undo = button(self.tr("&Undo"), self._take_back)
+        self._redo = button(self.tr("Re&do"), self._do_again)
         self._odd = label("", "caution")
         self._add_shortcuts()
         stack.canUndoChanged.connect(self._undo.setEnabled)
@@ -144,10 +145,12 @@ class StepFills(StepView):
         guide = self.guide
         if guide is None or quantity is None:
             self._weight.setFocus()
+            self._weight.line.selectAll()  # what is typed next takes the place of what was refused
             return
         doubt = guide.doubt(self._way, quantity.value, self._together.value())
         if doubt is not None:
             self._weight.set_problem(doubt_words(doubt, guide, self.desk.system))
+            self._weight.line.selectAll()
             return
         kept = enter_fill(
             self.desk,
@@ -161,6 +164,14 @@ class StepFills(StepView):
         )
         if kept is not None:
             self._weight.set_typed("")
+        self._weight.setFocus()
+
+    def _take_back(self) -> None:
+        self._stack.undo()
+        self._weight.setFocus()
+
+    def _do_again(self) -> None:
+        self._stack.redo()
         self._weight.setFocus()
 
     def _selected(self) -> Fill | None:
@@ -180,7 +191,9 @@ class StepFills(StepView):
             strike_fill(desk, stack, guide, fill, reason)
 
         question = self.tr("Why should {typed} from bag {bag} not count?")
-        self.desk.ask.reason(question.format(typed=fill.typed, bag=fill.bag), strike)
+        self.desk.ask.reason(
+            question.format(typed=units.show_mass(fill.mass_g, self.desk.system), bag=fill.bag), strike
+        )
 
     def _choose_strike_word(self) -> None:
         fill = self._selected()

@@ -2,18 +2,24 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from calibrator import units
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.desk.parts import button, card, column, label, row, set_tone
+from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in import words
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
-from calibrator.units import Kind
+from calibrator.science.errors import CannotCompute
+from calibrator.units import Kind, Quantity
+
+FAR_OFF_SHARE = 0.1  # beyond this a slip of the ruler is likelier than a wish
 
 
 class StepMark(StepView):
@@ -61,7 +67,7 @@ class StepMark(StepView):
         self._drawing.set_system(system)
         self._field.set_system(system)
         self._drawing.set_shape(guide.scoop.shape if guide.scoop else None)
-        proposed = found.line.down_wall_mm if found.line else None
+        proposed = units.on_line_step(found.line.down_wall_mm, system) if found.line else None
         self._drawing.set_lines(w.drawn_line_mm if w.drawn_line_mm is not None else proposed, w.old_line_mm)
         self._show_proposal(guide)
         self._show_old(guide)
@@ -132,6 +138,25 @@ class StepMark(StepView):
         quantity = self._field.quantity()
         guide = self.guide
         if guide is None or quantity is None:
+            return
+        try:
+            found = guide.delivers(quantity.value)
+        except CannotCompute as error:
+            self._field.set_problem(in_words(error))
+            self._field.line.selectAll()
+            return
+        if found is not None and abs(found.share) > FAR_OFF_SHARE:
+            self.desk.ask.confirm(
+                words.far_off_words(found, self.desk.system),
+                self.tr("The line is there all the same"),
+                partial(self._keep, quantity),
+            )
+            return
+        self._keep(quantity)
+
+    def _keep(self, quantity: Quantity) -> None:
+        guide = self.guide
+        if guide is None:
             return
         before = guide.weigh_in.drawn_line_mm
         self.desk.attempt(lambda: guide.set(drawn_line_mm=quantity.value, drawn_line_typed=quantity.typed))

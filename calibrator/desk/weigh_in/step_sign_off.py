@@ -119,10 +119,10 @@ class StepSignOff(StepView):
         if w.target_mass_g is not None:
             rows.append((self.tr("Target weight"), units.show_mass(w.target_mass_g, system)))
         if found.check:
-            weighed = self.tr("{mean}, between {low} and {high} (90 % interval)").format(
-                mean=units.show_mass(found.check.mean_g, system),
-                low=units.show_mass(found.check.low_g, system),
-                high=units.show_mass(found.check.high_g, system),
+            weighed = self.tr("{mean}, between {low} and {high} (95 % interval)").format(
+                mean=units.show_mass(found.check.result.mean_g, system),
+                low=units.show_mass(found.check.result.low_g, system),
+                high=units.show_mass(found.check.result.high_g, system),
             )
             rows += [
                 (self.tr("To the mark"), weighed),

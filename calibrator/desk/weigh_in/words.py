@@ -109,6 +109,15 @@ def old_line_words(old: OldLine, system: UnitSystem) -> tuple[str, Tone]:
     return translate("WeighInWords", "{words} {delivers}").format(words=words, delivers=delivers), "warn"
 
 
+def far_off_words(found: OldLine, system: UnitSystem) -> str:
+    """A line far from where the target weight calls for it: what it would deliver, and the likely slip."""
+    return translate(
+        "WeighInWords",
+        "A feeding to a line there would weigh {mass} ({share} against the target). Measure from the rim down along "
+        "the wall, not from the bottom up. Is the line really there?",
+    ).format(mass=units.show_mass(found.delivers_g, system), share=signed_percent(found.share))
+
+
 def check_words(check: LineCheck, target_g: float, system: UnitSystem) -> tuple[str, Tone]:
     """The verdict on the drawn line."""
     if check.verdict == LineVerdict.ON_TARGET:
@@ -151,10 +160,13 @@ def doubt_words(doubt: Doubt, guide: Guide, system: UnitSystem) -> str:
     if doubt == Doubt.TOO_HEAVY:
         return translate(
             "WeighInWords",
-            "No powder is as heavy as that. Look at the unit, or whether the scale was zeroed.",
+            "No powder is as heavy as that in this scoop. Look at the unit, at the zero of the scale, and at the "
+            "scoop's measures in the set-up.",
         )
     return translate(
-        "WeighInWords", "No scoopful is as light as that. Look at the unit, or whether the scale was zeroed."
+        "WeighInWords",
+        "No powder is as light as that in this scoop. Look at the unit, at the zero of the scale, and at the "
+        "scoop's measures in the set-up.",
     )
 
 

@@ -22,4 +22,4 @@ class NameBox(QCheckBox):
     def initStyleOption(self, option: QStyleOptionButton) -> None:  # noqa: N802
         super().initStyleOption(option)
         room = self.style().subElementRect(QStyle.SubElement.SE_CheckBoxContents, option, self).width()
-        option.text = self.fontMetrics().elidedText(option.text, Qt.TextElideMode.ElideRight, room)  # type: ignore[attr-defined]
+        option.text = self.fontMetrics().elidedText(option.text, Qt.TextElideMode.ElideRight, room)
