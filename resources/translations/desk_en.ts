@@ -61,23 +61,23 @@
     </message>
     <message numerus="yes">
         <source>%n minutes</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n minute</numerusform>
+            <numerusform>%n minutes</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n days at hand</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n day at hand</numerusform>
+            <numerusform>%n days at hand</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Powder of lot {lot} for %n days.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Powder of lot {lot} for %n day.</numerusform>
+            <numerusform>Powder of lot {lot} for %n days.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

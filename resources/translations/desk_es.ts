@@ -5,31 +5,35 @@
     <name>AdditiveEditor</name>
     <message>
         <source>Additive, like “electrolyte”</source>
-        <translation type="unfinished"></translation>
+        <translation>Aditivo, como “electrolito”</translation>
     </message>
     <message>
         <source>Each calf and feeding</source>
-        <translation type="unfinished"></translation>
+        <translation>Por becerra y toma</translation>
     </message>
     <message>
         <source>Fat</source>
-        <translation type="unfinished">Grasa</translation>
+        <translation>Grasa</translation>
     </message>
     <message>
         <source>Protein</source>
-        <translation type="unfinished">Proteína</translation>
+        <translation>Proteína</translation>
     </message>
     <message>
         <source>Ash, salts</source>
-        <translation type="unfinished"></translation>
+        <translation>Ceniza, sales</translation>
     </message>
     <message>
         <source>mOsm in a gram</source>
-        <translation type="unfinished"></translation>
+        <translation>mOsm por gramo</translation>
     </message>
     <message>
         <source>Leave this additive out</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar este aditivo</translation>
+    </message>
+    <message>
+        <source>Type what it is made of, or its mOsm.</source>
+        <translation>Escriba de qué está hecho, o sus mOsm.</translation>
     </message>
 </context>
 <context>
@@ -277,7 +281,7 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
     </message>
     <message>
         <source>{name}: {state}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {state}.</translation>
     </message>
     <message>
         <source>The check is kept: {verdict}.</source>
@@ -588,6 +592,18 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>agua, el polvo aparte</translation>
     </message>
     <message>
+        <source>Add an additive</source>
+        <translation>Agregar un aditivo</translation>
+    </message>
+    <message>
+        <source>More about this group: additives</source>
+        <translation>Más de este grupo: aditivos</translation>
+    </message>
+    <message>
+        <source>Less about this group</source>
+        <translation>Menos de este grupo</translation>
+    </message>
+    <message>
         <source>Group {number}</source>
         <translation>Grupo {number}</translation>
     </message>
@@ -598,6 +614,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Choose which of the two the volume is.</source>
         <translation>Escoja cuál de los dos es el volumen.</translation>
+    </message>
+    <message>
+        <source>Additives change how strong the mix is and how fast a stomach empties: follow the product label, and ask your veterinarian.</source>
+        <translation>Los aditivos cambian qué tan fuerte es la mezcla y qué tan rápido se vacía el estómago: siga la etiqueta del producto y pregunte a su veterinario.</translation>
     </message>
     <message>
         <source>{water} of water, {mix} with its powder</source>
@@ -840,27 +860,27 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <name>HotWaterForm</name>
     <message>
         <source>Hot water at once</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua caliente de una vez</translation>
     </message>
     <message>
         <source>How hot it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué tan caliente está</translation>
     </message>
     <message>
         <source>Cold water</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua fría</translation>
     </message>
     <message>
         <source>With these three the tables say how much hot and cold water to blend, and when the tank will not do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con estos tres, las tablas dicen cuánta agua caliente y fría mezclar, y cuándo el tanque no alcanza.</translation>
     </message>
     <message>
         <source>The hot water must be warmer than the cold water.</source>
-        <translation type="unfinished">El agua caliente tiene que estar más caliente que la fría.</translation>
+        <translation>El agua caliente tiene que estar más caliente que la fría.</translation>
     </message>
     <message>
         <source>Kept.</source>
-        <translation type="unfinished">Guardado.</translation>
+        <translation>Guardado.</translation>
     </message>
 </context>
 <context>
@@ -1083,7 +1103,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>{solids}: {powder} powder, {water} water</source>
-        <translation type="unfinished"></translation>
+        <translation>{solids}: {powder} de polvo, {water} de agua</translation>
     </message>
     <message>
         <source>{day}: {solids} solids read {brix} Brix ({powder} in {water})</source>
@@ -1578,7 +1598,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <name>MixWords</name>
     <message>
         <source>{mass} ({grams})</source>
-        <translation type="unfinished"></translation>
+        <translation>{mass} ({grams})</translation>
     </message>
     <message>
         <source>As it should be</source>
@@ -1931,7 +1951,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>&amp;Go back</source>
-        <translation>&amp;Regresar</translation>
+        <translation>At&amp;rás</translation>
     </message>
     <message>
         <source>Saved as {name}.</source>
@@ -2010,19 +2030,19 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>More about scoopfuls: part fills, one kind, by weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Más de las medidas: parciales, de un tipo, por peso</translation>
     </message>
     <message>
         <source>Less about scoopfuls</source>
-        <translation type="unfinished"></translation>
+        <translation>Menos de las medidas</translation>
     </message>
     <message>
         <source>More about warmth: powder, mix, pace of feeding</source>
-        <translation type="unfinished"></translation>
+        <translation>Más sobre el calor: polvo, mezcla, ritmo de las tomas</translation>
     </message>
     <message>
         <source>Less about warmth</source>
-        <translation type="unfinished"></translation>
+        <translation>Menos sobre el calor</translation>
     </message>
     <message>
         <source>&amp;Keep the plan</source>
@@ -2148,63 +2168,63 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <name>PowderCard</name>
     <message>
         <source>Keep the co&amp;unt</source>
-        <translation type="unfinished"></translation>
+        <translation>Guar&amp;dar</translation>
     </message>
     <message>
         <source>Enter what came</source>
-        <translation type="unfinished"></translation>
+        <translation>Registrar lo que llegó</translation>
     </message>
     <message>
         <source>Powder at hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Polvo disponible</translation>
     </message>
     <message>
         <source>How many bags of this lot came, and how heavy they are, is not entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>No está registrado cuántos costales de este lote llegaron ni cuánto pesan.</translation>
     </message>
     <message>
         <source>Totes left this morning</source>
-        <translation type="unfinished"></translation>
+        <translation>Sacos por la mañana</translation>
     </message>
     <message>
         <source>Bags left this morning</source>
-        <translation type="unfinished"></translation>
+        <translation>Costales por la mañana</translation>
     </message>
     <message>
         <source>a count of bags</source>
-        <translation type="unfinished"></translation>
+        <translation>un conteo de costales</translation>
     </message>
     <message>
         <source>Kept.</source>
-        <translation type="unfinished">Guardado.</translation>
+        <translation>Guardado.</translation>
     </message>
     <message>
         <source>No plan feeds it yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no lo usa ningún plan</translation>
     </message>
     <message>
         <source>Lot {lot}: {number} totes left, {mass}</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote {lot}: quedan {number} supersacos, {mass}</translation>
     </message>
     <message>
         <source>Lot {lot}: {number} bags left, {mass}</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote {lot}: quedan {number} costales, {mass}</translation>
     </message>
     <message>
         <source>It does not feed today in full.</source>
-        <translation type="unfinished"></translation>
+        <translation>No alcanza para todo el día de hoy.</translation>
     </message>
     <message>
         <source>A new lot is needed on {day}: weigh it in before the last bag is opened.</source>
-        <translation type="unfinished"></translation>
+        <translation>El {day} hace falta un lote nuevo: péselo antes de abrir el último costal.</translation>
     </message>
     <message>
         <source>Counted on {day}, less {daily} a day by the plans.</source>
-        <translation type="unfinished"></translation>
+        <translation>Contado el {day}, menos {daily} al día según los planes.</translation>
     </message>
     <message>
         <source>What came, less {daily} a day by the plans since {day}. Count the bags to be sure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que llegó, menos {daily} al día según los planes desde el {day}. Cuente los costales para estar seguro.</translation>
     </message>
 </context>
 <context>
@@ -3908,43 +3928,43 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <name>ScoopRuleFields</name>
     <message>
         <source>the fewest scoopfuls within the tolerance</source>
-        <translation type="unfinished"></translation>
+        <translation>las menos medidas dentro de la tolerancia</translation>
     </message>
     <message>
         <source>whole scoopfuls of one kind, the water trimmed to them</source>
-        <translation type="unfinished"></translation>
+        <translation>medidas enteras de un tipo, con el agua ajustada a ellas</translation>
     </message>
     <message>
         <source>none: weigh the powder</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna: pesar el polvo</translation>
     </message>
     <message>
         <source>half scoopfuls allowed</source>
-        <translation type="unfinished"></translation>
+        <translation>se permiten medias medidas</translation>
     </message>
     <message>
         <source>quarter scoopfuls allowed</source>
-        <translation type="unfinished"></translation>
+        <translation>se permiten cuartos de medida</translation>
     </message>
     <message>
         <source>Which scoopful</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuál medida</translation>
     </message>
     <message>
         <source>A part filled by eye is off by about 5 % of the scoop.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una parte llenada a ojo falla por cerca de 5 % de la medida.</translation>
     </message>
     <message>
         <source>whichever changes the water least</source>
-        <translation type="unfinished"></translation>
+        <translation>la que menos cambie el agua</translation>
     </message>
     <message>
         <source>{scoop}, level</source>
-        <translation type="unfinished"></translation>
+        <translation>{scoop}, al ras</translation>
     </message>
     <message>
         <source>{scoop}, to the mark</source>
-        <translation type="unfinished"></translation>
+        <translation>{scoop}, hasta la línea</translation>
     </message>
 </context>
 <context>
@@ -4630,6 +4650,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>A&amp;notar</translation>
     </message>
     <message>
+        <source>The line is there all the same</source>
+        <translation>La línea sí está ahí</translation>
+    </message>
+    <message>
         <source>New line for this lot</source>
         <translation>Línea nueva para este lote</translation>
     </message>
@@ -4717,8 +4741,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Peso deseado</translation>
     </message>
     <message>
-        <source>{mean}, between {low} and {high} (90 % interval)</source>
-        <translation>{mean}, entre {low} y {high} (intervalo de 90 %)</translation>
+        <source>{mean}, between {low} and {high} (95 % interval)</source>
+        <translation>{mean}, entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>To the mark</source>
@@ -4855,7 +4879,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <name>TableWords</name>
     <message>
         <source>and {amount} of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>y {amount} de {name}</translation>
     </message>
     <message>
         <source>level</source>
@@ -4879,7 +4903,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>water trimmed, {share} of everything; give or take {spread}</source>
-        <translation type="unfinished"></translation>
+        <translation>agua ajustada, {share} de todo; más o menos {spread}</translation>
     </message>
     <message>
         <source>{share} short, give or take {spread}</source>
@@ -4891,11 +4915,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Makes {solids} solids as mixed ({low} to {high}), osmolality about {osmolality} ({least} to {most}) mOsm/kg.</source>
-        <translation type="unfinished"></translation>
+        <translation>Da {solids} de sólidos en la mezcla ({low} a {high}), osmolalidad de unos {osmolality} ({least} a {most}) mOsm/kg.</translation>
     </message>
     <message>
         <source>Rounding of water and powder: strength {share}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Redondeo de agua y polvo: fuerza {share}.</translation>
     </message>
     <message>
         <source>{batches} (1 runs over by {over})</source>
@@ -5062,23 +5086,23 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>{powder} No other lot has come.</source>
-        <translation type="unfinished"></translation>
+        <translation>{powder} No ha llegado otro lote.</translation>
     </message>
     <message>
         <source>Enter a delivery</source>
-        <translation type="unfinished"></translation>
+        <translation>Registrar una entrega</translation>
     </message>
     <message>
         <source>{powder} Lot {next} has to be weighed in by then.</source>
-        <translation type="unfinished"></translation>
+        <translation>{powder} El lote {next} tiene que estar pesado para entonces.</translation>
     </message>
     <message>
         <source>{powder} Lot {next} is weighed in and goes on.</source>
-        <translation type="unfinished"></translation>
+        <translation>{powder} El lote {next} ya está pesado y sigue.</translation>
     </message>
     <message>
         <source>Show the lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver el lote</translation>
     </message>
     <message>
         <source>The weigh-in of lot {number} stands at this step: {step}.</source>
@@ -5137,7 +5161,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>as the plan says</source>
-        <translation type="unfinished"></translation>
+        <translation>como dice el plan</translation>
     </message>
     <message>
         <source>no lot signed off</source>
@@ -5149,7 +5173,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>too many to count</source>
-        <translation type="unfinished"></translation>
+        <translation>demasiadas para contar</translation>
     </message>
     <message>
         <source>fits the {vessel}</source>
@@ -5280,7 +5304,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Weigh {sugar} of sugar and {water} of water: {brix} Brix.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pese {sugar} de azúcar y {water} de agua: {brix} Brix.</translation>
     </message>
     <message>
         <source>Nothing yet.</source>
@@ -5517,7 +5541,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Tell how long a mix stays warm in it</source>
-        <translation type="unfinished"></translation>
+        <translation>Diga cuánto se mantiene caliente la mezcla</translation>
     </message>
     <message>
         <source>Take this volume</source>
@@ -5529,27 +5553,27 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Just mixed</source>
-        <translation type="unfinished"></translation>
+        <translation>Recién mezclada</translation>
     </message>
     <message>
         <source>Later</source>
-        <translation type="unfinished"></translation>
+        <translation>Más tarde</translation>
     </message>
     <message>
         <source>Minutes between</source>
-        <translation type="unfinished"></translation>
+        <translation>Minutos entre las dos</translation>
     </message>
     <message>
         <source>Air around it</source>
-        <translation type="unfinished"></translation>
+        <translation>Aire alrededor</translation>
     </message>
     <message>
         <source>In this air a mix never gets below {cool}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con este aire una mezcla nunca baja de {cool}.</translation>
     </message>
     <message>
         <source>From {warm} it takes {minutes} to get below {cool}, too cool for calves.</source>
-        <translation type="unfinished"></translation>
+        <translation>De {warm} tarda {minutes} en bajar de {cool}, demasiado fría para las becerras.</translation>
     </message>
     <message>
         <source>By this shape it holds {volume} to the rim.</source>
@@ -5561,7 +5585,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Read a mix just mixed, and once more when it has stood for some minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lea una mezcla recién hecha y otra vez cuando haya reposado unos minutos.</translation>
     </message>
 </context>
 <context>
@@ -5575,74 +5599,74 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <name>WarmthFields</name>
     <message>
         <source>Powder is stored at</source>
-        <translation type="unfinished"></translation>
+        <translation>El polvo se guarda a</translation>
     </message>
     <message>
         <source>Empty: the water is drawn as told above.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vacío: el agua se sirve como se dijo arriba.</translation>
     </message>
     <message>
         <source>The mix is to land at</source>
-        <translation type="unfinished"></translation>
+        <translation>La mezcla debe quedar a</translation>
     </message>
     <message>
         <source>Calves fed in ten minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Becerras servidas en diez minutos</translation>
     </message>
     <message>
         <source>Groups are fed in the order in which they stand here; youngest first is common practice. How long a mix stays warm is told by its vessel, in the set-up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los grupos se sirven en el orden en que están aquí; primero las más chicas es práctica común. Cuánto se mantiene caliente una mezcla lo dice su recipiente, en Ajustes.</translation>
     </message>
     <message>
         <source>Type how warm the powder is too: it takes its warmth from the water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba también qué tan caliente está el polvo: toma su calor del agua.</translation>
     </message>
 </context>
 <context>
     <name>WarmthWords</name>
     <message>
         <source>Draw water at {temperature}. {trouble}</source>
-        <translation type="unfinished"></translation>
+        <translation>Sirva el agua a {temperature}. {trouble}</translation>
     </message>
     <message>
         <source>Draw water at {temperature}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sirva el agua a {temperature}.</translation>
     </message>
     <message>
         <source>Draw water at {temperature}: {hot} hot and {cold} cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sirva el agua a {temperature}: {hot} de caliente y {cold} de fría.</translation>
     </message>
     <message>
         <source>The mix lands at {temperature}.</source>
-        <translation type="unfinished"></translation>
+        <translation>La mezcla queda a {temperature}.</translation>
     </message>
     <message>
         <source>The mix lands at {temperature} and stays above {cool}.</source>
-        <translation type="unfinished"></translation>
+        <translation>La mezcla queda a {temperature} y no baja de {cool}.</translation>
     </message>
     <message>
         <source>The mix lands at {temperature}; {minutes} until it is below {cool}, too cool.</source>
-        <translation type="unfinished"></translation>
+        <translation>La mezcla queda a {temperature}; en {minutes} baja de {cool}, demasiado fría.</translation>
     </message>
     <message>
         <source>The hot water will not do: this feeding takes {needed} at {temperature}, the tank gives {tank}. {missing} are missing; feed in two goes, or heat more first.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua caliente no alcanza: esta toma lleva {needed} a {temperature} y el tanque da {tank}. Faltan {missing}; dé la toma en dos partes o caliente más primero.</translation>
     </message>
     <message>
         <source>Order of feeding:</source>
-        <translation type="unfinished"></translation>
+        <translation>Orden de las tomas:</translation>
     </message>
     <message>
         <source>The last calves of a batch would get it below {cool}: mix smaller batches, one after another.</source>
-        <translation type="unfinished"></translation>
+        <translation>A las últimas becerras de una tanda les llegaría a menos de {cool}: mezcle tandas más chicas, una tras otra.</translation>
     </message>
     <message>
         <source>{group}, minute {begin} to {end}</source>
-        <translation type="unfinished"></translation>
+        <translation>{group}, del minuto {begin} al {end}</translation>
     </message>
     <message>
         <source>{group}, minute {begin} to {end}, the last calf of a batch at {temperature}</source>
-        <translation type="unfinished"></translation>
+        <translation>{group}, del minuto {begin} al {end}, la última becerra de una tanda a {temperature}</translation>
     </message>
 </context>
 <context>
@@ -5775,6 +5799,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>{words} {delivers}</translation>
     </message>
     <message>
+        <source>A feeding to a line there would weigh {mass} ({share} against the target). Measure from the rim down along the wall, not from the bottom up. Is the line really there?</source>
+        <translation>Una toma hasta una línea ahí pesaría {mass} ({share} contra lo deseado). Mida desde el borde hacia abajo por la pared, no desde el fondo hacia arriba. ¿De veras está ahí la línea?</translation>
+    </message>
+    <message>
         <source>On target: the line is right.</source>
         <translation>En el peso deseado: la línea está bien.</translation>
     </message>
@@ -5811,12 +5839,12 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Es más de lo que pesa esta báscula ({capacity}). Escríbalo otra vez.</translation>
     </message>
     <message>
-        <source>No powder is as heavy as that. Look at the unit, or whether the scale was zeroed.</source>
-        <translation>Ningún polvo pesa tanto. Revise la unidad, o si la báscula estaba en cero.</translation>
+        <source>No powder is as heavy as that in this scoop. Look at the unit, at the zero of the scale, and at the scoop&apos;s measures in the set-up.</source>
+        <translation>Ningún polvo pesa tanto en esta medida. Revise la unidad, el cero de la báscula y las dimensiones de la medida en Ajustes.</translation>
     </message>
     <message>
-        <source>No scoopful is as light as that. Look at the unit, or whether the scale was zeroed.</source>
-        <translation>Ninguna medida pesa tan poco. Revise la unidad, o si la báscula estaba en cero.</translation>
+        <source>No powder is as light as that in this scoop. Look at the unit, at the zero of the scale, and at the scoop&apos;s measures in the set-up.</source>
+        <translation>Ningún polvo pesa tan poco en esta medida. Revise la unidad, el cero de la báscula y las dimensiones de la medida en Ajustes.</translation>
     </message>
     <message>
         <source>Weigh-in of lot {number}</source>
@@ -6109,23 +6137,23 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message numerus="yes">
         <source>%n minutes</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n minuto</numerusform>
+            <numerusform>%n minutos</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n days at hand</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Alcanza para %n día</numerusform>
+            <numerusform>Alcanza para %n días</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Powder of lot {lot} for %n days.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Polvo del lote {lot} para %n día.</numerusform>
+            <numerusform>Polvo del lote {lot} para %n días.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QHeaderView,
     QLabel,
     QLineEdit,
+    QPushButton,
     QRadioButton,
     QTabBar,
     QTableView,
@@ -26,6 +27,8 @@ from PySide6.QtWidgets import (
 
 from calibrator.desk.widgets.name_box import NameBox
 
+MARK_PX = 28  # the mark of a check box or radio button and the gap after it
+AIR_PX = 8  # of a button, both sides together, that may go before its words are cut
 CLOSE_PX = 2  # fonts round their widths; nobody sees that
 TOLD = (QLabel, QAbstractButton, QLineEdit, QComboBox)
 
@@ -98,10 +101,11 @@ def squeezed(root: QWidget) -> Iterator[str]:
 
 
 def _needed(widget: QAbstractButton) -> int:
-    """A button's hint has room to spare: its words must fit, with a little air."""
-    text = widget.fontMetrics().horizontalAdvance(plain(widget.text()))
-    mark = 28 if isinstance(widget, QRadioButton | QCheckBox) else 8
-    return min(widget.sizeHint().width(), text + mark)
+    """What is narrower than this cuts into its words: of the air in a button only some can be spared."""
+    if isinstance(widget, QPushButton):
+        return widget.sizeHint().width() - AIR_PX
+    mark = MARK_PX if isinstance(widget, QCheckBox | QRadioButton) else 0
+    return widget.fontMetrics().horizontalAdvance(plain(widget.text())) + mark
 
 
 def _label(widget: QLabel) -> Iterator[str]:

@@ -1,0 +1,162 @@
+"""Choosing languages: of the screen at once, of the paper as a proposal; days and refusals in what was chosen."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+from answers import Answers
+from PySide6.QtCore import QLocale, Qt
+from PySide6.QtWidgets import QApplication, QComboBox
+from pytestqt.qtbot import QtBot
+from speaking import speaking
+
+from calibrator.desk.app import Opener
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.farm_form import FarmForm
+from calibrator.desk.pages.paper_choice import PaperChoice
+from calibrator.desk.pages.setup import SetupPage
+from calibrator.desk.pages.welcome import WelcomePage
+from calibrator.desk.refusals import in_words
+from calibrator.desk.settings import Settings
+from calibrator.desk.speech import day_text, decimal_comma
+from calibrator.desk.tongues import locale_of, on_paper, spoken
+from calibrator.model import Cylinder, Farm, Paper, Scoop, UnitSystem
+from calibrator.prints.output import CannotPrint
+from calibrator.records import Records, RecordsError
+from calibrator.science.errors import CannotCompute
+from calibrator.science.scoop import height_mm
+from calibrator.science.water import volume_ml
+
+
+def choose(box: QComboBox, row: int) -> None:
+    """Take a row as a person does: the box tells that it was taken."""
+    box.setCurrentIndex(row)
+    box.activated.emit(row)
+
+
+@pytest.fixture
+def opener(qtbot: QtBot, qapp: QApplication, answers: Answers, tmp_path: Path) -> Iterator[Opener]:
+    before = QLocale()
+    made = Opener(qapp, answers, str(tmp_path / "farm.sqlite"), Settings(tmp_path / "settings.json"))
+    made.open()
+    yield made
+    if made.window is not None:
+        made.window._close_anyway()
+    made.close()
+    for translator in made._tongue._installed:
+        qapp.removeTranslator(translator)
+    QLocale.setDefault(before)
+
+
+def welcome(opener: Opener) -> WelcomePage:
+    assert opener.window is not None
+    page = opener.window.page("welcome")
+    assert isinstance(page, WelcomePage)
+    return page
+
+
+def test_spanish_from_the_first_step_on(opener: Opener, qtbot: QtBot) -> None:
+    """What was typed before the language was changed goes along to the new window."""
+    first = welcome(opener).farm_step
+    first.name.line.setFocus()
+    qtbot.keyClicks(first.name.line, "Los Álamos")
+    first.metric_units.click()
+    choose(first.language.box, first.language.box.findData("es"))
+    second = welcome(opener).farm_step
+    assert second is not first
+    assert second.name.text() == "Los Álamos"
+    assert second.metric_units.isChecked()
+    assert welcome(opener).next_button.text() == "&Guardar y seguir"
+    qtbot.keyClick(second.name.line, Qt.Key.Key_Tab)
+    welcome(opener).keep()
+    assert opener.desk is not None
+    assert opener.desk.farm is not None
+    assert (opener.desk.farm.name, opener.desk.farm.units) == ("Los Álamos", UnitSystem.METRIC)
+
+
+def test_the_languages_are_named_in_their_own_words(opener: Opener) -> None:
+    box = welcome(opener).farm_step.language.box
+    assert [box.itemText(row) for row in (1, 2)] == ["English", "Español"]
+
+
+def test_a_half_typed_scoop_is_not_lost_without_a_question(opener: Opener, answers: Answers, qtbot: QtBot) -> None:
+    assert opener.desk is not None
+    opener.desk.records.keep(Farm(id="f", name="Windy Hollow"))
+    opener.desk.show_farm("f")
+    assert opener.window is not None
+    opener.window.show_page("setup", "scoop")
+    page = opener.window.page("setup")
+    assert isinstance(page, SetupPage)
+    page.scoops.form.name.line.setFocus()
+    qtbot.keyClicks(page.scoops.form.name.line, "Blue")
+    answers.yes = False
+    here = opener.window
+    page.show_tab(Farm) if Farm in page._holders else page.tabs.setCurrentIndex(0)
+    choose(page.farm.languages.screen_language.box, 2)
+    assert "typed but not entered" in answers.asked[-1]
+    assert opener.window is here
+    assert page.scoops.form.name.text() == "Blue"
+
+
+def test_the_language_of_the_paper_is_kept_and_proposed(qtbot: QtBot, desk: Desk) -> None:
+    form = FarmForm(desk)
+    qtbot.addWidget(form)
+    form.reload()
+    choose(form.languages.paper, 2)
+    assert desk.settings.now.paper_languages == ("en", "es")
+    paper = PaperChoice(desk)
+    qtbot.addWidget(paper)
+    paper.offer([], [], Paper.LETTER, lambda scoop: ())
+    assert paper.language.currentText() == "English and Spanish"
+
+
+def test_paper_speaks_like_the_screen_until_somebody_chooses() -> None:
+    with speaking("es"):
+        assert on_paper(()) == ("es",)
+        assert on_paper(("en",)) == ("en",)
+    with speaking("en"):
+        assert on_paper(()) == ("en",)
+        assert on_paper(("fr", "nonsense")) == ("en",)
+
+
+def test_days_and_decimals_follow_the_language_that_was_chosen() -> None:
+    """In Mexico and the United States decimals are written with a point: CLDR, locales es_MX and en_US."""
+    with speaking("es"):
+        assert day_text(date(2026, 1, 2)) == "2 ene 2026"
+        assert not decimal_comma()
+    with speaking("en"):
+        assert day_text(date(2026, 1, 2)) == "2 Jan 2026"
+
+
+def test_who_never_chose_writes_as_the_computer_does() -> None:
+    assert locale_of("") == QLocale.system()
+    assert spoken("fr") in ("en", "es")
+
+
+def test_refusals_are_said_in_spanish() -> None:
+    with speaking("es"):
+        assert in_words(CannotCompute("Read one drop at least.")) == "Lea al menos una gota."
+        with pytest.raises(CannotCompute) as cold:
+            volume_ml(100.0, -5.0)
+        told = in_words(cold.value)
+        assert told.startswith("La temperatura del agua: tiene que estar entre 32 y 212 °F (0 y 100 °C)")
+        with pytest.raises(CannotCompute) as full:
+            height_mm(Cylinder(diameter_mm=100.0, height_mm=100.0), 2000.0)
+        assert in_words(full.value) == "Es más de lo que le cabe: solo 26.6 fl oz (785 mL) hasta el borde."
+        unwritten = CannotPrint(
+            "The file {name} could not be written: {reason}. Choose another folder.", name="a", reason="b"
+        )
+        assert in_words(unwritten) == "No se pudo escribir el archivo a: b. Escoja otra carpeta."
+        assert in_words(ValueError("as it is")) == "as it is"
+
+
+def test_what_the_records_refuse_is_said_in_spanish(desk: Desk, records: Records, answers: Answers) -> None:
+    with speaking("es"):
+        assert desk.attempt(lambda: records.find(Scoop, "nobody")) is None
+        assert (
+            answers.told[-1] == "En estos registros no hay nada (medida) con el nombre nobody. Abra otra vez la página."
+        )
+        assert "esto (llenada suelta)" in in_words(RecordsError("edited_meanwhile", kind="spot fill"))
