@@ -20,6 +20,7 @@ from calibrator.science.mark import (
     old_line,
     reach_95,
     tolerance_band,
+    weighed_to_line,
 )
 from calibrator.science.plausible import Doubt, weight_doubt
 from calibrator.science.scale import ScaleCheck, check_scale, scale_facts, smallest_net_weight_g
@@ -113,7 +114,8 @@ def fills_of(known: Known, way: FillWay, line_mm: float | None = None) -> list[F
 def odd_fills(known: Known, findings: Findings, way: FillWay) -> frozenset[str]:
     """The fills that the result of their way flags as odd."""
     result = findings.level if way == FillWay.LEVEL else findings.check and findings.check.result
-    counted = [fill for fill in fills_of(known, way) if fill.counts]
+    # Those to the mark are judged together, whichever line they were filled to.
+    counted = [fill for fill in known.fills if fill.way == way and fill.counts]
     return frozenset(counted[place].id for place in result.odd) if result else frozenset()
 
 
@@ -260,9 +262,9 @@ def _line_check(
     w, scoop, scale = known.weigh_in, known.scoop, known.scale
     if line_mm is None or w.target_mass_g is None or scoop is None or scale is None:
         return None
-    fills = weighed(fills_of(known, FillWay.TO_MARK, line_mm), FillWay.TO_MARK)
-    if not fills:
-        return None
+    if not weighed(fills_of(known, FillWay.TO_MARK, line_mm), FillWay.TO_MARK):
+        return None  # a line is judged only once it has a fill of its own
+    fills = weighed_to_line(known.fills, scoop.shape, line_mm)
     return check_line(
         scoop.shape,
         level,

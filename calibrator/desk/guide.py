@@ -213,6 +213,13 @@ class Guide:
         return check is not None and check.verdict == LineVerdict.ON_TARGET
 
     @property
+    def counts_earlier_line(self) -> bool:
+        """Whether fills to a line drawn before count in the verdict too, brought to the one drawn now."""
+        check = self.findings.check
+        own = sum(fill.counts for fill in self.fills_of(FillWay.TO_MARK))
+        return check is not None and check.result.fills > own
+
+    @property
     def line_should_move(self) -> bool:
         """Whether the fills to the mark have shown the line to be wrong."""
         check = self.findings.check

@@ -117,6 +117,12 @@ def test_a_line_that_settles_is_moved_and_the_next_fills_are_on_target(guide: Gu
 
     draw_as_proposed(guide)
     assert guide.fills_of(FillWay.TO_MARK) == []
+    assert guide.findings.check is None
+    guide.add_fill(FillWay.TO_MARK, 1, 283.5, "")
+    assert guide.counts_earlier_line
+    assert guide.findings.check is not None
+    assert guide.findings.check.result.fills == 9
+    assert guide.on_target
     for bag, wobble in zip((1, 1, 2, 2, 3, 3, 4, 4), (0.4, -0.5, 0.2, -0.3, 0.3, 0.0, -0.2, 0.1), strict=True):
         guide.add_fill(FillWay.TO_MARK, bag, 283.5 + wobble, "")
     assert guide.on_target

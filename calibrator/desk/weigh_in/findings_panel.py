@@ -128,7 +128,9 @@ class ToMarkPanel(FindingsPanel):
             return
         self._show_result(check.result, system, _resolution(guide))
         self._show_verdict(*words.check_words(check, guide.weigh_in.target_mass_g, system))
-        self._settling.setText(words.settling_words(check))
+        earlier = self.tr("The fills to the line before count too, brought to this one.")
+        settling = words.settling_words(check)
+        self._settling.setText(f"{settling} {earlier}" if guide.counts_earlier_line else settling)
 
     def bands(self, guide: Guide) -> Bands | None:
         check, target = guide.findings.check, guide.weigh_in.target_mass_g
