@@ -12,10 +12,11 @@ from datetime import date, timedelta
 from calibrator.desk.standing import LotStanding, LotState, Standing
 from calibrator.model import Lot, Plan
 from calibrator.records import Records
-from calibrator.science.feeding import daily_powder_g
+from calibrator.science.as_fed import powder_of_day_g
 from calibrator.science.mixing import powder_from
-from calibrator.science.stock import Stock, stock
+from calibrator.science.stock import Stock, stock_over
 
+LONGEST_DAYS = 120
 LOW_DAYS = 3
 """A weigh-in takes its day, and a delivery some: common practice, no source."""
 
@@ -24,8 +25,9 @@ LOW_DAYS = 3
 class AtHand:
     """The lot in use and what is left of it.
 
-    `counted_on` is the day of the count that it rests on; None where it is what came less what the plans fed
-    since `since`. `next_lot` is the one to go on with, weighed in or not; None where none has come.
+    `daily_g` is what today takes; `counted_on` is the day of the count that it rests on, None where it is what
+    came less what the plans fed since `since`. `next_lot` is the one to go on with, weighed in or not; None
+    where none has come.
     """
 
     lot: Lot
@@ -62,20 +64,24 @@ def at_hand(records: Records, now: Standing, today: date) -> AtHand | None:
         return None
     first_fed = lot.fed_from or _first_sign_off(now, lot) or known.sign_off.at.date()
     since = counted.on if counted else first_fed
-    daily = _daily_g(records, lot)
-    fed = daily * max(0, (today - since).days)
-    left = stock(packages, lot.package_mass_g, fed, daily, today)
-    return AtHand(lot, left, daily, since, counted.on if counted else None, _next(now.lots, known))
+    fed = sum(_days_g(records, lot, since, min((today - since).days, LONGEST_DAYS)))
+    needs = _days_g(records, lot, today, LONGEST_DAYS)
+    left = stock_over(packages, lot.package_mass_g, fed, needs, today)
+    return AtHand(lot, left, needs[0], since, counted.on if counted else None, _next(now.lots, known))
 
 
 def _first_sign_off(now: Standing, lot: Lot) -> date | None:
     return next((s.at.date() for s in now.sign_offs if s.lot_id == lot.id), None)
 
 
-def _daily_g(records: Records, lot: Lot) -> float:
+def _days_g(records: Records, lot: Lot, first: date, days: int) -> list[float]:
+    """What the plans take on so many days from the first on, each by its steps and the cold."""
     powder = powder_from(lot.composition)
     plans = [plan for plan in records.every(Plan, lot.farm_id) if plan.retired_on is None]
-    return sum(daily_powder_g(plan, powder) for plan in plans if plan.groups)
+    if not any(group.steps for plan in plans for group in plan.groups):
+        return [sum(powder_of_day_g(plan, powder, first) for plan in plans)] * days
+    every = (first + timedelta(days=day) for day in range(days))
+    return [sum(powder_of_day_g(plan, powder, on) for plan in plans) for on in every]
 
 
 def _next(lots: Sequence[LotStanding], here: LotStanding) -> LotStanding | None:

@@ -43,7 +43,7 @@ def wall_chart_facts(
 ) -> WallChart:
     """A plan's chart for the lot of a sign-off, with the number it bears."""
     lot = sheet.powder.lot
-    farm_units = farm.units is UnitSystem.FARM
+    farm_units, cold = farm.units is UnitSystem.FARM, sheet.plan.cold
     return WallChart(
         farm_name=farm.name,
         plan_name=sheet.plan.name,
@@ -63,6 +63,7 @@ def wall_chart_facts(
         languages=options.languages,
         resolution_g=sheet.powder.resolution_g or None,
         water_step=farm.water_step_qt if farm_units else farm.water_step_l,
+        cold_below_c=cold.below_c if cold and cold.on else None,
     )
 
 

@@ -10,7 +10,7 @@ from enum import StrEnum
 from calibrator.desk.label_lines import LineOffer, line_offers, weights_in_use
 from calibrator.desk.paper_facts import Options, lot_sheet_facts
 from calibrator.desk.paper_jobs import ChartJob, Job, LabelJob, LotSheetJob, ScoopChoice
-from calibrator.desk.sheets import LotInUse, plan_sheet, powder_of
+from calibrator.desk.sheets import LotInUse, chart_plan, plan_sheet, powder_of
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.model import Farm, Plan, Scale, Scoop, SignOff, Vessel, WeighIn
 from calibrator.records import Records
@@ -85,7 +85,8 @@ class LotPaper:
         if plan is None or self.known.sign_off is None:
             return None
         vessels = {vessel.id: vessel for vessel in self.records.every(Vessel, self.farm.id)}
-        sheet = plan_sheet(self.farm, plan, vessels.get(plan.vessel_id or ""), self.powder)
+        shown = chart_plan(plan, at.date(), self.powder)
+        sheet = plan_sheet(self.farm, shown, vessels.get(plan.vessel_id or ""), self.powder)
         if sheet.trouble:
             raise CannotCompute(sheet.trouble)
         return ChartJob(self.farm, sheet, self.known.sign_off, chosen.options, at, by)

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from datetime import date
 from itertools import zip_longest
 
 from calibrator.desk.refusals import in_words
@@ -26,6 +27,7 @@ from calibrator.model import (
     Vessel,
 )
 from calibrator.records import Records
+from calibrator.science.as_fed import Rest, as_fed, fed_group, feedings_on
 from calibrator.science.batch import BatchTable, counts_of, table
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import recipe_of
@@ -36,9 +38,12 @@ __all__ = [
     "Changed",
     "GroupSheet",
     "LotInUse",
+    "Occasion",
     "PlanSheet",
     "SheetLine",
     "changes",
+    "chart_plan",
+    "day_sheet",
     "plan_sheet",
     "powder_before",
     "powder_in_use",
@@ -60,6 +65,8 @@ class PlanSheet:
     groups: tuple[GroupSheet, ...]
     together: GroupSheet | None
     trouble: str = ""
+    told: Plan | None = None  # the whole plan, where `plan` is that of one feeding of a day
+    rests: tuple[Rest | None, ...] = ()  # for each group, why it is not fed then
 
     def kin_of(self, other: PlanSheet) -> bool:
         """Whether only counts of calves differ."""
@@ -67,7 +74,7 @@ class PlanSheet:
             replace(group, calves=0) for group in other.plan.groups
         ]
         same_plan = replace(self.plan, groups=()) == replace(other.plan, groups=())
-        alike = same_plan and fed_alike and self.trouble == other.trouble
+        alike = same_plan and fed_alike and (self.trouble, self.rests) == (other.trouble, other.rests)
         sheets = zip_longest(self.groups, other.groups)
         return alike and bool(self.groups) and all(mine and mine.kin_of(its) for mine, its in sheets)
 
@@ -149,6 +156,48 @@ def plan_sheet(
     return PlanSheet(plan, vessel, powder, groups, together)
 
 
+@dataclass(frozen=True)
+class Occasion:
+    """One feeding of a day: 0 is the first."""
+
+    on: date
+    feeding: int = 0
+
+
+def day_sheet(
+    farm: Farm,
+    plan: Plan,
+    vessel: Vessel | None,
+    powder: LotInUse,
+    when: Occasion,
+    earlier: PlanSheet | None = None,
+) -> PlanSheet:
+    """The plan's tables at one feeding of a day: its steps, its feedings and the cold reckoned in."""
+    try:
+        fed, rests = as_fed(plan, when.on, when.feeding, powder.powder)
+    except CannotCompute as error:
+        return PlanSheet(plan, vessel, powder, (), None, in_words(error), plan)
+    return replace(plan_sheet(farm, fed, vessel, powder, earlier), told=plan, rests=rests)
+
+
+def chart_plan(plan: Plan, on: date, powder: LotInUse) -> Plan:
+    """A plan as its chart shows it on a day: feedings that differ are groups of their own.
+
+    Raises CannotCompute for a rate that cannot be.
+    """
+    groups: list[PlanGroup] = []
+    for group in plan.groups:
+        several = [feeding for feeding in group.feedings[: feedings_on(group, on, plan.cold)] if feeding.name]
+        if len(several) < 2:
+            groups.append(fed_group(plan, group, on, 0, powder.powder).group)
+            continue
+        for number, feeding in enumerate(several):
+            fed = fed_group(plan, group, on, number, powder.powder).group
+            groups.append(replace(fed, name=", ".join(name for name in (group.name, feeding.name) if name)))
+    fed_groups = tuple(group for group in groups if group.calves) or tuple(groups)
+    return replace(plan, groups=fed_groups)
+
+
 def _group_sheet(farm: Farm, plan: Plan, vessel: Vessel | None, powder: LotInUse, group: PlanGroup) -> GroupSheet:
     counts = counts_of(replace(plan, groups=(group,)))
     rows = table(plan, powder.powder, vessel, counts, group=group)
@@ -202,12 +251,12 @@ class Changed:
 
 
 def changes(
-    farm: Farm, plans: Sequence[Plan], vessels: dict[str, Vessel], before: LotInUse, now: LotInUse
+    farm: Farm, plans: Sequence[Plan], vessels: dict[str, Vessel], before: LotInUse, now: LotInUse, on: date
 ) -> Iterator[Changed]:
-    """Every plan and group with calves today, before and now."""
+    """Every plan and group with calves today, before and now, at the day's first feeding."""
     for plan in plans:
         vessel = vessels.get(plan.vessel_id or "")
-        old, new = (plan_sheet(farm, plan, vessel, powder).groups for powder in (before, now))
+        old, new = (day_sheet(farm, plan, vessel, powder, Occasion(on)).groups for powder in (before, now))
         for was, is_now in zip(old, new, strict=False):
             if was.group and was.today_line and is_now.today_line:
                 yield Changed(plan, was.group, was.today_line, is_now.today_line)

@@ -54,7 +54,10 @@ class ChartGroup:
 
 @dataclass(frozen=True, kw_only=True)
 class WallChart:
-    """A chart for one lot and one plan. `water_step` is in quarts or litres, as the farm has it."""
+    """A chart for one lot and one plan. `water_step` is in quarts or litres, as the farm has it.
+
+    With `cold_below_c` it is the plan's variant for weather below that, and says so.
+    """
 
     farm_name: str
     plan_name: str
@@ -74,3 +77,4 @@ class WallChart:
     languages: tuple[str, ...] = ("en",)
     resolution_g: float | None = None
     water_step: float | None = None
+    cold_below_c: float | None = None

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from calibrator.science.errors import CannotCompute
@@ -38,6 +39,24 @@ def stock(packages: float, package_mass_g: float, fed_g: float, daily_g: float, 
     days = math.floor(left / daily_g * (1 + 1e-9))
     last = today + timedelta(days=days - 1) if 0 < days < 36500 else None
     return Stock(left, left / package_mass_g, days, last)
+
+
+def stock_over(packages: float, package_mass_g: float, fed_g: float, needs_g: Sequence[float], today: date) -> Stock:
+    """As `stock`, where every day takes its own: `needs_g` from today on, long enough to come to an end.
+
+    What is left after the last of them is not looked at: `days` is then as many as were told, or None where
+    none of them takes anything.
+    """
+    known = stock(packages, package_mass_g, fed_g, 0.0, today)
+    if not any(not_negative(need, "The powder fed in a day") > 0 for need in needs_g):
+        return known
+    days, left = 0, known.left_g * (1 + 1e-9)
+    for need in needs_g:
+        left -= need
+        if left < 0:
+            break
+        days += 1
+    return replace(known, days=days, last_full_day=today + timedelta(days=days - 1) if days else None)
 
 
 def packages_needed(powder_g: float, package_mass_g: float) -> int:

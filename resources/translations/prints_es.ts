@@ -148,6 +148,10 @@
             <translation>golpeada</translation>
         </message>
         <message>
+            <source>for cold weather, below {limit}</source>
+            <translation>para tiempo frío, bajo {limit}</translation>
+        </message>
+        <message>
             <source>water {length} above the floor</source>
             <translation>agua a {length} sobre el fondo</translation>
         </message>

@@ -105,10 +105,10 @@ def test_an_additive_is_typed_for_each_calf(herd: Herd, qtbot: QtBot, answers: A
     form.resize(780, 620)
     form.show()
     editor = form.groups[0]
-    assert not editor.add_additive.isVisible()
+    assert not editor.additives.add.isVisible()
     editor.more.link.click()
-    editor.add_additive.click()
-    (additive,) = editor.additives
+    editor.additives.add.click()
+    (additive,) = editor.additives.rows
     assert additive.name.line.hasFocus() or not form.isActiveWindow()
     assert editor.caution.isVisible()
     form.keep()
@@ -126,7 +126,7 @@ def test_an_additive_is_typed_for_each_calf(herd: Herd, qtbot: QtBot, answers: A
     sheet = plan_sheet(herd.farm, herd.records.find(Plan, plan.id), None, here).groups[0]
     assert sheet.per_calf.powder_g * sheet.shares[1] == pytest.approx(2 * OZ_G)
     form.edit(herd.records.find(Plan, plan.id))
-    (again,) = form.groups[0].additives
+    (again,) = form.groups[0].additives.rows
     assert again.each.text() == "2 oz"
     qtbot.waitUntil(again.isVisible)
     taken = [*mnemonics(form), *"TLWBES"]

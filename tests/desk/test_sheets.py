@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import date
 
 import pytest
 from herd import OZ_G, QT_ML, Herd, group
@@ -88,7 +89,7 @@ def test_changes_tell_what_each_group_took_before(herd: Herd) -> None:
     before = powder_before(herd.records, now)
     assert before is not None
     vessels: dict[str, Vessel] = {}
-    found = list(changes(herd.farm, [plan], vessels, before, powder_in_use(herd.records, now)))
+    found = list(changes(herd.farm, [plan], vessels, before, powder_in_use(herd.records, now), date(2026, 3, 2)))
     assert [change.group.name for change in found] == ["Young", "Old"]
     counts = [(c.before.scoops, c.now.scoops) for c in found]
     assert [(a.scoopfuls, b.scoopfuls) for a, b in counts if a and b] == [(10, 5), (4, 2)]

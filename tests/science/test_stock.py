@@ -7,7 +7,7 @@ from datetime import date
 import pytest
 
 from calibrator.science.errors import CannotCompute
-from calibrator.science.stock import packages_needed, stock
+from calibrator.science.stock import packages_needed, stock, stock_over
 
 BAG_G = 22_679.6185
 TODAY = date(2025, 3, 10)
@@ -49,3 +49,19 @@ def test_whole_packages_for_a_weight() -> None:
     assert [packages_needed(n * BAG_G, BAG_G) for n in (0, 1, 1.01, 7)] == [0, 1, 2, 7]
     with pytest.raises(CannotCompute):
         packages_needed(-1, BAG_G)
+
+
+def test_days_that_take_more_and_more_use_it_up_sooner() -> None:
+    """Ten bags of 100 g: one day takes 100 g, the next 200, then 300 and 400: just four days."""
+    left = stock_over(10, 100.0, 0.0, [100.0, 200.0, 300.0, 400.0, 500.0], TODAY)
+    assert (left.days, left.last_full_day) == (4, date(2025, 3, 13))
+    assert stock_over(0.5, 100.0, 0.0, [100.0], TODAY).days == 0
+    assert stock_over(0.5, 100.0, 0.0, [100.0], TODAY).last_full_day is None
+    assert stock_over(50, 100.0, 0.0, [100.0, 100.0], TODAY).days == 2
+    assert stock_over(50, 100.0, 0.0, [0.0, 0.0], TODAY).days is None
+
+
+def test_days_that_are_all_alike_give_what_the_plain_rule_gives() -> None:
+    for packages in (0.3, 1.0, 7.5, 12.0):
+        plain = stock(packages, BAG_G, 0.0, 2.5 * BAG_G, TODAY)
+        assert stock_over(packages, BAG_G, 0.0, [2.5 * BAG_G] * 40, TODAY) == plain

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.fields import TextField
+from calibrator.desk.forms.rows_editor import RowEditor
 from calibrator.desk.parts import button, row
 from calibrator.desk.theme import SPACE
 from calibrator.model import Additive, Composition, MixingRate, RateBasis, VolumeMeans
@@ -19,11 +19,8 @@ OSMOLES = Bare("9.5", 0.1, 40.0)  # table salt, the most of any, has 34 in a gra
 WHOLE_PCT = 100.0
 
 
-class AdditiveEditor(QWidget):
+class AdditiveEditor(RowEditor):
     """Weighed into the mix besides the powder. Without a laboratory's value its composition has to do."""
-
-    edited = Signal()
-    remove_wanted = Signal()
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
@@ -34,7 +31,7 @@ class AdditiveEditor(QWidget):
             for caption in (self.tr("Fat"), self.tr("Protein"), self.tr("Ash, salts"))
         )
         self.osmoles = BareField(self.tr("mOsm in a gram"), OSMOLES, 2)
-        self.remove = button(self.tr("Leave this additive out"), self._ask_remove, "link")
+        self.remove = button(self.tr("Leave this additive out"), self.ask_remove, "link")
         first = row(self.name, self.each, spacing=2 * SPACE)
         first.setStretch(0, 3)
         first.setStretch(1, 2)
@@ -83,10 +80,10 @@ class AdditiveEditor(QWidget):
             mosmol_typed=self.osmoles.text(),
         )
 
+    def first(self) -> QWidget:
+        return self.name.line
+
     def in_order(self) -> tuple[QWidget, ...]:
         """The fields in the order in which the Tab key reaches them."""
         parts = (self.fat.line, self.protein.line, self.ash.line, self.osmoles.line)
         return (self.name.line, self.each.line, *parts, self.remove)
-
-    def _ask_remove(self) -> None:
-        self.remove_wanted.emit()

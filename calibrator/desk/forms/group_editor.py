@@ -2,14 +2,21 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
+from datetime import date
+from functools import partial
+from operator import attrgetter
+
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QButtonGroup, QFrame, QRadioButton, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
+from calibrator.desk.days import DayNotUnderstood
 from calibrator.desk.forms.additive_editor import AdditiveEditor
 from calibrator.desk.forms.amount import Amount
-from calibrator.desk.forms.fields import Captioned, TextField
+from calibrator.desk.forms.day_rows import FeedingRow, StepRow
+from calibrator.desk.forms.fields import Captioned, DayField, TextField
 from calibrator.desk.forms.rate_editor import RateEditor
+from calibrator.desk.forms.rows_editor import RowsEditor
 from calibrator.desk.parts import button, column, label, row, set_style_property
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
@@ -22,6 +29,7 @@ from calibrator.science.mixing import Powder
 from calibrator.units import Kind, read, show_volume
 
 MOST_FEEDINGS = 6
+MOST_ADDITIVES, MOST_STEPS = 6, 12
 FINE_STEP = {UnitSystem.FARM: 0.05, UnitSystem.METRIC: 0.01}
 
 
@@ -67,11 +75,15 @@ class GroupEditor(QFrame):
         for choice in (self.finished, self.water):
             self._means.addButton(choice)
         self.rate = RateEditor(desk)
-        self.additives: list[AdditiveEditor] = []
-        self.add_additive = button(self.tr("Add an additive"), self._add_additive, "link")
-        self._additives = QVBoxLayout()
+        self.additives = RowsEditor(partial(AdditiveEditor, desk), self.tr("Add an additive"), MOST_ADDITIVES)
+        self.day_feedings = RowsEditor(partial(FeedingRow, desk), self.tr("Add a feeding that differs"), MOST_FEEDINGS)
+        self.steps = RowsEditor(partial(StepRow, desk), self.tr("Add a step"), MOST_STEPS)
+        self.day_one = DayField(self.tr("Day 1 of these calves"), self._today)
+        self._calendar = label("", "quiet")
         self.more = Fold(
-            self.tr("More about this group: additives"), self.tr("Less about this group"), self._make_more()
+            self.tr("More about this group: additives, feedings that differ, steps to weaning"),
+            self.tr("Less about this group"),
+            self._make_more(),
         )
         self._lay_out()
         self.name.edited.connect(self.edited)
@@ -92,8 +104,8 @@ class GroupEditor(QFrame):
         self.water.setChecked(group is not None and shown.volume_means is VolumeMeans.WATER)
         self._means.setExclusive(True)
         self.rate.load(shown.rate)
-        self._load_additives(group)
-        self.more.unfold(bool(self.additives))
+        self._load_rows(group)
+        self.more.unfold(bool(self.additives.rows or self.day_feedings.rows or self.steps.rows))
         self._tell_means()
 
     def show_place(self, number: int, alone: bool) -> None:
@@ -112,7 +124,9 @@ class GroupEditor(QFrame):
         """Whether the group can be kept; what is missing is said beside the field."""
         chosen = self.means() is not None
         sound = [self.volume.understood(), chosen, self.rate.understood()]
-        sound += [editor.understood() for editor in self.additives]
+        lists = (self.additives.rows, self.day_feedings.rows, self.steps.rows)
+        sound += [made.understood() for rows in lists for made in rows]
+        sound.append(self._calendar_understood())
         if not chosen:
             self._means_note.setText(self.tr("Choose which of the two the volume is."))
             set_style_property(self._means_note, "state", "wrong")
@@ -135,7 +149,10 @@ class GroupEditor(QFrame):
             volume_means=means,
             rate=rate,
             feedings_per_day=self.feedings.count(),
-            additives=tuple(made for editor in self.additives if (made := editor.made(volume, means))),
+            additives=tuple(made for editor in self.additives.rows if (made := editor.made(volume, means))),
+            feedings=tuple(fed for one in self.day_feedings.rows if (fed := one.made(rate))),
+            steps=tuple(sorted((step.made() for step in self.steps.rows), key=attrgetter("from_day"))),
+            day_one=self._day_one(),
         )
 
     def in_order(self) -> tuple[QWidget, ...]:
@@ -143,8 +160,8 @@ class GroupEditor(QFrame):
         rate = self.rate
         figures = (rate.basis, rate.mass.line, rate.volume.line, rate.share.line)
         choices = (self.volume.line, self.finished, self.water)
-        additives = [widget for editor in self.additives for widget in editor.in_order()]
-        more = (self.more.link, *additives, self.add_additive)
+        rows = (*self.additives.in_order(), *self.day_feedings.in_order())
+        more = (self.more.link, *rows, self.day_one.line, *self.steps.in_order())
         return (self.name.line, self.calves, self.feedings, *choices, *figures, *more, self.remove)
 
     def _make_more(self) -> QWidget:
@@ -153,49 +170,72 @@ class GroupEditor(QFrame):
             "ask your veterinarian."
         )
         self.caution = label(caution, "caution")
-        self.caution.hide()
+        by_day = self.tr(
+            "Steps: from a day of the calves on they get another volume, up or down to weaning. Before the first step "
+            "they get what stands above."
+        )
         inner = QWidget()
-        inside = column(self._additives, self.caution, row(self.add_additive, None), spacing=SPACE)
+        inside = column(
+            self.additives, self.caution, self.day_feedings, label(by_day, "quiet"), self.day_one, self.steps,
+            self._calendar, spacing=SPACE,
+        )  # fmt: skip
         inside.setContentsMargins(0, 0, 0, 0)
         inner.setLayout(inside)
+        for rows in (self.additives, self.day_feedings, self.steps):
+            rows.edited.connect(self._typed)
+            rows.rearranged.connect(self.rearranged)
+        self.day_one.edited.connect(self._typed)
         return inner
 
-    def _load_additives(self, group: PlanGroup | None) -> None:
-        for editor in list(self.additives):
-            self._drop_additive(editor)
-        for told in group.additives if group else ():
-            self._place_additive().load(told, group.volume_ml if group else 0.0)
-        self.caution.setVisible(bool(self.additives))
+    def _load_rows(self, group: PlanGroup | None) -> None:
+        for rows in (self.additives, self.day_feedings, self.steps):
+            rows.clear()
+        for additive in group.additives if group else ():
+            self.additives.place().load(additive, group.volume_ml if group else 0.0)
+        for feeding in group.feedings if group else ():
+            self.day_feedings.place().load(feeding)
+        for step in group.steps if group else ():
+            self.steps.place().load(step)
+        self.day_one.set_day(group.day_one if group else None)
 
-    def _place_additive(self) -> AdditiveEditor:
-        editor = AdditiveEditor(self.desk)
-        editor.edited.connect(self._typed)
-        editor.remove_wanted.connect(self._remove_additive)
-        self.additives.append(editor)
-        self._additives.addWidget(editor)
-        return editor
+    def _today(self) -> date:
+        return self.desk.clock().date()
 
-    def _add_additive(self) -> None:
-        editor = self._place_additive()
-        self.caution.show()
-        self.rearranged.emit()
-        self._typed()
-        editor.name.line.setFocus(Qt.FocusReason.OtherFocusReason)
+    def _day_one(self) -> date | None:
+        try:
+            return self.day_one.day()
+        except DayNotUnderstood:
+            return None
 
-    def _remove_additive(self) -> None:
-        editor = self.sender()
-        if isinstance(editor, AdditiveEditor):
-            self._drop_additive(editor)
-            self.caution.setVisible(bool(self.additives))
-            self.rearranged.emit()
-            self._typed()
-            self.add_additive.setFocus(Qt.FocusReason.OtherFocusReason)
+    def _calendar_understood(self) -> bool:
+        if not self.day_one.understood():
+            return False
+        if self.steps.rows and self._day_one() is None:
+            self.day_one.say(
+                self.tr("Type the day that counts as day 1, so that the steps find their days."), wrong=True
+            )
+            return False
+        days = [made.day.count() for made in self.steps.rows]
+        if len(days) != len(set(days)):
+            self.steps.rows[-1].volume.say(self.tr("Two steps begin on the same day."), wrong=True)
+            return False
+        return True
 
-    def _drop_additive(self, editor: AdditiveEditor) -> None:
-        self.additives.remove(editor)
-        self._additives.removeWidget(editor)
-        editor.hide()
-        editor.deleteLater()
+    def _tell_more(self) -> None:
+        """What is told only where there is something to tell."""
+        self.caution.setVisible(bool(self.additives.rows))
+        self._feedings.setVisible(not self.day_feedings.rows)
+        basis = self.rate.shown_basis()
+        for made in self.day_feedings.rows:
+            made.show_basis(basis)
+        self._calendar.setText(self._day_text())
+
+    def _day_text(self) -> str:
+        """Which of their days the calves have come to."""
+        first = self._day_one()
+        if first is None:
+            return ""
+        return self.tr("Today is their day {day}.").format(day=(self._today() - first).days + 1)
 
     def _ask_remove(self) -> None:
         self.remove_wanted.emit()
@@ -206,6 +246,7 @@ class GroupEditor(QFrame):
 
     def _tell_means(self) -> None:
         """Say what the volume amounts to in the other meaning."""
+        self._tell_more()
         set_style_property(self._means_note, "state", "ok")
         self._means_note.setText(self._other_meaning())
 

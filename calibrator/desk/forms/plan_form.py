@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QFrame, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.cold_fields import ColdFields
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.forms.group_editor import GroupEditor
 from calibrator.desk.forms.scoop_rule_fields import ScoopRuleFields
@@ -55,6 +56,10 @@ class PlanForm(QWidget):
             self.tr("Less about scoopfuls"),
             self.scoop_rule,
         )
+        self.cold = ColdFields(desk)
+        self.more_cold = Fold(
+            self.tr("More about cold weather: powder, a further feeding"), self.tr("Less about cold weather"), self.cold
+        )
         self.more_warmth = Fold(
             self.tr("More about warmth: powder, mix, pace of feeding"), self.tr("Less about warmth"), self.warmth
         )
@@ -62,7 +67,15 @@ class PlanForm(QWidget):
         self.back = button(self.tr("&Go back without keeping"), self._leave)
         self.retire = button(self.tr("Put this plan asi&de"), self._ask_retire, "link")
         self._lay_out()
-        for field in (self.name, self.temperature, self.allowance, self.counts, self.warmth, self.scoop_rule):
+        for field in (
+            self.name,
+            self.temperature,
+            self.allowance,
+            self.counts,
+            self.warmth,
+            self.cold,
+            self.scoop_rule,
+        ):
             field.edited.connect(self._typed)
         desk.changed.connect(self._mix_anew)
 
@@ -77,6 +90,8 @@ class PlanForm(QWidget):
         self._show_water(plan)
         self.warmth.load(plan.warmth if plan else None)
         self.more_warmth.unfold(bool(plan and plan.warmth))
+        self.cold.load(plan.cold if plan else None)
+        self.more_cold.unfold(bool(plan and plan.cold))
         self.scoop_rule.load(plan.scoopfuls if plan else None, self._scoops())
         self.more_scoopfuls.unfold(bool(plan and plan.scoopfuls))
         self._show_counts(plan)
@@ -109,7 +124,8 @@ class PlanForm(QWidget):
     def _made(self) -> Plan | None:
         farm = self.desk.farm
         sound = [self.name.filled(), *(g.understood() for g in self.groups), self.temperature.understood()]
-        sound += [self.allowance.understood(), self.warmth.understood(), self._counts_understood()]
+        sound += [self.allowance.understood(), self.warmth.understood(), self.cold.understood()]
+        sound.append(self._counts_understood())
         groups = [group for editor in self.groups if (group := editor.group())]
         water, allowance = self.temperature.value(), self.allowance.share()
         counts = read_counts(self.counts.text())
@@ -129,6 +145,7 @@ class PlanForm(QWidget):
             count_step=self.count_step.count(),
             counts=counts,
             warmth=self.warmth.made(),
+            cold=self.cold.made(),
             scoopfuls=self.scoop_rule.made(),
         )
 
@@ -305,7 +322,7 @@ class PlanForm(QWidget):
         fields = row(self.temperature, self.allowance, self._vessel, spacing=2 * SPACE)
         for place in range(3):
             fields.setStretch(place, 1)
-        return card(label(self.tr("Water and vessel"), "heading"), fields, self.scald, self.more_warmth)
+        return card(label(self.tr("Water and vessel"), "heading"), fields, self.scald, self.more_warmth, self.more_cold)
 
     def _counts_card(self) -> QFrame:
         fields = row(self._from, self._to, self._step, self.counts, spacing=2 * SPACE)

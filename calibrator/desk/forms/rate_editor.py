@@ -92,6 +92,10 @@ class RateEditor(QWidget):
             return False
         return self._ratio(loud=True) is not None
 
+    def shown_basis(self) -> RateBasis:
+        """What the rate counts powder against, as chosen."""
+        return RateBasis(self.basis.currentData())
+
     def same_text(self) -> str:
         """The same mix in the other bases, as shown."""
         return "\n".join(part.text() for part in self._same).strip()

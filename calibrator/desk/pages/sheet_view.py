@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 
 from calibrator.desk.counted import counted
 from calibrator.desk.pages.batch_model import BatchModel, Column
+from calibrator.desk.pages.day_bar import DayBar
 from calibrator.desk.pages.today_card import TodayCard
 from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property
 from calibrator.desk.rate_words import group_text, osmolality_text, rate_text, strength_text
@@ -51,6 +52,7 @@ class SheetView(QWidget):
         self._shown: GroupSheet | None = None
         self._warms: tuple[Warm, ...] = ()
         self._change_lines: list[str] = []
+        self.day_bar = DayBar()
         self.today = TodayCard()
         self.today.typed.connect(self.calves_typed)
         self.today.finished.connect(self.calves_finished)
@@ -74,6 +76,7 @@ class SheetView(QWidget):
             self._lot_card,
             self._changes_card,
             self.trouble,
+            self.day_bar,
             self.today,
             self.hot_water,
             self.scald,
@@ -98,7 +101,8 @@ class SheetView(QWidget):
         alike = was is not None and sheet.kin_of(was)
         if not alike:
             self._warms = tuple(warm(sheet, group) for group in sheet.groups)
-        self.today.show_groups(sheet.plan.groups, sheet.groups, self._warms)
+        typed = sheet.told.groups if sheet.told else sheet.plan.groups
+        self.today.show_groups(typed, sheet.groups, self._warms, sheet.rests)
         if not alike:
             self._name_tabs(sheet)
             self._tell_water(sheet)

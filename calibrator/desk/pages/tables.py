@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import partial
 
 from PySide6.QtWidgets import QComboBox, QStackedWidget, QVBoxLayout, QWidget
 
@@ -13,7 +14,7 @@ from calibrator.desk.pages.paper import PaperPanel
 from calibrator.desk.pages.sheet_view import SheetView
 from calibrator.desk.parts import button, card, label, row
 from calibrator.desk.refusals import in_words
-from calibrator.desk.sheets import LotInUse, PlanSheet, changes, plan_sheet, powder_before, powder_in_use
+from calibrator.desk.sheets import LotInUse, Occasion, PlanSheet, changes, day_sheet, powder_before, powder_in_use
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing, outdated_sheets, standing
 from calibrator.desk.theme import SPACE
@@ -37,6 +38,7 @@ class TablesPage(Page):
         self._plan: Plan | None = None  # with the counts as typed ...
         self._taken: Plan | None = None  # ... and as the records told it
         self._sheet: PlanSheet | None = None
+        self._feeding = 0
         self._seen: set[str] = set()
         self.plans = QComboBox()
         self.plans.setAccessibleName(self.tr("Plan"))
@@ -56,6 +58,8 @@ class TablesPage(Page):
         self.view.calves_finished.connect(self._keep_calves)
         self.view.weigh_in_wanted.connect(self._start_weigh_in)
         self.view.changes_seen.connect(self._see_changes)
+        self.view.day_bar.feeding_chosen.connect(self._choose_feeding)
+        self.view.day_bar.cold_switched.connect(self._switch_cold)
         self.form.kept.connect(self._plan_kept)
         self.form.left.connect(self._back)
         self.paper.left.connect(self._back)
@@ -166,12 +170,14 @@ class TablesPage(Page):
         scoops, marks = self._now.scoops, here.marks if here else ()
         self.view.show_lot(self._powder, marks, scoops, self._farm.units)
         self._show_changes(self._farm, self._now, self._powder)
+        self._feeding = self.view.day_bar.show_plan(self._plan, self.desk.clock().date(), self._farm.units)
         self._recompute()
 
     def _recompute(self) -> None:
         if self._farm and self._plan and self._powder:
             vessel = self._vessels.get(self._plan.vessel_id or "")
-            self._sheet = plan_sheet(self._farm, self._plan, vessel, self._powder, self._sheet)
+            when = Occasion(self.desk.clock().date(), self._feeding)
+            self._sheet = day_sheet(self._farm, self._plan, vessel, self._powder, when, self._sheet)
             self.view.show_sheet(self._sheet)
 
     def _show_changes(self, farm: Farm, now: Standing, powder: LotInUse) -> None:
@@ -180,7 +186,7 @@ class TablesPage(Page):
         if before is None or signed is None or powder.lot is None or before.lot is None or self._settled(now):
             self.view.show_changes(farm, "", (), "")
             return
-        found = list(changes(farm, list(self._plans.values()), self._vessels, before, powder))
+        found = list(changes(farm, list(self._plans.values()), self._vessels, before, powder, self.desk.clock().date()))
         if before.lot.id == powder.lot.id:
             told = self.tr("Lot {new} was weighed in anew on {day}. Scoopfuls before → now:")
         else:
@@ -226,6 +232,21 @@ class TablesPage(Page):
         kept = self.desk.attempt(lambda: self.desk.records.keep(plan, by=self.desk.initials, why=why))
         if kept is not None:
             self._plans[kept.id] = self._plan = self._taken = kept
+
+    def _choose_feeding(self, feeding: int) -> None:
+        self._feeding = feeding
+        self._recompute()
+
+    def _switch_cold(self, on: bool) -> None:
+        """The cold is a fact of the barn: kept, so that every computer and chart tells it."""
+        self._keep_calves()
+        plan = self._plan
+        if plan is None or plan.cold is None or plan.cold.on == on:
+            return
+        switched = replace(plan, cold=replace(plan.cold, on=on))
+        keep = partial(self.desk.records.keep, switched, by=self.desk.initials, why="cold weather")
+        if self.desk.attempt(keep) is None:
+            self._show_sheet()
 
     def _choose(self, index: int) -> None:
         self._keep_calves()

@@ -28,6 +28,7 @@ from calibrator.desk.warmth import Warm
 from calibrator.desk.warmth_words import warm_text
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.model import PlanGroup, ScoopRule
+from calibrator.science.as_fed import Rest
 
 NUMBER_SCALE = 2.0
 NAME_WIDTH = 148
@@ -80,7 +81,7 @@ class TodayRow(QWidget):
     def __init__(self, number: int, group: PlanGroup, alone: bool) -> None:
         super().__init__()
         self._number = number
-        self._told: tuple[GroupSheet | None, Warm | None] = (None, None)
+        self._told: tuple[GroupSheet, Warm | None, Rest | None] | None = None
         self.calves = CalvesField()
         self.calves.set_count(group.calves)
         self.calves.counted.connect(self._typed)
@@ -94,15 +95,20 @@ class TodayRow(QWidget):
         self.vessel, self.more = label("", tone="warn"), label("", "quiet")
         self._lay_out()
 
-    def tell(self, sheet: GroupSheet, warm: Warm | None = None) -> None:
-        """Show what the group's table says for today, and how warm its water must be."""
-        (was, was_warm), self._told = self._told, (sheet, warm)
-        if was is not None and sheet.kin_of(was) and sheet.today == was.today and warm == was_warm:
+    def tell(self, sheet: GroupSheet, warm: Warm | None = None, rest: Rest | None = None) -> None:
+        """Show what the group's table says for today, and how warm its water must be; or why it is not fed."""
+        was, self._told = self._told, (sheet, warm, rest)
+        if was and sheet.kin_of(was[0]) and (sheet.today, warm, rest) == (was[0].today, *was[1:]):
             return
         line, to = sheet.today_line, telling(sheet)
         if line is None:
             for figure in (self.water, self.powder, self.scoops):
                 figure.tell("–")
+            reasons = {
+                Rest.WEANED: self.tr("weaned: no more milk"),
+                Rest.NOT_NOW: self.tr("not at this feeding"),
+            }
+            self.water.say(reasons[rest] if rest else "")
             self.vessel.hide()
             self.more.hide()
             return
@@ -180,7 +186,11 @@ class TodayCard(QFrame):
         self._layout.setSpacing(2 * SPACE)
 
     def show_groups(
-        self, groups: Sequence[PlanGroup], sheets: Sequence[GroupSheet], warms: Sequence[Warm] = ()
+        self,
+        groups: Sequence[PlanGroup],
+        sheets: Sequence[GroupSheet],
+        warms: Sequence[Warm] = (),
+        rests: Sequence[Rest | None] = (),
     ) -> None:
         """Show these groups; fields stay where they are as long as the groups are the same ones."""
         names = [group.name for group in groups]
@@ -190,7 +200,11 @@ class TodayCard(QFrame):
         for row, group in zip(self.rows, groups, strict=True):
             row.calves.set_count(group.calves)
         for number, (row, sheet) in enumerate(zip(self.rows, sheets, strict=False)):
-            row.tell(sheet, warms[number] if number < len(warms) else None)
+            row.tell(
+                sheet,
+                warms[number] if number < len(warms) else None,
+                rests[number] if number < len(rests) else None,
+            )
 
     def _make_rows(self, groups: Sequence[PlanGroup]) -> None:
         clear(self._layout)

@@ -1,0 +1,113 @@
+"""The plan of a day: which step a group has come to, which of the day's feedings, and the cold.
+
+The outcome is a plan of plain groups, each with the volume and the rate that hold then; all the rest of the
+science needs no calendar. How calves are weaned and fed in the cold is for the label and a veterinarian.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import date
+from enum import StrEnum
+
+from calibrator.model import ColdWeather, Feeding, FeedingStep, MixingRate, Plan, PlanGroup, RateBasis
+from calibrator.science.feeding import powder_per_calf_g
+from calibrator.science.guard import between, not_negative
+from calibrator.science.mixing import Powder, powder_per_water, rate_in
+
+MOST_MORE = 1.0  # twice the powder is no longer a variant of a plan
+
+
+class Rest(StrEnum):
+    """Why a group is not fed."""
+
+    WEANED = "weaned"
+    NOT_NOW = "not_now"  # others are fed once more than it is
+
+
+@dataclass(frozen=True)
+class FedGroup:
+    """A group as it is fed at one feeding of one day; with a `rest` it is not."""
+
+    group: PlanGroup
+    rest: Rest | None = None
+
+
+def step_on(group: PlanGroup, on: date) -> FeedingStep | None:
+    """The step that holds on a day; None before the first one, and where no day one is told."""
+    if group.day_one is None:
+        return None
+    day = (on - group.day_one).days + 1
+    reached = [step for step in group.steps if step.from_day <= day]
+    return max(reached, key=lambda step: step.from_day, default=None)
+
+
+def feedings_on(group: PlanGroup, on: date, cold: ColdWeather | None = None) -> int:
+    """How many feedings a group gets on a day, those of the cold included; 0 once it is weaned."""
+    step = step_on(group, on)
+    told = len(group.feedings) or group.feedings_per_day
+    if step is not None:
+        told = min(told, step.feedings_per_day) if group.feedings else step.feedings_per_day
+    if told == 0 or (step is not None and step.volume_ml == 0):
+        return 0
+    return told + (cold.further_feedings if cold and cold.on else 0)
+
+
+def fed_group(plan: Plan, group: PlanGroup, on: date, feeding: int, powder: Powder) -> FedGroup:
+    """A group at a day's feeding (0 is the first). Raises CannotCompute for an impossible rate or more powder."""
+    count = feedings_on(group, on, plan.cold)
+    if feeding >= count:
+        return FedGroup(replace(group, calves=0), Rest.NOT_NOW if count else Rest.WEANED)
+    step, named = step_on(group, on), _named(group, feeding)
+    share = step.volume_ml / group.volume_ml if step else 1.0
+    rate = named.rate or group.rate if named else group.rate
+    if plan.cold and plan.cold.on and plan.cold.more_powder_share:
+        rate = more_powder(rate, plan.cold.more_powder_share, powder, plan.water_temperature_c)
+    volume = (named.volume_ml if named else group.volume_ml) * share
+    fed = replace(group, volume_ml=volume, rate=rate, feedings_per_day=count, feedings=(), steps=())
+    return FedGroup(fed)
+
+
+def _named(group: PlanGroup, feeding: int) -> Feeding | None:
+    """A feeding of its own; one more for the cold is like the last."""
+    return group.feedings[min(feeding, len(group.feedings) - 1)] if group.feedings else None
+
+
+def more_powder(rate: MixingRate, share: float, powder: Powder, water_temperature_c: float) -> MixingRate:
+    """The rate with a share more powder (0 … 100 %): on the same volume, or on the same water.
+
+    Raises CannotCompute for another share or a rate that no mix can have.
+    """
+    factor = 1 + between(share, 0.0, MOST_MORE, "More powder", "0 and 100 %")
+    if rate.basis not in (RateBasis.SOLIDS, RateBasis.DRY_MATTER):
+        return replace(rate, powder_mass_g=rate.powder_mass_g * factor, typed="")
+    ratio = powder_per_water(rate, powder, water_temperature_c)
+    return rate_in(rate.basis, ratio * factor, powder, water_temperature_c)
+
+
+def as_fed(plan: Plan, on: date, feeding: int, powder: Powder) -> tuple[Plan, tuple[Rest | None, ...]]:
+    """A plan at one feeding of a day, and for each group why it is not fed (None where it is)."""
+    fed = [fed_group(plan, group, on, feeding, powder) for group in plan.groups]
+    return replace(plan, groups=tuple(each.group for each in fed)), tuple(each.rest for each in fed)
+
+
+def most_feedings(plan: Plan, on: date) -> int:
+    """The most feedings that any group gets on a day."""
+    return max((feedings_on(group, on, plan.cold) for group in plan.groups), default=0)
+
+
+def feedings_differ(plan: Plan, on: date) -> bool:
+    """Whether it matters which of the day's feedings is mixed."""
+    counts = {feedings_on(group, on, plan.cold) for group in plan.groups} - {0}
+    return len(counts) > 1 or any(len(group.feedings) > 1 for group in plan.groups)
+
+
+def powder_of_day_g(plan: Plan, powder: Powder, on: date) -> float:
+    """Powder that all groups take on a day, g, allowance included."""
+    t, extra = plan.water_temperature_c, plan.allowance_share
+    total = 0.0
+    for feeding in range(most_feedings(plan, on)):
+        fed, _ = as_fed(plan, on, feeding, powder)
+        groups = [g for g in fed.groups if not_negative(g.calves, "The number of calves") > 0]
+        total += sum(g.calves * powder_per_calf_g(g, powder, t, extra) for g in groups)
+    return total

@@ -1,0 +1,134 @@
+"""The plan of a day, by plain arithmetic over a calendar."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, timedelta
+
+import pytest
+
+from calibrator.model import (
+    ColdWeather,
+    Composition,
+    Feeding,
+    FeedingStep,
+    MixingRate,
+    Plan,
+    PlanGroup,
+    RateBasis,
+    VolumeMeans,
+)
+from calibrator.science.as_fed import (
+    Rest,
+    as_fed,
+    feedings_differ,
+    feedings_on,
+    more_powder,
+    most_feedings,
+    powder_of_day_g,
+    step_on,
+)
+from calibrator.science.errors import CannotCompute
+from calibrator.science.feeding import daily_powder_g
+from calibrator.science.mixing import powder_from, powder_per_water
+
+OUNCE_G, QUART_ML = 28.349523125, 946.352946
+POWDER = powder_from(Composition())
+DAY_ONE = date(2026, 3, 2)
+TEN_ON_TWO = MixingRate(basis=RateBasis.ON_WATER, powder_mass_g=10 * OUNCE_G, volume_ml=2 * QUART_ML)
+STEPS = (
+    FeedingStep(from_day=8, volume_ml=3 * QUART_ML),
+    FeedingStep(from_day=43, volume_ml=2 * QUART_ML, feedings_per_day=1),
+    FeedingStep(from_day=50, volume_ml=0.0, feedings_per_day=0),
+)
+
+
+def group(**how: object) -> PlanGroup:
+    told = PlanGroup(name="Young", calves=10, volume_ml=2 * QUART_ML, volume_means=VolumeMeans.WATER, rate=TEN_ON_TWO)
+    return replace(told, **how)  # type: ignore[arg-type]
+
+
+def plan(*groups: PlanGroup, cold: ColdWeather | None = None) -> Plan:
+    return Plan(id="p", farm_id="f", name="Milk", groups=groups, cold=cold, water_temperature_c=40.0)
+
+
+@pytest.mark.parametrize(
+    ("day", "quarts", "feedings"), [(1, 2, 2), (7, 2, 2), (8, 3, 2), (42, 3, 2), (43, 2, 1), (49, 2, 1), (50, 0, 0)]
+)
+def test_volume_and_feedings_go_by_the_calves_day(day: int, quarts: float, feedings: int) -> None:
+    stepped = group(steps=STEPS, day_one=DAY_ONE)
+    on = DAY_ONE + timedelta(days=day - 1)
+    assert feedings_on(stepped, on) == feedings
+    fed, rests = as_fed(plan(stepped), on, 0, POWDER)
+    if feedings:
+        assert fed.groups[0].volume_ml == pytest.approx(quarts * QUART_ML)
+        assert rests == (None,)
+    else:
+        assert (fed.groups[0].calves, rests) == (0, (Rest.WEANED,))
+    assert powder_of_day_g(plan(stepped), POWDER, on) == pytest.approx(10 * feedings * quarts * 5 * OUNCE_G)
+
+
+def test_without_a_day_one_there_is_no_step() -> None:
+    assert step_on(group(steps=STEPS), DAY_ONE + timedelta(days=60)) is None
+    assert step_on(group(steps=STEPS, day_one=DAY_ONE), DAY_ONE) is None
+
+
+def test_feedings_that_differ_have_their_own_volume_and_rate() -> None:
+    strong = replace(TEN_ON_TWO, powder_mass_g=12 * OUNCE_G)
+    feedings = (
+        Feeding(name="morning", volume_ml=2 * QUART_ML),
+        Feeding(name="noon", volume_ml=QUART_ML, rate=strong),
+        Feeding(name="night", volume_ml=2 * QUART_ML),
+    )
+    three = plan(group(feedings=feedings), group(name="Old"))
+    assert feedings_differ(three, DAY_ONE)
+    assert most_feedings(three, DAY_ONE) == 3
+    noon, rests = as_fed(three, DAY_ONE, 1, POWDER)
+    assert (noon.groups[0].volume_ml, noon.groups[0].rate) == (QUART_ML, strong)
+    assert rests == (None, None)
+    night, rests = as_fed(three, DAY_ONE, 2, POWDER)
+    assert rests == (None, Rest.NOT_NOW)
+    assert night.groups[1].calves == 0
+    assert powder_of_day_g(three, POWDER, DAY_ONE) == pytest.approx((10 * (10 + 6 + 10) + 10 * 20) * OUNCE_G)
+
+
+def test_a_step_scales_feedings_that_differ() -> None:
+    feedings = (Feeding(name="morning", volume_ml=2 * QUART_ML), Feeding(name="noon", volume_ml=QUART_ML))
+    stepped = plan(group(feedings=feedings, steps=STEPS, day_one=DAY_ONE))
+    on = DAY_ONE + timedelta(days=10)
+    volumes = [as_fed(stepped, on, feeding, POWDER)[0].groups[0].volume_ml / QUART_ML for feeding in (0, 1)]
+    assert volumes == pytest.approx([3.0, 1.5])
+    assert feedings_on(stepped.groups[0], DAY_ONE + timedelta(days=44)) == 1
+
+
+def test_a_plain_plan_is_fed_as_it_stands() -> None:
+    plain = plan(group(), group(name="Old"))
+    fed, rests = as_fed(plain, DAY_ONE, 1, POWDER)
+    assert (fed, rests) == (plain, (None, None))
+    assert not feedings_differ(plain, DAY_ONE)
+    assert powder_of_day_g(plain, POWDER, DAY_ONE) == pytest.approx(daily_powder_g(plain, POWDER))
+    assert most_feedings(plan(), DAY_ONE) == 0
+
+
+def test_the_cold_adds_powder_or_a_feeding_only_while_it_is_switched_on() -> None:
+    cold = ColdWeather(below_c=5.0, more_powder_share=0.1, further_feedings=1)
+    off, on = plan(group(), cold=cold), plan(group(), cold=replace(cold, on=True))
+    plain = powder_of_day_g(plan(group()), POWDER, DAY_ONE)
+    assert powder_of_day_g(off, POWDER, DAY_ONE) == pytest.approx(plain)
+    assert powder_of_day_g(on, POWDER, DAY_ONE) == pytest.approx(plain * 1.1 * 3 / 2)
+    weaned = plan(group(steps=STEPS, day_one=DAY_ONE), cold=replace(cold, on=True))
+    assert powder_of_day_g(weaned, POWDER, DAY_ONE + timedelta(days=60)) == 0.0
+
+
+@pytest.mark.parametrize("basis", list(RateBasis))
+def test_a_share_more_powder_in_every_basis(basis: RateBasis) -> None:
+    """A tenth more: on the same volume where the rate is told by one, else on the same water."""
+    rate = MixingRate(basis=basis, powder_mass_g=130.0, volume_ml=1000.0, solids_share=0.12)
+    more = more_powder(rate, 0.1, POWDER, 40.0)
+    if basis in (RateBasis.SOLIDS, RateBasis.DRY_MATTER):
+        ratios = [powder_per_water(each, POWDER, 40.0) for each in (rate, more)]
+        assert ratios[1] / ratios[0] == pytest.approx(1.1)
+    else:
+        assert more.powder_mass_g == pytest.approx(143.0)
+    with pytest.raises(CannotCompute, match="More powder"):
+        more_powder(rate, 1.5, POWDER, 40.0)
