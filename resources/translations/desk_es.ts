@@ -301,6 +301,33 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
     </message>
 </context>
 <context>
+    <name>ColdFields</name>
+    <message>
+        <source>Below</source>
+        <translation>Por debajo de</translation>
+    </message>
+    <message>
+        <source>More powder</source>
+        <translation>Más polvo</translation>
+    </message>
+    <message>
+        <source>Further feedings a day</source>
+        <translation>Tomas de más al día</translation>
+    </message>
+    <message>
+        <source>A further feeding keeps the mix as strong as it is; more powder makes it stronger: watch the osmolality, and ask your veterinarian.</source>
+        <translation>Una toma de más deja la mezcla igual de fuerte; más polvo la hace más fuerte: cuide la osmolalidad y pregunte a su veterinario.</translation>
+    </message>
+    <message>
+        <source>Type below which temperature this holds.</source>
+        <translation>Escriba por debajo de qué temperatura vale esto.</translation>
+    </message>
+    <message>
+        <source>Say what changes: more powder, or a further feeding.</source>
+        <translation>Diga qué cambia: más polvo o una toma de más.</translation>
+    </message>
+</context>
+<context>
     <name>Commands</name>
     <message>
         <source>entering {weight}</source>
@@ -317,6 +344,37 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
     <message>
         <source>counting {weight} again</source>
         <translation>contar otra vez {weight}</translation>
+    </message>
+</context>
+<context>
+    <name>DayBar</name>
+    <message>
+        <source>Feeding</source>
+        <translation>Toma</translation>
+    </message>
+    <message>
+        <source>&amp;Feeding</source>
+        <translation>&amp;Toma</translation>
+    </message>
+    <message>
+        <source>Feeding {number}</source>
+        <translation>Toma {number}</translation>
+    </message>
+    <message>
+        <source>{share} more powder</source>
+        <translation>{share} más de polvo</translation>
+    </message>
+    <message>
+        <source>one more feeding</source>
+        <translation>una toma más</translation>
+    </message>
+    <message>
+        <source>{count} more feedings</source>
+        <translation>{count} tomas más</translation>
+    </message>
+    <message>
+        <source>C&amp;old weather, below {limit}: {what}</source>
+        <translation>Tiempo fr&amp;ío, por debajo de {limit}: {what}</translation>
     </message>
 </context>
 <context>
@@ -418,6 +476,29 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
     <message>
         <source>Numbers are shown in</source>
         <translation>Los números se muestran en</translation>
+    </message>
+</context>
+<context>
+    <name>FeedingRow</name>
+    <message>
+        <source>Feeding, like “noon”</source>
+        <translation>Toma, como «mediodía»</translation>
+    </message>
+    <message>
+        <source>Volume of this feeding</source>
+        <translation>Volumen de esta toma</translation>
+    </message>
+    <message>
+        <source>On the same volume. Empty: the group&apos;s.</source>
+        <translation>Sobre el mismo volumen. Vacío: el del grupo.</translation>
+    </message>
+    <message>
+        <source>Powder, if other</source>
+        <translation>Polvo, si es otro</translation>
+    </message>
+    <message>
+        <source>Leave this feeding out</source>
+        <translation>Quitar esta toma</translation>
     </message>
 </context>
 <context>
@@ -596,8 +677,20 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Agregar un aditivo</translation>
     </message>
     <message>
-        <source>More about this group: additives</source>
-        <translation>Más de este grupo: aditivos</translation>
+        <source>Add a feeding that differs</source>
+        <translation>Añadir una toma distinta</translation>
+    </message>
+    <message>
+        <source>Add a step</source>
+        <translation>Añadir un paso</translation>
+    </message>
+    <message>
+        <source>Day 1 of these calves</source>
+        <translation>Día 1 de estas becerras</translation>
+    </message>
+    <message>
+        <source>More about this group: additives, feedings that differ, steps to weaning</source>
+        <translation>Más de este grupo: aditivos, tomas distintas, pasos hasta el destete</translation>
     </message>
     <message>
         <source>Less about this group</source>
@@ -618,6 +711,22 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Additives change how strong the mix is and how fast a stomach empties: follow the product label, and ask your veterinarian.</source>
         <translation>Los aditivos cambian qué tan fuerte es la mezcla y qué tan rápido se vacía el estómago: siga la etiqueta del producto y pregunte a su veterinario.</translation>
+    </message>
+    <message>
+        <source>Steps: from a day of the calves on they get another volume, up or down to weaning. Before the first step they get what stands above.</source>
+        <translation>Pasos: desde un día de las becerras reciben otro volumen, más o menos hasta el destete. Antes del primer paso reciben lo de arriba.</translation>
+    </message>
+    <message>
+        <source>Type the day that counts as day 1, so that the steps find their days.</source>
+        <translation>Escriba el día que cuenta como día 1, para que los pasos encuentren sus días.</translation>
+    </message>
+    <message>
+        <source>Two steps begin on the same day.</source>
+        <translation>Dos pasos empiezan el mismo día.</translation>
+    </message>
+    <message>
+        <source>Today is their day {day}.</source>
+        <translation>Hoy es su día {day}.</translation>
     </message>
     <message>
         <source>{water} of water, {mix} with its powder</source>
@@ -2035,6 +2144,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Less about scoopfuls</source>
         <translation>Menos de las medidas</translation>
+    </message>
+    <message>
+        <source>More about cold weather: powder, a further feeding</source>
+        <translation>Más sobre el tiempo frío: polvo, una toma de más</translation>
+    </message>
+    <message>
+        <source>Less about cold weather</source>
+        <translation>Menos sobre el tiempo frío</translation>
     </message>
     <message>
         <source>More about warmth: powder, mix, pace of feeding</source>
@@ -4671,6 +4788,33 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
+    <name>StepRow</name>
+    <message>
+        <source>From day</source>
+        <translation>Desde el día</translation>
+    </message>
+    <message>
+        <source>Volume for each calf</source>
+        <translation>Volumen por becerra</translation>
+    </message>
+    <message>
+        <source>Feedings a day</source>
+        <translation>Tomas al día</translation>
+    </message>
+    <message>
+        <source>0: weaned</source>
+        <translation>0: destetadas</translation>
+    </message>
+    <message>
+        <source>Leave this step out</source>
+        <translation>Quitar este paso</translation>
+    </message>
+    <message>
+        <source>Type how much each calf gets.</source>
+        <translation>Escriba cuánto recibe cada becerra.</translation>
+    </message>
+</context>
+<context>
     <name>StepSignOff</name>
     <message>
         <source>Look it over. Signing off freezes this weigh-in: its mark replaces the older ones, and charts and labels printed before are out of date.</source>
@@ -5049,6 +5193,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <source>Fill to the line, level by a shake, weigh: two fills each from four bags.</source>
         <translation>Llene hasta la línea, empareje sacudiendo, pese. Dos costales o más.</translation>
     </message>
+    <message>
+        <source>The fills to the line before count too, brought to this one.</source>
+        <translation>Las llenadas hasta la línea anterior también cuentan, llevadas a esta.</translation>
+    </message>
 </context>
 <context>
     <name>TodayPage</name>
@@ -5158,6 +5306,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Scoopfuls</source>
         <translation>Medidas</translation>
+    </message>
+    <message>
+        <source>weaned: no more milk</source>
+        <translation>destetadas: ya sin leche</translation>
+    </message>
+    <message>
+        <source>not at this feeding</source>
+        <translation>en esta toma no</translation>
     </message>
     <message>
         <source>as the plan says</source>
