@@ -130,6 +130,7 @@ SENTENCES = (
 """Whole sentences."""
 
 WHAT = (
+    QT_TRANSLATE_NOOP("Science", "More powder"),
     QT_TRANSLATE_NOOP("Science", "A Brix reading"),
     QT_TRANSLATE_NOOP("Science", "A check"),
     QT_TRANSLATE_NOOP("Science", "A figure of a reference mix"),

@@ -255,6 +255,21 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
     </message>
 </context>
 <context>
+    <name>BothLots</name>
+    <message>
+        <source>lot {lot}: {powder}, {scoops}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Into one batch: {parts}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weigh it</source>
+        <translation>péselo</translation>
+    </message>
+</context>
+<context>
     <name>Cautions</name>
     <message>
         <source>Medicated powder: the product label and the feed tag say how much, for which calves and for how long; ask the veterinarian before feeding it otherwise. Keep it apart and mark the scoop.</source>
@@ -827,6 +842,22 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <source>finished or not</source>
         <translation>terminado o no</translation>
     </message>
+    <message>
+        <source>the change-over to it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bags counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hot water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how it cools</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>HistoryList</name>
@@ -1241,6 +1272,45 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>With fewer than six mixes that is partly an assumption.</source>
         <translation>Con menos de seis mezclas eso es en parte un supuesto.</translation>
+    </message>
+</context>
+<context>
+    <name>LotBar</name>
+    <message>
+        <source>Table for the lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Table for the l&amp;ot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change over to it toda&amp;y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{lot}, in use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{lot}, open beside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Powder left of lot {lot}, to be used up first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bags of lot {lot} (fed since {day}): {lines}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bags of lot {lot}: {lines}</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3178,6 +3248,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>{what} must lie between {limits}.</source>
         <translation>{what}: tiene que estar entre {limits}.</translation>
+    </message>
+    <message>
+        <source>More powder</source>
+        <translation>Más polvo</translation>
     </message>
     <message>
         <source>A Brix reading</source>
@@ -5131,6 +5205,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>No plan yet</source>
         <translation>Todavía no hay plan</translation>
+    </message>
+    <message>
+        <source>From today on lot {number} is fed.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Lot {new} was weighed in anew on {day}. Scoopfuls before → now:</source>
