@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from datetime import date
 from enum import StrEnum
 
 from calibrator.model import (
@@ -127,12 +128,21 @@ class Standing:
 
     @property
     def in_use(self) -> LotStanding | None:
-        """The lot of the newest sign-off that is not finished."""
-        for sign_off in reversed(self.sign_offs):
-            known = self.lot(sign_off.lot_id)
-            if known and known.lot.finished_on is None:
-                return known
-        return None
+        """The lot that is fed: that of the newest change-over, before any that of the newest sign-off.
+
+        Lots that are finished do not count.
+        """
+        changed = [known for known in self.open_lots if known.lot.fed_from is not None]
+        if changed:
+            return max(changed, key=lambda known: known.lot.fed_from or date.min)
+        return self.open_lots[-1] if self.open_lots else None
+
+    @property
+    def open_lots(self) -> tuple[LotStanding, ...]:
+        """The lots that are signed off and not finished, that of the newest sign-off last."""
+        newest = {signed.lot_id: number for number, signed in enumerate(self.sign_offs)}
+        known = [lot for lot in self.lots if lot.lot.id in newest and lot.lot.finished_on is None]
+        return tuple(sorted(known, key=lambda lot: newest[lot.lot.id]))
 
 
 def standing(records: Records, farm: Farm) -> Standing:
@@ -147,7 +157,7 @@ def standing(records: Records, farm: Farm) -> Standing:
 
 
 def lot_in_use(records: Records, farm: Farm) -> LotStanding | None:
-    """The lot that is being fed: that of the newest sign-off whose lot is not finished."""
+    """The lot that is being fed, see `Standing.in_use`."""
     return standing(records, farm).in_use
 
 
@@ -206,19 +216,28 @@ def _newest_words(endings: Iterable[SheetEnding]) -> dict[str, Ending]:
 
 
 def line_on(now: Standing, scoop_id: str) -> Mark | None:
-    """The line that a scoop bears: its newest mark, for whatever lot."""
+    """The line that counts on a scoop: its newest mark, for whatever lot.
+
+    While the newest one's lot is open beside the lot in use, a scoop bears both lines, and that of the lot in
+    use counts.
+    """
     marks = [mark for mark in now.marks if mark.scoop_id == scoop_id]
-    return marks[-1] if marks else None
+    if not marks or now.in_use is None:
+        return marks[-1] if marks else None
+    own = [mark for mark in now.in_use.marks if mark.scoop_id == scoop_id]
+    both_open = any(known.lot.id == marks[-1].lot_id for known in now.open_lots)
+    return own[-1] if own and both_open else marks[-1]
 
 
 def _in_force(now: Standing, sheet: Printed) -> str:
     """The newest sign-off that a sheet of its kind has to rest on."""
     of_scoop = sheet.kind in (PrintKind.SCOOP_LABEL, PrintKind.LOT_SHEET)
-    of_lot = sheet.kind is PrintKind.LOT_SHEET
+    # While two lots are open, the newest sign-off is not always that of the lot that is fed.
+    lot_id = sheet.lot_id if sheet.kind is PrintKind.LOT_SHEET else now.in_use.lot.id if now.in_use else ""
     ids = [
         s.id
         for s in now.sign_offs
-        if (not of_scoop or s.scoop_id == sheet.scoop_id) and (not of_lot or s.lot_id == sheet.lot_id)
+        if (not of_scoop or s.scoop_id == sheet.scoop_id) and (not lot_id or s.lot_id == lot_id)
     ]
     return ids[-1] if ids else sheet.sign_off_id
 

@@ -94,4 +94,8 @@ def _captions() -> dict[str, str]:
         "medicated": translate("History", "medicated or not"),
         "note": translate("History", "note"),
         "finished_on": translate("History", "finished or not"),
+        "fed_from": translate("History", "the change-over to it"),
+        "packages_left": translate("History", "bags counted"),
+        "hot_water": translate("History", "hot water"),
+        "cooling": translate("History", "how it cools"),
     }

@@ -62,9 +62,9 @@ class PaperPanel(QWidget):
         self.bar = PreviewBar(self.preview)
         self._lay_out()
 
-    def show_plan(self, plan_id: str) -> None:
-        """Offer the prints for the lot in use, the chart of this plan first."""
-        self._lot_id = ""
+    def show_plan(self, plan_id: str, lot_id: str = "") -> None:
+        """Offer the prints for a lot (blank: the one in use), the chart of this plan first."""
+        self._lot_id = lot_id
         self._fill(Want.CHART, plan_id)
 
     def show_lot(self, lot_id: str) -> None:

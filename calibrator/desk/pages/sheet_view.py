@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 from calibrator.desk.counted import counted
 from calibrator.desk.pages.batch_model import BatchModel, Column
 from calibrator.desk.pages.day_bar import DayBar
+from calibrator.desk.pages.lot_bar import LotBar
 from calibrator.desk.pages.today_card import TodayCard
 from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property
 from calibrator.desk.rate_words import group_text, osmolality_text, rate_text, strength_text
@@ -52,7 +53,7 @@ class SheetView(QWidget):
         self._shown: GroupSheet | None = None
         self._warms: tuple[Warm, ...] = ()
         self._change_lines: list[str] = []
-        self.day_bar = DayBar()
+        self.lot_bar, self.day_bar = LotBar(), DayBar()
         self.today = TodayCard()
         self.today.typed.connect(self.calves_typed)
         self.today.finished.connect(self.calves_finished)
@@ -74,6 +75,7 @@ class SheetView(QWidget):
         self._lot_card, self._changes_card = self._make_lot_card(), self._make_changes_card()
         above = (
             self._lot_card,
+            self.lot_bar,
             self._changes_card,
             self.trouble,
             self.day_bar,
@@ -157,6 +159,10 @@ class SheetView(QWidget):
         if self._changes_card.isHidden():
             return ""
         return "\n".join([self._changes_title.text(), *self._change_lines])
+
+    def today_sheet(self) -> GroupSheet | None:
+        """The table shown, for today's calves."""
+        return self._chosen()
 
     def today_line(self) -> SheetLine | None:
         """Today's row of the table shown."""

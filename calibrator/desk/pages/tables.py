@@ -7,6 +7,7 @@ from functools import partial
 
 from PySide6.QtWidgets import QComboBox, QStackedWidget, QVBoxLayout, QWidget
 
+from calibrator.desk.both_lots import both_text, from_both
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.plan_form import PlanForm
 from calibrator.desk.page import Page
@@ -14,7 +15,16 @@ from calibrator.desk.pages.paper import PaperPanel
 from calibrator.desk.pages.sheet_view import SheetView
 from calibrator.desk.parts import button, card, label, row
 from calibrator.desk.refusals import in_words
-from calibrator.desk.sheets import LotInUse, Occasion, PlanSheet, changes, day_sheet, powder_before, powder_in_use
+from calibrator.desk.sheets import (
+    LotInUse,
+    Occasion,
+    PlanSheet,
+    changes,
+    day_sheet,
+    powder_before,
+    powder_in_use,
+    powder_of,
+)
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing, outdated_sheets, standing
 from calibrator.desk.theme import SPACE
@@ -39,6 +49,7 @@ class TablesPage(Page):
         self._taken: Plan | None = None  # ... and as the records told it
         self._sheet: PlanSheet | None = None
         self._feeding = 0
+        self._lot_id = ""  # whose table is shown; blank: that of the lot in use
         self._seen: set[str] = set()
         self.plans = QComboBox()
         self.plans.setAccessibleName(self.tr("Plan"))
@@ -58,6 +69,9 @@ class TablesPage(Page):
         self.view.calves_finished.connect(self._keep_calves)
         self.view.weigh_in_wanted.connect(self._start_weigh_in)
         self.view.changes_seen.connect(self._see_changes)
+        self.view.lot_bar.lot_chosen.connect(self._show_lot)
+        self.view.lot_bar.changed_over.connect(self._change_over)
+        self.view.lot_bar.left_typed.connect(self._tell_both)
         self.view.day_bar.feeding_chosen.connect(self._choose_feeding)
         self.view.day_bar.cold_switched.connect(self._switch_cold)
         self.form.kept.connect(self._plan_kept)
@@ -73,7 +87,7 @@ class TablesPage(Page):
         every = self.desk.records.every(Plan, farm.id)
         self._plans = {plan.id: plan for plan in every if plan.retired_on is None}
         try:
-            self._powder = powder_in_use(self.desk.records, self._now)
+            self._powder = self._powder_shown(self._now)
         except CannotCompute as error:
             self._powder = None
             self.view.show_trouble(in_words(error))
@@ -149,6 +163,32 @@ class TablesPage(Page):
             pairs = zip(known.groups, typed.groups, strict=True)
             self._plan = replace(known, groups=tuple(replace(g, calves=t.calves) for g, t in pairs))
 
+    def _powder_shown(self, now: Standing) -> LotInUse:
+        """The lot in use, or the other open one that the person looks at. Raises CannotCompute."""
+        known = next((lot for lot in now.open_lots if lot.lot.id == self._lot_id), None)
+        self._lot_id = known.lot.id if known else ""
+        if known is None:
+            return powder_in_use(self.desk.records, now)
+        return powder_of(self.desk.records, now, known, now.sign_offs)
+
+    def _show_lot(self, lot_id: str) -> None:
+        self._lot_id = lot_id
+        self._keep_calves()
+        self.reload()
+
+    def _change_over(self, lot_id: str) -> None:
+        """The change-over is a dated event: from today on this lot is the one that is fed."""
+        known = self._now.lot(lot_id) if self._now else None
+        if known is None:
+            return
+        self._keep_calves()
+        told = replace(known.lot, fed_from=self.desk.clock().date())
+        keep = partial(self.desk.records.keep, told, by=self.desk.initials, why="change-over")
+        if self.desk.attempt(keep) is not None:
+            self._lot_id = ""
+            self.desk.say(self.tr("From today on lot {number} is fed.").format(number=told.lot_number))
+            self.reload()
+
     def _fill_plans(self) -> None:
         self.plans.clear()
         for plan in self._plans.values():
@@ -166,8 +206,9 @@ class TablesPage(Page):
     def _show_sheet(self) -> None:
         if not (self._farm and self._plan and self._powder and self._now):
             return
-        here = self._now.in_use
+        here = self._now.lot(self._lot_id) if self._lot_id else self._now.in_use
         scoops, marks = self._now.scoops, here.marks if here else ()
+        self.view.lot_bar.show_standing(self._now, here, self._farm.units)
         self.view.show_lot(self._powder, marks, scoops, self._farm.units)
         self._show_changes(self._farm, self._now, self._powder)
         self._feeding = self.view.day_bar.show_plan(self._plan, self.desk.clock().date(), self._farm.units)
@@ -179,6 +220,23 @@ class TablesPage(Page):
             when = Occasion(self.desk.clock().date(), self._feeding)
             self._sheet = day_sheet(self._farm, self._plan, vessel, self._powder, when, self._sheet)
             self.view.show_sheet(self._sheet)
+            self._tell_both()
+
+    def _tell_both(self) -> None:
+        """A batch that takes the last of one lot and the rest from another."""
+        other = self._now.lot(self.view.lot_bar.other_id()) if self._now else None
+        left_g = self.view.lot_bar.left_g()
+        sheet = self.view.today_sheet()
+        if other is None or left_g is None or sheet is None or self._now is None or self._powder is None:
+            self.view.lot_bar.tell_both("")
+            return
+        try:
+            old = powder_of(self.desk.records, self._now, other, self._now.sign_offs)
+            found = from_both(sheet, old, left_g)
+        except CannotCompute as error:
+            self.view.lot_bar.tell_both(in_words(error))
+            return
+        self.view.lot_bar.tell_both(both_text(found, sheet, old, self._powder) if found else "")
 
     def _show_changes(self, farm: Farm, now: Standing, powder: LotInUse) -> None:
         before = powder_before(self.desk.records, now)
@@ -278,7 +336,7 @@ class TablesPage(Page):
         if self._plan is None:
             return
         self._bring_up_paper()
-        self.paper.show_plan(self._plan.id)
+        self.paper.show_plan(self._plan.id, self._lot_id)
 
     def _bring_up_paper(self) -> None:
         self._tools.hide()

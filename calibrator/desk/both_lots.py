@@ -1,0 +1,63 @@
+"""A batch that needs two lots: the last of the one, the rest from the other. No window needed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QCoreApplication
+
+from calibrator.desk.sheet_lines import GroupSheet, LotInUse
+from calibrator.desk.table_words import Telling, number_text, powder_text, way_text
+from calibrator.science.scoops import ScoopCount, fewest
+
+translate = QCoreApplication.translate
+
+
+@dataclass(frozen=True)
+class FromBoth:
+    """The powder of one batch, and its scoopfuls where they can be counted, from each lot."""
+
+    old_g: float
+    new_g: float
+    old_scoops: ScoopCount | None
+    new_scoops: ScoopCount | None
+
+
+def from_both(sheet: GroupSheet, old: LotInUse, left_g: float) -> FromBoth | None:
+    """Today's batch of a table with `left_g` of another lot used up first; None where nobody is fed.
+
+    Both weigh alike into the mix: the rate is by weight. Scoopfuls are each lot's own. Raises CannotCompute.
+    """
+    line = sheet.today_line
+    if line is None:
+        return None
+    old_g = min(left_g, line.powder_g)
+    new_g = line.powder_g - old_g
+    tolerance = sheet.farm.tolerance_share
+    counts = [
+        fewest(mass_g, ways, tolerance) if ways and mass_g > 0 else None
+        for mass_g, ways in ((old_g, old.ways), (new_g, sheet.ways))
+    ]
+    counted = [count if count and count.countable else None for count in counts]
+    return FromBoth(old_g, new_g, *counted)
+
+
+def both_text(found: FromBoth, sheet: GroupSheet, old: LotInUse, new: LotInUse) -> str:
+    """Which scoopfuls for which bag, the old lot first."""
+    to = Telling(sheet.farm, sheet.resolution_g, len({way.scoop_id for way in (*old.ways, *sheet.ways)}) > 1)
+    parts = ((old, found.old_g, found.old_scoops), (new, found.new_g, found.new_scoops))
+    words = translate("BothLots", "lot {lot}: {powder}, {scoops}")
+    told = [
+        words.format(
+            lot=lot.lot.lot_number if lot.lot else "–", powder=powder_text(mass_g, to), scoops=_scoops(count, to)
+        )
+        for lot, mass_g, count in parts
+        if mass_g > 0
+    ]
+    return translate("BothLots", "Into one batch: {parts}.").format(parts="; ".join(told))
+
+
+def _scoops(count: ScoopCount | None, to: Telling) -> str:
+    if count is None:
+        return translate("BothLots", "weigh it")
+    return " + ".join(f"{number_text(number)} {way_text(way, to)}" for way, number in count.parts)

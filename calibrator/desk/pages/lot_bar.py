@@ -1,0 +1,106 @@
+"""Two lots open at once: whose table is shown, which line is for which bag, and the change-over."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSignalBlocker, Signal
+from PySide6.QtWidgets import QComboBox, QFrame, QVBoxLayout
+
+from calibrator.desk.parts import button, label, row
+from calibrator.desk.speech import day_text
+from calibrator.desk.standing import LotStanding, Standing
+from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.quantity_field import QuantityField
+from calibrator.desk.words import marks_words
+from calibrator.model import UnitSystem
+from calibrator.units import Kind
+
+
+class LotBar(QFrame):
+    """Hidden while only one lot is open."""
+
+    lot_chosen = Signal(str)
+    changed_over = Signal(str)
+    left_typed = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setProperty("kind", "card")
+        self._others: list[str] = []
+        self._shown_id = ""
+        self.lots = QComboBox()
+        self.lots.setAccessibleName(self.tr("Table for the lot"))
+        self._caption = label(self.tr("Table for the l&ot"), wrap=False)
+        self._caption.setBuddy(self.lots)
+        self.change = button(self.tr("Change over to it toda&y"), self._change_over)
+        self.words, self.both = label(""), label("")
+        self.left = QuantityField(Kind.MASS, UnitSystem.FARM, required=False)
+        self._left_caption = label("", wrap=False)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)
+        layout.setSpacing(SPACE)
+        layout.addLayout(row(self._caption, self.lots, self.change, None, spacing=SPACE))
+        layout.addWidget(self.words)
+        beside = row(self._left_caption, self.left, spacing=SPACE)
+        beside.setStretch(1, 1)
+        layout.addLayout(beside)
+        layout.addWidget(self.both)
+        self.both.hide()
+        self.lots.activated.connect(self._choose)
+        self.left.line.textEdited.connect(self.left_typed)
+        self.hide()
+
+    def show_standing(self, now: Standing, shown: LotStanding | None, system: UnitSystem) -> None:
+        """Show the open lots, that of the table chosen."""
+        several = len(now.open_lots) > 1 and shown is not None
+        self.setVisible(several)
+        self._shown_id = shown.lot.id if shown else ""
+        self._others = [known.lot.id for known in now.open_lots if known.lot.id != self._shown_id]
+        if not several or shown is None or now.in_use is None:
+            self.left.set_value(None)
+            return
+        in_use = now.in_use.lot.id
+        blocker = QSignalBlocker(self.lots)
+        self.lots.clear()
+        for known in now.open_lots:
+            text = self.tr("{lot}, in use") if known.lot.id == in_use else self.tr("{lot}, open beside it")
+            self.lots.addItem(text.format(lot=known.lot.lot_number), known.lot.id)
+        self.lots.setCurrentIndex(self.lots.findData(self._shown_id))
+        blocker.unblock()
+        self.change.setVisible(self._shown_id != in_use)
+        self.left.set_system(system)
+        self.words.setText("\n".join(self._line(now, known, system) for known in now.open_lots))
+        other = now.lot(self.other_id())
+        text = self.tr("Powder left of lot {lot}, to be used up first").format(
+            lot=other.lot.lot_number if other else "–"
+        )
+        self._left_caption.setText(text)
+        self.left.set_name(text)
+
+    def other_id(self) -> str:
+        """The open lot that is not shown, of several the newest."""
+        return self._others[-1] if self._others else ""
+
+    def left_g(self) -> float | None:
+        """What is left of that lot as typed, g; None where nothing is."""
+        found = self.left.quantity()
+        return found.value if found and found.value > 0 else None
+
+    def tell_both(self, text: str) -> None:
+        """Say what goes into one batch from each lot."""
+        self.both.setText(text)
+        self.both.setVisible(bool(text))
+
+    def _line(self, now: Standing, known: LotStanding, system: UnitSystem) -> str:
+        lot = known.lot.lot_number
+        lines = marks_words(known.marks, now.scoops, system) if known.marks else self.tr("no line")
+        if known.lot.fed_from:
+            text = self.tr("Bags of lot {lot} (fed since {day}): {lines}")
+            return text.format(lot=lot, day=day_text(known.lot.fed_from), lines=lines)
+        return self.tr("Bags of lot {lot}: {lines}").format(lot=lot, lines=lines)
+
+    def _choose(self, index: int) -> None:
+        self.left.set_value(None)
+        self.lot_chosen.emit(self.lots.itemData(index))
+
+    def _change_over(self) -> None:
+        self.changed_over.emit(self._shown_id)

@@ -1,0 +1,163 @@
+"""Two lots open at once: each with its own marks and table, the change-over, a batch from both."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from conftest import Answers, at_noon
+from herd import OZ_G, Herd, group
+from keys import mnemonics, nameless
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.both_lots import from_both
+from calibrator.desk.context import Desk
+from calibrator.desk.pages.tables import TablesPage
+from calibrator.desk.sheets import plan_sheet, powder_in_use, powder_of
+from calibrator.desk.standing import Need, line_on, outdated_sheets, standing, waiting
+from calibrator.desk.theme import Theme
+from calibrator.model import Lot, PrintKind, SignOff
+from calibrator.records import Records
+
+TEN_OZ_LEVEL = 10 * OZ_G / 665.9
+TODAY = at_noon().date()
+
+
+@pytest.fixture
+def herd(qapp: QApplication, records: Records) -> Herd:
+    if qapp.property("tokens") is None:
+        Theme(qapp)
+    return Herd(records)
+
+
+@pytest.fixture
+def two(herd: Herd) -> tuple[SignOff, SignOff]:
+    """The older lot fills the red scoop with ten ounces, the newer one with twelve."""
+    return herd.sign("25-1103C", TEN_OZ_LEVEL), herd.sign("25-1204A", 1.2 * TEN_OZ_LEVEL)
+
+
+def feed(herd: Herd, signed: SignOff, days_ago: int = 0) -> Lot:
+    lot = herd.lot_of(signed)
+    return herd.records.keep(replace(lot, fed_from=TODAY.replace(day=TODAY.day - days_ago)))
+
+
+def page_of(herd: Herd, qtbot: QtBot, answers: Answers) -> TablesPage:
+    desk = Desk(herd.records, answers, clock=at_noon)
+    page = TablesPage(desk)
+    desk.changed.connect(page.reload)
+    qtbot.addWidget(page)
+    page.resize(828, 700)
+    page.reload()
+    page.show()
+    return page
+
+
+def test_without_a_change_over_the_newest_sign_off_is_in_use(herd: Herd, two: tuple[SignOff, SignOff]) -> None:
+    now = standing(herd.records, herd.farm)
+    assert [known.lot.lot_number for known in now.open_lots] == ["25-1103C", "25-1204A"]
+    assert now.in_use is not None
+    assert now.in_use.lot.id == two[1].lot_id
+
+
+def test_a_change_over_goes_before_the_newest_sign_off_until_its_lot_is_finished(
+    herd: Herd, two: tuple[SignOff, SignOff]
+) -> None:
+    old = feed(herd, two[0], 1)
+    now = standing(herd.records, herd.farm)
+    assert now.in_use is not None
+    assert now.in_use.lot.id == old.id
+    feed(herd, two[1])
+    assert standing(herd.records, herd.farm).in_use.lot.id == two[1].lot_id  # type: ignore[union-attr]
+    herd.records.keep(replace(herd.lot_of(two[1]), finished_on=TODAY))
+    assert standing(herd.records, herd.farm).in_use.lot.id == old.id  # type: ignore[union-attr]
+
+
+def test_while_both_are_open_a_scoop_bears_both_lines(herd: Herd, two: tuple[SignOff, SignOff]) -> None:
+    feed(herd, two[0])
+    now = standing(herd.records, herd.farm)
+    line = line_on(now, herd.red.id)
+    assert line is not None
+    assert line.lot_id == two[0].lot_id
+    assert not [found for found in waiting(now) if found.need is Need.MARK_SCOOP]
+
+
+def test_a_chart_of_the_lot_in_use_is_not_outdated_by_the_next_lots_sign_off(herd: Herd) -> None:
+    first = herd.sign("25-1103C", TEN_OZ_LEVEL)
+    plan = herd.plan()
+    herd.print(PrintKind.WALL_CHART, first, plan_id=plan.id)
+    feed(herd, first)
+    second = herd.sign("25-1204A", 1.2 * TEN_OZ_LEVEL)
+    assert outdated_sheets(standing(herd.records, herd.farm), PrintKind.WALL_CHART) == ()
+    feed(herd, second)
+    herd.records.keep(replace(herd.lot_of(first), fed_from=TODAY.replace(day=1)))
+    assert len(outdated_sheets(standing(herd.records, herd.farm), PrintKind.WALL_CHART)) == 1
+
+
+def test_a_batch_takes_the_last_of_one_lot_and_the_rest_from_the_other(
+    herd: Herd, two: tuple[SignOff, SignOff]
+) -> None:
+    """Ten calves take 100 oz; 40 oz of the old lot are four of ten, the other 60 oz five of twelve."""
+    now = standing(herd.records, herd.farm)
+    new = powder_in_use(herd.records, now)
+    old = powder_of(herd.records, now, now.lot(two[0].lot_id), now.sign_offs)
+    sheet = plan_sheet(herd.farm, herd.plan("Milk", group(10)), None, new).groups[0]
+    found = from_both(sheet, old, 40 * OZ_G)
+    assert found is not None
+    assert (found.old_g, found.new_g) == pytest.approx((40 * OZ_G, 60 * OZ_G), rel=1e-3)
+    assert found.old_scoops is not None
+    assert found.new_scoops is not None
+    assert (found.old_scoops.scoopfuls, found.new_scoops.scoopfuls) == (4, 5)
+    whole = from_both(sheet, old, 1000 * OZ_G)
+    assert whole is not None
+    assert (whole.new_g, whole.new_scoops) == (0.0, None)
+    nobody = plan_sheet(herd.farm, herd.plan("None", group(0)), None, new).groups[0]
+    assert from_both(nobody, old, 40 * OZ_G) is None
+
+
+def test_one_open_lot_needs_no_bar(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.plan()
+    assert not page_of(herd, qtbot, answers).view.lot_bar.isVisible()
+
+
+def test_the_page_shows_either_lots_table_and_changes_over(
+    herd: Herd, two: tuple[SignOff, SignOff], qtbot: QtBot, answers: Answers
+) -> None:
+    herd.plan("Milk", group(6))
+    page = page_of(herd, qtbot, answers)
+    bar, row = page.view.lot_bar, page.view.today.rows[0]
+    assert bar.isVisible()
+    assert bar.lots.currentText() == "25-1204A, in use"
+    assert not bar.change.isVisible()
+    assert row.scoops.value.text() == "5 level"
+    assert "Bags of lot 25-1103C" in bar.words.text()
+    bar.lots.setCurrentIndex(0)
+    bar.lots.activated.emit(0)
+    assert row.scoops.value.text() == "6 level"
+    assert "25-1103C" in page.view.lot_number.text()
+    bar.change.click()
+    assert herd.lot_of(two[0]).fed_from == TODAY
+    assert bar.lots.currentText() == "25-1103C, in use"
+    assert row.scoops.value.text() == "6 level"
+    assert "fed since 2 Mar 2026" in bar.words.text()
+    taken = [*mnemonics(page), *"TLWBES"]
+    assert len(taken) == len(set(taken))
+    assert nameless(page) == []
+
+
+def test_what_is_left_of_the_old_lot_is_typed_and_told(
+    herd: Herd, two: tuple[SignOff, SignOff], qtbot: QtBot, answers: Answers
+) -> None:
+    herd.plan("Milk", group(10))
+    page = page_of(herd, qtbot, answers)
+    bar = page.view.lot_bar
+    assert not bar.both.isVisible()
+    bar.left.line.setFocus(Qt.FocusReason.OtherFocusReason)
+    qtbot.keyClicks(bar.left.line, "40 oz")
+    assert "lot 25-1103C: 40.0 oz, 4 level" in bar.both.text()
+    assert "lot 25-1204A: 60.0 oz, 5 level" in bar.both.text()
+    bar.left.line.clear()
+    bar.left.line.textEdited.emit("")
+    assert not bar.both.isVisible()
