@@ -33,6 +33,7 @@ def window(qtbot: QtBot, desk: Desk) -> Iterator[Window]:
     shown.show()
     qtbot.waitExposed(shown)
     yield shown
+    shown._closing = True  # whatever a test left typed
     shown.close()
 
 
