@@ -258,11 +258,11 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
     <name>BothLots</name>
     <message>
         <source>lot {lot}: {powder}, {scoops}</source>
-        <translation type="unfinished"></translation>
+        <translation>lote {lot}: {powder}, {scoops}</translation>
     </message>
     <message>
         <source>Into one batch: {parts}.</source>
-        <translation type="unfinished"></translation>
+        <translation>En una tanda: {parts}.</translation>
     </message>
     <message>
         <source>weigh it</source>
@@ -844,19 +844,19 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>the change-over to it</source>
-        <translation type="unfinished"></translation>
+        <translation>el cambio a este</translation>
     </message>
     <message>
         <source>bags counted</source>
-        <translation type="unfinished"></translation>
+        <translation>costales contados</translation>
     </message>
     <message>
         <source>hot water</source>
-        <translation type="unfinished"></translation>
+        <translation>agua caliente</translation>
     </message>
     <message>
         <source>how it cools</source>
-        <translation type="unfinished"></translation>
+        <translation>cómo se enfría</translation>
     </message>
 </context>
 <context>
@@ -1278,39 +1278,39 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <name>LotBar</name>
     <message>
         <source>Table for the lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabla para el lote</translation>
     </message>
     <message>
         <source>Table for the l&amp;ot</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabla para el l&amp;ote</translation>
     </message>
     <message>
         <source>Change over to it toda&amp;y</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar a este ho&amp;y</translation>
     </message>
     <message>
         <source>{lot}, in use</source>
-        <translation type="unfinished"></translation>
+        <translation>{lot}, en uso</translation>
     </message>
     <message>
         <source>{lot}, open beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>{lot}, abierto además</translation>
     </message>
     <message>
         <source>Powder left of lot {lot}, to be used up first</source>
-        <translation type="unfinished"></translation>
+        <translation>Polvo que queda del lote {lot}, para gastar primero</translation>
     </message>
     <message>
         <source>no line</source>
-        <translation type="unfinished"></translation>
+        <translation>sin línea</translation>
     </message>
     <message>
         <source>Bags of lot {lot} (fed since {day}): {lines}</source>
-        <translation type="unfinished"></translation>
+        <translation>Costales del lote {lot} (se da desde el {day}): {lines}</translation>
     </message>
     <message>
         <source>Bags of lot {lot}: {lines}</source>
-        <translation type="unfinished"></translation>
+        <translation>Costales del lote {lot}: {lines}</translation>
     </message>
 </context>
 <context>
@@ -5208,7 +5208,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>From today on lot {number} is fed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Desde hoy se da el lote {number}.</translation>
     </message>
     <message>
         <source>Lot {new} was weighed in anew on {day}. Scoopfuls before → now:</source>
