@@ -844,7 +844,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>the change-over to it</source>
-        <translation>el cambio a este</translation>
+        <translation>el cambio a él</translation>
     </message>
     <message>
         <source>bags counted</source>
@@ -1278,15 +1278,15 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <name>LotBar</name>
     <message>
         <source>Table for the lot</source>
-        <translation>Tabla para el lote</translation>
+        <translation>Tabla del lote</translation>
     </message>
     <message>
         <source>Table for the l&amp;ot</source>
-        <translation>Tabla para el l&amp;ote</translation>
+        <translation>Tabla del l&amp;ote</translation>
     </message>
     <message>
         <source>Change over to it toda&amp;y</source>
-        <translation>Cambiar a este ho&amp;y</translation>
+        <translation>Pa&amp;sar a él hoy</translation>
     </message>
     <message>
         <source>{lot}, in use</source>
@@ -1294,11 +1294,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>{lot}, open beside it</source>
-        <translation>{lot}, abierto además</translation>
+        <translation>{lot}, también abierto</translation>
     </message>
     <message>
         <source>Powder left of lot {lot}, to be used up first</source>
-        <translation>Polvo que queda del lote {lot}, para gastar primero</translation>
+        <translation>Polvo que queda del lote {lot}, para acabarlo primero</translation>
     </message>
     <message>
         <source>no line</source>

@@ -132,7 +132,8 @@ def _header(header: QHeaderView) -> Iterator[str]:
 
 def _tabs(bar: QTabBar) -> Iterator[str]:
     width = sum(bar.tabRect(place).width() for place in range(bar.count()))
-    room = bar.parentWidget().width() if bar.parentWidget() else bar.width()
+    holder = bar.parentWidget()
+    room = holder.width() if holder else bar.width()
     if width > room + CLOSE_PX:
         yield f"tabs “{bar.tabText(0)}” …: {width} in {room} px"
 
