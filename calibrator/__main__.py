@@ -39,9 +39,7 @@ def _parser() -> argparse.ArgumentParser:
         prog="calibrator",
         description="Weigh the scoop for a new lot of milk replacer, draw its line, print its batch table.",
     )
-    parser.add_argument(
-        "--demo", action="store_true", help="open a throw-away copy of an invented farm's season"
-    )
+    parser.add_argument("--demo", action="store_true", help="open a throw-away copy of an invented farm's season")
     parser.add_argument("--records", metavar="URL", help="use this store: a file's path, or a database URL")
     parser.add_argument("--version", action="version", version=f"calibrator {__version__}")
     return parser

@@ -89,7 +89,9 @@ class Opener:
         if not copies:
             self._ask.tell(in_words(error))
             return
-        day = QLocale().toString(QDateTime.fromSecsSinceEpoch(int(copies[-1].at.timestamp())), QLocale.FormatType.ShortFormat)
+        day = QLocale().toString(
+            QDateTime.fromSecsSinceEpoch(int(copies[-1].at.timestamp())), QLocale.FormatType.ShortFormat
+        )
         question = QCoreApplication.translate(
             "App",
             "{trouble}\n\nThe newest copy is of {day}. Put it back now? The damaged file is set aside and kept. "

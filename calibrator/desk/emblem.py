@@ -37,9 +37,7 @@ def paint_emblem(painter: QPainter, box: QRectF) -> None:
     cup.lineTo(38, 51)
     cup.lineTo(46, 4)
     painter.setBrush(Qt.BrushStyle.NoBrush)
-    painter.setPen(
-        QPen(QColor(t.action), 4, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap, Qt.PenJoinStyle.RoundJoin)
-    )
+    painter.setPen(QPen(QColor(t.action), 4, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap, Qt.PenJoinStyle.RoundJoin))
     painter.drawPath(cup)
     painter.drawLine(QPointF(47, 9), QPointF(61, 9))
     painter.setPen(QPen(QColor(t.mark), 4, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap))

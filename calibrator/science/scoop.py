@@ -60,9 +60,7 @@ def rim_volume_ml(shape: Shape) -> float:
 def _height_within(shape: Shape, height_mm: float) -> float:
     top = inner_height_mm(shape)
     if not_negative(height_mm, "The level above the floor") > top * (1 + _ROUNDING):
-        raise CannotCompute(
-            "This level is above the rim: the inside is {inches} in ({mm} mm) high.", **_length(top)
-        )
+        raise CannotCompute("This level is above the rim: the inside is {inches} in ({mm} mm) high.", **_length(top))
     return min(height_mm, top)
 
 
@@ -111,9 +109,7 @@ def height_from_down_wall_mm(shape: Shape, down_wall_mm: float) -> float:
     """Level above the floor, mm, of a line `down_wall_mm` below the rim: the inverse of `down_wall_mm`."""
     length = wall_length_mm(shape)
     if not_negative(down_wall_mm, "The distance down the wall") > length * (1 + _ROUNDING):
-        raise CannotCompute(
-            "This line is below the floor: the wall has {inches} in ({mm} mm).", **_length(length)
-        )
+        raise CannotCompute("This line is below the floor: the wall has {inches} in ({mm} mm).", **_length(length))
     return inner_height_mm(shape) - min(down_wall_mm, length) / _wall_per_height(shape)
 
 

@@ -204,9 +204,7 @@ def test_enter_held_down_counts_once(qtbot: QtBot, make: MakeField, qapp: QAppli
     heard = Heard(field)
     qtbot.keyClick(field.line, Qt.Key.Key_Return)
     for _ in range(20):
-        held = QKeyEvent(
-            QEvent.Type.KeyPress, Qt.Key.Key_Return, Qt.KeyboardModifier.NoModifier, "\r", autorep=True
-        )
+        held = QKeyEvent(QEvent.Type.KeyPress, Qt.Key.Key_Return, Qt.KeyboardModifier.NoModifier, "\r", autorep=True)
         qapp.sendEvent(field.line, held)
     assert heard.order.count("return") == 1
 

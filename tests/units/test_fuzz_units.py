@@ -62,9 +62,7 @@ def second_reading(text: str, kind: Kind) -> Fraction | None:
     factors = FACTORS[kind]
     spellings = "|".join(re.escape(unit) for unit in sorted(factors, key=len, reverse=True) if unit)
     pieces = re.findall(rf"(.+?) ?({spellings or '(?!)'})\.?(?: |$|(?=[0-9]))", text[sign.end() :])
-    told = [(number.strip(), unit) for number, unit in pieces] or [
-        (text[sign.end() :].removesuffix("°"), BARE[kind])
-    ]
+    told = [(number.strip(), unit) for number, unit in pieces] or [(text[sign.end() :].removesuffix("°"), BARE[kind])]
     amounts = [amount_of(number) for number, _ in told]
     if any(amount is None for amount in amounts):
         return None
@@ -84,9 +82,7 @@ def amount_of(number: str) -> Fraction | None:
     return int(match["whole"] or 0) + Fraction(int(match["top"]), int(match["bottom"]))
 
 
-def answer(
-    text: str, kind: Kind, system: UnitSystem = FARM, *, decimal_comma: bool = False
-) -> Quantity | None:
+def answer(text: str, kind: Kind, system: UnitSystem = FARM, *, decimal_comma: bool = False) -> Quantity | None:
     try:
         return read(text, kind, system, decimal_comma=decimal_comma)
     except NotUnderstood as refused:
@@ -180,9 +176,7 @@ STEPS = {
 
 @given(case=st.sampled_from(sorted(STEPS)), share=st.floats(1e-7, 1), decimal_comma=st.booleans())
 @settings(max_examples=600, deadline=None)
-def test_a_fields_text_brings_its_value_back(
-    case: tuple[Kind, UnitSystem], share: float, decimal_comma: bool
-) -> None:
+def test_a_fields_text_brings_its_value_back(case: tuple[Kind, UnitSystem], share: float, decimal_comma: bool) -> None:
     largest, step = STEPS[case]
     value = share * largest
     text = edit_text(value, *case, decimal_comma=decimal_comma)

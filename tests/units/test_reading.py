@@ -221,8 +221,6 @@ def test_naming_a_fields_own_unit() -> None:
 @pytest.mark.parametrize("kind", [kind for kind in Kind if kind is not Kind.DENSITY])
 @pytest.mark.parametrize("system", UnitSystem)
 @pytest.mark.parametrize("decimal_comma", [False, True])
-def test_every_example_given_to_people_can_be_typed(
-    kind: Kind, system: UnitSystem, decimal_comma: bool
-) -> None:
+def test_every_example_given_to_people_can_be_typed(kind: Kind, system: UnitSystem, decimal_comma: bool) -> None:
     told = example(kind, system, decimal_comma=decimal_comma)
     assert read(told, kind, system, decimal_comma=decimal_comma).value > 0

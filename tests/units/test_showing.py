@@ -80,9 +80,7 @@ def test_weights_in_metric(grams: float, told: str) -> None:
         (100.3 * OZ, FARM, OZ, "6 lb 4 oz"),
     ],
 )
-def test_weights_keep_to_the_scales_step(
-    grams: float, system: UnitSystem, resolution_g: float, told: str
-) -> None:
+def test_weights_keep_to_the_scales_step(grams: float, system: UnitSystem, resolution_g: float, told: str) -> None:
     assert show_mass(grams, system, resolution_g=resolution_g) == told
 
 
@@ -128,9 +126,7 @@ def test_water_in_farm_units(quarts: float, told: str) -> None:
         (21.3 * QT, FARM, 0.1, "5 gal 1.3 qt"),
     ],
 )
-def test_water_to_a_step_of_the_farms_own(
-    volume_ml: float, system: UnitSystem, step: float | None, told: str
-) -> None:
+def test_water_to_a_step_of_the_farms_own(volume_ml: float, system: UnitSystem, step: float | None, told: str) -> None:
     assert show_volume(volume_ml, system, step=step) == told
 
 
