@@ -8,7 +8,7 @@ import traceback
 from logging.handlers import RotatingFileHandler
 from types import TracebackType
 
-from PySide6.QtCore import QCoreApplication, QDateTime, QLocale, QTimer
+from PySide6.QtCore import QCoreApplication, QTimer
 from PySide6.QtWidgets import QApplication
 
 from calibrator import __version__
@@ -16,6 +16,7 @@ from calibrator.desk.ask import Ask
 from calibrator.desk.context import Desk
 from calibrator.desk.refusals import in_words
 from calibrator.desk.settings import Settings
+from calibrator.desk.speech import day_text
 from calibrator.desk.theme import Theme
 from calibrator.desk.tongues import Tongue
 from calibrator.desk.window import Window
@@ -89,9 +90,8 @@ class Opener:
         if not copies:
             self._ask.tell(in_words(error))
             return
-        day = QLocale().toString(
-            QDateTime.fromSecsSinceEpoch(int(copies[-1].at.timestamp())), QLocale.FormatType.ShortFormat
-        )
+        made = copies[-1].at.astimezone()
+        day = f"{day_text(made.date())}, {made:%H:%M}"
         question = QCoreApplication.translate(
             "App",
             "{trouble}\n\nThe newest copy is of {day}. Put it back now? The damaged file is set aside and kept. "
