@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from conftest import Answers, at_noon
+from answers import Answers, at_noon
 from herd import OZ_G, QT_ML, Herd, group
 from keys import mnemonics, nameless
 from PySide6.QtCore import Qt

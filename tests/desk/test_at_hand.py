@@ -9,7 +9,7 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
-from conftest import Answers, at_noon
+from answers import Answers, at_noon
 from herd import OZ_G, Herd, group
 from keys import mnemonics, nameless
 from PySide6.QtCore import Qt

@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from conftest import Answers, at_noon
+from answers import Answers, at_noon
 from herd import QT_ML, Herd, group
 from keys import nameless
 from PySide6.QtCore import Qt
