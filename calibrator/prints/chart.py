@@ -11,7 +11,7 @@ from calibrator.prints.chart_foot import Foot, draw_foot, lay_foot
 from calibrator.prints.chart_head import HEAD_MM, draw_head
 from calibrator.prints.chart_layout import Layout, best_layout
 from calibrator.prints.chart_table import draw_bands, draw_headings, group_mm, headings_mm, least_widths
-from calibrator.prints.chart_words import RowCells, group_told, row_cells, scoop_names
+from calibrator.prints.chart_words import RowCells, cold_told, group_told, row_cells, scoop_names
 from calibrator.prints.emblems import thermometer
 from calibrator.prints.errors import DoesNotFit
 from calibrator.prints.fit import fit_block, plain
@@ -75,7 +75,7 @@ def _page(facts: WallChart, said: Words, layout: Layout, foot: Foot, number: int
 
 
 def _rate(sheet: Sheet, facts: WallChart, said: Words, layout: Layout, box: Box) -> None:
-    """What every calf gets; and the water's temperature, where the table has no column for it."""
+    """What every calf gets, or that it is for the cold; the water's temperature, where it has no column."""
     room = box.width_mm
     if Column.TEMPERATURE not in layout.columns:
         room -= _TEMPERATURE_MM + 4
@@ -83,8 +83,10 @@ def _rate(sheet: Sheet, facts: WallChart, said: Words, layout: Layout, box: Box)
         told = next(band.row.temperature for page in layout.pages for band in page if band.row is not None)
         sheet.put(*thermometer(Box(x, box.y_mm + 0.8, 3.6, 11.0)))
         sheet.text(told, x + 6.5, box.y_mm + 9.4, 10.0, Weight.BOLD, figures=True)
-    if len(facts.groups) > 1:
-        return
-    rates = [group_told(facts.groups[0], facts, t) for t in said.tongues]
-    fitted = fit_block(rates, room, box.height_mm - 1.0, 4.8, 2.6, Weight.SEMIBOLD, 1.16)
-    sheet.lines(fitted, box.x_mm, box.y_mm, Weight.SEMIBOLD, leading=1.16)
+    cold = [one for t in said.tongues if (one := cold_told(facts, t))]
+    rates = [group_told(facts.groups[0], facts, t) for t in said.tongues] if len(facts.groups) == 1 else []
+    lines = [" · ".join(parts) for parts in zip(cold, rates, strict=True)] if cold and rates else cold or rates
+    if lines:
+        largest, weight = (6.0, Weight.BOLD) if cold and not rates else (4.8, Weight.SEMIBOLD)
+        fitted = fit_block(lines, room, box.height_mm - 1.0, largest, 2.6, weight, 1.16)
+        sheet.lines(fitted, box.x_mm, box.y_mm, weight, leading=1.16)

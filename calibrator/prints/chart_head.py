@@ -10,7 +10,6 @@ from calibrator.prints.languages import Words
 from calibrator.prints.lot_mark import draw_lot, lay_lot
 from calibrator.prints.page import BLACK, WHITE, Anchor, Box, Weight
 from calibrator.prints.sheet import Sheet, centre_baseline
-from calibrator.units import show_temperature
 
 TITLE_MM = 9.0
 LOT_BOX_MM = 41.0
@@ -31,9 +30,6 @@ def draw_head(sheet: Sheet, facts: WallChart, said: Words) -> None:
 
 def _title(sheet: Sheet, facts: WallChart, said: Words, box: Box) -> None:
     told = f"{said.joined(words.MIXING_CHART, ' / ')} · {plain(facts.plan_name)}"
-    if facts.cold_below_c is not None:
-        limit = show_temperature(facts.cold_below_c, facts.units)
-        told += " · " + said.joined(lambda t: t(words.COLD_WEATHER).format(limit=limit), " / ")
     title = fit_line(told, box.width_mm * 0.66, 6.4, 4.6, Weight.BOLD)
     sheet.text(title.text, box.x_mm, box.y_mm + 5.4, title.size_mm, Weight.BOLD)
     farm = fit_line(plain(facts.farm_name), box.width_mm * 0.32, 4.6, 3.4, Weight.SEMIBOLD)

@@ -120,6 +120,8 @@ def _notes(row: ChartRow, facts: WallChart, said: Words) -> list[str]:
     notes: list[str] = []
     if not row.fits:
         notes += said.each(lambda t: t(words.RUNS_OVER).format(vessel=_vessel(facts, t)))
+    if not row.scoopfuls and any(each.scoopfuls for group in facts.groups for each in group.rows):
+        notes.append(said.joined(words.WEIGH_POWDER, " / "))
     notes += [f"+ {_mass(mass_g, facts)} {plain(name)}" for name, mass_g in row.additives]
     if row.water_level_mm is not None:
         notes += length(words.WATER_UP, row.water_level_mm)
@@ -134,6 +136,13 @@ def _mass(mass_g: float, facts: WallChart) -> str:
 
 def _vessel(facts: WallChart, tongue: Tongue) -> str:
     return plain(facts.vessel_name) or tongue(words.THE_VESSEL)
+
+
+def cold_told(facts: WallChart, tongue: Tongue) -> str:
+    """That this is the plan's variant for the cold; blank for the usual one."""
+    if facts.cold_below_c is None:
+        return ""
+    return tongue(words.COLD_WEATHER).format(limit=show_temperature(facts.cold_below_c, facts.units))
 
 
 def group_told(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:

@@ -148,8 +148,12 @@
             <translation>golpeada</translation>
         </message>
         <message>
-            <source>for cold weather, below {limit}</source>
-            <translation>para tiempo frío, bajo {limit}</translation>
+            <source>weigh the powder</source>
+            <translation>pese el polvo</translation>
+        </message>
+        <message>
+            <source>For cold weather, below {limit}</source>
+            <translation>Para tiempo frío, bajo {limit}</translation>
         </message>
         <message>
             <source>water {length} above the floor</source>

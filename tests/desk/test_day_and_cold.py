@@ -149,7 +149,7 @@ def test_the_chart_prints_each_feeding_and_says_that_it_is_for_the_cold(herd: He
     sheet = plan_sheet(herd.farm, shown, None, here)
     facts = wall_chart_facts(herd.farm, sheet, signed, printed, TODAY, Options(Paper.LETTER, ("en",)))
     assert facts.groups[1].rows[0].powder_g == pytest.approx(facts.groups[1].rows[0].calves * 5.5 * OZ_G, rel=5e-3)
-    for language, words in (("en", "for cold weather, below 23 °F"), ("es", "para tiempo frío")):
+    for language, words in (("en", "For cold weather, below 23 °F"), ("es", "Para tiempo frío")):
         pages = wall_chart(replace(facts, languages=(language,))).pages
         assert any(words in item.text for item in pages[0].items if isinstance(item, Text))
     warm = wall_chart_facts(

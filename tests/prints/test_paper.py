@@ -316,3 +316,23 @@ def test_a_block_that_is_too_long_says_so() -> None:
     fitted = fit_block(["one two three four five six seven eight nine ten " * 5], 40, 20, 5, 4)
     assert fitted.lines[-1].endswith("…")
     assert len(fitted.lines) * fitted.size_mm * 1.2 <= 20
+
+
+@pytest.mark.parametrize("groups", [1, 2])
+@pytest.mark.parametrize("languages", [("en",), ("es",), ("en", "es")])
+def test_a_chart_for_the_cold_says_so_whole(groups: int, languages: tuple[str, ...]) -> None:
+    one = chart(range(60, 70), languages=languages, cold_below_c=-5.0)
+    shown = told(wall_chart(replace(one, groups=(one.groups[0],) * groups)))
+    words = {"en": "For cold weather, below 23 °F", "es": "Para tiempo frío, bajo 23 °F"}
+    assert all(words[language] in shown for language in languages)
+    assert "cold weather" not in told(wall_chart(replace(one, cold_below_c=None)))
+
+
+def test_a_row_that_nobody_can_count_says_weigh_it_where_others_are_counted() -> None:
+    one = chart(range(20, 26))
+    rows = (*one.groups[0].rows, replace(one.groups[0].rows[-1], calves=99, scoopfuls=()))
+    texts_shown = [t.text for t in texts(wall_chart(replace(one, groups=(replace(one.groups[0], rows=rows),))))]
+    assert texts_shown.count("weigh the powder") == 1
+    bare = tuple(replace(row, scoopfuls=()) for row in one.groups[0].rows)
+    by_weight = wall_chart(replace(one, groups=(replace(one.groups[0], rows=bare),)))
+    assert "weigh the powder" not in [t.text for t in texts(by_weight)]
