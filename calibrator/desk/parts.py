@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from typing import Literal
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QAbstractItemModel, Qt
 from PySide6.QtWidgets import (
+    QAbstractItemView,
     QFrame,
+    QGridLayout,
     QHBoxLayout,
+    QHeaderView,
     QLabel,
     QLayout,
     QPushButton,
     QScrollArea,
+    QTableView,
     QVBoxLayout,
     QWidget,
 )
@@ -71,11 +75,7 @@ def row(*items: QWidget | QLayout | None, spacing: int = SPACE) -> QHBoxLayout:
     """Widgets side by side; None is a stretch."""
     layout = QHBoxLayout()
     layout.setSpacing(spacing)
-    for item in items:
-        if item is None:
-            layout.addStretch(1)
-        else:
-            add_all(layout, (item,))
+    add_all(layout, items)
     return layout
 
 
@@ -83,20 +83,53 @@ def column(*items: QWidget | QLayout | None, spacing: int = SPACE) -> QVBoxLayou
     """Widgets one under another; None is a stretch."""
     layout = QVBoxLayout()
     layout.setSpacing(spacing)
-    for item in items:
-        if item is None:
-            layout.addStretch(1)
-        else:
-            add_all(layout, (item,))
+    add_all(layout, items)
     return layout
 
 
-def add_all(layout: QVBoxLayout | QHBoxLayout, items: tuple[QWidget | QLayout, ...]) -> None:
+def add_all(layout: QVBoxLayout | QHBoxLayout, items: tuple[QWidget | QLayout | None, ...]) -> None:
+    """Put items into a layout, one after another; None is a stretch."""
     for item in items:
-        if isinstance(item, QLayout):
+        if item is None:
+            layout.addStretch(1)
+        elif isinstance(item, QLayout):
             layout.addLayout(item)
         else:
             layout.addWidget(item)
+
+
+def form_rows(rows: Iterable[tuple[str, QWidget, str]], field_width: int) -> QWidget:
+    """Fields one under another: the caption with its key at the left, a quiet hint at the right."""
+    holder = QWidget()
+    grid = QGridLayout(holder)
+    grid.setHorizontalSpacing(2 * SPACE)
+    grid.setVerticalSpacing(SPACE)
+    for number, (name, field, hint) in enumerate(rows):
+        caption, remark = label(name), label(hint, "quiet")
+        caption.setBuddy(field)
+        grid.addWidget(field, number, 1)
+        for text, at in ((caption, 0), (remark, 2)):
+            # A field has its message beneath: the words belong beside the line, not beside the middle of both.
+            text.setContentsMargins(0, SPACE, 0, 0)
+            grid.addWidget(text, number, at, Qt.AlignmentFlag.AlignTop)
+    grid.setColumnMinimumWidth(1, field_width)
+    grid.setColumnStretch(2, 1)
+    return holder
+
+
+def show_as_rows(table: QTableView, model: QAbstractItemModel, name: str) -> None:
+    """Dress a table whose rows are things: one chosen at a time, no grid, Tab leaves it, headings stay quiet."""
+    table.setModel(model)
+    table.setAccessibleName(name)
+    table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+    table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+    table.setShowGrid(False)
+    table.setWordWrap(False)
+    table.setTabKeyNavigation(False)
+    table.verticalHeader().hide()
+    header = table.horizontalHeader()
+    header.setHighlightSections(False)
+    header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
 
 
 def scrolled(inner: QWidget) -> QScrollArea:

@@ -4,16 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from html import escape
+from typing import cast
 
 import numpy as np
 import pyqtgraph as pg
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QColor
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QWidget
 
-from calibrator.desk.pages.season_plot import DayAxis, ValueAxis
-from calibrator.desk.theme import Theme, tokens, ui_font
+from calibrator.desk.theme import tokens
+from calibrator.desk.widgets.day_plot import DayPlot
 from calibrator.science.check import Verdict
 
 LEAST_SPAN_DAYS = 6.0
@@ -38,67 +37,26 @@ class CheckPoint:
     words: str
 
 
-class CheckPlot(pg.PlotWidget):  # type: ignore[misc]
+class CheckPlot(DayPlot):
     """Verdicts differ by shape as well as by colour. Hovering tells a check, a click chooses it."""
 
-    hovered = Signal(str)
-    picked = Signal(str)
-
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent, axisItems={"bottom": DayAxis("bottom"), "left": ValueAxis("left")}, enableMenu=False)
-        self._points: tuple[CheckPoint, ...] = ()
-        self._at, self._caption = "", ""
-        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        item = self.getPlotItem()
-        item.setMouseEnabled(x=False, y=False)
-        item.hideButtons()
-        item.disableAutoRange()
         self._zero = pg.InfiniteLine(0.0, angle=0)
         self._limits = [pg.PlotDataItem(connect="finite") for _ in range(2)]
         self._running = pg.PlotDataItem(connect="finite")
-        self._bars = pg.ErrorBarItem()
-        self._dots = pg.ScatterPlotItem(hoverable=True, tip=None)
-        self._dots.sigClicked.connect(self._clicked)
-        self._dots.sigHovered.connect(self._hovered)
-        for each in (self._zero, *self._limits, self._running, self._bars, self._dots):
-            self.addItem(each)
-        theme = QApplication.instance().findChild(Theme)  # type: ignore[union-attr]
-        if theme is not None:
-            theme.changed.connect(self.dress)
-        self.dress()
+        super().__init__((self._zero, *self._limits, self._running), parent)
+
+    @property
+    def _points(self) -> tuple[CheckPoint, ...]:
+        return cast(tuple[CheckPoint, ...], self._told)
 
     def show_points(self, points: Sequence[CheckPoint], caption: str) -> None:
         """Draw these, oldest first; `caption` stands at the axis."""
-        self._points, self._caption = tuple(points), caption
-        self._stretch()
-        self.dress()
-
-    def point_at(self, key: str) -> None:
-        """Stress one check, as the table does."""
-        if key != self._at:
-            self._at = key
-            self.dress()
-
-    @property
-    def keys(self) -> list[str]:
-        return [point.key for point in self._points]
-
-    def dress(self) -> None:
-        """Put on the colours in force and draw anew."""
-        t = tokens()
-        self.setBackground(QColor(t.surface))
-        self.getPlotItem().showGrid(y=True, alpha=0.2)
-        for side in ("left", "bottom"):
-            axis = self.getAxis(side)
-            axis.setPen(pg.mkPen(t.edge))
-            axis.setTextPen(pg.mkPen(t.text))
-            axis.setTickFont(ui_font(0.9))
-        self.getAxis("left").setLabel(self._caption, color=t.quiet, **{"font-size": "10pt"})
-        self._zero.setPen(pg.mkPen(t.good, width=2))
-        self._draw()
+        self._show(points, caption)
 
     def _draw(self) -> None:
         t, points = tokens(), self._points
+        self._zero.setPen(pg.mkPen(t.good, width=2))
         days, values = [p.on for p in points], [p.off_pct for p in points]
         self._bars.setData(
             x=np.asarray(days), y=np.asarray(values),
@@ -137,20 +95,7 @@ class CheckPlot(pg.PlotWidget):  # type: ignore[misc]
         return x, y
 
     def _stretch(self) -> None:
-        if not self._points:
-            return
-        days = [p.on for p in self._points]
-        middle, span = (min(days) + max(days)) / 2, max(max(days) - min(days), LEAST_SPAN_DAYS)
+        self._span_days([p.on for p in self._points], LEAST_SPAN_DAYS)
         far = [abs(v) for p in self._points for v in (p.off_pct, p.limit_low_pct, p.limit_high_pct)]
         reach = max(LEAST_REACH_PCT, 1.15 * max(far))
-        self.setXRange(middle - 0.55 * span, middle + 0.55 * span, padding=0)
         self.setYRange(-reach, reach, padding=0.02)
-
-    def _clicked(self, dots: object, spots: Sequence[pg.SpotItem], event: object) -> None:
-        if len(spots):
-            self.picked.emit(spots[0].data().key)
-
-    def _hovered(self, dots: object, spots: Sequence[pg.SpotItem], event: object) -> None:
-        found: CheckPoint | None = spots[0].data() if len(spots) else None
-        self.setToolTip(f"<p style='white-space: pre'>{escape(found.words)}</p>" if found else "")
-        self.hovered.emit(found.key if found else "")

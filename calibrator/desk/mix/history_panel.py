@@ -8,14 +8,14 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QModelIndex, QSignalBlocker
-from PySide6.QtWidgets import QAbstractItemView, QComboBox, QHeaderView, QTableView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QTableView, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.mix.history_model import HistoryModel, HistoryRow
 from calibrator.desk.mix_history import Kept, chosen, csv_text, feeders, kept_checks, names
 from calibrator.desk.mix_words import percent, verdict_words
-from calibrator.desk.parts import button, card, column, label, row
+from calibrator.desk.parts import button, card, column, label, row, show_as_rows
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
 from calibrator.model import Farm, MixCheck
@@ -69,7 +69,7 @@ class HistoryPanel(QWidget):
             self._plot.setMinimumHeight(PLOT_HEIGHT)
             self._plot.setAccessibleName(self.tr("Checks over time; the table beneath has the figures"))
             self._plot.hovered.connect(self._point_out)
-            self._plot.picked.connect(self._choose)
+            self._plot.chosen.connect(self._choose)
             self._plot_place.addWidget(self._plot)
         return self._plot
 
@@ -202,20 +202,11 @@ class HistoryPanel(QWidget):
 
     def _dress_table(self) -> None:
         table = self.table
-        table.setModel(self.model)
-        table.setAccessibleName(self.tr("Checks of the mix, newest first"))
-        table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-        table.setShowGrid(False)
+        show_as_rows(table, self.model, self.tr("Checks of the mix, newest first"))
         table.setAlternatingRowColors(True)
-        table.setWordWrap(False)
-        table.setTabKeyNavigation(False)
         table.setMinimumHeight(TABLE_HEIGHT)
-        table.verticalHeader().hide()
         table.verticalHeader().setDefaultSectionSize(32)
         header = table.horizontalHeader()
-        header.setHighlightSections(False)
-        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setStretchLastSection(True)
         table.selectionModel().currentRowChanged.connect(self._row_chosen)
 

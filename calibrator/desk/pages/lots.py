@@ -14,7 +14,7 @@ from calibrator.desk.forms.lot_form import LotForm
 from calibrator.desk.page import Page
 from calibrator.desk.pages.lot_detail import LotDetail
 from calibrator.desk.pages.lots_table import LOT_ROLE, SORT_ROLE, LotsModel
-from calibrator.desk.parts import button, card, column, label, row, scrolled
+from calibrator.desk.parts import button, card, column, label, row, scrolled, show_as_rows
 from calibrator.desk.standing import LotStanding, LotState, Standing, standing
 from calibrator.desk.theme import SPACE
 from calibrator.model import Farm, Lot, Scoop
@@ -108,22 +108,13 @@ class LotsPage(Page):
         self.sorted.setFilterCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
         self.sorted.setFilterKeyColumn(-1)
         self.table = QTableView()
-        self.table.setModel(self.sorted)
+        show_as_rows(self.table, self.sorted, self.tr("Lots"))
         self.table.setSortingEnabled(True)
         self.table.sortByColumn(ARRIVED, Qt.SortOrder.DescendingOrder)
-        self.table.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
-        self.table.setSelectionMode(QTableView.SelectionMode.SingleSelection)
-        self.table.setTabKeyNavigation(False)
-        self.table.setShowGrid(False)
-        self.table.setWordWrap(False)
-        self.table.verticalHeader().hide()
-        self.table.setAccessibleName(self.tr("Lots"))
         header = self.table.horizontalHeader()
-        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(PRODUCT, QHeaderView.ResizeMode.Stretch)
         header.setMinimumSectionSize(48)
         header.setMaximumSectionSize(WIDEST_COLUMN)
-        header.setHighlightSections(False)
         self.table.selectionModel().currentRowChanged.connect(self._row_chosen)
 
     def _make_buttons(self) -> None:

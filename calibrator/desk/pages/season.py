@@ -5,13 +5,13 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QModelIndex
-from PySide6.QtWidgets import QAbstractItemView, QComboBox, QHeaderView, QTableView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QHeaderView, QTableView, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.page import Page
 from calibrator.desk.pages.season_model import FIELDS, SeasonModel, SeasonRow
-from calibrator.desk.parts import button, card, column, label, row
+from calibrator.desk.parts import button, card, column, label, row, show_as_rows
 from calibrator.desk.season_points import (
     DayOf,
     SeasonPoint,
@@ -83,7 +83,7 @@ class SeasonPage(Page):
             self._plot.setMinimumHeight(PLOT_HEIGHT)
             self._plot.setAccessibleName(self.tr("Densities over time; the table beneath has the figures"))
             self._plot.hovered.connect(self._point_out)
-            self._plot.opened.connect(self._open)
+            self._plot.chosen.connect(self._open)
             self._plot_place.addWidget(self._plot)
         return self._plot
 
@@ -253,20 +253,11 @@ class SeasonPage(Page):
 
     def _dress_table(self) -> None:
         table = self.table
-        table.setModel(self.model)
-        table.setAccessibleName(self.tr("Densities of the lots, newest first"))
-        table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-        table.setShowGrid(False)
+        show_as_rows(table, self.model, self.tr("Densities of the lots, newest first"))
         table.setAlternatingRowColors(True)
-        table.setWordWrap(False)
-        table.setTabKeyNavigation(False)
         table.setMinimumHeight(TABLE_HEIGHT)
-        table.verticalHeader().hide()
         table.verticalHeader().setDefaultSectionSize(32)
         header = table.horizontalHeader()
-        header.setHighlightSections(False)
-        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(FIELDS.index("scoop"), QHeaderView.ResizeMode.Stretch)
         table.selectionModel().currentRowChanged.connect(self._row_chosen)
         table.activated.connect(self._open_row)

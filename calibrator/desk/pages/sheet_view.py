@@ -20,7 +20,7 @@ from calibrator.desk.pages.batch_model import BatchModel, Column
 from calibrator.desk.pages.day_bar import DayBar
 from calibrator.desk.pages.lot_bar import LotBar
 from calibrator.desk.pages.today_card import TodayCard
-from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property
+from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property, show_as_rows
 from calibrator.desk.rate_words import group_text, osmolality_text, rate_text, strength_text
 from calibrator.desk.sheets import Changed, GroupSheet, LotInUse, PlanSheet, SheetLine
 from calibrator.desk.speech import day_text, decimal_comma
@@ -227,17 +227,10 @@ class SheetView(QWidget):
 
     def _dress_table(self) -> None:
         table, header = self.table, self.table.horizontalHeader()
-        table.setModel(self.model)
-        table.setAccessibleName(self.tr("Batch table"))
-        table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-        table.setShowGrid(False)
+        show_as_rows(table, self.model, self.tr("Batch table"))
         table.setAlternatingRowColors(True)
         table.setWordWrap(True)
-        table.setTabKeyNavigation(False)
         table.setMinimumHeight(TABLE_HEIGHT)
-        table.verticalHeader().hide()
-        header.setHighlightSections(False)
         header.setResizeContentsPrecision(0)
         header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         header.setSectionResizeMode(Column.SCOOPFULS, QHeaderView.ResizeMode.Stretch)

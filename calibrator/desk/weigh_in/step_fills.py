@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from PySide6.QtGui import QAction, QKeySequence, QUndoStack
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QHBoxLayout,
     QHeaderView,
     QSizePolicy,
@@ -17,7 +16,7 @@ from PySide6.QtWidgets import (
 from calibrator import units
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
-from calibrator.desk.parts import button, card, column, label, row, set_style_property
+from calibrator.desk.parts import button, card, column, label, row, set_style_property, show_as_rows
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in.commands import enter_fill, restore_fill, strike_fill
 from calibrator.desk.weigh_in.fill_plot import FillPlot
@@ -116,17 +115,10 @@ class StepFills(StepView):
     def _make_table(self) -> tuple[FillTable, QTableView]:
         model = FillTable()
         view = QTableView()
-        view.setModel(model)
-        view.setAccessibleName(self.tr("Fills, newest first"))
-        view.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        view.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-        view.setTabKeyNavigation(False)
-        view.setShowGrid(False)
+        show_as_rows(view, model, self.tr("Fills, newest first"))
         view.setAlternatingRowColors(True)
-        view.verticalHeader().hide()
-        view.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        view.setWordWrap(True)
         view.horizontalHeader().setSectionResizeMode(REMARK, QHeaderView.ResizeMode.Stretch)
-        view.horizontalHeader().setHighlightSections(False)
         view.selectionModel().selectionChanged.connect(self._choose_strike_word)
         return model, view
 

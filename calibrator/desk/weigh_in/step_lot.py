@@ -2,18 +2,18 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QGridLayout, QLineEdit, QWidget
+from PySide6.QtWidgets import QLineEdit, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
-from calibrator.desk.parts import card, label
+from calibrator.desk.parts import card, form_rows, label
 from calibrator.desk.speech import day_text
-from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in.step_view import StepView, show_kept
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import Lot
 from calibrator.units import Kind
 
+FIELD_WIDTH = 260
 MOST_INITIALS = 12
 
 
@@ -80,29 +80,12 @@ class StepLot(StepView):
         return " · ".join(parts)
 
     def _form(self) -> QWidget:
-        grid = QGridLayout()
-        grid.setHorizontalSpacing(2 * SPACE)
-        grid.setVerticalSpacing(SPACE)
         rows = (
             (self.tr("Your &initials"), self._initials, self.tr("who weighs today")),
-            (
-                self.tr("Room &humidity"),
-                self._humidity,
-                self.tr("if known; it is noted, never corrected for"),
-            ),
+            (self.tr("Room &humidity"), self._humidity, self.tr("if known; it is noted, never corrected for")),
             (self.tr("Room tem&perature"), self._temperature, self.tr("if known")),
         )
-        for number, (name, field, hint) in enumerate(rows):
-            caption = label(name)
-            caption.setBuddy(field)
-            grid.addWidget(caption, number, 0)
-            grid.addWidget(field, number, 1)
-            grid.addWidget(label(hint, "quiet"), number, 2)
-        grid.setColumnMinimumWidth(1, 260)
-        grid.setColumnStretch(2, 1)
-        holder = QWidget()
-        holder.setLayout(grid)
-        return holder
+        return form_rows(rows, FIELD_WIDTH)
 
     def _quantity(self, kind: Kind, name: str) -> QuantityField:
         field = QuantityField(kind, self.desk.system, name=name, required=False)

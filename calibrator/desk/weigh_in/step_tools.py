@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QCheckBox, QComboBox, QGridLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
-from calibrator.desk.parts import button, card, label, set_tone
-from calibrator.desk.theme import SPACE
+from calibrator.desk.parts import button, card, form_rows, label, set_tone
 from calibrator.desk.weigh_in import words
 from calibrator.desk.weigh_in.step_view import StepView, show_kept
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import Mark, Scale, Scoop
 from calibrator.units import Kind
+
+FIELD_WIDTH = 320
 
 
 class StepTools(StepView):
@@ -36,9 +37,6 @@ class StepTools(StepView):
         self._old_line = self._quantity(Kind.LENGTH, self.tr("Old line"), required=False)
         self._scale_says = label("")
         self._together = label("")
-        grid = QGridLayout()
-        grid.setHorizontalSpacing(2 * SPACE)
-        grid.setVerticalSpacing(SPACE)
         rows = (
             (self.tr("S&coop"), self._scoop, self.tr("its name is painted on it")),
             (self.tr("Sc&ale"), self._scale, ""),
@@ -51,20 +49,10 @@ class StepTools(StepView):
                 self.tr("down the wall from the rim; empty if there is none"),
             ),
         )
-        for number, (name, field, hint) in enumerate(rows):
-            caption = label(name)
-            caption.setBuddy(field)
-            grid.addWidget(caption, number, 0)
-            grid.addWidget(field, number, 1)
-            grid.addWidget(label(hint, "quiet"), number, 2)
-        grid.setColumnMinimumWidth(1, 320)
-        grid.setColumnStretch(2, 1)
-        holder = QWidget()
-        holder.setLayout(grid)
         self._scoop.activated.connect(self._choose_scoop)
         self._scale.activated.connect(self._choose_scale)
         self._zeroed.toggled.connect(self._zero)
-        self.body.addWidget(card(holder, self._zeroed, self._scale_says, self._together))
+        self.body.addWidget(card(form_rows(rows, FIELD_WIDTH), self._zeroed, self._scale_says, self._together))
         self.body.addWidget(button(self.tr("Set &up another scoop or scale"), self._set_up, "link"))
         self.body.addStretch(1)
 

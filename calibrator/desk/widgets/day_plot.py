@@ -1,0 +1,143 @@
+"""A chart over days: points with bars, hovered for their words, clicked to choose; dressed in the colours in force.
+
+The table beneath such a chart is the way by keyboard, so the chart itself takes no focus.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+from html import escape
+from typing import Protocol
+
+import pyqtgraph as pg
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QColor
+from PySide6.QtWidgets import QWidget
+
+from calibrator.desk.speech import day_text, decimal_comma
+from calibrator.desk.theme import the_theme, tokens, ui_font
+
+MOST_LABELS = 7
+
+
+class Told(Protocol):
+    """What every point brings: a key of its own, and what is said of it."""
+
+    @property
+    def key(self) -> str: ...
+
+    @property
+    def words(self) -> str: ...
+
+
+class DayAxis(pg.AxisItem):  # type: ignore[misc]
+    """Days as people write them; positions are day numbers, as `date.toordinal` gives them."""
+
+    def tickValues(self, low: float, high: float, size: float) -> list[tuple[float, list[float]]]:  # noqa: N802
+        return [(1.0, [float(day) for day in month_days(low, high)])]
+
+    def tickStrings(self, values: Sequence[float], scale: float, spacing: float) -> list[str]:
+        return [day_text(date.fromordinal(int(value))) for value in values]
+
+
+class ValueAxis(pg.AxisItem):  # type: ignore[misc]
+    """Figures with the decimal sign that people here write, never in thousandths of the unit."""
+
+    def __init__(self, orientation: str) -> None:
+        super().__init__(orientation)
+        self.enableAutoSIPrefix(False)
+
+    def tickStrings(self, values: Sequence[float], scale: float, spacing: float) -> list[str]:
+        told = super().tickStrings(values, 1.0, spacing)
+        return [text.replace(".", ",") for text in told] if decimal_comma() else list(told)
+
+
+def month_days(low: float, high: float) -> list[int]:
+    """Firsts of months between two day numbers, thinned to what can be read; single days in a short span."""
+    first, last = int(max(low, 1)), int(high) + 1
+    days = [day for day in range(first, last) if date.fromordinal(day).day == 1]
+    if len(days) < 2:
+        days = list(range(first + 1, last))
+    step = -(-len(days) // MOST_LABELS) or 1
+    return days[::step]
+
+
+class DayPlot(pg.PlotWidget):  # type: ignore[misc]
+    """What the charts over days have in common; a chart of its own draws in `_draw` and fits in `_stretch`.
+
+    `lines` lie beneath the bars and dots. Hovering and choosing tell a point by its key.
+    """
+
+    hovered = Signal(str)
+    chosen = Signal(str)
+
+    def __init__(self, lines: Sequence[pg.GraphicsObject] = (), parent: QWidget | None = None) -> None:
+        super().__init__(parent, axisItems={"bottom": DayAxis("bottom"), "left": ValueAxis("left")}, enableMenu=False)
+        self._told: tuple[Told, ...] = ()
+        self._at = self._caption = ""
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.viewport().setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        item = self.getPlotItem()
+        item.setMouseEnabled(x=False, y=False)
+        item.hideButtons()
+        item.disableAutoRange()
+        self._bars = pg.ErrorBarItem()
+        self._dots = pg.ScatterPlotItem(hoverable=True, tip=None)
+        self._dots.sigClicked.connect(self._clicked)
+        self._dots.sigHovered.connect(self._hovered)
+        for each in (*lines, self._bars, self._dots):
+            self.addItem(each)
+        the_theme().changed.connect(self.dress)
+        self.dress()
+
+    def point_at(self, key: str) -> None:
+        """Stress one point, as the table does; an unknown key stresses none."""
+        if key != self._at:
+            self._at = key
+            self.dress()
+
+    @property
+    def keys(self) -> list[str]:
+        return [point.key for point in self._told]
+
+    def dress(self) -> None:
+        """Put on the colours in force and draw anew."""
+        t = tokens()
+        self.setBackground(QColor(t.surface))
+        self.getPlotItem().showGrid(y=True, alpha=0.25)
+        for side in ("left", "bottom"):
+            axis = self.getAxis(side)
+            axis.setPen(pg.mkPen(t.edge))
+            axis.setTextPen(pg.mkPen(t.text))
+            axis.setTickFont(ui_font(0.9))
+        self.getAxis("left").setLabel(self._caption, color=t.quiet, **{"font-size": "10pt"})
+        self._draw()
+
+    def _show(self, points: Sequence[Told], caption: str) -> None:
+        """Draw these, oldest first; `caption` stands at the axis of values."""
+        self._told, self._caption = tuple(points), caption
+        if points:
+            self._stretch()
+        self.dress()
+
+    def _span_days(self, days: Sequence[float], least: float) -> None:
+        """Let the days fill the width, `least` of them at the least."""
+        middle, span = (min(days) + max(days)) / 2, max(max(days) - min(days), least)
+        self.setXRange(middle - 0.55 * span, middle + 0.55 * span, padding=0)
+
+    def _draw(self) -> None:
+        """Put the points into bars and dots."""
+
+    def _stretch(self) -> None:
+        """Fit both axes to the points; asked only when there are any."""
+
+    def _clicked(self, dots: object, spots: Sequence[pg.SpotItem], event: object) -> None:
+        if len(spots):
+            self.chosen.emit(spots[0].data().key)
+
+    def _hovered(self, dots: object, spots: Sequence[pg.SpotItem], event: object) -> None:
+        found: Told | None = spots[0].data() if len(spots) else None
+        self.setToolTip(f"<p style='white-space: pre'>{escape(found.words)}</p>" if found else "")
+        self.setCursor(Qt.CursorShape.PointingHandCursor if found else Qt.CursorShape.ArrowCursor)
+        self.hovered.emit(found.key if found else "")
