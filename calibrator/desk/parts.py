@@ -105,7 +105,7 @@ def form_rows(rows: Iterable[tuple[str, QWidget, str]], field_width: int) -> QWi
     grid.setHorizontalSpacing(2 * SPACE)
     grid.setVerticalSpacing(SPACE)
     for number, (name, field, hint) in enumerate(rows):
-        caption, remark = label(name), label(hint, "quiet")
+        caption, remark = label(name, wrap=False), label(hint, "quiet")
         caption.setBuddy(field)
         grid.addWidget(field, number, 1)
         for text, at in ((caption, 0), (remark, 2)):

@@ -195,6 +195,30 @@ def test_closing_and_coming_back_loses_nothing(window: Window, qtbot: QtBot) -> 
     assert len(desk.records.every(WeighIn)) == 1
 
 
+def test_coming_back_shows_every_field_as_it_was_kept(window: Window, qtbot: QtBot) -> None:
+    begin(window)
+    equip(window)
+    desk = window.desk
+    kept = desk.records.every(WeighIn)[0]
+    window.close()
+    again = Window(desk)
+    qtbot.addWidget(again)
+    again.show()
+    qtbot.waitExposed(again)
+    again.activateWindow()
+    qtbot.waitUntil(again.isActiveWindow)
+    again.show_page("weigh_in", lot_of(desk).id)
+    page_of(again).previous_step()
+    view = page_of(again)._views[Step.SCOOP_AND_SCALE]
+    assert view._target.text() == "10 oz"
+    assert view._zeroed.isChecked()
+    for field in (view._target, view._nominal, view._reading, view._old_line):
+        field.setFocus()
+        QTest.keyClick(focused(), Qt.Key.Key_Tab)
+    now = desk.records.every(WeighIn)[0]
+    assert (now.target_mass_g, now.target_typed) == (kept.target_mass_g, "10 oz")
+
+
 def test_changing_units_in_the_middle_changes_no_fact(window: Window) -> None:
     from dataclasses import replace
 

@@ -48,6 +48,7 @@ class StepView(QWidget):
 def show_kept(field: QuantityField, value: float | None, typed: str) -> None:
     """Bring a field up to what is kept, but never over what a person is typing or has yet to mend."""
     standing = field.quantity()
-    if (standing.value if standing else None) == value or field.line.hasFocus() or field.problem():
+    at_work = field.line.hasFocus() or bool(field.text() and field.problem())
+    if at_work or (standing.value if standing else None) == value:
         return
     field.set_kept(value, typed)
