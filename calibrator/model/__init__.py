@@ -1,0 +1,115 @@
+"""The nouns: frozen values that every room shares.
+
+Plain numbers are in one unit, told by the name: g, mL, mm, °C, %, g/mL. Shares are fractions of 1. A noun
+that people can correct carries `id` (which thing) and `revision` (which telling of it; blank until kept).
+"""
+
+from __future__ import annotations
+
+from calibrator.model.checks import (
+    BagCount,
+    Instrument,
+    InstrumentCheck,
+    InstrumentCheckKind,
+    InstrumentKind,
+    MixCheck,
+    Pail,
+    Reading,
+    ReadingKind,
+    ReferenceMix,
+)
+from calibrator.model.farm import CoolingReadings, Farm, HotWater, Paper, Scale, Scoop, UnitSystem, Vessel
+from calibrator.model.lots import Composition, Lot, PackageKind, PackagesLeft
+from calibrator.model.names import new_id
+from calibrator.model.paper import Ending, Printed, PrintKind, SheetEnding
+from calibrator.model.plans import (
+    Additive,
+    ColdWeather,
+    Feeding,
+    FeedingStep,
+    MixingRate,
+    Plan,
+    PlanGroup,
+    RateBasis,
+    Scoopfuls,
+    ScoopRule,
+    VolumeMeans,
+    Warmth,
+)
+from calibrator.model.shapes import Box, Cylinder, Poured, Shape, TaperedCup
+from calibrator.model.weighing import Fill, FillWay, Mark, SignOff, SpotFill, Step, WeighIn
+
+Noun = (
+    Farm
+    | Scale
+    | Scoop
+    | Lot
+    | WeighIn
+    | Plan
+    | Vessel
+    | Instrument
+    | InstrumentCheck
+    | ReferenceMix
+    | MixCheck
+    | BagCount
+)
+"""The nouns that people can correct: kept as revisions."""
+
+Fact = Fill | SpotFill | SignOff | Mark | Printed | SheetEnding
+"""What happened: kept once, never changed."""
+
+__all__ = [
+    "Additive",
+    "BagCount",
+    "Box",
+    "ColdWeather",
+    "Composition",
+    "CoolingReadings",
+    "Cylinder",
+    "Ending",
+    "Fact",
+    "Farm",
+    "Feeding",
+    "FeedingStep",
+    "Fill",
+    "FillWay",
+    "HotWater",
+    "Instrument",
+    "InstrumentCheck",
+    "InstrumentCheckKind",
+    "InstrumentKind",
+    "Lot",
+    "Mark",
+    "MixCheck",
+    "MixingRate",
+    "Noun",
+    "PackageKind",
+    "PackagesLeft",
+    "Pail",
+    "Paper",
+    "Plan",
+    "PlanGroup",
+    "Poured",
+    "PrintKind",
+    "Printed",
+    "RateBasis",
+    "Reading",
+    "ReadingKind",
+    "ReferenceMix",
+    "Scale",
+    "Scoop",
+    "ScoopRule",
+    "Scoopfuls",
+    "Shape",
+    "SheetEnding",
+    "SignOff",
+    "SpotFill",
+    "Step",
+    "TaperedCup",
+    "UnitSystem",
+    "Vessel",
+    "VolumeMeans",
+    "Warmth",
+    "WeighIn",
+    "new_id",
+]

@@ -1,0 +1,55 @@
+"""Lots of powder and what their label says."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+
+
+class PackageKind(StrEnum):
+    BAG = "bag"
+    TOTE = "tote"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Composition:
+    """A label's guaranteed analysis, percent of the powder as sold; None where the label is silent."""
+
+    protein_pct: float | None = None
+    fat_pct: float | None = None
+    fibre_pct: float | None = None
+    ash_pct: float | None = None
+    moisture_pct: float | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class PackagesLeft:
+    """Packages of a lot counted at the start of a day; an open one counts as its part."""
+
+    packages: float
+    on: date
+    typed: str = ""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Lot:
+    """Powder that came under one lot number. `fed_from` is the change-over: the first day that it is fed."""
+
+    id: str
+    farm_id: str
+    lot_number: str
+    product: str = ""
+    made_on: date | None = None
+    arrived_on: date | None = None
+    package: PackageKind = PackageKind.BAG
+    package_count: int | None = None
+    package_mass_g: float | None = None
+    package_mass_typed: str = ""
+    composition: Composition = Composition()
+    medicated: bool = False
+    note: str = ""
+    fed_from: date | None = None
+    finished_on: date | None = None  # the day the last of it was fed
+    packages_left: PackagesLeft | None = None  # the newest count
+    revision: str = ""
