@@ -8,6 +8,7 @@ The rule is fixed beforehand and never chosen by its result:
    squares of all the farm's lots, this one included: POOLED_HISTORY.
 2. Without, from three bags on, this lot's own bag means: BAG_MEANS. Exact in theory for normal spreads.
 3. Without, from one or two bags, an assumed spread between bags: CAUTIOUS_DEFAULT, shown as an assumption.
+   Two bags that differ by more than that are not overruled: what they show counts then.
 """
 
 from __future__ import annotations
@@ -67,6 +68,11 @@ class Spread:
         """Do bag means differ no more than the fills explain? Then no spread between bags is subtracted out."""
         threshold = ALIKE_BELOW if self.fill_df >= ALIKE_FROM_FILL_DF else 1.0
         return self.bag_ms < threshold * self.per_fill * self.fill_ms
+
+    @property
+    def bags_seen(self) -> bool:
+        """Do the bags show more spread between them than would be assumed?"""
+        return self.bag_ms > ASSUMED_BAG_SD_SHARE**2
 
     def variance(self, per_bag: float, per_fill: float) -> tuple[float, float]:
         """Estimate of per_bag · bag variance + per_fill · fill variance, and its degrees of freedom.
@@ -156,8 +162,9 @@ def _pooled(history: BagHistory, t: Table | None) -> Spread:
 
 def _assumed(t: Table) -> Spread:
     df = ASSUMED_FILL_DF + t.fill_df
-    squares = ASSUMED_FILL_DF * ASSUMED_FILL_SD_SHARE**2 + t.fill_ms * t.fill_df / t.mean_g**2
-    return Spread(ASSUMED_BAG_SD_SHARE**2, math.inf, 0.0, squares / df, df)
+    fill_ms = (ASSUMED_FILL_DF * ASSUMED_FILL_SD_SHARE**2 + t.fill_ms * t.fill_df / t.mean_g**2) / df
+    seen = t.bag_ms / t.mean_g**2 - t.per_fill * fill_ms if t.bag_df else 0.0
+    return Spread(max(ASSUMED_BAG_SD_SHARE**2, seen), math.inf, 0.0, fill_ms, df)
 
 
 def spread_of(t: Table, history: BagHistory | None) -> tuple[IntervalRule, Spread]:

@@ -92,6 +92,11 @@ class LevelResult:
         """Half the width of the 95 % interval."""
         return (self.high_g - self.low_g) / 2
 
+    @property
+    def bags_assumed(self) -> bool:
+        """Does an assumption stand for how bags differ?"""
+        return any(row.source == Source.BAGS and row.assumed for row in self.budget)
+
     def interval(self, level: float) -> tuple[float, float]:
         """The interval of the mean at another level, such as 0.90."""
         half = expanded(self.parts, level)
@@ -119,7 +124,7 @@ def _spread_rows(t: Table, rule: IntervalRule, spread: Spread) -> list[BudgetRow
     bag_sd = math.sqrt((variance - of_fills) * n) * t.mean_g
     fill_sd = math.sqrt(of_fills * n / t.per_fill) * t.mean_g
     return [
-        row(Source.BAGS, bag_sd, 1 / math.sqrt(n), spread.bag_df, assumed=assumed),
+        row(Source.BAGS, bag_sd, 1 / math.sqrt(n), spread.bag_df, assumed=assumed and not spread.bags_seen),
         row(
             Source.FILLS, fill_sd, math.sqrt(t.per_fill / n), spread.fill_df or df,
             assumed=assumed and not t.fill_df,

@@ -68,6 +68,17 @@ def test_one_fill_is_answered_with_assumptions_that_are_shown() -> None:
     assert not result(FILLS[:2]).budget[1].assumed
 
 
+def test_two_bags_far_apart_are_not_overruled_by_an_assumption() -> None:
+    apart = result([Weighed(1, 250.0), Weighed(2, 310.0)])
+    # Both bags lie inside, as far out as two readings can show: about s/√2 · 1.96.
+    assert apart.half_width_g > 58.0
+    assert apart.low_g < 250.0 < 310.0 < apart.high_g
+    assert not apart.bags_assumed
+    near = result([Weighed(1, 288.0), Weighed(2, 292.0)])
+    assert near.bags_assumed
+    assert near.half_width_g < apart.half_width_g / 2
+
+
 def test_a_history_narrows_one_bag() -> None:
     alone, taught = result(FILLS[:2]), result(FILLS[:2], lots=3)
     assert taught.rule == IntervalRule.POOLED_HISTORY

@@ -71,7 +71,8 @@ def _assumed(s: Squares, bags: int, each: int) -> tuple[Floats, Floats]:
     df = rule.ASSUMED_FILL_DF + s.fill_df
     fill_ms = (rule.ASSUMED_FILL_DF * rule.ASSUMED_FILL_SD_SHARE**2 + s.fill_ss) / df
     of_fills = fill_ms / (bags * each)
-    variance = rule.ASSUMED_BAG_SD_SHARE**2 / bags + of_fills
+    seen = s.bag_ss / s.bag_df - fill_ms / each if s.bag_df else 0.0
+    variance = np.maximum(rule.ASSUMED_BAG_SD_SHARE**2, seen) / bags + of_fills
     return variance, variance**2 / (of_fills**2 / df)
 
 

@@ -62,6 +62,12 @@ def rule_words(level: LevelResult) -> str:
         return translate("WeighInWords", "The interval rests on how these bags differ.")
     if level.rule == IntervalRule.POOLED_HISTORY:
         return translate("WeighInWords", "The interval rests on how bags differed in this farm's earlier lots.")
+    if not level.bags_assumed:
+        return translate(
+            "WeighInWords",
+            "These two bags differ by more than would be assumed, so what they show counts. "
+            "Stir both, weigh them again, and dip a third bag.",
+        )
     return translate(
         "WeighInWords",
         "With fewer than three bags, how bags differ cannot be seen: a cautious figure is assumed. "
