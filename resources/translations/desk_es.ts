@@ -6001,6 +6001,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>El intervalo se apoya en cuánto variaron los costales en los lotes anteriores de este establo.</translation>
     </message>
     <message>
+        <source>These two bags differ by more than would be assumed, so what they show counts. Stir both, weigh them again, and dip a third bag.</source>
+        <translation>Estos dos costales difieren más de lo que se supondría, así que cuenta lo que muestran. Revuelva los dos, péselos otra vez y tome de un tercer costal.</translation>
+    </message>
+    <message>
         <source>With fewer than three bags, how bags differ cannot be seen: a cautious figure is assumed. Dip a third bag to do without it.</source>
         <translation>Con menos de tres costales no se ve cuánto varían: se supone una cifra cautelosa. Use un tercer costal para no necesitarla.</translation>
     </message>
