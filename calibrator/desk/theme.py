@@ -27,6 +27,7 @@ class Tokens:
     surface: str
     raised: str
     edge: str
+    field_edge: str
     text: str
     quiet: str
     action: str
@@ -47,12 +48,13 @@ LIGHT = Tokens(
     surface="#FFFDF9",
     raised="#FFFFFF",
     edge="#D5CFC2",
+    field_edge="#86806F",
     text="#1F2426",
     quiet="#5B6163",
     action="#0E5A6B",
     on_action="#FFFFFF",
     action_soft="#DCECEF",
-    mark="#B8500A",
+    mark="#A8480A",
     mark_soft="#FBE6D4",
     good="#1F6B3A",
     good_soft="#E0F0E4",
@@ -66,6 +68,7 @@ DARK = Tokens(
     surface="#1C2326",
     raised="#242C30",
     edge="#3A454A",
+    field_edge="#78868D",
     text="#ECEAE4",
     quiet="#A9B1B3",
     action="#7CCBDD",

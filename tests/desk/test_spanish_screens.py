@@ -11,6 +11,7 @@ import pytest
 from answers import Answers
 from PySide6.QtCore import QCoreApplication, QEvent
 from PySide6.QtWidgets import QApplication
+from heard import unheard
 from screens import keys_twice, squeezed, texts
 from speaking import speaking
 
@@ -66,9 +67,9 @@ def words_of(window: Window) -> set[str]:
 
 
 @pytest.fixture(scope="module")
-def english(desk: Desk) -> Seen[tuple[set[str], list[str]]]:
+def english(desk: Desk) -> Seen[tuple[set[str], list[str], list[str]]]:
     with speaking("en"):
-        return look(desk, lambda window: (words_of(window), keys_twice(window)))
+        return look(desk, lambda window: (words_of(window), keys_twice(window), list(unheard(window))))
 
 
 @pytest.fixture(scope="module")
@@ -111,7 +112,7 @@ def known_names(records: Records) -> set[str]:
 
 def test_nothing_is_left_in_english(
     records: Records,
-    english: Seen[tuple[set[str], list[str]]],
+    english: Seen[tuple[set[str], list[str], list[str]]],
     spanish: Seen[tuple[set[str], list[str]]],
 ) -> None:
     assert english.keys() == spanish.keys()
@@ -131,8 +132,12 @@ def test_the_tour_sees_words(spanish: Seen[tuple[set[str], list[str]]]) -> None:
         assert len([text for text in told if re.search(r"[^\W\d_]{3,}", text)]) > 8, name
 
 
-def test_every_key_is_for_one_thing_in_english(english: Seen[tuple[set[str], list[str]]]) -> None:
-    assert {name: twice for name, (_, twice) in english.items() if twice} == {}
+def test_a_screen_reader_hears_every_control_and_table(english: Seen[tuple[set[str], list[str], list[str]]]) -> None:
+    assert {name: seen[2] for name, seen in english.items() if seen[2]} == {}
+
+
+def test_every_key_is_for_one_thing_in_english(english: Seen[tuple[set[str], list[str], list[str]]]) -> None:
+    assert {name: twice for name, (_, twice, _) in english.items() if twice} == {}
 
 
 def test_every_key_is_for_one_thing_in_spanish(spanish: Seen[tuple[set[str], list[str]]]) -> None:
