@@ -15,7 +15,6 @@ from PySide6.QtWidgets import (
     QTableView,
     QWidget,
 )
-
 from screens import shown
 
 NAME = QAccessible.Text.Name

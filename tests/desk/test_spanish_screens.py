@@ -9,9 +9,9 @@ from typing import TypeVar
 
 import pytest
 from answers import Answers
+from heard import unheard
 from PySide6.QtCore import QCoreApplication, QEvent
 from PySide6.QtWidgets import QApplication
-from heard import unheard
 from screens import keys_twice, squeezed, texts
 from speaking import speaking
 
