@@ -13,6 +13,8 @@ import tempfile
 from dataclasses import replace
 from pathlib import Path
 
+from PySide6.QtWidgets import QDialog
+
 from calibrator.desk.app import make_application
 from calibrator.desk.ask import Ask
 from calibrator.desk.context import Desk
@@ -54,7 +56,8 @@ def _draw_all(options: argparse.Namespace, folder: str) -> None:
                 for _ in range(8):
                     app.processEvents()
                 picture = options.folder / f"{name}-{system}-{'dark' if dark else 'light'}.png"
-                window.grab().save(str(picture))
+                over = next((dialog for dialog in window.findChildren(QDialog) if dialog.isVisible()), window)
+                over.grab().save(str(picture))
                 print(picture)
     window.close()
     records.close()

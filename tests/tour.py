@@ -8,6 +8,7 @@ from typing import cast
 
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
+from calibrator.desk.how.view import HowDialog
 from calibrator.desk.pages.lots import LotsPage
 from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.desk.pages.setup import SetupPage
@@ -15,6 +16,7 @@ from calibrator.desk.pages.tables import TablesPage
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.pages.welcome import WelcomePage
 from calibrator.desk.standing import FirstStep
+from calibrator.desk.weigh_in.workings import check_workings, level_workings, line_workings
 from calibrator.desk.window import Window
 from calibrator.model import FillWay, Lot, Scale, Scoop, Step, WeighIn, new_id
 
@@ -50,6 +52,33 @@ def _weigh_in(window: Window) -> Iterator[str]:
     for number, step in enumerate(Step, start=1):
         page.open_step(step)
         yield f"weigh_in-{number}-{step}"
+        yield from _how(window, page)
+    yield from _across(window, page)
+
+
+def _across(window: Window, page: WeighInPage) -> Iterator[str]:
+    """The level fills as they are read from across the room."""
+    page.open_step(Step.LEVEL_FILLS)
+    for on in (True, False):
+        window.desk.settings.keep(large_figures=on)
+        page.reload()
+        if on:
+            yield "weigh_in-across"
+
+
+def _how(window: Window, page: WeighInPage) -> Iterator[str]:
+    """The workings behind the figures of the open step, where it has any."""
+    assert page.guide is not None
+    for step, workings in (
+        (Step.LEVEL_FILLS, level_workings),
+        (Step.MARK, line_workings),
+        (Step.FILLS_TO_MARK, check_workings),
+    ):
+        if step == page.guide.step:
+            dialog = HowDialog(workings(page.guide), window)
+            dialog.show()
+            yield f"how-{step}"
+            dialog.close()
 
 
 def _tables(window: Window) -> Iterator[str]:

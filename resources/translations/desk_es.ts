@@ -519,6 +519,14 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
 <context>
     <name>FillPlot</name>
     <message>
+        <source>95 % interval</source>
+        <translation type="unfinished">Interv. 95 %</translation>
+    </message>
+    <message>
+        <source>tolerance</source>
+        <translation type="unfinished">tolerancia</translation>
+    </message>
+    <message>
         <source>Plot of {fills}</source>
         <translation>Gráfica de {fills}</translation>
     </message>
@@ -1021,6 +1029,264 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Kept.</source>
         <translation>Guardado.</translation>
+    </message>
+</context>
+<context>
+    <name>How</name>
+    <message>
+        <source>The weight of a scoopful</source>
+        <translation type="unfinished">El peso de una medida</translation>
+    </message>
+    <message>
+        <source>Bulk density</source>
+        <translation type="unfinished">Densidad aparente</translation>
+    </message>
+    <message>
+        <source>level scoopful ÷ volume of the scoop to its rim: {mass} ÷ {volume}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>95 % interval</source>
+        <translation type="unfinished">Interv. 95 %</translation>
+    </message>
+    <message>
+        <source>from the two doubts above, added as squares: standard uncertainty {u}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bag {number}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean of its fills ({fills})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean of the bags</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every bag counts the same: {sum}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All doubts together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>added as squares; {degrees} degrees of freedom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>each doubt widened by Student&apos;s t for its degrees of freedom, then added as squares</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One more scoopful</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with the spread between bags ({bags}) and between fills ({fills}) on top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doubt: {source}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>already part of what the fills show</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{spread}, assumed until fills show it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how the bags differ</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>between bags</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>between fills</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>display step, full</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>display step, empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the scale&apos;s own error</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the level scoopful</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the scoop&apos;s volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how the powder settles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume to the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>volume to the rim × weight to the line ÷ (level scoopful × settling): {working}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Height above the floor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>where the scoop, by its inner measures, holds that volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Down the wall from the rim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>along the wall: {exact}, told to the nearest {step}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What a line off by 1 mm does</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>area of the powder there × its density</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the doubts in the level scoopful and in the settling: {mass} of a feeding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The scoop&apos;s volume cancels: a scoop measured 3 % wrong gets the same line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the line goes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight to the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>target less the scoopfuls struck level: {working}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>density filled to the line ÷ density struck level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as in this farm&apos;s earlier lots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken so until fills to the line show it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as the fills to the line show it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Settling</source>
+        <translation type="unfinished">Asentamiento</translation>
+    </message>
+    <message>
+        <source>A feeding to the old line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>level scoopful × share of the volume below the line × settling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Against the target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the doubts in the level scoopful and in the settling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep or move the old line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A feeding to this line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean of the bags, like the level fills</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>90 % interval</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two tests of 5 % each, one for too light and one for too heavy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is the line right?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wanted</source>
+        <translation type="unfinished">Deseado</translation>
+    </message>
+    <message>
+        <source>the target and the farm&apos;s tolerance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation type="unfinished">Dictamen</translation>
+    </message>
+    <message>
+        <source>inside the tolerance with the whole 90 % interval: right. Outside with all of it: move. Astride its edge: weigh more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How is this computed?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Source: {sources}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>HowDialog</name>
+    <message>
+        <source>How it is computed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4715,6 +4981,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Reha&amp;cer</translation>
     </message>
     <message>
+        <source>Read from across the roo&amp;m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Wei&amp;ght</source>
         <translation>P&amp;eso</translation>
     </message>
@@ -4741,6 +5011,15 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Fills, newest first</source>
         <translation>Llenadas, la más nueva primero</translation>
+    </message>
+    <message>
+        <source>Now bag {bag}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{now}
+Last kept: {mass}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Why should {typed} from bag {bag} not count?</source>

@@ -134,6 +134,26 @@ def test_what_is_not_a_weight_is_answered_and_stays_for_mending(window: Window) 
     assert view._weight.text() == ""
 
 
+def test_read_from_across_the_room(window: Window) -> None:
+    page = begin(window)
+    equip(window)
+    view = page._views[Step.LEVEL_FILLS]
+    enter("11.6")
+    usual = view._weight.line.fontMetrics().height()
+    press(window, "Read from across the room")
+    assert not view._view.isVisible()
+    assert view._weight.line.hasFocus()
+    assert view._weight.line.fontMetrics().height() > 2 * usual
+    assert view._weight.line.placeholderText() == ""  # or it could be taken for a weight
+    enter("11.7")
+    enter("11.8")
+    assert view._now.text() == "Now bag 2\nLast kept: 11.8 oz"
+    assert [fill.typed for fill in page.guide.fills_of(FillWay.LEVEL)] == ["11.6", "11.7", "11.8"]  # type: ignore[union-attr]
+    press(window, "Read from across the room")
+    assert view._view.isVisible()
+    assert not view._now.isVisible()
+
+
 def test_undo_and_redo_go_through_the_records(window: Window) -> None:
     page = begin(window)
     equip(window)

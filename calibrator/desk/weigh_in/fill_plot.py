@@ -11,7 +11,8 @@ from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
 from calibrator import units
 from calibrator.desk.counted import counted
-from calibrator.desk.theme import tokens, ui_font
+from calibrator.desk.parts import label, row
+from calibrator.desk.theme import SPACE, tokens, ui_font
 from calibrator.model import Fill, UnitSystem
 from calibrator.units import Kind
 
@@ -43,7 +44,9 @@ class FillPlot(QWidget):
         self._plot.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        layout.addWidget(self._plot)
+        layout.addWidget(self._plot, 1)
+        self._key = self._make_key()
+        layout.addWidget(self._key)
         # It takes the room that is left and asks for none: pyqtgraph's own wish would make the page scroll.
         self._plot.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
         self.setMinimumHeight(170)
@@ -52,6 +55,7 @@ class FillPlot(QWidget):
         """Draw everything anew; at a few dozen fills that takes no time worth saving."""
         self._system = system
         self._plot.clear()
+        self._key.setVisible(bands is not None)
         self._dress()
         if bands is not None:
             self._draw_bands(bands)
@@ -60,6 +64,22 @@ class FillPlot(QWidget):
         self._plot.setXRange(0.5, max(len(fills), LEAST_FILLS_SHOWN) + 0.5, padding=0)
         self._fit_height(fills, bands)
         self._name_it(fills, bands, system)
+
+    def _make_key(self) -> QWidget:
+        """What the bands mean."""
+        holder = QWidget()
+        line = row(None, spacing=SPACE)
+        line.setContentsMargins(0, SPACE // 2, 0, 0)
+        for name, words in (("interval", self.tr("95 % interval")), ("wanted", self.tr("tolerance"))):
+            swatch = label("")
+            swatch.setFixedSize(22, 12)
+            swatch.setProperty("swatch", name)
+            line.addWidget(swatch)
+            line.addWidget(label(words, "quiet", wrap=False))
+            line.addSpacing(SPACE)
+        line.addStretch(1)
+        holder.setLayout(line)
+        return holder
 
     def _dress(self) -> None:
         t = tokens()

@@ -4,15 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtWidgets import QFrame, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
 from calibrator import units
 from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
-from calibrator.desk.parts import Tone, button, column, label, row, set_tone
+from calibrator.desk.how.view import how_button
+from calibrator.desk.how.working import Working
+from calibrator.desk.parts import Tone, button, column, label, row, set_style_property, set_tone
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in import words
 from calibrator.desk.weigh_in.fill_plot import Bands
+from calibrator.desk.weigh_in.workings import check_workings, level_workings
 from calibrator.model import UnitSystem
 from calibrator.science.weighing import LevelResult
 
@@ -32,13 +35,38 @@ class FindingsPanel(QFrame):
         layout.setContentsMargins(2 * SPACE, SPACE, 2 * SPACE, SPACE)
         layout.setSpacing(SPACE // 2)
         layout.addLayout(row(self._figure, column(self._interval), None, spacing=2 * SPACE))
-        for part in (self._verdict, self._next, self._rule):
-            layout.addWidget(part)
+        layout.addWidget(self._verdict)
+        self._near = QWidget()  # for those who sit before the screen
+        near = QVBoxLayout(self._near)
+        near.setContentsMargins(0, 0, 0, 0)
+        near.setSpacing(SPACE // 2)
+        for part in (self._next, self._rule):
+            near.addWidget(part)
         self.extra = QVBoxLayout()
-        layout.addLayout(self.extra)
+        near.addLayout(self.extra)
+        self._how = how_button(self._workings)
+        self._how.hide()
+        near.addLayout(row(self._how, None))
+        layout.addWidget(self._near)
+        self._guide: Guide | None = None
 
     def show_findings(self, guide: Guide, system: UnitSystem) -> None:
         """Bring the words up to the facts."""
+        self._guide = guide
+        self._how.setVisible(bool(self._workings()))
+
+    def show_across(self, on: bool) -> None:
+        """Leave only the figure and what to do, large."""
+        for large in (self._figure, self._verdict):
+            set_style_property(large, "across", "yes" if on else "")
+        self._near.setVisible(not on)
+
+    def workings(self, guide: Guide) -> tuple[Working, ...]:
+        """How the figures came about; none where there are none."""
+        return ()
+
+    def _workings(self) -> tuple[Working, ...]:
+        return self.workings(self._guide) if self._guide else ()
 
     def bands(self, guide: Guide) -> Bands | None:
         """What the plot draws behind the fills."""
@@ -84,7 +112,11 @@ class LevelPanel(FindingsPanel):
         self._density = label("")
         self.extra.addWidget(self._density)
 
+    def workings(self, guide: Guide) -> tuple[Working, ...]:
+        return level_workings(guide)
+
     def show_findings(self, guide: Guide, system: UnitSystem) -> None:
+        super().show_findings(guide, system)
         level, density = guide.findings.level, guide.findings.density
         self._density.setVisible(density is not None)
         if level is None:
@@ -116,7 +148,11 @@ class ToMarkPanel(FindingsPanel):
         self.extra.addWidget(self._settling)
         self.extra.addLayout(row(self._move, None))
 
+    def workings(self, guide: Guide) -> tuple[Working, ...]:
+        return check_workings(guide)
+
     def show_findings(self, guide: Guide, system: UnitSystem) -> None:
+        super().show_findings(guide, system)
         check = guide.findings.check
         self._settling.setVisible(check is not None)
         self._move.setVisible(guide.line_should_move)

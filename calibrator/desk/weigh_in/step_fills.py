@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtGui import QAction, QKeySequence, QUndoStack
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
+    QPushButton,
     QSizePolicy,
     QSpinBox,
     QTableView,
@@ -49,6 +52,8 @@ class StepFills(StepView):
         self._undo = button(self.tr("&Undo"), self._take_back)
         self._redo = button(self.tr("Re&do"), self._do_again)
         self._odd = label("", "caution")
+        self._across = _toggle(self.tr("Read from across the roo&m"), self._show_across)
+        self._now = label("", "heading")
         self._add_shortcuts()
         stack.canUndoChanged.connect(self._undo.setEnabled)
         stack.canRedoChanged.connect(self._redo.setEnabled)
@@ -62,6 +67,8 @@ class StepFills(StepView):
         both.addLayout(right, 6)
         self.body.addLayout(both, 1)
         self._show_stack()
+        self._across.setChecked(desk.settings.now.large_figures)
+        self._show_across(self._across.isChecked())
 
     def refresh(self, guide: Guide, fresh: bool) -> None:
         fills = guide.fills_of(self._way)
@@ -73,6 +80,8 @@ class StepFills(StepView):
         self._panel.show_findings(guide, system)
         self._plot.show_fills(fills, odd, self._panel.bands(guide), system)
         self._bag.setValue(guide.next_bag(self._way))
+        self._across.setChecked(self.desk.settings.now.large_figures)
+        self._say_now(fills, resolution)
         if fresh:
             self._together.setValue(max(1, guide.findings.scoopfuls_together))
         self._odd.setVisible(bool(odd))
@@ -105,10 +114,11 @@ class StepFills(StepView):
         )
         entry_card.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         return column(
+            self._now,
             entry_card,
             self._odd,
             self._view,
-            row(self._strike, None, self._undo, self._redo),
+            row(self._strike, self._across, None, self._undo, self._redo),
             spacing=SPACE,
         )
 
@@ -158,6 +168,27 @@ class StepFills(StepView):
             self._weight.set_typed("")
         self._weight.setFocus()
 
+    def _show_across(self, on: bool) -> None:
+        """Only what a person at the bags needs to see, large enough to be read from there."""
+        self.desk.settings.keep(large_figures=on)
+        for part in (self._view, self._plot, self._strike, self.hands):
+            part.setVisible(not on)
+        self._now.setVisible(on)
+        for widget in (self._now, self._weight.line):
+            set_style_property(widget, "across", "yes" if on else "")
+        self._weight.show_example(not on)
+        self._panel.show_across(on)
+        self._weight.setFocus()
+
+    def _say_now(self, fills: list[Fill], resolution_g: float | None) -> None:
+        """The bag to dip next, and the weight kept last, to be checked at a glance against the scale."""
+        now = self.tr("Now bag {bag}").format(bag=self._bag.value())
+        counted = [fill for fill in fills if fill.counts]
+        if counted:
+            kept = units.show_mass(counted[-1].mass_g, self.desk.system, resolution_g=resolution_g)
+            now = self.tr("{now}\nLast kept: {mass}").format(now=now, mass=kept)
+        self._now.setText(now)
+
     def _take_back(self) -> None:
         self._stack.undo()
         self._weight.setFocus()
@@ -198,6 +229,15 @@ class StepFills(StepView):
         self._redo.setEnabled(self._stack.canRedo())
         self._undo.setToolTip(self._stack.undoText())
         self._redo.setToolTip(self._stack.redoText())
+
+
+def _toggle(text: str, on_change: Callable[[bool], None]) -> QPushButton:
+    made = QPushButton(text)
+    made.setProperty("kind", "switch")
+    made.setCheckable(True)
+    made.setAutoDefault(True)
+    made.toggled.connect(on_change)
+    return made
 
 
 def _spin(name: str, highest: int) -> QSpinBox:

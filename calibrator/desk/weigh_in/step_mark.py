@@ -9,11 +9,13 @@ from PySide6.QtWidgets import QHBoxLayout, QWidget
 from calibrator import units
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
+from calibrator.desk.how.view import how_button
 from calibrator.desk.parts import button, card, column, label, row, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in import words
 from calibrator.desk.weigh_in.step_view import StepView
+from calibrator.desk.weigh_in.workings import line_workings
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
 from calibrator.science.errors import CannotCompute
@@ -37,6 +39,7 @@ class StepMark(StepView):
         self._where = label("", "heading")
         self._why = label("", "quiet")
         self._problem = label("", tone="bad")
+        self._how = how_button(lambda: line_workings(self.guide) if self.guide else ())
         self._old = label("")
         self._old_card = card(label(self.tr("The line now on the scoop"), "quiet"), self._old)
         self._field = QuantityField(Kind.LENGTH, desk.system, name=self.tr("Line as drawn"), required=True)
@@ -47,7 +50,13 @@ class StepMark(StepView):
         caption.setBuddy(self._field)
         self._drawn = label("", tone="good")
         side = column(
-            card(label(self.tr("New line for this lot"), "quiet"), self._where, self._why, self._problem),
+            card(
+                label(self.tr("New line for this lot"), "quiet"),
+                self._where,
+                self._why,
+                self._problem,
+                row(self._how, None),
+            ),
             self._old_card,
             row(self._as_proposed, self._keep_old, None),
             caption,
@@ -89,6 +98,7 @@ class StepMark(StepView):
 
     def _show_proposal(self, guide: Guide) -> None:
         system, line = self.desk.system, guide.findings.line
+        self._how.setVisible(line is not None)
         usable = line is not None and line.problem is None
         self._as_proposed.setEnabled(usable)
         if line is None:

@@ -65,6 +65,7 @@ class QuantityField(QWidget):
         self._filled: float | None = None  # the exact value behind a text that the program wrote
         self._from_outside = ""
         self._telling = False
+        self._example_shown = True
         self._last: Quantity | None = None
         self._line = EntryLine()
         self._message = label("", "quiet")
@@ -158,6 +159,11 @@ class QuantityField(QWidget):
         self._line.setAccessibleName(name)
         self.setAccessibleName(name)
 
+    def show_example(self, shown: bool) -> None:
+        """An example stands in the empty line, unless it could be taken for a weight from afar."""
+        self._example_shown = shown
+        self._hint()
+
     def tell(self) -> bool:
         """Say beneath what is wrong, also of a field not touched yet. Gives whether all is well."""
         self._telling = True
@@ -196,7 +202,8 @@ class QuantityField(QWidget):
 
     def _hint(self) -> None:
         told = example(self._kind, self._system, decimal_comma=decimal_comma())
-        self._line.setPlaceholderText(self.tr("like {example}").format(example=told))
+        words = self.tr("like {example}").format(example=told)
+        self._line.setPlaceholderText(words if self._example_shown else "")
 
     def _unit_left_out(self) -> str | None:
         if isinstance(self._default_unit, str) or self._default_unit is None:

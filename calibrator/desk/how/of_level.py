@@ -1,0 +1,109 @@
+"""How the weight of a scoopful, its interval and the bulk density came about."""
+
+from __future__ import annotations
+
+from calibrator.desk.counted import counted
+from calibrator.desk.how.working import GUM, Part, Working, degrees, grams, percent, translate
+from calibrator.science.budget import BudgetRow, Source
+from calibrator.science.weighing import DensityResult, LevelResult
+
+MOST_BAGS_TOLD = 8
+
+
+def of_scoopful(level: LevelResult) -> Working:
+    """The mean of the fills and its interval."""
+    return Working(
+        translate("How", "The weight of a scoopful"),
+        (*_mean(level), *(_doubt(row, "g") for row in level.budget), *_interval(level)),
+        (f"{GUM}, 4.2, 5.1.2, G.4",),
+    )
+
+
+def of_density(level: LevelResult, density: DensityResult, volume_ml: float) -> Working:
+    """The bulk density and its interval."""
+    quotient = Part(
+        translate("How", "Bulk density"),
+        translate("How", "level scoopful ÷ volume of the scoop to its rim: {mass} ÷ {volume}").format(
+            mass=grams(level.mean_g), volume=f"{volume_ml:.1f} mL"
+        ),
+        f"{density.density_g_per_ml:.4f} g/mL",
+    )
+    doubts = (_doubt(row, "g/mL") for row in density.budget)
+    low, high = f"{density.low_g_per_ml:.4f}", f"{density.high_g_per_ml:.4f}"
+    interval = Part(
+        translate("How", "95 % interval"),
+        translate("How", "from the two doubts above, added as squares: standard uncertainty {u}").format(
+            u=f"{density.u_g_per_ml:.4f} g/mL"
+        ),
+        translate("How", "{low} to {high}").format(low=low, high=f"{high} g/mL"),
+    )
+    return Working(translate("How", "Bulk density"), (quotient, *doubts, interval), (f"{GUM}, 5.1.2",))
+
+
+def _mean(level: LevelResult) -> tuple[Part, ...]:
+    shown = level.bag_means[:MOST_BAGS_TOLD]
+    bags = tuple(
+        Part(
+            translate("How", "Bag {number}").format(number=bag.bag),
+            translate("How", "mean of its fills ({fills})").format(fills=counted.fills(bag.weighings)),
+            grams(bag.mean_g),
+        )
+        for bag in shown
+    )
+    summed = " + ".join(f"{bag.mean_g:.1f}" for bag in shown) + (" + …" if level.bags > len(shown) else "")
+    mean = Part(
+        translate("How", "Mean of the bags"),
+        translate("How", "every bag counts the same: {sum}").format(sum=f"({summed}) ÷ {level.bags}"),
+        grams(level.mean_g),
+    )
+    return (*bags, mean)
+
+
+def _interval(level: LevelResult) -> tuple[Part, ...]:
+    together = Part(
+        translate("How", "All doubts together"),
+        translate("How", "added as squares; {degrees} degrees of freedom").format(
+            degrees=degrees(level.degrees_of_freedom)
+        ),
+        f"± {grams(level.u_g, 2)}",
+    )
+    half = Part(
+        translate("How", "95 % interval"),
+        translate("How", "each doubt widened by Student's t for its degrees of freedom, then added as squares"),
+        f"± {grams(level.half_width_g, 2)}",
+    )
+    more = Part(
+        translate("How", "One more scoopful"),
+        translate("How", "with the spread between bags ({bags}) and between fills ({fills}) on top").format(
+            bags=grams(level.bag_sd_g, 2), fills=grams(level.fill_sd_g, 2)
+        ),
+        translate("How", "{low} to {high}").format(low=f"{level.next_low_g:.1f}", high=grams(level.next_high_g)),
+    )
+    return together, half, more
+
+
+def _doubt(row: BudgetRow, unit: str) -> Part:
+    """One source of doubt: how large, how it counts in the result."""
+    digits = 2 if unit == "g" else 4
+    what = translate("How", "Doubt: {source}").format(source=source_words()[row.source])
+    if row.contained:
+        return Part(what, translate("How", "already part of what the fills show"), "–")
+    spread = f"{row.standard_uncertainty:.2f} {row.unit} × {abs(row.sensitivity):.3g}"
+    if row.assumed:
+        spread = translate("How", "{spread}, assumed until fills show it").format(spread=spread)
+    return Part(what, spread, f"± {row.contribution:.{digits}f} {unit} ({percent(row.share, 0)})")
+
+
+def source_words() -> dict[Source, str]:
+    """Where doubt comes from, in a word or two."""
+    return {
+        Source.BAG_MEANS: translate("How", "how the bags differ"),
+        Source.BAGS: translate("How", "between bags"),
+        Source.FILLS: translate("How", "between fills"),
+        Source.READING: translate("How", "display step, full"),
+        Source.TARE: translate("How", "display step, empty"),
+        Source.SCALE_ERROR: translate("How", "the scale's own error"),
+        Source.LEVEL_MEAN: translate("How", "the level scoopful"),
+        Source.SCOOP_VOLUME: translate("How", "the scoop's volume"),
+        Source.SETTLING: translate("How", "how the powder settles"),
+    }
