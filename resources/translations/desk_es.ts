@@ -1043,7 +1043,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>level scoopful ÷ volume of the scoop to its rim: {mass} ÷ {volume}</source>
-        <translation type="unfinished"></translation>
+        <translation>medida al ras ÷ volumen de la medida hasta el borde: {mass} ÷ {volume}</translation>
     </message>
     <message>
         <source>95 % interval</source>
@@ -1051,163 +1051,163 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>from the two doubts above, added as squares: standard uncertainty {u}</source>
-        <translation type="unfinished"></translation>
+        <translation>de las dos dudas de arriba, sumadas como cuadrados: incertidumbre típica {u}</translation>
     </message>
     <message>
         <source>{low} to {high}</source>
-        <translation type="unfinished"></translation>
+        <translation>{low} a {high}</translation>
     </message>
     <message>
         <source>Bag {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Costal {number}</translation>
     </message>
     <message>
         <source>mean of its fills ({fills})</source>
-        <translation type="unfinished"></translation>
+        <translation>media de sus llenadas ({fills})</translation>
     </message>
     <message>
         <source>Mean of the bags</source>
-        <translation type="unfinished"></translation>
+        <translation>Media de los costales</translation>
     </message>
     <message>
         <source>every bag counts the same: {sum}</source>
-        <translation type="unfinished"></translation>
+        <translation>cada costal cuenta lo mismo: {sum}</translation>
     </message>
     <message>
         <source>All doubts together</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las dudas juntas</translation>
     </message>
     <message>
         <source>added as squares; {degrees} degrees of freedom</source>
-        <translation type="unfinished"></translation>
+        <translation>sumadas como cuadrados; {degrees} grados de libertad</translation>
     </message>
     <message>
         <source>each doubt widened by Student&apos;s t for its degrees of freedom, then added as squares</source>
-        <translation type="unfinished"></translation>
+        <translation>cada duda ampliada con la t de Student según sus grados de libertad, y sumadas como cuadrados</translation>
     </message>
     <message>
         <source>One more scoopful</source>
-        <translation type="unfinished"></translation>
+        <translation>Una medida más</translation>
     </message>
     <message>
         <source>with the spread between bags ({bags}) and between fills ({fills}) on top</source>
-        <translation type="unfinished"></translation>
+        <translation>con la variación entre costales ({bags}) y entre llenadas ({fills}) además</translation>
     </message>
     <message>
         <source>Doubt: {source}</source>
-        <translation type="unfinished"></translation>
+        <translation>Duda: {source}</translation>
     </message>
     <message>
         <source>already part of what the fills show</source>
-        <translation type="unfinished"></translation>
+        <translation>ya incluida en lo que muestran las llenadas</translation>
     </message>
     <message>
         <source>{spread}, assumed until fills show it</source>
-        <translation type="unfinished"></translation>
+        <translation>{spread}, supuesto hasta que las llenadas lo muestren</translation>
     </message>
     <message>
         <source>how the bags differ</source>
-        <translation type="unfinished"></translation>
+        <translation>cuánto difieren los costales</translation>
     </message>
     <message>
         <source>between bags</source>
-        <translation type="unfinished"></translation>
+        <translation>entre costales</translation>
     </message>
     <message>
         <source>between fills</source>
-        <translation type="unfinished"></translation>
+        <translation>entre llenadas</translation>
     </message>
     <message>
         <source>display step, full</source>
-        <translation type="unfinished"></translation>
+        <translation>paso de la báscula, llena</translation>
     </message>
     <message>
         <source>display step, empty</source>
-        <translation type="unfinished"></translation>
+        <translation>paso de la báscula, vacía</translation>
     </message>
     <message>
         <source>the scale&apos;s own error</source>
-        <translation type="unfinished"></translation>
+        <translation>error propio de la báscula</translation>
     </message>
     <message>
         <source>the level scoopful</source>
-        <translation type="unfinished"></translation>
+        <translation>la medida al ras</translation>
     </message>
     <message>
         <source>the scoop&apos;s volume</source>
-        <translation type="unfinished"></translation>
+        <translation>el volumen de la medida</translation>
     </message>
     <message>
         <source>how the powder settles</source>
-        <translation type="unfinished"></translation>
+        <translation>cómo se asienta el polvo</translation>
     </message>
     <message>
         <source>Volume to the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen hasta la línea</translation>
     </message>
     <message>
         <source>volume to the rim × weight to the line ÷ (level scoopful × settling): {working}</source>
-        <translation type="unfinished"></translation>
+        <translation>volumen hasta el borde × peso hasta la línea ÷ (medida al ras × asentamiento): {working}</translation>
     </message>
     <message>
         <source>Height above the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Altura sobre el fondo</translation>
     </message>
     <message>
         <source>where the scoop, by its inner measures, holds that volume</source>
-        <translation type="unfinished"></translation>
+        <translation>donde la medida, por sus dimensiones interiores, contiene ese volumen</translation>
     </message>
     <message>
         <source>Down the wall from the rim</source>
-        <translation type="unfinished"></translation>
+        <translation>Por la pared, desde el borde</translation>
     </message>
     <message>
         <source>along the wall: {exact}, told to the nearest {step}</source>
-        <translation type="unfinished"></translation>
+        <translation>a lo largo de la pared: {exact}, redondeado a {step}</translation>
     </message>
     <message>
         <source>What a line off by 1 mm does</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que cambia una línea corrida 1 mm</translation>
     </message>
     <message>
         <source>area of the powder there × its density</source>
-        <translation type="unfinished"></translation>
+        <translation>área del polvo en ese punto × su densidad</translation>
     </message>
     <message>
         <source>from the doubts in the level scoopful and in the settling: {mass} of a feeding</source>
-        <translation type="unfinished"></translation>
+        <translation>de las dudas en la medida al ras y en el asentamiento: {mass} de una toma</translation>
     </message>
     <message>
         <source>The scoop&apos;s volume cancels: a scoop measured 3 % wrong gets the same line.</source>
-        <translation type="unfinished"></translation>
+        <translation>El volumen de la medida se cancela: una medida mal medida en un 3 % recibe la misma línea.</translation>
     </message>
     <message>
         <source>Where the line goes</source>
-        <translation type="unfinished"></translation>
+        <translation>Dónde va la línea</translation>
     </message>
     <message>
         <source>Weight to the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso hasta la línea</translation>
     </message>
     <message>
         <source>target less the scoopfuls struck level: {working}</source>
-        <translation type="unfinished"></translation>
+        <translation>objetivo menos las medidas al ras: {working}</translation>
     </message>
     <message>
         <source>density filled to the line ÷ density struck level</source>
-        <translation type="unfinished"></translation>
+        <translation>densidad llena hasta la línea ÷ densidad al ras</translation>
     </message>
     <message>
         <source>as in this farm&apos;s earlier lots</source>
-        <translation type="unfinished"></translation>
+        <translation>como en los lotes anteriores de esta granja</translation>
     </message>
     <message>
         <source>taken so until fills to the line show it</source>
-        <translation type="unfinished"></translation>
+        <translation>supuesto así hasta que las llenadas a la línea lo muestren</translation>
     </message>
     <message>
         <source>as the fills to the line show it</source>
-        <translation type="unfinished"></translation>
+        <translation>como lo muestran las llenadas a la línea</translation>
     </message>
     <message>
         <source>Settling</source>
@@ -1215,43 +1215,43 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>A feeding to the old line</source>
-        <translation type="unfinished"></translation>
+        <translation>Una toma con la línea vieja</translation>
     </message>
     <message>
         <source>level scoopful × share of the volume below the line × settling</source>
-        <translation type="unfinished"></translation>
+        <translation>medida al ras × parte del volumen bajo la línea × asentamiento</translation>
     </message>
     <message>
         <source>Against the target</source>
-        <translation type="unfinished"></translation>
+        <translation>Frente al objetivo</translation>
     </message>
     <message>
         <source>from the doubts in the level scoopful and in the settling</source>
-        <translation type="unfinished"></translation>
+        <translation>de las dudas en la medida al ras y en el asentamiento</translation>
     </message>
     <message>
         <source>Keep or move the old line</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar o mover la línea vieja</translation>
     </message>
     <message>
         <source>A feeding to this line</source>
-        <translation type="unfinished"></translation>
+        <translation>Una toma con esta línea</translation>
     </message>
     <message>
         <source>mean of the bags, like the level fills</source>
-        <translation type="unfinished"></translation>
+        <translation>media de los costales, como en las llenadas al ras</translation>
     </message>
     <message>
         <source>90 % interval</source>
-        <translation type="unfinished"></translation>
+        <translation>intervalo del 90 %</translation>
     </message>
     <message>
         <source>two tests of 5 % each, one for too light and one for too heavy</source>
-        <translation type="unfinished"></translation>
+        <translation>dos pruebas del 5 %: una por si es poco y otra por si es demasiado</translation>
     </message>
     <message>
         <source>Is the line right?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Está bien la línea?</translation>
     </message>
     <message>
         <source>Wanted</source>
@@ -1259,7 +1259,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>the target and the farm&apos;s tolerance</source>
-        <translation type="unfinished"></translation>
+        <translation>el objetivo y la tolerancia de la granja</translation>
     </message>
     <message>
         <source>Verdict</source>
@@ -1267,26 +1267,26 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>inside the tolerance with the whole 90 % interval: right. Outside with all of it: move. Astride its edge: weigh more.</source>
-        <translation type="unfinished"></translation>
+        <translation>todo el intervalo del 90 % dentro de la tolerancia: está bien. Todo fuera: mover. A caballo del límite: pesar más.</translation>
     </message>
     <message>
         <source>How is this computed?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cómo se calcula?</translation>
     </message>
     <message>
         <source>Source: {sources}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuente: {sources}</translation>
     </message>
 </context>
 <context>
     <name>HowDialog</name>
     <message>
         <source>How it is computed</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se calcula</translation>
     </message>
     <message>
         <source>&amp;Close</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Cerrar</translation>
     </message>
 </context>
 <context>
@@ -4982,7 +4982,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Read from across the roo&amp;m</source>
-        <translation type="unfinished"></translation>
+        <translation>Leer desde le&amp;jos</translation>
     </message>
     <message>
         <source>Wei&amp;ght</source>
@@ -5014,12 +5014,13 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Now bag {bag}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora el costal {bag}</translation>
     </message>
     <message>
         <source>{now}
 Last kept: {mass}</source>
-        <translation type="unfinished"></translation>
+        <translation>{now}
+Último guardado: {mass}</translation>
     </message>
     <message>
         <source>Why should {typed} from bag {bag} not count?</source>
