@@ -101,13 +101,6 @@ def test_the_verdict_on_the_line_comes_before_its_mean(window: Window) -> None:
     assert scoopful.title == "The weight of a scoopful"
 
 
-def test_nothing_weighed_has_no_working(window: Window) -> None:
-    guide = guide_of(window)
-    begun = WeighIn(id="fresh", farm_id=guide.farm.id, lot_id=guide.lot.id, started_at=guide.clock())
-    fresh = Guide(guide.records, guide.records.keep(begun), guide.clock)
-    assert level_workings(fresh) == line_workings(fresh) == check_workings(fresh) == ()
-
-
 @pytest.mark.parametrize("step", [Step.LEVEL_FILLS, Step.MARK, Step.FILLS_TO_MARK])
 def test_it_opens_and_closes_by_keyboard(window: Window, qtbot: QtBot, step: Step) -> None:
     page_of(window).open_step(step)
@@ -119,3 +112,10 @@ def test_it_opens_and_closes_by_keyboard(window: Window, qtbot: QtBot, step: Ste
     assert dialog.isVisible()
     QTest.keyClick(dialog, Qt.Key.Key_Escape)
     qtbot.waitUntil(lambda: window.findChild(HowDialog) is None)
+
+
+def test_nothing_weighed_has_no_working(window: Window) -> None:
+    guide = guide_of(window)
+    begun = WeighIn(id="fresh", farm_id=guide.farm.id, lot_id=guide.lot.id, started_at=guide.clock())
+    fresh = Guide(guide.records, guide.records.keep(begun), guide.clock)
+    assert level_workings(fresh) == line_workings(fresh) == check_workings(fresh) == ()
