@@ -520,11 +520,11 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
     <name>FillPlot</name>
     <message>
         <source>95 % interval</source>
-        <translation type="unfinished">Interv. 95 %</translation>
+        <translation>intervalo del 95 %</translation>
     </message>
     <message>
         <source>tolerance</source>
-        <translation type="unfinished">tolerancia</translation>
+        <translation>tolerancia</translation>
     </message>
     <message>
         <source>Plot of {fills}</source>
@@ -1035,11 +1035,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <name>How</name>
     <message>
         <source>The weight of a scoopful</source>
-        <translation type="unfinished">El peso de una medida</translation>
+        <translation>El peso de una medida</translation>
     </message>
     <message>
         <source>Bulk density</source>
-        <translation type="unfinished">Densidad aparente</translation>
+        <translation>Densidad aparente</translation>
     </message>
     <message>
         <source>level scoopful ÷ volume of the scoop to its rim: {mass} ÷ {volume}</source>
@@ -1047,7 +1047,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>95 % interval</source>
-        <translation type="unfinished">Interv. 95 %</translation>
+        <translation>intervalo del 95 %</translation>
     </message>
     <message>
         <source>from the two doubts above, added as squares: standard uncertainty {u}</source>
@@ -1211,7 +1211,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Settling</source>
-        <translation type="unfinished">Asentamiento</translation>
+        <translation>Asentamiento</translation>
     </message>
     <message>
         <source>A feeding to the old line</source>
@@ -1255,7 +1255,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Wanted</source>
-        <translation type="unfinished">Deseado</translation>
+        <translation>Lo que se busca</translation>
     </message>
     <message>
         <source>the target and the farm&apos;s tolerance</source>
@@ -1263,7 +1263,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Verdict</source>
-        <translation type="unfinished">Dictamen</translation>
+        <translation>Veredicto</translation>
     </message>
     <message>
         <source>inside the tolerance with the whole 90 % interval: right. Outside with all of it: move. Astride its edge: weigh more.</source>
