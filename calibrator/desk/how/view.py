@@ -27,7 +27,7 @@ class HowDialog(QDialog):
         for working in workings:
             body.addWidget(_working(working))
         body.addStretch(1)
-        self.close_button = button(self.tr("&Close"), self.close, "main")
+        self.close_button = button(self.tr("Close"), self.close, "main")
         layout = QVBoxLayout(self)
         layout.addWidget(scrolled(inner), 1)
         layout.addLayout(row(None, self.close_button))
