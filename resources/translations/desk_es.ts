@@ -1285,8 +1285,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Cómo se calcula</translation>
     </message>
     <message>
-        <source>&amp;Close</source>
-        <translation>&amp;Cerrar</translation>
+        <source>Close</source>
+        <translation>Cerrar</translation>
     </message>
 </context>
 <context>
