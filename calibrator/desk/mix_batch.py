@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from datetime import datetime
 
-from calibrator.desk.season_points import change_share, last_two, season_points, with_line_of
-from calibrator.desk.sheets import LotInUse, SheetLine, plan_sheet, powder_in_use
+from calibrator.desk.mix_occasion import known_lot
+from calibrator.desk.season_points import SeasonPoint, change_share, last_two, season_points, with_line_of
+from calibrator.desk.sheets import LotInUse, SheetLine, plan_sheet, powder_of
 from calibrator.desk.standing import Standing
 from calibrator.model import Farm, FillWay, Plan, PlanGroup, Vessel
 from calibrator.records import Records
@@ -19,7 +21,7 @@ COVERAGE = 1.96
 
 @dataclass(frozen=True)
 class FarmNow:
-    """What all checks of a farm rest on, read once: powder in use, plans, vessels, the line of the lot before.
+    """What all checks of a lot rest on, read once: its powder, plans, vessels, the line of the lot before.
 
     `old_line_share` is what a feeding by that line would weigh ÷ its target − 1, `old_chart_share` the same for
     level scoopfuls counted by the chart of the lot before; None where not known.
@@ -58,16 +60,28 @@ class Batch:
         return self.plan.water_temperature_c if self.plan else Plan.water_temperature_c
 
 
-def farm_now(records: Records, farm: Farm, now: Standing) -> FarmNow:
-    """Read what checks rest on. Raises CannotCompute for a label that cannot be."""
+def farm_now(records: Records, farm: Farm, now: Standing, lot_id: str = "", at: datetime | None = None) -> FarmNow:
+    """Read what checks rest on: of the lot in use, or of another as it was weighed in by a moment.
+
+    Raises CannotCompute for a label that cannot be.
+    """
     plans = tuple(plan for plan in records.every(Plan, farm.id) if plan.retired_on is None)
     vessels = tuple(vessel for vessel in records.every(Vessel, farm.id) if vessel.retired_on is None)
-    powder = powder_in_use(records, now)
-    pair = last_two(season_points(records, farm.id))
+    known = known_lot(now, lot_id)
+    by_then = [signed for signed in now.sign_offs if at is None or signed.at <= at]
+    own = [signed for signed in by_then if known and signed.lot_id == known.lot.id]
+    powder = powder_of(records, now, known, by_then if own else now.sign_offs)
+    pair = last_two(_until_lot(season_points(records, farm.id), known.lot.id if known else ""))
     if pair is None:
         return FarmNow(farm, powder, plans, vessels, None, None)
     line = with_line_of(records, *pair, farm.tolerance_share)
     return FarmNow(farm, powder, plans, vessels, line.share if line else None, change_share(*pair))
+
+
+def _until_lot(points: list[SeasonPoint], lot_id: str) -> list[SeasonPoint]:
+    """The points up to the newest of this lot; none for a lot that was not weighed."""
+    own = [n for n, point in enumerate(points) if point.lot.id == lot_id]
+    return points[: own[-1] + 1] if own else []
 
 
 def batch_of(now: FarmNow, plan: Plan | None, group: PlanGroup | None, calves: int, vessel: Vessel | None) -> Batch:

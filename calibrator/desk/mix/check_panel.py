@@ -10,20 +10,25 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from calibrator import __version__
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
-from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.fields import TextField
+from calibrator.desk.forms.time_field import time_text
 from calibrator.desk.mix.batch_form import BatchForm
 from calibrator.desk.mix.instrument_words import holds, state
+from calibrator.desk.mix.occasion_form import OccasionForm
 from calibrator.desk.mix.readings_form import ReadingsForm
 from calibrator.desk.mix.verdict_panel import VerdictPanel
-from calibrator.desk.mix_batch import FarmNow
+from calibrator.desk.mix_batch import FarmNow, farm_now
 from calibrator.desk.mix_checks import MixFindings, work_out
 from calibrator.desk.mix_tools import Tools
 from calibrator.desk.mix_words import verdict_words
 from calibrator.desk.parts import button, card, label, row, scrolled
+from calibrator.desk.refusals import in_words
+from calibrator.desk.speech import day_text
+from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
-from calibrator.model import InstrumentKind, MixCheck, Reading, ReadingKind, new_id
+from calibrator.model import Farm, InstrumentKind, Lot, MixCheck, Reading, ReadingKind, new_id
 from calibrator.science.check import Verdict
+from calibrator.science.errors import CannotCompute
 
 TEMPERATURES = (ReadingKind.WATER_TEMPERATURE, ReadingKind.MIX_TEMPERATURE, ReadingKind.CALF_TEMPERATURE)
 
@@ -38,27 +43,62 @@ class CheckPanel(QWidget):
         self.desk = desk
         self._tools: Tools | None = None
         self._now: FarmNow | None = None
+        self._standing: Standing | None = None
+        self._read_for: tuple[str, int] = ("", -1)
         self._found = MixFindings()
+        self.occasion = OccasionForm(desk)
         self.batch_form, self.readings = BatchForm(desk), ReadingsForm(desk)
         self.verdict = VerdictPanel()
         self.note = TextField(self.tr("Note"), longest=200)
         self.keep_button = button(self.tr("&Keep this check"), self.keep, "main")
         self.clear_button = button(self.tr("Clea&r"), self.clear)
+        self.occasion.edited.connect(self._of_another)
         self.batch_form.edited.connect(self.work_out)
         self.readings.edited.connect(self.work_out)
         self._lay_out()
 
-    def show_farm(self, now: FarmNow, tools: Tools) -> None:
-        """Read anew; what is typed stays."""
-        self._now, self._tools = now, tools
-        lot = now.powder.lot
+    def show_farm(self, now: FarmNow, tools: Tools, standing: Standing) -> None:
+        """Read anew; what is typed stays. `now` is that of the lot in use."""
+        self._now, self._tools, self._standing = now, tools, standing
+        self._read_for = ("", -1)
+        self.occasion.show_lots(standing)
+        self.readings.show_tools(tools)
+        self._of_another()
+
+    def _of_another(self) -> None:
+        """Follow the lot and the moment that are chosen."""
+        if self._now is None or self._standing is None:
+            return
+        self._read_of(self._standing, self._now.farm)
+        lot = self._now.powder.lot
         self.no_lot.setVisible(lot is None)
         self.lot.setVisible(lot is not None)
         if lot is not None:
-            self.lot.setText(self.tr("Lot {number} {product}").format(number=lot.lot_number, product=lot.product))
-        self.readings.show_tools(tools)
-        self.batch_form.show_farm(now)
+            self.lot.setText(self._lot_words(lot))
+        self.batch_form.show_farm(self._now)
         self.work_out()
+
+    def _read_of(self, standing: Standing, farm: Farm) -> None:
+        """What checks of the chosen lot rest on, read only where another lot or another weigh-in counts."""
+        chosen, at = self.occasion.chosen(), self.occasion.at() or self.desk.clock()
+        lot_id = chosen.lot.id if chosen else ""
+        wanted = (lot_id, sum(signed.lot_id == lot_id and signed.at <= at for signed in standing.sign_offs))
+        if wanted == self._read_for:
+            return
+        try:
+            self._now = farm_now(self.desk.records, farm, standing, lot_id, at)
+            self._read_for = wanted
+        except CannotCompute as error:
+            self.desk.say(in_words(error))
+
+    def _lot_words(self, lot: Lot) -> str:
+        told = self.tr("Lot {number} {product}").format(number=lot.lot_number, product=lot.product)
+        at = self.occasion.at()
+        if self.occasion.is_now() or at is None:
+            return told
+        return self.tr("{lot}, {day} at {time}").format(
+            lot=told, day=day_text(at.astimezone().date()), time=time_text(at.astimezone().time())
+        )
 
     def work_out(self) -> None:
         """What the fields say now."""
@@ -67,7 +107,7 @@ class CheckPanel(QWidget):
             return
         self.readings.show_vessel(batch.vessel)
         readings, aim = self.readings.readings(), self.batch_form.aim()
-        self._found = work_out(batch, readings, aim, self._tools, self.desk.clock())
+        self._found = work_out(batch, readings, aim, self._tools, self.occasion.at() or self.desk.clock())
         self.verdict.show_findings(self._found, batch, self.desk.system, self._stale(readings, self._tools))
         self.keep_button.setEnabled(bool(readings) and self._now is not None and self._now.powder.lot is not None)
 
@@ -77,7 +117,7 @@ class CheckPanel(QWidget):
         used = [tools.find(r.instrument_id) for r in readings if r.kind is ReadingKind.JUG_MASS]
         if kinds & set(TEMPERATURES):
             used += tools.of(InstrumentKind.THERMOMETER)
-        at = self.desk.clock()
+        at = self.occasion.at() or self.desk.clock()
         told = self.tr("{name}: {state}.")
         return " ".join(
             told.format(name=t.name, state=state(t, tools, at)) for t in used if t and not holds(t, tools, at)
@@ -105,10 +145,12 @@ class CheckPanel(QWidget):
 
     def pending(self) -> str:
         """What is typed and not kept; blank where nothing is."""
-        return self.readings.pending() or self.note.text()
+        return self.readings.pending() or self.note.text() or self.occasion.pending()
 
     def clear(self) -> None:
-        """Empty the readings; the batch stays for the next check."""
+        """Empty the readings; the batch stays for the next check, which is of the lot in use and of now again."""
+        self.occasion.clear()
+        self._of_another()
         self.readings.clear()
         self.note.set_text("")
         self.start()
@@ -127,20 +169,23 @@ class CheckPanel(QWidget):
     def _to_next(self) -> None:
         self.focusNextChild()
 
-    def _first_wrong(self) -> BareField | Amount | None:
+    def _first_wrong(self) -> TextField | Amount | None:
+        when = self.occasion.first_wrong()
+        if when is not None:
+            return when
         aims = [field for field in (self.batch_form.target, self.batch_form.tolerance) if not field.understood()]
         return aims[0] if aims else self.readings.first_wrong()
 
     def _made(self) -> MixCheck | None:
         batch, aim = self.batch_form.batch(), self.batch_form.aim()
-        readings = self.readings.readings()
-        if batch is None or aim is None or batch.now.powder.lot is None or not readings:
+        readings, at = self.readings.readings(), self.occasion.at()
+        if at is None or batch is None or aim is None or batch.now.powder.lot is None or not readings:
             return None
         found = self._found
         return MixCheck(
             id=new_id(),
             farm_id=batch.now.farm.id,
-            at=self.desk.clock(),
+            at=at,
             lot_id=batch.now.powder.lot.id,
             readings=tuple(readings),
             target_share=aim.target_share,
@@ -165,14 +210,18 @@ class CheckPanel(QWidget):
     def _lay_out(self) -> None:
         self.lot = label("", "heading")
         self.no_lot = label(
-            self.tr("No lot is in use: sign off a weigh-in first; checks are kept for a lot."), "caution"
+            self.tr(
+                "No lot is in use. Choose below which lot this was mixed from, or sign off a weigh-in; checks are kept "
+                "for a lot."
+            ),
+            "caution",
         )
         left = QWidget()
         inside = QVBoxLayout(left)
         inside.setContentsMargins(0, 0, SPACE // 2, 0)
         inside.setSpacing(int(1.5 * SPACE))
         inside.addWidget(card(self.lot, self.no_lot, self.readings, self.note))
-        inside.addWidget(card(label(self.tr("The batch"), "heading"), self.batch_form))
+        inside.addWidget(card(label(self.tr("The batch"), "heading"), self.occasion, self.batch_form))
         inside.addStretch(1)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)

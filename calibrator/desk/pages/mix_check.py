@@ -86,14 +86,15 @@ class MixCheckPage(Page):
             return
         records = self.desk.records
         self._tools = read_tools(records, farm)
+        now = standing(records, farm)
         try:
-            self._now = farm_now(records, farm, standing(records, farm))
+            self._now = farm_now(records, farm, now)
             self._tell("")
         except CannotCompute as error:
             self._now = None
             self._tell(in_words(error))
         if self._now is not None:
-            self.check.show_farm(self._now, self._tools)
+            self.check.show_farm(self._now, self._tools, now)
         for name in self._made:
             self._fill(name)
 
