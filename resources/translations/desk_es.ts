@@ -295,6 +295,10 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
         <translation>Lote {number} {product}</translation>
     </message>
     <message>
+        <source>{lot}, {day} at {time}</source>
+        <translation>{lot}, {day} a las {time}</translation>
+    </message>
+    <message>
         <source>{name}: {state}.</source>
         <translation>{name}: {state}.</translation>
     </message>
@@ -307,8 +311,8 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
         <translation>sin dictamen</translation>
     </message>
     <message>
-        <source>No lot is in use: sign off a weigh-in first; checks are kept for a lot.</source>
-        <translation>No hay lote en uso: firme primero una pesada; las revisiones se guardan para un lote.</translation>
+        <source>No lot is in use. Choose below which lot this was mixed from, or sign off a weigh-in; checks are kept for a lot.</source>
+        <translation>No hay lote en uso. Elija abajo de qué lote se mezcló, o firme un pesaje; las revisiones se guardan por lote.</translation>
     </message>
     <message>
         <source>The batch</source>
@@ -2300,6 +2304,57 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>{count} × {scoop} tapped</source>
         <translation>{count} × {scoop} golpeada</translation>
+    </message>
+</context>
+<context>
+    <name>OccasionForm</name>
+    <message>
+        <source>choose a lot</source>
+        <translation>elija un lote</translation>
+    </message>
+    <message>
+        <source>Mixed on</source>
+        <translation>Mezclado el</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+    <message>
+        <source>At what time</source>
+        <translation>A qué hora</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>Mixed from lot</source>
+        <translation>Mezclado del lote</translation>
+    </message>
+    <message>
+        <source>{time} on {day} is still to come.</source>
+        <translation>Las {time} del {day} aún no llegan.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} came only on {day}. Choose the lot that was fed then, or mend the day.</source>
+        <translation>El lote {lot} llegó apenas el {day}. Elija el lote que se daba entonces o corrija el día.</translation>
+    </message>
+    <message>
+        <source>Taken as {time}; type it to be exact.</source>
+        <translation>Se toma como {time}; escríbala para ser exacto.</translation>
+    </message>
+    <message>
+        <source>{lot}, in use</source>
+        <translation>{lot}, en uso</translation>
+    </message>
+    <message>
+        <source>{lot}, finished</source>
+        <translation>{lot}, terminado</translation>
+    </message>
+    <message>
+        <source>{lot}, not weighed in</source>
+        <translation>{lot}, sin pesar</translation>
     </message>
 </context>
 <context>
@@ -5539,6 +5594,17 @@ Last kept: {mass}</source>
     <message>
         <source>Take back &amp;into use</source>
         <translation>V&amp;olver a usar</translation>
+    </message>
+</context>
+<context>
+    <name>TimeField</name>
+    <message>
+        <source>There is no such time of day. Write it like 6:30 or 6:30 pm.</source>
+        <translation>No existe esa hora del día. Escríbala como 6:30 o 6:30 pm.</translation>
+    </message>
+    <message>
+        <source>Write the time like 6:30, 18:30 or 6:30 pm.</source>
+        <translation>Escriba la hora como 6:30, 18:30 o 6:30 pm.</translation>
     </message>
 </context>
 <context>
