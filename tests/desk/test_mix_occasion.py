@@ -55,7 +55,8 @@ def type_in(qtbot: QtBot, line: QLineEdit, text: str) -> None:
     ("text", "hour", "minute"),
     [
         ("6:30", 6, 30), ("18:30", 18, 30), ("6.30 pm", 18, 30), ("6 am", 6, 0), ("6:05 p.m.", 18, 5), ("0630", 6, 30),
-        ("12 am", 0, 0), ("12:15 AM", 0, 15), ("12 pm", 12, 0), ("noon", 12, 0), ("6:30 p. m.", 18, 30), ("23:59", 23, 59),
+        ("12 am", 0, 0), ("12:15 AM", 0, 15), ("12 pm", 12, 0), ("noon", 12, 0), ("6:30 p. m.", 18, 30),
+        ("23:59", 23, 59),
     ],
 )  # fmt: skip
 def test_times_as_people_type_them(text: str, hour: int, minute: int) -> None:
