@@ -9,7 +9,7 @@ from datetime import datetime
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.mix_batch import COVERAGE, Batch, planned
-from calibrator.desk.mix_tools import Tools, hydrometer, own_line, references_for, refractometer
+from calibrator.desk.mix_tools import Tools, hydrometer, own_line, references_for, refractometer, thermometer
 from calibrator.desk.refusals import in_words
 from calibrator.model import Composition, Pail, Reading, ReadingKind
 from calibrator.science.causes import Cause, likeliest, told
@@ -24,11 +24,13 @@ from calibrator.science.scoops import ScoopCount, fewest
 from calibrator.science.solids import Solids, SolidsFrom, by_own_line, by_trade_rule, by_whole_milk
 from calibrator.science.stats import mean_of
 from calibrator.science.sucrose import brix_from_refractometer_sg
+from calibrator.science.thermometer import Thermometer, Warmth, warmth
 
 translate = QCoreApplication.translate
 
 STORE_C = 15.0  # powder as stored, where nobody says
 
+TEMPERATURES = (ReadingKind.WATER_TEMPERATURE, ReadingKind.MIX_TEMPERATURE, ReadingKind.CALF_TEMPERATURE)
 BRIX_KINDS = (ReadingKind.BRIX, ReadingKind.REFRACTOMETER_SG)
 
 
@@ -46,7 +48,8 @@ class MixFindings:
 
     `ways` holds the solids by each way, `best` the one that the verdict rests on, `references` how many
     reference mixes its line has. `shown_brix` is the mean of the drops as shown. `correction_planned` tells
-    that the correction took the chart's volume, for none was read.
+    that the correction took the chart's volume, for none was read. `warm` are the temperatures with the
+    thermometer's error taken off, `thermometer` what is known of it.
     """
 
     ways: tuple[Solids, ...] = ()
@@ -61,6 +64,8 @@ class MixFindings:
     correction_planned: bool = False
     causes: tuple[Cause, ...] = ()
     cautions: tuple[Caution, ...] = ()
+    warm: tuple[tuple[ReadingKind, Warmth], ...] = ()
+    thermometer: Thermometer | None = None
     troubles: tuple[str, ...] = ()
 
 
@@ -81,6 +86,19 @@ class _Work:
     def one(self, kind: ReadingKind) -> float | None:
         found = self.values(kind)
         return found[-1] if found else None
+
+    def thermometer(self) -> Thermometer:
+        return thermometer(self.tools, self.instrument_of(*TEMPERATURES), self.at)
+
+    def warmth(self, kind: ReadingKind) -> Warmth | None:
+        """A temperature as it really was, the thermometer's error taken off."""
+        shown = self.one(kind)
+        return None if shown is None else warmth(shown, self.thermometer())
+
+    def mix_c(self) -> float:
+        """How warm the mix is: as read, else the water as the chart has it."""
+        found = self.warmth(ReadingKind.MIX_TEMPERATURE)
+        return self.batch.water_c if found is None else found.celsius
 
     def instrument_of(self, *kinds: ReadingKind) -> str:
         return next((r.instrument_id for r in self.readings if r.kind in kinds), "")
@@ -120,6 +138,8 @@ def work_out(batch: Batch, readings: Sequence[Reading], aim: Aim | None, tools: 
         correction_planned=as_planned,
         causes=_causes(work, judged, chosen),
         cautions=_cautions(work, chosen),
+        warm=tuple((kind, found) for kind in TEMPERATURES if (found := work.warmth(kind)) is not None),
+        thermometer=work.thermometer(),
         troubles=tuple(dict.fromkeys(work.troubles)),
     )
 
@@ -159,8 +179,8 @@ def _shown(work: _Work) -> float | None:
     return mean_of(drops) if drops else None
 
 
-def _warm(work: _Work) -> float:
-    found = work.one(ReadingKind.MIX_TEMPERATURE)
+def _warm(work: _Work) -> Warmth:
+    found = work.warmth(ReadingKind.MIX_TEMPERATURE)
     if found is None:
         raise CannotCompute(
             translate("MixChecks", "Type the temperature of the mix too: a density tells the solids only with it.")
@@ -173,7 +193,9 @@ def _by_hydrometer(work: _Work) -> list[Solids]:
     if not readings:
         return []
     tool = hydrometer(work.tools, work.instrument_of(ReadingKind.HYDROMETER_SG), work.at)
-    return [by_hydrometer(readings, tool, work.batch.now.powder.powder, _warm(work))]
+    warm = _warm(work)
+    powder = work.batch.now.powder.powder
+    return [by_hydrometer(readings, tool, powder, warm.celsius, temperature_u_c=warm.u_c)]
 
 
 def _by_jug(work: _Work) -> list[Solids]:
@@ -184,7 +206,8 @@ def _by_jug(work: _Work) -> list[Solids]:
     if jug is None or jug.volume_ml is None:
         raise CannotCompute(translate("MixChecks", "Enter the jug and its volume under Instruments first."))
     step, powder = work.batch.now.powder.resolution_g, work.batch.now.powder.powder
-    return [by_jug(masses, jug.volume_ml, jug.volume_u_ml, step, powder, _warm(work))]
+    warm = _warm(work)
+    return [by_jug(masses, jug.volume_ml, jug.volume_u_ml, step, powder, warm.celsius, temperature_u_c=warm.u_c)]
 
 
 def finished_ml(work: _Work) -> float | None:
@@ -207,10 +230,8 @@ def _by_volume(work: _Work) -> list[Solids]:
     if volume is None or mix is None:
         return []
     spread = work.batch.scoops.spread_95_g / COVERAGE if work.batch.scoops else 0.0
-    warm = work.one(ReadingKind.MIX_TEMPERATURE)
-    celsius = work.batch.water_c if warm is None else warm
     powder = work.batch.now.powder.powder
-    return [by_finished_volume(volume, VOLUME_U_SHARE * volume, mix.powder_g, spread, powder, celsius)]
+    return [by_finished_volume(volume, VOLUME_U_SHARE * volume, mix.powder_g, spread, powder, work.mix_c())]
 
 
 def _judged(work: _Work, chosen: Solids | None, aim: Aim | None) -> Judged | None:
@@ -254,8 +275,7 @@ def _correction(
         volume = read if read is not None else mix.volume_ml if mix else None
         if volume is None:
             return None, None, False
-        warm = work.one(ReadingKind.MIX_TEMPERATURE)
-        in_vessel = InVessel(volume, work.batch.water_c if warm is None else warm, chosen.share)
+        in_vessel = InVessel(volume, work.mix_c(), chosen.share)
         label = powder.lot.composition if powder.lot else Composition()
         addition = Addition(powder.powder, label, STORE_C, work.batch.water_c)
         found = correct(in_vessel, judged.target, addition, work.batch.vessel)
@@ -282,10 +302,13 @@ def _causes(work: _Work, judged: Judged | None, chosen: Solids | None) -> tuple[
 
 
 def _cautions(work: _Work, chosen: Solids | None) -> tuple[Caution, ...]:
+    water, mix, calf = (work.warmth(kind) for kind in TEMPERATURES)
+    known = [warm for warm in (water, mix, calf) if warm]
     return cautions(
         chosen.share if chosen else None,
         work.batch.now.powder.powder,
-        water_c=work.one(ReadingKind.WATER_TEMPERATURE),
-        mix_c=work.one(ReadingKind.MIX_TEMPERATURE),
-        calf_c=work.one(ReadingKind.CALF_TEMPERATURE),
+        water_c=water.celsius if water else None,
+        mix_c=mix.celsius if mix else None,
+        calf_c=calf.celsius if calf else None,
+        doubt_c=known[0].half_width_c if known else 0.0,
     )

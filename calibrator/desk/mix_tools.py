@@ -18,7 +18,8 @@ from calibrator.model import (
 from calibrator.records import Records
 from calibrator.science.mix_density import Hydrometer
 from calibrator.science.own_line import Line, Reference, farm_line, reference_solids
-from calibrator.science.refractometer import ZERO_DAYS, Checked, Refractometer, brix
+from calibrator.science.refractometer import KNOWN_DAYS, ZERO_DAYS, Checked, Refractometer, brix
+from calibrator.science.thermometer import UNKNOWN_DIVISION_C, Thermometer, ice_offset_c
 
 UNKNOWN_DIVISION = 0.2  # of a refractometer that is not entered yet
 _DAY_S = 86_400.0
@@ -87,6 +88,16 @@ def hydrometer(tools: Tools, instrument_id: str, at: datetime) -> Hydrometer:
     offset = water.reading - water.expected if water else None
     overdue = bool(water and water.days_ago > ZERO_DAYS)
     return Hydrometer(tool.reference_c, tool.division or Hydrometer.division, offset, overdue)
+
+
+def thermometer(tools: Tools, instrument_id: str, at: datetime) -> Thermometer:
+    """A thermometer as it was known by then; one that is not entered is taken for unchecked."""
+    tool = tools.find(instrument_id)
+    if tool is None:
+        return Thermometer()
+    ice = _checked(tools.newest(instrument_id, InstrumentCheckKind.KNOWN, at), at)
+    offset = ice_offset_c(ice.expected, ice.reading) if ice else None
+    return Thermometer(tool.division or UNKNOWN_DIVISION_C, offset, bool(ice and ice.days_ago > KNOWN_DAYS))
 
 
 def references_for(tools: Tools, lot_id: str, instrument_id: str) -> list[ReferenceMix]:

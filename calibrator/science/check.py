@@ -10,7 +10,7 @@ from enum import StrEnum
 
 from calibrator.science.bands import OSMOLALITY_MOSM_PER_KG, SOLIDS_SHARE, Band, band
 from calibrator.science.errors import CannotCompute
-from calibrator.science.guard import between, positive
+from calibrator.science.guard import between, not_negative, positive
 from calibrator.science.heat import TOO_COOL_C, scalds
 from calibrator.science.mixing import Powder
 from calibrator.science.refractometer import Doubt, Refractometer, brix
@@ -205,9 +205,14 @@ def cautions(
     water_c: float | None = None,
     mix_c: float | None = None,
     calf_c: float | None = None,
+    doubt_c: float = 0.0,
 ) -> tuple[Caution, ...]:
-    """What to be careful of, the gravest first. Temperatures in °C; what is not known is left out."""
-    found = [Caution.SCALD] if any(t is not None and scalds(t) for t in (water_c, mix_c, calf_c)) else []
+    """What to be careful of, the gravest first. Temperatures in °C; what is not known is left out.
+
+    `doubt_c` is the doubt in each temperature (95 %): for a scald the warmest that it can be counts.
+    """
+    warmest = [t + not_negative(doubt_c, "The doubt") for t in (water_c, mix_c, calf_c) if t is not None]
+    found = [Caution.SCALD] if any(scalds(t) for t in warmest) else []
     drunk = [t for t in (mix_c, calf_c) if t is not None]
     if any(t > TOO_HOT_TO_DRINK_C for t in drunk):
         found.append(Caution.TOO_HOT)

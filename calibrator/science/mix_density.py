@@ -47,7 +47,7 @@ def _share_of_density(density: float, powder: Powder, temperature_c: float) -> t
 @dataclass(frozen=True)
 class Density:
     """A density of the mix, g/mL, at its temperature: spread of one reading with its degrees of freedom, how
-    many readings, what all of them share."""
+    many readings, what all of them share, and the doubt in the temperature."""
 
     value: float
     temperature_c: float
@@ -55,6 +55,7 @@ class Density:
     df: float
     count: int
     common_u: float
+    temperature_u_c: float = 0.0
 
 
 def by_density(
@@ -64,9 +65,16 @@ def by_density(
     share, per_density, per_volume = _share_of_density(density.value, powder, density.temperature_c)
     if share < -0.02:
         raise CannotCompute("This would be lighter than water: check the reading, and the instrument in plain water.")
-    rest = math.hypot(per_density * density.common_u, per_volume * specific_volume_u)
+    warm_u = _per_degree(density, powder) * density.temperature_u_c
+    rest = math.hypot(per_density * density.common_u, per_volume * specific_volume_u, warm_u)
     read = Read(per_density * density.sd, density.df, density.count, rest, per_density)
     return solids_read(max(0.0, share), way, read, doubts)
+
+
+def _per_degree(density: Density, powder: Powder) -> float:
+    """What the solids change by for one degree, the density staying as read."""
+    warmer, cooler = (_share_of_density(density.value, powder, density.temperature_c + off)[0] for off in (0.25, -0.25))
+    return (warmer - cooler) / 0.5
 
 
 def _spread(values: Sequence[float], assumed_sd: float, assumed_df: float) -> tuple[float, float]:
@@ -97,6 +105,7 @@ def by_hydrometer(
     powder: Powder,
     temperature_c: float,
     specific_volume_u: float = SPECIFIC_VOLUME_U,
+    temperature_u_c: float = 0.0,
 ) -> Solids:
     """From a hydrometer that floats in the mix itself (0.98 … 1.15) at the temperature of the mix.
 
@@ -114,7 +123,7 @@ def by_hydrometer(
     common = math.hypot(hydrometer.division / math.sqrt(12.0), hydrometer.division if unchecked else 0.0)
     doubts = (Doubt.NEVER_ZEROED,) if hydrometer.offset is None else (Doubt.ZERO_OVERDUE,) if hydrometer.overdue else ()
     value, count = shown * to_density, len(readings_sg)
-    density = Density(value, temperature_c, sd * to_density, df, count, common * to_density)
+    density = Density(value, temperature_c, sd * to_density, df, count, common * to_density, temperature_u_c)
     return by_density(density, powder, SolidsFrom.HYDROMETER, specific_volume_u, doubts)
 
 
@@ -126,6 +135,7 @@ def by_jug(
     powder: Powder,
     temperature_c: float,
     specific_volume_u: float = SPECIFIC_VOLUME_U,
+    temperature_u_c: float = 0.0,
 ) -> Solids:
     """From a jug of known volume, weighed full of mix (net, g) once or several times.
 
@@ -141,7 +151,7 @@ def by_jug(
     rounding = not_negative(scale_step_g, "The step of the scale") / math.sqrt(6.0) / volume
     common = mean_of(densities) * not_negative(jug_u_ml, "The doubt in the jug") / volume
     value, count = mean_of(densities), len(masses_g)
-    found = Density(value, temperature_c, math.hypot(sd, rounding), df, count, common)
+    found = Density(value, temperature_c, math.hypot(sd, rounding), df, count, common, temperature_u_c)
     return by_density(found, powder, SolidsFrom.JUG, specific_volume_u)
 
 

@@ -23,8 +23,11 @@ from calibrator.units.show import (
     show_percent,
     show_scoop_volume,
     show_temperature,
+    show_temperature_span,
     show_volume,
     show_with_uncertainty,
+    span_from_default_unit,
+    span_in_default_unit,
 )
 
 __all__ = [
@@ -49,7 +52,10 @@ __all__ = [
     "show_percent",
     "show_scoop_volume",
     "show_temperature",
+    "show_temperature_span",
     "show_volume",
     "show_with_uncertainty",
+    "span_from_default_unit",
+    "span_in_default_unit",
     "with_unit",
 ]

@@ -103,6 +103,16 @@ def in_default_unit(value: float, kind: Kind, system: UnitSystem) -> float:
     return float(from_base(Fraction(value), default_unit(kind, system)))
 
 
+def span_in_default_unit(span: float, kind: Kind, system: UnitSystem) -> float:
+    """A difference of the base unit in the unit that bare numbers take: 1 °C is 1.8 °F."""
+    return float(span_in(Fraction(span), default_unit(kind, system)))
+
+
+def span_from_default_unit(span: float, kind: Kind, system: UnitSystem) -> float:
+    """A difference in the unit that bare numbers take, in the base unit: 1.8 °F is 1 °C."""
+    return span / span_in_default_unit(1.0, kind, system)
+
+
 def on_line_step(length_mm: float, system: UnitSystem) -> float:
     """A line's place as it is told and drawn: the nearest 1/16 in or 1 mm, in mm."""
     step = line_step_mm(system)
@@ -120,6 +130,14 @@ def show_temperature(temperature_c: float, system: UnitSystem) -> str:
         return _NOTHING
     unit = default_unit(Kind.TEMPERATURE, system)
     return f"{decimals(from_base(Fraction(temperature_c), unit), 0)} {unit}"
+
+
+def show_temperature_span(span_c: float, system: UnitSystem, *, decimal_comma: bool = False) -> str:
+    """So many degrees, not a temperature: "1.8 °F", "1.0 °C"."""
+    if not tellable(span_c):
+        return _NOTHING
+    unit = default_unit(Kind.TEMPERATURE, system)
+    return _comma(f"{decimals(span_in(Fraction(span_c), unit), 1)} {unit}", decimal_comma)
 
 
 def show_density(g_per_ml: float, system: UnitSystem, *, decimal_comma: bool = False) -> str:

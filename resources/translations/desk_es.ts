@@ -312,7 +312,7 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
     </message>
     <message>
         <source>No lot is in use. Choose below which lot this was mixed from, or sign off a weigh-in; checks are kept for a lot.</source>
-        <translation>No hay lote en uso. Elija abajo de qué lote se mezcló, o firme un pesaje; las revisiones se guardan por lote.</translation>
+        <translation>No hay lote en uso. Elija abajo de qué lote se mezcló, o firme una pesada; las revisiones se guardan para un lote.</translation>
     </message>
     <message>
         <source>The batch</source>

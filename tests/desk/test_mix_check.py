@@ -306,6 +306,66 @@ def test_a_thermometer_never_checked_says_so(qtbot: QtBot, page: MixCheckPage, h
     )  # fmt: skip
     desk.changed.emit()
     assert "Dial" not in page.check.verdict.doubts.text()
+    assert "ice water" not in page.check.verdict.warm.text()
+
+
+def test_what_a_thermometer_shows_too_much_is_taken_off_and_said(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    dial, other = (
+        herd.records.keep(
+            Instrument(id=new_id(), farm_id=herd.farm.id, name=name, kind=InstrumentKind.THERMOMETER, division=0.1)
+        )
+        for name in ("Dial", "Probe")
+    )
+    herd.records.keep(
+        InstrumentCheck(
+            id=new_id(), farm_id=herd.farm.id, instrument_id=dial.id, kind=InstrumentCheckKind.KNOWN,
+            expected=32.0, reading=35.0, typed="35", at=NOW - timedelta(days=5),
+        )
+    )  # fmt: skip
+    desk.changed.emit()
+    panel = page.check
+    choice = panel.readings.thermometer
+    assert choice.isVisibleTo(page)
+    choice.setFocus()
+    qtbot.keyClick(choice, Qt.Key.Key_Up)
+    assert choice.currentText() == "Dial"
+    type_in(qtbot, panel.readings.mix.line, "110 F")
+    # It shows 3 °F too much: 107 °F, which calves can drink; 110 °F is too hot.
+    assert "Mix 107.0\u00a0±" in panel.verdict.warm.text()
+    assert "3.0 °F too much in ice water; that is taken off" in panel.verdict.warm.text()
+    assert "Too hot" not in labels(panel.verdict)
+    qtbot.keyClick(choice, Qt.Key.Key_Down)
+    assert choice.currentText() == "Probe"
+    assert "Mix 110.0\u00a0± 3.5".replace(" ", "\u00a0") in panel.verdict.warm.text().replace(" ", "\u00a0")
+    assert "Check the thermometer in ice water" in panel.verdict.warm.text()
+    assert "Probe: never checked." in panel.verdict.doubts.text()
+    assert "Too hot" in labels(panel.verdict)
+    panel.keep()
+    (kept,) = desk.records.every(MixCheck)
+    # What was shown is kept, with what it was read with; the error is taken off anew whenever it is looked at.
+    assert kept.readings[0].value == pytest.approx((110 - 32) / 1.8)
+    assert kept.readings[0].instrument_id == other.id
+
+
+def test_a_thermometers_division_is_in_the_degrees_that_are_read(qtbot: QtBot, page: MixCheckPage, desk: Desk) -> None:
+    page.bring_up("instruments")
+    tab = page.instruments
+    tab.start_new()
+    form = tab.form
+    type_in(qtbot, form.name.line, "Dial")  # type: ignore[attr-defined]
+    form.what.setFocus()  # type: ignore[attr-defined]
+    form.what.setCurrentIndex(form.what.findData(InstrumentKind.THERMOMETER))  # type: ignore[attr-defined]
+    form.what.activated.emit(0)  # type: ignore[attr-defined]
+    assert form.division.caption.text() == "Division of its scale, °F"  # type: ignore[attr-defined]
+    type_in(qtbot, form.division.line, "2")  # type: ignore[attr-defined]
+    tab.keep()
+    (dial,) = desk.records.every(Instrument)
+    assert dial.division == pytest.approx(2 / 1.8)
+    assert dial.division_typed == "2 °F"
+    tab.open(dial.id)
+    assert form.division.text() == "2"  # type: ignore[attr-defined]
 
 
 WRONG_DROPS = ("11,2", "11.2.1", "40", "-3", "none", "1e1", "11.2 oz", "11.", "11*2", "1 2 3 4 5 6 7 8 9", "1/0")

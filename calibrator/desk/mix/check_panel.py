@@ -18,7 +18,7 @@ from calibrator.desk.mix.occasion_form import OccasionForm
 from calibrator.desk.mix.readings_form import ReadingsForm
 from calibrator.desk.mix.verdict_panel import VerdictPanel
 from calibrator.desk.mix_batch import FarmNow, farm_now
-from calibrator.desk.mix_checks import MixFindings, work_out
+from calibrator.desk.mix_checks import TEMPERATURES, MixFindings, work_out
 from calibrator.desk.mix_tools import Tools
 from calibrator.desk.mix_words import verdict_words
 from calibrator.desk.parts import button, card, label, row, scrolled
@@ -26,11 +26,9 @@ from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
-from calibrator.model import Farm, InstrumentKind, Lot, MixCheck, Reading, ReadingKind, new_id
+from calibrator.model import Farm, Lot, MixCheck, Reading, ReadingKind, new_id
 from calibrator.science.check import Verdict
 from calibrator.science.errors import CannotCompute
-
-TEMPERATURES = (ReadingKind.WATER_TEMPERATURE, ReadingKind.MIX_TEMPERATURE, ReadingKind.CALF_TEMPERATURE)
 
 
 class CheckPanel(QWidget):
@@ -113,10 +111,8 @@ class CheckPanel(QWidget):
 
     def _stale(self, readings: list[Reading], tools: Tools) -> str:
         """Thermometers and jugs that were used and whose check does not hold; the others tell it themselves."""
-        kinds = {reading.kind for reading in readings}
-        used = [tools.find(r.instrument_id) for r in readings if r.kind is ReadingKind.JUG_MASS]
-        if kinds & set(TEMPERATURES):
-            used += tools.of(InstrumentKind.THERMOMETER)
+        read_with = (ReadingKind.JUG_MASS, *TEMPERATURES)
+        used = [tools.find(name) for name in dict.fromkeys(r.instrument_id for r in readings if r.kind in read_with)]
         at = self.occasion.at() or self.desk.clock()
         told = self.tr("{name}: {state}.")
         return " ".join(

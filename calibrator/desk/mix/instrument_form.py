@@ -12,7 +12,7 @@ from calibrator.desk.forms.form import Form
 from calibrator.desk.mix.instrument_words import kind_name
 from calibrator.desk.parts import row
 from calibrator.model import Instrument, InstrumentKind, new_id
-from calibrator.units import Kind
+from calibrator.units import Kind, default_unit, span_from_default_unit, span_in_default_unit
 from calibrator.units.bare import Bare
 
 DIVISIONS = {
@@ -62,7 +62,7 @@ class InstrumentForm(Form[Instrument]):
         self.what.setCurrentIndex(self.what.findData(kind))
         self.what.setEnabled(thing is None)
         self._follow()
-        self.division.set_values(thing.division if thing and thing.division else DIVISIONS[kind][1])
+        self.division.set_values(self._shown(thing.division) if thing and thing.division else DIVISIONS[kind][1])
         self.compensated.setChecked(thing.compensated if thing else True)
         self.reference.set_value(thing.reference_c if thing else 20.0, thing.reference_typed if thing else "")
         self.volume.set_value(thing.volume_ml if thing else None, thing.volume_typed if thing else "")
@@ -87,8 +87,8 @@ class InstrumentForm(Form[Instrument]):
             farm_id=farm.id,
             name=self.name.text(),
             kind=kind,
-            division=0.0 if jug else self.division.value() or 0.0,
-            division_typed="" if jug else self.division.text(),
+            division=0.0 if jug else self._kept(self.division.value() or 0.0),
+            division_typed="" if jug else f"{self.division.text()} {self._unit}".strip(),
             compensated=self.compensated.isChecked(),
             reference_c=reference if reference is not None else 20.0,
             reference_typed=self.reference.told() if kind is InstrumentKind.HYDROMETER else "",
@@ -103,6 +103,18 @@ class InstrumentForm(Form[Instrument]):
     def _kind(self) -> InstrumentKind:
         return InstrumentKind(self.what.currentData())
 
+    @property
+    def _unit(self) -> str:
+        """Only a thermometer's division has a unit: the degrees that people here read."""
+        warm = self._kind is InstrumentKind.THERMOMETER
+        return default_unit(Kind.TEMPERATURE, self.desk.system) if warm else ""
+
+    def _shown(self, division: float) -> float:
+        return span_in_default_unit(division, Kind.TEMPERATURE, self.desk.system) if self._unit else division
+
+    def _kept(self, division: float) -> float:
+        return span_from_default_unit(division, Kind.TEMPERATURE, self.desk.system) if self._unit else division
+
     def _choose(self) -> None:
         self._follow()
         if self._kind is not InstrumentKind.JUG:
@@ -112,6 +124,8 @@ class InstrumentForm(Form[Instrument]):
     def _follow(self) -> None:
         kind = self._kind
         self.division.set_bare(DIVISIONS[kind][0])
+        caption = self.tr("Division of its scale, {unit}").format(unit=self._unit)
+        self.division.rename(caption if self._unit else self.tr("Division of its scale"))
         self.division.setVisible(kind is not InstrumentKind.JUG)
         self.compensated.setVisible(kind is InstrumentKind.REFRACTOMETER)
         self.reference.setVisible(kind is InstrumentKind.HYDROMETER)

@@ -12,6 +12,7 @@ from calibrator.desk.mix_words import number
 from calibrator.desk.speech import day_text
 from calibrator.model import Instrument, InstrumentCheck, InstrumentCheckKind, InstrumentKind
 from calibrator.science.refractometer import KNOWN_DAYS, ZERO_DAYS
+from calibrator.science.thermometer import ICE_F
 
 translate = QCoreApplication.translate
 
@@ -86,5 +87,12 @@ def check_line(check: InstrumentCheck, tool: Instrument) -> str:
         day=day_text(check.at.astimezone().date()),
         where=where,
         reading=number(check.reading, digits),
-        expected=number(check.expected, digits),
+        expected=number(check.expected, digits) + _degrees(check, tool),
     )
+
+
+def _degrees(check: InstrumentCheck, tool: Instrument) -> str:
+    """A thermometer's own scale: ice is 32 on the one and 0 on the other."""
+    if tool.kind is not InstrumentKind.THERMOMETER:
+        return ""
+    return "\u00a0°F" if check.expected == ICE_F else "\u00a0°C"

@@ -34,6 +34,7 @@ class ReadingsForm(QWidget):
         self.desk = desk
         self._tools: Tools | None = None
         self.refractometer, self.hydrometer, self.jug = QComboBox(), QComboBox(), QComboBox()
+        self.thermometer = QComboBox()
         self.scale = QComboBox()
         self.scale.addItem(self.tr("°Brix"), ReadingKind.BRIX)
         self.scale.addItem(self.tr("SG (sugar scale)"), ReadingKind.REFRACTOMETER_SG)
@@ -48,7 +49,7 @@ class ReadingsForm(QWidget):
         self.floating = BareField(self.tr("Hydrometer floating in the mix, SG"), FLOAT_SG, 3)
         self.jug_mass = self._amount(self.tr("Mix in the jug, without the jug"), Kind.MASS, None, None)
         self._lay_out()
-        for choice in (self.refractometer, self.hydrometer, self.jug):
+        for choice in self._boxes():
             choice.activated.connect(self._tool_chosen)
         self.scale.activated.connect(self._scale_chosen)
         for numbers in (self.first, self.last, self.floating):
@@ -59,12 +60,12 @@ class ReadingsForm(QWidget):
     def show_tools(self, tools: Tools) -> None:
         """Offer the farm's instruments."""
         self._tools = tools
-        kinds = (InstrumentKind.REFRACTOMETER, InstrumentKind.HYDROMETER, InstrumentKind.JUG)
-        for box, kind in zip((self.refractometer, self.hydrometer, self.jug), kinds, strict=True):
+        for box, kind in self._boxes().items():
             _offer(box, tools.of(kind))
         self._refractometer.setVisible(self.refractometer.count() > 1)
         self._hydrometer.setVisible(self.hydrometer.count() > 1)
         self._jug.setVisible(self.jug.count() > 1)
+        self._thermometer.setVisible(self.thermometer.count() > 1)
         self.floating.setVisible(self.hydrometer.count() > 0)
         self.jug_mass.setVisible(self.jug.count() > 0)
         self._show_prism()
@@ -111,6 +112,14 @@ class ReadingsForm(QWidget):
         fields: tuple[BareField | Amount, ...] = (self.first, self.last, self.floating, *self._amounts())
         return next((field.text() for field in fields if field.text()), "")
 
+    def _boxes(self) -> dict[QComboBox, InstrumentKind]:
+        return {
+            self.refractometer: InstrumentKind.REFRACTOMETER,
+            self.hydrometer: InstrumentKind.HYDROMETER,
+            self.jug: InstrumentKind.JUG,
+            self.thermometer: InstrumentKind.THERMOMETER,
+        }
+
     def _amount(self, caption: str, kind: Kind, lowest: float | None, highest: float | None) -> Amount:
         return Amount(self.desk, caption, kind, optional=True, lowest=lowest, highest=highest)
 
@@ -120,9 +129,9 @@ class ReadingsForm(QWidget):
     def _measured(self) -> Iterator[Reading]:
         kinds = (
             (self.prism, ReadingKind.PRISM_TEMPERATURE, self.refractometer),
-            (self.water, ReadingKind.WATER_TEMPERATURE, None),
-            (self.mix, ReadingKind.MIX_TEMPERATURE, None),
-            (self.calf, ReadingKind.CALF_TEMPERATURE, None),
+            (self.water, ReadingKind.WATER_TEMPERATURE, self.thermometer),
+            (self.mix, ReadingKind.MIX_TEMPERATURE, self.thermometer),
+            (self.calf, ReadingKind.CALF_TEMPERATURE, self.thermometer),
             (self.volume, ReadingKind.FINISHED_VOLUME, None),
             (self.level, ReadingKind.FINISHED_LEVEL, None),
             (self.jug_mass, ReadingKind.JUG_MASS, self.jug),
@@ -136,12 +145,14 @@ class ReadingsForm(QWidget):
         self._refractometer = Captioned(self.tr("Refractometer"), self.refractometer)
         self._hydrometer = Captioned(self.tr("Hydrometer"), self.hydrometer)
         self._jug = Captioned(self.tr("Jug"), self.jug)
+        self._thermometer = Captioned(self.tr("Thermometer"), self.thermometer)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(SPACE)
         for widgets in (
             (self._refractometer, Captioned(self.tr("Its scale"), self.scale), self.prism),
             (self.first, self.last),
+            (self._thermometer,),
             (self.water, self.mix, self.calf),
             (self.volume, self.level),
             (self._hydrometer, self.floating),

@@ -23,6 +23,7 @@ from calibrator.science.errors import CannotCompute
 from calibrator.science.mix_density import water_shows_sg
 from calibrator.science.refractometer import SCALE_OFF_BRIX
 from calibrator.science.sucrose import KnownSolution, known_solution
+from calibrator.science.thermometer import ICE_C, ICE_F
 from calibrator.science.water import volume_ml
 from calibrator.units import Kind
 from calibrator.units.bare import Bare
@@ -31,7 +32,9 @@ SOLUTIONS = {
     UnitSystem.FARM: ("8 oz", "16 oz", "24 oz", "32 oz"),
     UnitSystem.METRIC: ("250 g", "500 g", "750 g", "1 kg"),
 }
-BRIX, SG, DEGREES = Bare("0.2", -3.0, 32.0), Bare("1.000", 0.95, 1.15), Bare("32.5", -20.0, 250.0)
+BRIX, SG = Bare("0.2", -3.0, 32.0), Bare("1.000", 0.95, 1.15)
+DEGREES = {UnitSystem.FARM: Bare("32.5", -4.0, 68.0), UnitSystem.METRIC: Bare("0.5", -20.0, 20.0)}
+FREEZING = {UnitSystem.FARM: ICE_F, UnitSystem.METRIC: ICE_C}
 SHOWN = 8
 JUG_U_SHARE = 0.002
 
@@ -56,7 +59,7 @@ class ToolChecks(QWidget):
         self.total = Amount(desk, self.tr("Make so much of it"), Kind.MASS, hint="")
         self.recipe = label("", "heading")
         self.known = BareField(self.tr("Shown in the sugar solution, °Brix"), BRIX, 1)
-        self.ice = BareField(self.tr("Shown in ice water, well stirred"), DEGREES, 1)
+        self.ice = BareField(self.tr("Shown in ice water, well stirred"), DEGREES[desk.system], 1)
         self.jug = Amount(desk, self.tr("Water that fills it, without the jug"), Kind.MASS, optional=True)
         self._made: list[InstrumentCheck] = []
         self._found = QVBoxLayout()
@@ -115,8 +118,7 @@ class ToolChecks(QWidget):
         if tool is None or not self.ice.tell() or reading is None:
             self._ask_for(self.ice)
             return
-        freezing = 32.0 if self.desk.system is UnitSystem.FARM else 0.0
-        self._keep(tool, InstrumentCheckKind.KNOWN, freezing, reading, self.ice)
+        self._keep(tool, InstrumentCheckKind.KNOWN, FREEZING[self.desk.system], reading, self.ice)
 
     def keep_jug(self) -> None:
         """Keep the jug's volume from the water it holds."""
@@ -239,6 +241,12 @@ class ToolChecks(QWidget):
         if tool is None:
             return
         self.water.set_bare(SG if floating else BRIX)
+        self.ice.set_bare(DEGREES[self.desk.system])
+        self.ice.rename(
+            self.tr("Shown in ice water, well stirred, °F")
+            if self.desk.system is UnitSystem.FARM
+            else self.tr("Shown in ice water, well stirred, °C")
+        )
         self.advice.setText(
             self.tr("Float it in plain water and type how warm that is.")
             if floating

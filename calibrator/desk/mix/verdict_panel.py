@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
 
 from calibrator.desk import mix_words as words
+from calibrator.desk.mix.warm_words import warm_words
 from calibrator.desk.mix_batch import Batch
 from calibrator.desk.mix_checks import MixFindings
 from calibrator.desk.parts import card, clear, label, set_style_property, set_tone
@@ -25,7 +26,8 @@ class VerdictPanel(QWidget):
         self.verdict, self.solids = label("", "figure"), label("")
         self.bar = SolidsBar()
         self.would_tell, self.way, self.doubts = label("", "heading"), label("", "quiet"), label("")
-        self.verdict_card = card(self.verdict, self.solids, self.bar, self.would_tell, self.way, self.doubts)
+        self.warm = label("")
+        self.verdict_card = card(self.verdict, self.solids, self.bar, self.would_tell, self.way, self.doubts, self.warm)
         self._cautions = QVBoxLayout()
         self._cautions.setSpacing(SPACE)
         self.correction, self.correction_card = _told_card(self.tr("Put it right"))
@@ -46,6 +48,7 @@ class VerdictPanel(QWidget):
         """Tell what the readings say; `stale` names other instruments whose checks no longer hold."""
         self._show_verdict(found)
         self._show_way(found, stale)
+        _say(self.warm, warm_words(found, system))
         self._show_cautions(found)
         self._show_correction(found, batch, system)
         self._show_causes(found)
