@@ -1331,6 +1331,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <source>What it is</source>
         <translation>Qué es</translation>
     </message>
+    <message>
+        <source>Division of its scale, {unit}</source>
+        <translation>División de su escala, {unit}</translation>
+    </message>
 </context>
 <context>
     <name>Instruments</name>
@@ -2305,6 +2309,38 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <source>{count} × {scoop} tapped</source>
         <translation>{count} × {scoop} golpeada</translation>
     </message>
+    <message>
+        <source>{temperatures} (95 %).</source>
+        <translation>{temperatures} (95 %).</translation>
+    </message>
+    <message>
+        <source>Water {warmth}</source>
+        <translation>Agua {warmth}</translation>
+    </message>
+    <message>
+        <source>Mix {warmth}</source>
+        <translation>Mezcla {warmth}</translation>
+    </message>
+    <message>
+        <source>At the calf {warmth}</source>
+        <translation>En la becerra {warmth}</translation>
+    </message>
+    <message>
+        <source>Check the thermometer in ice water to be surer.</source>
+        <translation>Revise el termómetro en agua con hielo para estar más seguro.</translation>
+    </message>
+    <message>
+        <source>The thermometer showed {degrees} too much in ice water; that is taken off.</source>
+        <translation>El termómetro marcó {degrees} de más en agua con hielo; ya está descontado.</translation>
+    </message>
+    <message>
+        <source>The thermometer showed {degrees} too little in ice water; that is added.</source>
+        <translation>El termómetro marcó {degrees} de menos en agua con hielo; ya está sumado.</translation>
+    </message>
+    <message>
+        <source>So far off it is not to be trusted: adjust or replace it.</source>
+        <translation>Tan desviado no es de fiar: ajústelo o cámbielo.</translation>
+    </message>
 </context>
 <context>
     <name>OccasionForm</name>
@@ -2932,6 +2968,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Jug</source>
         <translation>Jarra</translation>
+    </message>
+    <message>
+        <source>Thermometer</source>
+        <translation>Termómetro</translation>
     </message>
     <message>
         <source>Its scale</source>
@@ -5869,6 +5909,14 @@ Last kept: {mass}</source>
     <message>
         <source>Instrument</source>
         <translation>Instrumento</translation>
+    </message>
+    <message>
+        <source>Shown in ice water, well stirred, °F</source>
+        <translation>Marca en agua con hielo, bien agitada, °F</translation>
+    </message>
+    <message>
+        <source>Shown in ice water, well stirred, °C</source>
+        <translation>Marca en agua con hielo, bien agitada, °C</translation>
     </message>
     <message>
         <source>Float it in plain water and type how warm that is.</source>
