@@ -1,11 +1,17 @@
-"""For all tests: no display, and never the real data folder."""
+"""For all tests: no display, never the real data folder, and a database server where one is named.
+
+Set CALIBRATOR_TEST_POSTGRES to the URL of a server's database whose user may create databases
+(`tests/records/cluster.py` starts such a server), and every test of the store runs on PostgreSQL too.
+"""
 
 from __future__ import annotations
 
 import os
 import tempfile
+from collections.abc import Callable, Iterator
+from uuid import uuid4
 
-from hypothesis import settings
+import pytest
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 # Set before anything of ours is imported, and inherited by the programs that tests start.
@@ -13,8 +19,32 @@ _FOLDER = tempfile.mkdtemp(prefix="calibrator-")
 for name in ("XDG_DATA_HOME", "APPDATA", "LOCALAPPDATA"):
     os.environ[name] = _FOLDER
 
+POSTGRES = os.environ.get("CALIBRATOR_TEST_POSTGRES", "")
 
-# The same examples on every automatic run, so that it fails for what was changed; new ones whenever a person runs it.
-settings.register_profile("automatic", derandomize=True, deadline=None)
-if os.environ.get("CI"):
-    settings.load_profile("automatic")
+
+@pytest.fixture(scope="session")
+def server() -> Iterator[Callable[[], str]]:
+    """Makes databases on the server and gives their URLs; all are dropped at the end."""
+    if not POSTGRES:
+        pytest.skip("no server is at hand: python3 tests/records/cluster.py start FOLDER gives one")
+    from sqlalchemy import create_engine, make_url
+
+    from calibrator.records import Records
+
+    admin = create_engine(make_url(POSTGRES).set(drivername="postgresql+psycopg"), isolation_level="AUTOCOMMIT")
+    made: list[str] = []
+
+    def database() -> str:
+        name = f"calibrator_{uuid4().hex}"
+        with admin.connect() as connection:
+            copied = f" TEMPLATE {made[0]}" if made else ""
+            connection.exec_driver_sql(f"CREATE DATABASE {name}{copied}")
+        made.append(name)
+        return make_url(POSTGRES).set(database=name).render_as_string(hide_password=False)
+
+    Records.open(database()).close()
+    yield database
+    with admin.connect() as connection:
+        for name in made:
+            connection.exec_driver_sql(f"DROP DATABASE {name} WITH (FORCE)")
+    admin.dispose()

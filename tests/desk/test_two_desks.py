@@ -1,0 +1,107 @@
+"""Two computers on one server: one weighs a lot in while the other prints, and both are right."""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pypdfium2
+import pytest
+from answers import Answers, at_noon
+from herd import OZ_G, Herd
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.pages.weigh_in import WeighInPage
+from calibrator.desk.theme import Theme
+from calibrator.desk.window import Window
+from calibrator.model import Lot, PrintKind, Step, new_id
+from calibrator.records import Records
+
+CHARTS = 12
+LEVEL = ("11.6", "11.7", "11.8", "11.6", "11.7", "11.6", "11.8", "11.7")
+TO_MARK = ("10.0", "10.0", "10.1", "10.0", "9.9", "10.0", "10.0", "10.1")
+
+
+@pytest.fixture
+def herd(qapp: QApplication, server: Callable[[], str]) -> Iterator[Herd]:
+    if qapp.property("tokens") is None:
+        Theme(qapp)
+    with Records.open(server()) as records:
+        yield Herd(records)
+
+
+def other_desk(url: str, folder: Path) -> subprocess.Popen[str]:
+    script = Path(__file__).with_name("other_desk.py")
+    return subprocess.Popen(
+        [sys.executable, str(script), url, str(folder), str(CHARTS)],
+        stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True,
+        env=os.environ | {"PYTHONPATH": os.pathsep.join([str(script.parent), *sys.path])},
+    )  # fmt: skip
+
+
+def type_in(page: WeighInPage, weights: tuple[str, ...]) -> None:
+    for text in weights:
+        field = page._views[page.guide.step].first_field() if page.guide else None
+        assert field is not None
+        QTest.keyClicks(field.focusProxy(), text)
+        QTest.keyClick(field.focusProxy(), Qt.Key.Key_Return)
+
+
+def test_one_weighs_while_the_other_prints(
+    herd: Herd, server: Callable[[], str], qtbot: QtBot, answers: Answers, tmp_path: Path
+) -> None:
+    herd.sign("25-1103C", 10 * OZ_G / 665.9)
+    plan = herd.plan()
+    lot = herd.records.keep(Lot(id=new_id(), farm_id=herd.farm.id, lot_number="25-1204A"))
+    url = herd.records._opened.engine.url.render_as_string(hide_password=False)
+    other = other_desk(url, tmp_path)
+    assert other.stdout is not None
+    assert other.stdout.readline() == "ready\n"
+
+    window = Window(Desk(herd.records, answers, clock=at_noon))
+    qtbot.addWidget(window)
+    window.desk.initials = "AB"
+    window.show_page("weigh_in", lot.id)
+    page = window.page("weigh_in")
+    assert isinstance(page, WeighInPage)
+    assert page.guide is not None
+    page.guide.set(
+        by="AB", scoop_id=herd.red.id, scale_id=herd.scale.id, target_mass_g=10 * OZ_G, target_typed="10 oz",
+        scale_zeroed=True,
+    )  # fmt: skip
+    page.open_step(Step.LEVEL_FILLS)
+    type_in(page, LEVEL)
+    line = page.guide.findings.line
+    assert line is not None
+    page.guide.set(drawn_line_mm=line.down_wall_mm)
+    page.open_step(Step.FILLS_TO_MARK)
+    type_in(page, TO_MARK)
+    signed = page.guide.sign_off("AB")
+    told, _ = other.communicate("signed\n")
+
+    assert other.returncode == 0
+    assert (told.split(), answers.told) == (["printed"], [])
+    fills = herd.records.fills(page.guide.weigh_in.id)
+    assert [fill.typed for fill in fills] == [*LEVEL, *TO_MARK]
+    assert signed.fills == len(LEVEL)
+    *charts, label = herd.records.prints(herd.farm.id)
+    assert [(sheet.number, sheet.replaces) for sheet in charts] == [
+        (number, number - 1 or None) for number in range(1, CHARTS + 1)
+    ]
+    assert {(sheet.kind, sheet.plan_id, sheet.by) for sheet in charts} == {(PrintKind.WALL_CHART, plan.id, "PR")}
+    assert (label.kind, label.sign_off_id, label.lot_id) == (PrintKind.SCOOP_LABEL, signed.id, lot.id)
+    assert "25-1204A" in words_of(tmp_path / "label.pdf")
+    for number in range(CHARTS):
+        assert "25-1103C" in words_of(tmp_path / f"chart-{number}.pdf")
+
+
+def words_of(pdf: Path) -> str:
+    with pypdfium2.PdfDocument(pdf) as document:
+        return "".join(page.get_textpage().get_text_range() for page in document).replace(" ", "").replace("\r\n", "")
