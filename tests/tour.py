@@ -8,7 +8,10 @@ from typing import cast
 
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
+from calibrator.desk.help.hands import all_of_them
+from calibrator.desk.help.view import HandsDialog
 from calibrator.desk.how.view import HowDialog
+from calibrator.desk.pages.help import HelpPage
 from calibrator.desk.pages.lots import LotsPage
 from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.desk.pages.setup import SetupPage
@@ -31,6 +34,7 @@ def tour(window: Window) -> Iterator[str]:
     yield from _tables(window)
     yield from _mix_check(window)
     yield from _setup(window)
+    yield from _help(window)
     yield from _welcome(window)
 
 
@@ -111,6 +115,19 @@ def _setup(window: Window) -> Iterator[str]:
         page.tabs.setCurrentIndex(place)
         yield "setup" if place == 0 else f"setup-{place}"
     page.tabs.setCurrentIndex(0)
+
+
+def _help(window: Window) -> Iterator[str]:
+    window.show_page("help")
+    page = cast(HelpPage, window.page("help"))
+    for place in range(page.tabs.count()):
+        page.tabs.setCurrentIndex(place)
+        yield "help" if place == 0 else f"help-{place}"
+    for number, work in enumerate(all_of_them()):
+        dialog = HandsDialog(work, window)
+        dialog.show()
+        yield f"hands-{number}"
+        dialog.close()
 
 
 def _welcome(window: Window) -> Iterator[str]:

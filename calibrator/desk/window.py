@@ -36,6 +36,7 @@ PAGES = {
     "mix_check": "calibrator.desk.pages.mix_check:MixCheckPage",
     "season": "calibrator.desk.pages.season:SeasonPage",
     "setup": "calibrator.desk.pages.setup:SetupPage",
+    "help": "calibrator.desk.pages.help:HelpPage",
     "welcome": "calibrator.desk.pages.welcome:WelcomePage",
 }
 NOTICE_MS = 4000
@@ -158,6 +159,7 @@ class Window(QMainWindow):
             "mix_check": self.tr("Mix check"),
             "season": self.tr("S&eason"),
             "setup": self.tr("&Set-up"),
+            "help": self.tr("Help"),
         }
         group = QButtonGroup(rail)
         buttons = {}
@@ -173,6 +175,8 @@ class Window(QMainWindow):
             if key == "setup":
                 layout.addStretch(1)
             layout.addWidget(made)
+        help_key = QShortcut(QKeySequence(QKeySequence.StandardKey.HelpContents), self)
+        help_key.activated.connect(buttons["help"].click)
         return rail, buttons
 
     def _make_notice(self) -> QLabel:

@@ -524,7 +524,7 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
     <name>FillPlot</name>
     <message>
         <source>95 % interval</source>
-        <translation>intervalo del 95 %</translation>
+        <translation>Intervalo del 95 %</translation>
     </message>
     <message>
         <source>tolerance</source>
@@ -620,6 +620,153 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>One more scoopful may weigh {low} to {high}.</source>
         <translation>Una medida más puede pesar de {low} a {high}.</translation>
+    </message>
+</context>
+<context>
+    <name>Glossary</name>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Bags that were made together; the number stands on the bag. Each lot has its own density.</source>
+        <translation>Costales hechos juntos; el número está en el costal. Cada lote tiene su propia densidad.</translation>
+    </message>
+    <message>
+        <source>Bulk density</source>
+        <translation>Densidad aparente</translation>
+    </message>
+    <message>
+        <source>Weight of loose powder by volume. Where it changes, the same scoop holds another weight.</source>
+        <translation>Peso del polvo suelto por volumen. Si cambia, la misma medida lleva otro peso.</translation>
+    </message>
+    <message>
+        <source>Agglomerated</source>
+        <translation>Aglomerado</translation>
+    </message>
+    <message>
+        <source>Made into larger, airy grains so that it wets fast. Such powder is lighter by the scoop.</source>
+        <translation>Hecho en granos más grandes y aireados para que se moje rápido. Ese polvo pesa menos por medida.</translation>
+    </message>
+    <message>
+        <source>Settling</source>
+        <translation>Asentamiento</translation>
+    </message>
+    <message>
+        <source>How much denser powder lies when it is shaken level at the line than struck at the rim.</source>
+        <translation>Cuánto más denso queda el polvo sacudido hasta la línea que rasado al borde.</translation>
+    </message>
+    <message>
+        <source>Weigh-in</source>
+        <translation>Pesada</translation>
+    </message>
+    <message>
+        <source>Weighing scoopfuls of a new lot from several bags, drawing the line, and checking it.</source>
+        <translation>Pesar medidas de un lote nuevo de varios costales, trazar la línea y comprobarla.</translation>
+    </message>
+    <message>
+        <source>Level fill</source>
+        <translation>Llenada al ras</translation>
+    </message>
+    <message>
+        <source>A scoop heaped, then struck off at the rim with a straight edge, not tapped.</source>
+        <translation>Una medida colmada y rasada al borde con una regla, sin golpear.</translation>
+    </message>
+    <message>
+        <source>Line, or fill mark</source>
+        <translation>Línea, o marca de llenado</translation>
+    </message>
+    <message>
+        <source>How far to fill the scoop so that it holds the target weight of this lot.</source>
+        <translation>Hasta dónde llenar la medida para que lleve el peso deseado de este lote.</translation>
+    </message>
+    <message>
+        <source>Target weight</source>
+        <translation>Peso deseado</translation>
+    </message>
+    <message>
+        <source>The powder that one feeding should get. It comes from your feeding plan, not from here.</source>
+        <translation>El polvo que debe llevar una toma. Viene de su plan de alimentación, no de aquí.</translation>
+    </message>
+    <message>
+        <source>Tolerance</source>
+        <translation>Tolerancia</translation>
+    </message>
+    <message>
+        <source>How far from the target a feeding may be before it matters. Usual: 2 %.</source>
+        <translation>Cuánto puede apartarse una toma de lo deseado antes de que importe. Lo usual: 2 %.</translation>
+    </message>
+    <message>
+        <source>95 % interval</source>
+        <translation>Intervalo del 95 %</translation>
+    </message>
+    <message>
+        <source>Where the true figure lies, going by the fills: right 19 times out of 20.</source>
+        <translation>Dónde está la cifra verdadera según las llenadas: acierta 19 de 20 veces.</translation>
+    </message>
+    <message>
+        <source>Struck out</source>
+        <translation>Tachada</translation>
+    </message>
+    <message>
+        <source>A fill that does not count, with the reason. It stays in the records.</source>
+        <translation>Una llenada que no cuenta, con el motivo. Queda en los registros.</translation>
+    </message>
+    <message>
+        <source>Sign-off</source>
+        <translation>Firma</translation>
+    </message>
+    <message>
+        <source>The weigh-in is done and frozen: from here labels and tables go by it.</source>
+        <translation>La pesada está terminada y fija: desde aquí las etiquetas y tablas se rigen por ella.</translation>
+    </message>
+    <message>
+        <source>Spot fill</source>
+        <translation>Llenada suelta</translation>
+    </message>
+    <message>
+        <source>One scoopful weighed when another bag is opened, to see whether the line still holds.</source>
+        <translation>Una medida pesada al abrir otro costal, para ver si la línea todavía vale.</translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation>Tanda</translation>
+    </message>
+    <message>
+        <source>What is mixed at once in one vessel, for one or many calves.</source>
+        <translation>Lo que se mezcla de una vez en un recipiente, para una o muchas becerras.</translation>
+    </message>
+    <message>
+        <source>Rate</source>
+        <translation>Dosis</translation>
+    </message>
+    <message>
+        <source>How much powder to how much water, or to how much finished mix. They are not the same: ask which.</source>
+        <translation>Cuánto polvo por cuánta agua, o por cuánta mezcla terminada. No es lo mismo: pregunte cuál.</translation>
+    </message>
+    <message>
+        <source>Solids</source>
+        <translation>Sólidos</translation>
+    </message>
+    <message>
+        <source>Powder as a share of the mix by weight. Whole milk has about 12.5 %.</source>
+        <translation>El polvo como parte del peso de la mezcla. La leche entera tiene cerca de 12.5 %.</translation>
+    </message>
+    <message>
+        <source>Osmolality</source>
+        <translation>Osmolalidad</translation>
+    </message>
+    <message>
+        <source>How much is dissolved in the water of the mix. Too much draws water into the gut and can scour a calf.</source>
+        <translation>Cuánto hay disuelto en el agua de la mezcla. Demasiado jala agua al intestino y puede dar diarrea.</translation>
+    </message>
+    <message>
+        <source>Brix</source>
+        <translation>Brix</translation>
+    </message>
+    <message>
+        <source>What a refractometer reads: degrees made for sugar water. Milk needs a correction.</source>
+        <translation>Lo que lee un refractómetro: grados hechos para agua con azúcar. La leche necesita una corrección.</translation>
     </message>
 </context>
 <context>
@@ -762,6 +909,139 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>This volume is</source>
         <translation>Este volumen es</translation>
+    </message>
+</context>
+<context>
+    <name>Hands</name>
+    <message>
+        <source>Powder dust irritates: pour low, keep your face away, and air the room. Medicated powder: gloves and mask as its label says, and wash your hands.</source>
+        <translation>El polvo en el aire irrita: vierta bajo, aparte la cara y ventile. Polvo medicado: guantes y mascarilla como dice la etiqueta, y lávese las manos.</translation>
+    </message>
+    <message>
+        <source>Get the scale ready</source>
+        <translation>Prepare la báscula</translation>
+    </message>
+    <message>
+        <source>Stand it level, out of the draught. Empty pan on, press zero: it reads 0.</source>
+        <translation>Póngala nivelada y sin corriente de aire. Con la charola vacía, oprima cero: marca 0.</translation>
+    </message>
+    <message>
+        <source>Put a known weight on, such as a full sealed pack. It should read what it is.</source>
+        <translation>Ponga un peso conocido, como un paquete lleno y sellado. Debe marcar lo que es.</translation>
+    </message>
+    <message>
+        <source>Set out four bags of the lot, from different places of the delivery.</source>
+        <translation>Aparte cuatro costales del lote, de distintos lugares de la entrega.</translation>
+    </message>
+    <message>
+        <source>Lift with your knees; ask for a second pair of hands for heavy bags.</source>
+        <translation>Levante con las rodillas; pida ayuda con los costales pesados.</translation>
+    </message>
+    <message>
+        <source>Strike a scoop level</source>
+        <translation>Rasar una medida</translation>
+    </message>
+    <message>
+        <source>Stir the powder up a little, dip, and lift the scoop heaped.</source>
+        <translation>Revuelva un poco el polvo, hunda la medida y sáquela colmada.</translation>
+    </message>
+    <message>
+        <source>Draw a straight edge over the rim once: a ruler or the back of a knife.</source>
+        <translation>Pase una vez un borde recto sobre el borde: una regla o el lomo de un cuchillo.</translation>
+    </message>
+    <message>
+        <source>No tapping, no pressing, no setting down hard: it packs the powder.</source>
+        <translation>Sin golpes, sin apretar, sin asentarla con fuerza: eso compacta el polvo.</translation>
+    </message>
+    <message>
+        <source>Tip it all into the zeroed pan, read the scale, type, press Enter.</source>
+        <translation>Vacíelo todo en la charola en cero, lea la báscula, escriba y oprima Entrar.</translation>
+    </message>
+    <message>
+        <source>Draw the line</source>
+        <translation>Trace la línea</translation>
+    </message>
+    <message>
+        <source>Measure from the rim down along the wall, inside or outside, not straight down.</source>
+        <translation>Mida desde el borde hacia abajo por la pared, por dentro o por fuera, no en vertical.</translation>
+    </message>
+    <message>
+        <source>Bring the scoop to eye level and draw the line all round, as thin as you can.</source>
+        <translation>Suba la medida a la altura de los ojos y trace la línea alrededor, lo más fina posible.</translation>
+    </message>
+    <message>
+        <source>Write the lot on the scoop beside it, and wipe out the old line.</source>
+        <translation>Escriba el lote junto a ella en la medida y borre la línea vieja.</translation>
+    </message>
+    <message>
+        <source>Use a marker that the wash does not take off and that may touch feed.</source>
+        <translation>Use un marcador que no se lave y que pueda tocar alimento.</translation>
+    </message>
+    <message>
+        <source>Fill to the line</source>
+        <translation>Llene hasta la línea</translation>
+    </message>
+    <message>
+        <source>Dip a little over the line.</source>
+        <translation>Hunda hasta un poco más arriba de la línea.</translation>
+    </message>
+    <message>
+        <source>One shake from side to side, always the same, so that the powder lies level.</source>
+        <translation>Una sacudida de lado a lado, siempre igual, para que el polvo quede parejo.</translation>
+    </message>
+    <message>
+        <source>Read at eye level. Take out or add until the powder stands at the line.</source>
+        <translation>Lea a la altura de los ojos. Quite o agregue hasta que el polvo llegue a la línea.</translation>
+    </message>
+    <message>
+        <source>Mix a batch</source>
+        <translation>Mezcle una tanda</translation>
+    </message>
+    <message>
+        <source>Draw the water first and measure its temperature.</source>
+        <translation>Primero el agua: sáquela y mida su temperatura.</translation>
+    </message>
+    <message>
+        <source>Powder on the water, whisk until no lumps are left, do not whip froth into it.</source>
+        <translation>El polvo sobre el agua; bata hasta que no queden grumos, sin hacer espuma.</translation>
+    </message>
+    <message>
+        <source>Read the level, and check the mix: refractometer or a weighed jug.</source>
+        <translation>Lea el nivel y revise la mezcla: refractómetro o una jarra pesada.</translation>
+    </message>
+    <message>
+        <source>Hot water scalds: over 120 °F (49 °C) it burns skin in minutes, hotter in seconds. Feed at the temperature on the product&apos;s label. With young or sick calves ask your veterinarian.</source>
+        <translation>El agua caliente quema: a más de 49 °C (120 °F) quema la piel en minutos, más caliente en segundos. Dé la leche a la temperatura de la etiqueta del producto. Con becerras chicas o enfermas pregunte a su veterinario.</translation>
+    </message>
+    <message>
+        <source>Show me how</source>
+        <translation>Muéstreme cómo</translation>
+    </message>
+</context>
+<context>
+    <name>HandsDialog</name>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>HelpPage</name>
+    <message>
+        <source>Help</source>
+        <translation>Ayuda</translation>
+    </message>
+    <message>
+        <source>How it is done</source>
+        <translation>Cómo se hace</translation>
+    </message>
+    <message>
+        <source>What the words mean</source>
+        <translation>Qué significan las palabras</translation>
+    </message>
+    <message>
+        <source>Manual</source>
+        <translation>Manual</translation>
     </message>
 </context>
 <context>
@@ -1051,7 +1331,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>95 % interval</source>
-        <translation>intervalo del 95 %</translation>
+        <translation>Intervalo del 95 %</translation>
     </message>
     <message>
         <source>from the two doubts above, added as squares: standard uncertainty {u}</source>
@@ -1979,6 +2259,13 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Open it</source>
         <translation>Abrirlo</translation>
+    </message>
+</context>
+<context>
+    <name>Manual</name>
+    <message>
+        <source>Manual</source>
+        <translation>Manual</translation>
     </message>
 </context>
 <context>
@@ -6599,6 +6886,10 @@ Last kept: {mass}</source>
     <message>
         <source>&amp;Set-up</source>
         <translation>&amp;Ajustes</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Ayuda</translation>
     </message>
     <message>
         <source>Ctrl+{number}</source>

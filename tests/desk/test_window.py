@@ -40,6 +40,11 @@ def test_an_empty_store_leads_by_the_hand(qtbot: QtBot, empty_desk: Desk) -> Non
     assert shown._rail.isHidden()
 
 
+def test_f1_brings_up_the_help(window: Window) -> None:
+    QTest.keyClick(window, Qt.Key.Key_F1)
+    assert window.current_page.key == "help"
+
+
 @pytest.mark.parametrize("key", RAIL)
 def test_each_page_comes_up_by_its_number(window: Window, key: str) -> None:
     digit = Qt.Key.Key_1.value + RAIL.index(key)

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import STEPS, Guide
+from calibrator.desk.help.hands import of_step
 from calibrator.desk.page import Page
 from calibrator.desk.parts import button, label, row, scrolled
 from calibrator.desk.weigh_in import words
@@ -40,6 +41,8 @@ class WeighInPage(Page):
         self._areas = {step: scrolled(view) for step, view in self._views.items()}
         for step, view in self._views.items():
             view.ready.connect(self.next_step)
+            if (work := of_step(step)) is not None:
+                view.show_how(work)
             self._stack.addWidget(self._areas[step])
         self._missing = label("", "quiet", wrap=False)
         self._back = button(self.tr("Bac&k"), self.previous_step)

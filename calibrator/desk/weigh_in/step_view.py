@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
-from calibrator.desk.parts import label
+from calibrator.desk.help.hands import Handiwork
+from calibrator.desk.help.view import hands_button
+from calibrator.desk.parts import label, row
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.quantity_field import QuantityField
 
@@ -21,11 +23,19 @@ class StepView(QWidget):
         super().__init__()
         self.desk = desk
         self.guide: Guide | None = None
-        self.hands = label(hands)
+        self.hands = QWidget()
+        self.hands_line = row(label(hands), spacing=2 * SPACE)
+        self.hands_line.setContentsMargins(0, 0, 0, 0)
+        self.hands_line.setStretch(0, 1)
+        self.hands.setLayout(self.hands_line)
         self.body = QVBoxLayout(self)
         self.body.setContentsMargins(0, 0, 0, 0)
         self.body.setSpacing(int(1.5 * SPACE))
         self.body.addWidget(self.hands)
+
+    def show_how(self, work: Handiwork) -> None:
+        """Offer pictures of what the hands do here."""
+        self.hands_line.addWidget(hands_button(work), 0, Qt.AlignmentFlag.AlignTop)
 
     def show_guide(self, guide: Guide) -> None:
         """Show a weigh-in as it stands."""

@@ -1,0 +1,120 @@
+"""What the words mean, in the order in which a person meets them."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QCoreApplication
+
+translate = QCoreApplication.translate
+
+
+def glossary() -> tuple[tuple[str, str], ...]:
+    """Word and meaning."""
+    return (*_powder(), *_weighing(), *_mix())
+
+
+def _powder() -> tuple[tuple[str, str], ...]:
+    return (
+        (
+            translate("Glossary", "Lot"),
+            translate(
+                "Glossary", "Bags that were made together; the number stands on the bag. Each lot has its own density."
+            ),
+        ),
+        (
+            translate("Glossary", "Bulk density"),
+            translate(
+                "Glossary", "Weight of loose powder by volume. Where it changes, the same scoop holds another weight."
+            ),
+        ),
+        (
+            translate("Glossary", "Agglomerated"),
+            translate(
+                "Glossary", "Made into larger, airy grains so that it wets fast. Such powder is lighter by the scoop."
+            ),
+        ),
+        (
+            translate("Glossary", "Settling"),
+            translate(
+                "Glossary", "How much denser powder lies when it is shaken level at the line than struck at the rim."
+            ),
+        ),
+    )
+
+
+def _weighing() -> tuple[tuple[str, str], ...]:
+    return (
+        (
+            translate("Glossary", "Weigh-in"),
+            translate(
+                "Glossary", "Weighing scoopfuls of a new lot from several bags, drawing the line, and checking it."
+            ),
+        ),
+        (
+            translate("Glossary", "Level fill"),
+            translate("Glossary", "A scoop heaped, then struck off at the rim with a straight edge, not tapped."),
+        ),
+        (
+            translate("Glossary", "Line, or fill mark"),
+            translate("Glossary", "How far to fill the scoop so that it holds the target weight of this lot."),
+        ),
+        (
+            translate("Glossary", "Target weight"),
+            translate(
+                "Glossary", "The powder that one feeding should get. It comes from your feeding plan, not from here."
+            ),
+        ),
+        (
+            translate("Glossary", "Tolerance"),
+            translate("Glossary", "How far from the target a feeding may be before it matters. Usual: 2 %."),
+        ),
+        (
+            translate("Glossary", "95 % interval"),
+            translate("Glossary", "Where the true figure lies, going by the fills: right 19 times out of 20."),
+        ),
+        (
+            translate("Glossary", "Struck out"),
+            translate("Glossary", "A fill that does not count, with the reason. It stays in the records."),
+        ),
+        (
+            translate("Glossary", "Sign-off"),
+            translate("Glossary", "The weigh-in is done and frozen: from here labels and tables go by it."),
+        ),
+        (
+            translate("Glossary", "Spot fill"),
+            translate(
+                "Glossary", "One scoopful weighed when another bag is opened, to see whether the line still holds."
+            ),
+        ),
+    )
+
+
+def _mix() -> tuple[tuple[str, str], ...]:
+    return (
+        (
+            translate("Glossary", "Batch"),
+            translate("Glossary", "What is mixed at once in one vessel, for one or many calves."),
+        ),
+        (
+            translate("Glossary", "Rate"),
+            translate(
+                "Glossary",
+                "How much powder to how much water, or to how much finished mix. They are not the same: ask which.",
+            ),
+        ),
+        (
+            translate("Glossary", "Solids"),
+            translate("Glossary", "Powder as a share of the mix by weight. Whole milk has about 12.5 %."),
+        ),
+        (
+            translate("Glossary", "Osmolality"),
+            translate(
+                "Glossary",
+                "How much is dissolved in the water of the mix. Too much "
+                "draws water into the gut and can scour a calf.",
+            ),
+        ),
+        (
+            translate("Glossary", "Brix"),
+            translate("Glossary", "What a refractometer reads: degrees made for sugar water. Milk needs a correction."),
+        ),
+    )

@@ -1,0 +1,75 @@
+"""Pictures of how it is done: in a dialog at the step, and all together on the page of the help."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtWidgets import QDialog, QFrame, QGridLayout, QPushButton, QVBoxLayout, QWidget
+
+from calibrator.desk.help.hands import Handiwork, Move
+from calibrator.desk.parts import button, card, label, row, scrolled
+from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.drawing import Drawing
+
+ABREAST = 2
+WORDS_WIDTH = 124
+
+
+class HandsDialog(QDialog):
+    """The moves of one job; Escape or the button closes it."""
+
+    def __init__(self, work: Handiwork, parent: QWidget | None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(work.title)
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        close = button(self.tr("Close"), self.close, "main")
+        layout = QVBoxLayout(self)
+        layout.setSpacing(2 * SPACE)
+        layout.addWidget(handiwork(work))
+        layout.addLayout(row(None, close))
+        close.setFocus()
+
+
+def hands_button(work: Handiwork) -> QPushButton:
+    """A quiet button that opens the pictures."""
+
+    def show() -> None:
+        HandsDialog(work, made.window()).open()
+
+    made = button(QCoreApplication.translate("Hands", "Show me how"), show, "link")
+    return made
+
+
+def handiwork(work: Handiwork) -> QWidget:
+    """A job with its moves side by side and its caution beneath."""
+    holder = QWidget()
+    body = QVBoxLayout(holder)
+    body.setContentsMargins(0, 0, 0, 0)
+    body.setSpacing(SPACE)
+    body.addWidget(label(work.title, "heading"))
+    grid = QGridLayout()
+    grid.setSpacing(SPACE)
+    for number, move in enumerate(work.moves):
+        grid.addWidget(_move(number + 1, move), number // ABREAST, number % ABREAST)
+    body.addLayout(grid)
+    body.addWidget(label(work.caution, "caution"))
+    return holder
+
+
+def _move(number: int, move: Move) -> QFrame:
+    words = label(f"{number}. {move.words}")
+    words.setMinimumWidth(WORDS_WIDTH)
+    words.setMinimumHeight(words.heightForWidth(WORDS_WIDTH))
+    line = row(Drawing(move.drawing, move.words), words)
+    line.setStretch(1, 1)
+    return card(line)
+
+
+def all_handiwork(works: tuple[Handiwork, ...]) -> QWidget:
+    """Every job, one under another."""
+    inner = QWidget()
+    body = QVBoxLayout(inner)
+    body.setSpacing(3 * SPACE)
+    for work in works:
+        body.addWidget(handiwork(work))
+    body.addStretch(1)
+    return scrolled(inner)
