@@ -18,7 +18,8 @@ from calibrator.science.correction import Addition, Correction, correct
 from calibrator.science.correction import Batch as InVessel
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mix_density import VOLUME_U_SHARE, by_finished_volume, by_hydrometer, by_jug
-from calibrator.science.refractometer import brix
+from calibrator.science.own_line import Line
+from calibrator.science.refractometer import Brix, brix
 from calibrator.science.scoop import volume_ml
 from calibrator.science.scoops import ScoopCount, fewest
 from calibrator.science.solids import Solids, SolidsFrom, by_own_line, by_trade_rule, by_whole_milk
@@ -49,12 +50,15 @@ class MixFindings:
     `ways` holds the solids by each way, `best` the one that the verdict rests on, `references` how many
     reference mixes its line has. `shown_brix` is the mean of the drops as shown. `correction_planned` tells
     that the correction took the chart's volume, for none was read. `warm` are the temperatures with the
-    thermometer's error taken off, `thermometer` what is known of it.
+    thermometer's error taken off, `thermometer` what is known of it. `line` is the farm's own, where it served,
+    and `read` the °Brix that went into it.
     """
 
     ways: tuple[Solids, ...] = ()
     best: Solids | None = None
     references: int = 0
+    line: Line | None = None
+    read: Brix | None = None
     shown_brix: float | None = None
     judged: Judged | None = None
     at_odds: bool = False
@@ -68,6 +72,11 @@ class MixFindings:
     thermometer: Thermometer | None = None
     troubles: tuple[str, ...] = ()
 
+    @property
+    def by_own_line(self) -> Solids | None:
+        """The solids by the farm's own line, whatever the verdict rests on."""
+        return next((solids for solids in self.ways if solids.way is SolidsFrom.OWN_LINE), None)
+
 
 @dataclass
 class _Work:
@@ -79,6 +88,8 @@ class _Work:
     at: datetime
     troubles: list[str] = field(default_factory=list)
     references: int = 0
+    line: Line | None = None
+    read: Brix | None = None
 
     def values(self, *kinds: ReadingKind, pail: Pail | None = None) -> list[float]:
         return [r.value for r in self.readings if r.kind in kinds and pail in (None, r.pail)]
@@ -129,6 +140,8 @@ def work_out(batch: Batch, readings: Sequence[Reading], aim: Aim | None, tools: 
         ways=ways,
         best=chosen,
         references=work.references,
+        line=work.line,
+        read=work.read,
         shown_brix=_shown(work),
         judged=judged,
         at_odds=_at_odds(ways),
@@ -162,11 +175,12 @@ def _by_drops(work: _Work) -> list[Solids]:
     mixes = references_for(work.tools, lot.id if lot else "", instrument_id)
     if len(mixes) >= 2:
         try:
-            found = [by_own_line(read, own_line(work.tools, mixes))]
+            line = own_line(work.tools, mixes)
+            found = [by_own_line(read, line)]
         except CannotCompute as error:
             work.troubles.append(in_words(error))
         else:
-            work.references = len(mixes)
+            work.references, work.line, work.read = len(mixes), line, read
             return found
     return [by_whole_milk(read, work.batch.now.powder.powder), by_trade_rule(read)]
 

@@ -11,9 +11,10 @@ from calibrator.model import FillWay, UnitSystem
 from calibrator.science.causes import Cause, Fits, Slip
 from calibrator.science.check import Caution, Judged, Pails, Verdict, WouldTell
 from calibrator.science.correction import Add, Correction
+from calibrator.science.mixing import Powder
 from calibrator.science.refractometer import Doubt
 from calibrator.science.scoops import ScoopCount
-from calibrator.science.solids import Solids, SolidsFrom
+from calibrator.science.solids import Solids, SolidsFrom, as_dry_matter
 from calibrator.units import show_mass, show_percent, show_temperature, show_volume
 
 translate = QCoreApplication.translate
@@ -108,6 +109,19 @@ def way_words(way: SolidsFrom, references: int = 0) -> str:
             "MixWords", "By the finished volume, the powder taken for right: it finds wrong water, never wrong powder."
         ),
     }[way]
+
+
+def basis_words(solids: Solids, powder: Powder) -> str:
+    """What the percentage is of: powder as fed, with its own water, and what that is as dry matter."""
+    text = translate(
+        "MixWords",
+        "Solids here are powder as fed ÷ mix, the powder's own {water} of water counted in. As dry matter "
+        "that is {dry}.",
+    )
+    told = text.format(water=percent(powder.water_share), dry=percent(as_dry_matter(solids.share, powder)))
+    if solids.way is SolidsFrom.WHOLE_MILK:
+        told += " " + translate("MixWords", "Whole milk's line tells dry matter and was brought to powder as fed.")
+    return told
 
 
 def ways_words(found: MixFindings) -> str:

@@ -31,6 +31,11 @@ class Powder:
     mosmol_per_g: float
     mosmol_u_per_g: float
 
+    @property
+    def water_share(self) -> float:
+        """The powder's own moisture."""
+        return 1 - self.dry_matter_share
+
 
 def powder_from(
     composition: Composition,

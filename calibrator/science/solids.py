@@ -8,6 +8,7 @@ weighed jug by way of density; the finished volume, which takes the powder for r
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
@@ -133,6 +134,18 @@ def by_trade_rule(brix: Brix) -> Solids:
     """Brix + 2, the trade's rule (common practice, no source), with a spread of one point."""
     share = (brix.value + TRADE_POINTS_PCT) / 100
     return solids_read(share, SolidsFrom.TRADE_RULE, _brix_read(brix, 0.01, TRADE_U_PCT), brix.doubts)
+
+
+def as_dry_matter(share: float, powder: Powder) -> float:
+    """The same solids as dry matter ÷ mix: what the powder itself holds of water is left out."""
+    return share * powder.dry_matter_share
+
+
+def line_band(line: Line, shares: Sequence[float], instrument: Refractometer) -> tuple[tuple[float, float], ...]:
+    """For readings that stand for these solids by the line, where three usual drops leave the solids: ends of the
+    95 % interval, shares."""
+    halves = [expected_half_width(line, share, instrument) for share in shares]
+    return tuple((share - half, share + half) for share, half in zip(shares, halves, strict=True))
 
 
 def expected_half_width(line: Line, share: float, instrument: Refractometer, drops: int = REFERENCE_DROPS) -> float:

@@ -131,6 +131,13 @@ def test_the_batch_is_the_charts_and_the_verdict_comes_while_typing(qtbot: QtBot
     assert panel.verdict.verdict.text() == "Cannot tell yet"
     assert "never checked in plain water" in panel.verdict.doubts.text()
     assert "Milk replacers differ" in panel.verdict.way.text()
+    # The label tells no moisture, so 4 % is taken (common practice, no source): 0.96 of the powder is dry matter.
+    assert "Solids here are powder as fed ÷ mix" in panel.verdict.basis.text()
+    dry = 100 * found.ways[0].share * 0.96
+    assert f"As dry matter that is {dry:.1f}\u00a0%" in panel.verdict.basis.text()
+    # 0.9984 · 11.267 + 2.077 is 13.3 % dry matter: whole milk's line, and what it tells.
+    assert dry == pytest.approx(13.3, abs=0.05)
+    assert "tells dry matter" in panel.verdict.basis.text()
     assert panel.keep_button.isEnabled()
 
 
@@ -568,6 +575,44 @@ def test_wrong_weighed_mixes_are_answered_in_words(qtbot: QtBot, page: MixCheckP
         panel.add()
         assert desk.records.every(ReferenceMix) == []
         assert any((panel.powder.message, panel.water.message, panel.drops.message)), texts
+
+
+def test_the_line_is_drawn_with_its_band_and_the_mix_in_hand(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    tool = refractometer(herd)
+    zeroed(herd, tool)
+    desk.changed.emit()
+    page.bring_up("line")
+    assert not page.line.picture.isVisibleTo(page)
+    own_line(herd, tool)
+    desk.changed.emit()
+    picture = page.line.picture
+    assert picture.isVisibleTo(page)
+    assert len(picture.plot.keys) == 6
+    assert picture.plot.hand is None
+    assert "Diamond" not in picture.words.text()
+    page.tabs.setCurrentIndex(0)
+    type_in(qtbot, page.check.readings.first.line, "11.4 11.6 11.5")
+    page.bring_up("line")
+    hand, best = picture.plot.hand, page.check.found.best
+    assert hand is not None
+    assert best is not None
+    assert (hand.solids_pct, hand.low_pct, hand.high_pct) == pytest.approx(
+        (100 * best.share, 100 * best.low, 100 * best.high)
+    )
+    # By eye: the six mixes read 1.5 below their solids, so 11.5 Brix is 13.0 %.
+    assert hand.solids_pct == pytest.approx(13.0, abs=0.05)
+    assert "Diamond: the mix in hand, 11.5 Brix, 13.0" in picture.words.text()
+    # The band at the reading in hand is what three such drops leave open.
+    near = min(picture.plot.along, key=lambda place: abs(place.brix - hand.brix))
+    assert near.high_pct - near.low_pct == pytest.approx(hand.high_pct - hand.low_pct, rel=0.1)
+    page.line.list.setFocus()
+    qtbot.keyClick(page.line.list, Qt.Key.Key_Down)
+    assert picture.plot.stressed == picture.plot.keys[1]
+    picture.plot.chosen.emit(picture.plot.keys[4])
+    assert page.line.list.currentRow() == 4
+    assert page.line.finding.text() in picture.plot.accessibleDescription()
 
 
 def test_mixes_that_make_no_line_say_why(page: MixCheckPage, herd: Herd, desk: Desk) -> None:

@@ -96,6 +96,6 @@ class CheckPlot(DayPlot):
 
     def _stretch(self) -> None:
         self._span_days([p.on for p in self._points], LEAST_SPAN_DAYS)
-        far = [abs(v) for p in self._points for v in (p.off_pct, p.limit_low_pct, p.limit_high_pct)]
+        far = [abs(v) for p in self._points for v in (p.low_pct, p.high_pct, p.limit_low_pct, p.limit_high_pct)]
         reach = max(LEAST_REACH_PCT, 1.15 * max(far))
         self.setYRange(-reach, reach, padding=0.02)

@@ -12,17 +12,19 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.fields import Captioned
+from calibrator.desk.mix.line_picture import LinePicture, Weighed
 from calibrator.desk.mix.readings_form import DROPS
 from calibrator.desk.mix_batch import FarmNow, batch_of
+from calibrator.desk.mix_checks import MixFindings
 from calibrator.desk.mix_tools import Tools, own_line, reference, references_for, refractometer
 from calibrator.desk.mix_words import number, percent, weighed
-from calibrator.desk.parts import button, card, column, label, row, scrolled
+from calibrator.desk.parts import button, card, label, row, scrolled
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
 from calibrator.model import InstrumentKind, ReferenceMix, UnitSystem, new_id
 from calibrator.science.errors import CannotCompute
-from calibrator.science.own_line import Line, reference_recipes, reference_solids
+from calibrator.science.own_line import Line, Reference, reference_recipes, reference_solids
 from calibrator.science.solids import expected_half_width
 from calibrator.units import Kind
 
@@ -53,7 +55,11 @@ class LinePanel(QWidget):
         self.withdraw_button = button(self.tr("With&draw …"), self._ask_withdraw)
         self.list = QListWidget()
         self.list.setAccessibleName(self.tr("Weighed mixes of this powder"))
-        self.list.setMinimumHeight(130)
+        self.list.setMinimumHeight(96)
+        self.list.currentRowChanged.connect(self._stress)
+        self._hand = MixFindings()
+        self.picture = LinePicture()
+        self.picture.chosen.connect(self._choose)
         self.list.setSpacing(3)
         self.finding, self.meaning = label("", "heading"), label("", "quiet")
         self.trouble = label("", "caution")
@@ -120,6 +126,12 @@ class LinePanel(QWidget):
             self.desk.say(self.tr("The weighed mix is kept."))
             self.powder.line.setFocus(Qt.FocusReason.OtherFocusReason)
 
+    def show_hand(self, found: MixFindings) -> None:
+        """Put the mix in hand, as read on the first tab, on the line that it was read by."""
+        self._hand = found
+        if self._tools is not None:
+            self._show_line(self._tools)
+
     def pending(self) -> str:
         """What is typed and not kept; blank where nothing is."""
         return self.powder.text() or self.water.text() or self.drops.text()
@@ -161,17 +173,21 @@ class LinePanel(QWidget):
         inside.addStretch(1)
         area = scrolled(left)
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        right = column(
-            card(self.finding, self.meaning),
-            card(label(self.tr("Weighed mixes"), "heading"), self.list, row(self.withdraw_button, None)),
-            None,
-            spacing=int(1.5 * SPACE),
-        )
+        right = QWidget()
+        beside = QVBoxLayout(right)
+        beside.setContentsMargins(0, 0, SPACE // 2, 0)
+        beside.setSpacing(int(1.5 * SPACE))
+        beside.addWidget(card(self.finding, self.meaning, self.picture))
+        weighed_mixes = label(self.tr("Weighed mixes"), "heading")
+        beside.addWidget(card(weighed_mixes, self.list, row(self.withdraw_button, None)))
+        beside.addStretch(1)
+        found = scrolled(right)
+        found.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         layout = QHBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
         layout.setSpacing(2 * SPACE)
         layout.addWidget(area, 11)
-        layout.addLayout(right, 10)
+        layout.addWidget(found, 10)
         for text in (self.drops,):
             text.entered.connect(self._to_next)
         for amount in (self.total, self.powder, self.water, self.prism):
@@ -239,21 +255,29 @@ class LinePanel(QWidget):
     def _show_list(self, tools: Tools) -> None:
         self.list.clear()
         for mix in self._mixes:
-            point = reference(tools, mix)
-            text = self.tr("{day}: {solids} solids read {brix} Brix ({powder} in {water})").format(
-                day=day_text(mix.at.astimezone().date()),
-                solids=percent(point.solids_share),
-                brix=number(point.brix),
-                powder=mix.powder_typed,
-                water=mix.water_typed,
-            )
-            self.list.addItem(QListWidgetItem(text))
+            self.list.addItem(QListWidgetItem(self._mix_words(mix, reference(tools, mix))))
         self.list.setWordWrap(True)
         self.withdraw_button.setEnabled(bool(self._mixes))
         if self._mixes:
             self.list.setCurrentRow(0)
 
+    def _mix_words(self, mix: ReferenceMix, point: Reference) -> str:
+        return self.tr("{day}: {solids} solids read {brix} Brix ({powder} in {water})").format(
+            day=day_text(mix.at.astimezone().date()),
+            solids=percent(point.solids_share),
+            brix=number(point.brix),
+            powder=mix.powder_typed,
+            water=mix.water_typed,
+        )
+
+    def _choose(self, key: str) -> None:
+        self.list.setCurrentRow([mix.id for mix in self._mixes].index(key))
+
+    def _stress(self, place: int) -> None:
+        self.picture.point_at(self._mixes[place].id if 0 <= place < len(self._mixes) else "")
+
     def _show_line(self, tools: Tools) -> None:
+        self.picture.hide()
         if len(self._mixes) < 2:
             self.finding.setText(self.tr("No own line yet"))
             told = self.tr("{count} of 2 mixes. Until then a line for whole milk serves, which replacers differ from.")
@@ -279,3 +303,11 @@ class LinePanel(QWidget):
         more = self.tr("With fewer than six mixes that is partly an assumption.") if line.assumed else ""
         words = told.format(count=line.n, slope=number(line.slope / 100, 2), half=percent(half))
         self.meaning.setText(f"{words} {more}".strip())
+        weighed_mixes = [
+            Weighed(mix.id, point, self._mix_words(mix, point))
+            for mix in self._mixes
+            for point in (reference(tools, mix),)
+        ]
+        about = f"{self.finding.text()}. {self.meaning.text()}"
+        self.picture.show_line(weighed_mixes, line, tool, target, self._hand, about)
+        self._stress(self.list.currentRow())

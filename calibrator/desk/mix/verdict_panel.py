@@ -26,8 +26,10 @@ class VerdictPanel(QWidget):
         self.verdict, self.solids = label("", "figure"), label("")
         self.bar = SolidsBar()
         self.would_tell, self.way, self.doubts = label("", "heading"), label("", "quiet"), label("")
-        self.warm = label("")
-        self.verdict_card = card(self.verdict, self.solids, self.bar, self.would_tell, self.way, self.doubts, self.warm)
+        self.warm, self.basis = label(""), label("", "quiet")
+        self.verdict_card = card(
+            self.verdict, self.solids, self.bar, self.would_tell, self.way, self.basis, self.doubts, self.warm
+        )
         self._cautions = QVBoxLayout()
         self._cautions.setSpacing(SPACE)
         self.correction, self.correction_card = _told_card(self.tr("Put it right"))
@@ -48,6 +50,7 @@ class VerdictPanel(QWidget):
         """Tell what the readings say; `stale` names other instruments whose checks no longer hold."""
         self._show_verdict(found)
         self._show_way(found, stale)
+        _say(self.basis, words.basis_words(found.best, batch.now.powder.powder) if found.best else "")
         _say(self.warm, warm_words(found, system))
         self._show_cautions(found)
         self._show_correction(found, batch, system)

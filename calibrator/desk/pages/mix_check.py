@@ -123,6 +123,8 @@ class MixCheckPage(Page):
         name = names.get(id(self.tabs.widget(place)))
         if name is not None:
             getattr(self, name)
+        if name == "line":
+            self.line.show_hand(self.check.found)
 
     def _panel(self, name: str, make: Callable[[Desk], P]) -> P:
         if name not in self._made:
@@ -150,6 +152,7 @@ class MixCheckPage(Page):
             panel.show_farm(now)
         elif isinstance(panel, LinePanel):
             panel.show_farm(now, tools)
+            panel.show_hand(self.check.found)
         elif isinstance(panel, ToolChecks):
             panel.show_tools(tools, now.powder.resolution_g)
 

@@ -66,14 +66,20 @@ def month_days(low: float, high: float) -> list[int]:
 class DayPlot(pg.PlotWidget):  # type: ignore[misc]
     """What the charts over days have in common; a chart of its own draws in `_draw` and fits in `_stretch`.
 
-    `lines` lie beneath the bars and dots. Hovering and choosing tell a point by its key.
+    `lines` lie beneath the bars and dots; `across` is the axis beneath, where it is not one of days. Hovering
+    and choosing tell a point by its key.
     """
 
     hovered = Signal(str)
     chosen = Signal(str)
 
-    def __init__(self, lines: Sequence[pg.GraphicsObject] = (), parent: QWidget | None = None) -> None:
-        super().__init__(parent, axisItems={"bottom": DayAxis("bottom"), "left": ValueAxis("left")}, enableMenu=False)
+    def __init__(
+        self,
+        lines: Sequence[pg.GraphicsObject] = (),
+        parent: QWidget | None = None,
+        across: type[DayAxis | ValueAxis] = DayAxis,
+    ) -> None:
+        super().__init__(parent, axisItems={"bottom": across("bottom"), "left": ValueAxis("left")}, enableMenu=False)
         self._told: tuple[Told, ...] = ()
         self._at = self._caption = ""
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
@@ -96,6 +102,11 @@ class DayPlot(pg.PlotWidget):  # type: ignore[misc]
         if key != self._at:
             self._at = key
             self.dress()
+
+    @property
+    def stressed(self) -> str:
+        """The key of the point that is stressed; blank for none."""
+        return self._at
 
     @property
     def keys(self) -> list[str]:
