@@ -1829,6 +1829,29 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
+    <name>LinePicture</name>
+    <message>
+        <source>solids as mixed, %</source>
+        <translation>sólidos de la mezcla, %</translation>
+    </message>
+    <message>
+        <source>The own line; the list beneath has the weighed mixes</source>
+        <translation>La línea propia; la lista de abajo tiene las mezclas pesadas</translation>
+    </message>
+    <message>
+        <source>°Brix, zero taken off</source>
+        <translation>°Brix, sin el cero</translation>
+    </message>
+    <message>
+        <source>Circles: weighed mixes. Dotted: the target. Dashed: what three drops leave open (95 %).</source>
+        <translation>Círculos: mezclas pesadas. Punteada: el objetivo. De rayas: lo que tres gotas dejan abierto (95 %).</translation>
+    </message>
+    <message>
+        <source>Diamond: the mix in hand, {brix} Brix, {solids} solids ({low} to {high}).</source>
+        <translation>Rombo: la mezcla de ahora, {brix} Brix, {solids} de sólidos ({low} a {high}).</translation>
+    </message>
+</context>
+<context>
     <name>LotBar</name>
     <message>
         <source>Table for the lot</source>
@@ -2407,6 +2430,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>By the finished volume, the powder taken for right: it finds wrong water, never wrong powder.</source>
         <translation>Por el volumen terminado, dando el polvo por bueno: descubre agua equivocada, nunca polvo equivocado.</translation>
+    </message>
+    <message>
+        <source>Solids here are powder as fed ÷ mix, the powder&apos;s own {water} of water counted in. As dry matter that is {dry}.</source>
+        <translation>Aquí los sólidos son polvo tal como se da ÷ mezcla, con el {water} de agua propia del polvo. Como materia seca son {dry}.</translation>
+    </message>
+    <message>
+        <source>Whole milk&apos;s line tells dry matter and was brought to powder as fed.</source>
+        <translation>La línea de la leche entera da materia seca y se pasó a polvo tal como se da.</translation>
     </message>
     <message>
         <source>{way} {solids} ± {half}</source>
