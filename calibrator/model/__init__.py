@@ -36,6 +36,7 @@ from calibrator.model.plans import (
     VolumeMeans,
     Warmth,
 )
+from calibrator.model.season import BagSum, SeasonLot
 from calibrator.model.shapes import Box, Cylinder, Poured, Shape, TaperedCup
 from calibrator.model.weighing import Fill, FillWay, Mark, SignOff, SpotFill, Step, WeighIn
 
@@ -61,6 +62,7 @@ Fact = Fill | SpotFill | SignOff | Mark | Printed | SheetEnding
 __all__ = [
     "Additive",
     "BagCount",
+    "BagSum",
     "Box",
     "ColdWeather",
     "Composition",
@@ -100,6 +102,7 @@ __all__ = [
     "Scoop",
     "ScoopRule",
     "Scoopfuls",
+    "SeasonLot",
     "Shape",
     "SheetEnding",
     "SignOff",

@@ -23,6 +23,7 @@ from calibrator.records.nouns import Change
 from calibrator.records.paths import default_url, sample_lots_folder
 from calibrator.records.repository import Records
 from calibrator.records.rescue import backups_of, restore_backup
+from calibrator.records.season import bag_sums, every_spot_fill, season_lots
 
 __all__ = [
     "Backup",
@@ -40,11 +41,14 @@ __all__ = [
     "RecordsTooNew",
     "RecordsUnreachable",
     "backups_of",
+    "bag_sums",
     "default_url",
     "demo_records",
+    "every_spot_fill",
     "export_file",
     "export_text",
     "import_season",
     "restore_backup",
     "sample_lots_folder",
+    "season_lots",
 ]

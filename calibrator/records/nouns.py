@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import Any, Generic, TypeVar
 
-from sqlalchemy import Connection, Select, Table, insert, select
+from sqlalchemy import Connection, Select, insert, select
 
 from calibrator.model import Farm, Noun, WeighIn, new_id
 from calibrator.records.errors import EditedMeanwhile, NotAllowed
@@ -18,12 +18,14 @@ from calibrator.records.tables import NOUNS, changes, things
 N = TypeVar("N", bound=Noun)
 
 
-def _newest_of(table: Table) -> Select[Any]:
+def newest_of(kind: type) -> Select[Any]:
+    """The newest tellings of all things of a kind, as a question."""
+    table = NOUNS[kind]
     later = table.alias("later")
     return select(table).where(~select(later.c.revision).where(later.c.replaces == table.c.revision).exists())
 
 
-_NEWEST = {kind: _newest_of(table) for kind, table in NOUNS.items()}
+_NEWEST = {kind: newest_of(kind) for kind in NOUNS}
 
 
 @dataclass(frozen=True)

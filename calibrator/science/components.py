@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import finite, not_negative, positive
-from calibrator.science.nested import Weighed, table
+from calibrator.science.nested import BagMean, Weighed, table
 from calibrator.science.stats import mean_of, sum_of_squares
 
 MOST_FILLS_A_BAG = 10
@@ -60,7 +60,11 @@ def one_way(groups: Sequence[Sequence[float]]) -> tuple[AnovaRow, AnovaRow]:
 @dataclass(frozen=True)
 class Components:
     """Standard deviations between lots, bags and fills, in the unit of the values (0 where none is seen, None
-    where the fills cannot tell), each one's share of the whole variance, and the table they come from."""
+    where the fills cannot tell), each one's share of the whole variance, and the table they come from.
+
+    `fills_a_bag` and `fills_a_lot` are how often the variance between bags and between lots counts in its mean
+    square: the sizes, where all are alike.
+    """
 
     mean: float
     lot_sd: float | None
@@ -70,6 +74,47 @@ class Components:
     lots: AnovaRow
     bags: AnovaRow
     fills: AnovaRow
+    fills_a_bag: float = 1.0
+    fills_a_lot: float = 1.0
+
+    @property
+    def lot_sd_interval(self) -> tuple[float, float] | None:
+        """95 % interval of the spread between lots; None where the fills cannot tell it."""
+        under = self.lots.mean_square - self.fills_a_lot * (self.lot_sd or 0.0) ** 2
+        return _sd_interval(self.lots, under, self.bags.df or self.fills.df, self.fills_a_lot)
+
+    @property
+    def bag_sd_interval(self) -> tuple[float, float] | None:
+        """95 % interval of the spread between bags of a lot."""
+        return _sd_interval(self.bags, self.fills.mean_square, self.fills.df, self.fills_a_bag)
+
+    @property
+    def fill_sd_interval(self) -> tuple[float, float] | None:
+        """95 % interval of the spread between fills of a bag: chi-square, JCGM 100:2008, E.4.3."""
+        if not self.fills.df:
+            return None
+        top, bottom = (self.fills.sum_squares / _chi2(p, self.fills.df) for p in (0.025, 0.975))
+        return math.sqrt(bottom), math.sqrt(top)
+
+
+def _chi2(probability: float, df: float) -> float:
+    from scipy.special import chdtri
+
+    return float(chdtri(df, 1 - probability))
+
+
+def _sd_interval(row: AnovaRow, under: float, under_df: int, per: float) -> tuple[float, float] | None:
+    """Interval of √((mean square − what is under it) ÷ per) by Tukey and Williams: Williams 1962, Biometrika
+    49:278; exact bounds for balanced data are no wider. Ends below zero count as zero."""
+    from scipy.special import fdtri
+
+    if not row.df or not under_df or per <= 0:
+        return None
+    ends = []
+    for p in (0.975, 0.025):
+        left = row.sum_squares - row.df * max(0.0, under) * float(fdtri(row.df, under_df, p))
+        ends.append(math.sqrt(max(0.0, left) / (per * _chi2(p, row.df))))
+    return ends[0], ends[1]
 
 
 @dataclass(frozen=True)
@@ -101,34 +146,40 @@ def components(lots: Sequence[Sequence[Weighed]]) -> Components:
     Expected mean squares of the sequential (Henderson I) analysis: Searle, Casella and McCulloch 1992, Variance
     Components, 5.2 and appendix F. A negative estimate counts as none. Raises CannotCompute for no fills.
     """
-    tables = [table(fills) for fills in lots if fills]
-    if not tables:
+    return components_of_bags([table(fills).bags for fills in lots if fills])
+
+
+def components_of_bags(lots: Sequence[Sequence[BagMean]]) -> Components:
+    """`components` from the bags of each lot, whose fills were summed before. Raises CannotCompute for none."""
+    if not lots:
         raise CannotCompute("Weigh at least one scoopful first.")
-    sizes = [[bag.scoopfuls for bag in t.bags] for t in tables]
-    means = [math.fsum(b.mean_g * b.scoopfuls for b in t.bags) / sum(b.scoopfuls for b in t.bags) for t in tables]
+    sizes = [[bag.scoopfuls for bag in bags] for bags in lots]
+    means = [math.fsum(b.mean_g * b.scoopfuls for b in bags) / sum(b.scoopfuls for b in bags) for bags in lots]
     s = _sums(sizes)
     grand = math.fsum(m * sum(n) for m, n in zip(means, sizes, strict=True)) / s.total
     between = math.fsum(sum(n) * (m - grand) ** 2 for m, n in zip(means, sizes, strict=True))
-    in_lots = math.fsum(b.scoopfuls * (b.mean_g - m) ** 2 for t, m in zip(tables, means, strict=True) for b in t.bags)
-    fills = _row(math.fsum(b.sum_squares for t in tables for b in t.bags), sum(t.fill_df for t in tables))
-    bags = _row(in_lots, sum(t.bag_df for t in tables), fills)
-    rows = _row(between, len(tables) - 1, bags), bags, fills
-    return _solved(grand, s, *rows)
+    in_lots = math.fsum(b.scoopfuls * (b.mean_g - m) ** 2 for bags, m in zip(lots, means, strict=True) for b in bags)
+    flat = [bag for bags in lots for bag in bags]
+    fills = _row(math.fsum(b.sum_squares for b in flat), sum(b.weighings - 1 for b in flat))
+    within = _row(in_lots, len(flat) - len(lots), fills)
+    return _solved(grand, s, _row(between, len(lots) - 1, within), within, fills)
 
 
 def _solved(mean: float, s: _Sums, lots: AnovaRow, bags: AnovaRow, fills: AnovaRow) -> Components:
     fill_ms = fills.mean_square
-    bag_sd = _sd(bags.mean_square, fill_ms, (s.total - s.in_lots) / bags.df) if bags.df else None
-    lot_sd = None
+    a_bag = (s.total - s.in_lots) / bags.df if bags.df else 1.0
+    bag_sd = _sd(bags.mean_square, fill_ms, a_bag) if bags.df else None
+    lot_sd, a_lot = None, 1.0
     if lots.df:
         per_bag = (s.in_lots - s.bags_squared / s.total) / lots.df
         taken_off = fill_ms + per_bag * (bag_sd or 0.0) ** 2
-        lot_sd = _sd(lots.mean_square, taken_off, (s.total - s.lots_squared / s.total) / lots.df)
+        a_lot = (s.total - s.lots_squared / s.total) / lots.df
+        lot_sd = _sd(lots.mean_square, taken_off, a_lot)
     fill_sd = math.sqrt(fill_ms) if fills.df else None
     variances = [(sd or 0.0) ** 2 for sd in (lot_sd, bag_sd, fill_sd)]
     whole = math.fsum(variances)
     lot, bag, fill = (v / whole if whole else 0.0 for v in variances)
-    return Components(mean, lot_sd, bag_sd, fill_sd, (lot, bag, fill), lots, bags, fills)
+    return Components(mean, lot_sd, bag_sd, fill_sd, (lot, bag, fill), lots, bags, fills, a_bag, a_lot)
 
 
 @dataclass(frozen=True)

@@ -1,0 +1,65 @@
+"""A season in rows: each lot as last signed off, and what its bags weighed. Made by the thousand, so tuples."""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+from typing import NamedTuple
+
+
+class SeasonLot(NamedTuple):
+    """A lot as last signed off with one scoop, with what the records tell of lot, scoop, weigh-in and mark.
+
+    Fields are named as in `Lot`, `SignOff`, `WeighIn` and `Mark`. What is not known is None or blank; a lot
+    without a mark has a `target_mass_g` of None.
+    """
+
+    sign_off_id: str
+    weigh_in_id: str
+    lot_id: str
+    lot_number: str
+    product: str
+    made_on: date | None
+    arrived_on: date | None
+    note: str
+    plant_code: str
+    agglomerated: bool | None
+    price_per_package: float | None
+    package_mass_g: float | None
+    scoop_id: str
+    scoop_name: str
+    scoop_revision: str
+    at: datetime
+    by: str
+    bags: int
+    fills: int
+    level_mean_g: float
+    level_u_g: float
+    degrees_of_freedom: float
+    density_g_per_ml: float
+    density_u_g_per_ml: float
+    density_low_g_per_ml: float
+    density_high_g_per_ml: float
+    bag_sd_share: float
+    fill_sd_share: float
+    settling_factor: float
+    settling_u: float
+    humidity_pct: float | None
+    temperature_c: float | None
+    target_mass_g: float | None
+    down_wall_mm: float | None
+    full_scoops: int | None
+
+
+class BagSum(NamedTuple):
+    """The level fills of one bag by one person that count, in sums; masses are g of one scoopful.
+
+    `sum_g` is Σ of scoopfuls · mass, `sum_g2` Σ of scoopfuls · mass².
+    """
+
+    weigh_in_id: str
+    bag: int
+    by: str
+    weighings: int
+    scoopfuls: int
+    sum_g: float
+    sum_g2: float

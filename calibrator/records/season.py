@@ -1,0 +1,85 @@
+"""A farm's whole season in few queries: what the season's page and report are made of."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from sqlalchemy import FromClause, Select, and_, func, literal, select
+
+from calibrator.model import BagSum, FillWay, Lot, Scoop, SeasonLot, SpotFill, WeighIn
+from calibrator.records import facts, nouns
+from calibrator.records.repository import Records
+from calibrator.records.tables import fill_strikes, fills, marks, sign_offs
+
+_SIGNED = (
+    "by", "bags", "fills", "level_mean_g", "level_u_g", "degrees_of_freedom", "density_g_per_ml", "density_u_g_per_ml",
+    "density_low_g_per_ml", "density_high_g_per_ml", "bag_sd_share", "fill_sd_share", "settling_factor", "settling_u",
+)  # fmt: skip
+
+
+def season_lots(records: Records, farm_id: str) -> list[SeasonLot]:
+    """The newest sign-off of every lot and scoop of a farm, in the order they were kept."""
+    with records.reading() as connection:
+        rows = connection.execute(_season(farm_id)).all()
+    newest = {(row.lot_id, row.scoop_id): SeasonLot._make(row) for row in rows}
+    return list(newest.values()) if len(newest) == len(rows) else sorted(newest.values(), key=_order(rows))
+
+
+def bag_sums(records: Records, farm_id: str) -> list[BagSum]:
+    """The level fills of a farm's signed-off weigh-ins, summed bag by bag and person by person."""
+    with records.reading() as connection:
+        return [BagSum._make(row) for row in connection.execute(_sums(farm_id))]
+
+
+def every_spot_fill(records: Records, farm_id: str) -> list[SpotFill]:
+    """The spot fills of a farm in their order, struck ones included."""
+    with records.reading() as connection:
+        return facts.many(connection, SpotFill, {"farm_id": farm_id})
+
+
+def _order(rows: Any) -> Any:
+    place = {row.sign_off_id: n for n, row in enumerate(rows)}
+    return lambda lot: place[lot.sign_off_id]
+
+
+def _season(farm_id: str) -> Select[Any]:
+    s, lot, scoop, w = sign_offs.c, _newest(Lot), _newest(Scoop), _newest(WeighIn)
+    first_mark = and_(marks.c.sign_off_id == s.id, marks.c.position == 0)
+    joined = (
+        sign_offs.join(lot, lot.c.id == s.lot_id)
+        .join(scoop, scoop.c.id == s.scoop_id)
+        .join(w, w.c.id == s.weigh_in_id)
+        .outerjoin(marks, first_mark)
+    )
+    return (
+        select(
+            s.id.label("sign_off_id"), s.weigh_in_id, s.lot_id, lot.c.lot_number, lot.c.product, lot.c.made_on,
+            lot.c.arrived_on, lot.c.note, literal(""), literal(None), literal(None),
+            lot.c.package_mass_g, s.scoop_id, scoop.c.name, s.scoop_revision, s.at,
+            *(s[name] for name in _SIGNED), w.c.room_humidity_pct, w.c.room_temperature_c,
+            marks.c.target_mass_g, marks.c.down_wall_mm, marks.c.full_scoops,
+        )
+        .select_from(joined)
+        .where(s.farm_id == farm_id)
+        .order_by(s.change)
+    )  # fmt: skip
+
+
+def _newest(kind: type) -> FromClause:
+    return nouns.newest_of(kind).subquery()
+
+
+def _sums(farm_id: str) -> Select[Any]:
+    f = fills.c
+    newest = select(func.max(fill_strikes.c.change)).group_by(fill_strikes.c.of_id)
+    struck = select(fill_strikes.c.of_id).where(fill_strikes.c.change.in_(newest), fill_strikes.c.reason.is_not(None))
+    return (
+        select(
+            f.weigh_in_id, f.bag, f.by, func.count(), func.sum(f.scoopfuls), func.sum(f.mass_g),
+            func.sum(f.mass_g * f.mass_g / f.scoopfuls),
+        )
+        .select_from(fills.join(sign_offs, sign_offs.c.weigh_in_id == f.weigh_in_id))
+        .where(sign_offs.c.farm_id == farm_id, f.way == FillWay.LEVEL, f.id.not_in(struck))
+        .group_by(f.weigh_in_id, f.bag, f.by)
+        .order_by(func.min(f.change))
+    )  # fmt: skip

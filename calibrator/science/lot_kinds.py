@@ -1,0 +1,54 @@
+"""Lots of one kind: those that are compared with each other; the day a lot stands at; densities as logarithms."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from datetime import date
+from typing import NamedTuple
+
+from calibrator.model import SeasonLot
+
+
+class Kind(NamedTuple):
+    """A product as its label names it, and whether it is agglomerated (None where nobody said)."""
+
+    product: str
+    agglomerated: bool | None
+
+
+def kind_of(lot: SeasonLot) -> Kind:
+    """The kind of a lot; capitals and spaces in a product's name do not make another kind."""
+    return Kind(" ".join(lot.product.split()).casefold(), lot.agglomerated)
+
+
+def by_kind(lots: Sequence[SeasonLot]) -> dict[Kind, list[int]]:
+    """The places of the lots of each kind, in their order."""
+    found: dict[Kind, list[int]] = {}
+    for place, lot in enumerate(lots):
+        found.setdefault(kind_of(lot), []).append(place)
+    return found
+
+
+def weighed_on(lot: SeasonLot) -> date:
+    """The day of the weigh-in."""
+    return lot.at.date()
+
+
+def in_order(lots: Iterable[SeasonLot]) -> list[SeasonLot]:
+    """Lots by the time of their sign-off."""
+    return sorted(lots, key=_when)
+
+
+def _when(lot: SeasonLot) -> float:
+    return lot.at.timestamp()
+
+
+def log_density(lot: SeasonLot) -> float:
+    """Natural logarithm of the density: a small difference is a share."""
+    return math.log(lot.density_g_per_ml)
+
+
+def weighing_u_share(lot: SeasonLot) -> float:
+    """The doubt that weighing leaves in a lot's density, as a share; what all lots of a scoop share is left out."""
+    return lot.level_u_g / lot.level_mean_g

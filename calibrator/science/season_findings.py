@@ -1,0 +1,230 @@
+"""What happened in a season, found in its figures: another powder, another scoop, a humid spell, a lot out of line.
+
+Findings are plain values in the order in which they happened; the screens put them into words.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from calibrator.model import BagSum, SeasonLot
+from calibrator.science.bag_sums import Scatter, scatter_of
+from calibrator.science.components import f_tail
+from calibrator.science.errors import CannotCompute
+from calibrator.science.least_squares import Coefficient, fit
+from calibrator.science.lot_chart import LotChart, Rule, lot_chart
+from calibrator.science.lot_kinds import Kind, by_kind, in_order, kind_of, log_density
+from calibrator.science.stats import mean_of
+
+HUMID_PCT = 70.0
+"""From so much relative humidity at the weigh-in on, a spell is called humid: common practice, no source."""
+HUMID_ABOVE_USUAL_PCT = 10.0
+SCATTER_P = 0.05
+
+
+@dataclass(frozen=True)
+class Step:
+    """How far densities stepped, a share with its 95 % interval."""
+
+    share: float
+    low: float
+    high: float
+
+    @property
+    def seen(self) -> bool:
+        """Does the interval leave zero out?"""
+        return not self.low <= 0 <= self.high
+
+
+@dataclass(frozen=True)
+class NewPowder:
+    """A kind of powder that came for the first time, beside the kind before it. `at` is its first lot, `last` the
+    last one of the kind before. `step` is None where too few lots tell it."""
+
+    at: SeasonLot
+    last: SeasonLot
+    before: Kind
+    after: Kind
+    lots: int
+    step: Step | None
+
+    @property
+    def agglomerated(self) -> bool:
+        """Did agglomerated powder take the place of one that is not?"""
+        return self.after.agglomerated is True and self.before.agglomerated is not True
+
+
+@dataclass(frozen=True)
+class NewScoop:
+    """A scoop that took another's place for good. The doubts are mean standard uncertainties of a density, as
+    shares, before and after; `step` is of densities of the same kind, None where it cannot be told."""
+
+    at: SeasonLot
+    last: SeasonLot
+    step: Step | None
+    u_before: float
+    u_after: float
+
+
+@dataclass(frozen=True)
+class HumidSpell:
+    """Lots weighed in humid air, one after another. `step` is against the other lots of their kind; `scatter`
+    that of their fills, `usual_scatter` that of the others, `scatter_p` the chance of so much more by chance."""
+
+    lots: tuple[SeasonLot, ...]
+    humidity_pct: float
+    usual_pct: float
+    step: Step | None
+    scatter: Scatter
+    usual_scatter: Scatter
+    scatter_p: float | None
+
+    @property
+    def at(self) -> SeasonLot:
+        return self.lots[0]
+
+    @property
+    def scatters_more(self) -> bool:
+        return self.scatter_p is not None and self.scatter_p < SCATTER_P
+
+
+@dataclass(frozen=True)
+class OutOfLine:
+    """A lot at which rules of the chart fire. `off` is its share from the middle of its kind."""
+
+    at: SeasonLot
+    off: float
+    rules: tuple[Rule, ...]
+
+
+Finding = NewPowder | NewScoop | HumidSpell | OutOfLine
+
+
+@dataclass(frozen=True)
+class Season:
+    """The lots in their order, the chart, and what was found, the oldest first."""
+
+    lots: tuple[SeasonLot, ...]
+    chart: LotChart
+    findings: tuple[Finding, ...]
+
+
+def season(lots: Sequence[SeasonLot], sums: Mapping[str, Sequence[BagSum]]) -> Season:
+    """All that happened. `sums` are the bags of each weigh-in (`bag_sums.by_weigh_in`); they may be missing."""
+    ordered = in_order(lots)
+    chart = lot_chart(ordered)
+    spells = _humid_spells(ordered, sums)
+    told: list[Finding] = [*_new_powders(ordered), *_new_scoops(ordered), *spells]
+    told += _out_of_line(ordered, chart)
+    return Season(tuple(ordered), chart, tuple(sorted(told, key=_when)))
+
+
+def _when(finding: Finding) -> float:
+    return finding.at.at.timestamp()
+
+
+def _step(lots: Sequence[SeasonLot], inside: Sequence[bool], *, of_kinds: bool) -> Step | None:
+    """How much denser the lots inside are than the others, of the same kind where `of_kinds`."""
+    own = np.asarray(inside, dtype=float)
+    kinds = list(dict.fromkeys(kind_of(lot) for lot in lots)) if of_kinds else [None]
+    others = [[1.0 if kind is None else float(kind_of(lot) == kind) for kind in kinds] for lot in lots]
+    try:
+        found = fit(np.column_stack([own, np.asarray(others)]), np.asarray([log_density(lot) for lot in lots]))
+    except CannotCompute:
+        return None
+    return _as_step(found.coefficient(0))
+
+
+def _as_step(found: Coefficient) -> Step:
+    return Step(math.expm1(found.value), math.expm1(found.low), math.expm1(found.high))
+
+
+def _new_powders(lots: Sequence[SeasonLot]) -> list[NewPowder]:
+    found = []
+    groups = by_kind(lots)
+    for kind, places in list(groups.items())[1:]:
+        last = lots[places[0] - 1]
+        before = kind_of(last)
+        both = [*(p for p in groups[before] if p < places[0]), *places]
+        step = _step([lots[p] for p in both], [p in set(places) for p in both], of_kinds=False)
+        found.append(NewPowder(lots[places[0]], last, before, kind, len(places), step))
+    return found
+
+
+def _new_scoops(lots: Sequence[SeasonLot]) -> list[NewScoop]:
+    places: dict[str, list[int]] = {}
+    for place, lot in enumerate(lots):
+        places.setdefault(lot.scoop_id, []).append(place)
+    found = []
+    for scoop, own in places.items():
+        before = lots[own[0] - 1].scoop_id if own[0] else scoop
+        if before == scoop or places[before][-1] > own[0]:
+            continue  # the first scoop, or one used beside another
+        pair = [lots[p] for p in sorted([*places[before], *own])]
+        step = _step(pair, [lot.scoop_id == scoop for lot in pair], of_kinds=True)
+        found.append(
+            NewScoop(lots[own[0]], lots[places[before][-1]], step, _doubt(lots, places[before]), _doubt(lots, own))
+        )
+    return found
+
+
+def _doubt(lots: Sequence[SeasonLot], places: Sequence[int]) -> float:
+    return mean_of([lots[p].density_u_g_per_ml / lots[p].density_g_per_ml for p in places])
+
+
+def _humid_spells(lots: Sequence[SeasonLot], sums: Mapping[str, Sequence[BagSum]]) -> list[HumidSpell]:
+    told = [lot.humidity_pct for lot in lots if lot.humidity_pct is not None]
+    if len(told) < 2:
+        return []
+    usual = float(np.median(told))
+    least = max(HUMID_PCT, usual + HUMID_ABOVE_USUAL_PCT)
+    spells: list[list[int]] = []
+    for place, lot in enumerate(lots):
+        if lot.humidity_pct is None or lot.humidity_pct < least:
+            continue
+        if spells and spells[-1][-1] == place - 1:
+            spells[-1].append(place)
+        else:
+            spells.append([place])
+    humid = {place for spell in spells for place in spell}
+    dry = [lot for place, lot in enumerate(lots) if place not in humid]
+    usual_scatter = scatter_of(dry, sums)
+    return [_spell([lots[p] for p in spell], dry, usual, usual_scatter, sums) for spell in spells]
+
+
+def _spell(
+    inside: list[SeasonLot],
+    dry: list[SeasonLot],
+    usual: float,
+    usual_scatter: Scatter,
+    sums: Mapping[str, Sequence[BagSum]],
+) -> HumidSpell:
+    kinds = {kind_of(lot) for lot in inside}
+    alike = [lot for lot in dry if kind_of(lot) in kinds]
+    step = _step([*inside, *alike], [True] * len(inside) + [False] * len(alike), of_kinds=True)
+    scatter = scatter_of(inside, sums)
+    p = None
+    if scatter.degrees_of_freedom and usual_scatter.degrees_of_freedom and usual_scatter.variance > 0:
+        ratio = scatter.variance / usual_scatter.variance
+        p = f_tail(ratio, scatter.degrees_of_freedom, usual_scatter.degrees_of_freedom)
+    humidity = mean_of([lot.humidity_pct or 0.0 for lot in inside])
+    return HumidSpell(tuple(inside), humidity, usual, step, scatter, usual_scatter, p)
+
+
+def _out_of_line(lots: Sequence[SeasonLot], chart: LotChart) -> list[OutOfLine]:
+    """Lots at which a rule begins to fire; a run or a drift that goes on is told once."""
+    found = []
+    before: dict[int, set[Rule]] = {}
+    for lot, one in zip(lots, chart.lots, strict=True):
+        fresh = tuple(rule for rule in one.rules if rule in _EACH or rule not in before.get(one.kind, set()))
+        before[one.kind] = set(one.rules)
+        if fresh:
+            found.append(OutOfLine(lot, math.expm1(one.off), fresh))
+    return found
+
+
+_EACH = {Rule.BEYOND, Rule.STEP}

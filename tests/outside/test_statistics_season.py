@@ -1,0 +1,110 @@
+"""A season's figures against published examples and reference libraries: least squares, nested spreads, charts."""
+
+from __future__ import annotations
+
+import math
+import random
+
+import numpy as np
+
+from calibrator.science.components import components
+from calibrator.science.least_squares import fit, joint_p
+from calibrator.science.lot_chart import lot_chart
+from calibrator.science.nested import Weighed
+from tests.outside.checks import FROM_MEMORY, LIBRARY, check
+from tests.season_rows import lot
+
+STATSMODELS = "statsmodels"
+# Longley 1967, J. Am. Stat. Assoc. 62:819: deflator, product, unemployed, forces, population, year; employed.
+LONGLEY = (
+    (83.0, 234289, 2356, 1590, 107608, 1947, 60323), (88.5, 259426, 2325, 1456, 108632, 1948, 61122),
+    (88.2, 258054, 3682, 1616, 109773, 1949, 60171), (89.5, 284599, 3351, 1650, 110929, 1950, 61187),
+    (96.2, 328975, 2099, 3099, 112075, 1951, 63221), (98.1, 346999, 1932, 3594, 113270, 1952, 63639),
+    (99.0, 365385, 1870, 3547, 115094, 1953, 64989), (100.0, 363112, 3578, 3350, 116219, 1954, 63761),
+    (101.2, 397469, 2904, 3048, 117388, 1955, 66019), (104.6, 419180, 2822, 2857, 118734, 1956, 67857),
+    (108.4, 442769, 2936, 2798, 120445, 1957, 68169), (110.8, 444546, 4681, 2637, 121950, 1958, 66513),
+    (112.6, 482704, 3813, 2552, 123366, 1959, 68655), (114.2, 502601, 3931, 2514, 125368, 1960, 69564),
+    (115.7, 518173, 4806, 2572, 127852, 1961, 69331), (116.9, 554894, 4007, 2827, 130081, 1962, 70551),
+)  # fmt: skip
+
+
+def test_least_squares_with_columns_that_nearly_tell_the_same() -> None:
+    rows = np.asarray(LONGLEY, dtype=float)
+    found = fit(np.column_stack([np.ones(16), rows[:, :6]]), rows[:, 6])
+    source = "NIST StRD, Longley"
+    certified = (
+        -3482258.63459582, 15.0618722713733, -0.0358191792925910, -2.02022980381683, -1.03322686717359,
+        -0.0511041056535807, 1829.15146461355,
+    )  # fmt: skip
+    for n, (value, computed) in enumerate(zip(certified, found.coefficients, strict=True)):
+        check(f"coefficient {n}, Longley", source, value, computed, 1e-6 * abs(value), FROM_MEMORY)
+    check("residual standard deviation, Longley", source, 304.854073561965, found.sd, 1e-6, FROM_MEMORY)
+
+
+def test_a_cause_between_kinds_against_the_library() -> None:
+    import statsmodels.api as sm
+
+    chance = random.Random(21)
+    humidity = [chance.uniform(35, 80) for _ in range(14)]
+    kind = [float(n > 9) for n in range(14)]
+    y = [0.55 - 0.15 * k - 0.001 * h + chance.gauss(0, 0.01) for h, k in zip(humidity, kind, strict=True)]
+    columns = np.column_stack([humidity, kind, np.ones(14)])
+    theirs, ours = sm.OLS(y, columns).fit(), fit(columns, np.asarray(y))
+    slope = ours.coefficient(0)
+    check("slope on humidity beside a kind", STATSMODELS, theirs.params[0], slope.value, 1e-12, LIBRARY)
+    low, high = theirs.conf_int()[0]
+    check("lower end of that slope", STATSMODELS, low, slope.low, 1e-12, LIBRARY)
+    check("upper end of that slope", STATSMODELS, high, slope.high, 1e-12, LIBRARY)
+    check("p of that slope", STATSMODELS, theirs.pvalues[0], slope.p, 1e-10, LIBRARY)
+    contrast = theirs.t_test([1.0, -1.0, 0.0])
+    found = ours.combination([1.0, -1.0, 0.0])
+    check("a difference of coefficients", STATSMODELS, contrast.effect[0], found.value, 1e-12, LIBRARY)
+    check("its uncertainty", STATSMODELS, contrast.sd[0][0], found.u, 1e-12, LIBRARY)
+    f = theirs.compare_f_test(sm.OLS(y, columns[:, 2:]).fit())
+    without = fit(columns[:, 2:], np.asarray(y))
+    check("p of both columns together", STATSMODELS, f[1], joint_p(ours, without), 1e-10, LIBRARY)
+
+
+def test_a_published_example_of_three_levels() -> None:
+    """Purity of raw material: three suppliers, four batches of each, three determinations, less 93."""
+    source = "Montgomery, Design and Analysis of Experiments, two-stage nested design, purity example"
+    coded = (
+        ((1, -1, 0), (-2, -3, -4), (-2, 0, 1), (1, 4, 0)),
+        ((1, -2, -3), (0, 4, 2), (-1, 0, -2), (0, 3, 2)),
+        ((2, 4, 0), (-2, 0, 2), (1, -1, 2), (3, 2, 1)),
+    )
+    found = components(
+        [[Weighed(b, 93.0 + v) for b, batch in enumerate(supplier) for v in batch] for supplier in coded]
+    )
+    for name, expected, row in (
+        ("suppliers", 15.06, found.lots), ("batches in suppliers", 69.92, found.bags), ("error", 63.33, found.fills),
+    ):  # fmt: skip
+        check(f"sum of squares of {name}", source, expected, row.sum_squares, 0.006, FROM_MEMORY)
+    check("F of batches in suppliers", source, 2.94, found.bags.f or 0.0, 0.006, FROM_MEMORY)
+    check("variance between batches", source, 1.71, (found.bag_sd or 0.0) ** 2, 0.006, FROM_MEMORY)
+
+
+def test_limits_of_lots_known_exactly_are_those_of_the_individuals_chart() -> None:
+    """Montgomery's viscosity data: mean 33.52, limits 34.80 and 32.24. In logarithms the limits lie alike about
+    the mean as shares, which at four percent of it differ from the printed by less than 0.04."""
+    source = "Montgomery, Introduction to Statistical Quality Control, 6.4, viscosity"
+    values = (33.75, 33.05, 34.00, 33.81, 33.46, 34.02, 33.68, 33.27, 33.49, 33.20, 33.62, 33.00, 33.54, 33.12, 33.84)
+    found = lot_chart([lot(n, v, level_u_g=0.0) for n, v in enumerate(values)]).lots[0]
+    note = "in logarithms"
+    check("middle of the chart", source, 33.52, found.middle_g_per_ml, 0.01, note)
+    check("upper limit", source, 34.80, found.high_g_per_ml or 0.0, 0.04, note)
+    check("lower limit", source, 32.24, found.low_g_per_ml or 0.0, 0.04, note)
+
+
+def test_interval_of_a_spread_between_bags_against_simulated_pivots() -> None:
+    """The ends of the Tukey-Williams interval put both mean squares at their quantiles: by the library's tables."""
+    from scipy import stats
+
+    chance = random.Random(5)
+    fills = [Weighed(b, 290 + off + chance.gauss(0, 3)) for b in range(6) for off in [chance.gauss(0, 5)] * 3]
+    found = components([fills])
+    low, high = found.bag_sd_interval or (0.0, 0.0)
+    for name, end, p in (("lower", low, 0.975), ("upper", high, 0.025)):
+        f, c = stats.f.ppf(p, 5, 12), stats.chi2.ppf(p, 5)
+        squares = found.bags.sum_squares * (1 - f / (found.bags.f or math.nan)) / (3 * c)
+        check(f"{name} end, spread between bags, g", "scipy.stats", math.sqrt(squares), end, 1e-9, LIBRARY)

@@ -1,0 +1,84 @@
+"""The chart of lots: limits by each lot's own doubt, kinds apart, rules that fire."""
+
+from __future__ import annotations
+
+import math
+import random
+
+import pytest
+
+from calibrator.science.charts import ewma_chart, individuals_chart
+from calibrator.science.lot_chart import Rule, lot_chart
+from tests.season_rows import lot
+
+VALUES = [0.561, 0.548, 0.566, 0.557, 0.571, 0.552, 0.558, 0.563]
+
+
+def test_lots_known_exactly_give_the_plain_charts() -> None:
+    found = lot_chart([lot(n, v, level_u_g=0.0) for n, v in enumerate(VALUES)])
+    logs = [math.log(v) for v in VALUES]
+    plain = individuals_chart(logs)
+    assert found.lot_sd == pytest.approx(plain.sd)
+    assert [math.log(one.high_g_per_ml or 0) for one in found.lots] == pytest.approx([plain.high] * len(VALUES))
+    assert [math.log(one.low_g_per_ml or 0) for one in found.lots] == pytest.approx([plain.low] * len(VALUES))
+    running = ewma_chart(logs, plain.centre, plain.sd)
+    assert [math.log(one.running_g_per_ml) for one in found.lots] == pytest.approx(list(running.points))
+    assert [one.running_reach for one in found.lots] == pytest.approx([high - plain.centre for high in running.high])
+
+
+def test_a_lot_known_less_well_has_wider_limits() -> None:
+    lots = [lot(n, v) for n, v in enumerate(VALUES)]
+    lots[3] = lots[3]._replace(level_u_g=0.03 * lots[3].level_mean_g)
+    found = lot_chart(lots).lots
+    assert (found[3].reach or 0) > 1.5 * (found[2].reach or 0)
+
+
+def test_weighing_alone_explains_lots_that_are_alike() -> None:
+    found = lot_chart([lot(n, 0.55 * (1 + 0.001 * (-1) ** n)) for n in range(8)])
+    assert found.lot_sd == 0.0
+    assert found.lots[0].reach == pytest.approx(3 * 0.005)
+
+
+def test_another_kind_has_its_own_middle_and_widens_no_limits() -> None:
+    one = [lot(n, v) for n, v in enumerate(VALUES)]
+    other = [lot(8 + n, 0.85 * v, agglomerated=True) for n, v in enumerate(VALUES[:3])]
+    both = lot_chart([*one, *other])
+    assert {c.kind for c in both.lots[8:]} == {1}
+    assert both.lots[8].middle_g_per_ml < 0.49
+    assert not any(c.rules for c in both.lots)
+    assert (both.lot_sd or 0) < 0.02
+
+
+def test_nothing_is_told_of_a_single_lot() -> None:
+    alone = lot_chart([lot(0, 0.55)])
+    assert alone.lot_sd is None
+    assert (alone.lots[0].reach, alone.lots[0].low_g_per_ml, alone.lots[0].high_g_per_ml) == (None, None, None)
+    first_of_its_kind = lot_chart([lot(0, 0.55), lot(1, 0.56), lot(2, 0.47, agglomerated=True)]).lots[2]
+    assert (first_of_its_kind.reach, first_of_its_kind.rules) == (None, ())
+    assert lot_chart([]).lots == ()
+
+
+def test_a_lot_beyond_its_limits_and_its_steps_are_marked() -> None:
+    values = [0.55, 0.552, 0.549, 0.551, 0.55, 0.552, 0.549, 0.55, 0.551, 0.549, 0.62, 0.55, 0.551]
+    found = lot_chart([lot(n, v) for n, v in enumerate(values)])
+    assert {Rule.BEYOND, Rule.STEP} <= set(found.lots[10].rules)
+    assert Rule.STEP in found.lots[11].rules
+    assert found.lots[5].rules == ()
+
+
+def test_eight_on_one_side_and_a_slow_drift_are_marked() -> None:
+    found = lot_chart([lot(n, 0.55 * (1 + 0.004 * (n - 9.5) / 2)) for n in range(20)])
+    assert Rule.RUN in found.lots[8].rules
+    assert Rule.RUN not in found.lots[6].rules
+    assert Rule.DRIFT in found.lots[-1].rules
+
+
+def test_rules_seldom_fire_where_nothing_happens() -> None:
+    chance = random.Random(11)
+    fired = lots = 0
+    for _ in range(40):
+        season = [lot(n, 0.55 * math.exp(chance.gauss(0, 0.015))) for n in range(20)]
+        charted = lot_chart(season).lots
+        fired += sum(Rule.BEYOND in one.rules for one in charted)
+        lots += len(charted)
+    assert fired / lots < 0.02
