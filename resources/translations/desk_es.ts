@@ -3801,6 +3801,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>La segunda lectura tiene que ser más fría que la primera y todavía más caliente que el cuarto.</translation>
     </message>
     <message>
+        <source>The spread must be greater than zero.</source>
+        <translation>La dispersión debe ser mayor que cero.</translation>
+    </message>
+    <message>
         <source>The wanted temperature must lie between the cold and the hot water.</source>
         <translation>La temperatura deseada tiene que estar entre la del agua fría y la del agua caliente.</translation>
     </message>
@@ -3821,6 +3825,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Las palabras no caben alrededor de esta medida. Imprima la etiqueta en tira.</translation>
     </message>
     <message>
+        <source>There are too few lots for this comparison.</source>
+        <translation>Hay muy pocos lotes para esta comparación.</translation>
+    </message>
+    <message>
         <source>There are too few readings to compare their spreads.</source>
         <translation>Hay muy pocas lecturas para comparar sus dispersiones.</translation>
     </message>
@@ -3839,6 +3847,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>These groups are mixed at different rates: make a table for each group.</source>
         <translation>Estos grupos se mezclan con dosis distintas: haga una tabla para cada grupo.</translation>
+    </message>
+    <message>
+        <source>These lots do not tell one cause from another.</source>
+        <translation>Estos lotes no permiten distinguir una causa de otra.</translation>
     </message>
     <message>
         <source>This chart does not fit the paper. Use fewer kinds of scoops, or larger paper.</source>
@@ -4047,6 +4059,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The density of the weights</source>
         <translation>La densidad de las pesas</translation>
+    </message>
+    <message>
+        <source>The display step of the scale</source>
+        <translation>El paso de la báscula</translation>
     </message>
     <message>
         <source>The distance down the wall</source>
