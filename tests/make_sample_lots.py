@@ -23,7 +23,6 @@ ROOT = Path(__file__).resolve().parent.parent
 if __name__ == "__main__":
     sys.path.insert(0, str(ROOT))
 
-from calibrator import model  # noqa: E402
 from calibrator.desk.guide import Guide  # noqa: E402
 from calibrator.model import (  # noqa: E402
     Composition,
@@ -48,6 +47,7 @@ from calibrator.model import (  # noqa: E402
     Vessel,
     VolumeMeans,
     WeighIn,
+    names,
     new_id,
 )
 from calibrator.records import Records, export_text, rows  # noqa: E402
@@ -416,17 +416,17 @@ def _story(rng: Random, season: list[Season]) -> Iterator[None]:
     def now() -> datetime:
         return season[0].at if season else datetime(2025, 11, 15, 15, 0, tzinfo=UTC)
 
-    with patch.object(model, "uuid4", name), patch.object(rows, "now", now):
+    with patch.object(names, "uuid4", name), patch.object(rows, "now", now):
         yield
 
 
 def season_text() -> str:
     """The season as text for `import_season`."""
     rng = Random(SEED)
-    names = Random(SEED + 1)
+    named = Random(SEED + 1)
     made: list[Season] = []
     with TemporaryDirectory() as folder, Records.open(str(Path(folder) / "season.sqlite")) as records:
-        with _story(names, made):
+        with _story(named, made):
             season = Season(records, rng)
             made.append(season)
             live(season)

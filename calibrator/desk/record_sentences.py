@@ -108,6 +108,10 @@ SENTENCES = (
         "Records",
         "A spot fill belongs to a lot that is signed off. Sign off its weigh-in first.",
     ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "This trial is closed and its fills cannot be changed. Take it up again first.",
+    ),
     QT_TRANSLATE_NOOP("Records", "The records {place} are closed. Open them again."),
     QT_TRANSLATE_NOOP(
         "Records",
@@ -170,6 +174,8 @@ def kind_words(kind: str) -> str:
         "instrument check": QCoreApplication.translate("Records", "check of an instrument"),
         "reference mix": QCoreApplication.translate("Records", "weighed mix"),
         "mix check": QCoreApplication.translate("Records", "check of the mix"),
+        "feeder trial": QCoreApplication.translate("Records", "trial of feeders"),
+        "trial fill": QCoreApplication.translate("Records", "fill of a trial"),
         "bag count": QCoreApplication.translate("Records", "count of bags"),
     }
     return told.get(kind.replace("_", " ").replace("weigh in", "weigh-in"), kind)

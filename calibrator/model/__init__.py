@@ -38,6 +38,7 @@ from calibrator.model.plans import (
 )
 from calibrator.model.season import BagSum, SeasonLot
 from calibrator.model.shapes import Box, Cylinder, Poured, Shape, TaperedCup
+from calibrator.model.trials import FeederTrial, TrialFill
 from calibrator.model.weighing import Fill, FillWay, Mark, SignOff, SpotFill, Step, WeighIn
 
 Noun = (
@@ -53,10 +54,11 @@ Noun = (
     | ReferenceMix
     | MixCheck
     | BagCount
+    | FeederTrial
 )
 """The nouns that people can correct: kept as revisions."""
 
-Fact = Fill | SpotFill | SignOff | Mark | Printed | SheetEnding
+Fact = Fill | SpotFill | TrialFill | SignOff | Mark | Printed | SheetEnding
 """What happened: kept once, never changed."""
 
 __all__ = [
@@ -71,6 +73,7 @@ __all__ = [
     "Ending",
     "Fact",
     "Farm",
+    "FeederTrial",
     "Feeding",
     "FeedingStep",
     "Fill",
@@ -109,6 +112,7 @@ __all__ = [
     "SpotFill",
     "Step",
     "TaperedCup",
+    "TrialFill",
     "UnitSystem",
     "Vessel",
     "VolumeMeans",

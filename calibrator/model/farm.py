@@ -45,6 +45,7 @@ class Farm:
     water_step_qt: float = 0.25  # water is rounded to this in farm units ...
     water_step_l: float = 0.1  # ... and to this in metric
     hot_water: HotWater | None = None
+    currency: str = "$"  # the sign that prices are shown with
     revision: str = ""
 
 
@@ -66,7 +67,8 @@ class Scale:
 @dataclass(frozen=True, kw_only=True)
 class Scoop:
     """One physical scoop. `volume_ml` is the struck-level volume that counts, `volume_u_ml` its standard
-    uncertainty; `volume_from_water` tells whether water was weighed or the dimensions were used."""
+    uncertainty; `volume_from_water` tells whether water was weighed or the dimensions were used. `told_by` is
+    what a hand or an eye knows it by (red tape on the handle), `replaces_id` the scoop whose place it took."""
 
     id: str
     farm_id: str
@@ -75,7 +77,10 @@ class Scoop:
     volume_ml: float
     volume_u_ml: float
     volume_from_water: bool = False
+    told_by: str = ""
+    replaces_id: str | None = None
     retired_on: date | None = None
+    retired_why: str = ""
     revision: str = ""
 
 

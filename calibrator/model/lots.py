@@ -34,7 +34,12 @@ class PackagesLeft:
 
 @dataclass(frozen=True, kw_only=True)
 class Lot:
-    """Powder that came under one lot number. `fed_from` is the change-over: the first day that it is fed."""
+    """Powder that came under one lot number. `fed_from` is the change-over: the first day that it is fed.
+
+    `plant_code` is the supplier's code of plant or line from the bag. `agglomerated` tells a product made to wet
+    quickly (also called instantized) from one that is not; None where nobody knows. The price is in the farm's
+    currency.
+    """
 
     id: str
     farm_id: str
@@ -52,4 +57,9 @@ class Lot:
     fed_from: date | None = None
     finished_on: date | None = None  # the day the last of it was fed
     packages_left: PackagesLeft | None = None  # the newest count
+    supplier: str = ""
+    plant_code: str = ""
+    agglomerated: bool | None = None
+    price_per_package: float | None = None
+    price_typed: str = ""
     revision: str = ""

@@ -7,7 +7,7 @@ The text tells the changes in their order, so that who, when, why and what was r
 Each change is one of
 
     {"type": "told", "at": …, "by": …, "why": …, "replaces": revision or null, "noun": {"type": "lot", …}}
-    {"type": "added", "at": …, "fact": {"type": "fill", "spot_fill", "printed" or "sheet_ending", …}}
+    {"type": "added", "at": …, "fact": {"type": "fill", "spot_fill", "trial_fill", "printed" or "sheet_ending", …}}
     {"type": "struck", "at": …, "by": …, "of": id of a fill, "reason": text, or null to let it count again}
     {"type": "signed", "at": …, "sign_off": { … }, "marks": [ … ]}
 
@@ -23,7 +23,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any
 
-from calibrator.model import Fill, Mark, Noun, Printed, SheetEnding, SignOff, SpotFill
+from calibrator.model import Fill, Mark, Noun, Printed, SheetEnding, SignOff, SpotFill, TrialFill
 from calibrator.records.errors import ImportRefused
 from calibrator.records.plain import to_plain
 
@@ -47,12 +47,12 @@ class Added:
     """A fact."""
 
     at: datetime
-    fact: Fill | SpotFill | Printed | SheetEnding
+    fact: Fill | SpotFill | TrialFill | Printed | SheetEnding
 
 
 @dataclass(frozen=True)
 class Struck:
-    """A fill or spot fill struck out, or (without a reason) counting again."""
+    """A fill, spot fill or fill of a trial struck out, or (without a reason) counting again."""
 
     at: datetime
     by: str

@@ -48,6 +48,7 @@ SENTENCES = {
     "other_farm": "This {kind} belongs to another farm and cannot be moved. Enter a new one instead.",
     "frozen": "This weigh-in is signed off and cannot be changed. Start a new weigh-in for the lot.",
     "not_signed": "A spot fill belongs to a lot that is signed off. Sign off its weigh-in first.",
+    "trial_closed": "This trial is closed and its fills cannot be changed. Take it up again first.",
     "closed": "The records {place} are closed. Open them again.",
     "abandoned": "This weigh-in was given up and cannot be signed off. Take it up again first.",
     "foreign_mark": "A mark can only be kept with the sign-off it belongs to. Sign off the weigh-in again.",

@@ -9,7 +9,7 @@ from typing import Any
 
 from sqlalchemy import Connection, Table, select
 
-from calibrator.model import Fill, Mark, Printed, SheetEnding, SignOff, SpotFill
+from calibrator.model import Fill, Mark, Printed, SheetEnding, SignOff, SpotFill, TrialFill
 from calibrator.records import facts
 from calibrator.records.entries import Added, Entry, Signed, Struck, Told, text_of
 from calibrator.records.errors import DiskFull, RecordsReadOnly
@@ -44,7 +44,7 @@ def _entries(connection: Connection) -> Iterator[Entry]:
     numbered: dict[int, Entry] = {}
     for kind in NOUNS:
         numbered |= {row["change"]: _told(kind, row) for row in _rows(connection, NOUNS[kind])}
-    for fact in (Fill, SpotFill, Printed, SheetEnding):
+    for fact in (Fill, SpotFill, TrialFill, Printed, SheetEnding):
         numbered |= {row["change"]: _added(fact, row) for row in _rows(connection, FACTS[fact])}
     for strikes in facts.STRIKES.values():
         for row in _rows(connection, strikes):

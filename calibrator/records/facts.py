@@ -11,6 +11,7 @@ from sqlalchemy import Connection, Select, Table, func, insert, select
 
 from calibrator.model import (
     Ending,
+    FeederTrial,
     Fill,
     Lot,
     Mark,
@@ -21,6 +22,7 @@ from calibrator.model import (
     SheetEnding,
     SignOff,
     SpotFill,
+    TrialFill,
     WeighIn,
 )
 from calibrator.records import nouns
@@ -42,12 +44,13 @@ from calibrator.records.tables import (
     sheet_endings,
     sign_offs,
     spot_strikes,
+    trial_strikes,
 )
 
-W = TypeVar("W", Fill, SpotFill)
-F = TypeVar("F", Fill, SpotFill, SignOff, Mark, Printed, SheetEnding)
+W = TypeVar("W", Fill, SpotFill, TrialFill)
+F = TypeVar("F", Fill, SpotFill, TrialFill, SignOff, Mark, Printed, SheetEnding)
 
-STRIKES: dict[type, Table] = {Fill: fill_strikes, SpotFill: spot_strikes}
+STRIKES: dict[type, Table] = {Fill: fill_strikes, SpotFill: spot_strikes, TrialFill: trial_strikes}
 
 
 @dataclass(frozen=True)
@@ -61,7 +64,7 @@ class Strike:
 
 
 def add_weighed(writing: Writing, fill: W, at: datetime | None = None) -> W:
-    """Keep a fill or spot fill. Adding the very same one again changes nothing."""
+    """Keep a fill, spot fill or fill of a trial. Adding the very same one again changes nothing."""
     kind = type(fill)
     refuse_unsound(fill)
     if fill.struck_reason is not None:
@@ -87,6 +90,8 @@ def add_strike(writing: Writing, kind: type[W], strike: Strike) -> W:
         raise NotAllowed("no_reason", kind=spoken(kind))
     if isinstance(fill, Fill):
         refuse_frozen(connection, fill.weigh_in_id)
+    if isinstance(fill, TrialFill):
+        _refuse_closed(connection, fill.trial_id)
     if fill.struck_reason != strike.reason:
         verb = "restore" if strike.reason is None else "strike"
         number = writing.change(f"{verb}_{kind_word(kind)}", strike.by, at=strike.at)
@@ -192,12 +197,23 @@ def _asked(kind: type, table: Table) -> Select[Any]:
     return select(table, newest.label("struck_reason"))
 
 
-def _refuse_out_of_place(connection: Connection, fill: Fill | SpotFill) -> None:
+def _refuse_out_of_place(connection: Connection, fill: Fill | SpotFill | TrialFill) -> None:
+    if isinstance(fill, TrialFill):
+        return _refuse_closed(connection, fill.trial_id)
     refuse_missing(connection, WeighIn, fill.weigh_in_id)
     if isinstance(fill, Fill):
         refuse_frozen(connection, fill.weigh_in_id)
     elif not many(connection, SignOff, {"weigh_in_id": fill.weigh_in_id, "lot_id": fill.lot_id}):
         raise NotAllowed("not_signed")
+    return None
+
+
+def _refuse_closed(connection: Connection, trial_id: str) -> None:
+    trial = nouns.newest(connection, FeederTrial, trial_id)
+    if trial is None:
+        raise NotAllowed("unknown", kind=spoken(FeederTrial), id=trial_id)
+    if trial.closed or not trial.counts:
+        raise NotAllowed("trial_closed")
 
 
 def _refuse_outdated(connection: Connection, sign_off: SignOff, seen: Sequence[Fill] | None) -> None:

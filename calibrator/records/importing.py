@@ -11,7 +11,7 @@ from typing import Any
 
 from sqlalchemy import Connection, Table, select
 
-from calibrator.model import Fill, Mark, Printed, SheetEnding, SignOff, SpotFill
+from calibrator.model import Fill, Mark, Printed, SheetEnding, SignOff, SpotFill, TrialFill
 from calibrator.records import facts, nouns
 from calibrator.records.entries import Added, Entry, Signed, Struck, Told, read_changes
 from calibrator.records.errors import EditedMeanwhile, ImportRefused, NotAllowed, told
@@ -96,13 +96,15 @@ def _apply_told(writing: Writing, entry: Told) -> None:
     return nouns.add_telling(writing, telling, current)
 
 
-def _apply_added(writing: Writing, fact: Fill | SpotFill | Printed | SheetEnding, at: datetime) -> None:
+def _apply_added(writing: Writing, fact: Fill | SpotFill | TrialFill | Printed | SheetEnding, at: datetime) -> None:
     match fact:
         case Printed():
             _apply_printed(writing, fact, at)
         case SheetEnding():
             facts.add_ending(writing, fact, at)
         case Fill():
+            facts.add_weighed(writing, fact, at)
+        case TrialFill():
             facts.add_weighed(writing, fact, at)
         case _:
             facts.add_weighed(writing, fact, at)
@@ -121,6 +123,8 @@ def _apply_struck(writing: Writing, struck: Struck) -> None:
         return
     if facts.one(writing.connection, SpotFill, struck.of):
         facts.add_strike(writing, SpotFill, strike)
+    elif facts.one(writing.connection, TrialFill, struck.of):
+        facts.add_strike(writing, TrialFill, strike)
     else:
         facts.add_strike(writing, Fill, strike)
 

@@ -8,7 +8,7 @@ from typing import Any
 
 from sqlalchemy import Connection
 
-from calibrator.model import Fill, Mark, Printed, SheetEnding, SignOff, SpotFill
+from calibrator.model import Fill, Mark, Printed, SheetEnding, SignOff, SpotFill, TrialFill
 from calibrator.records import backup, facts, nouns, rows
 from calibrator.records.engine import begin_writing
 from calibrator.records.errors import NotAllowed, RecordsError, RecordsReadOnly, RecordsUnreachable, told
@@ -148,6 +148,26 @@ class Records:
         """Let a struck spot fill count again."""
         with self.writing("spot fill") as writing:
             return facts.add_strike(writing, SpotFill, facts.Strike(spot_id, None, by))
+
+    def add_trial_fill(self, fill: TrialFill) -> TrialFill:
+        """Keep a fill of a trial. Raises `NotAllowed` unless the trial is open."""
+        with self.writing("trial fill") as writing:
+            return facts.add_weighed(writing, fill)
+
+    def trial_fills(self, trial_id: str) -> list[TrialFill]:
+        """The fills of a trial in the order they were kept, struck ones included."""
+        with self.reading() as connection:
+            return facts.many(connection, TrialFill, {"trial_id": trial_id})
+
+    def strike_trial_fill(self, fill_id: str, reason: str, by: str) -> TrialFill:
+        """Strike a fill of a trial out, with the reason. Raises `NotAllowed` once the trial is closed."""
+        with self.writing("trial fill") as writing:
+            return facts.add_strike(writing, TrialFill, facts.Strike(fill_id, reason, by))
+
+    def restore_trial_fill(self, fill_id: str, by: str) -> TrialFill:
+        """Let a struck fill of a trial count again. Raises `NotAllowed` once the trial is closed."""
+        with self.writing("trial fill") as writing:
+            return facts.add_strike(writing, TrialFill, facts.Strike(fill_id, None, by))
 
     def sign_off(self, sign_off: SignOff, marks: Sequence[Mark], *, seen_fills: Sequence[Fill] | None = None) -> None:
         """Keep a sign-off with its marks, both or neither; the weigh-in is frozen from then on.

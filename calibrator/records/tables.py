@@ -30,6 +30,7 @@ from sqlalchemy.types import TypeEngine
 from calibrator.model import (
     BagCount,
     Farm,
+    FeederTrial,
     Fill,
     Instrument,
     InstrumentCheck,
@@ -44,13 +45,14 @@ from calibrator.model import (
     SheetEnding,
     SignOff,
     SpotFill,
+    TrialFill,
     Vessel,
     WeighIn,
 )
 from calibrator.records.columns import Moment, Nested, Word
 from calibrator.records.plain import hints
 
-SCHEMA = 4
+SCHEMA = 5
 """The version of the tables that this program writes; the newest migration has the same number."""
 
 metadata = MetaData(
@@ -84,6 +86,8 @@ _REFERS = {
     **dict.fromkeys(("farm_id", "lot_id", "scoop_id", "scale_id", "plan_id", "vessel_id"), "things.id"),
     "instrument_id": "things.id",
     "weigh_in_id": "things.id",
+    "trial_id": "things.id",
+    "replaces_id": "things.id",
     "sign_off_id": "sign_offs.id",
     "print_id": "prints.id",
     "scoop_revision": "scoops.revision",
@@ -169,13 +173,16 @@ NOUNS: dict[type, Table] = {
     ReferenceMix: _noun("reference_mixes", ReferenceMix),
     MixCheck: _noun("mix_checks", MixCheck),
     BagCount: _noun("bag_counts", BagCount),
+    FeederTrial: _noun("feeder_trials", FeederTrial),
 }
 """The table of each noun."""
 
 fills = _fact("fills", Fill, Index(None, "weigh_in_id"))
 spot_fills = _fact("spot_fills", SpotFill, Index(None, "lot_id"))
+trial_fills = _fact("trial_fills", TrialFill, Index(None, "trial_id"))
 fill_strikes = _strikes("fill_strikes", "fills")
 spot_strikes = _strikes("spot_strikes", "spot_fills")
+trial_strikes = _strikes("trial_strikes", "trial_fills")
 sign_offs = _fact("sign_offs", SignOff, UniqueConstraint("weigh_in_id"))
 marks = _fact("marks", Mark, Column("position", Integer, nullable=False), Index(None, "sign_off_id"))
 prints = _fact("prints", Printed, UniqueConstraint("farm_id", "number"))
@@ -184,6 +191,7 @@ sheet_endings = _fact("sheet_endings", SheetEnding)
 FACTS: dict[type, Table] = {
     Fill: fills,
     SpotFill: spot_fills,
+    TrialFill: trial_fills,
     SignOff: sign_offs,
     Mark: marks,
     Printed: prints,

@@ -18,6 +18,7 @@ from calibrator.model import (
     Cylinder,
     Ending,
     Farm,
+    FeederTrial,
     Feeding,
     FeedingStep,
     Fill,
@@ -50,6 +51,7 @@ from calibrator.model import (
     SignOff,
     SpotFill,
     TaperedCup,
+    TrialFill,
     Vessel,
     VolumeMeans,
     Warmth,
@@ -72,8 +74,9 @@ NOUNS = (
     ReferenceMix,
     MixCheck,
     BagCount,
+    FeederTrial,
 )
-FACTS = (Fill, SpotFill, SignOff, Mark, Printed, SheetEnding)
+FACTS = (Fill, SpotFill, TrialFill, SignOff, Mark, Printed, SheetEnding)
 
 TEXT = st.text(st.characters(exclude_categories=("Cs",), exclude_characters="\x00"), max_size=30)
 _NUMBER = st.floats(allow_nan=False, allow_infinity=True)
@@ -276,6 +279,30 @@ def checks_of_the_mix(records: Records, world: World) -> None:
     records.keep(replace(first, note="read again"), by="CD", why="a note")
     counted = records.keep(bag_count(world.lot))
     records.keep(replace(counted, withdrawn_reason="wrong lot"), by="AB")
+
+
+def trial(lot: Lot, scoop: Scoop, scale: Scale, **more: Any) -> FeederTrial:
+    told = {"id": new_id(), "farm_id": lot.farm_id, "lot_id": lot.id, "scoop_id": scoop.id, "scale_id": scale.id}
+    return FeederTrial(**told | {"way": FillWay.TO_MARK, "line_mm": 12.0, "started_at": NOON} | more)
+
+
+def trial_fill(of: FeederTrial, person: str = "AB", mass_g: float = 283.0, **more: Any) -> TrialFill:
+    told = {"id": new_id(), "trial_id": of.id, "person": person, "number": 1, "mass_g": mass_g, "at": NOON}
+    return TrialFill(**told | {"typed": f"{mass_g} g", "by": "AB"} | more)
+
+
+def feeders_and_prices(records: Records, world: World) -> None:
+    """A closed trial with a struck fill and one restored, a priced lot, and a scoop in another's place."""
+    of = records.keep(trial(world.lot, world.scoop, world.scale))
+    for person in ("AB", "CD"):
+        kept = records.add_trial_fill(trial_fill(of, person))
+        records.strike_trial_fill(kept.id, "spilled", "AB")
+    records.restore_trial_fill(kept.id, "CD")
+    records.keep(replace(of, closed=True))
+    records.keep(lot(world.farm.id, supplier="The Mill", plant_code="P2", agglomerated=True, price_per_package=68.5))
+    old = records.keep(scoop(world.farm.id, told_by="red tape", retired_on=NOON.date(), retired_why="worn"))
+    records.keep(scoop(world.farm.id, told_by="blue tape", replaces_id=old.id))
+    world.farm = records.keep(replace(world.farm, currency="€"))
 
 
 def feeding(records: Records, world: World) -> None:

@@ -55,6 +55,9 @@ def work(file: Path, tell: int) -> None:
             done("printed", world.farm.id, sheet.id)
             spot = records.add_spot_fill(invented.spot(told))
             done("spot", world.lot.id, spot.id)
+            of = records.keep(invented.trial(world.lot, world.scoop, world.scale))
+            tried = records.add_trial_fill(invented.trial_fill(of))
+            done("tried", of.id, tried.id)
             done("imported", _import(records, file))
 
 
@@ -105,6 +108,8 @@ def check(records: Records, told: list[list[str]]) -> None:
                 assert id in [one.id for one in records.prints(farm)], names
             case "spot", [lot, id]:
                 assert id in [one.id for one in records.spot_fills(lot)], names
+            case "tried", [trial, id]:
+                assert id in [one.id for one in records.trial_fills(trial)], names
             case "imported", [farm]:
                 assert len(records.every(Lot, farm)) == LOTS_IN_IMPORT, names
 

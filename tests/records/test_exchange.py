@@ -15,7 +15,18 @@ from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, precondition, rule
 from invented import World
 
-from calibrator.model import BagCount, Fill, Instrument, InstrumentCheck, Lot, MixCheck, ReferenceMix, Scoop
+from calibrator.model import (
+    BagCount,
+    Farm,
+    FeederTrial,
+    Fill,
+    Instrument,
+    InstrumentCheck,
+    Lot,
+    MixCheck,
+    ReferenceMix,
+    Scoop,
+)
 from calibrator.records import (
     DiskFull,
     ImportRefused,
@@ -135,6 +146,20 @@ def test_checks_of_the_mix_come_back_as_they_were_typed(records: Records, tmp_pa
         (check,) = copy.every(MixCheck, lot_id=world.lot.id)
         assert [change.noun.note for change in copy.history(MixCheck, check.id)] == ["", "read again"]
         assert [reading.typed for reading in check.readings] == ["11.2"]
+
+
+def test_trials_and_prices_come_back_as_they_were_typed(records: Records, tmp_path: Path, empty_file: Path) -> None:
+    world = World(records)
+    invented.feeders_and_prices(records, world)
+    text = export_text(records)
+    with _copied(text, tmp_path, empty_file) as copy:
+        assert export_text(copy) == text
+        assert import_season(copy, tmp_path / "everything.json").added == 0
+        for kind in (FeederTrial, Lot, Scoop):
+            assert copy.every(kind, world.farm.id) == records.every(kind, world.farm.id)
+        (trial,) = copy.every(FeederTrial, lot_id=world.lot.id)
+        assert [fill.struck_reason for fill in copy.trial_fills(trial.id)] == ["spilled", None]
+        assert copy.find(Farm, world.farm.id).currency == "€"
 
 
 def test_a_check_of_an_unknown_lot_is_refused(records: Records) -> None:

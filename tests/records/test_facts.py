@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from invented import World
 from sqlalchemy import text
 
-from calibrator.model import Ending, Fill, Plan, PrintKind, Step, new_id
+from calibrator.model import Ending, Fill, Plan, PrintKind, Step, TrialFill, new_id
 from calibrator.records import EditedMeanwhile, NotAllowed, Records, export_text
 from calibrator.records.tables import metadata
 
@@ -240,6 +240,7 @@ def test_the_database_itself_refuses_to_change_or_forget(records: Records, world
     records.keep(Plan(id=new_id(), farm_id=world.farm.id, name="all", groups=()))
     records.keep(invented.vessel(world.farm.id))
     invented.checks_of_the_mix(records, world)
+    invented.feeders_and_prices(records, world)
     before = export_text(records)
     for table in sorted(metadata.tables):
         column = "at" if table == "changes" else "change"
@@ -285,3 +286,49 @@ def test_of_a_sheet_that_was_never_printed_nothing_is_kept(records: Records, wor
         with pytest.raises(NotAllowed):
             records.end_sheet(invented.ending(unknown))
     assert records.sheet_endings(world.farm.id) == []
+
+
+@settings(suppress_health_check=list(HealthCheck), max_examples=40, deadline=None)
+@given(data=st.data())
+def test_whatever_fill_of_a_trial_can_be_kept_comes_back(records: Records, world: World, data: st.DataObject) -> None:
+    of = records.keep(invented.trial(world.lot, world.scoop, world.scale))
+    fill = replace(data.draw(invented.any_of(TrialFill)), id=new_id(), trial_id=of.id, struck_reason=None)
+    assert records.add_trial_fill(fill) == records.add_trial_fill(fill) == fill
+    assert records.trial_fills(of.id) == [fill]
+
+
+def test_a_struck_fill_of_a_trial_stays_and_can_count_again(records: Records, world: World) -> None:
+    of = records.keep(invented.trial(world.lot, world.scoop, world.scale))
+    first, second = (records.add_trial_fill(invented.trial_fill(of, who, number=at + 1)) for at, who in enumerate("AB"))
+    struck = records.strike_trial_fill(first.id, "heaped", "CD")
+    assert struck == replace(first, struck_reason="heaped")
+    assert not struck.counts
+    assert records.trial_fills(of.id) == [struck, second]
+    assert records.restore_trial_fill(first.id, "CD") == first
+    assert records.trial_fills("x") == []
+    with pytest.raises(NotAllowed, match="Say why this trial fill is struck out"):
+        records.strike_trial_fill(first.id, "", "CD")
+
+
+@pytest.mark.parametrize("end", [{"closed": True}, {"withdrawn_reason": "wrong scoop"}])
+def test_a_closed_trial_takes_no_fills_until_it_is_taken_up_again(
+    records: Records, world: World, end: dict[str, Any]
+) -> None:
+    of = records.keep(invented.trial(world.lot, world.scoop, world.scale))
+    fill = records.add_trial_fill(invented.trial_fill(of))
+    ended = records.keep(replace(of, **end))
+    for refused in (
+        lambda: records.add_trial_fill(invented.trial_fill(of)),
+        lambda: records.strike_trial_fill(fill.id, "spilled", "AB"),
+    ):
+        with pytest.raises(NotAllowed, match="trial is closed"):
+            refused()
+    assert records.add_trial_fill(fill) == fill
+    records.keep(replace(ended, closed=False, withdrawn_reason=""))
+    assert records.strike_trial_fill(fill.id, "spilled", "AB").struck_reason == "spilled"
+
+
+def test_a_fill_belongs_to_a_trial_that_is_there(records: Records, world: World) -> None:
+    of = records.keep(invented.trial(world.lot, world.scoop, world.scale))
+    with pytest.raises(NotAllowed, match="no feeder trial with the name x"):
+        records.add_trial_fill(invented.trial_fill(of, trial_id="x"))

@@ -23,4 +23,4 @@ def test_twenty_kills_lose_nothing(file: Path) -> None:
     assert ended.returncode == 0, ended.stderr
     told = ended.stdout
     assert told.startswith("20 kills, nothing lost:")
-    assert all(f" {what}" in told for what in ("fill", "signed", "printed", "imported"))
+    assert all(f" {what}" in told for what in ("fill", "signed", "printed", "tried", "imported"))

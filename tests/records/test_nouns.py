@@ -12,7 +12,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from sqlalchemy.dialects import postgresql, sqlite
 
-from calibrator.model import Farm, Instrument, Lot, Scale, Scoop, UnitSystem, Vessel, WeighIn, new_id
+from calibrator.model import Farm, FeederTrial, Instrument, Lot, Scale, Scoop, UnitSystem, Vessel, WeighIn, new_id
 from calibrator.records import EditedMeanwhile, NotAllowed, Records
 from calibrator.records.columns import Moment
 
@@ -42,7 +42,10 @@ def _known(records: Records, kind: type) -> dict[str, Any]:
     lots = records.every(Lot) or [records.keep(invented.lot(farms[0].id))]
     instruments = records.every(Instrument) or [records.keep(invented.instrument(farms[0].id))]
     names = {"farm_id": farms[0].id, "lot_id": lots[0].id, "instrument_id": instruments[0].id}
-    nothing = {"scoop_id": None, "scale_id": None, "vessel_id": None, "plan_id": None}
+    nothing: dict[str, str | None] = dict.fromkeys(("scoop_id", "scale_id", "vessel_id", "plan_id", "replaces_id"))
+    if kind is FeederTrial:
+        nothing["scoop_id"] = records.keep(invented.scoop(farms[0].id)).id
+        nothing["scale_id"] = records.keep(invented.scale(farms[0].id)).id
     return {name: id for name, id in (names | nothing).items() if name in kind.__dataclass_fields__}
 
 
