@@ -3395,6 +3395,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Una llenada suelta es de un lote firmado. Firme primero su pesada.</translation>
     </message>
     <message>
+        <source>This trial is closed and its fills cannot be changed. Take it up again first.</source>
+        <translation>Esta prueba está cerrada y sus llenadas no se pueden cambiar. Primero retómela.</translation>
+    </message>
+    <message>
         <source>The records {place} are closed. Open them again.</source>
         <translation>Los registros {place} están cerrados. Ábralos otra vez.</translation>
     </message>
@@ -3513,6 +3517,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>check of the mix</source>
         <translation>revisión de la mezcla</translation>
+    </message>
+    <message>
+        <source>trial of feeders</source>
+        <translation>prueba de las personas que alimentan</translation>
+    </message>
+    <message>
+        <source>fill of a trial</source>
+        <translation>llenada de una prueba</translation>
     </message>
     <message>
         <source>count of bags</source>
