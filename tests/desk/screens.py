@@ -54,6 +54,16 @@ def texts(root: QWidget) -> Iterator[str]:
             yield from _cells(widget)
 
 
+def too_small(root: QWidget, name: str) -> Iterator[str]:
+    """Targets that a finger misses: 24 px anywhere (WCAG 2.2, 2.5.8), 44 px with gloves at the weigh-in (2.5.5)."""
+    for widget in shown(root):
+        if not isinstance(widget, QPushButton) or not widget.isEnabled():
+            continue
+        gloved = name.startswith("weigh_in-") and widget.property("kind") not in ("link", "rail")
+        if min(widget.width(), widget.height()) < (44 if gloved else 24):
+            yield f"{widget.text()!r} is {widget.width()} × {widget.height()}"
+
+
 def plain(text: str) -> str:
     """A caption without its key."""
     return re.sub(r"&(.)", r"\1", text)

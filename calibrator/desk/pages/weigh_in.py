@@ -52,6 +52,9 @@ class WeighInPage(Page):
         foot = row(self._back, self._leave, None, self._missing, self._next)
         foot.setContentsMargins(0, 0, 0, 0)
         self._foot.setLayout(foot)
+        head = row(self.title, *(view.tools for view in self._views.values()))
+        head.setStretch(0, 1)
+        self.body.insertLayout(0, head)
         self.body.addWidget(self._strip)
         self.body.addWidget(self._stack, 1)
         self.body.addWidget(self._foot)
@@ -163,6 +166,7 @@ class WeighInPage(Page):
         self._strip.hide()
         self._foot.hide()
         self._stack.setCurrentWidget(self._chooser)
+        self._show_tools(None)
         self._chooser.reload()
 
     def _show_guide(self) -> None:
@@ -176,11 +180,16 @@ class WeighInPage(Page):
         self._strip.show_place(step, guide.reachable())
         view = self._views[step]
         self._stack.setCurrentWidget(self._areas[step])
+        self._show_tools(view)
         view.show_guide(guide)
         self._missing.setText(words.missing_words(guide.missing(step)))
         self._back.setVisible(step != STEPS[0])
         self._next.setVisible(step != STEPS[-1])
         self._next.setEnabled(not guide.missing(step))
+
+    def _show_tools(self, of: StepView | None) -> None:
+        for view in self._views.values():
+            view.tools.setVisible(view is of)
 
     def _focus_first(self) -> None:
         if self.guide is not None:

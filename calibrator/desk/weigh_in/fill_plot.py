@@ -49,7 +49,7 @@ class FillPlot(QWidget):
         layout.addWidget(self._key)
         # It takes the room that is left and asks for none: pyqtgraph's own wish would make the page scroll.
         self._plot.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
-        self.setMinimumHeight(170)
+        self.setMinimumHeight(140)
 
     def show_fills(self, fills: list[Fill], odd: frozenset[str], bands: Bands | None, system: UnitSystem) -> None:
         """Draw everything anew; at a few dozen fills that takes no time worth saving."""

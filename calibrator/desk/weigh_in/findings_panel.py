@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
 from calibrator import units
@@ -43,10 +44,12 @@ class FindingsPanel(QFrame):
         for part in (self._next, self._rule):
             near.addWidget(part)
         self.extra = QVBoxLayout()
-        near.addLayout(self.extra)
         self._how = how_button(self._workings)
         self._how.hide()
-        near.addLayout(row(self._how, None))
+        foot = row(self.extra, self._how)
+        foot.setStretch(0, 1)
+        foot.setAlignment(self._how, Qt.AlignmentFlag.AlignBottom)
+        near.addLayout(foot)
         layout.addWidget(self._near)
         self._guide: Guide | None = None
 
@@ -59,6 +62,7 @@ class FindingsPanel(QFrame):
         """Leave only the figure and what to do, large."""
         for large in (self._figure, self._verdict):
             set_style_property(large, "across", "yes" if on else "")
+        self._interval.setVisible(not on)
         self._near.setVisible(not on)
 
     def workings(self, guide: Guide) -> tuple[Working, ...]:

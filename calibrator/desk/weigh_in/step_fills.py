@@ -54,6 +54,7 @@ class StepFills(StepView):
         self._odd = label("", "caution")
         self._across = _toggle(self.tr("Read from across the roo&m"), self._show_across)
         self._now = label("", "heading")
+        self.tools_line.addWidget(self._across)
         self._add_shortcuts()
         stack.canUndoChanged.connect(self._undo.setEnabled)
         stack.canRedoChanged.connect(self._redo.setEnabled)
@@ -118,7 +119,7 @@ class StepFills(StepView):
             entry_card,
             self._odd,
             self._view,
-            row(self._strike, self._across, None, self._undo, self._redo),
+            row(self._strike, None, self._undo, self._redo),
             spacing=SPACE,
         )
 
@@ -233,7 +234,7 @@ class StepFills(StepView):
 
 def _toggle(text: str, on_change: Callable[[bool], None]) -> QPushButton:
     made = QPushButton(text)
-    made.setProperty("kind", "switch")
+    made.setProperty("kind", "link")
     made.setCheckable(True)
     made.setAutoDefault(True)
     made.toggled.connect(on_change)

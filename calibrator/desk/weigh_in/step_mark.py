@@ -51,16 +51,15 @@ class StepMark(StepView):
         self._drawn = label("", tone="good")
         side = column(
             card(
-                label(self.tr("New line for this lot"), "quiet"),
+                row(label(self.tr("New line for this lot"), "quiet", wrap=False), None, self._how),
                 self._where,
                 self._why,
                 self._problem,
-                row(self._how, None),
             ),
             self._old_card,
             row(self._as_proposed, self._keep_old, None),
             caption,
-            row(self._field, button(self.tr("Ente&r"), self._enter), None),
+            row(self._field, column(button(self.tr("Ente&r"), self._enter), None)),
             self._drawn,
             None,
         )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
@@ -23,11 +23,11 @@ class StepView(QWidget):
         super().__init__()
         self.desk = desk
         self.guide: Guide | None = None
-        self.hands = QWidget()
-        self.hands_line = row(label(hands), spacing=2 * SPACE)
-        self.hands_line.setContentsMargins(0, 0, 0, 0)
-        self.hands_line.setStretch(0, 1)
-        self.hands.setLayout(self.hands_line)
+        self.hands = label(hands)
+        self.tools = QWidget()  # beside the title: what helps here, and is not part of the work
+        self.tools_line = row(spacing=SPACE)
+        self.tools_line.setContentsMargins(0, 0, 0, 0)
+        self.tools.setLayout(self.tools_line)
         self.body = QVBoxLayout(self)
         self.body.setContentsMargins(0, 0, 0, 0)
         self.body.setSpacing(int(1.5 * SPACE))
@@ -35,7 +35,7 @@ class StepView(QWidget):
 
     def show_how(self, work: Handiwork) -> None:
         """Offer pictures of what the hands do here."""
-        self.hands_line.addWidget(hands_button(work), 0, Qt.AlignmentFlag.AlignTop)
+        self.tools_line.addWidget(hands_button(work))
 
     def show_guide(self, guide: Guide) -> None:
         """Show a weigh-in as it stands."""
