@@ -28,6 +28,7 @@ class StepView(QWidget):
         self.tools_line = row(spacing=SPACE)
         self.tools_line.setContentsMargins(0, 0, 0, 0)
         self.tools.setLayout(self.tools_line)
+        self.tools.hide()
         self.body = QVBoxLayout(self)
         self.body.setContentsMargins(0, 0, 0, 0)
         self.body.setSpacing(int(1.5 * SPACE))
