@@ -36,8 +36,11 @@ class _Counted(QObject):
     def feedings(self, count: int) -> str:
         return self.tr("%n feedings", "", count)
 
+    def checks(self, count: int) -> str:
+        return self.tr("%n checks", "", count)
+
     def checks_saved(self, count: int) -> str:
-        return self.tr("%n checks saved.", "", count)
+        return self.tr("%n rows saved.", "", count)
 
     def lots_left_out(self, count: int) -> str:
         return self.tr("%n lots without that day not shown; it is entered on the page of the lots.", "", count)

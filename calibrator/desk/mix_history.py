@@ -1,15 +1,16 @@
-"""Kept checks as a history: what of them is shown, their limits, the table for other programs. No window."""
+"""Kept checks and counts of bags as a history: what of them is shown, their limits, who mixes how. No window."""
 
 from __future__ import annotations
 
-import csv
-import io
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import datetime
 
-from calibrator.model import Farm, Lot, MixCheck, Plan, Vessel
+from calibrator.model import BagCount, Farm, Lot, MixCheck, Plan, Vessel
 from calibrator.records import Records
-from calibrator.science.check_season import Point, Watched, off_share, watch
+from calibrator.science.bag_count import BagResult, Ends, bag_count
+from calibrator.science.check_season import Mean, Point, Watched, means_by, off_share, watch
+from calibrator.science.errors import CannotCompute
 
 
 @dataclass(frozen=True)
@@ -19,6 +20,23 @@ class Kept:
     check: MixCheck
     lot: Lot
     watched: Watched | None
+
+    @property
+    def at(self) -> datetime:
+        return self.check.at
+
+
+@dataclass(frozen=True)
+class Counted:
+    """A kept count of bags with its lot and what it came to; None where today's rules refuse it."""
+
+    count: BagCount
+    lot: Lot
+    result: BagResult | None
+
+    @property
+    def at(self) -> datetime:
+        return self.count.at
 
 
 @dataclass(frozen=True)
@@ -38,6 +56,21 @@ def kept_checks(records: Records, farm: Farm) -> list[Kept]:
     return [Kept(check, lots[check.lot_id], limits.get(check.id)) for check in checks]
 
 
+def kept_counts(records: Records, farm: Farm) -> list[Counted]:
+    """The counts of bags that count, oldest first."""
+    lots = {lot.id: lot for lot in records.every(Lot, farm.id)}
+    counts = sorted((c for c in records.every(BagCount, farm.id) if c.counts and c.lot_id in lots), key=_when)
+    return [Counted(count, lots[count.lot_id], _result(count, farm)) for count in counts]
+
+
+def _result(count: BagCount, farm: Farm) -> BagResult | None:
+    ends = Ends.SHARP if count.sharp else Ends.ROUGH
+    try:
+        return bag_count(count.bags, count.bag_mass_g, count.feedings, count.target_mass_g, farm.tolerance_share, ends)
+    except CannotCompute:
+        return None
+
+
 def names(records: Records, farm: Farm) -> Names:
     """What plans and vessels are called."""
     plans = {plan.id: plan.name for plan in records.every(Plan, farm.id)}
@@ -54,48 +87,21 @@ def chosen(kept: Sequence[Kept], lot_id: str, feeder: str) -> list[Kept]:
     return [k for k in kept if lot_id in ("", k.lot.id) and feeder in ("", k.check.feeder)]
 
 
-def _when(check: MixCheck) -> float:
-    return check.at.timestamp()
+def chosen_counts(counted: Sequence[Counted], lot_id: str, feeder: str) -> list[Counted]:
+    """Those of one lot; a count of bags is nobody's own, so one feeder has none."""
+    return [c for c in counted if lot_id in ("", c.lot.id) and not feeder]
+
+
+def feeders_apart(kept: Sequence[Kept]) -> dict[str, Mean]:
+    """How far the solids were off target on average, for each feeder; none where fewer than two are told."""
+    known = [(k.check.feeder, k.watched.point) for k in kept if k.watched is not None and k.check.feeder]
+    found = means_by([feeder for feeder, _ in known], [point for _, point in known])
+    return found if len(found) > 1 else {}
+
+
+def _when(fact: MixCheck | BagCount) -> float:
+    return fact.at.timestamp()
 
 
 def _point(check: MixCheck) -> Point:
     return Point(check.lot_id, off_share(check.solids_share or 0.0, check.target_share))
-
-
-COLUMNS = (
-    "at", "lot", "product", "plan", "group", "calves", "vessel", "mixed_by", "checked_by", "solids_wanted_pct",
-    "tolerance_pct", "solids_pct", "solids_low_pct", "solids_high_pct", "way", "verdict", "readings", "note",
-)  # fmt: skip
-
-
-def csv_text(kept: Sequence[Kept], known: Names) -> str:
-    """The checks as a table for other programs: a header, a line each, points as decimals, UTF-8.
-
-    A text that begins like a formula gets an apostrophe, so that no spreadsheet runs it.
-    """
-    out = io.StringIO(newline="")
-    writer = csv.writer(out)
-    writer.writerow(COLUMNS)
-    for one in kept:
-        writer.writerow([_safe(cell) for cell in _cells(one, known)])
-    return out.getvalue()
-
-
-def _cells(one: Kept, known: Names) -> list[str]:
-    c = one.check
-    readings = "; ".join(dict.fromkeys(f"{r.kind} {r.pail}: {r.typed}" for r in c.readings))
-    return [
-        c.at.isoformat(timespec="minutes"), one.lot.lot_number, one.lot.product,
-        known.plans.get(c.plan_id or "", ""), c.group_name, str(c.calves or ""),
-        known.vessels.get(c.vessel_id or "", ""),
-        c.feeder, c.by, _pct(c.target_share), _pct(c.tolerance_share), _pct(c.solids_share), _pct(c.solids_low),
-        _pct(c.solids_high), c.way, c.verdict, readings, c.note,
-    ]  # fmt: skip
-
-
-def _pct(share: float | None) -> str:
-    return "" if share is None else f"{100 * share:.2f}"
-
-
-def _safe(cell: str) -> str:
-    return f"'{cell}" if cell[:1] in ("=", "+", "-", "@", "\t", "\r") else cell

@@ -58,6 +58,16 @@ def verdict_words(verdict: Verdict) -> str:
     }[verdict]
 
 
+def powder_verdict_words(verdict: Verdict) -> str:
+    """The verdict of a count of bags, in words of powder: it says nothing of the water."""
+    return {
+        Verdict.INSIDE: translate("MixWords", "As it should be"),
+        Verdict.THIN: translate("MixWords", "Too little powder"),
+        Verdict.STRONG: translate("MixWords", "Too much powder"),
+        Verdict.CANNOT_TELL: translate("MixWords", "Cannot tell yet"),
+    }[verdict]
+
+
 def verdict_tone(verdict: Verdict) -> Tone:
     tones: dict[Verdict, Tone] = {Verdict.INSIDE: "good", Verdict.CANNOT_TELL: "warn"}
     return tones.get(verdict, "bad")

@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from calibrator.science.guard import between, finite, positive
+from calibrator.science.stats import mean_of, two_sided_t
 
 WEIGHT = 0.3
 LIMIT_SDS = 3.0
@@ -81,6 +82,36 @@ def spread_within_lots(points: Sequence[Point]) -> float:
         squares += math.fsum((v - mean) ** 2 for v in values)
         df += len(values) - 1
     return math.sqrt(squares / df)
+
+
+@dataclass(frozen=True)
+class Mean:
+    """How far checks were off target on average, shares: mean, 95 % interval, how many."""
+
+    share: float
+    low: float
+    high: float
+    count: int
+
+    @property
+    def half(self) -> float:
+        """Half the interval."""
+        return (self.high - self.low) / 2
+
+
+def means_by(names: Sequence[str], points: Sequence[Point]) -> dict[str, Mean]:
+    """The mean of each name's checks. What is common to all checks of a lot counts as doubt in each mean; the
+    spread of single checks is the pooled one, with its degrees of freedom. Names in the order of the alphabet."""
+    sd, df = spread_within_lots(points), ASSUMED_DF + max(0, len(points) - len(_by_lot(points)))
+    found: dict[str, list[float]] = {}
+    for name, point in zip(names, points, strict=True):
+        found.setdefault(name, []).append(point.off_share)
+    return {name: _mean(values, sd, df) for name, values in sorted(found.items())}
+
+
+def _mean(values: Sequence[float], sd: float, df: float) -> Mean:
+    mean, half = mean_of(values), two_sided_t(0.95, df) * math.hypot(sd / math.sqrt(len(values)), COMMON_SD_SHARE)
+    return Mean(mean, mean - half, mean + half, len(values))
 
 
 def watch(points: Sequence[Point]) -> tuple[Watched, ...]:

@@ -751,12 +751,82 @@ def test_history_by_day_feeder_and_lot_and_as_a_table(
     with answers.path.open(encoding="utf-8-sig", newline="") as file:
         table = list(csv.DictReader(file))
     assert len(table) == 9
-    assert table[-1]["solids_pct"] == "15.00"
-    assert table[-1]["readings"] == "brix first: 11.2 11.4"
+    assert table[-1]["solids as mixed (%)"] == "15"
+    assert table[-1]["mean reading (°Brix)"] == "11.2"
+    assert table[-1]["readings as typed"] == "brix first: 11.2 11.4"
     assert table[-1]["note"] == "'=1+1"
     answers.path = tmp_path / "nowhere" / "checks.csv"
     qtbot.keyClick(panel.export_button, Qt.Key.Key_Space)
     assert "cannot be written" in answers.told[-1]
+
+
+def bag_count_of(herd: Herd, day: int, feedings: int) -> BagCount:
+    lot = herd.lot_of(herd.records.sign_offs(herd.farm.id)[-1])
+    return herd.records.keep(
+        BagCount(
+            id=new_id(), farm_id=herd.farm.id, lot_id=lot.id, since=(FIRST_DAY + timedelta(days=day - 7)).date(),
+            at=FIRST_DAY + timedelta(days=day), bags=20, bags_typed="20", bag_mass_g=50 * 16 * OZ_G,
+            bag_mass_typed="50 lb", feedings=feedings, target_mass_g=10 * OZ_G, target_typed="10 oz",
+        )
+    )  # fmt: skip
+
+
+def test_counts_of_bags_stand_beside_the_checks(
+    page: MixCheckPage, herd: Herd, desk: Desk, answers: Answers, tmp_path: Path, qtbot: QtBot
+) -> None:
+    for day in (14, 16, 18):
+        kept_check(herd, day, 0.13)
+    count = bag_count_of(herd, 17, 1520)
+    desk.changed.emit()
+    page.bring_up("history")
+    panel = page.history
+    assert count.id in panel.plot.keys
+    assert panel.model.rowCount() == 4
+    assert panel.model.row_of(count.id) == 1
+    # 20 bags of 50 lb on 1520 feedings: 76 of a bag in place of 80, 5.3 % heavy (common practice, no source).
+    (square,) = [point for point in panel.plot._counts if point.key == count.id]
+    assert square.off_pct == pytest.approx(100 * (80 / 76 - 1))
+    assert square.low_pct < square.off_pct < square.high_pct
+    panel.table.setFocus()
+    qtbot.keyClick(panel.table, Qt.Key.Key_Down)
+    assert panel.plot.stressed == count.id
+    for words in ("22 Jan 2026 to 29 Jan 2026", "bags 20, 1520 feedings", "10.5 oz each, wanted 10.0 oz", "Too much"):
+        assert words in panel.pointed.text()
+    answers.path = tmp_path / "history.csv"
+    qtbot.keyClick(panel.export_button, Qt.Key.Key_Space)
+    with answers.path.open(encoding="utf-8-sig", newline="") as file:
+        row = next(row for row in csv.DictReader(file) if row["kind"] == "bag count")
+    assert (row["bags"], row["feedings"], row["counted since"]) == ("20", "1520", "2026-01-22")
+    assert float(row["powder (g a feeding)"]) == pytest.approx(10 * OZ_G * 80 / 76, abs=0.1)
+    panel.feeders.setCurrentIndex(panel.feeders.findData("Ana"))
+    panel.feeders.activated.emit(1)
+    assert count.id not in panel.plot.keys
+    panel.feeders.setCurrentIndex(0)
+    panel.feeders.activated.emit(0)
+    panel.table.selectRow(1)
+    qtbot.keyClick(panel.withdraw_button, Qt.Key.Key_Space)
+    assert desk.records.find(BagCount, count.id).withdrawn_reason == "spilled some"
+    assert panel.model.rowCount() == 3
+
+
+def test_a_count_of_bags_alone_is_a_history(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    bag_count_of(herd, 17, 1600)
+    desk.changed.emit()
+    page.bring_up("history")
+    assert page.history.model.rowCount() == 1
+    assert len(page.history.plot.keys) == 1
+    assert page.history.finding.text() == "No solids were read in these checks"
+
+
+def test_feeders_are_told_apart(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    for day in range(14, 26):
+        kept_check(herd, day, 0.1365 if day % 2 else 0.13, "Ana" if day % 2 else "Ben")
+    desk.changed.emit()
+    page.bring_up("history")
+    told = page.history.meaning.text()
+    assert "On average off target: Ana +5.0\u00a0%" in told
+    assert "Ben +0.0\u00a0%" in told
+    assert "6 checks" in told
 
 
 def test_a_withdrawn_check_counts_no_more_and_stays_in_the_records(

@@ -16,14 +16,13 @@ from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.fields import DayField, TextField
 from calibrator.desk.mix_batch import FarmNow, batch_of
-from calibrator.desk.mix_words import mass, number, percent, verdict_tone
+from calibrator.desk.mix_words import mass, number, percent, powder_verdict_words, verdict_tone
 from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
 from calibrator.model import BagCount, UnitSystem, new_id
 from calibrator.science.bag_count import DRIFT_SHARE, BagResult, Ends, bag_count, days_until_seen
-from calibrator.science.check import Verdict
 from calibrator.science.errors import CannotCompute
 from calibrator.units import Kind
 from calibrator.units.bare import Bare
@@ -83,7 +82,7 @@ class BagPanel(QWidget):
         set_tone(self.verdict, verdict_tone(found.verdict) if found else "")
         if found is None:
             return
-        self.verdict.setText(self._verdict_words(found.verdict))
+        self.verdict.setText(powder_verdict_words(found.verdict))
         self.told.setText(self._result_words(found))
 
     def keep(self) -> None:
@@ -185,15 +184,6 @@ class BagPanel(QWidget):
         text = self.tr("With {feedings} a day a drift of {drift} shows after {days}, in four cases of five.")
         told = text.format(feedings=counted.feedings(daily), drift=drift, days=counted.days(days))
         self.days.setText(told)
-
-    def _verdict_words(self, verdict: Verdict) -> str:
-        """In words of powder: a count says nothing of the water."""
-        return {
-            Verdict.INSIDE: self.tr("As it should be"),
-            Verdict.THIN: self.tr("Too little powder"),
-            Verdict.STRONG: self.tr("Too much powder"),
-            Verdict.CANNOT_TELL: self.tr("Cannot tell yet"),
-        }[verdict]
 
     def _result_words(self, found: BagResult) -> str:
         system = self.desk.system

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import cast
 
 import numpy as np
 import pyqtgraph as pg
@@ -15,6 +14,7 @@ from calibrator.desk.theme import tokens
 from calibrator.desk.widgets.day_plot import DayPlot
 from calibrator.science.check import Verdict
 
+SHAPES = {Verdict.INSIDE: "o", Verdict.CANNOT_TELL: "d", Verdict.THIN: "t", Verdict.STRONG: "t1"}
 LEAST_SPAN_DAYS = 6.0
 LEAST_REACH_PCT = 6.0
 DOT_PX, STRESSED_PX = 11, 15
@@ -37,33 +37,61 @@ class CheckPoint:
     words: str
 
 
+@dataclass(frozen=True)
+class CountPoint:
+    """A count of bags: the days it covers, percent off the target powder, and what is said of it."""
+
+    key: str
+    since: float
+    on: float
+    off_pct: float
+    low_pct: float
+    high_pct: float
+    verdict: str
+    words: str
+
+
 class CheckPlot(DayPlot):
-    """Verdicts differ by shape as well as by colour. Hovering tells a check, a click chooses it."""
+    """Verdicts differ by shape as well as by colour; counts of bags are squares on a bar over their days.
+
+    Hovering tells a check or a count, a click chooses it.
+    """
 
     def __init__(self, parent: QWidget | None = None) -> None:
         self._zero = pg.InfiniteLine(0.0, angle=0)
         self._limits = [pg.PlotDataItem(connect="finite") for _ in range(2)]
         self._running = pg.PlotDataItem(connect="finite")
-        super().__init__((self._zero, *self._limits, self._running), parent)
+        self._days_counted = pg.PlotDataItem(connect="pairs")
+        super().__init__((self._zero, *self._limits, self._days_counted, self._running), parent)
 
     @property
     def _points(self) -> tuple[CheckPoint, ...]:
-        return cast(tuple[CheckPoint, ...], self._told)
+        return tuple(point for point in self._told if isinstance(point, CheckPoint))
 
-    def show_points(self, points: Sequence[CheckPoint], caption: str) -> None:
-        """Draw these, oldest first; `caption` stands at the axis."""
-        self._show(points, caption)
+    @property
+    def _counts(self) -> tuple[CountPoint, ...]:
+        return tuple(point for point in self._told if isinstance(point, CountPoint))
+
+    def show_points(self, points: Sequence[CheckPoint], counts: Sequence[CountPoint], caption: str) -> None:
+        """Draw checks and counts, oldest first; `caption` stands at the axis."""
+        self._show([*points, *counts], caption)
 
     def _draw(self) -> None:
         t, points = tokens(), self._points
         self._zero.setPen(pg.mkPen(t.good, width=2))
-        days, values = [p.on for p in points], [p.off_pct for p in points]
+        every: list[CheckPoint | CountPoint] = [*points, *self._counts]
+        days, values = [p.on for p in every], [p.off_pct for p in every]
         self._bars.setData(
             x=np.asarray(days), y=np.asarray(values),
-            top=np.asarray([p.high_pct - p.off_pct for p in points]),
-            bottom=np.asarray([p.off_pct - p.low_pct for p in points]),
+            top=np.asarray([p.high_pct - p.off_pct for p in every]),
+            bottom=np.asarray([p.off_pct - p.low_pct for p in every]),
             beam=0.0, pen=pg.mkPen(t.edge, width=2),
         )  # fmt: skip
+        self._days_counted.setData(
+            [day for c in self._counts for day in (c.since, c.on)],
+            [c.off_pct for c in self._counts for _ in range(2)],
+            pen=pg.mkPen(t.edge, width=3),
+        )
         x, running = self._by_lot([p.running_pct for p in points])
         self._running.setData(x, running, pen=pg.mkPen(t.mark, width=3))
         for line, limits in zip(
@@ -71,13 +99,12 @@ class CheckPlot(DayPlot):
         ):
             line.setData(*self._by_lot(limits), pen=pg.mkPen(t.mark, width=1.5, style=Qt.PenStyle.DashLine))
         colours = {Verdict.INSIDE: t.good, Verdict.CANNOT_TELL: t.quiet, Verdict.THIN: t.bad, Verdict.STRONG: t.bad}
-        shapes = {Verdict.INSIDE: "o", Verdict.CANNOT_TELL: "d", Verdict.THIN: "t", Verdict.STRONG: "t1"}
         self._dots.setData(
-            x=days, y=values, data=list(points),
-            size=[STRESSED_PX if p.key == self._at else DOT_PX for p in points],
-            symbol=[shapes.get(Verdict(p.verdict), "o") if p.verdict else "s" for p in points],
-            brush=[pg.mkBrush(colours.get(Verdict(p.verdict), t.action) if p.verdict else t.action) for p in points],
-            pen=[pg.mkPen(t.text if p.key == self._at else t.surface, width=2) for p in points],
+            x=days, y=values, data=list(every),
+            size=[STRESSED_PX if p.key == self._at else DOT_PX for p in every],
+            symbol=[_shape(p) for p in every],
+            brush=[pg.mkBrush(colours[Verdict(p.verdict)] if p.verdict else t.action) for p in every],
+            pen=[pg.mkPen(t.text if p.key == self._at else t.surface, width=2) for p in every],
         )  # fmt: skip
 
     def _by_lot(self, values: Sequence[float]) -> tuple[list[float], list[float]]:
@@ -95,7 +122,16 @@ class CheckPlot(DayPlot):
         return x, y
 
     def _stretch(self) -> None:
-        self._span_days([p.on for p in self._points], LEAST_SPAN_DAYS)
-        far = [abs(v) for p in self._points for v in (p.low_pct, p.high_pct, p.limit_low_pct, p.limit_high_pct)]
+        days = [p.on for p in self._points] + [day for c in self._counts for day in (c.since, c.on)]
+        self._span_days(days, LEAST_SPAN_DAYS)
+        every: list[CheckPoint | CountPoint] = [*self._points, *self._counts]
+        far = [abs(v) for p in every for v in (p.low_pct, p.high_pct)]
+        far += [abs(v) for p in self._points for v in (p.limit_low_pct, p.limit_high_pct)]
         reach = max(LEAST_REACH_PCT, 1.15 * max(far))
         self.setYRange(-reach, reach, padding=0.02)
+
+
+def _shape(point: CheckPoint | CountPoint) -> str:
+    if isinstance(point, CountPoint):
+        return "s"
+    return SHAPES[Verdict(point.verdict)] if point.verdict else "+"

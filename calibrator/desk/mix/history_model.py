@@ -15,7 +15,7 @@ FIGURES = (4, 5)
 
 @dataclass(frozen=True)
 class HistoryRow:
-    """One line of the table, as it is read."""
+    """One line of the table, as it is read: a check, or a count of bags."""
 
     check_id: str
     day: str
@@ -73,7 +73,7 @@ class HistoryModel(QAbstractTableModel):
         if role != Qt.ItemDataRole.DisplayRole:
             return None
         names = (
-            self.tr("Day"), self.tr("Lot"), self.tr("Batch"), self.tr("Mixed by"), self.tr("Solids"),
+            self.tr("Day"), self.tr("Lot"), self.tr("Batch"), self.tr("Mixed by"), self.tr("Found"),
             self.tr("Wanted"), self.tr("Verdict"),
         )  # fmt: skip
         return names[section]

@@ -13,20 +13,37 @@ from PySide6.QtWidgets import QComboBox, QTableView, QVBoxLayout, QWidget
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.mix.history_model import HistoryModel, HistoryRow
-from calibrator.desk.mix_history import Kept, chosen, csv_text, feeders, kept_checks, names
-from calibrator.desk.mix_words import percent, verdict_words
+from calibrator.desk.mix.history_rows import (
+    check_point,
+    check_row,
+    check_words,
+    count_point,
+    count_row,
+    count_words,
+    feeders_words,
+)
+from calibrator.desk.mix_history import (
+    Counted,
+    Kept,
+    chosen,
+    chosen_counts,
+    feeders,
+    feeders_apart,
+    kept_checks,
+    kept_counts,
+    names,
+)
+from calibrator.desk.mix_table import history_table
 from calibrator.desk.parts import button, card, column, label, row, show_as_rows
-from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
-from calibrator.model import Farm, MixCheck
-from calibrator.science.check import Verdict
-from calibrator.science.check_season import first_found, off_share
+from calibrator.model import BagCount, Farm, MixCheck
+from calibrator.records.table_file import write_csv
+from calibrator.science.check_season import first_found
 
 if TYPE_CHECKING:
-    from calibrator.desk.mix.check_plot import CheckPlot, CheckPoint
+    from calibrator.desk.mix.check_plot import CheckPlot
 
 PLOT_HEIGHT, TABLE_HEIGHT = 190, 110
-_DAY_S = 86_400.0
 
 
 class HistoryPanel(QWidget):
@@ -36,6 +53,7 @@ class HistoryPanel(QWidget):
         super().__init__()
         self.desk = desk
         self._kept: list[Kept] = []
+        self._counted: list[Counted] = []
         self._plot: CheckPlot | None = None
         self.finding, self.meaning = label("", "heading"), label("", "quiet")
         self.lots, self.feeders = QComboBox(), QComboBox()
@@ -52,8 +70,10 @@ class HistoryPanel(QWidget):
 
     def show_farm(self, farm: Farm) -> None:
         """Read anew."""
-        self._kept = kept_checks(self.desk.records, farm)
-        known = {k.lot.id: k.lot.lot_number for k in self._kept}
+        self._kept, self._counted = kept_checks(self.desk.records, farm), kept_counts(self.desk.records, farm)
+        every: list[Kept | Counted] = [*self._kept, *self._counted]
+        every.sort(key=_time)
+        known = {one.lot.id: one.lot.lot_number for one in every}
         _offer(self.lots, [(self.tr("all lots"), ""), *((number, lot_id) for lot_id, number in known.items())])
         everyone = [(self.tr("everyone"), ""), *((name, name) for name in feeders(self._kept))]
         _offer(self.feeders, everyone)
@@ -78,32 +98,42 @@ class HistoryPanel(QWidget):
         farm = self.desk.farm
         if farm is None:
             return
-        text = csv_text(self._shown(), names(self.desk.records, farm))
+        table = history_table(self._shown(), self._shown_counts(), names(self.desk.records, farm))
         try:
-            path.write_text(text, encoding="utf-8-sig", newline="")
+            write_csv(table, path)
         except OSError as error:
             told = self.tr("{path} cannot be written: {fault}. Choose another place.")
             self.desk.ask.tell(told.format(path=path.name, fault=error.strerror or ""))
             return
-        self.desk.say(counted.checks_saved(len(self._shown())))
+        self.desk.say(counted.checks_saved(len(table.rows)))
 
     def _shown(self) -> list[Kept]:
         return chosen(self._kept, str(self.lots.currentData() or ""), str(self.feeders.currentData() or ""))
 
+    def _shown_counts(self) -> list[Counted]:
+        return chosen_counts(self._counted, str(self.lots.currentData() or ""), str(self.feeders.currentData() or ""))
+
     def _show(self) -> None:
-        shown = self._shown()
-        self._figures.setVisible(bool(self._kept))
+        shown, counts, system = self._shown(), self._shown_counts(), self.desk.system
+        self._figures.setVisible(bool(self._kept or self._counted))
         self._tell(shown)
-        self.model.show_rows([self._row(k) for k in reversed(shown)])
-        if self._kept:
-            points = [self._point(k) for k in shown if k.watched is not None]
-            self.plot.show_points(points, self.tr("solids off target, %"))
-        self.withdraw_button.setEnabled(bool(shown))
-        if shown:
+        rows = [(one.at.timestamp(), check_row(one)) for one in shown]
+        rows += [(one.at.timestamp(), count_row(one, system)) for one in counts]
+        self.model.show_rows([row_ for _, row_ in sorted(rows, key=_moment, reverse=True)])
+        if self._kept or self._counted:
+            checks = [check_point(one) for one in shown]
+            counts_of_bags = [count_point(one, system) for one in counts]
+            self.plot.show_points(
+                [point for point in checks if point],
+                [point for point in counts_of_bags if point],
+                self.tr("off target, %"),
+            )
+        self.withdraw_button.setEnabled(bool(rows))
+        if rows:
             self.table.selectRow(0)
 
     def _tell(self, shown: list[Kept]) -> None:
-        if not self._kept:
+        if not (self._kept or self._counted):
             self.finding.setText(self.tr("No check yet"))
             told = self.tr(
                 "Here every check stands by its day, so that a lot that is off is found out by the checks. With an own "
@@ -124,58 +154,20 @@ class HistoryPanel(QWidget):
         else:
             text = self.tr("Nothing unusual in the checks of lot {lot}.")
             self.finding.setText(text.format(lot=lots[newest.point.lot_id]))
-        self.meaning.setText(
-            self.tr(
-                "Orange: the running mean of each lot and its limits. Circles are inside, triangles too thin (down) or "
-                "too strong (up), diamonds cannot tell."
-            )
+        key = self.tr(
+            "Orange: each lot's running mean and its limits. Circle: inside. Triangle: too thin (down), too strong (up). "
+            "Diamond: cannot tell. Square: bags counted over those days."
         )
+        apart = feeders_words(feeders_apart(shown))
+        self.meaning.setText(f"{apart} {key}".strip())
 
-    def _row(self, one: Kept) -> HistoryRow:
-        check = one.check
-        batch = f"{check.group_name} {check.calves or ''}".strip()
-        return HistoryRow(
-            check_id=check.id,
-            day=day_text(check.at.astimezone().date()),
-            lot=one.lot.lot_number,
-            batch=batch or "–",
-            feeder=check.feeder or "–",
-            solids="–" if check.solids_share is None else percent(check.solids_share),
-            wanted=percent(check.target_share),
-            verdict=verdict_words(Verdict(check.verdict)) if check.verdict else "–",
-        )
-
-    def _point(self, one: Kept) -> CheckPoint:
-        from calibrator.desk.mix.check_plot import CheckPoint
-
-        check, watched = one.check, one.watched
-        assert watched is not None
-        target = check.target_share
-        at = check.at.astimezone()
-        return CheckPoint(
-            key=check.id,
-            lot_id=one.lot.id,
-            on=at.toordinal() + (at.hour * 3600 + at.minute * 60) / _DAY_S,
-            off_pct=100 * watched.point.off_share,
-            low_pct=100 * off_share(check.solids_low or 0.0, target),
-            high_pct=100 * off_share(check.solids_high or 0.0, target),
-            running_pct=100 * watched.running,
-            limit_low_pct=100 * watched.low,
-            limit_high_pct=100 * watched.high,
-            verdict=check.verdict,
-            words=self._words(one),
-        )
-
-    def _words(self, one: Kept) -> str:
-        row_ = self._row(one)
-        text = self.tr("{day}, lot {lot}, {feeder}: {solids} solids, wanted {wanted}. {verdict}.")
-        return text.format(
-            day=row_.day, lot=row_.lot, feeder=row_.feeder, solids=row_.solids, wanted=row_.wanted, verdict=row_.verdict
-        )
+    def _words(self, key: str) -> str:
+        checks = [check_words(one) for one in self._kept if one.check.id == key]
+        counts = [count_words(one, self.desk.system) for one in self._counted if one.count.id == key]
+        return next(iter([*checks, *counts]), "")
 
     def _point_out(self, key: str) -> None:
-        found = [k for k in self._kept if k.check.id == key]
-        self.pointed.setText(self._words(found[0]) if found else "")
+        self.pointed.setText(self._words(key))
 
     def _choose(self, key: str) -> None:
         self.table.selectRow(self.model.row_of(key))
@@ -192,17 +184,18 @@ class HistoryPanel(QWidget):
 
     def _ask_withdraw(self) -> None:
         key = self.model.check_id(self.table.currentIndex().row())
-        found = [k.check for k in self._kept if k.check.id == key]
+        facts: list[MixCheck | BagCount] = [*(one.check for one in self._kept), *(one.count for one in self._counted)]
+        found = [fact for fact in facts if fact.id == key]
         if found:
             self.desk.ask.reason(self.tr("Why does this check count no more?"), partial(self._withdraw, found[0]))
 
-    def _withdraw(self, check: MixCheck, reason: str) -> None:
-        telling = replace(check, withdrawn_reason=reason)
+    def _withdraw(self, fact: MixCheck | BagCount, reason: str) -> None:
+        telling = replace(fact, withdrawn_reason=reason)
         self.desk.attempt(partial(self.desk.records.keep, telling, by=self.desk.initials, why=reason))
 
     def _dress_table(self) -> None:
         table = self.table
-        show_as_rows(table, self.model, self.tr("Checks of the mix, newest first"))
+        show_as_rows(table, self.model, self.tr("Checks of the mix and counts of bags, newest first"))
         table.setAlternatingRowColors(True)
         table.setMinimumHeight(TABLE_HEIGHT)
         table.verticalHeader().setDefaultSectionSize(32)
@@ -231,6 +224,14 @@ class HistoryPanel(QWidget):
         layout.addWidget(card(self.finding, self.meaning))
         layout.addWidget(self._figures, 1)
         layout.addStretch(0)
+
+
+def _time(one: Kept | Counted) -> float:
+    return one.at.timestamp()
+
+
+def _moment(one: tuple[float, HistoryRow]) -> float:
+    return one[0]
 
 
 def _offer(box: QComboBox, items: list[tuple[str, str]]) -> None:

@@ -1,0 +1,144 @@
+"""A kept check or count of bags as a row of the table, as a point of the chart, and as a sentence."""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication
+
+from calibrator.desk.counted import counted
+from calibrator.desk.mix.history_model import HistoryRow
+from calibrator.desk.mix_history import Counted, Kept
+from calibrator.desk.mix_words import mass, number, percent, powder_verdict_words, verdict_words
+from calibrator.desk.speech import day_text
+from calibrator.model import UnitSystem
+from calibrator.science.check import Verdict
+from calibrator.science.check_season import Mean, off_share
+
+if TYPE_CHECKING:
+    from calibrator.desk.mix.check_plot import CheckPoint, CountPoint
+
+translate = QCoreApplication.translate
+_DAY_S = 86_400.0
+
+
+def check_row(one: Kept) -> HistoryRow:
+    """A check in the table."""
+    check = one.check
+    batch = f"{check.group_name} {check.calves or ''}".strip()
+    return HistoryRow(
+        check_id=check.id,
+        day=day_text(check.at.astimezone().date()),
+        lot=one.lot.lot_number,
+        batch=batch or "–",
+        feeder=check.feeder or "–",
+        solids="–" if check.solids_share is None else percent(check.solids_share),
+        wanted=percent(check.target_share),
+        verdict=verdict_words(Verdict(check.verdict)) if check.verdict else "–",
+    )
+
+
+def count_row(one: Counted, system: UnitSystem) -> HistoryRow:
+    """A count of bags in the table: the powder that a feeding got."""
+    count, found = one.count, one.result
+    batch = translate("History", "bags {bags}, {feedings}")
+    return HistoryRow(
+        check_id=count.id,
+        day=day_text(count.at.astimezone().date()),
+        lot=one.lot.lot_number,
+        batch=batch.format(bags=count.bags_typed or number(count.bags), feedings=counted.feedings(count.feedings)),
+        feeder="–",
+        solids=mass(found.mean_g, system) if found else "–",
+        wanted=mass(count.target_mass_g, system),
+        verdict=powder_verdict_words(found.verdict) if found else "–",
+    )
+
+
+def check_words(one: Kept) -> str:
+    """A check in a sentence."""
+    told = check_row(one)
+    text = translate("History", "{day}, lot {lot}, {feeder}: {solids} solids, wanted {wanted}. {verdict}.")
+    return text.format(
+        day=told.day, lot=told.lot, feeder=told.feeder, solids=told.solids, wanted=told.wanted, verdict=told.verdict
+    )
+
+
+def count_words(one: Counted, system: UnitSystem) -> str:
+    """A count of bags in a sentence."""
+    told = count_row(one, system)
+    text = translate("History", "{since} to {day}, lot {lot}, {batch}: {powder} each, wanted {wanted}. {verdict}.")
+    return text.format(
+        since=day_text(one.count.since), day=told.day, lot=told.lot, batch=told.batch, powder=told.solids,
+        wanted=told.wanted, verdict=told.verdict,
+    )  # fmt: skip
+
+
+def check_point(one: Kept) -> CheckPoint | None:
+    """A check on the chart; None where it tells no solids."""
+    from calibrator.desk.mix.check_plot import CheckPoint
+
+    check, watched = one.check, one.watched
+    if watched is None:
+        return None
+    target = check.target_share
+    return CheckPoint(
+        key=check.id,
+        lot_id=one.lot.id,
+        on=day_number(check.at),
+        off_pct=100 * watched.point.off_share,
+        low_pct=100 * off_share(check.solids_low or 0.0, target),
+        high_pct=100 * off_share(check.solids_high or 0.0, target),
+        running_pct=100 * watched.running,
+        limit_low_pct=100 * watched.low,
+        limit_high_pct=100 * watched.high,
+        verdict=check.verdict,
+        words=check_words(one),
+    )
+
+
+def count_point(one: Counted, system: UnitSystem) -> CountPoint | None:
+    """A count of bags on the chart; None where it came to nothing."""
+    from calibrator.desk.mix.check_plot import CountPoint
+
+    count, found = one.count, one.result
+    if found is None:
+        return None
+    return CountPoint(
+        key=count.id,
+        since=float(count.since.toordinal()),
+        on=day_number(count.at),
+        off_pct=100 * found.share,
+        low_pct=100 * off_share(found.low_g, count.target_mass_g),
+        high_pct=100 * off_share(found.high_g, count.target_mass_g),
+        verdict=found.verdict,
+        words=count_words(one, system),
+    )
+
+
+def feeders_words(apart: dict[str, Mean]) -> str:
+    """Who mixes how far off on average; blank where there are not two to compare."""
+    if not apart:
+        return ""
+    one = translate("History", "{feeder} {share} (within {half}, {checks})")
+    pieces = [
+        one.format(
+            feeder=name,
+            share=signed(mean.share),
+            half=percent(mean.half),
+            checks=counted.checks(mean.count),
+        )
+        for name, mean in apart.items()
+    ]
+    return translate("History", "On average off target: {feeders}.").format(feeders="; ".join(pieces))
+
+
+def signed(share: float) -> str:
+    """A share off the target with its sign."""
+    return f"{'+' if share >= 0 else '−'}{percent(abs(share))}"
+
+
+def day_number(at: datetime) -> float:
+    """A moment as a day's number with its fraction, on the clock of this computer."""
+    here = at.astimezone()
+    return date.toordinal(here) + (here.hour * 3600 + here.minute * 60) / _DAY_S
