@@ -39,10 +39,17 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n checks saved.</source>
+        <source>%n checks</source>
         <translation>
-            <numerusform>%n check saved.</numerusform>
-            <numerusform>%n checks saved.</numerusform>
+            <numerusform>%n check</numerusform>
+            <numerusform>%n checks</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows saved.</source>
+        <translation>
+            <numerusform>%n row saved.</numerusform>
+            <numerusform>%n rows saved.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -137,22 +137,6 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
         <translation>Con {feedings} al día, una desviación de {drift} se nota en {days}, en cuatro de cada cinco casos.</translation>
     </message>
     <message>
-        <source>As it should be</source>
-        <translation>Como debe ser</translation>
-    </message>
-    <message>
-        <source>Too little powder</source>
-        <translation>Falta polvo</translation>
-    </message>
-    <message>
-        <source>Too much powder</source>
-        <translation>Sobra polvo</translation>
-    </message>
-    <message>
-        <source>Cannot tell yet</source>
-        <translation>Todavía no se sabe</translation>
-    </message>
-    <message>
         <source>Each feeding got {mean} of powder on average (95 % interval {low} to {high}), {share} {side} the target. A bag lasted {lasted} feedings; it should last {should}.</source>
         <translation>Cada toma llevó {mean} de polvo en promedio (intervalo de 95 % de {low} a {high}), {share} {side} de lo deseado. Un costal rindió {lasted} tomas; debe rendir {should}.</translation>
     </message>
@@ -1150,6 +1134,26 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <source>how it cools</source>
         <translation>cómo se enfría</translation>
     </message>
+    <message>
+        <source>bags {bags}, {feedings}</source>
+        <translation>costales {bags}, {feedings}</translation>
+    </message>
+    <message>
+        <source>{day}, lot {lot}, {feeder}: {solids} solids, wanted {wanted}. {verdict}.</source>
+        <translation>{day}, lote {lot}, {feeder}: {solids} de sólidos, se quería {wanted}. {verdict}.</translation>
+    </message>
+    <message>
+        <source>{since} to {day}, lot {lot}, {batch}: {powder} each, wanted {wanted}. {verdict}.</source>
+        <translation>{since} a {day}, lote {lot}, {batch}: {powder} cada una, se quería {wanted}. {verdict}.</translation>
+    </message>
+    <message>
+        <source>{feeder} {share} (within {half}, {checks})</source>
+        <translation>{feeder} {share} (dentro de {half}, {checks})</translation>
+    </message>
+    <message>
+        <source>On average off target: {feeders}.</source>
+        <translation>En promedio, lejos del objetivo: {feeders}.</translation>
+    </message>
 </context>
 <context>
     <name>HistoryList</name>
@@ -1189,8 +1193,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Mezcló</translation>
     </message>
     <message>
-        <source>Solids</source>
-        <translation>Sólidos</translation>
+        <source>Found</source>
+        <translation>Hallado</translation>
     </message>
     <message>
         <source>Wanted</source>
@@ -1228,8 +1232,16 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>No se puede escribir {path}: {fault}. Escoja otro lugar.</translation>
     </message>
     <message>
-        <source>solids off target, %</source>
-        <translation>sólidos contra lo deseado, %</translation>
+        <source>off target, %</source>
+        <translation>lejos del objetivo, %</translation>
+    </message>
+    <message>
+        <source>Orange: each lot&apos;s running mean and its limits. Circle: inside. Triangle: too thin (down), too strong (up). Diamond: cannot tell. Square: bags counted over those days.</source>
+        <translation>Naranja: la media corrida de cada lote y sus límites. Círculo: dentro. Triángulo: muy aguada (abajo), muy cargada (arriba). Rombo: no se puede saber. Cuadro: costales contados en esos días.</translation>
+    </message>
+    <message>
+        <source>Checks of the mix and counts of bags, newest first</source>
+        <translation>Revisiones de la mezcla y cuentas de costales, la más nueva primero</translation>
     </message>
     <message>
         <source>No check yet</source>
@@ -1252,14 +1264,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Nada raro en las revisiones del lote {lot}.</translation>
     </message>
     <message>
-        <source>Orange: the running mean of each lot and its limits. Circles are inside, triangles too thin (down) or too strong (up), diamonds cannot tell.</source>
-        <translation>Naranja: el promedio móvil de cada lote y sus límites. Los círculos están dentro; los triángulos, muy ligera (abajo) o muy fuerte (arriba); los rombos no lo saben.</translation>
-    </message>
-    <message>
-        <source>{day}, lot {lot}, {feeder}: {solids} solids, wanted {wanted}. {verdict}.</source>
-        <translation>{day}, lote {lot}, {feeder}: {solids} de sólidos, se deseaba {wanted}. {verdict}.</translation>
-    </message>
-    <message>
         <source>Save the checks as a table</source>
         <translation>Guardar las revisiones como tabla</translation>
     </message>
@@ -1274,10 +1278,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Why does this check count no more?</source>
         <translation>¿Por qué ya no cuenta esta revisión?</translation>
-    </message>
-    <message>
-        <source>Checks of the mix, newest first</source>
-        <translation>Revisiones de la mezcla, la más nueva primero</translation>
     </message>
     <message>
         <source>Lot</source>
@@ -2378,6 +2378,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Cannot tell yet</source>
         <translation>Todavía no se sabe</translation>
+    </message>
+    <message>
+        <source>Too little powder</source>
+        <translation>Falta polvo</translation>
+    </message>
+    <message>
+        <source>Too much powder</source>
+        <translation>Sobra polvo</translation>
     </message>
     <message>
         <source>{solids} solids as mixed (95 % interval {low} to {high}). Wanted: {target}, give or take {tolerance}.</source>
@@ -7097,10 +7105,17 @@ Last kept: {mass}</source>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n checks saved.</source>
+        <source>%n checks</source>
         <translation>
-            <numerusform>%n revisión guardada.</numerusform>
-            <numerusform>%n revisiones guardadas.</numerusform>
+            <numerusform>%n revisión</numerusform>
+            <numerusform>%n revisiones</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows saved.</source>
+        <translation>
+            <numerusform>Se guardó %n renglón.</numerusform>
+            <numerusform>Se guardaron %n renglones.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
