@@ -1140,11 +1140,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>{day}, lot {lot}, {feeder}: {solids} solids, wanted {wanted}. {verdict}.</source>
-        <translation>{day}, lote {lot}, {feeder}: {solids} de sólidos, se quería {wanted}. {verdict}.</translation>
+        <translation>{day}, lote {lot}, {feeder}: {solids} de sólidos, se deseaba {wanted}. {verdict}.</translation>
     </message>
     <message>
         <source>{since} to {day}, lot {lot}, {batch}: {powder} each, wanted {wanted}. {verdict}.</source>
-        <translation>{since} a {day}, lote {lot}, {batch}: {powder} cada una, se quería {wanted}. {verdict}.</translation>
+        <translation>{since} a {day}, lote {lot}, {batch}: {powder} cada una, se deseaba {wanted}. {verdict}.</translation>
     </message>
     <message>
         <source>{feeder} {share} (within {half}, {checks})</source>
@@ -1237,7 +1237,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Orange: each lot&apos;s running mean and its limits. Circle: inside. Triangle: too thin (down), too strong (up). Diamond: cannot tell. Square: bags counted over those days.</source>
-        <translation>Naranja: la media corrida de cada lote y sus límites. Círculo: dentro. Triángulo: muy aguada (abajo), muy cargada (arriba). Rombo: no se puede saber. Cuadro: costales contados en esos días.</translation>
+        <translation>Naranja: la media corrida de cada lote y sus límites. Círculo: dentro. Triángulo: demasiado ligera (abajo), demasiado fuerte (arriba). Rombo: todavía no se sabe. Cuadro: costales contados en esos días.</translation>
     </message>
     <message>
         <source>Checks of the mix and counts of bags, newest first</source>

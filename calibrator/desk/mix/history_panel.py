@@ -155,8 +155,8 @@ class HistoryPanel(QWidget):
             text = self.tr("Nothing unusual in the checks of lot {lot}.")
             self.finding.setText(text.format(lot=lots[newest.point.lot_id]))
         key = self.tr(
-            "Orange: each lot's running mean and its limits. Circle: inside. Triangle: too thin (down), too strong (up). "
-            "Diamond: cannot tell. Square: bags counted over those days."
+            "Orange: each lot's running mean and its limits. Circle: inside. Triangle: too thin (down), too strong "
+            "(up). Diamond: cannot tell. Square: bags counted over those days."
         )
         apart = feeders_words(feeders_apart(shown))
         self.meaning.setText(f"{apart} {key}".strip())
