@@ -10,8 +10,10 @@ from enum import StrEnum
 from calibrator.model import (
     Ending,
     Farm,
+    Instrument,
     Lot,
     Mark,
+    MixCheck,
     Printed,
     PrintKind,
     Scale,
@@ -21,6 +23,10 @@ from calibrator.model import (
     WeighIn,
 )
 from calibrator.records import Records
+
+CHECK_EVERY_DAYS = 7
+FIRST_CHECK_DAYS = 1
+"""How long a mix goes unchecked before it is asked for, and that of a lot begun: common practice, no source."""
 
 
 class LotState(StrEnum):
@@ -89,6 +95,7 @@ class Need(StrEnum):
     PRINT_LABELS = "print_labels"  # labels bear an old line
     PRINT_CHARTS = "print_charts"  # charts rest on an older sign-off
     PRINT_LOT_SHEETS = "print_lot_sheets"  # a lot was weighed anew since its record was printed
+    CHECK_MIX = "check_mix"  # the mix of the lot in use was not checked for long
 
 
 NEEDED = {
@@ -109,6 +116,7 @@ class Waiting:
     scoop: Scoop | None = None
     old_lot: Lot | None = None
     sheets: tuple[Printed, ...] = ()
+    day: date | None = None
 
 
 @dataclass(frozen=True)
@@ -122,6 +130,8 @@ class Standing:
     marks: tuple[Mark, ...]
     prints: tuple[Printed, ...]
     endings: tuple[SheetEnding, ...] = ()  # what became of printed sheets, oldest word first
+    checks: tuple[MixCheck, ...] = ()  # of the mix, those that were not withdrawn
+    has_instruments: bool = False
 
     def lot(self, lot_id: str) -> LotStanding | None:
         return next((known for known in self.lots if known.lot.id == lot_id), None)
@@ -153,7 +163,9 @@ def standing(records: Records, farm: Farm) -> Standing:
     lots = tuple(_lot_standing(lot, weigh_ins, sign_offs, marks) for lot in records.every(Lot, farm.id))
     scoops = tuple(scoop for scoop in records.every(Scoop, farm.id) if scoop.retired_on is None)
     prints, endings = tuple(records.prints(farm.id)), tuple(records.sheet_endings(farm.id))
-    return Standing(farm.id, lots, scoops, tuple(sign_offs), tuple(marks), prints, endings)
+    checks = tuple(check for check in records.every(MixCheck, farm.id) if not check.withdrawn_reason)
+    has_instruments = any(made.retired_on is None for made in records.every(Instrument, farm.id))
+    return Standing(farm.id, lots, scoops, tuple(sign_offs), tuple(marks), prints, endings, checks, has_instruments)
 
 
 def lot_in_use(records: Records, farm: Farm) -> LotStanding | None:
@@ -167,7 +179,7 @@ def marks_in_force(marks: Iterable[Mark], sign_offs: Sequence[SignOff]) -> tuple
     return tuple(mark for mark in marks if newest.get(mark.scoop_id) == mark.sign_off_id)
 
 
-def waiting(now: Standing) -> list[Waiting]:
+def waiting(now: Standing, today: date) -> list[Waiting]:
     """What needs doing, what cannot wait first."""
     found = [
         Waiting(Need.GO_ON, lot=known.lot, weigh_in=known.open_weigh_in) for known in now.lots if known.open_weigh_in
@@ -177,7 +189,19 @@ def waiting(now: Standing) -> list[Waiting]:
     for need, kind in NEEDED.items():
         if sheets := outdated_sheets(now, kind):
             found.append(Waiting(need, lot=_lot_in_force(now, sheets[0]), sheets=sheets))
-    return found
+    return [*found, *_check_overdue(now, today)]
+
+
+def _check_overdue(now: Standing, today: date) -> list[Waiting]:
+    """The mix of the lot in use, on a farm that checks its mixes, once the last check is older than a week."""
+    lot = now.in_use.lot if now.in_use else None
+    if lot is None or not (now.checks or now.has_instruments):
+        return []
+    last = max((check.at.date() for check in now.checks if check.lot_id == lot.id), default=None)
+    signed = now.in_use.sign_off.at.date() if now.in_use and now.in_use.sign_off else today
+    since = last or max(signed, lot.fed_from or signed)
+    allowed = CHECK_EVERY_DAYS if last else FIRST_CHECK_DAYS
+    return [Waiting(Need.CHECK_MIX, lot=lot, day=last)] if (today - since).days > allowed else []
 
 
 def outdated_sheets(now: Standing, kind: PrintKind) -> tuple[Printed, ...]:

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 
 import pytest
 from yard import NOON, Yard
 
 from calibrator.desk.standing import LotState, Need, outdated_sheets, standing
-from calibrator.model import Ending, Printed, PrintKind, SheetEnding, new_id
+from calibrator.model import Ending, Instrument, InstrumentKind, MixCheck, Printed, PrintKind, SheetEnding, new_id
 from calibrator.records import Records
 
 
@@ -129,3 +129,40 @@ def test_a_lot_sheet_is_outdated_by_a_newer_sign_off_of_its_lot_and_scoop_only(y
     assert [w.lot for w in yard.waiting() if w.need is Need.PRINT_LOT_SHEETS] == [lot]
     assert yard.print(PrintKind.LOT_SHEET, again, yard.red).replaces == sheet.number
     assert outdated_sheets(standing(yard.records, yard.farm), PrintKind.LOT_SHEET) == ()
+
+
+def test_a_mix_that_was_not_checked_for_a_week_waits_where_mixes_are_checked(yard: Yard) -> None:
+    lot = yard.lot("A")
+    yard.sign(lot, yard.red)
+    day = NOON.date()
+    assert yard.waiting(day + timedelta(days=30)) == []  # a farm without instruments is not nagged
+    yard.records.keep(
+        Instrument(id=new_id(), farm_id=yard.farm.id, name="Refractometer", kind=InstrumentKind.REFRACTOMETER)
+    )
+    assert yard.waiting(day + timedelta(days=1)) == []
+    (left,) = yard.waiting(day + timedelta(days=2))
+    assert (left.need, left.lot, left.day) == (Need.CHECK_MIX, lot, None)
+    check = MixCheck(
+        id=new_id(), farm_id=yard.farm.id, at=NOON + timedelta(days=2), lot_id=lot.id, readings=(),
+        target_share=0.125, target_typed="12.5 %", tolerance_share=0.02, tolerance_typed="2 %",
+    )  # fmt: skip
+    kept = yard.records.keep(check)
+    assert yard.waiting(day + timedelta(days=9)) == []
+    (left,) = yard.waiting(day + timedelta(days=10))
+    assert (left.need, left.day) == (Need.CHECK_MIX, day + timedelta(days=2))
+    yard.records.keep(replace(kept, withdrawn_reason="wrong pail"))
+    assert [found.day for found in yard.waiting(day + timedelta(days=9))] == [None]
+
+
+def test_a_lot_begun_is_to_be_checked_although_the_one_before_was(yard: Yard) -> None:
+    first, second = yard.lot("A"), yard.lot("B")
+    yard.sign(first, yard.red)
+    yard.records.keep(
+        MixCheck(
+            id=new_id(), farm_id=yard.farm.id, at=NOON, lot_id=first.id, readings=(),
+            target_share=0.125, target_typed="12.5 %", tolerance_share=0.02, tolerance_typed="2 %",
+        )
+    )  # fmt: skip
+    yard.sign(second, yard.red)
+    needs = [(found.need, found.lot) for found in yard.waiting(NOON.date() + timedelta(days=3))]
+    assert (Need.CHECK_MIX, second) in needs

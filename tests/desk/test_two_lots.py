@@ -80,7 +80,7 @@ def test_while_both_are_open_a_scoop_bears_both_lines(herd: Herd, two: tuple[Sig
     line = line_on(now, herd.red.id)
     assert line is not None
     assert line.lot_id == two[0].lot_id
-    assert not [found for found in waiting(now) if found.need is Need.MARK_SCOOP]
+    assert not [found for found in waiting(now, TODAY) if found.need is Need.MARK_SCOOP]
 
 
 def test_a_chart_of_the_lot_in_use_is_not_outdated_by_the_next_lots_sign_off(herd: Herd) -> None:

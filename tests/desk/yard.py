@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime
+from datetime import UTC, date, datetime
 
 from calibrator.desk.standing import Waiting, standing, waiting
 from calibrator.model import (
@@ -21,6 +21,7 @@ from calibrator.model import (
 from calibrator.records import Records
 
 NOON = datetime(2026, 3, 2, 12, tzinfo=UTC)
+DAY = NOON.date()
 
 
 class Yard:
@@ -87,8 +88,8 @@ class Yard:
             )
         )
 
-    def waiting(self) -> list[Waiting]:
-        return waiting(standing(self.records, self.farm))
+    def waiting(self, today: date = DAY) -> list[Waiting]:
+        return waiting(standing(self.records, self.farm), today)
 
 
 def a_sign_off(yard: Yard, lot: Lot, scoop: Scoop, weigh_in: WeighIn) -> SignOff:

@@ -180,7 +180,7 @@ class TodayPage(Page):
             words = self.tr("The set-up is not finished: scale, scoop or first lot is missing.")
             self._add(words, self.tr("Go on with the set-up"), "welcome", "")
         self._add_powder(self.powder_card.found)
-        for found in waiting(now):
+        for found in waiting(now, self.desk.clock().date()):
             self._add(*self._told(found), found.sheets)
         needed = self.tr("Nothing is waiting.") if not self.rows else self.tr("Where you are needed")
         self._waiting_heading.setText(needed)
@@ -232,7 +232,16 @@ class TodayPage(Page):
             return words, self.tr("Weigh in with it"), "weigh_in", lot_id
         if found.need is Need.WEIGH_IN and found.lot:
             return self._delivered(found), self.tr("Weigh in"), "weigh_in", lot_id
+        if found.need is Need.CHECK_MIX:
+            return self._unchecked(found), self.tr("Check the mix"), "mix_check", ""
         return self._sheets(found, lot_id)
+
+    def _unchecked(self, found: Waiting) -> str:
+        assert found.lot is not None
+        if found.day is None:
+            return self.tr("The mix with lot {number} was not checked yet.").format(number=found.lot.lot_number)
+        text = self.tr("The mix with lot {number} was last checked on {day}.")
+        return text.format(number=found.lot.lot_number, day=day_text(found.day))
 
     def _delivered(self, found: Waiting) -> str:
         assert found.lot is not None
