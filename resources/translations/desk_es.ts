@@ -6091,6 +6091,18 @@ Last kept: {mass}</source>
         <translation>Pesar</translation>
     </message>
     <message>
+        <source>Check the mix</source>
+        <translation>Revisar la mezcla</translation>
+    </message>
+    <message>
+        <source>The mix with lot {number} was not checked yet.</source>
+        <translation>La mezcla con el lote {number} aún no se revisó.</translation>
+    </message>
+    <message>
+        <source>The mix with lot {number} was last checked on {day}.</source>
+        <translation>La mezcla con el lote {number} se revisó por última vez el {day}.</translation>
+    </message>
+    <message>
         <source>Lot {number} is not weighed in.</source>
         <translation>El lote {number} está sin pesar.</translation>
     </message>
