@@ -14,12 +14,14 @@ from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
     QFileDialog,
-    QLabel,
     QLineEdit,
     QMessageBox,
     QVBoxLayout,
     QWidget,
 )
+
+from calibrator.desk.parts import label
+from calibrator.desk.plain_text import on_screen
 
 
 class Ask(QObject):
@@ -27,13 +29,14 @@ class Ask(QObject):
 
     def tell(self, text: str) -> None:
         """Say what went wrong and what to do about it."""
-        box = QMessageBox(QMessageBox.Icon.Warning, _title(), text, QMessageBox.StandardButton.Ok, _window())
+        box = QMessageBox(QMessageBox.Icon.Warning, _title(), on_screen(text), QMessageBox.StandardButton.Ok, _window())
         box.setTextFormat(Qt.TextFormat.PlainText)
         _open(box)
 
     def confirm(self, question: str, yes: str, on_yes: Callable[[], None]) -> None:
         """Put a question whose *yes* has a name of its own; anything else changes nothing."""
-        box = QMessageBox(QMessageBox.Icon.Question, _title(), question, QMessageBox.StandardButton.NoButton, _window())
+        text, none = on_screen(question), QMessageBox.StandardButton.NoButton
+        box = QMessageBox(QMessageBox.Icon.Question, _title(), text, none, _window())
         box.setTextFormat(Qt.TextFormat.PlainText)
         box.addButton(yes, QMessageBox.ButtonRole.AcceptRole)
         cancel = box.addButton(QMessageBox.StandardButton.Cancel)
@@ -64,13 +67,11 @@ class _ReasonDialog(QDialog):
         super().__init__(parent)
         self.setWindowTitle(_title())
         self._on_text = on_text
-        label = QLabel(question)
-        label.setTextFormat(Qt.TextFormat.PlainText)
-        label.setWordWrap(True)
+        asked = label(question)
         self._line = QLineEdit()
         self._line.setMaxLength(200)
         self._line.setAccessibleName(question)
-        label.setBuddy(self._line)
+        asked.setBuddy(self._line)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
         self._ok = buttons.button(QDialogButtonBox.StandardButton.Ok)
         self._ok.setEnabled(False)
@@ -78,7 +79,7 @@ class _ReasonDialog(QDialog):
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
         layout = QVBoxLayout(self)
-        for widget in (label, self._line, buttons):
+        for widget in (asked, self._line, buttons):
             layout.addWidget(widget)
         self.setMinimumWidth(420)
 

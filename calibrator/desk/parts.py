@@ -21,16 +21,30 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from calibrator.desk.plain_text import LONGEST_LINE, LONGEST_TEXT, LONGEST_TITLE, on_screen
 from calibrator.desk.theme import SPACE
 
 LabelKind = Literal["", "title", "heading", "figure", "quiet", "caution", "tag"]
 Tone = Literal["", "good", "warn", "bad"]
 
 
+class _Words(QLabel):
+    """Plain text that no name in it can turn, swell or push off the page."""
+
+    def __init__(self, longest: int) -> None:
+        super().__init__()
+        self._longest = longest
+        self.setTextFormat(Qt.TextFormat.PlainText)
+
+    def setText(self, text: str) -> None:  # noqa: N802
+        super().setText(on_screen(text, self._longest))
+
+
 def label(text: str = "", kind: LabelKind = "", *, wrap: bool = True, tone: Tone = "") -> QLabel:
     """A line or paragraph; names of lots and people are plain text, never markup."""
-    made = QLabel(text)
-    made.setTextFormat(Qt.TextFormat.PlainText)
+    longest = LONGEST_TITLE if kind in ("title", "heading") else LONGEST_TEXT
+    made = _Words(longest if wrap else LONGEST_LINE)
+    made.setText(text)
     made.setWordWrap(wrap)
     made.setProperty("kind", kind)
     made.setProperty("tone", tone)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterator
+from html import unescape
 from itertools import combinations
 
 from PySide6.QtCore import QModelIndex, QPoint, QRect, Qt
@@ -41,7 +42,7 @@ def shown(root: QWidget) -> list[QWidget]:
 def texts(root: QWidget) -> Iterator[str]:
     """Everything that is said in words: on widgets, in tables, to the screen reader, over the mouse."""
     for widget in shown(root):
-        yield from (widget.accessibleName(), widget.accessibleDescription(), widget.toolTip())
+        yield from (widget.accessibleName(), widget.accessibleDescription(), untagged(widget.toolTip()))
         if isinstance(widget, QLabel | QAbstractButton):
             yield plain(widget.text())
         elif isinstance(widget, QLineEdit):
@@ -67,6 +68,11 @@ def too_small(root: QWidget, name: str) -> Iterator[str]:
 def plain(text: str) -> str:
     """A caption without its key."""
     return re.sub(r"&(.)", r"\1", text)
+
+
+def untagged(tip: str) -> str:
+    """What a tip says, without the tags that keep it from guessing at others."""
+    return unescape(re.sub(r"<[^>]*>", "", tip)) if tip.startswith("<p") else tip
 
 
 def _cells(view: QAbstractItemView) -> Iterator[str]:

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QButtonGroup, QCheckBox, QComboBox, QRadioButton, 
 
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.parts import label, row
+from calibrator.desk.plain_text import on_screen
 from calibrator.desk.theme import SPACE
 from calibrator.model import FillWay, Scoop, Scoopfuls, ScoopRule
 
@@ -57,8 +58,9 @@ class ScoopRuleFields(QWidget):
         self.kind.clear()
         self.kind.addItem(self.tr("whichever changes the water least"), ("", FillWay.LEVEL))
         for scoop in scoops:
-            self.kind.addItem(self.tr("{scoop}, level").format(scoop=scoop.name), (scoop.id, FillWay.LEVEL))
-            self.kind.addItem(self.tr("{scoop}, to the mark").format(scoop=scoop.name), (scoop.id, FillWay.TO_MARK))
+            name = on_screen(scoop.name)
+            self.kind.addItem(self.tr("{scoop}, level").format(scoop=name), (scoop.id, FillWay.LEVEL))
+            self.kind.addItem(self.tr("{scoop}, to the mark").format(scoop=name), (scoop.id, FillWay.TO_MARK))
         places = [p for p in range(self.kind.count()) if self.kind.itemData(p) == (known.scoop_id, known.way)]
         self.kind.setCurrentIndex(places[0] if places else 0)
         self._look()

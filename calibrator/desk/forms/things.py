@@ -15,6 +15,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.history import HistoryList
 from calibrator.desk.parts import button, card, column, label, row, scrolled
+from calibrator.desk.plain_text import on_screen
 from calibrator.desk.theme import SPACE
 from calibrator.model import Instrument, Scale, Scoop, Vessel
 from calibrator.records import RecordsError
@@ -129,7 +130,7 @@ class ThingsTab(QWidget, Generic[T]):
         about = self._about(thing)
         if thing.retired_on is not None:
             about = self.tr("retired")
-        item = QListWidgetItem(f"{thing.name}\n{about}")
+        item = QListWidgetItem(f"{on_screen(thing.name)}\n{about}")
         item.setData(Qt.ItemDataRole.UserRole, thing.id)
         return item
 

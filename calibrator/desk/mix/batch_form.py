@@ -13,6 +13,7 @@ from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.mix_batch import Batch, FarmNow, batch_of
 from calibrator.desk.mix_checks import Aim
 from calibrator.desk.parts import row
+from calibrator.desk.plain_text import on_screen
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.model import Plan, PlanGroup, Vessel
@@ -53,7 +54,7 @@ class BatchForm(QWidget):
         """Offer the farm's plans and vessels; what is chosen and typed stays where it still exists."""
         first, plan = self._now is None, self._chosen()[0]
         self._now = now
-        self._offer(self.group, [(self._name(p, g), (p.id, g.name)) for p in now.plans for g in p.groups])
+        self._offer(self.group, [(on_screen(self._name(p, g)), (p.id, g.name)) for p in now.plans for g in p.groups])
         vessels = [(self.tr("not one of ours"), ""), *((v.name, v.id) for v in now.vessels)]
         self._offer(self.vessel, vessels)
         if first or (plan is None and now.plans):

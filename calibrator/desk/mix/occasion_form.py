@@ -14,6 +14,7 @@ from calibrator.desk.forms.fields import Captioned, DayField, TextField
 from calibrator.desk.forms.time_field import TimeField, time_text
 from calibrator.desk.mix_occasion import Offered, Wrong, moment, offered_lots, wrong_with
 from calibrator.desk.parts import row
+from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
@@ -58,7 +59,7 @@ class OccasionForm(QWidget):
         blocker = QSignalBlocker(self.lot)
         self.lot.clear()
         for one in self._offered:
-            self.lot.addItem(self._name(one), one.lot.id)
+            self.lot.addItem(on_screen(self._name(one)), one.lot.id)
         place = self.lot.findData(kept.lot.id) if own and kept else -1
         self.lot.setCurrentIndex(place if place >= 0 else self._usual())
         blocker.unblock()

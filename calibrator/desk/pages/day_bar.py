@@ -8,6 +8,7 @@ from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 
 from calibrator.desk.parts import label, row
+from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
 from calibrator.model import ColdWeather, Plan, UnitSystem
@@ -42,7 +43,7 @@ class DayBar(QWidget):
         blocker = QSignalBlocker(self.feeding)
         self.feeding.clear()
         for number in range(most_feedings(plan, on) if differ else 1):
-            self.feeding.addItem(self._name(plan, number))
+            self.feeding.addItem(on_screen(self._name(plan, number)))
         chosen = here if here < self.feeding.count() else 0
         self.feeding.setCurrentIndex(chosen)
         blocker.unblock()

@@ -6,6 +6,7 @@ from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QComboBox, QFrame, QVBoxLayout
 
 from calibrator.desk.parts import button, label, row
+from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.desk.theme import SPACE
@@ -63,7 +64,7 @@ class LotBar(QFrame):
         self.lots.clear()
         for known in now.open_lots:
             text = self.tr("{lot}, in use") if known.lot.id == in_use else self.tr("{lot}, open beside it")
-            self.lots.addItem(text.format(lot=known.lot.lot_number), known.lot.id)
+            self.lots.addItem(on_screen(text.format(lot=known.lot.lot_number)), known.lot.id)
         self.lots.setCurrentIndex(self.lots.findData(self._shown_id))
         blocker.unblock()
         self.change.setVisible(self._shown_id != in_use)

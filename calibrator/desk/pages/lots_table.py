@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from html import escape
 from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
+from calibrator.desk.plain_text import tip
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.standing import LotStanding
 from calibrator.desk.words import marks_words, packages_words, state_words
@@ -51,8 +51,7 @@ class LotsModel(QAbstractTableModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return shown
         if role == Qt.ItemDataRole.ToolTipRole:
-            # A tip guesses at markup; what people typed must not become any.
-            return f"<p>{escape(shown)}</p>" if shown else None
+            return tip(shown)
         if role == SORT_ROLE:
             return by
         return known.lot.id if role == LOT_ROLE else None

@@ -8,6 +8,8 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
+from calibrator.desk.plain_text import tip
+
 Index = QModelIndex | QPersistentModelIndex
 
 
@@ -59,8 +61,10 @@ class SeasonModel(QAbstractTableModel):
         if not index.isValid():
             return None
         row = self._rows[index.row()]
-        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
+        if role == Qt.ItemDataRole.DisplayRole:
             return getattr(row, FIELDS[index.column()])
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return tip(getattr(row, FIELDS[index.column()]))
         if role == Qt.ItemDataRole.UserRole:
             return row.lot_id
         if role == Qt.ItemDataRole.TextAlignmentRole and index.column() in FIGURES:

@@ -21,6 +21,7 @@ from calibrator.desk.pages.day_bar import DayBar
 from calibrator.desk.pages.lot_bar import LotBar
 from calibrator.desk.pages.today_card import TodayCard
 from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property, show_as_rows
+from calibrator.desk.plain_text import on_screen
 from calibrator.desk.rate_words import group_text, osmolality_text, rate_text, strength_text
 from calibrator.desk.sheets import Changed, GroupSheet, LotInUse, PlanSheet, SheetLine
 from calibrator.desk.speech import day_text, decimal_comma
@@ -37,6 +38,7 @@ MOST_CHANGES = 6
 TABLE_HEIGHT = 250
 FIT_AFTER_MS = 200
 ONE_LINE, TWO_LINES, LINE = 34, 50, 20  # scoops that need their names take a second line
+LONGEST_TAB = 30
 
 
 class SheetView(QWidget):
@@ -245,7 +247,7 @@ class SheetView(QWidget):
         if sheet.together:
             names.append(self.tr("All together"))
         shown = [self.tabs.tabText(index) for index in range(self.tabs.count())]
-        wanted = [name.replace("&", "&&") for name in names]
+        wanted = [on_screen(name, LONGEST_TAB).replace("&", "&&") for name in names]
         if shown != wanted:
             self.tabs.blockSignals(True)
             while self.tabs.count():

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QButtonGroup, QCheckBox, QDialog, QLineEdit, QRadi
 from calibrator.desk.context import Desk
 from calibrator.desk.paper_jobs import end_sheets
 from calibrator.desk.parts import button, label, row
+from calibrator.desk.plain_text import on_screen
 from calibrator.desk.sheet_words import sheet_words
 from calibrator.desk.theme import SPACE
 from calibrator.model import Ending, Printed, SheetEnding, new_id
@@ -25,7 +26,7 @@ class SheetsGone(QDialog):
         super().__init__(parent)
         self.setWindowTitle(self.tr("Old sheets that are gone"))
         self._desk, self._sheets = desk, tuple(sheets)
-        self.boxes = [QCheckBox(sheet_words(desk.records, sheet).replace("&", "&&")) for sheet in sheets]
+        self.boxes = [QCheckBox(on_screen(sheet_words(desk.records, sheet)).replace("&", "&&")) for sheet in sheets]
         self.taken_down = QRadioButton(self.tr("&Taken down or off, nothing in its place"))
         self.replaced = QRadioButton(self.tr("&Replaced: the new line is drawn, or a new sheet is there"))
         self.spoiled = QRadioButton(self.tr("Thrown away &unused: jammed, or its bars were off"))

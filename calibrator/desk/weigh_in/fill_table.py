@@ -6,6 +6,7 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelInd
 from PySide6.QtGui import QColor, QFont
 
 from calibrator import units
+from calibrator.desk.plain_text import tip
 from calibrator.desk.theme import tokens, ui_font
 from calibrator.model import Fill, UnitSystem
 
@@ -61,7 +62,7 @@ class FillTable(QAbstractTableModel):
         if role == Qt.ItemDataRole.ForegroundRole:
             return self._colour(fill, index.column())
         if role == Qt.ItemDataRole.ToolTipRole:
-            return self.tr("Typed as {typed}").format(typed=fill.typed)
+            return tip(self.tr("Typed as {typed}").format(typed=fill.typed))
         return None
 
     def _text(self, fill: Fill, number: int, column: int) -> str:

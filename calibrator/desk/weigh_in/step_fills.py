@@ -20,6 +20,7 @@ from calibrator import units
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.desk.parts import button, card, column, label, row, set_style_property, show_as_rows
+from calibrator.desk.plain_text import tip
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in.commands import enter_fill, restore_fill, strike_fill
 from calibrator.desk.weigh_in.fill_plot import FillPlot
@@ -228,8 +229,8 @@ class StepFills(StepView):
     def _show_stack(self) -> None:
         self._undo.setEnabled(self._stack.canUndo())
         self._redo.setEnabled(self._stack.canRedo())
-        self._undo.setToolTip(self._stack.undoText())
-        self._redo.setToolTip(self._stack.redoText())
+        self._undo.setToolTip(tip(self._stack.undoText()))
+        self._redo.setToolTip(tip(self._stack.redoText()))
 
 
 def _toggle(text: str, on_change: Callable[[bool], None]) -> QPushButton:

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
-from html import escape
 from typing import Protocol
 
 import pyqtgraph as pg
@@ -15,6 +14,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QWidget
 
+from calibrator.desk.plain_text import tip
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.theme import the_theme, tokens, ui_font
 
@@ -149,6 +149,6 @@ class DayPlot(pg.PlotWidget):  # type: ignore[misc]
 
     def _hovered(self, dots: object, spots: Sequence[pg.SpotItem], event: object) -> None:
         found: Told | None = spots[0].data() if len(spots) else None
-        self.setToolTip(f"<p style='white-space: pre'>{escape(found.words)}</p>" if found else "")
+        self.setToolTip(tip(found.words) if found else "")
         self.setCursor(Qt.CursorShape.PointingHandCursor if found else Qt.CursorShape.ArrowCursor)
         self.hovered.emit(found.key if found else "")

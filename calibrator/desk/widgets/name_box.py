@@ -5,6 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QCheckBox, QSizePolicy, QStyle, QStyleOptionButton
 
+from calibrator.desk.plain_text import on_screen, tip
+
 NARROWEST = 120
 
 
@@ -12,8 +14,8 @@ class NameBox(QCheckBox):
     """`text()` stays whole; only what is painted is shortened."""
 
     def __init__(self, name: str) -> None:
-        super().__init__(name.replace("&", "&&"))
-        self.setToolTip(name)
+        super().__init__(on_screen(name).replace("&", "&&"))
+        self.setToolTip(tip(name))
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
 
     def minimumSizeHint(self) -> QSize:

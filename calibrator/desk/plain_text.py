@@ -1,0 +1,55 @@
+"""Names as they may stand on the screen: text and nothing else, however they came into the records.
+
+A direction mark in one name would turn the figures beside it, a tip would read a tag in it, and one without an end
+would push the rest off the page. The records keep every name as it was typed; only what is shown is tamed.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from functools import lru_cache
+from html import escape
+
+LONGEST_WORD = 60
+UNBROKEN = 20
+LONGEST_LINE = 80
+LONGEST_TITLE = 160
+LONGEST_TEXT = 2000
+_MOST_MARKS = 2
+_DROPPED = {"Cc", "Cf", "Cs", "Co", "Cn", "Zl", "Zp"}
+_JOINERS = "\u200c\u200d"  # families of emoji and the letters of some scripts hang together by them
+_KEPT = "\n" + _JOINERS
+_ENDLESS = re.compile(rf"(\S{{{LONGEST_WORD - 1}}})\S{{2,}}")
+_LONG = re.compile(rf"\S{{{UNBROKEN + 10},}}")
+_BREAK = "\u200b"  # of no width; a line may end there
+
+
+@lru_cache(maxsize=4096)
+def on_screen(text: str, longest: int = LONGEST_TEXT) -> str:
+    """The text without marks that turn it or pile up on it, and cut where a word or the whole has no end."""
+    shown = text if text.isascii() and text.isprintable() else "".join(_tame(text))
+    shown = _LONG.sub(_broken, _ENDLESS.sub(r"\1…", shown))
+    return shown if len(shown) <= longest else shown[: longest - 1].rstrip() + "…"
+
+
+def tip(text: str) -> str:
+    """A text for the tip over a widget, which guesses at markup: told as such, so that it stays as it is."""
+    return f"<p style='white-space: pre-wrap'>{escape(on_screen(text))}</p>" if text else ""
+
+
+def _broken(word: re.Match[str]) -> str:
+    return _BREAK.join(word[0][at : at + UNBROKEN] for at in range(0, len(word[0]), UNBROKEN))
+
+
+def _tame(text: str) -> list[str]:
+    kept: list[str] = []
+    marks = 0
+    for sign in text:
+        kind = unicodedata.category(sign)
+        marks = marks + 1 if kind in ("Mn", "Me") else 0
+        if kind in _DROPPED and sign not in _KEPT:
+            kept.append(" " if sign.isspace() else "")
+        elif marks <= _MOST_MARKS:
+            kept.append(sign)
+    return kept

@@ -1,0 +1,42 @@
+"""What a name becomes on the screen: itself, unless it would do harm there."""
+
+from __future__ import annotations
+
+import unicodedata
+
+from hypothesis import example, given
+from hypothesis import strategies as st
+from PySide6.QtGui import QTextDocumentFragment
+
+from calibrator.desk.plain_text import LONGEST_LINE, LONGEST_WORD, on_screen, tip
+
+
+@given(st.text())
+@example("\u202eloop\u2066\u200f")
+def test_no_mark_turns_what_stands_beside_it(text: str) -> None:
+    assert not {unicodedata.bidirectional(sign) for sign in on_screen(text)} & {
+        "RLO",
+        "LRO",
+        "RLE",
+        "LRE",
+        "RLI",
+        "LRI",
+    }
+
+
+@given(st.text(), st.integers(5, 200))
+def test_nothing_grows_beyond_its_room(text: str, longest: int) -> None:
+    shown = on_screen(text, longest)
+    assert len(shown) <= longest
+    assert all(len(word.replace("\u200b", "")) <= LONGEST_WORD for word in shown.split())
+
+
+def test_ordinary_names_stay_as_they_are() -> None:
+    for name in ("Señora Muñoz & Söhne", "Tom <2 mo.>", "של יום", "👨\u200d👩\u200d👧 farm", "10 oz\n5 oz", "25-1103C"):
+        assert on_screen(name, LONGEST_LINE) == name
+
+
+@given(st.text(st.characters(codec="ascii", exclude_categories=["C"]), max_size=25))
+def test_a_tip_says_the_text_and_no_markup(text: str) -> None:
+    said = QTextDocumentFragment.fromHtml(tip(text)).toPlainText() if text else ""
+    assert said == text
