@@ -1,4 +1,4 @@
-"""Small statistics that the rooms of `science` share; scipy.special is imported when first needed."""
+"""Small statistics that the rooms of `science` share."""
 
 from __future__ import annotations
 
@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterable, Sequence
 
 from calibrator.science.errors import CannotCompute
+from calibrator.science.student import student_quantile
 
 
 def t_quantile(probability: float, degrees_of_freedom: float) -> float:
@@ -13,15 +14,11 @@ def t_quantile(probability: float, degrees_of_freedom: float) -> float:
 
     Raises CannotCompute for a probability outside 0 … 1 or no degrees of freedom. Source: JCGM 100:2008, G.3.
     """
-    from scipy.special import ndtri, stdtrit
-
     if not 0 < probability < 1:
         raise CannotCompute("A probability must lie between 0 and 1.")
     if not degrees_of_freedom > 0:
         raise CannotCompute("There are too few readings to tell how sure this is.")
-    if degrees_of_freedom > 1e9:
-        return float(ndtri(probability))
-    return float(stdtrit(degrees_of_freedom, probability))
+    return student_quantile(probability, degrees_of_freedom)
 
 
 def two_sided_t(level: float, degrees_of_freedom: float) -> float:

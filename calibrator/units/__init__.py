@@ -1,8 +1,8 @@
 """The one place that turns what people type into numbers, and numbers into what people read.
 
 Belongs here: units and their spellings, the strict parser, rounding for people. Never here: a formula of
-the trade, Qt, storage. pint only converts (it would read `1,5 g` as 15 g, so it never sees typed text),
-from a unit file of our own, without its cache on disk.
+the trade, Qt, storage. pint only works out the factors, ahead of time and from a unit file of our own (it would
+read `1,5 g` as 15 g, so it never sees typed text).
 """
 
 from calibrator.units.edit import edit_text

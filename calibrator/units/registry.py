@@ -1,22 +1,22 @@
-"""The units, their spellings and their factors. pint converts; nothing else here knows a factor."""
+"""The units, their spellings and their factors.
+
+pint reads the factors from resources/units.txt, once, when a unit is added (`tests/make_unit_lines.py`); the program
+reads what pint made of them, resources/unit_lines.json, because pint is slower to load than the whole first page.
+"""
 
 from __future__ import annotations
 
-import logging
+import json
 from fractions import Fraction
 from functools import cache
 from types import MappingProxyType
-from typing import TYPE_CHECKING, Any
 
 from calibrator.model import UnitSystem
 from calibrator.places import resource
 from calibrator.units.kinds import Kind
 
-if TYPE_CHECKING:
-    from pint import UnitRegistry
-
 # unit as shown → kind, name in resources/units.txt, other spellings (small letters, without dots)
-_UNITS: dict[str, tuple[Kind, str, str]] = {
+UNITS: dict[str, tuple[Kind, str, str]] = {
     "g": (Kind.MASS, "gram", "gram grams gramme grammes gramo gramos"),
     "kg": (Kind.MASS, "kilogram", "kgs kilo kilos kilogram kilograms kilogramo kilogramos"),
     "oz": (Kind.MASS, "ounce", "ozs ounce ounces onza onzas"),
@@ -46,11 +46,11 @@ _UNITS: dict[str, tuple[Kind, str, str]] = {
 _SPELLINGS = MappingProxyType(
     {
         spelling.replace("_", " "): symbol
-        for symbol, (_, _, others) in _UNITS.items()
+        for symbol, (_, _, others) in UNITS.items()
         for spelling in (symbol.lower(), *others.split())
     }
 )
-_BASE = MappingProxyType(
+BASE = MappingProxyType(
     {
         Kind.MASS: "gram",
         Kind.VOLUME: "milliliter",
@@ -74,7 +74,7 @@ def symbol_of(spelling: str) -> str | None:
 
 def kind_of(symbol: str) -> Kind:
     """What a unit measures; KeyError for anything but a symbol that `symbol_of` gives."""
-    return _UNITS[symbol][0]
+    return UNITS[symbol][0]
 
 
 def default_unit(kind: Kind, system: UnitSystem) -> str:
@@ -101,24 +101,12 @@ def span_in(difference: Fraction, symbol: str) -> Fraction:
     return difference / _line(symbol)[0]
 
 
-@cache
 def _line(symbol: str) -> tuple[Fraction, Fraction]:
-    kind, name, _ = _UNITS.get(symbol, (Kind.COUNT, "", ""))
-    if not name:
-        return Fraction(1), Fraction(0)
-    offset = _converted(Fraction(0), name, _BASE[kind])
-    return _converted(Fraction(1), name, _BASE[kind]) - offset, offset
-
-
-def _converted(amount: Fraction, unit: str, base: str) -> Fraction:
-    return Fraction(_registry().Quantity(amount, unit).to(base).magnitude)
+    """A unit's factor and zero point; a count and a percentage stay as they are."""
+    return _lines().get(symbol, (Fraction(1), Fraction(0)))
 
 
 @cache
-def _registry() -> UnitRegistry[Any]:
-    # Imported on first use: it costs a quarter of the start-up.
-    import pint
-
-    # The registry reports redefinitions of pint's own groups as warnings; our file has none to report.
-    logging.getLogger("pint").setLevel(logging.ERROR)
-    return pint.UnitRegistry(resource("units.txt"), non_int_type=Fraction, cache_folder=None)
+def _lines() -> dict[str, tuple[Fraction, Fraction]]:
+    told = json.loads(resource("unit_lines.json").read_text("utf-8"))
+    return {symbol: (Fraction(factor), Fraction(zero)) for symbol, (factor, zero) in told.items()}

@@ -16,7 +16,7 @@ from calibrator.science.mark import fill_line
 from calibrator.science.nested import Weighed, table
 from calibrator.science.scale import ScaleFacts, running_total_differences
 from calibrator.science.season import components
-from calibrator.science.stats import two_sided_t, welch_satterthwaite
+from calibrator.science.stats import t_quantile, two_sided_t, welch_satterthwaite
 from calibrator.science.weighing import bulk_density, level_result
 from tests.outside.checks import LIBRARY, check
 
@@ -104,6 +104,15 @@ def test_student_between_whole_degrees(df: float) -> None:
     from scipy import stats
 
     check(f"t at 95 %, {df:g} degrees of freedom", SCIPY, stats.t.ppf(0.975, df), two_sided_t(0.95, df), 1e-9, LIBRARY)
+
+
+@pytest.mark.parametrize("df", [0.5, 1.0, 3.3, 40.0, 999.0, 1001.0, 1e7])
+@pytest.mark.parametrize("probability", [1e-9, 0.025, 0.3, 0.9, 0.999])
+def test_student_out_to_the_tails(df: float, probability: float) -> None:
+    from scipy.special import stdtrit
+
+    # Not a check of its own for each in the table: the same function as above, held to far places.
+    assert t_quantile(probability, df) == pytest.approx(float(stdtrit(df, probability)), rel=1e-9)
 
 
 def test_analysis_of_variance() -> None:

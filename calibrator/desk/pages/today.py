@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
@@ -11,7 +13,6 @@ from calibrator.desk.counted import counted
 from calibrator.desk.forms.lot_form import medicated_caution
 from calibrator.desk.page import Page
 from calibrator.desk.pages.powder_card import PowderCard
-from calibrator.desk.pages.sheets_gone import SheetsGone, ask_what_is_gone
 from calibrator.desk.pages.spot_card import SpotCard
 from calibrator.desk.parts import button, card, clear, column, label, row, scrolled, set_tone
 from calibrator.desk.sheet_words import outdated_words
@@ -31,6 +32,9 @@ from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
 from calibrator.desk.words import mark_words, step_words
 from calibrator.model import Plan, Printed, Scoop
 from calibrator.units import show_mass
+
+if TYPE_CHECKING:
+    from calibrator.desk.pages.sheets_gone import SheetsGone
 
 NEW_LOT = "new"  # what the page of lots takes for an empty form
 
@@ -259,6 +263,9 @@ class TodayPage(Page):
         return words, self.tr("Print the chart"), "tables", f"chart:{found.sheets[0].plan_id or ''}"
 
     def _ask_what_is_gone(self, sheets: tuple[Printed, ...]) -> None:
+        # It brings all that is printed with it; the first page should not wait for that.
+        from calibrator.desk.pages.sheets_gone import ask_what_is_gone
+
         self.gone_dialog = ask_what_is_gone(self.desk, sheets, self.window())
 
 
