@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from datetime import date
 
 from calibrator.model import Mark, Plan, Scoop, SignOff
 from calibrator.prints.label_facts import HALF_SHARE, LabelLine, LineUse, label_lines, same_weight
+from calibrator.science.as_fed import day_plan
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import powder_per_calf_g
 from calibrator.science.mark import MarkProblem, fill_line
@@ -33,14 +35,15 @@ class LineOffer:
         return self.line.use
 
 
-def weights_in_use(plans: Iterable[Plan], powder: Powder) -> Iterator[tuple[float, str]]:
-    """What one calf's feeding takes of powder in every group of every plan, g, with the plan's name."""
+def weights_in_use(plans: Iterable[Plan], powder: Powder, on: date) -> Iterator[tuple[float, str]]:
+    """What one calf's feeding takes of powder on a day in every group of every plan, g, with the plan's name."""
     for plan in plans:
-        for group in plan.groups:
-            try:
-                yield powder_per_calf_g(group, powder, plan.water_temperature_c), plan.name
-            except CannotCompute:
-                continue
+        try:
+            groups = day_plan(plan, on, powder).groups
+            weights = [powder_per_calf_g(group, powder, plan.water_temperature_c) for group in groups]
+        except CannotCompute:
+            continue
+        yield from ((mass_g, plan.name) for mass_g in weights)
 
 
 def line_offers(

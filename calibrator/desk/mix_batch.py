@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from datetime import datetime
+from datetime import date, datetime
 
 from calibrator.desk.mix_occasion import known_lot
 from calibrator.desk.season_points import SeasonPoint, change_share, last_two, season_points, with_line_of
@@ -12,7 +12,9 @@ from calibrator.desk.sheets import LotInUse, SheetLine, plan_sheet, powder_of
 from calibrator.desk.standing import Standing
 from calibrator.model import Farm, FillWay, Plan, PlanGroup, Vessel
 from calibrator.records import Records
+from calibrator.science.as_fed import day_plan
 from calibrator.science.causes import Planned
+from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import Mix
 from calibrator.science.scoops import ScoopCount, ScoopWay
 
@@ -21,7 +23,7 @@ COVERAGE = 1.96
 
 @dataclass(frozen=True)
 class FarmNow:
-    """What all checks of a lot rest on, read once: its powder, plans, vessels, the line of the lot before.
+    """What all checks of a lot rest on, read once: its powder, the day's plans, vessels, the line of the lot before.
 
     `old_line_share` is what a feeding by that line would weigh ÷ its target − 1, `old_chart_share` the same for
     level scoopfuls counted by the chart of the lot before; None where not known.
@@ -63,19 +65,31 @@ class Batch:
 def farm_now(records: Records, farm: Farm, now: Standing, lot_id: str = "", at: datetime | None = None) -> FarmNow:
     """Read what checks rest on: of the lot in use, or of another as it was weighed in by a moment.
 
+    The plans are those of the moment's day, its steps and the cold reckoned in.
+
     Raises CannotCompute for a label that cannot be.
     """
-    plans = tuple(plan for plan in records.every(Plan, farm.id) if plan.retired_on is None)
     vessels = tuple(vessel for vessel in records.every(Vessel, farm.id) if vessel.retired_on is None)
     known = known_lot(now, lot_id)
     by_then = [signed for signed in now.sign_offs if at is None or signed.at <= at]
     own = [signed for signed in by_then if known and signed.lot_id == known.lot.id]
     powder = powder_of(records, now, known, by_then if own else now.sign_offs)
+    every = (plan for plan in records.every(Plan, farm.id) if plan.retired_on is None)
+    on = (at or datetime.now().astimezone()).astimezone().date()
+    plans = tuple(_of_day(plan, on, powder) for plan in every)
     pair = last_two(_until_lot(season_points(records, farm.id), known.lot.id if known else ""))
     if pair is None:
         return FarmNow(farm, powder, plans, vessels, None, None)
     line = with_line_of(records, *pair, farm.tolerance_share)
     return FarmNow(farm, powder, plans, vessels, line.share if line else None, change_share(*pair))
+
+
+def _of_day(plan: Plan, on: date, powder: LotInUse) -> Plan:
+    """The plan as it is fed on a day; one that cannot be reckoned stays as told, and `batch_of` says why."""
+    try:
+        return day_plan(plan, on, powder.powder)
+    except CannotCompute:
+        return plan
 
 
 def _until_lot(points: list[SeasonPoint], lot_id: str) -> list[SeasonPoint]:

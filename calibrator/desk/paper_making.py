@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import date, datetime
 from enum import StrEnum
 
 from calibrator.desk.label_lines import LineOffer, line_offers, weights_in_use
@@ -48,6 +48,7 @@ class LotPaper:
     signed: Mapping[str, SignOff]  # the newest of the lot, by scoop
     plans: tuple[Plan, ...]
     powder: LotInUse
+    on: date  # the day that it is read for
 
     def offers(self, scoop: Scoop) -> tuple[LineOffer, ...]:
         """The lines that a scoop's label can bear."""
@@ -56,7 +57,7 @@ class LotPaper:
         told = self.records.find(WeighIn, signed.weigh_in_id).target_mass_g
         main_g = told or max(mark.target_mass_g for mark in marks)
         as_weighed = self.records.revision(Scoop, signed.scoop_revision)
-        weights = tuple(weights_in_use(self.plans, self.powder.powder))
+        weights = tuple(weights_in_use(self.plans, self.powder.powder, self.on))
         return line_offers(as_weighed, signed, marks, main_g, weights)
 
     def job(self, chosen: Chosen, at: datetime, by: str) -> Job | None:
@@ -97,7 +98,7 @@ class LotPaper:
         return LotSheetJob(facts, at, by) if facts else None
 
 
-def lot_paper(records: Records, farm: Farm, lot_id: str) -> LotPaper | None:
+def lot_paper(records: Records, farm: Farm, lot_id: str, on: date) -> LotPaper | None:
     """What can be printed for a lot (blank: the one in use); None before its first sign-off. Raises CannotCompute."""
     now = standing(records, farm)
     known = now.lot(lot_id) if lot_id else now.in_use
@@ -113,4 +114,5 @@ def lot_paper(records: Records, farm: Farm, lot_id: str) -> LotPaper | None:
         {signed.scoop_id: signed for signed in now.sign_offs if signed.lot_id == known.lot.id},
         tuple(plan for plan in records.every(Plan, farm.id) if plan.retired_on is None),
         powder_of(records, now, known, now.sign_offs),
+        on,
     )

@@ -27,7 +27,7 @@ from calibrator.model import (
     Vessel,
 )
 from calibrator.records import Records
-from calibrator.science.as_fed import Rest, as_fed, fed_group, feedings_on
+from calibrator.science.as_fed import Rest, as_fed, day_plan
 from calibrator.science.batch import BatchTable, counts_of, table
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import recipe_of
@@ -185,17 +185,8 @@ def chart_plan(plan: Plan, on: date, powder: LotInUse) -> Plan:
 
     Raises CannotCompute for a rate that cannot be.
     """
-    groups: list[PlanGroup] = []
-    for group in plan.groups:
-        several = [feeding for feeding in group.feedings[: feedings_on(group, on, plan.cold)] if feeding.name]
-        if len(several) < 2:
-            groups.append(fed_group(plan, group, on, 0, powder.powder).group)
-            continue
-        for number, feeding in enumerate(several):
-            fed = fed_group(plan, group, on, number, powder.powder).group
-            groups.append(replace(fed, name=", ".join(name for name in (group.name, feeding.name) if name)))
-    fed_groups = tuple(group for group in groups if group.calves) or tuple(groups)
-    return replace(plan, groups=fed_groups)
+    fed = day_plan(plan, on, powder.powder)
+    return replace(fed, groups=tuple(group for group in fed.groups if group.calves) or fed.groups)
 
 
 def _group_sheet(farm: Farm, plan: Plan, vessel: Vessel | None, powder: LotInUse, group: PlanGroup) -> GroupSheet:

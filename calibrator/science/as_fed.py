@@ -91,6 +91,32 @@ def as_fed(plan: Plan, on: date, feeding: int, powder: Powder) -> tuple[Plan, tu
     return replace(plan, groups=tuple(each.group for each in fed)), tuple(each.rest for each in fed)
 
 
+def day_plan(plan: Plan, on: date, powder: Powder) -> Plan:
+    """A plan as it is fed on a day: feedings that differ are groups of their own, weaned groups are left out.
+
+    What is printed, checked and labelled for a day goes by it. Raises CannotCompute as `fed_group`.
+    """
+    groups = [each for group in plan.groups for each in _day_groups(plan, group, on, powder)]
+    return replace(plan, groups=tuple(groups))
+
+
+def _day_groups(plan: Plan, group: PlanGroup, on: date, powder: Powder) -> list[PlanGroup]:
+    count = feedings_on(group, on, plan.cold)
+    named = [feeding.name for feeding in group.feedings[:count]]
+    if len(named) < 2 or not any(named):
+        return [fed_group(plan, group, on, 0, powder).group] if count else []
+    fed = [fed_group(plan, group, on, number, powder).group for number in range(len(named))]
+    further = count - len(named)  # those of the cold are like the last
+    return [
+        replace(
+            each,
+            name=", ".join(part for part in (group.name, name) if part),
+            feedings_per_day=1 + (further if number == len(fed) else 0),
+        )
+        for number, (each, name) in enumerate(zip(fed, named, strict=True), start=1)
+    ]
+
+
 def most_feedings(plan: Plan, on: date) -> int:
     """The most feedings that any group gets on a day."""
     return max((feedings_on(group, on, plan.cold) for group in plan.groups), default=0)

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 from answers import at_noon
-from herd import OZ_G, QT_ML, Herd, group
+from herd import FIRST_DAY, OZ_G, QT_ML, Herd, group
 
 from calibrator.desk.guide import Guide
 from calibrator.desk.label_cut import PROPOSED, Cut
@@ -40,7 +40,7 @@ def ounces(mass: float) -> MixingRate:
 
 
 def paper_of(herd: Herd) -> LotPaper:
-    paper = lot_paper(herd.records, herd.farm, "")
+    paper = lot_paper(herd.records, herd.farm, "", FIRST_DAY.date())
     assert paper is not None
     return paper
 

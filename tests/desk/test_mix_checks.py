@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import timedelta
 
 import pytest
-from herd import FIRST_DAY, GAL_ML, Herd, group
+from herd import FIRST_DAY, GAL_ML, QT_ML, Herd, group
 
 from calibrator.desk.mix_batch import Batch, batch_of, farm_now
 from calibrator.desk.mix_checks import Aim, MixFindings, work_out
@@ -15,7 +15,9 @@ from calibrator.desk.mix_table import history_table
 from calibrator.desk.mix_tools import Tools, hydrometer, read_tools
 from calibrator.desk.standing import standing
 from calibrator.model import (
+    ColdWeather,
     Cylinder,
+    FeedingStep,
     Instrument,
     InstrumentCheck,
     InstrumentCheckKind,
@@ -151,6 +153,29 @@ def test_a_correction_without_a_volume_takes_the_charts(herd: Herd) -> None:
     without = work_out(bare, drops, AIM, tools(herd), NOW)
     assert without.correction is None
     assert without.causes == ()
+
+
+def test_the_step_of_the_day_and_the_cold_tell_what_a_mix_is_to_be(herd: Herd) -> None:
+    """From its eighth day on a calf gets half as much again, in the cold a tenth more powder with it."""
+    on = NOW.date()
+    steps = (FeedingStep(from_day=8, volume_ml=3 * QT_ML),)
+    stepped = replace(group(16, "hutches"), steps=steps, day_one=on - timedelta(days=7))
+    cold = ColdWeather(below_c=-5.0, more_powder_share=0.1, on=True)
+    herd.plan("In the cold", stepped, cold=cold)
+    was, now = (
+        farm_now(herd.records, herd.farm, standing(herd.records, herd.farm), at=at)
+        for at in (NOW - timedelta(days=1), NOW)
+    )
+    plain, before, after = (
+        batch_of(known, plan, plan.groups[0], 16, None).mix
+        for known, plan in ((now, now.plans[0]), (was, was.plans[-1]), (now, now.plans[-1]))
+    )
+    assert plain
+    assert before
+    assert after
+    assert before.powder_g == pytest.approx(1.1 * plain.powder_g, rel=1e-3)
+    assert after.powder_g == pytest.approx(1.5 * 1.1 * plain.powder_g, rel=1e-3)
+    assert after.solids_share > 1.05 * plain.solids_share
 
 
 def test_a_plan_that_cannot_be_reckoned_says_why(herd: Herd) -> None:

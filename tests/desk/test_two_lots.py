@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import date, timedelta
 
 import pytest
 from answers import Answers, at_noon
@@ -12,7 +13,9 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from calibrator.desk.at_hand import at_hand
 from calibrator.desk.both_lots import from_both
+from calibrator.desk.change_over import change_over
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.tables import TablesPage
 from calibrator.desk.sheets import plan_sheet, powder_in_use, powder_of
@@ -130,7 +133,10 @@ def test_the_page_shows_either_lots_table_and_changes_over(
     bar, row = page.view.lot_bar, page.view.today.rows[0]
     assert bar.isVisible()
     assert bar.lots.currentText() == "25-1204A, in use"
-    assert not bar.change.isVisible()
+    assert bar.change.text().replace("&", "") == "Keep that day as the change-over"
+    bar.change.click()
+    assert bar.day.message == "Type the day from which it is fed."
+    assert herd.lot_of(two[1]).fed_from is None
     assert row.scoops.value.text() == "5 level"
     assert "Bags of lot 25-1103C" in bar.words.text()
     bar.lots.setCurrentIndex(0)
@@ -161,3 +167,71 @@ def test_what_is_left_of_the_old_lot_is_typed_and_told(
     bar.left.line.clear()
     bar.left.line.textEdited.emit("")
     assert not bar.both.isVisible()
+
+
+def lot_arrived(herd: Herd, signed: SignOff, arrived: date | None) -> Lot:
+    return herd.records.keep(replace(herd.lot_of(signed), arrived_on=arrived))
+
+
+def test_a_change_over_may_be_dated_back_and_is_refused_in_words(
+    herd: Herd, two: tuple[SignOff, SignOff], qtbot: QtBot, answers: Answers
+) -> None:
+    """Weighed in on 12 Jan and 2 Feb; the day is 2 Mar."""
+    lot_arrived(herd, two[0], date(2026, 1, 10))
+    lot_arrived(herd, two[1], None)
+    herd.plan("Milk", group(6))
+    page = page_of(herd, qtbot, answers)
+    bar = page.view.lot_bar
+    for typed, words in (
+        ("1 Feb 2026", "Lot 25-1204A was first weighed in on 2 Feb 2026."),
+        ("3 Mar 2026", "still to come"),
+        ("2/3/2026", "two ways"),
+    ):
+        bar.day.line.clear()
+        qtbot.keyClicks(bar.day.line, typed)
+        bar.change.click()
+        assert words in bar.day.message
+        assert herd.lot_of(two[1]).fed_from is None
+    bar.day.line.clear()
+    qtbot.keyClicks(bar.day.line, "20 Feb 2026")
+    bar.change.click()
+    assert herd.lot_of(two[1]).fed_from == date(2026, 2, 20)
+    assert "fed since 20 Feb 2026" in bar.words.text()
+    bar.lots.setCurrentIndex(0)
+    bar.lots.activated.emit(0)
+    for typed, words in (
+        ("9 Jan 2026", "Lot 25-1103C came only on 10 Jan 2026."),
+        ("19 Feb 2026", "Lot 25-1204A was begun on 20 Feb 2026"),
+    ):
+        bar.day.line.clear()
+        qtbot.keyClicks(bar.day.line, typed)
+        bar.change.click()
+        assert words in bar.day.message
+    assert herd.lot_of(two[0]).fed_from is None
+
+
+def test_a_change_over_taken_back_on_its_day_leaves_the_other_lot_in_use(
+    herd: Herd, two: tuple[SignOff, SignOff]
+) -> None:
+    feed(herd, two[1])
+    now = standing(herd.records, herd.farm)
+    old = now.lot(two[0].lot_id)
+    assert old is not None
+    for lot in change_over(now, old, TODAY):
+        herd.records.keep(lot)
+    now = standing(herd.records, herd.farm)
+    assert now.in_use is not None
+    assert now.in_use.lot.id == two[0].lot_id
+    assert herd.lot_of(two[1]).fed_from is None
+
+
+def test_powder_at_hand_counts_from_the_day_of_the_change_over(herd: Herd, two: tuple[SignOff, SignOff]) -> None:
+    """Six calves take 120 oz a day: four days' worth since then."""
+    herd.plan("Milk", group(6))
+    told = replace(herd.lot_of(two[1]), package_count=4, package_mass_g=800 * OZ_G)
+    herd.records.keep(replace(told, fed_from=TODAY - timedelta(days=4)))
+    found = at_hand(herd.records, standing(herd.records, herd.farm), TODAY)
+    assert found is not None
+    assert found.since == TODAY - timedelta(days=4)
+    assert (4 * 800 * OZ_G - found.stock.left_g) / found.daily_g == pytest.approx(4.0)
+    assert found.daily_g == pytest.approx(120 * OZ_G)

@@ -21,6 +21,7 @@ from calibrator.model import (
 from calibrator.science.as_fed import (
     Rest,
     as_fed,
+    day_plan,
     feedings_differ,
     feedings_on,
     more_powder,
@@ -132,3 +133,21 @@ def test_a_share_more_powder_in_every_basis(basis: RateBasis) -> None:
         assert more.powder_mass_g == pytest.approx(143.0)
     with pytest.raises(CannotCompute, match="More powder"):
         more_powder(rate, 1.5, POWDER, 40.0)
+
+
+def test_the_plan_of_a_day_holds_each_feeding_once_and_no_weaned_group() -> None:
+    """However its feedings are told apart, the day takes the same powder."""
+    feedings = (Feeding(name="morning", volume_ml=2 * QUART_ML), Feeding(name="night", volume_ml=QUART_ML))
+    cold = ColdWeather(below_c=5.0, more_powder_share=0.1, further_feedings=1, on=True)
+    told = plan(
+        group(feedings=feedings, steps=STEPS, day_one=DAY_ONE), group(name="Old"), group(name="Plain"), cold=cold
+    )
+    for days, names in (
+        (10, ["Young, morning", "Young, night", "Old", "Plain"]),
+        (45, ["Young, morning", "Young, night", "Old", "Plain"]),
+        (60, ["Old", "Plain"]),
+    ):
+        on = DAY_ONE + timedelta(days=days)
+        shown = day_plan(told, on, POWDER)
+        assert [each.name for each in shown.groups] == names
+        assert daily_powder_g(shown, POWDER) == pytest.approx(powder_of_day_g(told, POWDER, on))

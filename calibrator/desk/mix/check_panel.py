@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import date
 from functools import partial
 
 from PySide6.QtCore import Qt, Signal
@@ -42,7 +43,7 @@ class CheckPanel(QWidget):
         self._tools: Tools | None = None
         self._now: FarmNow | None = None
         self._standing: Standing | None = None
-        self._read_for: tuple[str, int] = ("", -1)
+        self._read_for: tuple[str, int, date | None] = ("", -1, None)
         self._found = MixFindings()
         self.occasion = OccasionForm(desk)
         self.batch_form, self.readings = BatchForm(desk), ReadingsForm(desk)
@@ -58,7 +59,7 @@ class CheckPanel(QWidget):
     def show_farm(self, now: FarmNow, tools: Tools, standing: Standing) -> None:
         """Read anew; what is typed stays. `now` is that of the lot in use."""
         self._now, self._tools, self._standing = now, tools, standing
-        self._read_for = ("", -1)
+        self._read_for = ("", -1, None)
         self.occasion.show_lots(standing)
         self.readings.show_tools(tools)
         self._of_another()
@@ -80,7 +81,8 @@ class CheckPanel(QWidget):
         """What checks of the chosen lot rest on, read only where another lot or another weigh-in counts."""
         chosen, at = self.occasion.chosen(), self.occasion.at() or self.desk.clock()
         lot_id = chosen.lot.id if chosen else ""
-        wanted = (lot_id, sum(signed.lot_id == lot_id and signed.at <= at for signed in standing.sign_offs))
+        weighed = sum(signed.lot_id == lot_id and signed.at <= at for signed in standing.sign_offs)
+        wanted = (lot_id, weighed, at.astimezone().date())
         if wanted == self._read_for:
             return
         try:

@@ -2,9 +2,15 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSignalBlocker, Signal
+from collections.abc import Callable
+from datetime import date
+
+from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import QComboBox, QFrame, QVBoxLayout
 
+from calibrator.desk.change_over import Refused, Wrong, refused
+from calibrator.desk.days import DayNotUnderstood
+from calibrator.desk.forms.fields import DayField, focus_on
 from calibrator.desk.parts import button, label, row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import day_text
@@ -20,11 +26,13 @@ class LotBar(QFrame):
     """Hidden while only one lot is open."""
 
     lot_chosen = Signal(str)
-    changed_over = Signal(str)
+    changed_over = Signal(str, object)  # the lot and the day that it is fed from
     left_typed = Signal()
 
-    def __init__(self) -> None:
+    def __init__(self, today: Callable[[], date]) -> None:
         super().__init__()
+        self._today = today
+        self._now: Standing | None = None
         self.setProperty("kind", "card")
         self._others: list[str] = []
         self._shown_id = ""
@@ -32,15 +40,23 @@ class LotBar(QFrame):
         self.lots.setAccessibleName(self.tr("Table for the lot"))
         self._caption = label(self.tr("Table for the l&ot"), wrap=False)
         self._caption.setBuddy(self.lots)
-        self.change = button(self.tr("Change over to it toda&y"), self._change_over)
+        self.day = DayField(self.tr("Fed from this da&y on"), today)
+        self.day.line.setPlaceholderText(self.tr("today"))
+        self.day.entered.connect(self._change_over)
+        self.day.edited.connect(self._judge)
+        self.change = button("", self._change_over)
         self.words, self.both = label(""), label("")
         self.left = QuantityField(Kind.MASS, UnitSystem.FARM, required=False)
         self._left_caption = label("", wrap=False)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)
         layout.setSpacing(SPACE)
-        layout.addLayout(row(self._caption, self.lots, self.change, None, spacing=SPACE))
+        layout.addLayout(row(self._caption, self.lots, None, spacing=SPACE))
         layout.addWidget(self.words)
+        when = row(self.day, spacing=SPACE)
+        when.addWidget(self.change, 0, Qt.AlignmentFlag.AlignVCenter)
+        when.addStretch(1)
+        layout.addLayout(when)
         beside = row(self._left_caption, self.left, spacing=SPACE)
         beside.setStretch(1, 1)
         layout.addLayout(beside)
@@ -54,7 +70,7 @@ class LotBar(QFrame):
         """Show the open lots, that of the table chosen."""
         several = len(now.open_lots) > 1 and shown is not None
         self.setVisible(several)
-        self._shown_id = shown.lot.id if shown else ""
+        self._now, self._shown_id = now, shown.lot.id if shown else ""
         self._others = [known.lot.id for known in now.open_lots if known.lot.id != self._shown_id]
         if not several or shown is None or now.in_use is None:
             self.left.set_value(None)
@@ -67,7 +83,10 @@ class LotBar(QFrame):
             self.lots.addItem(on_screen(text.format(lot=known.lot.lot_number)), known.lot.id)
         self.lots.setCurrentIndex(self.lots.findData(self._shown_id))
         blocker.unblock()
-        self.change.setVisible(self._shown_id != in_use)
+        if self._shown_id == in_use:
+            self.change.setText(self.tr("Keep that day as the change-o&ver"))
+        else:
+            self.change.setText(self.tr("Change o&ver to it"))
         self.left.set_system(system)
         self.words.setText("\n".join(self._line(now, known, system) for known in now.open_lots))
         other = now.lot(self.other_id())
@@ -101,7 +120,47 @@ class LotBar(QFrame):
 
     def _choose(self, index: int) -> None:
         self.left.set_value(None)
+        self.day.set_text("")
+        self.day.say("")
         self.lot_chosen.emit(self.lots.itemData(index))
 
     def _change_over(self) -> None:
-        self.changed_over.emit(self._shown_id)
+        if self._shown_id == self._in_use() and not self.day.text():
+            self.day.say(self.tr("Type the day from which it is fed."), wrong=True)
+            focus_on(self.day)
+            return
+        if not self._judge():
+            focus_on(self.day)
+            return
+        day = self.day.day() or self._today()
+        self.day.set_text("")
+        self.day.say("")
+        self.changed_over.emit(self._shown_id, day)
+
+    def _judge(self) -> bool:
+        """Whether the lot can have been fed from that day on; else the reason stands beneath."""
+        known = self._now.lot(self._shown_id) if self._now else None
+        if known is None or self._now is None or not self.day.understood():
+            return False
+        found = refused(self._now, known, self._typed() or self._today())
+        if found:
+            self.day.say(self._sentence(found), wrong=True)
+        return found is None
+
+    def _in_use(self) -> str:
+        return self._now.in_use.lot.id if self._now and self._now.in_use else ""
+
+    def _typed(self) -> date | None:
+        try:
+            return self.day.day()
+        except DayNotUnderstood:
+            return None
+
+    def _sentence(self, found: Refused) -> str:
+        if found.why is Wrong.BEFORE_ARRIVAL:
+            text = self.tr("Lot {lot} came only on {day}. Type that day or a later one.")
+        elif found.why is Wrong.BEFORE_WEIGHED:
+            text = self.tr("Lot {lot} was first weighed in on {day}. Type that day or a later one.")
+        else:
+            text = self.tr("Lot {lot} was begun on {day}, later than that. Mend its day first, or type a later one.")
+        return text.format(lot=found.lot.lot_number, day=day_text(found.day))

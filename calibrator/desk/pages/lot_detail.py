@@ -148,6 +148,8 @@ class LotDetail(QFrame):
             arrived=day_text(lot.arrived_on), made=day_text(lot.made_on)
         )
         lines = [days, packages_words(lot, self.desk.system), self._composition(lot.composition), lot.note]
+        if lot.fed_from:
+            lines.append(self.tr("Fed since {day}.").format(day=day_text(lot.fed_from)))
         if lot.finished_on:
             lines.append(self.tr("The last of it was fed on {day}.").format(day=day_text(lot.finished_on)))
         return [line for line in lines if line]

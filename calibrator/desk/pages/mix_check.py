@@ -88,7 +88,7 @@ class MixCheckPage(Page):
         self._tools = read_tools(records, farm)
         now = standing(records, farm)
         try:
-            self._now = farm_now(records, farm, now)
+            self._now = farm_now(records, farm, now, at=self.desk.clock())
             self._tell("")
         except CannotCompute as error:
             self._now = None

@@ -130,7 +130,7 @@ class PaperPanel(QWidget):
             return
         self._refused = ""
         try:
-            self._paper = paper = lot_paper(self.desk.records, farm, self._lot_id)
+            self._paper = paper = lot_paper(self.desk.records, farm, self._lot_id, self.desk.clock().date())
         except CannotCompute as error:
             self._paper = paper = None
             self._refused = in_words(error)

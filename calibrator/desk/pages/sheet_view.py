@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from datetime import date
 
 from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal
 from PySide6.QtWidgets import (
@@ -49,13 +50,13 @@ class SheetView(QWidget):
     weigh_in_wanted = Signal()
     changes_seen = Signal()
 
-    def __init__(self) -> None:
+    def __init__(self, today: Callable[[], date]) -> None:
         super().__init__()
         self._sheet: PlanSheet | None = None
         self._shown: GroupSheet | None = None
         self._warms: tuple[Warm, ...] = ()
         self._change_lines: list[str] = []
-        self.lot_bar, self.day_bar = LotBar(), DayBar()
+        self.lot_bar, self.day_bar = LotBar(today), DayBar()
         self.today = TodayCard()
         self.today.typed.connect(self.calves_typed)
         self.today.finished.connect(self.calves_finished)

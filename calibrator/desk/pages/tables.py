@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
+from datetime import date
 from functools import partial
 
 from PySide6.QtWidgets import QComboBox, QStackedWidget, QVBoxLayout, QWidget
 
 from calibrator.desk.both_lots import both_text, from_both
+from calibrator.desk.change_over import change_over
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.plan_form import PlanForm
 from calibrator.desk.page import Page
@@ -28,7 +31,7 @@ from calibrator.desk.sheets import (
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing, outdated_sheets, standing
 from calibrator.desk.theme import SPACE
-from calibrator.model import Farm, Plan, PrintKind, Vessel
+from calibrator.model import Farm, Lot, Plan, PrintKind, Vessel
 from calibrator.science.errors import CannotCompute
 
 NEW_PLAN = "new"
@@ -59,7 +62,7 @@ class TablesPage(Page):
         self.new = button(self.tr("&New plan"), self._begin_plan)
         self.change = button(self.tr("&Change plan"), self._change_plan)
         self.print = button(self.tr("P&rint"), self._show_paper, "main")
-        self.view, self.form, self.paper = SheetView(), PlanForm(desk), PaperPanel(desk)
+        self.view, self.form, self.paper = SheetView(self._today), PlanForm(desk), PaperPanel(desk)
         self._empty = self._make_empty()
         self._stack = QStackedWidget()
         for widget in (self._empty, self.view, self.form, self.paper):
@@ -176,18 +179,24 @@ class TablesPage(Page):
         self._keep_calves()
         self.reload()
 
-    def _change_over(self, lot_id: str) -> None:
-        """The change-over is a dated event: from today on this lot is the one that is fed."""
+    def _change_over(self, lot_id: str, on: date) -> None:
+        """The change-over is a dated event: from that day on this lot is the one that is fed."""
         known = self._now.lot(lot_id) if self._now else None
-        if known is None:
+        if known is None or self._now is None:
             return
         self._keep_calves()
-        told = replace(known.lot, fed_from=self.desk.clock().date())
-        keep = partial(self.desk.records.keep, told, by=self.desk.initials, why="change-over")
-        if self.desk.attempt(keep) is not None:
+        told = change_over(self._now, known, on)
+        if self.desk.attempt(partial(self._keep_lots, told)) is not None:
             self._lot_id = ""
-            self.desk.say(self.tr("From today on lot {number} is fed.").format(number=told.lot_number))
+            said = self.tr("From {day} on lot {number} is fed.")
+            self.desk.say(said.format(day=day_text(on), number=known.lot.lot_number))
             self.reload()
+
+    def _keep_lots(self, lots: Sequence[Lot]) -> list[Lot]:
+        return [self.desk.records.keep(lot, by=self.desk.initials, why="change-over") for lot in lots]
+
+    def _today(self) -> date:
+        return self.desk.clock().date()
 
     def _fill_plans(self) -> None:
         self.plans.clear()
