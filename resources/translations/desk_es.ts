@@ -1862,8 +1862,12 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Tabla del l&amp;ote</translation>
     </message>
     <message>
-        <source>Change over to it toda&amp;y</source>
-        <translation>Pa&amp;sar a él hoy</translation>
+        <source>Fed from this da&amp;y on</source>
+        <translation>Se &amp;da desde este día</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished">hoy</translation>
     </message>
     <message>
         <source>{lot}, in use</source>
@@ -1872,6 +1876,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>{lot}, open beside it</source>
         <translation>{lot}, también abierto</translation>
+    </message>
+    <message>
+        <source>Keep that day as the change-o&amp;ver</source>
+        <translation>Guardar como el día del cam&amp;bio</translation>
+    </message>
+    <message>
+        <source>Change o&amp;ver to it</source>
+        <translation>Cam&amp;biar a él</translation>
     </message>
     <message>
         <source>Powder left of lot {lot}, to be used up first</source>
@@ -1888,6 +1900,22 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Bags of lot {lot}: {lines}</source>
         <translation>Costales del lote {lot}: {lines}</translation>
+    </message>
+    <message>
+        <source>Type the day from which it is fed.</source>
+        <translation>Escriba el día desde el que se da.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} came only on {day}. Type that day or a later one.</source>
+        <translation>El lote {lot} llegó apenas el {day}. Escriba ese día o uno posterior.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} was first weighed in on {day}. Type that day or a later one.</source>
+        <translation>El lote {lot} se pesó por primera vez el {day}. Escriba ese día o uno posterior.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} was begun on {day}, later than that. Mend its day first, or type a later one.</source>
+        <translation>El lote {lot} se empezó el {day}, después de esa fecha. Corrija primero su día o escriba uno posterior.</translation>
     </message>
 </context>
 <context>
@@ -2033,6 +2061,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Arrived {arrived}, made {made}.</source>
         <translation>Recibido el {arrived}, fabricado el {made}.</translation>
+    </message>
+    <message>
+        <source>Fed since {day}.</source>
+        <translation>Se da desde el {day}.</translation>
     </message>
     <message>
         <source>The last of it was fed on {day}.</source>
@@ -5936,8 +5968,8 @@ Last kept: {mass}</source>
         <translation>Todavía no hay plan</translation>
     </message>
     <message>
-        <source>From today on lot {number} is fed.</source>
-        <translation>Desde hoy se da el lote {number}.</translation>
+        <source>From {day} on lot {number} is fed.</source>
+        <translation>Desde el {day} se da el lote {number}.</translation>
     </message>
     <message>
         <source>Lot {new} was weighed in anew on {day}. Scoopfuls before → now:</source>
