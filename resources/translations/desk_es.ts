@@ -1867,7 +1867,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished">hoy</translation>
+        <translation>hoy</translation>
     </message>
     <message>
         <source>{lot}, in use</source>
