@@ -10,7 +10,7 @@ from __future__ import annotations
 import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 from random import Random
@@ -28,6 +28,7 @@ from calibrator.model import (  # noqa: E402
     Composition,
     Cylinder,
     Farm,
+    FeederTrial,
     FillWay,
     Lot,
     MixingRate,
@@ -54,63 +55,16 @@ from calibrator.records import Records, export_text, rows  # noqa: E402
 from calibrator.science import scoop as shapes  # noqa: E402
 from calibrator.science.struck import struck_volume, volume_from_dimensions  # noqa: E402
 from calibrator.units import Kind, read, show_length  # noqa: E402
+from tests.sample_feeding import Feeding  # noqa: E402
+from tests.sample_story import DELIVERIES, SUPPLIER, WEIGHERS, Bags, Delivery, ounces  # noqa: E402
 
-SEED = 20241111
+SEED = 10
 FILE = ROOT / "sample_lots" / "season.json"
-INITIALS = ("RO", "MK", "JT")
-AGGLOMERATED = "22/20 milk replacer, agglomerated"
-PLAIN = "22/20 milk replacer"
+TRIALS = {"26-0523A": "before we practised", "26-1001B": "after we practised shaking it level"}
+"""The lots with which feeders tried the same scoop, and what was noted."""
+
+FED_DAYS = 22
 SETTLED_LEVEL_FILLS, MOST_LEVEL_FILLS, MOST_FILLS_TO_MARK, MOST_LINES = 8, 14, 16, 5
-
-
-@dataclass(frozen=True)
-class Delivery:
-    """One lot as the story has it; the density is the true one, which the farm does not know."""
-
-    number: str
-    arrived: date
-    density_g_per_ml: float
-    product: str = PLAIN
-    fill_sd: float = 0.015
-    bag_sd: float = 0.008
-    settling: float = 1.03
-    humidity_pct: float = 45.0
-    temperature_c: float = 16.0
-    bags: int = 72
-    medicated: bool = False
-    tote: bool = False
-    note: str = ""
-
-
-DELIVERIES = (
-    Delivery("25-1107B", date(2025, 11, 18), 0.561, humidity_pct=48, temperature_c=9),
-    Delivery("25-1202A", date(2025, 12, 12), 0.548, humidity_pct=41, temperature_c=4),
-    Delivery("25-1219C", date(2026, 1, 6), 0.566, humidity_pct=38, temperature_c=3, note="Two bags torn, fed first."),
-    Delivery("26-0116A", date(2026, 1, 31), 0.557, humidity_pct=36, temperature_c=2),
-    Delivery("26-0211B", date(2026, 2, 25), 0.571, humidity_pct=40, temperature_c=5, tote=True),
-    Delivery("26-0306A", date(2026, 3, 22), 0.552, humidity_pct=44, temperature_c=9),
-    Delivery("26-0402C", date(2026, 4, 16), 0.558, humidity_pct=50, temperature_c=13),
-    Delivery("26-0429B", date(2026, 5, 12), 0.563, humidity_pct=55, temperature_c=17, medicated=True),
-    Delivery("26-0523A", date(2026, 6, 6), 0.555, humidity_pct=61, temperature_c=22),
-    Delivery(
-        "26-0620B", date(2026, 7, 3), 0.534, fill_sd=0.03, bag_sd=0.016, settling=1.05, humidity_pct=82,
-        temperature_c=29, note="Humid week, powder clings to the scoop. Stirred each bag twice.",
-    ),
-    Delivery("26-0715A", date(2026, 7, 28), 0.541, fill_sd=0.02, humidity_pct=74, temperature_c=27),
-    Delivery("26-0808C", date(2026, 8, 22), 0.559, humidity_pct=63, temperature_c=24),
-    Delivery(
-        "26-0905A", date(2026, 9, 17), 0.478, AGGLOMERATED, settling=1.02, humidity_pct=55,
-        temperature_c=18, note="First agglomerated lot. Looks coarser and pours freely.",
-    ),
-    Delivery("26-1001B", date(2026, 10, 13), 0.471, AGGLOMERATED, settling=1.02, humidity_pct=52),
-    Delivery("26-1027A", date(2026, 11, 7), 0.483, AGGLOMERATED, settling=1.02, humidity_pct=50),
-)  # fmt: skip
-"""The last one is delivered and waits to be weighed in."""
-
-
-def ounces(mass_g: float, step_oz: float = 0.1) -> str:
-    """What the scale shows."""
-    return f"{round(mass_g / 28.349523125 / step_oz) * step_oz:.1f} oz"
 
 
 def mass(text: str) -> float:
@@ -138,6 +92,7 @@ class Season:
         self.scale = self.keep(self._scale())
         self.scoop = self.keep(self._red_cup())
         self.plan = self._plans()
+        self.feeding = Feeding(self)
 
     def now(self) -> datetime:
         """A little later at each look."""
@@ -162,14 +117,16 @@ class Season:
     def _red_cup(self) -> Scoop:
         shape = TaperedCup(rim_diameter_mm=109.0, floor_diameter_mm=91.0, height_mm=84.0)
         volume = volume_from_dimensions(shape)
-        return self._new_scoop("red cup", shape, volume.volume_ml, volume.u_ml, water=False)
+        cup = self._new_scoop("red cup", shape, volume.volume_ml, volume.u_ml, water=False)
+        return replace(cup, told_by="red handle")
 
     def _white_cup(self) -> Scoop:
         shape = Cylinder(diameter_mm=98.0, height_mm=88.0)
         rim = shapes.rim_volume_ml(shape)
         waters = [mass(ounces(rim * 0.998 * 0.9972 + self.rng.gauss(0, 1.0))) for _ in range(5)]
         volume = struck_volume(waters, 20.0, self.scale.resolution_g, shape=shape)
-        return self._new_scoop("white cup", shape, volume.volume_ml, volume.u_ml, water=True)
+        cup = self._new_scoop("white cup", shape, volume.volume_ml, volume.u_ml, water=True)
+        return replace(cup, told_by="notch in the handle", replaces_id=self.scoop.id)
 
     def _new_scoop(self, name: str, shape: Any, volume_ml: float, u_ml: float, *, water: bool) -> Scoop:
         return Scoop(
@@ -226,7 +183,8 @@ class Season:
 
     def replace_scoop(self) -> None:
         """Spring: the red cup is cracked, a straight white one takes its place."""
-        self.keep(replace(self.scoop, retired_on=self.at.date()), why="cracked at the rim")
+        cracked = "cracked at the rim"
+        self.keep(replace(self.scoop, retired_on=self.at.date(), retired_why=cracked), why=cracked)
         self.scoop = self.keep(self._white_cup(), why="five weighings of water at 20 °C")
 
     def deliver(self, told: Delivery) -> Lot:
@@ -247,6 +205,11 @@ class Season:
             composition=Composition(protein_pct=22.0, fat_pct=20.0, fibre_pct=0.15, ash_pct=8.0, moisture_pct=4.0),
             medicated=told.medicated,
             note=told.note,
+            supplier=SUPPLIER,
+            plant_code=told.plant,
+            agglomerated=told.agglomerated,
+            price_per_package=float(told.price),
+            price_typed=told.price,
         )
         return self.keep(lot, by="MK")
 
@@ -254,7 +217,7 @@ class Season:
         """A weigh-in up to its first fill, on the morning after next."""
         day = told.arrived + timedelta(days=2)
         self.at = datetime(day.year, day.month, day.day, hour + 6, 10, tzinfo=UTC)
-        by = self.rng.choice(INITIALS)
+        by = told.by or self.rng.choice(WEIGHERS)
         weigh_in = self.keep(
             WeighIn(id=new_id(), farm_id=self.farm.id, lot_id=lot.id, started_at=self.now(), by=by), by=by
         )
@@ -296,7 +259,7 @@ class Season:
         guide.set(step=Step.SIGN_OFF)
         signed = guide.sign_off(guide.weigh_in.by)
         self._print(signed)
-        self._spots(told, signed, bags)
+        self._weeks(told, signed, bags)
         return signed
 
     def _level(self, guide: Guide, bags: Bags, told: Delivery) -> None:
@@ -304,9 +267,11 @@ class Season:
             level = guide.findings.level
             if at >= SETTLED_LEVEL_FILLS and level is not None and level.advice.enough:
                 break
+            if told.together and at == 4:
+                guide.set(by=next(who for who in WEIGHERS if who != guide.weigh_in.by))
             bag = guide.next_bag(FillWay.LEVEL)
             caked = told.number == "26-0306A" and at == 4
-            typed = ounces(bags.scoopful(bag, self.scoop.volume_ml) * (1.13 if caked else 1.0))
+            typed = ounces(bags.scoopful(bag, self.scoop.volume_ml, guide.weigh_in.by) * (1.13 if caked else 1.0))
             fill = guide.add_fill(FillWay.LEVEL, bag, mass(typed), typed)
             if caked:
                 guide.strike(fill.id, "bag not stirred up, caked lump in the scoop")
@@ -325,7 +290,7 @@ class Season:
             if (at >= 4 and guide.on_target) or (at >= 4 and guide.line_should_move):
                 break
             bag = guide.next_bag(FillWay.TO_MARK)
-            typed = ounces(bags.scoopful(bag, volume, settled=True))
+            typed = ounces(bags.scoopful(bag, volume, guide.weigh_in.by, settled=True))
             guide.add_fill(FillWay.TO_MARK, bag, mass(typed), typed)
 
     def _print(self, signed: SignOff) -> None:
@@ -347,23 +312,39 @@ class Season:
             )
             self.records.record_print(sheet)
 
-    def _spots(self, told: Delivery, signed: SignOff, bags: Bags) -> None:
-        for at in range(self.rng.randrange(2, 6)):
-            self.at += timedelta(days=self.rng.randrange(2, 5))
-            typed = ounces(bags.scoopful(100 + at, self.scoop.volume_ml))
-            self.records.add_spot_fill(
-                SpotFill(
-                    id=new_id(),
-                    farm_id=self.farm.id,
-                    lot_id=signed.lot_id,
-                    weigh_in_id=signed.weigh_in_id,
-                    way=FillWay.LEVEL,
-                    mass_g=mass(typed),
-                    typed=typed,
-                    by=self.rng.choice(INITIALS),
-                    at=self.now(),
-                )
+    def _weeks(self, told: Delivery, signed: SignOff, bags: Bags) -> None:
+        """What is weighed and checked while the lot is fed, day after day."""
+        spots = 9 if told.jump else self.rng.randrange(3, 7)
+        days = [(day, self._spot) for day in self.rng.sample(range(1, FED_DAYS), spots)]
+        days += [(day, self.feeding.check) for day in self.rng.sample(range(1, FED_DAYS), self.rng.randrange(2, 5))]
+        signed_at = self.at
+        opened = 0
+        for day, work in sorted(days, key=lambda one: one[0]):
+            self.at = max(self.at, signed_at + timedelta(days=day))
+            opened += work == self._spot
+            work(signed, bags, opened)
+        if told.number in TRIALS:
+            self.feeding.trial(signed, bags, TRIALS[told.number])
+
+    def _spot(self, signed: SignOff, bags: Bags, number: int) -> None:
+        by = self.rng.choice(WEIGHERS)
+        typed = ounces(bags.spot(number, self.scoop.volume_ml, by))
+        self.records.add_spot_fill(
+            SpotFill(
+                id=new_id(),
+                farm_id=self.farm.id,
+                lot_id=signed.lot_id,
+                weigh_in_id=signed.weigh_in_id,
+                way=FillWay.LEVEL,
+                mass_g=mass(typed),
+                typed=typed,
+                by=by,
+                at=self.now(),
             )
+        )
+
+    def close_trial(self, trial: FeederTrial, note: str) -> None:
+        self.keep(replace(trial, closed=True, note=note))
 
     def finish(self, lot_id: str) -> None:
         """The last of a lot is fed."""
@@ -374,20 +355,6 @@ class Season:
         guide = self.begin(lot, told, hour=-1)
         guide.add_fill(FillWay.LEVEL, 1, mass("13.1 oz"), "13.1 oz")
         guide.set(abandoned=True)
-
-
-class Bags:
-    """The bags of a lot: each a little different, and no two scoopfuls alike."""
-
-    def __init__(self, told: Delivery, rng: Random, wall_factor: float) -> None:
-        self.told, self.rng, self.wall_factor = told, rng, wall_factor
-        self.factors: dict[int, float] = {}
-
-    def scoopful(self, bag: int, volume_ml: float, *, settled: bool = False) -> float:
-        """Grams in one scoopful from a bag."""
-        factor = self.factors.setdefault(bag, self.rng.gauss(1, self.told.bag_sd))
-        density = self.told.density_g_per_ml * (self.told.settling if settled else 1.0)
-        return volume_ml * self.wall_factor * density * factor * self.rng.gauss(1, self.told.fill_sd)
 
 
 def live(season: Season) -> None:

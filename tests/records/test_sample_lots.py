@@ -3,15 +3,29 @@
 from __future__ import annotations
 
 import json
+from collections import Counter
 from collections.abc import Iterator
 from dataclasses import fields
 from pathlib import Path
+from statistics import mean
 
 import pytest
 
 from calibrator.desk import findings
-from calibrator.model import Farm, Lot, PackageKind, Printed, Scoop, SignOff, Vessel, WeighIn
+from calibrator.model import (
+    Farm,
+    FeederTrial,
+    Lot,
+    MixCheck,
+    PackageKind,
+    Printed,
+    Scoop,
+    SignOff,
+    Vessel,
+    WeighIn,
+)
 from calibrator.records import Records, demo_records, export_text, import_season, sample_lots_folder
+from calibrator.science.within_lot import Inside, Opened, inside_lot
 
 NAMES = {"id", "sign_off_id", "at", "program_version", "scoop_revision", "scale_revision", "lot_revision"}
 
@@ -65,10 +79,43 @@ def test_autumn_brings_a_lighter_product_and_spring_a_better_known_scoop(season:
     scoops = season.every(Scoop, farm.id)
     assert [scoop.retired_on is None for scoop in scoops] == [False, True]
     assert [scoop.volume_from_water for scoop in scoops] == [False, True]
+    assert scoops[1].replaces_id == scoops[0].id
+    assert scoops[0].retired_why
+    assert [lot.agglomerated for lot in season.every(Lot, farm.id)] == [False] * 12 + [True] * 3
     lighter = {one.lot_id for one in signed if one.density_g_per_ml < 0.5}
     assert lighter == {lot.id for lot in season.every(Lot, farm.id)[12:14]}
     by_scoop = [[one.density_u_g_per_ml for one in signed if one.scoop_id == scoop.id] for scoop in scoops]
     assert min(by_scoop[0]) > max(by_scoop[1])
+
+
+def test_a_trial_shows_whose_scoopfuls_are_heavy_and_that_practice_helped(season: Records, farm: Farm) -> None:
+    above = []
+    for trial in season.every(FeederTrial, farm.id):
+        fills = season.trial_fills(trial.id)
+        assert Counter(fill.person for fill in fills) == {"RO": 5, "MK": 5, "JT": 5, "LP": 5}
+        assert trial.closed
+        own = mean(fill.mass_g for fill in fills if fill.person == "JT")
+        above.append(own / mean(fill.mass_g for fill in fills if fill.person != "JT") - 1)
+    assert 0.03 < above[0] < 0.06
+    assert 0 < above[1] < above[0]
+
+
+def test_one_lot_jumps_from_the_fifth_bag_on(season: Records, farm: Farm) -> None:
+    told = {}
+    signed = season.sign_offs(farm.id)
+    bag_sd, fill_sd = mean(one.bag_sd_share for one in signed), mean(one.fill_sd_share for one in signed)
+    for one in signed:
+        bags = [Opened(spot.mass_g) for spot in season.spot_fills(one.lot_id)]
+        told[season.find(Lot, one.lot_id).lot_number] = inside_lot(bags, one.level_mean_g, bag_sd, fill_sd, 60)
+    (jumped,) = (number for number, found in told.items() if found.told is Inside.JUMP)
+    assert (jumped, told[jumped].at) == ("26-0808C", 4)
+
+
+def test_its_mix_checks_name_feeders_and_one_mixes_strong(season: Records, farm: Farm) -> None:
+    checks = season.every(MixCheck, farm.id)
+    off = {who: [c.solids_share / c.target_share - 1 for c in checks if c.feeder == who] for who in ("RO", "MK", "JT")}
+    assert all(len(own) >= 5 for own in off.values())
+    assert mean(off["JT"]) > 0.03 > max(abs(mean(off["RO"])), abs(mean(off["MK"])))
 
 
 def test_its_figures_are_plausible(season: Records, farm: Farm) -> None:
