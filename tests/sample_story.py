@@ -40,7 +40,7 @@ class Jump:
 
 @dataclass(frozen=True)
 class Delivery:
-    """One lot as the story has it. `by` weighed it in (blank: whoever had time); `together` tells that two shared it."""
+    """One lot as the story has it. `by` weighed it in (blank: whoever had time); `together` tells that two did."""
 
     number: str
     arrived: date
