@@ -36,6 +36,7 @@ class CheckPanel(QWidget):
     """Every digit is worked out at once; nothing is kept before the person says so."""
 
     kept = Signal()
+    instruments_wanted = Signal()
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
@@ -61,6 +62,7 @@ class CheckPanel(QWidget):
         self._now, self._tools, self._standing = now, tools, standing
         self._read_for = ("", -1, None)
         self.occasion.show_lots(standing)
+        self.no_tools.setVisible(not tools.instruments)
         self.readings.show_tools(tools)
         self._of_another()
 
@@ -214,11 +216,16 @@ class CheckPanel(QWidget):
             ),
             "caution",
         )
+        self.no_tools = button(
+            self.tr("Enter your re&fractometer and thermometer; then a verdict is surer"),
+            self.instruments_wanted.emit,
+            "link",
+        )
         left = QWidget()
         inside = QVBoxLayout(left)
         inside.setContentsMargins(0, 0, SPACE // 2, 0)
         inside.setSpacing(int(1.5 * SPACE))
-        inside.addWidget(card(self.lot, self.no_lot, self.readings, self.note))
+        inside.addWidget(card(self.lot, self.no_lot, row(self.no_tools, None), self.readings, self.note))
         inside.addWidget(card(label(self.tr("The batch"), "heading"), self.occasion, self.batch_form))
         inside.addStretch(1)
         layout = QVBoxLayout(self)

@@ -150,7 +150,7 @@ class ReadingsForm(QWidget):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(SPACE)
         for widgets in (
-            (self._refractometer, Captioned(self.tr("Its scale"), self.scale), self.prism),
+            (self._refractometer, Captioned(self.tr("Refractometer read in"), self.scale), self.prism),
             (self.first, self.last),
             (self._thermometer,),
             (self.water, self.mix, self.calf),

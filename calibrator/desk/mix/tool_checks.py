@@ -33,6 +33,7 @@ SOLUTIONS = {
     UnitSystem.METRIC: ("250 g", "500 g", "750 g", "1 kg"),
 }
 BRIX, SG = Bare("0.2", -3.0, 32.0), Bare("1.000", 0.95, 1.15)
+SUGAR = Bare("12.2", -3.0, 32.0)
 DEGREES = {UnitSystem.FARM: Bare("32.5", -4.0, 68.0), UnitSystem.METRIC: Bare("0.5", -20.0, 20.0)}
 FREEZING = {UnitSystem.FARM: ICE_F, UnitSystem.METRIC: ICE_C}
 SHOWN = 8
@@ -58,9 +59,12 @@ class ToolChecks(QWidget):
         self.warmth = Amount(desk, self.tr("Temperature of it"), Kind.TEMPERATURE, optional=True, lowest=0, highest=60)
         self.total = Amount(desk, self.tr("Make so much of it"), Kind.MASS, hint="")
         self.recipe = label("", "heading")
-        self.known = BareField(self.tr("Shown in the sugar solution, °Brix"), BRIX, 1)
+        self.known = BareField(self.tr("Shown in the sugar solution, °Brix"), SUGAR, 1)
         self.ice = BareField(self.tr("Shown in ice water, well stirred"), DEGREES[desk.system], 1)
         self.jug = Amount(desk, self.tr("Water that fills it, without the jug"), Kind.MASS, optional=True)
+        self.jug_warmth = Amount(
+            desk, self.tr("How warm that water is"), Kind.TEMPERATURE, optional=True, lowest=0, highest=60
+        )
         self._made: list[InstrumentCheck] = []
         self._found = QVBoxLayout()
         self._lay_out()
@@ -102,7 +106,7 @@ class ToolChecks(QWidget):
                 return
             assert self._tools is not None
             expected = water_shows_sg(hydrometer(self._tools, tool.id, self.desk.clock()), warmth)
-        self._keep(tool, InstrumentCheckKind.WATER, expected, reading, self.water)
+        self._keep(tool, InstrumentCheckKind.WATER, expected, reading, self.water, self.warmth)
 
     def keep_known(self) -> None:
         """Keep what it shows in the sugar solution."""
@@ -122,8 +126,10 @@ class ToolChecks(QWidget):
 
     def keep_jug(self) -> None:
         """Keep the jug's volume from the water it holds."""
-        tool, weight, warmth = self.tool, self.jug.value(), self.warmth.value()
-        if tool is None or weight is None or not self.warmth.understood():
+        tool, weight, warmth = self.tool, self.jug.value(), self.jug_warmth.value()
+        if tool is None or not (self.jug.understood() and self.jug_warmth.understood()):
+            return
+        if weight is None:
             self.jug.say(self.tr("Type what the water in it weighs."), wrong=True)
             return
         try:
@@ -134,7 +140,7 @@ class ToolChecks(QWidget):
         filled = replace(tool, volume_ml=volume, volume_u_ml=JUG_U_SHARE * volume, volume_typed="")
         keep = partial(self.desk.records.keep, filled, by=self.desk.initials, why="water weighed")
         if self.desk.attempt(keep) is not None:
-            self._keep(filled, InstrumentCheckKind.WATER, volume, weight, self.jug)
+            self._keep(filled, InstrumentCheckKind.WATER, volume, weight, self.jug, self.jug_warmth)
 
     def withdraw(self, check: InstrumentCheck) -> None:
         """Ask why, then let a check count no more; it stays in the records."""
@@ -146,7 +152,13 @@ class ToolChecks(QWidget):
         self.desk.ask.reason(self.tr("Why does this check count no more?"), withdrawn)
 
     def _keep(
-        self, tool: Instrument, kind: InstrumentCheckKind, expected: float, reading: float, field: BareField | Amount
+        self,
+        tool: Instrument,
+        kind: InstrumentCheckKind,
+        expected: float,
+        reading: float,
+        field: BareField | Amount,
+        warmth: Amount | None = None,
     ) -> None:
         check = InstrumentCheck(
             id=new_id(),
@@ -158,12 +170,13 @@ class ToolChecks(QWidget):
             typed=field.told() if isinstance(field, Amount) else field.text(),
             at=self.desk.clock(),
             by=self.desk.initials,
-            temperature_c=self.warmth.value(),
-            temperature_typed=self.warmth.told(),
+            temperature_c=warmth.value() if warmth else None,
+            temperature_typed=warmth.told() if warmth else "",
         )
         if self.desk.attempt(partial(self.desk.records.keep, check, by=self.desk.initials)) is not None:
             field.set_text("")
-            self.warmth.set_text("")
+            if warmth is not None:
+                warmth.set_text("")
             self.desk.say(self.tr("The check of {name} is kept.").format(name=tool.name))
 
     def _ask_for(self, field: BareField) -> None:
@@ -193,7 +206,10 @@ class ToolChecks(QWidget):
         )
         jug = self.tr("Fill it with water to the brim, or to the line that you will use, and weigh the water.")
         self.jug_card = card(
-            label(self.tr("What the jug holds"), "heading"), label(jug, "quiet"), self.jug, _left(self.keep_jug_button)
+            label(self.tr("What the jug holds"), "heading"),
+            label(jug, "quiet"),
+            _pair(self.jug, self.jug_warmth),
+            _left(self.keep_jug_button),
         )
         self.found_card = card(label(self.tr("Found so far"), "heading"), self._found)
         layout = QVBoxLayout(self)

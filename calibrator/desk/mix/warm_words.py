@@ -17,7 +17,7 @@ def warm_words(found: MixFindings, system: UnitSystem) -> str:
     """The temperatures with their spread, and what was taken off; blank where none was read."""
     if not found.warm or found.thermometer is None:
         return ""
-    told = ", ".join(_name(kind).format(warmth=_estimate(warm, system)) for kind, warm in found.warm)
+    told = "; ".join(_name(kind).format(warmth=_estimate(warm, system)) for kind, warm in found.warm)
     temperatures = translate("MixWords", "{temperatures} (95 %).").format(temperatures=told)
     return f"{temperatures} {_ice(found.thermometer, system)}".strip()
 

@@ -36,6 +36,7 @@ class MixCheckPage(Page):
         self._tools: Tools | None = None
         self._now: FarmNow | None = None
         self.check = CheckPanel(desk)
+        self.check.instruments_wanted.connect(self._enter_instruments)
         self.trouble = label("", "caution")
         self.tabs = QTabWidget()
         self.tabs.setAccessibleName(self.tr("Parts of the mix check"))
@@ -79,6 +80,11 @@ class MixCheckPage(Page):
     def bring_up(self, name: str) -> None:
         """Show a tab by its name: bags, history, line, tool_checks or instruments."""
         self.tabs.setCurrentWidget(self._places[name])
+
+    def _enter_instruments(self) -> None:
+        self.bring_up("instruments")
+        if not self.instruments.pending():
+            self.instruments.start_new()
 
     def reload(self) -> None:
         farm = self.desk.farm
