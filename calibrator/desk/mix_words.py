@@ -14,7 +14,7 @@ from calibrator.science.correction import Add, Correction
 from calibrator.science.mixing import Powder
 from calibrator.science.refractometer import Doubt
 from calibrator.science.scoops import ScoopCount
-from calibrator.science.solids import Solids, SolidsFrom, as_dry_matter
+from calibrator.science.solids import WHOLE_MILK_INTERCEPT_PCT, WHOLE_MILK_SLOPE, Solids, SolidsFrom, as_dry_matter
 from calibrator.units import show_mass, show_percent, show_temperature, show_volume
 
 translate = QCoreApplication.translate
@@ -105,11 +105,13 @@ def way_words(way: SolidsFrom, references: int = 0) -> str:
     if way is SolidsFrom.OWN_LINE:
         text = translate("MixWords", "By the farm's own line for this powder, from {count} weighed mixes.")
         return text.format(count=references)
+    whole_milk = translate(
+        "MixWords",
+        "By a published line for whole milk ({slope} Brix + {intercept}). Milk replacers differ from it: make an own "
+        "line.",
+    ).format(slope=number(WHOLE_MILK_SLOPE, 4), intercept=number(WHOLE_MILK_INTERCEPT_PCT, 2))
     return {
-        SolidsFrom.WHOLE_MILK: translate(
-            "MixWords",
-            "By a published line for whole milk (0.9984 Brix + 2.08). Milk replacers differ from it: make an own line.",
-        ),
+        SolidsFrom.WHOLE_MILK: whole_milk,
         SolidsFrom.TRADE_RULE: translate(
             "MixWords", "By the rule of thumb Brix + 2, which is rough: make an own line."
         ),

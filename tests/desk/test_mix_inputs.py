@@ -1,0 +1,264 @@
+"""Wrong inputs of every kind of reading are answered in words; decimals are read as people here write them."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from datetime import timedelta
+
+import pytest
+from answers import Answers
+from herd import FIRST_DAY, Herd, group
+from PySide6.QtCore import QLocale, Qt
+from PySide6.QtWidgets import QApplication, QLabel, QLineEdit
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.pages.mix_check import MixCheckPage
+from calibrator.desk.theme import Theme
+from calibrator.model import (
+    Cylinder,
+    Instrument,
+    InstrumentCheck,
+    InstrumentKind,
+    MixCheck,
+    ReferenceMix,
+    Vessel,
+    new_id,
+)
+from calibrator.records import Records
+from calibrator.science.check import Caution
+from calibrator.science.solids import SolidsFrom
+
+NOW = FIRST_DAY + timedelta(days=30)
+
+
+@pytest.fixture
+def herd(records: Records) -> Herd:
+    made = Herd(records)
+    made.sign("25-0112A", 0.50)
+    tank = records.keep(
+        Vessel(
+            id=new_id(), farm_id=made.farm.id, name="Round tank", rim_volume_ml=150_000.0,
+            shape=Cylinder(diameter_mm=560.0, height_mm=620.0),
+        )
+    )  # fmt: skip
+    made.plan("Morning milk", group(40, "hutches"), vessel_id=tank.id)
+    for kind, more in (
+        (InstrumentKind.REFRACTOMETER, {"division": 0.2}),
+        (InstrumentKind.HYDROMETER, {"division": 0.001}),
+        (InstrumentKind.JUG, {"volume_ml": 1000.0, "volume_u_ml": 1.0}),
+        (InstrumentKind.THERMOMETER, {"division": 0.5}),
+    ):
+        records.keep(Instrument(id=new_id(), farm_id=made.farm.id, name=kind, kind=kind, **more))
+    return made
+
+
+@pytest.fixture
+def page(qtbot: QtBot, qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> MixCheckPage:
+    if qapp.property("tokens") is None:
+        Theme(qapp)
+    desk = Desk(records, answers, clock=lambda: NOW)
+    made = MixCheckPage(desk)
+    qtbot.addWidget(made)
+    desk.changed.connect(made.reload)
+    made.reload()
+    made.show()
+    return made
+
+
+def type_in(qtbot: QtBot, line: QLineEdit, text: str) -> None:
+    line.setFocus()
+    line.clear()
+    qtbot.keyClicks(line, text)
+
+
+def labels(widget: object) -> str:
+    QApplication.processEvents()
+    return "\n".join(one.text() for one in widget.findChildren(QLabel) if one.isVisibleTo(widget))  # type: ignore[attr-defined]
+
+
+DEGREES = ("101 oz", "hot", "250 F", "-5 C", "1e2", "101,5", "10 1", "101 FF", "++1", "4.4.4", "101 C")
+WRONG = {
+    "first": ("11,2", "11.2.1", "40", "-3", "none", "1e1", "11.2 oz", "11*2", "1 2 3 4 5 6 7 8 9", "1/0", "1.045x"),
+    "last": ("12,5", "33", "-2", "twelve", "12.5 %", "1e1", "12..5", "0x10", "9 9 9 9 9 9 9 9 9", "inf", "12:5"),
+    "sugar": ("11.2", "0.9", "1.2", "1,045", "1045", "1.04.5", "none", "-1.045", "1.045 g", "1e0", "1.045 1.05x"),
+    "floating": ("11.2", "0.9", "1.2", "1,030", "1030", "1.03.0", "none", "-1.03", "1.03 g/mL", "1 1 1 1 1", "1e0"),
+    "jug_mass": ("1031 mL", "0 g", "-1031 g", "1,031 g", "1e3 g", "one kg", "1.0.3 kg", "1031 gg", "1031 g 2", "1031 %"),
+    "water": DEGREES,
+    "mix": DEGREES,
+    "calf": DEGREES,
+    "volume": ("5 lb", "0", "-1", "1e9 gal", "two", "1 cup", "10 oz", "1.2.3", "5 gal 5 gal", "1,5", "9999999999 L"),
+    "level": ("5 lb", "-1", "1e9 in", "high", "10 oz", "1.2.3", "5 in 5 in", "1,5", "9999999999 m", "5''x", "4 gal"),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("name", [name for name in WRONG if name != "sugar"])
+def test_ten_wrong_inputs_of_each_reading_are_answered_in_words(qtbot: QtBot, page: MixCheckPage, name: str) -> None:
+    other = page.check.readings.last if name == "first" else page.check.readings.first
+    type_in(qtbot, other.line, "11.2")
+    field = getattr(page.check.readings, name)
+    texts = WRONG[name]
+    assert len(texts) >= 10
+    for text in texts:
+        type_in(qtbot, field.line, text)
+        page.check.keep()
+        assert field.message, text
+        assert field.message[-1] in ".…", text
+        assert field.text() == text.strip()
+        assert field.line.hasFocus()
+        assert page.desk.records.every(MixCheck) == []
+
+
+def test_ten_wrong_inputs_on_the_sugar_scale_are_answered_in_words(qtbot: QtBot, page: MixCheckPage) -> None:
+    readings = page.check.readings
+    readings.scale.setFocus()
+    qtbot.keyClick(readings.scale, Qt.Key.Key_Down)
+    for text in WRONG["sugar"]:
+        type_in(qtbot, readings.first.line, text)
+        page.check.keep()
+        assert readings.first.message[-1:] in (".", "…"), text
+        assert readings.first.text() == text
+        assert page.desk.records.every(MixCheck) == []
+    # What is typed on one scale is judged anew on the other: 1.045 is no °Brix of a mix, 11.2 no specific gravity.
+    type_in(qtbot, readings.first.line, "1.045")
+    assert page.check.found.shown_brix == pytest.approx(11.2, abs=0.05)
+    qtbot.keyClick(readings.scale, Qt.Key.Key_Up)
+    assert page.check.found.shown_brix == pytest.approx(1.045)
+    assert page.check.verdict.verdict.text() == "Too thin"
+
+
+WRONG_CHECKS = {
+    "refractometer": ("water", "keep_water", ("", "x", "0,2", "99", "-9", "0.2 0.4", "1e0", "0.2 oz", "0..2", "nan")),
+    "solution": ("known", "keep_known", ("", "x", "12,2", "99", "-9", "12 12", "1e1", "12 g", "1..2", "inf")),
+    "hydrometer": ("water", "keep_water", ("", "x", "1,000", "1000", "0.5", "1 1", "1e0", "1.0 g", "1..0", "-1")),
+    "jug": ("jug", "keep_jug", ("", "x", "1 L", "0 g", "-5 g", "1,0 kg", "1e3 g", "1.0.0 kg", "full", "1000 gg")),
+    "thermometer": ("ice", "keep_ice", ("", "x", "33,5", "90", "-9", "32 33", "1e1", "32 oz", "3..2", "cold")),
+}
+
+
+@pytest.mark.parametrize("kind", WRONG_CHECKS)
+def test_ten_wrong_inputs_of_each_instruments_check(qtbot: QtBot, page: MixCheckPage, herd: Herd, kind: str) -> None:
+    page.bring_up("tool_checks")
+    checks = page.tool_checks
+    tool = "refractometer" if kind == "solution" else kind
+    checks.open(next(t.id for t in herd.records.every(Instrument) if t.name == tool))
+    name, keep, texts = WRONG_CHECKS[kind]
+    field = getattr(checks, name)
+    for text in texts:
+        type_in(qtbot, field.line, text)
+        getattr(checks, keep)()
+        assert field.message[-1:] == ".", text
+        assert field.text() == text
+    assert herd.records.every(InstrumentCheck) == []
+
+
+def test_the_warmth_typed_for_one_instrument_is_not_anothers(qtbot: QtBot, page: MixCheckPage, herd: Herd) -> None:
+    page.bring_up("tool_checks")
+    checks = page.tool_checks
+    tools = {tool.name: tool.id for tool in herd.records.every(Instrument)}
+    checks.open(tools["hydrometer"])
+    type_in(qtbot, checks.warmth.line, "104 F")
+    checks.open(tools["jug"])
+    type_in(qtbot, checks.jug.line, "1000 g")
+    type_in(qtbot, checks.jug_warmth.line, "200 F")
+    checks.keep_jug()
+    assert checks.jug_warmth.message
+    type_in(qtbot, checks.jug_warmth.line, "68 F")
+    checks.keep_jug()
+    (kept,) = herd.records.every(InstrumentCheck)
+    # 1000 g of water at 20 °C is 1002.85 mL, Z of ISO 8655-6.
+    assert kept.expected == pytest.approx(1002.9, abs=0.1)
+    assert kept.temperature_c == pytest.approx(20.0)
+
+
+@pytest.fixture
+def comma() -> Iterator[None]:
+    before = QLocale()
+    QLocale.setDefault(QLocale(QLocale.Language.Spanish, QLocale.Country.Spain))
+    yield
+    QLocale.setDefault(before)
+
+
+def test_decimal_commas_are_typed_and_shown(qtbot: QtBot, comma: None, page: MixCheckPage, herd: Herd) -> None:
+    panel = page.check
+    type_in(qtbot, panel.readings.first.line, "11,2 11,4; 11,3")
+    assert panel.found.shown_brix == pytest.approx(11.3)
+    assert "11,3" in panel.readings.first.message
+    assert "13,9" in panel.verdict.solids.text()
+    assert "0,9984 Brix + 2,08" in panel.verdict.way.text()
+    assert re.search(r"\d\.\d", labels(panel.verdict)) is None
+    assert panel.batch_form.target.text().startswith("13,")
+    type_in(qtbot, panel.readings.floating.line, "1,032")
+    type_in(qtbot, panel.readings.mix.line, "38,5 C")
+    type_in(qtbot, panel.readings.volume.line, "40,5 L")
+    assert [s.way for s in panel.found.ways][-2:] == [SolidsFrom.HYDROMETER, SolidsFrom.FINISHED_VOLUME]
+    assert "±" in panel.verdict.warm.text()
+    assert "." not in panel.verdict.warm.text().split("°F")[0]
+    for text in ("11,2,1", "1.1,2", "11,2.1"):
+        type_in(qtbot, panel.readings.first.line, text)
+        panel.keep()
+        assert panel.readings.first.message
+        assert herd.records.every(MixCheck) == []
+    # A point that can be a decimal sign only is one here too: never ten times the value.
+    type_in(qtbot, panel.readings.first.line, "11.2")
+    assert panel.found.shown_brix == pytest.approx(11.2)
+    type_in(qtbot, panel.readings.first.line, "11,2")
+    panel.keep()
+    (kept,) = herd.records.every(MixCheck)
+    values = {r.kind: r.value for r in kept.readings}
+    told = {"brix": 11.2, "hydrometer_sg": 1.032, "mix_temperature": 38.5, "finished_volume": 40_500.0}
+    assert values == pytest.approx(told)
+    page.bring_up("history")
+    assert "," in page.history.pointed.text()
+
+
+def test_decimal_commas_on_the_own_line_and_the_bags(qtbot: QtBot, comma: None, page: MixCheckPage, herd: Herd) -> None:
+    page.bring_up("line")
+    line = page.line
+    for powder, drops in (("100,0 g", "8,4 8,6"), ("160,0 g", "14,5 14,5")):
+        type_in(qtbot, line.powder.line, powder)
+        type_in(qtbot, line.water.line, "0,9 kg" if powder.startswith("100") else "0,84 kg")
+        type_in(qtbot, line.drops.line, drops)
+        line.add()
+    assert [m.water_g for m in herd.records.every(ReferenceMix)] == pytest.approx([900.0, 840.0])
+    assert "1,00 Brix" in line.meaning.text()
+    page.bring_up("bags")
+    bags = page.bags
+    for field, text in ((bags.bag, "22,7 kg"), (bags.target, "0,28 kg"), (bags.bags, "2,5"), (bags.feedings, "200")):
+        type_in(qtbot, field.line, text)
+    # 2.5 bags of 22.7 kg on 200 feedings: 283.75 g each, 1.3 % above 280 g.
+    assert "1,3\u00a0%" in bags.told.text()
+
+
+CAUTIONS = {
+    Caution.SCALD: ({"water": "125 F"}, "hot enough to scald"),
+    Caution.TOO_HOT: ({"mix": "112 F"}, "Too hot to drink"),
+    Caution.TOO_COOL: ({"calf": "80 F"}, "Too cool for calves"),
+    Caution.SOLIDS_RISK: ({"first": "16 16 16"}, "Above 17 % solids"),
+    Caution.SOLIDS_LOW: ({"first": "8 8 8"}, "Below 12 % solids"),
+    Caution.OSMOLALITY_RISK: ({"first": "14.5 14.5 14.5"}, "osmolality"),
+    Caution.YOUNG_CALVES: ({"first": "14.5 14.5 14.5"}, "veterinarian decide"),
+}
+
+
+@pytest.mark.parametrize("caution", CAUTIONS)
+def test_each_caution_stands_there_when_it_is_due_and_not_before(
+    qtbot: QtBot, page: MixCheckPage, caution: Caution
+) -> None:
+    typed, words = CAUTIONS[caution]
+    readings = page.check.readings
+    for name, text in (("first", "10.4 10.4"), ("water", "108 F"), ("mix", "101 F"), ("calf", "100 F")):
+        type_in(qtbot, getattr(readings, name).line, text)
+    assert page.check.found.cautions == ()
+    assert words not in labels(page.check.verdict)
+    for name, text in typed.items():
+        type_in(qtbot, getattr(readings, name).line, text)
+    assert caution in page.check.found.cautions
+    told = [w for w in page.check.verdict.findChildren(QLabel) if words in w.text()]
+    assert told
+    assert all(w.property("kind") == "caution" for w in told)
+
+
+def test_every_caution_has_its_test() -> None:
+    assert set(CAUTIONS) == set(Caution)
