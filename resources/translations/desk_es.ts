@@ -299,6 +299,10 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
         <translation>No hay lote en uso. Elija abajo de qué lote se mezcló, o firme una pesada; las revisiones se guardan para un lote.</translation>
     </message>
     <message>
+        <source>Enter your re&amp;fractometer and thermometer; then a verdict is surer</source>
+        <translation>Anote su re&amp;fractómetro y su termómetro; así el dictamen es más seguro</translation>
+    </message>
+    <message>
         <source>The batch</source>
         <translation>La tanda</translation>
     </message>
@@ -2452,8 +2456,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Por la línea propia del establo para este polvo, de {count} mezclas pesadas.</translation>
     </message>
     <message>
-        <source>By a published line for whole milk (0.9984 Brix + 2.08). Milk replacers differ from it: make an own line.</source>
-        <translation>Por una línea publicada para leche entera (0.9984 Brix + 2.08). Los sustitutos se apartan de ella: haga una línea propia.</translation>
+        <source>By a published line for whole milk ({slope} Brix + {intercept}). Milk replacers differ from it: make an own line.</source>
+        <translation>Por una línea publicada para leche entera ({slope} Brix + {intercept}). Los sustitutos se apartan de ella: haga una línea propia.</translation>
     </message>
     <message>
         <source>By the rule of thumb Brix + 2, which is rough: make an own line.</source>
@@ -3332,8 +3336,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Termómetro</translation>
     </message>
     <message>
-        <source>Its scale</source>
-        <translation>Su escala</translation>
+        <source>Refractometer read in</source>
+        <translation>Refractómetro leído en</translation>
     </message>
     <message>
         <source>First pail: drops, sugar SG</source>
@@ -6243,6 +6247,10 @@ Last kept: {mass}</source>
     <message>
         <source>Water that fills it, without the jug</source>
         <translation>Agua que la llena, sin la jarra</translation>
+    </message>
+    <message>
+        <source>How warm that water is</source>
+        <translation>Qué tan tibia está esa agua</translation>
     </message>
     <message>
         <source>Type how warm the water is.</source>
