@@ -21,6 +21,7 @@ from calibrator.desk.theme import Theme
 from calibrator.desk.tongues import Tongue
 from calibrator.desk.window import Window
 from calibrator.records import (
+    Outbox,
     Records,
     RecordsDamaged,
     RecordsError,
@@ -110,7 +111,9 @@ class Opener:
 
     def show(self, records: Records) -> None:
         self._records = records
-        self.desk = Desk(records, self._ask, settings=self._settings, parent=self._app)
+        outbox = Outbox.beside(data_folder(), records.url) if records.on_server and not records.read_only else None
+        self.desk = Desk(records, self._ask, settings=self._settings, outbox=outbox, parent=self._app)
+        self.desk.send()
         self.desk.language_changed.connect(self._speak)
         self._open_window("")
         # Not at once: a person at the door should not wait for a copy to be made.

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import suppress
 from datetime import UTC, datetime
 from typing import TypeVar
 
@@ -12,7 +13,7 @@ from calibrator.desk.ask import Ask
 from calibrator.desk.refusals import in_words
 from calibrator.desk.settings import Settings
 from calibrator.model import Farm, UnitSystem
-from calibrator.records import Records, RecordsError
+from calibrator.records import Outbox, Records, RecordsError, RecordsUnreachable
 
 T = TypeVar("T")
 
@@ -41,30 +42,55 @@ class Desk(QObject):
         *,
         settings: Settings | None = None,
         clock: Callable[[], datetime] = local_now,
+        outbox: Outbox | None = None,
         parent: QObject | None = None,
     ) -> None:
         super().__init__(parent)
         self.records = records
         self.ask = ask
         self.clock = clock
+        self.outbox = outbox  # for records on a server: what could not be sent yet
         self.settings = settings or Settings()
         self.carried: Farm | None = None  # typed at the welcome, on its way to the window in another language
         farms = [farm.id for farm in records.every(Farm)]
         last = self.settings.now.farm_id
         self._farm_id = last if last in farms else farms[0] if farms else ""
         self._farm: Farm | None = None
+        self._outdated = True
         self.changed.connect(self._forget)
 
     @property
     def farm(self) -> Farm | None:
         """The farm in view as it stands now; None on an empty store."""
-        if self._farm is None and self._farm_id:
-            self._farm = self.records.find(Farm, self._farm_id)
+        if self._outdated and self._farm_id:
+            try:
+                self._farm = self.records.find(Farm, self._farm_id)
+            except RecordsUnreachable:
+                if self._farm is None or self.outbox is None:
+                    raise
+            self._outdated = False
         return self._farm
 
     def _forget(self) -> None:
         """Connected first of all, so that every page finds the farm as it was just kept."""
-        self._farm = None
+        self._outdated = True
+
+    @property
+    def waiting(self) -> int:
+        """How many changes wait on this computer for the server."""
+        return self.outbox.waiting if self.outbox else 0
+
+    def send(self) -> None:
+        """Send what waits for the server, if it can be reached; say what it refuses."""
+        if self.outbox is None or not self.outbox.waiting:
+            return
+        before = self.outbox.waiting
+        with suppress(RecordsUnreachable):
+            for refused in self.outbox.deliver(self.records):
+                told = self.tr("A weighing that was kept on this computer could not be sent. It stays in {file}.")
+                self.ask.tell(f"{told.format(file=self.outbox.file)}\n\n{in_words(refused)}")
+        if self.outbox.waiting < before:
+            self.changed.emit()
 
     @property
     def initials(self) -> str:
@@ -81,7 +107,7 @@ class Desk(QObject):
         return farm.units if farm else UnitSystem.FARM
 
     def show_farm(self, farm_id: str) -> None:
-        self._farm_id = farm_id
+        self._farm_id, self._farm = farm_id, None
         self.settings.keep(farm_id=farm_id)
         self.changed.emit()
 

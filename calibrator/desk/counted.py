@@ -15,6 +15,12 @@ class _Counted(QObject):
     def fills(self, count: int) -> str:
         return self.tr("%n fills", "", count)
 
+    def kept_here(self, count: int) -> str:
+        return self.tr(
+            "The server cannot be reached. %n entries are kept on this computer and will be sent. Go on weighing; "
+            "sign-off waits for the server.", "", count
+        )  # fmt: skip
+
     def bags(self, count: int) -> str:
         return self.tr("%n bags", "", count)
 

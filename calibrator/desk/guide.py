@@ -11,15 +11,19 @@ from dataclasses import replace
 from datetime import datetime
 from enum import StrEnum
 from itertools import count
-from typing import Any
+from typing import Any, TypeVar
 
 from calibrator import __version__
 from calibrator.desk import findings as finding
+from calibrator.desk.alone import NEEDS_SERVER, with_waiting
 from calibrator.desk.findings import Findings, Known
 from calibrator.model import Farm, Fill, FillWay, Lot, Scale, Scoop, SignOff, Step, WeighIn, new_id
-from calibrator.records import Records
+from calibrator.records import Outbox, Records, RecordsUnreachable
+from calibrator.records.entries import Added, Entry, Struck, Told
 from calibrator.science.mark import LineVerdict, OldLine
 from calibrator.science.plausible import Doubt
+
+T = TypeVar("T")
 
 STEPS = tuple(Step)
 BAGS_PROPOSED = 4
@@ -43,9 +47,12 @@ class Missing(StrEnum):
 class Guide:
     """One weigh-in under way, or a signed-off one looked at. What it tells is always of the facts as kept."""
 
-    def __init__(self, records: Records, weigh_in: WeighIn, clock: Callable[[], datetime]) -> None:
+    def __init__(
+        self, records: Records, weigh_in: WeighIn, clock: Callable[[], datetime], outbox: Outbox | None = None
+    ) -> None:
         self.records = records
         self.clock = clock
+        self._outbox = outbox
         self._id = weigh_in.id
         self._looked_at: Step | None = None
         self._version = -1
@@ -81,7 +88,23 @@ class Guide:
         return self._looked_at or (Step.SIGN_OFF if self.signed_off else self.weigh_in.step)
 
     def refresh(self) -> None:
-        """Read the facts anew if anybody has kept something since."""
+        """Read the facts anew if anybody has kept something since; while the server is away, go on from the last."""
+        try:
+            if self._version < 0 or not self._waits:
+                self._read()
+        except RecordsUnreachable:
+            if self._version < 0 or self._outbox is None:
+                raise
+        if self._outbox is not None and self._waits:
+            self._version = 0  # what is on the server now is read once all is sent
+            self.known = with_waiting(self.known, self._outbox.entries())
+            self.findings = finding.work_out(self.known)
+
+    @property
+    def _waits(self) -> bool:
+        return self._outbox is not None and self._outbox.waiting > 0
+
+    def _read(self) -> None:
         version = self.records.version()
         if version != self._version:
             self._version = version
@@ -91,9 +114,13 @@ class Guide:
 
     def set(self, **known: Any) -> None:
         """Keep something newly known about the weigh-in; nothing is written where nothing changed."""
-        changed = replace(self.weigh_in, **known)
-        if changed != self.weigh_in:
-            self.records.keep(changed, by=changed.by)
+        before = self.weigh_in
+        changed = replace(before, **known)
+        if changed != before:
+            told = replace(changed, revision=new_id())
+            entry = Told(self.clock(), changed.by, told, replaces=before.revision)
+            alone = not any(getattr(changed, name) != getattr(before, name) for name in NEEDS_SERVER)
+            self._keep(lambda: self.records.keep(changed, by=changed.by), entry if alone else None, told)
             self.refresh()
 
     def fills_of(self, way: FillWay) -> list[Fill]:
@@ -114,21 +141,37 @@ class Guide:
             scoopfuls=scoopfuls,
             line_mm=self.weigh_in.drawn_line_mm if way == FillWay.TO_MARK else None,
         )
-        kept = self.records.add_fill(fill)
+        kept = self._keep(lambda: self.records.add_fill(fill), Added(fill.at, fill), fill)
         self.refresh()
         return kept
 
     def strike(self, fill_id: str, reason: str) -> Fill:
         """Take a fill out of the count; it stays visible with its reason."""
-        struck = self.records.strike(fill_id, reason, self.weigh_in.by)
-        self.refresh()
-        return struck
+        return self._strike(fill_id, reason, lambda: self.records.strike(fill_id, reason, self.weigh_in.by))
 
     def restore(self, fill_id: str) -> Fill:
         """Count a struck-out fill again."""
-        restored = self.records.restore(fill_id, self.weigh_in.by)
+        return self._strike(fill_id, None, lambda: self.records.restore(fill_id, self.weigh_in.by))
+
+    def _strike(self, fill_id: str, reason: str | None, strike: Callable[[], Fill]) -> Fill:
+        entry = Struck(self.clock(), self.weigh_in.by, fill_id, reason)
+        fill = next(fill for fill in self.known.fills if fill.id == fill_id)
+        struck = self._keep(strike, entry, replace(fill, struck_reason=reason))
         self.refresh()
-        return restored
+        return struck
+
+    def _keep(self, keep: Callable[[], T], entry: Entry | None, instead: T) -> T:
+        """Keep something in the records; while their server is away, in the outbox, behind what waits there."""
+        if self._outbox is None or entry is None:
+            return keep()
+        if not self._waits:
+            try:
+                return keep()
+            except RecordsUnreachable as error:
+                if error.code != "unreachable":
+                    raise
+        self._outbox.put(entry)
+        return instead
 
     def next_bag(self, way: FillWay) -> int:
         """The bag for the next fill: two from each in turn; then a further one where that helps."""
@@ -240,8 +283,12 @@ class Guide:
 
         Raises CannotCompute where the facts do not reach to a mark, RecordsError where keeping fails.
         """
+        seen = self.known.fills
+        if self._outbox is not None and self._waits:
+            self._outbox.deliver(self.records)
+            self.refresh()
         made, mark = finding.sign_off(self.known, self.findings, by, self.clock(), __version__)
-        self.records.sign_off(made, [mark], seen_fills=self.known.fills)
+        self.records.sign_off(made, [mark], seen_fills=seen)
         self.refresh()
         return made
 

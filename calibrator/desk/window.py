@@ -19,13 +19,14 @@ from PySide6.QtWidgets import (
 )
 
 from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
 from calibrator.desk.emblem import Emblem
 from calibrator.desk.page import Page
-from calibrator.desk.parts import button, label
+from calibrator.desk.parts import button, column, label
 from calibrator.desk.refusals import in_words
 from calibrator.desk.standing import first_step
 from calibrator.desk.theme import SPACE, the_theme
-from calibrator.records import RecordsError
+from calibrator.records import RecordsError, RecordsUnreachable
 
 # A page is imported when it is first opened, so that the first one is up at once.
 PAGES = {
@@ -41,6 +42,7 @@ PAGES = {
 }
 NOTICE_MS = 4000
 LOOK_AGAIN_MS = 5000
+LOOK_AT_LEAST_MS = 60_000
 
 
 class Window(QMainWindow):
@@ -61,7 +63,11 @@ class Window(QMainWindow):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
         layout.addWidget(self._rail)
-        layout.addWidget(self._stack, 1)
+        self._away = label("", "caution")
+        self._away.hide()
+        right = column(self._away, self._stack, spacing=0)
+        right.setStretchFactor(self._stack, 1)
+        layout.addLayout(right, 1)
         self.setCentralWidget(middle)
         self._notice = self._make_notice()
         self._name_farm()
@@ -87,8 +93,13 @@ class Window(QMainWindow):
         self._stack.setCurrentWidget(page)
         self._rail.setVisible(key != "welcome")
         self._check_button(key)
-        page.reload()
-        page.open(thing_id)
+        try:
+            page.reload()
+            page.open(thing_id)
+        except RecordsUnreachable as error:
+            if self.desk.outbox is None:
+                raise
+            self._say(in_words(error))
 
     def page(self, key: str) -> Page:
         """The page of that key, made when first asked for."""
@@ -198,9 +209,22 @@ class Window(QMainWindow):
             self._buttons[key].setChecked(True)
 
     def _reload(self) -> None:
-        self._seen = self.desk.records.version()
-        self._name_farm()
-        self.current_page.reload()
+        self._show_away()
+        try:
+            if not self.desk.waiting:
+                self._seen = self.desk.records.version()
+            self._name_farm()
+            self.current_page.reload()
+        except RecordsUnreachable as error:
+            if self.desk.outbox is None:
+                raise
+            self._say(in_words(error))
+
+    def _show_away(self) -> None:
+        """Say that the server is away for as long as anything waits for it."""
+        waiting = self.desk.waiting
+        self._away.setText(counted.kept_here(waiting) if waiting else "")
+        self._away.setVisible(waiting > 0)
 
     def _name_farm(self) -> None:
         farm = self.desk.farm
@@ -212,10 +236,16 @@ class Window(QMainWindow):
 
     def _look_again(self) -> None:
         try:
-            if self.desk.records.version() != self._seen:
+            self.desk.send()
+            if not self.desk.waiting and self.desk.records.version() != self._seen:
                 self.desk.changed.emit()
+            reached = not self.desk.waiting
         except RecordsError as error:
             self._say(in_words(error))
+            reached = False
+        self._show_away()
+        # Asking for a server that is away can take seconds, in which nobody can type.
+        self._watch.setInterval(LOOK_AGAIN_MS if reached else min(2 * self._watch.interval(), LOOK_AT_LEAST_MS))
 
     def _say(self, text: str) -> None:
         self._notice.setText(text)

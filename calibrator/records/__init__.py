@@ -20,6 +20,7 @@ from calibrator.records.errors import (
 from calibrator.records.exporting import export_file, export_text
 from calibrator.records.importing import Imported, demo_records, import_season
 from calibrator.records.nouns import Change
+from calibrator.records.outbox import Outbox
 from calibrator.records.paths import default_url, sample_lots_folder
 from calibrator.records.repository import Records
 from calibrator.records.rescue import backups_of, restore_backup
@@ -33,6 +34,7 @@ __all__ = [
     "ImportRefused",
     "Imported",
     "NotAllowed",
+    "Outbox",
     "Records",
     "RecordsDamaged",
     "RecordsError",

@@ -55,4 +55,6 @@ def _sqlite(place: Place, read_only: bool) -> Engine:
 
 def _postgresql(place: Place, read_only: bool) -> Engine:
     options = "-c synchronous_commit=on" + (" -c default_transaction_read_only=on" if read_only else "")
-    return create_engine(place.url, pool_pre_ping=True, connect_args={"options": options, "connect_timeout": _WAIT_S})
+    waits = {"connect_timeout": _WAIT_S, "tcp_user_timeout": 1000 * _WAIT_S}  # a pulled cable gives no answer at all
+    alive = {"keepalives_idle": _WAIT_S, "keepalives_interval": 1, "keepalives_count": 3}
+    return create_engine(place.url, pool_pre_ping=True, connect_args={"options": options} | waits | alive)

@@ -47,6 +47,15 @@ def import_season(records: Records, folder_or_file: str | Path) -> Imported:
     return Imported(added, there, dict(counts))
 
 
+def bring(records: Records, entry: Entry) -> None:
+    """Bring in one change that was told elsewhere; one that is there already is left alone.
+
+    Raises `NotAllowed` or `EditedMeanwhile` where the records' rules refuse it.
+    """
+    with records.writing(_spoken(entry)) as writing:
+        _apply(writing, entry)
+
+
 def demo_records(folder: str | Path) -> Records:
     """Fresh records in a folder, filled with the invented season."""
     records = Records.open(str(Path(folder) / "demo.sqlite"))

@@ -45,6 +45,11 @@ class Records:
         return self._opened.place.name
 
     @property
+    def on_server(self) -> bool:
+        """Whether they are on a server that can be out of reach, and not in a file."""
+        return self._opened.place.file is None
+
+    @property
     def backup_fault(self) -> RecordsError | None:
         """Why today's backup could not be made at opening; None where all is well."""
         return self._opened.backup_fault

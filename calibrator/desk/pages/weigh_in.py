@@ -147,7 +147,7 @@ class WeighInPage(Page):
         if found is None:
             return
         self._undo.clear()
-        self.guide = Guide(self.desk.records, found, self.desk.clock)
+        self.guide = Guide(self.desk.records, found, self.desk.clock, self.desk.outbox)
         self._show_guide()
         self._focus_first()
 

@@ -1,0 +1,106 @@
+"""What could not be sent to a server yet, kept on this computer until it is there: once, and in order.
+
+A small SQLite file of its own, each line synced before the call returns. A line is a change as `entries` tells it, so
+that it carries its own name and time: sending one twice, after a crash or a broken connection, changes nothing.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import json
+import sqlite3
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+from calibrator.records.entries import Entry
+from calibrator.records.errors import DiskFull, EditedMeanwhile, NotAllowed, RecordsError, RecordsReadOnly
+from calibrator.records.importing import bring
+from calibrator.records.plain import from_plain, to_plain
+from calibrator.records.repository import Records
+
+_TABLES = (
+    "CREATE TABLE IF NOT EXISTS waiting (number INTEGER PRIMARY KEY AUTOINCREMENT, told TEXT NOT NULL)",
+    "CREATE TABLE IF NOT EXISTS refused (number INTEGER PRIMARY KEY, told TEXT NOT NULL, why TEXT NOT NULL)",
+)
+
+
+class Outbox:
+    """The changes that wait for a server. Two programs on one computer may share the file."""
+
+    def __init__(self, file: Path) -> None:
+        """Open or make the file. Raises `RecordsReadOnly` or `DiskFull` where it cannot be kept."""
+        self.file = file
+        with self._at_work() as store:
+            for table in _TABLES:
+                store.execute(table)
+        self._count = len(self._lines())
+
+    @classmethod
+    def beside(cls, folder: Path, place: str) -> Outbox:
+        """The outbox for one server, in the folder for this user's data. `place` holds no password."""
+        folder.mkdir(parents=True, exist_ok=True)
+        return cls(folder / f"outbox-{hashlib.sha256(place.encode()).hexdigest()[:16]}.sqlite")
+
+    @property
+    def waiting(self) -> int:
+        """How many changes are not sent yet; costs nothing to ask."""
+        return self._count
+
+    def entries(self) -> list[Entry]:
+        """The changes that wait, oldest first."""
+        return [_entry(told) for _, told in self._lines()]
+
+    def put(self, entry: Entry) -> None:
+        """Keep a change until it can be sent; it is on the disk when this returns."""
+        with self._at_work() as store:
+            store.execute("INSERT INTO waiting (told) VALUES (?)", (json.dumps(to_plain(entry)),))
+        self._count = len(self._lines())
+
+    def deliver(self, records: Records) -> list[RecordsError]:
+        """Send all that waits, oldest first; gives what the records' rules refused.
+
+        What is refused is kept in this file for good, apart. Raises `RecordsUnreachable` when the server is away;
+        what was not sent then still waits.
+        """
+        refused: list[RecordsError] = []
+        for number, told in self._lines():
+            try:
+                bring(records, _entry(told))
+            except (NotAllowed, EditedMeanwhile) as error:
+                refused.append(error)
+                self._done(number, told, str(error))
+            else:
+                self._done(number, told, "")
+        return refused
+
+    def _done(self, number: int, told: str, why: str) -> None:
+        with self._at_work() as store:
+            if why:
+                store.execute("INSERT OR IGNORE INTO refused VALUES (?, ?, ?)", (number, told, why))
+            store.execute("DELETE FROM waiting WHERE number = ?", (number,))
+        self._count = len(self._lines())
+
+    def _lines(self) -> list[tuple[int, str]]:
+        with self._at_work() as store:
+            return store.execute("SELECT number, told FROM waiting ORDER BY number").fetchall()
+
+    @contextmanager
+    def _at_work(self) -> Iterator[sqlite3.Connection]:
+        try:
+            store = sqlite3.connect(self.file)
+            try:
+                store.execute("PRAGMA synchronous = EXTRA")
+                with store:
+                    yield store
+            finally:
+                store.close()
+        except sqlite3.Error as error:
+            full = getattr(error, "sqlite_errorname", "") == "SQLITE_FULL"
+            kind, code = (DiskFull, "disk_full") if full else (RecordsReadOnly, "read_only")
+            raise kind(code, place=str(self.file)) from error
+
+
+def _entry(told: str) -> Entry:
+    entry: Entry = from_plain(Entry, json.loads(told))
+    return entry
