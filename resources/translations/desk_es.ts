@@ -412,6 +412,13 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
     </message>
 </context>
 <context>
+    <name>Desk</name>
+    <message>
+        <source>A weighing that was kept on this computer could not be sent. It stays in {file}.</source>
+        <translation>Una pesada guardada en esta computadora no se pudo enviar. Se queda en {file}.</translation>
+    </message>
+</context>
+<context>
     <name>FarmForm</name>
     <message>
         <source>Name of the farm</source>
@@ -7105,6 +7112,13 @@ Last kept: {mass}</source>
         <translation>
             <numerusform>%n llenada</numerusform>
             <numerusform>%n llenadas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The server cannot be reached. %n entries are kept on this computer and will be sent. Go on weighing; sign-off waits for the server.</source>
+        <translation>
+            <numerusform>No se puede alcanzar el servidor. %n anotación está guardada en esta computadora y se enviará. Siga pesando; la firma espera al servidor.</numerusform>
+            <numerusform>No se puede alcanzar el servidor. %n anotaciones están guardadas en esta computadora y se enviarán. Siga pesando; la firma espera al servidor.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
