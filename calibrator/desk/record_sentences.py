@@ -150,6 +150,17 @@ SENTENCES = (
         "No backup of {place} could be made in {backups}: {fault}. Free some space or check the folder, "
         "then try again.",
     ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "The disk is full, so {place} was not written; what was there before still is. Free some space or "
+        "choose another place.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "{place} cannot be written: another program has it open, or you may not write there. Close it there, "
+        "or choose another name or place.",
+    ),
+    QT_TRANSLATE_NOOP("Records", "{place} cannot be written: {fault}. Choose another place."),
 )
 """Those of `calibrator.records.errors`; a test keeps the two alike."""
 

@@ -26,6 +26,9 @@ from calibrator.units import (
 
 Pairs = list[tuple[str, str]]
 
+COVERAGE_FACTOR = 2.0
+"""From a standard uncertainty to about 95 % where no degrees of freedom are told: JCGM 100:2008, 6.3.3."""
+
 WAYS = {FillWay.LEVEL: words.LEVEL, FillWay.TO_MARK: words.TO_THE_LINE, FillWay.TAPPED: words.TAPPED}
 SOURCES = {
     Source.BAG_MEANS: words.SOURCE_BAG_MEANS,
@@ -99,7 +102,7 @@ class Teller:
     def scoop_and_scale(self) -> Pairs:
         scoop, scale = self.facts.scoop, self.facts.scale
         origin = words.FROM_WATER if scoop.volume_from_water else words.FROM_DIMENSIONS
-        volume = show_with_uncertainty(scoop.volume_ml, scoop.volume_u_ml, "mL")
+        volume = show_with_uncertainty(scoop.volume_ml, COVERAGE_FACTOR * scoop.volume_u_ml, "mL")
         return [
             (self.say(words.SCOOP), plain(scoop.name)),
             (self.say(words.SCALE), plain(scale.name)),
@@ -152,7 +155,7 @@ class Teller:
             (self.say(words.INTERVAL_95), self._density_interval()),
             (self.say(words.COUNTED), self.say(words.COUNTED_OF, fills=signed.fills, bags=signed.bags)),
             (self.say(words.FREEDOM), freedom(signed.degrees_of_freedom)),
-            (self.say(words.SETTLING), show_with_uncertainty(signed.settling_factor, signed.settling_u)),
+            (self.say(words.SETTLING), self._settling()),
             (self.say(words.SPREADS), spread),
         ]
         if level is not None:
@@ -162,16 +165,22 @@ class Teller:
 
     def _mean(self) -> str:
         signed = self.facts.sign_off
-        grams = show_with_uncertainty(signed.level_mean_g, signed.level_u_g, "g")
-        told = show_estimate(signed.level_mean_g, signed.level_u_g, Kind.MASS, self.facts.units)
+        half = (signed.level_high_g - signed.level_low_g) / 2
+        grams = show_with_uncertainty(signed.level_mean_g, half, "g")
+        told = show_estimate(signed.level_mean_g, half, Kind.MASS, self.facts.units)
         return grams if told == grams else f"{grams} ({told})"
+
+    def _settling(self) -> str:
+        signed = self.facts.sign_off
+        return show_with_uncertainty(signed.settling_factor, COVERAGE_FACTOR * signed.settling_u)
 
     def _from_to(self, low_g: float, high_g: float) -> str:
         return f"{self.say(words.FROM_TO, low=f'{low_g:.2f}', high=f'{high_g:.2f}')} g"
 
     def _density(self) -> str:
         signed = self.facts.sign_off
-        told = show_with_uncertainty(signed.density_g_per_ml, signed.density_u_g_per_ml, "g/mL")
+        half = (signed.density_high_g_per_ml - signed.density_low_g_per_ml) / 2
+        told = show_with_uncertainty(signed.density_g_per_ml, half, "g/mL")
         if self.facts.units is UnitSystem.METRIC:
             return told
         return f"{told} ({show_density_oz_per_qt(signed.density_g_per_ml)})"

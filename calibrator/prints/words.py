@@ -212,8 +212,8 @@ DECISION = QT_TRANSLATE_NOOP(
 )
 COVERAGE = QT_TRANSLATE_NOOP(
     "Prints",
-    "± is one standard uncertainty (JCGM 100:2008). Intervals are at 95 %, with Student's factor for the "
-    "degrees of freedom told.",
+    "± is the half-width of a 95 % interval, with Student's factor for the degrees of freedom told, as on the "
+    "screens; where none are told the factor is 2 (JCGM 100:2008). In the budgets u is one standard uncertainty.",
 )
 VALIDITY = QT_TRANSLATE_NOOP(
     "Prints",

@@ -64,6 +64,11 @@ SENTENCES = {
     "server_backups": "The backups of a server are made and restored on the server. Ask whoever looks after {place}.",
     "backup_failed": "No backup of {place} could be made in {backups}: {fault}. Free some space or check the "
     "folder, then try again.",
+    "table_disk_full": "The disk is full, so {place} was not written; what was there before still is. Free some "
+    "space or choose another place.",
+    "table_in_use": "{place} cannot be written: another program has it open, or you may not write there. Close it "
+    "there, or choose another name or place.",
+    "table_fault": "{place} cannot be written: {fault}. Choose another place.",
 }
 """The English sentences by code."""
 
@@ -107,6 +112,10 @@ class NotAllowed(RecordsError):
 
 class ImportRefused(RecordsError):
     """A file to bring in has a fault; the entry and field are named."""
+
+
+class TableNotWritten(RecordsError):
+    """A table for other programs could not be written; an older file of that name is as it was."""
 
 
 class EditedMeanwhile(RecordsError):

@@ -1,17 +1,23 @@
-"""A table for other programs: comma-separated, UTF-8, written whole or not at all."""
+"""Tables for other programs: comma-separated text or a workbook, written whole or not at all."""
 
 from __future__ import annotations
 
 import csv
 import io
 import os
-from collections.abc import Sequence
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import date, datetime
 from pathlib import Path
+from typing import Generic, TypeVar
 
+from calibrator.records.errors import TableNotWritten
+
+T = TypeVar("T")
 Cell = str | float | date | None
 _STARTS_A_FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n")
+_DISK_IS_FULL = (28, 122)  # ENOSPC, EDQUOT
 
 
 @dataclass(frozen=True)
@@ -30,29 +36,82 @@ class FlatTable:
             raise ValueError(f"a row of {len(odd)} cells under {len(self.headings)} headings")
 
 
-def csv_text(table: FlatTable) -> str:
+@dataclass(frozen=True)
+class Field(Generic[T]):
+    """A column that is drawn from things of one kind: its heading, its unit, what a thing tells there."""
+
+    heading: str
+    value: Callable[[T], Cell]
+    unit: str = ""
+
+    @property
+    def told(self) -> str:
+        return f"{self.heading} ({self.unit})" if self.unit else self.heading
+
+
+def table_of(fields: Sequence[Field[T]], things: Sequence[T]) -> FlatTable:
+    """A row for each thing, a column for each field."""
+    rows = tuple(tuple(field.value(thing) for field in fields) for thing in things)
+    return FlatTable(tuple(field.told for field in fields), rows)
+
+
+@dataclass(frozen=True)
+class CsvStyle:
+    """How text for a spreadsheet is written: with a decimal comma (then semicolons part the cells), and with the
+    mark by which spreadsheets know UTF-8."""
+
+    decimal_comma: bool = False
+    mark: bool = True
+
+
+def csv_text(table: FlatTable, style: CsvStyle = CsvStyle()) -> str:
     """The table as text, lines ended as RFC 4180 asks.
 
     A text that begins like a formula gets an apostrophe before it, so that no spreadsheet runs it.
     """
     out = io.StringIO(newline="")
-    writer = csv.writer(out)
-    writer.writerow([_told(cell) for cell in table.headings])
-    writer.writerows([[_told(cell) for cell in row] for row in table.rows])
+    writer = csv.writer(out, delimiter=";" if style.decimal_comma else ",")
+    for row in (table.headings, *table.rows):
+        writer.writerow([_told(cell, style.decimal_comma) for cell in row])
     return out.getvalue()
 
 
-def write_csv(table: FlatTable, file: Path) -> None:
-    """Write a table with the mark by which spreadsheets know UTF-8. Raises OSError; then an older file stays."""
+def write_csv(table: FlatTable, file: Path, style: CsvStyle = CsvStyle()) -> None:
+    """Write a table as text. Raises `TableNotWritten`; then an older file stays as it was."""
+    with replacing(file) as unfinished, unfinished.open("w", encoding=_coding(style), newline="") as written:
+        written.write(csv_text(table, style))
+        written.flush()
+        os.fsync(written.fileno())
+
+
+@contextmanager
+def replacing(file: Path) -> Iterator[Path]:
+    """A file beside `file` to write to, put in its place once the block ends well. Raises `TableNotWritten`."""
     unfinished = file.with_name(file.name + ".part")
     try:
-        with unfinished.open("w", encoding="utf-8-sig", newline="") as written:
-            written.write(csv_text(table))
-            written.flush()
-            os.fsync(written.fileno())
+        yield unfinished
         os.replace(unfinished, file)
+    except OSError as error:
+        raise _refused(error, file) from error
     finally:
-        unfinished.unlink(missing_ok=True)
+        with _quietly():
+            unfinished.unlink(missing_ok=True)
+
+
+@contextmanager
+def _quietly() -> Iterator[None]:
+    try:
+        yield
+    except OSError:
+        return  # what went wrong before is what is told
+
+
+def _refused(error: OSError, file: Path) -> TableNotWritten:
+    if error.errno in _DISK_IS_FULL:
+        return TableNotWritten("table_disk_full", place=file.name)
+    if isinstance(error, PermissionError):
+        return TableNotWritten("table_in_use", place=file.name)
+    return TableNotWritten("table_fault", place=file.name, fault=error.strerror or "?")
 
 
 def rounded(value: float | None, digits: int) -> float | None:
@@ -72,11 +131,23 @@ def by_columns(columns: Sequence[str], rows: Sequence[dict[str, Cell]]) -> FlatT
     return FlatTable(tuple(columns), tuple(tuple(row.get(name) for name in columns) for row in rows))
 
 
-def _told(cell: Cell) -> str:
+def is_formula(text: str) -> bool:
+    """Would a spreadsheet take the text for something to reckon or run?"""
+    return text.startswith(_STARTS_A_FORMULA)
+
+
+def _coding(style: CsvStyle) -> str:
+    return "utf-8-sig" if style.mark else "utf-8"
+
+
+def _told(cell: Cell, decimal_comma: bool) -> str:
     if cell is None:
         return ""
     if isinstance(cell, str):
-        return f"'{cell}" if cell.startswith(_STARTS_A_FORMULA) else cell
+        return f"'{cell}" if is_formula(cell) else cell
     if isinstance(cell, datetime):
         return cell.isoformat(timespec="minutes")
-    return cell.isoformat() if isinstance(cell, date) else f"{cell:.12g}"
+    if isinstance(cell, date):
+        return cell.isoformat()
+    figure = f"{cell:.12g}"
+    return figure.replace(".", ",") if decimal_comma else figure

@@ -1239,10 +1239,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Revisiones en el tiempo; la tabla de abajo tiene las cifras</translation>
     </message>
     <message>
-        <source>{path} cannot be written: {fault}. Choose another place.</source>
-        <translation>No se puede escribir {path}: {fault}. Escoja otro lugar.</translation>
-    </message>
-    <message>
         <source>off target, %</source>
         <translation>lejos del objetivo, %</translation>
     </message>
@@ -3500,6 +3496,18 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>No backup of {place} could be made in {backups}: {fault}. Free some space or check the folder, then try again.</source>
         <translation>No se pudo hacer el respaldo de {place} en {backups}: {fault}. Libere espacio o revise la carpeta y pruebe otra vez.</translation>
+    </message>
+    <message>
+        <source>The disk is full, so {place} was not written; what was there before still is. Free some space or choose another place.</source>
+        <translation>El disco está lleno y {place} no se escribió; lo que había antes sigue ahí. Libere espacio o elija otro lugar.</translation>
+    </message>
+    <message>
+        <source>{place} cannot be written: another program has it open, or you may not write there. Close it there, or choose another name or place.</source>
+        <translation>No se puede escribir {place}: otro programa lo tiene abierto o usted no puede escribir ahí. Ciérrelo allá, o elija otro nombre o lugar.</translation>
+    </message>
+    <message>
+        <source>{place} cannot be written: {fault}. Choose another place.</source>
+        <translation>No se puede escribir {place}: {fault}. Elija otro lugar.</translation>
     </message>
     <message>
         <source>farm</source>

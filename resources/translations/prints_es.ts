@@ -628,10 +628,6 @@
             <translation>Regla de decisión: una línea está en el peso deseado cuando todo el intervalo de 90 % de lo que entrega cae dentro de la tolerancia (dos pruebas de una cola al 5 %); se mueve cuando el intervalo cae fuera.</translation>
         </message>
         <message>
-            <source>± is one standard uncertainty (JCGM 100:2008). Intervals are at 95 %, with Student's factor for the degrees of freedom told.</source>
-            <translation>± es una incertidumbre estándar (JCGM 100:2008). Los intervalos son de 95 %, con el factor de Student para los grados de libertad indicados.</translation>
-        </message>
-        <message>
             <source>These results hold for this lot, this scoop and this way of filling only. The record is laid out after ISO/IEC 17025:2017, 7.8, as far as it applies to a farm; it is no certificate of an accredited laboratory, and weights are traceable only as far as the check weight is.</source>
             <translation>Estos resultados valen solo para este lote, esta medida y esta forma de llenar. El registro sigue ISO/IEC 17025:2017, 7.8, hasta donde se aplica en un establo; no es certificado de un laboratorio acreditado, y los pesos son trazables solo hasta donde lo es la pesa de control.</translation>
         </message>
@@ -706,6 +702,10 @@
         <message>
             <source>Do not breathe the dust; no flames near it.</source>
             <translation>No respire el polvo; nada de llamas cerca.</translation>
+        </message>
+        <message>
+            <source>± is the half-width of a 95 % interval, with Student's factor for the degrees of freedom told, as on the screens; where none are told the factor is 2 (JCGM 100:2008). In the budgets u is one standard uncertainty.</source>
+            <translation>± es la mitad de un intervalo del 95 %, con el factor de Student para los grados de libertad indicados, igual que en las pantallas; donde no se indican, el factor es 2 (JCGM 100:2008). En los presupuestos, u es una incertidumbre estándar.</translation>
         </message>
     </context>
 </TS>

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+import errno
 import io
 from datetime import UTC, date, datetime
 from pathlib import Path
@@ -11,7 +12,17 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calibrator.records.table_file import FlatTable, by_columns, csv_text, rounded, write_csv
+from calibrator.records.errors import TableNotWritten
+from calibrator.records.table_file import (
+    CsvStyle,
+    Field,
+    FlatTable,
+    by_columns,
+    csv_text,
+    rounded,
+    table_of,
+    write_csv,
+)
 
 
 def test_cells_are_told_so_that_any_program_reads_them() -> None:
@@ -58,5 +69,47 @@ def test_a_file_is_written_whole_or_not_at_all(tmp_path: Path) -> None:
         write_csv(spoiled, file)
     assert file.read_bytes() == "\ufeff°Brix\r\n11.2\r\n".encode()
     assert [one.name for one in tmp_path.iterdir()] == [file.name]
-    with pytest.raises(OSError, match="nowhere"):
+    with pytest.raises(TableNotWritten, match="No such file"):
         write_csv(FlatTable(("a",)), tmp_path / "nowhere" / "x.csv")
+
+
+@pytest.mark.parametrize(
+    ("fault", "told"),
+    [
+        (OSError(errno.ENOSPC, "full"), "The disk is full"),
+        (OSError(errno.EDQUOT, "quota"), "The disk is full"),
+        (PermissionError(errno.EACCES, "locked"), "another program has it open"),
+        (OSError(errno.EIO, "Input/output error"), "Input/output error"),
+    ],
+)
+def test_what_the_disk_refuses_is_told_and_the_older_file_stays(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, fault: OSError, told: str
+) -> None:
+    file = tmp_path / "lots.csv"
+    file.write_text("older")
+
+    def refuse(*_: object) -> None:
+        raise fault
+
+    monkeypatch.setattr("calibrator.records.table_file.os.replace", refuse)
+    with pytest.raises(TableNotWritten, match=told):
+        write_csv(FlatTable(("a",)), file)
+    assert file.read_text() == "older"
+    assert [one.name for one in tmp_path.iterdir()] == ["lots.csv"]
+
+
+def test_a_decimal_comma_parts_the_cells_with_semicolons_and_leaves_words_and_days_alone() -> None:
+    table = FlatTable(("day", "density (g/mL)", "note"), ((date(2026, 3, 2), 0.5125, "1.5; or so"),))
+    text = csv_text(table, CsvStyle(decimal_comma=True))
+    assert text.splitlines()[1] == '2026-03-02;0,5125;"1.5; or so"'
+
+
+def test_the_mark_by_which_spreadsheets_know_the_letters_is_left_out_when_asked(tmp_path: Path) -> None:
+    file = tmp_path / "lots.csv"
+    write_csv(FlatTable(("ñ",)), file, CsvStyle(mark=False))
+    assert file.read_bytes() == "ñ\r\n".encode()
+
+
+def test_a_table_is_drawn_from_things_with_units_in_its_headings() -> None:
+    fields = (Field[int]("length", lambda n: 2.0 * n, "mm"), Field[int]("name", str))
+    assert table_of(fields, (1, 2)) == FlatTable(("length (mm)", "name"), ((2.0, "1"), (4.0, "2")))

@@ -35,8 +35,10 @@ from calibrator.desk.mix_history import (
 )
 from calibrator.desk.mix_table import history_table
 from calibrator.desk.parts import button, card, column, label, row, show_as_rows
+from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.model import BagCount, Farm, MixCheck
+from calibrator.records.errors import TableNotWritten
 from calibrator.records.table_file import write_csv
 from calibrator.science.check_season import first_found
 
@@ -101,9 +103,8 @@ class HistoryPanel(QWidget):
         table = history_table(self._shown(), self._shown_counts(), names(self.desk.records, farm))
         try:
             write_csv(table, path)
-        except OSError as error:
-            told = self.tr("{path} cannot be written: {fault}. Choose another place.")
-            self.desk.ask.tell(told.format(path=path.name, fault=error.strerror or ""))
+        except TableNotWritten as error:
+            self.desk.ask.tell(in_words(error))
             return
         self.desk.say(counted.checks_saved(len(table.rows)))
 

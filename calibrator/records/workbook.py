@@ -1,0 +1,105 @@
+"""Tables as the sheets of one workbook (ECMA-376, .xlsx), written row by row so that a large one needs little memory.
+
+Days and moments become cells of that kind, moments in the zone in which they were kept. Text is always kept as text:
+none runs as a formula.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date, datetime
+from itertools import islice
+from pathlib import Path
+from typing import Any
+
+from calibrator.records.table_file import Cell, FlatTable, is_formula, replacing
+
+MOST_ROWS = 1_048_576
+FIRST_DAY = date(1900, 3, 1)
+"""Before it, spreadsheets count a day that never was: such days are written as text."""
+LONGEST_TEXT = 32_767
+_LONGEST_NAME = 31
+_NOT_IN_NAMES = str.maketrans(dict.fromkeys("[]:*?/\\'", " "))
+_NARROW, _WIDE = 9.0, 40.0
+
+
+@dataclass(frozen=True)
+class SheetOf:
+    """One table and the name of its sheet."""
+
+    name: str
+    table: FlatTable
+
+
+def write_workbook(sheets: Sequence[SheetOf], file: Path) -> None:
+    """Write tables as the sheets of a workbook. Raises `TableNotWritten`; then an older file stays as it was.
+
+    A table of more rows than a sheet holds goes on in another one.
+    """
+    from openpyxl import Workbook
+
+    with replacing(file) as unfinished, unfinished.open("wb") as out:
+        book = Workbook(write_only=True)
+        for one in sheets:
+            for number, rows in enumerate(_portions(one.table), start=1):
+                _add(book, one.name if number == 1 else f"{one.name[:24]} {number}", one.table.headings, rows)
+        book.save(out)
+
+
+def _portions(table: FlatTable) -> Iterator[tuple[tuple[Cell, ...], ...]]:
+    rows = iter(table.rows)
+    first = tuple(islice(rows, MOST_ROWS - 1))
+    yield first
+    while more := tuple(islice(rows, MOST_ROWS - 1)):
+        yield more
+
+
+def _add(book: Any, name: str, headings: Sequence[str], rows: Sequence[Sequence[Cell]]) -> None:
+    from openpyxl.styles import Font
+    from openpyxl.utils import get_column_letter
+
+    sheet = book.create_sheet(name.translate(_NOT_IN_NAMES)[:_LONGEST_NAME])
+    sheet.freeze_panes = "A2"
+    for place, heading in enumerate(headings, start=1):
+        sheet.column_dimensions[get_column_letter(place)].width = min(_WIDE, max(_NARROW, len(heading) + 2.0))
+    head = [_cell(sheet, heading) for heading in headings]
+    for cell in head:
+        cell.font = Font(bold=True)
+    sheet.append(head)
+    for row in rows:
+        sheet.append([_cell(sheet, value) for value in row])
+
+
+def _cell(sheet: Any, value: Cell) -> Any:
+    """A cell, or a plain number, which needs none."""
+    if value is None or (isinstance(value, int | float) and math.isfinite(value)):
+        return value
+    if isinstance(value, date) and _day(value) >= FIRST_DAY:
+        return _dated(sheet, value)
+    return _text(sheet, value if isinstance(value, str) else f"{value}")
+
+
+def _text(sheet: Any, text: str) -> Any:
+    from openpyxl.cell import WriteOnlyCell
+    from openpyxl.cell.cell import ILLEGAL_CHARACTERS_RE
+
+    made = WriteOnlyCell(sheet)
+    made.value = ILLEGAL_CHARACTERS_RE.sub(" ", text).encode("utf-8", "replace").decode()[:LONGEST_TEXT]
+    made.data_type = "s"  # the library takes "=…" for a formula
+    made.quotePrefix = is_formula(text)  # and so would a person's later edit of the cell
+    return made
+
+
+def _dated(sheet: Any, value: date) -> Any:
+    from openpyxl.cell import WriteOnlyCell
+
+    naive = value.replace(tzinfo=None, microsecond=0) if isinstance(value, datetime) else value
+    made = WriteOnlyCell(sheet, value=naive)
+    made.number_format = "yyyy-mm-dd hh:mm" if isinstance(value, datetime) else "yyyy-mm-dd"
+    return made
+
+
+def _day(value: date) -> date:
+    return value.date() if isinstance(value, datetime) else value
