@@ -17,6 +17,8 @@ from calibrator.records.errors import TableNotWritten
 from calibrator.records.table_file import Cell, FlatTable
 from calibrator.records.workbook import SheetOf, write_workbook
 
+MOMENTS = st.datetimes(timezones=st.just(UTC))
+
 
 def read(file: Path, name: str) -> list[tuple[object, ...]]:
     return list(load_workbook(file)[name].iter_rows(values_only=True))
@@ -42,7 +44,9 @@ def test_no_text_is_a_formula(tmp_path: Path, text: str) -> None:
 
 
 @settings(max_examples=25)
-@given(st.lists(st.tuples(st.text(), st.floats(width=32), st.dates(), st.datetimes(timezones=st.just(UTC))), max_size=4))
+@given(
+    st.lists(st.tuples(st.text(), st.floats(width=32), st.dates(), st.datetimes(timezones=st.just(UTC))), max_size=4)
+)
 def test_any_cell_is_written_so_that_the_file_opens(
     tmp_path_factory: pytest.TempPathFactory, rows: list[tuple[Cell, ...]]
 ) -> None:
