@@ -19,6 +19,7 @@ from calibrator.records.errors import (
 )
 from calibrator.records.exporting import export_file, export_text
 from calibrator.records.importing import Imported, demo_records, import_season
+from calibrator.records.integrity import Fault, Finding
 from calibrator.records.nouns import Change
 from calibrator.records.outbox import Outbox
 from calibrator.records.paths import default_url, sample_lots_folder
@@ -31,6 +32,8 @@ __all__ = [
     "Change",
     "DiskFull",
     "EditedMeanwhile",
+    "Fault",
+    "Finding",
     "ImportRefused",
     "Imported",
     "NotAllowed",

@@ -9,7 +9,7 @@ Each change is one of
     {"type": "told", "at": …, "by": …, "why": …, "replaces": revision or null, "noun": {"type": "lot", …}}
     {"type": "added", "at": …, "fact": {"type": "fill", "spot_fill", "trial_fill", "printed" or "sheet_ending", …}}
     {"type": "struck", "at": …, "by": …, "of": id of a fill, "reason": text, or null to let it count again}
-    {"type": "signed", "at": …, "sign_off": { … }, "marks": [ … ]}
+    {"type": "signed", "at": …, "sign_off": { … }, "marks": [ … ], "fingerprint": { … } or null}
 
 with the fields of the nouns under their own names, units in the names. `plain` tells how values are written.
 """
@@ -25,6 +25,7 @@ from typing import Any
 
 from calibrator.model import Fill, Mark, Noun, Printed, SheetEnding, SignOff, SpotFill, TrialFill
 from calibrator.records.errors import ImportRefused
+from calibrator.records.fingerprints import Fingerprint
 from calibrator.records.plain import to_plain
 
 FORMAT = "calibrator records"
@@ -62,11 +63,12 @@ class Struck:
 
 @dataclass(frozen=True)
 class Signed:
-    """A sign-off and its marks."""
+    """A sign-off and its marks, with its fingerprint where there is one."""
 
     at: datetime
     sign_off: SignOff
     marks: tuple[Mark, ...]
+    fingerprint: Fingerprint | None = None
 
 
 Entry = Told | Added | Struck | Signed

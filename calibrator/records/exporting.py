@@ -10,7 +10,7 @@ from typing import Any
 from sqlalchemy import Connection, Table, select
 
 from calibrator.model import Fill, Mark, Printed, SheetEnding, SignOff, SpotFill, TrialFill
-from calibrator.records import facts
+from calibrator.records import facts, fingerprints
 from calibrator.records.entries import Added, Entry, Signed, Struck, Told, text_of
 from calibrator.records.errors import DiskFull, RecordsReadOnly
 from calibrator.records.repository import Records
@@ -66,9 +66,11 @@ def _signed(connection: Connection) -> Iterator[tuple[int, Signed]]:
     its: dict[str, list[Mark]] = {}
     for row in sorted(_rows(connection, marks), key=lambda row: int(row["position"])):
         its.setdefault(row["sign_off_id"], []).append(as_value(Mark, row))
+    links = fingerprints.every(connection)
     for row in _rows(connection, sign_offs):
-        sign_off = as_value(SignOff, row)
-        yield row["change"], Signed(row["change_at"], sign_off, tuple(its.get(sign_off.id, ())))
+        signed = as_value(SignOff, row)
+        own = tuple(its.get(signed.id, ()))
+        yield row["change"], Signed(row["change_at"], signed, own, links.get(signed.id))
 
 
 def _rows(connection: Connection, table: Table) -> list[Mapping[str, Any]]:

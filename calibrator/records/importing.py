@@ -12,7 +12,7 @@ from typing import Any
 from sqlalchemy import Connection, Table, select
 
 from calibrator.model import Fill, Mark, Printed, SheetEnding, SignOff, SpotFill, TrialFill
-from calibrator.records import facts, nouns
+from calibrator.records import facts, fingerprints, nouns, rows
 from calibrator.records.entries import Added, Entry, Signed, Struck, Told, read_changes
 from calibrator.records.errors import EditedMeanwhile, ImportRefused, NotAllowed, told
 from calibrator.records.paths import sample_lots_folder
@@ -151,7 +151,9 @@ def _strike_there(connection: Connection, strikes: Table, struck: Struck) -> boo
 def _apply_signed(writing: Writing, signed: Signed) -> None:
     there = facts.one(writing.connection, SignOff, signed.sign_off.id)
     if there is None:
-        return facts.add_sign_off(writing, signed.sign_off, signed.marks, at=signed.at)
+        facts.add_sign_off(writing, signed.sign_off, signed.marks, at=signed.at)
+        fingerprints.take(writing.connection, signed.sign_off, signed.fingerprint, rows.now())
+        return None
     its = facts.many(writing.connection, Mark, {"sign_off_id": there.id})
     return _same((there, *its), (signed.sign_off, *signed.marks))
 

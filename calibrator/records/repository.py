@@ -9,9 +9,10 @@ from typing import Any
 from sqlalchemy import Connection
 
 from calibrator.model import Fill, Mark, Printed, SheetEnding, SignOff, SpotFill, TrialFill
-from calibrator.records import backup, facts, nouns, rows
+from calibrator.records import backup, facts, fingerprints, integrity, nouns, rows
 from calibrator.records.engine import begin_writing
 from calibrator.records.errors import NotAllowed, RecordsError, RecordsReadOnly, RecordsUnreachable, told
+from calibrator.records.integrity import Finding
 from calibrator.records.nouns import Change, N
 from calibrator.records.opening import Opened, identity, open_store
 from calibrator.records.rows import Writing, spoken
@@ -183,6 +184,7 @@ class Records:
         """
         with self.writing("sign-off") as writing:
             facts.add_sign_off(writing, sign_off, marks, seen_fills)
+            fingerprints.take(writing.connection, sign_off)
 
     def sign_offs(self, farm_id: str, lot_id: str | None = None) -> list[SignOff]:
         """The sign-offs of a farm, or of one lot of it, oldest first."""
@@ -194,6 +196,14 @@ class Records:
         with self.reading() as connection:
             found = facts.many(connection, SignOff, {"weigh_in_id": weigh_in_id})
         return found[0] if found else None
+
+    def check_fingerprints(self) -> tuple[Finding, ...]:
+        """What another program changed in signed-off weigh-ins, oldest first; nothing is changed by asking.
+
+        Where there is something, the dated copies are asked how long it was still right.
+        """
+        with self.reading() as connection:
+            return integrity.check(connection, self._opened.place.file)
 
     def marks(
         self, sign_off_id: str | None = None, scoop_id: str | None = None, lot_id: str | None = None

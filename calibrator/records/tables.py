@@ -52,7 +52,7 @@ from calibrator.model import (
 from calibrator.records.columns import Moment, Nested, Word
 from calibrator.records.plain import hints
 
-SCHEMA = 5
+SCHEMA = 6
 """The version of the tables that this program writes; the newest migration has the same number."""
 
 metadata = MetaData(
@@ -187,6 +187,19 @@ sign_offs = _fact("sign_offs", SignOff, UniqueConstraint("weigh_in_id"))
 marks = _fact("marks", Mark, Column("position", Integer, nullable=False), Index(None, "sign_off_id"))
 prints = _fact("prints", Printed, UniqueConstraint("farm_id", "number"))
 sheet_endings = _fact("sheet_endings", SheetEnding)
+
+fingerprints = Table(
+    "fingerprints",
+    metadata,
+    Column("sign_off_id", Text, ForeignKey("sign_offs.id"), primary_key=True),
+    Column("farm_id", Text, ForeignKey("things.id"), nullable=False),
+    Column("number", Integer, nullable=False),
+    Column("previous", Text, nullable=False),
+    Column("sha256", Text, nullable=False),
+    Column("taken_later", Moment),
+    UniqueConstraint("farm_id", "number"),
+)
+"""The chain over the sign-offs of each farm, see `fingerprints.py`."""
 
 FACTS: dict[type, Table] = {
     Fill: fills,

@@ -25,6 +25,7 @@ from calibrator.records.tables import SCHEMA, metadata
 FROZEN = Path(__file__).with_name("frozen")
 FROM_THE_START = {"currency": "$"}
 """Fields added later that have a value on a farm that never spoke of them."""
+FINGERPRINTS = 6  # the layout since which a sign-off is given its fingerprint at once
 
 
 def test_the_newest_step_is_the_layout_that_the_program_writes() -> None:
@@ -106,6 +107,11 @@ def test_new_tables_are_made_whole_or_not_at_all(tmp_path: Path, monkeypatch: py
         assert records.keep(invented.farm()).revision
 
 
+def _without_fingerprints(told: dict[str, Any]) -> None:
+    for entry in told["changes"]:
+        entry.pop("fingerprint", None)
+
+
 def _tells(now: Any, then: Any) -> bool:
     """Whether all that was told is told still; what came since may only be unknown or as from the start."""
     if isinstance(then, dict) and isinstance(now, dict):
@@ -130,6 +136,13 @@ def test_the_records_of_every_past_layout_open_and_tell_the_same(frozen: Path, t
     file = Path(shutil.copy(frozen, tmp_path / "records.sqlite"))
     with Records.open(str(file)) as records:
         now = json.loads(export_text(records))
+        layout = int(frozen.stem.removeprefix("layout_"))
+        links = [one["fingerprint"] for one in now["changes"] if one["type"] == "signed"]
+        assert links
+        assert all(bool(link["taken_later"]) == (layout < FINGERPRINTS) for link in links)
+        assert records.check_fingerprints() == ()
+        if layout < FINGERPRINTS:
+            _without_fingerprints(now)
         assert _tells(now, json.loads(frozen.with_suffix(".json").read_text(encoding="utf-8")))
         assert World(records).signed() in records.sign_offs(records.every(invented.Farm)[-1].id)
 

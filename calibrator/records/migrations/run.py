@@ -8,6 +8,7 @@ from alembic import command
 from alembic.config import Config
 from sqlalchemy import Connection, Engine
 
+from calibrator.records import fingerprints
 from calibrator.records.engine import WRITES
 
 
@@ -15,6 +16,8 @@ def upgrade(engine: Engine, to: str = "head") -> None:
     """Run the missing steps in one transaction. On a failure the store is as it was."""
     with engine.connect().execution_options(**{WRITES: True}) as connection, connection.begin():
         command.upgrade(configuration(connection), to)
+        if to == "head":
+            fingerprints.take_missing(connection)  # after the last step: it reads the tables as they are now
 
 
 def configuration(connection: Connection | None = None) -> Config:
