@@ -147,6 +147,16 @@ SENTENCES = (
     ),
     QT_TRANSLATE_NOOP(
         "Records",
+        "What is left of {place} could not be brought over: {fault}. Nothing was changed. Free some space or check "
+        "the folder, then try again.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "Nothing could be read in {place}, and no backup of it helps. Nothing was changed. Look for a copy of the "
+        "file on another drive, or move it away to start afresh.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
         "No backup of {place} could be made in {backups}: {fault}. Free some space or check the folder, "
         "then try again.",
     ),

@@ -25,6 +25,7 @@ from calibrator.records.outbox import Outbox
 from calibrator.records.paths import default_url, sample_lots_folder
 from calibrator.records.repository import Records
 from calibrator.records.rescue import backups_of, restore_backup
+from calibrator.records.salvage import Loss, Salvaged, salvage
 from calibrator.records.season import bag_sums, every_spot_fill, season_lots
 
 __all__ = [
@@ -36,6 +37,7 @@ __all__ = [
     "Finding",
     "ImportRefused",
     "Imported",
+    "Loss",
     "NotAllowed",
     "Outbox",
     "Records",
@@ -45,6 +47,7 @@ __all__ = [
     "RecordsReadOnly",
     "RecordsTooNew",
     "RecordsUnreachable",
+    "Salvaged",
     "backups_of",
     "bag_sums",
     "default_url",
@@ -54,6 +57,7 @@ __all__ = [
     "export_text",
     "import_season",
     "restore_backup",
+    "salvage",
     "sample_lots_folder",
     "season_lots",
 ]

@@ -62,6 +62,10 @@ SENTENCES = {
     "import_fault": "{file}, entry {entry}: {fault}. Mend the file and try again; nothing was brought in.",
     "no_backup": "There is no backup {place}. Choose another one.",
     "server_backups": "The backups of a server are made and restored on the server. Ask whoever looks after {place}.",
+    "salvage_failed": "What is left of {place} could not be brought over: {fault}. Nothing was changed. Free some "
+    "space or check the folder, then try again.",
+    "nothing_read": "Nothing could be read in {place}, and no backup of it helps. Nothing was changed. Look for a copy "
+    "of the file on another drive, or move it away to start afresh.",
     "backup_failed": "No backup of {place} could be made in {backups}: {fault}. Free some space or check the "
     "folder, then try again.",
     "table_disk_full": "The disk is full, so {place} was not written; what was there before still is. Free some "

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Iterator
-from contextlib import closing
+from collections.abc import Callable, Iterator
+from contextlib import AbstractContextManager, closing
 from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 from functools import cached_property
+from itertools import takewhile
 from pathlib import Path
 
 from sqlalchemy import Connection, select
@@ -62,13 +63,23 @@ class _Link:
     link: Fingerprint
 
 
-def check(connection: Connection, file: Path | None) -> tuple[Finding, ...]:
-    """All findings, in the order of the chains; the copies beside `file` tell since when."""
+Reading = Callable[[], AbstractContextManager[Connection]]
+
+
+def check(reading: Reading, file: Path | None, stopped: Callable[[], bool] = lambda: False) -> tuple[Finding, ...]:
+    """All findings, in the order of the chains; the copies beside `file` tell since when.
+
+    Each weigh-in is looked at in a transaction of its own, so that nobody's writing waits for the whole. Once
+    `stopped` says so, what was found so far is given.
+    """
     copies = _Copies(file)
-    links = _links(connection)
-    found = [*_broken(links), *_wrong(connection, links), *_slipped_in(connection, links), *copies.differing(links)]
+    with reading() as connection:
+        links = _links(connection)
+        found = [*_broken(links), *_slipped_in(connection, links)]
+    found += [*_wrong(reading, links, stopped), *copies.differing(links)]
     named = {one.sign_off_id: one for one in reversed(found)}  # of several faults of one weigh-in the first
-    return tuple(copies.dated(_described(connection, copies, one)) for one in reversed(named.values()))
+    with reading() as connection:
+        return tuple(copies.dated(_described(connection, copies, one)) for one in reversed(named.values()))
 
 
 def _links(connection: Connection) -> list[_Link]:
@@ -77,9 +88,10 @@ def _links(connection: Connection) -> list[_Link]:
     return [_Link(row["farm_id"], row["sign_off_id"], as_value(Fingerprint, row)) for row in rows]
 
 
-def _wrong(connection: Connection, links: list[_Link]) -> Iterator[Finding]:
-    for one in links:
-        fault = _fault_of(connection, one)
+def _wrong(reading: Reading, links: list[_Link], stopped: Callable[[], bool]) -> Iterator[Finding]:
+    for one in takewhile(lambda _: not stopped(), links):
+        with reading() as connection:
+            fault = _fault_of(connection, one)
         if fault is not None:
             yield Finding(fault, one.farm_id, one.sign_off_id)
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from typing import Any
 
@@ -197,13 +197,13 @@ class Records:
             found = facts.many(connection, SignOff, {"weigh_in_id": weigh_in_id})
         return found[0] if found else None
 
-    def check_fingerprints(self) -> tuple[Finding, ...]:
+    def check_fingerprints(self, stopped: Callable[[], bool] = lambda: False) -> tuple[Finding, ...]:
         """What another program changed in signed-off weigh-ins, oldest first; nothing is changed by asking.
 
-        Where there is something, the dated copies are asked how long it was still right.
+        Where there is something, the dated copies are asked how long it was still right. May run in a thread of
+        its own beside the work; `stopped` ends it early.
         """
-        with self.reading() as connection:
-            return integrity.check(connection, self._opened.place.file)
+        return integrity.check(self.reading, self._opened.place.file, stopped)
 
     def marks(
         self, sign_off_id: str | None = None, scoop_id: str | None = None, lot_id: str | None = None

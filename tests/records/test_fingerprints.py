@@ -191,5 +191,3 @@ def test_each_store_finds_its_chain_right(records: Records) -> None:
     assert (link.number, link.previous, link.taken_later) == (1, "", None)
     assert records.check_fingerprints() == ()
     assert records.find(WeighIn, world.weigh_in.id) == world.weigh_in
-
-

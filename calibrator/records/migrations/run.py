@@ -12,11 +12,14 @@ from calibrator.records import fingerprints
 from calibrator.records.engine import WRITES
 
 
-def upgrade(engine: Engine, to: str = "head") -> None:
-    """Run the missing steps in one transaction. On a failure the store is as it was."""
+def upgrade(engine: Engine, to: str = "head", *, chained: bool = True) -> None:
+    """Run the missing steps in one transaction. On a failure the store is as it was.
+
+    `chained` also gives the sign-offs from before there were fingerprints theirs.
+    """
     with engine.connect().execution_options(**{WRITES: True}) as connection, connection.begin():
         command.upgrade(configuration(connection), to)
-        if to == "head":
+        if chained:
             fingerprints.take_missing(connection)  # after the last step: it reads the tables as they are now
 
 

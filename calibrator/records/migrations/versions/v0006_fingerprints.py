@@ -14,7 +14,7 @@ from alembic import op
 from calibrator.records.migrations.append_only import guard
 
 revision = "0006"
-down_revision = "0004"
+down_revision = "0005"
 
 
 def upgrade() -> None:
