@@ -3494,6 +3494,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Los respaldos de un servidor se hacen y se recuperan en el servidor. Pregunte a quien cuida {place}.</translation>
     </message>
     <message>
+        <source>What is left of {place} could not be brought over: {fault}. Nothing was changed. Free some space or check the folder, then try again.</source>
+        <translation>Lo que queda de {place} no se pudo traer: {fault}. Nada se cambió. Libere espacio o revise la carpeta e inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Nothing could be read in {place}, and no backup of it helps. Nothing was changed. Look for a copy of the file on another drive, or move it away to start afresh.</source>
+        <translation>No se pudo leer nada en {place}, y ninguna copia de seguridad ayuda. Nada se cambió. Busque una copia del archivo en otra unidad, o quítelo de ahí para empezar de nuevo.</translation>
+    </message>
+    <message>
         <source>No backup of {place} could be made in {backups}: {fault}. Free some space or check the folder, then try again.</source>
         <translation>No se pudo hacer el respaldo de {place} en {backups}: {fault}. Libere espacio o revise la carpeta y pruebe otra vez.</translation>
     </message>
