@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+import gc
+import linecache
 import logging
 import sys
 import traceback
 from logging.handlers import RotatingFileHandler
+from pathlib import Path
 from types import TracebackType
 
 from PySide6.QtCore import QCoreApplication, QTimer
+from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
 from calibrator import __version__
@@ -20,6 +24,7 @@ from calibrator.desk.speech import day_text
 from calibrator.desk.theme import Theme
 from calibrator.desk.tongues import Tongue
 from calibrator.desk.window import Window
+from calibrator.places import resource
 from calibrator.records import (
     Outbox,
     Records,
@@ -41,6 +46,8 @@ def make_application(arguments: list[str]) -> QApplication:
     app = QApplication(arguments)
     app.setApplicationName("calibrator")
     app.setApplicationVersion(__version__)
+    app.setDesktopFileName("calibrator")
+    app.setWindowIcon(QIcon(str(resource("desktop/calibrator_128.png"))))
     Theme(app)
     return app
 
@@ -48,17 +55,24 @@ def make_application(arguments: list[str]) -> QApplication:
 def run(url: str, *, records: Records | None = None) -> int:
     """Open the desk on a store and stay until the window is closed. Returns the exit code."""
     app = make_application(sys.argv[:1])
-    _keep_log()
     ask = Ask(app)
-    sys.excepthook = _Hook(ask)
+    sys.excepthook = _Hook(ask, _keep_log())
     opener = Opener(app, ask, url, Settings(data_folder() / "settings.json"))
     if records is not None:
         opener.show(records)
     else:
         opener.open()
+    QTimer.singleShot(0, settle)
     code = app.exec()
     opener.close()
     return code
+
+
+def settle() -> None:
+    """The first page is up: garbage is collected again, and what loading left behind is let go."""
+    linecache.clearcache()  # PySide6 looked into the sources
+    gc.freeze()  # what is loaded now stays; there is no point in looking through it again and again
+    gc.enable()
 
 
 class Opener:
@@ -170,8 +184,8 @@ class Opener:
 class _Hook:
     """Our own mistakes: logged whole, told to the person as a sentence, never as a traceback."""
 
-    def __init__(self, ask: Ask) -> None:
-        self._ask = ask
+    def __init__(self, ask: Ask, file: Path | None) -> None:
+        self._ask, self._file = ask, file
         self._telling = False
 
     def __call__(self, kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
@@ -179,24 +193,30 @@ class _Hook:
         if self._telling or QApplication.instance() is None:
             return
         self._telling = True
-        self._ask.tell(in_words(error) if isinstance(error, RecordsError) else _own_mistake())
+        self._ask.tell(in_words(error) if isinstance(error, RecordsError) else _own_mistake(self._file))
         self._telling = False
 
 
-def _own_mistake() -> str:
-    return QCoreApplication.translate(
+def _own_mistake(log_file: Path | None) -> str:
+    told = QCoreApplication.translate(
         "App",
-        "Something in the program went wrong, and it was written to the log. What you have kept is safe. "
+        "Something in the program went wrong. What you have kept is safe. "
         "Go to another page and come back; if it happens again, close the program and start it anew.",
     )
+    if log_file is None:
+        return told
+    where = QCoreApplication.translate("App", "What happened was written to the log, {file}.")
+    return f"{told}\n\n{where.format(file=log_file)}"
 
 
-def _keep_log() -> None:
-    """Write what goes wrong to a small file beside the records; where that cannot be, go without."""
+def _keep_log() -> Path | None:
+    """Write what goes wrong to a small file beside the records, and say where; where that cannot be, go without."""
+    file = data_folder() / "calibrator.log"
     try:
-        data_folder().mkdir(parents=True, exist_ok=True)
-        handler = RotatingFileHandler(data_folder() / "calibrator.log", maxBytes=1_000_000, backupCount=1, delay=True)
+        file.parent.mkdir(parents=True, exist_ok=True)
+        handler = RotatingFileHandler(file, maxBytes=1_000_000, backupCount=1, delay=True, encoding="utf-8")
     except OSError:
-        return
+        return None
     handler.setFormatter(logging.Formatter("%(asctime)s %(levelname)s %(message)s"))
     log.addHandler(handler)
+    return file

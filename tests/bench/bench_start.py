@@ -31,11 +31,13 @@ app.processEvents()
 OURS = """
 import sys
 from pathlib import Path
-from calibrator.desk.app import Ask, Opener, Settings, make_application
-app = make_application(sys.argv[:1])
-opener = Opener(app, Ask(app), sys.argv[1], Settings(Path(sys.argv[1]).with_name("settings.json")))
+from calibrator.__main__ import load_desk
+desk = load_desk()
+app = desk.make_application(sys.argv[:1])
+opener = desk.Opener(app, desk.Ask(app), sys.argv[1], desk.Settings(Path(sys.argv[1]).with_name("settings.json")))
 opener.open()
 app.processEvents()
+desk.settle()
 """
 EVERY_PAGE = """
 from calibrator.desk.window import PAGES
@@ -68,6 +70,7 @@ def run(program: str, store: str) -> tuple[float, float, float]:
 def main() -> None:
     os.environ["QT_QPA_PLATFORM"] = "offscreen"
     os.environ["PYTHONPATH"] = str(ROOT)
+    os.environ.pop("PYTHONDONTWRITEBYTECODE", None)  # an installed program is compiled ahead
     programs = {"bare window": BARE, "first page": OURS, "every page": OURS + EVERY_PAGE}
     measured: dict[str, list[tuple[float, float, float]]] = {name: [] for name in programs}
     with tempfile.TemporaryDirectory() as folder:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 from answers import Answers
@@ -98,7 +99,7 @@ def test_records_that_went_away_are_told_in_words(window: Window, monkeypatch: p
 
 
 def test_a_mistake_of_ours_is_told_without_a_traceback(answers: Answers, qapp: QApplication) -> None:
-    hook = _Hook(answers)
+    hook = _Hook(answers, Path("calibrator.log"))
     hook(ZeroDivisionError, ZeroDivisionError("division by zero"), None)
     assert "written to the log" in answers.told[0]
     assert "division" not in answers.told[0]
