@@ -63,8 +63,12 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
         <translation>Cambiarlo ahora</translation>
     </message>
     <message>
-        <source>Something in the program went wrong, and it was written to the log. What you have kept is safe. Go to another page and come back; if it happens again, close the program and start it anew.</source>
-        <translation>Algo falló en el programa y quedó anotado en el registro de fallas. Lo que usted ha guardado está a salvo. Vaya a otra página y regrese; si vuelve a pasar, cierre el programa y ábralo de nuevo.</translation>
+        <source>Something in the program went wrong. What you have kept is safe. Go to another page and come back; if it happens again, close the program and start it anew.</source>
+        <translation>Algo falló en el programa. Lo que usted ha guardado está a salvo. Vaya a otra página y regrese; si vuelve a pasar, cierre el programa y ábralo de nuevo.</translation>
+    </message>
+    <message>
+        <source>What happened was written to the log, {file}.</source>
+        <translation>Lo que pasó quedó anotado en el registro de fallas, {file}.</translation>
     </message>
 </context>
 <context>
