@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from calibrator.prints import words
 from calibrator.prints.chart_facts import WallChart
 from calibrator.prints.emblems import warning
-from calibrator.prints.fit import Fitted, fit_block, plain
+from calibrator.prints.fit import Fitted, fit_block, fit_line, plain
+from calibrator.prints.fonts import width_mm
 from calibrator.prints.languages import Tongue, Words
 from calibrator.prints.page import Anchor, Box, Weight
 from calibrator.prints.sheet import Sheet
@@ -69,10 +70,10 @@ def draw_foot(sheet: Sheet, facts: WallChart, said: Words, foot: Foot, page: int
     for number, column in enumerate(foot.columns):
         x = body.x_mm + 10 + number * (foot.column_mm + 5)
         sheet.lines(column, x, top + 1.2, Weight.SEMIBOLD, leading=_LEADING)
-    last = fit_block([_sheet_told(facts, said)], body.width_mm * 0.72, 4.0, 2.9, 2.2)
-    sheet.text(last.lines[0], body.x_mm, body.bottom_mm - 0.8, last.size_mm)
     told = said.joined(lambda t: t(words.PAGE_OF).format(page=page, pages=pages), " / ")
     sheet.text(told, body.right_mm, body.bottom_mm - 0.8, 2.9, anchor=Anchor.END)
+    last = fit_line(_sheet_told(facts, said), body.width_mm - width_mm(told, 2.9) - 4.0, 2.9, 2.2)
+    sheet.text(last.text, body.x_mm, body.bottom_mm - 0.8, last.size_mm)
 
 
 def _sheet_told(facts: WallChart, said: Words) -> str:
@@ -81,6 +82,7 @@ def _sheet_told(facts: WallChart, said: Words) -> str:
     if facts.by:
         parts.append(said.joined(lambda t: t(words.BY).format(who=plain(facts.by)), " / "))
     if facts.printed_on is not None:
-        day = facts.printed_on
-        parts.append(said.joined(lambda t: t(words.PRINTED).format(date=t.date(day)), " / "))
+        day, framed = facts.printed_on, any(row.today for group in facts.groups for row in group.rows)
+        told = words.FRAMED if framed else words.PRINTED
+        parts.insert(0, said.joined(lambda t: t(told).format(date=t.date(day)), " / "))
     return " · ".join(part for part in parts if part)

@@ -1,8 +1,9 @@
-"""The table of a wall chart on one page: headings, groups, rows, and today's count framed."""
+"""The table of a wall chart on one page: headings, groups, rows, and the day's count framed."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 
 from calibrator.prints import words
 from calibrator.prints.chart_columns import Column, draw_row
@@ -18,7 +19,7 @@ from calibrator.prints.sheet import Sheet
 
 _FIRST, _SECOND, _LEGEND = 5.2, 4.2, 3.7
 _LEAST = 2.4
-_TODAY_BORDER = 1.3
+_COUNTED_BORDER = 1.3
 _INDENTS = {Column.WATER: 4.0, Column.TEMPERATURE: 3.4}  # room for the picture before the words
 
 
@@ -130,7 +131,7 @@ def draw_bands(
             spare = band.height_mm - layout.shape.height_mm
             draw_row(sheet, band.row, layout.shape, columns, top + spare / 2)
             if band.row.today:
-                _today(sheet, said, box)
+                _counted(sheet, said, box, facts.printed_on)
             else:
                 sheet.rule(box.x_mm, box.bottom_mm, box.right_mm, box.bottom_mm, 0.2)
         top = box.bottom_mm
@@ -146,9 +147,9 @@ def _group(sheet: Sheet, facts: WallChart, said: Words, number: int, box: Box) -
     sheet.rule(box.x_mm, box.bottom_mm, box.right_mm, box.bottom_mm, 0.4)
 
 
-def _today(sheet: Sheet, said: Words, box: Box) -> None:
-    """A thick frame and a black flag at the left: seen without colour."""
-    sheet.frame(box, _TODAY_BORDER)
+def _counted(sheet: Sheet, said: Words, box: Box, on: date | None) -> None:
+    """A thick frame and a black flag at the left, seen without colour; it bears the day, for a chart hangs long."""
+    sheet.frame(box, _COUNTED_BORDER)
     middle, tip = box.y_mm + box.height_mm / 2, box.x_mm + FLAG_MM
     flag = (
         (box.x_mm, box.y_mm),
@@ -158,9 +159,11 @@ def _today(sheet: Sheet, said: Words, box: Box) -> None:
         (box.x_mm, box.bottom_mm),
     )
     sheet.put(Shape(polygon(flag), fill=BLACK))
-    told = said.each(words.TODAY)
-    largest = 3.4 if len(told) == 1 else 2.3
-    size = min(fit_line(t, box.height_mm - 2 * _TODAY_BORDER - 1.0, largest, 1.6, Weight.BOLD).size_mm for t in told)
+    if on is None:
+        return
+    told = [str(on.day), *{month.casefold(): month for month in said.each(lambda t: t.month(on))}.values()]
+    largest, room = 0.95 * (FLAG_MM - 1.2) / (1.1 * len(told)), box.height_mm - 2 * _COUNTED_BORDER - 0.6
+    size = min(fit_line(text, room, largest, 1.2, Weight.BOLD).size_mm for text in told)
     for number, text in enumerate(told):
-        x = box.x_mm + 0.5 * (FLAG_MM - 1.2) + size * (0.34 + 1.15 * (number - (len(told) - 1) / 2))
+        x = box.x_mm + 0.5 * (FLAG_MM - 1.2) + size * (0.34 + 1.1 * (number - (len(told) - 1) / 2))
         sheet.text(text, x, middle, size, Weight.BOLD, Anchor.MIDDLE, angle_deg=-90, ink=WHITE)

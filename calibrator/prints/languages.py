@@ -44,6 +44,10 @@ class Tongue:
         told = QLocale(_LOCALES[self.code]).toString(QDate(day.year, day.month, day.day), "d MMM yyyy")
         return told.replace(".", "")
 
+    def month(self, day: date) -> str:
+        """The month in short letters."""
+        return QLocale(_LOCALES[self.code]).toString(QDate(day.year, day.month, day.day), "MMM").replace(".", "")
+
     def moment(self, at: datetime) -> str:
         return f"{self.date(at.date())}, {at:%H:%M}"
 

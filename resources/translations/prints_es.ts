@@ -132,8 +132,8 @@
             <translation>o medidas por tanda</translation>
         </message>
         <message>
-            <source>TODAY</source>
-            <translation>HOY</translation>
+            <source>Printed {date}; framed: that day&apos;s calves</source>
+            <translation>Impreso {date}; en el recuadro: las becerras de ese día</translation>
         </message>
         <message>
             <source>level</source>

@@ -89,14 +89,17 @@ def test_pages_are_filled_alike() -> None:
     assert [len(page) for page in pages] == [7, 7, 7]
 
 
-def test_today_is_framed_and_bold_without_colour() -> None:
+def test_the_days_count_is_framed_and_bold_without_colour() -> None:
     with_today, without = wall_chart(chart(counts=(109, 110))), wall_chart(chart(counts=(108, 110)))
     thick = [i for p in with_today.pages for i in p.items if isinstance(i, Shape) and i.stroke_mm == 1.3]
     assert len(thick) == 1
     assert not [i for p in without.pages for i in p.items if isinstance(i, Shape) and i.stroke_mm == 1.3]
     weights = {t.text: t.weight for t in texts(with_today) if t.text in ("109", "110")}
     assert weights == {"109": Weight.BOLD, "110": Weight.SEMIBOLD}
-    assert "TODAY" in told(with_today)
+    assert "TODAY" not in told(with_today)
+    assert {"3", "Mar"} <= {t.text for t in texts(with_today)}
+    assert "Printed 3 Mar 2026; framed: that day's calves" in told(with_today)
+    assert "framed" not in told(without)
 
 
 def test_a_chart_says_what_it_replaces_and_what_to_beware_of() -> None:
