@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime
 
+from calibrator.desk.both_lots import FromBoth
 from calibrator.desk.findings import experience, read, work_out
 from calibrator.desk.label_cut import Cut
-from calibrator.desk.sheets import GroupSheet, PlanSheet, SheetLine
+from calibrator.desk.sheets import GroupSheet, LotInUse, PlanSheet, SheetLine
 from calibrator.desk.warmth import composition_of, draw_c
 from calibrator.model import (
     Farm,
@@ -21,10 +22,11 @@ from calibrator.model import (
     UnitSystem,
     WeighIn,
 )
-from calibrator.prints.chart_facts import ChartGroup, ChartRow, ScoopPart, WallChart
+from calibrator.prints.chart_facts import ChartGroup, ChartRow, LotPart, ScoopPart, TwoLots, WallChart
 from calibrator.prints.label_facts import LabelForm, LabelGrid, LabelLine, LabelSheet, ScoopLabel
 from calibrator.prints.record_facts import LotSheet
 from calibrator.records import Records
+from calibrator.science.scoops import ScoopCount
 
 
 @dataclass(frozen=True)
@@ -39,7 +41,13 @@ class Options:
 
 
 def wall_chart_facts(
-    farm: Farm, sheet: PlanSheet, signed: SignOff, printed: Printed, on: date, options: Options
+    farm: Farm,
+    sheet: PlanSheet,
+    signed: SignOff,
+    printed: Printed,
+    on: date,
+    options: Options,
+    two_lots: TwoLots | None = None,
 ) -> WallChart:
     """A plan's chart for the lot of a sign-off, with the number it bears."""
     lot = sheet.powder.lot
@@ -64,7 +72,27 @@ def wall_chart_facts(
         resolution_g=sheet.powder.resolution_g or None,
         water_step=farm.water_step_qt if farm_units else farm.water_step_l,
         cold_below_c=cold.below_c if cold and cold.on else None,
+        two_lots=two_lots,
     )
+
+
+def two_lots_facts(found: FromBoth, sheet: GroupSheet, old: LotInUse, new: LotInUse) -> TwoLots:
+    """Today's batch of a table from two lots, the old one first."""
+    parts = ((old, found.old_g, found.old_scoops), (new, found.new_g, found.new_scoops))
+    return TwoLots(
+        calves=sheet.today,
+        group_name=sheet.group.name if sheet.group else "",
+        parts=tuple(
+            LotPart(lot_number=of.lot.lot_number if of.lot else "", powder_g=mass_g, scoopfuls=_scoop_parts(count))
+            for of, mass_g, count in parts
+            if mass_g > 0
+        ),
+    )
+
+
+def _scoop_parts(count: ScoopCount | None) -> tuple[ScoopPart, ...]:
+    parts = count.parts if count and count.countable else ()
+    return tuple(ScoopPart(scoop_name=way.name, way=way.way, count=number) for way, number in parts)
 
 
 def _drawn_c(sheet: PlanSheet, group: GroupSheet) -> float:
@@ -87,13 +115,12 @@ def _group(sheet: GroupSheet, drawn_c: float) -> ChartGroup:
 
 
 def _row(line: SheetLine, sheet: GroupSheet, drawn_c: float) -> ChartRow:
-    parts = line.scoops.parts if line.scoops and line.scoops.countable else ()
     levels = line.levels
     return ChartRow(
         calves=line.calves,
         water_ml=line.batch.mix.water_ml,
         powder_g=line.powder_g,
-        scoopfuls=tuple(ScoopPart(scoop_name=way.name, way=way.way, count=count) for way, count in parts),
+        scoopfuls=_scoop_parts(line.scoops),
         batches=line.batches,
         water_temperature_c=drawn_c,
         mix_ml=line.batch.mix.volume_ml,

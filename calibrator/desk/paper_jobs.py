@@ -12,6 +12,7 @@ from calibrator.desk.sheets import PlanSheet
 from calibrator.desk.standing import never_up, place_of
 from calibrator.model import Farm, Lot, Printed, PrintKind, Scoop, SheetEnding, SignOff, new_id
 from calibrator.prints.chart import wall_chart
+from calibrator.prints.chart_facts import TwoLots
 from calibrator.prints.label_facts import LabelLine
 from calibrator.prints.labels import scoop_labels
 from calibrator.prints.page import Document
@@ -86,6 +87,7 @@ class ChartJob:
     options: Options
     at: datetime
     by: str
+    two_lots: TwoLots | None = None
 
     @property
     def sheets(self) -> tuple[Printed, ...]:
@@ -104,8 +106,8 @@ class ChartJob:
         )
 
     def document(self, numbered: Sequence[Printed]) -> Document:
-        facts = wall_chart_facts(self.farm, self.sheet, self.signed, numbered[0], self.at.date(), self.options)
-        return wall_chart(facts)
+        on, told = self.at.date(), self.two_lots
+        return wall_chart(wall_chart_facts(self.farm, self.sheet, self.signed, numbered[0], on, self.options, told))
 
 
 @dataclass(frozen=True)

@@ -13,6 +13,7 @@ from calibrator.desk.paper_jobs import ChartJob, Job, LabelJob, LotSheetJob, Sco
 from calibrator.desk.sheets import LotInUse, chart_plan, plan_sheet, powder_of
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.model import Farm, Plan, Scale, Scoop, SignOff, Vessel, WeighIn
+from calibrator.prints.chart_facts import TwoLots
 from calibrator.records import Records
 from calibrator.science.errors import CannotCompute
 
@@ -34,6 +35,7 @@ class Chosen:
     plan_id: str
     lines: Mapping[str, tuple[LineOffer, ...]]  # by scoop, those left out are missing
     walls_mm: Mapping[str, float]
+    two_lots: TwoLots | None = None  # one batch of the plan's chart from two lots
 
 
 @dataclass(frozen=True)
@@ -90,7 +92,7 @@ class LotPaper:
         sheet = plan_sheet(self.farm, shown, vessels.get(plan.vessel_id or ""), self.powder)
         if sheet.trouble:
             raise CannotCompute(sheet.trouble)
-        return ChartJob(self.farm, sheet, self.known.sign_off, chosen.options, at, by)
+        return ChartJob(self.farm, sheet, self.known.sign_off, chosen.options, at, by, chosen.two_lots)
 
     def _lot_sheets(self, chosen: Chosen, at: datetime, by: str) -> LotSheetJob | None:
         wanted = [self.signed[scoop.id] for scoop in self.scoops if scoop.id in chosen.lines]

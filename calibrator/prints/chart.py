@@ -11,6 +11,7 @@ from calibrator.prints.chart_foot import Foot, draw_foot, lay_foot
 from calibrator.prints.chart_head import HEAD_MM, draw_head
 from calibrator.prints.chart_layout import Layout, best_layout
 from calibrator.prints.chart_table import draw_bands, draw_headings, group_mm, headings_mm, least_widths
+from calibrator.prints.chart_two_lots import draw_two_lots, two_lots_mm
 from calibrator.prints.chart_words import RowCells, cold_told, group_told, row_cells, scoop_names
 from calibrator.prints.emblems import thermometer
 from calibrator.prints.errors import DoesNotFit
@@ -58,7 +59,7 @@ def _rate_mm(facts: WallChart, said: Words) -> float:
 def _room(facts: WallChart, said: Words, landscape: bool, foot: Foot) -> tuple[float, float]:
     """Width and height that are left for the rows."""
     height = paper_mm(facts.paper, landscape=landscape)[1] - 2 * MARGIN_MM
-    used = HEAD_MM + _rate_mm(facts, said) + headings_mm(facts, said) + foot.height_mm + 1.5
+    used = HEAD_MM + _rate_mm(facts, said) + two_lots_mm(facts, said) + headings_mm(facts, said) + foot.height_mm + 1.5
     return _width(facts, landscape), height - used
 
 
@@ -68,6 +69,8 @@ def _page(facts: WallChart, said: Words, layout: Layout, foot: Foot, number: int
     top, rate = sheet.body.y_mm + HEAD_MM, _rate_mm(facts, said)
     _rate(sheet, facts, said, layout, Box(sheet.body.x_mm, top, sheet.body.width_mm, rate))
     top += rate
+    draw_two_lots(sheet, facts, said, top)
+    top += two_lots_mm(facts, said)
     draw_headings(sheet, layout, facts, said, top)
     draw_bands(sheet, layout, layout.pages[number], facts, said, top + headings_mm(facts, said))
     draw_foot(sheet, facts, said, foot, number + 1, len(layout.pages))

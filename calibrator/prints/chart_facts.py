@@ -53,6 +53,24 @@ class ChartGroup:
 
 
 @dataclass(frozen=True, kw_only=True)
+class LotPart:
+    """What one lot gives to a batch; without `scoopfuls` it is weighed. Its lines are those for that lot."""
+
+    lot_number: str
+    powder_g: float
+    scoopfuls: tuple[ScoopPart, ...] = ()
+
+
+@dataclass(frozen=True, kw_only=True)
+class TwoLots:
+    """One batch for the calves of the day that takes the last of one lot and the rest from the next, in this order."""
+
+    calves: int
+    parts: tuple[LotPart, ...]
+    group_name: str = ""
+
+
+@dataclass(frozen=True, kw_only=True)
 class WallChart:
     """A chart for one lot and one plan. `water_step` is in quarts or litres, as the farm has it.
 
@@ -78,3 +96,4 @@ class WallChart:
     resolution_g: float | None = None
     water_step: float | None = None
     cold_below_c: float | None = None
+    two_lots: TwoLots | None = None

@@ -73,6 +73,11 @@ def scoop_names(facts: WallChart) -> tuple[str, ...]:
     return tuple(dict.fromkeys(plain(part.scoop_name) for row in rows for part in row.scoopfuls))
 
 
+def way_told(way: FillWay, tongue: Tongue) -> str:
+    """How a scoop is filled, in one language."""
+    return tongue(_WAYS[way])
+
+
 def _part(part: ScoopPart, said: Words, alone: bool, several: bool) -> PartCell:
     whole = abs(part.count - round(part.count)) < 1e-9
     few = alone and whole and 1 <= part.count <= _MOST_PICTURES

@@ -707,5 +707,17 @@
             <source>± is the half-width of a 95 % interval, with Student's factor for the degrees of freedom told, as on the screens; where none are told the factor is 2 (JCGM 100:2008). In the budgets u is one standard uncertainty.</source>
             <translation>± es la mitad de un intervalo del 95 %, con el factor de Student para los grados de libertad indicados, igual que en las pantallas; donde no se indican, el factor es 2 (JCGM 100:2008). En los presupuestos, u es una incertidumbre estándar.</translation>
         </message>
+        <message>
+            <source>ONE BATCH FROM TWO LOTS</source>
+            <translation>UNA MEZCLA DE DOS LOTES</translation>
+        </message>
+        <message>
+            <source>{calves} calves</source>
+            <translation>{calves} becerras</translation>
+        </message>
+        <message>
+            <source>from bags of lot {lot}, by its own line: {powder}, {how}</source>
+            <translation>de los sacos del lote {lot}, con su propia línea: {powder}, {how}</translation>
+        </message>
     </context>
 </TS>

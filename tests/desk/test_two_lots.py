@@ -22,6 +22,7 @@ from calibrator.desk.sheets import plan_sheet, powder_in_use, powder_of
 from calibrator.desk.standing import Need, line_on, outdated_sheets, standing, waiting
 from calibrator.desk.theme import Theme
 from calibrator.model import Lot, PrintKind, SignOff
+from calibrator.prints.page import Text
 from calibrator.records import Records
 
 TEN_OZ_LEVEL = 10 * OZ_G / 665.9
@@ -164,9 +165,21 @@ def test_what_is_left_of_the_old_lot_is_typed_and_told(
     qtbot.keyClicks(bar.left.line, "40 oz")
     assert "lot 25-1103C: 40.0 oz, 4 level" in bar.both.text()
     assert "lot 25-1204A: 60.0 oz, 5 level" in bar.both.text()
+    page.print.click()
+    document = page.paper.document
+    assert document is not None
+    shown = " ".join(item.text for item in document.pages[0].items if isinstance(item, Text))
+    assert "ONE BATCH FROM TWO LOTS · 10 calves · 2 Mar 2026" in shown
+    assert "from bags of lot 25-1103C, by its own line: 40.0 oz, 4 level (Red scoop)" in shown
+    assert "from bags of lot 25-1204A, by its own line: 60.0 oz, 5 level (Red scoop)" in shown
+    page.paper.back.click()
     bar.left.line.clear()
     bar.left.line.textEdited.emit("")
     assert not bar.both.isVisible()
+    page.print.click()
+    document = page.paper.document
+    assert document is not None
+    assert not [item for item in document.pages[0].items if isinstance(item, Text) and "TWO LOTS" in item.text]
 
 
 def lot_arrived(herd: Herd, signed: SignOff, arrived: date | None) -> Lot:

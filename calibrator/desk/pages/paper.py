@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import partial
 from pathlib import Path
 
@@ -20,6 +21,7 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.page_preview import PagePreview
 from calibrator.desk.widgets.preview_bar import PreviewBar
 from calibrator.model import Ending, Printed, PrintKind, Scoop, SheetEnding, new_id
+from calibrator.prints.chart_facts import TwoLots
 from calibrator.prints.errors import DoesNotFit
 from calibrator.prints.output import CannotPrint, print_document, write_pdf
 from calibrator.prints.page import Document
@@ -38,6 +40,7 @@ class PaperPanel(QWidget):
         super().__init__()
         self.desk = desk
         self._lot_id = ""  # blank: the lot in use
+        self._two_lots: tuple[str, TwoLots | None] = ("", None)  # of the chart of this plan
         self._job: Job | None = None
         self._document: Document | None = None
         self._paper: LotPaper | None = None
@@ -62,9 +65,12 @@ class PaperPanel(QWidget):
         self.bar = PreviewBar(self.preview)
         self._lay_out()
 
-    def show_plan(self, plan_id: str, lot_id: str = "") -> None:
-        """Offer the prints for a lot (blank: the one in use), the chart of this plan first."""
-        self._lot_id = lot_id
+    def show_plan(self, plan_id: str, lot_id: str = "", two_lots: TwoLots | None = None) -> None:
+        """Offer the prints for a lot (blank: the one in use), the chart of this plan first.
+
+        With `two_lots` that chart tells of a batch from two lots too.
+        """
+        self._lot_id, self._two_lots = lot_id, (plan_id, two_lots)
         self._fill(Want.CHART, plan_id)
 
     def show_lot(self, lot_id: str) -> None:
@@ -165,6 +171,9 @@ class PaperPanel(QWidget):
         chosen = self.choice.chosen()
         if self._paper is None or chosen is None:
             return None
+        plan_id, two_lots = self._two_lots
+        if plan_id == chosen.plan_id:
+            chosen = replace(chosen, two_lots=two_lots)
         return self._paper.job(chosen, self.desk.clock(), self.desk.initials)
 
     def _missing(self) -> str:

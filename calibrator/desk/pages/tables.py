@@ -16,6 +16,7 @@ from calibrator.desk.forms.plan_form import PlanForm
 from calibrator.desk.page import Page
 from calibrator.desk.pages.paper import PaperPanel
 from calibrator.desk.pages.sheet_view import SheetView
+from calibrator.desk.paper_facts import two_lots_facts
 from calibrator.desk.parts import button, card, label, row
 from calibrator.desk.refusals import in_words
 from calibrator.desk.sheets import (
@@ -32,6 +33,7 @@ from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing, outdated_sheets, standing
 from calibrator.desk.theme import SPACE
 from calibrator.model import Farm, Lot, Plan, PrintKind, Vessel
+from calibrator.prints.chart_facts import TwoLots
 from calibrator.science.errors import CannotCompute
 
 NEW_PLAN = "new"
@@ -51,6 +53,7 @@ class TablesPage(Page):
         self._plan: Plan | None = None  # with the counts as typed ...
         self._taken: Plan | None = None  # ... and as the records told it
         self._sheet: PlanSheet | None = None
+        self._two_lots: TwoLots | None = None  # today's batch from both, for the chart
         self._feeding = 0
         self._lot_id = ""  # whose table is shown; blank: that of the lot in use
         self._seen: set[str] = set()
@@ -236,6 +239,7 @@ class TablesPage(Page):
         other = self._now.lot(self.view.lot_bar.other_id()) if self._now else None
         left_g = self.view.lot_bar.left_g()
         sheet = self.view.today_sheet()
+        self._two_lots = None
         if other is None or left_g is None or sheet is None or self._now is None or self._powder is None:
             self.view.lot_bar.tell_both("")
             return
@@ -246,6 +250,7 @@ class TablesPage(Page):
             self.view.lot_bar.tell_both(in_words(error))
             return
         self.view.lot_bar.tell_both(both_text(found, sheet, old, self._powder) if found else "")
+        self._two_lots = two_lots_facts(found, sheet, old, self._powder) if found else None
 
     def _show_changes(self, farm: Farm, now: Standing, powder: LotInUse) -> None:
         before = powder_before(self.desk.records, now)
@@ -345,7 +350,7 @@ class TablesPage(Page):
         if self._plan is None:
             return
         self._bring_up_paper()
-        self.paper.show_plan(self._plan.id, self._lot_id)
+        self.paper.show_plan(self._plan.id, self._lot_id, self._two_lots)
 
     def _bring_up_paper(self) -> None:
         self._tools.hide()

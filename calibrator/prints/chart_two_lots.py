@@ -1,0 +1,51 @@
+"""One batch from two lots on a wall chart: from which bag how much, by which line."""
+
+from __future__ import annotations
+
+from calibrator.prints import words
+from calibrator.prints.chart_facts import LotPart, TwoLots, WallChart
+from calibrator.prints.chart_words import count_text, way_told
+from calibrator.prints.fit import fit_block, plain
+from calibrator.prints.languages import Tongue, Words
+from calibrator.prints.page import Box, Weight
+from calibrator.prints.sheet import Sheet
+from calibrator.units import show_mass
+
+_LINE_MM = 6.4
+_LARGEST, _LEAST = 4.8, 2.6
+_BORDER = 0.8
+_GAP = 2.0
+
+
+def two_lots_mm(facts: WallChart, said: Words) -> float:
+    """How high it is, the gap beneath included; 0 where a batch takes one lot alone."""
+    if facts.two_lots is None:
+        return 0.0
+    return _LINE_MM * (1 + len(facts.two_lots.parts)) * len(said.tongues) + 2 * _BORDER + _GAP
+
+
+def draw_two_lots(sheet: Sheet, facts: WallChart, said: Words, top_mm: float) -> None:
+    if facts.two_lots is None:
+        return
+    box = Box(sheet.body.x_mm, top_mm, sheet.body.width_mm, two_lots_mm(facts, said) - _GAP)
+    sheet.frame(box, _BORDER)
+    told = [line for tongue in said.tongues for line in _lines(facts.two_lots, facts, tongue)]
+    inside = box.inset(_BORDER + 1.0)
+    fitted = fit_block(told, inside.width_mm, inside.height_mm, _LARGEST, _LEAST, Weight.BOLD, 1.18)
+    sheet.lines(fitted, inside.x_mm, inside.y_mm, Weight.BOLD, leading=1.18)
+
+
+def _lines(found: TwoLots, facts: WallChart, tongue: Tongue) -> list[str]:
+    day = tongue.date(facts.printed_on) if facts.printed_on else ""
+    who = tongue(words.TWO_LOTS_CALVES).format(calves=found.calves)
+    head = " · ".join(part for part in (tongue(words.TWO_LOTS), plain(found.group_name), who, day) if part)
+    return [head, *(_part(part, facts, tongue) for part in found.parts)]
+
+
+def _part(part: LotPart, facts: WallChart, tongue: Tongue) -> str:
+    powder = show_mass(part.powder_g, facts.units, resolution_g=facts.resolution_g)
+    counts = [
+        f"{count_text(each.count)} {way_told(each.way, tongue)} ({plain(each.scoop_name)})" for each in part.scoopfuls
+    ]
+    how = " + ".join(counts) or tongue(words.WEIGH_POWDER)
+    return tongue(words.TWO_LOTS_PART).format(lot=plain(part.lot_number), powder=powder, how=how)
