@@ -11,7 +11,7 @@ from calibrator.prints.page import Box, Weight
 from calibrator.prints.sheet import Sheet
 from calibrator.units import show_mass
 
-_LINE_MM = 6.4
+_LINE_MM = 5.8
 _LARGEST, _LEAST = 4.8, 2.6
 _BORDER = 0.8
 _GAP = 2.0
@@ -32,7 +32,8 @@ def draw_two_lots(sheet: Sheet, facts: WallChart, said: Words, top_mm: float) ->
     told = [line for tongue in said.tongues for line in _lines(facts.two_lots, facts, tongue)]
     inside = box.inset(_BORDER + 1.0)
     fitted = fit_block(told, inside.width_mm, inside.height_mm, _LARGEST, _LEAST, Weight.BOLD, 1.18)
-    sheet.lines(fitted, inside.x_mm, inside.y_mm, Weight.BOLD, leading=1.18)
+    spare = inside.height_mm - len(fitted.lines) * fitted.size_mm * 1.18
+    sheet.lines(fitted, inside.x_mm, inside.y_mm + spare / 2, Weight.BOLD, leading=1.18)
 
 
 def _lines(found: TwoLots, facts: WallChart, tongue: Tongue) -> list[str]:

@@ -39,14 +39,14 @@ class Tongue:
         """A phrase of the catalogue in this language."""
         return literal if self.code == "en" else _translator(self.code).translate(CONTEXT, literal) or literal
 
+    def month(self, day: date) -> str:
+        """The month in short letters."""
+        return QLocale(_LOCALES[self.code]).toString(QDate(day.year, day.month, day.day), "MMM").replace(".", "")
+
     def date(self, day: date) -> str:
         """A day with the month in letters: 3/2 is read differently on either side of a border."""
         told = QLocale(_LOCALES[self.code]).toString(QDate(day.year, day.month, day.day), "d MMM yyyy")
         return told.replace(".", "")
-
-    def month(self, day: date) -> str:
-        """The month in short letters."""
-        return QLocale(_LOCALES[self.code]).toString(QDate(day.year, day.month, day.day), "MMM").replace(".", "")
 
     def moment(self, at: datetime) -> str:
         return f"{self.date(at.date())}, {at:%H:%M}"
