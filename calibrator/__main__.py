@@ -82,7 +82,7 @@ def _parser() -> argparse.ArgumentParser:
     parser = _Parser(
         prog="calibrator",
         usage="calibrator [options] [FILE]",
-        description="Weigh the scoop for a new lot of milk replacer, draw its line, print its table.",
+        description="Weigh scoops of milk replacer, draw their lines, print their batch tables.",
         allow_abbrev=False,
     )
     parser.add_argument("file", metavar="FILE", nargs="?", help="use the records in this file")
