@@ -18,7 +18,7 @@ from speaking import speaking
 from calibrator.desk.context import Desk
 from calibrator.desk.theme import Theme
 from calibrator.desk.window import Window
-from calibrator.model import Farm, Lot, Plan, Scale, Scoop, Vessel
+from calibrator.model import Farm, FeederTrial, Instrument, Lot, Plan, Scale, Scoop, Vessel
 from calibrator.records import Records, demo_records
 from tests.tour import tour, weigh_a_new_lot
 
@@ -88,7 +88,9 @@ def tight(desk: Desk, records: Records, spanish: object) -> Seen[list[str]]:
 
 
 def _name_at_length(records: Records) -> None:
-    for kind, name in ((Farm, "name"), (Scale, "name"), (Scoop, "name"), (Vessel, "name"), (Plan, "name")):
+    for kind, name in (
+        (Farm, "name"), (Scale, "name"), (Scoop, "name"), (Vessel, "name"), (Plan, "name"), (Instrument, "name"),
+    ):  # fmt: skip
         for thing in records.every(kind):
             records.keep(replace(thing, **{name: long_name(getattr(thing, name))}))
     for lot in records.every(Lot):
@@ -104,9 +106,11 @@ def long_name(name: str) -> str:
 
 def known_names(records: Records) -> set[str]:
     """Words that people chose: they stay as they are in every language."""
-    names = [thing.name for kind in (Farm, Scale, Scoop, Vessel, Plan) for thing in records.every(kind)]
+    names = [thing.name for kind in (Farm, Scale, Scoop, Vessel, Plan, Instrument) for thing in records.every(kind)]
     names += [group.name for plan in records.every(Plan) for group in plan.groups]
-    names += [text for lot in records.every(Lot) for text in (lot.product, lot.lot_number, lot.note)]
+    names += [text for lot in records.every(Lot) for text in (lot.product, lot.lot_number, lot.note, lot.supplier)]
+    names += [text for scoop in records.every(Scoop) for text in (scoop.told_by, scoop.retired_why)]
+    names += [trial.note for trial in records.every(FeederTrial)]
     return {word.lower() for name in names for word in re.findall(r"[^\W\d_]+", name)}
 
 
