@@ -10,6 +10,8 @@ from calibrator.desk.both_lots import FromBoth
 from calibrator.desk.findings import experience, read, work_out
 from calibrator.desk.label_cut import Cut
 from calibrator.desk.sheets import GroupSheet, LotInUse, PlanSheet, SheetLine
+from calibrator.desk.scoop_names import scoop_title
+from calibrator.desk.sheets import GroupSheet, PlanSheet, SheetLine
 from calibrator.desk.warmth import composition_of, draw_c
 from calibrator.model import (
     Farm,
@@ -160,7 +162,7 @@ def label_sheet_facts(
 
 def _label(lot: Lot, wanted: LabelWanted, copies: int) -> ScoopLabel:
     return ScoopLabel(
-        scoop_name=wanted.scoop.name,
+        scoop_name=scoop_title(wanted.scoop),
         shape=wanted.scoop.shape,
         lot_number=lot.lot_number,
         lines=wanted.lines,

@@ -11,6 +11,7 @@ from datetime import date
 from itertools import zip_longest
 
 from calibrator.desk.refusals import in_words
+from calibrator.desk.scoop_names import names_on_paper
 from calibrator.desk.sheet_lines import GroupSheet, LotInUse, SheetLine, water_step_ml
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.model import (
@@ -130,7 +131,7 @@ def powder_of(records: Records, now: Standing, known: LotStanding | None, sign_o
         return LotInUse(None, None, (), powder_from(Composition()), 0.0)
     own = [s for s in sign_offs if s.lot_id == known.lot.id]
     marks = [mark for mark in now.marks if mark.lot_id == known.lot.id]
-    names = {scoop.id: scoop.name for scoop in now.scoops}
+    names = names_on_paper(now.scoops)
     powder = powder_from(known.lot.composition)
     resolution = records.find(Scale, own[-1].scale_id).resolution_g if own else 0.0
     return LotInUse(known.lot, own[-1] if own else None, scoop_ways(own, marks, names), powder, resolution)

@@ -282,3 +282,33 @@ def test_weigh_in_leads_to_the_weigh_in_of_that_lot(qtbot: QtBot, page: LotsPage
     with qtbot.waitSignal(empty_desk.go_to) as asked:
         page.weigh_button.click()
     assert asked.args == ["weigh_in", lot.id]
+
+
+@pytest.mark.parametrize(("typed", "price"), [("68.50", 68.5), ("$68.50", 68.5), (" 71 $ ", 71.0), ("", None)])
+def test_what_stands_on_the_bag_and_what_it_cost_is_kept_as_typed(
+    qtbot: QtBot, page: LotsPage, desk: Desk, typed: str, price: float | None
+) -> None:
+    page.start_new()
+    form = page.form
+    for field, text in (
+        (form.number, "26-0811B"), (form.supplier, "The Mill"), (form.plant_code, "P2"), (form.price, typed)
+    ):  # fmt: skip
+        qtbot.keyClicks(field.line, text)
+    form.agglomerated.setCurrentIndex(form.agglomerated.findData(True))
+    page.keep()
+    kept = desk.records.every(Lot)[-1]
+    assert (kept.supplier, kept.plant_code, kept.agglomerated) == ("The Mill", "P2", True)
+    assert (kept.price_per_package, kept.price_typed) == (price, typed.strip())
+    assert ("$" in page.detail.about.text()) == (price is not None)
+
+
+@pytest.mark.parametrize("typed", ["cheap", "0", "-3", "68.50.10", "68 70", "EUR 68"])
+def test_a_price_that_is_none_is_answered_and_stays(qtbot: QtBot, page: LotsPage, desk: Desk, typed: str) -> None:
+    before = len(desk.records.every(Lot))
+    page.start_new()
+    qtbot.keyClicks(page.form.number.line, "26-0811B")
+    qtbot.keyClicks(page.form.price.line, typed)
+    page.keep()
+    assert len(desk.records.every(Lot)) == before
+    assert page.form.price.message
+    assert page.form.price.line.text() == typed

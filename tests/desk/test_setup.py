@@ -5,11 +5,13 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
+from answers import Answers
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLineEdit
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
+from calibrator.desk.forms.scoop_form import ScoopForm
 from calibrator.desk.pages.setup import SetupPage
 from calibrator.desk.widgets.shape_choice import ShapeKind
 from calibrator.model import Cylinder, Farm, Poured, Scale, Scoop, TaperedCup, UnitSystem, Vessel
@@ -234,3 +236,66 @@ def test_another_computers_correction_is_not_written_over(
     assert answers.told  # type: ignore[attr-defined]
     assert records.every(Scale)[0].name == "Theirs"
     assert tab.form.name.text() == "Mine"
+
+
+def test_a_retired_scoop_says_why_until_it_is_taken_back(page: SetupPage, desk: Desk, answers: Answers) -> None:
+    page.show_tab(Scoop)
+    tab = page.scoops
+    answers.words = "lost in the bedding"
+    tab.retire_button.click()
+    (scoop,) = desk.records.every(Scoop)
+    assert scoop.retired_why == "lost in the bedding"
+    tab.show_retired.setChecked(True)
+    assert "lost in the bedding" in tab.list.item(0).text()
+    tab.open(scoop.id)
+    tab.retire_button.click()
+    assert desk.records.find(Scoop, scoop.id).retired_why == ""
+
+
+def test_scoops_that_look_alike_ask_for_a_word_that_tells_them_apart(qtbot: QtBot, page: SetupPage, desk: Desk) -> None:
+    page.show_tab(Scoop)
+    tab = page.scoops
+    (red,) = desk.records.every(Scoop)
+    assert isinstance(red.shape, Cylinder)
+    tab.start_new()
+    form = tab.form
+    assert isinstance(form, ScoopForm)
+    type_in(qtbot, form.name.line, "Other scoop")
+    for field, size in ((form.diameter, red.shape.diameter_mm), (form.inner_height, red.shape.height_mm + 1)):
+        type_in(qtbot, field.line, f"{size} mm")
+    assert red.name in form._likeness.text()
+    assert form._likeness.isVisible()
+    type_in(qtbot, form.told_by.line, "two rings of tape")
+    assert not form._likeness.isVisible()
+    form.replaces.setCurrentIndex(form.replaces.findData(red.id))
+    tab.keep()
+    other = desk.records.every(Scoop)[-1]
+    assert (other.told_by, other.replaces_id) == ("two rings of tape", red.id)
+    type_in(qtbot, form.name.line, "Renamed")
+    tab.keep()
+    assert desk.records.find(Scoop, other.id) == replace(
+        other, name="Renamed", revision=tab.form.thing.revision if tab.form.thing else ""
+    )
+
+
+def test_enter_in_the_farms_name_keeps_it_and_goes_on(qtbot: QtBot, page: SetupPage, desk: Desk) -> None:
+    line = page.farm.name.line
+    line.setFocus()
+    line.selectAll()
+    qtbot.keyClicks(line, "Windy Hill")
+    qtbot.keyClick(line, Qt.Key.Key_Return)
+    assert desk.farm is not None
+    assert desk.farm.name == "Windy Hill"
+    assert not line.hasFocus()
+
+
+def test_a_currency_is_kept_and_an_emptied_one_comes_back(qtbot: QtBot, page: SetupPage, desk: Desk) -> None:
+    line = page.farm.currency.line
+    for typed in ("MXN", ""):
+        line.setFocus()
+        line.selectAll()
+        qtbot.keyClick(line, Qt.Key.Key_Delete)
+        qtbot.keyClicks(line, typed)
+        qtbot.keyClick(line, Qt.Key.Key_Return)
+        assert desk.farm is not None
+        assert desk.farm.currency == line.text() == "MXN"

@@ -14,6 +14,7 @@ from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.forms.hot_water_form import HotWaterForm
 from calibrator.desk.forms.language_form import LanguageForm
+from calibrator.desk.money import LONGEST_CURRENCY
 from calibrator.desk.parts import card, column, label, row, scrolled
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
@@ -45,10 +46,16 @@ class FarmForm(QWidget):
             desk, self.tr("Tolerance"), Kind.PERCENT, note, lowest=0.1, highest=WIDEST_TOLERANCE_PCT
         )
         self.water_qt, self.water_l = QComboBox(), QComboBox()
+        sign = self.tr("The sign or letters of your money: $, €, MXN.")
+        self.currency = TextField(self.tr("Currency"), sign, longest=LONGEST_CURRENCY)
         self.languages = LanguageForm(desk)
         self.hot_water = HotWaterForm(desk)
         self._lay_out()
         self.name.finished.connect(self._keep_name)
+        self.name.entered.connect(self._to_next)
+        self.currency.finished.connect(self._keep_currency)
+        self.currency.entered.connect(self._to_next)
+        self.tolerance.entered.connect(self._to_next)
         self.farm_units.clicked.connect(self._keep_units)
         self.metric_units.clicked.connect(self._keep_units)
         self.paper.activated.connect(self._keep_paper)
@@ -65,6 +72,8 @@ class FarmForm(QWidget):
         self.hot_water.reload()
         if not self.name.busy:
             self.name.set_text(farm.name)
+        if not self.currency.busy:
+            self.currency.set_text(farm.currency)
         if not self.tolerance.busy:
             self.tolerance.set_share(farm.tolerance_share)
         (self.metric_units if farm.units is UnitSystem.METRIC else self.farm_units).setChecked(True)
@@ -94,7 +103,7 @@ class FarmForm(QWidget):
             spacing=2,
         )
         paper = Captioned(self.tr("Paper in the printer"), self.paper)
-        figures = row(paper, self.tolerance, self._water, self._water_metric, spacing=3 * SPACE)
+        figures = row(paper, self.tolerance, self._water, self._water_metric, self.currency, spacing=2 * SPACE)
         frame = card(column(self.name, units, figures, spacing=int(2.5 * SPACE)))
         frame.setMaximumWidth(WIDEST)
         inner = QWidget()
@@ -118,6 +127,21 @@ class FarmForm(QWidget):
         farm = self.desk.farm
         if farm and self.name.text() != farm.name and self.name.filled():
             self._keep(name=self.name.text())
+
+    def _keep_currency(self) -> None:
+        if self.currency.text():
+            self._keep(currency=self.currency.text())
+        else:
+            self.reload_currency()
+
+    def reload_currency(self) -> None:
+        """An emptied field shows what holds."""
+        if self.desk.farm is not None:
+            self.currency.set_text(self.desk.farm.currency)
+
+    def _to_next(self) -> None:
+        """Enter keeps what is typed (leaving the field does) and goes on to the next one."""
+        self.focusNextChild()
 
     def _keep_units(self) -> None:
         self._keep(units=UnitSystem.METRIC if self.metric_units.isChecked() else UnitSystem.FARM)

@@ -12,6 +12,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned, DayField, Suggestions, TextField
 from calibrator.desk.forms.form import Form
+from calibrator.desk.forms.price_field import PriceField
 from calibrator.desk.parts import add_all, column, label, row
 from calibrator.model import Composition, Lot, PackageKind, UnitSystem, new_id
 from calibrator.units import Kind
@@ -47,6 +48,14 @@ class LotForm(Form[Lot]):
             "ash_pct": self._percent(self.tr("Ash")),
             "moisture_pct": self._percent(self.tr("Moisture")),
         }
+        self.supplier = TextField(self.tr("Supplier"))
+        plant = self.tr("The plant or line that made it, where the bag tells.")
+        self.plant_code = TextField(self.tr("Plant code"), plant, longest=30)
+        self.agglomerated = QComboBox()
+        self.agglomerated.addItem(self.tr("Not known"), None)
+        self.agglomerated.addItem(self.tr("Yes: agglomerated, instantized"), True)
+        self.agglomerated.addItem(self.tr("No"), False)
+        self.price = PriceField(desk, self.tr("Price of each"))
         self.medicated = QCheckBox(self.tr("Medicated powder"))
         self.note = TextField(self.tr("Note"), longest=LONGEST_NOTE)
         self._trouble = label("", tone="bad")
@@ -70,6 +79,10 @@ class LotForm(Form[Lot]):
         self.mass.set_value(lot.package_mass_g, lot.package_mass_typed)
         for name, field in self.parts.items():
             field.set_value(getattr(lot.composition, name))
+        self.supplier.set_text(lot.supplier)
+        self.plant_code.set_text(lot.plant_code)
+        self.agglomerated.setCurrentIndex(self.agglomerated.findData(lot.agglomerated))
+        self.price.set_text(lot.price_typed)
         self.medicated.setChecked(lot.medicated)
         self.note.set_text(lot.note)
         self._trouble.hide()
@@ -93,6 +106,11 @@ class LotForm(Form[Lot]):
             composition=Composition(**{name: field.value() for name, field in self.parts.items()}),
             medicated=self.medicated.isChecked(),
             note=self.note.text(),
+            supplier=self.supplier.text(),
+            plant_code=self.plant_code.text(),
+            agglomerated=self.agglomerated.currentData(),
+            price_per_package=self.price.value(),
+            price_typed=self.price.text(),
         )
 
     def _percent(self, caption: str) -> Amount:
@@ -102,7 +120,8 @@ class LotForm(Form[Lot]):
         kind = Captioned(self.tr("Comes in"), self.package)
         told = self.tr("From the label, percent of the powder. Leave empty what it does not say; it can follow later.")
         later = column(
-            row(kind, self.count, column(self.mass, self.masses), spacing=24),
+            row(kind, self.count, column(self.mass, self.masses), self.price, spacing=24),
+            row(self.supplier, self.plant_code, Captioned(self.tr("Agglomerated"), self.agglomerated), spacing=24),
             label(self.tr("Label composition"), "heading"),
             label(told, "quiet"),
             row(*self.parts.values(), spacing=12),
@@ -118,10 +137,13 @@ class LotForm(Form[Lot]):
     def _watch(self) -> None:
         for text in (self.number, self.product, self.arrived_on, self.made_on, self.note):
             text.edited.connect(self.edited)
+        for text in (self.supplier, self.plant_code, self.price):
+            text.edited.connect(self.edited)
         for amount in (self.count, self.mass, *self.parts.values()):
             amount.edited.connect(self.edited)
         self.masses.chosen.connect(self.mass.take)
-        self.package.activated.connect(self.edited)
+        for choice in (self.package, self.agglomerated):
+            choice.activated.connect(self.edited)
         self.medicated.toggled.connect(self._caution.setVisible)
         self.medicated.toggled.connect(self.edited)
         self._caution.hide()
@@ -133,7 +155,7 @@ class LotForm(Form[Lot]):
         fields = (self.count, self.mass, *self.parts.values())
         numbers = [field.understood() for field in fields]
         days = [self.arrived_on.understood(), self.made_on.understood()]
-        if not all([self._numbered(), *numbers, *days]):
+        if not all([self._numbered(), *numbers, *days, self.price.understood()]):
             return False
         self._trouble.setText(self._contradiction())
         self._trouble.setVisible(bool(self._trouble.text()))

@@ -77,6 +77,10 @@ class PlanForm(QWidget):
             self.scoop_rule,
         ):
             field.edited.connect(self._typed)
+        for text in self.findChildren(TextField):
+            text.entered.connect(self._to_next)
+        for amount in self.findChildren(Amount):
+            amount.entered.connect(self._to_next)
         desk.changed.connect(self._mix_anew)
 
     def edit(self, plan: Plan | None) -> None:
@@ -97,6 +101,10 @@ class PlanForm(QWidget):
         self._show_counts(plan)
         self._mix_anew()
         self._touched = False
+
+    def _to_next(self) -> None:
+        """Enter goes on to the next field; keeping has its button."""
+        self.focusNextChild()
 
     def begin(self) -> None:
         """Put the cursor into the first field."""

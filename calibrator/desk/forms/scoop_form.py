@@ -2,27 +2,31 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
-from calibrator.desk.forms.fields import TextField
+from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.shape_fields import ShapeFields
 from calibrator.desk.parts import add_all, column, label, row
+from calibrator.desk.plain_text import on_screen
 from calibrator.desk.refusals import in_words
+from calibrator.desk.scoop_names import scoop_title
 from calibrator.desk.scoop_volume import ScoopVolume, scoop_volume, with_known_water
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
 from calibrator.model import Scale, Scoop, Shape, UnitSystem, new_id
 from calibrator.science.errors import CannotCompute
 from calibrator.science.scoop import VolumeEstimate
+from calibrator.science.scoop_likeness import told_apart
 from calibrator.units import Kind, show_percent, show_scoop_volume, show_with_uncertainty
 
 ROOM_C = 20.0
 COARSE_G = 2.8349523125  # 0.1 oz, where no scale is entered yet
 WATER_WEIGHINGS = 3
 WIDEST_MM = 1000.0
+LONGEST_MARKING = 40
 SMALLEST_DRAWING = (260, 220)
 
 
@@ -34,6 +38,11 @@ class ScoopForm(Form[Scoop]):
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
         self.name = TextField(self.tr("Name of the scoop"), self.tr("As painted on it."))
+        told = self.tr("What an eye or a hand knows it by: red tape, a number burned in.")
+        self.told_by = TextField(self.tr("How it is told apart"), told, longest=LONGEST_MARKING)
+        self.replaces = QComboBox()
+        self._replaces = Captioned(self.tr("Takes the place of"), self.replaces)
+        self._likeness = label("", "caution")
         self.fields = ShapeFields(desk, self.tr("Shape of the scoop"), self._how_to_pour(), WIDEST_MM)
         self.shapes, self.pourings = self.fields.shapes, self.fields.pourings
         self.diameter, self.rim, self.floor = self.fields.diameter, self.fields.rim, self.fields.floor
@@ -57,6 +66,8 @@ class ScoopForm(Form[Scoop]):
         self.drawing.set_system(self.desk.system)
         self._step_g = self._finest_step_g()
         self.name.set_text(thing.name if thing else "")
+        self.told_by.set_text(thing.told_by if thing else "")
+        self._offer_replaced(thing)
         self.fields.set_shape(thing.shape if thing else None)
         for field in self.waters:
             field.set_value(None)
@@ -74,14 +85,20 @@ class ScoopForm(Form[Scoop]):
         shape = self._shape()
         if found is None or shape is None:
             return None
+        return self._typed(farm.id, shape, found)
+
+    def _typed(self, farm_id: str, shape: Shape, found: ScoopVolume) -> Scoop:
         return Scoop(
             id=self.thing.id if self.thing else new_id(),
-            farm_id=farm.id,
+            farm_id=farm_id,
             name=self.name.text(),
             shape=shape,
             volume_ml=found.counts.volume_ml,
             volume_u_ml=found.counts.u_ml,
             volume_from_water=found.water is not None,
+            told_by=self.told_by.text(),
+            replaces_id=self.replaces.currentData(),
+            retired_why=self.thing.retired_why if self.thing else "",
             retired_on=self.retired_on(),
             revision=self.thing.revision if self.thing else "",
         )
@@ -113,10 +130,13 @@ class ScoopForm(Form[Scoop]):
         water.setContentsMargins(0, 0, 0, 0)
         self._water_part.setLayout(water)
         words = (self._by_dimensions, self._by_water, self._difference, self._trouble)
-        add_all(self.body, (self.name, self.fields, self._water_part, *words))
+        names = row(self.name, self.told_by, self._replaces, spacing=24)
+        add_all(self.body, (names, self._likeness, self.fields, self._water_part, *words))
 
     def _watch(self) -> None:
-        self.name.edited.connect(self._look)
+        for text in (self.name, self.told_by):
+            text.edited.connect(self._look)
+        self.replaces.activated.connect(self._look)
         for field in (*self.waters, self.temperature):
             field.edited.connect(self._look)
         self.fields.edited.connect(self._look)
@@ -142,8 +162,36 @@ class ScoopForm(Form[Scoop]):
         shape = self._shape()
         self.drawing.set_shape(shape)
         self.drawing.setVisible(shape is not None or not self.fields.poured)
-        self._tell(self._volume_or_trouble())
+        found = self._volume_or_trouble()
+        self._tell(found)
+        self._tell_likeness(shape, found)
         self.edited.emit()
+
+    def _others(self) -> list[Scoop]:
+        farm = self.desk.farm
+        every = self.desk.records.every(Scoop, farm.id) if farm else []
+        return [scoop for scoop in every if self.thing is None or scoop.id != self.thing.id]
+
+    def _offer_replaced(self, thing: Scoop | None) -> None:
+        self.replaces.clear()
+        self.replaces.addItem(self.tr("no other scoop"), None)
+        others = self._others()
+        for scoop in others:
+            self.replaces.addItem(on_screen(scoop_title(scoop)), scoop.id)
+        self.replaces.setCurrentIndex(max(0, self.replaces.findData(thing.replaces_id if thing else None)))
+        self._replaces.setVisible(bool(others))
+
+    def _tell_likeness(self, shape: Shape | None, found: ScoopVolume | None) -> None:
+        """Say which scoop in use it could be taken for, as long as no word tells them apart."""
+        farm = self.desk.farm
+        alike = ""
+        if farm is not None and shape is not None and found is not None and self.name.text():
+            here = self._typed(farm.id, shape, found)
+            others = (scoop for scoop in self._others() if scoop.retired_on is None)
+            alike = next((scoop_title(scoop) for scoop in others if not told_apart(here, scoop)), "")
+        text = self.tr("It is easily taken for {name}. Mark one of them and type above what tells it apart.")
+        self._likeness.setText(text.format(name=alike))
+        self._likeness.setVisible(bool(alike))
 
     def _volume_or_trouble(self) -> ScoopVolume | None:
         self._trouble.hide()

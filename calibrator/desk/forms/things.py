@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from functools import partial
-from typing import Generic, TypeVar
+from typing import Any, Generic, TypeVar
 
 from PySide6.QtCore import QSignalBlocker, Qt
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QListWidget, QListWidgetItem, QSizePolicy, QWidget
@@ -30,7 +30,8 @@ class Wording:
     add: str
     new: str
     retire: str
-    really_retire: str
+    really_retire: str = ""
+    why_retire: str = ""  # asked instead, where the reason is kept
 
 
 class ThingsTab(QWidget, Generic[T]):
@@ -129,7 +130,8 @@ class ThingsTab(QWidget, Generic[T]):
     def _item(self, thing: T) -> QListWidgetItem:
         about = self._about(thing)
         if thing.retired_on is not None:
-            about = self.tr("retired")
+            why = thing.retired_why if isinstance(thing, Scoop) else ""
+            about = self.tr("retired: {why}").format(why=on_screen(why)) if why else self.tr("retired")
         item = QListWidgetItem(f"{on_screen(thing.name)}\n{about}")
         item.setData(Qt.ItemDataRole.UserRole, thing.id)
         return item
@@ -183,16 +185,22 @@ class ThingsTab(QWidget, Generic[T]):
         if thing.retired_on is not None:
             self._keep_retired(None)
             return
+        if self._wording.why_retire:
+            self.desk.ask.reason(self._wording.why_retire.format(name=thing.name), self._retire_now)
+            return
         question = self._wording.really_retire.format(name=thing.name)
         self.desk.ask.confirm(question, self._wording.retire.replace("&", ""), self._retire_now)
 
-    def _retire_now(self) -> None:
-        self._keep_retired(self.desk.clock().date())
+    def _retire_now(self, why: str = "") -> None:
+        self._keep_retired(self.desk.clock().date(), why)
 
-    def _keep_retired(self, day: date | None) -> None:
+    def _keep_retired(self, day: date | None, why: str = "") -> None:
         thing = self.form.thing
         assert thing is not None
-        telling = replace(thing, retired_on=day)
+        told: dict[str, Any] = {"retired_on": day}
+        if isinstance(thing, Scoop):
+            told["retired_why"] = why
+        telling = replace(thing, **told)
         kept = self.desk.attempt(partial(self.desk.records.keep, telling, by=self.desk.initials))
         if kept is not None:
             self._show(kept if kept.retired_on is None or self.show_retired.isChecked() else self._first())

@@ -18,6 +18,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.history import HistoryList
 from calibrator.desk.forms.lot_form import medicated_caution
+from calibrator.desk.money import price_text
 from calibrator.desk.pages.fills_table import FillsModel
 from calibrator.desk.parts import clear, column, label, row, scrolled, set_tone
 from calibrator.desk.speech import day_text, decimal_comma
@@ -25,7 +26,7 @@ from calibrator.desk.standing import LotStanding, LotState
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.figure_block import FigureBlock
 from calibrator.desk.words import mark_words, packages_words, state_tone, state_words, step_words
-from calibrator.model import Composition, Fill, Lot, Mark, Scoop, SignOff, SpotFill, WeighIn
+from calibrator.model import Composition, Fill, Lot, Mark, PackageKind, Scoop, SignOff, SpotFill, WeighIn
 from calibrator.units import show_mass, show_percent, show_with_uncertainty
 
 BLOCKS_ABREAST = 3
@@ -147,12 +148,32 @@ class LotDetail(QFrame):
         days = self.tr("Arrived {arrived}, made {made}.").format(
             arrived=day_text(lot.arrived_on), made=day_text(lot.made_on)
         )
-        lines = [days, packages_words(lot, self.desk.system), self._composition(lot.composition), lot.note]
+        packages = packages_words(lot, self.desk.system)
+        lines = [days, packages, self._price(lot), self._mill(lot), self._composition(lot.composition), lot.note]
         if lot.fed_from:
             lines.append(self.tr("Fed since {day}.").format(day=day_text(lot.fed_from)))
         if lot.finished_on:
             lines.append(self.tr("The last of it was fed on {day}.").format(day=day_text(lot.finished_on)))
         return [line for line in lines if line]
+
+    def _mill(self, lot: Lot) -> str:
+        """Who made it, where, and how."""
+        told = []
+        if lot.supplier:
+            told.append(self.tr("From {supplier}.").format(supplier=lot.supplier))
+        if lot.plant_code:
+            told.append(self.tr("Plant {code}.").format(code=lot.plant_code))
+        if lot.agglomerated is not None:
+            told.append(self.tr("Agglomerated.") if lot.agglomerated else self.tr("Not agglomerated."))
+        return " ".join(told)
+
+    def _price(self, lot: Lot) -> str:
+        farm = self.desk.farm
+        if farm is None or lot.price_per_package is None:
+            return ""
+        price = price_text(lot.price_per_package, farm.currency, decimal_comma=decimal_comma())
+        told = self.tr("{price} a tote.") if lot.package is PackageKind.TOTE else self.tr("{price} a bag.")
+        return told.format(price=price)
 
     def _composition(self, composition: Composition) -> str:
         named = (

@@ -128,7 +128,9 @@ class SetupPage(Page):
             add=self.tr("&Add a scoop"),
             new=self.tr("New scoop"),
             retire=self.tr("&Retire this scoop"),
-            really_retire=self.tr("{name} will no longer be offered; its marks stay. Retire this scoop?"),
+            why_retire=self.tr(
+                "{name} will no longer be offered; its marks stay. Why is it retired: worn, lost, broken, replaced?"
+            ),
         )
 
     def _vessel_words(self) -> Wording:
