@@ -9,9 +9,8 @@ from datetime import date, datetime
 from calibrator.desk.both_lots import FromBoth
 from calibrator.desk.findings import experience, read, work_out
 from calibrator.desk.label_cut import Cut
-from calibrator.desk.sheets import GroupSheet, LotInUse, PlanSheet, SheetLine
 from calibrator.desk.scoop_names import scoop_title
-from calibrator.desk.sheets import GroupSheet, PlanSheet, SheetLine
+from calibrator.desk.sheets import GroupSheet, LotInUse, PlanSheet, SheetLine
 from calibrator.desk.warmth import composition_of, draw_c
 from calibrator.model import (
     Farm,
