@@ -453,6 +453,14 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
         <translation>Tolerancia</translation>
     </message>
     <message>
+        <source>The sign or letters of your money: $, €, MXN.</source>
+        <translation>El signo o las letras de su moneda: $, €, MXN.</translation>
+    </message>
+    <message>
+        <source>Currency</source>
+        <translation>Moneda</translation>
+    </message>
+    <message>
         <source>Water is measured to</source>
         <translation>El agua se mide a</translation>
     </message>
@@ -1144,6 +1152,34 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>hot water</source>
         <translation>agua caliente</translation>
+    </message>
+    <message>
+        <source>supplier</source>
+        <translation>proveedor</translation>
+    </message>
+    <message>
+        <source>plant code</source>
+        <translation>clave de planta</translation>
+    </message>
+    <message>
+        <source>agglomerated or not</source>
+        <translation>aglomerado o no</translation>
+    </message>
+    <message>
+        <source>price</source>
+        <translation>precio</translation>
+    </message>
+    <message>
+        <source>currency</source>
+        <translation>moneda</translation>
+    </message>
+    <message>
+        <source>how it is told apart</source>
+        <translation>cómo se distingue</translation>
+    </message>
+    <message>
+        <source>which scoop it replaces</source>
+        <translation>a qué medida sustituye</translation>
     </message>
     <message>
         <source>how it cools</source>
@@ -2082,6 +2118,30 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Lo último se dio el {day}.</translation>
     </message>
     <message>
+        <source>From {supplier}.</source>
+        <translation>De {supplier}.</translation>
+    </message>
+    <message>
+        <source>Plant {code}.</source>
+        <translation>Planta {code}.</translation>
+    </message>
+    <message>
+        <source>Agglomerated.</source>
+        <translation>Aglomerado.</translation>
+    </message>
+    <message>
+        <source>Not agglomerated.</source>
+        <translation>No aglomerado.</translation>
+    </message>
+    <message>
+        <source>{price} a tote.</source>
+        <translation>{price} por supersaco.</translation>
+    </message>
+    <message>
+        <source>{price} a bag.</source>
+        <translation>{price} por saco.</translation>
+    </message>
+    <message>
         <source>protein</source>
         <translation>proteína</translation>
     </message>
@@ -2169,6 +2229,34 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Humedad</translation>
     </message>
     <message>
+        <source>Supplier</source>
+        <translation>Proveedor</translation>
+    </message>
+    <message>
+        <source>The plant or line that made it, where the bag tells.</source>
+        <translation>La planta o línea que lo hizo, si el saco lo dice.</translation>
+    </message>
+    <message>
+        <source>Plant code</source>
+        <translation>Clave de planta</translation>
+    </message>
+    <message>
+        <source>Not known</source>
+        <translation>No se sabe</translation>
+    </message>
+    <message>
+        <source>Yes: agglomerated, instantized</source>
+        <translation>Sí: aglomerado, instantáneo</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>Price of each</source>
+        <translation>Precio de cada uno</translation>
+    </message>
+    <message>
         <source>Medicated powder</source>
         <translation>Polvo medicado</translation>
     </message>
@@ -2183,6 +2271,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>From the label, percent of the powder. Leave empty what it does not say; it can follow later.</source>
         <translation>De la etiqueta, por ciento del polvo. Deje vacío lo que no diga; se puede poner después.</translation>
+    </message>
+    <message>
+        <source>Agglomerated</source>
+        <translation>Aglomerado</translation>
     </message>
     <message>
         <source>Label composition</source>
@@ -4806,6 +4898,18 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Como está pintado en ella.</translation>
     </message>
     <message>
+        <source>What an eye or a hand knows it by: red tape, a number burned in.</source>
+        <translation>Por qué la reconoce el ojo o la mano: cinta roja, un número grabado.</translation>
+    </message>
+    <message>
+        <source>How it is told apart</source>
+        <translation>Cómo se distingue</translation>
+    </message>
+    <message>
+        <source>Takes the place of</source>
+        <translation>Sustituye a</translation>
+    </message>
+    <message>
         <source>Shape of the scoop</source>
         <translation>Forma de la medida</translation>
     </message>
@@ -4832,6 +4936,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Volume from water</source>
         <translation>Volumen por agua</translation>
+    </message>
+    <message>
+        <source>no other scoop</source>
+        <translation>ninguna otra</translation>
+    </message>
+    <message>
+        <source>It is easily taken for {name}. Mark one of them and type above what tells it apart.</source>
+        <translation>Se confunde fácilmente con {name}. Marque una de las dos y escriba arriba qué la distingue.</translation>
     </message>
     <message>
         <source>The drawing and the volume appear as you type.</source>
@@ -5164,8 +5276,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Ret&amp;irar esta medida</translation>
     </message>
     <message>
-        <source>{name} will no longer be offered; its marks stay. Retire this scoop?</source>
-        <translation>{name} ya no se ofrecerá; sus líneas se quedan. ¿Retirar esta medida?</translation>
+        <source>{name} will no longer be offered; its marks stay. Why is it retired: worn, lost, broken, replaced?</source>
+        <translation>{name} ya no se ofrecerá; sus marcas se conservan. ¿Por qué se retira: gastada, perdida, rota, sustituida?</translation>
     </message>
     <message>
         <source>&amp;Add a vessel</source>
@@ -6047,6 +6159,10 @@ Last kept: {mass}</source>
     <message>
         <source>retired</source>
         <translation>retirado</translation>
+    </message>
+    <message>
+        <source>retired: {why}</source>
+        <translation>retirado: {why}</translation>
     </message>
     <message>
         <source>Take back &amp;into use</source>
