@@ -128,6 +128,7 @@ class Opener:
         outbox = Outbox.beside(data_folder(), records.url) if records.on_server and not records.read_only else None
         self.desk = Desk(records, self._ask, settings=self._settings, outbox=outbox, parent=self._app)
         self.desk.send()
+        self.desk.wire.start()
         self.desk.language_changed.connect(self._speak)
         self._open_window("")
         # Not at once: a person at the door should not wait for a copy to be made.
@@ -171,6 +172,8 @@ class Opener:
 
     def close(self) -> None:
         self._daily.stop()
+        if self.desk is not None:
+            self.desk.wire.stop()
         if self._records is not None:
             self._records.close()
 

@@ -12,6 +12,7 @@ from PySide6.QtCore import QObject, Signal
 from calibrator.desk.ask import Ask
 from calibrator.desk.refusals import in_words
 from calibrator.desk.settings import Settings
+from calibrator.desk.wire import ScaleWire
 from calibrator.model import Farm, UnitSystem
 from calibrator.records import Outbox, Records, RecordsError, RecordsUnreachable
 
@@ -51,6 +52,7 @@ class Desk(QObject):
         self.clock = clock
         self.outbox = outbox  # for records on a server: what could not be sent yet
         self.settings = settings or Settings()
+        self.wire = ScaleWire(self.settings, self)
         self.carried: Farm | None = None  # typed at the welcome, on its way to the window in another language
         farms = [farm.id for farm in records.every(Farm)]
         last = self.settings.now.farm_id

@@ -19,7 +19,8 @@ class Preferences:
     """`screen_language` is blank to follow the system; `paper_languages` are those of one print, in order.
 
     `label_cut`, `label_grid` and `label_half` are how labels were printed last, `walls_mm` how thick the walls of
-    scoops are, by their ids.
+    scoops are, by their ids. `scale_port` is where a scale sends its weights (blank: nowhere), `scale_mask` how its
+    lines look, `scale_enters` whether they are entered at once.
     """
 
     screen_language: str = ""
@@ -33,6 +34,10 @@ class Preferences:
     label_half: bool = False
     label_grid: dict[str, float] = field(default_factory=dict)
     walls_mm: dict[str, float] = field(default_factory=dict)
+    scale_port: str = ""
+    scale_speed: str = "9600 8N1"
+    scale_mask: str = ""
+    scale_enters: bool = False
 
 
 class Settings:

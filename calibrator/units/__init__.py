@@ -9,6 +9,7 @@ from calibrator.units.edit import edit_text
 from calibrator.units.kinds import SENTENCES, Kind, NotUnderstood, Quantity
 from calibrator.units.reading import example, read, with_unit
 from calibrator.units.registry import default_unit
+from calibrator.units.scale_line import Mask, MaskNotUnderstood, ScaleReading, read_mask
 from calibrator.units.show import (
     in_default_unit,
     line_step_mm,
@@ -33,8 +34,11 @@ from calibrator.units.show import (
 __all__ = [
     "SENTENCES",
     "Kind",
+    "Mask",
+    "MaskNotUnderstood",
     "NotUnderstood",
     "Quantity",
+    "ScaleReading",
     "default_unit",
     "edit_text",
     "example",
@@ -42,6 +46,7 @@ __all__ = [
     "line_step_mm",
     "on_line_step",
     "read",
+    "read_mask",
     "show",
     "show_both",
     "show_density",

@@ -3726,6 +3726,29 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
+    <name>ScaleWire</name>
+    <message>
+        <source>How the scale&apos;s lines look is not understood. Mend it under Set-up, Scale by wire.</source>
+        <translation>No se entiende cómo son las líneas de la báscula. Corríjalo en Configuración, Báscula por cable.</translation>
+    </message>
+    <message>
+        <source>A scale by wire needs an addition to this program: install its ‘scale’ option.</source>
+        <translation>Una báscula por cable necesita un añadido de este programa: instálelo con su opción ‘scale’.</translation>
+    </message>
+    <message>
+        <source>No scale at {port}. Plug its cable in and switch it on; the program keeps looking.</source>
+        <translation>No hay báscula en {port}. Conecte su cable y enciéndala; el programa sigue buscando.</translation>
+    </message>
+    <message>
+        <source>The scale at {port} is gone. Plug its cable in again; weights can be typed meanwhile.</source>
+        <translation>La báscula en {port} ya no está. Conecte otra vez su cable; mientras tanto se pueden teclear los pesos.</translation>
+    </message>
+    <message>
+        <source>The scale sends lines that are not understood: “{line}”. Look at Set-up, Scale by wire.</source>
+        <translation>La báscula envía líneas que no se entienden: “{line}”. Vea Configuración, Báscula por cable.</translation>
+    </message>
+</context>
+<context>
     <name>Science</name>
     <message>
         <source>A batch needs at least one calf.</source>
@@ -5230,6 +5253,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>&amp;Vessels</source>
         <translation>&amp;Recipientes</translation>
+    </message>
+    <message>
+        <source>Scale b&amp;y wire</source>
+        <translation>Báscula por ca&amp;ble</translation>
     </message>
     <message>
         <source>{step} steps, up to {capacity}</source>
@@ -7156,6 +7183,97 @@ Last kept: {mass}</source>
     <message>
         <source>Ctrl+{number}</source>
         <translation>Ctrl+{number}</translation>
+    </message>
+</context>
+<context>
+    <name>WireForm</name>
+    <message>
+        <source>How its lines loo&amp;k</source>
+        <translation>Cómo son sus &amp;líneas</translation>
+    </message>
+    <message>
+        <source>Enter each weight at once, without the Enter ke&amp;y</source>
+        <translation>Anotar cada peso al instante, sin la &amp;tecla Intro</translation>
+    </message>
+    <message>
+        <source>Try a line, as the scale sen&amp;ds it</source>
+        <translation>Pruebe una línea, como la &amp;manda la báscula</translation>
+    </message>
+    <message>
+        <source>Keep and l&amp;isten</source>
+        <translation>Guardar y &amp;escuchar</translation>
+    </message>
+    <message>
+        <source>Use &amp;no scale</source>
+        <translation>Si&amp;n báscula</translation>
+    </message>
+    <message>
+        <source>A scale that works as a keyboard needs nothing here: put the cursor into the weight field and press its key. If it types more than the weight, say below how its lines look. For a scale on a serial port choose the port, and its speed as its handbook says.</source>
+        <translation>Una báscula que funciona como teclado no necesita nada aquí: ponga el cursor en el campo del peso y oprima su tecla. Si escribe más que el peso, diga abajo cómo son sus líneas. Para una báscula en un puerto serie elija el puerto, y su velocidad como dice su manual.</translation>
+    </message>
+    <message>
+        <source>Leave it blank when a line holds only the number and its unit. Else write the line with names for what changes: {weight} the number, {unit} the unit, {any} anything, {still:ST} a word (here ST) that stands there only while the scale stands still. Example: {still:ST},{any},{weight} {unit} reads “{sample}”.</source>
+        <translation>Déjelo en blanco cuando una línea tiene solo el número y su unidad. Si no, escriba la línea con nombres para lo que cambia: {weight} el número, {unit} la unidad, {any} cualquier cosa, {still:ST} una palabra (aquí ST) que está ahí solo mientras la báscula está quieta. Ejemplo: {still:ST},{any},{weight} {unit} lee “{sample}”.</translation>
+    </message>
+    <message>
+        <source>S&amp;peed and frame</source>
+        <translation>Velocidad y t&amp;rama</translation>
+    </message>
+    <message>
+        <source>P&amp;ort</source>
+        <translation>P&amp;uerto</translation>
+    </message>
+    <message>
+        <source>Write {weight} once, where the number stands.</source>
+        <translation>Escriba {weight} una vez, donde está el número.</translation>
+    </message>
+    <message>
+        <source>{part} stands there twice. Write it once.</source>
+        <translation>{part} está dos veces. Escríbalo una vez.</translation>
+    </message>
+    <message>
+        <source>“{part}” is no name of a place. Use weight, unit, any or still:ST.</source>
+        <translation>“{part}” no es nombre de ningún lugar. Use weight, unit, any o still:ST.</translation>
+    </message>
+    <message>
+        <source>A brace is not closed. Write each place like {weight}.</source>
+        <translation>Una llave no está cerrada. Escriba cada lugar como {weight}.</translation>
+    </message>
+    <message>
+        <source>Write {any} two times at most.</source>
+        <translation>Escriba {any} dos veces como máximo.</translation>
+    </message>
+    <message>
+        <source>That is too long for a line of a scale.</source>
+        <translation>Eso es demasiado largo para una línea de una báscula.</translation>
+    </message>
+    <message>
+        <source>This line does not fit: it would be passed over.</source>
+        <translation>Esta línea no encaja: se pasaría por alto.</translation>
+    </message>
+    <message>
+        <source>“{text}” is no weight: it would be passed over.</source>
+        <translation>“{text}” no es un peso: se pasaría por alto.</translation>
+    </message>
+    <message>
+        <source>{weight}, but the scale moves: it would be passed over.</source>
+        <translation>{weight}, pero la báscula se mueve: se pasaría por alto.</translation>
+    </message>
+    <message>
+        <source>Understood: {weight}</source>
+        <translation>Entendido: {weight}</translation>
+    </message>
+    <message>
+        <source>Last line: “{line}”, {meaning}</source>
+        <translation>Última línea: “{line}”, {meaning}</translation>
+    </message>
+    <message>
+        <source>Listening at {port}.</source>
+        <translation>Escuchando en {port}.</translation>
+    </message>
+    <message>
+        <source>No scale by wire.</source>
+        <translation>Sin báscula por cable.</translation>
     </message>
 </context>
 <context>

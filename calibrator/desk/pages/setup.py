@@ -12,6 +12,7 @@ from calibrator.desk.forms.scale_form import ScaleForm
 from calibrator.desk.forms.scoop_form import ScoopForm
 from calibrator.desk.forms.things import ThingsTab, Wording
 from calibrator.desk.forms.vessel_form import VesselForm
+from calibrator.desk.forms.wire_form import WireForm
 from calibrator.desk.page import Page
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import Scale, Scoop, Vessel
@@ -19,7 +20,7 @@ from calibrator.units import show_percent, show_scoop_volume, show_volume
 
 
 class SetupPage(Page):
-    """Four tabs; a thing's id opens it on its tab."""
+    """Five tabs; a thing's id opens it on its tab."""
 
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk, "")
@@ -38,8 +39,21 @@ class SetupPage(Page):
         self._made: dict[type[Any], ThingsTab[Any]] = {}
         for kind, name in names.items():
             self.tabs.addTab(self._holders[kind], name)
+        self._wire: WireForm | None = None
+        self._wire_holder = _holder()
+        self.tabs.addTab(self._wire_holder, self.tr("Scale b&y wire"))
         self.tabs.currentChanged.connect(self._reload_tab)
         self.body.addWidget(self.tabs, 1)
+
+    @property
+    def wire(self) -> WireForm:
+        if self._wire is None:
+            self._wire = WireForm(self.desk)
+            layout = self._wire_holder.layout()
+            if layout is not None:
+                layout.addWidget(self._wire)
+            self._wire.show()
+        return self._wire
 
     @property
     def scoops(self) -> ThingsTab[Scoop]:
@@ -80,6 +94,8 @@ class SetupPage(Page):
         here = self.tabs.currentWidget()
         if here is self.farm:
             self.farm.reload()
+        if here is self._wire_holder:
+            self.wire.reload()
         for kind, holder in self._holders.items():
             if here is holder:
                 self._tab(kind).reload()

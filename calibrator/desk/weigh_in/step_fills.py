@@ -30,7 +30,7 @@ from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.weigh_in.words import doubt_words
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import Fill, FillWay
-from calibrator.units import Kind
+from calibrator.units import Kind, MaskNotUnderstood, Quantity, read_mask
 
 MOST_TOGETHER = 20
 MOST_BAGS = 999
@@ -45,6 +45,10 @@ class StepFills(StepView):
         self._weight = QuantityField(Kind.MASS, desk.system, name=self.tr("Weight"), required=True)
         self._weight.returnPressed.connect(self._enter)
         set_style_property(self._weight.line, "kind", "large")
+        self._from_wire = ""
+        self._wire_words = label("", "caution")
+        desk.wire.weighed.connect(self._take_weighed)
+        desk.wire.trouble.connect(self._show_wire)
         self._bag = _spin(self.tr("Bag"), MOST_BAGS)
         self._together = _spin(self.tr("Scoopfuls together"), MOST_TOGETHER)
         self._table, self._view = self._make_table()
@@ -95,6 +99,7 @@ class StepFills(StepView):
         )
         self._choose_strike_word()
         self._show_stack()
+        self._show_wire(self.desk.wire.words)
 
     def first_field(self) -> QWidget:
         return self._weight
@@ -118,6 +123,7 @@ class StepFills(StepView):
         return column(
             self._now,
             entry_card,
+            self._wire_words,
             self._odd,
             self._view,
             row(self._strike, None, self._undo, self._redo),
@@ -144,8 +150,37 @@ class StepFills(StepView):
             action.triggered.connect(act)
             self.addAction(action)
 
+    def _take_weighed(self, text: str) -> None:
+        """A weight from the scale's wire, as if typed; what a person is typing stays."""
+        guide = self.guide
+        if not self.isVisible() or guide is None or guide.signed_off is not None:
+            return
+        if self._weight.text() not in ("", self._from_wire):
+            return
+        self._from_wire = text
+        self._weight.set_typed(text)
+        self._weight.setFocus()
+        if self.desk.settings.now.scale_enters:
+            self._enter()
+
+    def _as_sent(self) -> Quantity | None:
+        """What a scale that works as a keyboard has typed, by the mask of its lines; None where that says nothing."""
+        mask = self.desk.settings.now.scale_mask
+        try:
+            reading = read_mask(mask).read(self._weight.text()) if mask else None
+        except MaskNotUnderstood:
+            return None
+        if reading is None or not reading.still:
+            return None
+        self._weight.set_typed(reading.text)
+        return self._weight.quantity()
+
+    def _show_wire(self, words: str) -> None:
+        self._wire_words.setText(words)
+        self._wire_words.setVisible(bool(words))
+
     def _enter(self) -> None:
-        quantity = self._weight.quantity()
+        quantity = self._weight.quantity() or self._as_sent()
         guide = self.guide
         if guide is None or quantity is None:
             self._weight.setFocus()

@@ -1,0 +1,149 @@
+"""A scale by wire: its port, how its lines look, and a tester that shows what is understood. Kept on this computer."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QCheckBox, QComboBox, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.fields import Captioned, TextField
+from calibrator.desk.parts import button, card, column, label, row, scrolled
+from calibrator.desk.theme import SPACE
+from calibrator.desk.wire import SPEEDS, ports
+from calibrator.units import Kind, MaskNotUnderstood, NotUnderstood, read, read_mask
+from calibrator.units.scale_line import LONGEST_LINE, LONGEST_MASK
+
+WIDEST = 760
+SAMPLE = "ST,GS,+ 11.60 oz"
+
+
+class WireForm(QWidget):
+    """Nothing changes until *Keep and listen* is pressed; without a port the program is as if no scale had a wire."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self.port, self.speed = QComboBox(), QComboBox()
+        self.port.setEditable(True)
+        self.speed.addItems(SPEEDS)
+        self.looks = TextField(self.tr("How its lines loo&k"), longest=LONGEST_MASK)
+        self.enters = QCheckBox(self.tr("Enter each weight at once, without the Enter ke&y"))
+        self.line = TextField(self.tr("Try a line, as the scale sen&ds it"), longest=LONGEST_LINE)
+        self.understood = label("")
+        self.state = label("", "quiet")
+        self.last = label("", "quiet")
+        self.listen_button = button(self.tr("Keep and l&isten"), self.listen, "main")
+        self.stop_button = button(self.tr("Use &no scale"), self.stop)
+        self._lay_out()
+        self.looks.edited.connect(self._try)
+        self.line.edited.connect(self._try)
+        desk.wire.came.connect(self._came)
+        desk.wire.trouble.connect(self._tell)
+
+    def reload(self) -> None:
+        """Show what this computer remembers, unless somebody is at it."""
+        now = self.desk.settings.now
+        if not self.looks.busy and not self.port.hasFocus():
+            self.port.clear()
+            self.port.addItems(ports())
+            self.port.setCurrentText(now.scale_port)
+            self.speed.setCurrentText(now.scale_speed)
+            self.looks.set_text(now.scale_mask)
+            self.enters.setChecked(now.scale_enters)
+        self._try()
+        self._tell(self.desk.wire.words)
+
+    def listen(self) -> None:
+        """Remember what is typed and listen to the scale."""
+        if not self._try_mask():
+            return
+        self.desk.settings.keep(
+            scale_port=self.port.currentText().strip(),
+            scale_speed=self.speed.currentText(),
+            scale_mask=self.looks.text(),
+            scale_enters=self.enters.isChecked(),
+        )
+        self.desk.wire.start()
+        self._tell(self.desk.wire.words)
+
+    def stop(self) -> None:
+        """Forget the port; weights are typed."""
+        self.port.setCurrentText("")
+        self.desk.settings.keep(scale_port="")
+        self.desk.wire.stop()
+        self._tell("")
+
+    def _lay_out(self) -> None:
+        hands = label(
+            self.tr(
+                "A scale that works as a keyboard needs nothing here: put the cursor into the weight field and press "
+                "its key. If it types more than the weight, say below how its lines look. For a scale on a serial "
+                "port choose the port, and its speed as its handbook says."
+            )
+        )
+        masks = label(
+            self.tr(
+                "Leave it blank when a line holds only the number and its unit. Else write the line with names for "
+                "what changes: {weight} the number, {unit} the unit, {any} anything, {still:ST} a word (here ST) that "
+                "stands there only while the scale stands still. Example: {still:ST},{any},{weight} {unit} reads "
+                "“{sample}”."
+            ).replace("{sample}", SAMPLE),
+            "quiet",
+        )
+        speed = Captioned(self.tr("S&peed and frame"), self.speed)
+        where = row(Captioned(self.tr("P&ort"), self.port), speed, spacing=24)
+        inner = QWidget()
+        inside = column(
+            card(hands, where, self.looks, masks, self.enters, row(self.listen_button, self.stop_button, None)),
+            card(self.line, self.understood, self.state, self.last),
+            None,
+            spacing=2 * SPACE,
+        )
+        inside.setContentsMargins(0, 0, SPACE, 0)
+        inner.setLayout(inside)
+        inner.setMaximumWidth(WIDEST)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 2 * SPACE, 0, 0)
+        layout.addWidget(scrolled(inner))
+
+    def _try(self) -> None:
+        line = self.line.line.text().strip()
+        self.understood.setText(self._meaning(line) if self._try_mask() and line else "")
+
+    def _try_mask(self) -> bool:
+        try:
+            read_mask(self.looks.text())
+        except MaskNotUnderstood as error:
+            self.looks.say(self._fault(error), wrong=True)
+            return False
+        self.looks.say("")
+        return True
+
+    def _fault(self, error: MaskNotUnderstood) -> str:
+        told = {
+            "weight": self.tr("Write {weight} once, where the number stands."),
+            "twice": self.tr("{part} stands there twice. Write it once."),
+            "unknown": self.tr("“{part}” is no name of a place. Use weight, unit, any or still:ST."),
+            "brace": self.tr("A brace is not closed. Write each place like {weight}."),
+            "any": self.tr("Write {any} two times at most."),
+            "too_long": self.tr("That is too long for a line of a scale."),
+        }
+        return told[error.code].replace("{part}", error.part)
+
+    def _meaning(self, line: str) -> str:
+        reading = read_mask(self.looks.text()).read(line)
+        if reading is None:
+            return self.tr("This line does not fit: it would be passed over.")
+        try:
+            found = read(reading.text, Kind.MASS, self.desk.system)
+        except NotUnderstood:
+            return self.tr("“{text}” is no weight: it would be passed over.").format(text=reading.text)
+        if not reading.still:
+            return self.tr("{weight}, but the scale moves: it would be passed over.").format(weight=found)
+        return self.tr("Understood: {weight}").format(weight=found)
+
+    def _came(self, line: str) -> None:
+        self.last.setText(self.tr("Last line: “{line}”, {meaning}").format(line=line, meaning=self._meaning(line)))
+
+    def _tell(self, words: str) -> None:
+        listening = self.tr("Listening at {port}.").format(port=self.desk.settings.now.scale_port)
+        self.state.setText(words or (listening if self.desk.settings.now.scale_port else self.tr("No scale by wire.")))

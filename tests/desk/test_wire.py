@@ -1,0 +1,212 @@
+"""A scale by wire, over a pseudo-terminal: its weights land in the field, and what goes wrong is said."""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+from collections.abc import Iterator
+
+import pytest
+from answers import Answers
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.wire_form import SAMPLE, WireForm
+from calibrator.desk.pages.weigh_in import WeighInPage
+from calibrator.desk.weigh_in.step_fills import StepFills
+from calibrator.desk.wire import GARBAGE_LINES
+from calibrator.model import Fill, Lot, Scale, Scoop, Step
+
+pty = pytest.importorskip("pty", reason="needs a system with pseudo-terminals")
+STREAM = "{still:ST},{any},{weight} {unit}"
+
+
+class Wire:
+    """The scale's end of the wire."""
+
+    def __init__(self, desk: Desk) -> None:
+        self.desk = desk
+        self.end, other = pty.openpty()
+        self.port = os.ttyname(other)
+        os.set_blocking(self.end, False)
+        self._other = other
+
+    def plug_in(self, mask: str = "", enters: bool = False) -> None:
+        self.desk.settings.keep(scale_port=self.port, scale_mask=mask, scale_enters=enters)
+        self.desk.wire.start()
+
+    def send(self, *lines: str | bytes) -> None:
+        for line in lines:
+            os.write(self.end, line.encode() + b"\r\n" if isinstance(line, str) else line)
+            self.desk.wire._look()
+
+    def pull(self) -> None:
+        for end in (self.end, self._other):
+            if end >= 0:
+                os.close(end)
+        self.end = self._other = -1
+
+
+@pytest.fixture
+def wire(desk: Desk) -> Iterator[Wire]:
+    made = Wire(desk)
+    yield made
+    desk.wire.stop()
+    made.pull()
+
+
+@pytest.fixture
+def page(desk: Desk, qtbot: QtBot) -> WeighInPage:
+    made = WeighInPage(desk)
+    desk.changed.connect(made.reload)
+    qtbot.addWidget(made)
+    made.open(desk.records.every(Lot)[0].id)
+    assert made.guide is not None
+    scoop, scale = desk.records.every(Scoop)[0], desk.records.every(Scale)[0]
+    made.guide.set(by="AB", scoop_id=scoop.id, scale_id=scale.id, target_mass_g=283.5, scale_zeroed=True)
+    made.open_step(Step.LEVEL_FILLS)
+    made.show()
+    return made
+
+
+def step(page: WeighInPage) -> StepFills:
+    view = page._views[Step.LEVEL_FILLS]
+    assert isinstance(view, StepFills)
+    return view
+
+
+def fills(page: WeighInPage) -> list[Fill]:
+    assert page.guide is not None
+    return page.guide.records.fills(page.guide.weigh_in.id)
+
+
+def test_a_weight_lands_in_the_field_and_waits_for_enter(page: WeighInPage, wire: Wire) -> None:
+    wire.plug_in()
+    wire.send("11.6 oz")
+    assert (step(page)._weight.text(), fills(page)) == ("11.6 oz", [])
+    wire.send("11.7 oz")
+    QTest.keyClick(step(page)._weight.line, Qt.Key.Key_Return)
+    assert [(fill.typed, round(fill.mass_g, 2)) for fill in fills(page)] == [("11.7 oz", 331.69)]
+
+
+def test_what_a_person_types_stays(page: WeighInPage, wire: Wire) -> None:
+    wire.plug_in()
+    QTest.keyClicks(step(page)._weight.line, "11.")
+    wire.send("12.0 oz")
+    assert step(page)._weight.text() == "11."
+
+
+def test_at_once_where_that_is_chosen_each_still_weight_once(page: WeighInPage, wire: Wire) -> None:
+    wire.plug_in(STREAM, enters=True)
+    wire.send("US,GS,+ 5.20 oz", "ST,GS,+ 11.60 oz", "ST,GS,+ 11.60 oz", b"ST,GS,+ 11", b".60 oz\r")
+    wire.send("US,GS,+ 3.00 oz", "ST,GS,+ 0.00 oz", "ST,GS,- 0.10 oz", "ST,GS,+ 11.60 oz")
+    assert [fill.typed for fill in fills(page)] == ["11.60 oz", "11.60 oz"]
+
+
+def test_with_a_key_on_the_scale_every_line_counts(page: WeighInPage, wire: Wire) -> None:
+    wire.plug_in(enters=True)
+    wire.send("330 g", "330 g")
+    assert [fill.typed for fill in fills(page)] == ["330 g", "330 g"]
+
+
+def test_an_impossible_weight_is_refused_as_if_typed(page: WeighInPage, wire: Wire) -> None:
+    wire.plug_in(enters=True)
+    wire.send("3 kg")
+    assert fills(page) == []
+    assert step(page)._weight.message
+
+
+def test_a_scale_that_types_whole_lines_is_read_by_the_mask(page: WeighInPage) -> None:
+    page.desk.settings.keep(scale_mask=STREAM)
+    for line in ("US,GS,+ 11.50 oz", "ST,GS,+ 11.60 oz"):
+        step(page)._weight.line.selectAll()
+        QTest.keyClicks(step(page)._weight.line, line)
+        QTest.keyClick(step(page)._weight.line, Qt.Key.Key_Return)
+    assert [fill.typed for fill in fills(page)] == ["11.60 oz"]
+
+
+def test_garbage_is_told_and_forgotten_when_sense_comes(page: WeighInPage, wire: Wire) -> None:
+    wire.plug_in()
+    wire.send(*[b"\xff\x00\x1b[2J<b>\r\n"] * GARBAGE_LINES, b"\xff" * 5000)
+    told = step(page)._wire_words
+    assert "lines that are not understood" in told.text()
+    assert told.isVisible()
+    wire.send(b"\r\n", "330 g")
+    assert (step(page)._weight.text(), told.isVisible()) == ("330 g", False)
+
+
+def test_unplugged_is_told_and_typing_goes_on(page: WeighInPage, wire: Wire, answers: Answers) -> None:
+    wire.plug_in()
+    wire.pull()
+    page.desk.wire._look()
+    assert "is gone" in step(page)._wire_words.text()
+    page.desk.wire._look()
+    assert "keeps looking" in step(page)._wire_words.text()
+    QTest.keyClicks(step(page)._weight.line, "11.6")
+    QTest.keyClick(step(page)._weight.line, Qt.Key.Key_Return)
+    assert (len(fills(page)), answers.told) == (1, [])
+
+
+def test_plugged_in_again_it_is_heard_again(desk: Desk, wire: Wire) -> None:
+    heard: list[str] = []
+    desk.wire.weighed.connect(heard.append)
+    wire.plug_in()
+    port = wire.port
+    desk.settings.keep(scale_port="/dev/no-such-port")
+    desk.wire.start()
+    assert "No scale at /dev/no-such-port" in desk.wire.words
+    desk.settings.keep(scale_port=port)
+    desk.wire._look()
+    assert desk.wire.words == ""
+    wire.send("330 g")
+    assert heard == ["330 g"]
+
+
+@pytest.fixture
+def form(desk: Desk, qtbot: QtBot) -> WireForm:
+    made = WireForm(desk)
+    qtbot.addWidget(made)
+    made.reload()
+    made.show()
+    return made
+
+
+def type_over(form: WireForm, mask: str, line: str) -> str:
+    for field, text in ((form.looks, mask), (form.line, line)):
+        field.line.selectAll()
+        QTest.keyClick(field.line, Qt.Key.Key_Backspace)
+        QTest.keyClicks(field.line, text)
+    return form.understood.text() if not form.looks.message else form.looks.message
+
+
+def test_the_tester_says_what_a_line_means(form: WireForm) -> None:
+    assert type_over(form, STREAM, SAMPLE) == "Understood: 11.6 oz (328.9 g)"
+    assert "the scale moves" in type_over(form, STREAM, SAMPLE.replace("ST", "US"))
+    assert "does not fit" in type_over(form, "", SAMPLE)
+    assert "is no weight" in type_over(form, "", "0.0 g")
+    assert "Write {weight} once" in type_over(form, "{wait}", SAMPLE)
+
+
+def test_listening_and_letting_go(form: WireForm, wire: Wire) -> None:
+    form.port.setCurrentText(wire.port)
+    form.listen_button.click()
+    assert form.state.text() == f"Listening at {wire.port}."
+    wire.send("330 g")
+    assert "330 g" in form.last.text()
+    form.stop_button.click()
+    assert (form.state.text(), form.desk.settings.now.scale_port) == ("No scale by wire.", "")
+
+
+def test_a_mask_that_is_wrong_is_not_remembered(form: WireForm) -> None:
+    form.port.setCurrentText("/dev/null")
+    form.looks.set_text("{nothing}")
+    form.listen_button.click()
+    assert form.desk.settings.now.scale_port == ""
+
+
+def test_without_a_scale_its_library_is_never_loaded() -> None:
+    script = "import sys, calibrator.desk.app, calibrator.desk.pages.weigh_in; sys.exit('serial' in sys.modules)"
+    assert subprocess.run([sys.executable, "-c", script], check=False).returncode == 0
