@@ -28,7 +28,23 @@ T = TypeVar("T")
 Seen = dict[str, T]
 SMALLEST = (1024, 700)
 # Units, signs and names of things that are the same in both languages.
-SAME = {"gal", "brix", "ctrl", "plan", "atc", "max", "pdf", "letter", "english", "español", "csv", "no", "manual"}
+SAME = {
+    "dev",
+    "ttys",
+    "gal",
+    "brix",
+    "ctrl",
+    "plan",
+    "atc",
+    "max",
+    "pdf",
+    "letter",
+    "english",
+    "español",
+    "csv",
+    "no",
+    "manual",
+}
 
 
 @pytest.fixture(scope="module")

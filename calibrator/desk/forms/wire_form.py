@@ -26,7 +26,7 @@ class WireForm(QWidget):
         self.port.setEditable(True)
         self.speed.addItems(SPEEDS)
         self.looks = TextField(self.tr("How its lines loo&k"), longest=LONGEST_MASK)
-        self.enters = QCheckBox(self.tr("Enter each weight at once, without the Enter ke&y"))
+        self.enters = QCheckBox(self.tr("Enter each wei&ght at once, without the Enter key"))
         self.line = TextField(self.tr("Try a line, as the scale sen&ds it"), longest=LONGEST_LINE)
         self.understood = label("")
         self.state = label("", "quiet")
@@ -90,7 +90,7 @@ class WireForm(QWidget):
             "quiet",
         )
         speed = Captioned(self.tr("S&peed and frame"), self.speed)
-        where = row(Captioned(self.tr("P&ort"), self.port), speed, spacing=24)
+        where = row(Captioned(self.tr("Po&rt"), self.port), speed, spacing=24)
         inner = QWidget()
         inside = column(
             card(hands, where, self.looks, masks, self.enters, row(self.listen_button, self.stop_button, None)),
