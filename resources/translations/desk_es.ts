@@ -7192,10 +7192,6 @@ Last kept: {mass}</source>
         <translation>Cómo son sus &amp;líneas</translation>
     </message>
     <message>
-        <source>Enter each weight at once, without the Enter ke&amp;y</source>
-        <translation>Anotar cada peso al instante, sin la &amp;tecla Intro</translation>
-    </message>
-    <message>
         <source>Try a line, as the scale sen&amp;ds it</source>
         <translation>Pruebe una línea, como la &amp;manda la báscula</translation>
     </message>
@@ -7220,8 +7216,12 @@ Last kept: {mass}</source>
         <translation>Velocidad y t&amp;rama</translation>
     </message>
     <message>
-        <source>P&amp;ort</source>
-        <translation>P&amp;uerto</translation>
+        <source>Enter each wei&amp;ght at once, without the Enter key</source>
+        <translation>A&amp;notar cada peso al instante, sin la tecla Intro</translation>
+    </message>
+    <message>
+        <source>Po&amp;rt</source>
+        <translation>Puert&amp;o</translation>
     </message>
     <message>
         <source>Write {weight} once, where the number stands.</source>
