@@ -13,6 +13,7 @@ from calibrator.desk.standing import Standing
 from calibrator.model import Farm, FillWay, Plan, PlanGroup, Vessel
 from calibrator.records import Records
 from calibrator.science.as_fed import day_plan
+from calibrator.science.bag_count import Portion
 from calibrator.science.causes import Planned
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import Mix
@@ -109,6 +110,17 @@ def batch_of(now: FarmNow, plan: Plan | None, group: PlanGroup | None, calves: i
     if line is None:
         return replace(bare, trouble=sheet.trouble)
     return replace(bare, mix=line.batch.mix, scoops=line.scoops)
+
+
+def portions(now: FarmNow) -> tuple[Portion, ...]:
+    """What the groups of the first plan get today, those that can be reckoned."""
+    found: list[Portion] = []
+    plan = now.plans[0] if now.plans else None
+    for group in plan.groups if plan else ():
+        mix = batch_of(now, plan, group, max(1, group.calves), None).mix
+        if mix is not None:
+            found.append(Portion(group.calves * group.feedings_per_day, mix.powder_g / max(1, group.calves)))
+    return tuple(found)
 
 
 def planned(batch: Batch) -> Planned | None:

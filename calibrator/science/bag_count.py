@@ -6,6 +6,7 @@ A 50 lb bag at 10 oz is 80 feedings; a bag that is empty after 76 tells that eac
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -47,6 +48,21 @@ class BagResult:
     verdict: Verdict
     feedings_per_bag: float
     should_be_per_bag: float
+
+
+@dataclass(frozen=True)
+class Portion:
+    """What one group of calves gets: its feedings a day (of one calf each), and powder for each, g."""
+
+    feedings_per_day: int
+    powder_g: float
+
+
+def mean_portion_g(portions: Sequence[Portion]) -> float | None:
+    """The powder of a feeding on average over all groups, each by its feedings; None where nobody is fed."""
+    feedings = sum(portion.feedings_per_day for portion in portions)
+    powder = math.fsum(portion.feedings_per_day * portion.powder_g for portion in portions)
+    return powder / feedings if feedings else None
 
 
 def _u_share(bags: float, ends: Ends) -> float:

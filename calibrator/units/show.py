@@ -132,6 +132,17 @@ def show_temperature(temperature_c: float, system: UnitSystem) -> str:
     return f"{decimals(from_base(Fraction(temperature_c), unit), 0)} {unit}"
 
 
+def show_temperature_within(
+    temperature_c: float, half_width_c: float, system: UnitSystem, *, decimal_comma: bool = False
+) -> str:
+    """A temperature with its doubt, both to a tenth, for no thermometer of the barn is finer: "99.0 ± 1.8 °F"."""
+    if not (tellable(temperature_c) and tellable(half_width_c)):
+        return _NOTHING
+    unit = default_unit(Kind.TEMPERATURE, system)
+    value, half = from_base(Fraction(temperature_c), unit), span_in(Fraction(half_width_c), unit)
+    return _comma(f"{decimals(value, 1)} ± {decimals(half, 1)} {unit}", decimal_comma)
+
+
 def show_temperature_span(span_c: float, system: UnitSystem, *, decimal_comma: bool = False) -> str:
     """So many degrees, not a temperature: "1.8 °F", "1.0 °C"."""
     if not tellable(span_c):

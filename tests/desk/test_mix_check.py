@@ -27,6 +27,7 @@ from calibrator.model import (
     InstrumentKind,
     MixCheck,
     Pail,
+    Plan,
     Reading,
     ReadingKind,
     ReferenceMix,
@@ -345,7 +346,7 @@ def test_what_a_thermometer_shows_too_much_is_taken_off_and_said(
     assert "Too hot" not in labels(panel.verdict)
     qtbot.keyClick(choice, Qt.Key.Key_Down)
     assert choice.currentText() == "Probe"
-    assert "Mix 110.0\u00a0± 3.5".replace(" ", "\u00a0") in panel.verdict.warm.text().replace(" ", "\u00a0")
+    assert "Mix 110.0\u00a0±\u00a03.5\u00a0°F" in panel.verdict.warm.text()
     assert "Check the thermometer in ice water" in panel.verdict.warm.text()
     assert "Probe: never checked." in panel.verdict.doubts.text()
     assert "Too hot" in labels(panel.verdict)
@@ -476,6 +477,20 @@ def test_a_count_of_bags_by_keys(qtbot: QtBot, page: MixCheckPage, desk: Desk) -
     panel.ask_withdraw()
     assert desk.records.every(BagCount)[0].withdrawn_reason == "spilled some"
     assert "+5.3" not in labels(panel)
+
+
+def test_groups_that_get_different_portions_are_suggested_on_average(
+    page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    (plan,) = herd.records.every(Plan)
+    pens = replace(group(40, "pens"), volume_ml=3 * 946.352946)
+    herd.records.keep(replace(plan, groups=(*plan.groups, pens)))
+    desk.changed.emit()
+    page.bring_up("bags")
+    # 80 calves at 10 oz (on 2 qt) and 40 at 15 oz (on 3 qt): 11.7 oz a feeding, 240 feedings a day.
+    assert page.bags.target.value() == pytest.approx((80 * 10 + 40 * 15) / 120 * OZ_G, rel=0.005)
+    page.bags.bag.take("50 lb")
+    assert "With 240 feedings a day" in page.bags.days.text()
 
 
 def test_begun_bags_are_less_sure(qtbot: QtBot, page: MixCheckPage) -> None:

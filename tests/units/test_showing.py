@@ -18,8 +18,12 @@ from calibrator.units import (
     show_percent,
     show_scoop_volume,
     show_temperature,
+    show_temperature_span,
+    show_temperature_within,
     show_volume,
     show_with_uncertainty,
+    span_from_default_unit,
+    span_in_default_unit,
 )
 
 FARM, METRIC = UnitSystem.FARM, UnitSystem.METRIC
@@ -275,3 +279,17 @@ def test_a_step_that_is_none_is_a_slip_of_ours(step: float) -> None:
 )
 def test_text_to_fill_a_field_with(value: float, kind: Kind, system: UnitSystem, told: str) -> None:
     assert edit_text(value, kind, system) == told
+
+
+def test_a_temperature_with_its_doubt_and_a_difference_of_temperatures() -> None:
+    # 1 °C is 1.8 °F; 0 °C is 32 °F (the definitions of the scales).
+    assert show_temperature_within(0.0, 1.0, FARM) == "32.0 ± 1.8 °F"
+    assert show_temperature_within(37.44, 0.74, METRIC, decimal_comma=True) == "37,4 ± 0,7 °C"
+    assert show_temperature_span(-1.0, FARM) == "−1.8 °F"
+    assert show_temperature_span(0.55, METRIC, decimal_comma=True) == "0,6 °C"
+    nothing = float("nan")
+    told = [show_temperature_within(*pair, FARM) for pair in ((nothing, 1.0), (1.0, nothing))]
+    assert [*told, show_temperature_span(nothing, FARM)] == ["–"] * 3
+    assert span_in_default_unit(1.0, Kind.TEMPERATURE, FARM) == pytest.approx(1.8)
+    assert span_from_default_unit(1.8, Kind.TEMPERATURE, FARM) == pytest.approx(1.0)
+    assert span_from_default_unit(2.0, Kind.TEMPERATURE, METRIC) == 2.0

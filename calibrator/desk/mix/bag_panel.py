@@ -15,14 +15,14 @@ from calibrator.desk.days import DayNotUnderstood
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.fields import DayField, TextField
-from calibrator.desk.mix_batch import FarmNow, batch_of
+from calibrator.desk.mix_batch import FarmNow, portions
 from calibrator.desk.mix_words import mass, number, percent, powder_verdict_words, verdict_tone
 from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
 from calibrator.model import BagCount, UnitSystem, new_id
-from calibrator.science.bag_count import DRIFT_SHARE, BagResult, Ends, bag_count, days_until_seen
+from calibrator.science.bag_count import DRIFT_SHARE, BagResult, Ends, bag_count, days_until_seen, mean_portion_g
 from calibrator.science.errors import CannotCompute
 from calibrator.units import Kind
 from calibrator.units.bare import Bare
@@ -45,7 +45,7 @@ class BagPanel(QWidget):
         self.bags = BareField(self.tr("Bags emptied"), BAGS, 1)
         self.bag = Amount(desk, self.tr("Powder in a bag"), Kind.MASS, optional=True)
         self.feedings = BareField(self.tr("Feedings made, one calf each"), FEEDINGS, 0)
-        self.target = Amount(desk, self.tr("Powder of a feeding"), Kind.MASS, optional=True)
+        self.target = Amount(desk, self.tr("Powder of a feeding, on average"), Kind.MASS, optional=True)
         self.sharp = QCheckBox(self.tr("From a bag just opened to a bag just emptied"))
         self.sharp.setChecked(True)
         self.suggest_button = button("", self._take_suggestion, "link")
@@ -70,7 +70,7 @@ class BagPanel(QWidget):
             self.target.set_value(round(wanted, 1))
         if not self.since.text():
             last = self._last_day()
-            self.since.set_day(last or (now.powder.sign_off.at.date() if now.powder.sign_off else None))
+            self.since.set_day(last or (now.powder.sign_off.at.astimezone().date() if now.powder.sign_off else None))
         self._show_counts()
         self.work_out()
 
@@ -105,16 +105,10 @@ class BagPanel(QWidget):
         return self.bags.text() or self.feedings.text()
 
     def _today(self) -> date:
-        return self.desk.clock().date()
+        return self.desk.clock().astimezone().date()
 
     def _wanted_g(self) -> float | None:
-        now = self._now
-        if now is None or not now.plans or not now.plans[0].groups:
-            return None
-        group = now.plans[0].groups[0]
-        calves = max(1, group.calves)
-        mix = batch_of(now, now.plans[0], group, calves, None).mix
-        return mix.powder_g / calves if mix else None
+        return mean_portion_g(portions(self._now)) if self._now else None
 
     def _feedings_a_day(self) -> int:
         plans = self._now.plans[:1] if self._now else ()
@@ -125,7 +119,7 @@ class BagPanel(QWidget):
         if lot is None:
             return None
         counts = [c for c in self.desk.records.every(BagCount, lot.farm_id, lot_id=lot.id) if c.counts]
-        return counts[-1].at.date() if counts else None
+        return counts[-1].at.astimezone().date() if counts else None
 
     def _since(self) -> date | None:
         try:

@@ -8,7 +8,7 @@ from calibrator.desk.mix_checks import MixFindings
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import ReadingKind, UnitSystem
 from calibrator.science.thermometer import Thermometer, Warmth, needs_mending
-from calibrator.units import Kind, show_estimate, show_temperature_span
+from calibrator.units import show_temperature_span, show_temperature_within
 
 translate = QCoreApplication.translate
 
@@ -31,7 +31,7 @@ def _name(kind: ReadingKind) -> str:
 
 
 def _estimate(warm: Warmth, system: UnitSystem) -> str:
-    told = show_estimate(warm.celsius, warm.half_width_c, Kind.TEMPERATURE, system, decimal_comma=decimal_comma())
+    told = show_temperature_within(warm.celsius, warm.half_width_c, system, decimal_comma=decimal_comma())
     return told.replace(" ", "\u00a0")
 
 
