@@ -97,8 +97,8 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
         <translation>Tomas preparadas, de una becerra cada una</translation>
     </message>
     <message>
-        <source>Powder of a feeding</source>
-        <translation>Polvo de una toma</translation>
+        <source>Powder of a feeding, on average</source>
+        <translation>Polvo de una toma, en promedio</translation>
     </message>
     <message>
         <source>From a bag just opened to a bag just emptied</source>
