@@ -210,3 +210,19 @@ def test_tab_reaches_the_fields_in_the_order_they_stand_in(form: PlanForm, qtbot
     first = form.groups[0]
     wanted = [first.name.line, first.calves, first.feedings, first.volume.line, first.finished]
     assert reached[:5] == wanted
+
+
+def test_a_last_count_far_above_the_calves_is_asked_about(
+    form: PlanForm, herd: Herd, qtbot: QtBot, answers: Answers
+) -> None:
+    form.edit(herd.plan("Milk", group(26)))
+    before = len(plans(herd))
+    put(qtbot, form.count_to, "26300")
+    answers.yes = False
+    form.keep()
+    assert "26300" in answers.asked[-1].replace(",", "")
+    assert [plan.count_to for plan in plans(herd)][-1] < 26300
+    answers.yes = True
+    form.keep()
+    assert [plan.count_to for plan in plans(herd)][-1] == 26300
+    assert len(plans(herd)) == before

@@ -25,7 +25,9 @@ class ColdFields(QWidget):
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self._on = False
-        self.below = Amount(desk, self.tr("Below"), Kind.TEMPERATURE, optional=True, lowest=-50.0, highest=25.0)
+        self.below = Amount(
+            desk, self.tr("Below"), Kind.TEMPERATURE, optional=True, lowest=-50.0, highest=25.0, hint=""
+        )
         self.more = Amount(desk, self.tr("More powder"), Kind.PERCENT, optional=True, lowest=0.0, highest=MOST_MORE_PCT)
         self.further = CountField(0, MOST_FURTHER)
         self._further = Captioned(self.tr("Further feedings a day"), self.further)

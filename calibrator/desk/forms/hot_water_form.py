@@ -88,7 +88,7 @@ class HotWaterForm(QWidget):
         )
 
     def _temperature(self, caption: str) -> Amount:
-        return Amount(self.desk, caption, Kind.TEMPERATURE, optional=True, lowest=0.0, highest=100.0)
+        return Amount(self.desk, caption, Kind.TEMPERATURE, optional=True, lowest=0.0, highest=100.0, hint="")
 
     def _caution(self) -> None:
         hot = self.hot.value()

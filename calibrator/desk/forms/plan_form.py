@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QFrame, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.cold_fields import ColdFields
 from calibrator.desk.forms.fields import Captioned, TextField
@@ -28,6 +29,7 @@ from calibrator.science.mixing import Powder
 from calibrator.units import Kind, show_both
 
 MOST_ALLOWANCE_PCT = 50.0
+MOST_TIMES = 10  # a last count so far above the calves of today is asked about
 USUAL_WATER = {UnitSystem.FARM: "110 °F", UnitSystem.METRIC: "43 °C"}
 
 
@@ -123,6 +125,15 @@ class PlanForm(QWidget):
         plan = self._made()
         if plan is None:
             return
+        calves = sum(group.calves for group in plan.groups)
+        if calves and plan.count_to > MOST_TIMES * calves:
+            question = self.tr("The table would go up to {most}, and today you have {calves}. Keep it so?")
+            told = question.format(most=counted.calves(plan.count_to), calves=counted.calves(calves))
+            self.desk.ask.confirm(told, self.tr("Keep it so"), partial(self._keep, plan))
+            return
+        self._keep(plan)
+
+    def _keep(self, plan: Plan) -> None:
         kept = self.desk.attempt(partial(self.desk.records.keep, plan, by=self.desk.initials))
         if kept is not None:
             self._touched = False

@@ -26,6 +26,7 @@ from calibrator.desk.plain_text import on_screen
 from calibrator.desk.rate_words import group_text, osmolality_text, rate_text, strength_text
 from calibrator.desk.sheets import Changed, GroupSheet, LotInUse, PlanSheet, SheetLine
 from calibrator.desk.speech import day_text, decimal_comma
+from calibrator.desk.strength_words import at_risk, strength_cautions
 from calibrator.desk.table_words import Telling, hot, scald_words, scoops_text
 from calibrator.desk.theme import SPACE
 from calibrator.desk.warmth import Warm, hot_needed, served, warm
@@ -69,6 +70,7 @@ class SheetView(QWidget):
         self.tabs.setAccessibleName(self.tr("Group of calves"))
         self.tabs.currentChanged.connect(self._show_tab)
         self.words, self.temperature = label("", "quiet"), label("", "quiet")
+        self.strength = label("")
         self.model, self.table = BatchModel(self), QTableView()
         self._dress_table()
         inner = QWidget()
@@ -88,6 +90,7 @@ class SheetView(QWidget):
             self.order,
             self.tabs,
             self.words,
+            self.strength,
         )
         for widget in above:
             body.addWidget(widget)
@@ -120,7 +123,7 @@ class SheetView(QWidget):
         self.trouble.setVisible(bool(text))
         self.today.setVisible(not text)
         if text:
-            for widget in (self.words, self.tabs, self.table, self.scald, self.hot_water, self.order):
+            for widget in (self.words, self.strength, self.tabs, self.table, self.scald, self.hot_water, self.order):
                 widget.hide()
 
     def show_lot(self, powder: LotInUse, marks: Sequence[Mark], scoops: Sequence[Scoop], system: UnitSystem) -> None:
@@ -296,8 +299,12 @@ class SheetView(QWidget):
     def _tell_words(self, sheet: GroupSheet | None) -> None:
         """What each calf gets, on which basis, and how strong that is."""
         self.words.setVisible(sheet is not None)
+        cautions = strength_cautions(sheet.per_calf) if sheet else ""
+        self.strength.setText(cautions)
+        self.strength.setVisible(bool(cautions))
         if sheet is None:
             return
+        set_style_property(self.strength, "kind", "caution" if at_risk(sheet.per_calf) else "quiet")
         groups = [sheet.group] if sheet.group else list(self._sheet.plan.groups if self._sheet else ())
         told = [
             self.tr("{volume}; {rate}").format(

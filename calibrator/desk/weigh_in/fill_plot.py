@@ -10,6 +10,7 @@ from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
 from calibrator import units
+from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.parts import label, row
 from calibrator.desk.theme import SPACE, tokens, ui_font
@@ -142,8 +143,8 @@ class FillPlot(QWidget):
         self.setAccessibleName(
             words.format(
                 fills=counted.fills(len(fills)),
-                mean=units.show_mass(bands.mean_g, system),
-                low=units.show_mass(bands.low_g, system),
-                high=units.show_mass(bands.high_g, system),
+                mean=shown.mass(bands.mean_g, system),
+                low=shown.mass(bands.low_g, system),
+                high=shown.mass(bands.high_g, system),
             )
         )

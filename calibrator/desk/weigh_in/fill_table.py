@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
 from PySide6.QtGui import QColor, QFont
 
-from calibrator import units
+from calibrator.desk import shown
 from calibrator.desk.plain_text import tip
 from calibrator.desk.theme import tokens, ui_font
 from calibrator.model import Fill, UnitSystem
@@ -67,7 +67,7 @@ class FillTable(QAbstractTableModel):
 
     def _text(self, fill: Fill, number: int, column: int) -> str:
         if column == WEIGHT:
-            return units.show_mass(fill.mass_g, self._system, resolution_g=self._resolution_g)
+            return shown.mass(fill.mass_g, self._system, resolution_g=self._resolution_g)
         if column == REMARK:
             return self._remark(fill)
         return str(number if column == NUMBER else fill.bag)

@@ -7,7 +7,7 @@ from collections.abc import Callable
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
-from calibrator import units
+from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
 from calibrator.desk.how.view import how_button
@@ -83,19 +83,19 @@ class FindingsPanel(QFrame):
             part.hide()
 
     def _show_result(self, result: LevelResult, system: UnitSystem, resolution_g: float | None) -> None:
-        self._figure.setText(units.show_mass(result.mean_g, system, resolution_g=resolution_g))
+        self._figure.setText(shown.mass(result.mean_g, system, resolution_g=resolution_g))
         self._interval.setText(
             self.tr("mean of {fills} from {bags}\nbetween {low} and {high} (95 % interval)").format(
                 fills=counted.fills(result.fills),
                 bags=counted.bags(result.bags),
-                low=units.show_mass(result.low_g, system, resolution_g=resolution_g),
-                high=units.show_mass(result.high_g, system, resolution_g=resolution_g),
+                low=shown.mass(result.low_g, system, resolution_g=resolution_g),
+                high=shown.mass(result.high_g, system, resolution_g=resolution_g),
             )
         )
         self._next.setText(
             self.tr("One more scoopful may weigh {low} to {high}.").format(
-                low=units.show_mass(result.next_low_g, system, resolution_g=resolution_g),
-                high=units.show_mass(result.next_high_g, system, resolution_g=resolution_g),
+                low=shown.mass(result.next_low_g, system, resolution_g=resolution_g),
+                high=shown.mass(result.next_high_g, system, resolution_g=resolution_g),
             )
         )
         self._rule.setText(words.rule_words(result))
@@ -131,7 +131,7 @@ class LevelPanel(FindingsPanel):
         if density is not None:
             self._density.setText(
                 self.tr("Bulk density {density}").format(
-                    density=units.show_with_uncertainty(density.density_g_per_ml, density.expanded, "g/mL")
+                    density=shown.with_uncertainty(density.density_g_per_ml, density.expanded, "g/mL")
                 )
             )
 

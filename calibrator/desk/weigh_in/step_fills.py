@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from calibrator import units
+from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.desk.parts import button, card, column, label, row, set_style_property, show_as_rows
@@ -222,7 +222,7 @@ class StepFills(StepView):
         now = self.tr("Now bag {bag}").format(bag=self._bag.value())
         counted = [fill for fill in fills if fill.counts]
         if counted:
-            kept = units.show_mass(counted[-1].mass_g, self.desk.system, resolution_g=resolution_g)
+            kept = shown.mass(counted[-1].mass_g, self.desk.system, resolution_g=resolution_g)
             now = self.tr("{now}\nLast kept: {mass}").format(now=now, mass=kept)
         self._now.setText(now)
 
@@ -251,9 +251,7 @@ class StepFills(StepView):
             strike_fill(desk, stack, guide, fill, reason)
 
         question = self.tr("Why should {typed} from bag {bag} not count?")
-        self.desk.ask.reason(
-            question.format(typed=units.show_mass(fill.mass_g, self.desk.system), bag=fill.bag), strike
-        )
+        self.desk.ask.reason(question.format(typed=shown.mass(fill.mass_g, self.desk.system), bag=fill.bag), strike)
 
     def _choose_strike_word(self) -> None:
         fill = self._selected()

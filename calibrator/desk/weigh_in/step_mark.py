@@ -7,6 +7,7 @@ from functools import partial
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from calibrator import units
+from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.desk.how.view import how_button
@@ -83,7 +84,7 @@ class StepMark(StepView):
         drawn = w.drawn_line_mm
         self._drawn.setVisible(drawn is not None)
         if drawn is not None:
-            where = units.show_length(drawn, system)
+            where = shown.length(drawn, system)
             self._drawn.setText(self.tr("Drawn: {where} down the wall from the rim.").format(where=where))
         if fresh:
             self._field.set_kept(drawn, w.drawn_line_typed)
@@ -114,11 +115,11 @@ class StepMark(StepView):
         step_mm = units.line_step_mm(system)
         self._why.setText(
             why.format(
-                target=units.show_mass(line.target_g, system),
-                mass=units.show_mass(reach_g, system),
-                length=units.show_length(reach_mm, system),
-                step=units.show_length(step_mm, system),
-                slope=units.show_mass(line.grams_per_mm * step_mm, system),
+                target=shown.mass(line.target_g, system),
+                mass=shown.mass(reach_g, system),
+                length=shown.length(reach_mm, system),
+                step=shown.length(step_mm, system),
+                slope=shown.mass(line.grams_per_mm * step_mm, system),
             )
         )
         self._problem.setText(words.line_problem_words(line))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QGridLayout, QLineEdit, QWidget
 
-from calibrator import units
+from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
@@ -100,29 +100,27 @@ class StepSignOff(StepView):
                 (
                     self.tr("Struck level"),
                     mean.format(
-                        mean=units.show_mass(found.level.mean_g, system),
-                        low=units.show_mass(found.level.low_g, system),
-                        high=units.show_mass(found.level.high_g, system),
+                        mean=shown.mass(found.level.mean_g, system),
+                        low=shown.mass(found.level.low_g, system),
+                        high=shown.mass(found.level.high_g, system),
                         fills=counted.fills(found.level.fills),
                         bags=counted.bags(found.level.bags),
                     ),
                 )
             )
         if found.density:
-            density = units.show_with_uncertainty(found.density.density_g_per_ml, found.density.expanded, "g/mL")
+            density = shown.with_uncertainty(found.density.density_g_per_ml, found.density.expanded, "g/mL")
             rows.append((self.tr("Bulk density"), density))
         if w.drawn_line_mm is not None:
-            where = self.tr("{where} down the wall from the rim").format(
-                where=units.show_length(w.drawn_line_mm, system)
-            )
+            where = self.tr("{where} down the wall from the rim").format(where=shown.length(w.drawn_line_mm, system))
             rows.append((self.tr("Fill mark"), where))
         if w.target_mass_g is not None:
-            rows.append((self.tr("Target weight"), units.show_mass(w.target_mass_g, system)))
+            rows.append((self.tr("Target weight"), shown.mass(w.target_mass_g, system)))
         if found.check:
             weighed = self.tr("{mean}, between {low} and {high} (95 % interval)").format(
-                mean=units.show_mass(found.check.result.mean_g, system),
-                low=units.show_mass(found.check.result.low_g, system),
-                high=units.show_mass(found.check.result.high_g, system),
+                mean=shown.mass(found.check.result.mean_g, system),
+                low=shown.mass(found.check.result.low_g, system),
+                high=shown.mass(found.check.result.high_g, system),
             )
             rows += [
                 (self.tr("To the mark"), weighed),

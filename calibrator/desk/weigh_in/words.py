@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
-from calibrator import units
+from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide, Missing
 from calibrator.desk.parts import Tone
@@ -77,7 +77,7 @@ def rule_words(level: LevelResult) -> str:
 
 def line_words(line: Line, system: UnitSystem) -> str:
     """Where to draw the line, told as hands measure it."""
-    down = units.show_length(line.down_wall_mm, system)
+    down = shown.length(line.down_wall_mm, system)
     if line.full_scoops:
         words = counted.full_scoops_first(line.full_scoops)
     else:
@@ -106,7 +106,7 @@ def old_line_words(old: OldLine, system: UnitSystem) -> tuple[str, Tone]:
     """Keep or move the line found on the scoop, and what it would deliver from this lot."""
     delivers = translate(
         "WeighInWords", "With the old line a scoopful of this lot would weigh {mass} ({share})."
-    ).format(mass=units.show_mass(old.delivers_g, system), share=signed_percent(old.share))
+    ).format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
     if old.verdict == OldLineVerdict.KEEP:
         return translate("WeighInWords", "Keep the old line. {delivers}").format(delivers=delivers), "good"
     if old.verdict == OldLineVerdict.MOVE:
@@ -121,7 +121,7 @@ def far_off_words(found: OldLine, system: UnitSystem) -> str:
         "WeighInWords",
         "A feeding to a line there would weigh {mass} ({share} against the target). Measure from the rim down along "
         "the wall, not from the bottom up. Is the line really there?",
-    ).format(mass=units.show_mass(found.delivers_g, system), share=signed_percent(found.share))
+    ).format(mass=shown.mass(found.delivers_g, system), share=signed_percent(found.share))
 
 
 def check_words(check: LineCheck, target_g: float, system: UnitSystem) -> tuple[str, Tone]:
@@ -130,13 +130,13 @@ def check_words(check: LineCheck, target_g: float, system: UnitSystem) -> tuple[
         return translate("WeighInWords", "On target: the line is right."), "good"
     if check.verdict == LineVerdict.MOVE:
         words = translate("WeighInWords", "Move the line to {down} down the wall from the rim, and weigh to it again.")
-        return words.format(down=units.show_length(check.next_line.down_wall_mm, system)), "bad"
+        return words.format(down=shown.length(check.next_line.down_wall_mm, system)), "bad"
     return counted.more_to_the_line(check.more_fills), "warn"
 
 
 def settling_words(check: LineCheck) -> str:
     """What the shake did to the powder."""
-    percent = units.show_percent(100 * abs(check.settling_factor - 1))
+    percent = shown.percent(100 * abs(check.settling_factor - 1))
     if check.settling_factor >= 1:
         words = translate("WeighInWords", "Levelled by a shake, the powder packs {percent} denser than struck level.")
     else:
@@ -146,7 +146,7 @@ def settling_words(check: LineCheck) -> str:
 
 def scale_words(check: ScaleCheck, system: UnitSystem) -> tuple[str, Tone]:
     """What the check weight says about the scale."""
-    error = units.show_mass(abs(check.error_g), system)
+    error = shown.mass(abs(check.error_g), system)
     if check.ok:
         return translate("WeighInWords", "The scale reads the check weight right."), "good"
     words = (
@@ -162,7 +162,7 @@ def doubt_words(doubt: Doubt, guide: Guide, system: UnitSystem) -> str:
     """Why a typed weight cannot be meant."""
     if doubt == Doubt.OVER_CAPACITY and guide.scale is not None:
         words = translate("WeighInWords", "That is more than this scale weighs ({capacity}). Type it again.")
-        return words.format(capacity=units.show_mass(guide.scale.capacity_g, system))
+        return words.format(capacity=shown.mass(guide.scale.capacity_g, system))
     if doubt == Doubt.TOO_HEAVY:
         return translate(
             "WeighInWords",
@@ -178,7 +178,7 @@ def doubt_words(doubt: Doubt, guide: Guide, system: UnitSystem) -> str:
 
 def signed_percent(share: float) -> str:
     """A share with its sign, as percent: +2.4 %."""
-    return ("+" if share > 0 else "") + units.show_percent(100 * share)
+    return ("+" if share > 0 else "") + shown.percent(100 * share)
 
 
 def title(guide: Guide) -> str:

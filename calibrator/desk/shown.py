@@ -1,0 +1,27 @@
+"""Figures as the screens show them: those of `units`, with the decimal sign that people here write."""
+
+from __future__ import annotations
+
+from calibrator import units
+from calibrator.desk.speech import decimal_comma
+from calibrator.model import UnitSystem
+
+
+def mass(mass_g: float, system: UnitSystem, *, resolution_g: float | None = None) -> str:
+    """See `units.show_mass`."""
+    return units.show_mass(mass_g, system, resolution_g=resolution_g, decimal_comma=decimal_comma())
+
+
+def length(length_mm: float, system: UnitSystem) -> str:
+    """See `units.show_length`."""
+    return units.show_length(length_mm, system, decimal_comma=decimal_comma())
+
+
+def percent(value: float) -> str:
+    """See `units.show_percent`."""
+    return units.show_percent(value, decimal_comma=decimal_comma())
+
+
+def with_uncertainty(value: float, uncertainty: float, unit: str) -> str:
+    """See `units.show_with_uncertainty`."""
+    return units.show_with_uncertainty(value, uncertainty, unit, decimal_comma=decimal_comma())

@@ -1,0 +1,71 @@
+"""Where a mix stands beside the strengths that are aimed at, in a sentence each. No window needed."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QCoreApplication
+
+from calibrator.desk.speech import decimal_comma
+from calibrator.science.bands import OSMOLALITY_MOSM_PER_KG, SOLIDS_SHARE, Band, band
+from calibrator.science.mixing import Mix
+from calibrator.units import show_percent
+
+translate = QCoreApplication.translate
+
+
+def strength_cautions(mix: Mix) -> str:
+    """What is to be thought of before such a mix is fed; blank where it lies within both aims."""
+    told = [text for text in (_solids(mix), _osmolality(mix)) if text]
+    if told:
+        told.append(translate("StrengthWords", "The label and your veterinarian decide."))
+    return " ".join(told)
+
+
+def at_risk(mix: Mix) -> bool:
+    """Whether it is stronger than calves are known to stand."""
+    return Band.RISK in (
+        band(mix.solids_share, SOLIDS_SHARE),
+        band(mix.osmolality_mosm_per_kg, OSMOLALITY_MOSM_PER_KG),
+    )
+
+
+def _solids(mix: Mix) -> str:
+    texts = {
+        Band.BELOW: translate("StrengthWords", "{value} solids is below the aim of {low} to {high}."),
+        Band.ABOVE: translate("StrengthWords", "{value} solids is above the aim of {low} to {high}."),
+        Band.RISK: translate("StrengthWords", "{value} solids is above {risk}: calves may scour."),
+    }
+    low, high, risk = SOLIDS_SHARE.low, SOLIDS_SHARE.high, SOLIDS_SHARE.risk
+    told = texts.get(band(mix.solids_share, SOLIDS_SHARE), "")
+    return told.format(
+        value=_percent(mix.solids_share, 1), low=_percent(low, 0), high=_percent(high, 0), risk=_percent(risk, 0)
+    )
+
+
+def _osmolality(mix: Mix) -> str:
+    """Low osmolality harms nobody: below the aim nothing is said."""
+    texts = {
+        Band.ABOVE: translate(
+            "StrengthWords",
+            "Osmolality of about {value} (give or take {spread}) is above the aim of {low} to {high} mOsm/kg.",
+        ),
+        Band.RISK: translate(
+            "StrengthWords",
+            "Osmolality of about {value} (give or take {spread}) is above {risk} mOsm/kg: calves may scour and bloat; "
+            "they need water at will.",
+        ),
+    }
+    limits = OSMOLALITY_MOSM_PER_KG
+    told = texts.get(band(mix.osmolality_mosm_per_kg, limits), "")
+    return told.format(
+        value=round(mix.osmolality_mosm_per_kg / 5) * 5,
+        spread=round(2 * mix.osmolality_u / 5) * 5,
+        low=round(limits.low),
+        high=round(limits.high),
+        risk=round(limits.risk),
+    )
+
+
+def _percent(share: float, places: int) -> str:
+    if places == 0:
+        return f"{100 * share:.0f} %"
+    return show_percent(100 * share, decimal_comma=decimal_comma())

@@ -1,0 +1,36 @@
+"""What is said of a mix's strength. The limits are Michigan State University Extension's: aim 12–15 % solids, scours
+risked above 17 %; those of osmolality are common practice, no source."""
+
+from __future__ import annotations
+
+import pytest
+
+from calibrator.desk.strength_words import at_risk, strength_cautions
+from calibrator.model import Composition
+from calibrator.science.mixing import mix_on_water, powder_from
+
+POWDER = powder_from(Composition(protein_pct=20.0, fat_pct=20.0, fibre_pct=0.15, ash_pct=7.0))
+
+
+@pytest.mark.parametrize(
+    ("solids", "words", "risk"),
+    [
+        (0.11, "11.0 % solids is below the aim of 12 % to 15 %.", False),
+        (0.16, "16.0 % solids is above the aim of 12 % to 15 %.", True),
+        (0.18, "18.0 % solids is above 17 %: calves may scour.", True),
+    ],
+)
+def test_solids_outside_the_aim_are_said_with_it(solids: float, words: str, risk: bool) -> None:
+    mix = mix_on_water(1000.0, solids / (1 - solids), POWDER, 40.0)
+    assert strength_cautions(mix).startswith(words)
+    assert strength_cautions(mix).endswith("The label and your veterinarian decide.")
+    assert at_risk(mix) == risk
+
+
+def test_osmolality_above_the_aim_is_said_as_the_estimate_that_it_is() -> None:
+    within, above = (mix_on_water(1000.0, s / (1 - s), POWDER, 40.0) for s in (0.121, 0.133))
+    assert within.osmolality_mosm_per_kg < 350 < above.osmolality_mosm_per_kg < 400
+    assert strength_cautions(within) == ""
+    spread = round(2 * above.osmolality_u / 5) * 5
+    assert f"(give or take {spread}) is above the aim of 300 to 350 mOsm/kg" in strength_cautions(above)
+    assert not at_risk(above)
