@@ -3070,6 +3070,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Plan nuevo</translation>
     </message>
     <message>
+        <source>The table would go up to {most}, and today you have {calves}. Keep it so?</source>
+        <translation>La tabla llegaría hasta {most}, y hoy tiene {calves}. ¿Guardarla así?</translation>
+    </message>
+    <message>
+        <source>Keep it so</source>
+        <translation>Guardarla así</translation>
+    </message>
+    <message>
         <source>{name} is kept.</source>
         <translation>{name} quedó guardado.</translation>
     </message>
@@ -6022,6 +6030,33 @@ Last kept: {mass}</source>
     <message>
         <source>Fills were already weighed on this scale. To use another scale, start a new weigh-in.</source>
         <translation>Ya se pesaron llenadas en esta báscula. Para usar otra báscula, empiece otra pesada.</translation>
+    </message>
+</context>
+<context>
+    <name>StrengthWords</name>
+    <message>
+        <source>The label and your veterinarian decide.</source>
+        <translation>Deciden la etiqueta y su veterinario.</translation>
+    </message>
+    <message>
+        <source>{value} solids is below the aim of {low} to {high}.</source>
+        <translation>{value} de sólidos está por debajo de la meta de {low} a {high}.</translation>
+    </message>
+    <message>
+        <source>{value} solids is above the aim of {low} to {high}.</source>
+        <translation>{value} de sólidos está por encima de la meta de {low} a {high}.</translation>
+    </message>
+    <message>
+        <source>{value} solids is above {risk}: calves may scour.</source>
+        <translation>{value} de sólidos pasa de {risk}: las becerras pueden tener diarrea.</translation>
+    </message>
+    <message>
+        <source>Osmolality of about {value} (give or take {spread}) is above the aim of {low} to {high} mOsm/kg.</source>
+        <translation>Una osmolalidad de unos {value} (más o menos {spread}) está por encima de la meta de {low} a {high} mOsm/kg.</translation>
+    </message>
+    <message>
+        <source>Osmolality of about {value} (give or take {spread}) is above {risk} mOsm/kg: calves may scour and bloat; they need water at will.</source>
+        <translation>Una osmolalidad de unos {value} (más o menos {spread}) pasa de {risk} mOsm/kg: las becerras pueden tener diarrea y timpanismo; necesitan agua a libre acceso.</translation>
     </message>
 </context>
 <context>
