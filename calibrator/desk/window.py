@@ -9,6 +9,7 @@ from PySide6.QtCore import QRect, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
     QButtonGroup,
+    QDialog,
     QHBoxLayout,
     QLabel,
     QMainWindow,
@@ -21,11 +22,13 @@ from PySide6.QtWidgets import (
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.emblem import Emblem
+from calibrator.desk.farms_menu import FarmsMenu
 from calibrator.desk.page import Page
 from calibrator.desk.parts import button, column, label
 from calibrator.desk.refusals import in_words
 from calibrator.desk.standing import first_step
 from calibrator.desk.theme import SPACE, the_theme
+from calibrator.model import Farm
 from calibrator.records import RecordsError, RecordsUnreachable
 
 # A page is imported when it is first opened, so that the first one is up at once.
@@ -40,6 +43,7 @@ PAGES = {
     "help": "calibrator.desk.pages.help:HelpPage",
     "welcome": "calibrator.desk.pages.welcome:WelcomePage",
 }
+COMPARISON = "calibrator.desk.pages.farms_compared"
 NOTICE_MS = 4000
 LOOK_AGAIN_MS = 5000
 LOOK_AT_LEAST_MS = 60_000
@@ -101,6 +105,31 @@ class Window(QMainWindow):
                 raise
             self._say(in_words(error))
 
+    def show_farm(self, farm_id: str) -> None:
+        """Bring up another farm. Every page is made anew, so that nothing of one farm shows on the other's."""
+        here = self.desk.farm
+        if (here is not None and here.id == farm_id) or not self._may_leave_farm(farm_id):
+            return
+        for page in self._pages.values():
+            self._stack.removeWidget(page)
+            page.deleteLater()
+        self._pages.clear()
+        self.desk.show_farm(farm_id)
+        self.show_page("welcome" if first_step(self.desk.records, self.desk.farm) else "today")
+
+    def _may_leave_farm(self, farm_id: str) -> bool:
+        """Whether the records can be read and nothing typed would be lost or land on the other farm."""
+        try:
+            self.desk.records.find(Farm, farm_id)
+        except RecordsError as error:
+            self.desk.ask.tell(in_words(error))
+            return False
+        if pending := self.typed():
+            text = self.tr("“{text}” is typed but not entered. Keep it or put it back, then go to another farm.")
+            self.desk.ask.tell(text.format(text=pending))
+            return False
+        return self.current_page.leave()
+
     def page(self, key: str) -> Page:
         """The page of that key, made when first asked for."""
         if key not in self._pages:
@@ -161,6 +190,10 @@ class Window(QMainWindow):
         self._farm_name = label("", "quiet")
         self._farm_name.setAlignment(Qt.AlignmentFlag.AlignHCenter)
         layout.addWidget(self._farm_name)
+        self.farms = FarmsMenu(self.desk)
+        self.farms.wanted.connect(self.show_farm)
+        self.farms.comparing.connect(self._compare_farms)
+        layout.addWidget(self.farms, 0, Qt.AlignmentFlag.AlignHCenter)
         layout.addSpacing(SPACE)
         names = {
             "today": self.tr("&Today"),
@@ -214,7 +247,8 @@ class Window(QMainWindow):
             if not self.desk.waiting:
                 self._seen = self.desk.records.version()
             self._name_farm()
-            self.current_page.reload()
+            if isinstance(self._stack.currentWidget(), Page):
+                self.current_page.reload()
         except RecordsUnreachable as error:
             if self.desk.outbox is None:
                 raise
@@ -229,6 +263,12 @@ class Window(QMainWindow):
     def _name_farm(self) -> None:
         farm = self.desk.farm
         self._farm_name.setText(farm.name if farm else "")
+
+    def _compare_farms(self) -> None:
+        """How one product weighs on each farm, in a window of its own over this one."""
+        made = cast(QDialog, import_module(COMPARISON).FarmsDialog(self.desk, self))
+        made.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        made.open()
 
     def _repaint(self) -> None:
         """Pages that paint for themselves take up the colours now in force."""

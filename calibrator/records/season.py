@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from sqlalchemy import FromClause, Select, and_, func, literal, select
+from sqlalchemy import FromClause, Select, and_, func, select
 
 from calibrator.model import BagSum, FillWay, Lot, Scoop, SeasonLot, SpotFill, WeighIn
 from calibrator.records import facts, nouns
@@ -54,7 +54,7 @@ def _season(farm_id: str) -> Select[Any]:
     return (
         select(
             s.id.label("sign_off_id"), s.weigh_in_id, s.lot_id, lot.c.lot_number, lot.c.product, lot.c.made_on,
-            lot.c.arrived_on, lot.c.note, literal(""), literal(None), literal(None),
+            lot.c.arrived_on, lot.c.note, lot.c.plant_code, lot.c.agglomerated, lot.c.price_per_package,
             lot.c.package_mass_g, s.scoop_id, scoop.c.name, s.scoop_revision, s.at,
             *(s[name] for name in _SIGNED), w.c.room_humidity_pct, w.c.room_temperature_c,
             marks.c.target_mass_g, marks.c.down_wall_mm, marks.c.full_scoops,
