@@ -11,6 +11,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n lots</source>
+        <translation>
+            <numerusform>%n lot</numerusform>
+            <numerusform>%n lots</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>The server cannot be reached. %n entries are kept on this computer and will be sent. Go on weighing; sign-off waits for the server.</source>
         <translation>
             <numerusform>The server cannot be reached. %n entry is kept on this computer and will be sent. Go on weighing; sign-off waits for the server.</numerusform>

@@ -505,6 +505,111 @@ La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañad
     </message>
 </context>
 <context>
+    <name>FarmsDialog</name>
+    <message>
+        <source>A product across farms</source>
+        <translation>Un producto entre granjas</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>FarmsMenu</name>
+    <message>
+        <source>Farms</source>
+        <translation>Granjas</translation>
+    </message>
+    <message>
+        <source>Choose another farm, or add one</source>
+        <translation>Elegir otra granja o agregar una</translation>
+    </message>
+    <message>
+        <source>What is the further farm called?</source>
+        <translation>¿Cómo se llama la otra granja?</translation>
+    </message>
+    <message>
+        <source>Add a farm …</source>
+        <translation>Agregar una granja …</translation>
+    </message>
+    <message>
+        <source>Compare a product across farms …</source>
+        <translation>Comparar un producto entre granjas …</translation>
+    </message>
+    <message>
+        <source>There is a farm named {name} already. Give the further one a name of its own.</source>
+        <translation>Ya hay una granja llamada {name}. Dele a la otra un nombre propio.</translation>
+    </message>
+</context>
+<context>
+    <name>FarmsPanel</name>
+    <message>
+        <source>Product</source>
+        <translation>Producto</translation>
+    </message>
+    <message>
+        <source>No product was weighed in on two farms yet. Products count as one where their names are the same.</source>
+        <translation>Todavía ningún producto se pesó en dos granjas. Los productos cuentan como uno si se llaman igual.</translation>
+    </message>
+    <message>
+        <source>Farm</source>
+        <translation>Granja</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>Lotes</translation>
+    </message>
+    <message>
+        <source>Mean, g/mL</source>
+        <translation>Media, g/mL</translation>
+    </message>
+    <message>
+        <source>95 %, g/mL</source>
+        <translation>95 %, g/mL</translation>
+    </message>
+    <message>
+        <source>Between lots</source>
+        <translation>Entre lotes</translation>
+    </message>
+    <message>
+        <source>The product on each farm</source>
+        <translation>El producto en cada granja</translation>
+    </message>
+    <message>
+        <source>No lot was weighed on two of these farms. One that both weigh under its number would tell whether powder or weighing differs.</source>
+        <translation>Ningún lote se pesó en dos de estas granjas. Uno que ambas pesen con su número diría si difiere el polvo o el pesaje.</translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <translation>{low} a {high}</translation>
+    </message>
+    <message>
+        <source>{first} and {second}: a farm with one lot cannot be compared yet.</source>
+        <translation>{first} y {second}: una granja con un solo lote todavía no se puede comparar.</translation>
+    </message>
+    <message>
+        <source>{first} and {second}: no difference can be told from {lots}.</source>
+        <translation>{first} y {second}: de {lots} no se puede distinguir ninguna diferencia.</translation>
+    </message>
+    <message>
+        <source>At {second} it is {share} denser than at {first}, more than the lots&apos; spread explains.</source>
+        <translation>En {second} es {share} más denso que en {first}, más de lo que explica la dispersión de los lotes.</translation>
+    </message>
+    <message>
+        <source>At {second} it is {share} lighter than at {first}, more than the lots&apos; spread explains.</source>
+        <translation>En {second} es {share} más ligero que en {first}, más de lo que explica la dispersión de los lotes.</translation>
+    </message>
+    <message>
+        <source>Lot {lot}, the same powder: {one} g/mL at {first}, {other} g/mL at {second}. They weigh it differently: compare scoops, scales and how level is struck.</source>
+        <translation>Lote {lot}, el mismo polvo: {one} g/mL en {first}, {other} g/mL en {second}. Lo pesan de otra manera: compare medidas, básculas y cómo se enrasa.</translation>
+    </message>
+    <message>
+        <source>Lot {lot}, the same powder: {one} g/mL at {first}, {other} g/mL at {second}. They agree.</source>
+        <translation>Lote {lot}, el mismo polvo: {one} g/mL en {first}, {other} g/mL en {second}. Coinciden.</translation>
+    </message>
+</context>
+<context>
     <name>FeedingRow</name>
     <message>
         <source>Feeding, like “noon”</source>
@@ -7176,6 +7281,10 @@ Last kept: {mass}</source>
         <translation>Calibración de medidas</translation>
     </message>
     <message>
+        <source>“{text}” is typed but not entered. Keep it or put it back, then go to another farm.</source>
+        <translation>“{text}” está escrito pero no ingresado. Guárdelo o descártelo, y después vaya a otra granja.</translation>
+    </message>
+    <message>
         <source>“{text}” is typed but not entered. Close without it?</source>
         <translation>“{text}” está escrito pero no anotado. ¿Cerrar sin anotarlo?</translation>
     </message>
@@ -7401,6 +7510,13 @@ Last kept: {mass}</source>
         <translation>
             <numerusform>%n llenada</numerusform>
             <numerusform>%n llenadas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lots</source>
+        <translation>
+            <numerusform>%n lote</numerusform>
+            <numerusform>%n lotes</numerusform>
         </translation>
     </message>
     <message numerus="yes">
