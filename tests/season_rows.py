@@ -23,6 +23,7 @@ def lot(number: int, density: float, **how: Any) -> SeasonLot:
         "density_high_g_per_ml": 1.012 * density, "bag_sd_share": 0.008, "fill_sd_share": 0.015,
         "settling_factor": 1.03, "settling_u": 0.004, "humidity_pct": 45.0, "temperature_c": 16.0,
         "target_mass_g": 283.5, "down_wall_mm": 30.0, "full_scoops": 0,
+        "mark_mass_g": 283.5,
     }  # fmt: skip
     return SeasonLot(**(told | how))
 

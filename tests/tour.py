@@ -6,6 +6,8 @@ from collections.abc import Iterator
 from dataclasses import replace
 from typing import cast
 
+from PySide6.QtCore import QItemSelectionModel
+
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.desk.help.hands import all_of_them
@@ -14,6 +16,7 @@ from calibrator.desk.how.view import HowDialog
 from calibrator.desk.pages.help import HelpPage
 from calibrator.desk.pages.lots import LotsPage
 from calibrator.desk.pages.mix_check import MixCheckPage
+from calibrator.desk.pages.season import SeasonPage
 from calibrator.desk.pages.setup import SetupPage
 from calibrator.desk.pages.tables import TablesPage
 from calibrator.desk.pages.weigh_in import WeighInPage
@@ -23,12 +26,14 @@ from calibrator.desk.weigh_in.workings import check_workings, level_workings, li
 from calibrator.desk.window import Window
 from calibrator.model import FillWay, Lot, Scale, Scoop, Step, WeighIn, new_id
 
+TWO_ROWS = QItemSelectionModel.SelectionFlag.Select | QItemSelectionModel.SelectionFlag.Rows
+
 
 def tour(window: Window) -> Iterator[str]:
     """Bring up one screen after another and give each a name."""
-    for key in ("today", "season"):
-        window.show_page(key)
-        yield key
+    window.show_page("today")
+    yield "today"
+    yield from _season(window)
     yield from _lots(window)
     yield from _weigh_in(window)
     yield from _tables(window)
@@ -105,6 +110,18 @@ def _mix_check(window: Window) -> Iterator[str]:
     for place in range(page.tabs.count()):
         page.tabs.setCurrentIndex(place)
         yield "mix_check" if place == 0 else f"mix_check-{place}"
+    page.tabs.setCurrentIndex(0)
+
+
+def _season(window: Window) -> Iterator[str]:
+    window.show_page("season")
+    page = cast(SeasonPage, window.page("season"))
+    for place in range(page.tabs.count()):
+        page.tabs.setCurrentIndex(place)
+        yield "season" if place == 0 else f"season-{place}"
+    page.lots.table.selectRow(0)
+    page.lots.table.selectionModel().select(page.lots.model.index(2, 0), TWO_ROWS)
+    yield "season-two-lots"
     page.tabs.setCurrentIndex(0)
 
 

@@ -51,6 +51,12 @@ class _Counted(QObject):
     def checks_saved(self, count: int) -> str:
         return self.tr("%n rows saved.", "", count)
 
+    def lots(self, count: int) -> str:
+        return self.tr("%n lots", "", count)
+
+    def older_findings(self, count: int) -> str:
+        return self.tr("%n older findings are not listed; their lots are marked in the picture.", "", count)
+
     def lots_left_out(self, count: int) -> str:
         return self.tr("%n lots without that day not shown; it is entered on the page of the lots.", "", count)
 

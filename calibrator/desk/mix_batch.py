@@ -7,15 +7,16 @@ from dataclasses import dataclass, replace
 from datetime import date, datetime
 
 from calibrator.desk.mix_occasion import known_lot
-from calibrator.desk.season_points import SeasonPoint, change_share, last_two, season_points, with_line_of
+from calibrator.desk.season_points import change_share, last_two, with_line_of
 from calibrator.desk.sheets import LotInUse, SheetLine, plan_sheet, powder_of
 from calibrator.desk.standing import Standing
-from calibrator.model import Farm, FillWay, Plan, PlanGroup, Vessel
-from calibrator.records import Records
+from calibrator.model import Farm, FillWay, Plan, PlanGroup, SeasonLot, Vessel
+from calibrator.records import Records, season_lots
 from calibrator.science.as_fed import day_plan
 from calibrator.science.bag_count import Portion
 from calibrator.science.causes import Planned
 from calibrator.science.errors import CannotCompute
+from calibrator.science.lot_kinds import in_order
 from calibrator.science.mixing import Mix
 from calibrator.science.scoops import ScoopCount, ScoopWay
 
@@ -78,7 +79,7 @@ def farm_now(records: Records, farm: Farm, now: Standing, lot_id: str = "", at: 
     every = (plan for plan in records.every(Plan, farm.id) if plan.retired_on is None)
     on = (at or datetime.now().astimezone()).astimezone().date()
     plans = tuple(_of_day(plan, on, powder) for plan in every)
-    pair = last_two(_until_lot(season_points(records, farm.id), known.lot.id if known else ""))
+    pair = last_two(_until_lot(in_order(season_lots(records, farm.id)), known.lot.id if known else ""))
     if pair is None:
         return FarmNow(farm, powder, plans, vessels, None, None)
     line = with_line_of(records, *pair, farm.tolerance_share)
@@ -93,10 +94,10 @@ def _of_day(plan: Plan, on: date, powder: LotInUse) -> Plan:
         return plan
 
 
-def _until_lot(points: list[SeasonPoint], lot_id: str) -> list[SeasonPoint]:
-    """The points up to the newest of this lot; none for a lot that was not weighed."""
-    own = [n for n, point in enumerate(points) if point.lot.id == lot_id]
-    return points[: own[-1] + 1] if own else []
+def _until_lot(lots: list[SeasonLot], lot_id: str) -> list[SeasonLot]:
+    """The lots up to the newest weighing of this one; none for a lot that was not weighed."""
+    own = [place for place, lot in enumerate(lots) if lot.lot_id == lot_id]
+    return lots[: own[-1] + 1] if own else []
 
 
 def batch_of(now: FarmNow, plan: Plan | None, group: PlanGroup | None, calves: int, vessel: Vessel | None) -> Batch:

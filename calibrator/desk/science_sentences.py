@@ -218,6 +218,7 @@ WHAT = (
     QT_TRANSLATE_NOOP("Science", "The powder of a feeding"),
     QT_TRANSLATE_NOOP("Science", "The powder per water"),
     QT_TRANSLATE_NOOP("Science", "The powder that each feeding got"),
+    QT_TRANSLATE_NOOP("Science", "The price of a package"),
     QT_TRANSLATE_NOOP("Science", "The protein on the label"),
     QT_TRANSLATE_NOOP("Science", "The ratio of spreads"),
     QT_TRANSLATE_NOOP("Science", "The reading"),

@@ -48,6 +48,7 @@ class SeasonLot(NamedTuple):
     target_mass_g: float | None
     down_wall_mm: float | None
     full_scoops: int | None
+    mark_mass_g: float | None
 
 
 class BagSum(NamedTuple):

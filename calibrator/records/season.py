@@ -57,7 +57,7 @@ def _season(farm_id: str) -> Select[Any]:
             lot.c.arrived_on, lot.c.note, lot.c.plant_code, lot.c.agglomerated, lot.c.price_per_package,
             lot.c.package_mass_g, s.scoop_id, scoop.c.name, s.scoop_revision, s.at,
             *(s[name] for name in _SIGNED), w.c.room_humidity_pct, w.c.room_temperature_c,
-            marks.c.target_mass_g, marks.c.down_wall_mm, marks.c.full_scoops,
+            marks.c.target_mass_g, marks.c.down_wall_mm, marks.c.full_scoops, marks.c.mass_g,
         )
         .select_from(joined)
         .where(s.farm_id == farm_id)

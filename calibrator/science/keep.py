@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -65,13 +66,10 @@ def old_line(
     Raises CannotCompute for an impossible line, target, factor or tolerance.
     """
     positive(target_g, "The target weight")
-    checked_settling(settling_factor, settling_u)
     tolerance_g = positive(tolerance_share, "The tolerance") * target_g
-    fraction = fraction_at(shape, old_down_wall_mm)
-    scoops = full_scoops + fraction * settling_factor
-    delivers = scoops * level.mean_g
-    of_level = ((scoops * u, df) for u, df in level.parts)
-    feeding = Feeding(delivers, (*of_level, (fraction * level.mean_g * settling_u, math.inf)))
+    settling = settling_factor, settling_u
+    feeding = feeding_to_line(shape, level.mean_g, level.parts, settling, old_down_wall_mm, full_scoops=full_scoops)
+    delivers = feeding.mean_g
     low, high = feeding.interval(0.95)
     judged = feeding.interval(VERDICT_LEVEL)
     verdict = _old_verdict(*judged, target_g, tolerance_g)
@@ -80,6 +78,28 @@ def old_line(
         more, other, reach = _more(feeding, level, target_g, tolerance_g)
     share = delivers / target_g - 1
     return OldLine(delivers, feeding.u_g, low, high, share, verdict, more, other, reach)
+
+
+def feeding_to_line(
+    shape: Shape,
+    level_mean_g: float,
+    level_parts: Sequence[tuple[float, float]],
+    settling: tuple[float, float],
+    down_wall_mm: float,
+    *,
+    full_scoops: int = 0,
+) -> Feeding:
+    """What a feeding to a line weighs, by the level scoopful (its mean, the parts of its doubt with their degrees
+    of freedom) and the settling factor with its standard uncertainty.
+
+    Raises CannotCompute for an impossible line or factor.
+    """
+    factor, factor_u = settling
+    checked_settling(factor, factor_u)
+    fraction = fraction_at(shape, down_wall_mm)
+    scoops = full_scoops + fraction * factor
+    of_level = ((scoops * u, df) for u, df in level_parts)
+    return Feeding(scoops * level_mean_g, (*of_level, (fraction * level_mean_g * factor_u, math.inf)))
 
 
 def _old_verdict(low: float, high: float, target_g: float, tolerance_g: float) -> OldLineVerdict:

@@ -60,14 +60,14 @@ class NewPowder:
 
 @dataclass(frozen=True)
 class NewScoop:
-    """A scoop that took another's place for good. The doubts are mean standard uncertainties of a density, as
-    shares, before and after; `step` is of densities of the same kind, None where it cannot be told."""
+    """A scoop that took another's place for good. The reaches are mean half-widths of the 95 % interval of a
+    density, as shares, before and after; `step` is of densities of the same kind, None where it cannot be told."""
 
     at: SeasonLot
     last: SeasonLot
     step: Step | None
-    u_before: float
-    u_after: float
+    reach_before: float
+    reach_after: float
 
 
 @dataclass(frozen=True)
@@ -118,7 +118,7 @@ def season(lots: Sequence[SeasonLot], sums: Mapping[str, Sequence[BagSum]]) -> S
     ordered = in_order(lots)
     chart = lot_chart(ordered)
     spells = _humid_spells(ordered, sums)
-    told: list[Finding] = [*_new_powders(ordered), *_new_scoops(ordered), *spells]
+    told: list[Finding] = [*_new_powders(ordered), *_new_scoops(ordered, spells), *spells]
     told += _out_of_line(ordered, chart)
     return Season(tuple(ordered), chart, tuple(sorted(told, key=_when)))
 
@@ -155,7 +155,9 @@ def _new_powders(lots: Sequence[SeasonLot]) -> list[NewPowder]:
     return found
 
 
-def _new_scoops(lots: Sequence[SeasonLot]) -> list[NewScoop]:
+def _new_scoops(lots: Sequence[SeasonLot], spells: Sequence[HumidSpell]) -> list[NewScoop]:
+    """Lots of humid spells are left out of the step: they would pass for the scoop."""
+    humid = {lot.sign_off_id for spell in spells for lot in spell.lots}
     places: dict[str, list[int]] = {}
     for place, lot in enumerate(lots):
         places.setdefault(lot.scoop_id, []).append(place)
@@ -164,16 +166,17 @@ def _new_scoops(lots: Sequence[SeasonLot]) -> list[NewScoop]:
         before = lots[own[0] - 1].scoop_id if own[0] else scoop
         if before == scoop or places[before][-1] > own[0]:
             continue  # the first scoop, or one used beside another
-        pair = [lots[p] for p in sorted([*places[before], *own])]
+        pair = [lots[p] for p in sorted([*places[before], *own]) if lots[p].sign_off_id not in humid]
         step = _step(pair, [lot.scoop_id == scoop for lot in pair], of_kinds=True)
         found.append(
-            NewScoop(lots[own[0]], lots[places[before][-1]], step, _doubt(lots, places[before]), _doubt(lots, own))
+            NewScoop(lots[own[0]], lots[places[before][-1]], step, _reach(lots, places[before]), _reach(lots, own))
         )
     return found
 
 
-def _doubt(lots: Sequence[SeasonLot], places: Sequence[int]) -> float:
-    return mean_of([lots[p].density_u_g_per_ml / lots[p].density_g_per_ml for p in places])
+def _reach(lots: Sequence[SeasonLot], places: Sequence[int]) -> float:
+    spans = [(lots[p].density_high_g_per_ml - lots[p].density_low_g_per_ml) / lots[p].density_g_per_ml for p in places]
+    return mean_of(spans) / 2
 
 
 def _humid_spells(lots: Sequence[SeasonLot], sums: Mapping[str, Sequence[BagSum]]) -> list[HumidSpell]:

@@ -22,6 +22,8 @@ STEADY_FILL_SD_SHARE = 0.025
 SCALE_SHARE_OF_SCATTER = 0.5
 APART_P = 0.05
 WANTED_SHARE_OF_TOLERANCE = 0.5
+NORMAL_95 = 1.96
+"""Half-width of a 95 % interval ÷ standard uncertainty, where the spreads are known well: JCGM 100:2008, G."""
 
 
 class Do(StrEnum):
@@ -51,7 +53,8 @@ class SpreadFindings:
     """The components as shares, between lots of one kind; people and scoops, the steadiest first; what follows.
 
     `apart` is the person whose scoopfuls scatter more than the others' taken together. `best` is the cheapest
-    plan for the farm's tolerance, `usual` what a weigh-in had so far (bags, fills each; medians).
+    plan for a mean known to within `wanted_share` at 95 %, `usual` what a weigh-in had so far (bags, fills each;
+    medians) and `usual_reach` to within what that knows the mean.
     """
 
     components: Components
@@ -61,7 +64,8 @@ class SpreadFindings:
     best: Split | None
     best_fills_each: float | None
     usual: tuple[float, float]
-    usual_u: float | None
+    usual_reach: float | None
+    wanted_share: float
     do: tuple[Do, ...]
 
 
@@ -83,8 +87,9 @@ def season_spread(
     usual = _usual(lots, bags_of)
     reading = step / math.sqrt(6) / mean_of([lot.level_mean_g for lot in lots])  # tare and gross, d/√12 each
     do = (_work(found, usual), *_practice(found, apart, reading))
-    u = _u(found, *usual)
-    return SpreadFindings(found, people, scoops, apart, best, each, usual, u, tuple(d for d in do if d is not None))
+    told = tuple(d for d in do if d is not None)
+    wanted = WANTED_SHARE_OF_TOLERANCE * tolerance_share
+    return SpreadFindings(found, people, scoops, apart, best, each, usual, _reach(found, *usual), wanted, told)
 
 
 def _in_shares(lots: Sequence[SeasonLot], bags_of: Mapping[str, Sequence[BagSum]]) -> list[tuple]:  # type: ignore[type-arg]
@@ -153,7 +158,7 @@ def _apart(people: Sequence[Own]) -> str:
 def _plan(found: Components, tolerance_share: float) -> tuple[Split | None, float | None]:
     if found.bag_sd is None or found.fill_sd is None:
         return None, None
-    wanted = WANTED_SHARE_OF_TOLERANCE * tolerance_share / 1.96
+    wanted = WANTED_SHARE_OF_TOLERANCE * tolerance_share / NORMAL_95
     try:
         return best_split(found.bag_sd, found.fill_sd, wanted), best_fills_each(found.bag_sd, found.fill_sd)
     except CannotCompute:
@@ -167,10 +172,10 @@ def _usual(lots: Sequence[SeasonLot], bags_of: Mapping[str, Sequence[BagSum]]) -
     return float(median(b for b, _ in told)), float(median(e for _, e in told))
 
 
-def _u(found: Components, bags: float, each: float) -> float | None:
+def _reach(found: Components, bags: float, each: float) -> float | None:
     if found.bag_sd is None or found.fill_sd is None:
         return None
-    return math.sqrt((found.bag_sd**2 + found.fill_sd**2 / each) / bags)
+    return NORMAL_95 * math.sqrt((found.bag_sd**2 + found.fill_sd**2 / each) / bags)
 
 
 def _work(found: Components, usual: tuple[float, float]) -> Do | None:

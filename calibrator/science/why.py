@@ -61,6 +61,7 @@ class Effect:
     day of the year of the highest density in `peak_day`; else the share of `pair[1]` above `pair[0]`, the
     two levels that differ most (Scheffé's interval where there are more than two). `points` are (value of the
     cause, share off the middle of its kind) of each lot, for the picture; places in `levels` where it has levels.
+    `line` are the two ends of the fitted slope through them.
     """
 
     cause: Cause
@@ -74,6 +75,7 @@ class Effect:
     pair: tuple[str, str] = ("", "")
     peak_day: int = 0
     points: tuple[tuple[float, float], ...] = ()
+    line: tuple[tuple[float, float], ...] = ()
 
 
 def why(lots: Sequence[SeasonLot]) -> tuple[Effect, ...]:
@@ -149,7 +151,9 @@ def _number(all_lots: Sequence[SeasonLot], cause: Cause, of: Callable[[SeasonLot
         return Effect(cause, Told.TOO_FEW, len(lots), points=points)
     reach = float(x.max() - x.min()) / STEP[cause]
     told = _told(slope.low, slope.high, reach)
-    return Effect(cause, told, len(lots), slope.value, slope.low, slope.high, slope.p, points=points)
+    middle, ends = float(x.mean()), (float(x.min()), float(x.max()))
+    line = tuple((end, slope.value * (end - middle) / STEP[cause]) for end in ends)
+    return Effect(cause, told, len(lots), slope.value, slope.low, slope.high, slope.p, points=points, line=line)
 
 
 def _told(low: float, high: float, reach: float = 1.0) -> Told:

@@ -108,7 +108,7 @@ def _told(made: InsideLot, values: list[float], sds: list[float], df: float) -> 
         return replace(made, told=Inside.TOO_FEW)
     jump = _jump(values, sds, df)
     drift = _drift(values, sds, df)
-    best = min(jump, drift, key=_p)
+    best = max(jump, drift, key=_strength)
     if best.p < FOUND_P and not _is_one_bag(best, made, len(values)):
         return replace(
             made, told=best.told, at=best.at, share=best.share, p=best.p,
@@ -125,14 +125,15 @@ def _told(made: InsideLot, values: list[float], sds: list[float], df: float) -> 
 @dataclass(frozen=True)
 class _Candidate:
     told: Inside
+    t: float
     p: float
     share: float
     half: float
     at: int | None = None
 
 
-def _p(candidate: _Candidate) -> float:
-    return candidate.p
+def _strength(candidate: _Candidate) -> float:
+    return abs(candidate.t)
 
 
 def _is_one_bag(best: _Candidate, made: InsideLot, count: int) -> bool:
@@ -147,8 +148,8 @@ def _jump(values: list[float], sds: list[float], df: float) -> _Candidate:
         share = mean_of(after) / mean_of(before) - 1
         u = math.hypot(_u(sds[:at]), _u(sds[at:]))
         p = min(1.0, (len(values) - 1) * t_tails(share / u, df))
-        found.append(_Candidate(Inside.JUMP, p, share, two_sided_t(0.95, df) * u, at))
-    return min(found, key=_p)
+        found.append(_Candidate(Inside.JUMP, share / u, p, share, two_sided_t(0.95, df) * u, at))
+    return max(found, key=_strength)
 
 
 def _u(sds: Sequence[float]) -> float:
@@ -164,4 +165,4 @@ def _drift(values: list[float], sds: list[float], df: float) -> _Candidate:
     squares = float((middle**2).sum())
     u = math.sqrt(float((middle**2 * np.asarray(sds) ** 2).sum())) / squares
     span = len(values) - 1
-    return _Candidate(Inside.DRIFT, t_tails(slope / u, df), slope * span, two_sided_t(0.95, df) * u * span)
+    return _Candidate(Inside.DRIFT, slope / u, t_tails(slope / u, df), slope * span, two_sided_t(0.95, df) * u * span)

@@ -1,4 +1,4 @@
-"""The season's page: words first, then the picture, then the same figures."""
+"""The season's page: words first, then the picture, then the parts to open."""
 
 from __future__ import annotations
 
@@ -12,19 +12,22 @@ import pytest
 from answers import Answers, at_noon
 from herd import OZ_G, Herd
 from keys import RAIL, mnemonics, nameless
-from PySide6.QtCore import QPointF, Qt
+from PySide6.QtCore import QItemSelectionModel, QPointF, Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.modeltest import ModelTester
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.season import SeasonPage
-from calibrator.desk.season_points import DayOf
+from calibrator.desk.pages.season_model import FIELDS
+from calibrator.desk.season.facts import DayOf
+from calibrator.desk.season.happened_panel import HappenedPanel
 from calibrator.desk.theme import Theme, tokens
-from calibrator.model import Box, Lot, UnitSystem
+from calibrator.model import Box, FillWay, Lot, SignOff, SpotFill, UnitSystem, WeighIn, new_id
 from calibrator.records import Records
 
 TEN_OZ_LEVEL = 10 * OZ_G / 665.9
+BOTH = QItemSelectionModel.SelectionFlag.Select | QItemSelectionModel.SelectionFlag.Rows
 
 
 @pytest.fixture
@@ -37,10 +40,13 @@ def shown(qapp: QApplication, qtbot: QtBot, herd: Herd, answers: Answers) -> Cal
     if qapp.property("tokens") is None:
         Theme(qapp)
 
+    made: list[SeasonPage] = []  # a page goes with the last that knows it
+
     def show() -> SeasonPage:
         page = SeasonPage(Desk(herd.records, answers, clock=at_noon))
         page.desk.changed.connect(page.reload)
         qtbot.addWidget(page)
+        made.append(page)
         page.resize(828, 700)
         page.reload()
         page.show()
@@ -50,41 +56,63 @@ def shown(qapp: QApplication, qtbot: QtBot, herd: Herd, answers: Answers) -> Cal
     return show
 
 
-def row(page: SeasonPage, number: int) -> list[str]:
-    model = page.model
-    return [model.data(model.index(number, column)) for column in range(model.columnCount())]
+def told(panel: HappenedPanel) -> list[str]:
+    return [panel.told.item(row).text() for row in range(panel.told.count())]
 
 
-def test_an_empty_season_says_what_will_stand_here(shown: Callable[[], SeasonPage]) -> None:
+def cells(page: SeasonPage, number: int) -> dict[str, str]:
+    model = page.lots.model
+    return {name: model.data(model.index(number, column)) for column, name in enumerate(FIELDS)}
+
+
+def test_an_empty_season_says_what_will_stand_here_in_every_part(shown: Callable[[], SeasonPage]) -> None:
     page = shown()
-    assert "first sign-off" in page.meaning.text()
-    assert not page.table.isVisible()
+    assert "first sign-off" in page.happened.meaning.text()
+    assert not page.happened.told.isVisible()
+    assert page.lots.model.rowCount() == 0
+    assert "cannot be told" in page.spread.finding.text()
+    assert page.why.finding.text() == "These lots tell no cause yet"
+    assert "once it is weighed in" in page.inside.advice.text()
 
 
 def test_one_lot_waits_for_the_next(shown: Callable[[], SeasonPage], herd: Herd) -> None:
     herd.sign("25-1103C", 0.512)
     page = shown()
-    assert page.finding.text() == "Lot 25-1103C is the first one weighed in: 17.1 oz/qt."
-    assert "next lot" in page.meaning.text()
+    assert page.happened.finding.text() == "Lot 25-1103C is the first one weighed in: 17.1 oz/qt."
+    assert "next lot" in page.happened.meaning.text()
+    assert told(page.happened) == ["Nothing out of the ordinary: lots of one kind differ as they always did."]
 
 
 def test_words_tell_what_the_last_lot_does_to_a_feeding(shown: Callable[[], SeasonPage], herd: Herd) -> None:
     """A lot one tenth denser puts eleven ounces below a line for ten."""
     herd.sign("25-1103C", TEN_OZ_LEVEL)
     herd.sign("25-1204A", 1.1 * TEN_OZ_LEVEL)
-    page = shown()
+    panel = shown().happened
     wanted = "A level scoop of lot 25-1204A weighs 10.0 % more than one of lot 25-1103C."
-    assert page.finding.text() == wanted
-    assert "would weigh 11.0 oz in place of 10.0 oz" in page.meaning.text()
-    assert "had to move" in page.meaning.text()
+    assert panel.finding.text() == wanted
+    assert "would weigh 11.0 oz in place of 10.0 oz" in panel.meaning.text()
+    assert "had to move" in panel.meaning.text()
+
+
+def test_solids_and_money_are_told_where_plan_and_price_are_known(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    """Ten ounces on two quarts for 109 calves twice a day are 136 lb a day; a tenth more of it at $1 a pound."""
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    signed = herd.sign("25-1204A", 1.1 * TEN_OZ_LEVEL)
+    lot = herd.lot_of(signed)
+    herd.records.keep(replace(lot, price_per_package=50.0, package_mass_g=50 * 453.59237))
+    herd.plan()
+    page = shown()
+    assert "Solids would be 14.3 % in place of 13.1 %." in page.happened.meaning.text()
+    assert "That is $13.6" in page.happened.meaning.text()
+    assert (cells(page, 0)["solids"], cells(page, 0)["money"][:6]) == ("14.3 %", "+$13.6")
 
 
 def test_a_lighter_lot_is_told_as_lighter(shown: Callable[[], SeasonPage], herd: Herd) -> None:
     herd.sign("25-1103C", TEN_OZ_LEVEL)
     herd.sign("25-1204A", 0.95 * TEN_OZ_LEVEL)
-    page = shown()
-    assert "5.0 % less" in page.finding.text()
-    assert "would weigh 9.5 oz" in page.meaning.text()
+    panel = shown().happened
+    assert "5.0 % less" in panel.finding.text()
+    assert "would weigh 9.5 oz" in panel.meaning.text()
 
 
 def test_lots_are_compared_by_the_same_scoop(shown: Callable[[], SeasonPage], herd: Herd) -> None:
@@ -93,8 +121,8 @@ def test_lots_are_compared_by_the_same_scoop(shown: Callable[[], SeasonPage], he
     blue = herd.scoop("Blue scoop", Box(length_mm=90, width_mm=80, height_mm=92))
     herd.sign("", 2 * TEN_OZ_LEVEL, blue, herd.lot_of(first))
     page = shown()
-    assert "10.0 % more" in page.finding.text()
-    assert page.model.rowCount() == 3
+    assert "10.0 % more" in page.happened.finding.text()
+    assert page.lots.model.rowCount() == 3
 
 
 def test_the_table_has_the_figures_of_the_picture(shown: Callable[[], SeasonPage], herd: Herd) -> None:
@@ -102,12 +130,28 @@ def test_the_table_has_the_figures_of_the_picture(shown: Callable[[], SeasonPage
     herd.sign("25-1204A", 0.51)
     page = shown()
     page.desk.attempt(lambda: herd.records.keep(replace(herd.farm, units=UnitSystem.METRIC)))
-    interval = "0.500 – 0.520"
-    figures = ["25-1204A", "2 Feb 2026", "Red scoop", "0.510 g/mL", interval, "+2.0 %", "8 fills, 4 bags"]
-    assert row(page, 0) == figures
-    assert row(page, 1)[5] == "–"
-    assert [round(point.value, 3) for point in page.plot.points] == [0.5, 0.51]
-    assert [round(point.low, 3) for point in page.plot.points] == [0.49, 0.5]
+    newest = cells(page, 0)
+    assert (newest["lot"], newest["arrived"], newest["scoop"]) == ("25-1204A", "2 Feb 2026", "Red scoop")
+    assert (newest["density"], newest["interval"]) == ("0.510 g/mL", "0.500 – 0.520")
+    assert (newest["change"], newest["weighed"]) == ("+2.0 %", "8 fills, 4 bags")
+    assert cells(page, 1)["change"] == "–"
+    page.tabs.setCurrentIndex(0)
+    drawn = page.happened.plot.shown
+    assert drawn is not None
+    assert [round(float(v), 3) for v in drawn.values] == [0.5, 0.51]
+    assert [round(float(v), 3) for v in drawn.lows] == [0.49, 0.5]
+
+
+def test_to_the_mark_densities_are_settled(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    first = herd.sign("25-1103C", 0.5)
+    panel = shown().happened
+    level = panel.plot.shown
+    panel.ways.setCurrentIndex(1)
+    panel.ways.activated.emit(1)
+    settled = panel.plot.shown
+    assert level is not None
+    assert settled is not None
+    assert settled.values[0] / level.values[0] == pytest.approx(first.settling_factor)
 
 
 def test_lots_without_the_chosen_day_are_counted_not_hidden(shown: Callable[[], SeasonPage], herd: Herd) -> None:
@@ -115,40 +159,207 @@ def test_lots_without_the_chosen_day_are_counted_not_hidden(shown: Callable[[], 
     bare = herd.sign("25-1204A", 0.51)
     lot = herd.records.find(Lot, bare.lot_id)
     herd.records.keep(replace(lot, arrived_on=None, made_on=date(2026, 1, 20)))
-    page = shown()
-    assert page.days.currentData() == DayOf.WEIGHED
-    assert page.left_out.text() == ""
-    page.days.setCurrentIndex(page.days.findData(DayOf.ARRIVED))
-    page.days.activated.emit(page.days.currentIndex())
-    assert page.left_out.text().startswith("1 lot without")
-    assert page.plot.keys == [herd.records.every(Lot)[0].id]
+    panel = shown().happened
+    assert panel.days.currentData() == DayOf.WEIGHED
+    assert panel.left_out.text() == ""
+    panel.days.setCurrentIndex(panel.days.findData(DayOf.ARRIVED))
+    panel.days.activated.emit(panel.days.currentIndex())
+    assert panel.left_out.text().startswith("1 lot without")
+    assert panel.plot.keys == [herd.records.every(Lot)[0].id]
 
 
 def test_hovering_tells_the_lot_and_a_click_opens_it(shown: Callable[[], SeasonPage], herd: Herd, qtbot: QtBot) -> None:
     herd.sign("25-1103C", 0.5)
     signed = herd.sign("25-1204A", 0.51)
     page = shown()
-    plot, point = page.plot, page.plot.points[-1]
-    scene = plot.getPlotItem().vb.mapViewToScene(QPointF(point.on.toordinal(), point.value))
+    panel, plot = page.happened, page.happened.plot
+    drawn = plot.shown
+    assert drawn is not None
+    scene = plot.getPlotItem().vb.mapViewToScene(QPointF(float(drawn.days[1]), float(drawn.values[1])))
     place = plot.mapFromScene(scene)
     qtbot.mouseMove(plot.viewport(), place)
-    qtbot.waitUntil(lambda: "25-1204A" in page.pointed.text())
+    qtbot.waitUntil(lambda: "25-1204A" in panel.pointed.text())
     with qtbot.waitSignal(page.desk.go_to) as went:
         qtbot.mouseClick(plot.viewport(), Qt.MouseButton.LeftButton, pos=place)
     assert went.args == ["lots", signed.lot_id]
 
 
-def test_the_table_opens_a_lot_by_keys(shown: Callable[[], SeasonPage], herd: Herd, qtbot: QtBot) -> None:
+def test_keys_go_from_lot_to_lot_and_enter_opens(shown: Callable[[], SeasonPage], herd: Herd, qtbot: QtBot) -> None:
     first = herd.sign("25-1103C", 0.5)
     herd.sign("25-1204A", 0.51)
     page = shown()
-    qtbot.keyClick(page.table, Qt.Key.Key_Down)
+    plot = page.happened.plot
+    qtbot.keyClick(plot, Qt.Key.Key_Left)
+    assert "25-1204A" in plot.accessibleDescription()
+    qtbot.keyClick(plot, Qt.Key.Key_Left)
+    assert "25-1103C" in page.happened.pointed.text()
     with qtbot.waitSignal(page.desk.go_to) as went:
-        qtbot.keyClick(page.table, Qt.Key.Key_Return)
+        qtbot.keyClick(plot, Qt.Key.Key_Return)
     assert went.args == ["lots", first.lot_id]
-    with qtbot.waitSignal(page.desk.go_to) as went:
-        page.open_button.click()
+    page.happened.open_button.click()
+    qtbot.keyClick(plot, Qt.Key.Key_End)
+    assert "25-1204A" in page.happened.pointed.text()
+
+
+def test_a_period_is_chosen_on_the_band_by_mouse_and_keys(
+    shown: Callable[[], SeasonPage], herd: Herd, qtbot: QtBot
+) -> None:
+    for number in range(8):
+        herd.sign(f"25-{number}", 0.5 + 0.002 * number)
+    panel = shown().happened
+    band, plot = panel.band, panel.plot
+    whole = plot.whole_period()
+    assert band.period == pytest.approx(whole)
+    for key in (Qt.Key.Key_Plus, Qt.Key.Key_Plus, Qt.Key.Key_Left):
+        qtbot.keyClick(band, key)
+    shorter = plot.viewRange()[0]
+    assert shorter[1] - shorter[0] == pytest.approx(0.49 * (whole[1] - whole[0]))
+    middle, y = band.width() // 2, band.height() // 2
+    qtbot.keyClick(band, Qt.Key.Key_Home)
+    right = round(band._x(whole[1]))
+    qtbot.mousePress(band, Qt.MouseButton.LeftButton, pos=QPointF(right, y).toPoint())
+    qtbot.mouseMove(band, QPointF(middle, y).toPoint())
+    qtbot.mouseRelease(band, Qt.MouseButton.LeftButton, pos=QPointF(middle, y).toPoint())
+    assert plot.viewRange()[0][1] == pytest.approx(sum(whole) / 2, abs=2)
+    panel.whole_button.click()
+    assert plot.viewRange()[0] == pytest.approx(list(whole))
+    assert "2026" in panel.period.text()
+
+
+def test_a_new_product_and_a_new_scoop_are_told_and_tagged(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    for number in range(4):
+        herd.sign(f"25-{number}", 0.5 + 0.002 * number)
+    blue = herd.scoop("Blue scoop", Box(length_mm=90, width_mm=80, height_mm=92))
+    for number in (4, 5):
+        signed = herd.sign(f"25-{number}", 0.43 + 0.002 * number, blue)
+        lot = herd.lot_of(signed)
+        herd.records.keep(replace(lot, product="30-20 replacer", agglomerated=True))
+    panel = shown().happened
+    words = told(panel)
+    assert any("agglomerated powder came for the first time, with lot 25-4" in text for text in words)
+    assert any("“Blue scoop” took the place of “Red scoop”, from lot 25-4 on" in text for text in words)
+    drawn = panel.plot.shown
+    assert drawn is not None
+    assert sorted(tag.number for tag in drawn.tags) == [1, 2]
+    panel.told.setCurrentRow(0)
+    assert "25-4" in panel.pointed.text()
+    with_lot = panel.told.item(0).data(Qt.ItemDataRole.UserRole)
+    opened: list[str] = []
+    panel.desk.go_to.connect(lambda _page, lot_id: opened.append(lot_id))
+    panel.told.itemActivated.emit(panel.told.item(0))
+    assert opened == [with_lot]
+
+
+def test_lots_are_found_as_one_types_and_sorted(shown: Callable[[], SeasonPage], herd: Herd, qtbot: QtBot) -> None:
+    first = herd.sign("25-1103C", 0.52)
+    herd.records.keep(replace(herd.lot_of(first), note="Two bags torn"))
+    herd.sign("25-1204A", 0.5)
+    panel = shown().lots
+    qtbot.keyClicks(panel.search, "torn 25-11")
+    assert [panel.model.place(row) for row in range(panel.model.rowCount())] == [0]
+    assert panel.found.text() == "1 lot"
+    panel.search.clear()
+    panel.table.sortByColumn(FIELDS.index("density"), Qt.SortOrder.AscendingOrder)
+    assert [panel.model.place(row) for row in range(2)] == [1, 0]
+    with qtbot.waitSignal(panel.desk.go_to) as went:
+        panel.table.activated.emit(panel.model.index(1, 0))
     assert went.args == ["lots", first.lot_id]
+
+
+def test_two_chosen_lots_are_compared(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    herd.sign("25-1103C", 0.5)
+    herd.sign("25-1204A", 0.55)
+    herd.sign("25-1205A", 0.551)
+    panel = shown().lots
+    assert not panel.beside.isVisible()
+    panel.table.selectRow(2)
+    panel.table.selectionModel().select(panel.model.index(1, 0), BOTH)
+    assert panel.finding.text().startswith("Lot 25-1204A weighs 9.5 % more than lot 25-1103C (")
+    headings = [panel.beside.horizontalHeaderItem(n).text() for n in (1, 2)]
+    assert headings == ["25-1103C", "25-1204A"]
+    panel.table.selectRow(0)
+    panel.table.selectionModel().select(panel.model.index(1, 0), BOTH)
+    assert "cannot be told apart" in panel.finding.text()
+    assert not panel.open_button.isEnabled()
+
+
+def test_the_spread_is_drawn_and_told(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    for number in range(6):
+        herd.sign(f"25-{number}", 0.5 + 0.004 * number)
+    panel = shown().spread
+    assert panel.finding.text().startswith("Most of the spread lies between lots")
+    assert [bar.caption for bar in panel.bars.bars] == ["between lots", "between bags", "between fills"]
+    assert all(bar.low <= (bar.value or 0) <= bar.high for bar in panel.bars.bars)
+    assert "are the least work" in panel.advice.text()
+
+
+def test_causes_are_told_or_plainly_not(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    signed = [herd.sign(f"25-{number}", 0.5 + 0.004 * (number % 3)) for number in range(6)]
+    for number, one in enumerate(signed):
+        plant = "A" if number % 3 else "B"
+        herd.records.keep(replace(herd.lot_of(one), plant_code=plant))
+    panel = shown().why
+    answers = {panel.table.item(n, 0).text(): panel.table.item(n, 1).text() for n in range(panel.table.rowCount())}
+    assert answers["Room humidity at weigh-in"] == "cannot tell: too few lots"
+    assert answers["Supplier's plant"] == "goes with it"
+    assert panel.finding.text() == "Density goes with: Supplier's plant"
+    assert "for A above B" in panel.sentence.text()
+    panel.table.selectRow(0)
+    assert "Enter the room's humidity" in panel.sentence.text()
+
+
+def spot(herd: Herd, signed: SignOff, day: int, share: float, way: FillWay = FillWay.LEVEL) -> None:
+    mark = herd.records.marks(sign_off_id=signed.id)[0]
+    mass = share * (signed.level_mean_g if way is FillWay.LEVEL else mark.mass_g)
+    at = signed.at.replace(day=1, month=3 + day // 28) if day > 27 else signed.at.replace(day=day)
+    herd.records.add_spot_fill(
+        SpotFill(
+            id=new_id(), farm_id=herd.farm.id, lot_id=signed.lot_id, weigh_in_id=signed.weigh_in_id, way=way,
+            mass_g=mass, typed="", by="MK", at=at,
+        )
+    )  # fmt: skip
+
+
+def test_a_jump_inside_a_lot_is_found_and_said(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    signed = herd.sign("25-1103C", 0.5)
+    for day, share in ((20, 1.0), (21, 1.005), (22, 1.11), (23, 1.115), (24, 1.12)):
+        spot(herd, signed, day, share)
+    spot(herd, signed, 25, 1.11, FillWay.TO_MARK)
+    panel = shown().inside
+    assert panel.finding.text().startswith("Its bags jumped by +1")
+    assert "22 Jan 2026" in panel.advice.text()
+    assert "another run under the same number" in panel.advice.text()
+    drawn = panel.plot.shown
+    assert drawn is not None
+    assert len(drawn.points) == 10
+    assert drawn.squares == frozenset(range(4))
+    assert 6 in drawn.stressed
+
+
+def test_a_steady_lot_is_told_as_steady_and_another_can_be_looked_at(
+    shown: Callable[[], SeasonPage], herd: Herd, qtbot: QtBot
+) -> None:
+    first = herd.sign("25-1103C", 0.5)
+    herd.sign("25-1204A", 0.52)
+    panel = shown().inside
+    assert panel.finding.text().startswith("Steady")
+    panel.show_lot(first.lot_id)
+    assert panel.lots.currentText().startswith("25-1103C")
+    with qtbot.waitSignal(panel.desk.go_to) as went:
+        panel.open_button.click()
+    assert went.args == ["lots", first.lot_id]
+
+
+def test_mix_checks_stand_beneath_the_lots(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    herd.sign("25-1103C", 0.5)
+    panel = shown().happened
+    assert panel._checks is None
+    panel.checks_box.setChecked(True)
+    assert panel._checks is not None
+    assert panel._checks.isVisible()
+    assert panel._checks.viewRange()[0] == pytest.approx(panel.plot.viewRange()[0])
+    panel.checks_box.setChecked(False)
+    assert not panel._checks.isVisible()
 
 
 def test_the_picture_follows_light_and_dark(qapp: QApplication, shown: Callable[[], SeasonPage], herd: Herd) -> None:
@@ -159,23 +370,44 @@ def test_the_picture_follows_light_and_dark(qapp: QApplication, shown: Callable[
     try:
         for dark in (True, False):
             theme.force(dark)
-            assert page.plot.backgroundBrush().color().name().upper() == tokens().surface.upper()
+            for plot in (page.happened.plot, page.why.plot, page.inside.plot):
+                assert plot.backgroundBrush().color().name().upper() == tokens().surface.upper()
     finally:
         theme.force(None)
 
 
-def test_the_model_keeps_its_promises(shown: Callable[[], SeasonPage], herd: Herd, qtmodeltester: ModelTester) -> None:
+def test_nothing_is_read_again_where_nothing_changed(shown: Callable[[], SeasonPage], herd: Herd) -> None:
     herd.sign("25-1103C", 0.5)
     page = shown()
-    qtmodeltester.check(page.model)
+    facts = page._facts
+    page.reload()
+    assert page._facts is facts
+    herd.sign("25-1204A", 0.51)
+    page.reload()
+    assert page._facts is not facts
+    assert len(page.happened.plot.keys) == 2
+
+
+def test_the_model_keeps_its_promises(shown: Callable[[], SeasonPage], herd: Herd, qtmodeltester: ModelTester) -> None:
+    herd.sign("25-1103C", 0.5)
+    qtmodeltester.check(shown().lots.model)
 
 
 def test_keys_are_unique_and_every_field_has_a_name(shown: Callable[[], SeasonPage], herd: Herd) -> None:
     herd.sign("25-1103C", 0.5)
     page = shown()
-    taken = [*mnemonics(page), *RAIL]
-    assert len(taken) == len(set(taken))
-    assert not nameless(page)
+    for place in range(page.tabs.count()):
+        page.tabs.setCurrentIndex(place)
+        taken = [*mnemonics(page), *RAIL]
+        assert len(taken) == len(set(taken))
+        assert not nameless(page)
+
+
+def test_humidity_of_the_weigh_in_is_read(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    herd.sign("25-1103C", 0.5)
+    weigh_in = herd.records.every(WeighIn)[0]
+    assert weigh_in.room_humidity_pct is None
+    assert shown().why.table.item(0, 2).text() == "–"
 
 
 def test_the_plotting_library_waits_for_the_first_picture() -> None:

@@ -54,13 +54,13 @@ def test_one_lot_of_a_new_powder_is_enough_and_two_lots_in_all_are_not() -> None
 def test_a_scoop_that_took_another_s_place_is_found() -> None:
     chance = random.Random(4)
     white = {"scoop_id": "white", "scoop_name": "white cup"}
-    after = [one._replace(density_u_g_per_ml=0.003 * one.density_g_per_ml) for one in lots_of(chance, 6, 5, **white)]
+    after = [one._replace(density_high_g_per_ml=1.0 * one.density_g_per_ml) for one in lots_of(chance, 6, 5, **white)]
     told = season([*lots_of(chance, 5), *after], {}).findings
     assert len(told) == 1
     found = told[0]
     assert isinstance(found, NewScoop)
     assert (found.last.scoop_name, found.at.scoop_name) == ("red cup", "white cup")
-    assert (found.u_before, found.u_after) == (pytest.approx(0.006), pytest.approx(0.003))
+    assert (found.reach_before, found.reach_after) == (pytest.approx(0.012), pytest.approx(0.006))
     assert found.step is not None
     assert not found.step.seen
 

@@ -88,7 +88,7 @@ def test_bags_that_differ_ask_for_more_bags_and_bags_alike_for_more_fills() -> N
     assert Do.MORE_FILLS in alike.do
     balanced = found(*made(chance, 40, 0.01, 0.010, 0.014))
     assert Do.AS_NOW in balanced.do
-    assert balanced.usual_u == pytest.approx(math.sqrt((0.010**2 + 0.014**2 / 2) / 4), rel=0.15)
+    assert balanced.usual_reach == pytest.approx(1.96 * math.sqrt((0.010**2 + 0.014**2 / 2) / 4), rel=0.15)
 
 
 def test_wild_scooping_asks_for_practice_and_a_coarse_scale_for_a_look_at_it() -> None:

@@ -26,6 +26,7 @@ def test_humidity_is_told_for_ten_points_more() -> None:
     assert found.low < -0.01 < found.high
     assert found.share == pytest.approx(-0.01, abs=0.002)
     assert len(found.points) == 9
+    assert found.line[1][1] - found.line[0][1] == pytest.approx(4 * found.share)
 
 
 def test_kinds_do_not_pass_for_humidity() -> None:

@@ -1,72 +1,96 @@
-"""The season's figures as a table."""
+"""The lots of a season as a table: searched as one types, sorted by any column, told only where it is looked at."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Callable
 from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
-from calibrator.desk.plain_text import tip
+from calibrator.desk.plain_text import on_screen, tip
+from calibrator.desk.season.facts import SeasonFacts
+from calibrator.desk.season.words import (
+    density_text,
+    interval_text,
+    mass_text,
+    money_text,
+    share_text,
+    signed_share,
+    weighed_words,
+)
+from calibrator.desk.season_points import change_share
+from calibrator.desk.speech import day_text
+from calibrator.model import SeasonLot
 
 Index = QModelIndex | QPersistentModelIndex
-
-
-@dataclass(frozen=True)
-class SeasonRow:
-    """One line of the table, as it is read."""
-
-    lot_id: str
-    lot: str
-    day: str
-    scoop: str
-    density: str
-    interval: str
-    change: str
-    weighed: str
-
-
-FIELDS = ("lot", "day", "scoop", "density", "interval", "change", "weighed")
-FIGURES = (3, 4, 5)
+FIELDS = (
+    "lot", "arrived", "density", "interval", "change", "feeding", "solids", "money", "scoop", "product", "weighed",
+    "note",
+)  # fmt: skip
+FIGURES = frozenset(FIELDS.index(name) for name in ("density", "interval", "change", "feeding", "solids", "money"))
 
 
 class SeasonModel(QAbstractTableModel):
-    """Lots in their order; the lot's id is the user data of each cell."""
+    """Lots, the newest first until sorted; the place of the lot in the season is the user data of each cell."""
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._rows: tuple[SeasonRow, ...] = ()
-        self._day_name = ""
+        self._facts: SeasonFacts | None = None
+        self._shown: list[int] = []
+        self._order: list[int] = []
+        self._texts: list[str] = []
+        self._wanted: list[str] = []
 
-    def show_rows(self, rows: Sequence[SeasonRow], day_name: str) -> None:
+    def show_season(self, facts: SeasonFacts) -> None:
+        """Show these lots, searched as before."""
         self.beginResetModel()
-        self._rows, self._day_name = tuple(rows), day_name
+        self._facts = facts
+        self._texts = [_searched(lot) for lot in facts.lots]
+        self._order = list(range(len(facts.lots)))[::-1]
+        self._shown = self._found()
         self.endResetModel()
 
-    def row_of(self, lot_id: str) -> int:
-        """Where a lot stands, last telling of it; −1 where it is not shown."""
-        return max((n for n, row in enumerate(self._rows) if row.lot_id == lot_id), default=-1)
+    def search(self, text: str) -> None:
+        """Keep the lots in view in which every word occurs: in number, product, scoop, plant, note or initials."""
+        self.beginResetModel()
+        self._wanted = text.casefold().split()
+        self._shown = self._found()
+        self.endResetModel()
 
-    def lot_id(self, row: int) -> str:
-        return self._rows[row].lot_id if 0 <= row < len(self._rows) else ""
+    def sort(self, column: int, order: Qt.SortOrder = Qt.SortOrder.AscendingOrder) -> None:
+        facts = self._facts
+        if facts is None or not 0 <= column < len(FIELDS):
+            return
+        by = _SORTED.get(FIELDS[column], _by_time)
+        self.layoutAboutToBeChanged.emit()
+        self._order.sort(key=lambda place: by(facts, place), reverse=order is Qt.SortOrder.DescendingOrder)
+        self._shown = self._found()
+        self.layoutChanged.emit()
+
+    def _found(self) -> list[int]:
+        if not self._wanted:
+            return list(self._order)
+        texts, wanted = self._texts, self._wanted
+        return [place for place in self._order if all(word in texts[place] for word in wanted)]
+
+    def place(self, row: int) -> int:
+        """Where the lot of a row stands in the season; −1 for no row."""
+        return self._shown[row] if 0 <= row < len(self._shown) else -1
 
     def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
-        return 0 if parent.isValid() else len(self._rows)
+        return 0 if parent.isValid() else len(self._shown)
 
     def columnCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
         return 0 if parent.isValid() else len(FIELDS)
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if not index.isValid():
+        if not index.isValid() or self._facts is None:
             return None
-        row = self._rows[index.row()]
-        if role == Qt.ItemDataRole.DisplayRole:
-            return getattr(row, FIELDS[index.column()])
-        if role == Qt.ItemDataRole.ToolTipRole:
-            return tip(getattr(row, FIELDS[index.column()]))
+        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
+            told = _TOLD[FIELDS[index.column()]](self._facts, self._shown[index.row()])
+            return on_screen(told) if role == Qt.ItemDataRole.DisplayRole else tip(told)
         if role == Qt.ItemDataRole.UserRole:
-            return row.lot_id
+            return self._shown[index.row()]
         if role == Qt.ItemDataRole.TextAlignmentRole and index.column() in FIGURES:
             return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         return None
@@ -79,8 +103,79 @@ class SeasonModel(QAbstractTableModel):
             return int(side | Qt.AlignmentFlag.AlignVCenter)
         if role != Qt.ItemDataRole.DisplayRole:
             return None
-        names = (
-            self.tr("Lot"), self._day_name, self.tr("Scoop"), self.tr("Density"),
-            self.tr("95 % interval"), self.tr("Lot before"), self.tr("Weighed"),
-        )  # fmt: skip
-        return names[section]
+        return {
+            "lot": self.tr("Lot"),
+            "product": self.tr("Product"),
+            "arrived": self.tr("Arrived"),
+            "scoop": self.tr("Scoop"),
+            "density": self.tr("Density"),
+            "interval": self.tr("95 % interval"),
+            "change": self.tr("Change"),
+            "feeding": self.tr("By the line before"),
+            "solids": self.tr("Solids so"),
+            "money": self.tr("Money a day"),
+            "weighed": self.tr("Weighed"),
+            "note": self.tr("Note"),
+        }[FIELDS[section]]
+
+
+def _searched(lot: SeasonLot) -> str:
+    return f"{lot.lot_number} {lot.product} {lot.scoop_name} {lot.plant_code} {lot.note} {lot.by}".casefold()
+
+
+def _change(facts: SeasonFacts, place: int) -> str:
+    before = facts.before(place)
+    return signed_share(change_share(before, facts.lots[place])) if before else "–"
+
+
+def _feeding(facts: SeasonFacts, place: int) -> str:
+    meaning = facts.meaning(place)
+    return mass_text(meaning.carried.mass_g, facts.farm.units) if meaning else "–"
+
+
+def _solids(facts: SeasonFacts, place: int) -> str:
+    meaning = facts.meaning(place)
+    return share_text(meaning.solids) if meaning and meaning.solids is not None else "–"
+
+
+def _money(facts: SeasonFacts, place: int) -> str:
+    meaning = facts.meaning(place)
+    if meaning is None or meaning.money_a_day is None:
+        return "–"
+    return f"{'+' if meaning.money_a_day >= 0 else '−'}{money_text(meaning.money_a_day, facts.farm)}"
+
+
+def _interval(facts: SeasonFacts, place: int) -> str:
+    lot = facts.lots[place]
+    return interval_text(lot.density_low_g_per_ml, lot.density_high_g_per_ml, facts.farm.units)
+
+
+def _by_time(facts: SeasonFacts, place: int) -> Any:
+    return place
+
+
+_TOLD: dict[str, Callable[[SeasonFacts, int], str]] = {
+    "lot": lambda facts, place: facts.lots[place].lot_number,
+    "product": lambda facts, place: facts.lots[place].product or "–",
+    "arrived": lambda facts, place: day_text(facts.lots[place].arrived_on),
+    "scoop": lambda facts, place: facts.lots[place].scoop_name,
+    "density": lambda facts, place: density_text(facts.lots[place].density_g_per_ml, facts.farm.units),
+    "interval": _interval,
+    "change": _change,
+    "feeding": _feeding,
+    "solids": _solids,
+    "money": _money,
+    "weighed": lambda facts, place: weighed_words(facts.lots[place]),
+    "note": lambda facts, place: facts.lots[place].note,
+}
+_SORTED: dict[str, Callable[[SeasonFacts, int], Any]] = {
+    "lot": lambda facts, place: facts.lots[place].lot_number.casefold(),
+    "product": lambda facts, place: facts.lots[place].product.casefold(),
+    "arrived": lambda facts, place: (facts.lots[place].arrived_on is not None, str(facts.lots[place].arrived_on)),
+    "scoop": lambda facts, place: facts.lots[place].scoop_name.casefold(),
+    "density": lambda facts, place: facts.lots[place].density_g_per_ml,
+    "interval": lambda facts, place: facts.lots[place].density_u_g_per_ml,
+    "weighed": lambda facts, place: facts.lots[place].fills,
+    "note": lambda facts, place: facts.lots[place].note.casefold(),
+}
+"""By what a column is sorted; the others, which rest on the lot before, by time."""

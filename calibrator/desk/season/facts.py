@@ -1,0 +1,222 @@
+"""A farm's season read at one moment; what takes longer is worked out when first asked for. No window, no formula."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+from functools import cached_property
+
+from calibrator.desk.refusals import in_words
+from calibrator.model import (
+    BagSum,
+    Composition,
+    Farm,
+    FillWay,
+    Plan,
+    Scale,
+    Scoop,
+    SeasonLot,
+    SpotFill,
+)
+from calibrator.records import Records, bag_sums, every_spot_fill, season_lots
+from calibrator.science.bag_sums import bag_means, by_weigh_in
+from calibrator.science.carried_over import CarriedOver, as_to_the_mark, carried_over, money_of, solids_with
+from calibrator.science.errors import CannotCompute
+from calibrator.science.feeding import daily_powder_g, mix_per_calf
+from calibrator.science.mixing import powder_from
+from calibrator.science.season_findings import Season, season
+from calibrator.science.season_spread import SpreadFindings, season_spread
+from calibrator.science.why import Effect, why
+from calibrator.science.within_lot import InsideLot, Opened, inside_lot
+
+READ_AT_ONCE_FILLS = 20_000
+"""Up to so many fills are read when the page comes up; more of them only when what they tell is looked at."""
+
+
+class DayOf(StrEnum):
+    """Which day a lot stands at."""
+
+    ARRIVED = "arrived"
+    MADE = "made"
+    WEIGHED = "weighed"
+
+
+def day_of(lot: SeasonLot, of: DayOf) -> date | None:
+    """The day that a lot stands at; None where its record does not tell it."""
+    if of is DayOf.ARRIVED:
+        return lot.arrived_on
+    return lot.made_on if of is DayOf.MADE else lot.at.date()
+
+
+@dataclass(frozen=True)
+class Meaning:
+    """What a lot did to a feeding by the line of the lot before: powder, solids (as targeted and as they were, where
+    a plan tells them), money a day above the target's (where a price is known)."""
+
+    before: SeasonLot
+    carried: CarriedOver
+    target_solids: float | None = None
+    solids: float | None = None
+    money_a_day: float | None = None
+
+
+@dataclass(frozen=True)
+class Bag:
+    """One bag of a lot as opened: the day, g of one scoopful struck level, and what is told beside it."""
+
+    on: date
+    mass_g: float
+    scoopfuls: int
+    by: str
+    at_weigh_in: bool
+
+
+class SeasonFacts:
+    """The season of a farm. Lots are in the order of their sign-offs."""
+
+    def __init__(self, records: Records, farm: Farm) -> None:
+        self._records = records
+        self.farm = farm
+        self._read: list[SeasonLot] = season_lots(records, farm.id)
+        self.few_fills = sum(lot.fills for lot in self._read) <= READ_AT_ONCE_FILLS
+        self._shapes: dict[str, Scoop] = {}
+        self._meanings: dict[int, Meaning | None] = {}
+        self._fills_read = False
+
+    @property
+    def lots(self) -> tuple[SeasonLot, ...]:
+        return self.season.lots
+
+    @cached_property
+    def sums(self) -> list[BagSum]:
+        """What every bag weighed; read once."""
+        self._fills_read = True
+        return bag_sums(self._records, self.farm.id)
+
+    @cached_property
+    def _by_weigh_in(self) -> dict[str, list[BagSum]]:
+        return by_weigh_in(self.sums)
+
+    @cached_property
+    def _quick(self) -> Season:
+        return season(self._read, self._by_weigh_in if self.few_fills else {})
+
+    @cached_property
+    def _whole(self) -> Season:
+        return season(self._read, self._by_weigh_in)
+
+    @property
+    def season(self) -> Season:
+        """What happened; how fills scattered in humid air only once the fills are read."""
+        return self._whole if self._fills_read and not self.few_fills else self._quick
+
+    @cached_property
+    def to_the_mark(self) -> Season:
+        """The same lots as they lie in a scoop filled to its mark."""
+        return season([as_to_the_mark(lot) for lot in self._read], {})
+
+    @cached_property
+    def spread(self) -> SpreadFindings | str:
+        """Where the spread comes from, or why that cannot be told."""
+        scales = {scale.id: scale for scale in self._records.every(Scale, self.farm.id)}
+        step = max((scale.resolution_g for scale in scales.values()), default=1.0)
+        try:
+            return season_spread(self.lots, self.sums, self.farm.tolerance_share, step)
+        except CannotCompute as error:
+            return in_words(error)
+
+    @cached_property
+    def effects(self) -> tuple[Effect, ...]:
+        """What densities go with."""
+        return why(self.lots)
+
+    def before(self, place: int) -> SeasonLot | None:
+        """The lot weighed before with the same scoop."""
+        lot = self.lots[place]
+        return next(
+            (one for one in self.lots[:place][::-1] if one.scoop_id == lot.scoop_id and one.lot_id != lot.lot_id), None
+        )
+
+    def meaning(self, place: int) -> Meaning | None:
+        """What a lot did to a feeding by the line of the lot before; None where that cannot be told."""
+        if place not in self._meanings:
+            self._meanings[place] = self._work_out_meaning(place)
+        return self._meanings[place]
+
+    def _work_out_meaning(self, place: int) -> Meaning | None:
+        lot, before = self.lots[place], self.before(place)
+        if before is None:
+            return None
+        try:
+            carried = carried_over(lot, before, self._scoop(lot).shape)
+            if carried is None:
+                return None
+            target = self._target_solids
+            solids = None if target is None else solids_with(target, carried.mass_g / carried.target_g)
+            return Meaning(before, carried, target, solids, self._money(lot, carried))
+        except CannotCompute:
+            return None
+
+    def _scoop(self, lot: SeasonLot) -> Scoop:
+        if lot.scoop_revision not in self._shapes:
+            self._shapes[lot.scoop_revision] = self._records.revision(Scoop, lot.scoop_revision)
+        return self._shapes[lot.scoop_revision]
+
+    @cached_property
+    def _plan(self) -> Plan | None:
+        plans = [plan for plan in self._records.every(Plan, self.farm.id) if plan.retired_on is None and plan.groups]
+        return plans[0] if plans else None
+
+    @cached_property
+    def _target_solids(self) -> float | None:
+        """Solids that the plan's first group is to get."""
+        if self._plan is None:
+            return None
+        group, powder = self._plan.groups[0], powder_from(Composition())
+        return mix_per_calf(group, powder, self._plan.water_temperature_c).solids_share
+
+    def _money(self, lot: SeasonLot, carried: CarriedOver) -> float | None:
+        if self._plan is None or lot.price_per_package is None or lot.package_mass_g is None:
+            return None
+        daily = daily_powder_g(self._plan, powder_from(Composition()))
+        return money_of(carried.share * daily, lot.price_per_package, lot.package_mass_g)
+
+    @cached_property
+    def _spots(self) -> dict[str, list[SpotFill]]:
+        found: dict[str, list[SpotFill]] = {}
+        for spot in every_spot_fill(self._records, self.farm.id):
+            if spot.counts:
+                found.setdefault(spot.weigh_in_id, []).append(spot)
+        return found
+
+    def bags_of(self, lot: SeasonLot) -> list[Bag]:
+        """A lot's bags in the order in which they were opened: those of the weigh-in, then the spot fills."""
+        own = self._by_weigh_in.get(lot.weigh_in_id, [])
+        weighed = [Bag(lot.at.date(), bag.mean_g, bag.scoopfuls, lot.by, True) for bag in bag_means(own, 1.0)]
+        spots = [
+            Bag(spot.at.date(), mass, 1, spot.by, False)
+            for spot in self._spots.get(lot.weigh_in_id, [])
+            if (mass := _as_level(spot, lot)) is not None
+        ]
+        return [*weighed, *spots]
+
+    def inside(self, lot: SeasonLot) -> tuple[list[Bag], InsideLot | None]:
+        """A lot's bags, and what they do together; None where that cannot be judged."""
+        bags = self.bags_of(lot)
+        opened = [Opened(bag.mass_g, bag.scoopfuls) for bag in bags]
+        try:
+            return bags, inside_lot(
+                opened, lot.level_mean_g, lot.bag_sd_share, lot.fill_sd_share, lot.degrees_of_freedom
+            )
+        except CannotCompute:
+            return bags, None
+
+
+def _as_level(spot: SpotFill, lot: SeasonLot) -> float | None:
+    """A spot fill as a level scoopful; one to the line by what the line was signed off to deliver."""
+    if spot.way is FillWay.LEVEL:
+        return spot.mass_g
+    if spot.way is not FillWay.TO_MARK or not lot.mark_mass_g:
+        return None
+    return spot.mass_g / lot.mark_mass_g * lot.level_mean_g

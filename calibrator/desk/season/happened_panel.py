@@ -1,0 +1,288 @@
+"""What happened: the findings in words with what to do, and the picture that shows them."""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QSignalBlocker, Qt
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QCheckBox,
+    QComboBox,
+    QListWidget,
+    QListWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
+from calibrator.desk.mix_history import kept_checks
+from calibrator.desk.parts import button, column, label, row
+from calibrator.desk.plain_text import on_screen
+from calibrator.desk.season.facts import DayOf, SeasonFacts
+from calibrator.desk.season.period_band import PeriodBand
+from calibrator.desk.season.words import change_words, density_text, meaning_words, said
+from calibrator.desk.season_points import change_share, last_two, with_line_of
+from calibrator.desk.speech import day_text
+from calibrator.desk.theme import SPACE
+from calibrator.model import FillWay, UnitSystem
+from calibrator.science.mark import OldLineVerdict
+
+if TYPE_CHECKING:
+    from calibrator.desk.season.checks_strip import ChecksStrip
+    from calibrator.desk.season.lots_plot import LotsPlot
+
+PLOT_HEIGHT, CHECKS_HEIGHT, LIST_HEIGHT = 130, 110, 150
+MOST_TOLD = 60
+
+
+class HappenedPanel(QWidget):
+    """Words first, then the picture; the period beneath it is dragged."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self._facts: SeasonFacts | None = None
+        self._plot: LotsPlot | None = None
+        self._checks: ChecksStrip | None = None
+        self._chosen_by_hand = False
+        self.finding, self.meaning = label("", "heading"), label("")
+        self.told = QListWidget()
+        self.more = label("", "quiet")
+        self.days, self.ways = QComboBox(), QComboBox()
+        self.checks_box = QCheckBox(self.tr("Mix &checks beneath"))
+        self.left_out, self.pointed = label("", "quiet"), label("", "quiet")
+        self.period = label("", "quiet", wrap=False)
+        self.band = PeriodBand()
+        self.open_button = button(self.tr("&Open the lot"), self._open_current)
+        self.whole_button = button(self.tr("Show &all"), self._show_whole)
+        self._dress()
+        self._lay_out()
+
+    @property
+    def plot(self) -> LotsPlot:
+        """The picture; pyqtgraph is imported when it is first needed."""
+        if self._plot is None:
+            from calibrator.desk.season.lots_plot import LotsPlot
+
+            self._plot = LotsPlot()
+            self._plot.setMinimumHeight(PLOT_HEIGHT)
+            self._plot.setAccessibleName(self.tr("Densities over time; Left and Right go from lot to lot, Enter opens"))
+            self._plot.hovered.connect(self._point_out)
+            self._plot.chosen.connect(self._open)
+            self._plot.moved.connect(self._moved)
+            self._plot_place.addWidget(self._plot)
+        return self._plot
+
+    def show_season(self, facts: SeasonFacts) -> None:
+        """Show a season as it is now."""
+        self._facts = facts
+        self._figures.setVisible(bool(facts.lots))
+        self._tell_change(facts)
+        if facts.lots:
+            self._choose_sensible_days(facts)
+            self.show_again()
+        else:
+            self.told.hide()
+            self.more.hide()
+
+    def show_again(self) -> None:
+        """Findings and picture for the days and the filling chosen."""
+        if self._facts is None or not self._facts.lots:
+            return
+        from calibrator.desk.season.chart_data import numbered, plot_lots, tags_of
+
+        facts, of, system = self._facts, DayOf(self.days.currentData()), self.desk.system
+        season = facts.season if FillWay(self.ways.currentData()) is FillWay.LEVEL else facts.to_the_mark
+        told = numbered(facts.season.findings, of)
+        self._tell(told)
+        shown = plot_lots(season, of, system, tags_of(told, of))
+        missing = len(season.lots) - len(shown.keys)
+        self.left_out.setText(counted.lots_left_out(missing) if missing else "")
+        self.left_out.setVisible(bool(missing))
+        unit = self.tr("oz in a quart") if system is UnitSystem.FARM else self.tr("g/mL")
+        self.plot.show_lots(shown, self.tr("Density, {unit}").format(unit=unit))
+        self.band.show_days(shown.days, self.plot.whole_period())
+        self._moved(*self.plot.viewRange()[0])
+        self._show_checks()
+
+    def _tell_change(self, facts: SeasonFacts) -> None:
+        pair = last_two(facts.lots)
+        if not facts.lots:
+            self.finding.setText(self.tr("Nothing to compare yet"))
+            self.meaning.setText(
+                self.tr(
+                    "Here every lot that is signed off stands with its density, so that you see how far lots "
+                    "differ and what a new one does to a feeding. It begins with the first sign-off."
+                )
+            )
+        elif pair is None:
+            last = facts.lots[-1]
+            text = self.tr("Lot {lot} is the first one weighed in: {density}.")
+            density = density_text(last.density_g_per_ml, self.desk.system)
+            self.finding.setText(text.format(lot=last.lot_number, density=density))
+            self.meaning.setText(self.tr("The next lot will show here how far it is from this one."))
+        else:
+            before, last = pair
+            self.finding.setText(change_words(before, last, change_share(before, last)))
+            self.meaning.setText(self._meaning(facts))
+        self.meaning.setVisible(bool(self.meaning.text()))
+
+    def _meaning(self, facts: SeasonFacts) -> str:
+        pair = last_two(facts.lots)
+        assert pair is not None
+        place = max(n for n, lot in enumerate(facts.lots) if lot is pair[1])
+        meaning = facts.meaning(place)
+        if meaning is None:
+            return ""
+        line = with_line_of(self.desk.records, *pair, facts.farm.tolerance_share)
+        verdict = self._verdict(line.verdict) if line else ""
+        return f"{meaning_words(meaning, facts.farm)} {verdict}".strip()
+
+    def _verdict(self, verdict: OldLineVerdict) -> str:
+        return {
+            OldLineVerdict.KEEP: self.tr("That line could have stayed."),
+            OldLineVerdict.MOVE: self.tr("That line had to move."),
+            OldLineVerdict.WEIGH_MORE: self.tr("Whether that line could have stayed, the fills do not tell."),
+        }[verdict]
+
+    def _tell(self, told: list) -> None:  # type: ignore[type-arg]
+        blocker = QSignalBlocker(self.told)
+        self.told.clear()
+        for number, finding in told[:MOST_TOLD]:
+            words = on_screen(said(finding).text)
+            item = QListWidgetItem(f"{number}  {words}" if number is not None else f"◆  {words}")
+            item.setData(Qt.ItemDataRole.UserRole, finding.at.lot_id)
+            self.told.addItem(item)
+        if not told:
+            self.told.addItem(self.tr("Nothing out of the ordinary: lots of one kind differ as they always did."))
+        blocker.unblock()
+        self.told.setVisible(True)
+        rest = len(told) - MOST_TOLD
+        self.more.setText(counted.older_findings(rest) if rest > 0 else "")
+        self.more.setVisible(rest > 0)
+
+    def _show_checks(self) -> None:
+        on = self.checks_box.isChecked()
+        if self._checks is None and on:
+            from calibrator.desk.season.checks_strip import ChecksStrip
+
+            self._checks = ChecksStrip()
+            self._checks.setFixedHeight(CHECKS_HEIGHT)
+            self._checks.setAccessibleName(self.tr("Solids off their target, check by check"))
+            self._plot_place.addWidget(self._checks)
+        farm = self.desk.farm
+        if self._checks is None or farm is None:
+            return
+        self._checks.setVisible(on)
+        if on:
+            checks = [kept for kept in kept_checks(self.desk.records, farm) if kept.watched is not None]
+            self._checks.show_checks(checks, self.tr("Mix off, %"))
+            self._checks.show_period(*self.plot.viewRange()[0])
+
+    def _moved(self, first: float, last: float) -> None:
+        self.band.show_period(first, last)
+        if self._checks is not None:
+            self._checks.show_period(first, last)
+        days = [day_text(date.fromordinal(max(1, int(day)))) for day in (first, last)]
+        self.period.setText(self.tr("{first} – {last}").format(first=days[0], last=days[1]))
+
+    def _show_whole(self) -> None:
+        self.plot.show_period(*self.plot.whole_period())
+
+    def _finding_chosen(self, item: QListWidgetItem | None) -> None:
+        lot_id = item.data(Qt.ItemDataRole.UserRole) if item else None
+        if lot_id:
+            self.plot.point_at(str(lot_id))
+
+    def _finding_opened(self, item: QListWidgetItem) -> None:
+        if lot_id := item.data(Qt.ItemDataRole.UserRole):
+            self._open(str(lot_id))
+
+    def _point_out(self, lot_id: str) -> None:
+        self.pointed.setText(self.plot.words_at(self.plot.current) if lot_id else self._how_to_read())
+        self.open_button.setEnabled(bool(lot_id))
+
+    def _how_to_read(self) -> str:
+        return self.tr(
+            "Bars: 95 % intervals. Dashes: limits, green: middle of a kind, orange: running mean. Diamonds: out of "
+            "line. Numbers: see above."
+        )
+
+    def _open_current(self) -> None:
+        if self.plot.current >= 0:
+            self._open(self.plot.keys[self.plot.current])
+
+    def _open(self, lot_id: str) -> None:
+        if lot_id:
+            self.desk.go_to.emit("lots", lot_id)
+
+    def _choose_sensible_days(self, facts: SeasonFacts) -> None:
+        """Deliveries where all are known; else the days of weighing, which are."""
+        if self._chosen_by_hand:
+            return
+        of = DayOf.ARRIVED if all(lot.arrived_on for lot in facts.lots) else DayOf.WEIGHED
+        self.days.setCurrentIndex(self.days.findData(of))
+
+    def _choose_days(self) -> None:
+        self._chosen_by_hand = True
+        self.show_again()
+
+    def _dress(self) -> None:
+        for name, of in (
+            (self.tr("arrived"), DayOf.ARRIVED),
+            (self.tr("were made"), DayOf.MADE),
+            (self.tr("were weighed in"), DayOf.WEIGHED),
+        ):
+            self.days.addItem(name, of)
+        self.days.activated.connect(self._choose_days)
+        self.ways.addItem(self.tr("struck level"), FillWay.LEVEL)
+        self.ways.addItem(self.tr("filled to the mark"), FillWay.TO_MARK)
+        self.ways.activated.connect(self.show_again)
+        self.checks_box.toggled.connect(self._show_checks)
+        self.told.setWordWrap(True)
+        self.told.setSpacing(3)
+        self.told.setTextElideMode(Qt.TextElideMode.ElideNone)
+        self.told.setAccessibleName(self.tr("What happened, newest first"))
+        self.told.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.told.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.told.setMinimumHeight(LIST_HEIGHT)
+        self.told.currentItemChanged.connect(self._finding_chosen)
+        self.told.itemActivated.connect(self._finding_opened)
+        self.band.setAccessibleName(self.tr("Period: Left and Right move it, plus and minus change it, Home shows all"))
+        self.open_button.setEnabled(False)
+        self.pointed.setText(self._how_to_read())
+
+    def _lay_out(self) -> None:
+        captions = []
+        for text, field in ((self.tr("Lots stand at the &day they"), self.days), (self.tr("&Powder"), self.ways)):
+            caption = label(text, wrap=False)
+            caption.setBuddy(field)
+            field.setAccessibleName(text.replace("&", ""))
+            captions += [caption, field]
+        self.band.chosen.connect(lambda first, last: self.plot.show_period(first, last))
+        self._plot_place = column(spacing=0)
+        self._figures = QWidget()
+        body = QVBoxLayout(self._figures)
+        body.setContentsMargins(0, 0, 0, 0)
+        body.setSpacing(SPACE)
+        body.addLayout(row(*captions, None, self.checks_box, spacing=SPACE))
+        body.addWidget(self.left_out)
+        body.addLayout(self._plot_place, 1)
+        band = row(self.band, self.period, self.whole_button, spacing=SPACE)
+        band.setStretch(0, 1)
+        body.addLayout(band)
+        foot = row(self.pointed, self.open_button)
+        foot.setStretch(0, 1)
+        body.addLayout(foot)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, SPACE, 0, 0)
+        layout.setSpacing(SPACE)
+        for each in (self.finding, self.meaning):
+            layout.addWidget(each)
+        layout.addWidget(self.told, 2)
+        layout.addWidget(self.more)
+        layout.addWidget(self._figures, 3)
+        layout.addStretch(0)

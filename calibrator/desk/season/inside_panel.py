@@ -1,0 +1,187 @@
+"""Inside a lot: its bags as they were opened, with limits; a drift or a jump is said with what to look at."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QSignalBlocker
+from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.parts import button, card, column, label, row
+from calibrator.desk.season.facts import Bag, SeasonFacts
+from calibrator.desk.season.words import mass_text, share_text, signed_share
+from calibrator.desk.speech import day_text
+from calibrator.desk.theme import SPACE
+from calibrator.model import UnitSystem
+from calibrator.science.within_lot import Inside, InsideLot
+from calibrator.units import Kind
+from calibrator.units import read as read_typed
+
+if TYPE_CHECKING:
+    from calibrator.desk.season.xy_plot import XyPlot
+
+PLOT_HEIGHT = 220
+
+
+class InsidePanel(QWidget):
+    """One lot at a time, the newest first."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self._facts: SeasonFacts | None = None
+        self._plot: XyPlot | None = None
+        self.lots = QComboBox()
+        self.lots.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.lots.setMinimumContentsLength(22)
+        self.lots.setMaxVisibleItems(16)
+        self.lots.activated.connect(self._show)
+        self.finding, self.advice = label("", "heading"), label("")
+        self.reading = label("", "quiet")
+        self.open_button = button(self.tr("&Open the lot"), self._open)
+        caption = label(self.tr("&Choose a lot"), wrap=False)
+        caption.setBuddy(self.lots)
+        self.lots.setAccessibleName(self.tr("Lot"))
+        self._plot_place = column()
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
+        layout.setSpacing(SPACE)
+        layout.addLayout(row(caption, self.lots, None, self.open_button))
+        layout.addWidget(card(column(self.finding, self.advice)))
+        self._frame = card(self._plot_place)
+        layout.addWidget(self._frame, 1)
+        layout.addWidget(self.reading)
+        layout.addStretch(0)
+
+    @property
+    def plot(self) -> XyPlot:
+        """The picture; pyqtgraph is imported when it is first needed."""
+        if self._plot is None:
+            from calibrator.desk.season.xy_plot import XyPlot
+
+            self._plot = XyPlot()
+            self._plot.setMinimumHeight(PLOT_HEIGHT)
+            self._plot.setAccessibleName(self.tr("Scoopfuls bag by bag"))
+            self._plot_place.addWidget(self._plot)
+        return self._plot
+
+    def show_season(self, facts: SeasonFacts) -> None:
+        """Offer this season's lots, the one looked at before again."""
+        self._facts = facts
+        blocker = QSignalBlocker(self.lots)
+        kept = self.lots.currentData()
+        self.lots.clear()
+        text = self.tr("{lot}, {scoop}")
+        self.lots.addItems([text.format(lot=lot.lot_number, scoop=lot.scoop_name) for lot in reversed(facts.lots)])
+        for number, lot in enumerate(reversed(facts.lots)):
+            self.lots.setItemData(number, lot.sign_off_id)
+        self.lots.setCurrentIndex(max(0, self.lots.findData(kept)) if facts.lots else -1)
+        blocker.unblock()
+        self._show()
+
+    def show_lot(self, lot_id: str) -> None:
+        """Look into one lot."""
+        for number, lot in enumerate(reversed(self._facts.lots if self._facts else ())):
+            if lot.lot_id == lot_id:
+                self.lots.setCurrentIndex(number)
+                self._show()
+                return
+
+    def _show(self) -> None:
+        facts, number = self._facts, self.lots.currentIndex()
+        there = facts is not None and number >= 0
+        self._frame.setVisible(there)
+        self.reading.setVisible(there)
+        self.open_button.setEnabled(there)
+        if facts is None or number < 0:
+            self.finding.setText(self.tr("No lot is signed off yet"))
+            self.advice.setText(self.tr("A lot is looked into once it is weighed in."))
+            return
+        lot = facts.lots[len(facts.lots) - 1 - number]
+        bags, found = facts.inside(lot)
+        self.finding.setText(self._headline(found))
+        self.advice.setText(self._advice(found, bags))
+        self.reading.setText(
+            self.tr(
+                "Squares: bags of the weigh-in. Circles: spot fills of bags opened later. Dashes: limits for each bag. "
+                "Orange: running mean. All as one scoopful struck level."
+            )
+        )
+        if found is not None:
+            self._draw(bags, found)
+
+    def _headline(self, found: InsideLot | None) -> str:
+        if found is None:
+            return self.tr("These bags cannot be judged")
+        text = {
+            Inside.STEADY: self.tr("Steady: its bags are as alike as bags are here."),
+            Inside.JUMP: self.tr("Its bags jumped by {share} ({low} to {high})."),
+            Inside.DRIFT: self.tr("Its bags drifted by {share} from first to last ({low} to {high})."),
+            Inside.ONE_OFF: self.tr("One bag is {share} off ({low} to {high})."),
+            Inside.TOO_FEW: self.tr("Too few bags to tell. Weigh one scoopful of each bag that is opened."),
+        }[found.told]
+        ends = {"low": signed_share(found.low_share), "high": signed_share(found.high_share)}
+        return text.format(share=signed_share(found.share), **ends)
+
+    def _advice(self, found: InsideLot | None, bags: list[Bag]) -> str:
+        if found is None:
+            return ""
+        if found.told is Inside.STEADY:
+            return self.tr("The mark holds. Go on with one scoopful of each bag opened.")
+        if found.told is Inside.TOO_FEW:
+            return ""
+        when = day_text(bags[found.at].on) if found.at is not None else ""
+        if found.told is Inside.DRIFT:
+            return self.tr(
+                "Look whether powder cakes or takes up damp in the store, and stir each bag up. Weigh fills to the "
+                "line: the mark may have to move."
+            )
+        if found.told is Inside.ONE_OFF:
+            return self.tr(
+                "It was weighed on {day}. Look into that bag: caked or damp powder, or a slip of the hand. Weigh it "
+                "again."
+            ).format(day=when)
+        return self.tr(
+            "It happened on {day}. Look at the bags since: another run under the same number (read the code on the "
+            "bag), caking, or another scoop. Until it is clear weigh fills to the line: the mark may have to move."
+        ).format(day=when)
+
+    def _draw(self, bags: list[Bag], found: InsideLot) -> None:
+        from calibrator.desk.season.xy_plot import Xy
+
+        system = self.desk.system
+        unit = self.tr("oz") if system is UnitSystem.FARM else self.tr("g")
+        per = read_typed("1 oz", Kind.MASS, system).value if system is UnitSystem.FARM else 1.0
+        x = [float(n) for n in range(1, len(bags) + 1)]
+
+        def scaled(values: tuple[float, ...]) -> list[float]:
+            return [value / per for value in values]
+
+        stressed = set(found.outside)
+        if found.told is Inside.JUMP and found.at is not None:
+            stressed.add(found.at)
+        self.plot.show_xy(
+            Xy(
+                points=[(n, bag.mass_g / per) for n, bag in zip(x, bags, strict=True)],
+                x_caption=self.tr("Bags in the order in which they were opened"),
+                y_caption=self.tr("One scoopful, {unit}").format(unit=unit),
+                squares=frozenset(n for n, bag in enumerate(bags) if bag.at_weigh_in),
+                stressed=frozenset(stressed),
+                limits=((x, scaled(found.low_g)), (x, scaled(found.high_g))),
+                line=(x, scaled(found.running_g)),
+                level=found.centre_g / per,
+            )
+        )
+        self.plot.setAccessibleDescription(
+            self.tr("{headline} Mean {mean}, spread of bags about {spread}.").format(
+                headline=self.finding.text(),
+                mean=mass_text(found.centre_g, system),
+                spread=share_text(found.high_g[0] / found.centre_g - 1) if found.high_g else "–",
+            )
+        )
+
+    def _open(self) -> None:
+        facts, number = self._facts, self.lots.currentIndex()
+        if facts is not None and number >= 0:
+            self.desk.go_to.emit("lots", facts.lots[len(facts.lots) - 1 - number].lot_id)

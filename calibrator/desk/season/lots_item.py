@@ -1,0 +1,140 @@
+"""Draws lots as dots with interval bars, each of them, twenty thousand as smoothly as twenty.
+
+Few in view are drawn finely. Many would lie over each other: they are set pixel by pixel into a picture, every
+lot at its place, which looks as if all had been drawn one by one.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+import pyqtgraph as pg
+from numpy.typing import NDArray
+from PySide6.QtCore import QLineF, QPointF, QRectF
+from PySide6.QtGui import QColor, QImage, QPainter, QPen, QPolygonF
+
+from calibrator.desk.theme import tokens
+
+FINE_UP_TO = 400
+DOT_PX, SMALL_PX, MARKED_PX = 9.0, 6.0, 13.0
+MANY = 60  # from so many in view on, dots are drawn smaller, or they would hide the bars
+EDGE_PX = 12
+
+Floats = NDArray[np.float64]
+
+
+class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
+    """Places along the time axis must rise. `marked` lots are diamonds, larger; the current one has a ring."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        none = np.empty(0)
+        self.days, self.values, self.lows, self.highs = none, none, none, none
+        self.marked: NDArray[np.bool_] = np.empty(0, dtype=bool)
+        self.current = -1
+
+    def show_lots(self, x: Floats, y: Floats, low: Floats, high: Floats, marked: NDArray[np.bool_]) -> None:
+        """Draw these from now on."""
+        self.prepareGeometryChange()
+        self.days, self.values, self.lows, self.highs, self.marked = x, y, low, high, marked
+        self.current = -1
+        self.update()
+
+    def show_current(self, place: int) -> None:
+        """Put the ring about another lot; −1 for none."""
+        if place != self.current:
+            self.current = place
+            self.update()
+
+    def boundingRect(self) -> QRectF:
+        if not len(self.days):
+            return QRectF()
+        bottom, top = float(self.lows.min()), float(self.highs.max())
+        return QRectF(float(self.days[0]) - 1, bottom, float(self.days[-1] - self.days[0]) + 2, top - bottom)
+
+    def nearest(self, x_px: float, y_px: float, reach_px: float) -> int:
+        """The lot whose dot is nearest to a place in the picture, −1 where none is within reach."""
+        if not len(self.days):
+            return -1
+        px, py = self._in_pixels(slice(None))[:2]
+        away = np.hypot(px - x_px, py - y_px)
+        place = int(away.argmin())
+        return place if away[place] <= reach_px else -1
+
+    def _in_pixels(self, seen: slice) -> tuple[Floats, Floats, Floats, Floats]:
+        t = self.deviceTransform_()
+        down = [t.m22() * values[seen] + t.dy() for values in (self.values, self.lows, self.highs)]
+        return t.m11() * self.days[seen] + t.dx(), down[0], down[1], down[2]
+
+    def _seen(self) -> slice:
+        view = self.getViewBox().viewRect()
+        edge = EDGE_PX * abs(view.width()) / max(1.0, self.getViewBox().width())
+        first = int(np.searchsorted(self.days, view.left() - edge))
+        return slice(first, int(np.searchsorted(self.days, view.right() + edge, side="right")))
+
+    def paint(self, painter: QPainter, *_: Any) -> None:
+        if not len(self.days) or self.getViewBox() is None:
+            return
+        seen = self._seen()
+        x, y, low, high = self._in_pixels(seen)
+        frame = self.deviceTransform_().mapRect(QRectF(self.getViewBox().viewRect()))
+        painter.resetTransform()
+        if len(x) > FINE_UP_TO:
+            self._draw_dense(painter, frame, x, y, low, high)
+        else:
+            self._draw_fine(painter, x, y, low, high)
+        self._draw_marked(painter, seen, x, y)
+
+    def _draw_fine(self, painter: QPainter, x: Floats, y: Floats, low: Floats, high: Floats) -> None:
+        t = tokens()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(QPen(QColor(t.quiet), 2 if len(x) <= MANY else 1))
+        painter.drawLines([QLineF(a, b, a, c) for a, b, c in zip(x, low, high, strict=True)])
+        radius = (DOT_PX if len(x) <= MANY else SMALL_PX) / 2
+        painter.setPen(QPen(QColor(t.surface), 1.5 if len(x) <= MANY else 0.7))
+        painter.setBrush(QColor(t.action))
+        for a, b in zip(x, y, strict=True):
+            painter.drawEllipse(QPointF(a, b), radius, radius)
+
+    def _draw_dense(self, painter: QPainter, frame: QRectF, x: Floats, y: Floats, low: Floats, high: Floats) -> None:
+        t, scale = tokens(), painter.device().devicePixelRatio()
+        wide, tall = max(1, int(frame.width() * scale)), max(1, int(frame.height() * scale))
+
+        def inside(values: Floats, start: float, most: int) -> NDArray[np.intp]:
+            return np.clip(((values - start) * scale).astype(np.intp), 0, most)
+
+        column = inside(x, frame.left(), wide - 1)
+        image = np.zeros((tall, wide), dtype=np.uint32)
+        ends = np.zeros((tall + 1, wide), dtype=np.int32)
+        np.add.at(ends, (inside(high, frame.top(), tall - 1), column), 1)
+        np.add.at(ends, (inside(low, frame.top(), tall - 1) + 1, column), -1)
+        image[np.cumsum(ends[:-1], axis=0) > 0] = _argb(t.edge)
+        row, colour = inside(y, frame.top(), tall - 1), _argb(t.action)
+        for off_y in (0, 1):
+            for off_x in (0, 1):
+                image[np.minimum(row + off_y, tall - 1), np.minimum(column + off_x, wide - 1)] = colour
+        picture = QImage(image.data, wide, tall, 4 * wide, QImage.Format.Format_ARGB32_Premultiplied)
+        picture.setDevicePixelRatio(scale)
+        painter.drawImage(frame.topLeft(), picture)
+
+    def _draw_marked(self, painter: QPainter, seen: slice, x: Floats, y: Floats) -> None:
+        t = tokens()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(QPen(QColor(t.surface), 1.5))
+        painter.setBrush(QColor(t.mark))
+        half = MARKED_PX / 2
+        for place in np.flatnonzero(self.marked[seen]):
+            a, b = float(x[place]), float(y[place])
+            painter.drawPolygon(
+                QPolygonF([QPointF(a, b - half), QPointF(a + half, b), QPointF(a, b + half), QPointF(a - half, b)])
+            )
+        at = self.current - seen.start
+        if self.current >= 0 and 0 <= at < len(x):
+            painter.setBrush(QColor(0, 0, 0, 0))
+            painter.setPen(QPen(QColor(t.text), 2.5))
+            painter.drawEllipse(QPointF(float(x[at]), float(y[at])), MARKED_PX * 0.75, MARKED_PX * 0.75)
+
+
+def _argb(name: str) -> int:
+    return int(QColor(name).rgba())

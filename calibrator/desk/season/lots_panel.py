@@ -1,0 +1,118 @@
+"""Any set of lots as a table, found as one types; the two chosen ones side by side."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QModelIndex
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QLineEdit, QTableView, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
+from calibrator.desk.pages.season_model import FIELDS, SeasonModel
+from calibrator.desk.parts import button, card, column, label, row, show_as_rows
+from calibrator.desk.refusals import in_words
+from calibrator.desk.season.facts import SeasonFacts
+from calibrator.desk.season.side_by_side import beside_words, rows_of
+from calibrator.desk.season.side_table import SideTable
+from calibrator.desk.theme import SPACE
+from calibrator.science.errors import CannotCompute
+
+TABLE_HEIGHT, SIDE_HEIGHT = 160, 190
+WIDEST, NARROWEST_NOTE = 220, 160
+
+
+class LotsPanel(QWidget):
+    """Two rows chosen (with Ctrl, or Shift and an arrow) are compared beneath."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self._facts: SeasonFacts | None = None
+        self.search = QLineEdit()
+        self.found = label("", "quiet", wrap=False)
+        self.model, self.table = SeasonModel(self), QTableView()
+        self.finding = label("", "heading")
+        self.beside = SideTable()
+        self.open_button = button(self.tr("&Open the lot"), self._open)
+        self._dress()
+        self._lay_out()
+
+    def show_season(self, facts: SeasonFacts) -> None:
+        """Show a season as it is now."""
+        self._facts = facts
+        self.model.show_season(facts)
+        self._count()
+        if self.model.rowCount():
+            self.table.selectRow(0)
+        self._compare()
+
+    @property
+    def chosen(self) -> list[int]:
+        """Places of the chosen lots in the season, the older first."""
+        rows = self.table.selectionModel().selectedRows()
+        return sorted(self.model.place(index.row()) for index in rows)
+
+    def _search_for(self, text: str) -> None:
+        self.model.search(text)
+        self._count()
+        if self.model.rowCount():
+            self.table.selectRow(0)
+        self._compare()
+
+    def _count(self) -> None:
+        self.found.setText(counted.lots(self.model.rowCount()))
+
+    def _compare(self) -> None:
+        facts, chosen = self._facts, self.chosen
+        self.open_button.setEnabled(len(chosen) == 1)
+        two = facts is not None and len(chosen) == 2
+        self.beside.setVisible(two)
+        if facts is None or not two:
+            self.finding.setText(self.tr("Choose two lots (Ctrl and click, or Shift and an arrow) to compare them."))
+            return
+        first, second = (facts.lots[place] for place in chosen)
+        try:
+            self.finding.setText(beside_words(first, second))
+        except CannotCompute as error:
+            self.finding.setText(in_words(error))
+        self.beside.show_rows(rows_of(facts, *chosen))
+
+    def _open(self) -> None:
+        if self._facts is not None and self.chosen:
+            self.desk.go_to.emit("lots", self._facts.lots[self.chosen[0]].lot_id)
+
+    def _open_row(self, index: QModelIndex) -> None:
+        place = self.model.place(index.row())
+        if self._facts is not None and place >= 0:
+            self.desk.go_to.emit("lots", self._facts.lots[place].lot_id)
+
+    def _dress(self) -> None:
+        self.search.setPlaceholderText(self.tr("Part of a number, product, scoop, plant, note …"))
+        self.search.setClearButtonEnabled(True)
+        self.search.setAccessibleName(self.tr("Find"))
+        self.search.textChanged.connect(self._search_for)
+        table = self.table
+        show_as_rows(table, self.model, self.tr("Densities of the lots, newest first"))
+        table.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
+        table.setAlternatingRowColors(True)
+        table.setMinimumHeight(TABLE_HEIGHT)
+        table.setSortingEnabled(True)
+        table.verticalHeader().setDefaultSectionSize(32)
+        header = table.horizontalHeader()
+        header.setSortIndicator(-1, header.sortIndicatorOrder())
+        header.setResizeContentsPrecision(40)
+        header.setMaximumSectionSize(WIDEST)
+        header.setSectionResizeMode(FIELDS.index("note"), QHeaderView.ResizeMode.Interactive)
+        table.setColumnWidth(FIELDS.index("note"), NARROWEST_NOTE)
+        table.selectionModel().selectionChanged.connect(self._compare)
+        table.activated.connect(self._open_row)
+        self.beside.setMinimumHeight(SIDE_HEIGHT)
+
+    def _lay_out(self) -> None:
+        caption = label(self.tr("Fin&d"), wrap=False)
+        caption.setBuddy(self.search)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
+        layout.setSpacing(SPACE)
+        layout.addLayout(row(caption, self.search, self.found, self.open_button))
+        layout.addWidget(self.table, 3)
+        layout.addWidget(card(column(self.finding, self.beside)), 0)

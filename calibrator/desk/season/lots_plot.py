@@ -1,0 +1,215 @@
+"""The picture of a season: lots over days, limits, running mean, and tags where something happened."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
+
+import numpy as np
+import pyqtgraph as pg
+from numpy.typing import NDArray
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QColor, QFocusEvent, QKeyEvent
+
+from calibrator.desk.plain_text import tip
+from calibrator.desk.season.lots_item import LotsItem
+from calibrator.desk.theme import tokens, ui_font
+from calibrator.desk.widgets.day_plot import DayPlot
+
+Floats = NDArray[np.float64]
+REACH_PX = 14.0
+LEAST_SPAN_DAYS = 14.0
+MANY_LINES = 1500  # dashes and broad pens over more points than this take too long to paint
+
+
+@dataclass(frozen=True)
+class Tag:
+    """A number at the top of the picture, at the day where something happened."""
+
+    number: int
+    day: float
+
+
+@dataclass(frozen=True)
+class PlotLots:
+    """What is drawn, in the order of the days: values in the unit of the axis, one entry a lot.
+
+    Limits are not-a-number where there are none. `series` tells which lots are joined by lines.
+    """
+
+    keys: Sequence[str]
+    days: Floats
+    values: Floats
+    lows: Floats
+    highs: Floats
+    marked: NDArray[np.bool_]
+    series: NDArray[np.intp]
+    middles: Floats
+    limit_lows: Floats
+    limit_highs: Floats
+    running: Floats
+    words: Callable[[int], str]
+    tags: Sequence[Tag] = field(default=())
+
+
+class LotsPlot(DayPlot):
+    """Dragging moves through time, the wheel goes nearer; keys go from lot to lot, Enter opens one."""
+
+    moved = Signal(float, float)
+
+    def __init__(self) -> None:
+        self.lots = LotsItem()
+        self._lines = {
+            name: pg.PlotDataItem(connect="finite") for name in ("middles", "limit_lows", "limit_highs", "running")
+        }
+        self._shown: PlotLots | None = None
+        self._tags: list[tuple[pg.InfiniteLine, pg.TextItem]] = []
+        super().__init__((*self._lines.values(), self.lots))
+        item = self.getPlotItem()
+        item.setMouseEnabled(x=True, y=False)
+        item.layout.setContentsMargins(2, 2, 8, 6)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setMouseTracking(True)
+        self.scene().sigMouseMoved.connect(self._mouse_moved)
+        self.scene().sigMouseClicked.connect(self._mouse_clicked)
+        item.vb.sigXRangeChanged.connect(self._range_changed)
+
+    @property
+    def shown(self) -> PlotLots | None:
+        """What is drawn now."""
+        return self._shown
+
+    @property
+    def current(self) -> int:
+        """The place of the lot that is pointed at; −1 for none."""
+        return self.lots.current
+
+    @property
+    def keys(self) -> list[str]:
+        return list(self._shown.keys) if self._shown else []
+
+    def show_lots(self, shown: PlotLots, caption: str) -> None:
+        """Draw these lots; `caption` stands at the axis of values."""
+        whole = self._shown is None or len(self._shown.days) != len(shown.days)
+        self._shown, self._caption = shown, caption
+        self.lots.show_lots(shown.days, shown.values, shown.lows, shown.highs, shown.marked)
+        if len(shown.days):
+            self.setYRange(float(shown.lows.min()), float(shown.highs.max()), padding=0.14)
+            if whole:
+                self.show_period(*self.whole_period())
+        self.dress()
+
+    def whole_period(self) -> tuple[float, float]:
+        """The days that show every lot."""
+        if self._shown is None or not len(self._shown.days):
+            return 0.0, LEAST_SPAN_DAYS
+        first, last = float(self._shown.days[0]), float(self._shown.days[-1])
+        middle, span = (first + last) / 2, max(last - first, LEAST_SPAN_DAYS)
+        return middle - 0.53 * span, middle + 0.53 * span
+
+    def show_period(self, first: float, last: float) -> None:
+        """Show these days."""
+        self.setXRange(first, last, padding=0)
+
+    def point_at(self, key: str) -> None:
+        """Put the ring about a lot; an unknown key takes it away."""
+        keys = self._shown.keys if self._shown else ()
+        self._go_to(next((n for n, known in enumerate(keys) if known == key), -1), follow=True)
+
+    def words_at(self, place: int) -> str:
+        """What is said of a lot."""
+        return self._shown.words(place) if self._shown is not None and 0 <= place < len(self._shown.keys) else ""
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        count = len(self._shown.keys) if self._shown else 0
+        steps = {
+            Qt.Key.Key_Left: max(0, self.current - 1) if self.current >= 0 else count - 1,
+            Qt.Key.Key_Right: min(count - 1, self.current + 1) if self.current >= 0 else count - 1,
+            Qt.Key.Key_Home: 0,
+            Qt.Key.Key_End: count - 1,
+        }
+        key = Qt.Key(event.key())
+        if count and key in steps:
+            self._go_to(steps[key], follow=True)
+        elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self._shown and self.current >= 0:
+            self.chosen.emit(self._shown.keys[self.current])
+        else:
+            super().keyPressEvent(event)
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        super().focusInEvent(event)
+        self.dress()
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        super().focusOutEvent(event)
+        self.dress()
+
+    def _go_to(self, place: int, *, follow: bool = False) -> None:
+        if place == self.current:
+            return
+        self.lots.show_current(place)
+        self.setAccessibleDescription(self.words_at(place))
+        shown = self._shown
+        if follow and shown is not None and place >= 0:
+            (first, last), day = self.viewRange()[0], float(shown.days[place])
+            if not first <= day <= last:
+                self.show_period(day - (last - first) / 2, day + (last - first) / 2)
+        self.hovered.emit(shown.keys[place] if shown is not None and place >= 0 else "")
+
+    def _mouse_moved(self, at: object) -> None:
+        place = self.lots.nearest(at.x(), at.y(), REACH_PX)  # type: ignore[attr-defined]
+        text = self.words_at(place)
+        self.setToolTip(tip(text))
+        self.setCursor(Qt.CursorShape.PointingHandCursor if place >= 0 else Qt.CursorShape.ArrowCursor)
+        if place >= 0:
+            self._go_to(place)
+
+    def _mouse_clicked(self, event: object) -> None:
+        at = event.scenePos()  # type: ignore[attr-defined]
+        place = self.lots.nearest(at.x(), at.y(), REACH_PX)
+        if place >= 0 and self._shown is not None:
+            self._go_to(place)
+            self.chosen.emit(self._shown.keys[place])
+
+    def _range_changed(self, _: object, days: tuple[float, float]) -> None:
+        self.moved.emit(*days)
+
+    def _draw(self) -> None:
+        if self._shown is None:
+            return
+        t, shown = tokens(), self._shown
+        many = len(shown.days) > MANY_LINES
+        dash = Qt.PenStyle.SolidLine if many else Qt.PenStyle.DashLine
+        order = np.lexsort((shown.days, shown.series))
+        breaks = np.flatnonzero(np.diff(shown.series[order])) + 1
+        days = np.insert(shown.days[order], breaks, np.nan)
+        for name, colour, width, style in (
+            ("middles", t.good, 1.5, Qt.PenStyle.SolidLine),
+            ("limit_lows", t.quiet, 1.5, dash),
+            ("limit_highs", t.quiet, 1.5, dash),
+            ("running", t.mark, 2.5, Qt.PenStyle.SolidLine),
+        ):
+            values = np.insert(getattr(shown, name)[order], breaks, np.nan)
+            self._lines[name].setData(days, values, pen=pg.mkPen(colour, width=1 if many else width, style=style))
+        self._draw_tags()
+        self.lots.update()
+        self.setStyleSheet(f"LotsPlot {{ border: 2px solid {t.action if self.hasFocus() else t.surface}; }}")
+
+    def _draw_tags(self) -> None:
+        for old_line, old_text in self._tags:
+            self.removeItem(old_line)
+            self.removeItem(old_text)
+        self._tags = []
+        t, shown = tokens(), self._shown
+        if shown is None or not len(shown.days):
+            return
+        top = self.viewRange()[1][1]
+        for tag in shown.tags:
+            line = pg.InfiniteLine(tag.day, angle=90, pen=pg.mkPen(t.edge, width=2))
+            text = pg.TextItem(f" {tag.number} ", color=t.on_action, fill=QColor(t.action), anchor=(0.5, 0))
+            text.setFont(ui_font(0.9))
+            text.setPos(tag.day, top)
+            line.setZValue(-10)
+            self.addItem(line)
+            self.addItem(text)
+            self._tags.append((line, text))

@@ -1,0 +1,79 @@
+"""Two lots beside each other: what differs, in words and as lines of a small table."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QCoreApplication
+
+from calibrator.desk.season.facts import SeasonFacts
+from calibrator.desk.season.words import (
+    density_text,
+    interval_text,
+    mass_text,
+    share_text,
+    signed_share,
+    weighed_words,
+)
+from calibrator.desk.speech import day_text
+from calibrator.model import SeasonLot
+from calibrator.science.carried_over import difference_share
+from calibrator.units import show_percent
+
+translate = QCoreApplication.translate
+
+
+def beside_words(first: SeasonLot, second: SeasonLot) -> str:
+    """Do two lots differ, and by how much? Raises CannotCompute where their figures cannot be compared."""
+    found = difference_share(first, second)
+    names = {"first": first.lot_number, "second": second.lot_number}
+    ends = {"low": signed_share(found.low), "high": signed_share(found.high)}
+    if not found.differs:
+        text = translate(
+            "SideBySide",
+            "Lots {first} and {second} cannot be told apart: the difference lies between {low} and {high}.",
+        )
+        return text.format(**names, **ends)
+    more = translate("SideBySide", "Lot {second} weighs {share} more than lot {first} ({low} to {high}).")
+    less = translate("SideBySide", "Lot {second} weighs {share} less than lot {first} ({low} to {high}).")
+    text = more if found.difference > 0 else less
+    return text.format(share=share_text(found.difference), **names, **ends)
+
+
+def rows_of(facts: SeasonFacts, first: int, second: int) -> list[tuple[str, str, str]]:
+    """Caption and the two lots' figures, line by line."""
+    told = [_told(facts, place) for place in (first, second)]
+    captions = [
+        translate("SideBySide", "Lot"),
+        translate("SideBySide", "Scoop"),
+        translate("SideBySide", "Product"),
+        translate("SideBySide", "Made, arrived"),
+        translate("SideBySide", "Density"),
+        translate("SideBySide", "95 % interval"),
+        translate("SideBySide", "Settles to the mark by"),
+        translate("SideBySide", "By the line of the lot before"),
+        translate("SideBySide", "Room humidity"),
+        translate("SideBySide", "Weighed"),
+        translate("SideBySide", "Note"),
+    ]
+    return list(zip(captions, *told, strict=True))
+
+
+def _told(facts: SeasonFacts, place: int) -> list[str]:
+    lot, system = facts.lots[place], facts.farm.units
+    meaning = facts.meaning(place)
+    humidity = "–" if lot.humidity_pct is None else show_percent(lot.humidity_pct, 0)
+    product = lot.product or "–"
+    if lot.plant_code:
+        product = translate("SideBySide", "{product}, plant {plant}").format(product=product, plant=lot.plant_code)
+    return [
+        lot.lot_number,
+        lot.scoop_name,
+        product,
+        f"{day_text(lot.made_on)}, {day_text(lot.arrived_on)}",
+        density_text(lot.density_g_per_ml, system),
+        interval_text(lot.density_low_g_per_ml, lot.density_high_g_per_ml, system),
+        signed_share(lot.settling_factor - 1),
+        mass_text(meaning.carried.mass_g, system) if meaning else "–",
+        humidity,
+        f"{weighed_words(lot)}, {lot.by or '–'}",
+        lot.note or "–",
+    ]

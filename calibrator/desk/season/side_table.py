@@ -1,0 +1,44 @@
+"""A small table of captions and values beside each other, to be read, not edited."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableWidget, QTableWidgetItem
+
+from calibrator.desk.plain_text import on_screen, tip
+
+ROW_PX = 27
+
+
+class SideTable(QTableWidget):
+    """The first column holds the captions; the first line is the heading."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setAccessibleName(self.tr("Side by side"))
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.setShowGrid(False)
+        self.setTabKeyNavigation(False)
+        self.verticalHeader().hide()
+        self.verticalHeader().setDefaultSectionSize(ROW_PX)
+        self.setAlternatingRowColors(True)
+
+    def show_rows(self, rows: Sequence[Sequence[str]]) -> None:
+        """Show these lines; the first is the heading."""
+        heading, *lines = rows
+        self.setColumnCount(len(heading))
+        self.setRowCount(len(lines))
+        self.setHorizontalHeaderLabels([on_screen(text) for text in heading])
+        for number, line in enumerate(lines):
+            for place, text in enumerate(line):
+                item = QTableWidgetItem(on_screen(text))
+                item.setToolTip(tip(text))
+                self.setItem(number, place, item)
+        header = self.horizontalHeader()
+        header.setHighlightSections(False)
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        header.setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
+        header.setSectionResizeMode(0, QHeaderView.ResizeMode.ResizeToContents)

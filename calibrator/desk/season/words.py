@@ -1,0 +1,240 @@
+"""The season's findings in words: what happened, and what to do."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+from PySide6.QtCore import QCoreApplication, QDate, QLocale
+
+from calibrator.desk.counted import counted
+from calibrator.desk.season.facts import Meaning
+from calibrator.desk.speech import day_text, decimal_comma
+from calibrator.model import Farm, SeasonLot, UnitSystem
+from calibrator.science.lot_chart import Rule
+from calibrator.science.season_findings import Finding, HumidSpell, NewPowder, NewScoop, OutOfLine, Step
+from calibrator.units import show_density, show_density_oz_per_qt, show_mass, show_percent
+
+translate = QCoreApplication.translate
+
+
+@dataclass(frozen=True)
+class Said:
+    """One finding as it is read: the month, what happened, what to do."""
+
+    when: str
+    what: str
+    do: str
+
+    @property
+    def text(self) -> str:
+        return f"{self.when}: {self.what} {self.do}".strip()
+
+
+def month_text(day: date) -> str:
+    """A month with its year, in the language of the screen."""
+    return QLocale().toString(QDate(day.year, day.month, day.day), "MMMM yyyy")
+
+
+def share_text(share: float, digits: int = 1) -> str:
+    """A share without its sign, in percent."""
+    return show_percent(100 * abs(share), digits, decimal_comma=decimal_comma())
+
+
+def signed_share(share: float, digits: int = 1) -> str:
+    """A share with its sign."""
+    told = show_percent(100 * share, digits, decimal_comma=decimal_comma())
+    return told if told.startswith("−") else f"+{told}"
+
+
+def density_text(g_per_ml: float, system: UnitSystem) -> str:
+    """A density with its unit."""
+    if system is UnitSystem.FARM:
+        return show_density_oz_per_qt(g_per_ml, decimal_comma=decimal_comma())
+    return show_density(g_per_ml, UnitSystem.METRIC, decimal_comma=decimal_comma())
+
+
+def interval_text(low: float, high: float, system: UnitSystem) -> str:
+    """Both ends of a density, its unit left out."""
+    told = [density_text(end, system).rpartition(" ")[0] for end in (low, high)]
+    return translate("Season", "{low} – {high}").format(low=told[0], high=told[1])
+
+
+def mass_text(mass_g: float, system: UnitSystem) -> str:
+    """A weight with its unit."""
+    return show_mass(mass_g, system, decimal_comma=decimal_comma())
+
+
+def money_text(amount: float, farm: Farm) -> str:
+    """An amount of money, its sign left out."""
+    return f"{farm.currency}{QLocale().toString(abs(amount), 'f', 2)}"
+
+
+def said(finding: Finding) -> Said:
+    """A finding in words."""
+    match finding:
+        case NewPowder():
+            return _new_powder(finding)
+        case NewScoop():
+            return _new_scoop(finding)
+        case HumidSpell():
+            return _humid(finding)
+        case OutOfLine():
+            return _out_of_line(finding)
+
+
+def _between(step: Step) -> str:
+    low, high = sorted((abs(step.low), abs(step.high)))
+    return translate("Season", "between {low} and {high}").format(low=share_text(low), high=share_text(high))
+
+
+def _new_powder(found: NewPowder) -> Said:
+    number = found.at.lot_number
+    if found.agglomerated:
+        what = translate("Season", "agglomerated powder came for the first time, with lot {lot}.")
+    elif found.before.agglomerated is True and found.after.agglomerated is False:
+        what = translate("Season", "powder that is not agglomerated came, with lot {lot}.")
+    else:
+        what = translate("Season", "another product came, “{product}”, with lot {lot}.")
+    what = what.format(lot=number, product=found.at.product or "–")
+    if found.step is None:
+        how = translate("Season", "One lot of each does not tell yet how far they differ.")
+    elif not found.step.seen:
+        how = translate("Season", "Its density cannot be told from that of the lots before.")
+    else:
+        lighter = translate("Season", "A level scoop of it weighs {share} less than before ({between}).")
+        heavier = translate("Season", "A level scoop of it weighs {share} more than before ({between}).")
+        how = (lighter if found.step.share < 0 else heavier).format(
+            share=share_text(found.step.share), between=_between(found.step)
+        )
+    do = translate("Season", "Old lines do not hold for it: weigh each lot in.")
+    return Said(month_text(found.at.at.date()), f"{what} {how}", do)
+
+
+def _new_scoop(found: NewScoop) -> Said:
+    what = translate("Season", "scoop “{new}” took the place of “{old}”, from lot {lot} on.").format(
+        new=found.at.scoop_name, old=found.last.scoop_name, lot=found.at.lot_number
+    )
+    sure = translate("Season", "Densities are known to ± {after} since, before to ± {before}.").format(
+        after=share_text(found.reach_after), before=share_text(found.reach_before)
+    )
+    if found.step is not None and found.step.seen:
+        do = translate(
+            "Season",
+            "Densities stepped by {share} with it: one of the two volumes may be wrong. Weigh water in the new "
+            "scoop. The fill mark holds all the same, for the volume cancels in it.",
+        ).format(share=signed_share(found.step.share))
+    else:
+        do = translate("Season", "Density shows no step with it: both volumes agree.")
+        if found.step is None:
+            do = translate("Season", "Whether densities stepped with it cannot be told yet.")
+    return Said(month_text(found.at.at.date()), f"{what} {sure}", do)
+
+
+def _humid(found: HumidSpell) -> Said:
+    lots = ", ".join(lot.lot_number for lot in found.lots[:4]) + (" …" if len(found.lots) > 4 else "")
+    what = translate("Season", "humid air at the weigh-in, {humidity} (usually {usual}), lots {lots}.").format(
+        humidity=_points(found.humidity_pct), usual=_points(found.usual_pct), lots=lots
+    )
+    told = [what]
+    if found.step is not None and found.step.seen:
+        lighter = translate("Season", "They weigh {share} less than the other lots ({between}).")
+        heavier = translate("Season", "They weigh {share} more than the other lots ({between}).")
+        told.append(
+            (lighter if found.step.share < 0 else heavier).format(
+                share=share_text(found.step.share), between=_between(found.step)
+            )
+        )
+    else:
+        told.append(translate("Season", "Their density cannot be told from that of the other lots."))
+    if found.scatters_more:
+        told.append(
+            translate("Season", "Scoopfuls scattered by {now} in place of {usual}.").format(
+                now=share_text(found.scatter.sd_share), usual=share_text(found.usual_scatter.sd_share)
+            )
+        )
+    do = translate(
+        "Season",
+        "Keep bags closed, stir clinging powder up; weigh, never correct by humidity.",
+    )
+    return Said(month_text(found.at.at.date()), " ".join(told), do)
+
+
+def _points(percent: float) -> str:
+    return show_percent(percent, 0, decimal_comma=decimal_comma())
+
+
+def _out_of_line(found: OutOfLine) -> Said:
+    what = translate("Season", "lot {lot} is {off} off the middle of its kind.").format(
+        lot=found.at.lot_number, off=signed_share(found.off)
+    )
+    return Said(
+        month_text(found.at.at.date()),
+        f"{what} {' '.join(rule_words(rule) for rule in found.rules)}",
+        translate("Season", "Weigh a scoopful from two more of its bags before the line is trusted."),
+    )
+
+
+def rule_words(rule: Rule) -> str:
+    """Why the chart marks a lot."""
+    return {
+        Rule.BEYOND: translate("Season", "It lies outside its limits."),
+        Rule.STEP: translate("Season", "It is farther from the lot before than lots are from each other."),
+        Rule.RUN: translate("Season", "With it eight lots in a row lie on one side of the middle."),
+        Rule.DRIFT: translate("Season", "The running mean has left its limits: density has been creeping."),
+    }[rule]
+
+
+def change_words(before: SeasonLot, last: SeasonLot, share: float) -> str:
+    """How a lot stands to the one before, by a level scoop."""
+    if share >= 0:
+        text = translate("Season", "A level scoop of lot {last} weighs {share} more than one of lot {before}.")
+    else:
+        text = translate("Season", "A level scoop of lot {last} weighs {share} less than one of lot {before}.")
+    return text.format(share=share_text(share), last=last.lot_number, before=before.lot_number)
+
+
+def meaning_words(meaning: Meaning, farm: Farm) -> str:
+    """What a lot does to a feeding by the line of the lot before: powder, solids, money."""
+    carried, system = meaning.carried, farm.units
+    told = [
+        translate(
+            "Season",
+            "With the line of lot {before} a feeding would weigh {mass} in place of {target} "
+            "(between {low} and {high}).",
+        ).format(
+            before=meaning.before.lot_number,
+            mass=mass_text(carried.mass_g, system),
+            target=mass_text(carried.target_g, system),
+            low=mass_text(carried.low_g, system),
+            high=mass_text(carried.high_g, system),
+        )
+    ]
+    if meaning.solids is not None and meaning.target_solids is not None:
+        text = translate("Season", "Solids would be {solids} in place of {target}.")
+        told.append(text.format(solids=share_text(meaning.solids), target=share_text(meaning.target_solids)))
+    if meaning.money_a_day is not None:
+        more = translate("Season", "That is {money} more powder a day.")
+        less = translate("Season", "That is {money} less powder a day, missing from the calves.")
+        text = more if meaning.money_a_day >= 0 else less
+        told.append(text.format(money=money_text(meaning.money_a_day, farm)))
+    return " ".join(told)
+
+
+def lot_words(lot: SeasonLot, day: date | None, system: UnitSystem, rules: tuple[Rule, ...]) -> str:
+    """A lot as the picture tells it."""
+    text = translate("Season", "Lot {lot}, {scoop}, {day}: {density}, 95 % interval {interval}")
+    told = text.format(
+        lot=lot.lot_number,
+        scoop=lot.scoop_name,
+        day=day_text(day),
+        density=density_text(lot.density_g_per_ml, system),
+        interval=interval_text(lot.density_low_g_per_ml, lot.density_high_g_per_ml, system),
+    )
+    return " ".join([f"{told}.", *(rule_words(rule) for rule in rules)])
+
+
+def weighed_words(lot: SeasonLot) -> str:
+    """From how many fills of how many bags."""
+    text = translate("Season", "{fills}, {bags}")
+    return text.format(fills=counted.fills(lot.fills), bags=counted.bags(lot.bags))

@@ -1,0 +1,101 @@
+"""What a lot does to a feeding when the line of the lot before stays: in powder, in solids, in money."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from calibrator.model import SeasonLot, Shape
+from calibrator.science.compare import Difference, compare
+from calibrator.science.guard import between, not_negative, positive
+from calibrator.science.keep import feeding_to_line
+from calibrator.science.stats import two_sided_t
+
+
+@dataclass(frozen=True)
+class CarriedOver:
+    """A feeding of a lot by the line of the lot before, g with its 95 % interval; `share` is how far that is from
+    the target of that line (mass ÷ target − 1)."""
+
+    mass_g: float
+    low_g: float
+    high_g: float
+    target_g: float
+
+    @property
+    def share(self) -> float:
+        return self.mass_g / self.target_g - 1
+
+
+def carried_over(lot: SeasonLot, before: SeasonLot, shape: Shape) -> CarriedOver | None:
+    """A feeding of `lot` by the line of `before`, both weighed with the scoop of this shape; None without a line.
+
+    Rests on what was signed off. Raises CannotCompute for a line that the scoop does not have.
+    """
+    if before.down_wall_mm is None or before.target_mass_g is None:
+        return None
+    feeding = feeding_to_line(
+        shape,
+        lot.level_mean_g,
+        ((lot.level_u_g, lot.degrees_of_freedom),),
+        (lot.settling_factor, lot.settling_u),
+        before.down_wall_mm,
+        full_scoops=before.full_scoops or 0,
+    )
+    return CarriedOver(feeding.mean_g, *feeding.interval(0.95), before.target_mass_g)
+
+
+def solids_with(target_share: float, powder_ratio: float) -> float:
+    """Solids as mixed where `powder_ratio` times the powder goes into the same water: conservation of mass.
+
+    Raises CannotCompute for solids outside 0 … 95 % or a negative ratio.
+    """
+    solids = between(target_share, 0.0, 0.95, "The solids of the mix", "0 and 95 %")
+    per_water = not_negative(powder_ratio, "The powder per water") * solids / (1 - solids)
+    return per_water / (1 + per_water)
+
+
+def money_of(powder_g: float, price_per_package: float, package_mass_g: float) -> float:
+    """What so much powder costs, in the price's currency; below zero where it is powder that was not fed.
+
+    Raises CannotCompute for a price below zero or a package without weight.
+    """
+    price = not_negative(price_per_package, "The price of a package")
+    return powder_g * price / positive(package_mass_g, "The weight of a package")
+
+
+def difference_share(first: SeasonLot, second: SeasonLot) -> Difference:
+    """How much denser the second lot is, as a share of the first, by Welch's comparison.
+
+    With one scoop the weights of a scoopful are compared, so that a wrong volume of it cancels; else the
+    densities with all their doubt. Raises CannotCompute for a scoopful without weight.
+    """
+    if first.scoop_revision == second.scoop_revision and first.scoop_id == second.scoop_id:
+        sides = [(math.log(one.level_mean_g), one.level_u_g / one.level_mean_g) for one in (first, second)]
+    else:
+        sides = [
+            (math.log(one.density_g_per_ml), one.density_u_g_per_ml / one.density_g_per_ml) for one in (first, second)
+        ]
+    one, other = ((*side, lot.degrees_of_freedom) for side, lot in zip(sides, (first, second), strict=True))
+    return compare(one, other)
+
+
+def as_to_the_mark(lot: SeasonLot) -> SeasonLot:
+    """The lot with the densities that it has in a scoop filled to the mark: settled by its own factor.
+
+    The factor's doubt is joined with that of the density in quadrature (JCGM 100:2008, 5.1.2). Raises CannotCompute
+    for a factor that is not above zero.
+    """
+    density = lot.density_g_per_ml * positive(lot.settling_factor, "The settling factor")
+    settling = lot.settling_u / lot.settling_factor
+    u = math.hypot(lot.density_u_g_per_ml / lot.density_g_per_ml, settling)
+    level = math.hypot(lot.level_u_g / lot.level_mean_g, settling)
+    half = (lot.density_high_g_per_ml - lot.density_low_g_per_ml) / 2 / lot.density_g_per_ml
+    reach = density * math.hypot(half, two_sided_t(0.95, math.inf) * settling)
+    return lot._replace(
+        density_g_per_ml=density,
+        density_u_g_per_ml=density * u,
+        density_low_g_per_ml=density - reach,
+        density_high_g_per_ml=density + reach,
+        level_u_g=lot.level_mean_g * level,
+    )
