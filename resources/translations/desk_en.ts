@@ -67,6 +67,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n older findings are not listed; their lots are marked in the picture.</source>
+        <translation>
+            <numerusform>%n older finding is not listed; its lot is marked in the picture.</numerusform>
+            <numerusform>%n older findings are not listed; their lots are marked in the picture.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n lots without that day not shown; it is entered on the page of the lots.</source>
         <translation>
             <numerusform>%n lot without that day not shown; it is entered on the page of the lots.</numerusform>

@@ -1138,6 +1138,121 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
+    <name>HappenedPanel</name>
+    <message>
+        <source>Mix &amp;checks beneath</source>
+        <translation>R&amp;evisiones de la mezcla abajo</translation>
+    </message>
+    <message>
+        <source>&amp;Open the lot</source>
+        <translation>A&amp;brir el lote</translation>
+    </message>
+    <message>
+        <source>Show &amp;all</source>
+        <translation>Most&amp;rar todo</translation>
+    </message>
+    <message>
+        <source>Densities over time; Left and Right go from lot to lot, Enter opens</source>
+        <translation>Densidades en el tiempo; Izquierda y Derecha van de lote en lote, Entrar abre</translation>
+    </message>
+    <message>
+        <source>oz in a quart</source>
+        <translation>oz por cuarto</translation>
+    </message>
+    <message>
+        <source>g/mL</source>
+        <translation>g/mL</translation>
+    </message>
+    <message>
+        <source>Density, {unit}</source>
+        <translation>Densidad, {unit}</translation>
+    </message>
+    <message>
+        <source>Nothing to compare yet</source>
+        <translation>Todavía no hay nada que comparar</translation>
+    </message>
+    <message>
+        <source>Here every lot that is signed off stands with its density, so that you see how far lots differ and what a new one does to a feeding. It begins with the first sign-off.</source>
+        <translation>Aquí aparece cada lote firmado con su densidad, para que vea cuánto difieren los lotes y qué le hace uno nuevo a una toma. Empieza con la primera firma.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is the first one weighed in: {density}.</source>
+        <translation>El lote {lot} es el primero que se pesó: {density}.</translation>
+    </message>
+    <message>
+        <source>The next lot will show here how far it is from this one.</source>
+        <translation>El próximo lote mostrará aquí cuánto se aparta de este.</translation>
+    </message>
+    <message>
+        <source>That line could have stayed.</source>
+        <translation>Esa línea podía quedarse.</translation>
+    </message>
+    <message>
+        <source>That line had to move.</source>
+        <translation>Esa línea tenía que moverse.</translation>
+    </message>
+    <message>
+        <source>Whether that line could have stayed, the fills do not tell.</source>
+        <translation>Las llenadas no dicen si esa línea podía quedarse.</translation>
+    </message>
+    <message>
+        <source>Nothing out of the ordinary: lots of one kind differ as they always did.</source>
+        <translation>Nada fuera de lo común: los lotes de una misma clase difieren como siempre.</translation>
+    </message>
+    <message>
+        <source>Solids off their target, check by check</source>
+        <translation>Desviación de los sólidos, revisión por revisión</translation>
+    </message>
+    <message>
+        <source>Mix off, %</source>
+        <translation>Mezcla, % de más</translation>
+    </message>
+    <message>
+        <source>{first} – {last}</source>
+        <translation>{first} – {last}</translation>
+    </message>
+    <message>
+        <source>Bars: 95 % intervals. Dashes: limits, green: middle of a kind, orange: running mean. Diamonds: out of line. Numbers: see above.</source>
+        <translation>Barras: intervalos de 95 %. Rayas: límites; verde: centro de la clase; naranja: promedio móvil. Rombos: fuera de lo común. Números: ver arriba.</translation>
+    </message>
+    <message>
+        <source>arrived</source>
+        <translation>llegaron</translation>
+    </message>
+    <message>
+        <source>were made</source>
+        <translation>se hicieron</translation>
+    </message>
+    <message>
+        <source>were weighed in</source>
+        <translation>se pesaron</translation>
+    </message>
+    <message>
+        <source>struck level</source>
+        <translation>al ras</translation>
+    </message>
+    <message>
+        <source>filled to the mark</source>
+        <translation>hasta la línea</translation>
+    </message>
+    <message>
+        <source>What happened, newest first</source>
+        <translation>Qué pasó, lo más nuevo primero</translation>
+    </message>
+    <message>
+        <source>Period: Left and Right move it, plus and minus change it, Home shows all</source>
+        <translation>Periodo: Izquierda y Derecha lo mueven, más y menos lo cambian, Inicio muestra todo</translation>
+    </message>
+    <message>
+        <source>Lots stand at the &amp;day they</source>
+        <translation>Los lotes van en el &amp;día en que</translation>
+    </message>
+    <message>
+        <source>&amp;Powder</source>
+        <translation>Pol&amp;vo</translation>
+    </message>
+</context>
+<context>
     <name>HelpPage</name>
     <message>
         <source>Help</source>
@@ -1723,6 +1838,101 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Close</source>
         <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>InsidePanel</name>
+    <message>
+        <source>&amp;Open the lot</source>
+        <translation>A&amp;brir el lote</translation>
+    </message>
+    <message>
+        <source>&amp;Choose a lot</source>
+        <translation>Esco&amp;ja un lote</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Scoopfuls bag by bag</source>
+        <translation>Medidas, costal por costal</translation>
+    </message>
+    <message>
+        <source>{lot}, {scoop}</source>
+        <translation>{lot}, {scoop}</translation>
+    </message>
+    <message>
+        <source>No lot is signed off yet</source>
+        <translation>Todavía no hay lote firmado</translation>
+    </message>
+    <message>
+        <source>A lot is looked into once it is weighed in.</source>
+        <translation>Un lote se examina cuando ya se pesó.</translation>
+    </message>
+    <message>
+        <source>Squares: bags of the weigh-in. Circles: spot fills of bags opened later. Dashes: limits for each bag. Orange: running mean. All as one scoopful struck level.</source>
+        <translation>Cuadros: costales de la pesada. Círculos: llenadas sueltas de costales abiertos después. Rayas: límites de cada costal. Naranja: promedio móvil. Todo como una medida al ras.</translation>
+    </message>
+    <message>
+        <source>These bags cannot be judged</source>
+        <translation>Estos costales no se pueden juzgar</translation>
+    </message>
+    <message>
+        <source>Steady: its bags are as alike as bags are here.</source>
+        <translation>Parejo: sus costales se parecen como siempre aquí.</translation>
+    </message>
+    <message>
+        <source>Its bags jumped by {share} ({low} to {high}).</source>
+        <translation>Sus costales dieron un salto de {share} ({low} a {high}).</translation>
+    </message>
+    <message>
+        <source>Its bags drifted by {share} from first to last ({low} to {high}).</source>
+        <translation>Sus costales se fueron desviando {share} del primero al último ({low} a {high}).</translation>
+    </message>
+    <message>
+        <source>One bag is {share} off ({low} to {high}).</source>
+        <translation>Un costal se aparta {share} ({low} a {high}).</translation>
+    </message>
+    <message>
+        <source>Too few bags to tell. Weigh one scoopful of each bag that is opened.</source>
+        <translation>Muy pocos costales para decirlo. Pese una medida de cada costal que se abra.</translation>
+    </message>
+    <message>
+        <source>The mark holds. Go on with one scoopful of each bag opened.</source>
+        <translation>La línea vale. Siga con una medida de cada costal que se abra.</translation>
+    </message>
+    <message>
+        <source>Look whether powder cakes or takes up damp in the store, and stir each bag up. Weigh fills to the line: the mark may have to move.</source>
+        <translation>Vea si el polvo se apelmaza o toma humedad en la bodega, y remueva cada costal. Pese llenadas hasta la línea: quizá haya que moverla.</translation>
+    </message>
+    <message>
+        <source>It was weighed on {day}. Look into that bag: caked or damp powder, or a slip of the hand. Weigh it again.</source>
+        <translation>Se pesó el {day}. Revise ese costal: polvo apelmazado o húmedo, o un descuido de la mano. Péselo otra vez.</translation>
+    </message>
+    <message>
+        <source>It happened on {day}. Look at the bags since: another run under the same number (read the code on the bag), caking, or another scoop. Until it is clear weigh fills to the line: the mark may have to move.</source>
+        <translation>Pasó el {day}. Revise los costales desde entonces: otra corrida con el mismo número (lea el código del costal), polvo apelmazado u otra medida. Mientras se aclara, pese llenadas hasta la línea: quizá haya que moverla.</translation>
+    </message>
+    <message>
+        <source>oz</source>
+        <translation>oz</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <translation>g</translation>
+    </message>
+    <message>
+        <source>Bags in the order in which they were opened</source>
+        <translation>Costales en el orden en que se abrieron</translation>
+    </message>
+    <message>
+        <source>One scoopful, {unit}</source>
+        <translation>Una medida, {unit}</translation>
+    </message>
+    <message>
+        <source>{headline} Mean {mean}, spread of bags about {spread}.</source>
+        <translation>{headline} Promedio {mean}, los costales varían cerca de {spread}.</translation>
     </message>
 </context>
 <context>
@@ -2522,6 +2732,33 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Open it</source>
         <translation>Abrirlo</translation>
+    </message>
+</context>
+<context>
+    <name>LotsPanel</name>
+    <message>
+        <source>&amp;Open the lot</source>
+        <translation>A&amp;brir el lote</translation>
+    </message>
+    <message>
+        <source>Choose two lots (Ctrl and click, or Shift and an arrow) to compare them.</source>
+        <translation>Escoja dos lotes (Ctrl y clic, o Mayús y una flecha) para compararlos.</translation>
+    </message>
+    <message>
+        <source>Part of a number, product, scoop, plant, note …</source>
+        <translation>Parte de un número, producto, medida, planta, nota …</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Buscar</translation>
+    </message>
+    <message>
+        <source>Densities of the lots, newest first</source>
+        <translation>Densidades de los lotes, el más nuevo primero</translation>
+    </message>
+    <message>
+        <source>Fin&amp;d</source>
+        <translation>Bu&amp;scar</translation>
     </message>
 </context>
 <context>
@@ -4588,6 +4825,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>El polvo que llevó cada toma</translation>
     </message>
     <message>
+        <source>The price of a package</source>
+        <translation>El precio de un paquete</translation>
+    </message>
+    <message>
         <source>The protein on the label</source>
         <translation>La proteína de la etiqueta</translation>
     </message>
@@ -5196,10 +5437,161 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
+    <name>Season</name>
+    <message>
+        <source>{low} – {high}</source>
+        <translation>{low} – {high}</translation>
+    </message>
+    <message>
+        <source>between {low} and {high}</source>
+        <translation>entre {low} y {high}</translation>
+    </message>
+    <message>
+        <source>agglomerated powder came for the first time, with lot {lot}.</source>
+        <translation>llegó por primera vez polvo aglomerado, con el lote {lot}.</translation>
+    </message>
+    <message>
+        <source>powder that is not agglomerated came, with lot {lot}.</source>
+        <translation>llegó polvo sin aglomerar, con el lote {lot}.</translation>
+    </message>
+    <message>
+        <source>another product came, “{product}”, with lot {lot}.</source>
+        <translation>llegó otro producto, “{product}”, con el lote {lot}.</translation>
+    </message>
+    <message>
+        <source>One lot of each does not tell yet how far they differ.</source>
+        <translation>Un lote de cada uno todavía no dice cuánto difieren.</translation>
+    </message>
+    <message>
+        <source>Its density cannot be told from that of the lots before.</source>
+        <translation>Su densidad no se distingue de la de los lotes anteriores.</translation>
+    </message>
+    <message>
+        <source>A level scoop of it weighs {share} less than before ({between}).</source>
+        <translation>Una medida al ras pesa {share} menos que antes ({between}).</translation>
+    </message>
+    <message>
+        <source>A level scoop of it weighs {share} more than before ({between}).</source>
+        <translation>Una medida al ras pesa {share} más que antes ({between}).</translation>
+    </message>
+    <message>
+        <source>Old lines do not hold for it: weigh each lot in.</source>
+        <translation>Las líneas viejas no valen para él: pese cada lote.</translation>
+    </message>
+    <message>
+        <source>scoop “{new}” took the place of “{old}”, from lot {lot} on.</source>
+        <translation>la medida “{new}” tomó el lugar de “{old}”, desde el lote {lot}.</translation>
+    </message>
+    <message>
+        <source>Densities are known to ± {after} since, before to ± {before}.</source>
+        <translation>Desde entonces la densidad se conoce a ± {after}; antes, a ± {before}.</translation>
+    </message>
+    <message>
+        <source>Densities stepped by {share} with it: one of the two volumes may be wrong. Weigh water in the new scoop. The fill mark holds all the same, for the volume cancels in it.</source>
+        <translation>Con ella la densidad dio un paso de {share}: uno de los dos volúmenes puede estar mal. Pese agua en la medida nueva. La línea vale de todos modos, porque en ella el volumen se cancela.</translation>
+    </message>
+    <message>
+        <source>Density shows no step with it: both volumes agree.</source>
+        <translation>La densidad no da ningún paso con ella: los dos volúmenes concuerdan.</translation>
+    </message>
+    <message>
+        <source>Whether densities stepped with it cannot be told yet.</source>
+        <translation>Todavía no se puede decir si la densidad dio un paso con ella.</translation>
+    </message>
+    <message>
+        <source>humid air at the weigh-in, {humidity} (usually {usual}), lots {lots}.</source>
+        <translation>aire húmedo al pesar, {humidity} (lo normal: {usual}), lotes {lots}.</translation>
+    </message>
+    <message>
+        <source>They weigh {share} less than the other lots ({between}).</source>
+        <translation>Pesan {share} menos que los otros lotes ({between}).</translation>
+    </message>
+    <message>
+        <source>They weigh {share} more than the other lots ({between}).</source>
+        <translation>Pesan {share} más que los otros lotes ({between}).</translation>
+    </message>
+    <message>
+        <source>Their density cannot be told from that of the other lots.</source>
+        <translation>Su densidad no se distingue de la de los otros lotes.</translation>
+    </message>
+    <message>
+        <source>Scoopfuls scattered by {now} in place of {usual}.</source>
+        <translation>Las medidas variaron {now} en vez de {usual}.</translation>
+    </message>
+    <message>
+        <source>Keep bags closed, stir clinging powder up; weigh, never correct by humidity.</source>
+        <translation>Tenga cerrados los costales, remueva el polvo que se pega; pese, nunca corrija por humedad.</translation>
+    </message>
+    <message>
+        <source>lot {lot} is {off} off the middle of its kind.</source>
+        <translation>el lote {lot} se aparta {off} del centro de su clase.</translation>
+    </message>
+    <message>
+        <source>Weigh a scoopful from two more of its bags before the line is trusted.</source>
+        <translation>Pese una medida de otros dos de sus costales antes de confiar en la línea.</translation>
+    </message>
+    <message>
+        <source>It lies outside its limits.</source>
+        <translation>Está fuera de sus límites.</translation>
+    </message>
+    <message>
+        <source>It is farther from the lot before than lots are from each other.</source>
+        <translation>Está más lejos del lote anterior de lo que los lotes están entre sí.</translation>
+    </message>
+    <message>
+        <source>With it eight lots in a row lie on one side of the middle.</source>
+        <translation>Con él van ocho lotes seguidos del mismo lado del centro.</translation>
+    </message>
+    <message>
+        <source>The running mean has left its limits: density has been creeping.</source>
+        <translation>El promedio móvil salió de sus límites: la densidad se ha ido corriendo.</translation>
+    </message>
+    <message>
+        <source>A level scoop of lot {last} weighs {share} more than one of lot {before}.</source>
+        <translation>Una medida al ras del lote {last} pesa {share} más que una del lote {before}.</translation>
+    </message>
+    <message>
+        <source>A level scoop of lot {last} weighs {share} less than one of lot {before}.</source>
+        <translation>Una medida al ras del lote {last} pesa {share} menos que una del lote {before}.</translation>
+    </message>
+    <message>
+        <source>With the line of lot {before} a feeding would weigh {mass} in place of {target} (between {low} and {high}).</source>
+        <translation>Con la línea del lote {before} una toma pesaría {mass} en vez de {target} (entre {low} y {high}).</translation>
+    </message>
+    <message>
+        <source>Solids would be {solids} in place of {target}.</source>
+        <translation>Los sólidos serían {solids} en vez de {target}.</translation>
+    </message>
+    <message>
+        <source>That is {money} more powder a day.</source>
+        <translation>Son {money} más de polvo al día.</translation>
+    </message>
+    <message>
+        <source>That is {money} less powder a day, missing from the calves.</source>
+        <translation>Son {money} menos de polvo al día, que les falta a las becerras.</translation>
+    </message>
+    <message>
+        <source>Lot {lot}, {scoop}, {day}: {density}, 95 % interval {interval}</source>
+        <translation>Lote {lot}, {scoop}, {day}: {density}, intervalo de 95 % {interval}</translation>
+    </message>
+    <message>
+        <source>{fills}, {bags}</source>
+        <translation>{fills}, {bags}</translation>
+    </message>
+</context>
+<context>
     <name>SeasonModel</name>
     <message>
         <source>Lot</source>
         <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Producto</translation>
+    </message>
+    <message>
+        <source>Arrived</source>
+        <translation>Llegó</translation>
     </message>
     <message>
         <source>Scoop</source>
@@ -5214,8 +5606,24 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Interv. 95 %</translation>
     </message>
     <message>
-        <source>Lot before</source>
-        <translation>Anterior</translation>
+        <source>Change</source>
+        <translation>Cambio</translation>
+    </message>
+    <message>
+        <source>By the line before</source>
+        <translation>Con la línea anterior</translation>
+    </message>
+    <message>
+        <source>Solids so</source>
+        <translation>Sólidos así</translation>
+    </message>
+    <message>
+        <source>Money a day</source>
+        <translation>Dinero al día</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Weighed</source>
@@ -5229,116 +5637,28 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Temporada</translation>
     </message>
     <message>
-        <source>arrived</source>
-        <translation>llegaron</translation>
+        <source>Parts of the season</source>
+        <translation>Partes de la temporada</translation>
     </message>
     <message>
-        <source>were made</source>
-        <translation>se fabricaron</translation>
+        <source>What &amp;happened</source>
+        <translation>&amp;Qué pasó</translation>
     </message>
     <message>
-        <source>were weighed in</source>
-        <translation>se pesaron</translation>
+        <source>Lots s&amp;ide by side</source>
+        <translation>Lotes lad&amp;o a lado</translation>
     </message>
     <message>
-        <source>Lots stand at the day they</source>
-        <translation>Los lotes van en el día en que</translation>
+        <source>Where spread comes &amp;from</source>
+        <translation>De dónde v&amp;iene la variación</translation>
     </message>
     <message>
-        <source>&amp;Open the lot</source>
-        <translation>A&amp;brir el lote</translation>
+        <source>Wh&amp;y it moved</source>
+        <translation>Por qué &amp;cambió</translation>
     </message>
     <message>
-        <source>Densities over time; the table beneath has the figures</source>
-        <translation>Densidades en el tiempo; la tabla de abajo tiene las cifras</translation>
-    </message>
-    <message>
-        <source>Nothing to compare yet</source>
-        <translation>Todavía no hay nada que comparar</translation>
-    </message>
-    <message>
-        <source>Here every lot that is signed off stands with its density, so that you see how far lots differ and what a new one does to a feeding. It begins with the first sign-off.</source>
-        <translation>Aquí aparece cada lote firmado con su densidad, para que vea cuánto cambian los lotes y qué le hace uno nuevo a una toma. Empieza con la primera firma.</translation>
-    </message>
-    <message>
-        <source>The next lot will show here how far it is from this one.</source>
-        <translation>El próximo lote mostrará aquí cuánto se aparta de este.</translation>
-    </message>
-    <message>
-        <source>Lot {lot} is the first one weighed in: {density}.</source>
-        <translation>El lote {lot} es el primero que se pesó: {density}.</translation>
-    </message>
-    <message>
-        <source>A level scoop of lot {last} weighs {share} more than one of lot {before}.</source>
-        <translation>Una medida al ras del lote {last} pesa {share} más que una del lote {before}.</translation>
-    </message>
-    <message>
-        <source>A level scoop of lot {last} weighs {share} less than one of lot {before}.</source>
-        <translation>Una medida al ras del lote {last} pesa {share} menos que una del lote {before}.</translation>
-    </message>
-    <message>
-        <source>With the line of lot {before} a feeding would weigh {mass} in place of {target} (between {low} and {high}). {verdict}</source>
-        <translation>Con la línea del lote {before} una toma pesaría {mass} en vez de {target} (entre {low} y {high}). {verdict}</translation>
-    </message>
-    <message>
-        <source>That line could have stayed.</source>
-        <translation>Esa línea se habría podido dejar.</translation>
-    </message>
-    <message>
-        <source>That line had to move.</source>
-        <translation>Esa línea se tenía que mover.</translation>
-    </message>
-    <message>
-        <source>Whether that line could have stayed, the fills do not tell.</source>
-        <translation>Las llenadas no dicen si esa línea se habría podido dejar.</translation>
-    </message>
-    <message>
-        <source>{fills}, {bags}</source>
-        <translation>{fills}, {bags}</translation>
-    </message>
-    <message>
-        <source>oz in a quart</source>
-        <translation>oz por cuarto</translation>
-    </message>
-    <message>
-        <source>g/mL</source>
-        <translation>g/mL</translation>
-    </message>
-    <message>
-        <source>Density, {unit}</source>
-        <translation>Densidad, {unit}</translation>
-    </message>
-    <message>
-        <source>Lot {lot}, {scoop}, {day}: {density}, 95 % interval {interval}</source>
-        <translation>Lote {lot}, {scoop}, {day}: {density}, intervalo de 95 % {interval}</translation>
-    </message>
-    <message>
-        <source>{low} – {high}</source>
-        <translation>{low} – {high}</translation>
-    </message>
-    <message>
-        <source>Arrived</source>
-        <translation>Recibido</translation>
-    </message>
-    <message>
-        <source>Made</source>
-        <translation>Fabricado</translation>
-    </message>
-    <message>
-        <source>Weighed in</source>
-        <translation>Pesado</translation>
-    </message>
-    <message>
-        <source>Densities of the lots, newest first</source>
-        <translation>Densidades de los lotes, el más nuevo primero</translation>
-    </message>
-    <message>
-        <source>Densities are of powder struck level. Each bar is a 95 % interval: in 19 lots out of 20 the true density lies within it.</source>
-        <translation>Las densidades son de polvo al ras. Cada barra es un intervalo de 95 %: en 19 de cada 20 lotes la densidad verdadera cae dentro.</translation>
-    </message>
-    <message>
-        <source>Lots stand at the &amp;day they</source>
-        <translation>Los lotes van en el &amp;día en que</translation>
+        <source>I&amp;nside a lot</source>
+        <translation>De&amp;ntro de un lote</translation>
     </message>
 </context>
 <context>
@@ -5628,6 +5948,76 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
+    <name>SideBySide</name>
+    <message>
+        <source>Lots {first} and {second} cannot be told apart: the difference lies between {low} and {high}.</source>
+        <translation>Los lotes {first} y {second} no se distinguen: la diferencia está entre {low} y {high}.</translation>
+    </message>
+    <message>
+        <source>Lot {second} weighs {share} more than lot {first} ({low} to {high}).</source>
+        <translation>El lote {second} pesa {share} más que el lote {first} ({low} a {high}).</translation>
+    </message>
+    <message>
+        <source>Lot {second} weighs {share} less than lot {first} ({low} to {high}).</source>
+        <translation>El lote {second} pesa {share} menos que el lote {first} ({low} a {high}).</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Scoop</source>
+        <translation>Medida</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Producto</translation>
+    </message>
+    <message>
+        <source>Made, arrived</source>
+        <translation>Hecho, llegó</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Densidad</translation>
+    </message>
+    <message>
+        <source>95 % interval</source>
+        <translation>Intervalo de 95 %</translation>
+    </message>
+    <message>
+        <source>Settles to the mark by</source>
+        <translation>Se asienta hasta la línea</translation>
+    </message>
+    <message>
+        <source>By the line of the lot before</source>
+        <translation>Con la línea del lote anterior</translation>
+    </message>
+    <message>
+        <source>Room humidity</source>
+        <translation>Humedad del cuarto</translation>
+    </message>
+    <message>
+        <source>Weighed</source>
+        <translation>Se pesó</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>{product}, plant {plant}</source>
+        <translation>{product}, planta {plant}</translation>
+    </message>
+</context>
+<context>
+    <name>SideTable</name>
+    <message>
+        <source>Side by side</source>
+        <translation>Lado a lado</translation>
+    </message>
+</context>
+<context>
     <name>SpotCard</name>
     <message>
         <source>Scoop</source>
@@ -5720,6 +6110,97 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>No scoopful is as light as that. Look at the unit.</source>
         <translation>Ninguna medida pesa tan poco. Revise la unidad.</translation>
+    </message>
+</context>
+<context>
+    <name>SpreadPanel</name>
+    <message>
+        <source>Spread between lots, bags and fills</source>
+        <translation>Variación entre lotes, costales y llenadas</translation>
+    </message>
+    <message>
+        <source>How scoopfuls of one bag scatter, by person and by scoop</source>
+        <translation>Cuánto varían las medidas de un costal, por persona y por medida</translation>
+    </message>
+    <message>
+        <source>From lot to lot, bag to bag, fill to fill</source>
+        <translation>De lote a lote, de costal a costal, de llenada a llenada</translation>
+    </message>
+    <message>
+        <source>Scoopfuls of one bag, by person and by scoop</source>
+        <translation>Medidas de un mismo costal, por persona y por medida</translation>
+    </message>
+    <message>
+        <source>Weigh in a lot first.</source>
+        <translation>Pese primero un lote.</translation>
+    </message>
+    <message>
+        <source>The spread cannot be told yet</source>
+        <translation>Todavía no se puede decir la variación</translation>
+    </message>
+    <message>
+        <source>Each bar is a standard deviation, its line the 95 % interval: between lots of one kind, between bags of a lot, between scoopfuls of one bag. Two thirds of all lie within it, nearly all within twice.</source>
+        <translation>Cada barra es una desviación estándar y su raya el intervalo de 95 %: entre lotes de una clase, entre costales de un lote, entre medidas de un costal. Dos tercios quedan dentro de ella, casi todos dentro del doble.</translation>
+    </message>
+    <message>
+        <source>Overlapping lines mean: nobody can be told from the others. It is what to practise, not who to blame.</source>
+        <translation>Si las rayas se enciman, nadie se distingue de los demás. Sirve para practicar, no para culpar.</translation>
+    </message>
+    <message>
+        <source>between lots</source>
+        <translation>entre lotes</translation>
+    </message>
+    <message>
+        <source>between bags</source>
+        <translation>entre costales</translation>
+    </message>
+    <message>
+        <source>between fills</source>
+        <translation>entre llenadas</translation>
+    </message>
+    <message>
+        <source>lots</source>
+        <translation>lotes</translation>
+    </message>
+    <message>
+        <source>bags</source>
+        <translation>costales</translation>
+    </message>
+    <message>
+        <source>fills</source>
+        <translation>llenadas</translation>
+    </message>
+    <message>
+        <source>Most of the spread lies between {what}: {share} of it.</source>
+        <translation>La mayor parte de la variación está entre {what}: {share}.</translation>
+    </message>
+    <message>
+        <source>For a mean known within {share}: {fills} from each of {bags} are the least work. So far a weigh-in had {usual_bags} with {usual_fills} each, which knows it within {reach}.</source>
+        <translation>Para conocer el promedio a {share}, lo menos trabajoso son {fills} de cada uno de {bags}. Hasta ahora una pesada tuvo {usual_bags} con {usual_fills} cada uno, que lo conoce a {reach}.</translation>
+    </message>
+    <message>
+        <source>Weigh fewer fills of more bags: bags differ more than scoopfuls of one bag.</source>
+        <translation>Pese menos llenadas de más costales: los costales difieren más que las medidas de un mismo costal.</translation>
+    </message>
+    <message>
+        <source>Weigh more fills of each bag: bags are alike, scoopfuls are not.</source>
+        <translation>Pese más llenadas de cada costal: los costales son parejos, las medidas no.</translation>
+    </message>
+    <message>
+        <source>Bags and fills of each are well balanced: go on as now.</source>
+        <translation>Costales y llenadas están bien repartidos: siga como ahora.</translation>
+    </message>
+    <message>
+        <source>Practise scooping: scoopfuls of one bag scatter more than 2.5 %. Fill heaped, strike off once, do not tap.</source>
+        <translation>Practique la llenada: las medidas de un costal varían más de 2.5 %. Llene con copete, rase una vez, no golpee.</translation>
+    </message>
+    <message>
+        <source>Practise scooping with {name}: those scoopfuls scatter more than the others&apos;. Fill heaped, strike off once, do not tap.</source>
+        <translation>Practique la llenada con {name}: esas medidas varían más que las de los demás. Llene con copete, rase una vez, no golpee.</translation>
+    </message>
+    <message>
+        <source>Look at the scale: its step makes up most of the scatter. Weigh several scoopfuls together, or use a finer scale.</source>
+        <translation>Revise la báscula: su paso es la mayor parte de la variación. Pese varias medidas juntas, o use una báscula más fina.</translation>
     </message>
 </context>
 <context>
@@ -7275,6 +7756,192 @@ Last kept: {mass}</source>
     </message>
 </context>
 <context>
+    <name>Why</name>
+    <message>
+        <source>Room humidity at weigh-in</source>
+        <translation>Humedad del cuarto al pesar</translation>
+    </message>
+    <message>
+        <source>Age since made</source>
+        <translation>Edad desde que se hizo</translation>
+    </message>
+    <message>
+        <source>Drift over time</source>
+        <translation>Cambio con el tiempo</translation>
+    </message>
+    <message>
+        <source>Time of year</source>
+        <translation>Época del año</translation>
+    </message>
+    <message>
+        <source>Supplier&apos;s plant</source>
+        <translation>Planta del proveedor</translation>
+    </message>
+    <message>
+        <source>Agglomerated or not</source>
+        <translation>Aglomerado o no</translation>
+    </message>
+    <message>
+        <source>Scoop</source>
+        <translation>Medida</translation>
+    </message>
+    <message>
+        <source>for 10 points more humidity</source>
+        <translation>por 10 puntos más de humedad</translation>
+    </message>
+    <message>
+        <source>for 30 days more</source>
+        <translation>por 30 días más</translation>
+    </message>
+    <message>
+        <source>for 30 days later</source>
+        <translation>por 30 días después</translation>
+    </message>
+    <message>
+        <source>up and down over the year</source>
+        <translation>arriba y abajo en el año</translation>
+    </message>
+    <message>
+        <source>goes with it</source>
+        <translation>va con ella</translation>
+    </message>
+    <message>
+        <source>no effect worth a thought</source>
+        <translation>sin efecto que importe</translation>
+    </message>
+    <message>
+        <source>cannot tell</source>
+        <translation>no se puede decir</translation>
+    </message>
+    <message>
+        <source>cannot tell: too few lots</source>
+        <translation>no se puede decir: muy pocos lotes</translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <translation>{low} a {high}</translation>
+    </message>
+    <message>
+        <source>agglomerated</source>
+        <translation>aglomerado</translation>
+    </message>
+    <message>
+        <source>not agglomerated</source>
+        <translation>sin aglomerar</translation>
+    </message>
+    <message>
+        <source>{cause}: cannot tell. {why}</source>
+        <translation>{cause}: no se puede decir. {why}</translation>
+    </message>
+    <message>
+        <source>{cause}: cannot tell. {share} {per} agrees with these lots, and so does none ({interval}).</source>
+        <translation>{cause}: no se puede decir. {share} {per} concuerda con estos lotes, y ninguno también ({interval}).</translation>
+    </message>
+    <message>
+        <source>{cause}: no effect worth a thought, {share} {per} ({interval}).</source>
+        <translation>{cause}: sin efecto que importe, {share} {per} ({interval}).</translation>
+    </message>
+    <message>
+        <source>{cause}: density goes with it, {share} {per} ({interval}).</source>
+        <translation>{cause}: la densidad va con ella, {share} {per} ({interval}).</translation>
+    </message>
+    <message>
+        <source>Densest about {day}.</source>
+        <translation>Más denso hacia el {day}.</translation>
+    </message>
+    <message>
+        <source>for {high} above {low}</source>
+        <translation>de {high} sobre {low}</translation>
+    </message>
+    <message>
+        <source>Enter the room&apos;s humidity at each weigh-in.</source>
+        <translation>Anote la humedad del cuarto en cada pesada.</translation>
+    </message>
+    <message>
+        <source>Enter the day on which each lot was made.</source>
+        <translation>Anote el día en que se hizo cada lote.</translation>
+    </message>
+    <message>
+        <source>It takes ten lots over a whole year.</source>
+        <translation>Se necesitan diez lotes en un año entero.</translation>
+    </message>
+    <message>
+        <source>Enter the plant code of each lot; it takes two plants.</source>
+        <translation>Anote el código de planta de cada lote; se necesitan dos plantas.</translation>
+    </message>
+    <message>
+        <source>Enter for each lot whether it is agglomerated; it takes both.</source>
+        <translation>Anote de cada lote si es aglomerado; se necesitan de los dos.</translation>
+    </message>
+    <message>
+        <source>It takes lots weighed with two scoops.</source>
+        <translation>Se necesitan lotes pesados con dos medidas.</translation>
+    </message>
+    <message>
+        <source>It takes five lots or more.</source>
+        <translation>Se necesitan cinco lotes o más.</translation>
+    </message>
+</context>
+<context>
+    <name>WhyPanel</name>
+    <message>
+        <source>What goes together need not be the cause, and one answer in twenty is chance. A density is never corrected by humidity: weigh.</source>
+        <translation>Lo que va junto no tiene que ser la causa, y una respuesta de cada veinte es azar. Una densidad nunca se corrige por humedad: pese.</translation>
+    </message>
+    <message>
+        <source>These lots tell no cause yet</source>
+        <translation>Estos lotes todavía no dicen ninguna causa</translation>
+    </message>
+    <message>
+        <source>Density goes with: {causes}</source>
+        <translation>La densidad va con: {causes}</translation>
+    </message>
+    <message>
+        <source>Room humidity, %</source>
+        <translation>Humedad del cuarto, %</translation>
+    </message>
+    <message>
+        <source>Days since made</source>
+        <translation>Días desde que se hizo</translation>
+    </message>
+    <message>
+        <source>Day of the weigh-in</source>
+        <translation>Día de la pesada</translation>
+    </message>
+    <message>
+        <source>Day of the year</source>
+        <translation>Día del año</translation>
+    </message>
+    <message>
+        <source>Days since {day}</source>
+        <translation>Días desde el {day}</translation>
+    </message>
+    <message>
+        <source>off the middle, %</source>
+        <translation>del centro, %</translation>
+    </message>
+    <message>
+        <source>Cause</source>
+        <translation>Causa</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Respuesta</translation>
+    </message>
+    <message>
+        <source>Effect</source>
+        <translation>Efecto</translation>
+    </message>
+    <message>
+        <source>95 % interval</source>
+        <translation>Intervalo de 95 %</translation>
+    </message>
+    <message>
+        <source>What density may go with</source>
+        <translation>Con qué puede ir la densidad</translation>
+    </message>
+</context>
+<context>
     <name>Window</name>
     <message>
         <source>Scoop calibration</source>
@@ -7587,6 +8254,13 @@ Last kept: {mass}</source>
         <translation>
             <numerusform>Se guardó %n renglón.</numerusform>
             <numerusform>Se guardaron %n renglones.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n older findings are not listed; their lots are marked in the picture.</source>
+        <translation>
+            <numerusform>%n hallazgo anterior no aparece en la lista; su lote está marcado en la gráfica.</numerusform>
+            <numerusform>%n hallazgos anteriores no aparecen en la lista; sus lotes están marcados en la gráfica.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
