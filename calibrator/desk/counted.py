@@ -15,9 +15,6 @@ class _Counted(QObject):
     def fills(self, count: int) -> str:
         return self.tr("%n fills", "", count)
 
-    def lots(self, count: int) -> str:
-        return self.tr("%n lots", "", count)
-
     def kept_here(self, count: int) -> str:
         return self.tr(
             "The server cannot be reached. %n entries are kept on this computer and will be sent. Go on weighing; "
