@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from contextlib import contextmanager
+from traceback import walk_tb
 from typing import Any
 
 from sqlalchemy.exc import DBAPIError, IntegrityError, InterfaceError, OperationalError
@@ -155,6 +156,8 @@ _BY_SQLSTATE: tuple[tuple[str, type[RecordsError], str], ...] = (
     ("P0001", NotAllowed, "append_only"),
 )
 
+_COLUMNS = ("calibrator.records.columns", "sqlalchemy.sql.sqltypes")
+
 
 @contextmanager
 def told(place: str, backups: str = "", kind: str = "record") -> Iterator[None]:
@@ -163,6 +166,19 @@ def told(place: str, backups: str = "", kind: str = "record") -> Iterator[None]:
         yield
     except DBAPIError as error:
         raise translated(error, place, backups, kind) from error
+    except (ValueError, TypeError, LookupError) as error:
+        if not _of_a_stored_value(error):
+            raise
+        raise RecordsDamaged(
+            "damaged", place=place, detail="a value in them cannot be read", backups=backups
+        ) from error
+
+
+def _of_a_stored_value(error: Exception) -> bool:
+    """Whether the error comes from making sense of what is stored, and not from the program's own doing."""
+    modules = [str(frame.f_globals.get("__name__", "")) for frame, _ in walk_tb(error.__traceback__)]
+    reading = any(module in _COLUMNS for module in modules) or modules[-1].startswith("sqlalchemy.")
+    return isinstance(error, UnicodeDecodeError) or reading
 
 
 def translated(error: DBAPIError, place: str, backups: str = "", kind: str = "record") -> RecordsError:

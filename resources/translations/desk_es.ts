@@ -5689,7 +5689,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Scale b&amp;y wire</source>
-        <translation>Báscula por ca&amp;ble</translation>
+        <translation>Bás&amp;cula por cable</translation>
     </message>
     <message>
         <source>{step} steps, up to {capacity}</source>
@@ -8000,19 +8000,19 @@ Last kept: {mass}</source>
     <name>WireForm</name>
     <message>
         <source>How its lines loo&amp;k</source>
-        <translation>Cómo son sus &amp;líneas</translation>
+        <translation>Cómo son s&amp;us líneas</translation>
     </message>
     <message>
         <source>Try a line, as the scale sen&amp;ds it</source>
-        <translation>Pruebe una línea, como la &amp;manda la báscula</translation>
+        <translation>Pruebe una línea, tal &amp;y como la manda la báscula</translation>
     </message>
     <message>
         <source>Keep and l&amp;isten</source>
-        <translation>Guardar y &amp;escuchar</translation>
+        <translation>&amp;Guardar y escuchar</translation>
     </message>
     <message>
         <source>Use &amp;no scale</source>
-        <translation>Si&amp;n báscula</translation>
+        <translation>&amp;Sin báscula</translation>
     </message>
     <message>
         <source>A scale that works as a keyboard needs nothing here: put the cursor into the weight field and press its key. If it types more than the weight, say below how its lines look. For a scale on a serial port choose the port, and its speed as its handbook says.</source>
@@ -8024,7 +8024,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>S&amp;peed and frame</source>
-        <translation>Velocidad y t&amp;rama</translation>
+        <translation>&amp;Velocidad y trama</translation>
     </message>
     <message>
         <source>Enter each wei&amp;ght at once, without the Enter key</source>

@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
+import sqlite3
 import string
+from contextlib import closing
+from pathlib import Path
 from typing import Any
 
 import pytest
 from sqlalchemy.exc import DatabaseError, DBAPIError, IntegrityError, OperationalError
 
+from calibrator.model import Farm, Lot, new_id
 from calibrator.records import (
     DiskFull,
     EditedMeanwhile,
     NotAllowed,
+    Records,
     RecordsDamaged,
     RecordsError,
     RecordsLocked,
@@ -97,3 +102,18 @@ def test_edited_meanwhile_brings_the_newest_along() -> None:
     error = EditedMeanwhile("scoop", "newest")
     assert error.newest == "newest"
     assert "This scoop was changed meanwhile" in str(error)
+
+
+def test_a_stored_value_that_makes_no_sense_is_told_as_damage(file: Path) -> None:
+    with Records.open(str(file)) as records:
+        farm = records.keep(Farm(id=new_id(), name="Windy Hollow"))
+        records.keep(Lot(id=new_id(), farm_id=farm.id, lot_number="25-1103C"))
+    with closing(sqlite3.connect(file)) as raw, raw:
+        for name in [name for (name,) in raw.execute("SELECT name FROM sqlite_master WHERE type = 'trigger'")]:
+            raw.execute(f'DROP TRIGGER "{name}"')
+        raw.execute("UPDATE lots SET composition = 'no JSON'")
+        raw.execute("UPDATE farms SET units = 'furlongs'")
+    with Records.open(str(file), read_only=True) as records:
+        for kind in (Lot, Farm):
+            with pytest.raises(RecordsDamaged, match="a value in them cannot be read"):
+                records.every(kind)  # type: ignore[type-var]
