@@ -68,7 +68,9 @@ def _reckoned(scoop: Scoop, signed: SignOff, target_g: float, main_g: float) -> 
     except CannotCompute:
         return
     use = LineUse.HALF if same_weight(target_g, HALF_SHARE * main_g) else LineUse.OTHER
-    told = LabelLine(target_mass_g=target_g, down_wall_mm=line.down_wall_mm, use=use, full_scoops=line.full_scoops)
+    told = LabelLine(
+        target_mass_g=target_g, down_wall_mm=line.down_wall_mm, use=use, full_scoops=line.full_scoops, reckoned=True
+    )
     yield LineOffer(told, problem=line.problem)
 
 

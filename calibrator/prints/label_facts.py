@@ -40,6 +40,7 @@ class LabelLine:
     down_wall_mm: float
     use: LineUse = LineUse.OTHER
     full_scoops: int = 0
+    reckoned: bool = False  # from the main line's fills, never drawn and weighed itself
 
 
 @dataclass(frozen=True, kw_only=True)

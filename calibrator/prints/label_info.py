@@ -154,6 +154,8 @@ def _others(label: ScoopLabel, said: Words, width_mm: float, scale: float, piece
     yield _part(_dated(said, words.WEIGHED_IN, label.weighed_in_on), width_mm, small, Weight.SEMIBOLD, 0.3)
     name = said.tongues[0](words.SCOOP_NAME).format(name=plain(label.scoop_name))
     yield _part([name], width_mm, _NAME * scale, Weight.SEMIBOLD, 0.7, 2)
+    if any(line.reckoned for line in label.lines):
+        yield _part(said.each(words.RECKONED), width_mm, small, Weight.SEMIBOLD, 0.3)
     for day, phrase in ((label.arrived_on, words.ARRIVED), (label.made_on, words.MADE)):
         if day is not None:
             yield _part(_dated(said, phrase, day), width_mm, small, Weight.REGULAR, 0.3)

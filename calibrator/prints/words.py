@@ -25,6 +25,7 @@ SCOOP_NAME = QT_TRANSLATE_NOOP("Prints", "Scoop: {name}")
 LABEL_NUMBER = QT_TRANSLATE_NOOP("Prints", "Label {number}")
 LABEL_REPLACES = QT_TRANSLATE_NOOP("Prints", "Label {number} · replaces {old}")
 FULL_SCOOPS_MORE = QT_TRANSLATE_NOOP("Prints", "+ {count} level")
+RECKONED = QT_TRANSLATE_NOOP("Prints", "other lines: reckoned, not weighed")
 PIECE_OF = QT_TRANSLATE_NOOP("Prints", "piece {piece} of {pieces}")
 LABEL_SHEET = QT_TRANSLATE_NOOP("Prints", "Scoop labels")
 LABEL_HOW = QT_TRANSLATE_NOOP(

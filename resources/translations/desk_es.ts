@@ -3266,6 +3266,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Inglés y español</translation>
     </message>
     <message>
+        <source>A wrap is as long as its scoop goes around: cut it from plain paper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Pape&amp;r</source>
         <translation>&amp;Formato del papel</translation>
     </message>
@@ -5360,6 +5364,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>like 2 mm</source>
         <translation>como 2 mm</translation>
+    </message>
+    <message>
+        <source>{line} (reckoned, not weighed)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{mass}: too near the floor</source>

@@ -719,5 +719,9 @@
             <source>from bags of lot {lot}, by its own line: {powder}, {how}</source>
             <translation>de los sacos del lote {lot}, con su propia línea: {powder}, {how}</translation>
         </message>
+        <message>
+            <source>other lines: reckoned, not weighed</source>
+            <translation>demás líneas: calculadas, no pesadas</translation>
+        </message>
     </context>
 </TS>

@@ -69,6 +69,8 @@ def test_a_reckoned_line_lies_where_the_cylinder_holds_its_weight(herd: Herd) ->
     """In a straight cylinder the height goes as the volume: plane geometry."""
     herd.sign("A", DENSITY)
     half = offers(herd)[-1]
+    assert half.line.reckoned
+    assert not offers(herd)[0].line.reckoned
     assert half.use is LineUse.HALF
     height = HEIGHT_MM * (5 * OZ_G / LEVEL_G) / SETTLING
     assert half.line.down_wall_mm == pytest.approx(HEIGHT_MM - height, abs=0.01)

@@ -174,6 +174,8 @@ class PaperChoice(QFrame):
         for pick in self.picks:
             pick.show_for(cut if labels else None)
         self._cut.setVisible(labels)
+        ready = cut is Cut.READY_CUT
+        self._cut.say(self.tr("A wrap is as long as its scoop goes around: cut it from plain paper.") if ready else "")
         self._copies.setVisible(labels)
         self.grid.setVisible(labels and cut is Cut.READY_CUT)
 

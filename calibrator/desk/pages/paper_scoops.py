@@ -111,6 +111,12 @@ class ScoopPick(QWidget):
         return before.get(offer.target_g, usual)
 
     def _words(self, offer: LineOffer) -> str:
+        told = self._line_words(offer)
+        if offer.line.reckoned and offer.problem is None:
+            return self.tr("{line} (reckoned, not weighed)").format(line=told)
+        return told
+
+    def _line_words(self, offer: LineOffer) -> str:
         mass = show_mass(offer.target_g, self._desk.system, decimal_comma=decimal_comma())
         plans = ", ".join(offer.plans)
         if offer.problem is MarkProblem.TOO_NEAR_FLOOR:
