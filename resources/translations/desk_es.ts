@@ -3267,7 +3267,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>A wrap is as long as its scoop goes around: cut it from plain paper.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una envoltura es tan larga como la vuelta de su medida: córtela de papel normal.</translation>
     </message>
     <message>
         <source>Pape&amp;r</source>
@@ -5367,7 +5367,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>{line} (reckoned, not weighed)</source>
-        <translation type="unfinished"></translation>
+        <translation>{line} (calculada, no pesada)</translation>
     </message>
     <message>
         <source>{mass}: too near the floor</source>
