@@ -3,41 +3,50 @@
 from __future__ import annotations
 
 import gc
+import hashlib
 import linecache
 import logging
 import sys
 import traceback
+from contextlib import suppress
+from functools import partial
 from logging.handlers import RotatingFileHandler
 from pathlib import Path
 from types import TracebackType
 
-from PySide6.QtCore import QCoreApplication, QTimer
+from PySide6.QtCore import QCoreApplication, Qt, QTimer
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
 from calibrator import __version__
 from calibrator.desk.ask import Ask
 from calibrator.desk.context import Desk
+from calibrator.desk.guarding import Guarding
 from calibrator.desk.refusals import in_words
 from calibrator.desk.settings import Settings
-from calibrator.desk.speech import day_text
 from calibrator.desk.theme import Theme
 from calibrator.desk.tongues import Tongue
+from calibrator.desk.trust_words import findings_words, moment, salvaged_words
 from calibrator.desk.window import Window
 from calibrator.places import resource
 from calibrator.records import (
+    Backup,
+    Finding,
     Outbox,
     Records,
     RecordsDamaged,
     RecordsError,
     RecordsLocked,
     backups_of,
+    has_traces,
     restore_backup,
+    salvage,
 )
 from calibrator.records.paths import data_folder
 
 log = logging.getLogger("calibrator")
 BACKUP_AFTER_MS = 2000
+CHECK_AFTER_MS = 5000
 BACKUP_EVERY_MS = 3_600_000
 
 
@@ -85,6 +94,7 @@ class Opener:
         self._records: Records | None = None
         self.desk: Desk | None = None
         self.window: Window | None = None
+        self._guarding: Guarding | None = None
         self._daily = QTimer(app)  # a desk is left open for days
         self._daily.timeout.connect(self._back_up)
 
@@ -100,28 +110,58 @@ class Opener:
             self._ask.tell(in_words(error))
 
     def _offer_backup(self, error: RecordsDamaged) -> None:
-        """Where there is a good copy, offer to put the newest back; the damaged file is set aside, not deleted."""
+        """Offer to bring over what can be read, copies filling the gaps; the file is set aside, not deleted."""
         copies = backups_of(self._url)
-        if not copies:
+        if error.code == "emptied":
+            self._offer_newest(error, copies[-1])
+            return
+        if not copies and not has_traces(self._url):
             self._ask.tell(in_words(error))
             return
-        made = copies[-1].at.astimezone()
-        day = f"{day_text(made.date())}, {made:%H:%M}"
         question = QCoreApplication.translate(
             "App",
-            "{trouble}\n\nThe newest copy is of {day}. Put it back now? The damaged file is set aside and kept. "
+            "{trouble}\n\nBring over what can be read? What the copies hold is added, the damaged file is set aside "
+            "and kept, and you are told exactly what is lost.",
+        )
+        bring_over = QCoreApplication.translate("App", "Bring it over")
+        self._ask.confirm(question.format(trouble=in_words(error)), bring_over, self._salvage)
+
+    def _offer_newest(self, error: RecordsDamaged, newest: Backup) -> None:
+        question = QCoreApplication.translate(
+            "App",
+            "{trouble}\n\nThe newest copy is of {day}. Put it back now? "
             "What was entered after that moment must be entered again.",
         )
         put_back = QCoreApplication.translate("App", "Put the copy back")
-        self._ask.confirm(question.format(trouble=in_words(error), day=day), put_back, self._put_back)
+        told = question.format(trouble=in_words(error), day=moment(newest.at))
+        self._ask.confirm(told, put_back, partial(self._put_back, newest))
 
-    def _put_back(self) -> None:
+    def _salvage(self) -> None:
         try:
-            restore_backup(self._url, backups_of(self._url)[-1])
+            told = salvage(self._url)
         except RecordsError as error:
             self._ask.tell(in_words(error))
             return
+        with suppress(OSError):  # beside the file that was set aside, for whoever asks later
+            told.aside.with_suffix(".txt").write_text(salvaged_words(told, most=None), encoding="utf-8")
         self.open()
+        self._ask.tell(salvaged_words(told))
+
+    def _put_back(self, copy: Backup) -> None:
+        """Close the records, put a copy in their place, and open them again, whatever came of it."""
+        self._shut()
+        try:
+            restore_backup(self._url, copy)
+        except RecordsError as error:
+            self._ask.tell(in_words(error))
+        self.open()
+
+    def _shut(self) -> None:
+        if self.window is not None:
+            self.window.replace_by_another()
+            self.window = None
+        self.close()
+        self._records = None
 
     def show(self, records: Records) -> None:
         self._records = records
@@ -130,6 +170,10 @@ class Opener:
         self.desk.send()
         self.desk.wire.start()
         self.desk.language_changed.connect(self._speak)
+        self.desk.put_back.connect(self._put_back, Qt.ConnectionType.QueuedConnection)
+        self._guarding = Guarding(records, self.desk)
+        self._guarding.found.connect(self._say_found)
+        QTimer.singleShot(CHECK_AFTER_MS, self._guarding, self._guarding.start)
         self._open_window("")
         # Not at once: a person at the door should not wait for a copy to be made.
         QTimer.singleShot(BACKUP_AFTER_MS, self._back_up)
@@ -170,10 +214,19 @@ class Opener:
             except RecordsError as error:
                 self._ask.tell(in_words(error))
 
+    def _say_found(self, findings: tuple[Finding, ...]) -> None:
+        """Once for what is new: the same again each morning would only teach people to press it away."""
+        known = hashlib.sha256(repr([(f.sign_off_id, f.fault) for f in findings]).encode()).hexdigest()
+        if findings and known != self._settings.now.findings_told:
+            self._settings.keep(findings_told=known)
+            self._ask.tell(findings_words(findings))
+
     def close(self) -> None:
         self._daily.stop()
         if self.desk is not None:
             self.desk.wire.stop()
+        if self._guarding is not None:
+            self._guarding.stop()
         if self._records is not None:
             self._records.close()
 

@@ -35,6 +35,7 @@ class Desk(QObject):
     go_to = Signal(str, str)
     said = Signal(str)
     language_changed = Signal()
+    put_back = Signal(object)  # a dated copy that is to take the place of the records
 
     def __init__(
         self,

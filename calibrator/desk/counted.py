@@ -92,5 +92,20 @@ class _Counted(QObject):
             count,
         )
 
+    def entries_read(self, count: int) -> str:
+        return self.tr("%n entries were read out of the damaged file and brought over.", "", count)
+
+    def entries_from_copy(self, count: int) -> str:
+        return self.tr("%n more come from the copy of {day}.", "", count)
+
+    def entries_lost(self, count: int) -> str:
+        return self.tr("%n entries are lost:", "", count)
+
+    def entries_added(self, count: int) -> str:
+        return self.tr("%n entries were brought in.", "", count)
+
+    def entries_there(self, count: int) -> str:
+        return self.tr("%n were there already.", "", count)
+
 
 counted = _Counted()

@@ -28,6 +28,7 @@ class Preferences:
     large_figures: bool = False
     initials: str = ""
     farm_id: str = ""
+    findings_told: str = ""  # which findings in the records were told already
     window_width: int = 1280
     window_height: int = 800
     label_cut: str = ""

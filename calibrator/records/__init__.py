@@ -25,7 +25,7 @@ from calibrator.records.outbox import Outbox
 from calibrator.records.paths import default_url, sample_lots_folder
 from calibrator.records.repository import Records
 from calibrator.records.rescue import backups_of, restore_backup
-from calibrator.records.salvage import Loss, Salvaged, salvage
+from calibrator.records.salvage import Loss, Salvaged, has_traces, salvage
 from calibrator.records.season import bag_sums, every_spot_fill, season_lots
 
 __all__ = [
@@ -55,6 +55,7 @@ __all__ = [
     "every_spot_fill",
     "export_file",
     "export_text",
+    "has_traces",
     "import_season",
     "restore_backup",
     "salvage",

@@ -71,6 +71,11 @@ class Records:
         with self.reading() as connection:
             return rows.version(connection)
 
+    def backups(self) -> list[backup.Backup]:
+        """The dated copies of a file, oldest first; none of a server."""
+        file = self._opened.place.file
+        return backup.every(file) if file else []
+
     def backup_if_due(self) -> bool:
         """Make today's backup of a file unless there is one already; tells whether one was made."""
         file = self._opened.place.file

@@ -22,6 +22,7 @@ from calibrator.records.place import place_of
 from calibrator.records.readable import Readable, Row
 from calibrator.records.staging import Stage
 
+_TRACE = b"CREATE TABLE sign_offs"
 _TELLS_LOT = {"fills": "weigh_in_id", "spot_fills": "lot_id"}
 
 
@@ -52,6 +53,15 @@ class Salvaged:
     last_at: datetime | None
     lost: tuple[Loss, ...]
     findings: tuple[Finding, ...] = ()
+
+
+def has_traces(url: str) -> bool:
+    """Whether a file was ever one of this program's: its tables are still named in it somewhere."""
+    place = place_of(url)
+    try:
+        return place.file is not None and _TRACE in place.file.read_bytes()
+    except OSError:
+        return False
 
 
 def salvage(url: str) -> Salvaged:

@@ -151,6 +151,41 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n entries were read out of the damaged file and brought over.</source>
+        <translation>
+            <numerusform>%n entry was read out of the damaged file and brought over.</numerusform>
+            <numerusform>%n entries were read out of the damaged file and brought over.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more come from the copy of {day}.</source>
+        <translation>
+            <numerusform>%n more comes from the copy of {day}.</numerusform>
+            <numerusform>%n more come from the copy of {day}.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries are lost:</source>
+        <translation>
+            <numerusform>%n entry is lost:</numerusform>
+            <numerusform>%n entries are lost:</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries were brought in.</source>
+        <translation>
+            <numerusform>%n entry was brought in.</numerusform>
+            <numerusform>%n entries were brought in.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n were there already.</source>
+        <translation>
+            <numerusform>%n was there already.</numerusform>
+            <numerusform>%n were there already.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n scoops still bear the old line: {sheets}.</source>
         <translation>
             <numerusform>%n scoop still bears the old line: {sheets}.</numerusform>

@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+import sqlite3
 import subprocess
 import sys
 from collections.abc import Iterator
+from contextlib import closing
+from dataclasses import replace
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
+from typing import cast
 
 import pytest
 from answers import Answers
@@ -14,9 +19,10 @@ from pytestqt.qtbot import QtBot
 
 from calibrator import __version__
 from calibrator.desk.app import Opener
+from calibrator.desk.pages.setup import SetupPage
 from calibrator.desk.settings import Preferences, Settings
 from calibrator.model import Farm, new_id
-from calibrator.records import Records
+from calibrator.records import Records, backup, import_season, sample_lots_folder
 
 
 @pytest.fixture
@@ -50,7 +56,9 @@ def test_records_that_cannot_be_opened_are_told_in_words(opener: Opener, answers
     assert "not a records file" in answers.told[0]
 
 
-def test_a_damaged_file_gives_way_to_its_newest_copy(opener: Opener, answers: Answers, tmp_path: Path) -> None:
+def test_what_can_be_read_of_a_damaged_file_is_brought_over_and_told(
+    opener: Opener, answers: Answers, tmp_path: Path
+) -> None:
     file = tmp_path / "farm.sqlite"
     with Records.open(str(file)) as records:
         records.keep(Farm(id=new_id(), name="Windy Hollow"))
@@ -58,11 +66,78 @@ def test_a_damaged_file_gives_way_to_its_newest_copy(opener: Opener, answers: An
     whole = file.read_bytes()
     file.write_bytes(whole[:4096] + bytes(len(whole) - 4096))
     opener.open()
-    assert "newest copy" in answers.asked[-1]
+    assert "Bring over what can be read?" in answers.asked[-1]
     assert opener.desk is not None
     assert opener.desk.farm is not None
     assert opener.desk.farm.name == "Windy Hollow"
-    assert any(path.read_bytes()[4096:] == bytes(len(whole) - 4096) for path in tmp_path.rglob("*") if path.is_file())
+    (aside,) = tmp_path.glob("farm-damaged-*.sqlite")
+    assert aside.read_bytes()[4096:] == bytes(len(whole) - 4096)
+    assert aside.name in answers.told[-1]
+    assert aside.with_suffix(".txt").read_text(encoding="utf-8") == answers.told[-1]
+
+
+def test_a_file_emptied_by_a_disk_gives_way_to_its_newest_copy(
+    opener: Opener, answers: Answers, tmp_path: Path
+) -> None:
+    file = tmp_path / "farm.sqlite"
+    with Records.open(str(file)) as records:
+        records.keep(Farm(id=new_id(), name="Windy Hollow"))
+        records.backup_if_due()
+    file.write_bytes(b"")
+    opener.open()
+    assert "The newest copy is of" in answers.asked[-1]
+    assert opener.desk is not None
+
+
+def test_a_copy_is_put_back_from_the_screen(opener: Opener, answers: Answers, qtbot: QtBot, tmp_path: Path) -> None:
+    with Records.open(str(tmp_path / "farm.sqlite")) as records:
+        farm = records.keep(Farm(id=new_id(), name="Windy Hollow"))
+        made = backup.make(tmp_path / "farm.sqlite", "daily", datetime.now(UTC) + timedelta(hours=1))
+        records.keep(replace(farm, name="after the copy"))
+    opener.open()
+    assert opener.window is not None
+    assert opener.desk is not None
+    assert opener.desk.farm == replace(farm, name="after the copy", revision=opener.desk.farm.revision)
+    opener.window.show_page("setup")
+    page = cast(SetupPage, opener.window.page("setup"))
+    page.tabs.setCurrentWidget(page.records)
+    page.records.copies.setCurrentRow(0)
+    assert page.records._copy() == made
+    first = opener.desk
+    page.records.put_back_button.click()
+    qtbot.waitUntil(lambda: opener.desk is not first)
+    assert opener.desk.farm == farm
+    assert opener.window is not None
+    assert opener.window.isVisible()
+    (aside,) = tmp_path.glob("farm-damaged-*.sqlite")
+    with Records.open(str(aside), read_only=True) as records:
+        assert [one.name for one in records.every(Farm)] == ["after the copy"]
+
+
+def test_an_edit_by_another_program_is_said_once_and_stops_nobody(
+    opener: Opener, answers: Answers, qtbot: QtBot, tmp_path: Path
+) -> None:
+    file = tmp_path / "farm.sqlite"
+    with Records.open(str(file)) as records:
+        import_season(records, sample_lots_folder())
+    with closing(sqlite3.connect(file)) as raw:
+        raw.execute("DROP TRIGGER marks_never_updated")
+        raw.execute("UPDATE marks SET down_wall_mm = 1 WHERE sign_off_id = (SELECT id FROM sign_offs LIMIT 1)")
+        raw.commit()
+    opener.open()
+    assert opener._guarding is not None
+    with qtbot.waitSignal(opener._guarding.found):
+        opener._guarding.start()
+    qtbot.waitUntil(lambda: bool(answers.told))
+    assert "another program changed it after it was signed" in answers.told[-1]
+    opener._say_found(opener._records.check_fingerprints() if opener._records else ())
+    assert len(answers.told) == 1
+    assert opener.window is not None
+    opener.window.show_page("setup")
+    page = cast(SetupPage, opener.window.page("setup"))
+    page.tabs.setCurrentWidget(page.records)
+    page.records.check_button.click()
+    assert page.records.verdict.text() in answers.told[0]
 
 
 def test_another_language_comes_at_once_and_is_remembered(opener: Opener) -> None:

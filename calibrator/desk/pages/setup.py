@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.farm_form import FarmForm
+from calibrator.desk.forms.records_form import RecordsForm
 from calibrator.desk.forms.scale_form import ScaleForm
 from calibrator.desk.forms.scoop_form import ScoopForm
 from calibrator.desk.forms.things import ThingsTab, Wording
@@ -20,7 +21,7 @@ from calibrator.units import show_percent, show_scoop_volume, show_volume
 
 
 class SetupPage(Page):
-    """Five tabs; a thing's id opens it on its tab."""
+    """A tab each for the farm, its things and the records; a thing's id opens it on its tab."""
 
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk, "")
@@ -42,6 +43,8 @@ class SetupPage(Page):
         self._wire: WireForm | None = None
         self._wire_holder = _holder()
         self.tabs.addTab(self._wire_holder, self.tr("Scale b&y wire"))
+        self.records = RecordsForm(desk)
+        self.tabs.addTab(self.records, self.tr("Reco&rds"))
         self.tabs.currentChanged.connect(self._reload_tab)
         self.body.addWidget(self.tabs, 1)
 
@@ -96,6 +99,8 @@ class SetupPage(Page):
             self.farm.reload()
         if here is self._wire_holder:
             self.wire.reload()
+        if here is self.records:
+            self.records.reload()
         for kind, holder in self._holders.items():
             if here is holder:
                 self._tab(kind).reload()

@@ -1,0 +1,157 @@
+"""The records themselves: where they are, their copies, whether they are as they were signed, in and out."""
+
+from __future__ import annotations
+
+from functools import partial
+from pathlib import Path
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QListWidget, QListWidgetItem, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
+from calibrator.desk.parts import button, card, column, label, row, scrolled
+from calibrator.desk.theme import SPACE
+from calibrator.desk.trust_words import finding_words, moment
+from calibrator.records import Backup, Imported, export_file, import_season
+
+WIDEST = 760
+COPIES_HIGH = 190
+
+
+class RecordsForm(QWidget):
+    """A tab of the set-up. Putting a copy back is asked of the door, which closes and opens the records."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self.place = label("")
+        self.copies = QListWidget()
+        self.copies.setAccessibleName(self.tr("Copies of the records"))
+        self.copies.setFixedHeight(COPIES_HIGH)
+        self.copies.currentRowChanged.connect(self._chosen)
+        self.put_back_button = button(self.tr("&Put this copy back"), self.put_back)
+        self.no_copies = label("", "quiet")
+        self.check_button = button(self.tr("Chec&k now"), self.check)
+        self.verdict = label(
+            self.tr(
+                "Each signed-off weigh-in has a fingerprint that rests on the one before. An edit by another program "
+                "is noticed by it."
+            )
+        )
+        self.export_button = button(self.tr("Save everyth&ing to a file"), self.export)
+        self.import_button = button(self.tr("Bring in such a file"), self.bring_in)
+        self._lay_out()
+
+    def reload(self) -> None:
+        """Show the copies as they are now."""
+        self.place.setText(self.desk.records.url)
+        chosen = self.copies.currentRow()
+        self.copies.clear()
+        for copy in reversed(self.desk.records.backups()):
+            item = QListWidgetItem(_copy_words(self, copy))
+            item.setData(Qt.ItemDataRole.UserRole, copy)
+            self.copies.addItem(item)
+        self.copies.setCurrentRow(min(chosen, self.copies.count() - 1))
+        there = self.copies.count() > 0
+        self.copies.setVisible(there)
+        self.no_copies.setText("" if there else self.tr("There is no copy yet; one is made each day."))
+        self.no_copies.setVisible(not there)
+        self._chosen()
+        self.import_button.setEnabled(not self.desk.records.read_only)
+
+    def put_back(self) -> None:
+        """Ask once more, then have the records put back as they were."""
+        copy = self._copy()
+        if copy is None:
+            return
+        question = self.tr(
+            "Put back the records as they were on {day}? What is there now is set aside and kept, and the program "
+            "goes on with the copy. What was entered after that moment must be entered again."
+        )
+        ask = self.desk.ask
+        ask.confirm(question.format(day=moment(copy.at)), self.tr("Put it back"), partial(self._put_back, copy))
+
+    def check(self) -> None:
+        """Look through the signed-off weigh-ins and say what is found."""
+        found = self.desk.attempt(self.desk.records.check_fingerprints)
+        if found is None:
+            return
+        if not found:
+            self.verdict.setText(self.tr("All signed-off weigh-ins are as they were signed."))
+            return
+        self.verdict.setText("\n\n".join(map(finding_words, found)))
+
+    def export(self) -> None:
+        """Write all records to one file of the documented kind."""
+        suggestion = f"records-{self.desk.clock():%Y-%m-%d}.json"
+        self.desk.ask.save_path(self.tr("Save everything"), suggestion, self.tr("Records (*.json)"), self._export)
+
+    def bring_in(self) -> None:
+        """Bring in a file that was saved so, all of it or nothing."""
+        self.desk.ask.open_path(self.tr("Bring in records"), self.tr("Records (*.json)"), self._bring_in)
+
+    def _put_back(self, copy: Backup) -> None:
+        self.desk.put_back.emit(copy)
+
+    def _export(self, path: Path) -> None:
+        if self.desk.attempt(partial(_exported, self.desk, path)):
+            self.desk.say(self.tr("Saved as {file}.").format(file=path.name))
+
+    def _bring_in(self, path: Path) -> None:
+        brought = self.desk.attempt(partial(import_season, self.desk.records, path))
+        if brought is not None:
+            self.desk.ask.tell(_brought_words(self, brought))
+
+    def _chosen(self) -> None:
+        self.put_back_button.setEnabled(self._copy() is not None and not self.desk.records.read_only)
+
+    def _copy(self) -> Backup | None:
+        item = self.copies.currentItem()
+        return item.data(Qt.ItemDataRole.UserRole) if item else None
+
+    def _lay_out(self) -> None:
+        rule = self.tr(
+            "A copy is made each day and before each change of layout. All of the last two weeks are kept, then one "
+            "of each week for three months, then one of each month."
+        )
+        cards = (
+            card(label(self.tr("Where the records are"), "heading"), self.place),
+            card(
+                label(self.tr("Copies"), "heading"),
+                label(rule, "quiet"),
+                self.copies,
+                self.no_copies,
+                row(self.put_back_button, None),
+            ),
+            card(label(self.tr("As they were signed"), "heading"), self.verdict, row(self.check_button, None)),
+            card(
+                label(self.tr("Everything in one file"), "heading"),
+                label(self.tr("All that was ever kept, with who and when, to take to another computer."), "quiet"),
+                row(self.export_button, self.import_button, None),
+            ),
+        )
+        inner = QWidget()
+        inside = column(*cards, None, spacing=2 * SPACE)
+        inside.setContentsMargins(0, 0, SPACE, 0)
+        inner.setLayout(inside)
+        inner.setMaximumWidth(WIDEST)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 2 * SPACE, 0, 0)
+        layout.addWidget(scrolled(inner))
+
+
+def _exported(desk: Desk, path: Path) -> bool:
+    export_file(desk.records, path)
+    return True
+
+
+def _copy_words(form: RecordsForm, copy: Backup) -> str:
+    if copy.why == "daily":
+        return form.tr("{day}, the day's copy").format(day=moment(copy.at))
+    return form.tr("{day}, before a change of layout").format(day=moment(copy.at))
+
+
+def _brought_words(form: RecordsForm, brought: Imported) -> str:
+    told = counted.entries_added(brought.added)
+    return f"{told} {counted.entries_there(brought.there)}" if brought.there else told

@@ -1,0 +1,108 @@
+"""What the records say of themselves, in words: weigh-ins that another program changed, what a damage took."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime
+
+from PySide6.QtCore import QCoreApplication
+
+from calibrator.desk.counted import counted
+from calibrator.desk.record_sentences import kind_words
+from calibrator.desk.speech import day_text
+from calibrator.records import Fault, Finding, Loss, Salvaged
+
+translate = QCoreApplication.translate
+MOST_TOLD = 12
+
+
+def moment(at: datetime) -> str:
+    """A day and time of day where the reader is."""
+    here = at.astimezone()
+    return f"{day_text(here.date())}, {here:%H:%M}"
+
+
+def finding_words(finding: Finding) -> str:
+    """One sentence on one weigh-in, and between which copies it happened."""
+    lot = finding.lot_number or "–"
+    when = moment(finding.signed_at) if finding.signed_at else "–"
+    said = _faults()[finding.fault].format(lot=lot, when=when, who=finding.signed_by or "–")
+    return f"{said} {_since(finding)}".strip()
+
+
+def _faults() -> dict[Fault, str]:
+    return {
+        Fault.CHANGED: translate(
+            "Trust", "Lot {lot}, signed off {when} by {who}: another program changed it after it was signed."
+        ),
+        Fault.TAKEN_AWAY: translate(
+            "Trust",
+            "Lot {lot}, signed off {when} by {who}: the weigh-in is no longer there. After an older copy was put "
+            "back this may be as it should be.",
+        ),
+        Fault.SLIPPED_IN: translate(
+            "Trust", "Lot {lot}, signed off {when} by {who}: this program did not sign it, it has no fingerprint."
+        ),
+        Fault.CHAIN_BROKEN: translate(
+            "Trust", "Lot {lot}, signed off {when} by {who}: a weigh-in signed off before it is missing."
+        ),
+        Fault.UNLIKE_COPY: translate(
+            "Trust", "Lot {lot}, signed off {when} by {who}: the newest copy of the records tells it otherwise."
+        ),
+    }
+
+
+def _since(finding: Finding) -> str:
+    if finding.right_until and finding.wrong_since:
+        text = translate("Trust", "It happened between the copies of {right} and {wrong}.")
+        return text.format(right=moment(finding.right_until), wrong=moment(finding.wrong_since))
+    if finding.right_until:
+        text = translate("Trust", "In the copy of {right} it was still right.")
+        return text.format(right=moment(finding.right_until))
+    return ""
+
+
+def findings_words(findings: Sequence[Finding]) -> str:
+    """All of them, for a person who did not ask; work goes on."""
+    head = translate(
+        "Trust",
+        "Signed-off weigh-ins are not as they were signed. You can go on working; look at these lots before "
+        "you rely on them, and weigh them in again where in doubt.",
+    )
+    return "\n\n".join([head, *map(finding_words, findings[:MOST_TOLD])])
+
+
+def loss_words(loss: Loss) -> str:
+    """One thing that is lost, as far as it is known."""
+    what = kind_words(_KINDS.get(loss.what, loss.what)) if loss.what else translate("Trust", "an entry")
+    if loss.lot_number:
+        what = translate("Trust", "{what} of lot {lot}").format(what=what, lot=loss.lot_number)
+    if loss.at is None:
+        return translate("Trust", "{what}, number {number}; when and by whom is lost too").format(
+            what=what, number=loss.number
+        )
+    text = translate("Trust", "{what}, entered {when} by {who}")
+    return text.format(what=what, when=moment(loss.at), who=loss.by or "–")
+
+
+_KINDS = {"strike_fill": "fill", "restore_fill": "fill", "strike_spot_fill": "spot fill", "sign_off": "sign off"}
+
+
+def salvaged_words(told: Salvaged, most: int | None = MOST_TOLD) -> str:
+    """What was brought over out of a damaged file, what was lost, where the file is."""
+    lines = [
+        counted.entries_read(told.read),
+        translate("Trust", "The damaged file is kept as {file}.").format(file=told.aside.name),
+    ]
+    if told.copy_at and told.from_copy:
+        lines.insert(1, counted.entries_from_copy(told.from_copy).format(day=moment(told.copy_at)))
+    if told.last_at:
+        text = translate("Trust", "The newest entry there is of {when}; enter again what came after it.")
+        lines.append(text.format(when=moment(told.last_at)))
+    if not told.lost:
+        return "\n\n".join([*lines, translate("Trust", "Up to there nothing is lost.")])
+    shown = told.lost if most is None else told.lost[:most]
+    lost = [counted.entries_lost(len(told.lost)), *(f"· {loss_words(loss)}" for loss in shown)]
+    if len(shown) < len(told.lost):
+        lost.append("· …")
+    return "\n\n".join([*lines, "\n".join(lost)])
