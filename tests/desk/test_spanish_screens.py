@@ -127,6 +127,7 @@ def known_names(records: Records) -> set[str]:
     names += [text for lot in records.every(Lot) for text in (lot.product, lot.lot_number, lot.note, lot.supplier)]
     names += [text for scoop in records.every(Scoop) for text in (scoop.told_by, scoop.retired_why)]
     names += [trial.note for trial in records.every(FeederTrial)]
+    names.append(records.url)
     return {word.lower() for name in names for word in re.findall(r"[^\W\d_]+", name)}
 
 
