@@ -45,10 +45,22 @@
     <message>
         <source>{trouble}
 
-The newest copy is of {day}. Put it back now? The damaged file is set aside and kept. What was entered after that moment must be entered again.</source>
+Bring over what can be read? What the copies hold is added, the damaged file is set aside and kept, and you are told exactly what is lost.</source>
         <translation>{trouble}
 
-La copia más nueva es del {day}. ¿Ponerla en su lugar ahora? El archivo dañado se aparta y se conserva. Lo que se anotó después de ese momento se tiene que anotar otra vez.</translation>
+¿Traer lo que se pueda leer? Se añade lo que tengan las copias, el archivo dañado se aparta y se conserva, y se le dice exactamente qué se perdió.</translation>
+    </message>
+    <message>
+        <source>Bring it over</source>
+        <translation>Traerlo</translation>
+    </message>
+    <message>
+        <source>{trouble}
+
+The newest copy is of {day}. Put it back now? What was entered after that moment must be entered again.</source>
+        <translation>{trouble}
+
+La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó después de ese momento hay que anotarlo de nuevo.</translation>
     </message>
     <message>
         <source>Put the copy back</source>
@@ -4049,6 +4061,89 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
+    <name>RecordsForm</name>
+    <message>
+        <source>Copies of the records</source>
+        <translation>Copias de los registros</translation>
+    </message>
+    <message>
+        <source>&amp;Put this copy back</source>
+        <translation>Reponer esta copia</translation>
+    </message>
+    <message>
+        <source>Chec&amp;k now</source>
+        <translation>Revi&amp;sar ahora</translation>
+    </message>
+    <message>
+        <source>Each signed-off weigh-in has a fingerprint that rests on the one before. An edit by another program is noticed by it.</source>
+        <translation>Cada pesaje firmado tiene una huella que se apoya en la anterior. Por ella se nota si otro programa lo cambió.</translation>
+    </message>
+    <message>
+        <source>Save everyth&amp;ing to a file</source>
+        <translation>&amp;Guardar todo en un archivo</translation>
+    </message>
+    <message>
+        <source>Bring in such a file</source>
+        <translation>Traer un archivo así</translation>
+    </message>
+    <message>
+        <source>There is no copy yet; one is made each day.</source>
+        <translation>Todavía no hay copia; se hace una cada día.</translation>
+    </message>
+    <message>
+        <source>Put back the records as they were on {day}? What is there now is set aside and kept, and the program goes on with the copy. What was entered after that moment must be entered again.</source>
+        <translation>¿Reponer los registros como estaban el {day}? Lo que hay ahora se aparta y se conserva, y el programa sigue con la copia. Lo que se anotó después de ese momento hay que anotarlo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Put it back</source>
+        <translation>Reponerla</translation>
+    </message>
+    <message>
+        <source>All signed-off weigh-ins are as they were signed.</source>
+        <translation>Todos los pesajes firmados están como se firmaron.</translation>
+    </message>
+    <message>
+        <source>Save everything</source>
+        <translation>Guardar todo</translation>
+    </message>
+    <message>
+        <source>Records (*.json)</source>
+        <translation>Registros (*.json)</translation>
+    </message>
+    <message>
+        <source>Bring in records</source>
+        <translation>Traer registros</translation>
+    </message>
+    <message>
+        <source>Saved as {file}.</source>
+        <translation>Guardado como {file}.</translation>
+    </message>
+    <message>
+        <source>A copy is made each day and before each change of layout. All of the last two weeks are kept, then one of each week for three months, then one of each month.</source>
+        <translation>Se hace una copia cada día y antes de cada cambio de formato. Se conservan todas las de las últimas dos semanas, luego una por semana durante tres meses y después una por mes.</translation>
+    </message>
+    <message>
+        <source>Where the records are</source>
+        <translation>Dónde están los registros</translation>
+    </message>
+    <message>
+        <source>Copies</source>
+        <translation>Copias</translation>
+    </message>
+    <message>
+        <source>As they were signed</source>
+        <translation>Como se firmaron</translation>
+    </message>
+    <message>
+        <source>Everything in one file</source>
+        <translation>Todo en un archivo</translation>
+    </message>
+    <message>
+        <source>All that was ever kept, with who and when, to take to another computer.</source>
+        <translation>Todo lo que se anotó, con quién y cuándo, para llevarlo a otra computadora.</translation>
+    </message>
+</context>
+<context>
     <name>ScaleForm</name>
     <message>
         <source>Name of the scale</source>
@@ -5700,6 +5795,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Bás&amp;cula por cable</translation>
     </message>
     <message>
+        <source>Recor&amp;ds</source>
+        <translation>Registros</translation>
+    </message>
+    <message>
         <source>{step} steps, up to {capacity}</source>
         <translation>división de {step}, hasta {capacity}</translation>
     </message>
@@ -7149,6 +7248,69 @@ Last kept: {mass}</source>
     </message>
 </context>
 <context>
+    <name>Trust</name>
+    <message>
+        <source>Lot {lot}, signed off {when} by {who}: another program changed it after it was signed.</source>
+        <translation>Lote {lot}, firmado el {when} por {who}: otro programa lo cambió después de la firma.</translation>
+    </message>
+    <message>
+        <source>Lot {lot}, signed off {when} by {who}: the weigh-in is no longer there. After an older copy was put back this may be as it should be.</source>
+        <translation>Lote {lot}, firmado el {when} por {who}: el pesaje ya no está. Si se repuso una copia más antigua, puede estar bien así.</translation>
+    </message>
+    <message>
+        <source>Lot {lot}, signed off {when} by {who}: this program did not sign it, it has no fingerprint.</source>
+        <translation>Lote {lot}, firmado el {when} por {who}: este programa no lo firmó, no tiene huella.</translation>
+    </message>
+    <message>
+        <source>Lot {lot}, signed off {when} by {who}: a weigh-in signed off before it is missing.</source>
+        <translation>Lote {lot}, firmado el {when} por {who}: falta un pesaje firmado antes que este.</translation>
+    </message>
+    <message>
+        <source>Lot {lot}, signed off {when} by {who}: the newest copy of the records tells it otherwise.</source>
+        <translation>Lote {lot}, firmado el {when} por {who}: la copia más reciente de los registros dice otra cosa.</translation>
+    </message>
+    <message>
+        <source>It happened between the copies of {right} and {wrong}.</source>
+        <translation>Ocurrió entre las copias del {right} y del {wrong}.</translation>
+    </message>
+    <message>
+        <source>In the copy of {right} it was still right.</source>
+        <translation>En la copia del {right} todavía estaba bien.</translation>
+    </message>
+    <message>
+        <source>Signed-off weigh-ins are not as they were signed. You can go on working; look at these lots before you rely on them, and weigh them in again where in doubt.</source>
+        <translation>Hay pesajes firmados que no están como se firmaron. Puede seguir trabajando; mire estos lotes antes de confiar en ellos y, si hay duda, péselos de nuevo.</translation>
+    </message>
+    <message>
+        <source>an entry</source>
+        <translation>una anotación</translation>
+    </message>
+    <message>
+        <source>{what} of lot {lot}</source>
+        <translation>{what} del lote {lot}</translation>
+    </message>
+    <message>
+        <source>{what}, number {number}; when and by whom is lost too</source>
+        <translation>{what}, número {number}; también se perdió cuándo y de quién</translation>
+    </message>
+    <message>
+        <source>{what}, entered {when} by {who}</source>
+        <translation>{what}, anotado el {when} por {who}</translation>
+    </message>
+    <message>
+        <source>The damaged file is kept as {file}.</source>
+        <translation>El archivo dañado se conserva como {file}.</translation>
+    </message>
+    <message>
+        <source>The newest entry there is of {when}; enter again what came after it.</source>
+        <translation>La anotación más reciente es del {when}; anote de nuevo lo que vino después.</translation>
+    </message>
+    <message>
+        <source>Up to there nothing is lost.</source>
+        <translation>Hasta ahí no se perdió nada.</translation>
+    </message>
+</context>
+<context>
     <name>Units</name>
     <message>
         <source>Type a value, like {example}.</source>
@@ -8347,6 +8509,52 @@ Last kept: {mass}</source>
             <numerusform>La división de esta báscula es gruesa para una sola medida. Pese %n medida cada vez y anótelo junto al peso.</numerusform>
             <numerusform>La división de esta báscula es gruesa para una sola medida. Pese %n medidas juntas cada vez y anótelo junto al peso.</numerusform>
         </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries were read out of the damaged file and brought over.</source>
+        <translation>
+            <numerusform>Se leyó %n anotación del archivo dañado y se trajo.</numerusform>
+            <numerusform>Se leyeron %n anotaciones del archivo dañado y se trajeron.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more come from the copy of {day}.</source>
+        <translation>
+            <numerusform>%n más viene de la copia del {day}.</numerusform>
+            <numerusform>%n más vienen de la copia del {day}.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries are lost:</source>
+        <translation>
+            <numerusform>Se perdió %n anotación:</numerusform>
+            <numerusform>Se perdieron %n anotaciones:</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries were brought in.</source>
+        <translation>
+            <numerusform>Se trajo %n anotación.</numerusform>
+            <numerusform>Se trajeron %n anotaciones.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n were there already.</source>
+        <translation>
+            <numerusform>%n ya estaba.</numerusform>
+            <numerusform>%n ya estaban.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>form</name>
+    <message>
+        <source>{day}, the day&apos;s copy</source>
+        <translation>{day}, la copia del día</translation>
+    </message>
+    <message>
+        <source>{day}, before a change of layout</source>
+        <translation>{day}, antes de un cambio de formato</translation>
     </message>
 </context>
 </TS>
