@@ -44,7 +44,7 @@ class SetupPage(Page):
         self._wire_holder = _holder()
         self.tabs.addTab(self._wire_holder, self.tr("Scale b&y wire"))
         self.records = RecordsForm(desk)
-        self.tabs.addTab(self.records, self.tr("Recor&ds"))
+        self.tabs.addTab(self.records, self.tr("Records"))
         self.tabs.currentChanged.connect(self._reload_tab)
         self.body.addWidget(self.tabs, 1)
 
