@@ -5795,7 +5795,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Bás&amp;cula por cable</translation>
     </message>
     <message>
-        <source>Recor&amp;ds</source>
+        <source>Records</source>
         <translation>Registros</translation>
     </message>
     <message>
