@@ -13,6 +13,7 @@ from calibrator.desk.guide import Guide
 from calibrator.desk.help.hands import all_of_them
 from calibrator.desk.help.view import HandsDialog
 from calibrator.desk.how.view import HowDialog
+from calibrator.desk.pages.farms_compared import FarmsDialog
 from calibrator.desk.pages.help import HelpPage
 from calibrator.desk.pages.lots import LotsPage
 from calibrator.desk.pages.mix_check import MixCheckPage
@@ -34,6 +35,10 @@ def tour(window: Window) -> Iterator[str]:
     window.show_page("today")
     yield "today"
     yield from _season(window)
+    compared = FarmsDialog(window.desk, window)
+    compared.show()
+    yield "farms-compared"
+    compared.close()
     yield from _lots(window)
     yield from _weigh_in(window)
     yield from _tables(window)

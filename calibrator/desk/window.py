@@ -219,6 +219,7 @@ class Window(QMainWindow):
             if key == "setup":
                 layout.addStretch(1)
             layout.addWidget(made)
+        QWidget.setTabOrder(buttons["help"], self.farms)  # the pages come first under the Tab key
         help_key = QShortcut(QKeySequence(QKeySequence.StandardKey.HelpContents), self)
         help_key.activated.connect(buttons["help"].click)
         return rail, buttons

@@ -27,6 +27,7 @@ COARSE_G = 2.8349523125  # 0.1 oz, where no scale is entered yet
 WATER_WEIGHINGS = 3
 WIDEST_MM = 1000.0
 LONGEST_MARKING = 40
+SHORTEST_CHOICE = 12
 SMALLEST_DRAWING = (260, 220)
 
 
@@ -41,6 +42,8 @@ class ScoopForm(Form[Scoop]):
         told = self.tr("What an eye or a hand knows it by: red tape, a number burned in.")
         self.told_by = TextField(self.tr("How it is told apart"), told, longest=LONGEST_MARKING)
         self.replaces = QComboBox()
+        self.replaces.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.replaces.setMinimumContentsLength(SHORTEST_CHOICE)
         self._replaces = Captioned(self.tr("Takes the place of"), self.replaces)
         self._likeness = label("", "caution")
         self.fields = ShapeFields(desk, self.tr("Shape of the scoop"), self._how_to_pour(), WIDEST_MM)
@@ -130,8 +133,8 @@ class ScoopForm(Form[Scoop]):
         water.setContentsMargins(0, 0, 0, 0)
         self._water_part.setLayout(water)
         words = (self._by_dimensions, self._by_water, self._difference, self._trouble)
-        names = row(self.name, self.told_by, self._replaces, spacing=24)
-        add_all(self.body, (names, self._likeness, self.fields, self._water_part, *words))
+        names = row(self.name, self.told_by, spacing=24)
+        add_all(self.body, (names, self._likeness, self.fields, self._water_part, *words, _third(self._replaces)))
 
     def _watch(self) -> None:
         for text in (self.name, self.told_by):

@@ -26,8 +26,8 @@ from calibrator.desk.standing import LotStanding, LotState
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.figure_block import FigureBlock
 from calibrator.desk.words import mark_words, packages_words, state_tone, state_words, step_words
-from calibrator.model import Composition, Fill, Lot, Mark, PackageKind, Scoop, SignOff, SpotFill, WeighIn
-from calibrator.units import show_mass, show_percent, show_with_uncertainty
+from calibrator.model import Composition, Fill, Lot, Mark, PackageKind, Scoop, SignOff, SpotFill, UnitSystem, WeighIn
+from calibrator.units import show_density_oz_per_qt, show_mass, show_percent, show_with_uncertainty
 
 BLOCKS_ABREAST = 3
 
@@ -127,6 +127,8 @@ class LotDetail(QFrame):
             comma = decimal_comma()
             spread = show_with_uncertainty(density.value, density.half_width, "g/mL", decimal_comma=comma)
             told = f"{density.value:.3f} g/mL"
+            if self.desk.system is UnitSystem.FARM:
+                spread = f"{spread}; {show_density_oz_per_qt(density.value, decimal_comma=comma)}"
             block.tell(self.tr("Bulk density"), told.replace(".", ",") if comma else told, spread)
             self._add_block(block)
 

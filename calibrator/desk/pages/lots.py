@@ -7,6 +7,7 @@ from datetime import date
 from functools import partial
 
 from PySide6.QtCore import QModelIndex, QSortFilterProxyModel, Qt
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHeaderView, QLineEdit, QSplitter, QStackedWidget, QTableView, QWidget
 
 from calibrator.desk.context import Desk
@@ -20,7 +21,8 @@ from calibrator.desk.theme import SPACE
 from calibrator.model import Farm, Lot, Scoop
 
 NEW = "new"
-PRODUCT, ARRIVED = 1, 2
+PRODUCT, ARRIVED, BAGS = 1, 2, 3
+ROOM_FOR_BAGS_PX = 960
 WIDEST_COLUMN = 260
 
 
@@ -54,6 +56,11 @@ class LotsPage(Page):
         self._choose(self._chosen)
         if not self.form.typed:
             self.form.load(self.form.thing)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """On a narrow page the product counts more than how many bags came; those are told beneath."""
+        super().resizeEvent(event)
+        self.table.setColumnHidden(BAGS, event.size().width() < ROOM_FOR_BAGS_PX)
 
     def open(self, thing_id: str) -> None:
         if thing_id == NEW:
