@@ -520,7 +520,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <name>FarmsDialog</name>
     <message>
         <source>A product across farms</source>
-        <translation>Un producto entre granjas</translation>
+        <translation>Un producto entre establos</translation>
     </message>
     <message>
         <source>Close</source>
@@ -531,27 +531,27 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <name>FarmsMenu</name>
     <message>
         <source>Farms</source>
-        <translation>Granjas</translation>
+        <translation>Establos</translation>
     </message>
     <message>
         <source>Choose another farm, or add one</source>
-        <translation>Elegir otra granja o agregar una</translation>
+        <translation>Elegir otro establo o agregar una</translation>
     </message>
     <message>
         <source>What is the further farm called?</source>
-        <translation>¿Cómo se llama la otra granja?</translation>
+        <translation>¿Cómo se llama el otro establo?</translation>
     </message>
     <message>
         <source>Add a farm …</source>
-        <translation>Agregar una granja …</translation>
+        <translation>Agregar un establo …</translation>
     </message>
     <message>
         <source>Compare a product across farms …</source>
-        <translation>Comparar un producto entre granjas …</translation>
+        <translation>Comparar un producto entre establos …</translation>
     </message>
     <message>
         <source>There is a farm named {name} already. Give the further one a name of its own.</source>
-        <translation>Ya hay una granja llamada {name}. Dele a la otra un nombre propio.</translation>
+        <translation>Ya hay un establo llamado {name}. Dele al otro un nombre propio.</translation>
     </message>
 </context>
 <context>
@@ -562,11 +562,11 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>No product was weighed in on two farms yet. Products count as one where their names are the same.</source>
-        <translation>Todavía ningún producto se pesó en dos granjas. Los productos cuentan como uno si se llaman igual.</translation>
+        <translation>Todavía ningún producto se pesó en dos establos. Los productos cuentan como uno si se llaman igual.</translation>
     </message>
     <message>
         <source>Farm</source>
-        <translation>Granja</translation>
+        <translation>Establo</translation>
     </message>
     <message>
         <source>Lots</source>
@@ -586,11 +586,11 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>The product on each farm</source>
-        <translation>El producto en cada granja</translation>
+        <translation>El producto en cada establo</translation>
     </message>
     <message>
         <source>No lot was weighed on two of these farms. One that both weigh under its number would tell whether powder or weighing differs.</source>
-        <translation>Ningún lote se pesó en dos de estas granjas. Uno que ambas pesen con su número diría si difiere el polvo o el pesaje.</translation>
+        <translation>Ningún lote se pesó en dos de estos establos. Uno que ambos pesen con su número diría si difiere el polvo o el pesaje.</translation>
     </message>
     <message>
         <source>{low} to {high}</source>
@@ -598,7 +598,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>{first} and {second}: a farm with one lot cannot be compared yet.</source>
-        <translation>{first} y {second}: una granja con un solo lote todavía no se puede comparar.</translation>
+        <translation>{first} y {second}: un establo con un solo lote todavía no se puede comparar.</translation>
     </message>
     <message>
         <source>{first} and {second}: no difference can be told from {lots}.</source>
@@ -2466,7 +2466,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>{price} a bag.</source>
-        <translation>{price} por saco.</translation>
+        <translation>{price} por costal.</translation>
     </message>
     <message>
         <source>protein</source>
@@ -2561,7 +2561,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>The plant or line that made it, where the bag tells.</source>
-        <translation>La planta o línea que lo hizo, si el saco lo dice.</translation>
+        <translation>La planta o línea que lo hizo, si el costal lo dice.</translation>
     </message>
     <message>
         <source>Plant code</source>
@@ -8119,7 +8119,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>“{text}” is typed but not entered. Keep it or put it back, then go to another farm.</source>
-        <translation>“{text}” está escrito pero no ingresado. Guárdelo o descártelo, y después vaya a otra granja.</translation>
+        <translation>“{text}” está escrito pero no ingresado. Guárdelo o descártelo, y después vaya a otro establo.</translation>
     </message>
     <message>
         <source>“{text}” is typed but not entered. Close without it?</source>
