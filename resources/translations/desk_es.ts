@@ -535,7 +535,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Choose another farm, or add one</source>
-        <translation>Elegir otro establo o agregar una</translation>
+        <translation>Elegir otro establo o agregar uno</translation>
     </message>
     <message>
         <source>What is the further farm called?</source>
