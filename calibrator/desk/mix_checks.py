@@ -51,7 +51,7 @@ class MixFindings:
     reference mixes its line has. `shown_brix` is the mean of the drops as shown. `correction_planned` tells
     that the correction took the chart's volume, for none was read. `warm` are the temperatures with the
     thermometer's error taken off, `thermometer` what is known of it. `line` is the farm's own, where it served,
-    and `read` the °Brix that went into it.
+    and `read` the °Brix of the drops with zero and temperature reckoned in.
     """
 
     ways: tuple[Solids, ...] = ()
@@ -170,7 +170,7 @@ def _by_drops(work: _Work) -> list[Solids]:
         return []
     instrument_id = work.instrument_of(*BRIX_KINDS)
     tool = refractometer(work.tools, instrument_id, work.at)
-    read = brix(drops, tool, work.one(ReadingKind.PRISM_TEMPERATURE))
+    read = work.read = brix(drops, tool, work.one(ReadingKind.PRISM_TEMPERATURE))
     lot = work.batch.now.powder.lot
     mixes = references_for(work.tools, lot.id if lot else "", instrument_id)
     if len(mixes) >= 2:
@@ -180,7 +180,7 @@ def _by_drops(work: _Work) -> list[Solids]:
         except CannotCompute as error:
             work.troubles.append(in_words(error))
         else:
-            work.references, work.line, work.read = len(mixes), line, read
+            work.references, work.line = len(mixes), line
             return found
     return [by_whole_milk(read, work.batch.now.powder.powder), by_trade_rule(read)]
 

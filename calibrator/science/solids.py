@@ -60,6 +60,11 @@ class Solids:
     doubts: tuple[Doubt, ...] = ()
 
     @property
+    def readings_u(self) -> float:
+        """Standard uncertainty of their mean by the spread of the readings alone."""
+        return self.one_reading_sd / math.sqrt(self.readings)
+
+    @property
     def half_width(self) -> float:
         """Half the 95 % interval."""
         return two_sided_t(0.95, self.degrees_of_freedom) * self.u

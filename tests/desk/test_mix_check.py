@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+import re
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
@@ -16,6 +17,8 @@ from PySide6.QtWidgets import QApplication, QLabel, QLineEdit
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
+from calibrator.desk.how.of_check import of_solids
+from calibrator.desk.how.view import HowDialog
 from calibrator.desk.mix_batch import planned
 from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.desk.theme import Theme
@@ -173,6 +176,49 @@ def test_with_an_own_line_the_verdict_is_sure_and_kept_as_typed(
     assert kept.readings[0].instrument_id == tool.id
     assert panel.readings.first.text() == ""
     assert panel.readings.first.line.hasFocus()
+
+
+def test_how_the_solids_came_about_is_told_on_demand(qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    panel = page.check
+    assert not panel.verdict.how.isVisibleTo(page)
+    type_in(qtbot, panel.readings.first.line, "11.2 11.4 11.2")
+    (rough,) = of_solids(panel.found)
+    assert "0.9984 × reading + 2.077" in "".join(part.working for part in rough.parts)
+    tool = refractometer(herd)
+    zeroed(herd, tool, reading=0.2)
+    own_line(herd, tool)
+    desk.changed.emit()
+    (told,) = of_solids(panel.found)
+    by_what = {part.what: part for part in told.parts}
+    assert by_what["Reading"].result == "11.07 °Brix"
+    # The mixes were read the same day with the same zero: 1.7 below their solids, so 11.07 stands for 12.77 %.
+    intercept, slope = (float(part) for part in re.findall(r"[+÷] ([0-9.]+)", by_what["Solids"].working))
+    assert (11.07 + intercept) / slope == pytest.approx(12.77, abs=0.02)
+    assert "from 6 weighed mixes" in by_what["Solids"].working
+    assert by_what["Solids"].result == "12.77 %"
+    assert by_what["Verdict"].result == panel.verdict.verdict.text()
+    qtbot.keyClick(panel.verdict.how, Qt.Key.Key_Space)
+    (dialog,) = [one for one in QApplication.topLevelWidgets() if isinstance(one, HowDialog) and one.isVisible()]
+    assert "12.77 %" in labels(dialog)
+    dialog.close()
+
+
+@pytest.mark.parametrize(
+    ("typed", "words"),
+    [({"floating": "1.032", "mix": "100 F"}, "hydrometer: density"), ({"volume": "40 gal"}, "powder on the chart")],
+)
+def test_how_other_ways_came_about(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk, typed: dict[str, str], words: str
+) -> None:
+    herd.records.keep(
+        Instrument(id=new_id(), farm_id=herd.farm.id, name="float", kind=InstrumentKind.HYDROMETER, division=0.001)
+    )
+    desk.changed.emit()
+    assert of_solids(page.check.found) == ()
+    for name, text in typed.items():
+        type_in(qtbot, getattr(page.check.readings, name).line, text)
+    (told,) = of_solids(page.check.found)
+    assert words in "".join(part.working for part in told.parts)
 
 
 def test_a_thin_mix_is_told_with_its_correction_and_its_causes(

@@ -5,10 +5,13 @@ from __future__ import annotations
 from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
 
 from calibrator.desk import mix_words as words
+from calibrator.desk.how.of_check import of_solids
+from calibrator.desk.how.view import how_button
+from calibrator.desk.how.working import Working
 from calibrator.desk.mix.warm_words import warm_words
 from calibrator.desk.mix_batch import Batch
 from calibrator.desk.mix_checks import MixFindings
-from calibrator.desk.parts import card, clear, label, set_style_property, set_tone
+from calibrator.desk.parts import card, clear, label, row, set_style_property, set_tone
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.solids_bar import SolidsBar
 from calibrator.model import UnitSystem
@@ -30,6 +33,11 @@ class VerdictPanel(QWidget):
         self.verdict_card = card(
             self.verdict, self.solids, self.bar, self.would_tell, self.way, self.basis, self.doubts, self.warm
         )
+        self._found = MixFindings()
+        self.how = how_button(self._workings)
+        verdict_layout = self.verdict_card.layout()
+        assert isinstance(verdict_layout, QVBoxLayout)
+        verdict_layout.addLayout(row(self.how, None))
         self._cautions = QVBoxLayout()
         self._cautions.setSpacing(SPACE)
         self.correction, self.correction_card = _told_card(self.tr("Put it right"))
@@ -48,6 +56,8 @@ class VerdictPanel(QWidget):
 
     def show_findings(self, found: MixFindings, batch: Batch, system: UnitSystem, stale: str = "") -> None:
         """Tell what the readings say; `stale` names other instruments whose checks no longer hold."""
+        self._found = found
+        self.how.setVisible(found.best is not None)
         self._show_verdict(found)
         self._show_way(found, stale)
         _say(self.basis, words.basis_words(found.best, batch.now.powder.powder) if found.best else "")
@@ -59,6 +69,9 @@ class VerdictPanel(QWidget):
         self.pails_card.setVisible(found.pails is not None)
         troubles = [*found.troubles, *([batch.trouble] if batch.trouble else [])]
         _say(self.troubles, "\n".join(troubles))
+
+    def _workings(self) -> tuple[Working, ...]:
+        return of_solids(self._found)
 
     def _show_verdict(self, found: MixFindings) -> None:
         judged, best = found.judged, found.best

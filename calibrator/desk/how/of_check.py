@@ -1,0 +1,96 @@
+"""How the solids of a mix and the verdict on them came about."""
+
+from __future__ import annotations
+
+from calibrator.desk.how.working import GUM, Part, Working, as_minus, degrees, percent, translate
+from calibrator.desk.mix_checks import MixFindings
+from calibrator.desk.mix_words import verdict_words, way_name
+from calibrator.science.check import Judged
+from calibrator.science.own_line import Line
+from calibrator.science.solids import WHOLE_MILK_INTERCEPT_PCT, WHOLE_MILK_SLOPE, Solids, SolidsFrom
+
+LINE_SOURCES = ("Miller and Miller, Statistics and Chemometrics for Analytical Chemistry, 5.6",)
+
+
+def of_solids(found: MixFindings) -> tuple[Working, ...]:
+    """The solids by the way that the verdict rests on; nothing before a reading tells any."""
+    best = found.best
+    if best is None:
+        return ()
+    parts = (*_reading(found), _way(found, best), *_doubts(best), *_verdict(found.judged))
+    sources = (*(LINE_SOURCES if best.way is SolidsFrom.OWN_LINE else ()), f"{GUM}, 5.1.2, G.4")
+    return (Working(translate("How", "Solids of the mix, as mixed"), parts, sources),)
+
+
+def _reading(found: MixFindings) -> tuple[Part, ...]:
+    if found.read is None or found.shown_brix is None:
+        return ()
+    taken_off = as_minus(f"{found.shown_brix - found.read.value:+.2f}")
+    working = translate("How", "mean of the drops {shown}, less {taken_off} for zero and temperature")
+    told = working.format(shown=f"{found.shown_brix:.2f}", taken_off=taken_off)
+    return (Part(translate("How", "Reading"), told, f"{found.read.value:.2f} °Brix"),)
+
+
+def _way(found: MixFindings, best: Solids) -> Part:
+    return Part(translate("How", "Solids"), _way_words(found, best), percent(best.share, 2))
+
+
+def _way_words(found: MixFindings, best: Solids) -> str:
+    if best.way is SolidsFrom.OWN_LINE and found.line is not None:
+        return _line_words(found.line)
+    if best.way is SolidsFrom.WHOLE_MILK:
+        text = translate("How", "whole milk: {slope} × reading + {intercept}, brought to powder as fed")
+        return text.format(slope=WHOLE_MILK_SLOPE, intercept=WHOLE_MILK_INTERCEPT_PCT)
+    if best.way is SolidsFrom.FINISHED_VOLUME:
+        return translate("How", "powder on the chart ÷ (powder + water that leaves room for it in the volume)")
+    text = translate("How", "{way}: density of the mix against that of water, by the room that the powder takes")
+    return text.format(way=way_name(best.way))
+
+
+def _line_words(line: Line) -> str:
+    text = translate("How", "own line turned round: (reading {intercept}) ÷ {slope}, from {count} weighed mixes")
+    return text.format(intercept=_taken_off(line.intercept), slope=f"{line.slope / 100:.3f}", count=line.n)
+
+
+def _taken_off(intercept: float) -> str:
+    return f"{'+' if intercept < 0 else '−'} {abs(intercept):.2f}"
+
+
+def _doubts(best: Solids) -> tuple[Part, ...]:
+    readings = translate("How", "spread of one reading ÷ √{count}: {spread} ÷ √{count}")
+    together = translate("How", "added as squares; {degrees} degrees of freedom")
+    return (
+        Part(
+            translate("How", "Doubt: how the readings differ"),
+            readings.format(count=best.readings, spread=percent(best.one_reading_sd, 2)),
+            f"± {percent(best.readings_u, 2)}",
+        ),
+        Part(
+            translate("How", "Doubt: instrument and way"),
+            translate("How", "what more readings would not lessen: zero, scale, temperature, the way itself"),
+            f"± {percent(best.rest_u, 2)}",
+        ),
+        Part(
+            translate("How", "All doubts together"),
+            together.format(degrees=degrees(best.degrees_of_freedom)),
+            f"± {percent(best.u, 2)}",
+        ),
+        Part(
+            translate("How", "95 % interval"),
+            translate("How", "times Student's t for so many degrees of freedom"),
+            f"± {percent(best.half_width, 2)}",
+        ),
+    )
+
+
+def _verdict(judged: Judged | None) -> tuple[Part, ...]:
+    if judged is None:
+        return ()
+    text = translate("How", "{low} to {high} against {target} ± {tolerance}")
+    told = text.format(
+        low=percent(judged.low, 2),
+        high=percent(judged.high, 2),
+        target=percent(judged.target, 2),
+        tolerance=percent(judged.tolerance, 2),
+    )
+    return (Part(translate("How", "Verdict"), told, verdict_words(judged.verdict)),)
