@@ -1609,8 +1609,64 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>medida al ras ÷ volumen de la medida hasta el borde: {mass} ÷ {volume}</translation>
     </message>
     <message>
+        <source>Solids of the mix, as mixed</source>
+        <translation>Sólidos de la mezcla, tal como se mezcla</translation>
+    </message>
+    <message>
+        <source>mean of the drops {shown}, less {taken_off} for zero and temperature</source>
+        <translation>media de las gotas {shown}, menos {taken_off} por el cero y la temperatura</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Lectura</translation>
+    </message>
+    <message>
+        <source>Solids</source>
+        <translation>Sólidos</translation>
+    </message>
+    <message>
+        <source>whole milk: {slope} × reading + {intercept}, brought to powder as fed</source>
+        <translation>leche entera: {slope} × lectura + {intercept}, pasado a polvo tal como se da</translation>
+    </message>
+    <message>
+        <source>powder on the chart ÷ (powder + water that leaves room for it in the volume)</source>
+        <translation>polvo de la tabla ÷ (polvo + el agua que cabe con él en el volumen)</translation>
+    </message>
+    <message>
+        <source>{way}: density of the mix against that of water, by the room that the powder takes</source>
+        <translation>{way}: densidad de la mezcla contra la del agua, por el lugar que ocupa el polvo</translation>
+    </message>
+    <message>
+        <source>own line turned round: (reading {intercept}) ÷ {slope}, from {count} weighed mixes</source>
+        <translation>línea propia al revés: (lectura {intercept}) ÷ {slope}, de {count} mezclas pesadas</translation>
+    </message>
+    <message>
+        <source>spread of one reading ÷ √{count}: {spread} ÷ √{count}</source>
+        <translation>dispersión de una lectura ÷ √{count}: {spread} ÷ √{count}</translation>
+    </message>
+    <message>
+        <source>Doubt: how the readings differ</source>
+        <translation>Duda: cómo difieren las lecturas</translation>
+    </message>
+    <message>
+        <source>Doubt: instrument and way</source>
+        <translation>Duda: instrumento y manera</translation>
+    </message>
+    <message>
+        <source>what more readings would not lessen: zero, scale, temperature, the way itself</source>
+        <translation>lo que más lecturas no reducen: cero, escala, temperatura, la manera misma</translation>
+    </message>
+    <message>
         <source>95 % interval</source>
         <translation>Intervalo del 95 %</translation>
+    </message>
+    <message>
+        <source>times Student&apos;s t for so many degrees of freedom</source>
+        <translation>por la t de Student para esos grados de libertad</translation>
+    </message>
+    <message>
+        <source>{low} to {high} against {target} ± {tolerance}</source>
+        <translation>{low} a {high} contra {target} ± {tolerance}</translation>
     </message>
     <message>
         <source>from the two doubts above, added as squares: standard uncertainty {u}</source>
