@@ -59,6 +59,7 @@ class Window(QMainWindow):
         self.setMinimumSize(1024, 700)
         self.resize(desk.settings.now.window_width, desk.settings.now.window_height)
         self._pages: dict[str, Page] = {}
+        self._read: dict[str, object] = {}  # as of when each page shows the records
         self._closing = False
         self._stack = QStackedWidget()
         self._rail, self._buttons = self._make_rail()
@@ -98,7 +99,7 @@ class Window(QMainWindow):
         self._rail.setVisible(key != "welcome")
         self._check_button(key)
         try:
-            page.reload()
+            self._bring_up_to_date(page)
             page.open(thing_id)
         except RecordsUnreachable as error:
             if self.desk.outbox is None:
@@ -129,6 +130,16 @@ class Window(QMainWindow):
             self.desk.ask.tell(text.format(text=pending))
             return False
         return self.current_page.leave()
+
+    def _bring_up_to_date(self, page: Page) -> None:
+        """Read the records anew, unless nothing can have changed since this page read them."""
+        desk = self.desk
+        hour = desk.clock().replace(minute=0, second=0, microsecond=0)
+        as_of = (desk.records.version(), desk.waiting, desk.farm, desk.settings.now, hour)
+        if self._read.get(page.key) != as_of:
+            self._read.pop(page.key, None)
+            page.reload()
+            self._read[page.key] = as_of
 
     def page(self, key: str) -> Page:
         """The page of that key, made when first asked for."""
@@ -248,8 +259,9 @@ class Window(QMainWindow):
             if not self.desk.waiting:
                 self._seen = self.desk.records.version()
             self._name_farm()
+            self._read.clear()
             if isinstance(self._stack.currentWidget(), Page):
-                self.current_page.reload()
+                self._bring_up_to_date(self.current_page)
         except RecordsUnreachable as error:
             if self.desk.outbox is None:
                 raise
@@ -273,7 +285,8 @@ class Window(QMainWindow):
 
     def _repaint(self) -> None:
         """Pages that paint for themselves take up the colours now in force."""
-        self.current_page.reload()
+        self._read.clear()
+        self._bring_up_to_date(self.current_page)
 
     def _look_again(self) -> None:
         try:

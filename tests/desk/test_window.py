@@ -122,3 +122,23 @@ def test_a_failed_write_says_why_and_returns_none(desk: Desk, answers: Answers) 
 
     assert desk.attempt(full) is None
     assert ["Free some space" in text for text in answers.told] == [True]
+
+
+def test_a_page_that_comes_back_reads_only_what_may_have_changed(
+    window: Window, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window.show_page("lots")
+    read: list[str] = []
+    monkeypatch.setattr(window.page("lots"), "reload", lambda: read.append("lots"))
+    for key in ("help", "lots", "help", "lots"):
+        window.show_page(key)
+    assert read == []
+    window.show_page("help")
+    records = window.desk.records
+    records.keep(replace(records.every(Lot)[0], product="Another"), by="MK", why="misread")
+    window.show_page("lots")
+    assert read == ["lots"]
+    window.show_page("help")
+    window.desk.changed.emit()
+    window.show_page("lots")
+    assert read == ["lots", "lots"]

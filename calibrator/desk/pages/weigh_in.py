@@ -85,8 +85,6 @@ class WeighInPage(Page):
         """Take up a lot's weigh-in where it was left, or begin one; with no lot, go on with the one in hand."""
         if thing_id:
             self._take_up(thing_id)
-        elif self.guide is None:
-            self._show_chooser()
         else:
             self._focus_first()
 
