@@ -197,7 +197,7 @@ def test_a_correction_is_a_new_telling(qtbot: QtBot, page: LotsPage, yard: Yard,
     assert empty_desk.records.find(Lot, lot.id).product == "22-15 grower"
     assert len(empty_desk.records.history(Lot, lot.id)) == 2
     page.open(lot.id)
-    assert "changed product" in "\n".join(
+    assert "product – → “22-15 grower”" in "\n".join(
         page.detail.history._lines.itemAt(place).widget().text()  # type: ignore[union-attr]
         for place in range(page.detail.history._lines.count())
     )

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QButtonGroup, QComboBox, QRadioButton, QVBoxLayout
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned, TextField
+from calibrator.desk.forms.history import HistoryList
 from calibrator.desk.forms.hot_water_form import HotWaterForm
 from calibrator.desk.forms.language_form import LanguageForm
 from calibrator.desk.money import LONGEST_CURRENCY
@@ -50,6 +51,7 @@ class FarmForm(QWidget):
         self.currency = TextField(self.tr("Currency"), sign, longest=LONGEST_CURRENCY)
         self.languages = LanguageForm(desk)
         self.hot_water = HotWaterForm(desk)
+        self.history = HistoryList(desk)
         self._lay_out()
         self.name.finished.connect(self._keep_name)
         self.name.entered.connect(self._to_next)
@@ -70,6 +72,7 @@ class FarmForm(QWidget):
             return
         self.languages.reload()
         self.hot_water.reload()
+        self.history.show_of(Farm, farm.id)
         if not self.name.busy:
             self.name.set_text(farm.name)
         if not self.currency.busy:
@@ -107,7 +110,7 @@ class FarmForm(QWidget):
         frame = card(column(self.name, units, figures, spacing=int(2.5 * SPACE)))
         frame.setMaximumWidth(WIDEST)
         inner = QWidget()
-        inside = column(frame, self.hot_water, self.languages, None, spacing=2 * SPACE)
+        inside = column(frame, self.hot_water, self.languages, self.history, None, spacing=2 * SPACE)
         inside.setContentsMargins(0, 0, SPACE, 0)
         inner.setLayout(inside)
         layout = QVBoxLayout(self)

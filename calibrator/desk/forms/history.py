@@ -2,32 +2,42 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterator
 from dataclasses import fields, is_dataclass
+from datetime import date
+from enum import StrEnum
 from typing import Any
 
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
-from calibrator.desk.parts import clear, label
-from calibrator.desk.speech import day_text
+from calibrator.desk.parts import button, clear, label
+from calibrator.desk.speech import day_text, decimal_comma
+from calibrator.desk.trust_words import moment
+from calibrator.model import PackageKind, Paper, UnitSystem
+from calibrator.units import show_length, show_mass, show_percent, show_scoop_volume, show_volume
 
 SHOWN = 6
 translate = QCoreApplication.translate
 
 
 class HistoryList(QWidget):
-    """A line for each telling; nothing is shown for a thing that was kept only once."""
+    """A line for each telling, what it changed from what to what; nothing is shown for no thing."""
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self.desk = desk
+        self._of: tuple[type[Any], str] | None = None
+        self._all = False
         self._lines = QVBoxLayout(self)
         self._lines.setContentsMargins(0, 0, 0, 0)
         self._lines.setSpacing(2)
 
     def show_of(self, kind: type[Any], thing_id: str) -> None:
-        """Show the tellings of one thing."""
+        """Show the tellings of one thing, the newest ones first."""
+        if self._of != (kind, thing_id):
+            self._of, self._all = (kind, thing_id), False
         clear(self._lines)
         changes = self.desk.records.history(kind, thing_id) if thing_id else []
         self.setVisible(bool(changes))
@@ -36,24 +46,101 @@ class HistoryList(QWidget):
         self._lines.addWidget(label(self.tr("What was kept"), "heading"))
         earlier = [None, *changes[:-1]]
         told = [(change, before.noun if before else None) for change, before in zip(changes, earlier, strict=True)]
-        for change, before in reversed(told[-SHOWN:]):
-            what = changed_words(before, change.noun)
+        for change, before in reversed(told if self._all else told[-SHOWN:]):
+            what = changed_words(before, change.noun, self.desk.system)
             self._lines.addWidget(label(self._line(change.at, change.by, change.why, what), "quiet"))
+        if len(told) > SHOWN and not self._all:
+            self._lines.addWidget(button(self.tr("Show all that was kept"), self._show_all, "link"))
+
+    def _show_all(self) -> None:
+        self._all = True
+        if self._of:
+            self.show_of(*self._of)
 
     def _line(self, at: Any, by: str, why: str, what: str) -> str:
-        day = day_text(at.astimezone().date())
+        day = moment(at)
         who = self.tr("{day}, {who}").format(day=day, who=by) if by else day
         told = self.tr("{when}: {what}").format(when=who, what=what)
         return self.tr("{told} ({why})").format(told=told, why=why) if why else told
 
 
-def changed_words(before: Any, after: Any) -> str:
-    """Which entries a telling changed, by their captions."""
+def changed_words(before: Any, after: Any, system: UnitSystem) -> str:
+    """What a telling changed: each entry by its caption, from what to what."""
     if before is None:
         return translate("History", "entered")
+    told = dict.fromkeys(_changes(before, after, system))
+    return "; ".join(told) if told else "–"
+
+
+def _changes(before: Any, after: Any, system: UnitSystem) -> Iterator[str]:
     names = [name for name in _differing(before, after) if name != "revision"]
-    captions = dict.fromkeys(_captions().get(name, translate("History", "other entries")) for name in names)
-    return translate("History", "changed {what}").format(what=", ".join(captions)) if captions else "–"
+    for name in names:
+        old, new = getattr(before, name), getattr(after, name)
+        if _told_elsewhere(name, names):
+            continue
+        if is_dataclass(old) and type(old) is type(new) and _told_apart(old):
+            yield from _changes(old, new, system)
+            continue
+        caption = _captions().get(name, translate("History", "other entries"))
+        words = [value_words(name, value, system) for value in (old, new)]
+        if None in words or words[0] == words[1]:
+            yield translate("History", "changed {what}").format(what=caption)
+        else:
+            text = translate("History", "{what} {old} → {new}")
+            yield text.format(what=caption, old=words[0], new=words[1])
+
+
+def _told_elsewhere(name: str, names: list[str]) -> bool:
+    """Whether another entry says the same better: the text as it was typed, the volume itself."""
+    if name.endswith("_typed"):
+        return False
+    better = {"price_per_package": "price_typed", "volume_u_ml": "volume_ml"}
+    return better.get(name, f"{name.rsplit('_', 1)[0]}_typed") in names
+
+
+def _told_apart(value: Any) -> bool:
+    return all(field.name in _captions() for field in fields(value))
+
+
+def value_words(name: str, value: Any, system: UnitSystem) -> str | None:
+    """One entry as a person reads it; None for one that is not told in a word, such as a shape."""
+    if value is None or value == "":
+        return "–"
+    if isinstance(value, bool):
+        return translate("History", "yes") if value else translate("History", "no")
+    if isinstance(value, StrEnum):
+        return _choices().get(value)
+    if isinstance(value, str):
+        return f"“{value}”"
+    if isinstance(value, date):
+        return day_text(value)
+    return _figure(name, value, system) if isinstance(value, int | float) else None
+
+
+def _figure(name: str, value: float, system: UnitSystem) -> str:
+    comma = decimal_comma()
+    kinds: dict[str, Callable[[], str]] = {
+        "g": lambda: show_mass(value, system, decimal_comma=comma),
+        "ml": lambda: show_volume(value, system, decimal_comma=comma),
+        "mm": lambda: show_length(value, system, decimal_comma=comma),
+        "pct": lambda: show_percent(value, decimal_comma=comma),
+        "share": lambda: show_percent(100 * value, decimal_comma=comma),
+    }
+    if name == "volume_ml":
+        return show_scoop_volume(value, system, decimal_comma=comma)
+    plain = f"{value:g}"
+    return kinds.get(name.rsplit("_", 1)[-1], lambda: plain.replace(".", ",") if comma else plain)()
+
+
+def _choices() -> dict[StrEnum, str]:
+    return {
+        UnitSystem.FARM: translate("History", "farm units"),
+        UnitSystem.METRIC: translate("History", "metric"),
+        Paper.LETTER: translate("History", "Letter"),
+        Paper.A4: "A4",
+        PackageKind.BAG: translate("History", "bags"),
+        PackageKind.TOTE: translate("History", "totes"),
+    }
 
 
 def _differing(before: Any, after: Any) -> list[str]:
@@ -77,7 +164,7 @@ def _captions() -> dict[str, str]:
         "shape": translate("History", "shape and dimensions"),
         "volume_ml": volume,
         "volume_u_ml": volume,
-        "volume_from_water": volume,
+        "volume_from_water": translate("History", "volume by water"),
         "rim_volume_ml": volume,
         "rim_volume_typed": volume,
         "usable_share": translate("History", "how far it may be filled"),
@@ -106,5 +193,16 @@ def _captions() -> dict[str, str]:
         "told_by": translate("History", "how it is told apart"),
         "replaces_id": translate("History", "which scoop it replaces"),
         "retired_why": translate("History", "in use or retired"),
+        "protein_pct": translate("History", "protein"),
+        "fat_pct": translate("History", "fat"),
+        "fibre_pct": translate("History", "fibre"),
+        "ash_pct": translate("History", "ash"),
+        "moisture_pct": translate("History", "moisture"),
+        "counts": translate("History", "counts of calves"),
+        "groups": translate("History", "groups"),
+        "vessel_id": translate("History", "vessel"),
+        "scoopfuls": translate("History", "how scoopfuls are counted"),
+        "warmth": translate("History", "warmth"),
+        "cold": translate("History", "cold weather"),
         "cooling": translate("History", "how it cools"),
     }

@@ -14,6 +14,7 @@ from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.cold_fields import ColdFields
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.forms.group_editor import GroupEditor
+from calibrator.desk.forms.history import HistoryList
 from calibrator.desk.forms.scoop_rule_fields import ScoopRuleFields
 from calibrator.desk.forms.warmth_fields import WarmthFields
 from calibrator.desk.parts import button, card, label, row, scrolled
@@ -49,6 +50,7 @@ class PlanForm(QWidget):
         self.heading = label("", "heading", wrap=False)
         self.name = TextField(self.tr("Na&me of the plan"))
         self.add = button(self.tr("&Add a group of calves"), self._add_group)
+        self.history = HistoryList(desk)
         self._make_water_fields()
         self._make_count_fields()
         self.warmth = WarmthFields(desk)
@@ -101,6 +103,7 @@ class PlanForm(QWidget):
         self.scoop_rule.load(plan.scoopfuls if plan else None, self._scoops())
         self.more_scoopfuls.unfold(bool(plan and plan.scoopfuls))
         self._show_counts(plan)
+        self.history.show_of(Plan, plan.id if plan else "")
         self._mix_anew()
         self._touched = False
 
@@ -359,7 +362,7 @@ class PlanForm(QWidget):
         body.addWidget(card(self.heading, self.name))
         body.addLayout(self._groups)
         body.addLayout(row(self.add, None))
-        for widget in (self._water_card(), self._counts_card()):
+        for widget in (self._water_card(), self._counts_card(), self.history):
             body.addWidget(widget)
         body.addStretch(1)
         layout = QVBoxLayout(self)
