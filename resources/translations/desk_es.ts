@@ -1298,6 +1298,38 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>se cambió: {what}</translation>
     </message>
     <message>
+        <source>{what} {old} → {new}</source>
+        <translation>{what} {old} → {new}</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>farm units</source>
+        <translation>unidades de la granja</translation>
+    </message>
+    <message>
+        <source>metric</source>
+        <translation>métrico</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>bags</source>
+        <translation>sacos</translation>
+    </message>
+    <message>
+        <source>totes</source>
+        <translation>supersacos</translation>
+    </message>
+    <message>
         <source>bags and their weight</source>
         <translation>costales y su peso</translation>
     </message>
@@ -1332,6 +1364,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>shape and dimensions</source>
         <translation>forma y dimensiones</translation>
+    </message>
+    <message>
+        <source>volume by water</source>
+        <translation>volumen con agua</translation>
     </message>
     <message>
         <source>how far it may be filled</source>
@@ -1414,6 +1450,50 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>a qué medida sustituye</translation>
     </message>
     <message>
+        <source>protein</source>
+        <translation>proteína</translation>
+    </message>
+    <message>
+        <source>fat</source>
+        <translation>grasa</translation>
+    </message>
+    <message>
+        <source>fibre</source>
+        <translation>fibra</translation>
+    </message>
+    <message>
+        <source>ash</source>
+        <translation>cenizas</translation>
+    </message>
+    <message>
+        <source>moisture</source>
+        <translation>humedad</translation>
+    </message>
+    <message>
+        <source>counts of calves</source>
+        <translation>números de becerras</translation>
+    </message>
+    <message>
+        <source>groups</source>
+        <translation>grupos</translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation>recipiente</translation>
+    </message>
+    <message>
+        <source>how scoopfuls are counted</source>
+        <translation>cómo se cuentan las medidas</translation>
+    </message>
+    <message>
+        <source>warmth</source>
+        <translation>temperatura</translation>
+    </message>
+    <message>
+        <source>cold weather</source>
+        <translation>clima frío</translation>
+    </message>
+    <message>
         <source>how it cools</source>
         <translation>cómo se enfría</translation>
     </message>
@@ -1443,6 +1523,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>What was kept</source>
         <translation>Lo que se guardó</translation>
+    </message>
+    <message>
+        <source>Show all that was kept</source>
+        <translation>Mostrar todo lo anotado</translation>
     </message>
     <message>
         <source>{day}, {who}</source>
