@@ -201,10 +201,7 @@ class Window(QMainWindow):
         self._farm_name = label("", "quiet")
         self._farm_name.setAlignment(Qt.AlignmentFlag.AlignHCenter)
         layout.addWidget(self._farm_name)
-        self.farms = FarmsMenu(self.desk)
-        self.farms.wanted.connect(self.show_farm)
-        self.farms.comparing.connect(self._compare_farms)
-        layout.addWidget(self.farms, 0, Qt.AlignmentFlag.AlignHCenter)
+        beneath_name = layout.count()
         layout.addSpacing(SPACE)
         names = {
             "today": self.tr("&Today"),
@@ -230,7 +227,10 @@ class Window(QMainWindow):
             if key == "setup":
                 layout.addStretch(1)
             layout.addWidget(made)
-        QWidget.setTabOrder(buttons["help"], self.farms)  # the pages come first under the Tab key
+        self.farms = FarmsMenu(self.desk)  # made last, so that the pages come first under the Tab key
+        self.farms.wanted.connect(self.show_farm)
+        self.farms.comparing.connect(self._compare_farms)
+        layout.insertWidget(beneath_name, self.farms, 0, Qt.AlignmentFlag.AlignHCenter)
         help_key = QShortcut(QKeySequence(QKeySequence.StandardKey.HelpContents), self)
         help_key.activated.connect(buttons["help"].click)
         return rail, buttons

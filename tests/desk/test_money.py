@@ -1,0 +1,35 @@
+"""Prices as people write and read them."""
+
+from __future__ import annotations
+
+import pytest
+
+from calibrator.desk.money import NotUnderstood, price_text, read_price
+
+
+@pytest.mark.parametrize(
+    ("typed", "currency", "comma", "price"),
+    [
+        ("68.50", "$", False, 68.5),
+        ("$ 1500", "$", False, 1500.0),
+        ("68,50 €", "€", True, 68.5),
+        ("MXN 1450", "MXN", False, 1450.0),
+        ("70 1/2", "$", False, None),  # two numbers to this field: a price has one
+        ("1,500", "$", False, None),  # thousands or a decimal comma: nobody guesses at money
+    ],
+)
+def test_a_price_is_read_with_or_without_its_sign(typed: str, currency: str, comma: bool, price: float | None) -> None:
+    if price is None:
+        with pytest.raises(NotUnderstood):
+            read_price(typed, currency, decimal_comma=comma)
+    else:
+        assert read_price(typed, currency, decimal_comma=comma) == price
+
+
+@pytest.mark.parametrize(
+    ("currency", "comma", "told"),
+    [("$", False, "$68.50"), ("MXN", False, "MXN 68.50"), ("€", True, "68,50 €"), ("", False, "68.50")],
+)
+def test_a_price_is_told_to_the_cent(currency: str, comma: bool, told: str) -> None:
+    assert price_text(68.5, currency, decimal_comma=comma) == told
+    assert read_price(told, currency, decimal_comma=comma) == 68.5
