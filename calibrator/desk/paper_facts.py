@@ -16,6 +16,7 @@ from calibrator.model import (
     Farm,
     Lot,
     Paper,
+    Plan,
     Printed,
     Scale,
     Scoop,
@@ -23,11 +24,13 @@ from calibrator.model import (
     UnitSystem,
     WeighIn,
 )
-from calibrator.prints.chart_facts import ChartGroup, ChartRow, LotPart, ScoopPart, TwoLots, WallChart
+from calibrator.prints.chart_facts import ChartGroup, ChartRow, LotPart, ScoopPart, TwoLots, WallChart, WeekRow, Weeks
 from calibrator.prints.label_facts import LabelForm, LabelGrid, LabelLine, LabelSheet, ScoopLabel
 from calibrator.prints.record_facts import LotSheet
 from calibrator.records import Records
+from calibrator.science.mixing import Powder
 from calibrator.science.scoops import ScoopCount
+from calibrator.science.weeks import Phase, phases
 
 
 @dataclass(frozen=True)
@@ -49,6 +52,7 @@ def wall_chart_facts(
     on: date,
     options: Options,
     two_lots: TwoLots | None = None,
+    weeks: tuple[Weeks, ...] = (),
 ) -> WallChart:
     """A plan's chart for the lot of a sign-off, with the number it bears."""
     lot = sheet.powder.lot
@@ -74,6 +78,34 @@ def wall_chart_facts(
         water_step=farm.water_step_qt if farm_units else farm.water_step_l,
         cold_below_c=cold.below_c if cold and cold.on else None,
         two_lots=two_lots,
+        weeks=weeks,
+    )
+
+
+def weeks_facts(plan: Plan, powder: Powder) -> tuple[Weeks, ...]:
+    """The way to weaning of every group with steps, as the plan tells it. Raises CannotCompute."""
+    told = ((group, phases(plan, group, powder)) for group in plan.groups)
+    return tuple(
+        Weeks(
+            name=group.name,
+            volume_means=group.volume_means,
+            rows=tuple(_week_row(phase, alike=not group.feedings) for phase in found),
+        )
+        for group, found in told
+        if found
+    )
+
+
+def _week_row(phase: Phase, *, alike: bool) -> WeekRow:
+    return WeekRow(
+        from_day=phase.from_day,
+        to_day=phase.to_day,
+        begins=phase.begins,
+        feedings=phase.feedings,
+        day_ml=phase.day_ml,
+        day_g=phase.day_g,
+        feeding_ml=phase.feeding_ml if alike else None,
+        feeding_g=phase.feeding_g if alike else None,
     )
 
 

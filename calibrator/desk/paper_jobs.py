@@ -12,7 +12,7 @@ from calibrator.desk.sheets import PlanSheet
 from calibrator.desk.standing import never_up, place_of
 from calibrator.model import Farm, Lot, Printed, PrintKind, Scoop, SheetEnding, SignOff, new_id
 from calibrator.prints.chart import wall_chart
-from calibrator.prints.chart_facts import TwoLots
+from calibrator.prints.chart_facts import TwoLots, Weeks
 from calibrator.prints.label_facts import LabelLine
 from calibrator.prints.labels import scoop_labels
 from calibrator.prints.page import Document
@@ -88,6 +88,7 @@ class ChartJob:
     at: datetime
     by: str
     two_lots: TwoLots | None = None
+    weeks: tuple[Weeks, ...] = ()
 
     @property
     def sheets(self) -> tuple[Printed, ...]:
@@ -106,8 +107,9 @@ class ChartJob:
         )
 
     def document(self, numbered: Sequence[Printed]) -> Document:
-        on, told = self.at.date(), self.two_lots
-        return wall_chart(wall_chart_facts(self.farm, self.sheet, self.signed, numbered[0], on, self.options, told))
+        on, printed, options = self.at.date(), numbered[0], self.options
+        facts = wall_chart_facts(self.farm, self.sheet, self.signed, printed, on, options, self.two_lots, self.weeks)
+        return wall_chart(facts)
 
 
 @dataclass(frozen=True)

@@ -8,7 +8,7 @@ from datetime import date, datetime
 from enum import StrEnum
 
 from calibrator.desk.label_lines import LineOffer, line_offers, weights_in_use
-from calibrator.desk.paper_facts import Options, lot_sheet_facts
+from calibrator.desk.paper_facts import Options, lot_sheet_facts, weeks_facts
 from calibrator.desk.paper_jobs import ChartJob, Job, LabelJob, LotSheetJob, ScoopChoice
 from calibrator.desk.sheets import LotInUse, chart_plan, plan_sheet, powder_of
 from calibrator.desk.standing import LotStanding, Standing, standing
@@ -92,7 +92,8 @@ class LotPaper:
         sheet = plan_sheet(self.farm, shown, vessels.get(plan.vessel_id or ""), self.powder)
         if sheet.trouble:
             raise CannotCompute(sheet.trouble)
-        return ChartJob(self.farm, sheet, self.known.sign_off, chosen.options, at, by, chosen.two_lots)
+        weeks = weeks_facts(plan, self.powder.powder)
+        return ChartJob(self.farm, sheet, self.known.sign_off, chosen.options, at, by, chosen.two_lots, weeks)
 
     def _lot_sheets(self, chosen: Chosen, at: datetime, by: str) -> LotSheetJob | None:
         wanted = [self.signed[scoop.id] for scoop in self.scoops if scoop.id in chosen.lines]

@@ -98,6 +98,7 @@ SENTENCES = (
     QT_TRANSLATE_NOOP("Science", "There is nothing to average yet."),
     QT_TRANSLATE_NOOP("Science", "These groups are mixed at different rates: make a table for each group."),
     QT_TRANSLATE_NOOP("Science", "These lots do not tell one cause from another."),
+    QT_TRANSLATE_NOOP("Science", "These steps to weaning do not fit one page. Use fewer steps."),
     QT_TRANSLATE_NOOP("Science", "This chart does not fit the paper. Use fewer kinds of scoops, or larger paper."),
     QT_TRANSLATE_NOOP("Science", "This is more than it holds: only {fl_oz} fl oz ({ml} mL) to the rim."),
     QT_TRANSLATE_NOOP("Science", "This level is above the rim: the inside is {inches} in ({mm} mm) high."),

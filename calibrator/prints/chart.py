@@ -12,6 +12,7 @@ from calibrator.prints.chart_head import HEAD_MM, draw_head
 from calibrator.prints.chart_layout import Layout, best_layout
 from calibrator.prints.chart_table import draw_bands, draw_headings, group_mm, headings_mm, least_widths
 from calibrator.prints.chart_two_lots import draw_two_lots, two_lots_mm
+from calibrator.prints.chart_weeks import weeks_page, weeks_width
 from calibrator.prints.chart_words import RowCells, cold_told, group_told, row_cells, scoop_names
 from calibrator.prints.emblems import thermometer
 from calibrator.prints.errors import DoesNotFit
@@ -37,7 +38,13 @@ def wall_chart(facts: WallChart) -> Document:
     if layout is None:
         raise DoesNotFit("This chart does not fit the paper. Use fewer kinds of scoops, or larger paper.")
     foot = feet[layout.landscape]
-    pages = tuple(_page(facts, said, layout, foot, number) for number in range(len(layout.pages)))
+    count = len(layout.pages) + len(facts.weeks)
+    pages = tuple(_page(facts, said, layout, foot, number, count) for number in range(len(layout.pages)))
+    upright = lay_foot(facts, said, weeks_width(facts))
+    pages += tuple(
+        weeks_page(facts, weeks, said, upright, number, count)
+        for number, weeks in enumerate(facts.weeks, start=len(layout.pages) + 1)
+    )
     chart = said.joined(words.MIXING_CHART, " / ")
     return Document(f"{chart} {facts.number} · {plain(facts.lot_number)}", pages)
 
@@ -63,7 +70,7 @@ def _room(facts: WallChart, said: Words, landscape: bool, foot: Foot) -> tuple[f
     return _width(facts, landscape), height - used
 
 
-def _page(facts: WallChart, said: Words, layout: Layout, foot: Foot, number: int) -> Page:
+def _page(facts: WallChart, said: Words, layout: Layout, foot: Foot, number: int, pages: int) -> Page:
     sheet = Sheet(*paper_mm(facts.paper, landscape=layout.landscape))
     draw_head(sheet, facts, said)
     top, rate = sheet.body.y_mm + HEAD_MM, _rate_mm(facts, said)
@@ -73,7 +80,7 @@ def _page(facts: WallChart, said: Words, layout: Layout, foot: Foot, number: int
     top += two_lots_mm(facts, said)
     draw_headings(sheet, layout, facts, said, top)
     draw_bands(sheet, layout, layout.pages[number], facts, said, top + headings_mm(facts, said))
-    draw_foot(sheet, facts, said, foot, number + 1, len(layout.pages))
+    draw_foot(sheet, facts, said, foot, number + 1, pages)
     return sheet.page()
 
 

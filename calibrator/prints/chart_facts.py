@@ -71,6 +71,32 @@ class TwoLots:
 
 
 @dataclass(frozen=True, kw_only=True)
+class WeekRow:
+    """Days that one calf of a group is fed alike; `to_day` is None for the last, `feedings` 0 once it is weaned.
+
+    `feeding_ml` and `feeding_g` are None where the day's feedings differ.
+    """
+
+    from_day: int
+    to_day: int | None
+    begins: date
+    feedings: int
+    day_ml: float
+    day_g: float
+    feeding_ml: float | None = None
+    feeding_g: float | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class Weeks:
+    """A group's way to weaning, a page of its own."""
+
+    name: str
+    volume_means: VolumeMeans
+    rows: tuple[WeekRow, ...]
+
+
+@dataclass(frozen=True, kw_only=True)
 class WallChart:
     """A chart for one lot and one plan. `water_step` is in quarts or litres, as the farm has it.
 
@@ -97,3 +123,4 @@ class WallChart:
     water_step: float | None = None
     cold_below_c: float | None = None
     two_lots: TwoLots | None = None
+    weeks: tuple[Weeks, ...] = ()

@@ -4640,6 +4640,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Estos lotes no permiten distinguir una causa de otra.</translation>
     </message>
     <message>
+        <source>These steps to weaning do not fit one page. Use fewer steps.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>This chart does not fit the paper. Use fewer kinds of scoops, or larger paper.</source>
         <translation>Esta tabla no cabe en el papel. Use menos tipos de medidas, o papel más grande.</translation>
     </message>

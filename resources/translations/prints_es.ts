@@ -723,5 +723,41 @@
             <source>other lines: reckoned, not weighed</source>
             <translation>demás líneas: calculadas, no pesadas</translation>
         </message>
+        <message>
+            <source>Steps to weaning, each calf</source>
+            <translation>Pasos al destete, cada becerra</translation>
+        </message>
+        <message>
+            <source>Days</source>
+            <translation>Días</translation>
+        </message>
+        <message>
+            <source>From</source>
+            <translation>Desde</translation>
+        </message>
+        <message>
+            <source>Feedings</source>
+            <translation>Tomas</translation>
+        </message>
+        <message>
+            <source>Mix a feeding</source>
+            <translation>Mezcla por toma</translation>
+        </message>
+        <message>
+            <source>Water a feeding</source>
+            <translation>Agua por toma</translation>
+        </message>
+        <message>
+            <source>Powder a feeding</source>
+            <translation>Polvo por toma</translation>
+        </message>
+        <message>
+            <source>Powder a day</source>
+            <translation>Polvo al día</translation>
+        </message>
+        <message>
+            <source>weaned</source>
+            <translation>destetada</translation>
+        </message>
     </context>
 </TS>

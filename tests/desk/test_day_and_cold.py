@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 
 import pytest
 from answers import Answers, at_noon
@@ -17,6 +17,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.plan_form import PlanForm
 from calibrator.desk.pages.tables import TablesPage
 from calibrator.desk.paper_facts import Options, wall_chart_facts
+from calibrator.desk.paper_making import Chosen, Want, lot_paper
 from calibrator.desk.sheets import chart_plan, plan_sheet, powder_in_use
 from calibrator.desk.standing import standing
 from calibrator.desk.theme import Theme
@@ -158,6 +159,30 @@ def test_the_chart_prints_each_feeding_and_says_that_it_is_for_the_cold(herd: He
         signed, printed, TODAY, Options(Paper.LETTER, ("en",)),
     )  # fmt: skip
     assert warm.cold_below_c is None
+
+
+def test_the_chart_has_a_page_for_the_steps_to_weaning(herd: Herd) -> None:
+    """As stepped above: 10 oz twice in the first week, 15 oz twice from the eighth day on."""
+    plan = herd.plan("Milk", stepped(TODAY - timedelta(days=3)))
+    signed = standing(herd.records, herd.farm).sign_offs[-1]
+    paper = lot_paper(herd.records, herd.farm, "", TODAY)
+    assert paper is not None
+    for language, words in (("en", ("Steps to weaning", "weaned")), ("es", ("Pasos al destete", "destetada"))):
+        job = paper.job(Chosen(Want.CHART, Options(Paper.LETTER, (language,)), plan.id, {}, {}), at_noon(), "AB")
+        assert job is not None
+        pages = job.document(job.sheets).pages
+        told = [item.text for item in pages[-1].items if isinstance(item, Text)]
+        assert all(any(word in text for text in told) for word in words)
+        assert {"1–7", "10.0 oz", "15.0 oz"} <= set(told)
+        assert any(f"{len(pages)}" in text for text in told)
+    assert signed.lot_id == paper.known.lot.id
+    plain = herd.plan("Plain", group(10))
+    job = lot_paper(herd.records, herd.farm, "", TODAY).job(  # type: ignore[union-attr]
+        Chosen(Want.CHART, Options(Paper.LETTER, ("en",)), plain.id, {}, {}), at_noon(), "AB"
+    )
+    assert job is not None
+    shown = [item.text for page in job.document(job.sheets).pages for item in page.items if isinstance(item, Text)]
+    assert not any("weaning" in text for text in shown)
 
 
 def test_feedings_steps_and_cold_are_typed_and_kept(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
