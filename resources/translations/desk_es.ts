@@ -4641,7 +4641,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>These steps to weaning do not fit one page. Use fewer steps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Estos pasos al destete no caben en una hoja. Use menos pasos.</translation>
     </message>
     <message>
         <source>This chart does not fit the paper. Use fewer kinds of scoops, or larger paper.</source>
