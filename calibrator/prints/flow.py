@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from calibrator.prints.fit import Fitted, cut_end, wrap
-from calibrator.prints.page import Anchor, Page, Weight
+from calibrator.prints.page import Anchor, Box, Page, Weight
 from calibrator.prints.sheet import Sheet
 
 _LEADING = 1.22
@@ -76,10 +76,21 @@ class Flow:
 
     def paragraph(self, text: str) -> None:
         body = self._sheet.body
-        lines = wrap(text, body.width_mm, _BODY)
+        lines = wrap(text.replace(" %", "\u00a0%"), body.width_mm, _BODY)  # no line begins with the sign
         self._take(len(lines) * _BODY * _LEADING + 1.0)
         fitted = Fitted(tuple(lines), _BODY)
         self._y = self._sheet.lines(fitted, body.x_mm, self._y + 0.6, leading=_LEADING) + 0.8
+
+    def picture(self, height_mm: float, draw: Callable[[Sheet, Box], None]) -> None:
+        """A drawing over the whole width."""
+        self._take(height_mm)
+        body = self._sheet.body
+        draw(self._sheet, Box(body.x_mm, self._y, body.width_mm, height_mm))
+        self._y += height_mm
+
+    def next_page(self) -> None:
+        """What follows begins on a new page."""
+        self._new_page()
 
     def signature(self, told: str) -> None:
         """A line to sign on, and what stands below it."""

@@ -240,3 +240,98 @@ VERSIONS = QT_TRANSLATE_NOOP(
 )
 WHAT_IT_MEANS = QT_TRANSLATE_NOOP("Prints", "What these figures mean")
 SIGNATURE = QT_TRANSLATE_NOOP("Prints", "Signature")
+
+# Season report
+SEASON_REPORT = QT_TRANSLATE_NOOP("Prints", "Season report")
+LOTS_FROM_TO = QT_TRANSLATE_NOOP("Prints", "{count} sign-offs, {first} to {last}")
+DENSITY_BY_LOT = QT_TRANSLATE_NOOP("Prints", "Bulk density by lot, struck level")
+DENSITY_AXIS = QT_TRANSLATE_NOOP("Prints", "{unit}, at the day of the weigh-in")
+HOW_TO_READ = QT_TRANSLATE_NOOP(
+    "Prints",
+    "Dot: a lot, its bar a 95 % interval. Grey steps: the limits within which lots of its kind of powder are "
+    "expected, wider where a lot is known less well. Line: the running mean. Rings, with the lot number, mark "
+    "lots at which a rule fires.",
+)
+WHAT_HAPPENED = QT_TRANSLATE_NOOP("Prints", "What happened")
+NOTHING_HAPPENED = QT_TRANSLATE_NOOP("Prints", "Nothing out of the ordinary was found in these lots.")
+OLDER_FINDINGS = QT_TRANSLATE_NOOP("Prints", "{count} earlier findings are on the page of the season.")
+NEW_POWDER = QT_TRANSLATE_NOOP("Prints", "{date}, lot {lot}: powder of another kind, {product}. {step}")
+NEW_POWDER_AGGLOMERATED = QT_TRANSLATE_NOOP(
+    "Prints",
+    "{date}, lot {lot}: agglomerated powder came for the first time. {step}",
+)
+NEW_SCOOP = QT_TRANSLATE_NOOP("Prints", "{date}, lot {lot}: scoop {new} took the place of {old}. {step}")
+HUMID_SPELL = QT_TRANSLATE_NOOP(
+    "Prints",
+    "{date}, lot {lot}: weighed in humid air, {humidity} where {usual} is usual. {step}",
+)
+OUT_OF_LINE = QT_TRANSLATE_NOOP("Prints", "{date}, lot {lot}: {share} from the middle of its kind: {rules}.")
+STEP_UP = QT_TRANSLATE_NOOP("Prints", "Density is {share} higher with it ({low} to {high}).")
+STEP_DOWN = QT_TRANSLATE_NOOP("Prints", "Density is {share} lower with it ({low} to {high}).")
+STEP_NOT_SEEN = QT_TRANSLATE_NOOP("Prints", "Whether density stepped with it, these lots cannot tell.")
+RULE_BEYOND = QT_TRANSLATE_NOOP("Prints", "outside its limits")
+RULE_STEP = QT_TRANSLATE_NOOP("Prints", "far from the lot before")
+RULE_RUN = QT_TRANSLATE_NOOP("Prints", "eight in a row on one side")
+RULE_DRIFT = QT_TRANSLATE_NOOP("Prints", "a slow drift")
+WHERE_SPREAD = QT_TRANSLATE_NOOP("Prints", "Where the spread comes from")
+BETWEEN_LOTS = QT_TRANSLATE_NOOP("Prints", "lots")
+BETWEEN_BAGS = QT_TRANSLATE_NOOP("Prints", "bags of a lot")
+BETWEEN_FILLS = QT_TRANSLATE_NOOP("Prints", "fills of a bag")
+CANNOT_TELL = QT_TRANSLATE_NOOP("Prints", "cannot tell")
+SPREAD_READ = QT_TRANSLATE_NOOP("Prints", "Standard deviations in percent of a scoopful, with 95 % intervals.")
+SPREAD_TOO_FEW = QT_TRANSLATE_NOOP("Prints", "There are too few fills to tell.")
+WHAT_TO_DO = QT_TRANSLATE_NOOP("Prints", "What to do")
+DO_MORE_BAGS = QT_TRANSLATE_NOOP(
+    "Prints",
+    "Dip more bags, with fewer fills from each: the bags differ more than the fills of a bag.",
+)
+DO_MORE_FILLS = QT_TRANSLATE_NOOP(
+    "Prints",
+    "Take more fills from each bag: the fills of a bag differ more than the bags.",
+)
+DO_AS_NOW = QT_TRANSLATE_NOOP("Prints", "Go on weighing as many bags and fills as now.")
+DO_PRACTISE = QT_TRANSLATE_NOOP("Prints", "Practise the scooping: fills of one bag scatter more than they need to.")
+DO_PRACTISE_WITH = QT_TRANSLATE_NOOP(
+    "Prints",
+    "Practise the scooping with {who}: these fills scatter more than the others'.",
+)
+DO_CHECK_SCALE = QT_TRANSLATE_NOOP(
+    "Prints",
+    "The scale's step is coarse for one scoopful: weigh several together, or use a finer scale.",
+)
+DO_NEW_KIND = QT_TRANSLATE_NOOP(
+    "Prints",
+    "Weigh in every new lot before it is fed: an old line does not hold for another powder.",
+)
+DO_BEST = QT_TRANSLATE_NOOP("Prints", "For the tolerance of {tolerance}: {bags} bags, {fills} fills from each.")
+MIX_CHECKS = QT_TRANSLATE_NOOP("Prints", "Checks of the mix")
+CHECKS_TOLD = QT_TRANSLATE_NOOP(
+    "Prints",
+    "{count} checks: {inside} within the tolerance, {outside} outside, {open} cannot tell. On average {off} off "
+    "target.",
+)
+CHECKS_NONE = QT_TRANSLATE_NOOP("Prints", "No check of the mix was kept.")
+COLUMN_WEIGHED = QT_TRANSLATE_NOOP("Prints", "Weighed in")
+COLUMN_DENSITY = QT_TRANSLATE_NOOP("Prints", "g/mL")
+COLUMN_INTERVAL = QT_TRANSLATE_NOOP("Prints", "95 % interval")
+COLUMN_OFF = QT_TRANSLATE_NOOP("Prints", "Off its kind")
+COLUMN_RULES = QT_TRANSLATE_NOOP("Prints", "Marked for")
+ALL_LOTS = QT_TRANSLATE_NOOP("Prints", "Lots, newest first")
+OLDER_LOTS = QT_TRANSLATE_NOOP("Prints", "{count} older ones are in the tables that the program saves.")
+REPORT_CAUTION = QT_TRANSLATE_NOOP(
+    "Prints",
+    "Densities are weighed, never corrected by humidity. Feed by the product's label; the veterinarian decides "
+    "for sick calves.",
+)
+WHAT_FEEDING = QT_TRANSLATE_NOOP("Prints", "What it did to a feeding where the line of the lot before stayed")
+COLUMN_LINE_OF = QT_TRANSLATE_NOOP("Prints", "By the line of")
+COLUMN_FEEDING = QT_TRANSLATE_NOOP("Prints", "A feeding weighs")
+COLUMN_OFF_TARGET = QT_TRANSLATE_NOOP("Prints", "Off target")
+COLUMN_SOLIDS = QT_TRANSLATE_NOOP("Prints", "Solids")
+COLUMN_MONEY = QT_TRANSLATE_NOOP("Prints", "Powder a day, {currency}")
+NOTHING_CARRIED = QT_TRANSLATE_NOOP("Prints", "No two lots with one scoop and a line tell it yet.")
+MONEY_READ = QT_TRANSLATE_NOOP(
+    "Prints",
+    "More than 0: powder fed beyond the target and paid for; less than 0: powder that the calves did not get. "
+    "A blank: no price or no plan was entered.",
+)

@@ -1,0 +1,49 @@
+"""From the records to the season report. No window needed."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from calibrator.desk.mix_history import kept_checks
+from calibrator.desk.season.facts import SeasonFacts
+from calibrator.model import Farm
+from calibrator.prints.season_facts import Carried, MixChecks, SeasonReport
+from calibrator.records import Records
+from calibrator.science.check import Verdict
+from calibrator.science.check_season import off_share
+from calibrator.science.season_spread import SpreadFindings
+from calibrator.science.stats import mean_of
+
+
+def season_report_facts(records: Records, farm: Farm, on: date, languages: tuple[str, ...]) -> SeasonReport | None:
+    """The farm's season; None where nothing is signed off yet."""
+    facts = SeasonFacts(records, farm)
+    if not facts.lots:
+        return None
+    spread = facts.spread
+    return SeasonReport(
+        farm_name=farm.name, season=facts.season, spread=spread if isinstance(spread, SpreadFindings) else None,
+        checks=_checks(records, farm), tolerance_share=farm.tolerance_share, carried=_carried(facts),
+        currency=farm.currency, printed_on=on, units=farm.units, paper=farm.paper, languages=languages,
+    )  # fmt: skip
+
+
+def _carried(facts: SeasonFacts) -> tuple[Carried, ...]:
+    found = []
+    for place, lot in enumerate(facts.lots):
+        if (told := facts.meaning(place)) is not None:
+            own, names = told.carried, (lot.lot_number, told.before.lot_number)
+            figures = (own.mass_g, own.low_g, own.high_g, own.share)
+            found.append(Carried(*names, *figures, told.solids, told.money_a_day))
+    return tuple(found)
+
+
+def _checks(records: Records, farm: Farm) -> MixChecks:
+    every = [one.check for one in kept_checks(records, farm)]
+    checks = [check for check in every if check.solids_share is not None and check.verdict]
+    if not checks:
+        return MixChecks()
+    verdicts = [Verdict(check.verdict) for check in checks]
+    inside, unsure = verdicts.count(Verdict.INSIDE), verdicts.count(Verdict.CANNOT_TELL)
+    off = mean_of([off_share(check.solids_share or 0.0, check.target_share) for check in checks])
+    return MixChecks(inside, len(checks) - inside - unsure, unsure, off)

@@ -1,0 +1,56 @@
+"""What a season report must be told: the season as science finds it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+from calibrator.model import Paper, UnitSystem
+from calibrator.science.season_findings import Season
+from calibrator.science.season_spread import SpreadFindings
+
+
+@dataclass(frozen=True)
+class MixChecks:
+    """Checks of the mix that count, by verdict; `off_share` is how far off target they are on average."""
+
+    inside: int = 0
+    outside: int = 0
+    cannot_tell: int = 0
+    off_share: float = 0.0
+
+    @property
+    def count(self) -> int:
+        return self.inside + self.outside + self.cannot_tell
+
+
+@dataclass(frozen=True)
+class Carried:
+    """A feeding of a lot by the line of the lot before: g with its 95 % interval, solids as mixed, and what the
+    powder above the target costs a day (None where that is not known)."""
+
+    lot_number: str
+    before: str
+    mass_g: float
+    low_g: float
+    high_g: float
+    off_share: float
+    solids_share: float | None = None
+    money_a_day: float | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class SeasonReport:
+    """A farm's season. `spread` is None where the fills tell none."""
+
+    farm_name: str
+    season: Season
+    spread: SpreadFindings | None
+    checks: MixChecks
+    tolerance_share: float
+    carried: tuple[Carried, ...] = ()
+    currency: str = "$"
+    printed_on: date
+    units: UnitSystem = UnitSystem.FARM
+    paper: Paper = Paper.LETTER
+    languages: tuple[str, ...] = ("en",)

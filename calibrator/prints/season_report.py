@@ -1,0 +1,186 @@
+"""The season on two pages: densities and what happened; where the spread comes from, what to do, the lots."""
+
+from __future__ import annotations
+
+from calibrator.model import SeasonLot, UnitSystem
+from calibrator.prints import words
+from calibrator.prints.fit import fit_line, plain
+from calibrator.prints.flow import Flow, TableColumn, TableRow
+from calibrator.prints.languages import Tongue, Words
+from calibrator.prints.page import Anchor, Box, Document, Weight
+from calibrator.prints.season_chart import ROW_MM, SpreadBar, draw_densities, draw_spreads
+from calibrator.prints.season_facts import Carried, SeasonReport
+from calibrator.prints.season_told import RULES, checks_told, finding_told, signed_percent, to_do
+from calibrator.prints.sheet import Sheet, paper_mm
+from calibrator.science.lot_chart import Charted
+from calibrator.units import show_mass, show_percent
+
+PAGES = 2
+MOST_FINDINGS = 6
+MOST_CARRIED = 8
+MOST_ROWS = 40
+_CHART_MM = 88.0
+_FOOT_MM = 8.0
+_END = Anchor.END
+
+
+def season_report(facts: SeasonReport) -> Document:
+    """Two pages, in the first of the languages asked for. Lots that find no room in the table are counted below it.
+
+    Raises ValueError for a season without lots, or a language that is not there.
+    """
+    if not facts.season.lots:
+        raise ValueError("A season report needs a lot.")
+    tongue = Words.of(facts.languages).tongues[0]
+    rows = min(MOST_ROWS, len(facts.season.lots))
+    flow = _laid(facts, tongue, rows)
+    while len(flow.sheets) > PAGES and rows:
+        rows -= 1
+        flow = _laid(facts, tongue, rows)
+    _feet(flow, facts, tongue)
+    return Document(f"{tongue(words.SEASON_REPORT)} {plain(facts.farm_name)}", flow.pages())
+
+
+def _laid(facts: SeasonReport, tongue: Tongue, rows: int) -> Flow:
+    flow = Flow(paper_mm(facts.paper), lambda sheet, number: _frame(sheet, number, facts, tongue))
+    _densities(flow, facts, tongue)
+    _happened(flow, facts, tongue)
+    _carried(flow, facts, tongue)
+    flow.next_page()
+    _spread(flow, facts, tongue)
+    flow.heading(tongue(words.WHAT_TO_DO))
+    for told in to_do(facts, tongue):
+        flow.paragraph(f"•\u00a0{told}")
+    flow.heading(tongue(words.MIX_CHECKS))
+    flow.paragraph(checks_told(facts.checks, tongue))
+    _lots(flow, facts, tongue, rows)
+    return flow
+
+
+def _densities(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
+    unit = "oz/qt" if facts.units is UnitSystem.FARM else "g/mL"
+    axis = tongue(words.DENSITY_AXIS).format(unit=unit)
+    flow.heading(f"{tongue(words.DENSITY_BY_LOT)} ({axis})")
+    season = facts.season
+
+    def draw(sheet: Sheet, room: Box) -> None:
+        draw_densities(sheet, room, season.lots, season.chart, facts.units, tongue)
+
+    flow.picture(_CHART_MM, draw)
+    flow.paragraph(tongue(words.HOW_TO_READ))
+
+
+def _happened(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
+    flow.heading(tongue(words.WHAT_HAPPENED))
+    findings = facts.season.findings
+    for finding in findings[-MOST_FINDINGS:]:
+        flow.paragraph(finding_told(finding, tongue))
+    if not findings:
+        flow.paragraph(tongue(words.NOTHING_HAPPENED))
+    if len(findings) > MOST_FINDINGS:
+        flow.paragraph(tongue(words.OLDER_FINDINGS).format(count=len(findings) - MOST_FINDINGS))
+
+
+def _carried(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
+    flow.heading(tongue(words.WHAT_FEEDING))
+    if not facts.carried:
+        flow.paragraph(tongue(words.NOTHING_CARRIED))
+        return
+    columns = (
+        TableColumn(tongue(words.THE_LOT), 2.4),
+        TableColumn(tongue(words.COLUMN_LINE_OF), 2.4),
+        TableColumn(tongue(words.COLUMN_FEEDING), 1.8, _END),
+        TableColumn(tongue(words.INTERVAL_95), 2.4, _END),
+        TableColumn(tongue(words.COLUMN_OFF_TARGET), 1.6, _END),
+        TableColumn(tongue(words.COLUMN_SOLIDS), 1.3, _END),
+        TableColumn(tongue(words.COLUMN_MONEY).format(currency=facts.currency), 1.8, _END),
+    )
+    flow.table(columns, [_carried_row(one, facts.units) for one in facts.carried[::-1][:MOST_CARRIED]])
+    flow.paragraph(tongue(words.MONEY_READ))
+
+
+def _carried_row(one: Carried, units: UnitSystem) -> TableRow:
+    low, high = show_mass(one.low_g, units), show_mass(one.high_g, units)
+    money = one.money_a_day
+    cells = (
+        plain(one.lot_number),
+        plain(one.before),
+        show_mass(one.mass_g, units),
+        f"{low.rpartition(' ')[0]} – {high}",
+        signed_percent(one.off_share),
+        "" if one.solids_share is None else show_percent(100 * one.solids_share, 1),
+        "" if money is None else f"{'−' if money < 0 else '+'}{abs(money):.2f}",
+    )
+    return TableRow(cells)
+
+
+def _spread(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
+    flow.heading(tongue(words.WHERE_SPREAD))
+    if facts.spread is None:
+        flow.paragraph(tongue(words.SPREAD_TOO_FEW))
+        return
+    found = facts.spread.components
+    bars = (
+        SpreadBar(tongue(words.BETWEEN_LOTS), found.lot_sd, found.lot_sd_interval),
+        SpreadBar(tongue(words.BETWEEN_BAGS), found.bag_sd, found.bag_sd_interval),
+        SpreadBar(tongue(words.BETWEEN_FILLS), found.fill_sd, found.fill_sd_interval),
+    )
+    flow.picture(ROW_MM * len(bars) + 1, lambda sheet, room: draw_spreads(sheet, room, bars, tongue(words.CANNOT_TELL)))
+    flow.paragraph(tongue(words.SPREAD_READ))
+
+
+def _lots(flow: Flow, facts: SeasonReport, tongue: Tongue, rows: int) -> None:
+    flow.heading(tongue(words.ALL_LOTS))
+    columns = (
+        TableColumn(tongue(words.THE_LOT), 3),
+        TableColumn(tongue(words.COLUMN_WEIGHED), 2),
+        TableColumn(tongue(words.SCOOP), 2.2),
+        TableColumn(tongue(words.COLUMN_DENSITY), 1.2, _END),
+        TableColumn(tongue(words.INTERVAL_95), 2.2, _END),
+        TableColumn(tongue(words.COLUMN_OFF), 1.6, _END),
+        TableColumn(tongue(words.COLUMN_RULES), 3.4),
+    )
+    pairs = list(zip(facts.season.lots, facts.season.chart.lots, strict=True))[::-1]
+    flow.table(columns, [_row(lot, one, tongue) for lot, one in pairs[:rows]])
+    if len(pairs) > rows:
+        flow.paragraph(tongue(words.OLDER_LOTS).format(count=len(pairs) - rows))
+
+
+def _row(lot: SeasonLot, one: Charted, tongue: Tongue) -> TableRow:
+    cells = (
+        plain(lot.lot_number),
+        tongue.date(lot.at.date()),
+        plain(lot.scoop_name),
+        f"{lot.density_g_per_ml:.4f}",
+        f"{lot.density_low_g_per_ml:.4f} – {lot.density_high_g_per_ml:.4f}",
+        signed_percent(one.off),
+        ", ".join(tongue(RULES[rule]) for rule in one.rules),
+    )
+    return TableRow(cells, Weight.SEMIBOLD if one.rules else Weight.REGULAR)
+
+
+def _frame(sheet: Sheet, number: int, facts: SeasonReport, tongue: Tongue) -> tuple[float, float]:
+    body, lots = sheet.body, facts.season.lots
+    bottom = body.bottom_mm - _FOOT_MM
+    size = 7.0 if number == 1 else 4.0
+    title = fit_line(tongue(words.SEASON_REPORT), body.width_mm * 0.5, size, 3.0, Weight.BOLD)
+    sheet.text(title.text, body.x_mm, body.y_mm + size * 0.85, title.size_mm, Weight.BOLD)
+    farm = fit_line(plain(facts.farm_name), body.width_mm * 0.46, size * 0.7, 2.6, Weight.SEMIBOLD)
+    sheet.text(farm.text, body.right_mm, body.y_mm + size * 0.85, farm.size_mm, Weight.SEMIBOLD, _END)
+    if number > 1:
+        return body.y_mm + 6.0, bottom
+    told = tongue(words.LOTS_FROM_TO).format(
+        count=len(lots), first=tongue.date(lots[0].at.date()), last=tongue.date(lots[-1].at.date())
+    )
+    sheet.text(told, body.x_mm, body.y_mm + 12.0, 3.6)
+    return body.y_mm + 14.0, bottom
+
+
+def _feet(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
+    for number, sheet in enumerate(flow.sheets, start=1):
+        body = sheet.body
+        line = fit_line(tongue(words.REPORT_CAUTION), body.width_mm - 60, 2.6, 2.0)
+        sheet.text(line.text, body.x_mm, body.bottom_mm - 0.8, line.size_mm)
+        printed = tongue(words.PRINTED).format(date=tongue.date(facts.printed_on))
+        page = tongue(words.PAGE_OF).format(page=number, pages=len(flow.sheets))
+        sheet.text(f"{printed} · {page}", body.right_mm, body.bottom_mm - 0.8, 2.6, anchor=_END)

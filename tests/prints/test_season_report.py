@@ -1,0 +1,151 @@
+"""The season report: two pages whatever the season, everything on the paper, the chart to its scale, both languages."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import date
+from itertools import pairwise
+from pathlib import Path
+
+import pypdfium2
+import pytest
+
+from calibrator.model import Paper, UnitSystem
+from calibrator.prints.fonts import width_mm
+from calibrator.prints.output import write_pdf
+from calibrator.prints.page import Anchor, Go, Line, Page, Shape, Text
+from calibrator.prints.season_facts import Carried, MixChecks, SeasonReport
+from calibrator.prints.season_report import season_report
+from calibrator.science.bag_sums import by_weigh_in
+from calibrator.science.season_findings import season
+from calibrator.science.season_spread import season_spread
+from tests.season_rows import bags, lot
+
+STEADY = [0.55, 0.556, 0.548, 0.553, 0.547, 0.552, 0.551, 0.549]
+NASTY = "LOT-2026-NORTH-PLANT-0000418873-LINE-4 \u202egnirts\u202c 😀"
+
+
+def report(densities: Sequence[float] = STEADY, **how: object) -> SeasonReport:
+    lots = [lot(n, density, lot_number=f"26-{n:04d}") for n, density in enumerate(densities)]
+    off = (-0.008, 0.009, 0.0)
+    sums = [
+        bag
+        for one in lots
+        for bag in bags(one, [[one.level_mean_g * (1 + a + b) for b in (-0.01, 0.012)] for a in off], by="MK")
+    ]
+    facts = SeasonReport(
+        farm_name="Windy Hollow", season=season(lots, by_weigh_in(sums)),
+        spread=season_spread(lots, sums, 0.02, 1.0), checks=MixChecks(20, 3, 5, 0.012), tolerance_share=0.02,
+        carried=tuple(Carried(f"26-{n:04d}", f"26-{n - 1:04d}", 284.0, 280.0, 288.0, 0.002, 0.125, -1.5)
+                      for n in range(1, len(lots))),
+        printed_on=date(2026, 3, 2),
+    )  # fmt: skip
+    return replace(facts, **how)  # type: ignore[arg-type]
+
+
+def texts(page: Page) -> list[Text]:
+    return [item for item in page.items if isinstance(item, Text)]
+
+
+def beyond(page: Page) -> list[str]:
+    """Texts that reach beyond the margins."""
+    found = []
+    for item in texts(page):
+        wide = width_mm(item.text, item.size_mm, item.weight)
+        left = item.x_mm - {Anchor.START: 0.0, Anchor.MIDDLE: wide / 2, Anchor.END: wide}[item.anchor]
+        if left < 9.9 or left + wide > page.width_mm - 9.9 or not 10 < item.y_mm < page.height_mm - 9.9:
+            found.append(item.text)
+    return found
+
+
+@pytest.mark.parametrize("paper", list(Paper))
+@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("count", [1, 2, 8, 200])
+def test_it_is_two_pages_with_everything_inside_the_margins(paper: Paper, language: str, count: int) -> None:
+    made = season_report(report([STEADY[n % 8] for n in range(count)], paper=paper, languages=(language,)))
+    assert len(made.pages) == 2
+    assert [beyond(page) for page in made.pages] == [[], []]
+
+
+def test_names_from_anywhere_keep_to_their_places() -> None:
+    odd = [lot(n, d, lot_number=NASTY, scoop_name=NASTY * 3, product=NASTY) for n, d in enumerate([0.5, 0.6, 0.4, 0.7])]
+    made = season_report(report(season=season(odd, {}), spread=None, farm_name=NASTY * 4))
+    assert [beyond(page) for page in made.pages] == [[], []]
+
+
+def dots(page: Page) -> list[tuple[float, float]]:
+    """Where the lots stand: filled discs."""
+    return [
+        (item.steps[1].x_mm, item.steps[1].y_mm)
+        for item in page.items
+        if isinstance(item, Shape) and item.fill == 0.0 and item.steps[1].go is Go.ARC
+    ]
+
+
+def test_every_lot_is_drawn_and_the_chart_is_linear_in_day_and_density() -> None:
+    page = season_report(report(units=UnitSystem.METRIC)).pages[0]
+    found = dots(page)
+    assert len(found) == len(STEADY)
+    steps = {round(b[0] - a[0], 6) for a, b in pairwise(found)}
+    assert len(steps) == 1  # lots 20 days apart stand equally far apart
+    per = (found[1][1] - found[0][1]) / (STEADY[1] - STEADY[0])
+    for (_, y), density in zip(found, STEADY, strict=True):
+        assert y == pytest.approx(found[0][1] + per * (density - STEADY[0]), abs=1e-6)
+    ticks = {t.text: t.y_mm for t in texts(page) if t.text.startswith("0.") and t.anchor is Anchor.END}
+    for told, y in ticks.items():
+        assert y - 1.0 == pytest.approx(found[0][1] + per * (float(told) - STEADY[0]), abs=1e-6)
+    assert len(ticks) >= 3
+
+
+def test_the_bars_are_the_95_percent_intervals() -> None:
+    page = season_report(report()).pages[0]
+    found = dots(page)
+    per = (found[1][1] - found[0][1]) / (STEADY[1] - STEADY[0])
+    bar = next(i for i in page.items if isinstance(i, Line) and i.x1_mm == i.x2_mm == found[0][0] and i.width_mm == 0.3)
+    assert abs(bar.y2_mm - bar.y1_mm) == pytest.approx(abs(per) * 0.024 * STEADY[0], rel=1e-6)
+
+
+def test_a_lot_out_of_line_is_ringed_named_and_told() -> None:
+    page, second = season_report(report([*STEADY, 0.70])).pages
+    rings = [i for i in page.items if isinstance(i, Shape) and i.stroke_mm == 0.4 and i.fill is None]
+    assert len(rings) >= 1
+    words = " ".join(t.text for t in texts(page))
+    assert "26-0008" in words
+    assert "outside its limits" in words
+    assert "outside its limits" in " ".join(t.text for t in texts(second))
+
+
+def test_lots_without_room_in_the_table_are_counted() -> None:
+    second = season_report(report([STEADY[n % 8] for n in range(200)])).pages[1]
+    lines = [t.text for t in texts(second)]
+    rows = sum(text.startswith("26-") for text in lines)
+    assert 10 < rows <= 40
+    assert any(text.startswith(f"{200 - rows} older ones") for text in lines)
+
+
+def test_a_season_that_tells_little_says_so() -> None:
+    words = " ".join(
+        t.text
+        for page in season_report(report([0.55], spread=None, checks=MixChecks(), carried=())).pages
+        for t in texts(page)
+    )
+    for told in ("Nothing out of the ordinary", "too few fills", "No check of the mix", "No two lots"):
+        assert told in words
+
+
+def test_the_pdf_holds_text_and_drawings_not_pictures(tmp_path: Path) -> None:
+    write_pdf(season_report(report(paper=Paper.A4, languages=("es",))), tmp_path / "season.pdf")
+    pdf = pypdfium2.PdfDocument(tmp_path / "season.pdf")
+    kinds = {item.type for page in pdf for item in page.get_objects()}
+    size = pdf[0].get_size()
+    pdf.close()
+    assert pypdfium2.raw.FPDF_PAGEOBJ_IMAGE not in kinds
+    assert pypdfium2.raw.FPDF_PAGEOBJ_PATH in kinds
+    assert size == pytest.approx((595.3, 841.9), abs=0.5)
+
+
+def test_a_report_needs_a_lot() -> None:
+    empty = replace(report().season, lots=())
+    with pytest.raises(ValueError, match="needs a lot"):
+        season_report(report(season=empty))
