@@ -39,6 +39,7 @@ def tour(window: Window) -> Iterator[str]:
     compared.show()
     yield "farms-compared"
     compared.close()
+    yield from _doors(window)
     yield from _lots(window)
     yield from _weigh_in(window)
     yield from _tables(window)
@@ -46,6 +47,27 @@ def tour(window: Window) -> Iterator[str]:
     yield from _setup(window)
     yield from _help(window)
     yield from _welcome(window)
+
+
+def _doors(window: Window) -> Iterator[str]:
+    """What opens beside the title of the season: the trial of feeders, begun and not, and the figures."""
+    doors = cast(SeasonPage, window.page("season")).doors
+    window.show_page("help")  # behind the dialogs a page whose tables stand still
+    trial = doors.open_trial()
+    assert trial is not None
+    yield "trial-new"
+    for person, ounces in (("AR", (10.4, 10.5, 10.4, 10.5, 10.4)), ("LM", (10.0, 10.1, 9.9, 10.1, 10.0))):
+        for mass in ounces:
+            trial.person.set_text(person)
+            trial.by.set_text("MK")
+            trial.weight.set_text(f"{mass} oz")
+            trial.enter()
+    yield "trial"
+    trial.close()
+    figures = doors.open_figures()
+    assert figures is not None
+    yield "figures"
+    figures.close()
 
 
 def _lots(window: Window) -> Iterator[str]:

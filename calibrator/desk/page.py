@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
-from calibrator.desk.parts import label
+from calibrator.desk.parts import label, row
 from calibrator.desk.theme import SPACE
 
 
@@ -22,6 +22,11 @@ class Page(QWidget):
         self.body.setContentsMargins(3 * SPACE, 2 * SPACE, 3 * SPACE, 2 * SPACE)
         self.body.setSpacing(int(1.5 * SPACE))
         self.body.addWidget(self.title)
+
+    def beside_title(self, widget: QWidget) -> None:
+        """Put what belongs to the whole page at the right of its title."""
+        self.body.removeWidget(self.title)
+        self.body.insertLayout(0, row(self.title, None, widget))
 
     def reload(self) -> None:
         """Show the records as they are now. Called when the page comes up and after every change."""

@@ -183,6 +183,13 @@ def many(connection: Connection, kind: type[F], where: Mapping[str, Any]) -> lis
     return [as_value(kind, row) for row in connection.execute(query).mappings()]
 
 
+def of_any(connection: Connection, kind: type[F], name: str, ids: Select[Any]) -> list[F]:
+    """The facts whose field `name` is among the ids that a query gives, in the order they were kept."""
+    table = FACTS[kind]
+    query = _asked(kind, table).where(table.c[name].in_(ids)).order_by(table.c.change)
+    return [as_value(kind, row) for row in connection.execute(query).mappings()]
+
+
 def _asked(kind: type, table: Table) -> Select[Any]:
     strikes = STRIKES.get(kind)
     if strikes is None:

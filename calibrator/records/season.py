@@ -6,7 +6,19 @@ from typing import Any
 
 from sqlalchemy import FromClause, Select, and_, func, select
 
-from calibrator.model import BagSum, FillWay, Lot, Scoop, SeasonLot, SpotFill, WeighIn
+from calibrator.model import (
+    BagSum,
+    FeederTrial,
+    Fill,
+    FillWay,
+    Lot,
+    Mark,
+    Scoop,
+    SeasonLot,
+    SpotFill,
+    TrialFill,
+    WeighIn,
+)
 from calibrator.records import facts, nouns
 from calibrator.records.repository import Records
 from calibrator.records.tables import fill_strikes, fills, marks, sign_offs
@@ -35,6 +47,28 @@ def every_spot_fill(records: Records, farm_id: str) -> list[SpotFill]:
     """The spot fills of a farm in their order, struck ones included."""
     with records.reading() as connection:
         return facts.many(connection, SpotFill, {"farm_id": farm_id})
+
+
+def every_fill(records: Records, farm_id: str) -> list[Fill]:
+    """The fills of all of a farm's weigh-ins in the order they were kept, struck ones included."""
+    newest = _newest(WeighIn)
+    own = select(newest.c.id).where(newest.c.farm_id == farm_id)
+    with records.reading() as connection:
+        return facts.of_any(connection, Fill, "weigh_in_id", own)
+
+
+def every_mark(records: Records, farm_id: str) -> list[Mark]:
+    """The lines of a farm as signed off, oldest first."""
+    with records.reading() as connection:
+        return facts.many(connection, Mark, {"farm_id": farm_id})
+
+
+def every_trial_fill(records: Records, farm_id: str) -> list[TrialFill]:
+    """The fills of all of a farm's trials in the order they were kept, struck ones included."""
+    newest = _newest(FeederTrial)
+    own = select(newest.c.id).where(newest.c.farm_id == farm_id)
+    with records.reading() as connection:
+        return facts.of_any(connection, TrialFill, "trial_id", own)
 
 
 def _order(rows: Any) -> Any:

@@ -435,6 +435,61 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
 </context>
 <context>
+    <name>ExportDialog</name>
+    <message>
+        <source>Save all figures</source>
+        <translation>Guardar todos los datos</translation>
+    </message>
+    <message>
+        <source>One workbook, a sheet for each kind (.xlsx)</source>
+        <translation>Un libro, con una hoja por tipo (.xlsx)</translation>
+    </message>
+    <message>
+        <source>A text file for each kind (.csv)</source>
+        <translation>Un archivo de texto por tipo (.csv)</translation>
+    </message>
+    <message>
+        <source>Decimal comma, cells parted by semicolons</source>
+        <translation>Coma decimal, celdas separadas por punto y coma</translation>
+    </message>
+    <message>
+        <source>Mark the letters as UTF-8, as spreadsheets want it</source>
+        <translation>Marcar las letras como UTF-8, como piden las hojas de cálculo</translation>
+    </message>
+    <message>
+        <source>Save …</source>
+        <translation>Guardar …</translation>
+    </message>
+    <message>
+        <source>Files of these names are there already. Write over them?</source>
+        <translation>Ya hay archivos con esos nombres. ¿Escribir sobre ellos?</translation>
+    </message>
+    <message>
+        <source>Write over them</source>
+        <translation>Escribir sobre ellos</translation>
+    </message>
+    <message>
+        <source>Workbook (*.xlsx)</source>
+        <translation>Libro (*.xlsx)</translation>
+    </message>
+    <message>
+        <source>Text (*.csv)</source>
+        <translation>Texto (*.csv)</translation>
+    </message>
+    <message>
+        <source>figures {day}</source>
+        <translation>datos {day}</translation>
+    </message>
+    <message>
+        <source>Lots, sign-offs with intervals and budgets, fills, spot fills, lines, checks of the mix, counts of bags and trials, struck-out ones too. Units stand in the headings; masses are grams.</source>
+        <translation>Lotes, firmas con intervalos y presupuestos, medidas, medidas sueltas, líneas, revisiones de la mezcla, conteos de costales y pruebas, también lo tachado. Las unidades están en los encabezados; los pesos, en gramos.</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+</context>
+<context>
     <name>FarmForm</name>
     <message>
         <source>Name of the farm</source>
@@ -4444,6 +4499,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Para comparar hacen falta dos grupos o más.</translation>
     </message>
     <message>
+        <source>It takes two people with two fills each to compare them.</source>
+        <translation>Se necesitan dos personas con dos medidas cada una para compararlas.</translation>
+    </message>
+    <message>
         <source>More powder was fed than came: count the bags that are left.</source>
         <translation>Se dio más polvo del que llegó: cuente los costales que quedan.</translation>
     </message>
@@ -5824,6 +5883,41 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>{fills}, {bags}</source>
         <translation>{fills}, {bags}</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonDoors</name>
+    <message>
+        <source>Trial of feeders …</source>
+        <translation>Prueba de quienes alimentan …</translation>
+    </message>
+    <message>
+        <source>Save all figures …</source>
+        <translation>Guardar los datos …</translation>
+    </message>
+    <message>
+        <source>Season report …</source>
+        <translation>Informe de la temporada …</translation>
+    </message>
+    <message>
+        <source>The season report is saved.</source>
+        <translation>El informe de la temporada quedó guardado.</translation>
+    </message>
+    <message>
+        <source>Nothing is signed off yet: a report begins with the first sign-off.</source>
+        <translation>Aún no hay nada firmado: el informe empieza con la primera firma.</translation>
+    </message>
+    <message>
+        <source>season {day}</source>
+        <translation>temporada {day}</translation>
+    </message>
+    <message>
+        <source>Save the season report</source>
+        <translation>Guardar el informe de la temporada</translation>
+    </message>
+    <message>
+        <source>Report (*.pdf)</source>
+        <translation>Informe (*.pdf)</translation>
     </message>
 </context>
 <context>
@@ -7389,6 +7483,232 @@ Last kept: {mass}</source>
     <message>
         <source>With&amp;draw the newest</source>
         <translation>Anular la más n&amp;ueva</translation>
+    </message>
+</context>
+<context>
+    <name>Trial</name>
+    <message>
+        <source>That is more than this scale weighs. Type it again.</source>
+        <translation>Eso es más de lo que pesa esta báscula. Escríbalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>No powder is as heavy as that. Look at the unit.</source>
+        <translation>Ningún polvo pesa tanto. Revise la unidad.</translation>
+    </message>
+    <message>
+        <source>No scoopful is as light as that. Look at the unit.</source>
+        <translation>Ninguna medida pesa tan poco. Revise la unidad.</translation>
+    </message>
+    <message>
+        <source>Not all fill alike</source>
+        <translation>No todos llenan igual</translation>
+    </message>
+    <message>
+        <source>All fill alike</source>
+        <translation>Todos llenan igual</translation>
+    </message>
+    <message>
+        <source>Cannot tell yet who fills alike</source>
+        <translation>Aún no se sabe quiénes llenan igual</translation>
+    </message>
+    <message>
+        <source>{name}&apos;s scoops run {share} heavier than the mean of all.</source>
+        <translation>Las medidas de {name} pesan {share} más que el promedio de todos.</translation>
+    </message>
+    <message>
+        <source>{name}&apos;s scoops run {share} lighter than the mean of all.</source>
+        <translation>Las medidas de {name} pesan {share} menos que el promedio de todos.</translation>
+    </message>
+    <message>
+        <source>{name} fills as the others do.</source>
+        <translation>{name} llena como los demás.</translation>
+    </message>
+    <message>
+        <source>Whether {name} fills as the others do, these fills cannot tell ({low} to {high}).</source>
+        <translation>Con estas medidas no se sabe si {name} llena como los demás ({low} a {high}).</translation>
+    </message>
+    <message>
+        <source>Practise: shake once, read at eye level, take out what stands above the line.</source>
+        <translation>Practique: sacuda una vez, lea a la altura de los ojos y quite lo que pase de la línea.</translation>
+    </message>
+    <message>
+        <source>Practise: no tapping, and strike level once with the back of a knife.</source>
+        <translation>Practique: sin golpear, y al ras de una sola pasada con el lomo de un cuchillo.</translation>
+    </message>
+    <message>
+        <source>Practise: shake once, read at eye level, add until the powder stands at the line.</source>
+        <translation>Practique: sacuda una vez, lea a la altura de los ojos y agregue hasta que el polvo llegue a la línea.</translation>
+    </message>
+    <message>
+        <source>Practise: heap the scoop well before striking it level, so that no corner stays empty.</source>
+        <translation>Practique: colme bien la medida antes de pasar el ras, para que no quede hueco.</translation>
+    </message>
+    <message>
+        <source>The fills scatter more than the others&apos; ({sd}): do every move the same way.</source>
+        <translation>Sus medidas varían más que las de los demás ({sd}): haga siempre igual cada movimiento.</translation>
+    </message>
+    <message>
+        <source>The fills scatter by {sd}: a few practice fills would steady the hand.</source>
+        <translation>Sus medidas varían {sd}: unas cuantas de práctica darían firmeza a la mano.</translation>
+    </message>
+    <message>
+        <source>A steady hand ({sd}).</source>
+        <translation>Mano firme ({sd}).</translation>
+    </message>
+    <message>
+        <source>Weigh {fills} from each person to tell the scatter.</source>
+        <translation>Pese {fills} de cada persona para saber cuánto varían.</translation>
+    </message>
+    <message>
+        <source>Repeatability: one person&apos;s fills scatter by {repeat} ({repeat_low} to {repeat_high}). Reproducibility: fills by anybody scatter by {whole} ({whole_low} to {whole_high}). One standard deviation each, 95 % intervals.</source>
+        <translation>Repetibilidad: las medidas de una persona varían {repeat} ({repeat_low} a {repeat_high}). Reproducibilidad: las de cualquiera varían {whole} ({whole_low} a {whole_high}). Una desviación estándar cada una, intervalos del 95 %.</translation>
+    </message>
+    <message>
+        <source>unknown: too few people</source>
+        <translation>no se sabe: pocas personas</translation>
+    </message>
+    <message>
+        <source>Say whose fills these are, then weigh the first one.</source>
+        <translation>Diga de quién son las medidas y pese la primera.</translation>
+    </message>
+    <message>
+        <source>{name}: {fills} to go.</source>
+        <translation>{name}: faltan {fills}.</translation>
+    </message>
+    <message>
+        <source>{name} is done. Type the next person&apos;s name.</source>
+        <translation>{name} terminó. Escriba el nombre de la siguiente persona.</translation>
+    </message>
+</context>
+<context>
+    <name>TrialDialog</name>
+    <message>
+        <source>Trial of feeders</source>
+        <translation>Prueba de quienes alimentan</translation>
+    </message>
+    <message>
+        <source>Who fills</source>
+        <translation>Quién llena</translation>
+    </message>
+    <message>
+        <source>Weight of the scoopful</source>
+        <translation>Peso de la medida</translation>
+    </message>
+    <message>
+        <source>Typed by</source>
+        <translation>Anota</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Anotar</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Strike out …</source>
+        <translation>Tachar …</translation>
+    </message>
+    <message>
+        <source>New trial</source>
+        <translation>Prueba nueva</translation>
+    </message>
+    <message>
+        <source>Say whose fill this is.</source>
+        <translation>Diga de quién es esta medida.</translation>
+    </message>
+    <message>
+        <source>Say who types.</source>
+        <translation>Diga quién anota.</translation>
+    </message>
+    <message>
+        <source>This scoop has no line for this lot yet. Fill it struck level.</source>
+        <translation>Esta medida aún no tiene línea para este lote. Llénela al ras.</translation>
+    </message>
+    <message>
+        <source>A weight is typed but not entered. Close without it?</source>
+        <translation>Hay un peso escrito sin anotar. ¿Cerrar sin él?</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>This trial is closed.</source>
+        <translation>Esta prueba está cerrada.</translation>
+    </message>
+    <message>
+        <source>Enter a lot, a scoop and a scale first: on the pages of the lots and of the setup.</source>
+        <translation>Primero anote un lote, una medida y una báscula: en las páginas de lotes y de ajustes.</translation>
+    </message>
+    <message>
+        <source>Five fills each, two people or more</source>
+        <translation>Cinco medidas cada quien, dos personas o más</translation>
+    </message>
+    <message>
+        <source>Everybody fills the same scoop from the same bag, one after another. It is no test of people: it shows which move to practise.</source>
+        <translation>Todos llenan la misma medida del mismo costal, uno tras otro. No es un examen: muestra qué movimiento practicar.</translation>
+    </message>
+    <message>
+        <source>Each person&apos;s fills</source>
+        <translation>Las medidas de cada persona</translation>
+    </message>
+    <message>
+        <source>{number}.  {name}  {mass}</source>
+        <translation>{number}.  {name}  {mass}</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>deshecha</translation>
+    </message>
+    <message>
+        <source>{fill} – does not count: {reason}</source>
+        <translation>{fill} – no cuenta: {reason}</translation>
+    </message>
+    <message>
+        <source>Why should {mass} by {name} not count?</source>
+        <translation>¿Por qué no debe contar {mass} de {name}?</translation>
+    </message>
+    <message>
+        <source>Count again</source>
+        <translation>Contar de nuevo</translation>
+    </message>
+    <message>
+        <source>a new trial</source>
+        <translation>una prueba nueva</translation>
+    </message>
+    <message>
+        <source>struck level</source>
+        <translation>al ras</translation>
+    </message>
+    <message>
+        <source>to the line</source>
+        <translation>hasta la línea</translation>
+    </message>
+    <message>
+        <source>Fills, newest first</source>
+        <translation>Medidas, la más nueva primero</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Scoop</source>
+        <translation>Medida</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Báscula</translation>
+    </message>
+    <message>
+        <source>Filled</source>
+        <translation>Forma de llenar</translation>
+    </message>
+    <message>
+        <source>Trial of</source>
+        <translation>Prueba del día</translation>
     </message>
 </context>
 <context>

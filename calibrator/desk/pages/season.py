@@ -14,6 +14,7 @@ from calibrator.desk.season.inside_panel import InsidePanel
 from calibrator.desk.season.lots_panel import LotsPanel
 from calibrator.desk.season.spread_panel import SpreadPanel
 from calibrator.desk.season.why_panel import WhyPanel
+from calibrator.desk.season_doors import SeasonDoors
 from calibrator.model import Farm
 
 Panel = HappenedPanel | LotsPanel | SpreadPanel | WhyPanel | InsidePanel
@@ -24,6 +25,8 @@ class SeasonPage(Page):
 
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk, self.tr("Season"))
+        self.doors = SeasonDoors(desk)
+        self.beside_title(self.doors)
         self._facts: SeasonFacts | None = None
         self._seen: tuple[int, Farm] | None = None
         self.happened = HappenedPanel(desk)

@@ -1,0 +1,102 @@
+"""Every figure out: each sheet has its rows with units in its headings, and what the disk refuses is told."""
+
+from __future__ import annotations
+
+import csv
+from collections.abc import Callable
+from datetime import date
+from pathlib import Path
+
+import pytest
+from answers import Answers, at_noon
+from herd import Herd
+from openpyxl import load_workbook
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.export_dialog import ExportDialog
+from calibrator.desk.season_tables import season_sheets
+from calibrator.desk.theme import Theme
+from calibrator.model import Farm
+from calibrator.records import Records
+from calibrator.records.importing import import_season
+
+SHEETS = ["lots", "sign-offs", "budgets", "fills", "spot fills", "lines", "mix checks", "trials"]
+
+
+@pytest.fixture
+def shown(qapp: QApplication, qtbot: QtBot, records: Records, answers: Answers) -> Callable[[], ExportDialog]:
+    if qapp.property("tokens") is None:
+        Theme(qapp)
+    Herd(records).sign("=26-100A", 0.45)
+
+    def show() -> ExportDialog:
+        desk = Desk(records, answers, clock=at_noon)
+        assert desk.farm is not None
+        dialog = ExportDialog(desk, desk.farm)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose, False)
+        qtbot.addWidget(dialog)
+        dialog.show()
+        return dialog
+
+    return show
+
+
+def test_the_workbook_holds_what_the_records_hold(
+    shown: Callable[[], ExportDialog], records: Records, tmp_path: Path
+) -> None:
+    shown().save(tmp_path / "figures")
+    book = load_workbook(tmp_path / "figures.xlsx")
+    assert book.sheetnames == SHEETS
+    signed = records.sign_offs(records.every(Farm)[0].id)[0]
+    heads, row = list(book["sign-offs"].iter_rows(values_only=True))
+    told = dict(zip(heads, row, strict=True))
+    assert told["lot"] == "=26-100A"
+    assert told["bulk density (g/mL)"] == pytest.approx(signed.density_g_per_ml)
+    assert told["density 95 % low (g/mL)"] == pytest.approx(signed.density_low_g_per_ml)
+    assert book["fills"].max_row == 1 + 8
+    assert book["budgets"].max_row > 3
+
+
+def test_text_files_stand_beside_each_other_and_are_asked_about(
+    shown: Callable[[], ExportDialog], answers: Answers, tmp_path: Path
+) -> None:
+    dialog = shown()
+    dialog.text.setChecked(True)
+    dialog.comma.setChecked(True)
+    dialog.save(tmp_path / "figures.csv")
+    assert sorted(one.name for one in tmp_path.glob("*.csv")) == sorted(f"figures {name}.csv" for name in SHEETS)
+    with (tmp_path / "figures lots.csv").open(encoding="utf-8-sig", newline="") as read:
+        (lot,) = csv.DictReader(read, delimiter=";")
+    assert (lot["lot"], lot["protein (%)"]) == ("'=26-100A", "20")
+    assert date.fromisoformat(lot["arrived on"])
+    again = shown()
+    again.text.setChecked(True)
+    answers.yes = False
+    again.save(tmp_path / "figures.csv")
+    assert "already" in answers.asked[-1]
+
+
+def test_a_place_that_is_not_there_is_told_and_the_dialog_stays(
+    shown: Callable[[], ExportDialog], answers: Answers, tmp_path: Path
+) -> None:
+    dialog = shown()
+    dialog.save(tmp_path / "nowhere" / "figures.xlsx")
+    assert "cannot be written" in answers.told[-1]
+    assert dialog.isVisible()
+
+
+def test_the_sample_season_fills_every_sheet_but_the_trials(records: Records, answers: Answers) -> None:
+    import_season(records, "sample_lots")
+    farm = Desk(records, answers, clock=at_noon).farm
+    assert farm is not None
+    sheets = {one.name: one.table for one in season_sheets(records, farm)}
+    assert list(sheets) == SHEETS
+    assert {name for name, table in sheets.items() if not table.rows} <= {"trials"}
+    with_figures = [heading for name in ("fills", "lines") for heading in sheets[name].headings if "(" in heading]
+    assert with_figures == [
+        "weight (g)", "line below the rim (mm)", "target (g)", "line above the floor (mm)", "line below the rim (mm)",
+        "to the line (g)", "to the line, standard uncertainty (g)",
+    ]  # fmt: skip
