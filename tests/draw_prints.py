@@ -13,7 +13,9 @@ from PySide6.QtGui import QGuiApplication
 
 from calibrator.prints.output import page_image, write_pdf
 from calibrator.prints.page import Document
+from calibrator.prints.season_report import season_report
 from tests.prints.samples import documents
+from tests.prints.test_season_report import report
 
 
 def draw(document: Document, name: str, folder: Path, dpi: float) -> None:
@@ -28,7 +30,7 @@ def main() -> None:
     folder = Path(sys.argv[1] if len(sys.argv) > 1 else "prints")
     folder.mkdir(parents=True, exist_ok=True)
     app = QGuiApplication.instance() or QGuiApplication(sys.argv[:1])
-    for name, document in documents():
+    for name, document in (*documents(), ("season-report", season_report(report()))):
         draw(document, name, folder, 80)
     del app
 

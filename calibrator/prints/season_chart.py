@@ -152,10 +152,15 @@ def _draw_marked(sheet: Sheet, scales: _Scales, lots: Sequence[SeasonLot], chart
     for lot, _ in marked:
         at = (scales.x(lot.at.date()), scales.y(lot.density_g_per_ml))
         sheet.put(Shape(arc(*at, 1.7, 0, 360), stroke_mm=0.4))
-    taken: list[Box] = []
+    taken = [_bar_box(scales, lot) for lot in lots]
     named = pairs if len(pairs) <= _MOST_NAMES else marked
     for lot, one in sorted(named, key=_unmarked_last)[-_MOST_NAMES:]:
         _name(sheet, scales, lot, one, taken)
+
+
+def _bar_box(scales: _Scales, lot: SeasonLot) -> Box:
+    top, bottom = scales.y(lot.density_high_g_per_ml), scales.y(lot.density_low_g_per_ml)
+    return Box(scales.x(lot.at.date()) - 0.7, top, 1.4, bottom - top)
 
 
 def _unmarked_last(pair: tuple[SeasonLot, Charted]) -> bool:
@@ -167,16 +172,21 @@ def _name(sheet: Sheet, scales: _Scales, lot: SeasonLot, one: Charted, taken: li
     told = cut_start(plain(lot.lot_number), _NAME_MM, SMALL, weight)
     wide = width_mm(told, SMALL, weight)
     x, y = scales.x(lot.at.date()), scales.y(lot.density_g_per_ml)
-    left = x + 1.2 if x + 1.2 + wide < scales.box.right_mm - 1 else x - 1.2 - wide
     above = scales.y(lot.density_high_g_per_ml) - SMALL - 0.8
     below = scales.y(lot.density_low_g_per_ml) + 0.8
-    for top in (y - 3.4, y + 0.9, above, below):
+    sides = [(left, top) for left in (x + 1.2, x - 1.2 - wide) for top in (y - 3.4, y + 0.9)]
+    over = [(left, top) for top in (above, below) for left in (x - wide / 2, x - 1.2, x + 1.2 - wide)]
+    for left, top in (*sides, *over):
         box = Box(left, top, wide, SMALL)
-        inside = scales.box.y_mm < box.y_mm and box.bottom_mm < scales.box.bottom_mm
-        if inside and not any(_meet(box, other) for other in taken):
+        if _inside(box, scales.box) and not any(_meet(box, other) for other in taken):
             taken.append(box)
             sheet.text(told, left, box.bottom_mm - 0.4, SMALL, weight)
             return
+
+
+def _inside(box: Box, frame: Box) -> bool:
+    across = frame.x_mm + 0.5 < box.x_mm and box.right_mm < frame.right_mm - 0.5
+    return across and frame.y_mm < box.y_mm and box.bottom_mm < frame.bottom_mm
 
 
 def _meet(a: Box, b: Box) -> bool:

@@ -32,13 +32,21 @@ def season_report(facts: SeasonReport) -> Document:
     if not facts.season.lots:
         raise ValueError("A season report needs a lot.")
     tongue = Words.of(facts.languages).tongues[0]
-    rows = min(MOST_ROWS, len(facts.season.lots))
-    flow = _laid(facts, tongue, rows)
-    while len(flow.sheets) > PAGES and rows:
-        rows -= 1
-        flow = _laid(facts, tongue, rows)
+    flow = _laid(facts, tongue, _rows_that_fit(facts, tongue))
     _feet(flow, facts, tongue)
     return Document(f"{tongue(words.SEASON_REPORT)} {plain(facts.farm_name)}", flow.pages())
+
+
+def _rows_that_fit(facts: SeasonReport, tongue: Tongue) -> int:
+    """The most rows of lots with which it is two pages."""
+    fits, too_many = 0, min(MOST_ROWS, len(facts.season.lots)) + 1
+    while too_many - fits > 1:
+        rows = (fits + too_many) // 2
+        if len(_laid(facts, tongue, rows).sheets) <= PAGES:
+            fits = rows
+        else:
+            too_many = rows
+    return fits
 
 
 def _laid(facts: SeasonReport, tongue: Tongue, rows: int) -> Flow:
