@@ -759,5 +759,221 @@
             <source>weaned</source>
             <translation>destetada</translation>
         </message>
+        <message>
+            <source>Season report</source>
+            <translation>Informe de la temporada</translation>
+        </message>
+        <message>
+            <source>{count} sign-offs, {first} to {last}</source>
+            <translation>{count} firmas, {first} a {last}</translation>
+        </message>
+        <message>
+            <source>Bulk density by lot, struck level</source>
+            <translation>Densidad aparente por lote, al ras</translation>
+        </message>
+        <message>
+            <source>{unit}, at the day of the weigh-in</source>
+            <translation>{unit}, en el día del pesaje</translation>
+        </message>
+        <message>
+            <source>Dot: a lot, its bar a 95 % interval. Grey steps: the limits within which lots of its kind of powder are expected, wider where a lot is known less well. Line: the running mean. Rings, with the lot number, mark lots at which a rule fires.</source>
+            <translation>Punto: un lote, su barra es un intervalo del 95 %. Escalones grises: los límites en que se esperan los lotes de su tipo de polvo, más anchos donde un lote se conoce menos. Línea: el promedio móvil. Los círculos, con el número de lote, señalan lotes en que se cumple una regla.</translation>
+        </message>
+        <message>
+            <source>What happened</source>
+            <translation>Qué pasó</translation>
+        </message>
+        <message>
+            <source>Nothing out of the ordinary was found in these lots.</source>
+            <translation>No se halló nada fuera de lo común en estos lotes.</translation>
+        </message>
+        <message>
+            <source>{count} earlier findings are on the page of the season.</source>
+            <translation>{count} hallazgos anteriores están en la página de la temporada.</translation>
+        </message>
+        <message>
+            <source>{date}, lot {lot}: powder of another kind, {product}. {step}</source>
+            <translation>{date}, lote {lot}: polvo de otro tipo, {product}. {step}</translation>
+        </message>
+        <message>
+            <source>{date}, lot {lot}: agglomerated powder came for the first time. {step}</source>
+            <translation>{date}, lote {lot}: llegó por primera vez polvo aglomerado. {step}</translation>
+        </message>
+        <message>
+            <source>{date}, lot {lot}: scoop {new} took the place of {old}. {step}</source>
+            <translation>{date}, lote {lot}: la medida {new} tomó el lugar de {old}. {step}</translation>
+        </message>
+        <message>
+            <source>{date}, lot {lot}: weighed in humid air, {humidity} where {usual} is usual. {step}</source>
+            <translation>{date}, lote {lot}: pesado con aire húmedo, {humidity} donde lo usual es {usual}. {step}</translation>
+        </message>
+        <message>
+            <source>{date}, lot {lot}: {share} from the middle of its kind: {rules}.</source>
+            <translation>{date}, lote {lot}: a {share} del centro de su tipo: {rules}.</translation>
+        </message>
+        <message>
+            <source>Density is {share} higher with it ({low} to {high}).</source>
+            <translation>La densidad es {share} mayor con ello ({low} a {high}).</translation>
+        </message>
+        <message>
+            <source>Density is {share} lower with it ({low} to {high}).</source>
+            <translation>La densidad es {share} menor con ello ({low} a {high}).</translation>
+        </message>
+        <message>
+            <source>Whether density stepped with it, these lots cannot tell.</source>
+            <translation>Con estos lotes no se sabe si la densidad cambió con ello.</translation>
+        </message>
+        <message>
+            <source>outside its limits</source>
+            <translation>fuera de sus límites</translation>
+        </message>
+        <message>
+            <source>far from the lot before</source>
+            <translation>lejos del lote anterior</translation>
+        </message>
+        <message>
+            <source>eight in a row on one side</source>
+            <translation>ocho seguidos de un lado</translation>
+        </message>
+        <message>
+            <source>a slow drift</source>
+            <translation>una deriva lenta</translation>
+        </message>
+        <message>
+            <source>Where the spread comes from</source>
+            <translation>De dónde viene la variación</translation>
+        </message>
+        <message>
+            <source>lots</source>
+            <translation>lotes</translation>
+        </message>
+        <message>
+            <source>bags of a lot</source>
+            <translation>costales de un lote</translation>
+        </message>
+        <message>
+            <source>fills of a bag</source>
+            <translation>llenadas de un costal</translation>
+        </message>
+        <message>
+            <source>cannot tell</source>
+            <translation>no se sabe</translation>
+        </message>
+        <message>
+            <source>Standard deviations in percent of a scoopful, with 95 % intervals.</source>
+            <translation>Desviaciones estándar en por ciento de una medida, con intervalos del 95 %.</translation>
+        </message>
+        <message>
+            <source>There are too few fills to tell.</source>
+            <translation>Hay muy pocas llenadas para saberlo.</translation>
+        </message>
+        <message>
+            <source>What to do</source>
+            <translation>Qué hacer</translation>
+        </message>
+        <message>
+            <source>Dip more bags, with fewer fills from each: the bags differ more than the fills of a bag.</source>
+            <translation>Tome de más costales, con menos llenadas de cada uno: los costales difieren más que las llenadas de un costal.</translation>
+        </message>
+        <message>
+            <source>Take more fills from each bag: the fills of a bag differ more than the bags.</source>
+            <translation>Tome más llenadas de cada costal: las llenadas de un costal difieren más que los costales.</translation>
+        </message>
+        <message>
+            <source>Go on weighing as many bags and fills as now.</source>
+            <translation>Siga pesando tantos costales y llenadas como ahora.</translation>
+        </message>
+        <message>
+            <source>Practise the scooping: fills of one bag scatter more than they need to.</source>
+            <translation>Practique el llenado: las llenadas de un costal varían más de lo necesario.</translation>
+        </message>
+        <message>
+            <source>Practise the scooping with {who}: these fills scatter more than the others'.</source>
+            <translation>Practique el llenado con {who}: sus llenadas varían más que las de los demás.</translation>
+        </message>
+        <message>
+            <source>The scale's step is coarse for one scoopful: weigh several together, or use a finer scale.</source>
+            <translation>El escalón de la báscula es grueso para una medida: pese varias juntas o use una báscula más fina.</translation>
+        </message>
+        <message>
+            <source>Weigh in every new lot before it is fed: an old line does not hold for another powder.</source>
+            <translation>Pese cada lote nuevo antes de darlo: una línea anterior no vale para otro polvo.</translation>
+        </message>
+        <message>
+            <source>For the tolerance of {tolerance}: {bags} bags, {fills} fills from each.</source>
+            <translation>Para la tolerancia de {tolerance}: {bags} costales, {fills} llenadas de cada uno.</translation>
+        </message>
+        <message>
+            <source>Checks of the mix</source>
+            <translation>Revisiones de la mezcla</translation>
+        </message>
+        <message>
+            <source>{count} checks: {inside} within the tolerance, {outside} outside, {open} cannot tell. On average {off} off target.</source>
+            <translation>{count} revisiones: {inside} dentro de la tolerancia, {outside} fuera, {open} sin saberse. En promedio a {off} de lo deseado.</translation>
+        </message>
+        <message>
+            <source>No check of the mix was kept.</source>
+            <translation>No se guardó ninguna revisión de la mezcla.</translation>
+        </message>
+        <message>
+            <source>Weighed in</source>
+            <translation>Pesado</translation>
+        </message>
+        <message>
+            <source>g/mL</source>
+            <translation>g/mL</translation>
+        </message>
+        <message>
+            <source>Off its kind</source>
+            <translation>Fuera de su tipo</translation>
+        </message>
+        <message>
+            <source>Marked for</source>
+            <translation>Señalado por</translation>
+        </message>
+        <message>
+            <source>Lots, newest first</source>
+            <translation>Lotes, el más nuevo primero</translation>
+        </message>
+        <message>
+            <source>{count} older ones are in the tables that the program saves.</source>
+            <translation>{count} anteriores están en las tablas que guarda el programa.</translation>
+        </message>
+        <message>
+            <source>Densities are weighed, never corrected by humidity. Feed by the product's label; the veterinarian decides for sick calves.</source>
+            <translation>Las densidades se pesan, nunca se corrigen por humedad. Alimente según la etiqueta del producto; con becerras enfermas decide el veterinario.</translation>
+        </message>
+        <message>
+            <source>What it did to a feeding where the line of the lot before stayed</source>
+            <translation>Qué le hizo a una toma donde se dejó la línea del lote anterior</translation>
+        </message>
+        <message>
+            <source>By the line of</source>
+            <translation>Con la línea de</translation>
+        </message>
+        <message>
+            <source>A feeding weighs</source>
+            <translation>Una toma pesa</translation>
+        </message>
+        <message>
+            <source>Off target</source>
+            <translation>Fuera de lo deseado</translation>
+        </message>
+        <message>
+            <source>Solids</source>
+            <translation>Sólidos</translation>
+        </message>
+        <message>
+            <source>Powder a day, {currency}</source>
+            <translation>Polvo al día, {currency}</translation>
+        </message>
+        <message>
+            <source>No two lots with one scoop and a line tell it yet.</source>
+            <translation>Aún no hay dos lotes con la misma medida y una línea que lo digan.</translation>
+        </message>
+        <message>
+            <source>More than 0: powder fed beyond the target and paid for; less than 0: powder that the calves did not get. A blank: no price or no plan was entered.</source>
+            <translation>Más de 0: polvo dado y pagado de más; menos de 0: polvo que las becerras no recibieron. En blanco: no se anotó precio o plan.</translation>
+        </message>
     </context>
 </TS>
