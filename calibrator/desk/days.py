@@ -94,5 +94,5 @@ def _day(year: int, month: int, day: int) -> date:
 def _possible(year: int, month: int, day: int) -> date | None:
     try:
         return date(year, month, day)
-    except ValueError:
+    except (ValueError, OverflowError):
         return None

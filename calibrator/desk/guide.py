@@ -168,7 +168,7 @@ class Guide:
             try:
                 return keep()
             except RecordsUnreachable as error:
-                if error.code != "unreachable":
+                if error.code in ("closed", "gone", "missing"):
                     raise
         self._outbox.put(entry)
         return instead

@@ -68,6 +68,24 @@ SENTENCES = (
     ),
     QT_TRANSLATE_NOOP(
         "Records",
+        "The server of {place} did not take the name or the password. Check both; the password is looked"
+        " for in the system's keyring and in the password file of PostgreSQL.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "The server of {place} is there, but it has no database of that name. Check the name, or have "
+        "whoever looks after the server make it.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "There is no computer of the name in {place}. Check the address, and that the network is connected.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "The computer in {place} is there, but no server answers. Check that it is started, and the port.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
         "The records {place} are open to look only, or the file or its folder is write-protected. "
         "Nothing was changed. Open them for writing, or ask whoever looks after this computer.",
     ),

@@ -13,6 +13,7 @@ from sqlalchemy import Connection, Engine, create_engine, event
 from sqlalchemy.exc import NoSuchModuleError
 
 from calibrator.records.errors import RecordsError
+from calibrator.records.passwords import with_password
 from calibrator.records.place import Place
 
 WRITES = "calibrator_writes"
@@ -57,4 +58,6 @@ def _postgresql(place: Place, read_only: bool) -> Engine:
     options = "-c synchronous_commit=on" + (" -c default_transaction_read_only=on" if read_only else "")
     waits = {"connect_timeout": _WAIT_S, "tcp_user_timeout": 1000 * _WAIT_S}  # a pulled cable gives no answer at all
     alive = {"keepalives_idle": _WAIT_S, "keepalives_interval": 1, "keepalives_count": 3}
-    return create_engine(place.url, pool_pre_ping=True, connect_args={"options": options} | waits | alive)
+    return create_engine(
+        with_password(place.url), pool_pre_ping=True, connect_args={"options": options} | waits | alive
+    )

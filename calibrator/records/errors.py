@@ -34,6 +34,12 @@ SENTENCES = {
     "removed. Put it back, or close and open the records again; then enter this again.",
     "unreachable": "The records {place} cannot be reached. Check the drive or the network, then do it "
     "again; what was kept before is safe.",
+    "password": "The server of {place} did not take the name or the password. Check both; the password is looked"
+    " for in the system's keyring and in the password file of PostgreSQL.",
+    "no_database": "The server of {place} is there, but it has no database of that name. Check the name, or have "
+    "whoever looks after the server make it.",
+    "no_host": "There is no computer of the name in {place}. Check the address, and that the network is connected.",
+    "not_listening": "The computer in {place} is there, but no server answers. Check that it is started, and the port.",
     "read_only": "The records {place} are open to look only, or the file or its folder is write-protected. "
     "Nothing was changed. Open them for writing, or ask whoever looks after this computer.",
     "disk_full": "The disk that holds {place} is full, so this was not kept. Free some space, then enter it "
@@ -155,6 +161,17 @@ _BY_SQLSTATE: tuple[tuple[str, type[RecordsError], str], ...] = (
     ("3D", RecordsUnreachable, "unreachable"),
     ("P0001", NotAllowed, "append_only"),
 )
+_NOT_REACHED = (
+    ("password authentication failed", "password"),
+    ("no password supplied", "password"),
+    ('" does not exist', "no_database"),
+    ("translate host name", "no_host"),
+    ("resolve host", "no_host"),
+    ("Name or service not known", "no_host"),
+    ("onnection refused", "not_listening"),
+    ("No such file or directory", "not_listening"),
+)
+
 
 _COLUMNS = ("calibrator.records.columns", "sqlalchemy.sql.sqltypes")
 
@@ -195,8 +212,13 @@ def translated(error: DBAPIError, place: str, backups: str = "", kind: str = "re
     if isinstance(error, IntegrityError):
         return NotAllowed("refused", place=place, detail=_detail(error))
     if isinstance(error, OperationalError | InterfaceError) and not name:
-        return RecordsUnreachable("unreachable", place=place)
+        return RecordsUnreachable(_why_not_reached(str(error.orig)), place=place)
     return RecordsError("refused", place=place, detail=_detail(error))
+
+
+def _why_not_reached(told: str) -> str:
+    """The sentence for a connection that did not come about; its library tells why only in words."""
+    return next((code for words, code in _NOT_REACHED if words in told), "unreachable")
 
 
 def _detail(error: DBAPIError) -> str:

@@ -32,10 +32,13 @@ def main() -> int:
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--share", type=float, default=1.0, help="this part of the inputs")
     parser.add_argument("--seed", type=int, default=1)
+    parser.add_argument("--only", choices=sorted(RUNS), help="this target alone; no results are written")
     asked = parser.parse_args()
     folder = tempfile.mkdtemp(prefix="calibrator-fuzz-")
     lines, failed = [], False
     for name, most in RUNS.items():
+        if asked.only not in (None, name):
+            continue
         runs = int(most * asked.share)
         began = time.monotonic()
         words = [sys.executable, "-m", "tests.fuzz.one", name, str(runs), str(asked.seed), folder]
@@ -48,7 +51,7 @@ def main() -> int:
         about = (TARGETS[name].__doc__ or "").splitlines()[0]
         lines.append(f"| {name} | {about} | {int(told[1]):,} | {int(told[2]):,} | 0 |")
         print(f"{name}: {told[1]} inputs, {told[2]} accepted, {time.monotonic() - began:.0f} s", flush=True)
-    if not failed and asked.share == 1:
+    if not failed and asked.share == 1 and not asked.only:
         RESULTS.write_text(_report(lines, asked.seed), "utf-8")
     return int(failed)
 

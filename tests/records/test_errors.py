@@ -117,3 +117,21 @@ def test_a_stored_value_that_makes_no_sense_is_told_as_damage(file: Path) -> Non
         for kind in (Lot, Farm):
             with pytest.raises(RecordsDamaged, match="a value in them cannot be read"):
                 records.every(kind)  # type: ignore[type-var]
+
+
+# As PostgreSQL's library words them (libpq, fe-connect.c and the server's messages).
+@pytest.mark.parametrize(
+    ("words", "code"),
+    [
+        ('FATAL:  password authentication failed for user "barn"', "password"),
+        ("fe_sendauth: no password supplied", "password"),
+        ('FATAL:  database "nowhere" does not exist', "no_database"),
+        ('could not translate host name "farm" to address', "no_host"),
+        ("[Errno -2] Name or service not known", "no_host"),
+        ('connection to server at "10.0.0.9", port 5432 failed: Connection refused', "not_listening"),
+        ("connection timeout expired", "unreachable"),
+    ],
+)
+def test_why_a_server_was_not_reached_is_told(words: str, code: str) -> None:
+    error = translated(_wrapped(_Raw(words)), "the farm's records")
+    assert (type(error), error.code) == (RecordsUnreachable, code)
