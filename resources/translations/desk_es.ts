@@ -4055,6 +4055,22 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>No se llega a los registros {place}. Revise la unidad o la red y hágalo otra vez; lo guardado antes está a salvo.</translation>
     </message>
     <message>
+        <source>The server of {place} did not take the name or the password. Check both; the password is looked for in the system&apos;s keyring and in the password file of PostgreSQL.</source>
+        <translation>El servidor de {place} no aceptó el nombre o la contraseña. Revise ambos; la contraseña se busca en el llavero del sistema y en el archivo de contraseñas de PostgreSQL.</translation>
+    </message>
+    <message>
+        <source>The server of {place} is there, but it has no database of that name. Check the name, or have whoever looks after the server make it.</source>
+        <translation>El servidor de {place} está ahí, pero no tiene ninguna base de datos con ese nombre. Revise el nombre, o pida a quien cuida el servidor que la cree.</translation>
+    </message>
+    <message>
+        <source>There is no computer of the name in {place}. Check the address, and that the network is connected.</source>
+        <translation>No hay ninguna computadora con el nombre que está en {place}. Revise la dirección, y que la red esté conectada.</translation>
+    </message>
+    <message>
+        <source>The computer in {place} is there, but no server answers. Check that it is started, and the port.</source>
+        <translation>La computadora de {place} está ahí, pero ningún servidor contesta. Revise que esté encendido, y el puerto.</translation>
+    </message>
+    <message>
         <source>The records {place} are open to look only, or the file or its folder is write-protected. Nothing was changed. Open them for writing, or ask whoever looks after this computer.</source>
         <translation>Los registros {place} están abiertos solo para ver, o el archivo o su carpeta está protegido contra escritura. Nada cambió. Ábralos para escribir, o pregunte a quien cuida esta computadora.</translation>
     </message>
