@@ -1366,7 +1366,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>farm units</source>
-        <translation>unidades de la granja</translation>
+        <translation>unidades inglesas</translation>
     </message>
     <message>
         <source>metric</source>
@@ -4287,7 +4287,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Each signed-off weigh-in has a fingerprint that rests on the one before. An edit by another program is noticed by it.</source>
-        <translation>Cada pesaje firmado tiene una huella que se apoya en la anterior. Por ella se nota si otro programa lo cambió.</translation>
+        <translation>Cada pesada firmada tiene una huella que se apoya en la anterior. Por ella se nota si otro programa la cambió.</translation>
     </message>
     <message>
         <source>Save everyth&amp;ing to a file</source>
@@ -4311,7 +4311,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>All signed-off weigh-ins are as they were signed.</source>
-        <translation>Todos los pesajes firmados están como se firmaron.</translation>
+        <translation>Todas las pesadas firmadas están como se firmaron.</translation>
     </message>
     <message>
         <source>Save everything</source>
@@ -7735,7 +7735,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Lot {lot}, signed off {when} by {who}: the weigh-in is no longer there. After an older copy was put back this may be as it should be.</source>
-        <translation>Lote {lot}, firmado el {when} por {who}: el pesaje ya no está. Si se repuso una copia más antigua, puede estar bien así.</translation>
+        <translation>Lote {lot}, firmado el {when} por {who}: la pesada ya no está. Si se repuso una copia más antigua, puede estar bien así.</translation>
     </message>
     <message>
         <source>Lot {lot}, signed off {when} by {who}: this program did not sign it, it has no fingerprint.</source>
@@ -7743,7 +7743,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Lot {lot}, signed off {when} by {who}: a weigh-in signed off before it is missing.</source>
-        <translation>Lote {lot}, firmado el {when} por {who}: falta un pesaje firmado antes que este.</translation>
+        <translation>Lote {lot}, firmado el {when} por {who}: falta una pesada firmada antes que esta.</translation>
     </message>
     <message>
         <source>Lot {lot}, signed off {when} by {who}: the newest copy of the records tells it otherwise.</source>
@@ -7759,7 +7759,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Signed-off weigh-ins are not as they were signed. You can go on working; look at these lots before you rely on them, and weigh them in again where in doubt.</source>
-        <translation>Hay pesajes firmados que no están como se firmaron. Puede seguir trabajando; mire estos lotes antes de confiar en ellos y, si hay duda, péselos de nuevo.</translation>
+        <translation>Hay pesadas firmadas que no están como se firmaron. Puede seguir trabajando; mire estos lotes antes de confiar en ellos y, si hay duda, péselos de nuevo.</translation>
     </message>
     <message>
         <source>an entry</source>

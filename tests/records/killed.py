@@ -135,6 +135,8 @@ def run(file: Path, kills: int, seed: int) -> Counter[str]:
             check(records, told)
             if at % 100 == 99 or at == kills - 1:
                 check_halves(records)
+            if at == kills - 1:
+                assert records.check_fingerprints() == (), "something is half-signed"
         for left in file.parent.glob("*.json"):
             left.unlink()
     return counts

@@ -14,6 +14,8 @@ from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.theme import SPACE
 from calibrator.desk.trust_words import finding_words, moment
 from calibrator.records import Backup, Imported, export_file, import_season
+from calibrator.records.flat import everything
+from calibrator.records.workbook import write_workbook
 
 WIDEST = 760
 COPIES_HIGH = 190
@@ -32,7 +34,7 @@ class RecordsForm(QWidget):
         self.copies.currentRowChanged.connect(self._chosen)
         self.put_back_button = button(self.tr("&Put this copy back"), self.put_back)
         self.no_copies = label("", "quiet")
-        self.check_button = button(self.tr("Chec&k now"), self.check)
+        self.check_button = button(self.tr("Check now"), self.check)
         self.verdict = label(
             self.tr(
                 "Each signed-off weigh-in has a fingerprint that rests on the one before. An edit by another program "
@@ -41,6 +43,7 @@ class RecordsForm(QWidget):
         )
         self.export_button = button(self.tr("Save everyth&ing to a file"), self.export)
         self.import_button = button(self.tr("Bring in such a file"), self.bring_in)
+        self.workbook_button = button(self.tr("Save a workboo&k"), self.export_workbook)
         self._lay_out()
 
     def reload(self) -> None:
@@ -49,7 +52,7 @@ class RecordsForm(QWidget):
         chosen = self.copies.currentRow()
         self.copies.clear()
         for copy in reversed(self.desk.records.backups()):
-            item = QListWidgetItem(_copy_words(self, copy))
+            item = QListWidgetItem(self._copy_words(copy))
             item.setData(Qt.ItemDataRole.UserRole, copy)
             self.copies.addItem(item)
         self.copies.setCurrentRow(min(chosen, self.copies.count() - 1))
@@ -87,6 +90,12 @@ class RecordsForm(QWidget):
         suggestion = f"records-{self.desk.clock():%Y-%m-%d}.json"
         self.desk.ask.save_path(self.tr("Save everything"), suggestion, self.tr("Records (*.json)"), self._export)
 
+    def export_workbook(self) -> None:
+        """Write all records as the sheets of a workbook."""
+        suggestion = f"records-{self.desk.clock():%Y-%m-%d}.xlsx"
+        kinds = self.tr("Workbooks (*.xlsx)")
+        self.desk.ask.save_path(self.tr("Save a workbook"), suggestion, kinds, self._export_workbook)
+
     def bring_in(self) -> None:
         """Bring in a file that was saved so, all of it or nothing."""
         self.desk.ask.open_path(self.tr("Bring in records"), self.tr("Records (*.json)"), self._bring_in)
@@ -98,10 +107,14 @@ class RecordsForm(QWidget):
         if self.desk.attempt(partial(_exported, self.desk, path)):
             self.desk.say(self.tr("Saved as {file}.").format(file=path.name))
 
+    def _export_workbook(self, path: Path) -> None:
+        if self.desk.attempt(partial(_written, self.desk, path)):
+            self.desk.say(self.tr("Saved as {file}.").format(file=path.name))
+
     def _bring_in(self, path: Path) -> None:
         brought = self.desk.attempt(partial(import_season, self.desk.records, path))
         if brought is not None:
-            self.desk.ask.tell(_brought_words(self, brought))
+            self.desk.ask.tell(_brought_words(brought))
 
     def _chosen(self) -> None:
         self.put_back_button.setEnabled(self._copy() is not None and not self.desk.records.read_only)
@@ -110,10 +123,19 @@ class RecordsForm(QWidget):
         item = self.copies.currentItem()
         return item.data(Qt.ItemDataRole.UserRole) if item else None
 
+    def _copy_words(self, copy: Backup) -> str:
+        if copy.why == "daily":
+            return self.tr("{day}, the day's copy").format(day=moment(copy.at))
+        return self.tr("{day}, before a change of layout").format(day=moment(copy.at))
+
     def _lay_out(self) -> None:
         rule = self.tr(
             "A copy is made each day and before each change of layout. All of the last two weeks are kept, then one "
             "of each week for three months, then one of each month."
+        )
+        all_of_it = self.tr(
+            "All that was ever kept, with who and when: as a file to take to another computer, or as a workbook to "
+            "look at."
         )
         cards = (
             card(label(self.tr("Where the records are"), "heading"), self.place),
@@ -127,8 +149,8 @@ class RecordsForm(QWidget):
             card(label(self.tr("As they were signed"), "heading"), self.verdict, row(self.check_button, None)),
             card(
                 label(self.tr("Everything in one file"), "heading"),
-                label(self.tr("All that was ever kept, with who and when, to take to another computer."), "quiet"),
-                row(self.export_button, self.import_button, None),
+                label(all_of_it, "quiet"),
+                row(self.export_button, self.import_button, self.workbook_button, None),
             ),
         )
         inner = QWidget()
@@ -146,12 +168,11 @@ def _exported(desk: Desk, path: Path) -> bool:
     return True
 
 
-def _copy_words(form: RecordsForm, copy: Backup) -> str:
-    if copy.why == "daily":
-        return form.tr("{day}, the day's copy").format(day=moment(copy.at))
-    return form.tr("{day}, before a change of layout").format(day=moment(copy.at))
+def _written(desk: Desk, path: Path) -> bool:
+    write_workbook(everything(desk.records), path)
+    return True
 
 
-def _brought_words(form: RecordsForm, brought: Imported) -> str:
+def _brought_words(brought: Imported) -> str:
     told = counted.entries_added(brought.added)
     return f"{told} {counted.entries_there(brought.there)}" if brought.there else told

@@ -1,0 +1,50 @@
+"""Everything that is kept as plain tables, one of each kind of thing and fact, for spreadsheets to look at.
+
+Each row is one entry with when, by whom and why it was kept; headings are the fields' names, with their units. What
+has parts (a shape, groups) is told as JSON in its cell. The JSON export is the one that comes back in.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+from typing import Any
+
+from sqlalchemy import RowMapping, Table, select
+
+from calibrator.records.facts import STRIKES
+from calibrator.records.plain import to_plain
+from calibrator.records.repository import Records
+from calibrator.records.table_file import Cell, FlatTable
+from calibrator.records.tables import FACTS, NOUNS, changes, fingerprints
+from calibrator.records.workbook import SheetOf
+
+_WHO = ("at", "by", "why")
+
+
+def everything(records: Records) -> list[SheetOf]:
+    """All tables as sheets, empty ones too, rows in the order in which they were kept."""
+    with records.reading() as connection:
+        tables = [*NOUNS.values(), *FACTS.values(), *STRIKES.values(), fingerprints]
+        return [
+            SheetOf(table.name, _flat(table, list(connection.execute(_query(table)).mappings()))) for table in tables
+        ]
+
+
+def _query(table: Table) -> Any:
+    if "change" not in table.c:
+        return select(table)
+    who = [changes.c[name].label(f"kept_{name}") for name in _WHO]
+    return select(*who, table).join(changes, changes.c.number == table.c.change).order_by(table.c.change)
+
+
+def _flat(table: Table, rows: Sequence[RowMapping]) -> FlatTable:
+    headings = tuple(_query(table).selected_columns.keys())
+    return FlatTable(headings, tuple(tuple(_cell(row[name]) for name in headings) for row in rows))
+
+
+def _cell(value: Any) -> Cell:
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    plain = to_plain(value)
+    return json.dumps(plain, ensure_ascii=False) if isinstance(plain, dict | list) else value
