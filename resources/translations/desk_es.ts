@@ -4282,8 +4282,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Reponer esta copia</translation>
     </message>
     <message>
-        <source>Chec&amp;k now</source>
-        <translation>Revi&amp;sar ahora</translation>
+        <source>Check now</source>
+        <translation>Revisar ahora</translation>
     </message>
     <message>
         <source>Each signed-off weigh-in has a fingerprint that rests on the one before. An edit by another program is noticed by it.</source>
@@ -4296,6 +4296,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Bring in such a file</source>
         <translation>Traer un archivo así</translation>
+    </message>
+    <message>
+        <source>Save a workboo&amp;k</source>
+        <translation>Guardar un libro de cálculo</translation>
     </message>
     <message>
         <source>There is no copy yet; one is made each day.</source>
@@ -4322,6 +4326,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Registros (*.json)</translation>
     </message>
     <message>
+        <source>Workbooks (*.xlsx)</source>
+        <translation>Libros de cálculo (*.xlsx)</translation>
+    </message>
+    <message>
+        <source>Save a workbook</source>
+        <translation>Guardar un libro de cálculo</translation>
+    </message>
+    <message>
         <source>Bring in records</source>
         <translation>Traer registros</translation>
     </message>
@@ -4330,8 +4342,20 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Guardado como {file}.</translation>
     </message>
     <message>
+        <source>{day}, the day&apos;s copy</source>
+        <translation>{day}, la copia del día</translation>
+    </message>
+    <message>
+        <source>{day}, before a change of layout</source>
+        <translation>{day}, antes de un cambio de formato</translation>
+    </message>
+    <message>
         <source>A copy is made each day and before each change of layout. All of the last two weeks are kept, then one of each week for three months, then one of each month.</source>
         <translation>Se hace una copia cada día y antes de cada cambio de formato. Se conservan todas las de las últimas dos semanas, luego una por semana durante tres meses y después una por mes.</translation>
+    </message>
+    <message>
+        <source>All that was ever kept, with who and when: as a file to take to another computer, or as a workbook to look at.</source>
+        <translation>Todo lo que se anotó, con quién y cuándo: como archivo para llevarlo a otra computadora, o como libro de cálculo para mirarlo.</translation>
     </message>
     <message>
         <source>Where the records are</source>
@@ -4348,10 +4372,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Everything in one file</source>
         <translation>Todo en un archivo</translation>
-    </message>
-    <message>
-        <source>All that was ever kept, with who and when, to take to another computer.</source>
-        <translation>Todo lo que se anotó, con quién y cuándo, para llevarlo a otra computadora.</translation>
     </message>
 </context>
 <context>
@@ -9024,17 +9044,6 @@ Last kept: {mass}</source>
             <numerusform>%n ya estaba.</numerusform>
             <numerusform>%n ya estaban.</numerusform>
         </translation>
-    </message>
-</context>
-<context>
-    <name>form</name>
-    <message>
-        <source>{day}, the day&apos;s copy</source>
-        <translation>{day}, la copia del día</translation>
-    </message>
-    <message>
-        <source>{day}, before a change of layout</source>
-        <translation>{day}, antes de un cambio de formato</translation>
     </message>
 </context>
 </TS>
