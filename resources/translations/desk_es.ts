@@ -482,7 +482,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Lots, sign-offs with intervals and budgets, fills, spot fills, lines, checks of the mix, counts of bags and trials, struck-out ones too. Units stand in the headings; masses are grams.</source>
-        <translation>Lotes, firmas con intervalos y presupuestos, medidas, medidas sueltas, líneas, revisiones de la mezcla, conteos de costales y pruebas, también lo tachado. Las unidades están en los encabezados; los pesos, en gramos.</translation>
+        <translation>Lotes, firmas con intervalos y presupuestos, llenadas, llenadas sueltas, líneas, revisiones de la mezcla, conteos de costales y pruebas, también lo tachado. Las unidades están en los encabezados; los pesos, en gramos.</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -4536,7 +4536,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>It takes two people with two fills each to compare them.</source>
-        <translation>Se necesitan dos personas con dos medidas cada una para compararlas.</translation>
+        <translation>Se necesitan dos personas con dos llenadas cada una para compararlas.</translation>
     </message>
     <message>
         <source>More powder was fed than came: count the bags that are left.</source>
@@ -7561,7 +7561,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Whether {name} fills as the others do, these fills cannot tell ({low} to {high}).</source>
-        <translation>Con estas medidas no se sabe si {name} llena como los demás ({low} a {high}).</translation>
+        <translation>Con estas llenadas no se sabe si {name} llena como los demás ({low} a {high}).</translation>
     </message>
     <message>
         <source>Practise: shake once, read at eye level, take out what stands above the line.</source>
@@ -7581,11 +7581,11 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>The fills scatter more than the others&apos; ({sd}): do every move the same way.</source>
-        <translation>Sus medidas varían más que las de los demás ({sd}): haga siempre igual cada movimiento.</translation>
+        <translation>Sus llenadas varían más que las de los demás ({sd}): haga siempre igual cada movimiento.</translation>
     </message>
     <message>
         <source>The fills scatter by {sd}: a few practice fills would steady the hand.</source>
-        <translation>Sus medidas varían {sd}: unas cuantas de práctica darían firmeza a la mano.</translation>
+        <translation>Sus llenadas varían {sd}: unas cuantas de práctica darían firmeza a la mano.</translation>
     </message>
     <message>
         <source>A steady hand ({sd}).</source>
@@ -7597,7 +7597,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Repeatability: one person&apos;s fills scatter by {repeat} ({repeat_low} to {repeat_high}). Reproducibility: fills by anybody scatter by {whole} ({whole_low} to {whole_high}). One standard deviation each, 95 % intervals.</source>
-        <translation>Repetibilidad: las medidas de una persona varían {repeat} ({repeat_low} a {repeat_high}). Reproducibilidad: las de cualquiera varían {whole} ({whole_low} a {whole_high}). Una desviación estándar cada una, intervalos del 95 %.</translation>
+        <translation>Repetibilidad: las llenadas de una persona varían {repeat} ({repeat_low} a {repeat_high}). Reproducibilidad: las de cualquiera varían {whole} ({whole_low} a {whole_high}). Una desviación estándar cada una, intervalos del 95 %.</translation>
     </message>
     <message>
         <source>unknown: too few people</source>
@@ -7605,7 +7605,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Say whose fills these are, then weigh the first one.</source>
-        <translation>Diga de quién son las medidas y pese la primera.</translation>
+        <translation>Diga de quién son las llenadas y pese la primera.</translation>
     </message>
     <message>
         <source>{name}: {fills} to go.</source>
@@ -7652,7 +7652,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Say whose fill this is.</source>
-        <translation>Diga de quién es esta medida.</translation>
+        <translation>Diga de quién es esta llenada.</translation>
     </message>
     <message>
         <source>Say who types.</source>
@@ -7680,7 +7680,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Five fills each, two people or more</source>
-        <translation>Cinco medidas cada quien, dos personas o más</translation>
+        <translation>Cinco llenadas cada quien, dos personas o más</translation>
     </message>
     <message>
         <source>Everybody fills the same scoop from the same bag, one after another. It is no test of people: it shows which move to practise.</source>
@@ -7688,7 +7688,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Each person&apos;s fills</source>
-        <translation>Las medidas de cada persona</translation>
+        <translation>Las llenadas de cada persona</translation>
     </message>
     <message>
         <source>{number}.  {name}  {mass}</source>

@@ -17,6 +17,7 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.export_dialog import ExportDialog
+from calibrator.desk.season_doors import SeasonDoors
 from calibrator.desk.season_tables import season_sheets
 from calibrator.desk.theme import Theme
 from calibrator.model import Farm
@@ -100,3 +101,22 @@ def test_the_sample_season_fills_every_sheet_but_the_trials(records: Records, an
         "weight (g)", "line below the rim (mm)", "target (g)", "line above the floor (mm)", "line below the rim (mm)",
         "to the line (g)", "to the line, standard uncertainty (g)",
     ]  # fmt: skip
+
+
+def test_the_report_is_saved_by_its_button_and_refusals_are_told(
+    qapp: QApplication, qtbot: QtBot, records: Records, answers: Answers, tmp_path: Path
+) -> None:
+    if qapp.property("tokens") is None:
+        Theme(qapp)
+    herd = Herd(records)
+    doors = SeasonDoors(Desk(records, answers, clock=at_noon))
+    qtbot.addWidget(doors)
+    answers.path = tmp_path / "season.pdf"
+    doors.report_button.click()
+    assert "first sign-off" in answers.told[-1]
+    herd.sign("26-100A", 0.45)
+    doors.report_button.click()
+    assert answers.path.read_bytes().startswith(b"%PDF")
+    answers.path = tmp_path / "nowhere" / "season.pdf"
+    doors.report_button.click()
+    assert "could not be written" in answers.told[-1]
