@@ -717,7 +717,7 @@
         </message>
         <message>
             <source>from bags of lot {lot}, by its own line: {powder}, {how}</source>
-            <translation>de los sacos del lote {lot}, con su propia línea: {powder}, {how}</translation>
+            <translation>de los costales del lote {lot}, con su propia línea: {powder}, {how}</translation>
         </message>
         <message>
             <source>other lines: reckoned, not weighed</source>

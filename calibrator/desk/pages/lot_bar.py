@@ -55,7 +55,7 @@ class LotBar(QFrame):
         layout.addWidget(self.words)
         when = row(self.day, spacing=SPACE)
         when.addWidget(self.change, 0, Qt.AlignmentFlag.AlignVCenter)
-        when.addStretch(1)
+        when.setStretch(0, 1)
         layout.addLayout(when)
         beside = row(self._left_caption, self.left, spacing=SPACE)
         beside.setStretch(1, 1)
