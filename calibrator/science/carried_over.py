@@ -8,26 +8,27 @@ from dataclasses import dataclass
 from calibrator.model import SeasonLot, Shape
 from calibrator.science.compare import Difference, compare
 from calibrator.science.guard import between, not_negative, positive
-from calibrator.science.keep import feeding_to_line
+from calibrator.science.keep import VERDICT_LEVEL, OldLineVerdict, feeding_to_line, old_verdict
 from calibrator.science.stats import two_sided_t
 
 
 @dataclass(frozen=True)
 class CarriedOver:
     """A feeding of a lot by the line of the lot before, g with its 95 % interval; `share` is how far that is from
-    the target of that line (mass ÷ target − 1)."""
+    the target of that line (mass ÷ target − 1), `verdict` what was to be done with that line."""
 
     mass_g: float
     low_g: float
     high_g: float
     target_g: float
+    verdict: OldLineVerdict
 
     @property
     def share(self) -> float:
         return self.mass_g / self.target_g - 1
 
 
-def carried_over(lot: SeasonLot, before: SeasonLot, shape: Shape) -> CarriedOver | None:
+def carried_over(lot: SeasonLot, before: SeasonLot, shape: Shape, tolerance_share: float) -> CarriedOver | None:
     """A feeding of `lot` by the line of `before`, both weighed with the scoop of this shape; None without a line.
 
     Rests on what was signed off. Raises CannotCompute for a line that the scoop does not have.
@@ -42,7 +43,10 @@ def carried_over(lot: SeasonLot, before: SeasonLot, shape: Shape) -> CarriedOver
         before.down_wall_mm,
         full_scoops=before.full_scoops or 0,
     )
-    return CarriedOver(feeding.mean_g, *feeding.interval(0.95), before.target_mass_g)
+    target = before.target_mass_g
+    tolerance_g = positive(tolerance_share, "The tolerance") * target
+    verdict = old_verdict(*feeding.interval(VERDICT_LEVEL), target, tolerance_g)
+    return CarriedOver(feeding.mean_g, *feeding.interval(0.95), target, verdict)
 
 
 def solids_with(target_share: float, powder_ratio: float) -> float:

@@ -72,7 +72,7 @@ def old_line(
     delivers = feeding.mean_g
     low, high = feeding.interval(0.95)
     judged = feeding.interval(VERDICT_LEVEL)
-    verdict = _old_verdict(*judged, target_g, tolerance_g)
+    verdict = old_verdict(*judged, target_g, tolerance_g)
     more, other, reach = 0, False, True
     if verdict == OldLineVerdict.WEIGH_MORE:
         more, other, reach = _more(feeding, level, target_g, tolerance_g)
@@ -102,7 +102,8 @@ def feeding_to_line(
     return Feeding(scoops * level_mean_g, (*of_level, (fraction * level_mean_g * factor_u, math.inf)))
 
 
-def _old_verdict(low: float, high: float, target_g: float, tolerance_g: float) -> OldLineVerdict:
+def old_verdict(low: float, high: float, target_g: float, tolerance_g: float) -> OldLineVerdict:
+    """Keep, move, or weigh more: what an interval at `VERDICT_LEVEL` says of a line."""
     if inside((low, high), target_g, tolerance_g):
         return OldLineVerdict.KEEP
     if high < target_g - tolerance_g or low > target_g + tolerance_g:

@@ -14,30 +14,15 @@ import numpy as np
 from calibrator.model import BagSum, SeasonLot
 from calibrator.science.bag_sums import Scatter, scatter_of
 from calibrator.science.components import f_tail
-from calibrator.science.errors import CannotCompute
-from calibrator.science.least_squares import Coefficient, fit
 from calibrator.science.lot_chart import LotChart, Rule, lot_chart
-from calibrator.science.lot_kinds import Kind, by_kind, in_order, kind_of, log_density
+from calibrator.science.lot_kinds import Kind, by_kind, in_order, kind_of
+from calibrator.science.lot_step import Grouped, Step, grouped, step_between
 from calibrator.science.stats import mean_of
 
 HUMID_PCT = 70.0
 """From so much relative humidity at the weigh-in on, a spell is called humid: common practice, no source."""
 HUMID_ABOVE_USUAL_PCT = 10.0
 SCATTER_P = 0.05
-
-
-@dataclass(frozen=True)
-class Step:
-    """How far densities stepped, a share with its 95 % interval."""
-
-    share: float
-    low: float
-    high: float
-
-    @property
-    def seen(self) -> bool:
-        """Does the interval leave zero out?"""
-        return not self.low <= 0 <= self.high
 
 
 @dataclass(frozen=True)
@@ -127,30 +112,14 @@ def _when(finding: Finding) -> float:
     return finding.at.at.timestamp()
 
 
-def _step(lots: Sequence[SeasonLot], inside: Sequence[bool], *, of_kinds: bool) -> Step | None:
-    """How much denser the lots inside are than the others, of the same kind where `of_kinds`."""
-    own = np.asarray(inside, dtype=float)
-    kinds = list(dict.fromkeys(kind_of(lot) for lot in lots)) if of_kinds else [None]
-    others = [[1.0 if kind is None else float(kind_of(lot) == kind) for kind in kinds] for lot in lots]
-    try:
-        found = fit(np.column_stack([own, np.asarray(others)]), np.asarray([log_density(lot) for lot in lots]))
-    except CannotCompute:
-        return None
-    return _as_step(found.coefficient(0))
-
-
-def _as_step(found: Coefficient) -> Step:
-    return Step(math.expm1(found.value), math.expm1(found.low), math.expm1(found.high))
-
-
 def _new_powders(lots: Sequence[SeasonLot]) -> list[NewPowder]:
     found = []
     groups = by_kind(lots)
     for kind, places in list(groups.items())[1:]:
         last = lots[places[0] - 1]
         before = kind_of(last)
-        both = [*(p for p in groups[before] if p < places[0]), *places]
-        step = _step([lots[p] for p in both], [p in set(places) for p in both], of_kinds=False)
+        earlier = grouped((lots[p] for p in groups[before] if p < places[0]), of_kinds=False)
+        step = step_between(grouped((lots[p] for p in places), of_kinds=False), earlier)
         found.append(NewPowder(lots[places[0]], last, before, kind, len(places), step))
     return found
 
@@ -166,8 +135,10 @@ def _new_scoops(lots: Sequence[SeasonLot], spells: Sequence[HumidSpell]) -> list
         before = lots[own[0] - 1].scoop_id if own[0] else scoop
         if before == scoop or places[before][-1] > own[0]:
             continue  # the first scoop, or one used beside another
-        pair = [lots[p] for p in sorted([*places[before], *own]) if lots[p].sign_off_id not in humid]
-        step = _step(pair, [lot.scoop_id == scoop for lot in pair], of_kinds=True)
+        after, earlier = (
+            grouped(lots[p] for p in side if lots[p].sign_off_id not in humid) for side in (own, places[before])
+        )
+        step = step_between(after, earlier)
         found.append(
             NewScoop(lots[own[0]], lots[places[before][-1]], step, _reach(lots, places[before]), _reach(lots, own))
         )
@@ -195,20 +166,19 @@ def _humid_spells(lots: Sequence[SeasonLot], sums: Mapping[str, Sequence[BagSum]
             spells.append([place])
     humid = {place for spell in spells for place in spell}
     dry = [lot for place, lot in enumerate(lots) if place not in humid]
-    usual_scatter = scatter_of(dry, sums)
-    return [_spell([lots[p] for p in spell], dry, usual, usual_scatter, sums) for spell in spells]
+    usual_scatter, dry_lots = scatter_of(dry, sums), grouped(dry)
+    return [_spell([lots[p] for p in spell], dry_lots, usual, usual_scatter, sums) for spell in spells]
 
 
 def _spell(
     inside: list[SeasonLot],
-    dry: list[SeasonLot],
+    dry: Grouped,
     usual: float,
     usual_scatter: Scatter,
     sums: Mapping[str, Sequence[BagSum]],
 ) -> HumidSpell:
-    kinds = {kind_of(lot) for lot in inside}
-    alike = [lot for lot in dry if kind_of(lot) in kinds]
-    step = _step([*inside, *alike], [True] * len(inside) + [False] * len(alike), of_kinds=True)
+    own = grouped(inside)
+    step = step_between(own, {kind: dry[kind] for kind in own if kind in dry})
     scatter = scatter_of(inside, sums)
     p = None
     if scatter.degrees_of_freedom and usual_scatter.degrees_of_freedom and usual_scatter.variance > 0:

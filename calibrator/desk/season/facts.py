@@ -149,7 +149,7 @@ class SeasonFacts:
         if before is None:
             return None
         try:
-            carried = carried_over(lot, before, self._scoop(lot).shape)
+            carried = carried_over(lot, before, self._scoop(lot).shape, self.farm.tolerance_share)
             if carried is None:
                 return None
             target = self._target_solids

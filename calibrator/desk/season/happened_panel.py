@@ -24,7 +24,7 @@ from calibrator.desk.plain_text import on_screen
 from calibrator.desk.season.facts import DayOf, SeasonFacts
 from calibrator.desk.season.period_band import PeriodBand
 from calibrator.desk.season.words import change_words, density_text, meaning_words, said
-from calibrator.desk.season_points import change_share, last_two, with_line_of
+from calibrator.desk.season_points import change_share, last_two
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
 from calibrator.model import FillWay, UnitSystem
@@ -137,9 +137,7 @@ class HappenedPanel(QWidget):
         meaning = facts.meaning(place)
         if meaning is None:
             return ""
-        line = with_line_of(self.desk.records, *pair, facts.farm.tolerance_share)
-        verdict = self._verdict(line.verdict) if line else ""
-        return f"{meaning_words(meaning, facts.farm)} {verdict}".strip()
+        return f"{meaning_words(meaning, facts.farm)} {self._verdict(meaning.carried.verdict)}"
 
     def _verdict(self, verdict: OldLineVerdict) -> str:
         return {

@@ -12,7 +12,8 @@ from calibrator.desk.season.facts import Meaning
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.model import Farm, SeasonLot, UnitSystem
 from calibrator.science.lot_chart import Rule
-from calibrator.science.season_findings import Finding, HumidSpell, NewPowder, NewScoop, OutOfLine, Step
+from calibrator.science.lot_step import Step
+from calibrator.science.season_findings import Finding, HumidSpell, NewPowder, NewScoop, OutOfLine
 from calibrator.units import show_density, show_density_oz_per_qt, show_mass, show_percent
 
 translate = QCoreApplication.translate
