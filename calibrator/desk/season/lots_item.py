@@ -11,15 +11,16 @@ from typing import Any
 import numpy as np
 import pyqtgraph as pg
 from numpy.typing import NDArray
-from PySide6.QtCore import QLineF, QPointF, QRectF
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QImage, QPainter, QPen, QPolygonF
 
-from calibrator.desk.theme import tokens
+from calibrator.desk.theme import tokens, ui_font
 
 FINE_UP_TO = 400
 DOT_PX, SMALL_PX, MARKED_PX = 9.0, 6.0, 13.0
 MANY = 60  # from so many in view on, dots are drawn smaller, or they would hide the bars
 EDGE_PX = 12
+TAG_PX = 24.0
 
 Floats = NDArray[np.float64]
 
@@ -33,6 +34,7 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
         self.days, self.values, self.lows, self.highs = none, none, none, none
         self.marked: NDArray[np.bool_] = np.empty(0, dtype=bool)
         self.current = -1
+        self.tags: tuple[tuple[int, float], ...] = ()
 
     def show_lots(self, x: Floats, y: Floats, low: Floats, high: Floats, marked: NDArray[np.bool_]) -> None:
         """Draw these from now on."""
@@ -80,6 +82,7 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
         x, y, low, high = self._in_pixels(seen)
         frame = self.deviceTransform_().mapRect(QRectF(self.getViewBox().viewRect()))
         painter.resetTransform()
+        self._draw_tags(painter, frame)
         if len(x) > FINE_UP_TO:
             self._draw_dense(painter, frame, x, y, low, high)
         else:
@@ -117,6 +120,21 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
         picture = QImage(image.data, wide, tall, 4 * wide, QImage.Format.Format_ARGB32_Premultiplied)
         picture.setDevicePixelRatio(scale)
         painter.drawImage(frame.topLeft(), picture)
+
+    def _draw_tags(self, painter: QPainter, frame: QRectF) -> None:
+        """A number at the top where something happened, and a line down from it."""
+        t, across = tokens(), self.deviceTransform_()
+        painter.setFont(ui_font(0.9))
+        for number, day in self.tags:
+            x = across.m11() * day + across.dx()
+            if not frame.left() <= x <= frame.right():
+                continue
+            painter.setPen(QPen(QColor(t.edge), 2))
+            painter.drawLine(QLineF(x, frame.top(), x, frame.bottom()))
+            box = QRectF(x - TAG_PX / 2, frame.top() + 2, TAG_PX, TAG_PX)
+            painter.fillRect(box, QColor(t.action))
+            painter.setPen(QColor(t.on_action))
+            painter.drawText(box, Qt.AlignmentFlag.AlignCenter, str(number))
 
     def _draw_marked(self, painter: QPainter, seen: slice, x: Floats, y: Floats) -> None:
         t = tokens()

@@ -40,6 +40,8 @@ class LotsPanel(QWidget):
         """Show a season as it is now."""
         self._facts = facts
         self.model.show_season(facts)
+        self.table.resizeColumnsToContents()
+        self.table.setColumnWidth(FIELDS.index("note"), NARROWEST_NOTE)
         self._count()
         if self.model.rowCount():
             self.table.selectRow(0)
@@ -101,8 +103,8 @@ class LotsPanel(QWidget):
         header.setSortIndicator(-1, header.sortIndicatorOrder())
         header.setResizeContentsPrecision(40)
         header.setMaximumSectionSize(WIDEST)
-        header.setSectionResizeMode(FIELDS.index("note"), QHeaderView.ResizeMode.Interactive)
-        table.setColumnWidth(FIELDS.index("note"), NARROWEST_NOTE)
+        # Widths are found once a season: at each letter typed they would cost more than the search.
+        header.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         table.selectionModel().selectionChanged.connect(self._compare)
         table.activated.connect(self._open_row)
         self.beside.setMinimumHeight(SIDE_HEIGHT)

@@ -9,11 +9,11 @@ import numpy as np
 import pyqtgraph as pg
 from numpy.typing import NDArray
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QColor, QFocusEvent, QKeyEvent
+from PySide6.QtGui import QFocusEvent, QKeyEvent
 
 from calibrator.desk.plain_text import tip
 from calibrator.desk.season.lots_item import LotsItem
-from calibrator.desk.theme import tokens, ui_font
+from calibrator.desk.theme import tokens
 from calibrator.desk.widgets.day_plot import DayPlot
 
 Floats = NDArray[np.float64]
@@ -63,7 +63,6 @@ class LotsPlot(DayPlot):
             name: pg.PlotDataItem(connect="finite") for name in ("middles", "limit_lows", "limit_highs", "running")
         }
         self._shown: PlotLots | None = None
-        self._tags: list[tuple[pg.InfiniteLine, pg.TextItem]] = []
         super().__init__((*self._lines.values(), self.lots))
         item = self.getPlotItem()
         item.setMouseEnabled(x=True, y=False)
@@ -93,6 +92,7 @@ class LotsPlot(DayPlot):
         whole = self._shown is None or len(self._shown.days) != len(shown.days)
         self._shown, self._caption = shown, caption
         self.lots.show_lots(shown.days, shown.values, shown.lows, shown.highs, shown.marked)
+        self.lots.tags = tuple((tag.number, tag.day) for tag in shown.tags)
         if len(shown.days):
             self.setYRange(float(shown.lows.min()), float(shown.highs.max()), padding=0.14)
             if whole:
@@ -191,25 +191,5 @@ class LotsPlot(DayPlot):
         ):
             values = np.insert(getattr(shown, name)[order], breaks, np.nan)
             self._lines[name].setData(days, values, pen=pg.mkPen(colour, width=1 if many else width, style=style))
-        self._draw_tags()
         self.lots.update()
         self.setStyleSheet(f"LotsPlot {{ border: 2px solid {t.action if self.hasFocus() else t.surface}; }}")
-
-    def _draw_tags(self) -> None:
-        for old_line, old_text in self._tags:
-            self.removeItem(old_line)
-            self.removeItem(old_text)
-        self._tags = []
-        t, shown = tokens(), self._shown
-        if shown is None or not len(shown.days):
-            return
-        top = self.viewRange()[1][1]
-        for tag in shown.tags:
-            line = pg.InfiniteLine(tag.day, angle=90, pen=pg.mkPen(t.edge, width=2))
-            text = pg.TextItem(f" {tag.number} ", color=t.on_action, fill=QColor(t.action), anchor=(0.5, 0))
-            text.setFont(ui_font(0.9))
-            text.setPos(tag.day, top)
-            line.setZValue(-10)
-            self.addItem(line)
-            self.addItem(text)
-            self._tags.append((line, text))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 from numpy.typing import NDArray
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QLineF, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
@@ -32,6 +32,7 @@ class PeriodBand(QWidget):
         self._whole = (0.0, 1.0)
         self._period = (0.0, 1.0)
         self._held: tuple[str, float, tuple[float, float]] | None = None
+        self._ticks: tuple[int, tuple[float, ...]] | None = None  # at a width of the widget
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setMouseTracking(True)
@@ -44,7 +45,7 @@ class PeriodBand(QWidget):
 
     def show_days(self, days: NDArray[np.float64], whole: tuple[float, float]) -> None:
         """The days of all lots, and the days from end to end."""
-        self._days, self._whole = days, whole
+        self._days, self._whole, self._ticks = days, whole, None
         self.update()
 
     def show_period(self, first: float, last: float) -> None:
@@ -147,10 +148,12 @@ class PeriodBand(QWidget):
 
     def _draw_ticks(self, painter: QPainter) -> None:
         """One tick a lot; those on one pixel are one."""
-        first, last = self._whole
-        places = SIDE + (self.width() - 2 * SIDE) * (self._days - first) / (last - first)
+        if self._ticks is None or self._ticks[0] != self.width():
+            first, last = self._whole
+            places = SIDE + (self.width() - 2 * SIDE) * (self._days - first) / (last - first)
+            self._ticks = self.width(), tuple(float(x) + 0.5 for x in np.unique(np.round(places)))
+        middle = self.height() / 2
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
         painter.setPen(QPen(QColor(tokens().quiet), 1))
-        for x in np.unique(np.round(places)):
-            painter.drawLine(
-                QPointF(float(x) + 0.5, self.height() / 2 - 5), QPointF(float(x) + 0.5, self.height() / 2 + 5)
-            )
+        painter.drawLines([QLineF(x, middle - 5, x, middle + 5) for x in self._ticks[1]])
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
