@@ -7,7 +7,8 @@ from calibrator.prints.fit import plain
 from calibrator.prints.languages import Tongue
 from calibrator.prints.season_facts import MixChecks, SeasonReport
 from calibrator.science.lot_chart import Rule
-from calibrator.science.season_findings import Finding, HumidSpell, NewPowder, NewScoop, OutOfLine, Step
+from calibrator.science.lot_step import Step
+from calibrator.science.season_findings import Finding, HumidSpell, NewPowder, NewScoop, OutOfLine
 from calibrator.science.season_spread import Do
 from calibrator.units import show_percent
 
