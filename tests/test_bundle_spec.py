@@ -49,7 +49,9 @@ def test_every_resource_is_carried_to_where_it_is_looked_for(steps: dict[str, An
 
 
 def test_what_is_loaded_by_name_is_named(steps: dict[str, Any]) -> None:
-    assert "calibrator.all" in steps["Analysis"].call_args.kwargs["hiddenimports"]
+    told = steps["Analysis"].call_args.kwargs
+    assert {"calibrator.all", "PySide6.QtOpenGL", "PySide6.QtOpenGLWidgets"} <= set(told["hiddenimports"])
+    assert not set(told["hiddenimports"]) & set(told["excludes"])
     assert Path(steps["Analysis"].call_args.args[0][0]).is_file()
 
 
