@@ -42,7 +42,8 @@ def _solids(mix: Mix) -> str:
 
 
 def _osmolality(mix: Mix) -> str:
-    """Low osmolality harms nobody: below the aim nothing is said."""
+    """Low osmolality harms nobody: below the aim nothing is said. The limits are common practice, no source; so it
+    may be called a risk where the solids, by their own limits, are only above the aim."""
     texts = {
         Band.ABOVE: translate(
             "StrengthWords",
@@ -50,8 +51,8 @@ def _osmolality(mix: Mix) -> str:
         ),
         Band.RISK: translate(
             "StrengthWords",
-            "Osmolality of about {value} (give or take {spread}) is above {risk} mOsm/kg: calves may scour and bloat; "
-            "they need water at will.",
+            "Osmolality of about {value} (give or take {spread}) is above {risk} mOsm/kg: by common practice a risk of "
+            "scours. The figure is an estimate.",
         ),
     }
     limits = OSMOLALITY_MOSM_PER_KG

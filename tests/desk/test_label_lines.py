@@ -114,7 +114,10 @@ def signed_to(herd: Herd, target_oz: float, to_line_oz: float | None) -> tuple[G
 
 @pytest.mark.parametrize("to_line_oz", [None, 4.4])
 def test_a_mark_weighs_the_scoopful_to_its_line_without_the_full_ones(herd: Herd, to_line_oz: float | None) -> None:
-    """15 oz with a scoop of 10.6 oz: one level scoopful, and 4.4 oz to the line, on every sheet alike."""
+    """15 oz with a scoop of 10.6 oz: one level scoopful, and 4.4 oz to the line, on every sheet alike.
+
+    The sheet tells the half-width of the 95 % interval, twice the standard uncertainty (JCGM 100:2008, 6.2.1).
+    """
     _, signed = signed_to(herd, 15.0, to_line_oz)
     (mark,) = herd.records.marks(sign_off_id=signed.id)
     assert mark.full_scoops == 1
@@ -130,7 +133,7 @@ def test_a_mark_weighs_the_scoopful_to_its_line_without_the_full_ones(herd: Herd
     assert {"15.0 oz", "+ 1 level"} <= texts(label.document(label.sheets))
     sheet = paper.job(replace(chosen, want=Want.LOT_SHEET), at_noon(), "AB")
     assert sheet is not None
-    assert f"{mark.mass_g:.2f} ± {mark.mass_u_g:.2f}" in texts(sheet.document(sheet.sheets))
+    assert f"{mark.mass_g:.2f} ± {2 * mark.mass_u_g:.2f}" in texts(sheet.document(sheet.sheets))
 
 
 @pytest.mark.parametrize("languages", [("en",), ("es",)])

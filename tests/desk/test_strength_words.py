@@ -34,3 +34,10 @@ def test_osmolality_above_the_aim_is_said_as_the_estimate_that_it_is() -> None:
     spread = round(2 * above.osmolality_u / 5) * 5
     assert f"(give or take {spread}) is above the aim of 300 to 350 mOsm/kg" in strength_cautions(above)
     assert not at_risk(above)
+
+
+def test_where_osmolality_is_a_risk_and_solids_are_not_both_say_on_what_ground() -> None:
+    """The limit of 400 mOsm/kg: common practice, no source."""
+    told = strength_cautions(mix_on_water(1000.0, 0.16 / 0.84, POWDER, 40.0))
+    assert "16.0 % solids is above the aim of 12 % to 15 %." in told
+    assert "above 400 mOsm/kg: by common practice a risk of scours. The figure is an estimate." in told
