@@ -7022,8 +7022,8 @@ Last kept: {mass}</source>
         <translation>Una osmolalidad de unos {value} (más o menos {spread}) está por encima de la meta de {low} a {high} mOsm/kg.</translation>
     </message>
     <message>
-        <source>Osmolality of about {value} (give or take {spread}) is above {risk} mOsm/kg: calves may scour and bloat; they need water at will.</source>
-        <translation>Una osmolalidad de unos {value} (más o menos {spread}) pasa de {risk} mOsm/kg: las becerras pueden tener diarrea y timpanismo; necesitan agua a libre acceso.</translation>
+        <source>Osmolality of about {value} (give or take {spread}) is above {risk} mOsm/kg: by common practice a risk of scours. The figure is an estimate.</source>
+        <translation>Una osmolalidad de unos {value} (más o menos {spread}) pasa de {risk} mOsm/kg: según la práctica común, riesgo de diarrea. La cifra es una estimación.</translation>
     </message>
 </context>
 <context>
