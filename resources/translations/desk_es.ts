@@ -4279,7 +4279,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>&amp;Put this copy back</source>
-        <translation>Reponer esta copia</translation>
+        <translation>Reponer e&amp;sta copia</translation>
     </message>
     <message>
         <source>Check now</source>
@@ -4299,7 +4299,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Save a workboo&amp;k</source>
-        <translation>Guardar un libro de cálculo</translation>
+        <translation>G&amp;uardar un libro de cálculo</translation>
     </message>
     <message>
         <source>There is no copy yet; one is made each day.</source>
