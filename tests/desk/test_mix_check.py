@@ -5,7 +5,7 @@ from __future__ import annotations
 import csv
 import re
 from dataclasses import replace
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
 import pytest
@@ -21,6 +21,7 @@ from calibrator.desk.how.of_check import of_solids
 from calibrator.desk.how.view import HowDialog
 from calibrator.desk.mix_batch import planned
 from calibrator.desk.pages.mix_check import MixCheckPage
+from calibrator.desk.standing import lot_in_use
 from calibrator.desk.theme import Theme
 from calibrator.model import (
     BagCount,
@@ -523,6 +524,38 @@ def test_a_count_of_bags_by_keys(qtbot: QtBot, page: MixCheckPage, desk: Desk) -
     panel.ask_withdraw()
     assert desk.records.every(BagCount)[0].withdrawn_reason == "spilled some"
     assert "+5.3" not in labels(panel)
+
+
+def test_bags_of_an_earlier_lot_counted_until_an_earlier_day(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    fed = lot_in_use(herd.records, herd.farm)
+    assert fed is not None
+    used = fed.lot
+    before = herd.records.keep(
+        replace(used, id=new_id(), lot_number="Z-1", arrived_on=date(2025, 6, 1), package_mass_g=25000.0,
+                package_mass_typed="25 kg", finished_on=date(2025, 7, 20), revision="")
+    )  # fmt: skip
+    desk.changed.emit()
+    page.bring_up("bags")
+    panel = page.bags
+    panel.occasion.lot.setCurrentIndex(panel.occasion.lot.findData(before.id))
+    panel.occasion.lot.activated.emit(panel.occasion.lot.currentIndex())
+    assert panel.bag.text() == "25 kg"
+    assert panel.since.text() == ""  # nobody knows since when that one was counted
+    type_in(qtbot, panel.occasion.day.line, "10 Jul 2025")
+    type_in(qtbot, panel.since.line, "12 Jul 2025")
+    for line, text in ((panel.target.line, "10 oz"), (panel.bags.line, "10"), (panel.feedings.line, "880")):
+        type_in(qtbot, line, text)
+    panel.keep()
+    assert panel.since.message == "The count would end on 10 Jul 2025, before it began."
+    type_in(qtbot, panel.since.line, "1 Jul 2025")
+    assert panel.suggest_button.text().startswith("1440 by the plan: 9 days")
+    panel.keep()
+    (kept,) = desk.records.every(BagCount)
+    assert (kept.lot_id, kept.since, kept.at.astimezone().date()) == (before.id, date(2025, 7, 1), date(2025, 7, 10))
+    assert panel.occasion.chosen().lot.id == used.id  # type: ignore[union-attr]
+    assert panel.bag.text() == used.package_mass_typed
 
 
 def test_groups_that_get_different_portions_are_suggested_on_average(

@@ -15,13 +15,15 @@ from calibrator.desk.days import DayNotUnderstood
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.fields import DayField, TextField
+from calibrator.desk.mix.occasion_form import OccasionForm
 from calibrator.desk.mix_batch import FarmNow, portions
 from calibrator.desk.mix_words import mass, number, percent, powder_verdict_words, verdict_tone
 from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
+from calibrator.desk.standing import standing
 from calibrator.desk.theme import SPACE
-from calibrator.model import BagCount, UnitSystem, new_id
+from calibrator.model import BagCount, Lot, UnitSystem, new_id
 from calibrator.science.bag_count import DRIFT_SHARE, BagResult, Ends, bag_count, days_until_seen, mean_portion_g
 from calibrator.science.errors import CannotCompute
 from calibrator.units import Kind
@@ -41,6 +43,8 @@ class BagPanel(QWidget):
         self.desk = desk
         self._now: FarmNow | None = None
         self._counts: list[BagCount] = []
+        self._shown_lot = ""
+        self.occasion = OccasionForm(desk, self.tr("Bags of lot"), self.tr("Counted until"), with_time=False)
         self.since = DayField(self.tr("Counted since"), self._today)
         self.bags = BareField(self.tr("Bags emptied"), BAGS, 1)
         self.bag = Amount(desk, self.tr("Powder in a bag"), Kind.MASS, optional=True)
@@ -58,20 +62,48 @@ class BagPanel(QWidget):
         for amount in (self.bag, self.target):
             amount.edited.connect(self.work_out)
         self.since.edited.connect(self.work_out)
+        self.occasion.edited.connect(self._other_lot)
         self.sharp.toggled.connect(self.work_out)
 
     def show_farm(self, now: FarmNow) -> None:
         """Read anew; what is typed stays, what is empty is filled in from lot and plan."""
         self._now = now
-        lot = now.powder.lot
+        self.occasion.show_lots(standing(self.desk.records, now.farm))
+        self._fill_in()
+        self._show_counts()
+        self.work_out()
+
+    def _lot(self) -> Lot | None:
+        chosen = self.occasion.chosen()
+        return chosen.lot if chosen else None
+
+    def _fill_in(self) -> None:
+        """What is empty is filled in from the lot that was chosen, and from the plan."""
+        now, lot = self._now, self._lot()
+        if now is None:
+            return
+        self._shown_lot = lot.id if lot else ""
         if lot and not self.bag.text() and lot.package_mass_g:
             self.bag.set_value(lot.package_mass_g, lot.package_mass_typed)
         if not self.target.text() and (wanted := self._wanted_g()) is not None:
             self.target.set_value(round(wanted, 1))
         if not self.since.text():
-            last = self._last_day()
-            self.since.set_day(last or (now.powder.sign_off.at.astimezone().date() if now.powder.sign_off else None))
-        self._show_counts()
+            self.since.set_day(self._last_day() or self._begun(now))
+
+    def _begun(self, now: FarmNow) -> date | None:
+        """The day from which bags of the lot in use can have been counted; another lot's is for the person to say."""
+        signed, lot = now.powder.sign_off, self._lot()
+        if signed is None or lot is None or signed.lot_id != lot.id:
+            return None
+        return signed.at.astimezone().date()
+
+    def _other_lot(self) -> None:
+        """Another lot has bags of its own and was counted since another day; what was typed by hand stays."""
+        lot = self._lot()
+        if lot is not None and lot.id != self._shown_lot:
+            self.bag.set_value(lot.package_mass_g, lot.package_mass_typed)
+            self.since.set_day(None)
+            self._fill_in()
         self.work_out()
 
     def work_out(self) -> None:
@@ -92,13 +124,30 @@ class BagPanel(QWidget):
             wrong[0].line.setFocus(Qt.FocusReason.OtherFocusReason)
             return
         count = self._made()
+        if self.occasion.first_wrong() is not None:
+            self.occasion.day.line.setFocus(Qt.FocusReason.OtherFocusReason)
+            return
+        if not self._in_order():
+            return
         if count is None:
             self.bags.say(self.tr("Fill in bags, feedings and both weights."), wrong=True)
             return
         if self.desk.attempt(partial(self.desk.records.keep, count, by=self.desk.initials)) is not None:
             self.bags.set_text("")
             self.feedings.set_text("")
+            self.occasion.clear()
+            self._other_lot()
             self.desk.say(self.tr("The count of bags is kept."))
+
+    def _in_order(self) -> bool:
+        """A count ends after it began."""
+        since, until = self._since(), self.occasion.at()
+        if since is None or until is None or since <= until.astimezone().date():
+            return True
+        text = self.tr("The count would end on {day}, before it began.")
+        self.since.say(text.format(day=day_text(until.astimezone().date())), wrong=True)
+        self.since.line.setFocus(Qt.FocusReason.OtherFocusReason)
+        return False
 
     def pending(self) -> str:
         """What is typed and not kept; blank where nothing is."""
@@ -115,7 +164,7 @@ class BagPanel(QWidget):
         return sum(group.calves * group.feedings_per_day for plan in plans for group in plan.groups)
 
     def _last_day(self) -> date | None:
-        lot = self._now.powder.lot if self._now else None
+        lot = self._lot()
         if lot is None:
             return None
         counts = [c for c in self.desk.records.every(BagCount, lot.farm_id, lot_id=lot.id) if c.counts]
@@ -130,7 +179,8 @@ class BagPanel(QWidget):
     def _suggest(self) -> None:
         """Feedings by the plan since that day, to take with one press."""
         since, daily = self._since(), self._feedings_a_day()
-        days = (self._today() - since) // timedelta(days=1) if since else 0
+        until = self.occasion.at()
+        days = (until.astimezone().date() - since) // timedelta(days=1) if since and until else 0
         self.suggest_button.setVisible(0 < days <= MOST_DAYS and daily > 0)
         text = self.tr("{count} by the plan: {days} of {daily}")
         self.suggest_button.setText(text.format(count=days * daily, days=counted.days(days), daily=daily))
@@ -198,10 +248,18 @@ class BagPanel(QWidget):
         )
 
     def _made(self) -> BagCount | None:
-        lot = self._now.powder.lot if self._now else None
+        lot, until = self._lot(), self.occasion.at()
         bags, feedings, since = self.bags.value(), self.feedings.value(), self._since()
         bag, target = self.bag.value(), self.target.value()
-        if lot is None or bags is None or feedings is None or bag is None or target is None or since is None:
+        if (
+            lot is None
+            or until is None
+            or bags is None
+            or feedings is None
+            or bag is None
+            or target is None
+            or since is None
+        ):
             return None
         if self._found() is None:
             return None
@@ -210,7 +268,7 @@ class BagPanel(QWidget):
             farm_id=lot.farm_id,
             lot_id=lot.id,
             since=since,
-            at=self.desk.clock(),
+            at=until,
             bags=bags,
             bags_typed=self.bags.text(),
             bag_mass_g=bag,
@@ -264,7 +322,9 @@ class BagPanel(QWidget):
         inside = QVBoxLayout(left)
         inside.setContentsMargins(0, 0, SPACE // 2, 0)
         pairs = [row(*pair, spacing=int(1.5 * SPACE)) for pair in ((self.since, self.bags), (self.bag, self.target))]
-        inside.addWidget(card(*pairs, self.feedings, self.suggest_button, self.sharp, row(self.keep_button, None)))
+        inside.addWidget(
+            card(self.occasion, *pairs, self.feedings, self.suggest_button, self.sharp, row(self.keep_button, None))
+        )
         inside.addStretch(1)
         area = scrolled(left)
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)

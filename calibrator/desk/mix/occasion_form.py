@@ -26,7 +26,7 @@ class OccasionForm(QWidget):
 
     edited = Signal()
 
-    def __init__(self, desk: Desk) -> None:
+    def __init__(self, desk: Desk, lot_caption: str = "", day_caption: str = "", *, with_time: bool = True) -> None:
         super().__init__()
         self.desk = desk
         self._offered: tuple[Offered, ...] = ()
@@ -34,7 +34,7 @@ class OccasionForm(QWidget):
         self.lot.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.lot.setMinimumContentsLength(9)
         self.lot.setPlaceholderText(self.tr("choose a lot"))
-        self.day = DayField(self.tr("Mixed on"), self._today)
+        self.day = DayField(day_caption or self.tr("Mixed on"), self._today)
         self.day.line.setPlaceholderText(self.tr("today"))
         self.time = TimeField(self.tr("At what time"))
         self.time.line.setPlaceholderText(self.tr("now"))
@@ -44,12 +44,13 @@ class OccasionForm(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(SPACE)
-        self._lot = Captioned(self.tr("Mixed from lot"), self.lot)
+        self._lot = Captioned(lot_caption or self.tr("Mixed from lot"), self.lot)
         layout.addWidget(self._lot)
         when = row(self.day, self.time, spacing=int(1.5 * SPACE))
         when.setStretch(0, 1)
         when.setStretch(1, 1)
         layout.addLayout(when)
+        self.time.setVisible(with_time)
 
     def show_lots(self, now: Standing) -> None:
         """Offer the farm's lots; another lot than the one in use stays chosen while it is there."""
