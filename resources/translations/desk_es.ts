@@ -93,6 +93,14 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
 <context>
     <name>BagPanel</name>
     <message>
+        <source>Bags of lot</source>
+        <translation>Costales del lote</translation>
+    </message>
+    <message>
+        <source>Counted until</source>
+        <translation>Contado hasta</translation>
+    </message>
+    <message>
         <source>Counted since</source>
         <translation>Se cuenta desde</translation>
     </message>
@@ -127,6 +135,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <message>
         <source>The count of bags is kept.</source>
         <translation>El conteo de costales quedó guardado.</translation>
+    </message>
+    <message>
+        <source>The count would end on {day}, before it began.</source>
+        <translation>El conteo terminaría el {day}, antes de empezar.</translation>
     </message>
     <message>
         <source>{count} by the plan: {days} of {daily}</source>
