@@ -8,7 +8,7 @@ from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.sheet_lines import GroupSheet, LotInUse
 from calibrator.desk.table_words import Telling, number_text, powder_text, way_text
-from calibrator.science.scoops import ScoopCount, fewest
+from calibrator.science.scoops import ScoopCount, usual
 
 translate = QCoreApplication.translate
 
@@ -35,7 +35,7 @@ def from_both(sheet: GroupSheet, old: LotInUse, left_g: float) -> FromBoth | Non
     new_g = line.powder_g - old_g
     tolerance = sheet.farm.tolerance_share
     counts = [
-        fewest(mass_g, ways, tolerance) if ways and mass_g > 0 else None
+        usual(mass_g, ways, tolerance) if ways and mass_g > 0 else None
         for mass_g, ways in ((old_g, old.ways), (new_g, sheet.ways))
     ]
     counted = [count if count and count.countable else None for count in counts]

@@ -21,7 +21,7 @@ from calibrator.science.mix_density import VOLUME_U_SHARE, by_finished_volume, b
 from calibrator.science.own_line import Line
 from calibrator.science.refractometer import Brix, brix
 from calibrator.science.scoop import volume_ml
-from calibrator.science.scoops import ScoopCount, fewest
+from calibrator.science.scoops import ScoopCount, usual
 from calibrator.science.solids import Solids, SolidsFrom, by_own_line, by_trade_rule, by_whole_milk
 from calibrator.science.stats import mean_of
 from calibrator.science.sucrose import brix_from_refractometer_sg
@@ -296,7 +296,7 @@ def _correction(
     except CannotCompute as error:
         work.troubles.append(in_words(error))
         return None, None, False
-    scoops = fewest(found.powder_g, powder.ways, _COUNT_TOLERANCE) if found.powder_g > 0 and powder.ways else None
+    scoops = usual(found.powder_g, powder.ways, _COUNT_TOLERANCE) if found.powder_g > 0 and powder.ways else None
     return found, scoops, read is None
 
 

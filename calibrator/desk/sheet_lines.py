@@ -13,7 +13,7 @@ from calibrator.model import Farm, Lot, PlanGroup, Scoopfuls, ScoopRule, SignOff
 from calibrator.science.batch import BatchTable, Rounded, rounded
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import Mix, Powder, mix_of
-from calibrator.science.scoops import ScoopCount, ScoopWay, WaterTrim, fewest, trim_water
+from calibrator.science.scoops import ScoopCount, ScoopWay, WaterTrim, trim_water, usual
 from calibrator.science.vessels import fit, level_mm, usable_ml
 
 QUART_ML = 946.352946
@@ -185,7 +185,7 @@ class GroupSheet:
         if not self.ways or powder_g <= 0 or self.rule.rule is not ScoopRule.FEWEST:
             return None
         fractions = (1.0, *self.rule.part_fills)
-        return fewest(powder_g, self.ways, self.farm.tolerance_share, fractions=fractions)
+        return usual(powder_g, self.ways, self.farm.tolerance_share, fractions=fractions)
 
     def _trim(self, mix: Mix) -> WaterTrim | None:
         """Whole scoopfuls of the kind that changes the amount least; few enough to count go first."""

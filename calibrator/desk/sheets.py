@@ -241,6 +241,11 @@ class Changed:
     def differs(self) -> bool:
         return _counted(self.before) != _counted(self.now)
 
+    @property
+    def to_line(self) -> bool:
+        """Whether a scoop is filled to its line, which another lot has elsewhere."""
+        return any(way.way is FillWay.TO_MARK for way, _ in (self.now.scoops.parts if self.now.scoops else ()))
+
 
 def changes(
     farm: Farm, plans: Sequence[Plan], vessels: dict[str, Vessel], before: LotInUse, now: LotInUse, on: date

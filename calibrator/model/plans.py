@@ -93,7 +93,7 @@ class PlanGroup:
 class ScoopRule(StrEnum):
     """How a weight of powder is told in scoopfuls."""
 
-    FEWEST = "fewest"  # the fewest within the tolerance
+    FEWEST = "fewest"  # to the line of one scoop where that comes out, else the fewest within the tolerance
     ONE_KIND = "one_kind"  # whole scoopfuls of one kind, the water trimmed to them
     WEIGH = "weigh"  # none: by weight
 

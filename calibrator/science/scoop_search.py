@@ -16,7 +16,7 @@ from numpy.typing import NDArray
 
 from calibrator.science.scoopfuls import ScoopWay
 
-_ROUNDING = 1e-9
+ROUNDING = 1e-9
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -55,7 +55,7 @@ def pairs_of(kinds: Sequence[Kind], whole: int, ways: Sequence[ScoopWay]) -> Pai
     """All pairs of two whole kinds of different weight, and of a whole kind with one part fill."""
     by_weight = sorted(range(whole), key=lambda k: -kinds[k].mass_g)
     pairs = [
-        (a, b) for a, b in combinations(by_weight, 2) if kinds[a].mass_g - kinds[b].mass_g > _ROUNDING * kinds[a].mass_g
+        (a, b) for a, b in combinations(by_weight, 2) if kinds[a].mass_g - kinds[b].mass_g > ROUNDING * kinds[a].mass_g
     ]
     pairs += [(a, b) for a in range(whole) for b in range(whole, len(kinds))]
     first = np.array([a for a, _ in pairs], dtype=np.int64)
@@ -74,7 +74,7 @@ class Search:
         self, targets_g: Floats, kinds: Sequence[Kind], whole: int, pairs: Pairs, tolerance_share: float
     ) -> None:
         self.targets = targets_g
-        self.allowed = targets_g * (tolerance_share + _ROUNDING)
+        self.allowed = targets_g * (tolerance_share + ROUNDING)
         self.masses = np.array([k.mass_g for k in kinds])
         self.whole = whole
         self.pairs = pairs
@@ -83,8 +83,8 @@ class Search:
 
     def run(self, most_scoopfuls: int) -> None:
         wholes = self.masses[: self.whole]
-        n = np.maximum(1, np.ceil((self.targets - self.allowed) / wholes.max() - _ROUNDING))
-        last = np.floor((self.targets + self.allowed) / wholes.min() + _ROUNDING) + 1
+        n = np.maximum(1, np.ceil((self.targets - self.allowed) / wholes.max() - ROUNDING))
+        last = np.floor((self.targets + self.allowed) / wholes.min() + ROUNDING) + 1
         last = np.minimum(last, most_scoopfuls)
         is_open = np.flatnonzero(n <= last)
         n, last = n[is_open], last[is_open]

@@ -8,21 +8,24 @@ The rule, fixed beforehand, so that nobody has to trust a clever count while cal
    without a part fill, of one kind, from one scoop, nearest to the target.
 4. More than `MOST_COUNTABLE` scoopfuls are told as `countable = False`: weigh it.
 
-Within this rule the search is exact; see `scoop_search`.
+Within this rule the search is exact; see `scoop_search`. What people are told first (`usual`) is a count to the line
+of one scoop, where such a count lies within the tolerance, can be counted, and takes at most
+`MOST_TIMES_FEWEST` times the fewest: a feeder holds a marked scoop, and fills it to its line.
 """
 
 from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import overload
 
 import numpy as np
 
+from calibrator.model import FillWay
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, not_negative, positive
-from calibrator.science.scoop_search import Floats, Ints, Kind, Search, kinds_of, pairs_of
+from calibrator.science.scoop_search import ROUNDING, Floats, Ints, Kind, Search, kinds_of, pairs_of
 from calibrator.science.scoopfuls import (
     MOST_COUNTABLE,
     PART_FILL_SD_SHARE,
@@ -35,6 +38,7 @@ from calibrator.science.scoopfuls import (
 __all__ = [
     "MOST_COUNTABLE",
     "MOST_SCOOPFULS",
+    "MOST_TIMES_FEWEST",
     "PART_FILL_SD_SHARE",
     "ScoopCount",
     "ScoopTable",
@@ -45,9 +49,12 @@ __all__ = [
     "scoop_count",
     "spread_95_g",
     "trim_water",
+    "usual",
+    "usual_table",
 ]
 
 MOST_SCOOPFULS = 400
+MOST_TIMES_FEWEST = 2
 
 
 @dataclass(frozen=True, eq=False)
@@ -153,6 +160,44 @@ def fewest(
 ) -> ScoopCount | None:
     """The best count of scoopfuls for one target weight; otherwise as `fewest_table`."""
     return fewest_table([target_g], ways, tolerance_share, fractions=fractions, most_scoopfuls=most_scoopfuls)[0]
+
+
+def usual_table(
+    targets_g: Sequence[float] | Floats,
+    ways: Sequence[ScoopWay],
+    tolerance_share: float,
+    *,
+    fractions: Sequence[float] = (1,),
+) -> ScoopTable:
+    """The count that people are told for each target: to the line of one scoop where that is natural, else the
+    fewest. Otherwise as `fewest_table`.
+    """
+    table = fewest_table(targets_g, ways, tolerance_share, fractions=fractions)
+    lines = [place for place, way in enumerate(table.ways) if way.way is FillWay.TO_MARK]
+    if not lines:
+        return table
+    masses = np.array([table.ways[place].mass_g for place in lines])[:, None]
+    n = np.rint(table.targets_g / masses)
+    error = np.abs(n * masses / table.targets_g - 1)
+    most = np.minimum(MOST_COUNTABLE, MOST_TIMES_FEWEST * table.scoopfuls)
+    natural = (n >= 1) & (n <= most) & (error <= tolerance_share + ROUNDING)
+    best = np.where(natural, n + error, np.inf).argmin(axis=0)  # an error is below 1: the fewest, then the nearest
+    columns = np.arange(len(best))
+    found = natural[best, columns]
+    return replace(
+        table,
+        first=np.where(found, np.array(lines, dtype=np.int64)[best], table.first),
+        first_n=np.where(found, n[best, columns].astype(np.int64), table.first_n),
+        second=np.where(found, -1, table.second),
+        second_n=np.where(found, 0, table.second_n),
+    )
+
+
+def usual(
+    target_g: float, ways: Sequence[ScoopWay], tolerance_share: float, *, fractions: Sequence[float] = (1,)
+) -> ScoopCount | None:
+    """The count that people are told for one target weight; otherwise as `usual_table`."""
+    return usual_table([target_g], ways, tolerance_share, fractions=fractions)[0]
 
 
 @dataclass(frozen=True)

@@ -92,8 +92,8 @@ def test_changes_tell_what_each_group_took_before(herd: Herd) -> None:
     found = list(changes(herd.farm, [plan], vessels, before, powder_in_use(herd.records, now), date(2026, 3, 2)))
     assert [change.group.name for change in found] == ["Young", "Old"]
     counts = [(c.before.scoops, c.now.scoops) for c in found]
-    assert [(a.scoopfuls, b.scoopfuls) for a, b in counts if a and b] == [(10, 5), (4, 2)]
-    assert all(change.differs for change in found)
+    assert [(a.scoopfuls, b.scoopfuls) for a, b in counts if a and b] == [(10, 10), (4, 4)]
+    assert all(change.to_line and not change.differs for change in found)
 
 
 @pytest.mark.parametrize(
@@ -159,15 +159,17 @@ def test_nothing_is_taken_over_from_another_recipe(herd: Herd, how: dict[str, ob
 
 
 def test_another_lot_makes_every_row_anew(herd: Herd) -> None:
-    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    """At 17 oz a calf, no number of lines of 10 oz comes out: four take 68 oz, seven of 9.7 oz level."""
+    herd.sign("25-1103C", 0.97 * TEN_OZ_LEVEL)
     here = powder_in_use(herd.records, standing(herd.records, herd.farm))
-    plan = herd.plan(count_from=4, count_to=9)
+    seventeen = replace(group(0).rate, powder_mass_g=17 * OZ_G)
+    plan = herd.plan("Milk", group(0, rate=seventeen), count_from=4, count_to=9)
     before = plan_sheet(herd.farm, plan, None, here)
-    assert [part[1] for part in before.groups[0].line(0).scoops.parts] == [4]  # type: ignore[union-attr]
-    herd.sign("25-1204A", 2 * TEN_OZ_LEVEL)
+    assert [part[1] for part in before.groups[0].line(0).scoops.parts] == [7]  # type: ignore[union-attr]
+    herd.sign("25-1204A", 1.7 * TEN_OZ_LEVEL)
     here = powder_in_use(herd.records, standing(herd.records, herd.farm))
     after = plan_sheet(herd.farm, plan, None, here, before)
-    assert [part[1] for part in after.groups[0].line(0).scoops.parts] == [2]  # type: ignore[union-attr]
+    assert [part[1] for part in after.groups[0].line(0).scoops.parts] == [4]  # type: ignore[union-attr]
 
 
 def test_water_and_mix_stand_as_high_as_a_straight_tank_says(herd: Herd) -> None:

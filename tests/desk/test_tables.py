@@ -21,7 +21,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.pages.batch_model import BatchModel, Column
 from calibrator.desk.pages.tables import TablesPage
 from calibrator.desk.theme import Theme
-from calibrator.model import Composition, Plan, PrintKind, UnitSystem, VolumeMeans
+from calibrator.model import Composition, Plan, PrintKind, Scoopfuls, ScoopRule, UnitSystem, VolumeMeans
 from calibrator.records import Records
 
 TEN_OZ_LEVEL = 10 * OZ_G / 665.9  # the density at which the red scoop holds ten ounces
@@ -88,9 +88,9 @@ def test_each_digit_typed_changes_the_figures_at_once(
     field = page.view.today.rows[0].calves
     field.setFocus(Qt.FocusReason.TabFocusReason)
     qtbot.keyClicks(field, "1")
-    assert today(page) == ("2 qt", "10.0 oz", "1 level")
+    assert today(page) == ("2 qt", "10.0 oz", "1 to the mark")
     qtbot.keyClicks(field, "1")
-    assert today(page) == ("5 gal 2 qt", "6 lb 14.0 oz", "11 level")
+    assert today(page) == ("5 gal 2 qt", "6 lb 14.0 oz", "11 to the mark")
     qtbot.keyClicks(field, "1")
     assert today(page)[:2] == ("55 gal 2 qt", "69 lb 6.0 oz")
     assert herd.records.find(Plan, plan.id).groups[0].calves == 109
@@ -144,7 +144,9 @@ def test_without_a_signed_off_lot_it_goes_by_weight_and_says_what_to_do(
 def test_another_lot_changes_every_plan_and_says_what_changed(shown: Callable[[], TablesPage], herd: Herd) -> None:
     herd.sign("25-1103C", TEN_OZ_LEVEL)
     herd.plan("Morning milk", group(10))
-    herd.plan("Night milk", group(4, "Old & strong"))
+    herd.plan(
+        "Night milk", group(4, "Old & strong"), scoopfuls=Scoopfuls(rule=ScoopRule.ONE_KIND, scoop_id=herd.red.id)
+    )
     page = shown()
     assert not page.view.changes_text()
     herd.sign("25-1204A", 2 * TEN_OZ_LEVEL)
@@ -152,7 +154,7 @@ def test_another_lot_changes_every_plan_and_says_what_changed(shown: Callable[[]
     title, morning, night = page.view.changes_text().split("\n")
     assert "25-1204A" in title
     assert "25-1103C" in title
-    assert morning == "Morning milk, 10 calves: 10 level  →  5 level"
+    assert morning == "Morning milk, 10 calves: 10 to the mark, as many as before, each to the new line"
     assert night == "Night milk, Old & strong, 4 calves: 4 level  →  2 level"
     assert "Lot 25-1204A" in page.view.lot_number.text()
     page.view.seen.click()
@@ -177,7 +179,7 @@ def test_a_batch_that_would_run_over_is_split_and_says_by_how_much(shown: Callab
     pail = herd.vessel("Pail", 5.0)
     herd.plan("Pails", group(10), vessel_id=pail.id, count_from=7, count_to=10)
     page = shown()
-    assert today(page) == ("2 × 2 gal 2 qt", "2 × 50.0 oz", "2 × 5 level")
+    assert today(page) == ("2 × 2 gal 2 qt", "2 × 50.0 oz", "2 × 5 to the mark")
     assert "run over by" in page.view.today.rows[0].vessel.text()
     assert cells(page, "8")[Column.BATCHES] == "1"
 

@@ -102,7 +102,7 @@ def test_a_chart_of_the_lot_in_use_is_not_outdated_by_the_next_lots_sign_off(her
 def test_a_batch_takes_the_last_of_one_lot_and_the_rest_from_the_other(
     herd: Herd, two: tuple[SignOff, SignOff]
 ) -> None:
-    """Ten calves take 100 oz; 40 oz of the old lot are four of ten, the other 60 oz five of twelve."""
+    """Ten calves take 100 oz; 40 oz of the old lot are four to its line of ten, the other 60 oz six to its own."""
     now = standing(herd.records, herd.farm)
     new = powder_in_use(herd.records, now)
     old = powder_of(herd.records, now, now.lot(two[0].lot_id), now.sign_offs)
@@ -112,7 +112,7 @@ def test_a_batch_takes_the_last_of_one_lot_and_the_rest_from_the_other(
     assert (found.old_g, found.new_g) == pytest.approx((40 * OZ_G, 60 * OZ_G), rel=1e-3)
     assert found.old_scoops is not None
     assert found.new_scoops is not None
-    assert (found.old_scoops.scoopfuls, found.new_scoops.scoopfuls) == (4, 5)
+    assert (found.old_scoops.scoopfuls, found.new_scoops.scoopfuls) == (4, 6)
     whole = from_both(sheet, old, 1000 * OZ_G)
     assert whole is not None
     assert (whole.new_g, whole.new_scoops) == (0.0, None)
@@ -138,16 +138,16 @@ def test_the_page_shows_either_lots_table_and_changes_over(
     bar.change.click()
     assert bar.day.message == "Type the day from which it is fed."
     assert herd.lot_of(two[1]).fed_from is None
-    assert row.scoops.value.text() == "5 level"
+    assert row.scoops.value.text() == "6 to the mark"
     assert "Bags of lot 25-1103C" in bar.words.text()
     bar.lots.setCurrentIndex(0)
     bar.lots.activated.emit(0)
-    assert row.scoops.value.text() == "6 level"
+    assert row.scoops.value.text() == "6 to the mark"
     assert "25-1103C" in page.view.lot_number.text()
     bar.change.click()
     assert herd.lot_of(two[0]).fed_from == TODAY
     assert bar.lots.currentText() == "25-1103C, in use"
-    assert row.scoops.value.text() == "6 level"
+    assert row.scoops.value.text() == "6 to the mark"
     assert "fed since 2 Mar 2026" in bar.words.text()
     taken = [*mnemonics(page), *"TLWBES"]
     assert len(taken) == len(set(taken))
@@ -163,15 +163,15 @@ def test_what_is_left_of_the_old_lot_is_typed_and_told(
     assert not bar.both.isVisible()
     bar.left.line.setFocus(Qt.FocusReason.OtherFocusReason)
     qtbot.keyClicks(bar.left.line, "40 oz")
-    assert "lot 25-1103C: 40.0 oz, 4 level" in bar.both.text()
-    assert "lot 25-1204A: 60.0 oz, 5 level" in bar.both.text()
+    assert "lot 25-1103C: 40.0 oz, 4 to the mark" in bar.both.text()
+    assert "lot 25-1204A: 60.0 oz, 6 to the mark" in bar.both.text()
     page.print.click()
     document = page.paper.document
     assert document is not None
     shown = " ".join(item.text for item in document.pages[0].items if isinstance(item, Text))
     assert "ONE BATCH FROM TWO LOTS · 10 calves · 2 Mar 2026" in shown
-    assert "from bags of lot 25-1103C, by its own line: 40.0 oz, 4 level (Red scoop)" in shown
-    assert "from bags of lot 25-1204A, by its own line: 60.0 oz, 5 level (Red scoop)" in shown
+    assert "from bags of lot 25-1103C, by its own line: 40.0 oz, 4 to the line (Red scoop)" in shown
+    assert "from bags of lot 25-1204A, by its own line: 60.0 oz, 6 to the line (Red scoop)" in shown
     page.paper.back.click()
     bar.left.line.clear()
     bar.left.line.textEdited.emit("")

@@ -14,7 +14,7 @@ from calibrator.model import Composition, FillWay
 from calibrator.science import mixing, scoops
 from calibrator.science.delivered import delivered
 from calibrator.science.errors import CannotCompute
-from calibrator.science.scoops import ScoopWay, fewest, fewest_table, trim_water
+from calibrator.science.scoops import ScoopWay, fewest, fewest_table, trim_water, usual, usual_table
 from tests.science.exhaustive_scoops import misses
 
 lawful = settings(deadline=None, max_examples=60)
@@ -108,6 +108,54 @@ def test_a_table_says_what_single_questions_say(targets: list[float], tolerance:
         if count:
             assert count.total_g == pytest.approx(target + count.error_g)
             assert abs(count.error_share) <= tolerance * (1 + 1e-6)
+
+
+LINE = ScoopWay("red", "red", FillWay.TO_MARK, 283.5)
+LEVEL = ScoopWay("red", "red", FillWay.LEVEL, 300.0)
+
+
+def test_a_scoop_is_filled_to_its_line_where_that_comes_out() -> None:
+    """Six times 10 oz: six to the line, not five level and one of something else."""
+    assert told(usual(6 * 283.5, [LEVEL, LINE], 0.02)) == {("red", FillWay.TO_MARK): 6}
+    assert told(fewest(5 * 300.0, [LEVEL, LINE], 0.02)) == {("red", FillWay.LEVEL): 5}
+    assert told(usual(20 * 283.5, [LEVEL, LINE], 0.0)) == {("red", FillWay.TO_MARK): 20}
+    assert told(fewest(20 * 283.5, [LEVEL, LINE], 0.01)) == {("red", FillWay.LEVEL): 19}
+    assert told(usual(20 * 283.5, [LEVEL, LINE], 0.01)) == {("red", FillWay.TO_MARK): 20}
+
+
+def test_a_line_that_does_not_come_out_or_takes_too_many_leaves_the_fewest() -> None:
+    for target in (36 * 283.5, 5.5 * 283.5):
+        assert usual(target, [LEVEL, LINE], 0.001) == fewest(target, [LEVEL, LINE], 0.001)
+    big = ScoopWay("big", "big", FillWay.LEVEL, 2 * 283.5 * 6)
+    assert told(usual(12 * 283.5, [big, LINE], 0.01)) == {("big", FillWay.LEVEL): 1}
+
+
+@lawful
+@given(
+    st.floats(50, 9000),
+    st.lists(st.tuples(st.floats(30, 1200), st.booleans()), min_size=1, max_size=5),
+    st.sampled_from([0.0, 0.005, 0.02, 0.05]),
+)
+def test_the_usual_count_is_the_one_that_trying_every_line_finds(
+    target: float, kinds: list[tuple[float, bool]], tolerance: float
+) -> None:
+    ways = [ScoopWay(str(i), str(i), FillWay.TO_MARK if m else FillWay.LEVEL, g) for i, (g, m) in enumerate(kinds)]
+    least, found = fewest(target, ways, tolerance), usual(target, ways, tolerance)
+    most = min(24, 2 * least.scoopfuls) if least else 0
+    lines = [
+        (n, abs(n * way.mass_g - target))
+        for way in ways
+        if way.way is FillWay.TO_MARK
+        for n in range(1, most + 1)
+        if abs(n * way.mass_g - target) <= target * tolerance
+    ]
+    if not lines:
+        assert found == least
+        return
+    assert found is not None
+    assert len(found.parts) == 1
+    assert (found.scoopfuls, abs(found.error_g)) == (min(lines)[0], pytest.approx(min(lines)[1], abs=1e-6))
+    assert list(usual_table([target, target], ways, tolerance)) == [found, found]
 
 
 def test_spread_adds_single_fills_in_squares_and_means_as_they_are() -> None:

@@ -1,4 +1,4 @@
-"""How a plan counts scoopfuls: the fewest, whole ones of one kind with the water trimmed, or by weight."""
+"""How a plan counts scoopfuls: to the line or the fewest, of one kind with the water trimmed, or by weight."""
 
 from __future__ import annotations
 
@@ -23,7 +23,7 @@ class ScoopRuleFields(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self.fewest = QRadioButton(self.tr("the fewest scoopfuls within the tolerance"))
+        self.fewest = QRadioButton(self.tr("to the line of one scoop where that comes out, else the fewest scoopfuls"))
         self.one_kind = QRadioButton(self.tr("whole scoopfuls of one kind, the water trimmed to them"))
         self.weigh = QRadioButton(self.tr("none: weigh the powder"))
         self._rules = QButtonGroup(self)

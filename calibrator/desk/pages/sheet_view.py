@@ -183,6 +183,8 @@ class SheetView(QWidget):
         calves = counted.calves(now.calves)
         if not change.differs:
             text = self.tr("{name}, {calves}: {now}, as before")
+            if change.to_line:
+                text = self.tr("{name}, {calves}: {now}, as many as before, each to the new line")
             return text.format(name=name, calves=calves, now=scoops_text(now, to))
         text = self.tr("{name}, {calves}: {before}  →  {now}")
         return text.format(name=name, calves=calves, before=scoops_text(before, to), now=scoops_text(now, to))
