@@ -5739,8 +5739,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
 <context>
     <name>ScoopRuleFields</name>
     <message>
-        <source>the fewest scoopfuls within the tolerance</source>
-        <translation>las menos medidas dentro de la tolerancia</translation>
+        <source>to the line of one scoop where that comes out, else the fewest scoopfuls</source>
+        <translation>hasta la línea de una misma medida cuando sale justo; si no, las menos medidas</translation>
     </message>
     <message>
         <source>whole scoopfuls of one kind, the water trimmed to them</source>
@@ -6224,6 +6224,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>{name}, {calves}: {now}, as before</source>
         <translation>{name}, {calves}: {now}, como antes</translation>
+    </message>
+    <message>
+        <source>{name}, {calves}: {now}, as many as before, each to the new line</source>
+        <translation>{name}, {calves}: {now}, tantas como antes, cada una hasta la línea nueva</translation>
     </message>
     <message>
         <source>{name}, {calves}: {before}  →  {now}</source>
