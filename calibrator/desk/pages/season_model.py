@@ -28,6 +28,16 @@ FIELDS = (
     "note",
 )  # fmt: skip
 FIGURES = frozenset(FIELDS.index(name) for name in ("density", "interval", "change", "feeding", "solids", "money"))
+_ANSWERED = frozenset(
+    int(role)
+    for role in (
+        Qt.ItemDataRole.DisplayRole,
+        Qt.ItemDataRole.ToolTipRole,
+        Qt.ItemDataRole.UserRole,
+        Qt.ItemDataRole.TextAlignmentRole,
+    )
+)
+"""Of a dozen questions that a table asks for each cell it paints, those that are answered."""
 
 
 class SeasonModel(QAbstractTableModel):
@@ -68,10 +78,10 @@ class SeasonModel(QAbstractTableModel):
         self.layoutChanged.emit()
 
     def _found(self) -> list[int]:
-        if not self._wanted:
-            return list(self._order)
-        texts, wanted = self._texts, self._wanted
-        return [place for place in self._order if all(word in texts[place] for word in wanted)]
+        texts, found = self._texts, list(self._order)
+        for word in self._wanted:
+            found = [place for place in found if word in texts[place]]
+        return found
 
     def place(self, row: int) -> int:
         """Where the lot of a row stands in the season; −1 for no row."""
@@ -84,7 +94,7 @@ class SeasonModel(QAbstractTableModel):
         return 0 if parent.isValid() else len(FIELDS)
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if not index.isValid() or self._facts is None:
+        if role not in _ANSWERED or not index.isValid() or self._facts is None:
             return None
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
             told = _TOLD[FIELDS[index.column()]](self._facts, self._shown[index.row()])

@@ -134,9 +134,8 @@ class SeasonFacts:
     def before(self, place: int) -> SeasonLot | None:
         """The lot weighed before with the same scoop."""
         lot = self.lots[place]
-        return next(
-            (one for one in self.lots[:place][::-1] if one.scoop_id == lot.scoop_id and one.lot_id != lot.lot_id), None
-        )
+        earlier = (self.lots[n] for n in range(place - 1, -1, -1))
+        return next((one for one in earlier if one.scoop_id == lot.scoop_id and one.lot_id != lot.lot_id), None)
 
     def meaning(self, place: int) -> Meaning | None:
         """What a lot did to a feeding by the line of the lot before; None where that cannot be told."""

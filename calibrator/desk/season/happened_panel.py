@@ -185,7 +185,14 @@ class HappenedPanel(QWidget):
         if self._checks is not None:
             self._checks.show_period(first, last)
         days = [day_text(date.fromordinal(max(1, int(day)))) for day in (first, last)]
-        self.period.setText(self.tr("{first} – {last}").format(first=days[0], last=days[1]))
+        self._show_period_words(self.tr("{first} – {last}").format(first=days[0], last=days[1]))
+
+    def _show_period_words(self, text: str) -> None:
+        """Words of a fixed width: else the whole page would be laid out anew at each step of a drag."""
+        self.period.setText(text)
+        needed = self.period.sizeHint()
+        if needed.width() > self.period.minimumWidth():
+            self.period.setFixedSize(needed)
 
     def _show_whole(self) -> None:
         self.plot.show_period(*self.plot.whole_period())

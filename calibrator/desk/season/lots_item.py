@@ -1,19 +1,21 @@
 """Draws lots as dots with interval bars, each of them, twenty thousand as smoothly as twenty.
 
-Few in view are drawn finely. Many would lie over each other: they are set pixel by pixel into a picture, every
-lot at its place, which looks as if all had been drawn one by one.
+Few in view are drawn finely. Many would lie over each other: they are set into a picture of pixels, every lot at its
+place (`lots_dense`).
 """
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 import numpy as np
 import pyqtgraph as pg
 from numpy.typing import NDArray
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QImage, QPainter, QPen, QPolygonF
+from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 
+from calibrator.desk.season.lots_dense import DensePicture
 from calibrator.desk.theme import tokens, ui_font
 
 FINE_UP_TO = 400
@@ -84,10 +86,11 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
         painter.resetTransform()
         self._draw_tags(painter, frame)
         if len(x) > FINE_UP_TO:
-            self._draw_dense(painter, frame, x, y, low, high)
+            self._draw_dense(painter, frame, (x, y, low, high), self.marked[seen])
         else:
             self._draw_fine(painter, x, y, low, high)
-        self._draw_marked(painter, seen, x, y)
+            self._draw_marked(painter, seen, x, y)
+        self._draw_current(painter, seen, x, y)
 
     def _draw_fine(self, painter: QPainter, x: Floats, y: Floats, low: Floats, high: Floats) -> None:
         t = tokens()
@@ -100,41 +103,37 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
         for a, b in zip(x, y, strict=True):
             painter.drawEllipse(QPointF(a, b), radius, radius)
 
-    def _draw_dense(self, painter: QPainter, frame: QRectF, x: Floats, y: Floats, low: Floats, high: Floats) -> None:
+    def _draw_dense(
+        self, painter: QPainter, frame: QRectF, places: tuple[Floats, Floats, Floats, Floats], marked: NDArray[np.bool_]
+    ) -> None:
         t, scale = tokens(), painter.device().devicePixelRatio()
-        wide, tall = max(1, int(frame.width() * scale)), max(1, int(frame.height() * scale))
-
-        def inside(values: Floats, start: float, most: int) -> NDArray[np.intp]:
-            return np.clip(((values - start) * scale).astype(np.intp), 0, most)
-
-        column = inside(x, frame.left(), wide - 1)
-        image = np.zeros((tall, wide), dtype=np.uint32)
-        ends = np.zeros((tall + 1, wide), dtype=np.int32)
-        np.add.at(ends, (inside(high, frame.top(), tall - 1), column), 1)
-        np.add.at(ends, (inside(low, frame.top(), tall - 1) + 1, column), -1)
-        image[np.cumsum(ends[:-1], axis=0) > 0] = _argb(t.edge)
-        row, colour = inside(y, frame.top(), tall - 1), _argb(t.action)
-        for off_y in (0, 1):
-            for off_x in (0, 1):
-                image[np.minimum(row + off_y, tall - 1), np.minimum(column + off_x, wide - 1)] = colour
-        picture = QImage(image.data, wide, tall, 4 * wide, QImage.Format.Format_ARGB32_Premultiplied)
-        picture.setDevicePixelRatio(scale)
-        painter.drawImage(frame.topLeft(), picture)
+        picture = DensePicture(max(1, int(frame.width() * scale)), max(1, int(frame.height() * scale)))
+        starts = (frame.left(), frame.top(), frame.top(), frame.top())
+        x, y, low, high = (
+            ((values - start) * scale).astype(np.intp) for values, start in zip(places, starts, strict=True)
+        )
+        picture.draw_bars(x, high, low, t.edge)
+        picture.draw_dots(x, y, t.action)
+        picture.draw_diamonds(x[marked], y[marked], scale, t.mark, t.surface)
+        painter.drawImage(frame.topLeft(), picture.image(scale))
 
     def _draw_tags(self, painter: QPainter, frame: QRectF) -> None:
-        """A number at the top where something happened, and a line down from it."""
+        """A number at the top where something happened, and a line down from it; numbers without room share one."""
         t, across = tokens(), self.deviceTransform_()
         painter.setFont(ui_font(0.9))
-        for number, day in self.tags:
-            x = across.m11() * day + across.dx()
-            if not frame.left() <= x <= frame.right():
-                continue
+        placed = [(across.m11() * day + across.dx(), number) for number, day in self.tags]
+        for places in shared_boxes([one for one in placed if frame.left() <= one[0] <= frame.right()]):
             painter.setPen(QPen(QColor(t.edge), 2))
-            painter.drawLine(QLineF(x, frame.top(), x, frame.bottom()))
-            box = QRectF(x - TAG_PX / 2, frame.top() + 2, TAG_PX, TAG_PX)
+            painter.drawLines([QLineF(x, frame.top(), x, frame.bottom()) for x in {round(x) for x, _ in places}])
+            numbers = sorted(number for _, number in places)
+            text = str(numbers[0]) if len(numbers) == 1 else f"{numbers[0]}–{numbers[-1]}"
+            wide = max(TAG_PX, painter.fontMetrics().horizontalAdvance(text) + 8.0)
+            middle = (places[0][0] + places[-1][0]) / 2
+            left = min(max(middle - wide / 2, frame.left()), frame.right() - wide)
+            box = QRectF(left, frame.top() + 2, wide, TAG_PX)
             painter.fillRect(box, QColor(t.action))
             painter.setPen(QColor(t.on_action))
-            painter.drawText(box, Qt.AlignmentFlag.AlignCenter, str(number))
+            painter.drawText(box, Qt.AlignmentFlag.AlignCenter, text)
 
     def _draw_marked(self, painter: QPainter, seen: slice, x: Floats, y: Floats) -> None:
         t = tokens()
@@ -147,12 +146,23 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
             painter.drawPolygon(
                 QPolygonF([QPointF(a, b - half), QPointF(a + half, b), QPointF(a, b + half), QPointF(a - half, b)])
             )
+
+    def _draw_current(self, painter: QPainter, seen: slice, x: Floats, y: Floats) -> None:
         at = self.current - seen.start
         if self.current >= 0 and 0 <= at < len(x):
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             painter.setBrush(QColor(0, 0, 0, 0))
-            painter.setPen(QPen(QColor(t.text), 2.5))
+            painter.setPen(QPen(QColor(tokens().text), 2.5))
             painter.drawEllipse(QPointF(float(x[at]), float(y[at])), MARKED_PX * 0.75, MARKED_PX * 0.75)
 
 
-def _argb(name: str) -> int:
-    return int(QColor(name).rgba())
+def shared_boxes(placed: Sequence[tuple[float, int]]) -> list[list[tuple[float, int]]]:
+    """Places in pixels with their numbers, those together whose boxes would lie over each other."""
+    found: list[list[tuple[float, int]]] = []
+    for one in sorted(placed):
+        near = TAG_PX if found and len(found[-1]) == 1 else 2 * TAG_PX  # a box of two numbers is broader
+        if found and one[0] - found[-1][-1][0] < near:
+            found[-1].append(one)
+        else:
+            found.append([one])
+    return found

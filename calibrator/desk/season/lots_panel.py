@@ -57,8 +57,9 @@ class LotsPanel(QWidget):
         self.model.search(text)
         self._count()
         if self.model.rowCount():
-            self.table.selectRow(0)
-        self._compare()
+            self.table.selectRow(0)  # its change compares anew
+        else:
+            self._compare()
 
     def _count(self) -> None:
         self.found.setText(counted.lots(self.model.rowCount()))

@@ -13,6 +13,7 @@ from PySide6.QtGui import QFocusEvent, QKeyEvent
 
 from calibrator.desk.plain_text import tip
 from calibrator.desk.season.lots_item import LotsItem
+from calibrator.desk.season.lots_lines import LinesItem, joined_runs
 from calibrator.desk.theme import tokens
 from calibrator.desk.widgets.day_plot import DayPlot
 
@@ -59,11 +60,9 @@ class LotsPlot(DayPlot):
 
     def __init__(self) -> None:
         self.lots = LotsItem()
-        self._lines = {
-            name: pg.PlotDataItem(connect="finite") for name in ("middles", "limit_lows", "limit_highs", "running")
-        }
+        self.lines = LinesItem()
         self._shown: PlotLots | None = None
-        super().__init__((*self._lines.values(), self.lots))
+        super().__init__((self.lines, self.lots))
         item = self.getPlotItem()
         item.setMouseEnabled(x=True, y=False)
         item.layout.setContentsMargins(2, 2, 8, 6)
@@ -180,16 +179,15 @@ class LotsPlot(DayPlot):
         t, shown = tokens(), self._shown
         many = len(shown.days) > MANY_LINES
         dash = Qt.PenStyle.SolidLine if many else Qt.PenStyle.DashLine
-        order = np.lexsort((shown.days, shown.series))
-        breaks = np.flatnonzero(np.diff(shown.series[order])) + 1
-        days = np.insert(shown.days[order], breaks, np.nan)
+        lines = []
         for name, colour, width, style in (
             ("middles", t.good, 1.5, Qt.PenStyle.SolidLine),
             ("limit_lows", t.quiet, 1.5, dash),
             ("limit_highs", t.quiet, 1.5, dash),
             ("running", t.mark, 2.5, Qt.PenStyle.SolidLine),
         ):
-            values = np.insert(getattr(shown, name)[order], breaks, np.nan)
-            self._lines[name].setData(days, values, pen=pg.mkPen(colour, width=1 if many else width, style=style))
+            pen = pg.mkPen(colour, width=1 if many else width, style=style)
+            lines.append((joined_runs(shown.days, shown.series, getattr(shown, name)), pen))
+        self.lines.show_lines(lines)
         self.lots.update()
         self.setStyleSheet(f"LotsPlot {{ border: 2px solid {t.action if self.hasFocus() else t.surface}; }}")

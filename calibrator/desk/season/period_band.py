@@ -32,7 +32,7 @@ class PeriodBand(QWidget):
         self._whole = (0.0, 1.0)
         self._period = (0.0, 1.0)
         self._held: tuple[str, float, tuple[float, float]] | None = None
-        self._ticks: tuple[int, tuple[float, ...]] | None = None  # at a width of the widget
+        self._ticks: tuple[int, list[QLineF]] | None = None  # at a width of the widget
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setMouseTracking(True)
@@ -151,9 +151,9 @@ class PeriodBand(QWidget):
         if self._ticks is None or self._ticks[0] != self.width():
             first, last = self._whole
             places = SIDE + (self.width() - 2 * SIDE) * (self._days - first) / (last - first)
-            self._ticks = self.width(), tuple(float(x) + 0.5 for x in np.unique(np.round(places)))
-        middle = self.height() / 2
+            middle, lots = self.height() / 2, np.unique(np.round(places)).tolist()
+            self._ticks = self.width(), [QLineF(x + 0.5, middle - 5, x + 0.5, middle + 5) for x in lots]
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
         painter.setPen(QPen(QColor(tokens().quiet), 1))
-        painter.drawLines([QLineF(x, middle - 5, x, middle + 5) for x in self._ticks[1]])
+        painter.drawLines(self._ticks[1])
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)

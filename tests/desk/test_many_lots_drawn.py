@@ -1,0 +1,74 @@
+"""Twenty thousand lots are drawn by short ways; each is held against the long way that it stands for."""
+
+from __future__ import annotations
+
+from datetime import date
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calibrator.desk.season.lots_dense import DensePicture, joined_bars
+from calibrator.desk.season.lots_item import shared_boxes
+from calibrator.desk.season.lots_lines import by_columns, joined_runs
+from calibrator.desk.widgets.day_plot import MOST_LABELS, month_days
+
+BARS = st.lists(st.tuples(st.integers(0, 5), st.integers(0, 30), st.integers(0, 8)), min_size=1, max_size=40)
+
+
+@given(BARS)
+def test_bars_joined_cover_what_each_bar_covers(bars: list[tuple[int, int, int]]) -> None:
+    x, top, length = (np.array(part, dtype=np.intp) for part in zip(*bars, strict=True))
+    wanted = {(column, row) for column, first, more in bars for row in range(first, first + more + 1)}
+    joined = joined_bars(x, top, top + length)
+    told = [(column, row) for column, first, last in joined for row in range(first, last + 1)]
+    assert len(told) == len(set(told))
+    assert set(told) == wanted
+
+
+@given(st.lists(st.tuples(st.floats(0, 4), st.floats(-50, 50)), min_size=1, max_size=60))
+def test_a_line_by_columns_begins_reaches_and_ends_in_each_column_as_the_whole_line(line: list) -> None:  # type: ignore[type-arg]
+    x, y = (np.array(part) for part in zip(*sorted(line, key=lambda place: place[0]), strict=True))
+    short_x, short_y = by_columns(x, y)
+    assert len(short_x) <= len(x)
+    for column in np.unique(np.floor(x)):
+        own, short = y[np.floor(x) == column], short_y[np.floor(short_x) == column]
+        assert (short[0], short.min(), short.max(), short[-1]) == (own[0], own.min(), own.max(), own[-1])
+
+
+def test_a_line_joins_the_lots_of_one_kind_and_breaks_at_a_gap() -> None:
+    days, series = np.arange(6.0), np.array([0, 1, 0, 0, 1, 0])
+    values = np.array([1.0, 2.0, np.nan, 3.0, 4.0, 5.0])
+    runs = [(d.tolist(), v.tolist()) for d, v in joined_runs(days, series, values)]
+    assert runs == [([0.0], [1.0]), ([3.0, 5.0], [3.0, 5.0]), ([1.0, 4.0], [2.0, 4.0])]
+    assert joined_runs(np.empty(0), np.empty(0, dtype=np.intp), np.empty(0)) == []
+
+
+def test_every_lot_of_a_dense_picture_leaves_its_dot() -> None:
+    picture, rng = DensePicture(120, 80), np.random.default_rng(3)
+    x, y = rng.integers(0, 119, 3000), rng.integers(0, 79, 3000)
+    picture.draw_bars(x, y - 4, y + 4, "#888888")
+    picture.draw_dots(x, y, "#123456")
+    assert (picture.pixels[y, x] == 0xFF123456).all()
+    picture.draw_diamonds(x[:1], y[:1], 1.0, "#aa5500", "#ffffff")
+    assert picture.image(1.0).pixelColor(int(x[0]), int(y[0])).name() == "#aa5500"
+
+
+@pytest.mark.parametrize("span", [9, 40, 400, 4000, 9000])
+def test_the_axis_names_the_firsts_of_months(span: int) -> None:
+    low = float(date(2019, 2, 17).toordinal())
+    plain = [day for day in range(int(low), int(low) + span + 1) if date.fromordinal(day).day == 1]
+    if len(plain) < 2:
+        plain = list(range(int(low) + 1, int(low) + span + 1))
+    assert month_days(low, low + span) == plain[:: -(-len(plain) // MOST_LABELS)]
+    assert month_days(float(date.max.toordinal()) - 20, float(date.max.toordinal()) + 900)
+
+
+def test_numbers_without_room_share_a_box() -> None:
+    assert shared_boxes([(300.0, 4), (10.0, 1), (20.0, 2), (60.0, 3)]) == [
+        [(10.0, 1), (20.0, 2), (60.0, 3)],
+        [(300.0, 4)],
+    ]
+    assert shared_boxes([(10.0, 1), (40.0, 2)]) == [[(10.0, 1)], [(40.0, 2)]]
+    assert shared_boxes([]) == []
