@@ -5937,7 +5937,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <name>SeasonDoors</name>
     <message>
         <source>Trial of feeders …</source>
-        <translation>Prueba de quienes alimentan …</translation>
+        <translation>Prueba de personal …</translation>
     </message>
     <message>
         <source>Save all figures …</source>
