@@ -116,6 +116,7 @@ def form_rows(rows: Iterable[tuple[str, QWidget, str]], field_width: int) -> QWi
     """Fields one under another: the caption with its key at the left, a quiet hint at the right."""
     holder = QWidget()
     grid = QGridLayout(holder)
+    grid.setContentsMargins(0, 0, 0, 0)
     grid.setHorizontalSpacing(2 * SPACE)
     grid.setVerticalSpacing(SPACE)
     for number, (name, field, hint) in enumerate(rows):

@@ -88,7 +88,7 @@ class TextField(Captioned):
 
 
 class Suggestions(QWidget):
-    """Usual values to choose from with one press; the Tab key reaches them after the field they are for."""
+    """Usual values to choose from with one press; the Tab key reaches them after the field `after`."""
 
     chosen = Signal(str)
 

@@ -79,6 +79,7 @@ class Form(QWidget, Generic[N]):
         lines = [line for line in self.findChildren(QLineEdit) if line.isVisibleTo(self)]
         if lines:
             lines[0].setFocus(Qt.FocusReason.OtherFocusReason)
+            lines[0].selectAll()
 
     def _contents(self) -> list[object]:
         # A quantity is the same whatever unit it is told in: changing units is not typing.

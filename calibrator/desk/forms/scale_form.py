@@ -28,7 +28,8 @@ class ScaleForm(Form[Scale]):
         most_note = self.tr("As on its plate, after Max.")
         self.capacity = Amount(desk, self.tr("Most it weighs"), Kind.MASS, most_note, hint="")
         often = self.tr("Often:")
-        self.steps = Suggestions(often, self.step.line)
+        # Tab goes from figure to figure; what is often right comes after both.
+        self.steps = Suggestions(often, self.capacity.line)
         self.capacities = Suggestions(often, self.capacity.line)
         self.body.addWidget(self.name)
         self.body.addLayout(row(column(self.step, self.steps), column(self.capacity, self.capacities), spacing=24))
@@ -40,8 +41,8 @@ class ScaleForm(Form[Scale]):
         self.enter_moves_on()
 
     def fill_in(self, thing: Scale | None) -> None:
-        self.steps.offer(STEPS[self.desk.system])
         self.capacities.offer(CAPACITIES[self.desk.system])
+        self.steps.offer(STEPS[self.desk.system])
         self.name.set_text(thing.name if thing else self._suggested_name)
         self.step.set_value(thing.resolution_g if thing else None, thing.resolution_typed if thing else "")
         self.capacity.set_value(thing.capacity_g if thing else None, thing.capacity_typed if thing else "")

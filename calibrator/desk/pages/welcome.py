@@ -96,6 +96,7 @@ class WelcomePage(Page):
         self.sample_button = button(self.tr("Look at an invented &season first"), self._open_sample, "link")
         self.leave_button = button(self.tr("Go on &later"), self._later, "link")
         self.next_button = button(self.tr("Keep and go &on"), self.keep, "main")
+        self.farm_step.name.entered.connect(self.keep)
         self._lay_out()
 
     @property

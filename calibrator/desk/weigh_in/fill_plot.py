@@ -63,6 +63,7 @@ class FillPlot(QWidget):
         for number, fill in enumerate(fills, start=1):
             self._draw_fill(number, fill, fill.id in odd)
         self._plot.setXRange(0.5, max(len(fills), LEAST_FILLS_SHOWN) + 0.5, padding=0)
+        self._plot.getAxis("left").setStyle(showValues=bool(fills))  # no fill, no weights to tell
         self._fit_height(fills, bands)
         self._name_it(fills, bands, system)
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 from calibrator.desk.context import Desk
@@ -10,11 +12,12 @@ from calibrator.desk.parts import card, form_rows, label
 from calibrator.desk.speech import day_text
 from calibrator.desk.weigh_in.step_view import StepView, show_kept
 from calibrator.desk.widgets.quantity_field import QuantityField
-from calibrator.model import Lot
+from calibrator.model import Lot, UnitSystem
 from calibrator.units import Kind
 
 FIELD_WIDTH = 260
 MOST_INITIALS = 12
+ROOM_TEMPERATURES = {UnitSystem.FARM: "68 °F", UnitSystem.METRIC: "20 °C"}
 
 
 class StepLot(StepView):
@@ -39,8 +42,8 @@ class StepLot(StepView):
         self._initials.setAccessibleName(self.tr("Your initials"))
         self._initials.editingFinished.connect(self._take)
         self._initials.returnPressed.connect(self._onward)
-        self._humidity = self._quantity(Kind.PERCENT, self.tr("Room humidity"))
-        self._temperature = self._quantity(Kind.TEMPERATURE, self.tr("Room temperature"))
+        self._humidity = self._quantity(Kind.PERCENT, self.tr("Room humidity"), None)
+        self._temperature = self._quantity(Kind.TEMPERATURE, self.tr("Room temperature"), ROOM_TEMPERATURES)
         self.body.addWidget(card(self._number, self._about, self._medicated))
         self.body.addWidget(card(self._form()))
         self.body.addWidget(
@@ -87,8 +90,8 @@ class StepLot(StepView):
         )
         return form_rows(rows, FIELD_WIDTH)
 
-    def _quantity(self, kind: Kind, name: str) -> QuantityField:
-        field = QuantityField(kind, self.desk.system, name=name, required=False)
+    def _quantity(self, kind: Kind, name: str, examples: Mapping[UnitSystem, str] | None) -> QuantityField:
+        field = QuantityField(kind, self.desk.system, name=name, required=False, examples=examples)
         field.editingFinished.connect(self._take)
         field.returnPressed.connect(self._onward)
         return field

@@ -29,6 +29,7 @@ class StepSignOff(StepView):
             ),
         )
         self._grid = QGridLayout()
+        self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(3 * SPACE)
         self._grid.setVerticalSpacing(SPACE)
         self._grid.setColumnStretch(1, 1)

@@ -10,6 +10,8 @@ from calibrator.desk.theme import tokens, ui_font
 from calibrator.model import Step
 
 DOT = 13.0
+RING = 3.0
+MIDDLE = DOT + RING + 2
 
 
 class StepStrip(QWidget):
@@ -37,7 +39,7 @@ class StepStrip(QWidget):
         self.update()
 
     def sizeHint(self) -> QSize:
-        return QSize(600, 56)
+        return QSize(600, 58)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
@@ -48,13 +50,14 @@ class StepStrip(QWidget):
             x = self._x(index)
             if index:
                 painter.setPen(QPen(QColor(t.action if index <= here else t.edge), 2))
-                painter.drawLine(QPointF(self._x(index - 1) + DOT, DOT + 3), QPointF(x - DOT, DOT + 3))
+                from_x, to_x = self._x(index - 1) + _reach(index - 1 - here), x - _reach(index - here)
+                painter.drawLine(QPointF(from_x, MIDDLE), QPointF(to_x, MIDDLE))
             self._paint_dot(painter, x, index, index - here, step in self._reachable)
             current = step == self._open
             painter.setFont(ui_font(0.92, QFont.Weight.Bold if current else QFont.Weight.Normal))
             painter.setPen(QColor(t.text if current or step in self._reachable else t.quiet))
             width = self.width() / len(self._names)
-            painter.drawText(QRectF(x - width / 2, 2 * DOT + 7, width, 22), Qt.AlignmentFlag.AlignHCenter, name)
+            painter.drawText(QRectF(x - width / 2, MIDDLE + DOT + 6, width, 22), Qt.AlignmentFlag.AlignHCenter, name)
         painter.end()
 
     def _paint_dot(self, painter: QPainter, x: float, index: int, offset: int, reachable: bool) -> None:
@@ -62,11 +65,11 @@ class StepStrip(QWidget):
         fill, text = (t.action, t.on_action) if offset <= 0 else (t.surface, t.text if reachable else t.quiet)
         painter.setBrush(QColor(fill))
         painter.setPen(QPen(QColor(t.action if offset <= 0 or reachable else t.edge), 2))
-        dot = QRectF(x - DOT, 3, 2 * DOT, 2 * DOT)
+        dot = QRectF(x - DOT, MIDDLE - DOT, 2 * DOT, 2 * DOT)
         painter.drawEllipse(dot)
         if offset == 0:
             painter.setBrush(Qt.BrushStyle.NoBrush)
-            painter.drawEllipse(dot.adjusted(-3, -3, 3, 3))
+            painter.drawEllipse(dot.adjusted(-RING, -RING, RING, RING))
         painter.setPen(QColor(text))
         painter.setFont(ui_font(0.95, QFont.Weight.Bold))
         painter.drawText(dot, Qt.AlignmentFlag.AlignCenter, str(index + 1))
@@ -80,3 +83,8 @@ class StepStrip(QWidget):
             step = list(self._names)[min(max(index, 0), len(self._names) - 1)]
             if step in self._reachable:
                 self.chosen.emit(step.value)
+
+
+def _reach(offset: int) -> float:
+    """How far from a dot's middle the line begins: the open step has a ring around it."""
+    return DOT + RING + 1 if offset == 0 else DOT + 1

@@ -39,7 +39,8 @@ class QuantityField(QWidget):
 
     `understood(object)` brings the new Quantity, or None, when typing has changed it; never when the program
     sets it. `editingFinished` comes before `returnPressed`, so that what was typed is taken before the page
-    moves on. `default_unit` is one unit for both systems, or one each. `lowest` and `highest` are in the
+    moves on. `default_unit` is one unit for both systems, or one each; `examples`, where the usual one would be
+    odd, is one each. `lowest` and `highest` are in the
     kind's base unit.
     """
 
@@ -57,11 +58,13 @@ class QuantityField(QWidget):
         default_unit: str | Mapping[UnitSystem, str] | None = None,
         lowest: float | None = None,
         highest: float | None = None,
+        examples: Mapping[UnitSystem, str] | None = None,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self._kind, self._system, self._required = kind, system, required
         self._default_unit, self._lowest, self._highest = default_unit, lowest, highest
+        self._examples = examples
         self._filled: float | None = None  # the exact value behind a text that the program wrote
         self._from_outside = ""
         self._telling = False
@@ -201,7 +204,8 @@ class QuantityField(QWidget):
         self._hint()
 
     def _hint(self) -> None:
-        told = example(self._kind, self._system, decimal_comma=decimal_comma())
+        usual = example(self._kind, self._system, decimal_comma=decimal_comma())
+        told = self._examples[self._system] if self._examples else usual
         words = self.tr("like {example}").format(example=told)
         self._line.setPlaceholderText(words if self._example_shown else "")
 
