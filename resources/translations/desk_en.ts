@@ -123,10 +123,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Cannot tell yet whether the old line will do: weigh %n more level fills.</source>
+        <source>Too close to say whether the old line will do: draw the new line, or weigh %n more level fills.</source>
         <translation>
-            <numerusform>Cannot tell yet whether the old line will do: weigh %n more level fill.</numerusform>
-            <numerusform>Cannot tell yet whether the old line will do: weigh %n more level fills.</numerusform>
+            <numerusform>Too close to say whether the old line will do: draw the new line, or weigh %n more level fill.</numerusform>
+            <numerusform>Too close to say whether the old line will do: draw the new line, or weigh %n more level fills.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -8999,10 +8999,10 @@ Last kept: {mass}</source>
         </translation>
     </message>
     <message numerus="yes">
-        <source>Cannot tell yet whether the old line will do: weigh %n more level fills.</source>
+        <source>Too close to say whether the old line will do: draw the new line, or weigh %n more level fills.</source>
         <translation>
-            <numerusform>Todavía no se sabe si la línea anterior sirve: pese %n llenada más al ras.</numerusform>
-            <numerusform>Todavía no se sabe si la línea anterior sirve: pese %n llenadas más al ras.</numerusform>
+            <numerusform>Está muy justo para decir si la línea anterior sirve: dibuje la línea nueva o pese %n llenada más al ras.</numerusform>
+            <numerusform>Está muy justo para decir si la línea anterior sirve: dibuje la línea nueva o pese %n llenadas más al ras.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
