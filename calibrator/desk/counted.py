@@ -76,7 +76,9 @@ class _Counted(QObject):
         return self.tr("%n more fills would do.", "", count)
 
     def more_level(self, count: int) -> str:
-        return self.tr("Too close to say whether the old line will do: draw the new line, or weigh %n more level fills.", "", count)
+        return self.tr(
+            "Too close to say whether the old line will do: draw the new line, or weigh %n more level fills.", "", count
+        )
 
     def more_to_the_line(self, count: int) -> str:
         return self.tr("Cannot tell yet: weigh %n more fills to the line.", "", count)
