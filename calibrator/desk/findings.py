@@ -8,7 +8,7 @@ from datetime import datetime
 
 from calibrator.desk.refusals import in_words
 from calibrator.model import Farm, Fill, FillWay, Lot, Mark, Scale, Scoop, SignOff, WeighIn, new_id
-from calibrator.records import Records
+from calibrator.records import Records, level_fills
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import (
     Line,
@@ -36,6 +36,7 @@ from calibrator.science.weighing import (
     level_result,
     pool_bag_history,
     weighed,
+    weighed_by_lot,
 )
 
 SAME_LINE_MM = 0.05
@@ -82,9 +83,9 @@ def experience(records: Records, weigh_in: WeighIn) -> Experience:
     """Read what was signed off before a weigh-in began."""
     signed = records.sign_offs(weigh_in.farm_id)
     earlier = [s for s in signed if s.at <= weigh_in.started_at and s.weigh_in_id != weigh_in.id]
-    lots = [weighed(records.fills(made.weigh_in_id), FillWay.LEVEL) for made in earlier]
+    lots = weighed_by_lot(level_fills(records, weigh_in.farm_id)) if earlier else {}
     return Experience(
-        history=pool_bag_history([lot for lot in lots if lot]),
+        history=pool_bag_history([lots[made.weigh_in_id] for made in earlier if made.weigh_in_id in lots]),
         settling=tuple(made.settling_factor for made in earlier if made.settling_u > 0),
     )
 

@@ -51,6 +51,15 @@ class SeasonLot(NamedTuple):
     mark_mass_g: float | None
 
 
+class LevelFill(NamedTuple):
+    """A level fill that counts: the weigh-in and bag it belongs to, g of all its scoopfuls together."""
+
+    weigh_in_id: str
+    bag: int
+    mass_g: float
+    scoopfuls: int
+
+
 class BagSum(NamedTuple):
     """The level fills of one bag by one person that count, in sums; masses are g of one scoopful.
 

@@ -26,7 +26,7 @@ from calibrator.records.paths import default_url, sample_lots_folder
 from calibrator.records.repository import Records
 from calibrator.records.rescue import backups_of, restore_backup
 from calibrator.records.salvage import Loss, Salvaged, has_traces, salvage
-from calibrator.records.season import bag_sums, every_spot_fill, season_lots
+from calibrator.records.season import bag_sums, every_spot_fill, level_fills, season_lots
 
 __all__ = [
     "Backup",
@@ -57,6 +57,7 @@ __all__ = [
     "export_text",
     "has_traces",
     "import_season",
+    "level_fills",
     "restore_backup",
     "salvage",
     "sample_lots_folder",

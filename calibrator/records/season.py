@@ -11,6 +11,7 @@ from calibrator.model import (
     FeederTrial,
     Fill,
     FillWay,
+    LevelFill,
     Lot,
     Mark,
     Scoop,
@@ -41,6 +42,12 @@ def bag_sums(records: Records, farm_id: str) -> list[BagSum]:
     """The level fills of a farm's signed-off weigh-ins, summed bag by bag and person by person."""
     with records.reading() as connection:
         return [BagSum._make(row) for row in connection.execute(_sums(farm_id))]
+
+
+def level_fills(records: Records, farm_id: str) -> list[LevelFill]:
+    """The level fills that count of a farm's signed-off weigh-ins, in the order they were kept."""
+    with records.reading() as connection:
+        return [LevelFill._make(row) for row in connection.execute(_level_fills(farm_id))]
 
 
 def every_spot_fill(records: Records, farm_id: str) -> list[SpotFill]:
@@ -103,17 +110,30 @@ def _newest(kind: type) -> FromClause:
     return nouns.newest_of(kind).subquery()
 
 
+def _struck() -> Select[Any]:
+    newest = select(func.max(fill_strikes.c.change)).group_by(fill_strikes.c.of_id)
+    return select(fill_strikes.c.of_id).where(fill_strikes.c.change.in_(newest), fill_strikes.c.reason.is_not(None))
+
+
+def _level_fills(farm_id: str) -> Select[Any]:
+    f = fills.c
+    own = select(sign_offs.c.weigh_in_id).where(sign_offs.c.farm_id == farm_id)
+    return (
+        select(f.weigh_in_id, f.bag, f.mass_g, f.scoopfuls)
+        .where(f.weigh_in_id.in_(own), f.way == FillWay.LEVEL, f.id.not_in(_struck()))
+        .order_by(f.change)
+    )
+
+
 def _sums(farm_id: str) -> Select[Any]:
     f = fills.c
-    newest = select(func.max(fill_strikes.c.change)).group_by(fill_strikes.c.of_id)
-    struck = select(fill_strikes.c.of_id).where(fill_strikes.c.change.in_(newest), fill_strikes.c.reason.is_not(None))
     return (
         select(
             f.weigh_in_id, f.bag, f.by, func.count(), func.sum(f.scoopfuls), func.sum(f.mass_g),
             func.sum(f.mass_g * f.mass_g / f.scoopfuls),
         )
         .select_from(fills.join(sign_offs, sign_offs.c.weigh_in_id == f.weigh_in_id))
-        .where(sign_offs.c.farm_id == farm_id, f.way == FillWay.LEVEL, f.id.not_in(struck))
+        .where(sign_offs.c.farm_id == farm_id, f.way == FillWay.LEVEL, f.id.not_in(_struck()))
         .group_by(f.weigh_in_id, f.bag, f.by)
         .order_by(func.min(f.change))
     )  # fmt: skip

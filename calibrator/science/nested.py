@@ -11,7 +11,7 @@ import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from calibrator.model import Fill, FillWay
+from calibrator.model import Fill, FillWay, LevelFill
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import positive
 from calibrator.science.stats import mean_of, sum_of_squares
@@ -33,6 +33,14 @@ def weighed(fills: Iterable[Fill], way: FillWay) -> tuple[Weighed, ...]:
         for fill in fills
         if fill.counts and fill.way == way
     )
+
+
+def weighed_by_lot(fills: Iterable[LevelFill]) -> dict[str, list[Weighed]]:
+    """As `weighed` for many weigh-ins at once, by their ids."""
+    found: dict[str, list[Weighed]] = {}
+    for fill in fills:
+        found.setdefault(fill.weigh_in_id, []).append(Weighed(fill.bag, fill.mass_g / fill.scoopfuls, fill.scoopfuls))
+    return found
 
 
 @dataclass(frozen=True)

@@ -18,7 +18,7 @@ from calibrator.science.advice import Advice, Outlook, advise
 from calibrator.science.budget import BudgetRow, Distribution, Source, combined, row, with_shares
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import not_negative, positive
-from calibrator.science.nested import BagMean, Table, Weighed, table, weighed
+from calibrator.science.nested import BagMean, Table, Weighed, table, weighed, weighed_by_lot
 from calibrator.science.odd import odd_fills
 from calibrator.science.scale import (
     ScaleCheck,
@@ -51,6 +51,7 @@ __all__ = [
     "scoopfuls_together",
     "smallest_net_weight_g",
     "weighed",
+    "weighed_by_lot",
 ]
 
 

@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calibrator.desk.season.lots_dense import DensePicture, joined_bars
-from calibrator.desk.season.lots_item import shared_boxes
+from calibrator.desk.season.lots_item import numbers_text, shared_boxes
 from calibrator.desk.season.lots_lines import by_columns, joined_runs
 from calibrator.desk.widgets.day_plot import MOST_LABELS, month_days
 
@@ -72,3 +72,4 @@ def test_numbers_without_room_share_a_box() -> None:
     ]
     assert shared_boxes([(10.0, 1), (40.0, 2)]) == [[(10.0, 1)], [(40.0, 2)]]
     assert shared_boxes([]) == []
+    assert [numbers_text(numbers) for numbers in ([4], [1, 2, 3], [1, 2, 7])] == ["4", "1–3", "1–2, 7"]

@@ -8,8 +8,8 @@ import pytest
 from sqlalchemy import event
 
 from calibrator.model import Farm, FillWay, Lot, Scoop, WeighIn
-from calibrator.records import Records, bag_sums, demo_records, every_spot_fill, season_lots
-from calibrator.science.nested import table, weighed
+from calibrator.records import Records, bag_sums, demo_records, every_spot_fill, level_fills, season_lots
+from calibrator.science.nested import table, weighed, weighed_by_lot
 
 
 @pytest.fixture(scope="module")
@@ -45,6 +45,18 @@ def test_sums_are_of_the_level_fills_that_count(sample: tuple[Records, Farm]) ->
         assert squares == pytest.approx([bag.sum_squares for bag in told.bags], abs=1e-6)
 
 
+def test_level_fills_of_all_lots_at_once_are_those_read_lot_by_lot(sample: tuple[Records, Farm]) -> None:
+    records, farm = sample
+    at_once = weighed_by_lot(level_fills(records, farm.id))
+    signed = records.sign_offs(farm.id)
+    struck = [fill for made in signed for fill in records.fills(made.weigh_in_id) if not fill.counts]
+    assert struck, "the sample must hold a fill struck out, or this cannot fail"
+    for made in signed:
+        one_by_one = weighed(records.fills(made.weigh_in_id), FillWay.LEVEL)
+        assert tuple(at_once.pop(made.weigh_in_id, ())) == one_by_one
+    assert not at_once
+
+
 def test_spot_fills_of_all_lots_at_once(sample: tuple[Records, Farm]) -> None:
     records, farm = sample
     one_by_one = [spot.id for lot in records.every(Lot, farm.id) for spot in records.spot_fills(lot.id)]
@@ -56,6 +68,6 @@ def test_each_is_one_query(sample: tuple[Records, Farm]) -> None:
     asked: list[str] = []
     engine = records._opened.engine
     event.listen(engine, "before_cursor_execute", lambda *told: asked.append(told[2]))
-    for read in (season_lots, bag_sums, every_spot_fill):
+    for read in (season_lots, bag_sums, every_spot_fill, level_fills):
         read(records, farm.id)
-    assert sum(text.lstrip().startswith("SELECT") for text in asked) == 3
+    assert sum(text.lstrip().startswith("SELECT") for text in asked) == 4

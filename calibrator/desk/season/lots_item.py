@@ -126,7 +126,7 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
             painter.setPen(QPen(QColor(t.edge), 2))
             painter.drawLines([QLineF(x, frame.top(), x, frame.bottom()) for x in {round(x) for x, _ in places}])
             numbers = sorted(number for _, number in places)
-            text = str(numbers[0]) if len(numbers) == 1 else f"{numbers[0]}–{numbers[-1]}"
+            text = numbers_text(numbers)
             wide = max(TAG_PX, painter.fontMetrics().horizontalAdvance(text) + 8.0)
             middle = (places[0][0] + places[-1][0]) / 2
             left = min(max(middle - wide / 2, frame.left()), frame.right() - wide)
@@ -166,3 +166,14 @@ def shared_boxes(placed: Sequence[tuple[float, int]]) -> list[list[tuple[float, 
         else:
             found.append([one])
     return found
+
+
+def numbers_text(numbers: Sequence[int]) -> str:
+    """Rising numbers as short as they can be told: 1–3, 7."""
+    runs: list[list[int]] = []
+    for number in numbers:
+        if runs and number == runs[-1][-1] + 1:
+            runs[-1].append(number)
+        else:
+            runs.append([number])
+    return ", ".join(f"{run[0]}–{run[-1]}" if len(run) > 1 else str(run[0]) for run in runs)
