@@ -121,6 +121,9 @@ def _tables(window: Window) -> Iterator[str]:
     window.show_page("tables")
     page = cast(TablesPage, window.page("tables"))
     yield "tables"
+    page.view.rows_by.setCurrentIndex(1)
+    yield "tables-volumes"
+    page.view.rows_by.setCurrentIndex(0)
     page._change_plan()
     yield "tables-plan"
     page._back()

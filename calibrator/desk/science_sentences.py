@@ -114,6 +114,7 @@ SENTENCES = (
     QT_TRANSLATE_NOOP("Science", "This scoop is too tall for a label on this paper. Use larger paper."),
     QT_TRANSLATE_NOOP("Science", "This sheet has no room for the bars that its scale is checked by. Use plain paper."),
     QT_TRANSLATE_NOOP("Science", "This table would have more than 20,000 rows: take a larger step."),
+    QT_TRANSLATE_NOOP("Science", "No volume lies in this range: take a smaller step, or a larger last volume."),
     QT_TRANSLATE_NOOP(
         "Science",
         "This vessel does not hold so much mix: check the volume, or choose the vessel it is in.",
@@ -241,6 +242,9 @@ WHAT = (
     QT_TRANSLATE_NOOP("Science", "The spread of the checks"),
     QT_TRANSLATE_NOOP("Science", "The spread of the powder"),
     QT_TRANSLATE_NOOP("Science", "The step between counts"),
+    QT_TRANSLATE_NOOP("Science", "The step between volumes"),
+    QT_TRANSLATE_NOOP("Science", "The first volume"),
+    QT_TRANSLATE_NOOP("Science", "The last volume"),
     QT_TRANSLATE_NOOP("Science", "The step of the display"),
     QT_TRANSLATE_NOOP("Science", "The step of the scale"),
     QT_TRANSLATE_NOOP("Science", "The step of the scale's display"),

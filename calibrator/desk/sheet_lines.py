@@ -10,11 +10,11 @@ from functools import cached_property
 from math import inf
 
 from calibrator.model import Farm, Lot, PlanGroup, Scoopfuls, ScoopRule, SignOff, UnitSystem, Vessel
-from calibrator.science.batch import BatchTable, Rounded, rounded
+from calibrator.science.batch import BatchTable, Rounded, calves_served, rounded, scaled
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import Mix, Powder, mix_of
 from calibrator.science.scoops import ScoopCount, ScoopWay, WaterTrim, trim_water, usual
-from calibrator.science.vessels import fit, level_mm, usable_ml
+from calibrator.science.vessels import Fit, fit, level_mm, usable_ml
 
 QUART_ML = 946.352946
 LITRE_ML = 1000.0
@@ -165,8 +165,27 @@ class GroupSheet:
             self.shares,
         )
 
-    def _rounded(self, mix: Mix) -> Rounded:
-        step = water_step_ml(self.farm, mix.water_ml)
+    def line_of_water(self, water_ml: float) -> SheetLine:
+        """One batch with so much water, drawn as told; `calves` are those it serves."""
+        wanted = scaled(self.per_calf, water_ml / self.per_calf.water_ml)
+        trim = self._trim(wanted) if self.rule.rule is ScoopRule.ONE_KIND else None
+        batch = self._rounded(wanted, 0.0) if trim is None else self._trimmed(wanted, trim)
+        room = fit(batch.mix.volume_ml, self.table.vessel) if self.table.vessel else Fit(True, 0.0, 0.0)
+        return SheetLine(
+            calves_served(batch.mix.volume_ml, self.per_calf.volume_ml),
+            1,
+            batch,
+            room.fits,
+            room.over_usable_ml,
+            room.overflow_ml,
+            trim.count if trim else self._count(batch.mix.powder_g * self.shares[0]),
+            levels_in(self.table.vessel, batch.mix),
+            trim.change_share if trim else None,
+            self.shares,
+        )
+
+    def _rounded(self, mix: Mix, water_step: float | None = None) -> Rounded:
+        step = water_step_ml(self.farm, mix.water_ml) if water_step is None else water_step
         single = len(self.shares) == 1
         made = rounded(
             mix,

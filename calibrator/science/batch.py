@@ -26,6 +26,7 @@ __all__ = [
     "BatchRow",
     "BatchTable",
     "Rounded",
+    "calves_served",
     "counts_of",
     "daily_powder_g",
     "fewest_batches",
@@ -35,9 +36,12 @@ __all__ = [
     "rounded",
     "scaled",
     "table",
+    "usual_waters",
+    "waters_of",
 ]
 
 MOST_CALVES, MOST_ROWS = 1_000_000, 20_000
+_USUAL_ROWS, _CALVES_WITHOUT_VESSEL = 40, 10
 _ROUNDING = 1e-9  # a batch that fills a vessel exactly must not ask for one more
 
 
@@ -142,8 +146,12 @@ class BatchTable(Sequence[BatchRow]):
 
 def most_calves(vessel: Vessel, volume_per_calf_ml: float) -> int:
     """The most calves that one batch in this vessel's usable volume serves; may be 0."""
-    per_calf = positive(volume_per_calf_ml, "The volume per calf")
-    return math.floor(usable_ml(vessel) / per_calf * (1 + _ROUNDING))
+    return calves_served(usable_ml(vessel), volume_per_calf_ml)
+
+
+def calves_served(volume_ml: float, volume_per_calf_ml: float) -> int:
+    """How many calves a finished volume serves in full; may be 0."""
+    return math.floor(volume_ml / positive(volume_per_calf_ml, "The volume per calf") * (1 + _ROUNDING))
 
 
 def fewest_batches(volume_ml: NDArray[np.float64], vessel: Vessel | None) -> NDArray[np.int64]:
@@ -191,6 +199,36 @@ def counts_of(plan: Plan) -> list[int]:
         raise CannotCompute("This table would have more than 20,000 rows: take a larger step.")
     wanted = {*in_range, *plan.counts, sum(g.calves for g in plan.groups)}
     return sorted(c for c in wanted if c > 0)
+
+
+def waters_of(least_ml: float, most_ml: float, step_ml: float) -> list[float]:
+    """Volumes of water for a table by volume: the multiples of the step from the least to the most, mL.
+
+    Raises CannotCompute for a step that is not above zero, an end below the beginning, no multiple between them, and
+    more than 20,000 rows.
+    """
+    positive(step_ml, "The step between volumes")
+    first = max(1, math.ceil(not_negative(least_ml, "The first volume") / step_ml * (1 - _ROUNDING)))
+    last = math.floor(not_negative(most_ml, "The last volume") / step_ml * (1 + _ROUNDING))
+    if last - first >= MOST_ROWS:
+        raise CannotCompute("This table would have more than 20,000 rows: take a larger step.")
+    if last < first:
+        raise CannotCompute("No volume lies in this range: take a smaller step, or a larger last volume.")
+    return [number * step_ml for number in range(first, last + 1)]
+
+
+def usual_waters(rows: BatchTable, today: int, step_ml: float) -> tuple[float, float, float]:
+    """The range and the step of water that a table by volume begins with, mL: up to what one batch may have.
+
+    Without a vessel up to today's water, or that for ten calves. The step is the least of 1, 2, 4, 10, 20, 40 … times
+    `step_ml` that makes no more than forty rows.
+    """
+    mix, vessel = rows.per_calf, rows.vessel
+    calves = float(today or _CALVES_WITHOUT_VESSEL) if vessel is None else usable_ml(vessel) / mix.volume_ml
+    most = calves * mix.water_ml
+    steps = (positive(step_ml, "The step of the water") * of * 10**tens for tens in range(12) for of in (1, 2, 4))
+    step = next((step for step in steps if most / step <= _USUAL_ROWS), most)
+    return step, most, step
 
 
 @dataclass(frozen=True)

@@ -4795,6 +4795,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Esta tabla tendría más de 20,000 filas: use pasos más grandes.</translation>
     </message>
     <message>
+        <source>No volume lies in this range: take a smaller step, or a larger last volume.</source>
+        <translation>Ningún volumen cae en este rango: tome un paso menor o un último volumen mayor.</translation>
+    </message>
+    <message>
         <source>This vessel does not hold so much mix: check the volume, or choose the vessel it is in.</source>
         <translation>En este recipiente no cabe tanta mezcla: revise el volumen, o escoja el recipiente en el que está.</translation>
     </message>
@@ -5257,6 +5261,18 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The step between counts</source>
         <translation>El paso entre cantidades</translation>
+    </message>
+    <message>
+        <source>The step between volumes</source>
+        <translation>El paso entre volúmenes</translation>
+    </message>
+    <message>
+        <source>The first volume</source>
+        <translation>El primer volumen</translation>
+    </message>
+    <message>
+        <source>The last volume</source>
+        <translation>El último volumen</translation>
     </message>
     <message>
         <source>The step of the display</source>
@@ -6204,6 +6220,18 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Group of calves</source>
         <translation>Grupo de becerras</translation>
+    </message>
+    <message>
+        <source>Rows of the table</source>
+        <translation>Renglones de la tabla</translation>
+    </message>
+    <message>
+        <source>By calves</source>
+        <translation>Por becerras</translation>
+    </message>
+    <message>
+        <source>By volume of water</source>
+        <translation>Por volumen de agua</translation>
     </message>
     <message>
         <source>Lot {number}</source>
@@ -8097,6 +8125,64 @@ Last kept: {mass}</source>
     <message>
         <source>Read a mix just mixed, and once more when it has stood for some minutes.</source>
         <translation>Lea una mezcla recién hecha y otra vez cuando haya reposado unos minutos.</translation>
+    </message>
+</context>
+<context>
+    <name>VolumeModel</name>
+    <message>
+        <source>Water</source>
+        <translation type="unfinished">Agua</translation>
+    </message>
+    <message>
+        <source>Powder by weight</source>
+        <translation type="unfinished">Polvo por peso</translation>
+    </message>
+    <message>
+        <source>Scoopfuls</source>
+        <translation type="unfinished">Medidas</translation>
+    </message>
+    <message>
+        <source>Off by</source>
+        <translation type="unfinished">Diferencia</translation>
+    </message>
+    <message>
+        <source>Finished mix</source>
+        <translation>Mezcla terminada</translation>
+    </message>
+    <message>
+        <source>Enough for</source>
+        <translation>Alcanza para</translation>
+    </message>
+</context>
+<context>
+    <name>VolumeTable</name>
+    <message>
+        <source>Water from</source>
+        <translation>Agua desde</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>hasta</translation>
+    </message>
+    <message>
+        <source>in steps of</source>
+        <translation>en pasos de</translation>
+    </message>
+    <message>
+        <source>First volume of water</source>
+        <translation>Primer volumen de agua</translation>
+    </message>
+    <message>
+        <source>Last volume of water</source>
+        <translation>Último volumen de agua</translation>
+    </message>
+    <message>
+        <source>Step of the water</source>
+        <translation>Paso del agua</translation>
+    </message>
+    <message>
+        <source>Table by volume</source>
+        <translation>Tabla por volumen</translation>
     </message>
 </context>
 <context>

@@ -20,6 +20,7 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.batch_model import BatchModel, Column
 from calibrator.desk.pages.tables import TablesPage
+from calibrator.desk.pages.volume_table import VolumeColumn
 from calibrator.desk.theme import Theme
 from calibrator.model import Composition, Plan, PrintKind, Scoopfuls, ScoopRule, UnitSystem, VolumeMeans
 from calibrator.records import Records
@@ -331,3 +332,32 @@ def test_labels_of_a_lot_come_up_by_its_address(shown: Callable[[], TablesPage],
     assert page.paper.choice.labels.isChecked()
     page.paper.back.click()
     assert not page.paper.isVisible()
+
+
+def test_the_table_by_volume_goes_up_to_what_the_vessel_holds(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    """5 qt of water take 25 oz and serve two calves and a half; typed ends and steps make other rows."""
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.plan("Pails", group(10), vessel_id=herd.vessel("Pail", 5.0).id, count_from=7, count_to=10)
+    page = shown()
+    page.view.rows_by.setCurrentIndex(1)
+    volumes = page.view.volumes
+    assert volumes.isVisible()
+    assert not page.view.table.isVisible()
+    for field, text in zip((volumes.least, volumes.most, volumes.step), ("1 gal", "10 qt", "5 qt"), strict=True):
+        field.line.setText(text)
+        field.line.textEdited.emit(text)
+    model = volumes.model
+    rows = [[model.data(model.index(r, c)) for c in VolumeColumn] for r in range(model.rowCount())]
+    assert [row[:2] for row in rows] == [["1 gal 1 qt", "25.0 oz"], ["2 gal 2 qt", "50.0 oz"]]
+    assert [row[VolumeColumn.CALVES] for row in rows] == ["2", "5"]
+    assert [row[VolumeColumn.SCOOPFULS] for row in rows] == ["weigh it", "5 to the mark"]
+    volumes.step.line.setText("5 gal")
+    volumes.step.line.textEdited.emit("5 gal")
+    assert volumes.trouble.isVisible()
+    assert model.rowCount() == 0
+    volumes.least.line.setText("")
+    volumes.step.line.setText("")
+    volumes.most.line.setText("")
+    volumes.most.line.textEdited.emit("")
+    assert 10 <= model.rowCount() <= 40
+    assert nameless(page) == []

@@ -194,3 +194,25 @@ def test_rounding_plain_water_and_rounding_it_away() -> None:
         batch.rounded(nothing, POWDER, 43.0, water_step_ml=1e5, powder_step_g=1.0)
     with pytest.raises(CannotCompute, match="step of the scale"):
         batch.rounded(nothing, POWDER, 43.0, water_step_ml=1.0, powder_step_g=-1.0)
+
+
+def test_volumes_go_by_the_step_within_their_range() -> None:
+    assert batch.waters_of(0.0, 1000.0, 250.0) == [250.0, 500.0, 750.0, 1000.0]
+    assert batch.waters_of(300.0, 800.0, 250.0) == [500.0, 750.0]
+    for least, most, step in ((0.0, 100.0, 0.0), (0.0, 100.0, 250.0), (900.0, 300.0, 100.0), (0.0, 1e6, 1.0)):
+        with pytest.raises(CannotCompute, match=r"^[A-Z].*\.$"):
+            batch.waters_of(least, most, step)
+
+
+def test_a_table_by_volume_begins_with_all_that_the_vessel_holds_in_forty_rows_at_most() -> None:
+    """A tank of 100 L with 90 % to use; the powder takes up room beside the water."""
+    tank = Vessel(id="t", farm_id="f", name="tank", rim_volume_ml=100_000.0, usable_share=0.9)
+    rows = batch.table(PLAN, POWDER, tank, [1])
+    least, most, step = batch.usual_waters(rows, 109, 500.0)
+    assert rows.per_calf.volume_ml / rows.per_calf.water_ml * most == pytest.approx(90_000.0)
+    assert (least, step) == (5000.0, 5000.0)
+    assert len(batch.waters_of(least, most, step)) <= 40
+    free = batch.table(PLAN, POWDER, None, [1])
+    assert batch.usual_waters(free, 109, 500.0)[1] == pytest.approx(109 * rows.per_calf.water_ml)
+    assert batch.usual_waters(free, 0, 500.0)[1] == pytest.approx(10 * rows.per_calf.water_ml)
+    assert batch.calves_served(90_000.0, rows.per_calf.volume_ml) == batch.most_calves(tank, rows.per_calf.volume_ml)

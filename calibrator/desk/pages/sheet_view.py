@@ -21,6 +21,7 @@ from calibrator.desk.pages.batch_model import BatchModel, Column
 from calibrator.desk.pages.day_bar import DayBar
 from calibrator.desk.pages.lot_bar import LotBar
 from calibrator.desk.pages.today_card import TodayCard
+from calibrator.desk.pages.volume_table import VolumeTable
 from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property, show_as_rows
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.rate_words import group_text, osmolality_text, rate_text, strength_text
@@ -71,7 +72,15 @@ class SheetView(QWidget):
         self.tabs.currentChanged.connect(self._show_tab)
         self.words, self.temperature = label("", "quiet"), label("", "quiet")
         self.strength = label("")
+        self.rows_by = QTabBar()
+        self.rows_by.setDrawBase(False)
+        self.rows_by.setExpanding(False)
+        self.rows_by.setAccessibleName(self.tr("Rows of the table"))
+        for text in (self.tr("By calves"), self.tr("By volume of water")):
+            self.rows_by.addTab(text)
+        self.rows_by.currentChanged.connect(self._show_tab)
         self.model, self.table = BatchModel(self), QTableView()
+        self.volumes = VolumeTable()
         self._dress_table()
         inner = QWidget()
         body = QVBoxLayout(inner)
@@ -94,7 +103,9 @@ class SheetView(QWidget):
         )
         for widget in above:
             body.addWidget(widget)
+        body.addWidget(self.rows_by)
         body.addWidget(self.table, 1)
+        body.addWidget(self.volumes, 1)
         body.addWidget(self.temperature)
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
@@ -123,7 +134,9 @@ class SheetView(QWidget):
         self.trouble.setVisible(bool(text))
         self.today.setVisible(not text)
         if text:
-            for widget in (self.words, self.strength, self.tabs, self.table, self.scald, self.hot_water, self.order):
+            for widget in (self.words, self.strength, self.tabs, self.rows_by, self.table, self.volumes):
+                widget.hide()
+            for widget in (self.scald, self.hot_water, self.order):
                 widget.hide()
 
     def show_lot(self, powder: LotInUse, marks: Sequence[Mark], scoops: Sequence[Scoop], system: UnitSystem) -> None:
@@ -273,8 +286,13 @@ class SheetView(QWidget):
     def _show_tab(self) -> None:
         sheet, was = self._chosen(), self._shown
         self._shown = sheet
-        self.table.setVisible(sheet is not None and len(sheet) > 0)
+        by_volume = self.rows_by.currentIndex() == 1
+        self.rows_by.setVisible(sheet is not None)
+        self.table.setVisible(sheet is not None and len(sheet) > 0 and not by_volume)
+        self.volumes.setVisible(sheet is not None and by_volume)
         self.model.show_sheet(sheet)
+        if by_volume:
+            self.volumes.show_sheet(sheet)
         if sheet is None or not sheet.kin_of(was):
             self._dress_for(sheet)
         if sheet is not None and sheet.today_row is not None:
