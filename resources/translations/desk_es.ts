@@ -8131,19 +8131,19 @@ Last kept: {mass}</source>
     <name>VolumeModel</name>
     <message>
         <source>Water</source>
-        <translation type="unfinished">Agua</translation>
+        <translation>Agua</translation>
     </message>
     <message>
         <source>Powder by weight</source>
-        <translation type="unfinished">Polvo por peso</translation>
+        <translation>Polvo por peso</translation>
     </message>
     <message>
         <source>Scoopfuls</source>
-        <translation type="unfinished">Medidas</translation>
+        <translation>Medidas</translation>
     </message>
     <message>
         <source>Off by</source>
-        <translation type="unfinished">Diferencia</translation>
+        <translation>Diferencia</translation>
     </message>
     <message>
         <source>Finished mix</source>
