@@ -1,12 +1,14 @@
-"""What can be reached by keyboard on a page that is shown."""
+"""What can be reached by keyboard on a page that is shown, and the hand that does it."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QAbstractButton, QLabel, QTabBar, QWidget
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QTabBar, QWidget
 
+MOST_TABS = 80
 RAIL = "TLWBES"  # what the window's rail of pages takes
 
 
@@ -37,3 +39,21 @@ def nameless(page: QWidget) -> list[str]:
 def _name(widget: QWidget) -> str:
     text = widget.text() if isinstance(widget, QAbstractButton) else ""
     return widget.accessibleName() or text
+
+
+def focus() -> QWidget:
+    """The widget that has the focus."""
+    found = QApplication.focusWidget()
+    assert found is not None
+    return found
+
+
+def tab_to(name: str) -> QWidget:
+    """Press Tab until the field or button of that name has the focus, as a person does who looks for it."""
+    for _ in range(MOST_TABS):
+        widget = focus()
+        told = widget.accessibleName() or getattr(widget, "text", str)()
+        if told.replace("&", "").startswith(name):
+            return widget
+        QTest.keyClick(widget, Qt.Key.Key_Tab)
+    raise AssertionError(f"Tab never came to {name}")

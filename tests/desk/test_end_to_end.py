@@ -8,16 +8,15 @@ from pathlib import Path
 import pypdfium2
 import pytest
 from answers import Answers
+from keys import focus, tab_to
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.window import Window
 from calibrator.model import Plan, PrintKind, SignOff
 
-MOST_TABS = 80
 ALT = Qt.KeyboardModifier.AltModifier
 
 
@@ -30,23 +29,6 @@ def window(qtbot: QtBot, empty_desk: Desk) -> Iterator[Window]:
     yield shown
     shown._closing = True
     shown.close()
-
-
-def focus() -> QWidget:
-    found = QApplication.focusWidget()
-    assert found is not None
-    return found
-
-
-def tab_to(name: str) -> QWidget:
-    """Press Tab until the field or button of that name has the focus, as a person does who looks for it."""
-    for _ in range(MOST_TABS):
-        widget = focus()
-        told = widget.accessibleName() or getattr(widget, "text", str)()
-        if told.replace("&", "").startswith(name):
-            return widget
-        QTest.keyClick(widget, Qt.Key.Key_Tab)
-    raise AssertionError(f"Tab never came to {name}")
 
 
 def fill_in(name: str, text: str) -> None:

@@ -8,9 +8,10 @@ from datetime import datetime, timedelta
 import pytest
 from answers import Answers
 from herd import FIRST_DAY, GAL_ML, OZ_G, Herd, group
+from keys import focus, tab_to
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
@@ -20,7 +21,6 @@ from calibrator.desk.window import Window
 from calibrator.model import BagCount, Instrument, InstrumentCheck, InstrumentKind, Lot, MixCheck, ReferenceMix
 from calibrator.records import Records
 
-MOST_TABS = 80
 ALT, CONTROL = Qt.KeyboardModifier.AltModifier, Qt.KeyboardModifier.ControlModifier
 
 
@@ -60,23 +60,6 @@ def window(qtbot: QtBot, qapp: QApplication, records: Records, answers: Answers,
     yield shown
     shown._closing = True
     shown.close()
-
-
-def focus() -> QWidget:
-    found = QApplication.focusWidget()
-    assert found is not None
-    return found
-
-
-def tab_to(name: str) -> QWidget:
-    """Press Tab until the field or button of that name has the focus."""
-    for _ in range(MOST_TABS):
-        widget = focus()
-        told = widget.accessibleName() or getattr(widget, "text", str)()
-        if told.replace("&", "").startswith(name):
-            return widget
-        QTest.keyClick(widget, Qt.Key.Key_Tab)
-    raise AssertionError(f"Tab never came to {name}")
 
 
 def fill_in(name: str, text: str) -> None:

@@ -9,8 +9,9 @@ from datetime import timedelta
 import pytest
 from answers import Answers
 from herd import FIRST_DAY, Herd, group
+from mix_hands import type_in
 from PySide6.QtCore import QLocale, Qt
-from PySide6.QtWidgets import QApplication, QLabel, QLineEdit
+from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
@@ -65,12 +66,6 @@ def page(qtbot: QtBot, qapp: QApplication, records: Records, answers: Answers, h
     made.reload()
     made.show()
     return made
-
-
-def type_in(qtbot: QtBot, line: QLineEdit, text: str) -> None:
-    line.setFocus()
-    line.clear()
-    qtbot.keyClicks(line, text)
 
 
 def labels(widget: object) -> str:

@@ -8,8 +8,9 @@ from datetime import UTC, date, datetime, time, timedelta
 import pytest
 from answers import Answers
 from herd import FIRST_DAY, Herd, group
+from mix_hands import type_in
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLineEdit
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.clock_times import TimeNotUnderstood, read_time
@@ -43,12 +44,6 @@ def page(qtbot: QtBot, qapp: QApplication, records: Records, answers: Answers, h
     made.reload()
     made.show()
     return made
-
-
-def type_in(qtbot: QtBot, line: QLineEdit, text: str) -> None:
-    line.setFocus()
-    line.clear()
-    qtbot.keyClicks(line, text)
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,149 @@
+"""Bags counted against feedings, on the page of the mix check."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date
+
+import pytest
+from answers import Answers
+from herd import OZ_G, Herd, group
+from mix_hands import labels, mix_desk, mix_herd, mix_page, type_in
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.pages.mix_check import MixCheckPage
+from calibrator.desk.standing import lot_in_use
+from calibrator.model import (
+    BagCount,
+    Plan,
+    new_id,
+)
+from calibrator.records import Records
+
+
+@pytest.fixture
+def herd(records: Records) -> Herd:
+    return mix_herd(records)
+
+
+@pytest.fixture
+def desk(qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> Desk:
+    return mix_desk(qapp, records, answers)
+
+
+@pytest.fixture
+def page(qtbot: QtBot, desk: Desk) -> MixCheckPage:
+    return mix_page(qtbot, desk)
+
+
+def test_a_count_of_bags_by_keys(qtbot: QtBot, page: MixCheckPage, desk: Desk) -> None:
+    page.bring_up("bags")
+    panel = page.bags
+    type_in(qtbot, panel.bag.line, "50 lb")
+    type_in(qtbot, panel.target.line, "10 oz")
+    type_in(qtbot, panel.bags.line, "10")
+    type_in(qtbot, panel.feedings.line, "760")
+    # A 50 lb bag at 10 oz is 80 feedings; 76 means 5 % heavy (common practice, no source).
+    assert panel.verdict.text() == "Too much powder"
+    assert "5.3\u00a0% above" in panel.told.text()
+    assert "76 feedings; it should last 80" in panel.told.text()
+    # 80 calves twice a day.
+    assert "With 160 feedings a day" in panel.days.text()
+    qtbot.keyClick(panel.keep_button, Qt.Key.Key_Space)
+    (kept,) = desk.records.every(BagCount)
+    assert (kept.bags, kept.bags_typed, kept.feedings, kept.bag_mass_typed) == (10.0, "10", 760, "50 lb")
+    assert kept.target_mass_g == pytest.approx(10 * OZ_G)
+    assert "+5.3" in labels(panel)
+    panel.ask_withdraw()
+    assert desk.records.every(BagCount)[0].withdrawn_reason == "spilled some"
+    assert "+5.3" not in labels(panel)
+
+
+def test_bags_of_an_earlier_lot_counted_until_an_earlier_day(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    fed = lot_in_use(herd.records, herd.farm)
+    assert fed is not None
+    used = fed.lot
+    before = herd.records.keep(
+        replace(used, id=new_id(), lot_number="Z-1", arrived_on=date(2025, 6, 1), package_mass_g=25000.0,
+                package_mass_typed="25 kg", finished_on=date(2025, 7, 20), revision="")
+    )  # fmt: skip
+    desk.changed.emit()
+    page.bring_up("bags")
+    panel = page.bags
+    panel.occasion.lot.setCurrentIndex(panel.occasion.lot.findData(before.id))
+    panel.occasion.lot.activated.emit(panel.occasion.lot.currentIndex())
+    assert panel.bag.text() == "25 kg"
+    assert panel.since.text() == ""  # nobody knows since when that one was counted
+    type_in(qtbot, panel.occasion.day.line, "10 Jul 2025")
+    type_in(qtbot, panel.since.line, "12 Jul 2025")
+    for line, text in ((panel.target.line, "10 oz"), (panel.bags.line, "10"), (panel.feedings.line, "880")):
+        type_in(qtbot, line, text)
+    panel.keep()
+    assert panel.since.message == "The count would end on 10 Jul 2025, before it began."
+    type_in(qtbot, panel.since.line, "1 Jul 2025")
+    assert panel.suggest_button.text().startswith("1440 by the plan: 9 days")
+    panel.keep()
+    (kept,) = desk.records.every(BagCount)
+    assert (kept.lot_id, kept.since, kept.at.astimezone().date()) == (before.id, date(2025, 7, 1), date(2025, 7, 10))
+    assert panel.occasion.chosen().lot.id == used.id  # type: ignore[union-attr]
+    assert panel.bag.text() == used.package_mass_typed
+
+
+def test_groups_that_get_different_portions_are_suggested_on_average(
+    page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    (plan,) = herd.records.every(Plan)
+    pens = replace(group(40, "pens"), volume_ml=3 * 946.352946)
+    herd.records.keep(replace(plan, groups=(*plan.groups, pens)))
+    desk.changed.emit()
+    page.bring_up("bags")
+    # 80 calves at 10 oz (on 2 qt) and 40 at 15 oz (on 3 qt): 11.7 oz a feeding, 240 feedings a day.
+    assert page.bags.target.value() == pytest.approx((80 * 10 + 40 * 15) / 120 * OZ_G, rel=0.005)
+    page.bags.bag.take("50 lb")
+    assert "With 240 feedings a day" in page.bags.days.text()
+
+
+def test_begun_bags_are_less_sure(qtbot: QtBot, page: MixCheckPage) -> None:
+    page.bring_up("bags")
+    panel = page.bags
+    for line, text in ((panel.bag.line, "50 lb"), (panel.target.line, "10 oz"), (panel.bags.line, "4")):
+        type_in(qtbot, line, text)
+    type_in(qtbot, panel.feedings.line, "304")
+    assert panel.verdict.text() == "Too much powder"
+    qtbot.keyClick(panel.sharp, Qt.Key.Key_Space)
+    assert panel.verdict.text() == "Cannot tell yet"
+
+
+WRONG_COUNTS = [
+    ("", "760"),
+    ("10", ""),
+    ("0", "760"),
+    ("0.1", "760"),
+    ("-3", "760"),
+    ("ten", "760"),
+    ("10 11", "760"),
+    ("10", "0"),
+    ("10", "-760"),
+    ("10", "76,0"),
+    ("10", "7600"),
+    ("10", "10"),
+    ("99999", "760"),
+]
+
+
+def test_wrong_counts_are_answered_in_words(qtbot: QtBot, page: MixCheckPage) -> None:
+    page.bring_up("bags")
+    panel = page.bags
+    type_in(qtbot, panel.bag.line, "50 lb")
+    for bags, feedings in WRONG_COUNTS:
+        type_in(qtbot, panel.bags.line, bags)
+        type_in(qtbot, panel.feedings.line, feedings)
+        panel.keep()
+        assert page.desk.records.every(BagCount) == []
+        refused = panel.told.text() if panel.verdict.text() == "This cannot be" else ""
+        assert any((panel.bags.message, panel.feedings.message, refused)), (bags, feedings)

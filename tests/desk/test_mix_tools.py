@@ -1,0 +1,118 @@
+"""Instruments entered and checked on the page of the mix check."""
+
+from __future__ import annotations
+
+import pytest
+from answers import Answers
+from herd import Herd
+from mix_hands import labels, mix_desk, mix_herd, mix_page, refractometer, type_in
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.pages.mix_check import MixCheckPage
+from calibrator.model import (
+    Instrument,
+    InstrumentCheck,
+    InstrumentCheckKind,
+    InstrumentKind,
+    new_id,
+)
+from calibrator.records import Records
+
+
+@pytest.fixture
+def herd(records: Records) -> Herd:
+    return mix_herd(records)
+
+
+@pytest.fixture
+def desk(qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> Desk:
+    return mix_desk(qapp, records, answers)
+
+
+@pytest.fixture
+def page(qtbot: QtBot, desk: Desk) -> MixCheckPage:
+    return mix_page(qtbot, desk)
+
+
+def test_a_refractometer_is_entered_and_checked_by_keys(qtbot: QtBot, page: MixCheckPage, desk: Desk) -> None:
+    page.bring_up("instruments")
+    tab = page.instruments
+    tab.start_new()
+    type_in(qtbot, tab.form.name.line, "Glass one")  # type: ignore[attr-defined]
+    type_in(qtbot, tab.form.division.line, "0.2")  # type: ignore[attr-defined]
+    tab.keep()
+    (tool,) = desk.records.every(Instrument)
+    assert (tool.name, tool.kind, tool.division, tool.compensated) == ("Glass one", "refractometer", 0.2, True)
+    page.bring_up("tool_checks")
+    checks = page.tool_checks
+    assert checks.state.text() == "never checked"
+    type_in(qtbot, checks.water.line, "0.4")
+    qtbot.keyClick(checks.keep_water_button, Qt.Key.Key_Space)
+    assert checks.state.text().startswith("checked")
+    type_in(qtbot, checks.total.line, "250 g")
+    # The kitchen scale shows 0.1 oz: too coarse for so little sugar.
+    assert "too coarse" in checks.recipe.text()
+    type_in(qtbot, checks.total.line, "700 g")
+    assert "Brix" in checks.recipe.text()
+    type_in(qtbot, checks.known.line, "12.4")
+    qtbot.keyClick(checks.keep_known_button, Qt.Key.Key_Space)
+    water, known = desk.records.every(InstrumentCheck)
+    assert (water.kind, water.expected, water.reading, water.typed) == (InstrumentCheckKind.WATER, 0.0, 0.4, "0.4")
+    assert known.kind is InstrumentCheckKind.KNOWN
+    # °Brix is sugar by weight: 3.0 oz of it in 24.7 oz.
+    assert known.expected == pytest.approx(100 * 3.0 / 24.7, abs=0.06)
+    assert "showed 0.4, should be 0.0" in labels(checks)
+    checks.withdraw(known)
+    assert desk.records.find(InstrumentCheck, known.id).withdrawn_reason == "spilled some"
+
+
+def test_each_kind_of_instrument_is_checked_in_its_own_way(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    made = {
+        kind: herd.records.keep(Instrument(id=new_id(), farm_id=herd.farm.id, name=kind, kind=kind, division=0.001))
+        for kind in (InstrumentKind.HYDROMETER, InstrumentKind.JUG, InstrumentKind.THERMOMETER)
+    }
+    desk.changed.emit()
+    page.bring_up("tool_checks")
+    checks = page.tool_checks
+    checks.open(made[InstrumentKind.HYDROMETER].id)
+    type_in(qtbot, checks.water.line, "0.992")
+    checks.keep_water()
+    assert "how warm" in checks.warmth.message
+    type_in(qtbot, checks.warmth.line, "104 F")
+    checks.keep_water()
+    checks.open(made[InstrumentKind.JUG].id)
+    type_in(qtbot, checks.jug.line, "1000 g")
+    checks.keep_jug()
+    checks.open(made[InstrumentKind.THERMOMETER].id)
+    type_in(qtbot, checks.ice.line, "33")
+    checks.keep_ice()
+    floating, jug, ice = desk.records.every(InstrumentCheck)
+    # Water at 40 and 20 °C by Tanaka et al. 2001, glass 25e-6 per °C.
+    assert floating.expected == pytest.approx(992.21521 / 998.20675 * (1 + 25e-6 * 20), abs=1e-6)
+    # 1000 g of water at 20 °C is 1002.85 mL, Z of ISO 8655-6.
+    assert desk.records.find(Instrument, made[InstrumentKind.JUG].id).volume_ml == pytest.approx(1002.9, abs=0.1)
+    assert jug.expected == pytest.approx(1002.9, abs=0.1)
+    assert (ice.expected, ice.reading) == (32.0, 33.0)
+
+
+WRONG_ZEROS = ("", "x", "0,2", "99", "-9", "0.2 0.4", "1e0", "0.2 oz", "0..2", "nan")
+
+
+def test_wrong_instrument_readings_are_answered_in_words(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    refractometer(herd)
+    desk.changed.emit()
+    page.bring_up("tool_checks")
+    checks = page.tool_checks
+    for text in WRONG_ZEROS:
+        for field, keep in ((checks.water, checks.keep_water), (checks.known, checks.keep_known)):
+            type_in(qtbot, field.line, text)
+            keep()
+            assert field.message, text
+    assert desk.records.every(InstrumentCheck) == []
