@@ -41,8 +41,8 @@ class _Scales:
         inside = self.box.width_mm - 2 * _SIDE
         return self.box.x_mm + _SIDE + inside * (day - self.first).days / self.days
 
-    def y(self, density: float) -> float:
-        return self.box.bottom_mm - self.box.height_mm * (density - self.low) / (self.high - self.low)
+    def y(self, density_g_per_ml: float) -> float:
+        return self.box.bottom_mm - self.box.height_mm * (density_g_per_ml - self.low) / (self.high - self.low)
 
 
 def draw_densities(

@@ -34,14 +34,14 @@ GLASS_PER_C = 25e-6
 """Glass grows by so much of its volume per °C (ISO 649-1, as widely reprinted)."""
 
 
-def _share_of_density(density: float, powder: Powder, temperature_c: float) -> tuple[float, float, float]:
+def _share_of_density(mix_g_per_ml: float, powder: Powder, temperature_c: float) -> tuple[float, float, float]:
     """Solids, and what they change by per density and per specific volume; additive volumes."""
     water = 1 / density_g_per_ml(temperature_c)
     room = water - powder.specific_volume_ml_per_g
     if room <= 0.05:
         raise CannotCompute("This powder is nearly as light as water, so that density tells nothing of its solids.")
-    share = (water - 1 / positive(density, "The density of the mix")) / room
-    return share, 1 / density**2 / room, share / room
+    share = (water - 1 / positive(mix_g_per_ml, "The density of the mix")) / room
+    return share, 1 / mix_g_per_ml**2 / room, share / room
 
 
 @dataclass(frozen=True)

@@ -67,12 +67,12 @@ class FarmsPicture(QWidget):
         middle = self._x(farm.mean_g_per_ml)
         painter.drawLine(QPointF(middle, y - 3 * DOT_PX), QPointF(middle, y + 3 * DOT_PX))
 
-    def _x(self, density: float) -> float:
+    def _x(self, density_g_per_ml: float) -> float:
         values = [lot.density_g_per_ml for farm in self._farms for lot in farm.lots]
         values += [v for farm in self._farms for v in (farm.low_g_per_ml, farm.high_g_per_ml) if v is not None]
         low, span = min(values), max(max(values) - min(values), 0.01)
         room = self.width() - NAME_PX - 3 * EDGE_PX
-        return NAME_PX + EDGE_PX + room * (density - low) / span
+        return NAME_PX + EDGE_PX + room * (density_g_per_ml - low) / span
 
 
 class FarmsPanel(QWidget):
