@@ -33,9 +33,9 @@ _SIGNED = (
 def season_lots(records: Records, farm_id: str) -> list[SeasonLot]:
     """The newest sign-off of every lot and scoop of a farm, in the order they were kept."""
     with records.reading() as connection:
-        rows = connection.execute(_season(farm_id)).all()
-    newest = {(row.lot_id, row.scoop_id): SeasonLot._make(row) for row in rows}
-    return list(newest.values()) if len(newest) == len(rows) else sorted(newest.values(), key=_order(rows))
+        lots = [SeasonLot._make(row) for row in connection.execute(_season(farm_id))]
+    newest = {(lot.lot_id, lot.scoop_id): lot for lot in lots}
+    return lots if len(newest) == len(lots) else sorted(newest.values(), key=_order(lots))
 
 
 def bag_sums(records: Records, farm_id: str) -> list[BagSum]:
@@ -78,8 +78,8 @@ def every_trial_fill(records: Records, farm_id: str) -> list[TrialFill]:
         return facts.of_any(connection, TrialFill, "trial_id", own)
 
 
-def _order(rows: Any) -> Any:
-    place = {row.sign_off_id: n for n, row in enumerate(rows)}
+def _order(lots: list[SeasonLot]) -> Any:
+    place = {lot.sign_off_id: n for n, lot in enumerate(lots)}
     return lambda lot: place[lot.sign_off_id]
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from datetime import date
+from functools import lru_cache
 from typing import NamedTuple
 
 from calibrator.model import SeasonLot
@@ -19,7 +20,12 @@ class Kind(NamedTuple):
 
 def kind_of(lot: SeasonLot) -> Kind:
     """The kind of a lot; capitals and spaces in a product's name do not make another kind."""
-    return Kind(" ".join(lot.product.split()).casefold(), lot.agglomerated)
+    return Kind(_plain(lot.product), lot.agglomerated)
+
+
+@lru_cache(maxsize=1024)
+def _plain(product: str) -> str:
+    return " ".join(product.split()).casefold()
 
 
 def by_kind(lots: Sequence[SeasonLot]) -> dict[Kind, list[int]]:
