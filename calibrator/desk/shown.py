@@ -25,3 +25,11 @@ def percent(value: float) -> str:
 def with_uncertainty(value: float, uncertainty: float, unit: str) -> str:
     """See `units.show_with_uncertainty`."""
     return units.show_with_uncertainty(value, uncertainty, unit, decimal_comma=decimal_comma())
+
+
+def density(g_per_ml: float, half_width: float, system: UnitSystem) -> str:
+    """Bulk density with its interval's half-width: "0.498 ± 0.011 g/mL", in farm units with "(16.6 oz/qt)" behind."""
+    told = with_uncertainty(g_per_ml, half_width, "g/mL")
+    if system is UnitSystem.METRIC:
+        return told
+    return f"{told} ({units.show_density_oz_per_qt(g_per_ml, decimal_comma=decimal_comma())})"

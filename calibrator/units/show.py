@@ -40,7 +40,8 @@ def show_mass(
     """A weight to what the scale shows: "10.2 oz", from 4 lb "6 lb 4.0 oz"; "289 g", from 1 kg "3.25 kg".
 
     `resolution_g` is the scale's display step. A step that is a plain number in the unit shown (0.1 oz, 5 g)
-    is kept to; any other sets the decimals only. Without it: 0.1 oz; 1 g, 10 g from 1 kg, 100 g from 100 kg.
+    is kept to; any other sets the decimals only. Beside pounds ounces are told to 0.1 at the finest. Without it:
+    0.1 oz; 1 g, 10 g from 1 kg, 100 g from 100 kg.
     `style` holds to one way: "oz", "lb_oz", "lb", "g" or "kg" ("auto" chooses).
     Raises ValueError for a resolution that is not above zero.
     """
@@ -51,6 +52,8 @@ def show_mass(
     step = _mass_step(abs(mass_g), chosen)
     if resolution_g is not None:
         step = scale_step(from_base(exact_step(resolution_g), unit))
+    if chosen == "lb_oz":
+        step = max(step, _TENTH)
     amount = from_base(Fraction(mass_g), unit)
     if chosen != "lb_oz":
         return _comma(f"{on_step(amount, step)} {unit}", decimal_comma)

@@ -293,3 +293,9 @@ def test_a_temperature_with_its_doubt_and_a_difference_of_temperatures() -> None
     assert span_in_default_unit(1.0, Kind.TEMPERATURE, FARM) == pytest.approx(1.8)
     assert span_from_default_unit(1.8, Kind.TEMPERATURE, FARM) == pytest.approx(1.0)
     assert span_from_default_unit(2.0, Kind.TEMPERATURE, METRIC) == 2.0
+
+
+def test_a_fine_scale_does_not_bring_hundredths_of_an_ounce_beside_pounds() -> None:
+    """27 884 g ÷ 28.349523125 g/oz (international avoirdupois ounce, NIST SP 811 appendix B) = 983.58 oz."""
+    assert show_mass(27_884.0, UnitSystem.FARM, resolution_g=1.0) == "61 lb 7.6 oz"
+    assert show_mass(567.0, UnitSystem.FARM, resolution_g=1.0) == "20.00 oz"

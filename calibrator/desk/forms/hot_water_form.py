@@ -25,7 +25,7 @@ class HotWaterForm(QWidget):
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self.desk = desk
-        self.tank = Amount(desk, self.tr("Hot water at once"), Kind.VOLUME, optional=True)
+        self.tank = Amount(desk, self.tr("Hot water in the tank"), Kind.VOLUME, optional=True)
         self.hot = self._temperature(self.tr("How hot it is"))
         self.cold = self._temperature(self.tr("Cold water"))
         self.fields = (self.tank, self.hot, self.cold)

@@ -35,6 +35,7 @@ class PaperPanel(QWidget):
     """Shows what would be printed for a lot; what is printed or saved gets its number from the records."""
 
     left = Signal()
+    wants_plan = Signal()
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
@@ -50,7 +51,9 @@ class PaperPanel(QWidget):
         self.choice.changed.connect(self._show)
         self.heading = label("", "heading")
         self.number = label("")
+        self.numbered = card(self.number)
         self.trouble = label("", "caution")
+        self.plan_button = button(self.tr("&Make the first plan"), self.wants_plan.emit, "main")
         self.scale = label(
             self.tr(
                 "Print at 100 %, never “fit to page”. Then lay a ruler on the bars: "
@@ -162,6 +165,7 @@ class PaperPanel(QWidget):
         self.trouble.setText(trouble)
         self.trouble.setVisible(bool(trouble))
         self.scale.setVisible(not trouble and self.choice.wanted() is Want.LABELS)
+        self.plan_button.setVisible(trouble == self._no_plan())
         self.preview.show_document(self._document)
         self._tell_number()
         for each in (self.print_button, self.save_button):
@@ -183,9 +187,13 @@ class PaperPanel(QWidget):
             return self.tr("A size is missing or not understood. Mend it, then print.")
         if self.choice.wanted() is not Want.CHART:
             return self.tr("Choose at least one scoop that has a line for this lot.")
-        return self.tr("There is no plan yet. Make one on the page of the batch tables.")
+        return self._no_plan()
+
+    def _no_plan(self) -> str:
+        return self.tr("There is no plan yet. The chart is made from a plan: which calves, how much, how strong.")
 
     def _tell_number(self) -> None:
+        self.numbered.setVisible(self._document is not None)
         if self._job is None or self._document is None:
             self.number.setText("")
             return
@@ -264,8 +272,10 @@ class PaperPanel(QWidget):
         body = QVBoxLayout(side)
         body.setContentsMargins(0, 0, SPACE, 0)
         body.setSpacing(int(1.5 * SPACE))
-        for widget in (self.heading, self.choice, self.trouble, card(self.number)):
+        for widget in (self.heading, self.choice, self.trouble):
             body.addWidget(widget)
+        body.addLayout(row(self.plan_button, None))
+        body.addWidget(self.numbered)
         body.addStretch(1)
         left = QVBoxLayout()
         left.setSpacing(SPACE)

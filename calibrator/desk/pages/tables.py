@@ -83,6 +83,7 @@ class TablesPage(Page):
         self.form.kept.connect(self._plan_kept)
         self.form.left.connect(self._back)
         self.paper.left.connect(self._back)
+        self.paper.wants_plan.connect(self._begin_plan)
 
     def reload(self) -> None:
         farm = self.desk.farm

@@ -157,7 +157,9 @@ class HappenedPanel(QWidget):
         if not told:
             self.told.addItem(self.tr("Nothing out of the ordinary: lots of one kind differ as they always did."))
         blocker.unblock()
-        self.told.setVisible(True)
+        self.told.setVisible(
+            bool(told) or self._facts is None or len(self._facts.lots) > 1
+        )  # one lot differs from none
         rest = len(told) - MOST_TOLD
         self.more.setText(counted.older_findings(rest) if rest > 0 else "")
         self.more.setVisible(rest > 0)

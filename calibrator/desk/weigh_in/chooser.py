@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
@@ -23,6 +23,7 @@ class LotChooser(QWidget):
         self._desk = desk
         self._list = QVBoxLayout()
         self._list.setSpacing(SPACE)
+        self._list.setContentsMargins(0, 0, SPACE, 0)
         inner = QWidget()
         inner.setLayout(self._list)
         layout = QVBoxLayout(self)
@@ -45,7 +46,8 @@ class LotChooser(QWidget):
             self._list.addWidget(
                 label(self.tr("No lot is waiting. A newly delivered one is entered under Lots."), "quiet")
             )
-        self._list.addWidget(button(self.tr("Enter a newly &delivered lot"), self._to_lots))
+        enter = button(self.tr("Enter a newly &delivered lot"), self._to_lots)
+        self._list.addWidget(enter, 0, Qt.AlignmentFlag.AlignLeft)
         self._list.addStretch(1)
 
     def _card(self, standing_lot: LotStanding) -> QWidget:

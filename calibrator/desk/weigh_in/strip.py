@@ -49,7 +49,11 @@ class StepStrip(QWidget):
         for index, (step, name) in enumerate(self._names.items()):
             x = self._x(index)
             if index:
-                painter.setPen(QPen(QColor(t.action if index <= here else t.edge), 2))
+                painter.setPen(
+                    QPen(
+                        QColor(t.action if index <= here else t.edge), 2, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap
+                    )
+                )
                 from_x, to_x = self._x(index - 1) + _reach(index - 1 - here), x - _reach(index - here)
                 painter.drawLine(QPointF(from_x, MIDDLE), QPointF(to_x, MIDDLE))
             self._paint_dot(painter, x, index, index - here, step in self._reachable)
