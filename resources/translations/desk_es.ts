@@ -1721,8 +1721,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
 <context>
     <name>HotWaterForm</name>
     <message>
-        <source>Hot water at once</source>
-        <translation>Agua caliente de una vez</translation>
+        <source>Hot water in the tank</source>
+        <translation>Agua caliente en el tanque</translation>
     </message>
     <message>
         <source>How hot it is</source>
@@ -3500,6 +3500,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
 <context>
     <name>PaperPanel</name>
     <message>
+        <source>&amp;Make the first plan</source>
+        <translation type="unfinished">Hacer el p&amp;rimer plan</translation>
+    </message>
+    <message>
         <source>Print at 100 %, never “fit to page”. Then lay a ruler on the bars: if they are off, throw the sheet away.</source>
         <translation>Imprima al 100 %, nunca “ajustar a la página”. Luego mida las barras con una regla: si no miden eso, tire la hoja.</translation>
     </message>
@@ -3544,8 +3548,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Escoja al menos una medida que tenga línea para este lote.</translation>
     </message>
     <message>
-        <source>There is no plan yet. Make one on the page of the batch tables.</source>
-        <translation>Todavía no hay ningún plan. Haga uno en la página de tablas de mezcla.</translation>
+        <source>There is no plan yet. The chart is made from a plan: which calves, how much, how strong.</source>
+        <translation>Todavía no hay plan. La tabla de pared sale de un plan: qué becerras, cuánto y qué tan fuerte.</translation>
     </message>
     <message>
         <source>This will be no. {number}.</source>
