@@ -53,7 +53,7 @@ class PaperPanel(QWidget):
         self.number = label("")
         self.numbered = card(self.number)
         self.trouble = label("", "caution")
-        self.plan_button = button(self.tr("&Make the first plan"), self.wants_plan.emit, "main")
+        self.plan_button = button(self.tr("&Make a plan"), self.wants_plan.emit, "main")
         self.scale = label(
             self.tr(
                 "Print at 100 %, never “fit to page”. Then lay a ruler on the bars: "
