@@ -3500,8 +3500,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
 <context>
     <name>PaperPanel</name>
     <message>
-        <source>&amp;Make the first plan</source>
-        <translation type="unfinished">Hacer el p&amp;rimer plan</translation>
+        <source>&amp;Make a plan</source>
+        <translation>Ha&amp;cer un plan</translation>
     </message>
     <message>
         <source>Print at 100 %, never “fit to page”. Then lay a ruler on the bars: if they are off, throw the sheet away.</source>
