@@ -52,6 +52,9 @@ class Figure(QWidget):
         self._caption = label(caption, "quiet", wrap=False)
         self.value = label("", "heading")
         self.note = label("", "quiet")
+        keeping = self.note.sizePolicy()
+        keeping.setRetainSizeWhenHidden(True)
+        self.note.setSizePolicy(keeping)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(2)
@@ -93,6 +96,7 @@ class TodayRow(QWidget):
         self.water, self.powder = Figure(self.tr("Water")), Figure(self.tr("Powder by weight"))
         self.scoops = Figure(self.tr("Scoopfuls"))
         self.vessel, self.more = label("", tone="warn"), label("", "quiet")
+        self.more.hide()
         self._lay_out()
 
     def tell(self, sheet: GroupSheet, warm: Warm | None = None, rest: Rest | None = None) -> None:
@@ -110,7 +114,7 @@ class TodayRow(QWidget):
             }
             self.water.say(reasons[rest] if rest else "")
             self.vessel.hide()
-            self.more.hide()
+            self.more.setText("")
             return
         self.water.tell(each_text(line, water_text(line.batch.mix.water_ml, to)))
         self.powder.tell(each_text(line, powder_text(line.powder_g, to)), additives_text(line, sheet, to))
@@ -131,7 +135,11 @@ class TodayRow(QWidget):
     def _tell_more(self, *told: str) -> None:
         """What is worth a word in small: levels, warmth, strength."""
         self.more.setText("\n".join(text for text in told if text))
-        self.more.setVisible(any(told))
+        if any(told):
+            self.more.show()
+        if any(told) and self.more.isVisible():
+            tall = self.more.heightForWidth(self.more.width())
+            self.more.setMinimumHeight(max(tall, self.more.minimumHeight()))  # else the table jumps at every digit
 
     def _tell_vessel(self, sheet: GroupSheet, line: SheetLine, to: Telling) -> None:
         vessel = sheet.table.vessel
