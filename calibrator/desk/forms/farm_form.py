@@ -42,7 +42,7 @@ class FarmForm(QWidget):
         self.paper = QComboBox()
         self.paper.addItem(self.tr("Letter"), Paper.LETTER)
         self.paper.addItem(self.tr("A4"), Paper.A4)
-        note = self.tr("How far the powder of a feeding may be from its target.")
+        note = self.tr("How far the powder of a feeding may be off.")
         self.tolerance = Amount(
             desk, self.tr("Tolerance"), Kind.PERCENT, note, lowest=0.1, highest=WIDEST_TOLERANCE_PCT
         )
