@@ -524,8 +524,8 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>A4</translation>
     </message>
     <message>
-        <source>How far the powder of a feeding may be from its target.</source>
-        <translation>Cuánto puede apartarse del peso deseado el polvo de una toma.</translation>
+        <source>How far the powder of a feeding may be off.</source>
+        <translation>Cuánto puede variar el polvo de una toma.</translation>
     </message>
     <message>
         <source>Tolerance</source>
