@@ -98,8 +98,13 @@ def test_one_weighs_while_the_other_prints(
     assert {(sheet.kind, sheet.plan_id, sheet.by) for sheet in charts} == {(PrintKind.WALL_CHART, plan.id, "PR")}
     assert (label.kind, label.sign_off_id, label.lot_id) == (PrintKind.SCOOP_LABEL, signed.id, lot.id)
     assert "25-1204A" in words_of(tmp_path / "label.pdf")
-    for number in range(CHARTS):
-        assert "25-1103C" in words_of(tmp_path / f"chart-{number}.pdf")
+    # Each chart is of the lot in use when it was printed: the old one until the sign-off, the new one after it.
+    ours = ["25-1204A" in words_of(tmp_path / f"chart-{number}.pdf") for number in range(CHARTS)]
+    assert ours == sorted(ours)
+    assert not ours[0]
+    for number, (sheet, new) in enumerate(zip(charts, ours, strict=True)):
+        assert (sheet.lot_id == lot.id) is new
+        assert new or "25-1103C" in words_of(tmp_path / f"chart-{number}.pdf")
 
 
 def words_of(pdf: Path) -> str:

@@ -151,7 +151,7 @@ class HappenedPanel(QWidget):
         self.told.clear()
         for number, finding in told[:MOST_TOLD]:
             words = on_screen(said(finding).text)
-            item = QListWidgetItem(f"{number}  {words}" if number is not None else f"◆  {words}")
+            item = QListWidgetItem(on_screen(f"{number}  {words}" if number is not None else f"◆  {words}"))
             item.setData(Qt.ItemDataRole.UserRole, finding.at.lot_id)
             self.told.addItem(item)
         if not told:

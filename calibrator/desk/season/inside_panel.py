@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.parts import button, card, column, label, row
+from calibrator.desk.plain_text import on_screen
 from calibrator.desk.season.facts import Bag, SeasonFacts
 from calibrator.desk.season.words import mass_text, share_text, signed_share
 from calibrator.desk.speech import day_text
@@ -73,7 +74,8 @@ class InsidePanel(QWidget):
         kept = self.lots.currentData()
         self.lots.clear()
         text = self.tr("{lot}, {scoop}")
-        self.lots.addItems([text.format(lot=lot.lot_number, scoop=lot.scoop_name) for lot in reversed(facts.lots)])
+        told = (text.format(lot=lot.lot_number, scoop=lot.scoop_name) for lot in reversed(facts.lots))
+        self.lots.addItems([on_screen(words) for words in told])
         for number, lot in enumerate(reversed(facts.lots)):
             self.lots.setItemData(number, lot.sign_off_id)
         self.lots.setCurrentIndex(max(0, self.lots.findData(kept)) if facts.lots else -1)

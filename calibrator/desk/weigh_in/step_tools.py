@@ -8,6 +8,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
 from calibrator.desk.parts import button, card, form_rows, label, set_tone
+from calibrator.desk.plain_text import on_screen
 from calibrator.desk.scoop_names import scoop_title
 from calibrator.desk.weigh_in import words
 from calibrator.desk.weigh_in.step_view import StepView, show_kept
@@ -109,7 +110,7 @@ class StepTools(StepView):
         box.blockSignals(True)
         box.clear()
         for thing in usable:
-            box.addItem(scoop_title(thing) if isinstance(thing, Scoop) else thing.name, thing.id)
+            box.addItem(on_screen(scoop_title(thing) if isinstance(thing, Scoop) else thing.name), thing.id)
         box.setCurrentIndex(next((i for i, thing in enumerate(usable) if thing.id == chosen), -1))
         box.setPlaceholderText(self.tr("choose"))
         box.blockSignals(False)
