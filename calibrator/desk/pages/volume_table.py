@@ -42,6 +42,7 @@ class VolumeColumn(IntEnum):
     CALVES = 5
 
 
+FIELD_WIDTH = 140
 WORDS = (VolumeColumn.SCOOPFULS,)
 
 
@@ -125,7 +126,9 @@ class VolumeTable(QWidget):
             told = label(caption, wrap=False)
             told.setMinimumHeight(field.line.sizeHint().height())  # level with the line, not with its message
             fields.addWidget(told, 0, Qt.AlignmentFlag.AlignTop)
-            fields.addWidget(field, 1)
+            field.setFixedWidth(FIELD_WIDTH)
+            fields.addWidget(field)
+        fields.addStretch(1)
         self.trouble = label("", "caution")
         self.model, self.table = VolumeModel(self), QTableView()
         show_as_rows(self.table, self.model, self.tr("Table by volume"))
