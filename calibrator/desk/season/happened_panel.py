@@ -35,6 +35,7 @@ if TYPE_CHECKING:
     from calibrator.desk.season.lots_plot import LotsPlot
 
 PLOT_HEIGHT, CHECKS_HEIGHT, LIST_HEIGHT = 130, 110, 150
+FEWEST_TO_JUDGE = 5
 MOST_TOLD = 60
 
 
@@ -157,9 +158,8 @@ class HappenedPanel(QWidget):
         if not told:
             self.told.addItem(self.tr("Nothing out of the ordinary: lots of one kind differ as they always did."))
         blocker.unblock()
-        self.told.setVisible(
-            bool(told) or self._facts is None or len(self._facts.lots) > 1
-        )  # one lot differs from none
+        # A few lots have no "as always" yet to be held against.
+        self.told.setVisible(bool(told) or self._facts is None or len(self._facts.lots) >= FEWEST_TO_JUDGE)
         rest = len(told) - MOST_TOLD
         self.more.setText(counted.older_findings(rest) if rest > 0 else "")
         self.more.setVisible(rest > 0)
