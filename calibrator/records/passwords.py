@@ -32,6 +32,7 @@ def _from_keyring(account: str) -> str | None:
     except ImportError:  # it is never required
         return None
     try:
-        return keyring.get_password(SERVICE, account)
+        found: str | None = keyring.get_password(SERVICE, account)
     except Exception:  # a locked or broken keyring is as none: the server then says that a password is missing
         return None
+    return found
