@@ -11,7 +11,7 @@ from calibrator.desk.season.facts import DayOf, day_of
 from calibrator.desk.season.lots_plot import PlotLots, Tag
 from calibrator.desk.season.words import lot_words
 from calibrator.desk.season_points import in_unit
-from calibrator.model import SeasonLot, UnitSystem
+from calibrator.model import UnitSystem
 from calibrator.science.season_findings import Finding, OutOfLine, Season
 
 MOST_TAGS = 40
@@ -65,9 +65,3 @@ def tags_of(told: Sequence[tuple[int | None, Finding]], of: DayOf) -> list[Tag]:
         for number, finding in told
         if number is not None and (day := day_of(finding.at, of)) is not None
     ]
-
-
-def lots_in(lots: Sequence[SeasonLot], of: DayOf, first: float, last: float) -> frozenset[str]:
-    """The lots whose day lies in a period."""
-    days = ((lot.lot_id, day_of(lot, of)) for lot in lots)
-    return frozenset(lot_id for lot_id, day in days if day is not None and first <= day.toordinal() <= last)
