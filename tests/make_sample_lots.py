@@ -152,7 +152,7 @@ class Season:
                     usable_share=share,
                 )
             )
-            for name, size, share in (("pail", "5 gal", 0.95), ("mixing tank", "80 gal", 0.9))
+            for name, size, share in (("pail", "5 gal", 0.95), ("mixing cart", "12 gal", 0.9))
         ]
         rate = MixingRate(
             basis=RateBasis.ON_WATER, powder_mass_g=mass("10 oz"), volume_ml=2 * quart, typed="10 oz / 2 qt"
@@ -169,10 +169,10 @@ class Season:
                 groups=groups,
                 allowance_share=0.01,
                 vessel_id=vessels[1].id,
-                count_from=90,
-                count_to=130,
-                count_step=5,
-                counts=(109, 111, 120),
+                count_from=30,
+                count_to=80,
+                count_step=10,
+                counts=(),
             )
         )
 

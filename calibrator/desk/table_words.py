@@ -150,9 +150,9 @@ def batches_text(line: SheetLine, to: Telling) -> str:
     if line.fits:
         return "1"
     if line.overflow_ml > 0:
-        told = translate("TableWords", "{batches} (1 runs over by {over})")
+        told = translate("TableWords", "{batches} (one would be {over} too much)")
         return told.format(batches=line.batches, over=_over(line, to))
-    return translate("TableWords", "{batches} (1 is too full)").format(batches=line.batches)
+    return translate("TableWords", "{batches} (one would be too full)").format(batches=line.batches)
 
 
 def vessel_text(line: SheetLine, vessel: str, to: Telling) -> str:

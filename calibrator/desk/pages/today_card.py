@@ -171,10 +171,11 @@ class TodayRow(QWidget):
         grid.setVerticalSpacing(SPACE // 2)
         grid.addWidget(self._caption, 0, 0, Qt.AlignmentFlag.AlignTop)
         grid.addWidget(self.calves, 1, 0, Qt.AlignmentFlag.AlignTop)
+        grid.setRowStretch(1, 1)  # else the caption takes half of what the figures beside it need
         for column, (figure, stretch) in enumerate(((self.water, 3), (self.powder, 3), (self.scoops, 5)), start=1):
             grid.addWidget(figure, 0, column, 2, 1)
             grid.setColumnStretch(column, stretch)
-        grid.addWidget(self.vessel, 2, 0, 1, 4)
+        grid.addWidget(self.vessel, 2, 1, 1, 3)
         grid.addWidget(self.more, 3, 1, 1, 3)
 
 
