@@ -7121,12 +7121,12 @@ Last kept: {mass}</source>
         <translation>Redondeo de agua y polvo: fuerza {share}.</translation>
     </message>
     <message>
-        <source>{batches} (1 runs over by {over})</source>
-        <translation>{batches} (1 se derrama por {over})</translation>
+        <source>{batches} (one would be {over} too much)</source>
+        <translation>{batches} (uno solo pasaría por {over})</translation>
     </message>
     <message>
-        <source>{batches} (1 is too full)</source>
-        <translation>{batches} (1 queda demasiado llena)</translation>
+        <source>{batches} (one would be too full)</source>
+        <translation>{batches} (uno solo sería demasiado)</translation>
     </message>
     <message>
         <source>{vessel}: one batch would run over by {over}. Mix {batches} equal batches.</source>
