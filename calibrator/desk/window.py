@@ -25,6 +25,7 @@ from calibrator.desk.emblem import Emblem
 from calibrator.desk.farms_menu import FarmsMenu
 from calibrator.desk.page import Page
 from calibrator.desk.parts import button, column, label
+from calibrator.desk.pictograms import SIZE, pictogram
 from calibrator.desk.refusals import in_words
 from calibrator.desk.standing import first_step
 from calibrator.desk.theme import SPACE, the_theme
@@ -220,6 +221,8 @@ class Window(QMainWindow):
             made.setProperty("kind", "rail")
             made.setProperty("page", key)
             made.setCheckable(True)
+            made.setIcon(pictogram(key))
+            made.setIconSize(SIZE)
             made.setToolTip(self.tr("Ctrl+{number}").format(number=number))
             group.addButton(made)
             shortcut = QShortcut(QKeySequence(f"Ctrl+{number}"), self)
@@ -285,6 +288,8 @@ class Window(QMainWindow):
 
     def _repaint(self) -> None:
         """Pages that paint for themselves take up the colours now in force."""
+        for key, made in self._buttons.items():
+            made.setIcon(pictogram(key))
         self._read.clear()
         self._bring_up_to_date(self.current_page)
 

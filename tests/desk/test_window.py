@@ -9,12 +9,14 @@ from pathlib import Path
 import pytest
 from answers import Answers
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QIcon, QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.app import _Hook
 from calibrator.desk.context import Desk
+from calibrator.desk.pictograms import PICTURES, SIZE, pictogram
 from calibrator.desk.theme import the_theme, tokens
 from calibrator.desk.window import PAGES, Window
 from calibrator.model import Farm, Lot, Step
@@ -142,3 +144,19 @@ def test_a_page_that_comes_back_reads_only_what_may_have_changed(
     window.desk.changed.emit()
     window.show_page("lots")
     assert read == ["lots", "lots"]
+
+
+@pytest.mark.parametrize("key", RAIL)
+def test_the_picture_of_a_page_stands_apart_and_takes_up_the_colours(window: Window, key: str) -> None:
+    def drawn(page: str, state: QIcon.State) -> QImage:
+        return pictogram(page).pixmap(SIZE, QIcon.Mode.Normal, state).toImage()
+
+    shown, here = (drawn(key, state) for state in (QIcon.State.Off, QIcon.State.On))
+    assert shown != here
+    assert all(shown != drawn(other, QIcon.State.Off) for other in PICTURES if other != key)
+    the_theme().force(dark=True)
+    try:
+        assert drawn(key, QIcon.State.Off) != shown
+        assert window._buttons[key].icon().pixmap(SIZE).toImage() == drawn(key, QIcon.State.Off)
+    finally:
+        the_theme().force(dark=None)
