@@ -158,6 +158,68 @@ SENTENCES = (
         "Records",
         "{file}, entry {entry}: {fault}. Mend the file and try again; nothing was brought in.",
     ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "{file} is locked with a password. Open it in the spreadsheet program, save it without one, and choose it"
+        " again. Nothing was brought in.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "{file} is a file of another program or an older kind (.xls, .xlsb, .ods). Open it in the spreadsheet "
+        "program, save it as .xlsx or CSV, and choose that file. Nothing was brought in.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "{file} is a web page or XML under the name of a table. Open it in the spreadsheet program, save it as "
+        ".xlsx or CSV, and choose that file. Nothing was brought in.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "{file} is neither text in columns nor a workbook. Choose a .csv, .txt or .xlsx file. Nothing was brought in.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "{file} has nothing in it here. Choose another file or sheet. Nothing was brought in.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "{file} is larger than {most} MB. Save the rows that you need as a file of their own. Nothing was brought in.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "{file} has more than {most} rows, perhaps far below the table. Save the rows that you need as a file of "
+        "their own. Nothing was brought in.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "{file} has more than {most} columns, or the sign between its cells is not the one chosen. Nothing was "
+        "brought in.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "{file} would unpack to far more than a table needs, so it is not opened. Save the sheet anew as CSV and "
+        "choose that file. Nothing was brought in.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "{file} declares XML entities, which no spreadsheet program writes, so it is not opened. Save the sheet "
+        "anew as CSV and choose that file. Nothing was brought in.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "{file} is damaged, or not written as a workbook should be. Open it in the spreadsheet program, save it "
+        "anew as .xlsx or CSV, and choose that file. Nothing was brought in.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "{file}, row {row}: a quotation mark is opened and not closed, or text follows the closing one. Mend that"
+        " row, or save the file anew in the spreadsheet program. Nothing was brought in.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "{file}, row {row}: the letters cannot be read in the chosen way. Choose another way to read letters. "
+        "Nothing was brought in.",
+    ),
     QT_TRANSLATE_NOOP("Records", "There is no backup {place}. Choose another one."),
     QT_TRANSLATE_NOOP(
         "Records",

@@ -8,6 +8,7 @@ from calibrator.records.backup import Backup
 from calibrator.records.errors import (
     DiskFull,
     EditedMeanwhile,
+    ForeignRefused,
     ImportRefused,
     NotAllowed,
     RecordsDamaged,
@@ -35,6 +36,7 @@ __all__ = [
     "EditedMeanwhile",
     "Fault",
     "Finding",
+    "ForeignRefused",
     "ImportRefused",
     "Imported",
     "Loss",

@@ -67,6 +67,31 @@ SENTENCES = {
     "refused": "The records {place} refused this: {detail}. Nothing was changed.",
     "import_unreadable": "{file} cannot be read: {fault}. Nothing was brought in.",
     "import_fault": "{file}, entry {entry}: {fault}. Mend the file and try again; nothing was brought in.",
+    "foreign_password": "{file} is locked with a password. Open it in the spreadsheet program, save it without one, "
+    "and choose it again. Nothing was brought in.",
+    "foreign_other": "{file} is a file of another program or an older kind (.xls, .xlsb, .ods). Open it in the "
+    "spreadsheet program, save it as .xlsx or CSV, and choose that file. Nothing was brought in.",
+    "foreign_page": "{file} is a web page or XML under the name of a table. Open it in the spreadsheet program, save "
+    "it as .xlsx or CSV, and choose that file. Nothing was brought in.",
+    "foreign_no_table": "{file} is neither text in columns nor a workbook. Choose a .csv, .txt or .xlsx file. Nothing "
+    "was brought in.",
+    "foreign_empty": "{file} has nothing in it here. Choose another file or sheet. Nothing was brought in.",
+    "foreign_large": "{file} is larger than {most} MB. Save the rows that you need as a file of their own. Nothing was "
+    "brought in.",
+    "foreign_long": "{file} has more than {most} rows, perhaps far below the table. Save the rows that you need as a "
+    "file of their own. Nothing was brought in.",
+    "foreign_wide": "{file} has more than {most} columns, or the sign between its cells is not the one chosen. "
+    "Nothing was brought in.",
+    "foreign_bomb": "{file} would unpack to far more than a table needs, so it is not opened. Save the sheet anew as "
+    "CSV and choose that file. Nothing was brought in.",
+    "foreign_entities": "{file} declares XML entities, which no spreadsheet program writes, so it is not opened. "
+    "Save the sheet anew as CSV and choose that file. Nothing was brought in.",
+    "foreign_broken": "{file} is damaged, or not written as a workbook should be. Open it in the spreadsheet program, "
+    "save it anew as .xlsx or CSV, and choose that file. Nothing was brought in.",
+    "foreign_quotes": "{file}, row {row}: a quotation mark is opened and not closed, or text follows the closing one. "
+    "Mend that row, or save the file anew in the spreadsheet program. Nothing was brought in.",
+    "foreign_letters": "{file}, row {row}: the letters cannot be read in the chosen way. Choose another way to read "
+    "letters. Nothing was brought in.",
     "no_backup": "There is no backup {place}. Choose another one.",
     "server_backups": "The backups of a server are made and restored on the server. Ask whoever looks after {place}.",
     "salvage_failed": "What is left of {place} could not be brought over: {fault}. Nothing was changed. Free some "
@@ -123,6 +148,10 @@ class NotAllowed(RecordsError):
 
 class ImportRefused(RecordsError):
     """A file to bring in has a fault; the entry and field are named."""
+
+
+class ForeignRefused(RecordsError):
+    """A file of another program that is no table, or would do harm; the file is named."""
 
 
 class TableNotWritten(RecordsError):

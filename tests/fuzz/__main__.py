@@ -24,6 +24,8 @@ RUNS = {
     "change": 200_000,
     "import_file": 45_000,
     "records_file": 5_000,
+    "foreign_text": 160_000,
+    "foreign_book": 40_000,
 }
 RESULTS = Path(__file__).with_name("RESULTS.md")
 

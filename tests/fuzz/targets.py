@@ -11,17 +11,24 @@ import re
 import shutil
 import struct
 import tempfile
+import zipfile
 from collections.abc import Callable
 from contextlib import suppress
-from datetime import UTC, date, datetime
+from datetime import UTC, date, datetime, timedelta
 from functools import lru_cache
 from pathlib import Path
 from typing import Any
+from xml.sax.saxutils import escape
+
+from openpyxl import Workbook
 
 from calibrator.desk.days import DayNotUnderstood, read_day
 from calibrator.model import Farm, Lot, WeighIn
-from calibrator.records import ImportRefused, Records, RecordsError, sample_lots_folder
+from calibrator.records import ForeignRefused, ImportRefused, Records, RecordsError, sample_lots_folder
 from calibrator.records.entries import Entry, read_changes
+from calibrator.records.foreign.book import read_sheet, sheets_of
+from calibrator.records.foreign.kinds import FileKind, kind_of
+from calibrator.records.foreign.text import read_text, way_of
 from calibrator.records.plain import NotPlain, from_plain, to_plain
 from calibrator.units import MaskNotUnderstood, read_mask
 from calibrator.units.scale_line import LONGEST_LINE
@@ -272,6 +279,143 @@ def records_file(data: bytes) -> bool:
     return True
 
 
+def foreign_text(data: bytes) -> bool:
+    """Any bytes as a text file of another program: every cell as a reader written by hand finds it, or refused."""
+    file = _folder() / "weights.csv"
+    feed = Feed(data)
+    how = feed.number(4)
+    body = data[1:] if how < 2 else feed.text().encode("utf-16" if how == 3 else "utf-8", "replace")
+    file.write_bytes(body)
+    try:
+        assert kind_of(file) is FileKind.TEXT or body.startswith(b"PK")
+        way = way_of(file)
+        table = read_text(file, way)
+    except ForeignRefused:
+        return False
+    told = body.decode({"utf-8": "utf-8-sig"}.get(way.coding, way.coding))
+    expected = [_told_cells(row) for row in _rows_of(told, way.separator)]
+    if expected and expected[0] in (["sep="], [f"sep={way.separator}"]):
+        expected[0] = []
+    while expected and not expected[-1]:
+        expected.pop()
+    assert [list(row) for row in table.rows] == expected, f"{body!r} by {way} read as {table.rows}"
+    return True
+
+
+def _told_cells(row: list[str]) -> list[str | None]:
+    told = [cell if cell.strip() else None for cell in row]
+    while told and told[-1] is None:
+        told.pop()
+    return told
+
+
+def _rows_of(text: str, separator: str) -> list[list[str]]:
+    """Cells by RFC 4180, one sign after another; a quotation mark counts at the beginning of a cell only."""
+    rows: list[list[str]] = [[]]
+    cell, at, quoted = "", 0, False
+    while at < len(text):
+        sign = text[at]
+        if quoted:
+            if sign != '"':
+                cell += sign
+            elif text[at + 1 : at + 2] == '"':
+                cell, at = cell + '"', at + 1
+            else:
+                quoted = False
+        elif sign == '"' and not cell and (at == 0 or text[at - 1] in f"{separator}\r\n"):
+            quoted = True
+        elif sign == separator:
+            rows[-1].append(cell)
+            cell = ""
+        elif sign in "\r\n":
+            at += text[at : at + 2] == "\r\n"
+            rows[-1].append(cell)
+            rows.append([])
+            cell = ""
+        else:
+            cell += sign
+        at += 1
+    rows[-1].append(cell)
+    return rows
+
+
+_CELL = {
+    "n": lambda told: f"<c><v>{told}</v></c>",
+    "d": lambda told: f'<c s="1"><v>{told}</v></c>',
+    "b": lambda told: f'<c t="b"><v>{told}</v></c>',
+    "s": lambda told: f'<c t="inlineStr"><is><t xml:space="preserve">{escape(told)}</t></is></c>',
+    "f": lambda told: f'<c><f>A1+1</f><v>{told}</v></c>',
+    "e": lambda told: '<c t="e"><v>#DIV/0!</v></c>',
+}  # fmt: skip
+
+
+@lru_cache(maxsize=1)
+def _parts() -> dict[str, bytes]:
+    """The parts of a workbook with a style for days, as the library writes them."""
+    book = Workbook()
+    book.active.append(["x", datetime(2026, 3, 2)])
+    file = _folder() / "parts.xlsx"
+    book.save(file)
+    with zipfile.ZipFile(file) as package:
+        return {name: package.read(name) for name in package.namelist()}
+
+
+def foreign_book(data: bytes) -> bool:
+    """A workbook of any cells, spoiled or not: an unspoiled one tells them as they were written, or it is refused."""
+    feed = Feed(data)
+    spoils = feed.number(3) == 0
+    rows: list[list[Any]] = []
+    lines = []
+    for _ in range(feed.number(4)):
+        cells = [_cell(feed) for _ in range(feed.number(5))]
+        rows.append([value for _, value in cells])
+        lines.append("<row>" + "".join(told for told, _ in cells) + "</row>")
+    sheet = re.sub(rb"<sheetData>.*</sheetData>", b"<sheetData>SHEET</sheetData>", _parts()[_SHEET])
+    parts = _parts() | {_SHEET: sheet.replace(b"SHEET", "".join(lines).encode())}
+    if spoils:
+        name = sorted(parts)[feed.number(len(parts))]
+        bad = bytearray(parts[name])
+        for _ in range(1 + feed.number(4)):
+            bad[(feed.number(256) << 8 | feed.number(256)) % len(bad)] = feed.number(256)
+        parts[name] = bytes(bad)
+    file = _folder() / "weights.xlsx"
+    with zipfile.ZipFile(file, "w") as package:
+        for name, content in parts.items():
+            package.writestr(name, content)
+    try:
+        found = [list(row) for row in read_sheet(file, sheets_of(file)[0].name).rows]
+    except ForeignRefused:
+        assert spoils or not any(value is not None for row in rows for value in row), f"refused: {lines}"
+        return False
+    for row in rows:
+        while row and row[-1] is None:
+            row.pop()
+    while rows and not rows[-1]:
+        rows.pop()
+    assert spoils or found == rows, f"{lines} read as {found}, should be {rows}"
+    return True
+
+
+def _cell(feed: Feed) -> tuple[str, Any]:
+    """A cell of a sheet and what it means."""
+    kind = "ndbsfe"[feed.number(6)]
+    number = feed.number(256) * 256 + feed.number(256)
+    if kind == "e":
+        return _CELL[kind](""), "#DIV/0!"
+    if kind == "s":
+        text = "".join(chr(32 + feed.number(95)) for _ in range(feed.number(5)))
+        return _CELL[kind](text), text if text.strip() else None
+    if kind == "d":
+        told = max(number, 61)  # before it spreadsheets count a day that never was
+        return _CELL[kind](str(told)), datetime(1899, 12, 30) + timedelta(days=told)
+    if kind == "b":
+        return _CELL[kind](str(number % 2)), bool(number % 2)
+    value = number / 8
+    return _CELL[kind](repr(value)), value
+
+
+_SHEET = "xl/worksheets/sheet1.xml"
+
 TARGETS: dict[str, Callable[[bytes], bool]] = {
     "typed": typed,
     "day": day,
@@ -279,6 +423,8 @@ TARGETS: dict[str, Callable[[bytes], bool]] = {
     "change": change,
     "import_file": import_file,
     "records_file": records_file,
+    "foreign_text": foreign_text,
+    "foreign_book": foreign_book,
 }
 """Each tells whether it accepted."""
 
@@ -286,5 +432,5 @@ TARGETS: dict[str, Callable[[bytes], bool]] = {
 def clean_up() -> None:
     """Throw away the files that targets made."""
     shutil.rmtree(_folder(), ignore_errors=True)
-    for made in (_folder, _sound_file):
+    for made in (_folder, _sound_file, _parts):
         made.cache_clear()

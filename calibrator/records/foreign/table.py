@@ -1,0 +1,47 @@
+"""Cells of a foreign table as they were found, and what stops the reading of one."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import date, time
+
+Value = str | float | bool | date | time | None
+"""What a cell holds; a datetime is a date too. Of an empty one None."""
+
+MOST_ROWS = 200_000
+MOST_COLUMNS = 300
+LARGEST_FILE_MB = 256
+
+Watch = Callable[[float], None]
+"""Told the share that is read, 0 to 1, now and then; raises `Stopped` to have the reading given up."""
+
+
+class Stopped(Exception):
+    """A person gave the reading up."""
+
+
+class CellError(str):
+    """What stands where a spreadsheet could not work out a value: `#DIV/0!`, or a formula that it never worked out."""
+
+
+@dataclass(frozen=True)
+class ForeignTable:
+    """The rows of a sheet or text file from its first on, each as long as it has cells; empty rows are empty.
+
+    `formulas` tells which cells (row, column, from 0) hold the value that a formula last had. `from_1904` tells from
+    which day a workbook counts; None for text, which does not tell.
+    """
+
+    name: str
+    rows: tuple[tuple[Value, ...], ...]
+    formulas: frozenset[tuple[int, int]] = frozenset()
+    from_1904: bool | None = None
+
+    @property
+    def columns(self) -> int:
+        return max(map(len, self.rows), default=0)
+
+
+def unwatched(_share: float) -> None:
+    """Nobody looks on."""
