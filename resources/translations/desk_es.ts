@@ -4175,6 +4175,58 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>{file}, entrada {entry}: {fault}. Corrija el archivo y pruebe otra vez; no se trajo nada.</translation>
     </message>
     <message>
+        <source>{file} is locked with a password. Open it in the spreadsheet program, save it without one, and choose it again. Nothing was brought in.</source>
+        <translation>{file} está protegido con contraseña. Ábralo en la hoja de cálculo, guárdelo sin ella y escójalo de nuevo. No se trajo nada.</translation>
+    </message>
+    <message>
+        <source>{file} is a file of another program or an older kind (.xls, .xlsb, .ods). Open it in the spreadsheet program, save it as .xlsx or CSV, and choose that file. Nothing was brought in.</source>
+        <translation>{file} es un archivo de otro programa o de un tipo anterior (.xls, .xlsb, .ods). Ábralo en la hoja de cálculo, guárdelo como .xlsx o CSV y escoja ese archivo. No se trajo nada.</translation>
+    </message>
+    <message>
+        <source>{file} is a web page or XML under the name of a table. Open it in the spreadsheet program, save it as .xlsx or CSV, and choose that file. Nothing was brought in.</source>
+        <translation>{file} es una página web o XML con nombre de tabla. Ábralo en la hoja de cálculo, guárdelo como .xlsx o CSV y escoja ese archivo. No se trajo nada.</translation>
+    </message>
+    <message>
+        <source>{file} is neither text in columns nor a workbook. Choose a .csv, .txt or .xlsx file. Nothing was brought in.</source>
+        <translation>{file} no es texto en columnas ni un libro de cálculo. Escoja un archivo .csv, .txt o .xlsx. No se trajo nada.</translation>
+    </message>
+    <message>
+        <source>{file} has nothing in it here. Choose another file or sheet. Nothing was brought in.</source>
+        <translation>{file} no tiene nada aquí. Escoja otro archivo u otra hoja. No se trajo nada.</translation>
+    </message>
+    <message>
+        <source>{file} is larger than {most} MB. Save the rows that you need as a file of their own. Nothing was brought in.</source>
+        <translation>{file} mide más de {most} MB. Guarde las filas que necesita en un archivo aparte. No se trajo nada.</translation>
+    </message>
+    <message>
+        <source>{file} has more than {most} rows, perhaps far below the table. Save the rows that you need as a file of their own. Nothing was brought in.</source>
+        <translation>{file} tiene más de {most} filas, quizá muy abajo de la tabla. Guarde las filas que necesita en un archivo aparte. No se trajo nada.</translation>
+    </message>
+    <message>
+        <source>{file} has more than {most} columns, or the sign between its cells is not the one chosen. Nothing was brought in.</source>
+        <translation>{file} tiene más de {most} columnas, o el signo entre sus celdas no es el escogido. No se trajo nada.</translation>
+    </message>
+    <message>
+        <source>{file} would unpack to far more than a table needs, so it is not opened. Save the sheet anew as CSV and choose that file. Nothing was brought in.</source>
+        <translation>{file} ocuparía al descomprimirse mucho más de lo que necesita una tabla, por eso no se abre. Guarde la hoja de nuevo como CSV y escoja ese archivo. No se trajo nada.</translation>
+    </message>
+    <message>
+        <source>{file} declares XML entities, which no spreadsheet program writes, so it is not opened. Save the sheet anew as CSV and choose that file. Nothing was brought in.</source>
+        <translation>{file} declara entidades XML, que ninguna hoja de cálculo escribe, por eso no se abre. Guarde la hoja de nuevo como CSV y escoja ese archivo. No se trajo nada.</translation>
+    </message>
+    <message>
+        <source>{file} is damaged, or not written as a workbook should be. Open it in the spreadsheet program, save it anew as .xlsx or CSV, and choose that file. Nothing was brought in.</source>
+        <translation>{file} está dañado o no está escrito como un libro de cálculo. Ábralo en la hoja de cálculo, guárdelo de nuevo como .xlsx o CSV y escoja ese archivo. No se trajo nada.</translation>
+    </message>
+    <message>
+        <source>{file}, row {row}: a quotation mark is opened and not closed, or text follows the closing one. Mend that row, or save the file anew in the spreadsheet program. Nothing was brought in.</source>
+        <translation>{file}, fila {row}: una comilla se abre y no se cierra, o sigue texto después de la que cierra. Corrija esa fila o guarde el archivo de nuevo en la hoja de cálculo. No se trajo nada.</translation>
+    </message>
+    <message>
+        <source>{file}, row {row}: the letters cannot be read in the chosen way. Choose another way to read letters. Nothing was brought in.</source>
+        <translation>{file}, fila {row}: las letras no se pueden leer del modo escogido. Escoja otro modo de leer letras. No se trajo nada.</translation>
+    </message>
+    <message>
         <source>There is no backup {place}. Choose another one.</source>
         <translation>No hay ningún respaldo {place}. Escoja otro.</translation>
     </message>
