@@ -56,7 +56,7 @@ def _draw_all(options: argparse.Namespace, folder: str) -> None:
                 for _ in range(8):
                     app.processEvents()
                 picture = options.folder / f"{name}-{system}-{'dark' if dark else 'light'}.png"
-                over = next((dialog for dialog in window.findChildren(QDialog) if dialog.isVisible()), window)
+                over = [window, *(dialog for dialog in window.findChildren(QDialog) if dialog.isVisible())][-1]
                 over.grab().save(str(picture))
                 print(picture)
     window.close()

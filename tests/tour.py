@@ -13,6 +13,7 @@ from calibrator.desk.guide import Guide
 from calibrator.desk.help.hands import all_of_them
 from calibrator.desk.help.view import HandsDialog
 from calibrator.desk.how.view import HowDialog
+from calibrator.desk.how.working import Working
 from calibrator.desk.pages.farms_compared import FarmsDialog
 from calibrator.desk.pages.help import HelpPage
 from calibrator.desk.pages.lots import LotsPage
@@ -20,8 +21,10 @@ from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.desk.pages.season import SeasonPage
 from calibrator.desk.pages.setup import SetupPage
 from calibrator.desk.pages.tables import TablesPage
+from calibrator.desk.pages.today import TodayPage
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.pages.welcome import WelcomePage
+from calibrator.desk.season.lots_panel import LotsPanel
 from calibrator.desk.standing import FirstStep
 from calibrator.desk.weigh_in.workings import check_workings, level_workings, line_workings
 from calibrator.desk.window import Window
@@ -34,6 +37,9 @@ def tour(window: Window) -> Iterator[str]:
     """Bring up one screen after another and give each a name."""
     window.show_page("today")
     yield "today"
+    today = cast(TodayPage, window.page("today"))
+    yield from _workings(window, "powder", today.powder_card.workings())
+    yield from _workings(window, "spot", today.spot_card.workings())
     yield from _season(window)
     compared = FarmsDialog(window.desk, window)
     compared.show()
@@ -63,6 +69,7 @@ def _doors(window: Window) -> Iterator[str]:
             trial.weight.set_text(f"{mass} oz")
             trial.enter()
     yield "trial"
+    yield from _workings(window, "trial", trial.workings())
     trial.close()
     figures = doors.open_figures()
     assert figures is not None
@@ -74,6 +81,7 @@ def _lots(window: Window) -> Iterator[str]:
     window.show_page("lots")
     page = cast(LotsPage, window.page("lots"))
     yield "lots"
+    yield from _workings(window, "lot", page.detail.workings())
     page.start_new()
     yield "lots-new"
     page._go_back()
@@ -102,6 +110,16 @@ def _across(window: Window, page: WeighInPage) -> Iterator[str]:
             yield "weigh_in-across"
 
 
+def _workings(window: Window, name: str, workings: tuple[Working, ...]) -> Iterator[str]:
+    """What stands behind the figures of a screen, where it has any on this day."""
+    if not workings:
+        return
+    dialog = HowDialog(workings, window)
+    dialog.show()
+    yield f"how-{name}"
+    dialog.close()
+
+
 def _how(window: Window, page: WeighInPage) -> Iterator[str]:
     """The workings behind the figures of the open step, where it has any."""
     assert page.guide is not None
@@ -111,16 +129,14 @@ def _how(window: Window, page: WeighInPage) -> Iterator[str]:
         (Step.FILLS_TO_MARK, check_workings),
     ):
         if step == page.guide.step:
-            dialog = HowDialog(workings(page.guide), window)
-            dialog.show()
-            yield f"how-{step}"
-            dialog.close()
+            yield from _workings(window, step, workings(page.guide))
 
 
 def _tables(window: Window) -> Iterator[str]:
     window.show_page("tables")
     page = cast(TablesPage, window.page("tables"))
     yield "tables"
+    yield from _workings(window, "tables", page.view.workings())
     page.view.rows_by.setCurrentIndex(1)
     yield "tables-volumes"
     page.view.rows_by.setCurrentIndex(0)
@@ -131,6 +147,7 @@ def _tables(window: Window) -> Iterator[str]:
     for choice in (page.paper.choice.labels, page.paper.choice.chart, page.paper.choice.sheet):
         choice.click()
         yield f"paper-{page.paper.choice.wanted()}"
+        yield from _workings(window, page.paper.choice.wanted(), page.paper.workings())
     page._back()
 
 
@@ -148,7 +165,11 @@ def _season(window: Window) -> Iterator[str]:
     page = cast(SeasonPage, window.page("season"))
     for place in range(page.tabs.count()):
         page.tabs.setCurrentIndex(place)
-        yield "season" if place == 0 else f"season-{place}"
+        name = "season" if place == 0 else f"season-{place}"
+        yield name
+        panel = page.panel
+        if not isinstance(panel, LotsPanel):
+            yield from _workings(window, name, panel.workings())
     page.lots.table.selectRow(0)
     page.lots.table.selectionModel().select(page.lots.model.index(2, 0), TWO_ROWS)
     yield "season-two-lots"

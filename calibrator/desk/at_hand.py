@@ -14,9 +14,10 @@ from calibrator.model import Lot, Plan
 from calibrator.records import Records
 from calibrator.science.as_fed import powder_of_day_g
 from calibrator.science.mixing import powder_from
-from calibrator.science.stock import Stock, stock_over
+from calibrator.science.stock import Stock, packages_missing, stock_over
 
 LONGEST_DAYS = 120
+ORDER_DAYS = 30
 LOW_DAYS = 3
 """A weigh-in takes its day, and a delivery some: common practice, no source."""
 
@@ -26,8 +27,10 @@ class AtHand:
     """The lot in use and what is left of it.
 
     `daily_g` is what today takes; `counted_on` is the day of the count that it rests on, None where it is what
-    came less what the plans fed since `since`. `next_lot` is the one to go on with, weighed in or not; None
-    where none has come.
+    came less what the plans fed since `since`: `packages` less `fed_g`. `by_plan` is what each plan takes today.
+    `to_order` is how many packages like these have to come for the next `ORDER_DAYS` days, the other lots' `waiting_g`
+    counted in; None where nobody said how much came of those. `next_lot` is the one to go on with, weighed in or
+    not; None where none has come.
     """
 
     lot: Lot
@@ -35,6 +38,11 @@ class AtHand:
     daily_g: float
     since: date
     counted_on: date | None
+    packages: float
+    fed_g: float
+    by_plan: tuple[tuple[str, float], ...]
+    waiting_g: float | None
+    to_order: int | None
     next_lot: LotStanding | None
 
     @property
@@ -64,29 +72,65 @@ def at_hand(records: Records, now: Standing, today: date) -> AtHand | None:
         return None
     first_fed = lot.fed_from or _first_sign_off(now, lot) or known.sign_off.at.date()
     since = counted.on if counted else first_fed
-    fed = sum(_days_g(records, lot, since, min((today - since).days, LONGEST_DAYS)))
-    needs = _days_g(records, lot, today, LONGEST_DAYS)
+    plans = _plans(records, lot)
+    fed = sum(_days_g(plans, lot, since, min((today - since).days, LONGEST_DAYS)))
+    needs = _days_g(plans, lot, today, LONGEST_DAYS)
     left = stock_over(packages, lot.package_mass_g, fed, needs, today)
-    return AtHand(lot, left, needs[0], since, counted.on if counted else None, _next(now.lots, known))
+    others = _others(now.lots, known)
+    waiting = _waiting_g(others)
+    return AtHand(
+        lot=lot,
+        stock=left,
+        daily_g=needs[0],
+        since=since,
+        counted_on=counted.on if counted else None,
+        packages=packages,
+        fed_g=fed,
+        by_plan=tuple((plan.name, powder_of_day_g(plan, powder_from(lot.composition), today)) for plan in plans),
+        waiting_g=waiting,
+        to_order=_to_order(needs, left, waiting, lot.package_mass_g),
+        next_lot=max(others, key=_weighed_in, default=None),
+    )
 
 
 def _first_sign_off(now: Standing, lot: Lot) -> date | None:
     return next((s.at.date() for s in now.sign_offs if s.lot_id == lot.id), None)
 
 
-def _days_g(records: Records, lot: Lot, first: date, days: int) -> list[float]:
+def _plans(records: Records, lot: Lot) -> list[Plan]:
+    return [plan for plan in records.every(Plan, lot.farm_id) if plan.retired_on is None]
+
+
+def _days_g(plans: Sequence[Plan], lot: Lot, first: date, days: int) -> list[float]:
     """What the plans take on so many days from the first on, each by its steps and the cold."""
     powder = powder_from(lot.composition)
-    plans = [plan for plan in records.every(Plan, lot.farm_id) if plan.retired_on is None]
     if not any(group.steps for plan in plans for group in plan.groups):
         return [sum(powder_of_day_g(plan, powder, first) for plan in plans)] * days
     every = (first + timedelta(days=day) for day in range(days))
     return [sum(powder_of_day_g(plan, powder, on) for plan in plans) for on in every]
 
 
-def _next(lots: Sequence[LotStanding], here: LotStanding) -> LotStanding | None:
-    """The newest of the other lots that are not used up: what is weighed in goes before what is not."""
+def _others(lots: Sequence[LotStanding], here: LotStanding) -> list[LotStanding]:
+    """The lots to go on with, the newest first: not used up, and not of the time before the one in use."""
     others = [known for known in lots if known.lot.id != here.lot.id and known.state is not LotState.FINISHED]
     here_at = here.sign_off.at if here.sign_off else None
-    others = [o for o in others if o.sign_off is None or (here_at is not None and o.sign_off.at >= here_at)]
-    return max(others, key=lambda known: known.sign_off is not None, default=None)
+    return [o for o in others if o.sign_off is None or (here_at is not None and o.sign_off.at >= here_at)]
+
+
+def _weighed_in(known: LotStanding) -> bool:
+    """What is weighed in goes before what is not."""
+    return known.sign_off is not None
+
+
+def _waiting_g(others: Sequence[LotStanding]) -> float | None:
+    """The powder of the other lots; None where it is not told of each."""
+    told = [(known.lot.package_count, known.lot.package_mass_g) for known in others]
+    if any(count is None or mass is None for count, mass in told):
+        return None
+    return sum((count or 0.0) * (mass or 0.0) for count, mass in told)
+
+
+def _to_order(needs: Sequence[float], left: Stock, waiting_g: float | None, package_mass_g: float) -> int | None:
+    if waiting_g is None or left.days is None:
+        return None
+    return packages_missing(needs[:ORDER_DAYS], left.left_g + waiting_g, package_mass_g)

@@ -66,6 +66,12 @@ class _Counted(QObject):
     def days_at_hand(self, count: int) -> str:
         return self.tr("%n days at hand", "", count)
 
+    def bags_to_order(self, count: int) -> str:
+        return self.tr("The next {days} days take %n bags more than there are.", "", count)
+
+    def totes_to_order(self, count: int) -> str:
+        return self.tr("The next {days} days take %n totes more than there are.", "", count)
+
     def powder_for(self, count: int) -> str:
         return self.tr("Powder of lot {lot} for %n days.", "", count)
 

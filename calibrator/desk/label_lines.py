@@ -11,7 +11,7 @@ from calibrator.prints.label_facts import HALF_SHARE, LabelLine, LineUse, label_
 from calibrator.science.as_fed import day_plan
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import powder_per_calf_g
-from calibrator.science.mark import MarkProblem, fill_line
+from calibrator.science.mark import Line, MarkProblem, fill_line
 from calibrator.science.mixing import Powder
 
 
@@ -19,12 +19,14 @@ from calibrator.science.mixing import Powder
 class LineOffer:
     """A line that a person may put on the label. `plans` are those that feed this weight.
 
-    One with a `problem` lies where nobody can read it; it is told and cannot be chosen.
+    One with a `problem` lies where nobody can read it; it is told and cannot be chosen. `reckoned` is what a line rests
+    on that was not signed off.
     """
 
     line: LabelLine
     plans: tuple[str, ...] = ()
     problem: MarkProblem | None = None
+    reckoned: Line | None = None
 
     @property
     def target_g(self) -> float:
@@ -71,7 +73,7 @@ def _reckoned(scoop: Scoop, signed: SignOff, target_g: float, main_g: float) -> 
     told = LabelLine(
         target_mass_g=target_g, down_wall_mm=line.down_wall_mm, use=use, full_scoops=line.full_scoops, reckoned=True
     )
-    yield LineOffer(told, problem=line.problem)
+    yield LineOffer(told, problem=line.problem, reckoned=line)
 
 
 def _plans(target_g: float, weights: Sequence[tuple[float, str]]) -> tuple[str, ...]:

@@ -84,7 +84,6 @@ SENTENCES = (
     QT_TRANSLATE_NOOP("Science", "The reference mixes must differ in strength: make one weaker and one stronger."),
     QT_TRANSLATE_NOOP("Science", "The reference mixes scatter so much that no line can be seen: make new ones."),
     QT_TRANSLATE_NOOP("Science", "The scale's error is larger than the weights: check the scale first."),
-    QT_TRANSLATE_NOOP("Science", "The scoop of this weigh-in is not known."),
     QT_TRANSLATE_NOOP("Science", "The second reading must be cooler than the first and still warmer than the room."),
     QT_TRANSLATE_NOOP("Science", "The spread must be greater than zero."),
     QT_TRANSLATE_NOOP("Science", "The wanted temperature must lie between the cold and the hot water."),

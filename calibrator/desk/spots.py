@@ -7,10 +7,10 @@ from dataclasses import dataclass, replace
 
 from calibrator.desk import findings
 from calibrator.desk.findings import Experience, Findings, Known
-from calibrator.model import Fill, FillWay, Mark, SignOff, SpotFill, WeighIn
+from calibrator.model import Fill, FillWay, Mark, Shape, SignOff, SpotFill, WeighIn
 from calibrator.records import Records
 from calibrator.science.errors import CannotCompute
-from calibrator.science.mark import LineVerdict, OldLineVerdict, old_line
+from calibrator.science.mark import LineCheck, LineVerdict, OldLine, OldLineVerdict, old_line
 from calibrator.science.plausible import Doubt
 from calibrator.science.weighing import DensityResult, LevelResult
 
@@ -23,7 +23,11 @@ _AS_OLD = {
 
 @dataclass(frozen=True)
 class SpotFindings:
-    """A mark after the spot fills. Masses are of a whole feeding, g; `odd` flags the newest spot fill."""
+    """A mark after the spot fills. Masses are of a whole feeding, g; `odd` flags the newest spot fill.
+
+    `judged` is what the verdict rests on: fills to the line, or the line by the level fills; `volume_ml` is that of
+    the scoop.
+    """
 
     verdict: OldLineVerdict
     delivers_g: float
@@ -35,6 +39,8 @@ class SpotFindings:
     spots: int
     way: FillWay  # of the newest spot fill, which judged
     odd: bool
+    judged: LineCheck | OldLine
+    volume_ml: float
 
 
 def spot_findings(
@@ -52,20 +58,22 @@ def spot_findings(
     known = _read(records, signed, taught or experience_of(records, signed))
     known = replace(known, fills=(*known.fills, *_as_fills(spots, known.fills)))
     found = findings.work_out(known)
-    if found.level is None or found.density is None:
+    if found.level is None or found.density is None or known.scoop is None:
         raise CannotCompute(found.trouble or "The fills of this weigh-in do not reach to a result.")
-    verdict, delivers, low, high, more = _judged(known, found, found.level, signed, mark, spots[-1].way)
+    judged = _judged(known, found, known.scoop.shape, signed, mark, spots[-1].way)
     return SpotFindings(
-        verdict=verdict,
-        delivers_g=delivers,
-        low_g=low,
-        high_g=high,
-        more_fills=more,
+        verdict=_AS_OLD[judged.verdict] if isinstance(judged, LineCheck) else judged.verdict,
+        delivers_g=judged.mean_g if isinstance(judged, LineCheck) else judged.delivers_g,
+        low_g=judged.low_g,
+        high_g=judged.high_g,
+        more_fills=judged.more_fills,
         density=found.density,
         level=found.level,
         spots=len(spots),
         way=spots[-1].way,
         odd=_newest_is_odd(known, found, spots[-1].way),
+        judged=judged,
+        volume_ml=known.scoop.volume_ml,
     )
 
 
@@ -84,17 +92,16 @@ def _read(records: Records, signed: SignOff, taught: Experience) -> Known:
 
 
 def _judged(
-    known: Known, found: Findings, level: LevelResult, signed: SignOff, mark: Mark, way: FillWay
-) -> tuple[OldLineVerdict, float, float, float, int]:
+    known: Known, found: Findings, shape: Shape, signed: SignOff, mark: Mark, way: FillWay
+) -> LineCheck | OldLine:
     check = found.check
     if way is FillWay.TO_MARK and check is not None:
-        return _AS_OLD[check.verdict], check.mean_g, check.low_g, check.high_g, check.more_fills
-    if known.scoop is None:
-        raise CannotCompute("The scoop of this weigh-in is not known.")
+        return check
+    assert found.level is not None
     doubt = signed.settling_u or (found.settling.u if found.settling and check is None else 0.0)
-    line = old_line(
-        known.scoop.shape,
-        level,
+    return old_line(
+        shape,
+        found.level,
         signed.settling_factor,
         doubt,
         mark.down_wall_mm,
@@ -102,7 +109,6 @@ def _judged(
         known.farm.tolerance_share,
         full_scoops=mark.full_scoops,
     )
-    return line.verdict, line.delivers_g, line.low_g, line.high_g, line.more_fills
 
 
 def _as_fills(spots: Sequence[SpotFill], fills: Sequence[Fill]) -> list[Fill]:

@@ -63,3 +63,12 @@ def packages_needed(powder_g: float, package_mass_g: float) -> int:
     """Whole packages that hold a weight of powder. Raises CannotCompute for impossible weights."""
     wanted = not_negative(powder_g, "The weight of powder")
     return math.ceil(wanted / positive(package_mass_g, "The weight of a package") * (1 - 1e-9))
+
+
+def packages_missing(needs_g: Sequence[float], left_g: float, package_mass_g: float) -> int:
+    """Whole packages that have to come so that the powder left lasts through days that take so much each.
+
+    Raises CannotCompute for impossible weights.
+    """
+    missing = math.fsum(needs_g) - not_negative(left_g, "The powder left")
+    return packages_needed(max(0.0, missing), package_mass_g)

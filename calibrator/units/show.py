@@ -173,9 +173,19 @@ def show_density_oz_per_qt(g_per_ml: float, *, decimal_comma: bool = False) -> s
 
 def show_percent(percent: float, digits: int = 1, *, decimal_comma: bool = False) -> str:
     """A percentage, 13 for thirteen hundredths: "13.0 %"."""
-    if not tellable(percent):
+    return show_number(percent, digits, "%", decimal_comma=decimal_comma)
+
+
+def show_number(value: float, digits: int = 1, unit: str = "", *, decimal_comma: bool = False) -> str:
+    """A number with so many decimals, and the unit behind it where one is given: "1892.7 mL"."""
+    if not tellable(value):
         return _NOTHING
-    return _comma(f"{decimals(Fraction(percent), digits)} %", decimal_comma)
+    return _comma(f"{decimals(Fraction(value), digits)}{f' {unit}' if unit else ''}", decimal_comma)
+
+
+def show_factor(value: float, *, decimal_comma: bool = False) -> str:
+    """A plain factor to three digits, without noughts at its end: "0.0015", "1"."""
+    return _comma(trimmed(Fraction(value), 0), decimal_comma) if tellable(value) else _NOTHING
 
 
 def show_with_uncertainty(value: float, uncertainty: float, unit: str = "", *, decimal_comma: bool = False) -> str:

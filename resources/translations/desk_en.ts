@@ -102,6 +102,20 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>The next {days} days take %n bags more than there are.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The next {days} days take %n totes more than there are.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>Powder of lot {lot} for %n days.</source>
         <translation>
             <numerusform>Powder of lot {lot} for %n day.</numerusform>

@@ -1210,13 +1210,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
-    <name>HandsDialog</name>
-    <message>
-        <source>Close</source>
-        <translation>Cerrar</translation>
-    </message>
-</context>
-<context>
     <name>HappenedPanel</name>
     <message>
         <source>Mix &amp;checks beneath</source>
@@ -1752,12 +1745,20 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>El peso de una medida</translation>
     </message>
     <message>
+        <source>The mean of the bags. How far it may be off follows from how bags and fills differ.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Bulk density</source>
         <translation>Densidad aparente</translation>
     </message>
     <message>
         <source>level scoopful ÷ volume of the scoop to its rim: {mass} ÷ {volume}</source>
         <translation>medida al ras ÷ volumen de la medida hasta el borde: {mass} ÷ {volume}</translation>
+    </message>
+    <message>
+        <source>The drops, corrected for their instrument, are turned into solids. What is not known for sure adds up to the interval, and the interval is held against the target.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Solids of the mix, as mixed</source>
@@ -1850,6 +1851,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>added as squares; {degrees} degrees of freedom</source>
         <translation>sumadas como cuadrados; {degrees} grados de libertad</translation>
+    </message>
+    <message>
+        <source>The powder that the scoop holds struck level, by the room that it has there.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>each doubt widened by Student&apos;s t for its degrees of freedom, then added as squares</source>
@@ -1952,8 +1957,12 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>El volumen de la medida se cancela: una medida mal medida en un 3 % recibe la misma línea.</translation>
     </message>
     <message>
-        <source>Where the line goes</source>
-        <translation>Dónde va la línea</translation>
+        <source>The scoop is filled as high as the wanted weight needs room, at this lot&apos;s density.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the line for {target} goes</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Weight to the line</source>
@@ -2000,6 +2009,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>de las dudas en la medida al ras y en el asentamiento</translation>
     </message>
     <message>
+        <source>What a feeding to the old line weighs from this lot, beside what is wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Keep or move the old line</source>
         <translation>Dejar o mover la línea vieja</translation>
     </message>
@@ -2018,6 +2031,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>two tests of 5 % each, one for too light and one for too heavy</source>
         <translation>dos pruebas del 5 %: una por si es poco y otra por si es demasiado</translation>
+    </message>
+    <message>
+        <source>What fills to the line weigh, beside what is wanted.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Is the line right?</source>
@@ -2040,6 +2057,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>todo el intervalo del 90 % dentro de la tolerancia: está bien. Todo fuera: mover. A caballo del límite: pesar más.</translation>
     </message>
     <message>
+        <source>How it is computed</source>
+        <translation type="unfinished">Cómo se calcula</translation>
+    </message>
+    <message>
         <source>How is this computed?</source>
         <translation>¿Cómo se calcula?</translation>
     </message>
@@ -2047,16 +2068,629 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <source>Source: {sources}</source>
         <translation>Fuente: {sources}</translation>
     </message>
-</context>
-<context>
-    <name>HowDialog</name>
     <message>
-        <source>How it is computed</source>
-        <translation>Cómo se calcula</translation>
+        <source>Water and powder for {calves}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Close</source>
-        <translation>Cerrar</translation>
+        <source>One calf&apos;s feeding times the calves, in as few equal batches as the vessel holds, then rounded to what can be measured out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What rounding does</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>powder to water as measured out ÷ as wanted − 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by weight: {powder} ÷ {water}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Powder to water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water at its temperature weighs {water}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{share} for hoses and pails is in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One calf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{calves} × one calf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All calves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finished mix ÷ usable room in the vessel ({vessel}), rounded up: {mix} ÷ {usable}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batches</source>
+        <translation type="unfinished">Tandas</translation>
+    </message>
+    <message>
+        <source>Water in a batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawn to suit whole scoopfuls: {share} of everything</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as asked for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a batch&apos;s share is {exact}; to the step that this farm draws water in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what so many scoopfuls weigh</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water × powder to water: {water} × {ratio}; to the step of the scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>powder&apos;s share of all that is weighed in: {share}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Powder in a batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its share of all that is weighed in: {share}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What they weigh</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{counts}, each as signed off for this lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>scoopfuls differ each for itself, and their mean is known only so far: 95 %, as squares</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The count that people are told lies within the farm&apos;s tolerance of {tolerance}: {rule}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whole scoopfuls of one kind, and the water is drawn to suit them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the line of one scoop where that is natural, else the fewest scoopfuls.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scoopfuls</source>
+        <translation type="unfinished">Medidas</translation>
+    </message>
+    <message>
+        <source>count ÷ powder by weight − 1: {count} ÷ {powder}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Off by</source>
+        <translation type="unfinished">Diferencia</translation>
+    </message>
+    <message>
+        <source>Finished mix</source>
+        <translation type="unfinished">Mezcla terminada</translation>
+    </message>
+    <message>
+        <source>water + powder × the room that 1 g takes in water: {water} + {powder} × {room}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solids, as mixed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry matter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the same without the powder&apos;s own moisture, {share}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Osmolality, an estimate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1000 × powder to water × what 1 g brings: 1000 × {ratio} × {osmoles}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For powder by weight. The room that powder takes follows from fat, protein, lactose and ash on its label; osmolality from lactose and ash. A laboratory&apos;s value goes before the estimate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>additive volumes in solution, Walstra et al., Dairy Science and Technology</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strength and room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solids by scoopfuls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the same with what the scoopfuls weigh, and with both ends of their spread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Level scoopful</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean of the bags, from {weighed}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>level scoopful ÷ volume of the scoop to its rim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the doubts in the scoopful ({degrees} degrees of freedom) and in the volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Density of lot {lot}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As it was signed off. The bars of the picture are the intervals.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lots of one product are held against their own middle. A lot beyond its limits is farther off than lots and weighing explain; the running mean finds what creeps.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Middle of its kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean of the logarithms of the densities of this product&apos;s lots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Off the middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>logarithm of density ÷ middle: {density} ÷ {middle}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits and running mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{width} × √(spread between lots² + doubt of weighing²): {width} × √({between}² + {own}²)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{new} × this lot + {old} × the running mean before: {off}, {before}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Running mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the same spreads, each weighted as it counts in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits of the running mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>level scoopful × share of the volume below the line × settling: {level}, {line}, {settling}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the line of lot {lot}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What a feeding would have weighed, had the scoop kept the line of the lot before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>so much powder on the same water: {target} as planned, powder × {mass} ÷ {wanted}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{share} of {daily} of powder a day × price ÷ weight of a package: {price} ÷ {package}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Money a day</source>
+        <translation type="unfinished">Dinero al día</translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the level scoopful as it was signed off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits of the first bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Student&apos;s t for {degrees} degrees of freedom × √(spread between bags² + spread between fills² ÷ scoopfuls), spreads {bags} and {fills}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Running mean now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{new} × this bag + {old} × the running mean before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each bag is held against the mean of the weigh-in, by how bags and fills differ on this farm. {bags} so far.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bags of lot {lot}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Jump</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean of the bags after ÷ mean before − 1; chance of it by chance alone: {p}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drift</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>slope by least squares × bags; chance of it by chance alone: {p}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One bag off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>that bag ÷ mean − 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fills of one bag differ, bags differ by more than that, lots by more again. What is more tells the spread between them; a standard deviation each, as a share of a scoopful.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where spread comes from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>√(sum of squares within bags ÷ degrees of freedom): √({squares} ÷ {df})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between fills</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>√((mean square of bags − that of fills) ÷ fills a bag): √(({bags} − {fills}) ÷ {each})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between bags</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>√((mean square of lots − what bags and fills bring) ÷ fills a lot): {lots}, {each} fills a lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between lots</source>
+        <translation type="unfinished">Entre lotes</translation>
+    </message>
+    <message>
+        <source>{lots} lots, {bags} bags, {fills} fills</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>each one squared ÷ all squared together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>√(work of a bag ÷ work of a fill) × spread of fills ÷ spread of bags: √2 × {fills} ÷ {bags}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the whole numbers beside it with the least work, for a mean known within {share}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{bags}, {fills} each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The least work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fills from a bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation type="unfinished">Plan</translation>
+    </message>
+    <message>
+        <source>What it leaves in doubt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>√((spread of bags² + spread of fills² ÷ fills a bag) ÷ bags)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opening one more bag is counted as twice the work of one more fill.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A line, or a step, is laid through the lots so that the squares of what is left are least; lots of one product each about their own middle. What goes together need not be the cause.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lots that tell it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>those where it is entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By chance alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how often so large an effect comes where there is none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation type="unfinished">Respuesta</translation>
+    </message>
+    <message>
+        <source>seen where the interval leaves nought out; none where it stays near nought</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slope</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Swing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>logarithm of density, {per}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half the height of a yearly wave, a straight drift beside it taken out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>logarithm of density, the two that differ most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scheffé&apos;s, which holds for the widest of all differences</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>standard uncertainty × Student&apos;s t</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is left, less what the plans take day by day: steps to weaning and the cold are reckoned in, today&apos;s feedings too. What calves leave or spill is not known: count the bags now and then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>conservation of mass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Powder at hand</source>
+        <translation type="unfinished">Polvo disponible</translation>
+    </message>
+    <message>
+        <source>counted on {day}: {number} × {mass}, less {fed} by the plans since</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what came: {number} × {mass}, less {fed} by the plans since {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>calves × powder of a feeding × feedings a day, hoses and pails included</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All plans today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>added up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>full days: {left} less what each day takes, today&apos;s {daily} first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days at hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what {days} days take, less what is left and {waiting} of other lots, in whole ones like these</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each person&apos;s mean is held against the mean of all people, and each one&apos;s scatter against the others&apos;. The intervals hold for all people at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Person by person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean of all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repeatability</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how the fills of one person scatter, all people pooled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between people</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what the means differ by beyond what that scatter explains</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reproducibility</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>√(between people² + repeatability²)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A fill is the mean of all, plus what the person adds, plus what differs from fill to fill.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fills by everybody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>standard deviation of that person&apos;s fills, 95 % interval by chi-square</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scatter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warm water gives off what the powder takes up, and hot and cold water meet in between. Heat lost to vessel and air is left out: measure the mix before it is fed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warmth of water and mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as much warmer than the mix as the powder takes: {powder} of powder from {stored}, {water} of water × {heat}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water to draw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>where water at {water} and powder at {powder} meet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mix lands at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cooling as the vessel&apos;s two readings show, down to {cool}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stays warm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water × (drawn − cold) ÷ (hot − cold): {water} × ({drawn} − {cold}) ÷ ({hot} − {cold})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hot water in a batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold water in a batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rest</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3946,6 +4580,13 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
+    <name>ReadingDialog</name>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished">Cerrar</translation>
+    </message>
+</context>
+<context>
     <name>ReadingsForm</name>
     <message>
         <source>°Brix</source>
@@ -4741,10 +5382,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The scale&apos;s error is larger than the weights: check the scale first.</source>
         <translation>El error de la báscula es mayor que los pesos: revise primero la báscula.</translation>
-    </message>
-    <message>
-        <source>The scoop of this weigh-in is not known.</source>
-        <translation>No se conoce la medida de esta pesada.</translation>
     </message>
     <message>
         <source>The second reading must be cooler than the first and still warmer than the room.</source>
@@ -9117,6 +9754,20 @@ Last kept: {mass}</source>
         <translation>
             <numerusform>Alcanza para %n día</numerusform>
             <numerusform>Alcanza para %n días</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The next {days} days take %n bags more than there are.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The next {days} days take %n totes more than there are.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
         </translation>
     </message>
     <message numerus="yes">

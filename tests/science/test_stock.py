@@ -7,7 +7,7 @@ from datetime import date
 import pytest
 
 from calibrator.science.errors import CannotCompute
-from calibrator.science.stock import packages_needed, stock, stock_over
+from calibrator.science.stock import packages_missing, packages_needed, stock, stock_over
 
 BAG_G = 22_679.6185
 TODAY = date(2025, 3, 10)
@@ -65,3 +65,10 @@ def test_days_that_are_all_alike_give_what_the_plain_rule_gives() -> None:
     for packages in (0.3, 1.0, 7.5, 12.0):
         plain = stock(packages, BAG_G, 0.0, 2.5 * BAG_G, TODAY)
         assert stock_over(packages, BAG_G, 0.0, [2.5 * BAG_G] * 40, TODAY) == plain
+
+
+def test_packages_missing_are_those_that_the_days_take_beyond_what_is_left() -> None:
+    assert packages_missing([BAG_G] * 10, 2.5 * BAG_G, BAG_G) == 8
+    assert packages_missing([BAG_G], 5 * BAG_G, BAG_G) == 0
+    with pytest.raises(CannotCompute):
+        packages_missing([BAG_G], -1, BAG_G)

@@ -13,8 +13,10 @@ from calibrator.units import (
     show_density,
     show_density_oz_per_qt,
     show_estimate,
+    show_factor,
     show_length,
     show_mass,
+    show_number,
     show_percent,
     show_scoop_volume,
     show_temperature,
@@ -299,3 +301,13 @@ def test_a_fine_scale_does_not_bring_hundredths_of_an_ounce_beside_pounds() -> N
     """27 884 g ÷ 28.349523125 g/oz (international avoirdupois ounce, NIST SP 811 appendix B) = 983.58 oz."""
     assert show_mass(27_884.0, UnitSystem.FARM, resolution_g=1.0) == "61 lb 7.6 oz"
     assert show_mass(567.0, UnitSystem.FARM, resolution_g=1.0) == "20.00 oz"
+
+
+def test_plain_numbers_and_factors() -> None:
+    assert show_number(1892.66, 1, "mL") == "1892.7 mL"
+    assert show_number(-0.25, 1) == "−0.3"
+    assert show_number(3.5, 2, decimal_comma=True) == "3,50"
+    assert show_number(float("nan")) == "–"
+    assert [show_factor(value) for value in (1.0, 0.001503, 0.35355)] == ["1", "0.0015", "0.354"]
+    assert show_factor(0.5, decimal_comma=True) == "0,5"
+    assert show_factor(float("inf")) == "–"

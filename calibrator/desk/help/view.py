@@ -2,31 +2,24 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QCoreApplication, Qt
-from PySide6.QtWidgets import QDialog, QFrame, QGridLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtCore import QCoreApplication
+from PySide6.QtWidgets import QFrame, QGridLayout, QPushButton, QVBoxLayout, QWidget
 
 from calibrator.desk.help.hands import Handiwork, Move
 from calibrator.desk.parts import button, card, label, row, scrolled
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.drawing import Drawing
+from calibrator.desk.widgets.reading_dialog import ReadingDialog
 
 ABREAST = 2
 WORDS_WIDTH = 124
 
 
-class HandsDialog(QDialog):
-    """The moves of one job; Escape or the button closes it."""
+class HandsDialog(ReadingDialog):
+    """The moves of one job."""
 
     def __init__(self, work: Handiwork, parent: QWidget | None) -> None:
-        super().__init__(parent)
-        self.setWindowTitle(work.title)
-        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        close = button(self.tr("Close"), self.close, "main")
-        layout = QVBoxLayout(self)
-        layout.setSpacing(2 * SPACE)
-        layout.addWidget(handiwork(work))
-        layout.addLayout(row(None, close))
-        close.setFocus()
+        super().__init__(work.title, handiwork(work), parent)
 
 
 def hands_button(work: Handiwork) -> QPushButton:

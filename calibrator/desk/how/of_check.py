@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from calibrator.desk.how.working import GUM, Part, Working, as_minus, degrees, percent, translate
+from calibrator.desk.how.working import GUM, Part, Working, degrees, figure, percent, translate
 from calibrator.desk.mix_checks import MixFindings
 from calibrator.desk.mix_words import verdict_words, way_name
 from calibrator.science.check import Judged
@@ -19,16 +19,21 @@ def of_solids(found: MixFindings) -> tuple[Working, ...]:
         return ()
     parts = (*_reading(found), _way(found, best), *_doubts(best), *_verdict(found.judged))
     sources = (*(LINE_SOURCES if best.way is SolidsFrom.OWN_LINE else ()), f"{GUM}, 5.1.2, G.4")
-    return (Working(translate("How", "Solids of the mix, as mixed"), parts, sources),)
+    words = translate(
+        "How",
+        "The drops, corrected for their instrument, are turned into solids. What is not known for sure adds up to the "
+        "interval, and the interval is held against the target.",
+    )
+    return (Working(translate("How", "Solids of the mix, as mixed"), parts, sources, words),)
 
 
 def _reading(found: MixFindings) -> tuple[Part, ...]:
     if found.read is None or found.shown_brix is None:
         return ()
-    taken_off = as_minus(f"{found.shown_brix - found.read.value:+.2f}")
     working = translate("How", "mean of the drops {shown}, less {taken_off} for zero and temperature")
-    told = working.format(shown=f"{found.shown_brix:.2f}", taken_off=taken_off)
-    return (Part(translate("How", "Reading"), told, f"{found.read.value:.2f} °Brix"),)
+    taken_off = figure(found.shown_brix - found.read.value, 2)
+    told = working.format(shown=figure(found.shown_brix, 2), taken_off=taken_off)
+    return (Part(translate("How", "Reading"), told, figure(found.read.value, 2, "°Brix")),)
 
 
 def _way(found: MixFindings, best: Solids) -> Part:
@@ -40,7 +45,7 @@ def _way_words(found: MixFindings, best: Solids) -> str:
         return _line_words(found.line)
     if best.way is SolidsFrom.WHOLE_MILK:
         text = translate("How", "whole milk: {slope} × reading + {intercept}, brought to powder as fed")
-        return text.format(slope=WHOLE_MILK_SLOPE, intercept=WHOLE_MILK_INTERCEPT_PCT)
+        return text.format(slope=figure(WHOLE_MILK_SLOPE, 4), intercept=figure(WHOLE_MILK_INTERCEPT_PCT, 3))
     if best.way is SolidsFrom.FINISHED_VOLUME:
         return translate("How", "powder on the chart ÷ (powder + water that leaves room for it in the volume)")
     text = translate("How", "{way}: density of the mix against that of water, by the room that the powder takes")
@@ -49,11 +54,11 @@ def _way_words(found: MixFindings, best: Solids) -> str:
 
 def _line_words(line: Line) -> str:
     text = translate("How", "own line turned round: (reading {intercept}) ÷ {slope}, from {count} weighed mixes")
-    return text.format(intercept=_taken_off(line.intercept), slope=f"{line.slope / 100:.3f}", count=line.n)
+    return text.format(intercept=_taken_off(line.intercept), slope=figure(line.slope / 100, 3), count=line.n)
 
 
 def _taken_off(intercept: float) -> str:
-    return f"{'+' if intercept < 0 else '−'} {abs(intercept):.2f}"
+    return f"{'+' if intercept < 0 else '−'} {figure(abs(intercept), 2)}"
 
 
 def _doubts(best: Solids) -> tuple[Part, ...]:

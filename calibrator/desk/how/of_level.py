@@ -3,7 +3,19 @@
 from __future__ import annotations
 
 from calibrator.desk.counted import counted
-from calibrator.desk.how.working import GUM, Part, Working, degrees, grams, percent, translate
+from calibrator.desk.how.working import (
+    GUM,
+    Part,
+    Working,
+    degrees,
+    factor,
+    figure,
+    grams,
+    interval,
+    millilitres,
+    percent,
+    translate,
+)
 from calibrator.science.budget import BudgetRow, Source
 from calibrator.science.weighing import DensityResult, LevelResult
 
@@ -16,6 +28,7 @@ def of_scoopful(level: LevelResult) -> Working:
         translate("How", "The weight of a scoopful"),
         (*_mean(level), *(_doubt(row, "g") for row in level.budget), *_interval(level)),
         (f"{GUM}, 4.2, 5.1.2, G.4",),
+        translate("How", "The mean of the bags. How far it may be off follows from how bags and fills differ."),
     )
 
 
@@ -24,20 +37,21 @@ def of_density(level: LevelResult, density: DensityResult, volume_ml: float) -> 
     quotient = Part(
         translate("How", "Bulk density"),
         translate("How", "level scoopful ÷ volume of the scoop to its rim: {mass} ÷ {volume}").format(
-            mass=grams(level.mean_g), volume=f"{volume_ml:.1f} mL"
+            mass=grams(level.mean_g), volume=millilitres(volume_ml)
         ),
-        f"{density.density_g_per_ml:.4f} g/mL",
+        figure(density.density_g_per_ml, 4, "g/mL"),
     )
     doubts = (_doubt(row, "g/mL") for row in density.budget)
-    low, high = f"{density.low_g_per_ml:.4f}", f"{density.high_g_per_ml:.4f}"
-    interval = Part(
+    ends = interval(figure(density.low_g_per_ml, 4), figure(density.high_g_per_ml, 4, "g/mL"))
+    sure = Part(
         translate("How", "95 % interval"),
         translate("How", "from the two doubts above, added as squares: standard uncertainty {u}").format(
-            u=f"{density.u_g_per_ml:.4f} g/mL"
+            u=figure(density.u_g_per_ml, 4, "g/mL")
         ),
-        translate("How", "{low} to {high}").format(low=low, high=f"{high} g/mL"),
+        ends,
     )
-    return Working(translate("How", "Bulk density"), (quotient, *doubts, interval), (f"{GUM}, 5.1.2",))
+    words = translate("How", "The powder that the scoop holds struck level, by the room that it has there.")
+    return Working(translate("How", "Bulk density"), (quotient, *doubts, sure), (f"{GUM}, 5.1.2",), words)
 
 
 def _mean(level: LevelResult) -> tuple[Part, ...]:
@@ -50,7 +64,7 @@ def _mean(level: LevelResult) -> tuple[Part, ...]:
         )
         for bag in shown
     )
-    summed = " + ".join(f"{bag.mean_g:.1f}" for bag in shown) + (" + …" if level.bags > len(shown) else "")
+    summed = " + ".join(figure(bag.mean_g) for bag in shown) + (" + …" if level.bags > len(shown) else "")
     mean = Part(
         translate("How", "Mean of the bags"),
         translate("How", "every bag counts the same: {sum}").format(sum=f"({summed}) ÷ {level.bags}"),
@@ -77,7 +91,7 @@ def _interval(level: LevelResult) -> tuple[Part, ...]:
         translate("How", "with the spread between bags ({bags}) and between fills ({fills}) on top").format(
             bags=grams(level.bag_sd_g, 2), fills=grams(level.fill_sd_g, 2)
         ),
-        translate("How", "{low} to {high}").format(low=f"{level.next_low_g:.1f}", high=grams(level.next_high_g)),
+        interval(figure(level.next_low_g), grams(level.next_high_g)),
     )
     return together, half, more
 
@@ -88,10 +102,10 @@ def _doubt(row: BudgetRow, unit: str) -> Part:
     what = translate("How", "Doubt: {source}").format(source=source_words()[row.source])
     if row.contained:
         return Part(what, translate("How", "already part of what the fills show"), "–")
-    spread = f"{row.standard_uncertainty:.2f} {row.unit} × {abs(row.sensitivity):.3g}"
+    spread = f"{figure(row.standard_uncertainty, 2, row.unit)} × {factor(abs(row.sensitivity))}"
     if row.assumed:
         spread = translate("How", "{spread}, assumed until fills show it").format(spread=spread)
-    return Part(what, spread, f"± {row.contribution:.{digits}f} {unit} ({percent(row.share, 0)})")
+    return Part(what, spread, f"± {figure(row.contribution, digits, unit)} ({percent(row.share, 0)})")
 
 
 def source_words() -> dict[Source, str]:

@@ -3,39 +3,51 @@
 from __future__ import annotations
 
 from calibrator import units
-from calibrator.desk.how.working import GUM, Part, Working, as_minus, grams, percent, translate
+from calibrator.desk import shown
+from calibrator.desk.how.working import (
+    GUM,
+    Part,
+    Working,
+    figure,
+    grams,
+    interval,
+    millilitres,
+    percent,
+    signed,
+    translate,
+)
+from calibrator.desk.speech import decimal_comma
 from calibrator.model import UnitSystem
 from calibrator.science.mark import Line, LineCheck, OldLine
 from calibrator.science.settling import ASSUMED_FACTOR, Settling
-from calibrator.science.weighing import LevelResult
 from calibrator.units import Kind
 
 
 def of_line(
-    line: Line, level: LevelResult, settling: Settling, reach: tuple[float, float], rim_ml: float, system: UnitSystem
+    line: Line, level_g: float, settling: Settling, reach: tuple[float, float], rim_ml: float, system: UnitSystem
 ) -> Working:
-    """Where the line goes, and how sure that is."""
+    """Where the line goes, and how sure that is; `level_g` is a level scoopful."""
     parts = (
-        *_full_scoops(line, level),
+        *_full_scoops(line, level_g),
         _settling(settling),
         Part(
             translate("How", "Volume to the line"),
             translate("How", "volume to the rim × weight to the line ÷ (level scoopful × settling): {working}").format(
-                working=f"{rim_ml:.1f} × {line.mass_g:.1f} ÷ ({level.mean_g:.1f} × {settling.factor:.3f})"
+                working=f"{figure(rim_ml)} × {figure(line.mass_g)} ÷ ({figure(level_g)} × {figure(settling.factor, 3)})"
             ),
-            f"{line.volume_ml:.1f} mL",
+            millilitres(line.volume_ml),
         ),
         Part(
             translate("How", "Height above the floor"),
             translate("How", "where the scoop, by its inner measures, holds that volume"),
-            f"{line.height_mm:.1f} mm",
+            figure(line.height_mm, 1, "mm"),
         ),
         Part(
             translate("How", "Down the wall from the rim"),
             translate("How", "along the wall: {exact}, told to the nearest {step}").format(
-                exact=f"{line.down_wall_mm:.1f} mm", step=units.show_length(units.line_step_mm(system), system)
+                exact=figure(line.down_wall_mm, 1, "mm"), step=shown.length(units.line_step_mm(system), system)
             ),
-            units.show_length(line.down_wall_mm, system),
+            shown.length(line.down_wall_mm, system),
         ),
         Part(
             translate("How", "What a line off by 1 mm does"),
@@ -47,21 +59,23 @@ def of_line(
             translate("How", "from the doubts in the level scoopful and in the settling: {mass} of a feeding").format(
                 mass=f"± {grams(reach[0])}"
             ),
-            f"± {reach[1]:.1f} mm",
+            f"± {figure(reach[1], 1, 'mm')}",
         ),
     )
     note = translate("How", "The scoop's volume cancels: a scoop measured 3 % wrong gets the same line.")
-    return Working(translate("How", "Where the line goes"), parts, (f"{GUM}, 5.1.2, 5.2", note))
+    words = translate("How", "The scoop is filled as high as the wanted weight needs room, at this lot's density.")
+    title = translate("How", "Where the line for {target} goes").format(target=shown.mass(line.target_g, system))
+    return Working(title, parts, (f"{GUM}, 5.1.2, 5.2",), f"{words} {note}")
 
 
-def _full_scoops(line: Line, level: LevelResult) -> tuple[Part, ...]:
+def _full_scoops(line: Line, level_g: float) -> tuple[Part, ...]:
     if not line.full_scoops:
         return ()
     return (
         Part(
             translate("How", "Weight to the line"),
             translate("How", "target less the scoopfuls struck level: {working}").format(
-                working=f"{line.target_g:.1f} − {line.full_scoops} × {level.mean_g:.1f}"
+                working=f"{figure(line.target_g)} − {line.full_scoops} × {figure(level_g)}"
             ),
             grams(line.mass_g),
         ),
@@ -76,7 +90,9 @@ def _settling(settling: Settling) -> Part:
         where = translate("How", "taken so until fills to the line show it")
     else:
         where = translate("How", "as the fills to the line show it")
-    return Part(translate("How", "Settling"), f"{ratio}, {where}", f"{settling.factor:.3f} ± {settling.u:.3f}")
+    return Part(
+        translate("How", "Settling"), f"{ratio}, {where}", f"{figure(settling.factor, 3)} ± {figure(settling.u, 3)}"
+    )
 
 
 def of_old_line(old: OldLine, target_g: float, tolerance_share: float, system: UnitSystem) -> Working:
@@ -90,17 +106,18 @@ def of_old_line(old: OldLine, target_g: float, tolerance_share: float, system: U
         Part(
             translate("How", "Against the target"),
             f"{grams(old.delivers_g)} ÷ {grams(target_g)} − 1",
-            as_minus(f"{100 * old.share:+.1f} %"),
+            signed(old.share),
         ),
         _wanted(target_g, tolerance_share, system),
         Part(
             translate("How", "95 % interval"),
             translate("How", "from the doubts in the level scoopful and in the settling"),
-            translate("How", "{low} to {high}").format(low=f"{old.low_g:.1f}", high=grams(old.high_g)),
+            interval(figure(old.low_g), grams(old.high_g)),
         ),
         _verdict(),
     )
-    return Working(translate("How", "Keep or move the old line"), parts, (f"{GUM}, 5.1.2",))
+    words = translate("How", "What a feeding to the old line weighs from this lot, beside what is wanted.")
+    return Working(translate("How", "Keep or move the old line"), parts, (f"{GUM}, 5.1.2",), words)
 
 
 def of_check(check: LineCheck, target_g: float, tolerance_share: float, system: UnitSystem) -> Working:
@@ -115,18 +132,19 @@ def of_check(check: LineCheck, target_g: float, tolerance_share: float, system: 
         Part(
             translate("How", "90 % interval"),
             translate("How", "two tests of 5 % each, one for too light and one for too heavy"),
-            translate("How", "{low} to {high}").format(low=f"{check.low_g:.1f}", high=grams(check.high_g)),
+            interval(figure(check.low_g), grams(check.high_g)),
         ),
         _verdict(),
     )
-    return Working(translate("How", "Is the line right?"), parts, (f"{GUM}, 4.2, G.4",))
+    words = translate("How", "What fills to the line weigh, beside what is wanted.")
+    return Working(translate("How", "Is the line right?"), parts, (f"{GUM}, 4.2, G.4",), words)
 
 
 def _wanted(target_g: float, tolerance_share: float, system: UnitSystem) -> Part:
     return Part(
         translate("How", "Wanted"),
         translate("How", "the target and the farm's tolerance"),
-        f"{units.show_both(target_g, Kind.MASS, system)} ± {percent(tolerance_share)}",
+        f"{units.show_both(target_g, Kind.MASS, system, decimal_comma=decimal_comma())} ± {percent(tolerance_share)}",
     )
 
 

@@ -1,38 +1,33 @@
-"""Shows how a figure came about, over the window, on demand."""
+"""An explanation in a dialog over the window, on demand."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 
 from PySide6.QtCore import QCoreApplication, Qt
-from PySide6.QtWidgets import QDialog, QGridLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
 from calibrator.desk.how.working import Part, Working
-from calibrator.desk.parts import button, label, row, scrolled
+from calibrator.desk.parts import button, label, scrolled
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.reading_dialog import ReadingDialog
 
 WIDTH, HEIGHT = 760, 560
+WHAT_WIDTH = 190
 
 
-class HowDialog(QDialog):
-    """One or more workings, one under another; Escape or the button closes it."""
+class HowDialog(ReadingDialog):
+    """One or more workings, one under another."""
 
     def __init__(self, workings: tuple[Working, ...], parent: QWidget | None) -> None:
-        super().__init__(parent)
-        self.setWindowTitle(self.tr("How it is computed"))
-        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         inner = QWidget()
         body = QVBoxLayout(inner)
         body.setSpacing(2 * SPACE)
         for working in workings:
             body.addWidget(_working(working))
         body.addStretch(1)
-        self.close_button = button(self.tr("Close"), self.close, "main")
-        layout = QVBoxLayout(self)
-        layout.addWidget(scrolled(inner), 1)
-        layout.addLayout(row(None, self.close_button))
+        super().__init__(QCoreApplication.translate("How", "How it is computed"), scrolled(inner), parent)
         self.resize(WIDTH, HEIGHT)
-        self.close_button.setFocus()
 
 
 def how_button(workings: Callable[[], tuple[Working, ...]]) -> QPushButton:
@@ -54,18 +49,22 @@ def _working(working: Working) -> QWidget:
     grid.setHorizontalSpacing(2 * SPACE)
     grid.setVerticalSpacing(SPACE)
     grid.addWidget(label(working.title, "heading"), 0, 0, 1, 3)
-    for number, part in enumerate(working.parts, start=1):
+    if working.words:
+        grid.addWidget(label(working.words), 1, 0, 1, 3)
+    for number, part in enumerate(working.parts, start=2):
         _row(grid, number, part)
     sources = QCoreApplication.translate("How", "Source: {sources}").format(sources="\n".join(working.sources))
-    grid.addWidget(label(sources, "quiet"), len(working.parts) + 1, 0, 1, 3)
+    grid.addWidget(label(sources, "quiet"), len(working.parts) + 2, 0, 1, 3)
     grid.setColumnStretch(1, 1)
     return holder
 
 
 def _row(grid: QGridLayout, number: int, part: Part) -> None:
-    what, working, result = label(part.what, wrap=False), label(part.working, "quiet"), label(part.result, wrap=False)
+    what, working, result = label(part.what), label(part.working, "quiet"), label(part.result, wrap=False)
+    what.setFixedWidth(WHAT_WIDTH)
     result.setAccessibleName(f"{part.what}: {part.result}")
     top, right = Qt.AlignmentFlag.AlignTop, Qt.AlignmentFlag.AlignRight
+    working.setAlignment(top)
     grid.addWidget(what, number, 0, top)
-    grid.addWidget(working, number, 1, top)
+    grid.addWidget(working, number, 1)
     grid.addWidget(result, number, 2, top | right)

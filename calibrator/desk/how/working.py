@@ -6,10 +6,15 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QCoreApplication
 
+from calibrator import units
+from calibrator.desk.speech import decimal_comma
+
 translate = QCoreApplication.translate
 
 GUM = "JCGM 100:2008"
 """The guide to the expression of uncertainty in measurement: an open standard."""
+LARGE = 10_000.0
+"""From so many g or mL on, kg and L are easier to read."""
 
 
 @dataclass(frozen=True)
@@ -23,26 +28,56 @@ class Part:
 
 @dataclass(frozen=True)
 class Working:
-    """How one figure came about; `sources` says where the formulas stand, a line each."""
+    """How one figure came about: in words, step by step with figures, and where the formulas stand, a line each."""
 
     title: str
     parts: tuple[Part, ...]
     sources: tuple[str, ...]
+    words: str = ""
+
+
+def figure(value: float, digits: int = 1, unit: str = "") -> str:
+    """A number as people here write it."""
+    return units.show_number(value, digits, unit, decimal_comma=decimal_comma())
+
+
+def factor(value: float) -> str:
+    """A number that others are multiplied by."""
+    return units.show_factor(value, decimal_comma=decimal_comma())
 
 
 def grams(mass_g: float, digits: int = 1) -> str:
-    return f"{mass_g:.{digits}f} g"
+    return figure(mass_g, digits, "g")
 
 
-def as_minus(text: str) -> str:
-    """The real minus sign where a figure is below zero."""
-    return text.replace("-", "−")
+def millilitres(volume_ml: float) -> str:
+    return figure(volume_ml, 1, "mL")
+
+
+def weight(mass_g: float) -> str:
+    """A weight of any size."""
+    return figure(mass_g / 1000, 3, "kg") if abs(mass_g) >= LARGE else grams(mass_g)
+
+
+def volume(volume_ml: float) -> str:
+    """A volume of any size."""
+    return figure(volume_ml / 1000, 3, "L") if abs(volume_ml) >= LARGE else millilitres(volume_ml)
 
 
 def percent(share: float, digits: int = 1) -> str:
-    return f"{100 * share:.{digits}f} %"
+    return figure(100 * share, digits, "%")
+
+
+def signed(share: float, digits: int = 1) -> str:
+    """A share with its sign, the real minus."""
+    told = percent(share, digits)
+    return told if told.startswith("−") else f"+{told}"
+
+
+def interval(low: str, high: str) -> str:
+    return translate("How", "{low} to {high}").format(low=low, high=high)
 
 
 def degrees(value: float) -> str:
     """Degrees of freedom; endless where the doubt itself is known for sure."""
-    return "∞" if value > 9999 else f"{value:.1f}"
+    return "∞" if value > 9999 else figure(value)

@@ -18,6 +18,8 @@ from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.history import HistoryList
 from calibrator.desk.forms.lot_form import medicated_caution
+from calibrator.desk.how.view import how_button
+from calibrator.desk.how.working import Working
 from calibrator.desk.money import price_text
 from calibrator.desk.pages.fills_table import FillsModel
 from calibrator.desk.parts import clear, column, label, row, scrolled, set_tone
@@ -27,7 +29,7 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.figure_block import FigureBlock
 from calibrator.desk.words import mark_words, packages_words, state_tone, state_words, step_words
 from calibrator.model import Composition, Fill, Lot, Mark, PackageKind, Scoop, SignOff, SpotFill, UnitSystem, WeighIn
-from calibrator.units import show_density_oz_per_qt, show_mass, show_percent, show_with_uncertainty
+from calibrator.units import show_density, show_density_oz_per_qt, show_mass, show_percent, show_with_uncertainty
 
 BLOCKS_ABREAST = 3
 
@@ -44,6 +46,8 @@ class LotDetail(QFrame):
         self.state.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Maximum)
         self.caution = label(medicated_caution(), "caution")
         self.standing_words = label("", "quiet")
+        self._signed: SignOff | None = None
+        self.how = how_button(self.workings)
         self._blocks = QGridLayout()
         self._blocks.setHorizontalSpacing(4 * SPACE)
         self.about = label("")
@@ -59,7 +63,7 @@ class LotDetail(QFrame):
         self.fills.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.tabs = QTabWidget()
         self.tabs.setAccessibleName(self.tr("Parts of the lot"))
-        self.tabs.addTab(_page(self._blocks, self.standing_words), self.tr("Signed off"))
+        self.tabs.addTab(_page(self._blocks, self.standing_words, row(self.how, None)), self.tr("Signed off"))
         self.tabs.addTab(self.fills, self.tr("Fills"))
         self.tabs.addTab(_page(self.about, self.history), self.tr("Label and history"))
         layout = QVBoxLayout(self)
@@ -86,6 +90,12 @@ class LotDetail(QFrame):
         self.fills_model.show(self._weighed(lot))
         self.history.show_of(Lot, lot.id)
 
+    def workings(self) -> tuple[Working, ...]:
+        """How the figures that were signed off came about."""
+        from calibrator.desk.how.of_paper import of_signed  # the table of lots is up before anybody asks
+
+        return of_signed(self.desk.records, self._signed, self.desk.clock) if self._signed else ()
+
     def _weighed(self, lot: Lot) -> list[Fill | SpotFill]:
         found: list[Fill | SpotFill] = []
         for weigh_in in self.desk.records.every(WeighIn, lot.farm_id, lot_id=lot.id):
@@ -95,7 +105,9 @@ class LotDetail(QFrame):
     def _show_signed(self, known: LotStanding) -> None:
         clear(self._blocks)
         self.standing_words.setText("\n".join(self._where(known)))
-        if signed := known.sign_off:
+        self._signed = signed = known.sign_off
+        self.how.setVisible(signed is not None)
+        if signed:
             names = {scoop.id: scoop.name for scoop in self.desk.records.every(Scoop, signed.farm_id)}
             self._add_level(known, signed, names)
             for mark in known.marks:
@@ -126,10 +138,11 @@ class LotDetail(QFrame):
             block = FigureBlock()
             comma = decimal_comma()
             spread = show_with_uncertainty(density.value, density.half_width, "g/mL", decimal_comma=comma)
-            told = f"{density.value:.3f} g/mL"
             if self.desk.system is UnitSystem.FARM:
                 spread = f"{spread}; {show_density_oz_per_qt(density.value, decimal_comma=comma)}"
-            block.tell(self.tr("Bulk density"), told.replace(".", ",") if comma else told, spread)
+            block.tell(
+                self.tr("Bulk density"), show_density(density.value, UnitSystem.METRIC, decimal_comma=comma), spread
+            )
             self._add_block(block)
 
     def _add_mark(self, mark: Mark, names: dict[str, str]) -> None:

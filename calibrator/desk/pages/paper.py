@@ -11,6 +11,9 @@ from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
+from calibrator.desk.how.of_paper import of_paper
+from calibrator.desk.how.view import how_button
+from calibrator.desk.how.working import Working
 from calibrator.desk.label_cut import Cut, after_printing, kept_grid
 from calibrator.desk.pages.paper_choice import PaperChoice
 from calibrator.desk.paper_jobs import Job, LabelJob, end_sheets, expected
@@ -52,6 +55,7 @@ class PaperPanel(QWidget):
         self.heading = label("", "heading")
         self.number = label("")
         self.numbered = card(self.number)
+        self.how = how_button(self.workings)
         self.trouble = label("", "caution")
         self.plan_button = button(self.tr("&Make a plan"), self.wants_plan.emit, "main")
         self.scale = label(
@@ -94,6 +98,11 @@ class PaperPanel(QWidget):
     def document(self) -> Document | None:
         """What the preview shows."""
         return self._document
+
+    def workings(self) -> tuple[Working, ...]:
+        """How the figures of the print came about."""
+        chosen = self.choice.chosen()
+        return of_paper(self._paper, chosen, self.desk.clock) if self._paper and chosen else ()
 
     def save_to(self, path: Path) -> None:
         """Save as PDF and keep that it was. A file that cannot be written takes no number."""
@@ -193,7 +202,8 @@ class PaperPanel(QWidget):
         return self.tr("There is no plan yet. The chart is made from a plan: which calves, how much, how strong.")
 
     def _tell_number(self) -> None:
-        self.numbered.setVisible(self._document is not None)
+        for widget in (self.numbered, self.how):
+            widget.setVisible(self._document is not None)
         if self._job is None or self._document is None:
             self.number.setText("")
             return
@@ -276,6 +286,7 @@ class PaperPanel(QWidget):
             body.addWidget(widget)
         body.addLayout(row(self.plan_button, None))
         body.addWidget(self.numbered)
+        body.addLayout(row(self.how, None))
         body.addStretch(1)
         left = QVBoxLayout()
         left.setSpacing(SPACE)

@@ -7,10 +7,12 @@ from functools import partial
 
 from PySide6.QtWidgets import QFrame, QVBoxLayout
 
-from calibrator.desk.at_hand import AtHand, at_hand
+from calibrator.desk.at_hand import ORDER_DAYS, AtHand, at_hand
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.bare_field import BareField
+from calibrator.desk.how.view import how_button
+from calibrator.desk.how.working import Working
 from calibrator.desk.parts import button, label, row, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text, decimal_comma
@@ -34,7 +36,8 @@ class PowderCard(QFrame):
         self.found: AtHand | None = None
         self.setProperty("kind", "card")
         self.days, self.left = label("", "heading"), label("")
-        self.needed, self.basis = label(""), label("", "quiet")
+        self.needed, self.order, self.basis = label(""), label(""), label("", "quiet")
+        self.how = how_button(self.workings)
         self.count = BareField("", LEFT, 2)
         self.keep_button = button(self.tr("Keep the co&unt"), self.keep)
         self.enter = button(self.tr("Enter what came"), self._enter)
@@ -42,8 +45,9 @@ class PowderCard(QFrame):
         layout.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)
         layout.setSpacing(SPACE)
         layout.addWidget(label(self.tr("Powder at hand"), "quiet"))
-        for widget in (self.days, self.left, self.needed, self.basis):
+        for widget in (self.days, self.left, self.needed, self.order, self.basis):
             layout.addWidget(widget)
+        layout.addLayout(row(self.how, None))
         layout.addLayout(row(self.count, self.keep_button))
         layout.addLayout(row(self.enter, None))
         self.count.entered.connect(self.keep)
@@ -72,6 +76,12 @@ class PowderCard(QFrame):
         """What is typed here and not kept yet; blank where all is kept."""
         return self.tr("a count of bags") if self.count.text() else ""
 
+    def workings(self) -> tuple[Working, ...]:
+        """How the days at hand came about."""
+        from calibrator.desk.how.of_stock import of_stock  # the day's page is up before anybody asks
+
+        return (of_stock(self.found, self.desk.system),) if self.found else ()
+
     def keep(self) -> None:
         """Keep the count; it stands for this morning, before today's feedings."""
         packages = self.count.value()
@@ -95,7 +105,11 @@ class PowderCard(QFrame):
         self.needed.setText(needed)
         self.needed.setVisible(bool(needed))
         set_tone(self.needed, "warn" if found and found.low else "")
-        self.basis.setVisible(found is not None)
+        for widget in (self.basis, self.how):
+            widget.setVisible(found is not None)
+        order = self._order_text(found) if found else ""
+        self.order.setText(order)
+        self.order.setVisible(bool(order))
         if found:
             self.days.setText(self._days_text(found))
             self.basis.setText(self._basis_text(found))
@@ -122,6 +136,13 @@ class PowderCard(QFrame):
             return self.tr("It does not feed today in full.")
         text = self.tr("A new lot is needed on {day}: weigh it in before the last bag is opened.")
         return text.format(day=day_text(found.needed_on))
+
+    def _order_text(self, found: AtHand) -> str:
+        if not found.to_order:
+            return ""
+        tote = found.lot.package is PackageKind.TOTE
+        text = (counted.totes_to_order if tote else counted.bags_to_order)(found.to_order)
+        return text.format(days=ORDER_DAYS)
 
     def _basis_text(self, found: AtHand) -> str:
         daily = show_mass(found.daily_g, self.desk.system, decimal_comma=decimal_comma())

@@ -75,11 +75,16 @@ class SeasonPage(Page):
         """The bags of one lot."""
         return cast(InsidePanel, self._panel(4))
 
-    def _panel(self, place: int) -> Panel:
-        self.tabs.setCurrentIndex(place)
-        found = self.tabs.widget(place)
+    @property
+    def panel(self) -> Panel:
+        """The one in view."""
+        found = self.tabs.currentWidget()
         assert found is not None
         return self._made[found]
+
+    def _panel(self, place: int) -> Panel:
+        self.tabs.setCurrentIndex(place)
+        return self.panel
 
     def _add_place(self, caption: str) -> QWidget:
         place = QWidget()

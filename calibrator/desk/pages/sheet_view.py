@@ -17,6 +17,8 @@ from PySide6.QtWidgets import (
 )
 
 from calibrator.desk.counted import counted
+from calibrator.desk.how.view import how_button
+from calibrator.desk.how.working import Working
 from calibrator.desk.pages.batch_model import BatchModel, Column
 from calibrator.desk.pages.day_bar import DayBar
 from calibrator.desk.pages.lot_bar import LotBar
@@ -79,6 +81,7 @@ class SheetView(QWidget):
         for text in (self.tr("By calves"), self.tr("By volume of water")):
             self.rows_by.addTab(text)
         self.rows_by.currentChanged.connect(self._show_tab)
+        self.how = how_button(self.workings)
         self.model, self.table = BatchModel(self), QTableView()
         self.volumes = VolumeTable()
         self._dress_table()
@@ -103,7 +106,7 @@ class SheetView(QWidget):
         )
         for widget in above:
             body.addWidget(widget)
-        body.addWidget(self.rows_by)
+        body.addLayout(row(self.rows_by, None, self.how))
         body.addWidget(self.table, 1)
         body.addWidget(self.volumes, 1)
         body.addWidget(self.temperature)
@@ -134,7 +137,7 @@ class SheetView(QWidget):
         self.trouble.setVisible(bool(text))
         self.today.setVisible(not text)
         if text:
-            for widget in (self.words, self.strength, self.tabs, self.rows_by, self.table, self.volumes):
+            for widget in (self.words, self.strength, self.tabs, self.rows_by, self.how, self.table, self.volumes):
                 widget.hide()
             for widget in (self.scald, self.hot_water, self.order):
                 widget.hide()
@@ -187,6 +190,23 @@ class SheetView(QWidget):
         """Today's row of the table shown."""
         sheet = self._chosen()
         return sheet.today_line if sheet else None
+
+    def workings(self) -> tuple[Working, ...]:
+        """How the chosen row came about; without one today's, or the first."""
+        from calibrator.desk.how.of_batch import of_row  # nobody asks before the table is there
+
+        plan, sheet = self._sheet, self._chosen()
+        if plan is None or sheet is None:
+            return ()
+        line = self._chosen_line(sheet) or sheet.today_line or (sheet.line(0) if len(sheet) else None)
+        number = max(self.tabs.currentIndex(), 0)
+        return of_row(plan, sheet, line, self._warms[number] if number < len(self._warms) else None) if line else ()
+
+    def _chosen_line(self, sheet: GroupSheet) -> SheetLine | None:
+        if self.rows_by.currentIndex() == 1:
+            return self.volumes.chosen_line()
+        rows = self.table.selectionModel().selectedRows()
+        return sheet.line(rows[0].row()) if rows else None
 
     def _change_text(self, farm: Farm, change: Changed) -> str:
         before, now = change.before, change.now
@@ -287,7 +307,8 @@ class SheetView(QWidget):
         sheet, was = self._chosen(), self._shown
         self._shown = sheet
         by_volume = self.rows_by.currentIndex() == 1
-        self.rows_by.setVisible(sheet is not None)
+        for widget in (self.rows_by, self.how):
+            widget.setVisible(sheet is not None)
         self.table.setVisible(sheet is not None and len(sheet) > 0 and not by_volume)
         self.volumes.setVisible(sheet is not None and by_volume)
         self.model.show_sheet(sheet)

@@ -12,6 +12,8 @@ from calibrator.desk.counted import counted
 from calibrator.desk.findings import Experience
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned, TextField
+from calibrator.desk.how.view import how_button
+from calibrator.desk.how.working import Working
 from calibrator.desk.parts import Tone, button, label, row, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text, decimal_comma
@@ -50,6 +52,8 @@ class SpotCard(QFrame):
         self.keep_button = button(self.tr("&Keep"), self.keep, "main")
         self.verdict = label("")
         self.numbers = label("", "quiet")
+        self._found_now: SpotFindings | None = None
+        self.how = how_button(self.workings)
         self._last = label("", "quiet")
         self.strike_button = button(self.tr("St&rike it out"), self._strike, "link")
         self.weigh_button = button(self.tr("Weigh the lot in &anew"), self._weigh_in)
@@ -108,6 +112,13 @@ class SpotCard(QFrame):
         """What is typed here and not kept yet; blank where all is kept."""
         return self.tr("a spot fill") if self.weight.text() else ""
 
+    def workings(self) -> tuple[Working, ...]:
+        """How the verdict on the line came about."""
+        from calibrator.desk.how.of_spot import of_spot  # the day's page is up before anybody asks
+
+        found, mark, farm = self._found_now, self._mark(), self.desk.farm
+        return of_spot(found, mark, farm) if found and mark and farm else ()
+
     def _lay_out(self) -> None:
         for choice in (self.level, self.to_mark):
             self._ways.addButton(choice)
@@ -126,6 +137,7 @@ class SpotCard(QFrame):
         layout.addLayout(row(self.keep_button, None))
         for line in (self.verdict, self.numbers):
             layout.addWidget(line)
+        layout.addLayout(row(self.how, None))
         layout.addLayout(row(self.weigh_button, None))
         layout.addWidget(self._last)
         layout.addLayout(row(self.strike_button, None))
@@ -154,7 +166,9 @@ class SpotCard(QFrame):
         self.verdict.setText(words)
         self.verdict.setVisible(bool(words))
         set_tone(self.verdict, tone)
-        self.numbers.setVisible(found is not None)
+        self._found_now = found
+        for widget in (self.numbers, self.how):
+            widget.setVisible(found is not None)
         if found:
             self.numbers.setText(self._numbers(found))
         self._tell_newest(signed.weigh_in_id if signed else "", signed.lot_id if signed else "")

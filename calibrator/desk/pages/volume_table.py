@@ -72,7 +72,7 @@ class VolumeModel(QAbstractTableModel):
         if not index.isValid() or self._sheet is None or self._telling is None:
             return None
         if role == Role.DisplayRole:
-            return self._text(VolumeColumn(index.column()), self._line(index.row()), self._sheet, self._telling)
+            return self._text(VolumeColumn(index.column()), self.line(index.row()), self._sheet, self._telling)
         return _side(index.column()) if role == Role.TextAlignmentRole else None
 
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Role.DisplayRole) -> Any:
@@ -85,7 +85,8 @@ class VolumeModel(QAbstractTableModel):
             )[section]  # fmt: skip
         return _side(section) if role == Role.TextAlignmentRole else None
 
-    def _line(self, row_number: int) -> SheetLine:
+    def line(self, row_number: int) -> SheetLine:
+        """What a row holds, worked out when it is first looked at."""
         if row_number not in self._lines and self._sheet:
             self._lines[row_number] = self._sheet.line_of_water(self._waters[row_number])
         return self._lines[row_number]
@@ -154,6 +155,11 @@ class VolumeTable(QWidget):
                 self.table.setColumnHidden(column, not sheet.ways)
         if sheet is None or was is None or not sheet.kin_of(was) or sheet.table.vessel is None:
             self._refill()
+
+    def chosen_line(self) -> SheetLine | None:
+        """The row chosen; None without one."""
+        rows = self.table.selectionModel().selectedRows()
+        return self.model.line(rows[0].row()) if rows else None
 
     def _fields(self) -> tuple[QuantityField, QuantityField, QuantityField]:
         return self.least, self.most, self.step

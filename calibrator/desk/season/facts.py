@@ -52,13 +52,14 @@ def day_of(lot: SeasonLot, of: DayOf) -> date | None:
 @dataclass(frozen=True)
 class Meaning:
     """What a lot did to a feeding by the line of the lot before: powder, solids (as targeted and as they were, where
-    a plan tells them), money a day above the target's (where a price is known)."""
+    a plan tells them), money a day above the target's (where a price is known) with the powder a day it rests on."""
 
     before: SeasonLot
     carried: CarriedOver
     target_solids: float | None = None
     solids: float | None = None
     money_a_day: float | None = None
+    daily_g: float | None = None
 
 
 @dataclass(frozen=True)
@@ -153,7 +154,7 @@ class SeasonFacts:
                 return None
             target = self._target_solids
             solids = None if target is None else solids_with(target, carried.mass_g / carried.target_g)
-            return Meaning(before, carried, target, solids, self._money(lot, carried))
+            return Meaning(before, carried, target, solids, self._money(lot, carried), self._daily_g)
         except CannotCompute:
             return None
 
@@ -175,11 +176,14 @@ class SeasonFacts:
         group, powder = self._plan.groups[0], powder_from(Composition())
         return mix_per_calf(group, powder, self._plan.water_temperature_c).solids_share
 
+    @cached_property
+    def _daily_g(self) -> float | None:
+        return daily_powder_g(self._plan, powder_from(Composition())) if self._plan else None
+
     def _money(self, lot: SeasonLot, carried: CarriedOver) -> float | None:
-        if self._plan is None or lot.price_per_package is None or lot.package_mass_g is None:
+        if self._daily_g is None or lot.price_per_package is None or lot.package_mass_g is None:
             return None
-        daily = daily_powder_g(self._plan, powder_from(Composition()))
-        return money_of(carried.share * daily, lot.price_per_package, lot.package_mass_g)
+        return money_of(carried.share * self._daily_g, lot.price_per_package, lot.package_mass_g)
 
     @cached_property
     def _spots(self) -> dict[str, list[SpotFill]]:

@@ -18,6 +18,8 @@ from PySide6.QtWidgets import (
 
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
+from calibrator.desk.how.view import how_button
+from calibrator.desk.how.working import Working
 from calibrator.desk.mix_history import kept_checks
 from calibrator.desk.parts import button, column, label, row
 from calibrator.desk.plain_text import on_screen
@@ -58,6 +60,7 @@ class HappenedPanel(QWidget):
         self.period = label("", "quiet", wrap=False)
         self.band = PeriodBand()
         self.open_button = button(self.tr("&Open the lot"), self._open_current)
+        self.how = how_button(self.workings)
         self.whole_button = button(self.tr("Show &all"), self._show_whole)
         self._dress()
         self._lay_out()
@@ -108,6 +111,20 @@ class HappenedPanel(QWidget):
         self.band.show_days(shown.days, self.plot.whole_period())
         self._moved(*self.plot.viewRange()[0])
         self._show_checks()
+
+    def workings(self) -> tuple[Working, ...]:
+        """How the figures of the lot pointed at came about, else of the newest."""
+        from calibrator.desk.how.of_season import of_lot, of_meaning  # the picture is up before anybody asks
+
+        facts = self._facts
+        if facts is None or not facts.lots:
+            return ()
+        key = self.plot.keys[self.plot.current] if self.plot.current >= 0 else facts.lots[-1].lot_id
+        place = max((n for n, lot in enumerate(facts.lots) if lot.lot_id == key), default=len(facts.lots) - 1)
+        season = facts.season if FillWay(self.ways.currentData()) is FillWay.LEVEL else facts.to_the_mark
+        meaning = facts.meaning(place)
+        told = (of_meaning(facts.lots[place], meaning, facts.farm),) if meaning else ()
+        return (*of_lot(season.lots, season.chart, place), *told)
 
     def _tell_change(self, facts: SeasonFacts) -> None:
         pair = last_two(facts.lots)
@@ -281,7 +298,7 @@ class HappenedPanel(QWidget):
         band = row(self.band, self.period, self.whole_button, spacing=SPACE)
         band.setStretch(0, 1)
         body.addLayout(band)
-        foot = row(self.pointed, self.open_button)
+        foot = row(self.pointed, self.how, self.open_button)
         foot.setStretch(0, 1)
         body.addLayout(foot)
         layout = QVBoxLayout(self)

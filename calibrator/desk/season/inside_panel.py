@@ -8,6 +8,9 @@ from PySide6.QtCore import QSignalBlocker
 from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
+from calibrator.desk.how.of_season import of_inside
+from calibrator.desk.how.view import how_button
+from calibrator.desk.how.working import Working
 from calibrator.desk.parts import button, card, column, label, row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.season.facts import Bag, SeasonFacts
@@ -41,6 +44,7 @@ class InsidePanel(QWidget):
         self.finding, self.advice = label("", "heading"), label("")
         self.reading = label("", "quiet")
         self.open_button = button(self.tr("&Open the lot"), self._open)
+        self.how = how_button(self.workings)
         caption = label(self.tr("&Choose a lot"), wrap=False)
         caption.setBuddy(self.lots)
         self.lots.setAccessibleName(self.tr("Lot"))
@@ -52,7 +56,9 @@ class InsidePanel(QWidget):
         layout.addWidget(card(column(self.finding, self.advice)))
         self._frame = card(self._plot_place)
         layout.addWidget(self._frame, 1)
-        layout.addWidget(self.reading)
+        told = row(self.reading, self.how)
+        told.setStretch(0, 1)
+        layout.addLayout(told)
         layout.addStretch(0)
 
     @property
@@ -99,9 +105,10 @@ class InsidePanel(QWidget):
         if facts is None or number < 0:
             self.finding.setText(self.tr("No lot is signed off yet"))
             self.advice.setText(self.tr("A lot is looked into once it is weighed in."))
+            self.how.hide()
             return
-        lot = facts.lots[len(facts.lots) - 1 - number]
-        bags, found = facts.inside(lot)
+        bags, found = facts.inside(facts.lots[len(facts.lots) - 1 - number])
+        self.how.setVisible(found is not None)
         self.finding.setText(self._headline(found))
         self.advice.setText(self._advice(found, bags))
         self.reading.setText(
@@ -112,6 +119,15 @@ class InsidePanel(QWidget):
         )
         if found is not None:
             self._draw(bags, found)
+
+    def workings(self) -> tuple[Working, ...]:
+        """How the limits and what is told of the bags came about."""
+        facts, number = self._facts, self.lots.currentIndex()
+        if facts is None or number < 0:
+            return ()
+        lot = facts.lots[len(facts.lots) - 1 - number]
+        found = facts.inside(lot)[1]
+        return (of_inside(lot, found),) if found else ()
 
     def _headline(self, found: InsideLot | None) -> str:
         if found is None:

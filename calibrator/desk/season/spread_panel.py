@@ -6,7 +6,10 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
-from calibrator.desk.parts import card, column, label, scrolled
+from calibrator.desk.how.of_spread import of_spread
+from calibrator.desk.how.view import how_button
+from calibrator.desk.how.working import Working
+from calibrator.desk.parts import card, column, label, row, scrolled
 from calibrator.desk.season.facts import SeasonFacts
 from calibrator.desk.season.spread_bars import Bar, SpreadBars
 from calibrator.desk.season.words import share_text
@@ -27,8 +30,10 @@ class SpreadPanel(QWidget):
         self.bars.setAccessibleName(self.tr("Spread between lots, bags and fills"))
         self.people.setAccessibleName(self.tr("How scoopfuls of one bag scatter, by person and by scoop"))
         self._first = card(column(self.finding, self.advice))
+        self._found: SpreadFindings | None = None
+        self.how = how_button(self.workings)
         self._second = card(column(label(self.tr("From lot to lot, bag to bag, fill to fill"), "heading"), self.bars,
-                                   self.reading))  # fmt: skip
+                                   self.reading, row(self.how, None)))  # fmt: skip
         self._third = card(column(label(self.tr("Scoopfuls of one bag, by person and by scoop"), "heading"),
                                   self.people, self.people_words))  # fmt: skip
         inner = QWidget()
@@ -46,6 +51,7 @@ class SpreadPanel(QWidget):
         """Show where this season's spread comes from."""
         found = facts.spread if facts.lots else self.tr("Weigh in a lot first.")
         told = isinstance(found, SpreadFindings)
+        self._found = found if isinstance(found, SpreadFindings) else None
         self._second.setVisible(told)
         self._third.setVisible(told and bool(found.people))  # type: ignore[union-attr]
         if not isinstance(found, SpreadFindings):
@@ -67,6 +73,10 @@ class SpreadPanel(QWidget):
                 "Overlapping lines mean: nobody can be told from the others. It is what to practise, not who to blame."
             )
         )
+
+    def workings(self) -> tuple[Working, ...]:
+        """How the spreads came about."""
+        return of_spread(self._found) if self._found else ()
 
     def _component_bars(self, found: SpreadFindings) -> list[Bar]:
         c = found.components

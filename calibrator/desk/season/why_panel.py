@@ -9,7 +9,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableWidget, QTableWidgetItem, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
-from calibrator.desk.parts import card, column, label
+from calibrator.desk.how.of_spread import of_effect
+from calibrator.desk.how.view import how_button
+from calibrator.desk.how.working import Working
+from calibrator.desk.parts import card, column, label, row
 from calibrator.desk.season.facts import SeasonFacts
 from calibrator.desk.season.why_words import (
     cause_words,
@@ -46,12 +49,15 @@ class WhyPanel(QWidget):
             "quiet",
         )
         self.table = QTableWidget()
+        self.how = how_button(self.workings)
         self._dress()
         self._plot_place = column()
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
         layout.setSpacing(SPACE)
-        layout.addWidget(self.finding)
+        told = row(self.finding, self.how)
+        told.setStretch(0, 1)
+        layout.addLayout(told)
         layout.addWidget(self.caution)
         layout.addWidget(self.table)
         layout.addWidget(self.sentence)
@@ -61,10 +67,10 @@ class WhyPanel(QWidget):
         """Show what this season's densities go with."""
         self._effects = facts.effects if facts.lots else ()
         self.table.setRowCount(len(self._effects))
-        for row, effect in enumerate(self._effects):
+        for place, effect in enumerate(self._effects):
             cells = (cause_words(effect.cause), told_words(effect), effect_words(effect), interval_words(effect))
-            for place, text in enumerate(cells):
-                self.table.setItem(row, place, QTableWidgetItem(text))
+            for number, text in enumerate(cells):
+                self.table.setItem(place, number, QTableWidgetItem(text))
         seen = [effect for effect in self._effects if effect.told is Told.SEEN]
         self.finding.setText(self._headline(seen))
         best = min(seen, key=lambda effect: effect.p) if seen else None
@@ -83,6 +89,11 @@ class WhyPanel(QWidget):
             self._plot_place.addWidget(self._plot)
         return self._plot
 
+    def workings(self) -> tuple[Working, ...]:
+        """How the effect of the chosen cause came about."""
+        place = self.table.currentRow()
+        return of_effect(self._effects[place]) if 0 <= place < len(self._effects) else ()
+
     def _headline(self, seen: list[Effect]) -> str:
         if not seen:
             return self.tr("These lots tell no cause yet")
@@ -91,11 +102,12 @@ class WhyPanel(QWidget):
         )
 
     def _choose(self) -> None:
-        row = self.table.currentRow()
-        if not 0 <= row < len(self._effects):
+        place = self.table.currentRow()
+        if not 0 <= place < len(self._effects):
             return
-        effect = self._effects[row]
+        effect = self._effects[place]
         self.sentence.setText(sentence(effect))
+        self.how.setVisible(effect.told is not Told.TOO_FEW)
         self.plot.setAccessibleName(cause_words(effect.cause))
         self.plot.setAccessibleDescription(self.sentence.text())
         self._draw(effect)

@@ -14,6 +14,9 @@ from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned, TextField, focus_on
 from calibrator.desk.help.hands import dust, level_fills
 from calibrator.desk.help.view import hands_button
+from calibrator.desk.how.of_trial import of_trial
+from calibrator.desk.how.view import how_button
+from calibrator.desk.how.working import Working
 from calibrator.desk.parts import button, card, column, label, row, scrolled, set_style_property
 from calibrator.desk.plain_text import LONGEST_LINE, on_screen
 from calibrator.desk.speech import day_text, decimal_comma
@@ -51,6 +54,7 @@ class TrialDialog(QDialog):
         self.next = label("", "heading")
         self.finding, self.people, self.figures = label("", "heading"), label(""), label("", "quiet")
         self.picture = TrialPicture()
+        self.how = how_button(self.workings)
         self._offer(farm)
         self._lay_out()
         self._wire()
@@ -121,6 +125,11 @@ class TrialDialog(QDialog):
     def reject(self) -> None:
         self.close()
 
+    def workings(self) -> tuple[Working, ...]:
+        """How the verdicts came about."""
+        found = self.work.findings()
+        return of_trial(found) if found else ()
+
     def refresh(self) -> None:
         """Show what is kept."""
         self._show_past()
@@ -156,7 +165,8 @@ class TrialDialog(QDialog):
         self.next.setText(words)
         found = self.work.findings()
         way = self.work.trial.way if self.work.trial else FillWay.LEVEL
-        self.figures.setVisible(found is not None)
+        for widget in (self.figures, self.how):
+            widget.setVisible(found is not None)
         if found is None:
             self.finding.setText(self.tr("Five fills each, two people or more"))
             self.people.setText(
@@ -303,6 +313,7 @@ class TrialDialog(QDialog):
         inside.setContentsMargins(0, 0, 0, 0)
         for widget in (self.finding, self.picture, self.people, self.figures):
             inside.addWidget(widget)
+        inside.addLayout(row(self.how, None))
         inside.addStretch(1)
         right = column(scrolled(told))
         both = row(left, right, spacing=2 * SPACE)

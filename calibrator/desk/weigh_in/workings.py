@@ -25,7 +25,7 @@ def line_workings(guide: Guide) -> tuple[Working, ...]:
     if found.line is None or found.level is None or found.settling is None or scoop is None or target is None:
         return ()
     system = guide.farm.units
-    line = of_line(found.line, found.level, found.settling, found.line_reach, rim_volume_ml(scoop.shape), system)
+    line = of_line(found.line, found.level.mean_g, found.settling, found.line_reach, rim_volume_ml(scoop.shape), system)
     if found.old is None:
         return (line,)
     return line, of_old_line(found.old, target, guide.farm.tolerance_share, system)

@@ -1,0 +1,227 @@
+"""How a season's figures came about: a lot on the chart, what the old line would have delivered, its bags."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from calibrator.desk.counted import counted
+from calibrator.desk.how.working import (
+    GUM,
+    Part,
+    Working,
+    degrees,
+    figure,
+    grams,
+    interval,
+    percent,
+    signed,
+    translate,
+    weight,
+)
+from calibrator.desk.season.facts import Meaning
+from calibrator.desk.season.words import money_text, rule_words, weighed_words
+from calibrator.model import Farm, SeasonLot
+from calibrator.science.charts import LIMIT_SD
+from calibrator.science.lot_chart import EWMA_WEIGHT, Charted, LotChart
+from calibrator.science.lot_kinds import weighing_u_share
+from calibrator.science.within_lot import Inside, InsideLot
+
+MONTGOMERY = "Montgomery, Introduction to Statistical Quality Control, 6.4"
+EWMA = "NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.4"
+
+
+def of_lot(lots: tuple[SeasonLot, ...], chart: LotChart, place: int) -> tuple[Working, ...]:
+    """A lot's density with its interval, then its limits and the running mean."""
+    lot, charted = lots[place], chart.lots[place]
+    before = next((one for one in reversed(chart.lots[:place]) if one.kind == charted.kind), None)
+    return _density(lot), _on_chart(lot, charted, before, chart.lot_sd)
+
+
+def _density(lot: SeasonLot) -> Working:
+    parts = (
+        Part(
+            translate("How", "Level scoopful"),
+            translate("How", "mean of the bags, from {weighed}").format(weighed=weighed_words(lot)),
+            f"{grams(lot.level_mean_g)} ± {grams(lot.level_u_g, 2)}",
+        ),
+        Part(
+            translate("How", "Bulk density"),
+            translate("How", "level scoopful ÷ volume of the scoop to its rim"),
+            figure(lot.density_g_per_ml, 4, "g/mL"),
+        ),
+        Part(
+            translate("How", "95 % interval"),
+            translate("How", "from the doubts in the scoopful ({degrees} degrees of freedom) and in the volume").format(
+                degrees=degrees(lot.degrees_of_freedom)
+            ),
+            interval(figure(lot.density_low_g_per_ml, 4), figure(lot.density_high_g_per_ml, 4, "g/mL")),
+        ),
+    )
+    title = translate("How", "Density of lot {lot}").format(lot=lot.lot_number)
+    words = translate("How", "As it was signed off. The bars of the picture are the intervals.")
+    return Working(title, parts, (f"{GUM}, 5.1.2, G.4",), words)
+
+
+def _on_chart(lot: SeasonLot, charted: Charted, before: Charted | None, lot_sd: float | None) -> Working:
+    words = translate(
+        "How",
+        "Lots of one product are held against their own middle. A lot beyond its limits is farther off than lots "
+        "and weighing explain; the running mean finds what creeps.",
+    )
+    parts = (
+        Part(
+            translate("How", "Middle of its kind"),
+            translate("How", "mean of the logarithms of the densities of this product's lots"),
+            figure(charted.middle_g_per_ml, 4, "g/mL"),
+        ),
+        Part(
+            translate("How", "Off the middle"),
+            translate("How", "logarithm of density ÷ middle: {density} ÷ {middle}").format(
+                density=figure(lot.density_g_per_ml, 4), middle=figure(charted.middle_g_per_ml, 4)
+            ),
+            signed(charted.off, 2),
+        ),
+        *_limits(lot, charted, lot_sd),
+        *_running(charted, before),
+        *(Part(translate("How", "Marked"), rule_words(rule), "◆") for rule in charted.rules),
+    )
+    return Working(translate("How", "Limits and running mean"), parts, (MONTGOMERY, EWMA), words)
+
+
+def _limits(lot: SeasonLot, charted: Charted, lot_sd: float | None) -> Iterator[Part]:
+    if charted.reach is None or lot_sd is None:
+        return
+    working = translate(
+        "How", "{width} × √(spread between lots² + doubt of weighing²): {width} × √({between}² + {own}²)"
+    )
+    told = working.format(width=figure(LIMIT_SD, 0), between=percent(lot_sd, 2), own=percent(weighing_u_share(lot), 2))
+    yield Part(translate("How", "Limits"), told, f"± {percent(charted.reach, 2)}")
+
+
+def _running(charted: Charted, before: Charted | None) -> Iterator[Part]:
+    working = translate("How", "{new} × this lot + {old} × the running mean before: {off}, {before}")
+    told = working.format(
+        new=figure(EWMA_WEIGHT, 1),
+        old=figure(1 - EWMA_WEIGHT, 1),
+        off=signed(charted.off, 2),
+        before=signed(before.running if before else 0.0, 2),
+    )
+    yield Part(translate("How", "Running mean"), told, signed(charted.running, 2))
+    if charted.running_reach is not None:
+        spread = translate("How", "from the same spreads, each weighted as it counts in it")
+        yield Part(translate("How", "Limits of the running mean"), spread, f"± {percent(charted.running_reach, 2)}")
+
+
+def of_meaning(lot: SeasonLot, meaning: Meaning, farm: Farm) -> Working:
+    """What the line of the lot before would have delivered: powder, solids, money."""
+    carried = meaning.carried
+    parts = (
+        Part(
+            translate("How", "A feeding to the old line"),
+            translate(
+                "How", "level scoopful × share of the volume below the line × settling: {level}, {line}, {settling}"
+            ).format(
+                level=grams(lot.level_mean_g),
+                line=figure(meaning.before.down_wall_mm or 0.0, 1, "mm"),
+                settling=figure(lot.settling_factor, 3),
+            ),
+            grams(carried.mass_g),
+        ),
+        Part(
+            translate("How", "Against the target"),
+            f"{grams(carried.mass_g)} ÷ {grams(carried.target_g)} − 1",
+            signed(carried.share),
+        ),
+        Part(
+            translate("How", "95 % interval"),
+            translate("How", "from the doubts in the level scoopful and in the settling"),
+            interval(figure(carried.low_g), grams(carried.high_g)),
+        ),
+        *_solids(meaning),
+        *_money(lot, meaning, farm),
+    )
+    title = translate("How", "With the line of lot {lot}").format(lot=meaning.before.lot_number)
+    words = translate("How", "What a feeding would have weighed, had the scoop kept the line of the lot before.")
+    return Working(title, parts, (f"{GUM}, 5.1.2",), words)
+
+
+def _solids(meaning: Meaning) -> Iterator[Part]:
+    carried = meaning.carried
+    if meaning.solids is None or meaning.target_solids is None:
+        return
+    working = translate("How", "so much powder on the same water: {target} as planned, powder × {mass} ÷ {wanted}")
+    told = working.format(
+        target=percent(meaning.target_solids, 2), mass=grams(carried.mass_g), wanted=grams(carried.target_g)
+    )
+    yield Part(translate("How", "Solids, as mixed"), told, percent(meaning.solids, 2))
+
+
+def _money(lot: SeasonLot, meaning: Meaning, farm: Farm) -> Iterator[Part]:
+    if meaning.money_a_day is None or meaning.daily_g is None:
+        return
+    working = translate("How", "{share} of {daily} of powder a day × price ÷ weight of a package: {price} ÷ {package}")
+    told = working.format(
+        share=signed(meaning.carried.share),
+        daily=weight(meaning.daily_g),
+        price=money_text(lot.price_per_package or 0.0, farm),
+        package=weight(lot.package_mass_g or 0.0),
+    )
+    sign = "−" if meaning.money_a_day < 0 else "+"
+    yield Part(translate("How", "Money a day"), told, f"{sign}{money_text(meaning.money_a_day, farm)}")
+
+
+def of_inside(lot: SeasonLot, found: InsideLot) -> Working:
+    """The bags of one lot: limits, running mean, and what is told of them."""
+    parts = (
+        Part(
+            translate("How", "Mean"),
+            translate("How", "the level scoopful as it was signed off"),
+            grams(found.centre_g),
+        ),
+        Part(
+            translate("How", "Limits of the first bag"),
+            translate(
+                "How",
+                "Student's t for {degrees} degrees of freedom × √(spread between bags² + spread between fills² ÷ "
+                "scoopfuls), spreads {bags} and {fills}",
+            ).format(
+                degrees=degrees(lot.degrees_of_freedom),
+                bags=percent(lot.bag_sd_share, 2),
+                fills=percent(lot.fill_sd_share, 2),
+            ),
+            interval(figure(found.low_g[0]), grams(found.high_g[0])),
+        ),
+        Part(
+            translate("How", "Running mean now"),
+            translate("How", "{new} × this bag + {old} × the running mean before").format(
+                new=figure(EWMA_WEIGHT, 1), old=figure(1 - EWMA_WEIGHT, 1)
+            ),
+            grams(found.running_g[-1]),
+        ),
+        *_told_inside(found),
+    )
+    words = translate(
+        "How",
+        "Each bag is held against the mean of the weigh-in, by how bags and fills differ on this farm. {bags} so far.",
+    )
+    title = translate("How", "Bags of lot {lot}").format(lot=lot.lot_number)
+    return Working(title, parts, (EWMA, f"{GUM}, G.3"), words.format(bags=counted.bags(len(found.running_g))))
+
+
+def _told_inside(found: InsideLot) -> Iterator[Part]:
+    what = {
+        Inside.JUMP: (
+            translate("How", "Jump"),
+            translate("How", "mean of the bags after ÷ mean before − 1; chance of it by chance alone: {p}"),
+        ),
+        Inside.DRIFT: (
+            translate("How", "Drift"),
+            translate("How", "slope by least squares × bags; chance of it by chance alone: {p}"),
+        ),
+        Inside.ONE_OFF: (translate("How", "One bag off"), translate("How", "that bag ÷ mean − 1")),
+    }.get(found.told)
+    if what is None:
+        return
+    caption, working = what
+    ends = interval(signed(found.low_share), signed(found.high_share))
+    yield Part(caption, working.format(p=percent(found.p)), f"{signed(found.share)} ({ends})")

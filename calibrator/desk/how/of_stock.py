@@ -1,0 +1,64 @@
+"""How the days of powder at hand came about."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from calibrator.desk import shown
+from calibrator.desk.at_hand import ORDER_DAYS, AtHand
+from calibrator.desk.how.working import Part, Working, figure, translate, weight
+from calibrator.desk.speech import day_text
+from calibrator.model import UnitSystem
+
+MOST_PLANS_TOLD = 8
+
+
+def of_stock(found: AtHand, system: UnitSystem) -> Working:
+    """What is left of the lot in use, and how long it lasts."""
+    words = translate(
+        "How",
+        "What is left, less what the plans take day by day: steps to weaning and the cold are reckoned in, today's "
+        "feedings too. What calves leave or spill is not known: count the bags now and then.",
+    )
+    parts = (_left(found, system), *_plans(found), *_days(found), *_order(found, system))
+    source = translate("How", "conservation of mass")
+    return Working(translate("How", "Powder at hand"), parts, (source,), words)
+
+
+def _left(found: AtHand, system: UnitSystem) -> Part:
+    if found.counted_on is not None:
+        text = translate("How", "counted on {day}: {number} × {mass}, less {fed} by the plans since")
+    else:
+        text = translate("How", "what came: {number} × {mass}, less {fed} by the plans since {day}")
+    told = text.format(
+        day=day_text(found.since),
+        number=figure(found.packages, 1),
+        mass=weight(found.lot.package_mass_g or 0.0),
+        fed=weight(found.fed_g),
+    )
+    return Part(translate("How", "Left"), told, shown.mass(found.stock.left_g, system))
+
+
+def _plans(found: AtHand) -> Iterator[Part]:
+    working = translate("How", "calves × powder of a feeding × feedings a day, hoses and pails included")
+    for name, daily_g in found.by_plan[:MOST_PLANS_TOLD]:
+        yield Part(name, working, weight(daily_g))
+    yield Part(translate("How", "All plans today"), translate("How", "added up"), weight(found.daily_g))
+
+
+def _days(found: AtHand) -> Iterator[Part]:
+    if found.stock.days is None:
+        return
+    working = translate("How", "full days: {left} less what each day takes, today's {daily} first")
+    told = working.format(left=weight(found.stock.left_g), daily=weight(found.daily_g))
+    yield Part(translate("How", "Days at hand"), told, str(found.stock.days))
+
+
+def _order(found: AtHand, system: UnitSystem) -> Iterator[Part]:
+    if found.to_order is None:
+        return
+    working = translate(
+        "How", "what {days} days take, less what is left and {waiting} of other lots, in whole ones like these"
+    )
+    told = working.format(days=ORDER_DAYS, waiting=shown.mass(found.waiting_g or 0.0, system))
+    yield Part(translate("How", "To order"), told, str(found.to_order))

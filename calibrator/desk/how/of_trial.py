@@ -1,0 +1,60 @@
+"""How the verdicts of a trial of feeders came about."""
+
+from __future__ import annotations
+
+from calibrator.desk.counted import counted
+from calibrator.desk.how.working import GUM, Part, Working, figure, grams, interval, percent, signed, translate
+from calibrator.science.feeders import Person, Sd, TrialFindings
+
+PEOPLE = "ISO 5725-2; Searle, Casella and McCulloch 1992, Variance Components, 3.6"
+
+
+def of_trial(found: TrialFindings) -> tuple[Working, ...]:
+    """Everybody together, then each person."""
+    people = tuple(part for one in found.people for part in _person(one, found.mean_g))
+    words = translate(
+        "How",
+        "Each person's mean is held against the mean of all people, and each one's scatter against the others'. The "
+        "intervals hold for all people at once.",
+    )
+    return _together(found), Working(translate("How", "Person by person"), people, (f"{GUM}, G.4",), words)
+
+
+def _together(found: TrialFindings) -> Working:
+    means = " + ".join(figure(one.mean_g) for one in found.people)
+    parts = (
+        Part(translate("How", "Mean of all"), f"({means}) ÷ {len(found.people)}", grams(found.mean_g)),
+        Part(
+            translate("How", "Repeatability"),
+            translate("How", "how the fills of one person scatter, all people pooled"),
+            _sd(found.repeatability),
+        ),
+        Part(
+            translate("How", "Between people"),
+            translate("How", "what the means differ by beyond what that scatter explains"),
+            percent(found.between, 2),
+        ),
+        Part(
+            translate("How", "Reproducibility"),
+            translate("How", "√(between people² + repeatability²)"),
+            percent(found.reproducibility.share, 2),
+        ),
+    )
+    words = translate(
+        "How", "A fill is the mean of all, plus what the person adds, plus what differs from fill to fill."
+    )
+    return Working(translate("How", "Fills by everybody"), parts, (PEOPLE,), words)
+
+
+def _person(one: Person, mean_g: float) -> tuple[Part, ...]:
+    fills = counted.fills(one.fills)
+    off = f"{grams(one.mean_g)} ÷ {grams(mean_g)} − 1; {fills}"
+    scatter = translate("How", "standard deviation of that person's fills, 95 % interval by chi-square")
+    return (
+        Part(one.name, off, f"{signed(one.share)} ({interval(signed(one.low), signed(one.high))})"),
+        Part(translate("How", "Scatter"), scatter, _sd(Sd(one.sd_share, one.sd_low, one.sd_high))),
+    )
+
+
+def _sd(sd: Sd) -> str:
+    return f"{percent(sd.share, 2)} ({interval(figure(100 * sd.low, 2), figure(100 * sd.high, 2))})"
