@@ -103,16 +103,16 @@
     </message>
     <message numerus="yes">
         <source>The next {days} days take %n bags more than there are.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>The next {days} days take %n bag more than there are.</numerusform>
+            <numerusform>The next {days} days take %n bags more than there are.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>The next {days} days take %n totes more than there are.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>The next {days} days take %n tote more than there are.</numerusform>
+            <numerusform>The next {days} days take %n totes more than there are.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -1746,7 +1746,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>The mean of the bags. How far it may be off follows from how bags and fills differ.</source>
-        <translation type="unfinished"></translation>
+        <translation>La media de los costales. Cuánto puede errar se sabe por lo que difieren costales y llenadas.</translation>
     </message>
     <message>
         <source>Bulk density</source>
@@ -1758,7 +1758,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>The drops, corrected for their instrument, are turned into solids. What is not known for sure adds up to the interval, and the interval is held against the target.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las gotas, corregidas por su instrumento, se pasan a sólidos. Lo que no se sabe con certeza suma el intervalo, y el intervalo se compara con el objetivo.</translation>
     </message>
     <message>
         <source>Solids of the mix, as mixed</source>
@@ -1854,7 +1854,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>The powder that the scoop holds struck level, by the room that it has there.</source>
-        <translation type="unfinished"></translation>
+        <translation>El polvo que cabe en la medida al ras, entre el lugar que tiene ahí.</translation>
     </message>
     <message>
         <source>each doubt widened by Student&apos;s t for its degrees of freedom, then added as squares</source>
@@ -1958,11 +1958,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>The scoop is filled as high as the wanted weight needs room, at this lot&apos;s density.</source>
-        <translation type="unfinished"></translation>
+        <translation>La medida se llena hasta donde el peso buscado ocupa lugar, con la densidad de este lote.</translation>
     </message>
     <message>
         <source>Where the line for {target} goes</source>
-        <translation type="unfinished"></translation>
+        <translation>Dónde va la línea para {target}</translation>
     </message>
     <message>
         <source>Weight to the line</source>
@@ -2010,7 +2010,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>What a feeding to the old line weighs from this lot, beside what is wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que pesa una toma de este lote con la línea vieja, frente a lo que se busca.</translation>
     </message>
     <message>
         <source>Keep or move the old line</source>
@@ -2034,7 +2034,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>What fills to the line weigh, beside what is wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que pesan las llenadas a la línea, frente a lo que se busca.</translation>
     </message>
     <message>
         <source>Is the line right?</source>
@@ -2058,7 +2058,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>How it is computed</source>
-        <translation type="unfinished">Cómo se calcula</translation>
+        <translation>Cómo se calcula</translation>
     </message>
     <message>
         <source>How is this computed?</source>
@@ -2070,627 +2070,627 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Water and powder for {calves}</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua y polvo para {calves}</translation>
     </message>
     <message>
         <source>One calf&apos;s feeding times the calves, in as few equal batches as the vessel holds, then rounded to what can be measured out.</source>
-        <translation type="unfinished"></translation>
+        <translation>La toma de un becerro por los becerros, en las menos tandas iguales que quepan en el recipiente, y redondeada a lo que se puede medir.</translation>
     </message>
     <message>
         <source>What rounding does</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que cambia el redondeo</translation>
     </message>
     <message>
         <source>powder to water as measured out ÷ as wanted − 1</source>
-        <translation type="unfinished"></translation>
+        <translation>polvo por agua como se mide ÷ como se busca − 1</translation>
     </message>
     <message>
         <source>by weight: {powder} ÷ {water}</source>
-        <translation type="unfinished"></translation>
+        <translation>por peso: {powder} ÷ {water}</translation>
     </message>
     <message>
         <source>Powder to water</source>
-        <translation type="unfinished"></translation>
+        <translation>Polvo por agua</translation>
     </message>
     <message>
         <source>water at its temperature weighs {water}</source>
-        <translation type="unfinished"></translation>
+        <translation>el agua a su temperatura pesa {water}</translation>
     </message>
     <message>
         <source>{share} for hoses and pails is in it</source>
-        <translation type="unfinished"></translation>
+        <translation>incluye {share} para mangueras y cubetas</translation>
     </message>
     <message>
         <source>One calf</source>
-        <translation type="unfinished"></translation>
+        <translation>Un becerro</translation>
     </message>
     <message>
         <source>{calves} × one calf</source>
-        <translation type="unfinished"></translation>
+        <translation>{calves} × un becerro</translation>
     </message>
     <message>
         <source>All calves</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los becerros</translation>
     </message>
     <message>
         <source>finished mix ÷ usable room in the vessel ({vessel}), rounded up: {mix} ÷ {usable}</source>
-        <translation type="unfinished"></translation>
+        <translation>mezcla terminada ÷ lo que cabe en el recipiente ({vessel}), hacia arriba: {mix} ÷ {usable}</translation>
     </message>
     <message>
         <source>Batches</source>
-        <translation type="unfinished">Tandas</translation>
+        <translation>Tandas</translation>
     </message>
     <message>
         <source>Water in a batch</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua en una tanda</translation>
     </message>
     <message>
         <source>drawn to suit whole scoopfuls: {share} of everything</source>
-        <translation type="unfinished"></translation>
+        <translation>ajustada a medidas enteras: {share} de todo</translation>
     </message>
     <message>
         <source>as asked for</source>
-        <translation type="unfinished"></translation>
+        <translation>como se pidió</translation>
     </message>
     <message>
         <source>a batch&apos;s share is {exact}; to the step that this farm draws water in</source>
-        <translation type="unfinished"></translation>
+        <translation>a una tanda le tocan {exact}; al paso con que esta granja mide el agua</translation>
     </message>
     <message>
         <source>what so many scoopfuls weigh</source>
-        <translation type="unfinished"></translation>
+        <translation>lo que pesan tantas medidas</translation>
     </message>
     <message>
         <source>water × powder to water: {water} × {ratio}; to the step of the scale</source>
-        <translation type="unfinished"></translation>
+        <translation>agua × polvo por agua: {water} × {ratio}; al paso de la báscula</translation>
     </message>
     <message>
         <source>powder&apos;s share of all that is weighed in: {share}</source>
-        <translation type="unfinished"></translation>
+        <translation>parte del polvo en todo lo que se pesa: {share}</translation>
     </message>
     <message>
         <source>Powder in a batch</source>
-        <translation type="unfinished"></translation>
+        <translation>Polvo en una tanda</translation>
     </message>
     <message>
         <source>its share of all that is weighed in: {share}</source>
-        <translation type="unfinished"></translation>
+        <translation>su parte en todo lo que se pesa: {share}</translation>
     </message>
     <message>
         <source>What they weigh</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que pesan</translation>
     </message>
     <message>
         <source>{counts}, each as signed off for this lot</source>
-        <translation type="unfinished"></translation>
+        <translation>{counts}, cada una como se firmó para este lote</translation>
     </message>
     <message>
         <source>Spread</source>
-        <translation type="unfinished"></translation>
+        <translation>Variación</translation>
     </message>
     <message>
         <source>scoopfuls differ each for itself, and their mean is known only so far: 95 %, as squares</source>
-        <translation type="unfinished"></translation>
+        <translation>cada medida varía por su cuenta, y su media se conoce solo hasta cierto punto: 95 %, como cuadrados</translation>
     </message>
     <message>
         <source>The count that people are told lies within the farm&apos;s tolerance of {tolerance}: {rule}</source>
-        <translation type="unfinished"></translation>
+        <translation>La cuenta que se da está dentro de la tolerancia de la granja, {tolerance}: {rule}</translation>
     </message>
     <message>
         <source>whole scoopfuls of one kind, and the water is drawn to suit them.</source>
-        <translation type="unfinished"></translation>
+        <translation>medidas enteras de una sola clase, y el agua se ajusta a ellas.</translation>
     </message>
     <message>
         <source>to the line of one scoop where that is natural, else the fewest scoopfuls.</source>
-        <translation type="unfinished"></translation>
+        <translation>a la línea de una sola medida donde es natural; si no, las menos medidas.</translation>
     </message>
     <message>
         <source>Scoopfuls</source>
-        <translation type="unfinished">Medidas</translation>
+        <translation>Medidas</translation>
     </message>
     <message>
         <source>count ÷ powder by weight − 1: {count} ÷ {powder}</source>
-        <translation type="unfinished"></translation>
+        <translation>cuenta ÷ polvo por peso − 1: {count} ÷ {powder}</translation>
     </message>
     <message>
         <source>Off by</source>
-        <translation type="unfinished">Diferencia</translation>
+        <translation>Diferencia</translation>
     </message>
     <message>
         <source>Finished mix</source>
-        <translation type="unfinished">Mezcla terminada</translation>
+        <translation>Mezcla terminada</translation>
     </message>
     <message>
         <source>water + powder × the room that 1 g takes in water: {water} + {powder} × {room}</source>
-        <translation type="unfinished"></translation>
+        <translation>agua + polvo × el lugar que ocupa 1 g en el agua: {water} + {powder} × {room}</translation>
     </message>
     <message>
         <source>Solids, as mixed</source>
-        <translation type="unfinished"></translation>
+        <translation>Sólidos, tal como se mezcla</translation>
     </message>
     <message>
         <source>Dry matter</source>
-        <translation type="unfinished"></translation>
+        <translation>Materia seca</translation>
     </message>
     <message>
         <source>the same without the powder&apos;s own moisture, {share}</source>
-        <translation type="unfinished"></translation>
+        <translation>lo mismo sin la humedad del propio polvo, {share}</translation>
     </message>
     <message>
         <source>Osmolality, an estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>Osmolalidad, una estimación</translation>
     </message>
     <message>
         <source>1000 × powder to water × what 1 g brings: 1000 × {ratio} × {osmoles}</source>
-        <translation type="unfinished"></translation>
+        <translation>1000 × polvo por agua × lo que aporta 1 g: 1000 × {ratio} × {osmoles}</translation>
     </message>
     <message>
         <source>For powder by weight. The room that powder takes follows from fat, protein, lactose and ash on its label; osmolality from lactose and ash. A laboratory&apos;s value goes before the estimate.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para polvo por peso. El lugar que ocupa el polvo sale de la grasa, proteína, lactosa y ceniza de su etiqueta; la osmolalidad, de la lactosa y la ceniza. El valor de un laboratorio va antes que la estimación.</translation>
     </message>
     <message>
         <source>additive volumes in solution, Walstra et al., Dairy Science and Technology</source>
-        <translation type="unfinished"></translation>
+        <translation>volúmenes aditivos en solución, Walstra et al., Dairy Science and Technology</translation>
     </message>
     <message>
         <source>Strength and room</source>
-        <translation type="unfinished"></translation>
+        <translation>Concentración y lugar</translation>
     </message>
     <message>
         <source>Solids by scoopfuls</source>
-        <translation type="unfinished"></translation>
+        <translation>Sólidos por medidas</translation>
     </message>
     <message>
         <source>the same with what the scoopfuls weigh, and with both ends of their spread</source>
-        <translation type="unfinished"></translation>
+        <translation>lo mismo con lo que pesan las medidas, y con los dos extremos de su variación</translation>
     </message>
     <message>
         <source>Level scoopful</source>
-        <translation type="unfinished"></translation>
+        <translation>Medida al ras</translation>
     </message>
     <message>
         <source>mean of the bags, from {weighed}</source>
-        <translation type="unfinished"></translation>
+        <translation>media de los costales, de {weighed}</translation>
     </message>
     <message>
         <source>level scoopful ÷ volume of the scoop to its rim</source>
-        <translation type="unfinished"></translation>
+        <translation>medida al ras ÷ volumen de la medida hasta el borde</translation>
     </message>
     <message>
         <source>from the doubts in the scoopful ({degrees} degrees of freedom) and in the volume</source>
-        <translation type="unfinished"></translation>
+        <translation>de las dudas en la medida ({degrees} grados de libertad) y en el volumen</translation>
     </message>
     <message>
         <source>Density of lot {lot}</source>
-        <translation type="unfinished"></translation>
+        <translation>Densidad del lote {lot}</translation>
     </message>
     <message>
         <source>As it was signed off. The bars of the picture are the intervals.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como se firmó. Las barras de la gráfica son los intervalos.</translation>
     </message>
     <message>
         <source>Lots of one product are held against their own middle. A lot beyond its limits is farther off than lots and weighing explain; the running mean finds what creeps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los lotes de un producto se comparan con su propio centro. Un lote fuera de sus límites se aparta más de lo que explican los lotes y la pesada; la media móvil descubre lo que cambia poco a poco.</translation>
     </message>
     <message>
         <source>Middle of its kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Centro de su clase</translation>
     </message>
     <message>
         <source>mean of the logarithms of the densities of this product&apos;s lots</source>
-        <translation type="unfinished"></translation>
+        <translation>media de los logaritmos de las densidades de los lotes de este producto</translation>
     </message>
     <message>
         <source>Off the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuera del centro</translation>
     </message>
     <message>
         <source>logarithm of density ÷ middle: {density} ÷ {middle}</source>
-        <translation type="unfinished"></translation>
+        <translation>logaritmo de densidad ÷ centro: {density} ÷ {middle}</translation>
     </message>
     <message>
         <source>Marked</source>
-        <translation type="unfinished"></translation>
+        <translation>Marcado</translation>
     </message>
     <message>
         <source>Limits and running mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Límites y media móvil</translation>
     </message>
     <message>
         <source>{width} × √(spread between lots² + doubt of weighing²): {width} × √({between}² + {own}²)</source>
-        <translation type="unfinished"></translation>
+        <translation>{width} × √(variación entre lotes² + duda de la pesada²): {width} × √({between}² + {own}²)</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Límites</translation>
     </message>
     <message>
         <source>{new} × this lot + {old} × the running mean before: {off}, {before}</source>
-        <translation type="unfinished"></translation>
+        <translation>{new} × este lote + {old} × la media móvil anterior: {off}, {before}</translation>
     </message>
     <message>
         <source>Running mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Media móvil</translation>
     </message>
     <message>
         <source>from the same spreads, each weighted as it counts in it</source>
-        <translation type="unfinished"></translation>
+        <translation>de las mismas variaciones, cada una según lo que cuenta en ella</translation>
     </message>
     <message>
         <source>Limits of the running mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Límites de la media móvil</translation>
     </message>
     <message>
         <source>level scoopful × share of the volume below the line × settling: {level}, {line}, {settling}</source>
-        <translation type="unfinished"></translation>
+        <translation>medida al ras × parte del volumen bajo la línea × asentamiento: {level}, {line}, {settling}</translation>
     </message>
     <message>
         <source>With the line of lot {lot}</source>
-        <translation type="unfinished"></translation>
+        <translation>Con la línea del lote {lot}</translation>
     </message>
     <message>
         <source>What a feeding would have weighed, had the scoop kept the line of the lot before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que habría pesado una toma si la medida hubiera conservado la línea del lote anterior.</translation>
     </message>
     <message>
         <source>so much powder on the same water: {target} as planned, powder × {mass} ÷ {wanted}</source>
-        <translation type="unfinished"></translation>
+        <translation>tanto polvo en la misma agua: {target} según el plan, polvo × {mass} ÷ {wanted}</translation>
     </message>
     <message>
         <source>{share} of {daily} of powder a day × price ÷ weight of a package: {price} ÷ {package}</source>
-        <translation type="unfinished"></translation>
+        <translation>{share} de {daily} de polvo al día × precio ÷ peso de un bulto: {price} ÷ {package}</translation>
     </message>
     <message>
         <source>Money a day</source>
-        <translation type="unfinished">Dinero al día</translation>
+        <translation>Dinero al día</translation>
     </message>
     <message>
         <source>Mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Media</translation>
     </message>
     <message>
         <source>the level scoopful as it was signed off</source>
-        <translation type="unfinished"></translation>
+        <translation>la medida al ras como se firmó</translation>
     </message>
     <message>
         <source>Limits of the first bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Límites del primer costal</translation>
     </message>
     <message>
         <source>Student&apos;s t for {degrees} degrees of freedom × √(spread between bags² + spread between fills² ÷ scoopfuls), spreads {bags} and {fills}</source>
-        <translation type="unfinished"></translation>
+        <translation>t de Student para {degrees} grados de libertad × √(variación entre costales² + variación entre llenadas² ÷ medidas), variaciones {bags} y {fills}</translation>
     </message>
     <message>
         <source>Running mean now</source>
-        <translation type="unfinished"></translation>
+        <translation>Media móvil ahora</translation>
     </message>
     <message>
         <source>{new} × this bag + {old} × the running mean before</source>
-        <translation type="unfinished"></translation>
+        <translation>{new} × este costal + {old} × la media móvil anterior</translation>
     </message>
     <message>
         <source>Each bag is held against the mean of the weigh-in, by how bags and fills differ on this farm. {bags} so far.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada costal se compara con la media de la pesada, según lo que difieren costales y llenadas en esta granja. Hasta ahora {bags}.</translation>
     </message>
     <message>
         <source>Bags of lot {lot}</source>
-        <translation type="unfinished"></translation>
+        <translation>Costales del lote {lot}</translation>
     </message>
     <message>
         <source>Jump</source>
-        <translation type="unfinished"></translation>
+        <translation>Salto</translation>
     </message>
     <message>
         <source>mean of the bags after ÷ mean before − 1; chance of it by chance alone: {p}</source>
-        <translation type="unfinished"></translation>
+        <translation>media de los costales después ÷ media antes − 1; probabilidad de que sea casualidad: {p}</translation>
     </message>
     <message>
         <source>Drift</source>
-        <translation type="unfinished"></translation>
+        <translation>Deriva</translation>
     </message>
     <message>
         <source>slope by least squares × bags; chance of it by chance alone: {p}</source>
-        <translation type="unfinished"></translation>
+        <translation>pendiente por mínimos cuadrados × costales; probabilidad de que sea casualidad: {p}</translation>
     </message>
     <message>
         <source>One bag off</source>
-        <translation type="unfinished"></translation>
+        <translation>Un costal fuera</translation>
     </message>
     <message>
         <source>that bag ÷ mean − 1</source>
-        <translation type="unfinished"></translation>
+        <translation>ese costal ÷ media − 1</translation>
     </message>
     <message>
         <source>Fills of one bag differ, bags differ by more than that, lots by more again. What is more tells the spread between them; a standard deviation each, as a share of a scoopful.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las llenadas de un costal difieren, los costales más que eso, y los lotes todavía más. Lo que hay de más dice cuánto varían entre sí; cada una es una desviación estándar, como parte de una medida.</translation>
     </message>
     <message>
         <source>Where spread comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>De dónde viene la variación</translation>
     </message>
     <message>
         <source>√(sum of squares within bags ÷ degrees of freedom): √({squares} ÷ {df})</source>
-        <translation type="unfinished"></translation>
+        <translation>√(suma de cuadrados dentro de los costales ÷ grados de libertad): √({squares} ÷ {df})</translation>
     </message>
     <message>
         <source>Between fills</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre llenadas</translation>
     </message>
     <message>
         <source>√((mean square of bags − that of fills) ÷ fills a bag): √(({bags} − {fills}) ÷ {each})</source>
-        <translation type="unfinished"></translation>
+        <translation>√((cuadrado medio de costales − el de llenadas) ÷ llenadas por costal): √(({bags} − {fills}) ÷ {each})</translation>
     </message>
     <message>
         <source>Between bags</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre costales</translation>
     </message>
     <message>
         <source>√((mean square of lots − what bags and fills bring) ÷ fills a lot): {lots}, {each} fills a lot</source>
-        <translation type="unfinished"></translation>
+        <translation>√((cuadrado medio de lotes − lo que aportan costales y llenadas) ÷ llenadas por lote): {lots}, {each} llenadas por lote</translation>
     </message>
     <message>
         <source>Between lots</source>
-        <translation type="unfinished">Entre lotes</translation>
+        <translation>Entre lotes</translation>
     </message>
     <message>
         <source>{lots} lots, {bags} bags, {fills} fills</source>
-        <translation type="unfinished"></translation>
+        <translation>{lots} lotes, {bags} costales, {fills} llenadas</translation>
     </message>
     <message>
         <source>Of the whole</source>
-        <translation type="unfinished"></translation>
+        <translation>Del total</translation>
     </message>
     <message>
         <source>each one squared ÷ all squared together</source>
-        <translation type="unfinished"></translation>
+        <translation>cada una al cuadrado ÷ todas al cuadrado juntas</translation>
     </message>
     <message>
         <source>√(work of a bag ÷ work of a fill) × spread of fills ÷ spread of bags: √2 × {fills} ÷ {bags}</source>
-        <translation type="unfinished"></translation>
+        <translation>√(trabajo de un costal ÷ trabajo de una llenada) × variación de llenadas ÷ variación de costales: √2 × {fills} ÷ {bags}</translation>
     </message>
     <message>
         <source>the whole numbers beside it with the least work, for a mean known within {share}</source>
-        <translation type="unfinished"></translation>
+        <translation>los números enteros cercanos con menos trabajo, para una media conocida con ± {share}</translation>
     </message>
     <message>
         <source>{bags}, {fills} each</source>
-        <translation type="unfinished"></translation>
+        <translation>{bags}, {fills} de cada uno</translation>
     </message>
     <message>
         <source>The least work</source>
-        <translation type="unfinished"></translation>
+        <translation>El menor trabajo</translation>
     </message>
     <message>
         <source>Fills from a bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Llenadas de un costal</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished">Plan</translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>What it leaves in doubt</source>
-        <translation type="unfinished"></translation>
+        <translation>La duda que deja</translation>
     </message>
     <message>
         <source>√((spread of bags² + spread of fills² ÷ fills a bag) ÷ bags)</source>
-        <translation type="unfinished"></translation>
+        <translation>√((variación de costales² + variación de llenadas² ÷ llenadas por costal) ÷ costales)</translation>
     </message>
     <message>
         <source>Opening one more bag is counted as twice the work of one more fill.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir un costal más cuenta como el doble de trabajo que una llenada más.</translation>
     </message>
     <message>
         <source>A line, or a step, is laid through the lots so that the squares of what is left are least; lots of one product each about their own middle. What goes together need not be the cause.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se traza una recta, o un escalón, por los lotes de modo que los cuadrados de lo que sobra sean mínimos; los lotes de cada producto, alrededor de su propio centro. Lo que va junto no siempre es la causa.</translation>
     </message>
     <message>
         <source>Lots that tell it</source>
-        <translation type="unfinished"></translation>
+        <translation>Lotes que lo dicen</translation>
     </message>
     <message>
         <source>those where it is entered</source>
-        <translation type="unfinished"></translation>
+        <translation>aquellos en que está anotado</translation>
     </message>
     <message>
         <source>By chance alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Por pura casualidad</translation>
     </message>
     <message>
         <source>how often so large an effect comes where there is none</source>
-        <translation type="unfinished"></translation>
+        <translation>cada cuánto sale un efecto tan grande donde no hay ninguno</translation>
     </message>
     <message>
         <source>Answer</source>
-        <translation type="unfinished">Respuesta</translation>
+        <translation>Respuesta</translation>
     </message>
     <message>
         <source>seen where the interval leaves nought out; none where it stays near nought</source>
-        <translation type="unfinished"></translation>
+        <translation>se ve donde el intervalo deja fuera el cero; ninguno donde se queda cerca de cero</translation>
     </message>
     <message>
         <source>Slope</source>
-        <translation type="unfinished"></translation>
+        <translation>Pendiente</translation>
     </message>
     <message>
         <source>Swing</source>
-        <translation type="unfinished"></translation>
+        <translation>Oscilación</translation>
     </message>
     <message>
         <source>Step</source>
-        <translation type="unfinished"></translation>
+        <translation>Escalón</translation>
     </message>
     <message>
         <source>logarithm of density, {per}</source>
-        <translation type="unfinished"></translation>
+        <translation>logaritmo de la densidad, {per}</translation>
     </message>
     <message>
         <source>half the height of a yearly wave, a straight drift beside it taken out</source>
-        <translation type="unfinished"></translation>
+        <translation>la mitad de la altura de una onda anual, quitada una deriva recta</translation>
     </message>
     <message>
         <source>logarithm of density, the two that differ most</source>
-        <translation type="unfinished"></translation>
+        <translation>logaritmo de la densidad, los dos que más difieren</translation>
     </message>
     <message>
         <source>Scheffé&apos;s, which holds for the widest of all differences</source>
-        <translation type="unfinished"></translation>
+        <translation>el de Scheffé, que vale para la mayor de todas las diferencias</translation>
     </message>
     <message>
         <source>standard uncertainty × Student&apos;s t</source>
-        <translation type="unfinished"></translation>
+        <translation>incertidumbre típica × t de Student</translation>
     </message>
     <message>
         <source>What is left, less what the plans take day by day: steps to weaning and the cold are reckoned in, today&apos;s feedings too. What calves leave or spill is not known: count the bags now and then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que queda, menos lo que piden los planes día por día: cuentan los pasos al destete y el frío, y también las tomas de hoy. Lo que los becerros dejan o tiran no se sabe: cuente los costales de vez en cuando.</translation>
     </message>
     <message>
         <source>conservation of mass</source>
-        <translation type="unfinished"></translation>
+        <translation>conservación de la masa</translation>
     </message>
     <message>
         <source>Powder at hand</source>
-        <translation type="unfinished">Polvo disponible</translation>
+        <translation>Polvo disponible</translation>
     </message>
     <message>
         <source>counted on {day}: {number} × {mass}, less {fed} by the plans since</source>
-        <translation type="unfinished"></translation>
+        <translation>contado el {day}: {number} × {mass}, menos {fed} según los planes desde entonces</translation>
     </message>
     <message>
         <source>what came: {number} × {mass}, less {fed} by the plans since {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>lo que llegó: {number} × {mass}, menos {fed} según los planes desde el {day}</translation>
     </message>
     <message>
         <source>Left</source>
-        <translation type="unfinished"></translation>
+        <translation>Queda</translation>
     </message>
     <message>
         <source>calves × powder of a feeding × feedings a day, hoses and pails included</source>
-        <translation type="unfinished"></translation>
+        <translation>becerros × polvo de una toma × tomas al día, con mangueras y cubetas</translation>
     </message>
     <message>
         <source>All plans today</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los planes hoy</translation>
     </message>
     <message>
         <source>added up</source>
-        <translation type="unfinished"></translation>
+        <translation>sumado</translation>
     </message>
     <message>
         <source>full days: {left} less what each day takes, today&apos;s {daily} first</source>
-        <translation type="unfinished"></translation>
+        <translation>días completos: {left} menos lo que pide cada día, primero los {daily} de hoy</translation>
     </message>
     <message>
         <source>Days at hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Días disponibles</translation>
     </message>
     <message>
         <source>what {days} days take, less what is left and {waiting} of other lots, in whole ones like these</source>
-        <translation type="unfinished"></translation>
+        <translation>lo que piden {days} días, menos lo que queda y {waiting} de otros lotes, en enteros como estos</translation>
     </message>
     <message>
         <source>To order</source>
-        <translation type="unfinished"></translation>
+        <translation>Por pedir</translation>
     </message>
     <message>
         <source>Each person&apos;s mean is held against the mean of all people, and each one&apos;s scatter against the others&apos;. The intervals hold for all people at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>La media de cada persona se compara con la de todas, y lo que varía cada una con lo que varían las demás. Los intervalos valen para todas a la vez.</translation>
     </message>
     <message>
         <source>Person by person</source>
-        <translation type="unfinished"></translation>
+        <translation>Persona por persona</translation>
     </message>
     <message>
         <source>Mean of all</source>
-        <translation type="unfinished"></translation>
+        <translation>Media de todas</translation>
     </message>
     <message>
         <source>Repeatability</source>
-        <translation type="unfinished"></translation>
+        <translation>Repetibilidad</translation>
     </message>
     <message>
         <source>how the fills of one person scatter, all people pooled</source>
-        <translation type="unfinished"></translation>
+        <translation>cuánto varían las llenadas de una persona, todas juntas</translation>
     </message>
     <message>
         <source>Between people</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre personas</translation>
     </message>
     <message>
         <source>what the means differ by beyond what that scatter explains</source>
-        <translation type="unfinished"></translation>
+        <translation>lo que difieren las medias más allá de lo que eso explica</translation>
     </message>
     <message>
         <source>Reproducibility</source>
-        <translation type="unfinished"></translation>
+        <translation>Reproducibilidad</translation>
     </message>
     <message>
         <source>√(between people² + repeatability²)</source>
-        <translation type="unfinished"></translation>
+        <translation>√(entre personas² + repetibilidad²)</translation>
     </message>
     <message>
         <source>A fill is the mean of all, plus what the person adds, plus what differs from fill to fill.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una llenada es la media de todas, más lo que pone la persona, más lo que cambia de llenada en llenada.</translation>
     </message>
     <message>
         <source>Fills by everybody</source>
-        <translation type="unfinished"></translation>
+        <translation>Llenadas de todos</translation>
     </message>
     <message>
         <source>standard deviation of that person&apos;s fills, 95 % interval by chi-square</source>
-        <translation type="unfinished"></translation>
+        <translation>desviación estándar de las llenadas de esa persona, intervalo del 95 % por ji cuadrada</translation>
     </message>
     <message>
         <source>Scatter</source>
-        <translation type="unfinished"></translation>
+        <translation>Variación</translation>
     </message>
     <message>
         <source>Warm water gives off what the powder takes up, and hot and cold water meet in between. Heat lost to vessel and air is left out: measure the mix before it is fed.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua tibia da el calor que toma el polvo, y el agua caliente y la fría se encuentran en medio. No cuenta el calor que se va al recipiente y al aire: mida la mezcla antes de darla.</translation>
     </message>
     <message>
         <source>Warmth of water and mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura del agua y de la mezcla</translation>
     </message>
     <message>
         <source>as much warmer than the mix as the powder takes: {powder} of powder from {stored}, {water} of water × {heat}</source>
-        <translation type="unfinished"></translation>
+        <translation>más caliente que la mezcla en lo que toma el polvo: {powder} de polvo desde {stored}, {water} de agua × {heat}</translation>
     </message>
     <message>
         <source>Water to draw</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua por sacar</translation>
     </message>
     <message>
         <source>where water at {water} and powder at {powder} meet</source>
-        <translation type="unfinished"></translation>
+        <translation>donde se encuentran agua a {water} y polvo a {powder}</translation>
     </message>
     <message>
         <source>The mix lands at</source>
-        <translation type="unfinished"></translation>
+        <translation>La mezcla queda a</translation>
     </message>
     <message>
         <source>cooling as the vessel&apos;s two readings show, down to {cool}</source>
-        <translation type="unfinished"></translation>
+        <translation>se enfría como muestran las dos lecturas del recipiente, hasta {cool}</translation>
     </message>
     <message>
         <source>Stays warm</source>
-        <translation type="unfinished"></translation>
+        <translation>Sigue tibia</translation>
     </message>
     <message>
         <source>water × (drawn − cold) ÷ (hot − cold): {water} × ({drawn} − {cold}) ÷ ({hot} − {cold})</source>
-        <translation type="unfinished"></translation>
+        <translation>agua × (sacada − fría) ÷ (caliente − fría): {water} × ({drawn} − {cold}) ÷ ({hot} − {cold})</translation>
     </message>
     <message>
         <source>Hot water in a batch</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua caliente en una tanda</translation>
     </message>
     <message>
         <source>Cold water in a batch</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua fría en una tanda</translation>
     </message>
     <message>
         <source>the rest</source>
-        <translation type="unfinished"></translation>
+        <translation>el resto</translation>
     </message>
 </context>
 <context>
@@ -4583,7 +4583,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <name>ReadingDialog</name>
     <message>
         <source>Close</source>
-        <translation type="unfinished">Cerrar</translation>
+        <translation>Cerrar</translation>
     </message>
 </context>
 <context>
@@ -9758,16 +9758,16 @@ Last kept: {mass}</source>
     </message>
     <message numerus="yes">
         <source>The next {days} days take %n bags more than there are.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>En los próximos {days} días falta %n costal.</numerusform>
+            <numerusform>En los próximos {days} días faltan %n costales.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>The next {days} days take %n totes more than there are.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>En los próximos {days} días falta %n supersaco.</numerusform>
+            <numerusform>En los próximos {days} días faltan %n supersacos.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
