@@ -70,6 +70,12 @@ def _doors(window: Window) -> Iterator[str]:
             trial.enter()
     yield "trial"
     yield from _workings(window, "trial", trial.workings())
+    trial.work.withdraw("powder of two bags", "MK")
+    trial.refresh()
+    yield "trial-withdrawn"
+    trial.choice.past.setCurrentIndex(1)
+    trial.choice.past.activated.emit(1)
+    yield "trial-over"
     trial.close()
     figures = doors.open_figures()
     assert figures is not None

@@ -15,6 +15,9 @@ class _Counted(QObject):
     def fills(self, count: int) -> str:
         return self.tr("%n fills", "", count)
 
+    def trials(self, count: int) -> str:
+        return self.tr("%n trials", "", count)
+
     def kept_here(self, count: int) -> str:
         return self.tr(
             "The server cannot be reached. %n entries are kept on this computer and will be sent. Go on weighing; "

@@ -38,6 +38,10 @@ SENTENCES = (
     QT_TRANSLATE_NOOP("Science", "It takes three weights or more to tell an odd one."),
     QT_TRANSLATE_NOOP("Science", "It takes two groups or more to compare them."),
     QT_TRANSLATE_NOOP("Science", "It takes two people with two fills each to compare them."),
+    QT_TRANSLATE_NOOP(
+        "Science", "It takes the same two people or more in two trials or more to compare them over time."
+    ),
+    QT_TRANSLATE_NOOP("Science", "It takes two fills or more of each person in each trial to compare them over time."),
     QT_TRANSLATE_NOOP("Science", "More powder was fed than came: count the bags that are left."),
     QT_TRANSLATE_NOOP("Science", "No water is hot or cold enough for this: warm the powder or the vessel first."),
     QT_TRANSLATE_NOOP("Science", "One step of poured water rises far too much for its volume; pour it once more."),

@@ -221,6 +221,7 @@ def _trial_fills(fills: Sequence[TrialFill], known: _Names) -> FlatTable:
         Field("at", lambda o: o.at),
         Field("typed by", lambda o: o.by),
         Field("struck out because", lambda o: o.struck_reason or ""),
+        Field("note of the trial", of(lambda t: t.note)),
         Field("trial withdrawn because", of(lambda t: t.withdrawn_reason)),
     )
     return table_of(fields, fills)

@@ -34,7 +34,7 @@ def f_tail(f: float, df_above: float, df_below: float) -> float:
     return float(fdtrc(df_above, df_below, not_negative(f, "The ratio of spreads")))
 
 
-def _row(sum_squares: float, df: int, below: AnovaRow | None = None) -> AnovaRow:
+def analysis_row(sum_squares: float, df: int, below: AnovaRow | None = None) -> AnovaRow:
     ms = sum_squares / df if df else 0.0
     if below is None or not df or not below.df or below.mean_square <= 0:
         return AnovaRow(sum_squares, df, ms)
@@ -53,8 +53,8 @@ def one_way(groups: Sequence[Sequence[float]]) -> tuple[AnovaRow, AnovaRow]:
     sizes = [len(group) for group in groups]
     grand = math.fsum(m * n for m, n in zip(means, sizes, strict=True)) / sum(sizes)
     between = math.fsum(n * (m - grand) ** 2 for m, n in zip(means, sizes, strict=True))
-    within = _row(math.fsum(sum_of_squares(group) for group in groups), sum(sizes) - len(groups))
-    return _row(between, len(groups) - 1, within), within
+    within = analysis_row(math.fsum(sum_of_squares(group) for group in groups), sum(sizes) - len(groups))
+    return analysis_row(between, len(groups) - 1, within), within
 
 
 @dataclass(frozen=True)
@@ -160,9 +160,9 @@ def components_of_bags(lots: Sequence[Sequence[BagMean]]) -> Components:
     between = math.fsum(sum(n) * (m - grand) ** 2 for m, n in zip(means, sizes, strict=True))
     in_lots = math.fsum(b.scoopfuls * (b.mean_g - m) ** 2 for bags, m in zip(lots, means, strict=True) for b in bags)
     flat = [bag for bags in lots for bag in bags]
-    fills = _row(math.fsum(b.sum_squares for b in flat), sum(b.weighings - 1 for b in flat))
-    within = _row(in_lots, len(flat) - len(lots), fills)
-    return _solved(grand, s, _row(between, len(lots) - 1, within), within, fills)
+    fills = analysis_row(math.fsum(b.sum_squares for b in flat), sum(b.weighings - 1 for b in flat))
+    within = analysis_row(in_lots, len(flat) - len(lots), fills)
+    return _solved(grand, s, analysis_row(between, len(lots) - 1, within), within, fills)
 
 
 def _solved(mean: float, s: _Sums, lots: AnovaRow, bags: AnovaRow, fills: AnovaRow) -> Components:

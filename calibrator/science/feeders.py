@@ -142,8 +142,8 @@ class _Group:
 def _person(own: _Group, groups: Sequence[_Group], mean: float, tolerance: float) -> Person:
     half = _half(own, groups) / mean
     share = own.mean / mean - 1
-    sd = _sd(own.variance, own.df, own.mean)
-    level = _level(share, half, tolerance)
+    sd = sd_of(own.variance, own.df, own.mean)
+    level = level_of(share, half, tolerance)
     return Person(
         own.name, len(own.masses), own.mean, share, share - half, share + half, level,
         sd.share, sd.low, sd.high, _scatter(own, groups, sd),
@@ -163,7 +163,7 @@ def _half(own: _Group, groups: Sequence[_Group]) -> float:
     return two_sided_t(1 - 0.05 / looks, df) * math.sqrt(variance)
 
 
-def _level(share: float, half: float, tolerance: float) -> Level:
+def level_of(share: float, half: float, tolerance: float) -> Level:
     low, high = share - half, share + half
     reach = max(-low, high)
     if reach <= NEGLIGIBLE_SHARE or (low <= 0 <= high and reach <= tolerance):
@@ -184,7 +184,7 @@ def _scatter(own: _Group, groups: Sequence[_Group], sd: Sd) -> Scatter:
     return Scatter.WIDE if sd.share > STEADY_FILL_SD_SHARE else Scatter.STEADY
 
 
-def _sd(variance: float, df: float, mean: float) -> Sd:
+def sd_of(variance: float, df: float, mean: float) -> Sd:
     from scipy.special import chdtri
 
     low, high = (math.sqrt(variance * df / float(chdtri(df, p))) / mean for p in (0.025, 0.975))
@@ -197,11 +197,11 @@ def _spreads(groups: Sequence[_Group], mean: float) -> tuple[Sd, Sd, float, floa
     total = sum(len(group.masses) for group in groups)
     each = (total - sum(len(group.masses) ** 2 for group in groups) / total) / above.df
     floored = math.fsum(group.variance * group.df for group in groups) / within.df
-    repeat = _sd(floored, within.df, mean)
+    repeat = sd_of(floored, within.df, mean)
     between2 = max(0.0, (above.mean_square - floored) / each)
     if not between2:
         return repeat, repeat, 0.0, above.p
     parts = ((above.mean_square / each, above.df), ((1 - 1 / each) * floored, within.df))
     whole = math.fsum(part for part, _ in parts)
     df = whole**2 / math.fsum(part * part / df for part, df in parts)
-    return repeat, _sd(whole, df, mean), math.sqrt(between2) / mean, above.p
+    return repeat, sd_of(whole, df, mean), math.sqrt(between2) / mean, above.p

@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import partial
 
-from PySide6.QtCore import QSignalBlocker, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QCloseEvent
-from PySide6.QtWidgets import QComboBox, QDialog, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
-from calibrator.desk.forms.fields import Captioned, TextField, focus_on
+from calibrator.desk.forms.fields import TextField, focus_on
 from calibrator.desk.help.hands import dust, level_fills
 from calibrator.desk.help.view import hands_button
 from calibrator.desk.how.of_trial import of_trial
@@ -19,17 +19,17 @@ from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
 from calibrator.desk.parts import button, card, column, label, row, scrolled, set_style_property
 from calibrator.desk.plain_text import LONGEST_LINE, on_screen
-from calibrator.desk.speech import day_text, decimal_comma
+from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
-from calibrator.desk.trial.picture import Row, TrialPicture
-from calibrator.desk.trial.words import asked_words, figures_words, finding_words, person_words
-from calibrator.desk.trial.work import TAKEN_BACK, Setting, TrialWork, doubt
-from calibrator.model import Farm, FillWay, Lot, Scale, Scoop, TrialFill
+from calibrator.desk.trial.choice import TrialChoice
+from calibrator.desk.trial.told import TrialTold
+from calibrator.desk.trial.words import asked_words
+from calibrator.desk.trial.work import TAKEN_BACK, TrialWork, doubt
+from calibrator.model import Farm, FillWay, TrialFill
 from calibrator.science.plausible import Doubt
-from calibrator.science.stats import mean_of
 from calibrator.units import Kind, show_mass
 
-WIDTH, HEIGHT = 940, 640
+WIDTH, HEIGHT = 1000, 680
 
 
 class TrialDialog(QDialog):
@@ -41,8 +41,7 @@ class TrialDialog(QDialog):
         self.work = TrialWork(desk.records, farm, desk.clock)
         self.setWindowTitle(self.tr("Trial of feeders"))
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.lot, self.scoop, self.scale, self.way = QComboBox(), QComboBox(), QComboBox(), QComboBox()
-        self.past = QComboBox()
+        self.choice = TrialChoice(desk.records, farm)
         self.person = TextField(self.tr("Who fills"))
         self.weight = Amount(desk, self.tr("Weight of the scoopful"), Kind.MASS)
         self.by = TextField(self.tr("Typed by"), longest=12)
@@ -50,12 +49,12 @@ class TrialDialog(QDialog):
         self.undo_button = button(self.tr("Undo"), self.take_back)
         self.strike_button = button(self.tr("Strike out …"), self._strike_or_restore)
         self.new_button = button(self.tr("New trial"), self._begin_anew)
+        self.end_button = button(self.tr("End the trial"), self._end_or_go_on)
+        self.withdraw_button = button(self.tr("Withdraw …"), self._withdraw_or_count)
+        self.note = TextField(self.tr("Note"), longest=200)
         self.fills = QListWidget()
         self.next = label("", "heading")
-        self.finding, self.people, self.figures = label("", "heading"), label(""), label("", "quiet")
-        self.picture = TrialPicture()
-        self.how = how_button(self.workings)
-        self._offer(farm)
+        self.told = TrialTold(self._mass, how_button(self.workings))
         self._lay_out()
         self._wire()
         self.by.set_text(desk.initials)
@@ -64,7 +63,7 @@ class TrialDialog(QDialog):
 
     def enter(self) -> None:
         """Keep the weight; the field is free for the next one."""
-        setting, person = self.setting(), self.person.text()
+        setting, person = self.choice.setting(), self.person.text()
         if not person:
             self.person.say(self.tr("Say whose fill this is."), wrong=True)
             focus_on(self.person)
@@ -100,20 +99,15 @@ class TrialDialog(QDialog):
             self._done(partial(self.work.strike, newest, TAKEN_BACK, self._who()))
         self.weight.line.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def setting(self) -> Setting | None:
-        """What the next fill is made with; None where the farm has no lot, scoop or scale."""
-        lot, scoop, scale = (box.currentData() for box in (self.lot, self.scoop, self.scale))
-        if not (isinstance(lot, Lot) and isinstance(scoop, Scoop) and isinstance(scale, Scale)):
-            return None
-        marks = self.desk.records.marks(scoop_id=scoop.id, lot_id=lot.id)
-        return Setting(lot, scoop, scale, FillWay(self.way.currentData()), marks[-1] if marks else None)
-
     def pending(self) -> str:
         """What is typed and not kept; blank where all is."""
         return self.weight.text()
 
     def closeEvent(self, event: QCloseEvent) -> None:
-        """A weight that is typed but not entered is not lost by a slip."""
+        """A weight that is typed but not entered is not lost by a slip, nor is a note."""
+        if not self._note_kept():
+            event.ignore()
+            return
         if not self.pending():
             event.accept()
             return
@@ -132,18 +126,23 @@ class TrialDialog(QDialog):
 
     def refresh(self) -> None:
         """Show what is kept."""
-        self._show_past()
         begun = self.work.trial
-        fresh, may = begun is None, self.work.open and self.setting() is not None
-        for box in (self.lot, self.scoop, self.scale, self.way):
-            box.setEnabled(fresh)
+        self.choice.show_trials(self.work.trials(), begun)
+        may = self.work.open and not self.work.retired() and self.choice.setting() is not None
         for widget in (self.person, self.weight, self.by, self.enter_button):
             widget.setEnabled(may)
         self.undo_button.setEnabled(self.work.open and self.work.newest() is not None)
-        self.new_button.setEnabled(not fresh)
-        self._show_chosen()
+        for widget in (self.new_button, self.withdraw_button, self.note):
+            widget.setEnabled(begun is not None)
+        self.end_button.setEnabled(begun is not None and begun.counts and (self.work.open or not self.work.retired()))
+        self.end_button.setText(self.tr("End the trial") if self.work.open else self.tr("Go on with it"))
+        counted = begun is None or begun.counts
+        self.withdraw_button.setText(self.tr("Withdraw …") if counted else self.tr("Count again"))
+        if not self.note.busy:
+            self.note.set_text(begun.note if begun else "")
         self._show_fills()
-        self._tell()
+        self._tell_next()
+        self.told.tell(self.work)
 
     def _leave(self) -> None:
         self.weight.set_value(None)
@@ -151,44 +150,28 @@ class TrialDialog(QDialog):
 
     def _done(self, act: Callable[[], object]) -> bool:
         kept = self.desk.attempt(act) is not None
+        if not kept:
+            self.work.read()
         self.refresh()
         return kept
 
     def _who(self) -> str:
         return self.by.text() or self.desk.initials
 
-    def _tell(self) -> None:
-        person = self.person.text()
-        words = asked_words(person, self.work.missing(person)) if self.work.open else self.tr("This trial is closed.")
-        if self.setting() is None:
-            words = self.tr("Enter a lot, a scoop and a scale first: on the pages of the lots and of the setup.")
-        self.next.setText(words)
-        found = self.work.findings()
-        way = self.work.trial.way if self.work.trial else FillWay.LEVEL
-        for widget in (self.figures, self.how):
-            widget.setVisible(found is not None)
-        if found is None:
-            self.finding.setText(self.tr("Five fills each, two people or more"))
-            self.people.setText(
-                self.tr(
-                    "Everybody fills the same scoop from the same bag, one after another. It is no test of people: it "
-                    "shows which move to practise."
-                )
-            )
-        else:
-            self.finding.setText(finding_words(found))
-            self.people.setText("\n\n".join(person_words(one, way) for one in found.people))
-            self.figures.setText(figures_words(found))
-        self._draw(found.mean_g if found else None)
+    def _tell_next(self) -> None:
+        self.next.setText(self._next_words())
 
-    def _draw(self, middle_g: float | None) -> None:
-        told = {name: masses for name, masses in self.work.people().items() if masses}
-        rows = tuple(Row(on_screen(name, LONGEST_LINE), tuple(own), mean_of(own)) for name, own in told.items())
-        every = [mass for one in rows for mass in one.masses]
-        ends = (self._mass(min(every)), self._mass(max(every))) if every else ("", "")
-        self.picture.show_rows(rows, middle_g, ends)
-        self.picture.setAccessibleName(self.tr("Each person's fills"))
-        self.picture.setAccessibleDescription("; ".join(f"{one.name}: {self._mass(one.mean_g)}" for one in rows))
+    def _next_words(self) -> str:
+        begun, person = self.work.trial, self.person.text()
+        if begun is not None and not begun.counts:
+            return self.tr("This trial is withdrawn.")
+        if begun is not None and begun.closed:
+            return self.tr("This trial is closed.")
+        if self.work.retired():
+            return self.tr("The scoop or the scale of this trial is no longer used: begin a new trial.")
+        if self.choice.setting() is None:
+            return self.tr("Enter a lot, a scoop and a scale first: on the pages of the lots and of the setup.")
+        return asked_words(person, self.work.missing(person))
 
     def _show_fills(self) -> None:
         self.fills.clear()
@@ -211,8 +194,7 @@ class TrialDialog(QDialog):
         return self.tr("{fill} – does not count: {reason}").format(fill=words, reason=reason)
 
     def _mass(self, mass_g: float) -> str:
-        scale = self.scale.currentData()
-        step = scale.resolution_g if isinstance(scale, Scale) else None
+        step = self.choice.step_g()
         return show_mass(mass_g, self.desk.system, resolution_g=step, decimal_comma=decimal_comma())
 
     def _selected(self) -> TrialFill | None:
@@ -241,81 +223,58 @@ class TrialDialog(QDialog):
         self.strike_button.setText(self.tr("Strike out …") if counted else self.tr("Count again"))
 
     def _begin_anew(self) -> None:
-        if self.work.open and not self._done(partial(self.work.close, self._who())):
+        if not self._note_kept() or (self.work.open and not self._done(partial(self.work.close, self._who()))):
             return
         self.work.show(None)
         self.person.set_text("")
         self.refresh()
 
-    def _choose_past(self) -> None:
-        chosen = self.past.currentData()
-        self.work.show(next((one for one in self.work.trials() if one.id == chosen), None))
-        self.refresh()
+    def _end_or_go_on(self) -> None:
+        self._done(partial(self.work.close if self.work.open else self.work.go_on, self._who()))
 
-    def _show_past(self) -> None:
-        blocker = QSignalBlocker(self.past)
-        self.past.clear()
-        kept = self.work.trials()
-        if self.work.trial is None:
-            self.past.addItem(self.tr("a new trial"), "")
-        for one in reversed(kept):
-            self.past.addItem(day_text(one.started_at.astimezone().date()), one.id)
-        self.past.setCurrentIndex(max(0, self.past.findData(self.work.trial.id if self.work.trial else "")))
-        blocker.unblock()
-
-    def _show_chosen(self) -> None:
-        """What the trial was begun with."""
+    def _withdraw_or_count(self) -> None:
         begun = self.work.trial
-        if begun is None:
-            return
-        for box, id in ((self.lot, begun.lot_id), (self.scoop, begun.scoop_id), (self.scale, begun.scale_id)):
-            place = next((n for n in range(box.count()) if box.itemData(n).id == id), -1)
-            box.setCurrentIndex(place)
-        self.way.setCurrentIndex(self.way.findData(begun.way.value))
+        if begun is not None and begun.counts:
+            self.desk.ask.reason(self.tr("Why should this trial not count?"), self._withdraw_because)
+        elif begun is not None:
+            self._done(partial(self.work.withdraw, "", self._who()))
 
-    def _offer(self, farm: Farm) -> None:
-        records = self.desk.records
-        for lot in reversed(records.every(Lot, farm.id)):
-            self.lot.addItem(on_screen(lot.lot_number, LONGEST_LINE), lot)
-        for scoop in records.every(Scoop, farm.id):
-            self.scoop.addItem(on_screen(scoop.name, LONGEST_LINE), scoop)
-        for scale in records.every(Scale, farm.id):
-            self.scale.addItem(on_screen(scale.name, LONGEST_LINE), scale)
-        self.way.addItem(self.tr("struck level"), FillWay.LEVEL.value)
-        self.way.addItem(self.tr("to the line"), FillWay.TO_MARK.value)
-        for box in (self.lot, self.scoop, self.scale, self.past):
-            box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-            box.setMinimumContentsLength(10)
+    def _withdraw_because(self, reason: str) -> None:
+        self._done(partial(self.work.withdraw, reason, self._who()))
+
+    def _note_kept(self) -> bool:
+        """Keep a note that is typed; False where it could not be kept, which was told."""
+        begun, text = self.work.trial, self.note.text()
+        if begun is None or text == begun.note:
+            return True
+        kept = self.desk.attempt(partial(self.work.note, text, self._who())) is not None
+        if not kept:
+            self.work.read()  # somebody else told it anew: the next try comes after that
+        return kept
+
+    def _choose_past(self, chosen: str) -> None:
+        if self._note_kept():
+            self.work.show(next((one for one in self.work.trials() if one.id == chosen), None))
+        self.refresh()
 
     def _wire(self) -> None:
         self.weight.entered.connect(self.enter)
         self.person.entered.connect(self.weight.line.setFocus)
-        self.person.edited.connect(self._tell)
+        self.person.edited.connect(self._tell_next)
         self.by.entered.connect(self.weight.line.setFocus)
         self.fills.currentItemChanged.connect(self._choose_strike_word)
-        self.past.activated.connect(self._choose_past)
+        self.choice.chosen.connect(self._choose_past)
+        self.note.finished.connect(self._note_kept)
 
     def _lay_out(self) -> None:
         set_style_property(self.weight.line, "kind", "large")
         self.fills.setAccessibleName(self.tr("Fills, newest first"))
-        chosen = row(
-            Captioned(self.tr("Lot"), self.lot), Captioned(self.tr("Scoop"), self.scoop),
-            Captioned(self.tr("Scale"), self.scale), Captioned(self.tr("Filled"), self.way),
-            Captioned(self.tr("Trial of"), self.past),
-        )  # fmt: skip
         who = row(self.person, self.by)
         who.setStretch(0, 3)
         who.setStretch(1, 1)
-        entry = card(self.next, who, self.weight, row(self.enter_button, None, self.undo_button))
-        left = column(entry, self.fills, row(self.strike_button, None, self.new_button))
-        told = QWidget()
-        inside = QVBoxLayout(told)
-        inside.setContentsMargins(0, 0, 0, 0)
-        for widget in (self.finding, self.picture, self.people, self.figures):
-            inside.addWidget(widget)
-        inside.addLayout(row(self.how, None))
-        inside.addStretch(1)
-        right = column(scrolled(told))
+        entry = card(self.next, who, self.weight, row(self.enter_button, None, self.strike_button, self.undo_button))
+        left = column(entry, self.fills, self.note)
+        right = column(scrolled(self.told))
         both = row(left, right, spacing=2 * SPACE)
         both.setStretch(0, 5)
         both.setStretch(1, 6)
@@ -325,8 +284,9 @@ class TrialDialog(QDialog):
         foot.setStretch(0, 1)
         body = QVBoxLayout(self)
         body.setSpacing(SPACE)
-        body.addLayout(chosen)
-        body.addLayout(row(hands_button(level_fills()), None))
+        body.addWidget(self.choice)
+        acts = (self.withdraw_button, self.end_button, self.new_button)
+        body.addLayout(row(hands_button(level_fills()), None, *acts))
         body.addLayout(both, 1)
         body.addLayout(foot)
 

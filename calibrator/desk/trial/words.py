@@ -38,23 +38,25 @@ def _level_words(one: Person, way: FillWay) -> str:
     name = on_screen(one.name)
     if one.level is Level.HEAVY:
         text = translate("Trial", "{name}'s scoops run {share} heavier than the mean of all.")
-        return f"{text.format(name=name, share=percent(one.share))} {_less(way)}"
+        return f"{text.format(name=name, share=percent(one.share))} {less_words(way)}"
     if one.level is Level.LIGHT:
         text = translate("Trial", "{name}'s scoops run {share} lighter than the mean of all.")
-        return f"{text.format(name=name, share=percent(one.share))} {_more(way)}"
+        return f"{text.format(name=name, share=percent(one.share))} {more_words(way)}"
     if one.level is Level.ALIKE:
         return translate("Trial", "{name} fills as the others do.").format(name=name)
     text = translate("Trial", "Whether {name} fills as the others do, these fills cannot tell ({low} to {high}).")
     return text.format(name=name, low=signed(one.low), high=signed(one.high))
 
 
-def _less(way: FillWay) -> str:
+def less_words(way: FillWay) -> str:
+    """What a heavy hand practises."""
     if way is FillWay.TO_MARK:
         return translate("Trial", "Practise: shake once, read at eye level, take out what stands above the line.")
     return translate("Trial", "Practise: no tapping, and strike level once with the back of a knife.")
 
 
-def _more(way: FillWay) -> str:
+def more_words(way: FillWay) -> str:
+    """What a light hand practises."""
     if way is FillWay.TO_MARK:
         return translate("Trial", "Practise: shake once, read at eye level, add until the powder stands at the line.")
     return translate("Trial", "Practise: heap the scoop well before striking it level, so that no corner stays empty.")
@@ -84,11 +86,11 @@ def figures_words(found: TrialFindings) -> str:
     repeat, whole = found.repeatability, found.reproducibility
     return text.format(
         repeat=percent(repeat.share), repeat_low=percent(repeat.low), repeat_high=percent(repeat.high),
-        whole=percent(whole.share), whole_low=percent(whole.low), whole_high=_far(whole.high),
+        whole=percent(whole.share), whole_low=percent(whole.low), whole_high=far(whole.high),
     )  # fmt: skip
 
 
-def _far(share: float) -> str:
+def far(share: float) -> str:
     """With two people the upper end is so far that a figure would only puzzle."""
     return percent(share) if share < 1 else translate("Trial", "unknown: too few people")
 
