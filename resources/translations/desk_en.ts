@@ -25,6 +25,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n trials</source>
+        <translation>
+            <numerusform>%n trial</numerusform>
+            <numerusform>%n trials</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n bags</source>
         <translation>
             <numerusform>%n bag</numerusform>

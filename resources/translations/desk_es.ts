@@ -5248,6 +5248,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Se necesitan dos personas con dos llenadas cada una para compararlas.</translation>
     </message>
     <message>
+        <source>It takes the same two people or more in two trials or more to compare them over time.</source>
+        <translation>Se necesitan las mismas dos personas o más en dos pruebas o más para compararlas en el tiempo.</translation>
+    </message>
+    <message>
+        <source>It takes two fills or more of each person in each trial to compare them over time.</source>
+        <translation>Se necesitan dos llenadas o más de cada persona en cada prueba para compararlas en el tiempo.</translation>
+    </message>
+    <message>
         <source>More powder was fed than came: count the bags that are left.</source>
         <translation>Se dio más polvo del que llegó: cuente los costales que quedan.</translation>
     </message>
@@ -8352,6 +8360,105 @@ Last kept: {mass}</source>
         <source>{name} is done. Type the next person&apos;s name.</source>
         <translation>{name} terminó. Escriba el nombre de la siguiente persona.</translation>
     </message>
+    <message>
+        <source>Over {trials}: a habit that lasts</source>
+        <translation>En {trials}: una costumbre que dura</translation>
+    </message>
+    <message>
+        <source>Over {trials}: hands changed</source>
+        <translation>En {trials}: las manos cambiaron</translation>
+    </message>
+    <message>
+        <source>Over {trials}: all fill alike</source>
+        <translation>En {trials}: todos llenan igual</translation>
+    </message>
+    <message>
+        <source>Over {trials}: habits cannot be told yet</source>
+        <translation>En {trials}: aún no se puede decir qué costumbres hay</translation>
+    </message>
+    <message>
+        <source>{share} on {day}</source>
+        <translation>{share} el {day}</translation>
+    </message>
+    <message>
+        <source>{name}: {each}.</source>
+        <translation>{name}: {each}.</translation>
+    </message>
+    <message>
+        <source>Nearer to the others by {share} (between {low} and {high}): practice pays.</source>
+        <translation>Más cerca de los demás en {share} (entre {low} y {high}): practicar sirve.</translation>
+    </message>
+    <message>
+        <source>Moved by {share} (between {low} and {high}): go through the moves once more.</source>
+        <translation>Se movió {share} (entre {low} y {high}): repase los movimientos una vez más.</translation>
+    </message>
+    <message>
+        <source>A heavy hand each time (between {low} and {high}).</source>
+        <translation>Mano pesada cada vez (entre {low} y {high}).</translation>
+    </message>
+    <message>
+        <source>A light hand each time (between {low} and {high}).</source>
+        <translation>Mano ligera cada vez (entre {low} y {high}).</translation>
+    </message>
+    <message>
+        <source>Fills as the others do, each time.</source>
+        <translation>Llena como los demás, cada vez.</translation>
+    </message>
+    <message>
+        <source>Whether that is a habit, so few trials cannot tell.</source>
+        <translation>Si es una costumbre, tan pocas pruebas no lo pueden decir.</translation>
+    </message>
+    <message>
+        <source>Whether that is a habit, these trials cannot tell (between {low} and {high}).</source>
+        <translation>Si es una costumbre, estas pruebas no lo pueden decir (entre {low} y {high}).</translation>
+    </message>
+    <message>
+        <source>Repeatability: one person&apos;s fills in one trial scatter by {repeat} ({repeat_low} to {repeat_high}). Person by trial: hands differ from one trial to the next by {by_trial} more. Reproducibility: fills by anybody in any trial scatter by {whole} ({whole_low} to {whole_high}). One standard deviation each, 95 % intervals; each trial&apos;s own scoop, line and powder are taken out.</source>
+        <translation>Repetibilidad: las llenadas de una persona en una prueba varían {repeat} ({repeat_low} a {repeat_high}). Persona por prueba: de una prueba a otra las manos difieren {by_trial} más. Reproducibilidad: las llenadas de cualquiera en cualquier prueba varían {whole} ({whole_low} a {whole_high}). Una desviación estándar cada una, intervalos del 95 %; la medida, la línea y el polvo de cada prueba están descontados.</translation>
+    </message>
+</context>
+<context>
+    <name>TrialChoice</name>
+    <message>
+        <source>struck level</source>
+        <translation type="unfinished">al ras</translation>
+    </message>
+    <message>
+        <source>to the line</source>
+        <translation type="unfinished">hasta la línea</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation type="unfinished">Lote</translation>
+    </message>
+    <message>
+        <source>Scoop</source>
+        <translation type="unfinished">Medida</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation type="unfinished">Báscula</translation>
+    </message>
+    <message>
+        <source>Filled</source>
+        <translation type="unfinished">Llenada</translation>
+    </message>
+    <message>
+        <source>Trial of</source>
+        <translation type="unfinished">Prueba del día</translation>
+    </message>
+    <message>
+        <source>a new trial</source>
+        <translation type="unfinished">una prueba nueva</translation>
+    </message>
+    <message>
+        <source>{day}, lot {lot}</source>
+        <translation>{day}, lote {lot}</translation>
+    </message>
+    <message>
+        <source>{day}, lot {lot} (withdrawn)</source>
+        <translation>{day}, lote {lot} (retirada)</translation>
+    </message>
 </context>
 <context>
     <name>TrialDialog</name>
@@ -8388,6 +8495,18 @@ Last kept: {mass}</source>
         <translation>Prueba nueva</translation>
     </message>
     <message>
+        <source>End the trial</source>
+        <translation>Terminar la prueba</translation>
+    </message>
+    <message>
+        <source>Withdraw …</source>
+        <translation>Retirar …</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
         <source>Say whose fill this is.</source>
         <translation>Diga de quién es esta llenada.</translation>
     </message>
@@ -8408,24 +8527,28 @@ Last kept: {mass}</source>
         <translation>Cerrar</translation>
     </message>
     <message>
+        <source>Go on with it</source>
+        <translation>Seguir con ella</translation>
+    </message>
+    <message>
+        <source>This trial is withdrawn.</source>
+        <translation>Esta prueba está retirada.</translation>
+    </message>
+    <message>
         <source>This trial is closed.</source>
         <translation>Esta prueba está cerrada.</translation>
+    </message>
+    <message>
+        <source>The scoop or the scale of this trial is no longer used: begin a new trial.</source>
+        <translation>La medida o la báscula de esta prueba ya no se usa: empiece una prueba nueva.</translation>
     </message>
     <message>
         <source>Enter a lot, a scoop and a scale first: on the pages of the lots and of the setup.</source>
         <translation>Primero anote un lote, una medida y una báscula: en las páginas de lotes y de ajustes.</translation>
     </message>
     <message>
-        <source>Five fills each, two people or more</source>
-        <translation>Cinco llenadas cada quien, dos personas o más</translation>
-    </message>
-    <message>
-        <source>Everybody fills the same scoop from the same bag, one after another. It is no test of people: it shows which move to practise.</source>
-        <translation>Todos llenan la misma medida del mismo costal, uno tras otro. No es un examen: muestra qué movimiento practicar.</translation>
-    </message>
-    <message>
-        <source>Each person&apos;s fills</source>
-        <translation>Las llenadas de cada persona</translation>
+        <source>Why should this trial not count?</source>
+        <translation>¿Por qué no debe contar esta prueba?</translation>
     </message>
     <message>
         <source>{number}.  {name}  {mass}</source>
@@ -8448,40 +8571,31 @@ Last kept: {mass}</source>
         <translation>Contar de nuevo</translation>
     </message>
     <message>
-        <source>a new trial</source>
-        <translation>una prueba nueva</translation>
-    </message>
-    <message>
-        <source>struck level</source>
-        <translation>al ras</translation>
-    </message>
-    <message>
-        <source>to the line</source>
-        <translation>hasta la línea</translation>
-    </message>
-    <message>
         <source>Fills, newest first</source>
         <translation>Medidas, la más nueva primero</translation>
     </message>
+</context>
+<context>
+    <name>TrialTold</name>
     <message>
-        <source>Lot</source>
-        <translation>Lote</translation>
+        <source>This trial does not count</source>
+        <translation>Esta prueba no cuenta</translation>
     </message>
     <message>
-        <source>Scoop</source>
-        <translation>Medida</translation>
+        <source>It was withdrawn: {reason}</source>
+        <translation>Se retiró: {reason}</translation>
     </message>
     <message>
-        <source>Scale</source>
-        <translation>Báscula</translation>
+        <source>Five fills each, two people or more</source>
+        <translation type="unfinished">Cinco llenadas cada quien, dos personas o más</translation>
     </message>
     <message>
-        <source>Filled</source>
-        <translation>Forma de llenar</translation>
+        <source>Everybody fills the same scoop from the same bag, one after another. It is no test of people: it shows which move to practise.</source>
+        <translation type="unfinished">Todos llenan la misma medida del mismo costal, uno tras otro. No es un examen: muestra qué movimiento practicar.</translation>
     </message>
     <message>
-        <source>Trial of</source>
-        <translation>Prueba del día</translation>
+        <source>Each person&apos;s fills</source>
+        <translation type="unfinished">Las llenadas de cada persona</translation>
     </message>
 </context>
 <context>
@@ -9656,6 +9770,13 @@ Last kept: {mass}</source>
         <translation>
             <numerusform>No se puede alcanzar el servidor. %n anotación está guardada en esta computadora y se enviará. Siga pesando; la firma espera al servidor.</numerusform>
             <numerusform>No se puede alcanzar el servidor. %n anotaciones están guardadas en esta computadora y se enviarán. Siga pesando; la firma espera al servidor.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n trials</source>
+        <translation>
+            <numerusform>%n prueba</numerusform>
+            <numerusform>%n pruebas</numerusform>
         </translation>
     </message>
     <message numerus="yes">
