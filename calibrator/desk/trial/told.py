@@ -18,8 +18,8 @@ from calibrator.science.stats import mean_of
 
 
 class TrialTold(QWidget):
-    """The finding, the picture, a paragraph for each person, the figures; `mass` tells a weight as people read it, `how`
-    opens the workings."""
+    """The finding, the picture, a paragraph for each person, the figures; `mass` tells a weight as people read it,
+    `how` opens the workings."""
 
     def __init__(self, mass: Callable[[float], str], how: QWidget) -> None:
         super().__init__()
