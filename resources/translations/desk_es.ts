@@ -8425,31 +8425,31 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>to the line</source>
-        <translation type="unfinished">hasta la línea</translation>
+        <translation>hasta la línea</translation>
     </message>
     <message>
         <source>Lot</source>
-        <translation type="unfinished">Lote</translation>
+        <translation>Lote</translation>
     </message>
     <message>
         <source>Scoop</source>
-        <translation type="unfinished">Medida</translation>
+        <translation>Medida</translation>
     </message>
     <message>
         <source>Scale</source>
-        <translation type="unfinished">Báscula</translation>
+        <translation>Báscula</translation>
     </message>
     <message>
         <source>Filled</source>
-        <translation type="unfinished">Llenada</translation>
+        <translation>Llenada</translation>
     </message>
     <message>
         <source>Trial of</source>
-        <translation type="unfinished">Prueba del día</translation>
+        <translation>Prueba del día</translation>
     </message>
     <message>
         <source>a new trial</source>
-        <translation type="unfinished">una prueba nueva</translation>
+        <translation>una prueba nueva</translation>
     </message>
     <message>
         <source>{day}, lot {lot}</source>
@@ -8591,11 +8591,11 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Everybody fills the same scoop from the same bag, one after another. It is no test of people: it shows which move to practise.</source>
-        <translation type="unfinished">Todos llenan la misma medida del mismo costal, uno tras otro. No es un examen: muestra qué movimiento practicar.</translation>
+        <translation>Todos llenan la misma medida del mismo costal, uno tras otro. No es un examen: muestra qué movimiento practicar.</translation>
     </message>
     <message>
         <source>Each person&apos;s fills</source>
-        <translation type="unfinished">Las llenadas de cada persona</translation>
+        <translation>Las llenadas de cada persona</translation>
     </message>
 </context>
 <context>
