@@ -8421,7 +8421,7 @@ Last kept: {mass}</source>
     <name>TrialChoice</name>
     <message>
         <source>struck level</source>
-        <translation type="unfinished">al ras</translation>
+        <translation>al ras</translation>
     </message>
     <message>
         <source>to the line</source>
@@ -8587,7 +8587,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Five fills each, two people or more</source>
-        <translation type="unfinished">Cinco llenadas cada quien, dos personas o más</translation>
+        <translation>Cinco llenadas cada quien, dos personas o más</translation>
     </message>
     <message>
         <source>Everybody fills the same scoop from the same bag, one after another. It is no test of people: it shows which move to practise.</source>
