@@ -32,9 +32,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
         return 2
     if options.demo:
         return _run_demo(desk)
-    from calibrator.records import default_url
-
-    return int(desk.run(options.file or options.records or default_url()))
+    return int(desk.run(options.file or options.records or ""))
 
 
 def load_desk() -> ModuleType:

@@ -25,11 +25,16 @@ from calibrator.desk.pages.today import TodayPage
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.pages.welcome import WelcomePage
 from calibrator.desk.season.lots_panel import LotsPanel
+from calibrator.desk.server.door import ServerDoor
 from calibrator.desk.standing import FirstStep
 from calibrator.desk.weigh_in.workings import check_workings, level_workings, line_workings
 from calibrator.desk.window import Window
 from calibrator.model import FillWay, Lot, Scale, Scoop, Step, WeighIn, new_id
+from calibrator.records import RecordsUnreachable
+from calibrator.records.server import FoundThere
+from calibrator.records.tables import SCHEMA
 
+AWAY = "postgresql://feeder@dairy-office:5433/calibrator"
 TWO_ROWS = QItemSelectionModel.SelectionFlag.Select | QItemSelectionModel.SelectionFlag.Rows
 
 
@@ -188,7 +193,25 @@ def _setup(window: Window) -> Iterator[str]:
     for place in range(page.tabs.count()):
         page.tabs.setCurrentIndex(place)
         yield "setup" if place == 0 else f"setup-{place}"
+    yield from _server(window, page)
     page.tabs.setCurrentIndex(0)
+
+
+def _server(window: Window, page: SetupPage) -> Iterator[str]:
+    """Going over to a server: its address, what is found there, and the door when it is away."""
+    dialog = page.records.open_server()
+    yield "server"
+    dialog._show_known(AWAY)
+    dialog._done(FoundThere(SCHEMA - 1, 0))
+    yield "server-found"
+    dialog._failed(RecordsUnreachable("password", place=AWAY))
+    yield "server-refused"
+    dialog.close()
+    door = ServerDoor(AWAY, AWAY, 3, window)
+    door.show()
+    door._failed(RecordsUnreachable("not_listening", place=AWAY))
+    yield "server-door"
+    door.close()
 
 
 def _help(window: Window) -> Iterator[str]:

@@ -13,6 +13,7 @@ from functools import partial
 from logging.handlers import RotatingFileHandler
 from pathlib import Path
 from types import TracebackType
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication, Qt, QTimer
 from PySide6.QtGui import QIcon
@@ -38,11 +39,17 @@ from calibrator.records import (
     RecordsError,
     RecordsLocked,
     backups_of,
+    default_url,
     has_traces,
+    is_file,
+    name_of,
     restore_backup,
     salvage,
 )
 from calibrator.records.paths import data_folder
+
+if TYPE_CHECKING:
+    from calibrator.desk.server.door import ServerDoor
 
 log = logging.getLogger("calibrator")
 BACKUP_AFTER_MS = 2000
@@ -62,13 +69,17 @@ def make_application(arguments: list[str]) -> QApplication:
 
 
 def run(url: str, *, records: Records | None = None) -> int:
-    """Open the desk on a store and stay until the window is closed. Returns the exit code."""
+    """Open the desk on a store and stay until the window is closed. Returns the exit code.
+
+    Without a store named it is the server that this computer remembers, else the file in the user's data folder.
+    `records` are open already and live only as long as the program.
+    """
     app = make_application(sys.argv[:1])
     ask = Ask(app)
     sys.excepthook = _Hook(ask, _keep_log())
     opener = Opener(app, ask, url, Settings(data_folder() / "settings.json"))
     if records is not None:
-        opener.show(records)
+        opener.show(records, throw_away=True)
     else:
         opener.open()
     QTimer.singleShot(0, settle)
@@ -85,10 +96,16 @@ def settle() -> None:
 
 
 class Opener:
-    """Opens the records and shows the window; where that fails, says why."""
+    """Opens the records and shows the window; where that fails, says why.
+
+    A blank `url` is the server that is remembered, or else the user's own file.
+    """
 
     def __init__(self, app: QApplication, ask: Ask, url: str, settings: Settings) -> None:
-        self._app, self._ask, self._url, self._settings = app, ask, url, settings
+        self._app, self._ask, self._settings = app, ask, settings
+        self._url = url or settings.now.server or default_url()
+        self._file = self._url if is_file(self._url) else default_url()  # where one goes back to from a server
+        self.door: ServerDoor | None = None
         self._tongue = Tongue(app)
         self._tongue.speak(settings.now.screen_language)
         self._records: Records | None = None
@@ -99,6 +116,9 @@ class Opener:
         self._daily.timeout.connect(self._back_up)
 
     def open(self) -> None:
+        if not is_file(self._url):
+            self._open_door()
+            return
         try:
             self.show(Records.open(self._url))
         except RecordsLocked as error:
@@ -108,6 +128,50 @@ class Opener:
             self._offer_backup(error)
         except RecordsError as error:
             self._ask.tell(in_words(error))
+
+    def _open_door(self) -> None:
+        """Wait for a server at a door of its own: a person should see what the program is doing."""
+        from calibrator.desk.server.door import ServerDoor
+
+        place, waiting = name_of(self._url), 0
+        with suppress(RecordsError):
+            waiting = Outbox.beside(data_folder(), place).waiting
+        self.door = ServerDoor(self._url, place, waiting)
+        self.door.opened.connect(self._let_in)
+        self.door.file_wanted.connect(self._use_file)
+        self.door.moved.connect(self._move)
+        self.door.show()
+        self.door.try_again()
+
+    def _let_in(self, records: Records) -> None:
+        self.door = None
+        self.show(records)
+
+    def _use_file(self) -> None:
+        """Only for now: the server is asked again at the next start."""
+        self.door, self._url = None, self._file
+        self.open()
+
+    def _go_over(self, url: str) -> None:
+        """Other records from now on, unless something typed would be lost; blank is the file on this computer."""
+        typed = self.window.typed() if self.window else ""
+        if not typed:
+            self._move(url)
+            return
+        question = QCoreApplication.translate(
+            "App",
+            "“{text}” is typed but not entered, and it is lost when other records are opened. Open them now all the "
+            "same?",
+        )
+        move = QCoreApplication.translate("App", "Open them now")
+        self._ask.confirm(question.format(text=typed), move, partial(self._move, url))
+
+    def _move(self, url: str) -> None:
+        self.door = None
+        self._settings.keep(server=url)
+        self._shut()
+        self._url = url or self._file
+        self.open()
 
     def _offer_backup(self, error: RecordsDamaged) -> None:
         """Offer to bring over what can be read, copies filling the gaps; the file is set aside, not deleted."""
@@ -163,14 +227,17 @@ class Opener:
         self.close()
         self._records = None
 
-    def show(self, records: Records) -> None:
+    def show(self, records: Records, *, throw_away: bool = False) -> None:
+        """Open the window on records."""
         self._records = records
         outbox = Outbox.beside(data_folder(), records.url) if records.on_server and not records.read_only else None
         self.desk = Desk(records, self._ask, settings=self._settings, outbox=outbox, parent=self._app)
+        self.desk.throw_away = throw_away
         self.desk.send()
         self.desk.wire.start()
         self.desk.language_changed.connect(self._speak)
         self.desk.put_back.connect(self._put_back, Qt.ConnectionType.QueuedConnection)
+        self.desk.go_over.connect(self._go_over, Qt.ConnectionType.QueuedConnection)
         self._guarding = Guarding(records, self.desk)
         self._guarding.found.connect(self._say_found)
         QTimer.singleShot(CHECK_AFTER_MS, self._guarding, self._guarding.start)

@@ -36,6 +36,7 @@ class Desk(QObject):
     said = Signal(str)
     language_changed = Signal()
     put_back = Signal(object)  # a dated copy that is to take the place of the records
+    go_over = Signal(str)  # to the records of a server from now on; blank: to the file on this computer
 
     def __init__(
         self,
@@ -54,6 +55,7 @@ class Desk(QObject):
         self.outbox = outbox  # for records on a server: what could not be sent yet
         self.settings = settings or Settings()
         self.wire = ScaleWire(self.settings, self)
+        self.throw_away = False  # the records live only as long as the program
         self.carried: Farm | None = None  # typed at the welcome, on its way to the window in another language
         farms = [farm.id for farm in records.every(Farm)]
         last = self.settings.now.farm_id

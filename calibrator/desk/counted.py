@@ -24,6 +24,12 @@ class _Counted(QObject):
             "sign-off waits for the server.", "", count
         )  # fmt: skip
 
+    def still_waiting(self, count: int) -> str:
+        return self.tr("%n entries wait on this computer for the server. They stay here and will be sent.", "", count)
+
+    def farms_there(self, count: int) -> str:
+        return self.tr("The server answers. It holds the records of %n farms.", "", count)
+
     def bags(self, count: int) -> str:
         return self.tr("%n bags", "", count)
 

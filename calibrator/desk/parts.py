@@ -147,6 +147,16 @@ def show_as_rows(table: QTableView, model: QAbstractItemModel, name: str) -> Non
     header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
 
 
+def make_room(window: QWidget) -> None:
+    """Let a window grow where its words, wrapped at this width, need more height than it has."""
+    layout = window.layout()
+    if layout is not None:
+        layout.activate()
+        needed = layout.totalHeightForWidth(window.width())
+        if needed > window.height():
+            window.resize(window.width(), needed)
+
+
 def scrolled(inner: QWidget) -> QScrollArea:
     """The widget in a frame that scrolls when the window is small."""
     area = QScrollArea()

@@ -54,6 +54,27 @@ SENTENCES = (
     ),
     QT_TRANSLATE_NOOP(
         "Records",
+        "The database {place} holds tables of another program. Nothing was changed. Choose another "
+        "database, or have whoever looks after the server make an empty one.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "The user {user} may not set up records in {place}. Have whoever looks after the server let this "
+        "user make tables there, or make a database that belongs to the user.",
+    ),
+    QT_TRANSLATE_NOOP("Records", "The records {place} hold something already, so nothing was brought over."),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "Not everything of {place} came over to {target} as it was, so nothing was kept there. Save "
+        "everything to a file and ask whoever looks after this program.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "The password can be kept neither in the system's keyring nor in {place}. Let this user write "
+        "there, or leave the password blank and keep it in one of the two by hand.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
         "There are no records at {place}. Check the name, and that the drive is connected.",
     ),
     QT_TRANSLATE_NOOP(

@@ -20,7 +20,8 @@ class Preferences:
 
     `label_cut`, `label_grid` and `label_half` are how labels were printed last, `walls_mm` how thick the walls of
     scoops are, by their ids. `scale_port` is where a scale sends its weights (blank: nowhere), `scale_mask` how its
-    lines look, `scale_enters` whether they are entered at once.
+    lines look, `scale_enters` whether they are entered at once. `server` is the address of the records where they are
+    on a server (never with a password), blank for the file on this computer.
     """
 
     screen_language: str = ""
@@ -35,6 +36,7 @@ class Preferences:
     label_half: bool = False
     label_grid: dict[str, float] = field(default_factory=dict)
     walls_mm: dict[str, float] = field(default_factory=dict)
+    server: str = ""
     scale_port: str = ""
     scale_speed: str = "9600 8N1"
     scale_mask: str = ""

@@ -24,6 +24,7 @@ from calibrator.records.integrity import Fault, Finding
 from calibrator.records.nouns import Change
 from calibrator.records.outbox import Outbox
 from calibrator.records.paths import default_url, sample_lots_folder
+from calibrator.records.place import is_file, name_of
 from calibrator.records.repository import Records
 from calibrator.records.rescue import backups_of, restore_backup
 from calibrator.records.salvage import Loss, Salvaged, has_traces, salvage
@@ -59,7 +60,9 @@ __all__ = [
     "export_text",
     "has_traces",
     "import_season",
+    "is_file",
     "level_fills",
+    "name_of",
     "restore_backup",
     "salvage",
     "sample_lots_folder",

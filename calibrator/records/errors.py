@@ -29,6 +29,15 @@ SENTENCES = {
     "emptied": "The records {place} are empty, but backups of them exist in {backups}. Nothing was changed. "
     "Restore the newest backup, or move the backups away to start afresh.",
     "not_records": "The file {place} is not a records file of this program. Nothing was changed. Choose another file.",
+    "other_tables": "The database {place} holds tables of another program. Nothing was changed. Choose another "
+    "database, or have whoever looks after the server make an empty one.",
+    "no_create": "The user {user} may not set up records in {place}. Have whoever looks after the server let this "
+    "user make tables there, or make a database that belongs to the user.",
+    "not_empty": "The records {place} hold something already, so nothing was brought over.",
+    "not_alike": "Not everything of {place} came over to {target} as it was, so nothing was kept there. Save "
+    "everything to a file and ask whoever looks after this program.",
+    "no_password_file": "The password can be kept neither in the system's keyring nor in {place}. Let this user write "
+    "there, or leave the password blank and keep it in one of the two by hand.",
     "missing": "There are no records at {place}. Check the name, and that the drive is connected.",
     "gone": "The records {place} are no longer where they were opened: the file was moved, replaced or "
     "removed. Put it back, or close and open the records again; then enter this again.",

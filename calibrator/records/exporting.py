@@ -21,7 +21,7 @@ from calibrator.records.tables import FACTS, NOUNS, changes, marks, sign_offs
 def export_text(records: Records) -> str:
     """All records as JSON text, the same text for the same records."""
     with records.reading() as connection:
-        entries = list(_entries(connection))
+        entries = list(every_entry(connection))
     return text_of(entries)
 
 
@@ -40,7 +40,8 @@ def export_file(records: Records, file: Path) -> None:
         raise (DiskFull if full else RecordsReadOnly)("disk_full" if full else "read_only", place=str(file)) from None
 
 
-def _entries(connection: Connection) -> Iterator[Entry]:
+def every_entry(connection: Connection) -> Iterator[Entry]:
+    """All that was ever kept, in its order."""
     numbered: dict[int, Entry] = {}
     for kind in NOUNS:
         numbered |= {row["change"]: _told(kind, row) for row in _rows(connection, NOUNS[kind])}

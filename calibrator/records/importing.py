@@ -53,7 +53,7 @@ def bring(records: Records, entry: Entry) -> None:
     Raises `NotAllowed` or `EditedMeanwhile` where the records' rules refuse it.
     """
     with records.writing(_spoken(entry)) as writing:
-        _apply(writing, entry)
+        apply(writing, entry)
 
 
 def demo_records(folder: str | Path) -> Records:
@@ -75,13 +75,14 @@ def _bring(writing: Writing, plain: Any, file: str, number: int) -> Entry | None
         entry: Entry = from_plain(Entry, plain)
         before = writing.last
         with told("these records", kind=_spoken(entry)):
-            _apply(writing, entry)
+            apply(writing, entry)
     except (NotPlain, NotAllowed, EditedMeanwhile) as error:
         raise ImportRefused("import_fault", file=file, entry=str(number), fault=str(error)) from None
     return entry if writing.last > before else None
 
 
-def _apply(writing: Writing, entry: Entry) -> None:
+def apply(writing: Writing, entry: Entry) -> None:
+    """Keep one change that was told elsewhere, in a transaction that is under way. Raises as `bring` does."""
     match entry:
         case Told():
             _apply_told(writing, entry)

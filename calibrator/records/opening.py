@@ -75,11 +75,16 @@ def layout(connection: Connection) -> int | None:
     if not names:
         return None
     if "alembic_version" not in names or "changes" not in names:
-        raise RecordsDamaged("not_records", place=str(connection.engine.url.database))
+        raise _not_ours(connection)
     told = str(connection.exec_driver_sql("SELECT version_num FROM alembic_version").scalar())
     if not told.isascii() or not told.isdigit():
-        raise RecordsDamaged("not_records", place=str(connection.engine.url.database))
+        raise _not_ours(connection)
     return int(told)
+
+
+def _not_ours(connection: Connection) -> RecordsDamaged:
+    code = "not_records" if connection.dialect.name == "sqlite" else "other_tables"
+    return RecordsDamaged(code, place=str(connection.engine.url.database))
 
 
 def _hold(file: Path, read_only: bool) -> FileLock | None:

@@ -38,8 +38,21 @@ def place_of(text: str) -> Place:
         raise RecordsError("not_a_url", place=text.partition("://")[0] + "://…") from None
     if url.get_backend_name() in ("postgresql", "postgres"):
         url = url.set(drivername="postgresql+psycopg")
-        return Place(url, None, _without_password(url))
+        return Place(url, None, _shown(url))
     raise RecordsError("not_a_url", place=_without_password(url))
+
+
+def is_file(text: str) -> bool:
+    """Whether a path or URL names a file on a disk; what names nothing counts as one, and is refused on opening."""
+    try:
+        return place_of(text).file is not None
+    except RecordsError:
+        return True
+
+
+def name_of(text: str) -> str:
+    """What people are shown for a path or URL; no password. Raises `RecordsError` for what names no records."""
+    return place_of(text).name
 
 
 def _file(path: str) -> Place:
@@ -52,3 +65,10 @@ def _file(path: str) -> Place:
 
 def _without_password(url: URL) -> str:
     return url.set(query={}).render_as_string(hide_password=True)
+
+
+def _shown(url: URL) -> str:
+    """A server's address as a person would write it: the same with and without a password, or by a socket."""
+    plain = URL.create("postgresql", url.username, None, url.host, url.port, url.database)
+    socket = url.query.get("host", "")
+    return plain.render_as_string() + (f" ({socket})" if socket and not url.host else "")

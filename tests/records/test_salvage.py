@@ -17,7 +17,7 @@ from invented import World
 from calibrator.model import Farm, Lot, WeighIn
 from calibrator.records import Records, RecordsDamaged, RecordsError, RecordsLocked, Salvaged, backup, salvage
 from calibrator.records.entries import Told
-from calibrator.records.exporting import _entries
+from calibrator.records.exporting import every_entry
 from calibrator.records.paths import backups_folder
 
 PAGE = 4096
@@ -54,7 +54,7 @@ def season(whole: Path, tmp_path: Path) -> Path:
 def _kept(file: Path) -> dict[str, object]:
     """Every change of a file by what it is about, however it is ordered."""
     with Records.open(str(file), read_only=True) as records, records.reading() as connection:
-        return {_name(entry): entry for entry in _entries(connection)}
+        return {_name(entry): entry for entry in every_entry(connection)}
 
 
 def _name(entry: object) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QListWidget, QListWidgetItem, QVBoxLayout, QWidget
@@ -17,6 +18,9 @@ from calibrator.records import Backup, Imported, export_file, import_season
 from calibrator.records.flat import everything
 from calibrator.records.workbook import write_workbook
 
+if TYPE_CHECKING:
+    from calibrator.desk.server.dialog import ServerDialog
+
 WIDEST = 760
 COPIES_HIGH = 190
 
@@ -28,6 +32,8 @@ class RecordsForm(QWidget):
         super().__init__()
         self.desk = desk
         self.place = label("")
+        self.server_button = button(self.tr("Use a server …"), self.open_server)
+        self.file_button = button(self.tr("Use the file on this computer"), self.use_file)
         self.copies = QListWidget()
         self.copies.setAccessibleName(self.tr("Copies of the records"))
         self.copies.setFixedHeight(COPIES_HIGH)
@@ -58,10 +64,34 @@ class RecordsForm(QWidget):
         self.copies.setCurrentRow(min(chosen, self.copies.count() - 1))
         there = self.copies.count() > 0
         self.copies.setVisible(there)
+        on_server = self.desk.records.on_server
+        self._copies_card.setVisible(not on_server)
+        self.server_button.setVisible(not self.desk.throw_away and not self.desk.records.read_only)
+        self.server_button.setText(self.tr("Use another server …") if on_server else self.tr("Use a server …"))
+        self.file_button.setVisible(on_server)
+        self._about_server.setVisible(on_server)
         self.no_copies.setText("" if there else self.tr("There is no copy yet; one is made each day."))
         self.no_copies.setVisible(not there)
         self._chosen()
         self.import_button.setEnabled(not self.desk.records.read_only)
+
+    def open_server(self) -> ServerDialog:
+        """Name a server whose records are used from now on."""
+        from calibrator.desk.server.dialog import ServerDialog  # brings what is about servers
+
+        records = self.desk.records
+        dialog = ServerDialog(self.desk.settings.now.server, None if records.on_server else records, self.window())
+        dialog.chosen.connect(self.desk.go_over)
+        dialog.open()
+        return dialog
+
+    def use_file(self) -> None:
+        """Go back to the file on this computer, after a word on what is in it."""
+        question = self.tr(
+            "The file on this computer holds what was there before the server was used; nothing is copied back. To "
+            "take all along, first save everything to a file, and bring that in afterwards. Use the file from now on?"
+        )
+        self.desk.ask.confirm(question, self.tr("Use the file"), self._use_file)
 
     def put_back(self) -> None:
         """Ask once more, then have the records put back as they were."""
@@ -100,6 +130,9 @@ class RecordsForm(QWidget):
         """Bring in a file that was saved so, all of it or nothing."""
         self.desk.ask.open_path(self.tr("Bring in records"), self.tr("Records (*.json)"), self._bring_in)
 
+    def _use_file(self) -> None:
+        self.desk.go_over.emit("")
+
     def _put_back(self, copy: Backup) -> None:
         self.desk.put_back.emit(copy)
 
@@ -137,15 +170,28 @@ class RecordsForm(QWidget):
             "All that was ever kept, with who and when: as a file to take to another computer, or as a workbook to "
             "look at."
         )
-        cards = (
-            card(label(self.tr("Where the records are"), "heading"), self.place),
-            card(
-                label(self.tr("Copies"), "heading"),
-                label(rule, "quiet"),
-                self.copies,
-                self.no_copies,
-                row(self.put_back_button, None),
+        self._copies_card = card(
+            label(self.tr("Copies"), "heading"),
+            label(rule, "quiet"),
+            self.copies,
+            self.no_copies,
+            row(self.put_back_button, None),
+        )
+        self._about_server = label(
+            self.tr(
+                "Several computers work on these. Copies of them are made on the server: ask whoever looks after it. "
+                "While it is away, weigh-ins go on and are sent later."
             ),
+            "quiet",
+        )
+        cards = (
+            card(
+                label(self.tr("Where the records are"), "heading"),
+                self.place,
+                self._about_server,
+                row(self.server_button, self.file_button, None),
+            ),
+            self._copies_card,
             card(label(self.tr("As they were signed"), "heading"), self.verdict, row(self.check_button, None)),
             card(
                 label(self.tr("Everything in one file"), "heading"),
