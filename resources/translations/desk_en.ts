@@ -32,6 +32,20 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n entries wait on this computer for the server. They stay here and will be sent.</source>
+        <translation>
+            <numerusform>%n entry waits on this computer for the server. It stays here and will be sent.</numerusform>
+            <numerusform>%n entries wait on this computer for the server. They stay here and will be sent.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The server answers. It holds the records of %n farms.</source>
+        <translation>
+            <numerusform>The server answers. It holds the records of %n farm.</numerusform>
+            <numerusform>The server answers. It holds the records of %n farms.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n bags</source>
         <translation>
             <numerusform>%n bag</numerusform>

@@ -43,6 +43,14 @@
         <translation>Abrir solo para ver</translation>
     </message>
     <message>
+        <source>“{text}” is typed but not entered, and it is lost when other records are opened. Open them now all the same?</source>
+        <translation>“{text}” está escrito pero no anotado, y se pierde al abrir otros registros. ¿Abrirlos ahora de todos modos?</translation>
+    </message>
+    <message>
+        <source>Open them now</source>
+        <translation>Abrirlos ahora</translation>
+    </message>
+    <message>
         <source>{trouble}
 
 Bring over what can be read? What the copies hold is added, the damaged file is set aside and kept, and you are told exactly what is lost.</source>
@@ -4700,6 +4708,26 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>El archivo {place} no es un archivo de registros de este programa. Nada cambió. Escoja otro archivo.</translation>
     </message>
     <message>
+        <source>The database {place} holds tables of another program. Nothing was changed. Choose another database, or have whoever looks after the server make an empty one.</source>
+        <translation>La base de datos {place} contiene tablas de otro programa. No se cambió nada. Elija otra base de datos, o pida a quien cuida el servidor que haga una vacía.</translation>
+    </message>
+    <message>
+        <source>The user {user} may not set up records in {place}. Have whoever looks after the server let this user make tables there, or make a database that belongs to the user.</source>
+        <translation>El usuario {user} no puede crear registros en {place}. Pida a quien cuida el servidor que le permita crear tablas ahí, o que haga una base de datos que pertenezca al usuario.</translation>
+    </message>
+    <message>
+        <source>The records {place} hold something already, so nothing was brought over.</source>
+        <translation>Los registros {place} ya contienen algo, así que no se pasó nada.</translation>
+    </message>
+    <message>
+        <source>Not everything of {place} came over to {target} as it was, so nothing was kept there. Save everything to a file and ask whoever looks after this program.</source>
+        <translation>No todo lo de {place} pasó a {target} tal como estaba, así que ahí no se guardó nada. Guarde todo en un archivo y pregunte a quien cuida este programa.</translation>
+    </message>
+    <message>
+        <source>The password can be kept neither in the system&apos;s keyring nor in {place}. Let this user write there, or leave the password blank and keep it in one of the two by hand.</source>
+        <translation>La contraseña no se puede guardar ni en el llavero del sistema ni en {place}. Permita que este usuario escriba ahí, o deje la contraseña en blanco y guárdela a mano en uno de los dos.</translation>
+    </message>
+    <message>
         <source>There are no records at {place}. Check the name, and that the drive is connected.</source>
         <translation>No hay registros en {place}. Revise el nombre y que la unidad esté conectada.</translation>
     </message>
@@ -5011,8 +5039,20 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>G&amp;uardar un libro de cálculo</translation>
     </message>
     <message>
+        <source>Use another server …</source>
+        <translation>Usar otro servidor …</translation>
+    </message>
+    <message>
         <source>There is no copy yet; one is made each day.</source>
         <translation>Todavía no hay copia; se hace una cada día.</translation>
+    </message>
+    <message>
+        <source>The file on this computer holds what was there before the server was used; nothing is copied back. To take all along, first save everything to a file, and bring that in afterwards. Use the file from now on?</source>
+        <translation>El archivo de esta computadora contiene lo que había antes de usar el servidor; nada se copia de vuelta. Para llevarse todo, primero guarde todo en un archivo y tráigalo después. ¿Usar el archivo de ahora en adelante?</translation>
+    </message>
+    <message>
+        <source>Use the file</source>
+        <translation>Usar el archivo</translation>
     </message>
     <message>
         <source>Put back the records as they were on {day}? What is there now is set aside and kept, and the program goes on with the copy. What was entered after that moment must be entered again.</source>
@@ -5067,12 +5107,24 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Todo lo que se anotó, con quién y cuándo: como archivo para llevarlo a otra computadora, o como libro de cálculo para mirarlo.</translation>
     </message>
     <message>
+        <source>Several computers work on these. Copies of them are made on the server: ask whoever looks after it. While it is away, weigh-ins go on and are sent later.</source>
+        <translation>Varias computadoras trabajan con estos. Sus copias se hacen en el servidor: pregunte a quien lo cuida. Mientras no esté, los pesajes siguen y se envían después.</translation>
+    </message>
+    <message>
         <source>Where the records are</source>
         <translation>Dónde están los registros</translation>
     </message>
     <message>
         <source>Copies</source>
         <translation>Copias</translation>
+    </message>
+    <message>
+        <source>Use a server …</source>
+        <translation>Usar un servidor …</translation>
+    </message>
+    <message>
+        <source>Use the file on this computer</source>
+        <translation>Usar el archivo de esta computadora</translation>
     </message>
     <message>
         <source>As they were signed</source>
@@ -6765,6 +6817,160 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>I&amp;nside a lot</source>
         <translation>De&amp;ntro de un lote</translation>
+    </message>
+</context>
+<context>
+    <name>ServerDialog</name>
+    <message>
+        <source>Records on a server</source>
+        <translation>Registros en un servidor</translation>
+    </message>
+    <message>
+        <source>Computer</source>
+        <translation>Computadora</translation>
+    </message>
+    <message>
+        <source>Its name or number, like 192.168.1.20</source>
+        <translation>Su nombre o número, como 192.168.1.20</translation>
+    </message>
+    <message>
+        <source>Port</source>
+        <translation>Puerto</translation>
+    </message>
+    <message>
+        <source>Name of the database</source>
+        <translation>Nombre de la base de datos</translation>
+    </message>
+    <message>
+        <source>User</source>
+        <translation>Usuario</translation>
+    </message>
+    <message>
+        <source>Password</source>
+        <translation>Contraseña</translation>
+    </message>
+    <message>
+        <source>Kept where this computer keeps secrets. Blank: the one kept.</source>
+        <translation>Se guarda donde esta computadora guarda secretos. En blanco: la ya guardada.</translation>
+    </message>
+    <message>
+        <source>Bring the records of this computer&apos;s file over</source>
+        <translation>Pasar los registros del archivo de esta computadora</translation>
+    </message>
+    <message>
+        <source>Entries brought over</source>
+        <translation>Anotaciones pasadas</translation>
+    </message>
+    <message>
+        <source>Try it</source>
+        <translation>Probar</translation>
+    </message>
+    <message>
+        <source>Use these records from now on</source>
+        <translation>Usar estos registros de ahora en adelante</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>Say which computer the server runs on.</source>
+        <translation>Diga en qué computadora está el servidor.</translation>
+    </message>
+    <message>
+        <source>Say what the database is called there.</source>
+        <translation>Diga cómo se llama ahí la base de datos.</translation>
+    </message>
+    <message>
+        <source>Say which user the server knows you as.</source>
+        <translation>Diga con qué usuario lo conoce el servidor.</translation>
+    </message>
+    <message>
+        <source>A port is a number from 1 to {most}, usually {usual}.</source>
+        <translation>Un puerto es un número de 1 a {most}, por lo común {usual}.</translation>
+    </message>
+    <message>
+        <source>The name of a computer has no spaces.</source>
+        <translation>El nombre de una computadora no lleva espacios.</translation>
+    </message>
+    <message>
+        <source>Looking for {place} …</source>
+        <translation>Buscando {place} …</translation>
+    </message>
+    <message>
+        <source>Making the records ready …</source>
+        <translation>Preparando los registros …</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was changed.</source>
+        <translation>Detenido. No se cambió nada.</translation>
+    </message>
+    <message>
+        <source>Several computers work on the same records when these are on a PostgreSQL server. Whoever looks after it can tell you what to enter here.</source>
+        <translation>Varias computadoras trabajan con los mismos registros cuando estos están en un servidor PostgreSQL. Quien lo cuida puede decirle qué escribir aquí.</translation>
+    </message>
+    <message>
+        <source>No answer in time. Check the computer&apos;s name and the network, then try again.</source>
+        <translation>No hubo respuesta a tiempo. Revise el nombre de la computadora y la red, y pruebe otra vez.</translation>
+    </message>
+    <message>
+        <source>The server answers. The database is empty: the records will be set up in it.</source>
+        <translation>El servidor responde. La base de datos está vacía: los registros se crearán en ella.</translation>
+    </message>
+    <message>
+        <source>The server answers. It has records of this program without a farm yet.</source>
+        <translation>El servidor responde. Tiene registros de este programa, todavía sin establo.</translation>
+    </message>
+    <message>
+        <source>They have an older layout and will be brought up to date; then all computers need this version of the program. Have a copy made on the server first.</source>
+        <translation>Tienen un formato anterior y se pondrán al día; después todas las computadoras necesitan esta versión del programa. Haga que antes se saque una copia en el servidor.</translation>
+    </message>
+</context>
+<context>
+    <name>ServerDoor</name>
+    <message>
+        <source>Scoop calibration</source>
+        <translation type="unfinished">Calibración de medidas</translation>
+    </message>
+    <message>
+        <source>Waiting for the server</source>
+        <translation>Esperando al servidor</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Probar otra vez</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Change address or password …</source>
+        <translation>Cambiar dirección o contraseña …</translation>
+    </message>
+    <message>
+        <source>Use the file on this computer</source>
+        <translation>Usar el archivo de esta computadora</translation>
+    </message>
+    <message>
+        <source>Opening the records on the server</source>
+        <translation>Abriendo los registros del servidor</translation>
+    </message>
+    <message>
+        <source>You stopped waiting for {place}.</source>
+        <translation>Usted dejó de esperar a {place}.</translation>
+    </message>
+    <message>
+        <source>The file holds what was on this computer before the server was used. What is entered there is not on the server; the next start asks for the server again.</source>
+        <translation>El archivo contiene lo que había en esta computadora antes de usar el servidor. Lo que se anote ahí no queda en el servidor; al iniciar la próxima vez se busca de nuevo el servidor.</translation>
+    </message>
+    <message>
+        <source>The records on the server are not open</source>
+        <translation>Los registros del servidor no están abiertos</translation>
     </message>
 </context>
 <context>
@@ -9777,6 +9983,20 @@ Last kept: {mass}</source>
         <translation>
             <numerusform>%n prueba</numerusform>
             <numerusform>%n pruebas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries wait on this computer for the server. They stay here and will be sent.</source>
+        <translation>
+            <numerusform>%n anotación espera al servidor en esta computadora. Se queda aquí y se enviará.</numerusform>
+            <numerusform>%n anotaciones esperan al servidor en esta computadora. Se quedan aquí y se enviarán.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The server answers. It holds the records of %n farms.</source>
+        <translation>
+            <numerusform>El servidor responde. Contiene los registros de %n establo.</numerusform>
+            <numerusform>El servidor responde. Contiene los registros de %n establos.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
