@@ -6934,7 +6934,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <name>ServerDoor</name>
     <message>
         <source>Scoop calibration</source>
-        <translation type="unfinished">Calibración de medidas</translation>
+        <translation>Calibración de medidas</translation>
     </message>
     <message>
         <source>Waiting for the server</source>
