@@ -221,6 +221,7 @@ WHAT = (
     QT_TRANSLATE_NOOP("Science", "The pace of feeding"),
     QT_TRANSLATE_NOOP("Science", "The powder fed in a day"),
     QT_TRANSLATE_NOOP("Science", "The powder fed so far"),
+    QT_TRANSLATE_NOOP("Science", "The powder left"),
     QT_TRANSLATE_NOOP("Science", "The powder of a feeding"),
     QT_TRANSLATE_NOOP("Science", "The powder per water"),
     QT_TRANSLATE_NOOP("Science", "The powder that each feeding got"),

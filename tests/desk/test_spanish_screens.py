@@ -33,6 +33,7 @@ SAME = {
     "ttys",
     "gal",
     "brix",
+    "mosm",
     "ctrl",
     "plan",
     "atc",

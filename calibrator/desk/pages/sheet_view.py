@@ -43,7 +43,7 @@ MOST_CHANGES = 6
 TABLE_HEIGHT = 250
 FIT_AFTER_MS = 200
 ONE_LINE, TWO_LINES, LINE = 34, 50, 20  # scoops that need their names take a second line
-LONGEST_TAB = 30
+LONGEST_NAME = 30
 
 
 class SheetView(QWidget):
@@ -153,7 +153,7 @@ class SheetView(QWidget):
         set_style_property(self._lot_card, "tone", "" if known else "warn")
         if lot is None or signed is None:
             return
-        self.lot_number.setText(self.tr("Lot {number}").format(number=lot.lot_number))
+        self.lot_number.setText(self.tr("Lot {number}").format(number=on_screen(lot.lot_number, LONGEST_NAME)))
         told = [lot.product, self.tr("weighed in {day}").format(day=day_text(signed.at.date()))]
         if marks:
             told.append(self.tr("line down the wall: {marks}").format(marks=marks_words(marks, scoops, system)))
@@ -286,7 +286,7 @@ class SheetView(QWidget):
         if sheet.together:
             names.append(self.tr("All together"))
         shown = [self.tabs.tabText(index) for index in range(self.tabs.count())]
-        wanted = [on_screen(name, LONGEST_TAB).replace("&", "&&") for name in names]
+        wanted = [on_screen(name, LONGEST_NAME).replace("&", "&&") for name in names]
         if shown != wanted:
             self.tabs.blockSignals(True)
             while self.tabs.count():
@@ -373,13 +373,25 @@ class SheetView(QWidget):
         """As wide as what is in sight needs. Asking every cell takes long, so not while a number is typed."""
         header = self.table.horizontalHeader()
         for column in self._fixed_columns():
-            wanted = max(self.table.sizeHintForColumn(column), header.sectionSizeHint(column))
-            header.resizeSection(column, wanted)
+            header.resizeSection(column, self._wanted_px(column))
+        self._leave_room_for_scoopfuls()
+
+    def _wanted_px(self, column: Column) -> int:
+        return max(self.table.sizeHintForColumn(column), self.table.horizontalHeader().sectionSizeHint(column))
+
+    def _leave_room_for_scoopfuls(self) -> None:
+        """Why one batch would not do stands in the tip and at today's calves too: its words give way first."""
+        header, last = self.table.horizontalHeader(), Column.BATCHES
+        if self.table.isColumnHidden(last) or self.table.isColumnHidden(Column.SCOOPFULS):
+            return
+        others = sum(header.sectionSize(column) for column in self._fixed_columns() if column is not last)
+        room = self.table.viewport().width() - others - self._wanted_px(Column.SCOOPFULS)
+        header.resizeSection(last, max(header.sectionSizeHint(last), min(header.sectionSize(last), room)))
 
     def _widen_for(self, row: int) -> None:
         """Today's row is never cut off, not even while its number is typed."""
         header = self.table.horizontalHeader()
-        for column in self._fixed_columns():
+        for column in (one for one in self._fixed_columns() if one is not Column.BATCHES):
             wanted = self.table.sizeHintForIndex(self.model.index(row, column)).width() + 1
             if wanted > header.sectionSize(column):
                 header.resizeSection(column, wanted)
