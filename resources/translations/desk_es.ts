@@ -5920,6 +5920,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>El polvo dado hasta ahora</translation>
     </message>
     <message>
+        <source>The powder left</source>
+        <translation>El polvo que queda</translation>
+    </message>
+    <message>
         <source>The powder of a feeding</source>
         <translation>El polvo de una toma</translation>
     </message>
