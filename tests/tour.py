@@ -6,8 +6,9 @@ from collections.abc import Iterator
 from dataclasses import replace
 from typing import cast
 
-from PySide6.QtCore import QItemSelectionModel
+from PySide6.QtCore import QCoreApplication, QItemSelectionModel
 
+from calibrator.desk.busy import Sign
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.desk.help.hands import all_of_them
@@ -51,6 +52,7 @@ def tour(window: Window) -> Iterator[str]:
     yield "farms-compared"
     compared.close()
     yield from _doors(window)
+    yield from _busy(window)
     yield from _lots(window)
     yield from _weigh_in(window)
     yield from _tables(window)
@@ -86,6 +88,15 @@ def _doors(window: Window) -> Iterator[str]:
     assert figures is not None
     yield "figures"
     figures.close()
+
+
+def _busy(window: Window) -> Iterator[str]:
+    """What stands over the window while something takes long."""
+    sign = Sign(QCoreApplication.translate("App", "Putting the copy back"), window)
+    sign.show()
+    sign.show_share(0.4)
+    yield "busy"
+    sign.put_away()
 
 
 def _lots(window: Window) -> Iterator[str]:

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import QApplication
 
 from calibrator import __version__
 from calibrator.desk.ask import Ask
+from calibrator.desk.busy import Busy
 from calibrator.desk.context import Desk
 from calibrator.desk.guarding import Guarding
 from calibrator.desk.refusals import in_words
@@ -29,6 +30,7 @@ from calibrator.desk.theme import Theme
 from calibrator.desk.tongues import Tongue
 from calibrator.desk.trust_words import findings_words, moment, salvaged_words
 from calibrator.desk.window import Window
+from calibrator.model.underway import Ended, Underway
 from calibrator.places import resource
 from calibrator.records import (
     Backup,
@@ -38,6 +40,7 @@ from calibrator.records import (
     RecordsDamaged,
     RecordsError,
     RecordsLocked,
+    Salvaged,
     backups_of,
     default_url,
     has_traces,
@@ -114,20 +117,29 @@ class Opener:
         self._guarding: Guarding | None = None
         self._daily = QTimer(app)  # a desk is left open for days
         self._daily.timeout.connect(self._back_up)
+        self._busy = Busy(app)
 
     def open(self) -> None:
         if not is_file(self._url):
             self._open_door()
             return
-        try:
-            self.show(Records.open(self._url))
-        except RecordsLocked as error:
+        opening = QCoreApplication.translate("App", "Opening the records")
+        self._busy.do(opening, partial(_opened, self._url), self.show, self._not_opened)
+
+    def _not_opened(self, error: Exception) -> None:
+        if isinstance(error, RecordsLocked):
             look = QCoreApplication.translate("App", "Look without writing")
             self._ask.confirm(in_words(error), look, self._open_to_look)
-        except RecordsDamaged as error:
+        elif isinstance(error, RecordsDamaged):
             self._offer_backup(error)
-        except RecordsError as error:
+        else:
+            self._tell(error)
+
+    def _tell(self, error: Exception) -> None:
+        if isinstance(error, RecordsError):
             self._ask.tell(in_words(error))
+        elif not isinstance(error, Ended):
+            raise error
 
     def _open_door(self) -> None:
         """Wait for a server at a door of its own: a person should see what the program is doing."""
@@ -169,9 +181,9 @@ class Opener:
     def _move(self, url: str) -> None:
         self.door = None
         self._settings.keep(server=url)
-        self._shut()
+        self.close()
         self._url = url or self._file
-        self.open()
+        self._open_again()
 
     def _offer_backup(self, error: RecordsDamaged) -> None:
         """Offer to bring over what can be read, copies filling the gaps; the file is set aside, not deleted."""
@@ -201,11 +213,10 @@ class Opener:
         self._ask.confirm(told, put_back, partial(self._put_back, newest))
 
     def _salvage(self) -> None:
-        try:
-            told = salvage(self._url)
-        except RecordsError as error:
-            self._ask.tell(in_words(error))
-            return
+        bringing = QCoreApplication.translate("App", "Bringing over what can be read")
+        self._busy.do(bringing, partial(_salvaged, self._url), self._open_salvaged, self._tell)
+
+    def _open_salvaged(self, told: Salvaged) -> None:
         with suppress(OSError):  # beside the file that was set aside, for whoever asks later
             told.aside.with_suffix(".txt").write_text(salvaged_words(told, most=None), encoding="utf-8")
         self.open()
@@ -213,25 +224,26 @@ class Opener:
 
     def _put_back(self, copy: Backup) -> None:
         """Close the records, put a copy in their place, and open them again, whatever came of it."""
-        self._shut()
-        try:
-            restore_backup(self._url, copy)
-        except RecordsError as error:
-            self._ask.tell(in_words(error))
-        self.open()
-
-    def _shut(self) -> None:
-        if self.window is not None:
-            self.window.replace_by_another()
-            self.window = None
         self.close()
-        self._records = None
+        putting = QCoreApplication.translate("App", "Putting the copy back")
+        self._busy.do(putting, partial(restore_backup, self._url, copy), self._open_again, self._open_as_before)
+
+    def _open_as_before(self, error: Exception) -> None:
+        self._tell(error)
+        self._open_again()
+
+    def _open_again(self, _aside: Path | None = None) -> None:
+        old, self.window = self.window, None
+        self.open()
+        if old is not None:
+            old.replace_by_another()
 
     def show(self, records: Records, *, throw_away: bool = False) -> None:
         """Open the window on records."""
         self._records = records
         outbox = Outbox.beside(data_folder(), records.url) if records.on_server and not records.read_only else None
-        self.desk = Desk(records, self._ask, settings=self._settings, outbox=outbox, parent=self._app)
+        settings, busy = self._settings, self._busy
+        self.desk = Desk(records, self._ask, settings=settings, outbox=outbox, busy=busy, parent=self._app)
         self.desk.throw_away = throw_away
         self.desk.send()
         self.desk.wire.start()
@@ -240,6 +252,7 @@ class Opener:
         self.desk.go_over.connect(self._go_over, Qt.ConnectionType.QueuedConnection)
         self._guarding = Guarding(records, self.desk)
         self._guarding.found.connect(self._say_found)
+        self._guarding.not_copied.connect(self._tell)
         QTimer.singleShot(CHECK_AFTER_MS, self._guarding, self._guarding.start)
         self._open_window("")
         # Not at once: a person at the door should not wait for a copy to be made.
@@ -275,11 +288,8 @@ class Opener:
             old.replace_by_another()
 
     def _back_up(self) -> None:
-        if self._records is not None:
-            try:
-                self._records.backup_if_due()
-            except RecordsError as error:
-                self._ask.tell(in_words(error))
+        if self._guarding is not None:
+            self._guarding.copy()
 
     def _say_found(self, findings: tuple[Finding, ...]) -> None:
         """Once for what is new: the same again each morning would only teach people to press it away."""
@@ -289,6 +299,7 @@ class Opener:
             self._ask.tell(findings_words(findings))
 
     def close(self) -> None:
+        self._busy.end()
         self._daily.stop()
         if self.desk is not None:
             self.desk.wire.stop()
@@ -302,6 +313,20 @@ class Opener:
             self.show(Records.open(self._url, read_only=True))
         except RecordsError as error:
             self._ask.tell(in_words(error))
+
+
+def _opened(url: str, underway: Underway) -> Records:
+    records = Records.open(url)
+    try:
+        underway(1.0)
+    except Ended:
+        records.close()
+        raise
+    return records
+
+
+def _salvaged(url: str, _underway: Underway) -> Salvaged:
+    return salvage(url)
 
 
 class _Hook:

@@ -5,15 +5,18 @@ from __future__ import annotations
 from collections.abc import Callable
 from contextlib import suppress
 from datetime import UTC, datetime
+from functools import partial
 from typing import TypeVar
 
 from PySide6.QtCore import QObject, Signal
 
 from calibrator.desk.ask import Ask
+from calibrator.desk.busy import Busy
 from calibrator.desk.refusals import in_words
 from calibrator.desk.settings import Settings
 from calibrator.desk.wire import ScaleWire
 from calibrator.model import Farm, UnitSystem
+from calibrator.model.underway import Ended, Underway
 from calibrator.records import Outbox, Records, RecordsError, RecordsUnreachable
 
 T = TypeVar("T")
@@ -46,6 +49,7 @@ class Desk(QObject):
         settings: Settings | None = None,
         clock: Callable[[], datetime] = local_now,
         outbox: Outbox | None = None,
+        busy: Busy | None = None,
         parent: QObject | None = None,
     ) -> None:
         super().__init__(parent)
@@ -54,6 +58,7 @@ class Desk(QObject):
         self.clock = clock
         self.outbox = outbox  # for records on a server: what could not be sent yet
         self.settings = settings or Settings()
+        self.busy = busy or Busy(self)
         self.wire = ScaleWire(self.settings, self)
         self.throw_away = False  # the records live only as long as the program
         self.carried: Farm | None = None  # typed at the welcome, on its way to the window in another language
@@ -128,6 +133,26 @@ class Desk(QObject):
             return None
         self.changed.emit()
         return result
+
+    def work(self, what: str, work: Callable[[Underway], T], then: Callable[[T], None]) -> None:
+        """As `attempt`, for what may take long: beside the window, with a sign that says `what` and can end it.
+
+        Nothing of an ended work is kept. See `Busy.do` for what `work` may use.
+        """
+        self.busy.do(what, work, partial(self._done, then), self._not_done)
+
+    def _done(self, then: Callable[[T], None], result: T) -> None:
+        self.changed.emit()
+        then(result)
+
+    def _not_done(self, error: Exception) -> None:
+        self.changed.emit()  # what it had begun may have left its traces, such as a number that is spoiled
+        if isinstance(error, Ended):
+            self.say(self.tr("Stopped before it was done."))
+        elif isinstance(error, RecordsError) or hasattr(error, "sentence"):
+            self.ask.tell(in_words(error))
+        else:
+            raise error
 
     def speak(self, language: str) -> None:
         """Another language for the screen, at once; blank follows the system."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Sequence
 from functools import partial
 from pathlib import Path
 
@@ -11,12 +12,11 @@ from PySide6.QtWidgets import QButtonGroup, QCheckBox, QDialog, QRadioButton, QV
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.parts import button, label, row
-from calibrator.desk.refusals import in_words
 from calibrator.desk.season_tables import season_sheets
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
 from calibrator.model import Farm
-from calibrator.records import RecordsError
+from calibrator.model.underway import Underway, one_by_one
 from calibrator.records.table_file import CsvStyle, write_csv
 from calibrator.records.workbook import SheetOf, write_workbook
 
@@ -46,44 +46,35 @@ class ExportDialog(QDialog):
 
     def save(self, path: Path) -> None:
         """Write the files; what cannot be written is told in words."""
-        try:
-            sheets = season_sheets(self.desk.records, self._farm)
-            if self.workbook.isChecked():
-                write_workbook(sheets, path.with_suffix(".xlsx"))
-            elif any(file.exists() for _, file in self._files(sheets, path)):
-                self._ask_over(sheets, path)
-                return
-            else:
-                self._write_texts(sheets, path)
-        except RecordsError as error:
-            self.desk.ask.tell(in_words(error))
-            return
-        self._saved(sheets)
+        gather = partial(season_sheets, self.desk.records, self._farm)
+        self.desk.work(self.tr("Gathering the figures"), gather, partial(self._write, path))
 
     def style_of_text(self) -> CsvStyle:
         """How the text files are written."""
         return CsvStyle(decimal_comma=self.comma.isChecked(), mark=self.mark.isChecked())
 
+    def _write(self, path: Path, sheets: tuple[SheetOf, ...]) -> None:
+        if self.workbook.isChecked():
+            self._begin(sheets, partial(write_workbook, sheets, path.with_suffix(".xlsx")))
+        elif any(file.exists() for _, file in self._files(sheets, path)):
+            self._ask_over(sheets, path)
+        else:
+            self._write_texts(sheets, path)
+
+    def _begin(self, sheets: tuple[SheetOf, ...], write: Callable[[Underway], None]) -> None:
+        self.desk.work(self.tr("Writing the figures"), write, partial(self._saved, sheets))
+
     def _files(self, sheets: tuple[SheetOf, ...], path: Path) -> list[tuple[SheetOf, Path]]:
         return [(one, path.with_name(f"{path.stem} {one.name}.csv")) for one in sheets]
 
     def _write_texts(self, sheets: tuple[SheetOf, ...], path: Path) -> None:
-        for one, file in self._files(sheets, path):
-            write_csv(one.table, file, self.style_of_text())
+        self._begin(sheets, partial(_write_texts, self._files(sheets, path), self.style_of_text()))
 
     def _ask_over(self, sheets: tuple[SheetOf, ...], path: Path) -> None:
         question = self.tr("Files of these names are there already. Write over them?")
-        self.desk.ask.confirm(question, self.tr("Write over them"), partial(self._write_over, sheets, path))
+        self.desk.ask.confirm(question, self.tr("Write over them"), partial(self._write_texts, sheets, path))
 
-    def _write_over(self, sheets: tuple[SheetOf, ...], path: Path) -> None:
-        try:
-            self._write_texts(sheets, path)
-        except RecordsError as error:
-            self.desk.ask.tell(in_words(error))
-            return
-        self._saved(sheets)
-
-    def _saved(self, sheets: tuple[SheetOf, ...]) -> None:
+    def _saved(self, sheets: tuple[SheetOf, ...], _none: None) -> None:
         self.desk.say(counted.checks_saved(sum(len(one.table.rows) for one in sheets)))
         self.close()
 
@@ -110,3 +101,8 @@ class ExportDialog(QDialog):
             body.addWidget(widget)
         body.addLayout(row(None, cancel, self.save_button))
         self.setMinimumWidth(460)
+
+
+def _write_texts(files: Sequence[tuple[SheetOf, Path]], style: CsvStyle, underway: Underway) -> None:
+    for one, file in one_by_one(files, underway):
+        write_csv(one.table, file, style)

@@ -83,6 +83,10 @@ SENTENCES = (
     QT_TRANSLATE_NOOP("Science", "The printer stopped. See to it and print again."),
     QT_TRANSLATE_NOOP(
         "Science",
+        "Printing was stopped. Throw away what comes out of the printer all the same: its numbers are not in use.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Science",
         "The reference mixes are too alike: let the strongest have 2 % more solids than the weakest.",
     ),
     QT_TRANSLATE_NOOP("Science", "The reference mixes must differ in strength: make one weaker and one stronger."),

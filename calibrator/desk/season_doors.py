@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QLocale
 from PySide6.QtWidgets import QHBoxLayout, QWidget
@@ -11,13 +10,9 @@ from PySide6.QtWidgets import QHBoxLayout, QWidget
 from calibrator.desk.context import Desk
 from calibrator.desk.export_dialog import ExportDialog
 from calibrator.desk.parts import button
-from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.trial.dialog import TrialDialog
-from calibrator.records import RecordsError
-
-if TYPE_CHECKING:
-    from calibrator.prints.season_facts import SeasonReport
+from calibrator.model.underway import Underway
 
 LANGUAGES = ("en", "es")  # of paper; named here so that the first page waits for no print
 
@@ -58,31 +53,27 @@ class SeasonDoors(QWidget):
 
     def save_report(self, path: Path) -> None:
         """Write the report as a PDF, in the language of the screen on the farm's paper."""
-        from calibrator.prints.output import CannotPrint, write_pdf
+        from calibrator.desk.season_paper import season_report_facts
+        from calibrator.prints.output import write_pdf
         from calibrator.prints.season_report import season_report
 
-        facts = self._facts()
-        if facts is None:
-            return
-        try:
-            write_pdf(season_report(facts), path)
-        except CannotPrint as error:
-            self.desk.ask.tell(in_words(error))
-            return
-        self.desk.say(self.tr("The season report is saved."))
-
-    def _facts(self) -> SeasonReport | None:
-        from calibrator.desk.season_paper import season_report_facts
-
-        farm, language = self.desk.farm, QLocale().name()[:2]
+        farm, language, records, on = self.desk.farm, QLocale().name()[:2], self.desk.records, self.desk.clock().date()
         if farm is None:
-            return None
+            return
         spoken = language if language in LANGUAGES else LANGUAGES[0]
-        try:
-            return season_report_facts(self.desk.records, farm, self.desk.clock().date(), (spoken,))
-        except RecordsError as error:
-            self.desk.ask.tell(in_words(error))
-            return None
+
+        def write(underway: Underway) -> bool:
+            facts = season_report_facts(records, farm, on, (spoken,))
+            if facts is not None:
+                underway(0.0)
+                write_pdf(season_report(facts), path, underway)
+            return facts is not None
+
+        self.desk.work(self.tr("Making the season report"), write, self._saved)
+
+    def _saved(self, written: bool) -> None:
+        if written:
+            self.desk.say(self.tr("The season report is saved."))
 
     def _ask_report(self) -> None:
         farm = self.desk.farm

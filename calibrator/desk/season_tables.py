@@ -6,12 +6,13 @@ are g, lengths mm, densities g/mL, prices in the farm's currency; "as typed" col
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 
 from calibrator.desk.mix_history import kept_checks, kept_counts, names
 from calibrator.desk.mix_table import history_table
 from calibrator.desk.paper_facts import Options, lot_sheet_facts
 from calibrator.model import Farm, FeederTrial, Fill, Lot, Mark, Scale, Scoop, SignOff, SpotFill, TrialFill, WeighIn
+from calibrator.model.underway import Underway, one_by_one, unwatched
 from calibrator.records import Records
 from calibrator.records.season import every_fill, every_mark, every_spot_fill, every_trial_fill
 from calibrator.records.table_file import Cell, Field, FlatTable, table_of
@@ -45,7 +46,7 @@ class _Names:
         return self.scoop(self.weigh_ins[weigh_in_id].scoop_id) if weigh_in_id in self.weigh_ins else ""
 
 
-def season_sheets(records: Records, farm: Farm) -> tuple[SheetOf, ...]:
+def season_sheets(records: Records, farm: Farm, underway: Underway = unwatched) -> tuple[SheetOf, ...]:
     """Lots, sign-offs, budgets, fills, spot fills, lines, checks of the mix with counts of bags, trials."""
     known = _Names(records, farm)
     signed = records.sign_offs(farm.id)
@@ -53,7 +54,7 @@ def season_sheets(records: Records, farm: Farm) -> tuple[SheetOf, ...]:
     return (
         SheetOf("lots", _lots(list(known.lots.values()), farm)),
         SheetOf("sign-offs", _sign_offs(signed, known)),
-        SheetOf(_budgets_name(signed), _budgets(records, farm, signed[-MOST_BUDGETS:], known)),
+        SheetOf(_budgets_name(signed), _budgets(records, farm, one_by_one(signed[-MOST_BUDGETS:], underway), known)),
         SheetOf("fills", _fills(every_fill(records, farm.id), known)),
         SheetOf("spot fills", _spot_fills(every_spot_fill(records, farm.id), known)),
         SheetOf("lines", _marks(every_mark(records, farm.id), known)),
@@ -131,7 +132,7 @@ def _budgets_name(signed: Sequence[SignOff]) -> str:
     return "budgets" if len(signed) <= MOST_BUDGETS else f"budgets (newest {MOST_BUDGETS})"
 
 
-def _budgets(records: Records, farm: Farm, signed: Sequence[SignOff], known: _Names) -> FlatTable:
+def _budgets(records: Records, farm: Farm, signed: Iterable[SignOff], known: _Names) -> FlatTable:
     """The parts of each sign-off's uncertainty, drawn anew from its fills as the lot sheet does."""
     rows: list[tuple[SignOff, str, BudgetRow]] = []
     for one in signed:

@@ -161,6 +161,8 @@ class Window(QMainWindow):
         return next((text for page in self._pages.values() if (text := page.pending())), "")
 
     def closeEvent(self, event: QCloseEvent) -> None:
+        if not self._closing:  # a window that gives way to another has nothing underway of its own
+            self.desk.busy.end()
         pending = self.typed()
         if pending and not self._closing:
             question = self.tr("“{text}” is typed but not entered. Close without it?")
@@ -294,6 +296,8 @@ class Window(QMainWindow):
         self._bring_up_to_date(self.current_page)
 
     def _look_again(self) -> None:
+        if self.desk.busy.at_work:
+            return  # reading might have to wait for what is being written
         try:
             self.desk.send()
             if not self.desk.waiting and self.desk.records.version() != self._seen:

@@ -9,6 +9,7 @@ from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QSizeF
 from PySide6.QtGui import QImage, QPageLayout, QPageSize, QPainter, QPdfWriter
 from PySide6.QtPrintSupport import QPrinter
 
+from calibrator.model.underway import Ended, Underway, one_by_one, unwatched
 from calibrator.prints.page import Document, Page
 from calibrator.prints.paint import MM_PER_INCH, paint_page
 
@@ -39,11 +40,11 @@ def page_layout(page: Page) -> QPageLayout:
     )
 
 
-def write_pdf(document: Document, path: Path) -> None:
+def write_pdf(document: Document, path: Path, underway: Underway = unwatched) -> None:
     """Write a PDF file whole or not at all. Raises CannotPrint."""
     beside = path.with_name(path.name + ".part")
     try:
-        beside.write_bytes(pdf_bytes(document))
+        beside.write_bytes(pdf_bytes(document, underway))
         os.replace(beside, path)
     except OSError as error:
         beside.unlink(missing_ok=True)
@@ -54,7 +55,7 @@ def write_pdf(document: Document, path: Path) -> None:
         ) from error
 
 
-def pdf_bytes(document: Document) -> bytes:
+def pdf_bytes(document: Document, underway: Underway = unwatched) -> bytes:
     """The document as a PDF file's content. Raises CannotPrint."""
     content = QByteArray()
     buffer = QBuffer(content)
@@ -63,25 +64,31 @@ def pdf_bytes(document: Document) -> bytes:
     writer.setTitle(document.title)
     writer.setCreator("calibrator")
     writer.setResolution(_PDF_DPI)
-    _paint_all(writer, document)
+    _paint_all(writer, document, underway)
     buffer.close()
     return bytes(content.data())
 
 
-def print_document(document: Document, printer: QPrinter) -> None:
+def print_document(document: Document, printer: QPrinter, underway: Underway = unwatched) -> None:
     """Send every page to a printer, unscaled, each lying as it was made. Raises CannotPrint."""
     printer.setFullPage(True)
     printer.setDocName(document.title)
-    _paint_all(printer, document)
+    try:
+        _paint_all(printer, document, underway)
+    except Ended:
+        printer.abort()
+        raise CannotPrint(
+            "Printing was stopped. Throw away what comes out of the printer all the same: its numbers are not in use."
+        ) from None
 
 
-def _paint_all(device: QPdfWriter | QPrinter, document: Document) -> None:
+def _paint_all(device: QPdfWriter | QPrinter, document: Document, underway: Underway) -> None:
     device.setPageLayout(page_layout(document.pages[0]))
     painter = QPainter()
     if not painter.begin(device):
         raise CannotPrint("The printer did not start. See that it is switched on and try again.")
     try:
-        for number, page in enumerate(document.pages):
+        for number, page in enumerate(one_by_one(document.pages, underway)):
             if number:
                 device.setPageLayout(page_layout(page))
                 if not device.newPage():

@@ -15,6 +15,7 @@ from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
+from calibrator.model.underway import Underway, unwatched
 from calibrator.records.errors import RecordsError, RecordsUnreachable
 from calibrator.records.paths import backups_folder
 
@@ -23,6 +24,7 @@ _NAME = re.compile(r"(\d{8}T\d{6})-([a-z0-9-]+)\.sqlite")
 _STAMP = "%Y%m%dT%H%M%S"
 _ALL_DAYS = 14
 _WEEKLY_DAYS = 92
+_PAGES_AT_ONCE = 1024  # few enough to tell how far it is
 
 
 @dataclass(frozen=True)
@@ -40,7 +42,7 @@ def every(file: Path) -> list[Backup]:
     return sorted((one for one in found if one), key=lambda one: (one.at, one.path.name))
 
 
-def make(file: Path, why: str, now: datetime | None = None) -> Backup:
+def make(file: Path, why: str, now: datetime | None = None, underway: Underway = unwatched) -> Backup:
     """Copy the records as they are now. Raises `RecordsError` when no whole copy could be made."""
     at = (now or datetime.now(UTC)).astimezone(UTC).replace(microsecond=0)
     folder = backups_folder(file)
@@ -48,21 +50,22 @@ def make(file: Path, why: str, now: datetime | None = None) -> Backup:
     unfinished = path.with_suffix(".part")
     try:
         folder.mkdir(exist_ok=True)
-        _copy(file, unfinished)
+        _copy(file, unfinished, underway)
         os.replace(unfinished, path)
     except (OSError, sqlite3.Error) as error:
-        _tidy(unfinished)
         raise RecordsError("backup_failed", place=str(file), backups=str(folder), fault=_reason(error)) from error
+    finally:
+        _tidy(unfinished)
     return Backup(path, at, why)
 
 
-def daily(file: Path, now: datetime | None = None) -> Backup | None:
+def daily(file: Path, now: datetime | None = None, underway: Underway = unwatched) -> Backup | None:
     """Make today's copy unless there is one, and let go of those that the rule no longer keeps."""
     moment = now or datetime.now(UTC)
     there = every(file)
     if any(one.why == DAILY and one.at.date() == moment.astimezone(UTC).date() for one in there):
         return None
-    made = make(file, DAILY, moment)
+    made = make(file, DAILY, moment, underway)
     for old in to_drop([*there, made], made.at.date()):
         old.path.unlink(missing_ok=True)
     return made
@@ -91,7 +94,7 @@ def set_aside(file: Path, now: datetime | None = None) -> Path:
     return file.rename(aside)
 
 
-def restore(file: Path, chosen: Backup) -> Path | None:
+def restore(file: Path, chosen: Backup, underway: Underway = unwatched) -> Path | None:
     """Put a backup in the place of a records file, which must be closed.
 
     What was there is set aside, and its new path returned (None where nothing was there). Raises
@@ -101,14 +104,15 @@ def restore(file: Path, chosen: Backup) -> Path | None:
         raise RecordsUnreachable("no_backup", place=str(chosen.path))
     fresh = file.with_name(file.name + ".part")
     try:
-        _copy(chosen.path, fresh)
+        _copy(chosen.path, fresh, underway)
         aside = set_aside(file) if file.exists() else None
         os.replace(fresh, file)
     except (OSError, sqlite3.Error) as error:
-        _tidy(fresh)
         raise RecordsError(
             "backup_failed", place=str(file), backups=str(chosen.path.parent), fault=_reason(error)
         ) from error
+    finally:
+        _tidy(fresh)
     return aside
 
 
@@ -121,10 +125,13 @@ def _period(day: date, today: date) -> tuple[int, ...]:
     return 2, day.year, day.month
 
 
-def _copy(source: Path, target: Path) -> None:
+def _copy(source: Path, target: Path, underway: Underway = unwatched) -> None:
+    def copied(_status: int, remaining: int, total: int) -> None:
+        underway(1 - remaining / max(total, 1))
+
     target.unlink(missing_ok=True)
     with closing(sqlite3.connect(source)) as old, closing(sqlite3.connect(target)) as new:
-        old.backup(new)
+        old.backup(new, pages=_PAGES_AT_ONCE, progress=copied)
         verdict = new.execute("PRAGMA quick_check(1)").fetchone()[0]
     if verdict != "ok":
         raise sqlite3.DatabaseError(verdict)

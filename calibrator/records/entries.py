@@ -17,13 +17,14 @@ with the fields of the nouns under their own names, units in the names. `plain` 
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 from typing import Any
 
 from calibrator.model import Fill, Mark, Noun, Printed, SheetEnding, SignOff, SpotFill, TrialFill
+from calibrator.model.underway import Underway, unwatched
 from calibrator.records.errors import ImportRefused
 from calibrator.records.fingerprints import Fingerprint
 from calibrator.records.plain import to_plain
@@ -75,15 +76,23 @@ Entry = Told | Added | Struck | Signed
 
 
 def text_of(entries: Iterable[Entry]) -> str:
-    """Changes as the JSON text that `import_season` reads, one change on each line."""
-    lines = ",\n".join(json.dumps(to_plain(entry), ensure_ascii=False) for entry in entries)
-    head = f'{{"format": {json.dumps(FORMAT)}, "version": {VERSION}, "changes": ['
-    return f"{head}\n{lines}\n]}}\n"
+    """The whole text of `pieces_of`."""
+    return "".join(pieces_of(entries))
 
 
-def read_changes(file: Path) -> list[Any]:
+def pieces_of(entries: Iterable[Entry]) -> Iterator[str]:
+    """Changes as the JSON text that `import_season` reads, one change on each line; piece by piece."""
+    yield f'{{"format": {json.dumps(FORMAT)}, "version": {VERSION}, "changes": [\n'
+    between = ""
+    for entry in entries:
+        yield between + json.dumps(to_plain(entry), ensure_ascii=False)
+        between = ",\n"
+    yield "\n]}\n"
+
+
+def read_changes(file: Path, underway: Underway = unwatched) -> list[Any]:
     """The changes of a file, still as JSON values. Raises `ImportRefused` for what is not such a file."""
-    told = _json(file)
+    told = _json(file, underway)
     if not isinstance(told, dict) or told.get("format") != FORMAT:
         raise _unreadable(file, "it is not an export of this program")
     if told.get("version") != VERSION:
@@ -94,9 +103,13 @@ def read_changes(file: Path) -> list[Any]:
     return list(told["changes"])
 
 
-def _json(file: Path) -> Any:
+def _json(file: Path, underway: Underway) -> Any:
+    def read_on(value: dict[str, Any]) -> dict[str, Any]:
+        underway(0.0)  # asked at each object, because a long text is read in one go otherwise
+        return value
+
     try:
-        return json.loads(file.read_text(encoding="utf-8-sig"))
+        return json.loads(file.read_text(encoding="utf-8-sig"), object_hook=read_on)
     except OSError as error:
         raise _unreadable(file, error.strerror or "no access") from None
     except (ValueError, RecursionError):

@@ -4,14 +4,16 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterator, Mapping
+from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
 from sqlalchemy import Connection, Table, select
 
 from calibrator.model import Fill, Mark, Printed, SheetEnding, SignOff, SpotFill, TrialFill
+from calibrator.model.underway import Underway, one_by_one, unwatched
 from calibrator.records import facts, fingerprints
-from calibrator.records.entries import Added, Entry, Signed, Struck, Told, text_of
+from calibrator.records.entries import Added, Entry, Signed, Struck, Told, pieces_of, text_of
 from calibrator.records.errors import DiskFull, RecordsReadOnly
 from calibrator.records.repository import Records
 from calibrator.records.rows import as_value
@@ -25,33 +27,36 @@ def export_text(records: Records) -> str:
     return text_of(entries)
 
 
-def export_file(records: Records, file: Path) -> None:
+def export_file(records: Records, file: Path, underway: Underway = unwatched) -> None:
     """Write all records to a file, whole or not at all. Raises `DiskFull` or `RecordsReadOnly`."""
     unfinished = file.with_name(file.name + ".part")
     try:
         with unfinished.open("w", encoding="utf-8", newline="\n") as written:
-            written.write(export_text(records))
+            with records.reading() as connection:
+                written.writelines(pieces_of(every_entry(connection, underway)))
             written.flush()
             os.fsync(written.fileno())
         os.replace(unfinished, file)
     except OSError as error:
-        unfinished.unlink(missing_ok=True)
         full = error.errno in (28, 122)
         raise (DiskFull if full else RecordsReadOnly)("disk_full" if full else "read_only", place=str(file)) from None
+    finally:
+        with suppress(OSError):
+            unfinished.unlink(missing_ok=True)
 
 
-def every_entry(connection: Connection) -> Iterator[Entry]:
+def every_entry(connection: Connection, underway: Underway = unwatched) -> Iterator[Entry]:
     """All that was ever kept, in its order."""
     numbered: dict[int, Entry] = {}
     for kind in NOUNS:
-        numbered |= {row["change"]: _told(kind, row) for row in _rows(connection, NOUNS[kind])}
+        numbered |= {row["change"]: _told(kind, row) for row in _rows(connection, NOUNS[kind], underway)}
     for fact in (Fill, SpotFill, TrialFill, Printed, SheetEnding):
-        numbered |= {row["change"]: _added(fact, row) for row in _rows(connection, FACTS[fact])}
+        numbered |= {row["change"]: _added(fact, row) for row in _rows(connection, FACTS[fact], underway)}
     for strikes in facts.STRIKES.values():
-        for row in _rows(connection, strikes):
+        for row in _rows(connection, strikes, underway):
             numbered[row["change"]] = Struck(row["change_at"], row["change_by"], row["of_id"], row["reason"])
-    numbered |= dict(_signed(connection))
-    for number in sorted(numbered):
+    numbered |= dict(_signed(connection, underway))
+    for number in one_by_one(sorted(numbered), underway):
         yield numbered[number]
 
 
@@ -63,18 +68,20 @@ def _added(kind: type, row: Mapping[str, Any]) -> Added:
     return Added(row["change_at"], as_value(kind, {"struck_reason": None, **row}))
 
 
-def _signed(connection: Connection) -> Iterator[tuple[int, Signed]]:
+def _signed(connection: Connection, underway: Underway) -> Iterator[tuple[int, Signed]]:
     its: dict[str, list[Mark]] = {}
-    for row in sorted(_rows(connection, marks), key=lambda row: int(row["position"])):
+    for row in sorted(_rows(connection, marks, underway), key=lambda row: int(row["position"])):
         its.setdefault(row["sign_off_id"], []).append(as_value(Mark, row))
     links = fingerprints.every(connection)
-    for row in _rows(connection, sign_offs):
+    for row in _rows(connection, sign_offs, underway):
         signed = as_value(SignOff, row)
         own = tuple(its.get(signed.id, ()))
         yield row["change"], Signed(row["change_at"], signed, own, links.get(signed.id))
 
 
-def _rows(connection: Connection, table: Table) -> list[Mapping[str, Any]]:
+def _rows(connection: Connection, table: Table, underway: Underway) -> Iterator[Mapping[str, Any]]:
     who = [changes.c[name].label(f"change_{name}") for name in ("at", "by", "why")]
     query = select(table, *who).join(changes, changes.c.number == table.c.change)
-    return [dict(row) for row in connection.execute(query).mappings()]
+    for row in connection.execute(query).mappings():
+        underway(0.0)
+        yield dict(row)

@@ -7,11 +7,12 @@ has parts (a shape, groups) is told as JSON in its cell. The JSON export is the 
 from __future__ import annotations
 
 import json
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from typing import Any
 
 from sqlalchemy import RowMapping, Table, select
 
+from calibrator.model.underway import Underway, unwatched
 from calibrator.records.facts import STRIKES
 from calibrator.records.plain import to_plain
 from calibrator.records.repository import Records
@@ -22,12 +23,13 @@ from calibrator.records.workbook import SheetOf
 _WHO = ("at", "by", "why")
 
 
-def everything(records: Records) -> list[SheetOf]:
+def everything(records: Records, underway: Underway = unwatched) -> list[SheetOf]:
     """All tables as sheets, empty ones too, rows in the order in which they were kept."""
     with records.reading() as connection:
         tables = [*NOUNS.values(), *FACTS.values(), *STRIKES.values(), fingerprints]
         return [
-            SheetOf(table.name, _flat(table, list(connection.execute(_query(table)).mappings()))) for table in tables
+            SheetOf(table.name, _flat(table, connection.execute(_query(table)).mappings(), underway))
+            for table in tables
         ]
 
 
@@ -38,9 +40,14 @@ def _query(table: Table) -> Any:
     return select(*who, table).join(changes, changes.c.number == table.c.change).order_by(table.c.change)
 
 
-def _flat(table: Table, rows: Sequence[RowMapping]) -> FlatTable:
+def _flat(table: Table, rows: Iterable[RowMapping], underway: Underway) -> FlatTable:
     headings = tuple(_query(table).selected_columns.keys())
-    return FlatTable(headings, tuple(tuple(_cell(row[name]) for name in headings) for row in rows))
+    return FlatTable(headings, tuple(_cells(row, headings, underway) for row in rows))
+
+
+def _cells(row: RowMapping, headings: Sequence[str], underway: Underway) -> tuple[Cell, ...]:
+    underway(0.0)
+    return tuple(_cell(row[name]) for name in headings)
 
 
 def _cell(value: Any) -> Cell:

@@ -12,6 +12,7 @@ from typing import Any
 from sqlalchemy import Connection, Table, select
 
 from calibrator.model import Fill, Mark, Printed, SheetEnding, SignOff, SpotFill, TrialFill
+from calibrator.model.underway import Underway, one_by_one, unwatched
 from calibrator.records import facts, fingerprints, nouns, rows
 from calibrator.records.entries import Added, Entry, Signed, Struck, Told, read_changes
 from calibrator.records.errors import EditedMeanwhile, ImportRefused, NotAllowed, told
@@ -31,7 +32,7 @@ class Imported:
     counts: Mapping[str, int] = field(default_factory=dict)
 
 
-def import_season(records: Records, folder_or_file: str | Path) -> Imported:
+def import_season(records: Records, folder_or_file: str | Path, underway: Underway = unwatched) -> Imported:
     """Bring in a file of this format, or all such files of a folder by name; all of it or nothing.
 
     What is there already is left alone. Raises `ImportRefused`, which names file, entry and field.
@@ -40,7 +41,7 @@ def import_season(records: Records, folder_or_file: str | Path) -> Imported:
     counts: Counter[str] = Counter()
     with records.writing("import") as writing:
         for file in _files(Path(folder_or_file)):
-            for number, plain in enumerate(read_changes(file), start=1):
+            for number, plain in enumerate(one_by_one(read_changes(file, underway), underway), start=1):
                 entry = _bring(writing, plain, file.name, number)
                 added, there = (added, there + 1) if entry is None else (added + 1, there)
                 counts.update(_new(entry))

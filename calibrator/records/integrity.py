@@ -9,13 +9,13 @@ from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 from functools import cached_property
-from itertools import takewhile
 from pathlib import Path
 
 from sqlalchemy import Connection, select
 from sqlalchemy.exc import DBAPIError
 
 from calibrator.model import Lot, SignOff
+from calibrator.model.underway import Underway, one_by_one, unwatched
 from calibrator.records import backup, fingerprints, nouns
 from calibrator.records.backup import Backup
 from calibrator.records.engine import make_engine
@@ -66,17 +66,16 @@ class _Link:
 Reading = Callable[[], AbstractContextManager[Connection]]
 
 
-def check(reading: Reading, file: Path | None, stopped: Callable[[], bool] = lambda: False) -> tuple[Finding, ...]:
+def check(reading: Reading, file: Path | None, underway: Underway = unwatched) -> tuple[Finding, ...]:
     """All findings, in the order of the chains; the copies beside `file` tell since when.
 
-    Each weigh-in is looked at in a transaction of its own, so that nobody's writing waits for the whole. Once
-    `stopped` says so, what was found so far is given.
+    Each weigh-in is looked at in a transaction of its own, so that nobody's writing waits for the whole.
     """
     copies = _Copies(file)
     with reading() as connection:
         links = _links(connection)
         found = [*_broken(links), *_slipped_in(connection, links)]
-    found += [*_wrong(reading, links, stopped), *copies.differing(links)]
+    found += [*_wrong(reading, links, underway), *copies.differing(links)]
     named = {one.sign_off_id: one for one in reversed(found)}  # of several faults of one weigh-in the first
     with reading() as connection:
         return tuple(copies.dated(_described(connection, copies, one)) for one in reversed(named.values()))
@@ -88,8 +87,8 @@ def _links(connection: Connection) -> list[_Link]:
     return [_Link(row["farm_id"], row["sign_off_id"], as_value(Fingerprint, row)) for row in rows]
 
 
-def _wrong(reading: Reading, links: list[_Link], stopped: Callable[[], bool]) -> Iterator[Finding]:
-    for one in takewhile(lambda _: not stopped(), links):
+def _wrong(reading: Reading, links: list[_Link], underway: Underway) -> Iterator[Finding]:
+    for one in one_by_one(links, underway):
         with reading() as connection:
             fault = _fault_of(connection, one)
         if fault is not None:

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from typing import Any
 
 from sqlalchemy import Connection
 
 from calibrator.model import Fill, Mark, Printed, SheetEnding, SignOff, SpotFill, TrialFill
+from calibrator.model.underway import Underway, unwatched
 from calibrator.records import backup, facts, fingerprints, integrity, nouns, rows
 from calibrator.records.engine import begin_writing
 from calibrator.records.errors import NotAllowed, RecordsError, RecordsReadOnly, RecordsUnreachable, told
@@ -76,10 +77,10 @@ class Records:
         file = self._opened.place.file
         return backup.every(file) if file else []
 
-    def backup_if_due(self) -> bool:
+    def backup_if_due(self, underway: Underway = unwatched) -> bool:
         """Make today's backup of a file unless there is one already; tells whether one was made."""
         file = self._opened.place.file
-        return bool(file and not self.read_only and backup.daily(file))
+        return bool(file and not self.read_only and backup.daily(file, underway=underway))
 
     # Nouns
 
@@ -202,13 +203,13 @@ class Records:
             found = facts.many(connection, SignOff, {"weigh_in_id": weigh_in_id})
         return found[0] if found else None
 
-    def check_fingerprints(self, stopped: Callable[[], bool] = lambda: False) -> tuple[Finding, ...]:
+    def check_fingerprints(self, underway: Underway = unwatched) -> tuple[Finding, ...]:
         """What another program changed in signed-off weigh-ins, oldest first; nothing is changed by asking.
 
         Where there is something, the dated copies are asked how long it was still right. May run in a thread of
-        its own beside the work; `stopped` ends it early.
+        its own beside the work.
         """
-        return integrity.check(self.reading, self._opened.place.file, stopped)
+        return integrity.check(self.reading, self._opened.place.file, underway)
 
     def marks(
         self, sign_off_id: str | None = None, scoop_id: str | None = None, lot_id: str | None = None

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from calibrator.model.underway import Underway, unwatched
 from calibrator.records import backup, lock
 from calibrator.records.backup import Backup
 from calibrator.records.errors import RecordsError
@@ -16,7 +17,7 @@ def backups_of(url: str) -> list[Backup]:
     return backup.every(file) if file else []
 
 
-def restore_backup(url: str, chosen: Backup) -> Path | None:
+def restore_backup(url: str, chosen: Backup, underway: Underway = unwatched) -> Path | None:
     """Put a backup in the place of a records file; what was there is set aside and its new path returned.
 
     Raises `RecordsLocked` while the records are open anywhere, `RecordsUnreachable` when the backup is gone,
@@ -27,6 +28,6 @@ def restore_backup(url: str, chosen: Backup) -> Path | None:
         raise RecordsError("server_backups", place=place.name)
     held = lock.take(place.file)
     try:
-        return backup.restore(place.file, chosen)
+        return backup.restore(place.file, chosen, underway)
     finally:
         held.release()

@@ -7,13 +7,14 @@ none runs as a formula.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
 from itertools import islice
 from pathlib import Path
 from typing import Any
 
+from calibrator.model.underway import Underway, one_by_one, part_of, unwatched
 from calibrator.records.table_file import Cell, FlatTable, is_formula, replacing
 
 MOST_ROWS = 1_048_576
@@ -33,7 +34,7 @@ class SheetOf:
     table: FlatTable
 
 
-def write_workbook(sheets: Sequence[SheetOf], file: Path) -> None:
+def write_workbook(sheets: Sequence[SheetOf], file: Path, underway: Underway = unwatched) -> None:
     """Write tables as the sheets of a workbook. Raises `TableNotWritten`; then an older file stays as it was.
 
     A table of more rows than a sheet holds goes on in another one.
@@ -42,10 +43,23 @@ def write_workbook(sheets: Sequence[SheetOf], file: Path) -> None:
 
     with replacing(file) as unfinished, unfinished.open("wb") as out:
         book = Workbook(write_only=True)
-        for one in sheets:
-            for number, rows in enumerate(_portions(one.table), start=1):
-                _add(book, one.name if number == 1 else f"{one.name[:24]} {number}", one.table.headings, rows)
-        book.save(out)
+        try:
+            _fill(book, sheets, underway)
+            book.save(out)
+        finally:
+            for sheet in book.worksheets:  # the library keeps each open in a file of its own
+                if not sheet.closed:
+                    sheet.close()
+
+
+def _fill(book: Any, sheets: Sequence[SheetOf], underway: Underway) -> None:
+    done, whole = 0, sum(len(one.table.rows) for one in sheets) or 1
+    for one in sheets:
+        for number, rows in enumerate(_portions(one.table), start=1):
+            name = one.name if number == 1 else f"{one.name[:24]} {number}"
+            its_part = part_of(underway, done / whole, (done + len(rows)) / whole)
+            _add(book, name, one.table.headings, one_by_one(rows, its_part))
+            done += len(rows)
 
 
 def _portions(table: FlatTable) -> Iterator[tuple[tuple[Cell, ...], ...]]:
@@ -56,7 +70,7 @@ def _portions(table: FlatTable) -> Iterator[tuple[tuple[Cell, ...], ...]]:
         yield more
 
 
-def _add(book: Any, name: str, headings: Sequence[str], rows: Sequence[Sequence[Cell]]) -> None:
+def _add(book: Any, name: str, headings: Sequence[str], rows: Iterable[Sequence[Cell]]) -> None:
     from openpyxl.styles import Font
     from openpyxl.utils import get_column_letter
 

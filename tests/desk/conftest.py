@@ -10,6 +10,7 @@ import pytest
 from answers import Answers, at_noon
 from PySide6.QtWidgets import QApplication
 
+from calibrator.desk import busy
 from calibrator.desk.context import Desk
 from calibrator.desk.theme import Theme
 from calibrator.desk.tongues import Tongue
@@ -21,6 +22,12 @@ from calibrator.records import Records
 def english(qapp: QApplication) -> None:
     """As the program starts where the system speaks English: its plurals are in place."""
     Tongue(qapp).speak("en")
+
+
+@pytest.fixture(scope="session", autouse=True)
+def patient() -> None:
+    """Work beside the window is waited for, so that a slow computer tests the same as a quick one."""
+    busy.PATIENCE_S = 600
 
 
 @pytest.fixture

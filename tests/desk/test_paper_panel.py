@@ -20,6 +20,7 @@ from calibrator.desk.label_cut import Cut
 from calibrator.desk.pages.paper import PaperPanel
 from calibrator.desk.theme import Theme
 from calibrator.model import Box, Ending, Paper, PrintKind, SignOff
+from calibrator.model.underway import Underway
 from calibrator.prints.output import CannotPrint
 from calibrator.prints.page import Document
 from calibrator.records import Records
@@ -282,10 +283,10 @@ def test_what_the_printer_refused_is_kept_as_never_used(
     tmp_path: Path,
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
-    def refuse(document: Document, printer: QPrinter) -> None:
+    def refuse(document: Document, printer: QPrinter, underway: Underway) -> None:
         raise CannotPrint("The printer stopped. See to it and print again.")
 
-    monkeypatch.setattr("calibrator.desk.pages.paper.print_document", refuse)
+    monkeypatch.setattr("calibrator.desk.paper_out.print_document", refuse)
     panel.show_lot(signed.lot_id)
     panel.print_to(pdf_printer(tmp_path / "printed.pdf"))
     assert len(answers.told) == 1

@@ -16,6 +16,7 @@ from PySide6.QtCore import QObject, QTimer
 from PySide6.QtWidgets import QApplication
 
 from calibrator.desk.ask import Ask
+from calibrator.desk import busy
 from calibrator.desk.context import Desk
 from calibrator.desk.window import Window
 from calibrator.records import demo_records
@@ -64,6 +65,7 @@ def spend(hours: float, seed: int, folder: Path, answers: Ask) -> Day:
     sys.excepthook = hook
     try:
         with demo_records(folder) as records:
+            busy.PATIENCE_S = 600  # the robot waits for what it began, so that the same seed does the same
             desk = Desk(records, answers, clock=clock)
             weigh_a_new_lot(desk)
             window = Window(desk)

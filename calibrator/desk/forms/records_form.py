@@ -14,7 +14,8 @@ from calibrator.desk.counted import counted
 from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.theme import SPACE
 from calibrator.desk.trust_words import finding_words, moment
-from calibrator.records import Backup, Imported, export_file, import_season
+from calibrator.model.underway import Underway
+from calibrator.records import Backup, Finding, Imported, Records, export_file, import_season
 from calibrator.records.flat import everything
 from calibrator.records.workbook import write_workbook
 
@@ -107,9 +108,9 @@ class RecordsForm(QWidget):
 
     def check(self) -> None:
         """Look through the signed-off weigh-ins and say what is found."""
-        found = self.desk.attempt(self.desk.records.check_fingerprints)
-        if found is None:
-            return
+        self.desk.work(self.tr("Looking through the sign-offs"), self.desk.records.check_fingerprints, self._tell_found)
+
+    def _tell_found(self, found: tuple[Finding, ...]) -> None:
         if not found:
             self.verdict.setText(self.tr("All signed-off weigh-ins are as they were signed."))
             return
@@ -137,17 +138,27 @@ class RecordsForm(QWidget):
         self.desk.put_back.emit(copy)
 
     def _export(self, path: Path) -> None:
-        if self.desk.attempt(partial(_exported, self.desk, path)):
-            self.desk.say(self.tr("Saved as {file}.").format(file=path.name))
+        self.desk.work(
+            self.tr("Saving everything"), partial(export_file, self.desk.records, path), partial(self._saved, path)
+        )
 
     def _export_workbook(self, path: Path) -> None:
-        if self.desk.attempt(partial(_written, self.desk, path)):
-            self.desk.say(self.tr("Saved as {file}.").format(file=path.name))
+        records = self.desk.records
+        self.desk.work(self.tr("Saving a workbook"), partial(_written, records, path), partial(self._saved, path))
+
+    def _saved(self, path: Path, _none: None) -> None:
+        self.desk.say(self.tr("Saved as {file}.").format(file=path.name))
 
     def _bring_in(self, path: Path) -> None:
-        brought = self.desk.attempt(partial(import_season, self.desk.records, path))
-        if brought is not None:
-            self.desk.ask.tell(_brought_words(brought))
+        records = self.desk.records
+        self.desk.work(
+            self.tr("Bringing in {file}").format(file=path.name),
+            partial(import_season, records, path),
+            self._tell_brought,
+        )
+
+    def _tell_brought(self, brought: Imported) -> None:
+        self.desk.ask.tell(_brought_words(brought))
 
     def _chosen(self) -> None:
         self.put_back_button.setEnabled(self._copy() is not None and not self.desk.records.read_only)
@@ -209,14 +220,8 @@ class RecordsForm(QWidget):
         layout.addWidget(scrolled(inner))
 
 
-def _exported(desk: Desk, path: Path) -> bool:
-    export_file(desk.records, path)
-    return True
-
-
-def _written(desk: Desk, path: Path) -> bool:
-    write_workbook(everything(desk.records), path)
-    return True
+def _written(records: Records, path: Path, underway: Underway) -> None:
+    write_workbook(everything(records, underway), path, underway)
 
 
 def _brought_words(brought: Imported) -> str:

@@ -16,17 +16,17 @@ from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
 from calibrator.desk.label_cut import Cut, after_printing, kept_grid
 from calibrator.desk.pages.paper_choice import PaperChoice
-from calibrator.desk.paper_jobs import Job, LabelJob, end_sheets, expected
+from calibrator.desk.paper_jobs import Job, LabelJob, expected
 from calibrator.desk.paper_making import LotPaper, Want, lot_paper
+from calibrator.desk.paper_out import save_pdf, send_to_printer
 from calibrator.desk.parts import button, card, label, row, scrolled
 from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.page_preview import PagePreview
 from calibrator.desk.widgets.preview_bar import PreviewBar
-from calibrator.model import Ending, Printed, PrintKind, Scoop, SheetEnding, new_id
+from calibrator.model import Printed, PrintKind, Scoop
 from calibrator.prints.chart_facts import TwoLots
 from calibrator.prints.errors import DoesNotFit
-from calibrator.prints.output import CannotPrint, print_document, write_pdf
 from calibrator.prints.page import Document
 from calibrator.science.errors import CannotCompute
 
@@ -107,36 +107,19 @@ class PaperPanel(QWidget):
     def save_to(self, path: Path) -> None:
         """Save as PDF and keep that it was. A file that cannot be written takes no number."""
         path = path if path.suffix.lower() == ".pdf" else path.with_name(path.name + ".pdf")
-        trial = path.with_name(path.name + ".trial")
         job, document = self._job, self._document
         if job is None or document is None:
             return
-        try:
-            write_pdf(document, trial)
-            trial.unlink()
-            numbered = self._record(job)
-            if numbered is not None:
-                write_pdf(job.document(numbered), path)
-                self._told(self.tr("Saved as {name}."), path.name, numbered)
-        except (CannotPrint, OSError) as error:
-            self.desk.ask.tell(in_words(error))
+        told = partial(self._told, self.tr("Saved as {name}."), path.name)
+        self.desk.work(self.tr("Saving as PDF"), partial(save_pdf, self.desk.records, job, document, path), told)
 
     def print_to(self, printer: QPrinter) -> None:
         """Send to a printer and keep that it was. What the printer did not take is kept as never used."""
         if self._job is None:
             return
-        job = self._job
-        numbered = self._record(job)
-        if numbered is None:
-            return
-        try:
-            print_document(job.document(numbered), printer)
-        except CannotPrint as error:
-            self._spoil(numbered)
-            self.desk.ask.tell(in_words(error))
-            return
-        self._used_up(job)
-        self._told(self.tr("Sent to {name}."), printer.printerName() or self.tr("the printer"), numbered)
+        job, name = self._job, printer.printerName() or self.tr("the printer")
+        print_it = partial(send_to_printer, self.desk.records, job, printer)
+        self.desk.work(self.tr("Printing"), print_it, partial(self._printed, job, name))
 
     def printer(self) -> QPrinter:
         """The printer that the dialog starts from."""
@@ -225,20 +208,9 @@ class PaperPanel(QWidget):
         scoop = self.desk.records.find(Scoop, sheet.scoop_id).name
         return self.tr("{scoop}: {told}").format(scoop=scoop, told=told)
 
-    def _record(self, job: Job) -> list[Printed] | None:
-        records = self.desk.records
-        return self.desk.attempt(lambda: [records.record_print(sheet) for sheet in job.sheets])
-
-    def _spoil(self, numbered: list[Printed]) -> None:
-        """The printer failed: the older sheets still hang, and these numbers are gone."""
-        now, by = self.desk.clock(), self.desk.initials
-        told = [
-            SheetEnding(
-                id=new_id(), farm_id=sheet.farm_id, print_id=sheet.id, ending=Ending.SPOILED, at=now, by=by
-            )
-            for sheet in numbered
-        ]  # fmt: skip
-        self.desk.attempt(partial(end_sheets, self.desk.records, told))
+    def _printed(self, job: Job, name: str, numbered: list[Printed]) -> None:
+        self._used_up(job)
+        self._told(self.tr("Sent to {name}."), name, numbered)
 
     def _used_up(self, job: Job) -> None:
         """The next print on ready-cut labels begins after these."""

@@ -1,0 +1,54 @@
+"""A print out of the house: its sheets get their numbers, and numbers that came to nothing are kept as never used."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+from PySide6.QtPrintSupport import QPrinter
+
+from calibrator.desk.paper_jobs import Job, end_sheets
+from calibrator.model import Ending, Printed, SheetEnding, new_id
+from calibrator.model.underway import Underway, part_of
+from calibrator.prints.output import print_document, write_pdf
+from calibrator.prints.page import Document
+from calibrator.records import Records
+
+
+def save_pdf(records: Records, job: Job, shown: Document, path: Path, underway: Underway) -> list[Printed]:
+    """Write a PDF file and keep that it was; gives the sheets with their numbers.
+
+    A file that cannot be written takes no number: `shown` is written to that place first, for trial. Raises
+    `CannotPrint`, `DoesNotFit` or a `RecordsError`.
+    """
+    trial = path.with_name(path.name + ".trial")
+    write_pdf(shown, trial, part_of(underway, 0.0, 0.5))
+    trial.unlink(missing_ok=True)
+    with _numbered(records, job) as sheets:
+        write_pdf(job.document(sheets), path, part_of(underway, 0.5, 1.0))
+    return sheets
+
+
+def send_to_printer(records: Records, job: Job, printer: QPrinter, underway: Underway) -> list[Printed]:
+    """Print and keep that it was; gives the sheets with their numbers. Raises as `save_pdf` does."""
+    with _numbered(records, job) as sheets:
+        print_document(job.document(sheets), printer, underway)
+    return sheets
+
+
+@contextmanager
+def _numbered(records: Records, job: Job) -> Iterator[list[Printed]]:
+    """The sheets as the records number them. Where the block fails the older ones still hang, and these are gone."""
+    sheets = [records.record_print(sheet) for sheet in job.sheets]
+    try:
+        yield sheets
+    except Exception:
+        end_sheets(records, [_spoiled(sheet, job) for sheet in sheets])
+        raise
+
+
+def _spoiled(sheet: Printed, job: Job) -> SheetEnding:
+    return SheetEnding(
+        id=new_id(), farm_id=sheet.farm_id, print_id=sheet.id, ending=Ending.SPOILED, at=job.at, by=job.by
+    )
