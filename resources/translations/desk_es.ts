@@ -39,6 +39,10 @@
 <context>
     <name>App</name>
     <message>
+        <source>Opening the records</source>
+        <translation>Abriendo los registros</translation>
+    </message>
+    <message>
         <source>Look without writing</source>
         <translation>Abrir solo para ver</translation>
     </message>
@@ -73,6 +77,14 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <message>
         <source>Put the copy back</source>
         <translation>Poner la copia</translation>
+    </message>
+    <message>
+        <source>Bringing over what can be read</source>
+        <translation>Trayendo lo que se puede leer</translation>
+    </message>
+    <message>
+        <source>Putting the copy back</source>
+        <translation>Poniendo la copia</translation>
     </message>
     <message>
         <source>“{text}” is typed but not entered, and it is lost when the language changes. Change it now all the same? Otherwise it changes when the program is started next.</source>
@@ -453,6 +465,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <source>A weighing that was kept on this computer could not be sent. It stays in {file}.</source>
         <translation>Una pesada guardada en esta computadora no se pudo enviar. Se queda en {file}.</translation>
     </message>
+    <message>
+        <source>Stopped before it was done.</source>
+        <translation>Se detuvo antes de terminar.</translation>
+    </message>
 </context>
 <context>
     <name>ExportDialog</name>
@@ -479,6 +495,14 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <message>
         <source>Save …</source>
         <translation>Guardar …</translation>
+    </message>
+    <message>
+        <source>Gathering the figures</source>
+        <translation>Reuniendo los datos</translation>
+    </message>
+    <message>
+        <source>Writing the figures</source>
+        <translation>Escribiendo los datos</translation>
     </message>
     <message>
         <source>Files of these names are there already. Write over them?</source>
@@ -4174,6 +4198,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>la impresora</translation>
     </message>
     <message>
+        <source>Saving as PDF</source>
+        <translation>Guardando como PDF</translation>
+    </message>
+    <message>
+        <source>Printing</source>
+        <translation>Imprimiendo</translation>
+    </message>
+    <message>
         <source>For lot {number}</source>
         <translation>Para el lote {number}</translation>
     </message>
@@ -5063,6 +5095,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Reponerla</translation>
     </message>
     <message>
+        <source>Looking through the sign-offs</source>
+        <translation>Revisando las firmas</translation>
+    </message>
+    <message>
         <source>All signed-off weigh-ins are as they were signed.</source>
         <translation>Todas las pesadas firmadas están como se firmaron.</translation>
     </message>
@@ -5087,8 +5123,20 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Traer registros</translation>
     </message>
     <message>
+        <source>Saving everything</source>
+        <translation>Guardando todo</translation>
+    </message>
+    <message>
+        <source>Saving a workbook</source>
+        <translation>Guardando un libro de cálculo</translation>
+    </message>
+    <message>
         <source>Saved as {file}.</source>
         <translation>Guardado como {file}.</translation>
+    </message>
+    <message>
+        <source>Bringing in {file}</source>
+        <translation>Trayendo {file}</translation>
     </message>
     <message>
         <source>{day}, the day&apos;s copy</source>
@@ -5426,6 +5474,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The printer stopped. See to it and print again.</source>
         <translation>La impresora se detuvo. Revísela e imprima otra vez.</translation>
+    </message>
+    <message>
+        <source>Printing was stopped. Throw away what comes out of the printer all the same: its numbers are not in use.</source>
+        <translation>La impresión se detuvo. Tire lo que salga de la impresora de todos modos: sus números no están en uso.</translation>
     </message>
     <message>
         <source>The reference mixes are too alike: let the strongest have 2 % more solids than the weakest.</source>
@@ -6721,6 +6773,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Informe de la temporada …</translation>
     </message>
     <message>
+        <source>Making the season report</source>
+        <translation>Haciendo el informe de la temporada</translation>
+    </message>
+    <message>
         <source>The season report is saved.</source>
         <translation>El informe de la temporada quedó guardado.</translation>
     </message>
@@ -7351,6 +7407,21 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Side by side</source>
         <translation>Lado a lado</translation>
+    </message>
+</context>
+<context>
+    <name>Sign</name>
+    <message>
+        <source>Scoop calibration</source>
+        <translation>Calibración de medidas</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Stopping …</source>
+        <translation>Deteniendo …</translation>
     </message>
 </context>
 <context>
