@@ -15,8 +15,8 @@ from types import TracebackType
 from PySide6.QtCore import QObject, QTimer
 from PySide6.QtWidgets import QApplication
 
-from calibrator.desk.ask import Ask
 from calibrator.desk import busy
+from calibrator.desk.ask import Ask
 from calibrator.desk.context import Desk
 from calibrator.desk.window import Window
 from calibrator.records import demo_records
