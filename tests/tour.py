@@ -10,6 +10,7 @@ from PySide6.QtCore import QCoreApplication, QItemSelectionModel
 
 from calibrator.desk.busy import Sign
 from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
 from calibrator.desk.help.hands import all_of_them
 from calibrator.desk.help.view import HandsDialog
@@ -28,6 +29,7 @@ from calibrator.desk.pages.welcome import WelcomePage
 from calibrator.desk.season.lots_panel import LotsPanel
 from calibrator.desk.server.door import ServerDoor
 from calibrator.desk.standing import FirstStep
+from calibrator.desk.trust_words import moment
 from calibrator.desk.weigh_in.workings import check_workings, level_workings, line_workings
 from calibrator.desk.window import Window
 from calibrator.model import FillWay, Lot, Scale, Scoop, Step, WeighIn, new_id
@@ -218,7 +220,7 @@ def _server(window: Window, page: SetupPage) -> Iterator[str]:
     dialog._failed(RecordsUnreachable("password", place=AWAY))
     yield "server-refused"
     dialog.close()
-    door = ServerDoor(AWAY, AWAY, 3, window)
+    door = ServerDoor(AWAY, AWAY, counted.still_waiting(3).format(since=moment(window.desk.clock())), window)
     door.show()
     door._failed(RecordsUnreachable("not_listening", place=AWAY))
     yield "server-door"

@@ -28,7 +28,7 @@ from calibrator.desk.refusals import in_words
 from calibrator.desk.settings import Settings
 from calibrator.desk.theme import Theme
 from calibrator.desk.tongues import Tongue
-from calibrator.desk.trust_words import findings_words, moment, salvaged_words
+from calibrator.desk.trust_words import findings_words, moment, salvaged_words, waiting_words
 from calibrator.desk.window import Window
 from calibrator.model.underway import Ended, Underway
 from calibrator.places import resource
@@ -145,9 +145,9 @@ class Opener:
         """Wait for a server at a door of its own: a person should see what the program is doing."""
         from calibrator.desk.server.door import ServerDoor
 
-        place, waiting = name_of(self._url), 0
+        place, waiting = name_of(self._url), ""
         with suppress(RecordsError):
-            waiting = Outbox.beside(data_folder(), place).waiting
+            waiting = waiting_words(Outbox.beside(data_folder(), place))
         self.door = ServerDoor(self._url, place, waiting)
         self.door.opened.connect(self._let_in)
         self.door.file_wanted.connect(self._use_file)

@@ -20,12 +20,14 @@ class _Counted(QObject):
 
     def kept_here(self, count: int) -> str:
         return self.tr(
-            "The server cannot be reached. %n entries are kept on this computer and will be sent. Go on weighing; "
-            "sign-off waits for the server.", "", count
+            "The server cannot be reached. %n entries since {since} are kept on this computer and will be sent. Go on "
+            "weighing; sign-off waits for the server.", "", count
         )  # fmt: skip
 
     def still_waiting(self, count: int) -> str:
-        return self.tr("%n entries wait on this computer for the server. They stay here and will be sent.", "", count)
+        return self.tr(
+            "%n entries since {since} wait on this computer for the server. They stay here and will be sent.", "", count
+        )
 
     def farms_there(self, count: int) -> str:
         return self.tr("The server answers. It holds the records of %n farms.", "", count)

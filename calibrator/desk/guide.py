@@ -15,7 +15,7 @@ from typing import Any, TypeVar
 
 from calibrator import __version__
 from calibrator.desk import findings as finding
-from calibrator.desk.alone import NEEDS_SERVER, with_waiting
+from calibrator.desk.alone import NEEDS_SERVER, keep_or_wait, with_waiting
 from calibrator.desk.findings import Findings, Known
 from calibrator.model import Farm, Fill, FillWay, Lot, Scale, Scoop, SignOff, Step, WeighIn, new_id
 from calibrator.records import Outbox, Records, RecordsUnreachable
@@ -161,17 +161,7 @@ class Guide:
         return struck
 
     def _keep(self, keep: Callable[[], T], entry: Entry | None, instead: T) -> T:
-        """Keep something in the records; while their server is away, in the outbox, behind what waits there."""
-        if self._outbox is None or entry is None:
-            return keep()
-        if not self._waits:
-            try:
-                return keep()
-            except RecordsUnreachable as error:
-                if error.code in ("closed", "gone", "missing"):
-                    raise
-        self._outbox.put(entry)
-        return instead
+        return keep_or_wait(self._outbox, keep, entry, instead)
 
     def next_bag(self, way: FillWay) -> int:
         """The bag for the next fill: two from each in turn; then a further one where that helps."""

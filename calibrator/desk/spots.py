@@ -43,20 +43,30 @@ class SpotFindings:
     volume_ml: float
 
 
-def spot_findings(
-    records: Records, signed: SignOff, mark: Mark, taught: Experience | None = None
-) -> SpotFindings | None:
+@dataclass(frozen=True)
+class SpotFacts:
+    """What a mark is judged by: its weigh-in with what earlier lots teach, and all spot fills of its lot."""
+
+    known: Known
+    spots: tuple[SpotFill, ...]
+
+
+def read_spots(records: Records, signed: SignOff, taught: Experience | None = None) -> SpotFacts:
+    """The facts of a sign-off. `taught` saves reading the farm's earlier lots again."""
+    known = findings.read(records, signed.weigh_in_id, taught or experience_of(records, signed))
+    return SpotFacts(known, tuple(records.spot_fills(signed.lot_id)))
+
+
+def spot_findings(facts: SpotFacts, signed: SignOff, mark: Mark) -> SpotFindings | None:
     """Judge a mark by its weigh-in and the spot fills since; None without any. Raises CannotCompute.
 
     Each spot fill counts as one more bag. A newest fill to the mark judges the line by what was weighed to
-    it; a level one by the density, with the settling as it was signed off. `taught` saves reading the
-    farm's earlier lots again.
+    it; a level one by the density, with the settling as it was signed off.
     """
-    spots = [s for s in records.spot_fills(signed.lot_id) if s.counts and s.weigh_in_id == signed.weigh_in_id]
+    spots = [s for s in facts.spots if s.counts and s.weigh_in_id == signed.weigh_in_id]
     if not spots:
         return None
-    known = _read(records, signed, taught or experience_of(records, signed))
-    known = replace(known, fills=(*known.fills, *_as_fills(spots, known.fills)))
+    known = replace(facts.known, fills=(*facts.known.fills, *_as_fills(spots, facts.known.fills)))
     found = findings.work_out(known)
     if found.level is None or found.density is None or known.scoop is None:
         raise CannotCompute(found.trouble or "The fills of this weigh-in do not reach to a result.")
@@ -77,18 +87,14 @@ def spot_findings(
     )
 
 
-def spot_doubt(records: Records, signed: SignOff, way: FillWay, mass_g: float) -> Doubt | None:
+def spot_doubt(facts: SpotFacts, way: FillWay, mass_g: float) -> Doubt | None:
     """Why a typed weight cannot be meant, for the scoop and scale of the weigh-in; None where it can."""
-    return findings.doubt(_read(records, signed, Experience(None, ())), way, mass_g, 1)
+    return findings.doubt(facts.known, way, mass_g, 1)
 
 
 def experience_of(records: Records, signed: SignOff) -> Experience:
     """What the farm's lots before this one teach."""
     return findings.experience(records, records.find(WeighIn, signed.weigh_in_id))
-
-
-def _read(records: Records, signed: SignOff, taught: Experience) -> Known:
-    return findings.read(records, signed.weigh_in_id, taught)
 
 
 def _judged(

@@ -10,7 +10,7 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.desk.counted import counted
 from calibrator.desk.record_sentences import kind_words
 from calibrator.desk.speech import day_text
-from calibrator.records import Fault, Finding, Loss, Salvaged
+from calibrator.records import Fault, Finding, Loss, Outbox, Salvaged
 
 translate = QCoreApplication.translate
 MOST_TOLD = 12
@@ -20,6 +20,14 @@ def moment(at: datetime) -> str:
     """A day and time of day where the reader is."""
     here = at.astimezone()
     return f"{day_text(here.date())}, {here:%H:%M}"
+
+
+def waiting_words(outbox: Outbox | None) -> str:
+    """How much waits for the server, and since when; blank where nothing does."""
+    since = outbox.since if outbox is not None else None
+    if outbox is None or since is None:
+        return ""
+    return counted.still_waiting(outbox.waiting).format(since=moment(since))
 
 
 def finding_words(finding: Finding) -> str:

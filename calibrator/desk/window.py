@@ -29,6 +29,7 @@ from calibrator.desk.pictograms import SIZE, pictogram
 from calibrator.desk.refusals import in_words
 from calibrator.desk.standing import first_step
 from calibrator.desk.theme import SPACE, the_theme
+from calibrator.desk.trust_words import moment
 from calibrator.model import Farm
 from calibrator.records import RecordsError, RecordsUnreachable
 
@@ -136,7 +137,9 @@ class Window(QMainWindow):
         """Read the records anew, unless nothing can have changed since this page read them."""
         desk = self.desk
         hour = desk.clock().replace(minute=0, second=0, microsecond=0)
-        as_of = (desk.records.version(), desk.waiting, desk.farm, desk.settings.now, hour)
+        # While things wait the server is away: asking for it again each time would hold the person up.
+        version = -1 if desk.waiting else desk.records.version()
+        as_of = (version, desk.waiting, desk.farm, desk.settings.now, hour)
         if self._read.get(page.key) != as_of:
             self._read.pop(page.key, None)
             page.reload()
@@ -274,8 +277,9 @@ class Window(QMainWindow):
 
     def _show_away(self) -> None:
         """Say that the server is away for as long as anything waits for it."""
-        waiting = self.desk.waiting
-        self._away.setText(counted.kept_here(waiting) if waiting else "")
+        outbox, waiting = self.desk.outbox, self.desk.waiting
+        since = outbox.since if outbox is not None and waiting else None
+        self._away.setText(counted.kept_here(waiting).format(since=moment(since)) if since else "")
         self._away.setVisible(waiting > 0)
 
     def _name_farm(self) -> None:

@@ -11,6 +11,7 @@ import json
 import sqlite3
 from collections.abc import Iterator
 from contextlib import contextmanager
+from datetime import datetime
 from pathlib import Path
 
 from calibrator.records.entries import Entry
@@ -46,6 +47,12 @@ class Outbox:
     def waiting(self) -> int:
         """How many changes are not sent yet; costs nothing to ask."""
         return self._count
+
+    @property
+    def since(self) -> datetime | None:
+        """When the oldest of them was entered; None where nothing waits."""
+        waiting = self.entries()
+        return waiting[0].at if waiting else None
 
     def entries(self) -> list[Entry]:
         """The changes that wait, oldest first."""

@@ -31,7 +31,7 @@ from calibrator.desk.paper_facts import Options
 from calibrator.desk.paper_making import Chosen, Want, lot_paper
 from calibrator.desk.season.facts import SeasonFacts
 from calibrator.desk.sheets import plan_sheet, powder_in_use
-from calibrator.desk.spots import spot_findings
+from calibrator.desk.spots import read_spots, spot_findings
 from calibrator.desk.standing import standing
 from calibrator.desk.theme import the_theme
 from calibrator.desk.warmth import warm
@@ -194,7 +194,7 @@ def test_a_spot_fill_tells_its_verdict_first_then_what_it_rests_on(season: Seaso
             line_mm=mark.down_wall_mm if to_mark else None,
         )
     )  # fmt: skip
-    found = spot_findings(records, signed, mark)
+    found = spot_findings(read_spots(records, signed), signed, mark)
     assert found is not None
     verdict, scoopful, density = of_spot(found, mark, season.farm)
     told = part(verdict, "A feeding to this line" if to_mark else "A feeding to the old line")

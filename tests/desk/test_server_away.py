@@ -8,6 +8,7 @@ import subprocess
 import sys
 from collections.abc import Iterator
 from pathlib import Path
+from typing import cast
 from uuid import uuid4
 
 import pytest
@@ -21,8 +22,10 @@ from sqlalchemy import create_engine, make_url
 
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
+from calibrator.desk.pages.today import TodayPage
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.theme import Theme
+from calibrator.desk.weigh_in.step_fills import StepFills
 from calibrator.desk.window import LOOK_AGAIN_MS, Window
 from calibrator.model import Fill, FillWay, Lot, Step, WeighIn, new_id
 from calibrator.records import EditedMeanwhile, NotAllowed, Outbox, Records, RecordsUnreachable
@@ -134,8 +137,11 @@ def test_weighing_goes_on_alone_and_is_sent_once(
         assert window._watch.interval() > LOOK_AGAIN_MS
         assert guide.findings.level is not None
         assert (guide.findings.level.fills, desk.waiting) == (7, len(ALONE) + 4)
-        assert "9 entries are kept on this computer" in window._away.text()
+        assert "9 entries since" in window._away.text()
         assert window._away.isVisible()
+        shown = page._views[Step.LEVEL_FILLS]
+        assert isinstance(shown, StepFills)
+        assert shown._table.rowCount() == len(FIRST) + len(ALONE)
         with pytest.raises(RecordsUnreachable):
             guide.sign_off("AB")
         window.show_page("season")
@@ -152,6 +158,46 @@ def test_weighing_goes_on_alone_and_is_sent_once(
     assert guide.weigh_in == herd.records.find(WeighIn, weigh_in.id)
     assert window._watch.interval() == LOOK_AGAIN_MS
     assert guide.sign_off("AB").fills == 7
+    window.replace_by_another()
+
+
+def test_a_spot_fill_is_kept_alone_judged_and_sent_once(
+    cluster: Cluster, herd: Herd, qtbot: QtBot, answers: Answers, tmp_path: Path
+) -> None:
+    """A bag is opened while the server is away: the weight is kept, and the verdict on the mark counts it."""
+    signed = herd.sign("25-1103C", 10 * OZ_G / 665.9)
+    desk = Desk(herd.records, answers, clock=at_noon, outbox=Outbox.beside(tmp_path, herd.records.url))
+    desk.initials = "AB"
+    window = Window(desk)
+    qtbot.addWidget(window)
+    window.show()
+    window.show_page("today")
+    card = cast(TodayPage, window.page("today")).spot_card
+    cluster.stop("immediate")
+    try:
+        for text in ("10.0 oz", "10.1 oz"):
+            card.weight.take(text)
+            card.keep()
+            assert card.weight.text() == ""
+        assert "10.1 oz" in card._last.text()
+        assert card.numbers.text()
+        assert "2 entries since" in window._away.text()
+        card.weight.take("10 lb")
+        card.keep()
+        assert "No powder is as heavy" in card.weight.message
+        card.weight.set_value(None)
+        card._strike_because("spilled some")
+        assert "10.0 oz" in card._last.text()
+        assert (answers.told, desk.waiting) == ([], 3)
+    finally:
+        cluster.start()
+    window._look_again()
+    spots = herd.records.spot_fills(signed.lot_id)
+    assert [(spot.typed, spot.struck_reason, spot.by) for spot in spots] == [
+        ("10.0 oz", None, "AB"), ("10.1 oz", "spilled some", "AB"),
+    ]  # fmt: skip
+    assert (desk.waiting, window._away.isHidden()) == (0, True)
+    assert "10.0 oz" in card._last.text()
     window.replace_by_another()
 
 

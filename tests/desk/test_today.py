@@ -13,7 +13,7 @@ from yard import NOON, Yard
 
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.today import TodayPage
-from calibrator.desk.spots import spot_findings
+from calibrator.desk.spots import read_spots, spot_findings
 from calibrator.model import Ending, Fill, FillWay, Lot, Mark, PrintKind, SignOff, Step, new_id
 from calibrator.records import Records
 from calibrator.science.mark import OldLineVerdict
@@ -212,7 +212,7 @@ def test_level_spot_fills_of_a_denser_powder_call_for_a_new_line(
     for _ in range(12):
         qtbot.keyClicks(card.weight.line, "420 g")
         qtbot.keyClick(card.weight.line, Qt.Key.Key_Return)
-    found = spot_findings(yard.records, signed, mark)
+    found = spot_findings(read_spots(yard.records, signed), signed, mark)
     assert found is not None
     assert found.spots == 12
     assert found.density.density_g_per_ml > signed.density_g_per_ml * 1.1
@@ -226,13 +226,13 @@ def test_level_spot_fills_of_a_denser_powder_call_for_a_new_line(
 def test_density_is_that_of_weigh_in_and_spot_fills_as_bags(page: TodayPage, yard: Yard) -> None:
     """The mean of the bag means over the scoop's volume: worked by hand, 666 mL."""
     signed, mark = weighed_in(yard)
-    assert spot_findings(yard.records, signed, mark) is None
+    assert spot_findings(read_spots(yard.records, signed), signed, mark) is None
     page.reload()
     card = page.spot_card
     card.level.setChecked(True)
     card.weight.take("345 g")
     card.keep()
-    found = spot_findings(yard.records, signed, mark)
+    found = spot_findings(read_spots(yard.records, signed), signed, mark)
     assert found is not None
     by_hand = (339.0 + 340.0 + 341.0 + 340.0 + 345.0) / 5
     assert found.level.bags == 5

@@ -13,7 +13,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.theme import SPACE
-from calibrator.desk.trust_words import finding_words, moment
+from calibrator.desk.trust_words import finding_words, moment, waiting_words
 from calibrator.model.underway import Underway
 from calibrator.records import Backup, Finding, Imported, Records, export_file, import_season
 from calibrator.records.flat import everything
@@ -33,6 +33,7 @@ class RecordsForm(QWidget):
         super().__init__()
         self.desk = desk
         self.place = label("")
+        self.waits = label("", "caution")
         self.server_button = button(self.tr("Use a server …"), self.open_server)
         self.file_button = button(self.tr("Use the file on this computer"), self.use_file)
         self.copies = QListWidget()
@@ -71,6 +72,8 @@ class RecordsForm(QWidget):
         self.server_button.setText(self.tr("Use another server …") if on_server else self.tr("Use a server …"))
         self.file_button.setVisible(on_server)
         self._about_server.setVisible(on_server)
+        self.waits.setText(waiting_words(self.desk.outbox))
+        self.waits.setVisible(bool(self.waits.text()))
         self.no_copies.setText("" if there else self.tr("There is no copy yet; one is made each day."))
         self.no_copies.setVisible(not there)
         self._chosen()
@@ -200,6 +203,7 @@ class RecordsForm(QWidget):
                 label(self.tr("Where the records are"), "heading"),
                 self.place,
                 self._about_server,
+                self.waits,
                 row(self.server_button, self.file_button, None),
             ),
             self._copies_card,

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import partial
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QButtonGroup, QComboBox, QFrame, QRadioButton, QVBoxLayout
 
+from calibrator.desk.alone import keep_or_wait, spots_with_waiting
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
-from calibrator.desk.findings import Experience
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.how.view import how_button
@@ -17,11 +18,13 @@ from calibrator.desk.how.working import Working
 from calibrator.desk.parts import Tone, button, label, row, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text, decimal_comma
-from calibrator.desk.spots import SpotFindings, experience_of, spot_doubt, spot_findings
+from calibrator.desk.spots import SpotFacts, SpotFindings, read_spots, spot_doubt, spot_findings
 from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.words import way_words
 from calibrator.model import FillWay, Mark, Scoop, SignOff, SpotFill, new_id
+from calibrator.records import RecordsUnreachable
+from calibrator.records.entries import Added, Struck
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import OldLineVerdict
 from calibrator.science.plausible import Doubt
@@ -38,7 +41,7 @@ class SpotCard(QFrame):
         self.desk = desk
         self._now: Standing | None = None
         self._newest: SpotFill | None = None
-        self._taught: dict[str, Experience] = {}
+        self._facts: dict[str, SpotFacts] = {}
         self.setProperty("kind", "card")
         self.scoop = QComboBox()
         self.scoop.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
@@ -77,6 +80,11 @@ class SpotCard(QFrame):
             self.by.set_text(self.desk.initials)
         self._tell()
 
+    def go_on(self) -> None:
+        """Tell anew while the server is away: of the lot as last read, with what waits."""
+        if self._now is not None:
+            self._tell()
+
     def keep(self) -> None:
         """Keep the weight; the field is free for the next one, the answer stands beneath."""
         mark, signed = self._mark(), self._signed()
@@ -89,7 +97,7 @@ class SpotCard(QFrame):
             return
         self.desk.initials = self.by.text()
         way = FillWay.LEVEL if self.level.isChecked() else FillWay.TO_MARK
-        if doubt := spot_doubt(self.desk.records, signed, way, found.value):
+        if doubt := self._doubt(signed, way, found.value):
             self.weight.say(self._doubt_words(doubt), wrong=True)
             return
         spot = SpotFill(
@@ -104,7 +112,8 @@ class SpotCard(QFrame):
             at=self.desk.clock(),
             line_mm=mark.down_wall_mm if way is FillWay.TO_MARK else None,
         )
-        if self.desk.attempt(partial(self.desk.records.add_spot_fill, spot)) is not None:
+        add = partial(self.desk.records.add_spot_fill, spot)
+        if self.desk.attempt(partial(keep_or_wait, self.desk.outbox, add, Added(spot.at, spot), spot)) is not None:
             self.weight.set_value(None)
             self.weight.line.setFocus(Qt.FocusReason.OtherFocusReason)
 
@@ -171,14 +180,29 @@ class SpotCard(QFrame):
             widget.setVisible(found is not None)
         if found:
             self.numbers.setText(self._numbers(found))
-        self._tell_newest(signed.weigh_in_id if signed else "", signed.lot_id if signed else "")
+        self._tell_newest(signed)
 
     def _found(self, signed: SignOff, mark: Mark) -> SpotFindings | None:
-        if not self.desk.records.spot_fills(signed.lot_id):
-            return None
-        if signed.id not in self._taught:
-            self._taught = {signed.id: experience_of(self.desk.records, signed)}
-        return spot_findings(self.desk.records, signed, mark, self._taught[signed.id])
+        if self.desk.outbox is None and not self.desk.records.spot_fills(signed.lot_id):
+            return None  # without a server that can be away there is no need to read ahead
+        return spot_findings(self._read(signed), signed, mark)
+
+    def _doubt(self, signed: SignOff, way: FillWay, mass_g: float) -> Doubt | None:
+        return spot_doubt(self._read(signed), way, mass_g)
+
+    def _read(self, signed: SignOff) -> SpotFacts:
+        """The facts as they are; while the server is away as last read, with what waits for it."""
+        last, outbox = self._facts.get(signed.id), self.desk.outbox
+        try:
+            if last is None or not self.desk.waiting:
+                last = read_spots(self.desk.records, signed, last.known.experience if last else None)
+        except RecordsUnreachable:
+            if last is None or outbox is None:
+                raise
+        waiting = outbox.entries() if outbox is not None and outbox.waiting else ()
+        last = replace(last, spots=tuple(spots_with_waiting(last.spots, signed.lot_id, waiting)))
+        self._facts = {signed.id: last}
+        return last
 
     def _verdict(self, found: SpotFindings, mark: Mark) -> tuple[str, Tone]:
         if found.verdict is OldLineVerdict.KEEP:
@@ -214,9 +238,9 @@ class SpotCard(QFrame):
             lines.append(self.tr("The last one differs much from the others. Was it read and typed rightly?"))
         return "\n".join(lines)
 
-    def _tell_newest(self, weigh_in_id: str, lot_id: str) -> None:
-        spots = self.desk.records.spot_fills(lot_id) if lot_id else []
-        counting = [spot for spot in spots if spot.counts and spot.weigh_in_id == weigh_in_id]
+    def _tell_newest(self, signed: SignOff | None) -> None:
+        spots = self._facts[signed.id].spots if signed and signed.id in self._facts else ()
+        counting = [spot for spot in spots if signed and spot.counts and spot.weigh_in_id == signed.weigh_in_id]
         self._newest = counting[-1] if counting else None
         for widget in (self._last, self.strike_button):
             widget.setVisible(self._newest is not None)
@@ -239,7 +263,9 @@ class SpotCard(QFrame):
         newest = self._newest
         if newest is not None:
             by = self.by.text() or self.desk.initials
-            self.desk.attempt(partial(self.desk.records.strike_spot, newest.id, reason, by))
+            strike = partial(self.desk.records.strike_spot, newest.id, reason, by)
+            entry, struck = Struck(self.desk.clock(), by, newest.id, reason), replace(newest, struck_reason=reason)
+            self.desk.attempt(partial(keep_or_wait, self.desk.outbox, strike, entry, struck))
 
     def _weigh_in(self) -> None:
         if self._now and self._now.in_use:

@@ -31,6 +31,7 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
 from calibrator.desk.words import mark_words, step_words
 from calibrator.model import Plan, Printed, Scoop
+from calibrator.records import RecordsUnreachable
 from calibrator.units import show_mass
 
 if TYPE_CHECKING:
@@ -156,7 +157,11 @@ class TodayPage(Page):
         self.title.setText(self.tr("Today, {day}").format(day=day_text(self.desk.clock().date())))
         if farm is None:
             return
-        now = standing(self.desk.records, farm)
+        try:
+            now = standing(self.desk.records, farm)
+        except RecordsUnreachable:
+            self.spot_card.go_on()  # a bag is opened whether the server is there or not
+            raise
         self.lot_card.show_standing(now)
         self.spot_card.show_standing(now)
         self.powder_card.show_standing(now)

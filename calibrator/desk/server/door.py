@@ -9,7 +9,6 @@ from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import QDialog, QProgressBar, QVBoxLayout, QWidget
 
 from calibrator.desk.background import Background
-from calibrator.desk.counted import counted
 from calibrator.desk.parts import button, label, make_room, row
 from calibrator.desk.refusals import in_words
 from calibrator.desk.server.dialog import ServerDialog
@@ -27,14 +26,14 @@ class ServerDoor(QDialog):
     file_wanted = Signal()
     moved = Signal(str)
 
-    def __init__(self, url: str, name: str, waiting: int, parent: QWidget | None = None) -> None:
+    def __init__(self, url: str, name: str, waiting: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._url, self._name = url, name
         self._work = Background(self)
         self.setWindowTitle(self.tr("Scoop calibration"))
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.heading, self.words, self.waits = label("", "heading"), label(""), label("", "quiet")
-        self.waits.setText(counted.still_waiting(waiting) if waiting else "")
+        self.waits.setText(waiting)
         self.progress = QProgressBar()
         self.progress.setRange(0, 0)
         self.progress.setAccessibleName(self.tr("Waiting for the server"))
