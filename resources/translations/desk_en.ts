@@ -18,24 +18,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>The server cannot be reached. %n entries are kept on this computer and will be sent. Go on weighing; sign-off waits for the server.</source>
-        <translation>
-            <numerusform>The server cannot be reached. %n entry is kept on this computer and will be sent. Go on weighing; sign-off waits for the server.</numerusform>
-            <numerusform>The server cannot be reached. %n entries are kept on this computer and will be sent. Go on weighing; sign-off waits for the server.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n trials</source>
         <translation>
             <numerusform>%n trial</numerusform>
             <numerusform>%n trials</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n entries wait on this computer for the server. They stay here and will be sent.</source>
-        <translation>
-            <numerusform>%n entry waits on this computer for the server. It stays here and will be sent.</numerusform>
-            <numerusform>%n entries wait on this computer for the server. They stay here and will be sent.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -225,6 +211,20 @@
         <translation>
             <numerusform>%n scoop still bears the old line: {sheets}.</numerusform>
             <numerusform>%n scoops still bear the old line: {sheets}.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The server cannot be reached. %n entries since {since} are kept on this computer and will be sent. Go on weighing; sign-off waits for the server.</source>
+        <translation>
+            <numerusform>The server cannot be reached. %n entry of {since} is kept on this computer and will be sent. Go on weighing; sign-off waits for the server.</numerusform>
+            <numerusform>The server cannot be reached. %n entries since {since} are kept on this computer and will be sent. Go on weighing; sign-off waits for the server.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries since {since} wait on this computer for the server. They stay here and will be sent.</source>
+        <translation>
+            <numerusform>%n entry of {since} waits on this computer for the server. It stays here and will be sent.</numerusform>
+            <numerusform>%n entries since {since} wait on this computer for the server. They stay here and will be sent.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -10040,6 +10040,20 @@ Last kept: {mass}</source>
         </translation>
     </message>
     <message numerus="yes">
+        <source>The server cannot be reached. %n entries since {since} are kept on this computer and will be sent. Go on weighing; sign-off waits for the server.</source>
+        <translation>
+            <numerusform>No se puede alcanzar el servidor. %n anotación del {since} está guardada en esta computadora y se enviará. Siga pesando; la firma espera al servidor.</numerusform>
+            <numerusform>No se puede alcanzar el servidor. %n anotaciones desde el {since} están guardadas en esta computadora y se enviarán. Siga pesando; la firma espera al servidor.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries since {since} wait on this computer for the server. They stay here and will be sent.</source>
+        <translation>
+            <numerusform>%n anotación espera al servidor en esta computadora desde el {since}. Se queda aquí y se enviará.</numerusform>
+            <numerusform>%n anotaciones esperan al servidor en esta computadora desde el {since}. Se quedan aquí y se enviarán.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n lots</source>
         <translation>
             <numerusform>%n lote</numerusform>
@@ -10047,24 +10061,10 @@ Last kept: {mass}</source>
         </translation>
     </message>
     <message numerus="yes">
-        <source>The server cannot be reached. %n entries are kept on this computer and will be sent. Go on weighing; sign-off waits for the server.</source>
-        <translation>
-            <numerusform>No se puede alcanzar el servidor. %n anotación está guardada en esta computadora y se enviará. Siga pesando; la firma espera al servidor.</numerusform>
-            <numerusform>No se puede alcanzar el servidor. %n anotaciones están guardadas en esta computadora y se enviarán. Siga pesando; la firma espera al servidor.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n trials</source>
         <translation>
             <numerusform>%n prueba</numerusform>
             <numerusform>%n pruebas</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n entries wait on this computer for the server. They stay here and will be sent.</source>
-        <translation>
-            <numerusform>%n anotación espera al servidor en esta computadora. Se queda aquí y se enviará.</numerusform>
-            <numerusform>%n anotaciones esperan al servidor en esta computadora. Se quedan aquí y se enviarán.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
