@@ -1,18 +1,21 @@
 """Dated copies of a records file, beside it, by SQLite's own backup.
 
 One a day at most and one before each change of layout. Kept: all of the last two weeks, then the last of
-each week for a quarter, then the last of each month for good; copies before a change of layout always.
+each week for a quarter, then the last of each month for good; copies before a change of layout always. The newest
+fourteen stay whatever the rule says: a clock that was once set wrong must not cost them.
 """
 
 from __future__ import annotations
 
 import os
 import re
+import shutil
 import sqlite3
 from collections.abc import Iterable
 from contextlib import closing, suppress
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
+from itertools import chain, count
 from pathlib import Path
 
 from calibrator.model.underway import Underway, unwatched
@@ -25,6 +28,7 @@ _STAMP = "%Y%m%dT%H%M%S"
 _ALL_DAYS = 14
 _WEEKLY_DAYS = 92
 _PAGES_AT_ONCE = 1024  # few enough to tell how far it is
+_ALWAYS = 14
 
 
 @dataclass(frozen=True)
@@ -50,6 +54,8 @@ def make(file: Path, why: str, now: datetime | None = None, underway: Underway =
     unfinished = path.with_suffix(".part")
     try:
         folder.mkdir(exist_ok=True)
+        for left in folder.glob("*.part*"):  # of a copy that was cut short
+            _tidy(left)
         _copy(file, unfinished, underway)
         os.replace(unfinished, path)
     except (OSError, sqlite3.Error) as error:
@@ -77,21 +83,25 @@ def to_drop(backups: Iterable[Backup], today: date) -> list[Backup]:
     routine = sorted((one for one in backups if one.why == DAILY), key=lambda one: one.at)
     for one in routine:
         last[_period(one.at.date(), today)] = one
-    kept = {one.path for one in last.values()}
+    kept = {one.path for one in (*last.values(), *routine[-_ALWAYS:])}
     return [one for one in routine if one.path not in kept]
 
 
-def set_aside(file: Path, now: datetime | None = None) -> Path:
-    """Move a damaged records file (and its journal) out of the way under a dated name; nothing is deleted.
+def put_in_place(fresh: Path, file: Path, now: datetime | None = None) -> Path | None:
+    """Put a whole new file in the place of a records file, which must be closed; nothing is deleted.
 
-    Returns its new path. The records must be closed.
+    What was there is kept beside it under a dated name, which is returned (None where nothing was there). Cut
+    short at any moment, the old file or the new one stands in the place.
     """
-    stamp = (now or datetime.now(UTC)).strftime(_STAMP)
-    aside = file.with_name(f"{file.stem}-damaged-{stamp}{file.suffix}")
-    journal = file.with_name(file.name + "-journal")
-    if journal.exists():
-        journal.rename(aside.with_name(aside.name + "-journal"))
-    return file.rename(aside)
+    aside = _aside(file, now) if file.exists() else None
+    if aside is not None:
+        _keep_as(file, aside)
+    journal = _journal(file)
+    if journal.exists():  # a damaged file's; beside the new file it would be taken for that one's
+        kept = aside or _aside(file, now)
+        journal.rename(_journal(kept))
+    os.replace(fresh, file)
+    return aside
 
 
 def restore(file: Path, chosen: Backup, underway: Underway = unwatched) -> Path | None:
@@ -105,15 +115,34 @@ def restore(file: Path, chosen: Backup, underway: Underway = unwatched) -> Path 
     fresh = file.with_name(file.name + ".part")
     try:
         _copy(chosen.path, fresh, underway)
-        aside = set_aside(file) if file.exists() else None
-        os.replace(fresh, file)
+        return put_in_place(fresh, file)
     except (OSError, sqlite3.Error) as error:
         raise RecordsError(
             "backup_failed", place=str(file), backups=str(chosen.path.parent), fault=_reason(error)
         ) from error
     finally:
         _tidy(fresh)
-    return aside
+
+
+def _aside(file: Path, now: datetime | None) -> Path:
+    """A dated name that is free."""
+    stem = f"{file.stem}-damaged-{(now or datetime.now(UTC)).strftime(_STAMP)}"
+    names = (file.with_name(f"{stem}{more}{file.suffix}") for more in chain([""], (f"-{n}" for n in count(2))))
+    return next(name for name in names if not name.exists())
+
+
+def _keep_as(file: Path, name: Path) -> None:
+    """A second name for a file; where the drive knows no such thing a copy, so that the first never is gone."""
+    try:
+        os.link(file, name)
+    except OSError:
+        unfinished = name.with_name(name.name + ".part")
+        shutil.copy2(file, unfinished)
+        os.replace(unfinished, name)
+
+
+def _journal(file: Path) -> Path:
+    return file.with_name(file.name + "-journal")
 
 
 def _period(day: date, today: date) -> tuple[int, ...]:
@@ -126,17 +155,21 @@ def _period(day: date, today: date) -> tuple[int, ...]:
 
 
 def _copy(source: Path, target: Path, underway: Underway = unwatched) -> None:
+    """Copy, and look through what was written as if it were to be opened."""
+
     def copied(_status: int, remaining: int, total: int) -> None:
         underway(1 - remaining / max(total, 1))
 
-    target.unlink(missing_ok=True)
+    for left in (target, _journal(target)):
+        left.unlink(missing_ok=True)
     with closing(sqlite3.connect(source)) as old, closing(sqlite3.connect(target)) as new:
         old.backup(new, pages=_PAGES_AT_ONCE, progress=copied)
-        verdict = new.execute("PRAGMA quick_check(1)").fetchone()[0]
-    if verdict != "ok":
-        raise sqlite3.DatabaseError(verdict)
     with target.open("rb+") as written:
         os.fsync(written.fileno())
+    with closing(sqlite3.connect(f"{target.absolute().as_uri()}?mode=ro", uri=True)) as read:
+        verdict = str(read.execute("PRAGMA integrity_check(1)").fetchone()[0])
+    if verdict != "ok":
+        raise sqlite3.DatabaseError(verdict)
 
 
 def _tidy(unfinished: Path) -> None:

@@ -95,8 +95,8 @@ def _salvaged(file: Path, folder: Path) -> Salvaged:
         raise RecordsDamaged("nothing_read", place=str(file))
     lost, last_at = tuple(_losses(stage, referred)), stage.newest()
     stage.close(chained=True)
-    aside = backup.set_aside(file)
-    fresh.replace(file)
+    aside = backup.put_in_place(fresh, file)
+    assert aside is not None  # the damaged file was just read
     return Salvaged(aside, read, from_copy, copy_at, last_at, lost)
 
 

@@ -2,11 +2,11 @@
 
     python tests/records/killed.py FILE --kills 1000 --seed 1
 
-Each round forks a child that works on FILE without pause (weigh-ins, strikes, sign-offs, sheets, spot fills,
-imports) and tells each piece of work after its call has returned. After a random number of them and a random
-while, the child is killed by signal 9. What was told must be there, the file must open, and nothing may be
-there by half. This shows that transactions are whole and acknowledged only when committed; a power cut is
-beyond it.
+Each round forks a child that works on FILE without pause (weigh-ins, strikes, sign-offs, sheets, spot fills, checks
+of the mix, counts of bags, trials of feeders, imports) and tells each piece of work after its call has returned.
+After a random number of them and a random while, the child is killed by signal 9. Then the file must open as the
+program opens it, all that was ever told must be there, nothing may be there by half, and SQLite must find nothing
+wrong. This shows that transactions are whole and acknowledged only when committed; a power cut is beyond it.
 """
 
 from __future__ import annotations
@@ -15,20 +15,25 @@ import argparse
 import os
 import random
 import signal
+import sqlite3
 import time
-from collections import Counter
+from collections import Counter, defaultdict
+from collections.abc import Callable
+from contextlib import closing
 from dataclasses import replace
 from pathlib import Path
 
 import invented
 
-from calibrator.model import Farm, Lot, Step, WeighIn, new_id
+from calibrator.model import Farm, Lot, Scale, Scoop, SignOff, Step, WeighIn, new_id
 from calibrator.records import Records, import_season
 from calibrator.records.entries import Told, text_of
 
 LOTS_IN_IMPORT = 20
-MOST_TOLD = 25
+MOST_TOLD = 40
 LONGEST_S = 0.02
+CHAIN_EVERY = 50  # kills; looking through the whole chain takes as long as it is
+Tell = Callable[..., None]
 
 
 def work(file: Path, tell: int) -> None:
@@ -39,26 +44,70 @@ def work(file: Path, tell: int) -> None:
 
     with Records.open(str(file)) as records:
         done("open")
+        farm = next((one for one in records.every(Farm) if one.name != "imported"), None)
+        farm = farm or records.keep(invented.farm())
+        scoop, scale = records.keep(invented.scoop(farm.id)), records.keep(invented.scale(farm.id))
         while True:
-            world = invented.World(records)
-            done("fill", world.weigh_in.id, world.fills[1].id)
-            for mass in range(280, 286):
-                kept = records.add_fill(invented.fill(world.weigh_in, float(mass)))
-                done("fill", world.weigh_in.id, kept.id)
-            records.strike(kept.id, "spilled", "AB")
-            done("struck", world.weigh_in.id, kept.id)
-            world.weigh_in = records.keep(replace(world.weigh_in, step=Step.SIGN_OFF))
-            done("step", world.weigh_in.id, world.weigh_in.revision)
-            told = world.signed()
-            done("signed", world.weigh_in.id, told.id)
-            sheet = records.record_print(invented.printed(told))
-            done("printed", world.farm.id, sheet.id)
-            spot = records.add_spot_fill(invented.spot(told))
-            done("spot", world.lot.id, spot.id)
-            of = records.keep(invented.trial(world.lot, world.scoop, world.scale))
-            tried = records.add_trial_fill(invented.trial_fill(of))
-            done("tried", of.id, tried.id)
+            lot = records.keep(invented.lot(farm.id), by="AB")
+            done("kept", "lots", lot.revision)
+            told = _weigh_in(records, lot, scoop, scale, done)
+            _after(records, told, done)
+            _check(records, lot, done)
+            _try(records, lot, scoop, scale, done)
+            lot = records.keep(replace(lot, note="opened", fed_from=invented.NOON.date()), by="AB")
+            done("kept", "lots", lot.revision)
             done("imported", _import(records, file))
+
+
+def _weigh_in(records: Records, lot: Lot, scoop: Scoop, scale: Scale, done: Tell) -> SignOff:
+    weigh_in = records.keep(invented.weigh_in(lot, scoop_id=scoop.id, scale_id=scale.id), by="AB")
+    done("kept", "weigh_ins", weigh_in.revision)
+    for mass in range(280, 286):
+        kept = records.add_fill(invented.fill(weigh_in, float(mass)))
+        done("fill", kept.id)
+    records.strike(kept.id, "spilled", "AB")
+    done("struck", kept.id, "spilled")
+    records.restore(kept.id, "AB")
+    done("struck", kept.id)
+    weigh_in = records.keep(replace(weigh_in, step=Step.SIGN_OFF))
+    done("step", weigh_in.id, weigh_in.revision)
+    told = invented.sign_off(weigh_in, scoop, scale, lot)
+    marks = [invented.mark(told), invented.mark(told, target_mass_g=567.0, full_scoops=1)]
+    records.sign_off(told, marks, seen_fills=records.fills(weigh_in.id))
+    done("signed", told.id, *(mark.id for mark in marks))
+    return told
+
+
+def _after(records: Records, told: SignOff, done: Tell) -> None:
+    sheet = records.record_print(invented.printed(told))
+    done("printed", sheet.id)
+    word = invented.ending(sheet)
+    records.end_sheet(word)
+    done("ended", word.id)
+    spot = records.add_spot_fill(invented.spot(told))
+    done("spot", spot.id)
+    records.strike_spot(spot.id, "wrong bag", "AB")
+    done("spot_struck", spot.id, "wrong bag")
+
+
+def _check(records: Records, lot: Lot, done: Tell) -> None:
+    check = records.keep(invented.mix_check(lot), by="AB")
+    done("mix_check", check.revision)
+    check = records.keep(replace(check, withdrawn_reason="misread"), by="AB", why="misread")
+    done("mix_check", check.revision)
+    count = records.keep(invented.bag_count(lot), by="AB")
+    done("kept", "bag_counts", count.revision)
+
+
+def _try(records: Records, lot: Lot, scoop: Scoop, scale: Scale, done: Tell) -> None:
+    of = records.keep(invented.trial(lot, scoop, scale))
+    for number in (1, 2):
+        tried = records.add_trial_fill(invented.trial_fill(of, number=number))
+        done("tried", tried.id)
+    records.strike_trial_fill(tried.id, "spilled", "AB")
+    done("trial_struck", tried.id, "spilled")
+    closed = records.keep(replace(of, closed=True))
+    done("kept", "feeder_trials", closed.revision)
 
 
 def _import(records: Records, file: Path) -> str:
@@ -90,53 +139,95 @@ def killed_once(file: Path, rng: random.Random) -> list[list[str]]:
         return [line.split() for line in (*told, *pipe.readlines())]
 
 
-def check(records: Records, told: list[list[str]]) -> None:
-    """Everything told is there."""
+TABLES = {
+    "fill": "fills", "spot": "spot_fills", "tried": "trial_fills", "printed": "prints", "ended": "sheet_endings",
+    "mix_check": "mix_checks",
+}  # fmt: skip
+STRIKES = {"struck": "fill_strikes", "spot_struck": "spot_strikes", "trial_struck": "trial_strikes"}
+
+
+class Ledger:
+    """All that was ever told, to be looked for in the file again after each kill."""
+
+    def __init__(self) -> None:
+        self._named: dict[str, set[str]] = defaultdict(set)
+        self._struck: dict[str, set[tuple[str, str | None]]] = defaultdict(set)
+        self._imported: set[str] = set()
+
+    def enter(self, told: list[list[str]]) -> None:
+        for what, *names in told:
+            if what in STRIKES:
+                self._struck[STRIKES[what]].add((names[0], " ".join(names[1:]) or None))
+            elif what == "kept":
+                self._named[names[0]].add(names[1])
+            elif what == "step":
+                self._named["weigh_ins"].add(names[1])
+            elif what == "signed":
+                self._named["sign_offs"].add(names[0])
+                self._named["marks"].update(names[1:])
+            elif what == "imported":
+                self._imported.add(names[0])
+            elif what in TABLES:
+                self._named[TABLES[what]].add(names[0])
+
+    def check(self, raw: sqlite3.Connection) -> None:
+        for table, names in self._named.items():
+            keys = {row[1] for row in raw.execute(f"PRAGMA table_info({table})") if row[1] in ("id", "revision")}
+            key = "revision" if "revision" in keys else "id"
+            there = {row[0] for row in raw.execute(f"SELECT {key} FROM {table}")}
+            assert names <= there, f"{table}: {names - there} told and gone"
+        for table, told in self._struck.items():
+            kept = set(raw.execute(f"SELECT of_id, reason FROM {table}"))
+            assert told <= kept, f"{table}: {told - kept} told and gone"
+        farms = {row[0] for row in raw.execute("SELECT id FROM farms")}
+        assert self._imported <= farms, "an import was told and is gone"
+
+
+HALVES = {
+    "a sign-off without its marks": "SELECT s.id FROM sign_offs s WHERE (SELECT count(*) FROM marks m WHERE "
+    "m.sign_off_id = s.id) <> 2",
+    "a sign-off without its fingerprint": "SELECT id FROM sign_offs WHERE id NOT IN (SELECT sign_off_id FROM "
+    "fingerprints)",
+    "half an import": "SELECT f.id FROM farms f WHERE f.name = 'imported' AND (SELECT count(*) FROM lots l WHERE "
+    f"l.farm_id = f.id) <> {LOTS_IN_IMPORT}",
+    "a gap in the changes": "SELECT number FROM changes WHERE number > (SELECT count(*) FROM changes)",
+    "a broken chain": "SELECT a.sign_off_id FROM fingerprints a LEFT JOIN fingerprints b ON b.farm_id = a.farm_id AND "
+    "b.number = a.number - 1 WHERE a.previous <> coalesce(b.sha256, '')",
+}
+
+
+def check_file(file: Path, ledger: Ledger) -> None:
+    """SQLite finds nothing wrong, all that was ever told is there, and nothing by half."""
+    with closing(sqlite3.connect(f"{file.absolute().as_uri()}?mode=ro", uri=True)) as raw:
+        assert raw.execute("PRAGMA integrity_check").fetchall() == [("ok",)]
+        assert raw.execute("PRAGMA foreign_key_check").fetchall() == []
+        for what, question in HALVES.items():
+            assert raw.execute(question).fetchall() == [], what
+        ledger.check(raw)
+
+
+def check_steps(records: Records, told: list[list[str]]) -> None:
+    """What the program itself reads of a weigh-in is the step last told."""
     for what, *names in told:
-        match what, names:
-            case "fill", [weigh_in, id]:
-                assert id in [one.id for one in records.fills(weigh_in)], names
-            case "struck", [weigh_in, id]:
-                struck = {one.id: one.struck_reason for one in records.fills(weigh_in)}
-                assert struck[id] == "spilled", names
-            case "step", [weigh_in, revision]:
-                assert records.find(WeighIn, weigh_in).revision == revision, names
-            case "signed", [weigh_in, id]:
-                found = records.sign_off_of(weigh_in)
-                assert (found.id if found else "none") == id, names
-            case "printed", [farm, id]:
-                assert id in [one.id for one in records.prints(farm)], names
-            case "spot", [lot, id]:
-                assert id in [one.id for one in records.spot_fills(lot)], names
-            case "tried", [trial, id]:
-                assert id in [one.id for one in records.trial_fills(trial)], names
-            case "imported", [farm]:
-                assert len(records.every(Lot, farm)) == LOTS_IN_IMPORT, names
+        if what == "step":
+            assert records.find(WeighIn, names[0]).revision == names[1]
 
 
-def check_halves(records: Records) -> None:
-    """Nothing is there by half: sign-offs have their marks, imports all their lots."""
-    for farm in records.every(Farm):
-        if farm.name == "imported":
-            assert len(records.every(Lot, farm.id)) == LOTS_IN_IMPORT, farm.id
-        for sign_off in records.sign_offs(farm.id):
-            assert len(records.marks(sign_off.id)) == 2, sign_off.id
-
-
-def run(file: Path, kills: int, seed: int) -> Counter[str]:
+def run(file: Path, kills: int, seed: int, say: Callable[[str], None] = lambda _: None) -> Counter[str]:
     """Kill `kills` times; gives how often each kind of work was told."""
-    rng = random.Random(seed)
+    rng, ledger = random.Random(seed), Ledger()
     counts: Counter[str] = Counter()
-    for at in range(kills):
+    for at in range(1, kills + 1):
         told = killed_once(file, rng)
+        ledger.enter(told)
         counts.update(what for what, *_ in told)
         counts["journals left"] += file.with_name(file.name + "-journal").exists()
         with Records.open(str(file)) as records:
-            check(records, told)
-            if at % 100 == 99 or at == kills - 1:
-                check_halves(records)
-            if at == kills - 1:
+            check_steps(records, told)
+            if at % CHAIN_EVERY == 0 or at == kills:
                 assert records.check_fingerprints() == (), "something is half-signed"
+                say(f"{at} kills")
+        check_file(file, ledger)
         for left in file.parent.glob("*.json"):
             left.unlink()
     return counts
@@ -148,5 +239,5 @@ if __name__ == "__main__":
     parser.add_argument("--kills", type=int, default=1000)
     parser.add_argument("--seed", type=int, default=1)
     asked = parser.parse_args()
-    counted = run(asked.file, asked.kills, asked.seed)
+    counted = run(asked.file, asked.kills, asked.seed, lambda text: print(text, flush=True))
     print(f"{asked.kills} kills, nothing lost:", ", ".join(f"{n} {what}" for what, n in sorted(counted.items())))

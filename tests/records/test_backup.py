@@ -38,8 +38,9 @@ def _copies(days_ago: list[int], why: str = DAILY) -> list[Backup]:
 @settings(deadline=None)
 @given(_DAYS)
 def test_the_rule_keeps_two_weeks_then_one_a_week_then_one_a_month(days: list[int]) -> None:
+    newest = _copies(list(range(-14, 0)))  # these stay in any case; the rule is seen in the others
     copies = _copies(days)
-    kept = sorted({one.at for one in copies} - {one.at for one in backup.to_drop(copies, TODAY)})
+    kept = sorted({one.at for one in copies} - {one.at for one in backup.to_drop([*copies, *newest], TODAY)})
     assert {at for at in kept if TODAY - at.date() < timedelta(14)} == {
         one.at for one in copies if TODAY - one.at.date() < timedelta(14)
     }
@@ -60,6 +61,23 @@ def test_the_newest_stays_and_applying_the_rule_again_drops_nothing(days: list[i
     kept = [one for one in copies if one not in dropped]
     assert backup.to_drop(kept, TODAY) == []
     assert not copies or max(copies, key=lambda one: one.at) in kept
+
+
+@settings(deadline=None)
+@given(_DAYS, st.integers(-4000, 4000))
+def test_a_clock_set_wrong_by_any_days_leaves_the_newest_fourteen(days: list[int], wrong: int) -> None:
+    copies = _copies(days)
+    dropped = backup.to_drop(copies, TODAY + timedelta(days=wrong))
+    assert not {one.at for one in dropped} & set(sorted(one.at for one in copies)[-14:])
+
+
+def test_a_clock_set_back_lets_go_of_no_copy(file: Path) -> None:
+    start = datetime(2024, 11, 7, 6, tzinfo=UTC)
+    for day in range(20):
+        backup.daily(file, start + timedelta(days=day))
+    made = {one.at for one in backup.every(file)}
+    backup.daily(file, start - timedelta(days=400))
+    assert made < {one.at for one in backup.every(file)}
 
 
 def test_copies_before_a_change_of_layout_are_always_kept() -> None:
@@ -164,6 +182,70 @@ def test_a_copy_that_cannot_be_written_is_told(file: Path) -> None:
     with Records.open(str(file)) as records:
         assert "No backup of" in str(records.backup_fault)
         assert records.keep(invented.farm()).revision
+
+
+def test_a_full_disk_is_told_and_work_goes_on(file: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    real = sqlite3.connect
+
+    def full(place: object, *more: object, **named: object) -> sqlite3.Connection:
+        made = real(place, *more, **named)  # type: ignore[call-overload]
+        if str(place).endswith(".part"):
+            made.execute("PRAGMA max_page_count = 2")
+        return made  # type: ignore[no-any-return]
+
+    monkeypatch.setattr(backup.sqlite3, "connect", full)
+    with Records.open(str(file)) as records:
+        assert "database or disk is full. Free some space" in str(records.backup_fault)
+        assert records.keep(invented.farm()).revision
+        with pytest.raises(RecordsError, match="disk is full"):
+            records.backup_if_due()
+    assert not list(backup.backups_folder(file).glob("*"))
+
+
+def test_what_a_cut_short_copy_left_goes_with_the_next_one(file: Path) -> None:
+    folder = backup.backups_folder(file)
+    folder.mkdir()
+    for name in ("20241107T000000-daily.part", "20241107T000000-daily.part-journal"):
+        (folder / name).write_bytes(b"half")
+    made = backup.make(file, DAILY)
+    assert list(folder.iterdir()) == [made.path]
+
+
+def test_a_copy_is_looked_through_as_it_was_written(file: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    real = os.fsync
+
+    def torn(descriptor: int) -> None:
+        os.pwrite(descriptor, os.urandom(4096), 2 * 4096)  # what the disk kept is not what was written
+        real(descriptor)
+
+    monkeypatch.setattr(backup.os, "fsync", torn)
+    with pytest.raises(RecordsError, match="No backup of"):
+        backup.make(file, DAILY)
+    assert backup.every(file) == []
+
+
+@pytest.mark.parametrize("links", [True, False])
+def test_what_is_replaced_twice_in_a_second_is_kept_twice(
+    file: Path, monkeypatch: pytest.MonkeyPatch, links: bool
+) -> None:
+    if not links:
+        monkeypatch.setattr(backup.os, "link", _no_links)
+    now, kept = datetime(2024, 11, 7, tzinfo=UTC), []
+    for content in (b"one", b"two"):
+        fresh = file.with_name("fresh")
+        fresh.write_bytes(content)
+        kept.append(backup.put_in_place(fresh, file, now))
+    assert file.read_bytes() == b"two"
+    assert [one.name for one in kept if one] == [
+        "records-damaged-20241107T000000.sqlite",
+        "records-damaged-20241107T000000-2.sqlite",
+    ]
+    assert kept[1] is not None
+    assert kept[1].read_bytes() == b"one"
+
+
+def _no_links(_from: Path, _to: Path) -> None:
+    raise OSError("this drive knows no second names")
 
 
 def test_a_copy_found_broken_is_not_kept(file: Path, monkeypatch: pytest.MonkeyPatch) -> None:

@@ -177,8 +177,9 @@ class RecordsForm(QWidget):
 
     def _lay_out(self) -> None:
         rule = self.tr(
-            "A copy is made each day and before each change of layout. All of the last two weeks are kept, then one "
-            "of each week for three months, then one of each month."
+            "A copy is made each day and before each change of layout, and looked through once it is written. All of "
+            "the last two weeks are kept, then one of each week for three months, then one of each month; never "
+            "fewer than the newest fourteen."
         )
         all_of_it = self.tr(
             "All that was ever kept, with who and when: as a file to take to another computer, or as a workbook to "
