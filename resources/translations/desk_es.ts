@@ -5147,10 +5147,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>{day}, antes de un cambio de formato</translation>
     </message>
     <message>
-        <source>A copy is made each day and before each change of layout. All of the last two weeks are kept, then one of each week for three months, then one of each month.</source>
-        <translation>Se hace una copia cada día y antes de cada cambio de formato. Se conservan todas las de las últimas dos semanas, luego una por semana durante tres meses y después una por mes.</translation>
-    </message>
-    <message>
         <source>All that was ever kept, with who and when: as a file to take to another computer, or as a workbook to look at.</source>
         <translation>Todo lo que se anotó, con quién y cuándo: como archivo para llevarlo a otra computadora, o como libro de cálculo para mirarlo.</translation>
     </message>
@@ -5173,6 +5169,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Use the file on this computer</source>
         <translation>Usar el archivo de esta computadora</translation>
+    </message>
+    <message>
+        <source>A copy is made each day and before each change of layout, and looked through once it is written. All of the last two weeks are kept, then one of each week for three months, then one of each month; never fewer than the newest fourteen.</source>
+        <translation>Se hace una copia cada día y antes de cada cambio de formato, y se revisa en cuanto está escrita. Se conservan todas las de las últimas dos semanas, luego una por semana durante tres meses y después una por mes; nunca menos de las catorce más recientes.</translation>
     </message>
     <message>
         <source>As they were signed</source>
