@@ -9,14 +9,12 @@ from dataclasses import dataclass
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import finite, not_negative
 from calibrator.science.stats import mean_of, two_sided_t, welch_satterthwaite
+from calibrator.science.student import student_above
 
 
 def t_tails(t: float, degrees_of_freedom: float) -> float:
     """Chance of a t at least so far from zero, either way, where nothing differs."""
-    from scipy.special import stdtr
-
-    df = min(degrees_of_freedom, 1e15)
-    return float(2 * stdtr(df, -abs(t)))
+    return 2 * student_above(abs(t), degrees_of_freedom)
 
 
 @dataclass(frozen=True)

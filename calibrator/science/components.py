@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import finite, not_negative, positive
 from calibrator.science.nested import BagMean, Weighed, table
+from calibrator.science.spread_shares import chi2_quantile, f_above, f_quantile
 from calibrator.science.stats import mean_of, sum_of_squares
 
 MOST_FILLS_A_BAG = 10
@@ -27,11 +28,9 @@ class AnovaRow:
 
 def f_tail(f: float, df_above: float, df_below: float) -> float:
     """Chance of an F ratio at least so large where nothing differs. Raises CannotCompute for no freedom."""
-    from scipy.special import fdtrc
-
     if not (df_above > 0 and df_below > 0):
         raise CannotCompute("There are too few readings to compare their spreads.")
-    return float(fdtrc(df_above, df_below, not_negative(f, "The ratio of spreads")))
+    return f_above(not_negative(f, "The ratio of spreads"), df_above, df_below)
 
 
 def analysis_row(sum_squares: float, df: int, below: AnovaRow | None = None) -> AnovaRow:
@@ -93,27 +92,19 @@ class Components:
         """95 % interval of the spread between fills of a bag: chi-square, JCGM 100:2008, E.4.3."""
         if not self.fills.df:
             return None
-        top, bottom = (self.fills.sum_squares / _chi2(p, self.fills.df) for p in (0.025, 0.975))
+        top, bottom = (self.fills.sum_squares / chi2_quantile(p, self.fills.df) for p in (0.025, 0.975))
         return math.sqrt(bottom), math.sqrt(top)
-
-
-def _chi2(probability: float, df: float) -> float:
-    from scipy.special import chdtri
-
-    return float(chdtri(df, 1 - probability))
 
 
 def _sd_interval(row: AnovaRow, under: float, under_df: int, per: float) -> tuple[float, float] | None:
     """Interval of √((mean square − what is under it) ÷ per) by Tukey and Williams: Williams 1962, Biometrika
     49:278; exact bounds for balanced data are no wider. Ends below zero count as zero."""
-    from scipy.special import fdtri
-
     if not row.df or not under_df or per <= 0:
         return None
     ends = []
     for p in (0.975, 0.025):
-        left = row.sum_squares - row.df * max(0.0, under) * float(fdtri(row.df, under_df, p))
-        ends.append(math.sqrt(max(0.0, left) / (per * _chi2(p, row.df))))
+        left = row.sum_squares - row.df * max(0.0, under) * f_quantile(p, row.df, under_df)
+        ends.append(math.sqrt(max(0.0, left) / (per * chi2_quantile(p, row.df))))
     return ends[0], ends[1]
 
 

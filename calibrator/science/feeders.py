@@ -16,6 +16,7 @@ from calibrator.science.components import f_tail, one_way
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import not_negative, positive
 from calibrator.science.season_spread import STEADY_FILL_SD_SHARE
+from calibrator.science.spread_shares import chi2_quantile
 from calibrator.science.stats import mean_of, sum_of_squares, two_sided_t
 from calibrator.science.why import NEGLIGIBLE_SHARE
 
@@ -185,9 +186,7 @@ def _scatter(own: _Group, groups: Sequence[_Group], sd: Sd) -> Scatter:
 
 
 def sd_of(variance: float, df: float, mean: float) -> Sd:
-    from scipy.special import chdtri
-
-    low, high = (math.sqrt(variance * df / float(chdtri(df, p))) / mean for p in (0.025, 0.975))
+    high, low = (math.sqrt(variance * df / chi2_quantile(p, df)) / mean for p in (0.025, 0.975))
     return Sd(math.sqrt(variance) / mean, low, high)
 
 

@@ -15,6 +15,7 @@ from calibrator.science.components import Components, Split, best_fills_each, be
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import positive
 from calibrator.science.lot_kinds import by_kind, log_density
+from calibrator.science.spread_shares import chi2_quantile
 from calibrator.science.stats import mean_of
 
 STEADY_FILL_SD_SHARE = 0.025
@@ -123,13 +124,11 @@ def _scoops(lots: Sequence[SeasonLot], bags_of: Mapping[str, Sequence[BagSum]]) 
 
 
 def _own(name: str, lots: Sequence[SeasonLot], sums: Mapping[str, Sequence[BagSum]]) -> Own | None:
-    from scipy.special import chdtri
-
     scatter = scatter_of(lots, sums)
     df = scatter.degrees_of_freedom
     if not df:
         return None
-    low, high = (math.sqrt(scatter.variance * df / float(chdtri(df, p))) for p in (0.025, 0.975))
+    high, low = (math.sqrt(scatter.variance * df / chi2_quantile(p, df)) for p in (0.025, 0.975))
     return Own(name, len(lots), scatter, low, high)
 
 

@@ -1,7 +1,7 @@
 """Student's t without a library: every page needs it, and scipy costs more than all the rest of the first page.
 
 Up to a thousand degrees of freedom the tail is an incomplete beta function (Abramowitz and Stegun 1964, 26.7.1,
-by the continued fraction 26.5.8), inverted by Newton's steps between bounds; above, the quantile is
+`incomplete`), inverted by Newton's steps between bounds; above, the quantile is
 expanded about the normal one (26.7.5). Checked against scipy in tests/outside.
 """
 
@@ -11,7 +11,10 @@ import math
 from functools import lru_cache
 from statistics import NormalDist
 
+from calibrator.science.incomplete import beta_ratio
+
 _MANY = 1000.0
+_AS_GOOD_AS_NORMAL = 1e5
 _TINY = 1e-300
 _STEPS = 200
 _NEAR = 1e-9  # a Newton step that small leaves an error of its square
@@ -65,41 +68,15 @@ def _density(t: float, df: float) -> float:
     return math.exp(scale - (half + 0.5) * math.log1p(t * t / df))
 
 
+def student_above(t: float, degrees_of_freedom: float) -> float:
+    """The share of Student's t above t ≥ 0; with very many degrees by the normal one, 26.7.8."""
+    df = degrees_of_freedom
+    if df <= _AS_GOOD_AS_NORMAL:
+        return _exceeded(t, df)
+    z = t * (1 - 1 / (4 * df)) / math.sqrt(1 + t * t / (2 * df)) if math.isfinite(df) else t
+    return math.erfc(z / math.sqrt(2)) / 2
+
+
 def _exceeded(t: float, df: float) -> float:
-    """The share of Student's t above t ≥ 0."""
     square = t * t
-    return _beta(df / (df + square), square / (df + square), df / 2, 0.5) / 2
-
-
-def _beta(x: float, rest: float, a: float, b: float) -> float:
-    """The incomplete beta function's ratio at x; `rest` is 1 − x, told apart so that none of it is lost."""
-    if x > (a + 1) / (a + b + 2):
-        return 1.0 - _beta(rest, x, b, a)
-    if x == 0.0:
-        return 0.0
-    scale = math.lgamma(a + b) - math.lgamma(a) - math.lgamma(b) + a * math.log(x) + b * math.log(rest)
-    return math.exp(scale) * _fraction(x, a, b) / a
-
-
-def _fraction(x: float, a: float, b: float) -> float:
-    """The continued fraction 26.5.8, from the front (Lentz 1976, Applied Optics 15:668)."""
-    value = upper = 1.0
-    lower = 0.0
-    for m in range(_STEPS):
-        for part in _parts(x, a, b, m):
-            lower = 1.0 / _apart(1.0 + part * lower)
-            upper = _apart(1.0 + part / upper)
-            value *= upper * lower
-        if abs(upper * lower - 1.0) < 2e-16:
-            break
-    return 1.0 / value
-
-
-def _parts(x: float, a: float, b: float, m: int) -> tuple[float, float]:
-    odd = -(a + m) * (a + b + m) * x / ((a + 2 * m) * (a + 2 * m + 1))
-    n = m + 1
-    return odd, n * (b - n) * x / ((a + 2 * n - 1) * (a + 2 * n))
-
-
-def _apart(value: float) -> float:
-    return value if abs(value) > _TINY else _TINY
+    return beta_ratio(df / (df + square), square / (df + square), df / 2, 0.5) / 2

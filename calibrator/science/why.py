@@ -19,6 +19,7 @@ from calibrator.model import SeasonLot
 from calibrator.science.errors import CannotCompute
 from calibrator.science.least_squares import Fit, Floats, fit, joint_p
 from calibrator.science.lot_kinds import kind_of, log_density, weighed_on
+from calibrator.science.spread_shares import f_quantile
 from calibrator.science.stats import mean_of
 
 LEAST_LOTS = 5
@@ -191,9 +192,7 @@ def _scheffe(whole: Fit, freedom: int) -> float:
 
     Source: NIST/SEMATECH e-Handbook, 7.4.7.2 (Scheffé 1953, Biometrika 40:87).
     """
-    from scipy.special import fdtri
-
-    return math.sqrt(freedom * float(fdtri(freedom, whole.degrees_of_freedom, 0.95)))
+    return math.sqrt(freedom * f_quantile(0.95, freedom, whole.degrees_of_freedom))
 
 
 def _levels(all_lots: Sequence[SeasonLot], cause: Cause, of: Callable[[SeasonLot], str]) -> Effect:
