@@ -17,7 +17,8 @@ from PySide6.QtWidgets import QDialog
 
 from calibrator.desk.app import make_application
 from calibrator.desk.ask import Ask
-from calibrator.desk.context import Desk
+from calibrator.desk.context import Desk, local_now
+from calibrator.desk.sample import season_clock
 from calibrator.desk.theme import the_theme
 from calibrator.desk.tongues import Tongue
 from calibrator.desk.window import Window
@@ -40,7 +41,7 @@ def _draw_all(options: argparse.Namespace, folder: str) -> None:
     tongue = Tongue(app)
     tongue.speak(options.language)
     records = demo_records(folder)
-    desk = Desk(records, Ask(app))
+    desk = Desk(records, Ask(app), clock=season_clock(records, local_now))
     assert desk.farm is not None
     weigh_a_new_lot(desk)
     window = Window(desk)

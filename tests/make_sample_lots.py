@@ -56,6 +56,7 @@ from calibrator.science import scoop as shapes  # noqa: E402
 from calibrator.science.struck import struck_volume, volume_from_dimensions  # noqa: E402
 from calibrator.units import Kind, read, show_length  # noqa: E402
 from tests.sample_feeding import Feeding  # noqa: E402
+from tests.sample_stock import Stock  # noqa: E402
 from tests.sample_story import DELIVERIES, SUPPLIER, WEIGHERS, Bags, Delivery, ounces  # noqa: E402
 
 SEED = 10
@@ -93,6 +94,7 @@ class Season:
         self.scoop = self.keep(self._red_cup())
         self.plan = self._plans()
         self.feeding = Feeding(self)
+        self.stock = Stock(self)
 
     def now(self) -> datetime:
         """A little later at each look."""
@@ -323,6 +325,7 @@ class Season:
             self.at = max(self.at, signed_at + timedelta(days=day))
             opened += work == self._spot
             work(signed, bags, opened)
+        self.stock.count(told, signed)
         if told.number in TRIALS:
             self.feeding.trial(signed, bags, TRIALS[told.number])
 

@@ -51,7 +51,7 @@ class Delivery:
     settling: float = 1.03
     humidity_pct: float = 45.0
     temperature_c: float = 16.0
-    bags: int = 72
+    bags: int = 84
     medicated: bool = False
     tote: bool = False
     plant: str = "P07"

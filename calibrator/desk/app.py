@@ -22,9 +22,10 @@ from PySide6.QtWidgets import QApplication
 from calibrator import __version__
 from calibrator.desk.ask import Ask
 from calibrator.desk.busy import Busy
-from calibrator.desk.context import Desk
+from calibrator.desk.context import Desk, local_now
 from calibrator.desk.guarding import Guarding
 from calibrator.desk.refusals import in_words
+from calibrator.desk.sample import season_clock
 from calibrator.desk.settings import Settings
 from calibrator.desk.theme import Theme
 from calibrator.desk.tongues import Tongue
@@ -243,7 +244,8 @@ class Opener:
         self._records = records
         outbox = Outbox.beside(data_folder(), records.url) if records.on_server and not records.read_only else None
         settings, busy = self._settings, self._busy
-        self.desk = Desk(records, self._ask, settings=settings, outbox=outbox, busy=busy, parent=self._app)
+        clock = season_clock(records, local_now) if throw_away else local_now
+        self.desk = Desk(records, self._ask, settings=settings, outbox=outbox, busy=busy, clock=clock, parent=self._app)
         self.desk.throw_away = throw_away
         self.desk.send()
         self.desk.wire.start()

@@ -6,13 +6,18 @@ import json
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import fields
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from statistics import mean
 
 import pytest
 
 from calibrator.desk import findings
+from calibrator.desk.at_hand import at_hand
+from calibrator.desk.sample import season_clock
+from calibrator.desk.standing import standing
 from calibrator.model import (
+    BagCount,
     Farm,
     FeederTrial,
     Lot,
@@ -34,6 +39,10 @@ NAMES = {"id", "sign_off_id", "at", "program_version", "scoop_revision", "scale_
 def season(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Records]:
     with demo_records(tmp_path_factory.mktemp("demo")) as records:
         yield records
+
+
+def at_noon() -> datetime:
+    return datetime(2030, 1, 31, 12, 0, tzinfo=UTC)
 
 
 @pytest.fixture(scope="module")
@@ -116,6 +125,27 @@ def test_its_mix_checks_name_feeders_and_one_mixes_strong(season: Records, farm:
     off = {who: [c.solids_share / c.target_share - 1 for c in checks if c.feeder == who] for who in ("RO", "MK", "JT")}
     assert all(len(own) >= 5 for own in off.values())
     assert mean(off["JT"]) > 0.03 > max(abs(mean(off["RO"])), abs(mean(off["MK"])))
+
+
+def test_its_powder_is_true_to_what_was_fed(season: Records, farm: Farm) -> None:
+    """On the day that the demo shows, the lot in use is neither used up nor more than came."""
+    lots = season.every(Lot, farm.id)
+    for lot in lots[:-1]:
+        assert lot.packages_left is not None
+        assert lot.package_count is not None
+        assert 0 < lot.packages_left.packages < lot.package_count
+    today = season_clock(season, at_noon)().date()
+    assert lots[-1].arrived_on == today - timedelta(days=1)
+    known = at_hand(season, standing(season, farm), today)
+    assert known is not None
+    assert known.stock.days in range(1, 8)
+    assert known.next_lot is not None
+    assert [count.lot_id for count in season.every(BagCount, farm.id)] == [lots[8].id, lots[13].id]
+
+
+def test_the_clock_of_records_without_lots_is_the_one_on_the_wall(file: Path) -> None:
+    with Records.open(str(file)) as records:
+        assert season_clock(records, at_noon) is at_noon
 
 
 def test_its_figures_are_plausible(season: Records, farm: Farm) -> None:

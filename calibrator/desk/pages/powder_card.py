@@ -18,7 +18,7 @@ from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
-from calibrator.model import Lot, PackageKind, PackagesLeft
+from calibrator.model import Lot, PackageKind, PackagesLeft, UnitSystem
 from calibrator.science.errors import CannotCompute
 from calibrator.units import show_mass
 from calibrator.units.bare import Bare, bare_text
@@ -119,10 +119,15 @@ class PowderCard(QFrame):
             return self.tr("No plan feeds it yet")
         return counted.days_at_hand(found.stock.days)
 
+    def _stored(self, mass_g: float) -> str:
+        """Powder by the bag: an ounce on hundreds of pounds would say more than anybody knows."""
+        style = "lb" if self.desk.system is UnitSystem.FARM else "auto"
+        return show_mass(mass_g, self.desk.system, style=style, decimal_comma=decimal_comma())
+
     def _left_text(self, found: AtHand) -> str:
         comma = decimal_comma()
         number = bare_text([found.stock.packages_left], 1, decimal_comma=comma)
-        mass = show_mass(found.stock.left_g, self.desk.system, decimal_comma=comma)
+        mass = self._stored(found.stock.left_g)
         if found.lot.package is PackageKind.TOTE:
             text = self.tr("Lot {lot}: {number} totes left, {mass}")
         else:
@@ -145,7 +150,7 @@ class PowderCard(QFrame):
         return text.format(days=ORDER_DAYS)
 
     def _basis_text(self, found: AtHand) -> str:
-        daily = show_mass(found.daily_g, self.desk.system, decimal_comma=decimal_comma())
+        daily = self._stored(found.daily_g)
         if found.counted_on:
             text = self.tr("Counted on {day}, less {daily} a day by the plans.")
         else:
