@@ -73,6 +73,12 @@ def set_style_property(widget: QWidget, name: str, value: str) -> None:
         widget.style().polish(widget)
 
 
+def show_if(widget: QWidget, wanted: bool) -> None:
+    """Show or hide a widget that may be as it should already: asking Qt again for the same costs at every digit."""
+    if widget.isHidden() == wanted:
+        widget.setVisible(wanted)
+
+
 def card(*items: QWidget | QLayout, tone: Tone = "") -> QFrame:
     """A framed group of widgets, one under another."""
     frame = QFrame()

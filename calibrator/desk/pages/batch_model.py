@@ -30,6 +30,7 @@ from calibrator.desk.theme import tokens, ui_font
 
 Index = QModelIndex | QPersistentModelIndex
 Role = Qt.ItemDataRole
+ANSWERED = frozenset((Role.FontRole, Role.BackgroundRole, Role.ToolTipRole, Role.AccessibleTextRole))
 
 
 class Column(IntEnum):
@@ -42,6 +43,13 @@ class Column(IntEnum):
 
 
 FIGURES = (Column.CALVES, Column.WATER, Column.POWDER, Column.ERROR)
+SIDES = tuple(
+    int(
+        (Qt.AlignmentFlag.AlignRight if column in FIGURES else Qt.AlignmentFlag.AlignLeft)
+        | Qt.AlignmentFlag.AlignVCenter
+    )
+    for column in Column
+)
 
 
 class BatchModel(QAbstractTableModel):
@@ -51,14 +59,14 @@ class BatchModel(QAbstractTableModel):
         super().__init__(parent)
         self._sheet: GroupSheet | None = None
         self._telling: Telling | None = None
+        self._counts: list[int] = []  # of calves, row by row
         self._texts: dict[tuple[int, int], str] = {}  # by calves and column
         self._stressed = ui_font(1.0, QFont.Weight.Bold)
 
     def show_sheet(self, sheet: GroupSheet | None) -> None:
         """Show another table; None empties it."""
         was = self._sheet
-        if sheet is not None and was is not None and self._same_counts(sheet):
-            self._take(sheet)
+        if sheet is not None and was is not None and self._bring_rows(sheet):
             self._tell_changed(sheet, was)
             return
         self.beginResetModel()
@@ -70,20 +78,20 @@ class BatchModel(QAbstractTableModel):
         return self._sheet.today_row if self._sheet else None
 
     def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
-        return 0 if parent.isValid() or self._sheet is None else len(self._sheet)
+        return 0 if parent.isValid() else len(self._counts)
 
     def columnCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
         return 0 if parent.isValid() else len(Column)
 
     def data(self, index: Index, role: int = Role.DisplayRole) -> Any:
-        if not index.isValid() or self._sheet is None or self._telling is None:
+        # Asked some ten times a cell at every digit: what is asked most comes first.
+        if role == Role.DisplayRole:
+            return self._cell(index.row(), index.column()) if index.isValid() else None
+        if role == Role.TextAlignmentRole:
+            return SIDES[index.column()] if index.isValid() else None
+        if role not in ANSWERED or not index.isValid() or self._sheet is None or self._telling is None:
             return None
         today = index.row() == self._sheet.today_row
-        if role == Role.DisplayRole:
-            return self._cell(index.row(), index.column())
-        if role == Role.TextAlignmentRole:
-            side = Qt.AlignmentFlag.AlignRight if index.column() in FIGURES else Qt.AlignmentFlag.AlignLeft
-            return int(side | Qt.AlignmentFlag.AlignVCenter)
         if role == Role.FontRole and today:
             return self._stressed
         if role == Role.BackgroundRole and today:
@@ -99,16 +107,13 @@ class BatchModel(QAbstractTableModel):
             return None
         if role == Role.DisplayRole:
             return self._headers()[section]
-        if role == Role.TextAlignmentRole:
-            side = Qt.AlignmentFlag.AlignRight if section in FIGURES else Qt.AlignmentFlag.AlignLeft
-            return int(side | Qt.AlignmentFlag.AlignVCenter)
-        return None
+        return SIDES[section] if role == Role.TextAlignmentRole else None
 
     def _cell(self, row: int, column: int) -> str:
         """A cell's text, made once: views ask for it many times over."""
         if self._sheet is None or self._telling is None:
             return ""
-        at = int(self._sheet.table.calves[row]), column
+        at = self._counts[row], column
         if at not in self._texts:
             self._texts[at] = self._text(Column(column), self._sheet.line(row), self._telling)
         return self._texts[at]
@@ -116,8 +121,8 @@ class BatchModel(QAbstractTableModel):
     def _tell_changed(self, sheet: GroupSheet, was: GroupSheet) -> None:
         """Every row where the figures differ, else only the one that was and the one that is today's."""
         whole = (0, len(sheet) - 1)
-        rows = {(row, row) for row in (was.today_row, sheet.today_row) if row is not None}
-        for first, last in rows if sheet.kin_of(was) else {whole}:
+        stressed = (self._counts.index(calves) for calves in {was.today, sheet.today} if calves in self._counts)
+        for first, last in {(row, row) for row in stressed} if sheet.kin_of(was) else {whole}:
             self.dataChanged.emit(self.index(first, 0), self.index(last, len(Column) - 1))
 
     def _headers(self) -> tuple[str, ...]:
@@ -159,12 +164,28 @@ class BatchModel(QAbstractTableModel):
             return str(self.tr("{calves}, today").format(calves=text))
         return str(text)
 
-    def _same_counts(self, sheet: GroupSheet) -> bool:
-        mine = self._sheet
-        return mine is not None and mine.table.calves.tolist() == sheet.table.calves.tolist()
+    def _bring_rows(self, sheet: GroupSheet) -> bool:
+        """Bring a row in and take one out, where no more differs: that of a count as it is typed."""
+        counts = sheet.table.calves.tolist()
+        gone, come = set(self._counts) - set(counts), set(counts) - set(self._counts)
+        if len(gone) > 1 or len(come) > 1:
+            return False
+        for calves in gone:
+            at = self._counts.index(calves)
+            self.beginRemoveRows(QModelIndex(), at, at)
+            del self._counts[at]
+            self.endRemoveRows()
+        for calves in come:
+            at = counts.index(calves)
+            self.beginInsertRows(QModelIndex(), at, at)
+            self._take(sheet)
+            self.endInsertRows()
+        self._take(sheet)
+        return True
 
     def _take(self, sheet: GroupSheet | None) -> None:
         if sheet is None or not sheet.kin_of(self._sheet):
             self._texts.clear()
         self._sheet = sheet
+        self._counts = sheet.table.calves.tolist() if sheet else []
         self._telling = telling(sheet) if sheet else None

@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from datetime import date
 
 from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal
+from PySide6.QtGui import QFont, QFontMetrics
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFrame,
@@ -24,14 +25,14 @@ from calibrator.desk.pages.day_bar import DayBar
 from calibrator.desk.pages.lot_bar import LotBar
 from calibrator.desk.pages.today_card import TodayCard
 from calibrator.desk.pages.volume_table import VolumeTable
-from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property, show_as_rows
+from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property, show_as_rows, show_if
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.rate_words import group_text, osmolality_text, rate_text, strength_text
 from calibrator.desk.sheets import Changed, GroupSheet, LotInUse, PlanSheet, SheetLine
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.strength_words import at_risk, strength_cautions
 from calibrator.desk.table_words import Telling, hot, scald_words, scoops_text
-from calibrator.desk.theme import SPACE
+from calibrator.desk.theme import SPACE, ui_font
 from calibrator.desk.warmth import Warm, hot_needed, served, warm
 from calibrator.desk.warmth_words import hot_text, order_text
 from calibrator.desk.words import marks_words
@@ -60,6 +61,8 @@ class SheetView(QWidget):
         self._shown: GroupSheet | None = None
         self._warms: tuple[Warm, ...] = ()
         self._change_lines: list[str] = []
+        self._fitting: dict[Column, int] = {}  # how wide a text fits each column, px
+        self._stressed = QFontMetrics(ui_font(1.0, QFont.Weight.Bold))
         self.lot_bar, self.day_bar = LotBar(today), DayBar()
         self.today = TodayCard()
         self.today.typed.connect(self.calves_typed)
@@ -134,8 +137,8 @@ class SheetView(QWidget):
     def show_trouble(self, text: str) -> None:
         """Say why nothing can be computed, in place of figures that would be wrong."""
         self.trouble.setText(text)
-        self.trouble.setVisible(bool(text))
-        self.today.setVisible(not text)
+        show_if(self.trouble, bool(text))
+        show_if(self.today, not text)
         if text:
             for widget in (self.words, self.strength, self.tabs, self.rows_by, self.how, self.table, self.volumes):
                 widget.hide()
@@ -308,9 +311,9 @@ class SheetView(QWidget):
         self._shown = sheet
         by_volume = self.rows_by.currentIndex() == 1
         for widget in (self.rows_by, self.how):
-            widget.setVisible(sheet is not None)
-        self.table.setVisible(sheet is not None and len(sheet) > 0 and not by_volume)
-        self.volumes.setVisible(sheet is not None and by_volume)
+            show_if(widget, sheet is not None)
+        show_if(self.table, sheet is not None and len(sheet) > 0 and not by_volume)
+        show_if(self.volumes, sheet is not None and by_volume)
         self.model.show_sheet(sheet)
         if by_volume:
             self.volumes.show_sheet(sheet)
@@ -374,6 +377,7 @@ class SheetView(QWidget):
         header = self.table.horizontalHeader()
         for column in self._fixed_columns():
             header.resizeSection(column, self._wanted_px(column))
+        self._fitting.clear()
         self._leave_room_for_scoopfuls()
 
     def _wanted_px(self, column: Column) -> int:
@@ -389,10 +393,18 @@ class SheetView(QWidget):
         header.resizeSection(last, max(header.sectionSizeHint(last), min(header.sectionSize(last), room)))
 
     def _widen_for(self, row: int) -> None:
-        """Today's row is never cut off, not even while its number is typed."""
+        """Today's row is never cut off, not even while its number is typed.
+
+        A column is measured only for a text that is wider than any that was found to fit: Qt takes long over it.
+        """
         header = self.table.horizontalHeader()
         for column in (one for one in self._fixed_columns() if one is not Column.BATCHES):
-            wanted = self.table.sizeHintForIndex(self.model.index(row, column)).width() + 1
+            index = self.model.index(row, column)
+            wide = max(self._stressed.horizontalAdvance(line) for line in str(self.model.data(index)).split("\n"))
+            if wide <= self._fitting.get(column, 0):
+                continue
+            self._fitting[column] = wide
+            wanted = self.table.sizeHintForIndex(index).width() + 1
             if wanted > header.sectionSize(column):
                 header.resizeSection(column, wanted)
 
@@ -407,7 +419,7 @@ class SheetView(QWidget):
         for widget, text in ((self.hot_water, missing), (self.order, order_text(served(sheet, self._warms), system))):
             if widget.text() != text:
                 widget.setText(text)
-            widget.setVisible(bool(text))
+            show_if(widget, bool(text))
 
     def _tell_water(self, sheet: PlanSheet) -> None:
         system = sheet.groups[0].farm.units if sheet.groups else UnitSystem.FARM

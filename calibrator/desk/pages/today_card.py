@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QFont
-from PySide6.QtWidgets import QFrame, QGridLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from calibrator.desk.parts import clear, label
 from calibrator.desk.sheets import GroupSheet, SheetLine
@@ -44,6 +44,18 @@ class CalvesField(CountField):
         self.setFixedWidth(NAME_WIDTH)
 
 
+def _say_steadily(where: QLabel, text: str) -> None:
+    """Show a text in a place that keeps its room once it was needed: else the table jumps at every digit."""
+    if text != where.text():
+        where.setText(text)
+    if text and where.isHidden():
+        where.show()
+    if text and where.isVisible():
+        tall = where.heightForWidth(where.width())
+        if tall > where.minimumHeight():
+            where.setMinimumHeight(tall)
+
+
 class Figure(QWidget):
     """A figure with its caption above."""
 
@@ -52,9 +64,8 @@ class Figure(QWidget):
         self._caption = label(caption, "quiet", wrap=False)
         self.value = label("", "heading")
         self.note = label("", "quiet")
-        keeping = self.note.sizePolicy()
-        keeping.setRetainSizeWhenHidden(True)
-        self.note.setSizePolicy(keeping)
+        # As wide as its part of the row, whatever it says: the row is not laid out anew for a longer figure.
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(2)
@@ -70,9 +81,7 @@ class Figure(QWidget):
         self.say(note)
 
     def say(self, note: str) -> None:
-        if note != self.note.text() or self.note.isHidden() == bool(note):
-            self.note.setText(note)
-            self.note.setVisible(bool(note))
+        _say_steadily(self.note, note)
 
 
 class TodayRow(QWidget):
@@ -96,7 +105,8 @@ class TodayRow(QWidget):
         self.water, self.powder = Figure(self.tr("Water")), Figure(self.tr("Powder by weight"))
         self.scoops = Figure(self.tr("Scoopfuls"))
         self.vessel, self.more = label("", tone="warn"), label("", "quiet")
-        self.more.hide()
+        for words in (self.vessel, self.more):
+            words.hide()
         self._lay_out()
 
     def tell(self, sheet: GroupSheet, warm: Warm | None = None, rest: Rest | None = None) -> None:
@@ -134,23 +144,15 @@ class TodayRow(QWidget):
 
     def _tell_more(self, *told: str) -> None:
         """What is worth a word in small: levels, warmth, strength."""
-        self.more.setText("\n".join(text for text in told if text))
-        if any(told):
-            self.more.show()
-        if any(told) and self.more.isVisible():
-            tall = self.more.heightForWidth(self.more.width())
-            self.more.setMinimumHeight(max(tall, self.more.minimumHeight()))  # else the table jumps at every digit
+        _say_steadily(self.more, "\n".join(text for text in told if text))
 
     def _tell_vessel(self, sheet: GroupSheet, line: SheetLine, to: Telling) -> None:
         vessel = sheet.table.vessel
-        self.vessel.setVisible(vessel is not None and not line.fits)
         if vessel is None:
+            self.vessel.hide()
             return
-        if line.fits:
-            self.water.say(self.tr("fits the {vessel}").format(vessel=vessel.name))
-        else:
-            self.vessel.setText(vessel_text(line, vessel.name, to))
-            self.water.say("")
+        self.water.say(self.tr("fits the {vessel}").format(vessel=vessel.name) if line.fits else "")
+        _say_steadily(self.vessel, "" if line.fits else vessel_text(line, vessel.name, to))
 
     def _name(self, group: PlanGroup, alone: bool) -> None:
         if alone:
