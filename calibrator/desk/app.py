@@ -23,6 +23,7 @@ from calibrator import __version__
 from calibrator.desk.ask import Ask
 from calibrator.desk.busy import Busy
 from calibrator.desk.context import Desk, local_now
+from calibrator.desk.days import set_back
 from calibrator.desk.guarding import Guarding
 from calibrator.desk.refusals import in_words
 from calibrator.desk.sample import season_clock
@@ -41,6 +42,7 @@ from calibrator.records import (
     RecordsDamaged,
     RecordsError,
     RecordsLocked,
+    RecordsReadOnly,
     Salvaged,
     backups_of,
     default_url,
@@ -128,7 +130,7 @@ class Opener:
         self._busy.do(opening, partial(_opened, self._url), self.show, self._not_opened)
 
     def _not_opened(self, error: Exception) -> None:
-        if isinstance(error, RecordsLocked):
+        if isinstance(error, RecordsLocked | RecordsReadOnly):
             look = QCoreApplication.translate("App", "Look without writing")
             self._ask.confirm(in_words(error), look, self._open_to_look)
         elif isinstance(error, RecordsDamaged):
@@ -290,8 +292,22 @@ class Opener:
             old.replace_by_another()
 
     def _back_up(self) -> None:
+        self._watch_clock()
         if self._guarding is not None:
             self._guarding.copy()
+
+    def _watch_clock(self) -> None:
+        """Labels, charts and sheets bear its day: say when it was set back since the program last looked at it."""
+        now, before = local_now(), self._settings.now.last_seen
+        self._settings.keep(last_seen=now.isoformat())
+        if (last := set_back(before, now)) is None:
+            return
+        told = QCoreApplication.translate(
+            "App",
+            "This computer's clock says {now}, and it said {before} earlier. Set day and time right: labels, charts "
+            "and sheets bear them. What is kept stays in its order.",
+        )
+        self._ask.tell(told.format(now=moment(now), before=moment(last)))
 
     def _say_found(self, findings: tuple[Finding, ...]) -> None:
         """Once for what is new: the same again each morning would only teach people to press it away."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from datetime import date, timedelta
+from datetime import date, datetime, timedelta
 
 EARLIEST_YEAR = 2000
 _ENGLISH = "january february march april may june july august september october november december"
@@ -96,3 +96,15 @@ def _possible(year: int, month: int, day: int) -> date | None:
         return date(year, month, day)
     except (ValueError, OverflowError):
         return None
+
+
+CLOCK_MAY_DIFFER = timedelta(minutes=10)
+
+
+def set_back(before: str, now: datetime) -> datetime | None:
+    """What the clock said before, where it says clearly less now; None where it went on. `before` is as it was kept."""
+    try:
+        last = datetime.fromisoformat(before)
+    except ValueError:
+        return None
+    return last if last.tzinfo is not None and now < last - CLOCK_MAY_DIFFER else None
