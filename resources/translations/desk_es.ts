@@ -95,6 +95,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Cambiarlo ahora</translation>
     </message>
     <message>
+        <source>This computer&apos;s clock says {now}, and it said {before} earlier. Set day and time right: labels, charts and sheets bear them. What is kept stays in its order.</source>
+        <translation>El reloj de esta computadora dice {now}, y antes decía {before}. Ponga bien el día y la hora: las etiquetas, tablas y hojas los llevan. Lo guardado sigue en su orden.</translation>
+    </message>
+    <message>
         <source>Something in the program went wrong. What you have kept is safe. Go to another page and come back; if it happens again, close the program and start it anew.</source>
         <translation>Algo falló en el programa. Lo que usted ha guardado está a salvo. Vaya a otra página y regrese; si vuelve a pasar, cierre el programa y ábralo de nuevo.</translation>
     </message>
