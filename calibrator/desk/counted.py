@@ -126,5 +126,26 @@ class _Counted(QObject):
     def entries_there(self, count: int) -> str:
         return self.tr("%n were there already.", "", count)
 
+    def lots_to_add(self, count: int) -> str:
+        return self.tr("%n new lots.", "", count)
+
+    def fills_to_add(self, count: int) -> str:
+        return self.tr("%n new fills.", "", count)
+
+    def lots_added(self, count: int) -> str:
+        return self.tr("%n lots were brought in.", "", count)
+
+    def fills_added(self, count: int) -> str:
+        return self.tr("%n fills were brought in.", "", count)
+
+    def lots_there(self, count: int) -> str:
+        return self.tr("%n lots are there already and stay as they are.", "", count)
+
+    def fills_there(self, count: int) -> str:
+        return self.tr("%n fills are there already.", "", count)
+
+    def cells_to_mend(self, count: int) -> str:
+        return self.tr("%n cells have to be mended in the file first; nothing is brought in before.", "", count)
+
 
 counted = _Counted()

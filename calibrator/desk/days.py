@@ -39,7 +39,7 @@ def read_day(text: str, today: date) -> date | None:
         return today
     if words in _YESTERDAY:
         return today - timedelta(days=1)
-    day = _from_figures(words) if _FIGURES.fullmatch(words) else _from_words(words)
+    day = _from_figures(words) if _FIGURES.fullmatch(words) else day_from_words(words)
     if day.year < EARLIEST_YEAR:
         raise DayNotUnderstood("too_early", [day])
     if day > today:
@@ -64,7 +64,8 @@ def _from_figures(text: str) -> date:
     return days[0]
 
 
-def _from_words(text: str) -> date:
+def day_from_words(text: str) -> date:
+    """The day of a text with a month in letters. Raises DayNotUnderstood."""
     parts = [part for part in re.split(r"[\s,./-]+", text) if part and part not in _FILLERS]
     months = [found for part in parts if (found := _month(part))]
     numbers = [int(bare) for part in parts if (bare := re.sub(r"(?<=\d)(st|nd|rd|th)$", "", part)).isdecimal()]

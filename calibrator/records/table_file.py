@@ -5,12 +5,13 @@ from __future__ import annotations
 import csv
 import io
 import os
+import zipfile
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import date, datetime
 from pathlib import Path
-from typing import Generic, TypeVar
+from typing import Generic, Protocol, TypeVar
 
 from calibrator.records.errors import TableNotWritten
 
@@ -34,6 +35,16 @@ class FlatTable:
         odd = next((row for row in self.rows if len(row) != len(self.headings)), None)
         if odd is not None:
             raise ValueError(f"a row of {len(odd)} cells under {len(self.headings)} headings")
+
+
+class NamedTable(Protocol):
+    """A table with the name of its sheet or text."""
+
+    @property
+    def name(self) -> str: ...
+
+    @property
+    def table(self) -> FlatTable: ...
 
 
 @dataclass(frozen=True)
@@ -82,6 +93,13 @@ def write_csv(table: FlatTable, file: Path, style: CsvStyle = CsvStyle()) -> Non
         written.write(csv_text(table, style))
         written.flush()
         os.fsync(written.fileno())
+
+
+def write_texts(tables: Sequence[NamedTable], file: Path, style: CsvStyle = CsvStyle()) -> None:
+    """Write tables as texts of one ZIP, `lots.csv` for "lots". Raises `TableNotWritten`, as `write_csv` does."""
+    with replacing(file) as unfinished, zipfile.ZipFile(unfinished, "w", zipfile.ZIP_DEFLATED) as packed:
+        for one in tables:
+            packed.writestr(f"{one.name}.csv", csv_text(one.table, style).encode(_coding(style), "replace"))
 
 
 @contextmanager
@@ -136,6 +154,20 @@ def is_formula(text: str) -> bool:
     return text.startswith(_STARTS_A_FORMULA)
 
 
+def guarded(text: str) -> str:
+    """A text for a table of text: an apostrophe before what a spreadsheet would run. `unguarded` takes it off again."""
+    return f"'{text}" if is_formula(text) or _looks_guarded(text) else text
+
+
+def unguarded(text: str) -> str:
+    """The text as it was before `guarded`; one that never needed it stays as it is."""
+    return text[1:] if _looks_guarded(text) else text
+
+
+def _looks_guarded(text: str) -> bool:
+    return text.startswith("'") and (is_formula(text[1:]) or text.startswith("''"))
+
+
 def _coding(style: CsvStyle) -> str:
     return "utf-8-sig" if style.mark else "utf-8"
 
@@ -144,7 +176,7 @@ def _told(cell: Cell, decimal_comma: bool) -> str:
     if cell is None:
         return ""
     if isinstance(cell, str):
-        return f"'{cell}" if is_formula(cell) else cell
+        return guarded(cell)
     if isinstance(cell, datetime):
         return cell.isoformat(timespec="minutes")
     if isinstance(cell, date):

@@ -1,7 +1,7 @@
 """Tables as the sheets of one workbook (ECMA-376, .xlsx), written row by row so that a large one needs little memory.
 
-Days and moments become cells of that kind, moments in the zone in which they were kept. Text is always kept as text:
-none runs as a formula.
+Days and moments become cells of that kind, moments as the clock on the wall here told them. Text is always kept as
+text: none runs as a formula.
 """
 
 from __future__ import annotations
@@ -109,10 +109,19 @@ def _text(sheet: Any, text: str) -> Any:
 def _dated(sheet: Any, value: date) -> Any:
     from openpyxl.cell import WriteOnlyCell
 
-    naive = value.replace(tzinfo=None, microsecond=0) if isinstance(value, datetime) else value
+    naive = _on_the_wall(value) if isinstance(value, datetime) else value
     made = WriteOnlyCell(sheet, value=naive)
     made.number_format = "yyyy-mm-dd hh:mm" if isinstance(value, datetime) else "yyyy-mm-dd"
     return made
+
+
+def _on_the_wall(at: datetime) -> datetime:
+    """A cell has no zone: the time where this computer is."""
+    try:
+        here = at.astimezone() if at.tzinfo else at
+    except (OverflowError, ValueError):  # at the ends of the calendar
+        here = at
+    return here.replace(tzinfo=None, microsecond=0)
 
 
 def _day(value: date) -> date:

@@ -303,7 +303,7 @@ def foreign_text(data: bytes) -> bool:
 
 
 def _told_cells(row: list[str]) -> list[str | None]:
-    told = [cell if cell.strip() else None for cell in row]
+    told = [re.sub(r"\A'(?=[=+\-@\t\r\n'])", "", cell) if cell.strip() else None for cell in row]
     while told and told[-1] is None:
         told.pop()
     return told

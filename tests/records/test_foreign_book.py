@@ -10,12 +10,13 @@ import pytest
 from openpyxl import Workbook
 from wild import NOON, book, repacked, worked_out
 
+from calibrator.model.underway import Ended
 from calibrator.records import ForeignRefused, ImportRefused
 from calibrator.records.foreign import book as reader
 from calibrator.records.foreign import packed
 from calibrator.records.foreign.book import SheetName, read_sheet, sheets_of
 from calibrator.records.foreign.kinds import FileKind, kind_of
-from calibrator.records.foreign.table import CellError, Stopped
+from calibrator.records.foreign.table import CellError
 
 
 def test_cells_are_what_they_are(tmp_path: Path) -> None:
@@ -203,7 +204,7 @@ def test_reading_can_be_given_up(tmp_path: Path) -> None:
 
     def stop(share: float) -> None:
         if share > 0.5:
-            raise Stopped
+            raise Ended
 
-    with pytest.raises(Stopped):
+    with pytest.raises(Ended):
         read_sheet(file, "Sheet1", stop)

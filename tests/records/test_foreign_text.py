@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
@@ -9,11 +10,14 @@ from hypothesis import given
 from hypothesis import strategies as st
 from wild import OLE
 
+from calibrator.model.underway import Ended
 from calibrator.records import ForeignRefused, ImportRefused
 from calibrator.records.foreign import text
 from calibrator.records.foreign.kinds import FileKind, kind_of
-from calibrator.records.foreign.table import ForeignTable, Stopped
+from calibrator.records.foreign.table import ForeignTable
 from calibrator.records.foreign.text import TextWay, read_text, way_of
+
+GUARD = r"\A'(?=[=+\-@\t\r\n'])"
 
 
 def table(tmp_path: Path, content: bytes | str, coding: str = "utf-8") -> ForeignTable:
@@ -118,9 +122,9 @@ def test_reading_tells_how_far_it_is_and_can_be_given_up(tmp_path: Path) -> None
     assert 0 < shares[0] <= shares[-1] <= 1
 
     def stop(_share: float) -> None:
-        raise Stopped
+        raise Ended
 
-    with pytest.raises(Stopped):
+    with pytest.raises(Ended):
         read_text(file, way_of(file), stop)
 
 
@@ -141,7 +145,7 @@ def test_cells_written_by_the_rules_come_back(
     file = tmp_path_factory.mktemp("csv") / "any.csv"
     lines = [separator.join('"' + cell.replace('"', '""') + '"' for cell in row) for row in rows]
     file.write_bytes("\r\n".join(lines).encode() + b"\r\n")
-    wanted = [[cell if cell.strip() else None for cell in row] for row in rows]
+    wanted = [[re.sub(GUARD, "", cell) if cell.strip() else None for cell in row] for row in rows]
     for row in wanted:
         while row and row[-1] is None:
             row.pop()

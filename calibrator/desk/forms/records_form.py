@@ -12,11 +12,13 @@ from PySide6.QtWidgets import QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.parts import button, card, column, label, row, scrolled
+from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
 from calibrator.desk.trust_words import finding_words, moment, waiting_words
 from calibrator.model.underway import Underway
 from calibrator.records import Backup, Finding, Imported, Records, export_file, import_season
 from calibrator.records.flat import everything
+from calibrator.records.table_file import CsvStyle, write_texts
 from calibrator.records.workbook import write_workbook
 
 if TYPE_CHECKING:
@@ -52,6 +54,8 @@ class RecordsForm(QWidget):
         self.export_button = button(self.tr("Save everyth&ing to a file"), self.export)
         self.import_button = button(self.tr("Bring in such a file"), self.bring_in)
         self.workbook_button = button(self.tr("Save a workboo&k"), self.export_workbook)
+        self.texts_button = button(self.tr("Save as CSV"), self.export_texts)
+        self.table_button = button(self.tr("Bring in a spreadsheet …"), self.bring_in_table)
         self._lay_out()
 
     def reload(self) -> None:
@@ -77,7 +81,8 @@ class RecordsForm(QWidget):
         self.no_copies.setText("" if there else self.tr("There is no copy yet; one is made each day."))
         self.no_copies.setVisible(not there)
         self._chosen()
-        self.import_button.setEnabled(not self.desk.records.read_only)
+        for importing in (self.import_button, self.table_button):
+            importing.setEnabled(not self.desk.records.read_only)
 
     def open_server(self) -> ServerDialog:
         """Name a server whose records are used from now on."""
@@ -130,6 +135,24 @@ class RecordsForm(QWidget):
         kinds = self.tr("Workbooks (*.xlsx)")
         self.desk.ask.save_path(self.tr("Save a workbook"), suggestion, kinds, self._export_workbook)
 
+    def export_texts(self) -> None:
+        """Write all records as CSV, a text for each kind, in one ZIP."""
+        suggestion = f"records-{self.desk.clock():%Y-%m-%d}.zip"
+        self.desk.ask.save_path(self.tr("Save as CSV"), suggestion, self.tr("ZIP (*.zip)"), self._export_texts)
+
+    def bring_in_table(self) -> None:
+        """Ask for a spreadsheet of lots or weighings."""
+        if self.desk.farm is None:
+            self.desk.ask.tell(self.tr("Enter the farm first."))
+            return
+        kinds = self.tr("Tables (*.xlsx *.xlsm *.csv *.txt *.tsv);;All files (*)")
+        self.desk.ask.open_path(self.tr("Bring in a spreadsheet"), kinds, self._bring_in_table)
+
+    def _bring_in_table(self, path: Path) -> None:
+        from calibrator.desk.bring_in.dialog import read_file  # only who brings something in waits for it
+
+        read_file(self.desk, path, self.window())
+
     def bring_in(self) -> None:
         """Bring in a file that was saved so, all of it or nothing."""
         self.desk.ask.open_path(self.tr("Bring in records"), self.tr("Records (*.json)"), self._bring_in)
@@ -151,6 +174,10 @@ class RecordsForm(QWidget):
 
     def _saved(self, path: Path, _none: None) -> None:
         self.desk.say(self.tr("Saved as {file}.").format(file=path.name))
+
+    def _export_texts(self, path: Path) -> None:
+        records = self.desk.records
+        self.desk.work(self.tr("Saving as CSV"), partial(_zipped, records, path), partial(self._saved, path))
 
     def _bring_in(self, path: Path) -> None:
         records = self.desk.records
@@ -182,8 +209,12 @@ class RecordsForm(QWidget):
             "fewer than the newest fourteen."
         )
         all_of_it = self.tr(
-            "All that was ever kept, with who and when: as a file to take to another computer, or as a workbook to "
-            "look at."
+            "All that was ever kept, with who and when: as a file to take to another computer, or as a workbook or CSV "
+            "to look at."
+        )
+        of_your_own = self.tr(
+            "Lots and weighings as you noted them so far, from a workbook (.xlsx) or CSV. You see what it comes to "
+            "before anything is added."
         )
         self._copies_card = card(
             label(self.tr("Copies"), "heading"),
@@ -212,7 +243,13 @@ class RecordsForm(QWidget):
             card(
                 label(self.tr("Everything in one file"), "heading"),
                 label(all_of_it, "quiet"),
-                row(self.export_button, self.import_button, self.workbook_button, None),
+                row(self.export_button, self.import_button, None),
+                row(self.workbook_button, self.texts_button, None),
+            ),
+            card(
+                label(self.tr("From a spreadsheet of your own"), "heading"),
+                label(of_your_own, "quiet"),
+                row(self.table_button, None),
             ),
         )
         inner = QWidget()
@@ -227,6 +264,10 @@ class RecordsForm(QWidget):
 
 def _written(records: Records, path: Path, underway: Underway) -> None:
     write_workbook(everything(records, underway), path, underway)
+
+
+def _zipped(records: Records, path: Path, underway: Underway) -> None:
+    write_texts(everything(records, underway), path, CsvStyle(decimal_comma=decimal_comma()))
 
 
 def _brought_words(brought: Imported) -> str:

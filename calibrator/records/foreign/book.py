@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import struct
 import warnings
+import zlib
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
@@ -10,10 +12,12 @@ from datetime import date, time
 from itertools import repeat
 from pathlib import Path
 from typing import Any
+from zipfile import BadZipFile
 
+from calibrator.model.underway import Underway, part_of, unwatched
 from calibrator.records.errors import ForeignRefused, ImportRefused
 from calibrator.records.foreign.packed import holds_formulas
-from calibrator.records.foreign.table import MOST_COLUMNS, MOST_ROWS, CellError, ForeignTable, Value, Watch, unwatched
+from calibrator.records.foreign.table import MOST_COLUMNS, MOST_ROWS, CellError, ForeignTable, Value
 
 _LOOKING = 0.2  # the share of the whole that looking through the package takes
 _YEAR_OF_1904 = 1904
@@ -27,9 +31,9 @@ class SheetName:
     hidden: bool
 
 
-def sheets_of(file: Path, watch: Watch = unwatched) -> tuple[SheetName, ...]:
+def sheets_of(file: Path, underway: Underway = unwatched) -> tuple[SheetName, ...]:
     """The sheets of a workbook in their order. Raises `ForeignRefused`."""
-    holds_formulas(file, watch)
+    holds_formulas(file, underway)
     with _book(file) as book:
         found = tuple(SheetName(sheet.title, sheet.sheet_state != "visible") for sheet in book.worksheets)
     if not found:
@@ -37,21 +41,21 @@ def sheets_of(file: Path, watch: Watch = unwatched) -> tuple[SheetName, ...]:
     return found
 
 
-def read_sheet(file: Path, name: str, watch: Watch = unwatched) -> ForeignTable:
+def read_sheet(file: Path, name: str, underway: Underway = unwatched) -> ForeignTable:
     """The cells of one sheet. A formula's cell has its last value and is named; macros are never looked at.
 
     Raises `ForeignRefused`, which names the file and what to do.
     """
-    formulas = holds_formulas(file, lambda share: watch(_LOOKING * share))
+    formulas = holds_formulas(file, part_of(underway, 0.0, _LOOKING))
     with _book(file) as book:
         if name not in book.sheetnames:
             raise ForeignRefused("foreign_empty", file=file.name)
         if not formulas:
-            return _table(book, book[name], repeat(()), file, watch)
+            return _table(book, book[name], repeat(()), file, underway)
         with _book(file, values=False) as told:
             sheet = told[name]
             sheet.reset_dimensions()
-            return _table(book, book[name], sheet.iter_rows(), file, watch)
+            return _table(book, book[name], sheet.iter_rows(), file, underway)
 
 
 @contextmanager
@@ -69,19 +73,21 @@ def _book(file: Path, *, values: bool = True) -> Iterator[Any]:
     except ForeignRefused:
         raise
     except OSError as error:
+        if error.errno is None:  # said by the library, not by the disk
+            raise ForeignRefused("foreign_broken", file=file.name) from None
         raise ImportRefused("import_unreadable", file=file.name, fault=error.strerror or "no access") from None
     except _BROKEN:
         raise ForeignRefused("foreign_broken", file=file.name) from None
 
 
-# What a library makes of a workbook that is not as it should be has many kinds; none of them is a stop by a person.
+# What a library makes of a workbook that is not as it should be has many kinds; none of them is a person's ending it.
 _BROKEN = (
     ValueError, TypeError, KeyError, IndexError, AttributeError, AssertionError, ArithmeticError, EOFError,
-    NotImplementedError, RuntimeError, SyntaxError, MemoryError,
+    NotImplementedError, RuntimeError, SyntaxError, MemoryError, BadZipFile, zlib.error, struct.error,
 )  # fmt: skip
 
 
-def _table(book: Any, sheet: Any, told: Any, file: Path, watch: Watch) -> ForeignTable:
+def _table(book: Any, sheet: Any, told: Any, file: Path, underway: Underway) -> ForeignTable:
     expected = max(1, min(sheet.max_row or MOST_ROWS, MOST_ROWS))
     sheet.reset_dimensions()  # some programs write wrong ones
     rows: list[tuple[Value, ...]] = []
@@ -99,7 +105,7 @@ def _table(book: Any, sheet: Any, told: Any, file: Path, watch: Watch) -> Foreig
         if at >= MOST_ROWS:
             raise ForeignRefused("foreign_long", file=file.name, most=f"{MOST_ROWS:,}")
         if at % 500 == 0:
-            watch(_LOOKING + (1 - _LOOKING) * min(1.0, at / expected))
+            underway(_LOOKING + (1 - _LOOKING) * min(1.0, at / expected))
     if not rows:
         raise ForeignRefused("foreign_empty", file=file.name)
     return ForeignTable(sheet.title, tuple(rows), frozenset(formulas), book.epoch.year == _YEAR_OF_1904)

@@ -7,8 +7,8 @@ import zipfile
 import zlib
 from pathlib import Path
 
+from calibrator.model.underway import Underway, unwatched
 from calibrator.records.errors import ForeignRefused
-from calibrator.records.foreign.table import Watch, unwatched
 
 LARGEST_UNPACKED = 600 << 20
 MOST_PARTS = 5_000
@@ -19,7 +19,7 @@ _DECLARES = re.compile(rb"<!(DOCTYPE|ENTITY)", re.IGNORECASE)
 _FORMULA = re.compile(rb"<(?:\w{1,8}:)?f[ />]")
 
 
-def holds_formulas(file: Path, watch: Watch = unwatched) -> bool:
+def holds_formulas(file: Path, underway: Underway = unwatched) -> bool:
     """Whether a sound workbook has formulas. Raises `ForeignRefused` for what is none, or would do harm.
 
     No part is unpacked before the sizes of all are found bearable; no workbook needs entities of its own.
@@ -28,7 +28,7 @@ def holds_formulas(file: Path, watch: Watch = unwatched) -> bool:
         with zipfile.ZipFile(file) as package:
             parts = package.infolist()
             _refuse_harm(parts, file.name)
-            return _looked_through(package, parts, file.name, watch)
+            return _looked_through(package, parts, file.name, underway)
     except (zipfile.BadZipFile, zlib.error, EOFError, NotImplementedError, RuntimeError, ValueError, OSError):
         raise ForeignRefused("foreign_broken", file=file.name) from None
 
@@ -46,7 +46,7 @@ def _refuse_harm(parts: list[zipfile.ZipInfo], name: str) -> None:
         raise ForeignRefused("foreign_no_table", file=name)
 
 
-def _looked_through(package: zipfile.ZipFile, parts: list[zipfile.ZipInfo], name: str, watch: Watch) -> bool:
+def _looked_through(package: zipfile.ZipFile, parts: list[zipfile.ZipInfo], name: str, underway: Underway) -> bool:
     formulas, done, whole = False, 0, max(1, sum(part.file_size for part in parts))
     for part in parts:
         if not part.filename.lower().endswith((".xml", ".rels")):
@@ -59,5 +59,5 @@ def _looked_through(package: zipfile.ZipFile, parts: list[zipfile.ZipInfo], name
                     raise ForeignRefused("foreign_entities", file=name)
                 formulas = formulas or (sheet and _FORMULA.search(piece) is not None)
                 tail, done = chunk[-_OVERLAP:], done + len(chunk)
-                watch(min(1.0, done / whole))
+                underway(min(1.0, done / whole))
     return formulas

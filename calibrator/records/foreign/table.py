@@ -1,8 +1,7 @@
-"""Cells of a foreign table as they were found, and what stops the reading of one."""
+"""Cells of a foreign table as they were found."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date, time
 
@@ -12,13 +11,6 @@ Value = str | float | bool | date | time | None
 MOST_ROWS = 200_000
 MOST_COLUMNS = 300
 LARGEST_FILE_MB = 256
-
-Watch = Callable[[float], None]
-"""Told the share that is read, 0 to 1, now and then; raises `Stopped` to have the reading given up."""
-
-
-class Stopped(Exception):
-    """A person gave the reading up."""
 
 
 class CellError(str):
@@ -41,7 +33,3 @@ class ForeignTable:
     @property
     def columns(self) -> int:
         return max(map(len, self.rows), default=0)
-
-
-def unwatched(_share: float) -> None:
-    """Nobody looks on."""

@@ -13,8 +13,10 @@ from io import TextIOWrapper
 from pathlib import Path
 from typing import TextIO
 
+from calibrator.model.underway import Underway, unwatched
 from calibrator.records.errors import ForeignRefused, ImportRefused
-from calibrator.records.foreign.table import MOST_COLUMNS, MOST_ROWS, ForeignTable, Watch, unwatched
+from calibrator.records.foreign.table import MOST_COLUMNS, MOST_ROWS, ForeignTable
+from calibrator.records.table_file import unguarded
 
 CODINGS = ("utf-8", "utf-16", "cp1252", "cp850", "mac_roman")
 SEPARATORS = ("\t", ";", "|", ",")
@@ -46,8 +48,11 @@ def way_of(file: Path) -> TextWay:
     return TextWay(coding, _separator_of(sample))
 
 
-def read_text(file: Path, way: TextWay, watch: Watch = unwatched) -> ForeignTable:
-    """All cells as text, blank ones as None. Raises `ForeignRefused` with the row for what cannot be told apart."""
+def read_text(file: Path, way: TextWay, underway: Underway = unwatched) -> ForeignTable:
+    """All cells as text, blank ones as None, the apostrophe before what looks like a formula taken off.
+
+    Raises `ForeignRefused` with the row for what cannot be told apart.
+    """
     size = max(1, file.stat().st_size)
     rows: list[tuple[str | None, ...]] = []
     with _opened(file, way.coding) as opened:
@@ -60,7 +65,7 @@ def read_text(file: Path, way: TextWay, watch: Watch = unwatched) -> ForeignTabl
                 if len(rows) > MOST_ROWS:
                     raise ForeignRefused("foreign_long", file=file.name, most=f"{MOST_ROWS:,}")
                 if len(rows) % 1000 == 0:
-                    watch(min(1.0, os.lseek(opened.fileno(), 0, os.SEEK_CUR) / size))
+                    underway(min(1.0, os.lseek(opened.fileno(), 0, os.SEEK_CUR) / size))
         except csv.Error:
             raise ForeignRefused("foreign_quotes", file=file.name, row=str(len(rows) + 1)) from None
         except UnicodeError:
@@ -77,7 +82,7 @@ def read_text(file: Path, way: TextWay, watch: Watch = unwatched) -> ForeignTabl
 def _row(cells: list[str]) -> tuple[str | None, ...]:
     while cells and not cells[-1].strip():
         cells.pop()
-    return tuple([cell if cell.strip() else None for cell in cells])
+    return tuple([unguarded(cell) if cell.strip() else None for cell in cells])
 
 
 def _opened(file: Path, coding: str) -> TextIOWrapper:

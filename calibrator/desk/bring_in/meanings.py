@@ -1,0 +1,165 @@
+"""What the columns of a farm's own table mean: found by their headings, in English and Spanish, with the unit there."""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections.abc import Sequence
+from enum import StrEnum
+
+from calibrator.records.foreign.table import ForeignTable, Value
+from calibrator.units import Kind
+from calibrator.units.registry import kind_of, symbol_of
+
+
+class Meaning(StrEnum):
+    """What a column tells; NOTHING is not brought in."""
+
+    NOTHING = ""
+    LOT = "lot"
+    PRODUCT = "product"
+    SUPPLIER = "supplier"
+    PLANT = "plant_code"
+    ARRIVED = "arrived_on"
+    MADE = "made_on"
+    FED_FROM = "fed_from"
+    FINISHED = "finished_on"
+    PACKAGE = "package"
+    PACKAGES = "package_count"
+    PACKAGE_MASS = "package_mass_g"
+    PRICE = "price_per_package"
+    PROTEIN = "protein_pct"
+    FAT = "fat_pct"
+    FIBRE = "fibre_pct"
+    ASH = "ash_pct"
+    MOISTURE = "moisture_pct"
+    MEDICATED = "medicated"
+    AGGLOMERATED = "agglomerated"
+    NOTE = "note"
+    WHEN = "when"
+    CLOCK = "clock"
+    SCOOP = "scoop"
+    BAG = "bag"
+    WAY = "way"
+    NET = "net"
+    GROSS = "gross"
+    TARE = "tare"
+    TYPED = "typed"
+    SCOOPFULS = "scoopfuls"
+    LINE = "line"
+    BY = "by"
+    STRUCK = "struck"
+    SESSION = "session"
+
+
+DAYS = frozenset((Meaning.ARRIVED, Meaning.MADE, Meaning.FED_FROM, Meaning.FINISHED, Meaning.WHEN))
+MASSES = frozenset((Meaning.PACKAGE_MASS, Meaning.NET, Meaning.GROSS, Meaning.TARE))
+PERCENTS = frozenset((Meaning.PROTEIN, Meaning.FAT, Meaning.FIBRE, Meaning.ASH, Meaning.MOISTURE))
+COUNTS = frozenset((Meaning.PACKAGES, Meaning.BAG, Meaning.SCOOPFULS))
+NUMBERS = MASSES | PERCENTS | COUNTS | {Meaning.PRICE, Meaning.LINE}
+OF_FILLS = frozenset(tuple(Meaning)[tuple(Meaning).index(Meaning.WHEN) :])
+"""What belongs to a weighing, the rest to the lot."""
+
+_WORDS: dict[Meaning, str] = {
+    Meaning.LOT: "lot|lot number|lot no|lot nr|lot #|lot id|batch number|lote|numero de lote|no de lote|n de lote",
+    Meaning.PRODUCT: "product|product name|powder|milk replacer|replacer|producto|polvo|sustituto|sustituto de leche",
+    Meaning.SUPPLIER: "supplier|vendor|from|mill|dealer|proveedor|distribuidor",
+    Meaning.PLANT: "plant code|plant|line code|planta|codigo de planta",
+    Meaning.ARRIVED: "arrived on|arrived|arrival|received|date received|delivered|delivery date|llegada|llego"
+    "|llego el|fecha de llegada|recibido|entrega",
+    Meaning.MADE: "made on|made|manufactured|manufacture date|production date|produced|mfg date|fabricado|hecho"
+    "|fecha de fabricacion|elaborado",
+    Meaning.FED_FROM: "fed from|fed since|started feeding|first fed|se da desde|en uso desde",
+    Meaning.FINISHED: "finished on|finished|used up|last fed|empty on|terminado|se acabo|acabado",
+    Meaning.PACKAGE: "kind of package|package|packaging|tipo de envase|envase",
+    Meaning.PACKAGES: "packages|bags|number of bags|bag count|no of bags|how many bags|how many|quantity|qty|sacos"
+    "|numero de sacos|cantidad|cuantos sacos|bolsas|totes",
+    Meaning.PACKAGE_MASS: "weight of a package|bag weight|weight of bag|weight of each|bag size|peso del saco"
+    "|peso de saco|peso de cada uno|peso por saco",
+    Meaning.PRICE: "price of a package|price|price per bag|bag price|cost|cost per bag|precio|precio por saco|costo",
+    Meaning.PROTEIN: "protein|crude protein|proteina",
+    Meaning.FAT: "fat|crude fat|grasa",
+    Meaning.FIBRE: "fibre|fiber|crude fiber|fibra",
+    Meaning.ASH: "ash|ceniza|cenizas",
+    Meaning.MOISTURE: "moisture|humedad",
+    Meaning.MEDICATED: "medicated|medicado",
+    Meaning.AGGLOMERATED: "agglomerated|instantized|aglomerado|instantaneo",
+    Meaning.NOTE: "note|notes|remark|remarks|comment|comments|nota|notas|observacion|observaciones|comentario",
+    Meaning.WHEN: "at|when|date|day|weighed|weighed on|date weighed|weigh date|weighing date|fecha|dia|cuando|pesado"
+    "|fecha de pesado|pesado el",
+    Meaning.CLOCK: "time|time of day|hour|hora",
+    Meaning.SCOOP: "scoop|scoop name|cup|which scoop|cucharon|medida|taza|cuchara",
+    Meaning.BAG: "bag|bag number|bag no|bag #|saco|numero de saco|no de saco|bolsa",
+    Meaning.WAY: "filled|how filled|fill type|way|llenado|como se lleno|tipo de llenado",
+    Meaning.NET: "weight|net weight|net|fill weight|powder weight|powder|scoop weight|weight of powder|fill|peso"
+    "|peso neto|neto|peso del polvo",
+    Meaning.GROSS: "gross|gross weight|filled scoop|weight of filled scoop|full scoop|scoop and powder|peso bruto"
+    "|bruto|cucharon lleno|peso del cucharon lleno",
+    Meaning.TARE: "tare|empty scoop|weight of empty scoop|empty weight|tara|cucharon vacio|peso del cucharon vacio",
+    Meaning.TYPED: "as typed|tal como se escribio",
+    Meaning.SCOOPFULS: "scoopfuls|number of scoops|scoops|cucharadas|cucharones",
+    Meaning.LINE: "line below the rim|line|mark|linea bajo el borde|linea|marca",
+    Meaning.BY: "by|who|weighed by|person|initials|feeder|name|quien|por|pesado por|persona|iniciales|nombre",
+    Meaning.STRUCK: "struck out because|struck out|left out because|tachado porque|no cuenta porque",
+    Meaning.SESSION: "weigh in|weighing|session|pesada",
+}
+_BY_HEADING = {words: meaning for meaning, told in reversed(_WORDS.items()) for words in told.split("|")}
+_MOST_ABOVE = 30
+_BRACKET = re.compile(r"[(\[]([^()\[\]]{1,12})[)\]]")
+
+
+def plain(text: str) -> str:
+    """A heading without accents, brackets, signs and capitals."""
+    bare = unicodedata.normalize("NFKD", _BRACKET.sub(" ", text).casefold())
+    letters = "".join(sign for sign in bare if not unicodedata.combining(sign))
+    return " ".join(re.sub(r"[^\w#]+", " ", letters.replace("º", "").replace("_", " ")).split())
+
+
+def unit_of(heading: str, kind: Kind = Kind.MASS) -> str:
+    """The unit of a kind that a heading tells, in brackets or as its last word; blank for none."""
+    words = re.split(r"[\s,;:/.]+", _BRACKET.sub(" ", heading).strip())
+    told = [*_BRACKET.findall(heading), *(words[-1:] if len(words) > 1 else [])]
+    found = (symbol_of(one) for one in told)
+    return next((symbol for symbol in found if symbol is not None and kind_of(symbol) is kind), "")
+
+
+def meaning_of(heading: str) -> Meaning:
+    """What a heading means by its words; NOTHING where they are not known."""
+    words = plain(heading)
+    without_unit = " ".join(word for word in words.split() if symbol_of(word) is None or word in ("c", "m", "#"))
+    without_number = re.sub(r"\s*\d+$", "", without_unit)
+    for told in (words, without_unit, without_number):
+        if told in _BY_HEADING:
+            return _BY_HEADING[told]
+    return Meaning.NOTHING
+
+
+def heading_row(table: ForeignTable) -> int | None:
+    """The row of the headings, from 0: that in which most words are known; None where none of the first tells any."""
+    known = [_known(row) for row in table.rows[:_MOST_ABOVE]]
+    best = max(known, default=0)
+    return known.index(best) if best else None
+
+
+def _known(row: Sequence[Value]) -> int:
+    return len({found for cell in row if isinstance(cell, str) and (found := meaning_of(cell)) is not Meaning.NOTHING})
+
+
+def meanings_of(headings: Sequence[str]) -> tuple[Meaning, ...]:
+    """A meaning for each column; only weights can stand in several columns, another's second is left out."""
+    taken: set[Meaning] = set()
+    found = []
+    for heading in headings:
+        meaning = meaning_of(heading)
+        if meaning in taken and meaning is not Meaning.NET:
+            meaning = Meaning.NOTHING
+        taken.add(meaning)
+        found.append(meaning)
+    return tuple(found)
+
+
+def headings_of(table: ForeignTable, row: int | None) -> tuple[str, ...]:
+    """The words over each column, blank where there are none."""
+    told = table.rows[row] if row is not None and row < len(table.rows) else ()
+    texts = [str(cell).strip() if cell is not None else "" for cell in told]
+    return tuple(texts + [""] * (table.columns - len(texts)))
