@@ -4,10 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
+from pathlib import Path
+from tempfile import TemporaryDirectory
 from typing import cast
 
 from PySide6.QtCore import QCoreApplication, QItemSelectionModel
 
+from calibrator.desk.bring_in.dialog import BringInDialog
+from calibrator.desk.bring_in.orders import DayOrder
+from calibrator.desk.bring_in.work import Bringing
 from calibrator.desk.busy import Sign
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
@@ -33,11 +38,13 @@ from calibrator.desk.trust_words import moment
 from calibrator.desk.weigh_in.workings import check_workings, level_workings, line_workings
 from calibrator.desk.window import Window
 from calibrator.model import FillWay, Lot, Scale, Scoop, Step, WeighIn, new_id
+from calibrator.model.underway import unwatched
 from calibrator.records import RecordsUnreachable
 from calibrator.records.server import FoundThere
 from calibrator.records.tables import SCHEMA
 
 AWAY = "postgresql://feeder@dairy-office:5433/calibrator"
+
 TWO_ROWS = QItemSelectionModel.SelectionFlag.Select | QItemSelectionModel.SelectionFlag.Rows
 
 
@@ -60,6 +67,7 @@ def tour(window: Window) -> Iterator[str]:
     yield from _tables(window)
     yield from _mix_check(window)
     yield from _setup(window)
+    yield from _bring_in(window)
     yield from _help(window)
     yield from _welcome(window)
 
@@ -198,6 +206,42 @@ def _season(window: Window) -> Iterator[str]:
     page.lots.table.selectionModel().select(page.lots.model.index(2, 0), TWO_ROWS)
     yield "season-two-lots"
     page.tabs.setCurrentIndex(0)
+
+
+def _bring_in(window: Window) -> Iterator[str]:
+    """A spreadsheet on its way in: as read, its columns with questions open, what it comes to, what is to mend."""
+    farm = window.desk.farm
+    assert farm is not None
+    with TemporaryDirectory() as folder:
+        file = Path(folder) / "weighings.csv"
+        for name, text in (("", _WEIGHINGS), ("-faults", _WEIGHINGS + "24-031A;x;2/4/2024;9;twelve;wet\n;;;;10,1;\n")):
+            file.write_text(text, "utf-8")
+            work = Bringing(window.desk.records, farm, file, "MK")
+            work.look(unwatched)
+            dialog = BringInDialog(window.desk, work, window)
+            dialog.show()
+            if not name:
+                yield "bring-in-table"
+            dialog.next()
+            if not name:
+                yield "bring-in-columns"
+            columns, scoops = dialog.columns, window.desk.records.every(Scoop, farm.id)
+            work.change(
+                orders={2: DayOrder.DAY_MONTH}, way=FillWay.LEVEL, scoops={"": scoops[0].id},
+                scale_id=window.desk.records.every(Scale, farm.id)[0].id,
+            )  # fmt: skip
+            columns.show_work(work)
+            dialog._show_outcome(work.judge(window.desk.clock().date(), unwatched))
+            yield f"bring-in-outcome{name}"
+            dialog.close()
+
+
+_WEIGHINGS = """Windy Hollow;;;;;
+Lot;Product;Date;Bag;Net weight (oz);Remark
+24-030A;20-20 replacer;1/3/2024;1;11,2;
+24-030A;20-20 replacer;1/3/2024;2;11,4;damp
+24-030A;20-20 replacer;1/3/2024;3;11,1;
+"""
 
 
 def _setup(window: Window) -> Iterator[str]:

@@ -21,6 +21,8 @@ ORDER_DAYS = 30
 LOW_DAYS = 3
 """A weigh-in takes its day, and a delivery some: common practice, no source."""
 
+_NOT_THERE = (LotState.FINISHED, LotState.BROUGHT_IN)
+
 
 @dataclass(frozen=True)
 class AtHand:
@@ -112,7 +114,7 @@ def _days_g(plans: Sequence[Plan], lot: Lot, first: date, days: int) -> list[flo
 
 def _others(lots: Sequence[LotStanding], here: LotStanding) -> list[LotStanding]:
     """The lots to go on with, the newest first: not used up, and not of the time before the one in use."""
-    others = [known for known in lots if known.lot.id != here.lot.id and known.state is not LotState.FINISHED]
+    others = [known for known in lots if known.lot.id != here.lot.id and known.state not in _NOT_THERE]
     here_at = here.sign_off.at if here.sign_off else None
     return [o for o in others if o.sign_off is None or (here_at is not None and o.sign_off.at >= here_at)]
 

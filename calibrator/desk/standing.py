@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Container, Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
@@ -22,7 +22,7 @@ from calibrator.model import (
     SignOff,
     WeighIn,
 )
-from calibrator.records import Records
+from calibrator.records import Records, brought_in
 
 CHECK_EVERY_DAYS = 7
 FIRST_CHECK_DAYS = 1
@@ -33,6 +33,7 @@ class LotState(StrEnum):
     """What a lot has come to."""
 
     DELIVERED = "delivered"
+    BROUGHT_IN = "brought_in"  # from a file of another program, another lot came after it: it waits for nothing
     UNDER_WAY = "under_way"
     SIGNED_OFF = "signed_off"
     FINISHED = "finished"
@@ -160,7 +161,9 @@ def standing(records: Records, farm: Farm) -> Standing:
     sign_offs = records.sign_offs(farm.id)
     marks = [mark for mark in records.marks() if mark.farm_id == farm.id]
     weigh_ins = records.every(WeighIn, farm.id)
-    lots = tuple(_lot_standing(lot, weigh_ins, sign_offs, marks) for lot in records.every(Lot, farm.id))
+    every_lot = records.every(Lot, farm.id)
+    past = _past(every_lot, brought_in(records, Lot))
+    lots = tuple(_lot_standing(lot, weigh_ins, sign_offs, marks, lot.id in past) for lot in every_lot)
     scoops = tuple(scoop for scoop in records.every(Scoop, farm.id) if scoop.retired_on is None)
     prints, endings = tuple(records.prints(farm.id)), tuple(records.sheet_endings(farm.id))
     checks = tuple(check for check in records.every(MixCheck, farm.id) if not check.withdrawn_reason)
@@ -273,27 +276,36 @@ def _lot_in_force(now: Standing, sheet: Printed) -> Lot | None:
     return known.lot if known else None
 
 
+def _past(lots: Sequence[Lot], brought: Container[str]) -> frozenset[str]:
+    """The lots from a file that others came after: nobody is to weigh them in now."""
+    newest = max((lot.arrived_on for lot in lots if lot.arrived_on is not None), default=date.max)
+    own = (lot for lot in lots if lot.id in brought)
+    return frozenset(lot.id for lot in own if lot.arrived_on is None or lot.arrived_on < newest)
+
+
 def _lot_standing(
-    lot: Lot, weigh_ins: Sequence[WeighIn], sign_offs: Sequence[SignOff], marks: Sequence[Mark]
+    lot: Lot, weigh_ins: Sequence[WeighIn], sign_offs: Sequence[SignOff], marks: Sequence[Mark], past: bool
 ) -> LotStanding:
     own = [sign_off for sign_off in sign_offs if sign_off.lot_id == lot.id]
     signed = {sign_off.weigh_in_id for sign_off in own}
     left_open = [w for w in weigh_ins if w.lot_id == lot.id and not w.abandoned and w.id not in signed]
     return LotStanding(
         lot,
-        _state(lot, own, left_open),
+        _state(lot, own, left_open, past),
         own[-1] if own else None,
         marks_in_force([mark for mark in marks if mark.lot_id == lot.id], own),
         left_open[-1] if left_open else None,
     )
 
 
-def _state(lot: Lot, sign_offs: Sequence[SignOff], left_open: Sequence[WeighIn]) -> LotState:
+def _state(lot: Lot, sign_offs: Sequence[SignOff], left_open: Sequence[WeighIn], past: bool) -> LotState:
     if lot.finished_on is not None:
         return LotState.FINISHED
     if left_open:
         return LotState.UNDER_WAY
-    return LotState.SIGNED_OFF if sign_offs else LotState.DELIVERED
+    if sign_offs:
+        return LotState.SIGNED_OFF
+    return LotState.BROUGHT_IN if past else LotState.DELIVERED
 
 
 def _scoops_with_old_lines(now: Standing) -> list[Waiting]:

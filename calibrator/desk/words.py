@@ -19,6 +19,7 @@ def state_words(state: LotState) -> str:
     """What a lot has come to."""
     return {
         LotState.DELIVERED: translate("Words", "not weighed in"),
+        LotState.BROUGHT_IN: translate("Words", "from a file"),
         LotState.UNDER_WAY: translate("Words", "being weighed"),
         LotState.SIGNED_OFF: translate("Words", "signed off"),
         LotState.FINISHED: translate("Words", "finished"),

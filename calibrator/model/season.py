@@ -50,6 +50,11 @@ class SeasonLot(NamedTuple):
     full_scoops: int | None
     mark_mass_g: float | None
 
+    @property
+    def signed_off(self) -> bool:
+        """Not so for a past weighing out of a file: it stands under the name of its weigh-in."""
+        return self.sign_off_id != self.weigh_in_id
+
 
 class LevelFill(NamedTuple):
     """A level fill that counts: the weigh-in and bag it belongs to, g of all its scoopfuls together."""

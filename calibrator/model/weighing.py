@@ -31,7 +31,8 @@ class WeighIn:
     """The fills of one lot with one scoop on one scale on one day, up to sign-off.
 
     It is filled in step by step, so most of it may be unknown yet. `old_line_mm` is the line found on the
-    scoop, `drawn_line_mm` the new line as drawn; both are distances down the wall from the rim.
+    scoop, `drawn_line_mm` the new line as drawn; both are distances down the wall from the rim. `abandoned` is one
+    that is not gone on with: given up, or a past one out of a file.
     """
 
     id: str

@@ -5,6 +5,7 @@ overwritten: a correction is a new revision that names the one it replaces, who 
 """
 
 from calibrator.records.backup import Backup
+from calibrator.records.bringing import brought_in
 from calibrator.records.errors import (
     DiskFull,
     EditedMeanwhile,
@@ -53,6 +54,7 @@ __all__ = [
     "Salvaged",
     "backups_of",
     "bag_sums",
+    "brought_in",
     "default_url",
     "demo_records",
     "every_spot_fill",

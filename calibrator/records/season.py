@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 from sqlalchemy import FromClause, Select, and_, func, select
@@ -38,10 +39,13 @@ def season_lots(records: Records, farm_id: str) -> list[SeasonLot]:
     return lots if len(newest) == len(lots) else sorted(newest.values(), key=_order(lots))
 
 
-def bag_sums(records: Records, farm_id: str) -> list[BagSum]:
-    """The level fills of a farm's signed-off weigh-ins, summed bag by bag and person by person."""
+def bag_sums(records: Records, farm_id: str, also: Sequence[str] = ()) -> list[BagSum]:
+    """The level fills of a farm's signed-off weigh-ins, and of those named `also`, summed by bag and person."""
     with records.reading() as connection:
-        return [BagSum._make(row) for row in connection.execute(_sums(farm_id))]
+        found = [BagSum._make(row) for row in connection.execute(_sums(farm_id))]
+        if also:
+            found += [BagSum._make(row) for row in connection.execute(_sums_of(also))]
+    return found
 
 
 def level_fills(records: Records, farm_id: str) -> list[LevelFill]:
@@ -126,14 +130,22 @@ def _level_fills(farm_id: str) -> Select[Any]:
 
 
 def _sums(farm_id: str) -> Select[Any]:
+    signed = fills.join(sign_offs, sign_offs.c.weigh_in_id == fills.c.weigh_in_id)
+    return _summed().select_from(signed).where(sign_offs.c.farm_id == farm_id)
+
+
+def _sums_of(weigh_in_ids: Sequence[str]) -> Select[Any]:
+    return _summed().where(fills.c.weigh_in_id.in_(weigh_in_ids))
+
+
+def _summed() -> Select[Any]:
     f = fills.c
     return (
         select(
             f.weigh_in_id, f.bag, f.by, func.count(), func.sum(f.scoopfuls), func.sum(f.mass_g),
             func.sum(f.mass_g * f.mass_g / f.scoopfuls),
         )
-        .select_from(fills.join(sign_offs, sign_offs.c.weigh_in_id == f.weigh_in_id))
-        .where(sign_offs.c.farm_id == farm_id, f.way == FillWay.LEVEL, f.id.not_in(_struck()))
+        .where(f.way == FillWay.LEVEL, f.id.not_in(_struck()))
         .group_by(f.weigh_in_id, f.bag, f.by)
         .order_by(func.min(f.change))
     )  # fmt: skip

@@ -21,8 +21,8 @@ from calibrator.records.plain import NotPlain, to_plain
 from calibrator.units import Kind, NotUnderstood, Quantity, read
 
 _LEVEL = "level|struck|struck level|struck off|leveled|al ras|ras|nivelado|raso"
-_TO_MARK = "to_mark|to mark|to the mark|mark|to the line|line|to line|a la linea|a la línea|linea|línea|marca"
-_TAPPED = "tapped|packed|golpeado|apretado"
+_TO_MARK = "to_mark|to mark|to the mark|mark|to the line|line|to line|a la linea|a la línea|hasta la línea|hasta la linea|linea|línea|marca"
+_TAPPED = "tapped|packed|golpeado|golpeada|apretado"
 _WAYS = {
     word: way
     for way, words in ((FillWay.LEVEL, _LEVEL), (FillWay.TO_MARK, _TO_MARK), (FillWay.TAPPED, _TAPPED))
@@ -30,8 +30,8 @@ _WAYS = {
 }
 _YES = dict.fromkeys(("yes", "y", "x", "true", "1", "sí", "si", "s", "verdadero", "✓"), True)
 _NO = dict.fromkeys(("no", "n", "false", "0", "falso", "-"), False)
-_PACKAGES = {"bag": PackageKind.BAG, "bags": PackageKind.BAG, "saco": PackageKind.BAG, "sacos": PackageKind.BAG}
-_PACKAGES |= {"tote": PackageKind.TOTE, "totes": PackageKind.TOTE, "supersaco": PackageKind.TOTE}
+_PACKAGES = dict.fromkeys(("bag", "bags", "saco", "sacos", "costal", "costales"), PackageKind.BAG)
+_PACKAGES |= dict.fromkeys(("tote", "totes", "súper saco", "super saco", "supersaco"), PackageKind.TOTE)
 LONGEST_NAME, LONGEST_NOTE, LONGEST_BY = 80, 300, 12
 MOST_BAG, MOST_SCOOPFULS = 999, 20
 _GRAMS_AT_MOST = 1e6

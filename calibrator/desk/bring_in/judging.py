@@ -174,11 +174,19 @@ class _Judging:
             if value is _WRONG or not new:
                 continue
             earlier = self.told_in.setdefault((key, meaning), (self._at, value))
-            if earlier[1] != value:
+            if meaning is Meaning.NOTE:  # a remark may be on one bag of many: all are kept
+                self._add_note(key, value)
+            elif earlier[1] != value:
                 told = text_of(self._cell(earlier[0], place))
                 self._fault(meaning, row, faults.not_alike(earlier[0] + 1, told), place)
             else:
                 self.new[key] = _with(self.new[key], meaning, value)
+
+    def _add_note(self, key: str, note: str) -> None:
+        lot = self.new[key]
+        told = lot.note.split("; ") if lot.note else []
+        if note not in told and len("; ".join([*told, note])) <= cells.LONGEST_NOTE:
+            self.new[key] = replace(lot, note="; ".join([*told, note]))
 
     def _judge_lot(self, key: str, lot: Lot) -> None:
         if lot.made_on and lot.arrived_on and lot.made_on > lot.arrived_on:

@@ -76,7 +76,10 @@ def lines_view(model: Lines, name: str, *, numbered: bool = False) -> QTableView
     view.verticalHeader().setDefaultSectionSize(28)
     header = view.horizontalHeader()
     header.setHighlightSections(False)
-    header.setMaximumSectionSize(WIDEST)
+    header.setStretchLastSection(not numbered)
+    header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+    if numbered:
+        header.setMaximumSectionSize(WIDEST)
     header.setResizeContentsPrecision(40)
     header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
     return view

@@ -16,6 +16,7 @@ from calibrator.desk.parts import button, clear, label
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.trust_words import moment
 from calibrator.model import PackageKind, Paper, UnitSystem
+from calibrator.records.bringing import BROUGHT_IN
 from calibrator.units import show_length, show_mass, show_percent, show_scoop_volume, show_volume
 
 SHOWN = 6
@@ -61,7 +62,14 @@ class HistoryList(QWidget):
         day = moment(at)
         who = self.tr("{day}, {who}").format(day=day, who=by) if by else day
         told = self.tr("{when}: {what}").format(when=who, what=what)
-        return self.tr("{told} ({why})").format(told=told, why=why) if why else told
+        return self.tr("{told} ({why})").format(told=told, why=why_words(why)) if why else told
+
+
+def why_words(why: str) -> str:
+    """A reason as it was given; that of what came out of a file in the language of the screen."""
+    if not why.startswith(BROUGHT_IN):
+        return why
+    return translate("History", "brought in from {file}").format(file=why.removeprefix(BROUGHT_IN))
 
 
 def changed_words(before: Any, after: Any, system: UnitSystem) -> str:

@@ -29,6 +29,7 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.figure_block import FigureBlock
 from calibrator.desk.words import mark_words, packages_words, state_tone, state_words, step_words
 from calibrator.model import Composition, Fill, Lot, Mark, PackageKind, Scoop, SignOff, SpotFill, UnitSystem, WeighIn
+from calibrator.records import brought_in
 from calibrator.units import show_density, show_density_oz_per_qt, show_mass, show_percent, show_with_uncertainty
 
 BLOCKS_ABREAST = 3
@@ -119,6 +120,7 @@ class LotDetail(QFrame):
         if known.open_weigh_in and known.state is not LotState.FINISHED:
             text = self.tr("A weigh-in is under way; it stands at this step: {step}.")
             lines.append(text.format(step=step_words(known.open_weigh_in.step)))
+        lines += self._out_of_files(known.lot)
         signed = known.sign_off
         if signed is None:
             return [*lines, self.tr("Nothing is signed off yet for this lot.")]
@@ -126,6 +128,17 @@ class LotDetail(QFrame):
         day = day_text(signed.at.astimezone().date())
         fills, bags = counted.fills(signed.fills), counted.bags(signed.bags)
         return [*lines, text.format(day=day, who=signed.by, fills=fills, bags=bags)]
+
+    def _out_of_files(self, lot: Lot) -> list[str]:
+        """Past weigh-ins, with the file that told them."""
+        files = brought_in(self.desk.records, WeighIn)
+        text = self.tr("Weighed on {day}, brought in from {file}; not signed off.")
+        own = self.desk.records.every(WeighIn, lot.farm_id, lot_id=lot.id) if files else []
+        return [
+            text.format(day=day_text(one.started_at.astimezone().date()), file=files[one.id])
+            for one in own
+            if one.id in files
+        ]
 
     def _add_level(self, known: LotStanding, signed: SignOff, names: dict[str, str]) -> None:
         level = FigureBlock()

@@ -8,6 +8,7 @@ from enum import StrEnum
 from functools import cached_property
 
 from calibrator.desk.refusals import in_words
+from calibrator.desk.season.past_lots import past_lots
 from calibrator.model import (
     BagSum,
     Composition,
@@ -79,7 +80,9 @@ class SeasonFacts:
     def __init__(self, records: Records, farm: Farm) -> None:
         self._records = records
         self.farm = farm
-        self._read: list[SeasonLot] = season_lots(records, farm.id)
+        signed = season_lots(records, farm.id)
+        self._past = past_lots(records, farm, signed)
+        self._read: list[SeasonLot] = [*signed, *self._past]
         self.few_fills = sum(lot.fills for lot in self._read) <= READ_AT_ONCE_FILLS
         self._shapes: dict[str, Scoop] = {}
         self._meanings: dict[int, Meaning | None] = {}
@@ -93,7 +96,7 @@ class SeasonFacts:
     def sums(self) -> list[BagSum]:
         """What every bag weighed; read once."""
         self._fills_read = True
-        return bag_sums(self._records, self.farm.id)
+        return bag_sums(self._records, self.farm.id, [lot.weigh_in_id for lot in self._past])
 
     @cached_property
     def _by_weigh_in(self) -> dict[str, list[BagSum]]:

@@ -232,10 +232,15 @@ def lot_words(lot: SeasonLot, day: date | None, system: UnitSystem, rules: tuple
         density=density_text(lot.density_g_per_ml, system),
         interval=interval_text(lot.density_low_g_per_ml, lot.density_high_g_per_ml, system),
     )
-    return " ".join([f"{told}.", *(rule_words(rule) for rule in rules)])
+    parts = [f"{told}.", *(rule_words(rule) for rule in rules)]
+    if not lot.signed_off:
+        parts.insert(1, translate("Season", "Out of a file, not signed off."))
+    return " ".join(parts)
 
 
 def weighed_words(lot: SeasonLot) -> str:
     """From how many fills of how many bags."""
     text = translate("Season", "{fills}, {bags}")
+    if not lot.signed_off:
+        text = translate("Season", "{fills}, {bags}, out of a file")
     return text.format(fills=counted.fills(lot.fills), bags=counted.bags(lot.bags))

@@ -38,7 +38,7 @@ class LotChooser(QWidget):
         clear(self._list)
         farm = self._desk.farm
         lots = standing(self._desk.records, farm).lots if farm else ()
-        order = {LotState.UNDER_WAY: 0, LotState.DELIVERED: 1, LotState.SIGNED_OFF: 2}
+        order = {LotState.UNDER_WAY: 0, LotState.DELIVERED: 1, LotState.SIGNED_OFF: 2, LotState.BROUGHT_IN: 3}
         shown = sorted((lot for lot in reversed(lots) if lot.state in order), key=lambda lot: order[lot.state])
         for lot in shown:
             self._list.addWidget(self._card(lot))
@@ -54,7 +54,8 @@ class LotChooser(QWidget):
         lot = standing_lot.lot
         begin = button(self._button_text(standing_lot.state), self._begin)
         begin.setProperty("lot", lot.id)
-        begin.setProperty("kind", "" if standing_lot.state == LotState.SIGNED_OFF else "main")
+        quiet = standing_lot.state in (LotState.SIGNED_OFF, LotState.BROUGHT_IN)
+        begin.setProperty("kind", "" if quiet else "main")
         begin.setAccessibleName(f"{self._button_text(standing_lot.state)}, {lot.lot_number}")
         about = " · ".join(
             part for part in (lot.product, self._arrived(standing_lot), self._state(standing_lot)) if part
@@ -77,6 +78,7 @@ class LotChooser(QWidget):
         return {
             LotState.UNDER_WAY: self.tr("Go on"),
             LotState.DELIVERED: self.tr("Weigh in"),
+            LotState.BROUGHT_IN: self.tr("Weigh in"),
         }.get(state, self.tr("Weigh in again"))
 
     def _begin(self) -> None:
