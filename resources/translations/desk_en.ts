@@ -207,6 +207,55 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n new lots.</source>
+        <translation>
+            <numerusform>%n new lot.</numerusform>
+            <numerusform>%n new lots.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new fills.</source>
+        <translation>
+            <numerusform>%n new fill.</numerusform>
+            <numerusform>%n new fills.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lots were brought in.</source>
+        <translation>
+            <numerusform>%n lot was brought in.</numerusform>
+            <numerusform>%n lots were brought in.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fills were brought in.</source>
+        <translation>
+            <numerusform>%n fill was brought in.</numerusform>
+            <numerusform>%n fills were brought in.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lots are there already and stay as they are.</source>
+        <translation>
+            <numerusform>%n lot is there already and stays as it is.</numerusform>
+            <numerusform>%n lots are there already and stay as they are.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fills are there already.</source>
+        <translation>
+            <numerusform>%n fill is there already.</numerusform>
+            <numerusform>%n fills are there already.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cells have to be mended in the file first; nothing is brought in before.</source>
+        <translation>
+            <numerusform>%n cell has to be mended in the file first; nothing is brought in before.</numerusform>
+            <numerusform>%n cells have to be mended in the file first; nothing is brought in before.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n scoops still bear the old line: {sheets}.</source>
         <translation>
             <numerusform>%n scoop still bears the old line: {sheets}.</numerusform>

@@ -306,6 +306,412 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
 </context>
 <context>
+    <name>BringIn</name>
+    <message>
+        <source>Reading {file}</source>
+        <translation>Leyendo {file}</translation>
+    </message>
+    <message>
+        <source>The lot number is missing. Write it, or say that an empty cell means the one above.</source>
+        <translation>Falta el número de lote. Escríbalo, o diga que una celda vacía significa la de arriba.</translation>
+    </message>
+    <message>
+        <source>Two lots of the records have this number. Correct one of them on the page of the lots.</source>
+        <translation>Dos lotes de los registros tienen este número. Corrija uno de ellos en la página de lotes.</translation>
+    </message>
+    <message>
+        <source>Row {row} tells {other} for the same lot. Make both alike.</source>
+        <translation>La fila {row} dice {other} del mismo lote. Ponga lo mismo en las dos.</translation>
+    </message>
+    <message>
+        <source>The spreadsheet has no value here: a formula that was not worked out, or an error. Mend it there and save the file anew.</source>
+        <translation>La hoja de cálculo no tiene valor aquí: una fórmula sin calcular o un error. Corríjalo allí y guarde el archivo de nuevo.</translation>
+    </message>
+    <message>
+        <source>This can be {one} or {other}. Choose the order of this column&apos;s days.</source>
+        <translation>Puede ser {one} o {other}. Escoja el orden de los días de esta columna.</translation>
+    </message>
+    <message>
+        <source>This day is still to come. Mend it in the file.</source>
+        <translation>Este día todavía no llega. Corríjalo en el archivo.</translation>
+    </message>
+    <message>
+        <source>This day is before the year 2000. Mend it in the file.</source>
+        <translation>Este día es anterior al año 2000. Corríjalo en el archivo.</translation>
+    </message>
+    <message>
+        <source>There is no such day in the chosen order. Mend it in the file, or choose another order.</source>
+        <translation>No existe tal día en el orden escogido. Corríjalo en el archivo o escoja otro orden.</translation>
+    </message>
+    <message>
+        <source>This is no day. Write it like 2026-03-02.</source>
+        <translation>Esto no es un día. Escríbalo como 2026-03-02.</translation>
+    </message>
+    <message>
+        <source>The day is missing. Write when it was weighed.</source>
+        <translation>Falta el día. Escriba cuándo se pesó.</translation>
+    </message>
+    <message>
+        <source>This is no time of day. Write it like 14:30, or leave it empty.</source>
+        <translation>Esto no es una hora. Escríbala como 14:30 o déjela vacía.</translation>
+    </message>
+    <message>
+        <source>This is no number. Write one, or leave the cell empty.</source>
+        <translation>Esto no es un número. Escriba uno o deje la celda vacía.</translation>
+    </message>
+    <message>
+        <source>This should be a whole number from {lowest} to {highest}.</source>
+        <translation>Debe ser un número entero de {lowest} a {highest}.</translation>
+    </message>
+    <message>
+        <source>Write yes or no, or leave the cell empty.</source>
+        <translation>Escriba sí o no, o deje la celda vacía.</translation>
+    </message>
+    <message>
+        <source>This does not say how the scoop was filled. Write level, to the line or tapped.</source>
+        <translation>Esto no dice cómo se llenó la medida. Escriba al ras, a la línea o golpeada.</translation>
+    </message>
+    <message>
+        <source>This is no kind of package. Write bag or tote.</source>
+        <translation>Esto no es un tipo de empaque. Escriba costal o súper saco.</translation>
+    </message>
+    <message>
+        <source>That is less than one percent. Where a fifth is meant, write 20.</source>
+        <translation>Es menos de uno por ciento. Si quiere decir una quinta parte, escriba 20.</translation>
+    </message>
+    <message>
+        <source>The empty scoop weighs more than the filled one. Mend one of the two.</source>
+        <translation>La medida vacía pesa más que la llena. Corrija una de las dos.</translation>
+    </message>
+    <message>
+        <source>The weight of the empty scoop is missing in this row.</source>
+        <translation>En esta fila falta el peso de la medida vacía.</translation>
+    </message>
+    <message>
+        <source>The lot was made after it arrived. Mend one of the two days.</source>
+        <translation>El lote se fabricó después de recibirse. Corrija uno de los dos días.</translation>
+    </message>
+    <message>
+        <source>Protein, fat, fibre, ash and moisture together are more than 100 %. Mend them.</source>
+        <translation>Proteína, grasa, fibra, ceniza y humedad juntas pasan de 100 %. Corríjalas.</translation>
+    </message>
+    <message>
+        <source>No scoopful of this scoop is as light as that. Look at the unit and the scoop.</source>
+        <translation>Ninguna llenada de esta medida es tan ligera. Revise la unidad y la medida.</translation>
+    </message>
+    <message>
+        <source>No powder is as heavy as that in this scoop. Look at the unit and the scoop.</source>
+        <translation>Ningún polvo pesa tanto en esta medida. Revise la unidad y la medida.</translation>
+    </message>
+    <message>
+        <source>That is more than the chosen scale weighs. Look at the unit and the scale.</source>
+        <translation>Es más de lo que pesa la báscula escogida. Revise la unidad y la báscula.</translation>
+    </message>
+    <message>
+        <source>This is longer than {most} letters. Shorten it in the file.</source>
+        <translation>Pasa de {most} letras. Acórtelo en el archivo.</translation>
+    </message>
+    <message>
+        <source>There is a letter in it that cannot be kept. Write it anew.</source>
+        <translation>Tiene una letra que no se puede guardar. Escríbalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>leave out</source>
+        <translation>no traer</translation>
+    </message>
+    <message>
+        <source>Lot number</source>
+        <translation>Número de lote</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Producto</translation>
+    </message>
+    <message>
+        <source>Supplier</source>
+        <translation>Proveedor</translation>
+    </message>
+    <message>
+        <source>Plant code</source>
+        <translation>Clave de planta</translation>
+    </message>
+    <message>
+        <source>Day it arrived</source>
+        <translation>Día en que se recibió</translation>
+    </message>
+    <message>
+        <source>Day it was made</source>
+        <translation>Día de fabricación</translation>
+    </message>
+    <message>
+        <source>First day fed</source>
+        <translation>Primer día de uso</translation>
+    </message>
+    <message>
+        <source>Last day fed</source>
+        <translation>Último día de uso</translation>
+    </message>
+    <message>
+        <source>Bag or tote</source>
+        <translation>Costal o súper saco</translation>
+    </message>
+    <message>
+        <source>How many bags came</source>
+        <translation>Cuántos costales llegaron</translation>
+    </message>
+    <message>
+        <source>Weight of a bag</source>
+        <translation>Peso de un costal</translation>
+    </message>
+    <message>
+        <source>Price of a bag</source>
+        <translation>Precio de un costal</translation>
+    </message>
+    <message>
+        <source>Protein, %</source>
+        <translation>Proteína, %</translation>
+    </message>
+    <message>
+        <source>Fat, %</source>
+        <translation>Grasa, %</translation>
+    </message>
+    <message>
+        <source>Fibre, %</source>
+        <translation>Fibra, %</translation>
+    </message>
+    <message>
+        <source>Ash, %</source>
+        <translation>Ceniza, %</translation>
+    </message>
+    <message>
+        <source>Moisture, %</source>
+        <translation>Humedad, %</translation>
+    </message>
+    <message>
+        <source>Medicated, yes or no</source>
+        <translation>Medicado, sí o no</translation>
+    </message>
+    <message>
+        <source>Agglomerated, yes or no</source>
+        <translation>Aglomerado, sí o no</translation>
+    </message>
+    <message>
+        <source>Note on the lot</source>
+        <translation>Nota sobre el lote</translation>
+    </message>
+    <message>
+        <source>Day of the weighing</source>
+        <translation>Día de la pesada</translation>
+    </message>
+    <message>
+        <source>Time of the weighing</source>
+        <translation>Hora de la pesada</translation>
+    </message>
+    <message>
+        <source>Scoop</source>
+        <translation>Medida</translation>
+    </message>
+    <message>
+        <source>Number of the bag</source>
+        <translation>Número del costal</translation>
+    </message>
+    <message>
+        <source>How it was filled</source>
+        <translation>Cómo se llenó</translation>
+    </message>
+    <message>
+        <source>Weight of the powder</source>
+        <translation>Peso del polvo</translation>
+    </message>
+    <message>
+        <source>Weight of the filled scoop</source>
+        <translation>Peso de la medida llena</translation>
+    </message>
+    <message>
+        <source>Weight of the empty scoop</source>
+        <translation>Peso de la medida vacía</translation>
+    </message>
+    <message>
+        <source>Weight as it was typed</source>
+        <translation>Peso como se escribió</translation>
+    </message>
+    <message>
+        <source>Scoopfuls weighed together</source>
+        <translation>Medidas pesadas juntas</translation>
+    </message>
+    <message>
+        <source>Line, below the rim</source>
+        <translation>Línea, bajo el borde</translation>
+    </message>
+    <message>
+        <source>Who weighed</source>
+        <translation>Quién pesó</translation>
+    </message>
+    <message>
+        <source>Why it does not count</source>
+        <translation>Por qué no cuenta</translation>
+    </message>
+    <message>
+        <source>Name of the weigh-in</source>
+        <translation>Nombre de la pesada</translation>
+    </message>
+    <message>
+        <source>day, month, year</source>
+        <translation>día, mes, año</translation>
+    </message>
+    <message>
+        <source>month, day, year</source>
+        <translation>mes, día, año</translation>
+    </message>
+    <message>
+        <source>year, month, day</source>
+        <translation>año, mes, día</translation>
+    </message>
+    <message>
+        <source>decimal point</source>
+        <translation>punto decimal</translation>
+    </message>
+    <message>
+        <source>decimal comma</source>
+        <translation>coma decimal</translation>
+    </message>
+    <message>
+        <source>struck level</source>
+        <translation>al ras</translation>
+    </message>
+    <message>
+        <source>to the line</source>
+        <translation>hasta la línea</translation>
+    </message>
+    <message>
+        <source>packed by taps</source>
+        <translation>golpeada</translation>
+    </message>
+    <message>
+        <source>all fills of a day from one bag</source>
+        <translation>todas las del día de un costal</translation>
+    </message>
+    <message>
+        <source>each fill from another bag</source>
+        <translation>cada llenada de otro costal</translation>
+    </message>
+    <message>
+        <source>Row {row} settles it: {text}</source>
+        <translation>La fila {row} lo decide: {text}</translation>
+    </message>
+    <message>
+        <source>Say which column is the lot number.</source>
+        <translation>Diga qué columna es el número de lote.</translation>
+    </message>
+    <message>
+        <source>Say which column is the day of the weighing.</source>
+        <translation>Diga qué columna es el día de la pesada.</translation>
+    </message>
+    <message>
+        <source>Say in which unit “{head}” is.</source>
+        <translation>Diga en qué unidad está “{head}”.</translation>
+    </message>
+    <message>
+        <source>Say in which order the days of “{head}” are written.</source>
+        <translation>Diga en qué orden están escritos los días de “{head}”.</translation>
+    </message>
+    <message>
+        <source>Say which sign “{head}” has before the decimals.</source>
+        <translation>Diga qué signo tiene “{head}” antes de los decimales.</translation>
+    </message>
+    <message>
+        <source>Say from which year the days are counted.</source>
+        <translation>Diga desde qué año se cuentan los días.</translation>
+    </message>
+    <message>
+        <source>Say how the scoop was filled.</source>
+        <translation>Diga cómo se llenó la medida.</translation>
+    </message>
+    <message>
+        <source>Say from how many bags the fills came.</source>
+        <translation>Diga de cuántos costales son las llenadas.</translation>
+    </message>
+    <message>
+        <source>Say which scoop “{head}” is.</source>
+        <translation>Diga qué medida es “{head}”.</translation>
+    </message>
+    <message>
+        <source>Say on which scale it was weighed.</source>
+        <translation>Diga en qué báscula se pesó.</translation>
+    </message>
+    <message>
+        <source>Type what the empty scoop weighs.</source>
+        <translation>Escriba cuánto pesa la medida vacía.</translation>
+    </message>
+    <message>
+        <source>Say who weighed, or who brings this in.</source>
+        <translation>Diga quién pesó o quién trae esto.</translation>
+    </message>
+    <message>
+        <source>Say which scoop was weighed.</source>
+        <translation>Diga qué medida se pesó.</translation>
+    </message>
+    <message>
+        <source>There is nothing in it that is not in the records already.</source>
+        <translation>No hay nada que no esté ya en los registros.</translation>
+    </message>
+    <message>
+        <source>Rows that add up others are left out: {rows}.</source>
+        <translation>Se dejan fuera las filas que suman otras: {rows}.</translation>
+    </message>
+    <message>
+        <source>Worked out by formulas, taken with the value that the spreadsheet last had: {names}.</source>
+        <translation>Calculado con fórmulas, se toma el último valor que tuvo la hoja de cálculo: {names}.</translation>
+    </message>
+</context>
+<context>
+    <name>BringInDialog</name>
+    <message>
+        <source>Bring in lots and weighings</source>
+        <translation>Traer lotes y pesadas</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Siguiente</translation>
+    </message>
+    <message>
+        <source>Reading {file}</source>
+        <translation>Leyendo {file}</translation>
+    </message>
+    <message>
+        <source>Looking through the rows</source>
+        <translation>Revisando las filas</translation>
+    </message>
+    <message>
+        <source>Adding lots and weighings</source>
+        <translation>Agregando lotes y pesadas</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Agregar</translation>
+    </message>
+    <message>
+        <source>1 of 3: is the table read rightly?</source>
+        <translation>1 de 3: ¿se leyó bien la tabla?</translation>
+    </message>
+    <message>
+        <source>2 of 3: what do the columns mean? Nothing is guessed; what is not clear is asked.</source>
+        <translation>2 de 3: ¿qué significan las columnas? No se adivina nada; lo que no está claro se pregunta.</translation>
+    </message>
+    <message>
+        <source>3 of 3: this is what it comes to. Nothing is added yet.</source>
+        <translation>3 de 3: esto es lo que resulta. Todavía no se agrega nada.</translation>
+    </message>
+</context>
+<context>
     <name>Cautions</name>
     <message>
         <source>Medicated powder: the product label and the feed tag say how much, for which calves and for how long; ask the veterinarian before feeding it otherwise. Keep it apart and mark the scoop.</source>
@@ -384,6 +790,93 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <message>
         <source>Say what changes: more powder, or a further feeding.</source>
         <translation>Diga qué cambia: más polvo o una toma de más.</translation>
+    </message>
+</context>
+<context>
+    <name>ColumnsStep</name>
+    <message>
+        <source>from 1900 (most programs)</source>
+        <translation>desde 1900 (casi todos los programas)</translation>
+    </message>
+    <message>
+        <source>from 1904 (old Macs)</source>
+        <translation>desde 1904 (Macs antiguas)</translation>
+    </message>
+    <message>
+        <source>Who weighed, where no column tells</source>
+        <translation>Quién pesó, si ninguna columna lo dice</translation>
+    </message>
+    <message>
+        <source>Weight of the empty scoop</source>
+        <translation>Peso de la medida vacía</translation>
+    </message>
+    <message>
+        <source>An empty lot, day, scoop or name means the one above</source>
+        <translation>Lote, día, medida o nombre vacío significa el de arriba</translation>
+    </message>
+    <message>
+        <source>The scoop was filled</source>
+        <translation>La medida se llenó</translation>
+    </message>
+    <message>
+        <source>Bags</source>
+        <translation>Costales</translation>
+    </message>
+    <message>
+        <source>Weighed on</source>
+        <translation>Pesado en</translation>
+    </message>
+    <message>
+        <source>Days are counted</source>
+        <translation>Los días se cuentan</translation>
+    </message>
+    <message>
+        <source>All is said. Go on to see what it comes to.</source>
+        <translation>Todo está dicho. Siga para ver qué resulta.</translation>
+    </message>
+    <message>
+        <source>Column</source>
+        <translation>Columna</translation>
+    </message>
+    <message>
+        <source>Means</source>
+        <translation>Significa</translation>
+    </message>
+    <message>
+        <source>Written in</source>
+        <translation>Escrito en</translation>
+    </message>
+    <message>
+        <source>First cells</source>
+        <translation>Primeras celdas</translation>
+    </message>
+    <message>
+        <source>What “{name}” means</source>
+        <translation>Qué significa “{name}”</translation>
+    </message>
+    <message>
+        <source>How “{name}” is written</source>
+        <translation>Cómo está escrito “{name}”</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>not known: weights without a density</source>
+        <translation>no se sabe: pesos sin densidad</translation>
+    </message>
+    <message>
+        <source>Scoop “{name}” is</source>
+        <translation>La medida “{name}” es</translation>
+    </message>
+    <message>
+        <source>Weighed with the scoop</source>
+        <translation>Pesado con la medida</translation>
+    </message>
+    <message>
+        <source>The file as a whole</source>
+        <translation>El archivo entero</translation>
     </message>
 </context>
 <context>
@@ -1381,6 +1874,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
 </context>
 <context>
     <name>History</name>
+    <message>
+        <source>brought in from {file}</source>
+        <translation>traído de {file}</translation>
+    </message>
     <message>
         <source>entered</source>
         <translation>registrado</translation>
@@ -3290,6 +3787,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Firmado el {day} por {who}: {fills} de {bags}.</translation>
     </message>
     <message>
+        <source>Weighed on {day}, brought in from {file}; not signed off.</source>
+        <translation>Pesado el {day}, traído de {file}; sin firmar.</translation>
+    </message>
+    <message>
         <source>{low} to {high} (95 %)</source>
         <translation>{low} a {high} (95 %)</translation>
     </message>
@@ -4083,6 +4584,97 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>{lot}, not weighed in</source>
         <translation>{lot}, sin pesar</translation>
+    </message>
+</context>
+<context>
+    <name>OutcomeStep</name>
+    <message>
+        <source>What the file comes to</source>
+        <translation>Lo que resulta del archivo</translation>
+    </message>
+    <message>
+        <source>Cells to mend</source>
+        <translation>Celdas por corregir</translation>
+    </message>
+    <message>
+        <source>New lots</source>
+        <translation>Lotes nuevos</translation>
+    </message>
+    <message>
+        <source>New weigh-ins</source>
+        <translation>Pesadas nuevas</translation>
+    </message>
+    <message>
+        <source>To mend: {count}</source>
+        <translation>Por corregir: {count}</translation>
+    </message>
+    <message>
+        <source>New lots: {count}</source>
+        <translation>Lotes nuevos: {count}</translation>
+    </message>
+    <message>
+        <source>New weigh-ins: {count}</source>
+        <translation>Pesadas nuevas: {count}</translation>
+    </message>
+    <message>
+        <source>The weigh-ins are kept as brought in from {file}. They are not signed off and make no line; where the scoop is known the season shows their density.</source>
+        <translation>Las pesadas se guardan como traídas de {file}. No están firmadas y no dan línea; si se conoce la medida, la temporada muestra su densidad.</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Fila</translation>
+    </message>
+    <message>
+        <source>Column</source>
+        <translation>Columna</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>Encontrado</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Qué hacer</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Producto</translation>
+    </message>
+    <message>
+        <source>Arrived</source>
+        <translation>Recibido</translation>
+    </message>
+    <message>
+        <source>Made</source>
+        <translation>Fabricado</translation>
+    </message>
+    <message>
+        <source>Bags</source>
+        <translation>Costales</translation>
+    </message>
+    <message>
+        <source>Supplier</source>
+        <translation>Proveedor</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Scoop</source>
+        <translation>Medida</translation>
+    </message>
+    <message>
+        <source>Fills</source>
+        <translation>Llenadas</translation>
+    </message>
+    <message>
+        <source>Weights</source>
+        <translation>Pesos</translation>
     </message>
 </context>
 <context>
@@ -5075,6 +5667,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>G&amp;uardar un libro de cálculo</translation>
     </message>
     <message>
+        <source>Save as CSV</source>
+        <translation>Guardar como CSV</translation>
+    </message>
+    <message>
+        <source>Bring in a spreadsheet …</source>
+        <translation>Traer una hoja de cálculo …</translation>
+    </message>
+    <message>
         <source>Use another server …</source>
         <translation>Usar otro servidor …</translation>
     </message>
@@ -5123,6 +5723,22 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Guardar un libro de cálculo</translation>
     </message>
     <message>
+        <source>ZIP (*.zip)</source>
+        <translation>ZIP (*.zip)</translation>
+    </message>
+    <message>
+        <source>Enter the farm first.</source>
+        <translation>Primero anote el establo.</translation>
+    </message>
+    <message>
+        <source>Tables (*.xlsx *.xlsm *.csv *.txt *.tsv);;All files (*)</source>
+        <translation>Tablas (*.xlsx *.xlsm *.csv *.txt *.tsv);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Bring in a spreadsheet</source>
+        <translation>Traer una hoja de cálculo</translation>
+    </message>
+    <message>
         <source>Bring in records</source>
         <translation>Traer registros</translation>
     </message>
@@ -5139,6 +5755,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Guardado como {file}.</translation>
     </message>
     <message>
+        <source>Saving as CSV</source>
+        <translation>Guardando como CSV</translation>
+    </message>
+    <message>
         <source>Bringing in {file}</source>
         <translation>Trayendo {file}</translation>
     </message>
@@ -5151,8 +5771,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>{day}, antes de un cambio de formato</translation>
     </message>
     <message>
-        <source>All that was ever kept, with who and when: as a file to take to another computer, or as a workbook to look at.</source>
-        <translation>Todo lo que se anotó, con quién y cuándo: como archivo para llevarlo a otra computadora, o como libro de cálculo para mirarlo.</translation>
+        <source>From a spreadsheet of your own</source>
+        <translation>De una hoja de cálculo propia</translation>
     </message>
     <message>
         <source>Several computers work on these. Copies of them are made on the server: ask whoever looks after it. While it is away, weigh-ins go on and are sent later.</source>
@@ -5177,6 +5797,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>A copy is made each day and before each change of layout, and looked through once it is written. All of the last two weeks are kept, then one of each week for three months, then one of each month; never fewer than the newest fourteen.</source>
         <translation>Se hace una copia cada día y antes de cada cambio de formato, y se revisa en cuanto está escrita. Se conservan todas las de las últimas dos semanas, luego una por semana durante tres meses y después una por mes; nunca menos de las catorce más recientes.</translation>
+    </message>
+    <message>
+        <source>All that was ever kept, with who and when: as a file to take to another computer, or as a workbook or CSV to look at.</source>
+        <translation>Todo lo que se ha guardado, con quién y cuándo: como archivo para llevar a otra computadora, o como libro de cálculo o CSV para verlo.</translation>
+    </message>
+    <message>
+        <source>Lots and weighings as you noted them so far, from a workbook (.xlsx) or CSV. You see what it comes to before anything is added.</source>
+        <translation>Lotes y pesadas como los anotaba hasta ahora, de un libro de cálculo (.xlsx) o CSV. Usted ve qué resulta antes de que se agregue algo.</translation>
     </message>
     <message>
         <source>As they were signed</source>
@@ -6758,8 +7386,16 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Lote {lot}, {scoop}, {day}: {density}, intervalo de 95 % {interval}</translation>
     </message>
     <message>
+        <source>Out of a file, not signed off.</source>
+        <translation>De un archivo, sin firmar.</translation>
+    </message>
+    <message>
         <source>{fills}, {bags}</source>
         <translation>{fills}, {bags}</translation>
+    </message>
+    <message>
+        <source>{fills}, {bags}, out of a file</source>
+        <translation>{fills}, {bags}, de un archivo</translation>
     </message>
 </context>
 <context>
@@ -8054,6 +8690,61 @@ Last kept: {mass}</source>
     <message>
         <source>Osmolality of about {value} (give or take {spread}) is above {risk} mOsm/kg: by common practice a risk of scours. The figure is an estimate.</source>
         <translation>Una osmolalidad de unos {value} (más o menos {spread}) pasa de {risk} mOsm/kg: según la práctica común, riesgo de diarrea. La cifra es una estimación.</translation>
+    </message>
+</context>
+<context>
+    <name>TableStep</name>
+    <message>
+        <source>The table as it was read</source>
+        <translation>La tabla como se leyó</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Hoja</translation>
+    </message>
+    <message>
+        <source>Letters</source>
+        <translation>Letras</translation>
+    </message>
+    <message>
+        <source>Between cells</source>
+        <translation>Entre celdas</translation>
+    </message>
+    <message>
+        <source>Row of the headings</source>
+        <translation>Fila de los encabezados</translation>
+    </message>
+    <message>
+        <source>Choose the sheet.</source>
+        <translation>Escoja la hoja.</translation>
+    </message>
+    <message>
+        <source>{rows} rows. Look whether the letters, the columns and the headings are right.</source>
+        <translation>{rows} filas. Vea si las letras, las columnas y los encabezados están bien.</translation>
+    </message>
+    <message>
+        <source>{name} (hidden)</source>
+        <translation>{name} (oculta)</translation>
+    </message>
+    <message>
+        <source>comma</source>
+        <translation>coma</translation>
+    </message>
+    <message>
+        <source>semicolon</source>
+        <translation>punto y coma</translation>
+    </message>
+    <message>
+        <source>tab</source>
+        <translation>tabulador</translation>
+    </message>
+    <message>
+        <source>bar</source>
+        <translation>barra</translation>
+    </message>
+    <message>
+        <source>there are no headings</source>
+        <translation>no hay encabezados</translation>
     </message>
 </context>
 <context>
@@ -9958,6 +10649,10 @@ Last kept: {mass}</source>
         <translation>sin pesar</translation>
     </message>
     <message>
+        <source>from a file</source>
+        <translation>de un archivo</translation>
+    </message>
+    <message>
         <source>being weighed</source>
         <translation>en pesada</translation>
     </message>
@@ -10272,6 +10967,55 @@ Last kept: {mass}</source>
         <translation>
             <numerusform>%n ya estaba.</numerusform>
             <numerusform>%n ya estaban.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new lots.</source>
+        <translation>
+            <numerusform>%n lote nuevo.</numerusform>
+            <numerusform>%n lotes nuevos.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new fills.</source>
+        <translation>
+            <numerusform>%n llenada nueva.</numerusform>
+            <numerusform>%n llenadas nuevas.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lots were brought in.</source>
+        <translation>
+            <numerusform>Se trajo %n lote.</numerusform>
+            <numerusform>Se trajeron %n lotes.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fills were brought in.</source>
+        <translation>
+            <numerusform>Se trajo %n llenada.</numerusform>
+            <numerusform>Se trajeron %n llenadas.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lots are there already and stay as they are.</source>
+        <translation>
+            <numerusform>%n lote ya estaba y queda como está.</numerusform>
+            <numerusform>%n lotes ya estaban y quedan como están.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fills are there already.</source>
+        <translation>
+            <numerusform>%n llenada ya estaba.</numerusform>
+            <numerusform>%n llenadas ya estaban.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cells have to be mended in the file first; nothing is brought in before.</source>
+        <translation>
+            <numerusform>Primero hay que corregir %n celda en el archivo; antes no se trae nada.</numerusform>
+            <numerusform>Primero hay que corregir %n celdas en el archivo; antes no se trae nada.</numerusform>
         </translation>
     </message>
 </context>
