@@ -21,7 +21,7 @@ from calibrator.records.plain import NotPlain, to_plain
 from calibrator.units import Kind, NotUnderstood, Quantity, read
 
 _LEVEL = "level|struck|struck level|struck off|leveled|al ras|ras|nivelado|raso"
-_TO_MARK = "to_mark|to mark|to the mark|mark|to the line|line|to line|a la linea|a la línea|hasta la línea|hasta la linea|linea|línea|marca"
+_TO_MARK = "to_mark|to mark|to the mark|mark|to the line|line|to line|a la linea|a la línea|hasta la línea|línea|marca"
 _TAPPED = "tapped|packed|golpeado|golpeada|apretado"
 _WAYS = {
     word: way

@@ -76,7 +76,8 @@ _WORDS: dict[Meaning, str] = {
     "|numero de sacos|costales|numero de costales|cuantos costales|cantidad|cuantos sacos|bolsas|totes",
     Meaning.PACKAGE_MASS: "weight of a package|bag weight|weight of bag|weight of each|bag size|peso del saco"
     "|peso de saco|peso de cada uno|peso por saco|peso del costal|peso de un costal|peso por costal",
-    Meaning.PRICE: "price of a package|price|price per bag|bag price|cost|cost per bag|precio|precio por saco|precio por costal|costo",
+    Meaning.PRICE: "price of a package|price|price per bag|bag price|cost|cost per bag|precio"
+    "|precio por saco|precio por costal|costo",
     Meaning.PROTEIN: "protein|crude protein|proteina",
     Meaning.FAT: "fat|crude fat|grasa",
     Meaning.FIBRE: "fibre|fiber|crude fiber|fibra",
@@ -89,13 +90,15 @@ _WORDS: dict[Meaning, str] = {
     "|fecha de pesado|pesado el",
     Meaning.CLOCK: "time|time of day|hour|hora",
     Meaning.SCOOP: "scoop|scoop name|cup|which scoop|medida|cucharon|taza|cuchara",
-    Meaning.BAG: "bag|bag number|bag no|bag #|costal|numero de costal|no de costal|saco|numero de saco|no de saco|bolsa",
+    Meaning.BAG: "bag|bag number|bag no|bag #|costal|numero de costal|no de costal|saco|numero de saco|no de saco"
+    "|bolsa",
     Meaning.WAY: "filled|how filled|fill type|way|llenado|como se lleno|tipo de llenado",
     Meaning.NET: "weight|net weight|net|fill weight|powder weight|powder|scoop weight|weight of powder|fill|peso"
     "|peso neto|neto|peso del polvo",
     Meaning.GROSS: "gross|gross weight|filled scoop|weight of filled scoop|full scoop|scoop and powder|peso bruto"
     "|bruto|medida llena|cucharon lleno|peso del cucharon lleno",
-    Meaning.TARE: "tare|empty scoop|weight of empty scoop|empty weight|tara|medida vacia|cucharon vacio|peso del cucharon vacio",
+    Meaning.TARE: "tare|empty scoop|weight of empty scoop|empty weight|tara|medida vacia"
+    "|cucharon vacio|peso del cucharon vacio",
     Meaning.TYPED: "as typed|tal como se escribio",
     Meaning.SCOOPFULS: "scoopfuls|number of scoops|scoops|cucharadas|cucharones",
     Meaning.LINE: "line below the rim|line|mark|linea bajo el borde|linea|marca",
