@@ -20,8 +20,8 @@ from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
 from calibrator import __version__
+from calibrator.desk import busy
 from calibrator.desk.ask import Ask
-from calibrator.desk.busy import Busy
 from calibrator.desk.context import Desk, local_now
 from calibrator.desk.days import set_back
 from calibrator.desk.guarding import Guarding
@@ -31,6 +31,7 @@ from calibrator.desk.settings import Settings
 from calibrator.desk.theme import Theme
 from calibrator.desk.tongues import Tongue
 from calibrator.desk.trust_words import findings_words, moment, salvaged_words, waiting_words
+from calibrator.desk.warming import Warming
 from calibrator.desk.window import Window
 from calibrator.model.underway import Ended, Underway
 from calibrator.places import resource
@@ -61,6 +62,7 @@ log = logging.getLogger("calibrator")
 BACKUP_AFTER_MS = 2000
 CHECK_AFTER_MS = 5000
 BACKUP_EVERY_MS = 3_600_000
+WARMS_UP = True  # not in tests, which say themselves when what happens
 
 
 def make_application(arguments: list[str]) -> QApplication:
@@ -120,7 +122,8 @@ class Opener:
         self._guarding: Guarding | None = None
         self._daily = QTimer(app)  # a desk is left open for days
         self._daily.timeout.connect(self._back_up)
-        self._busy = Busy(app)
+        self._busy = busy.Busy(app)
+        self._warming = Warming(app)
 
     def open(self) -> None:
         if not is_file(self._url):
@@ -245,9 +248,10 @@ class Opener:
         """Open the window on records."""
         self._records = records
         outbox = Outbox.beside(data_folder(), records.url) if records.on_server and not records.read_only else None
-        settings, busy = self._settings, self._busy
         clock = season_clock(records, local_now) if throw_away else local_now
-        self.desk = Desk(records, self._ask, settings=settings, outbox=outbox, busy=busy, clock=clock, parent=self._app)
+        self.desk = Desk(
+            records, self._ask, settings=self._settings, outbox=outbox, busy=self._busy, clock=clock, parent=self._app
+        )
         self.desk.throw_away = throw_away
         self.desk.send()
         self.desk.wire.start()
@@ -269,6 +273,8 @@ class Opener:
         if page:
             self.window.show_page(page)
         self.window.show()
+        if WARMS_UP:
+            self._warming.start(self.window)
 
     def _speak(self) -> None:
         """Words are put in when a window is made, so another language means another window."""
@@ -318,6 +324,7 @@ class Opener:
 
     def close(self) -> None:
         self._busy.end()
+        self._warming.stop()
         self._daily.stop()
         if self.desk is not None:
             self.desk.wire.stop()

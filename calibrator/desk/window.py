@@ -155,6 +155,18 @@ class Window(QMainWindow):
             self._stack.addWidget(made)
         return self._pages[key]
 
+    def has_page(self, key: str) -> bool:
+        """Whether that page is made already."""
+        return key in self._pages
+
+    def read_ahead(self, key: str) -> None:
+        """Have a page show the records and paint itself once, out of sight."""
+        page = self.page(key)
+        if page is not self._stack.currentWidget():
+            self._bring_up_to_date(page)
+            page.resize(self._stack.size())
+            page.grab()
+
     @property
     def current_page(self) -> Page:
         return cast(Page, self._stack.currentWidget())

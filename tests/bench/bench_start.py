@@ -33,6 +33,7 @@ import sys
 from pathlib import Path
 from calibrator.__main__ import load_desk
 desk = load_desk()
+desk.busy.PATIENCE_S = 600
 app = desk.make_application(sys.argv[:1])
 opener = desk.Opener(app, desk.Ask(app), sys.argv[1], desk.Settings(Path(sys.argv[1]).with_name("settings.json")))
 opener.open()
