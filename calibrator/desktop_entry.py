@@ -1,6 +1,7 @@
-"""The program in the desktop's menu: a desktop entry and icons where the XDG specifications keep a user's own.
+"""The program in the desktop's menu: an entry, icons, and what it is, where the XDG specifications keep a user's own.
 
-Sources: freedesktop.org, Desktop Entry Specification 1.5; Icon Theme Specification 0.13; XDG Base Directory 0.8.
+Sources: freedesktop.org, Desktop Entry Specification 1.5; Icon Theme Specification 0.13; XDG Base Directory 0.8;
+AppStream 1.0.
 """
 
 from __future__ import annotations
@@ -17,9 +18,9 @@ ICON_SIZES = (16, 24, 32, 48, 64, 128, 256, 512)
 
 
 def install_entry() -> list[Path]:
-    """Put the entry and the icons into the user's data folder, and give what was written. Raises OSError."""
+    """Put the entry, the icons and the description into the user's data folder; gives what was written. Raises OSError."""
     written = []
-    for source, target in _icons():
+    for source, target in _copies():
         target.parent.mkdir(parents=True, exist_ok=True)
         shutil.copyfile(source, target)
         written.append(target)
@@ -31,7 +32,7 @@ def install_entry() -> list[Path]:
 
 def remove_entry() -> list[Path]:
     """Take away what `install_entry` wrote; gives what was there. Raises OSError."""
-    there = [path for path in (*(target for _, target in _icons()), _entry()) if path.exists()]
+    there = [path for path in (*(target for _, target in _copies()), _entry()) if path.exists()]
     for path in there:
         path.unlink()
     return there
@@ -73,10 +74,12 @@ def _entry() -> Path:
     return _data_home() / "applications" / f"{NAME}.desktop"
 
 
-def _icons() -> list[tuple[Path, Path]]:
+def _copies() -> list[tuple[Path, Path]]:
+    about = f"{NAME}.metainfo.xml"
     theme = _data_home() / "icons" / "hicolor"
     sized = [
         (resource(f"desktop/{NAME}_{size}.png"), theme / f"{size}x{size}" / "apps" / f"{NAME}.png")
         for size in ICON_SIZES
     ]
-    return [*sized, (resource(f"desktop/{NAME}.svg"), theme / "scalable" / "apps" / f"{NAME}.svg")]
+    drawn = resource(f"desktop/{NAME}.svg"), theme / "scalable" / "apps" / f"{NAME}.svg"
+    return [*sized, drawn, (resource(f"desktop/{about}"), _data_home() / "metainfo" / about)]

@@ -8,6 +8,7 @@ import shutil
 import subprocess
 import sys
 from pathlib import Path
+from xml.etree import ElementTree
 
 import pytest
 from answers import Answers
@@ -138,6 +139,25 @@ def test_the_other_systems_icons_are_whole() -> None:
         with Image.open(resource(f"desktop/{name}")) as image:
             image.load()
             assert image.width >= 256
+
+
+def test_what_the_program_is_can_be_read_by_software_centres(menu: Path) -> None:
+    """AppStream 1.0, Desktop Applications; judged by appstreamcli where it is at hand."""
+    (file,) = [path for path in desktop_entry.install_entry() if path.suffix == ".xml"]
+    assert file == menu / "metainfo" / "calibrator.metainfo.xml"
+    about = ElementTree.parse(file).getroot()
+    launched = about.find("launchable")
+    assert launched is not None
+    assert (menu / "applications" / (launched.text or "")).is_file()
+    entry = configparser.RawConfigParser(delimiters="=", strict=True)
+    entry.read(menu / "applications" / "calibrator.desktop", "utf-8")
+    spoken = {name.get("{http://www.w3.org/XML/1998/namespace}lang"): name.text for name in about.findall("name")}
+    assert spoken == {None: entry["Desktop Entry"]["Name"], "es": entry["Desktop Entry"]["Name[es]"]}
+    judge = shutil.which("appstreamcli")
+    if judge:
+        command = [judge, "validate", "--no-net", "--pedantic", str(file)]
+        done = subprocess.run(command, capture_output=True, text=True, check=False)
+        assert done.returncode == 0, done.stdout
 
 
 @pytest.mark.parametrize("command", ["/usr/bin/calibrator", '/home/a b/$x`"/100%/calibrator'])
