@@ -18,7 +18,7 @@ ICON_SIZES = (16, 24, 32, 48, 64, 128, 256, 512)
 
 
 def install_entry() -> list[Path]:
-    """Put the entry, the icons and the description into the user's data folder; gives what was written. Raises OSError."""
+    """Put entry, icons and description where the user's data are; gives what was written. Raises OSError."""
     written = []
     for source, target in _copies():
         target.parent.mkdir(parents=True, exist_ok=True)
