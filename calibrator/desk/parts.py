@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 
 from calibrator.desk.plain_text import LONGEST_LINE, LONGEST_TEXT, LONGEST_TITLE, on_screen
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.stray_keys import SteadyButton
 
 LabelKind = Literal["", "title", "heading", "figure", "quiet", "caution", "tag"]
 Tone = Literal["", "good", "warn", "bad"]
@@ -53,7 +54,7 @@ def label(text: str = "", kind: LabelKind = "", *, wrap: bool = True, tone: Tone
 
 def button(text: str, on_click: Callable[[], object], kind: Literal["", "main", "link"] = "") -> QPushButton:
     """A button that Enter and the space bar press, and only while it has the focus."""
-    made = QPushButton(text)
+    made = SteadyButton(text)
     made.setProperty("kind", kind)
     made.setAutoDefault(True)  # pages are no dialogs: outside one, nothing is pressed from afar
     made.clicked.connect(on_click)

@@ -9,8 +9,10 @@ from collections.abc import Iterator
 
 import pytest
 from answers import Answers
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
@@ -210,3 +212,74 @@ def test_a_mask_that_is_wrong_is_not_remembered(form: WireForm) -> None:
 def test_without_a_scale_its_library_is_never_loaded() -> None:
     script = "import sys, calibrator.desk.app, calibrator.desk.pages.weigh_in; sys.exit('serial' in sys.modules)"
     assert subprocess.run([sys.executable, "-c", script], check=False).returncode == 0
+
+
+def types(widget: QWidget, text: str, pace_ms: int = 4, start_ms: int = 1_000_000) -> None:
+    """As a keyboard does that is no person: each key `pace_ms` after the one before, to where the cursor is."""
+    for number, sign in enumerate(text):
+        key = Qt.Key.Key_Return if sign == "\r" else Qt.Key(ord(sign.upper()))
+        for kind in (QEvent.Type.KeyPress, QEvent.Type.KeyRelease):
+            event = QKeyEvent(kind, key, Qt.KeyboardModifier.NoModifier, sign)
+            event.setTimestamp(start_ms + number * pace_ms)
+            QApplication.sendEvent(QApplication.focusWidget() or widget, event)
+
+
+def test_a_scale_as_a_keyboard_enters_one_weight_after_another(page: WeighInPage) -> None:
+    line = step(page)._weight.line
+    line.setFocus()
+    types(line, "11.6\r11.7 oz\r 331.2 g\r\r11.8\r")
+    assert [fill.typed for fill in fills(page)] == ["11.6", "11.7 oz", "331.2 g", "11.8"]
+    types(line, "3 kg\r11.5\r")  # what was refused is typed over
+    assert [fill.typed for fill in fills(page)][4:] == ["11.5"]
+
+
+@pytest.mark.parametrize("name", ["_undo", "_strike", "_redo", "_bag", "_together"])
+def test_a_burst_elsewhere_presses_and_changes_nothing(page: WeighInPage, answers: Answers, name: str) -> None:
+    view = step(page)
+    view._weight.line.setFocus()
+    types(view._weight.line, "11.6\r")
+    view._view.selectRow(0)
+    widget = getattr(view, name)
+    widget.setEnabled(True)
+    before = (view._bag.value(), view._together.value())
+    widget.setFocus()
+    types(widget, "11.72\r")
+    assert [(fill.typed, fill.counts) for fill in fills(page)] == [("11.6", True)]
+    assert (view._bag.value(), view._together.value()) == before
+    assert answers.asked == []
+    assert view._weight.text() == "11.72"
+    QTest.keyClick(view._weight.line, Qt.Key.Key_Return)
+    assert [fill.typed for fill in fills(page)] == ["11.6", "11.72"]
+
+
+def test_a_burst_at_the_sign_off_signs_nothing(page: WeighInPage, answers: Answers) -> None:
+    """Nor does it press the button that leads on."""
+    page._next.setEnabled(True)
+    page._next.setFocus()
+    types(page._next, "ST,GS,+ 11.60 oz\r")
+    assert page.guide is not None
+    assert page.guide.step is Step.LEVEL_FILLS
+
+
+def test_a_moving_scale_that_strays_is_passed_over(page: WeighInPage) -> None:
+    page.desk.settings.keep(scale_mask=STREAM)
+    page._next.setEnabled(True)
+    page._next.setFocus()
+    types(page._next, "US,GS,+ 11.50 oz\r")
+    assert step(page)._weight.text() == ""
+    page._next.setFocus()
+    types(page._next, "ST,GS,+ 11.60 oz\r")
+    assert step(page)._weight.text() == "11.60 oz"
+
+
+def test_fingers_press_buttons_and_type_counts_as_ever(page: WeighInPage, answers: Answers) -> None:
+    view = step(page)
+    view._weight.line.setFocus()
+    types(view._weight.line, "11.6\r")
+    view._bag.setFocus()
+    view._bag.selectAll()
+    types(view._bag, "12\r", pace_ms=90)
+    assert view._bag.value() == 12
+    view._undo.setFocus()
+    types(view._undo, "11.7\r", pace_ms=90)
+    assert [fill.counts for fill in fills(page)] == [False]

@@ -29,6 +29,7 @@ from calibrator.desk.weigh_in.findings_panel import FindingsPanel
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.weigh_in.words import doubt_words
 from calibrator.desk.widgets.quantity_field import QuantityField
+from calibrator.desk.widgets.stray_keys import SteadySpin, strays
 from calibrator.model import Fill, FillWay
 from calibrator.units import Kind, MaskNotUnderstood, Quantity, read_mask
 
@@ -49,6 +50,7 @@ class StepFills(StepView):
         self._wire_words = label("", "caution")
         desk.wire.weighed.connect(self._take_weighed)
         desk.wire.trouble.connect(self._show_wire)
+        strays.came.connect(self._take_stray)
         self._bag = _spin(self.tr("Bag"), MOST_BAGS)
         self._together = _spin(self.tr("Scoopfuls together"), MOST_TOGETHER)
         self._table, self._view = self._make_table()
@@ -163,16 +165,30 @@ class StepFills(StepView):
         if self.desk.settings.now.scale_enters:
             self._enter()
 
-    def _as_sent(self) -> Quantity | None:
-        """What a scale that works as a keyboard has typed, by the mask of its lines; None where that says nothing."""
+    def _take_stray(self, text: str) -> None:
+        """A weight that a scale typed where the cursor was not in the field: it waits there to be looked at."""
+        if not self.isVisible():
+            return
+        reading = self._by_mask(text) if self.desk.settings.now.scale_mask else text
+        if reading:
+            self._take_weighed(reading)
+            self.desk.say(self.tr("The scale typed while the cursor was elsewhere; its weight is in the field now."))
+
+    def _by_mask(self, text: str) -> str:
+        """The weight in a line of a scale that works as a keyboard, while it stands still; else blank."""
         mask = self.desk.settings.now.scale_mask
         try:
-            reading = read_mask(mask).read(self._weight.text()) if mask else None
+            reading = read_mask(mask).read(text) if mask else None
         except MaskNotUnderstood:
+            return ""
+        return reading.text if reading is not None and reading.still else ""
+
+    def _as_sent(self) -> Quantity | None:
+        """What a scale that works as a keyboard has typed, by the mask of its lines; None where that says nothing."""
+        text = self._by_mask(self._weight.text())
+        if not text:
             return None
-        if reading is None or not reading.still:
-            return None
-        self._weight.set_typed(reading.text)
+        self._weight.set_typed(text)
         return self._weight.quantity()
 
     def _show_wire(self, words: str) -> None:
@@ -276,7 +292,7 @@ def _toggle(text: str, on_change: Callable[[bool], None]) -> QPushButton:
 
 
 def _spin(name: str, highest: int) -> QSpinBox:
-    spin = QSpinBox()
+    spin = SteadySpin()
     spin.setRange(1, highest)
     spin.setAccessibleName(name)
     spin.setMinimumWidth(84)

@@ -1,0 +1,91 @@
+"""A scale that works as a keyboard types where the cursor is: on a button its Enter would press it.
+
+Such keys come faster than fingers. Where a button or a count gets them, nothing is pressed or changed, and what was
+typed goes to whoever waits for a weight (`strays.came`).
+"""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QPushButton, QSpinBox
+
+PACE_MS = (
+    35  # between two keys; the fastest fingers need twice that for several keys on end (common practice, no source)
+)
+LEAST_KEYS = 3
+_ENTER = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+
+
+class _Strays(QObject):
+    came = Signal(str)
+
+
+strays = _Strays()
+
+
+class Burst:
+    """The keys that came at one widget without a pause."""
+
+    def __init__(self) -> None:
+        self.text = ""
+        self._last = 0
+
+    @property
+    def running(self) -> bool:
+        """Whether so many keys came on end that no fingers typed them."""
+        return len(self.text) >= LEAST_KEYS
+
+    def take(self, event: QKeyEvent) -> bool:
+        """Add a key to the burst, or begin anew after a pause. Gives whether it belongs to what came before."""
+        at, text = event.timestamp(), event.text()
+        follows = bool(self.text) and at - self._last <= PACE_MS
+        if not follows:
+            self.text = ""
+        self._last = at
+        if event.key() not in _ENTER and text.isprintable():
+            self.text += text
+        return follows
+
+    def end(self) -> str:
+        """What was typed, and no more of it."""
+        text, self.text = self.text, ""
+        return text.strip()
+
+
+class SteadyButton(QPushButton):
+    """A button that fingers press and a scale's Enter does not."""
+
+    def __init__(self, text: str) -> None:
+        super().__init__(text)
+        self._burst = Burst()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        follows = self._burst.take(event)
+        if follows and self._burst.running and event.key() in _ENTER:
+            event.accept()
+            strays.came.emit(self._burst.end())
+        elif follows and event.key() == Qt.Key.Key_Space:
+            event.accept()
+        else:
+            super().keyPressEvent(event)
+
+
+class SteadySpin(QSpinBox):
+    """A count that fingers type and a scale's weight does not change."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._burst = Burst()
+        self._before = 0
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        before = self.value()
+        if not self._burst.take(event):
+            self._before = before
+        if self._burst.running and event.key() in _ENTER:
+            event.accept()
+            self.setValue(self._before)
+            strays.came.emit(self._burst.end())
+        else:
+            super().keyPressEvent(event)
