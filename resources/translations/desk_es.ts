@@ -8305,6 +8305,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Llenadas, la más nueva primero</translation>
     </message>
     <message>
+        <source>The scale typed while the cursor was elsewhere; its weight is in the field now.</source>
+        <translation>La báscula escribió mientras el cursor estaba en otro lugar; su peso está ahora en el campo.</translation>
+    </message>
+    <message>
         <source>Now bag {bag}</source>
         <translation>Ahora el costal {bag}</translation>
     </message>
