@@ -16,6 +16,7 @@ from PySide6.QtWidgets import QApplication, QStyleFactory
 from calibrator.places import resource
 
 SPACE = 8  # all gaps are multiples of this
+ROWS = SPACE // 2  # between rows of fields: the room for what they say parts them already
 BASE_PT = 11.0
 
 

@@ -9,12 +9,13 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QEvent, QLocale, Qt, QTranslator
 from PySide6.QtGui import QColor, QKeyEvent
-from PySide6.QtWidgets import QApplication, QDialog, QLabel, QPushButton, QVBoxLayout
+from PySide6.QtWidgets import QApplication, QDialog, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.theme import DARK, LIGHT, Theme, Tokens
 from calibrator.desk.widgets import unit_sentences
 from calibrator.desk.widgets.quantity_field import QuantityField
+from calibrator.desk.widgets.saying import Bubble, Saying
 from calibrator.desk.widgets.unit_sentences import sentence, sentences
 from calibrator.model import UnitSystem
 from calibrator.units import SENTENCES, Kind, NotUnderstood, Quantity
@@ -402,15 +403,44 @@ def test_wrong_is_coloured_by_the_theme(qtbot: QtBot, qapp: QApplication, dark: 
     assert (wrong, right) == (QColor(tokens.bad), QColor(tokens.quiet))
 
 
-def test_a_long_sentence_fits_a_narrow_field(qtbot: QtBot, make: MakeField) -> None:
-    field = make(Kind.VOLUME)
-    field.setFixedWidth(220)
+def test_a_long_sentence_moves_nothing_and_is_read_whole_in_the_field(qtbot: QtBot, make: MakeField) -> None:
+    page = QWidget()
+    qtbot.addWidget(page)
+    field, next_one = make(Kind.VOLUME), QLineEdit()
+    beneath = QVBoxLayout(page)
+    beneath.addWidget(field)
+    beneath.addWidget(next_one)
+    page.resize(220, 300)
+    with qtbot.waitExposed(page):
+        page.show()
+    next_one.setFocus()
+    before = next_one.geometry()
     field.set_typed("1 cup")
-    field.adjustSize()
-    said = field.findChild(QLabel)
+    said = field.findChild(Saying)
     assert said is not None
-    assert said.width() <= 220
-    assert field.heightForWidth(220) > field.line.height() + 2 * said.fontMetrics().lineSpacing()
+    assert not said.fits
+    assert next_one.geometry() == before
+    assert page.findChild(Bubble) is None
+    field.line.setFocus()
+    bubble = page.findChild(Bubble)
+    assert bubble is not None
+    assert bubble.isVisible()
+    assert bubble.text() == field.message != QLabel.text(said)
+    assert page.rect().contains(bubble.geometry())
+    assert bubble.height() >= bubble.heightForWidth(bubble.width())
+    next_one.setFocus()
+    assert not bubble.isVisible()
+
+
+def test_where_both_units_do_not_fit_the_other_one_stands(qtbot: QtBot, make: MakeField) -> None:
+    field = make(Kind.MASS)
+    field.setFixedWidth(100)
+    field.set_typed("50 lb")
+    field.adjustSize()
+    said = field.findChild(Saying)
+    assert said is not None
+    assert (QLabel.text(said), said.fits) == ("= 22.68 kg", True)
+    assert field.message == "= 50 lb (22.68 kg)"
 
 
 class Shouting(QTranslator):

@@ -263,10 +263,9 @@ def test_scoops_that_look_alike_ask_for_a_word_that_tells_them_apart(qtbot: QtBo
     type_in(qtbot, form.name.line, "Other scoop")
     for field, size in ((form.diameter, red.shape.diameter_mm), (form.inner_height, red.shape.height_mm + 1)):
         type_in(qtbot, field.line, f"{size} mm")
-    assert red.name in form._likeness.text()
-    assert form._likeness.isVisible()
+    assert red.name in form.told_by.message
     type_in(qtbot, form.told_by.line, "two rings of tape")
-    assert not form._likeness.isVisible()
+    assert red.name not in form.told_by.message
     form.replaces.setCurrentIndex(form.replaces.findData(red.id))
     tab.keep()
     other = desk.records.every(Scoop)[-1]

@@ -47,6 +47,7 @@ class Amount(Captioned):
             highest=highest,
         )
         super().__init__(caption, self.box, note)
+        self._message.setVisible(bool(note))  # the box says the rest
         self.box.set_name(caption.replace("&", ""))
         self._following.add(self.box)
         self._hint()
@@ -67,12 +68,12 @@ class Amount(Captioned):
         """Whether the person is at it, or has something in it to mend."""
         return self.line.isModified() and (self.line.hasFocus() or bool(self.box.problem()))
 
-    def say(self, text: str, *, wrong: bool = False) -> None:
-        """Say what is wrong for a reason of the page's own; anything else is a note beneath."""
+    def say(self, text: str, *, wrong: bool = False, care: bool = False) -> None:
+        """Say what is wrong for a reason of the page's own; anything else stands where the field says nothing."""
         if wrong:
             self.box.set_problem(text)
         else:
-            super().say(text)
+            self.box.set_remark(text)
 
     def text(self) -> str:
         return self.box.text().strip()

@@ -6,16 +6,17 @@ from collections.abc import Callable, Sequence
 from datetime import date
 
 from PySide6.QtCore import QDate, QLocale, Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from calibrator.desk.days import DayNotUnderstood, read_day
 from calibrator.desk.parts import button, clear, label, set_style_property
+from calibrator.desk.widgets.saying import Saying
 
 LONGEST_NAME = 60
 
 
 class Captioned(QWidget):
-    """A caption, any input beneath it, and a sentence beneath that when there is something to say."""
+    """A caption, any input beneath it, and a place of fixed height for a sentence beneath that."""
 
     def __init__(self, caption: str, field: QWidget, note: str = "") -> None:
         super().__init__()
@@ -24,8 +25,7 @@ class Captioned(QWidget):
         self.field = field
         field.setAccessibleName(caption.replace("&", ""))
         self._note = note
-        self._message = label("", "quiet")
-        self._message.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self._message = Saying(field, note)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(3)
@@ -38,11 +38,9 @@ class Captioned(QWidget):
     def message(self) -> str:
         return self._message.text()
 
-    def say(self, text: str, *, wrong: bool = False) -> None:
-        """Put a sentence beneath the field; a blank one brings the note back."""
-        self._message.setText(text or self._note)
-        self._message.setVisible(bool(text or self._note))
-        set_style_property(self._message, "state", "wrong" if wrong else "ok")
+    def say(self, text: str, *, wrong: bool = False, care: bool = False) -> None:
+        """Put a sentence beneath the field, wrong or to be heeded; a blank one brings the note back."""
+        self._message.say(text, state="wrong" if wrong else "care" if care and text else "ok")
         set_style_property(self.field, "state", "wrong" if wrong else "")
         self.field.setAccessibleDescription(text or self._note)
 

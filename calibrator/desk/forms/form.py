@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QAbstractButton, QComboBox, QLineEdit, QVBoxLayout
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import TextField
-from calibrator.desk.theme import SPACE
+from calibrator.desk.theme import ROWS
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import Instrument, Lot, Scale, Scoop, Vessel
 
@@ -35,7 +35,7 @@ class Form(QWidget, Generic[N]):
         self._loaded: list[object] | None = None
         self.body = QVBoxLayout(self)
         self.body.setContentsMargins(0, 0, 0, 0)
-        self.body.setSpacing(int(1.5 * SPACE))
+        self.body.setSpacing(ROWS)
 
     def load(self, thing: N | None) -> None:
         """Show one telling, or an empty form for a new thing."""

@@ -8,10 +8,11 @@ from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned
-from calibrator.desk.parts import label, row
+from calibrator.desk.parts import row
 from calibrator.desk.rate_words import UNIT_VOLUME_ML, basis_name, osmolality_text, rate_text
 from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.saying import Held
 from calibrator.model import MixingRate, RateBasis, UnitSystem
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import Powder, mix_on_water, powder_per_water, rate_in
@@ -40,7 +41,7 @@ class RateEditor(QWidget):
         self.mass = Amount(desk, self.tr("Powder"), Kind.MASS)
         self.volume = Amount(desk, self.tr("on this much water"), Kind.VOLUME)
         self.share = Amount(desk, self.tr("Share of the mix"), Kind.PERCENT, lowest=0.1, highest=MOST_SOLIDS_PCT)
-        self._same = (label("", "quiet"), label("", "quiet"))
+        self._same = (Held("quiet"), Held("quiet"))
         for field in (self.mass, self.volume, self.share):
             field.edited.connect(self._typed)
         layout = QVBoxLayout(self)

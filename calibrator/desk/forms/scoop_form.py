@@ -45,7 +45,6 @@ class ScoopForm(Form[Scoop]):
         self.replaces.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.replaces.setMinimumContentsLength(SHORTEST_CHOICE)
         self._replaces = Captioned(self.tr("Takes the place of"), self.replaces)
-        self._likeness = label("", "caution")
         self.fields = ShapeFields(desk, self.tr("Shape of the scoop"), self._how_to_pour(), WIDEST_MM)
         self.shapes, self.pourings = self.fields.shapes, self.fields.pourings
         self.diameter, self.rim, self.floor = self.fields.diameter, self.fields.rim, self.fields.floor
@@ -134,7 +133,7 @@ class ScoopForm(Form[Scoop]):
         self._water_part.setLayout(water)
         words = (self._by_dimensions, self._by_water, self._difference, self._trouble)
         names = row(self.name, self.told_by, spacing=24)
-        add_all(self.body, (names, self._likeness, self.fields, self._water_part, *words, _third(self._replaces)))
+        add_all(self.body, (names, self.fields, self._water_part, _third(self._replaces), *words))
 
     def _watch(self) -> None:
         for text in (self.name, self.told_by):
@@ -192,9 +191,8 @@ class ScoopForm(Form[Scoop]):
             here = self._typed(farm.id, shape, found)
             others = (scoop for scoop in self._others() if scoop.retired_on is None)
             alike = next((scoop_title(scoop) for scoop in others if not told_apart(here, scoop)), "")
-        text = self.tr("It is easily taken for {name}. Mark one of them and type above what tells it apart.")
-        self._likeness.setText(text.format(name=alike))
-        self._likeness.setVisible(bool(alike))
+        text = self.tr("It is easily taken for {name}. Mark one of them and type here what tells it apart.")
+        self.told_by.say(text.format(name=alike) if alike else "", care=True)
 
     def _volume_or_trouble(self) -> ScoopVolume | None:
         self._trouble.hide()

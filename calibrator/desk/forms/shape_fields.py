@@ -113,5 +113,5 @@ class ShapeFields(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(self.shapes)
+        layout.addWidget(self.pourings)  # above the drawing, which comes with the third step
         layout.addLayout(self.beside)
-        layout.addWidget(self.pourings)

@@ -23,6 +23,7 @@ from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import standing
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.saying import keep_room
 from calibrator.model import BagCount, Lot, UnitSystem, new_id
 from calibrator.science.bag_count import DRIFT_SHARE, BagResult, Ends, bag_count, days_until_seen, mean_portion_g
 from calibrator.science.errors import CannotCompute
@@ -322,6 +323,7 @@ class BagPanel(QWidget):
         inside = QVBoxLayout(left)
         inside.setContentsMargins(0, 0, SPACE // 2, 0)
         pairs = [row(*pair, spacing=int(1.5 * SPACE)) for pair in ((self.since, self.bags), (self.bag, self.target))]
+        keep_room(self.suggest_button)
         inside.addWidget(
             card(self.occasion, *pairs, self.feedings, self.suggest_button, self.sharp, row(self.keep_button, None))
         )

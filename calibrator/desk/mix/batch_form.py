@@ -14,7 +14,7 @@ from calibrator.desk.mix_batch import Batch, FarmNow, batch_of
 from calibrator.desk.mix_checks import Aim
 from calibrator.desk.parts import row
 from calibrator.desk.plain_text import on_screen
-from calibrator.desk.theme import SPACE
+from calibrator.desk.theme import ROWS, SPACE
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.model import Plan, PlanGroup, Vessel
 from calibrator.science.check import TOLERANCE_SHARE
@@ -75,7 +75,7 @@ class BatchForm(QWidget):
     def _lay_out(self) -> None:
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        layout.setSpacing(SPACE)
+        layout.setSpacing(ROWS)
         calves = Captioned(self.tr("Calves"), self.calves)
         for pair, stretch in (
             ((Captioned(self.tr("Batch for"), self.group), calves), (3, 1)),

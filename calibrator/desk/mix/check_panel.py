@@ -22,7 +22,7 @@ from calibrator.desk.mix_batch import FarmNow, farm_now
 from calibrator.desk.mix_checks import TEMPERATURES, MixFindings, work_out
 from calibrator.desk.mix_tools import Tools
 from calibrator.desk.mix_words import verdict_words
-from calibrator.desk.parts import button, card, label, row, scrolled
+from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing
@@ -225,7 +225,7 @@ class CheckPanel(QWidget):
         inside = QVBoxLayout(left)
         inside.setContentsMargins(0, 0, SPACE // 2, 0)
         inside.setSpacing(int(1.5 * SPACE))
-        inside.addWidget(card(self.lot, self.no_lot, row(self.no_tools, None), self.readings, self.note))
+        inside.addWidget(card(row(self.no_tools, None), self.readings, self.note))
         inside.addWidget(card(label(self.tr("The batch"), "heading"), self.occasion, self.batch_form))
         inside.addStretch(1)
         layout = QVBoxLayout(self)
@@ -233,7 +233,12 @@ class CheckPanel(QWidget):
         layout.setSpacing(SPACE)
         halves = QHBoxLayout()
         halves.setSpacing(2 * SPACE)
-        for widget, stretch in ((left, 11), (self.verdict, 10)):
+        # What is told of the lot stands beside the fields: it grows while day and time are typed.
+        right = column(self.lot, self.no_lot, self.verdict)
+        right.setContentsMargins(0, 0, 0, 0)
+        told = QWidget()
+        told.setLayout(right)
+        for widget, stretch in ((left, 11), (told, 10)):
             area = scrolled(widget)
             area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
             halves.addWidget(area, stretch)

@@ -22,6 +22,7 @@ from calibrator.desk.parts import button, card, label, row, scrolled
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.saying import Held
 from calibrator.model import InstrumentKind, ReferenceMix, UnitSystem, new_id
 from calibrator.science.errors import CannotCompute
 from calibrator.science.own_line import Line, Reference, reference_recipes, reference_solids
@@ -44,7 +45,7 @@ class LinePanel(QWidget):
         self.which = QComboBox()
         self.which.activated.connect(self._show)
         self.total = Amount(desk, self.tr("Make so much of each"), Kind.MASS, hint="")
-        self.recipes = label("")
+        self.recipes = Held()
         self.powder = Amount(desk, self.tr("Powder weighed"), Kind.MASS, optional=True, hint="")
         self.water = Amount(desk, self.tr("Water weighed"), Kind.MASS, optional=True, hint="")
         self.drops = BareField(self.tr("Its drops, in °Brix"), DROPS, 1)

@@ -17,7 +17,7 @@ from calibrator.desk.parts import row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing
-from calibrator.desk.theme import SPACE
+from calibrator.desk.theme import ROWS, SPACE
 from calibrator.model import Lot
 
 
@@ -43,7 +43,7 @@ class OccasionForm(QWidget):
         self.time.edited.connect(self._tell)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        layout.setSpacing(SPACE)
+        layout.setSpacing(ROWS)
         self._lot = Captioned(lot_caption or self.tr("Mixed from lot"), self.lot)
         layout.addWidget(self._lot)
         when = row(self.day, self.time, spacing=int(1.5 * SPACE))

@@ -13,7 +13,7 @@ from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.mix_tools import Tools
 from calibrator.desk.parts import row
-from calibrator.desk.theme import SPACE
+from calibrator.desk.theme import ROWS, SPACE
 from calibrator.model import Instrument, InstrumentKind, Pail, Reading, ReadingKind, Vessel
 from calibrator.units import Kind
 from calibrator.units.bare import Bare
@@ -148,7 +148,7 @@ class ReadingsForm(QWidget):
         self._thermometer = Captioned(self.tr("Thermometer"), self.thermometer)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        layout.setSpacing(SPACE)
+        layout.setSpacing(ROWS)
         for widgets in (
             (self._refractometer, Captioned(self.tr("Refractometer read in"), self.scale), self.prism),
             (self.first, self.last),

@@ -18,6 +18,7 @@ from calibrator.desk.mix_words import number, weighed
 from calibrator.desk.parts import button, card, clear, label, row, scrolled
 from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.saying import Held
 from calibrator.model import Instrument, InstrumentCheck, InstrumentCheckKind, InstrumentKind, UnitSystem, new_id
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mix_density import water_shows_sg
@@ -58,7 +59,7 @@ class ToolChecks(QWidget):
         self.water = BareField(self.tr("Shown in plain water"), BRIX, 3)
         self.warmth = Amount(desk, self.tr("Temperature of it"), Kind.TEMPERATURE, optional=True, lowest=0, highest=60)
         self.total = Amount(desk, self.tr("Make so much of it"), Kind.MASS, hint="")
-        self.recipe = label("", "heading")
+        self.recipe = Held("heading")
         self.known = BareField(self.tr("Shown in the sugar solution, °Brix"), SUGAR, 1)
         self.ice = BareField(self.tr("Shown in ice water, well stirred"), DEGREES[desk.system], 1)
         self.jug = Amount(desk, self.tr("Water that fills it, without the jug"), Kind.MASS, optional=True)

@@ -25,6 +25,7 @@ from calibrator.desk.trial.choice import TrialChoice
 from calibrator.desk.trial.told import TrialTold
 from calibrator.desk.trial.words import asked_words
 from calibrator.desk.trial.work import TAKEN_BACK, TrialWork, doubt
+from calibrator.desk.widgets.saying import Held
 from calibrator.model import Farm, FillWay, TrialFill
 from calibrator.science.plausible import Doubt
 from calibrator.units import Kind, show_mass
@@ -53,7 +54,7 @@ class TrialDialog(QDialog):
         self.withdraw_button = button(self.tr("Withdraw …"), self._withdraw_or_count)
         self.note = TextField(self.tr("Note"), longest=200)
         self.fills = QListWidget()
-        self.next = label("", "heading")
+        self.next = Held("heading")
         self.told = TrialTold(self._mass, how_button(self.workings))
         self._lay_out()
         self._wire()

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import replace
 from math import isclose
 
 from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QLineEdit, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
-from calibrator.desk.parts import label, set_style_property
+from calibrator.desk.parts import set_style_property
 from calibrator.desk.speech import decimal_comma
+from calibrator.desk.widgets.saying import Saying
 from calibrator.desk.widgets.unit_sentences import sentence
 from calibrator.model import UnitSystem
 from calibrator.units import Kind, NotUnderstood, Quantity, edit_text, example, read, with_unit
@@ -66,12 +68,12 @@ class QuantityField(QWidget):
         self._default_unit, self._lowest, self._highest = default_unit, lowest, highest
         self._examples = examples
         self._filled: float | None = None  # the exact value behind a text that the program wrote
-        self._from_outside = ""
+        self._from_outside, self._remark = "", ""
         self._telling = False
         self._example_shown = True
         self._last: Quantity | None = None
         self._line = EntryLine()
-        self._message = label("", "quiet")
+        self._message = Saying(self._line)
         self._lay_out(name)
         self._line.textEdited.connect(self._typed)
         self._line.entered.connect(self._entered)
@@ -157,6 +159,11 @@ class QuantityField(QWidget):
         self._from_outside, self._telling = words, True
         self._show()
 
+    def set_remark(self, words: str) -> None:
+        """What stands beneath while there is nothing else to say."""
+        self._remark = words
+        self._show()
+
     def set_name(self, name: str) -> None:
         """The name that a screen reader says."""
         self._line.setAccessibleName(name)
@@ -193,9 +200,6 @@ class QuantityField(QWidget):
         self.set_name(name)
         self.setFocusProxy(self._line)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self._message.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
-        # One line is kept free, or the page would jump at the first key.
-        self._message.setMinimumHeight(self._message.fontMetrics().lineSpacing())
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(2)
@@ -260,7 +264,13 @@ class QuantityField(QWidget):
         problem = self.problem() if self._telling else ""
         found = None if problem else self.quantity()
         understood = f"= {found}" if found and str(found) != found.typed else ""
-        self._message.setText(problem or understood)
-        self._line.setAccessibleDescription(problem or understood)
-        for widget in (self._line, self._message):
-            set_style_property(widget, "state", "wrong" if problem else "ok")
+        state = "wrong" if problem else "ok"
+        self._message.say(problem or understood or self._remark, state=state, short="" if problem else _short(found))
+        self._line.setAccessibleDescription(problem or understood or self._remark)
+        set_style_property(self._line, "state", state)
+
+
+def _short(found: Quantity | None) -> str:
+    """The other unit alone, where the field is too narrow for both."""
+    other = re.search(r"\((.*)\)$", str(found or ""))
+    return f"= {other[1]}" if other else ""

@@ -1,0 +1,181 @@
+"""What a field says beneath itself, in a place of fixed height: nothing that takes typing or clicks moves for it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QObject, QPoint, QRect, QSize, Qt
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QLabel, QScrollArea, QSizePolicy, QWidget
+
+from calibrator.desk.parts import set_style_property
+from calibrator.desk.plain_text import LONGEST_TEXT, on_screen, tip
+
+BUBBLE_PX = (260, 420)
+ENDLESS_PX = 10_000
+MOST_HELD = 4
+
+
+class Saying(QLabel):
+    """As high as its note, or one line, whatever it says.
+
+    What does not fit is told in short, and whole in a bubble over the page for as long as the line `beside` it has
+    the focus; the mouse goes through the bubble. `text` is always the whole sentence.
+    """
+
+    def __init__(self, beside: QWidget, note: str = "") -> None:
+        super().__init__()
+        self._beside, self._note, self._whole, self._short = beside, on_screen(note), "", ""
+        self._bubble: Bubble | None = None
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setProperty("kind", "quiet")
+        self.setWordWrap(True)
+        policy = QSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        policy.setHeightForWidth(True)
+        self.setSizePolicy(policy)
+        self.setAlignment(Qt.AlignmentFlag.AlignTop)
+        beside.installEventFilter(self)
+        self.say(note)
+
+    def say(self, text: str, *, state: str = "ok", short: str = "") -> None:
+        """Say a sentence, or the note again where it is blank. `short` is what it can be told in where room lacks."""
+        self._whole = on_screen(text, LONGEST_TEXT) or self._note
+        self._short = on_screen(short) or self._whole
+        set_style_property(self, "state", state)
+        self._fit()
+
+    def text(self) -> str:
+        return self._whole
+
+    @property
+    def fits(self) -> bool:
+        """Whether it can be read where it stands."""
+        return super().text() in (self._whole, self._short)
+
+    def heightForWidth(self, width: int) -> int:
+        return max(self.fontMetrics().lineSpacing(), self._height(self._note, width))
+
+    def sizeHint(self) -> QSize:
+        return QSize(0, self.heightForWidth(max(self.width(), 1)))
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(0, self.fontMetrics().lineSpacing())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self.updateGeometry()
+            self._fit()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if event.type() in (QEvent.Type.FocusIn, QEvent.Type.FocusOut, QEvent.Type.Hide):
+            self._show_bubble(event.type() == QEvent.Type.FocusIn)
+        return super().eventFilter(watched, event)
+
+    def _height(self, text: str, width: int) -> int:
+        room = QRect(0, 0, max(width, 1), ENDLESS_PX)
+        flags = Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignTop
+        return self.fontMetrics().boundingRect(room, int(flags), text).height() if text else 0
+
+    def _fit(self) -> None:
+        room = self.heightForWidth(self.width())
+        told = next((text for text in (self._whole, self._short) if self._height(text, self.width()) <= room), None)
+        super().setText(self._cut(room) if told is None else told)
+        self.setToolTip("" if self.fits else tip(self._whole))
+        self._show_bubble(self._beside.hasFocus())
+
+    def _cut(self, room: int) -> str:
+        """The beginning, as many words as there is room for."""
+        if room < 2 * self.fontMetrics().lineSpacing():
+            return self.fontMetrics().elidedText(self._whole, Qt.TextElideMode.ElideRight, self.width())
+        words = self._whole.split(" ")
+        while len(words) > 1 and self._height(" ".join(words) + " …", self.width()) > room:
+            words.pop()
+        return " ".join(words) + " …"
+
+    def _show_bubble(self, wanted: bool) -> None:
+        if wanted and not self.fits and self.isVisible():
+            self._bubble = self._bubble or Bubble(self)
+            self._bubble.tell(self._whole, self)
+        elif self._bubble is not None:
+            self._bubble.hide()
+
+
+class Bubble(QLabel):
+    """A sentence that lies over the page, beside what it is about."""
+
+    def __init__(self, saying: QWidget) -> None:
+        super().__init__(_page_of(saying))
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setProperty("kind", "bubble")
+        self.setWordWrap(True)
+        self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
+        saying.destroyed.connect(self.deleteLater)
+
+    def tell(self, text: str, saying: QWidget) -> None:
+        """Lie beneath the field, or above it where the page ends."""
+        page = _page_of(saying)
+        if self.parentWidget() is not page:
+            self.setParent(page)
+        set_style_property(self, "state", str(saying.property("state")))
+        self.setText(text)
+        narrow, wide = BUBBLE_PX
+        width = min(max(saying.width(), narrow), wide, page.width())
+        height = self.heightForWidth(width)
+        at = saying.mapTo(page, QPoint(0, 0))
+        left = max(0, min(at.x(), page.width() - width))
+        field = saying.parentWidget() or saying
+        seen = page.visibleRegion().boundingRect().bottom()
+        top = at.y() if at.y() + height <= seen else max(0, field.mapTo(page, QPoint(0, 0)).y() - height)
+        self.setGeometry(left, top, width, height)
+        self.show()
+        self.raise_()
+
+
+def _page_of(widget: QWidget) -> QWidget:
+    """What scrolls with the widget, or its window."""
+    above = widget.parentWidget()
+    while above is not None and not above.isWindow():
+        frame = above.parentWidget()
+        area = frame.parentWidget() if frame else None
+        if isinstance(area, QScrollArea) and area.widget() is above:
+            return above
+        above = frame
+    return widget.window()
+
+
+class Held(QLabel):
+    """Words amid fields that never take less room than they once took, so that what is beneath them stays."""
+
+    def __init__(self, kind: str = "", tone: str = "") -> None:
+        super().__init__()
+        self._told: list[str] = []
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setProperty("kind", kind)
+        self.setProperty("tone", tone)
+        self.setWordWrap(True)
+        self.setAlignment(Qt.AlignmentFlag.AlignTop)
+
+    def setText(self, text: str) -> None:  # noqa: N802
+        shown = on_screen(text, LONGEST_TEXT)
+        # Any of these may be the tallest, as wide as the page happens to be.
+        if shown and all(len(shown) > len(told) or shown.count("\n") > told.count("\n") for told in self._told):
+            self._told = [*self._told, shown][-MOST_HELD:]
+            keep_room(self)
+        super().setText(shown)
+
+    def heightForWidth(self, width: int) -> int:
+        room = QRect(0, 0, max(width, 1), ENDLESS_PX)
+        flags = int(Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignTop)
+        held = (self.fontMetrics().boundingRect(room, flags, told).height() for told in self._told)
+        return max(super().heightForWidth(width), *held, 0)
+
+
+def keep_room(*widgets: QWidget) -> None:
+    """What is hidden keeps its room, so that nothing beneath it moves when it comes."""
+    for widget in widgets:
+        keeping = widget.sizePolicy()
+        keeping.setRetainSizeWhenHidden(True)
+        widget.setSizePolicy(keeping)

@@ -1,0 +1,67 @@
+"""Nothing that takes typing or clicks moves under the hand: every field of every screen is typed into."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import pytest
+from answers import Answers
+from PySide6.QtCore import QCoreApplication, QEvent
+from PySide6.QtWidgets import QApplication, QDialog, QLineEdit, QVBoxLayout, QWidget
+from pytestqt.qtbot import QtBot
+from still import moves
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.fields import TextField
+from calibrator.desk.parts import label
+from calibrator.desk.theme import Theme
+from calibrator.desk.window import Window
+from calibrator.records import Records, demo_records
+from tests.tour import tour, weigh_a_new_lot
+
+pytestmark = pytest.mark.qt_log_ignore("does not support propagateSizeHints")
+
+
+@pytest.fixture(scope="module")
+def records(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Records]:
+    opened = demo_records(tmp_path_factory.mktemp("still"))
+    yield opened
+    opened.close()
+
+
+def test_no_field_or_button_moves_while_somebody_types(qapp: QApplication, records: Records) -> None:
+    if qapp.property("tokens") is None:
+        Theme(qapp)
+    desk = Desk(records, Answers())
+    weigh_a_new_lot(desk)
+    window = Window(desk)
+    window.resize(1024, 700)
+    window.show()
+    found: dict[str, str] = {}
+    for name in tour(window):
+        for _ in range(4):
+            QCoreApplication.processEvents()
+        over = next((dialog for dialog in window.findChildren(QDialog) if dialog.isVisible()), window)
+        for told in moves(over):
+            found[told] = name
+    window.replace_by_another()
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    assert found == {}
+
+
+def test_a_message_that_pushes_would_be_seen(qtbot: QtBot) -> None:
+    """Or the test above could not fail."""
+    page = QWidget()
+    qtbot.addWidget(page)
+    said, below, field = label(""), QLineEdit(), TextField("Name")
+    said.hide()
+    field.edited.connect(lambda: said.setVisible(bool(field.text())))
+    beneath = QVBoxLayout(page)
+    for widget in (field, said, below):
+        beneath.addWidget(widget)
+    beneath.addStretch(1)
+    page.resize(300, 300)
+    with qtbot.waitExposed(page):
+        page.show()
+    said.setText("A sentence")
+    assert any("moves" in told for told in moves(page))
