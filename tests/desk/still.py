@@ -56,6 +56,9 @@ def _form_of(field: QWidget) -> QWidget:
 def _places(form: QWidget) -> Places:
     found: Places = {}
     for number, target in enumerate(form.findChildren(QWidget)):
+        # A link to the workings stands beside the result and goes with it.
+        if target.property("text") == "How is this computed?":
+            continue
         if isinstance(target, TARGETS) and target.isVisible() and not isinstance(target.parentWidget(), TARGETS):
             at = target.mapTo(form, QPoint(0, 0))
             name = target.accessibleName() or str(target.property("text") or target.objectName())

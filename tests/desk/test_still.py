@@ -39,6 +39,8 @@ def test_no_field_or_button_moves_while_somebody_types(qapp: QApplication, recor
     window.show()
     found: dict[str, str] = {}
     for name in tour(window):
+        if name == "server-found":  # another address makes what was found there void, and its button with it
+            continue
         for _ in range(4):
             QCoreApplication.processEvents()
         over = next((dialog for dialog in window.findChildren(QDialog) if dialog.isVisible()), window)

@@ -17,6 +17,7 @@ from calibrator.desk.parts import Tone, button, label, make_room, row, set_style
 from calibrator.desk.refusals import in_words
 from calibrator.desk.server.work import MadeReady, make_ready
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.saying import Held, keep_room
 from calibrator.records import Records, RecordsError
 from calibrator.records.server import HIGHEST_PORT, USUAL_PORT, FoundThere, ServerAddress, address_of, look_there
 
@@ -51,7 +52,7 @@ class ServerDialog(QDialog):
             longest=LONGEST,
         )
         self.password.line.setEchoMode(QLineEdit.EchoMode.Password)
-        self.verdict = label("")
+        self.verdict = Held()
         self.bring = QCheckBox(self.tr("Bring the records of this computer's file over"))
         self.progress = QProgressBar()
         self.progress.setAccessibleName(self.tr("Entries brought over"))
@@ -145,6 +146,7 @@ class ServerDialog(QDialog):
             layout.addLayout(fields)
         for widget in (self.verdict, self.bring, self.progress):
             layout.addWidget(widget)
+        keep_room(self.bring, self.stop_button, self.use_button)
         layout.addStretch(1)
         layout.addLayout(row(self.cancel_button, self.stop_button, None, self.try_button, self.use_button))
         self.setMinimumWidth(WIDTH)

@@ -10,6 +10,7 @@ from calibrator.desk.parts import set_style_property
 from calibrator.desk.plain_text import LONGEST_TEXT, on_screen, tip
 
 BUBBLE_PX = (260, 420)
+BUBBLE_AIR_PX = 11  # its border and padding in the style sheet, and a pixel to spare
 ENDLESS_PX = 10_000
 MOST_HELD = 4
 
@@ -75,9 +76,7 @@ class Saying(QLabel):
         return super().eventFilter(watched, event)
 
     def _height(self, text: str, width: int) -> int:
-        room = QRect(0, 0, max(width, 1), ENDLESS_PX)
-        flags = Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignTop
-        return self.fontMetrics().boundingRect(room, int(flags), text).height() if text else 0
+        return _text_height(self, text, width)
 
     def _fit(self) -> None:
         room = self.heightForWidth(self.width())
@@ -123,7 +122,7 @@ class Bubble(QLabel):
         self.setText(text)
         narrow, wide = BUBBLE_PX
         width = min(max(saying.width(), narrow), wide, page.width())
-        height = self.heightForWidth(width)
+        height = _text_height(self, text, width - 2 * BUBBLE_AIR_PX) + 2 * BUBBLE_AIR_PX
         at = saying.mapTo(page, QPoint(0, 0))
         left = max(0, min(at.x(), page.width() - width))
         field = saying.parentWidget() or saying
@@ -132,6 +131,13 @@ class Bubble(QLabel):
         self.setGeometry(left, top, width, height)
         self.show()
         self.raise_()
+
+
+def _text_height(words: QWidget, text: str, width: int) -> int:
+    """In pixels, of a text that wraps at this width; nothing takes none."""
+    room = QRect(0, 0, max(width, 1), ENDLESS_PX)
+    flags = int(Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignTop)
+    return words.fontMetrics().boundingRect(room, flags, text).height() if text else 0
 
 
 def _page_of(widget: QWidget) -> QWidget:
@@ -167,9 +173,7 @@ class Held(QLabel):
         super().setText(shown)
 
     def heightForWidth(self, width: int) -> int:
-        room = QRect(0, 0, max(width, 1), ENDLESS_PX)
-        flags = int(Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignTop)
-        held = (self.fontMetrics().boundingRect(room, flags, told).height() for told in self._told)
+        held = (_text_height(self, told, width) for told in self._told)
         return max(super().heightForWidth(width), *held, 0)
 
 
