@@ -7126,8 +7126,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>ninguna otra</translation>
     </message>
     <message>
-        <source>It is easily taken for {name}. Mark one of them and type above what tells it apart.</source>
-        <translation>Se confunde fácilmente con {name}. Marque una de las dos y escriba arriba qué la distingue.</translation>
+        <source>It is easily taken for {name}. Mark one of them and type here what tells it apart.</source>
+        <translation>Se confunde fácilmente con {name}. Marque una de las dos y escriba aquí en qué se distingue.</translation>
     </message>
     <message>
         <source>The drawing and the volume appear as you type.</source>
