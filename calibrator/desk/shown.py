@@ -27,9 +27,8 @@ def with_uncertainty(value: float, uncertainty: float, unit: str) -> str:
     return units.show_with_uncertainty(value, uncertainty, unit, decimal_comma=decimal_comma())
 
 
-def density(g_per_ml: float, half_width: float, system: UnitSystem) -> str:
-    """Bulk density with its interval's half-width: "0.498 ± 0.011 g/mL", in farm units with "(16.6 oz/qt)" behind."""
-    told = with_uncertainty(g_per_ml, half_width, "g/mL")
-    if system is UnitSystem.METRIC:
-        return told
-    return f"{told} ({units.show_density_oz_per_qt(g_per_ml, decimal_comma=decimal_comma())})"
+def density(
+    g_per_ml: float, system: UnitSystem, half_width: float | None = None, *, brief: bool = False, unit: bool = True
+) -> str:
+    """Bulk density, the one way of telling it on screen; see `units.show_density`."""
+    return units.show_density(g_per_ml, system, half_width, brief=brief, unit=unit, decimal_comma=decimal_comma())

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from datetime import date
 
-from calibrator.model import Box, Composition, Cylinder, FillWay, PackageKind, Poured, Shape, TaperedCup, UnitSystem
+from calibrator.model import Box, Composition, Cylinder, FillWay, PackageKind, Poured, Shape, TaperedCup
 from calibrator.prints import words
 from calibrator.prints.fit import plain
 from calibrator.prints.languages import Tongue, Words
@@ -16,7 +16,7 @@ from calibrator.science.spread import IntervalRule
 from calibrator.units import (
     Kind,
     show_both,
-    show_density_oz_per_qt,
+    show_density,
     show_estimate,
     show_mass,
     show_percent,
@@ -180,10 +180,7 @@ class Teller:
     def _density(self) -> str:
         signed = self.facts.sign_off
         half = (signed.density_high_g_per_ml - signed.density_low_g_per_ml) / 2
-        told = show_with_uncertainty(signed.density_g_per_ml, half, "g/mL")
-        if self.facts.units is UnitSystem.METRIC:
-            return told
-        return f"{told} ({show_density_oz_per_qt(signed.density_g_per_ml)})"
+        return show_density(signed.density_g_per_ml, self.facts.units, half)
 
     def _density_interval(self) -> str:
         signed = self.facts.sign_off

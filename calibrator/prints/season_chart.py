@@ -14,7 +14,7 @@ from calibrator.prints.languages import Tongue
 from calibrator.prints.page import BLACK, GREY, PALE, Anchor, Box, Shape, Weight, arc, polygon
 from calibrator.prints.sheet import Sheet
 from calibrator.science.lot_chart import Charted, LotChart
-from calibrator.units import show_density_oz_per_qt, show_percent
+from calibrator.units import density_unit, show_percent
 
 SMALL = 2.8
 _LEFT, _FOOT, _TOP = 13.0, 7.0, 2.0
@@ -101,7 +101,7 @@ def _levels(scales: _Scales, units: UnitSystem) -> list[tuple[float, str]]:
         step = next((s for s in _STEPS if (scales.high - scales.low) / s <= 7), _STEPS[-1])
         first = math.ceil(scales.low / step)
         return [(n * step, f"{n * step:.3f}") for n in range(first, math.floor(scales.high / step) + 1)]
-    per = float(show_density_oz_per_qt(1.0).split()[0])
+    _, per = density_unit(units)
     step = next((s for s in _OZ_QT_STEPS if (scales.high - scales.low) * per / s <= 7), _OZ_QT_STEPS[-1])
     first = math.ceil(scales.low * per / step)
     return [(n * step / per, f"{n * step:.1f}") for n in range(first, math.floor(scales.high * per / step) + 1)]

@@ -13,7 +13,7 @@ from calibrator.prints.season_facts import Carried, SeasonReport
 from calibrator.prints.season_told import RULES, checks_told, finding_told, signed_percent, to_do
 from calibrator.prints.sheet import Sheet, paper_mm
 from calibrator.science.lot_chart import Charted
-from calibrator.units import show_mass, show_percent
+from calibrator.units import density_unit, show_mass, show_percent
 
 PAGES = 2
 MOST_FINDINGS = 6
@@ -66,7 +66,7 @@ def _laid(facts: SeasonReport, tongue: Tongue, rows: int) -> Flow:
 
 
 def _densities(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
-    unit = "oz/qt" if facts.units is UnitSystem.FARM else "g/mL"
+    unit, _ = density_unit(facts.units)
     axis = tongue(words.DENSITY_AXIS).format(unit=unit)
     flow.heading(f"{tongue(words.DENSITY_BY_LOT)} ({axis})")
     season = facts.season

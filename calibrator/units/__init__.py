@@ -11,13 +11,13 @@ from calibrator.units.reading import example, read, with_unit
 from calibrator.units.registry import default_unit
 from calibrator.units.scale_line import Mask, MaskNotUnderstood, ScaleReading, read_mask
 from calibrator.units.show import (
+    density_unit,
     in_default_unit,
     line_step_mm,
     on_line_step,
     show,
     show_both,
     show_density,
-    show_density_oz_per_qt,
     show_estimate,
     show_factor,
     show_length,
@@ -43,6 +43,7 @@ __all__ = [
     "Quantity",
     "ScaleReading",
     "default_unit",
+    "density_unit",
     "edit_text",
     "example",
     "in_default_unit",
@@ -53,7 +54,6 @@ __all__ = [
     "show",
     "show_both",
     "show_density",
-    "show_density_oz_per_qt",
     "show_estimate",
     "show_factor",
     "show_length",

@@ -154,21 +154,39 @@ def show_temperature_span(span_c: float, system: UnitSystem, *, decimal_comma: b
     return _comma(f"{decimals(span_in(Fraction(span_c), unit), 1)} {unit}", decimal_comma)
 
 
-def show_density(g_per_ml: float, system: UnitSystem, *, decimal_comma: bool = False) -> str:
-    """Bulk density: "0.512 g/mL", in farm units "0.512 g/mL (17.1 oz/qt)"."""
-    if not tellable(g_per_ml):
-        return _NOTHING
-    metric = f"{decimals(Fraction(g_per_ml), 3)} g/mL"
-    farm = "" if system is UnitSystem.METRIC else f" ({show_density_oz_per_qt(g_per_ml)})"
-    return _comma(metric + farm, decimal_comma)
+def density_unit(system: UnitSystem) -> tuple[str, float]:
+    """The unit of a bulk density, and how many of it one g/mL is: g/mL, in farm units ounces that fill a quart."""
+    if system is UnitSystem.METRIC:
+        return "g/mL", 1.0
+    return "oz/qt", float(span_in(Fraction(1), "oz") / span_in(Fraction(1), "qt"))
 
 
-def show_density_oz_per_qt(g_per_ml: float, *, decimal_comma: bool = False) -> str:
-    """Bulk density as the ounces that fill a quart struck level: "17.1 oz/qt"."""
-    if not tellable(g_per_ml):
+def show_density(
+    g_per_ml: float,
+    system: UnitSystem,
+    half_width: float | None = None,
+    *,
+    brief: bool = False,
+    unit: bool = True,
+    decimal_comma: bool = False,
+) -> str:
+    """Bulk density: "0.512 g/mL", in farm units "17.1 oz/qt (0.512 g/mL)"; with its interval's half-width, g/mL, as
+    `show_with_uncertainty` does.
+
+    `brief` is for places without room: the farm's unit alone. `unit` false leaves the unit to a heading; brief, too.
+    """
+    if not (tellable(g_per_ml) and (half_width is None or tellable(half_width))):
         return _NOTHING
-    oz_per_qt = Fraction(g_per_ml) * span_in(Fraction(1), "oz") / span_in(Fraction(1), "qt")
-    return _comma(f"{decimals(oz_per_qt, 1)} oz/qt", decimal_comma)
+    name, per = density_unit(system)
+    tail = f" {name}" if unit else ""
+    digits = 3 if system is UnitSystem.METRIC else 1
+    if half_width:
+        told = show_with_uncertainty(g_per_ml * per, half_width * per, decimal_comma=decimal_comma) + tail
+    else:
+        told = _comma(f"{decimals(Fraction(g_per_ml) * Fraction(per), digits)}{tail}", decimal_comma)
+    if brief or not unit or system is UnitSystem.METRIC:
+        return told
+    return f"{told} ({_comma(decimals(Fraction(g_per_ml), 3), decimal_comma)} g/mL)"
 
 
 def show_percent(percent: float, digits: int = 1, *, decimal_comma: bool = False) -> str:

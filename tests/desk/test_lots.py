@@ -257,7 +257,7 @@ def test_the_detail_tells_figures_and_struck_fills(page: LotsPage, yard: Yard) -
     assert rows[2][0] == "spot fill"
     told = [block.accessibleName() for block in page.detail.findChildren(FigureBlock)]
     assert "Red, struck level: 12.0 oz" in told[0]
-    assert told[1].startswith("Bulk density: 0.511 g/mL")
+    assert told[1].startswith("Bulk density: 17.1 oz/qt. 17.06 ± 0.20 oz/qt (0.511 g/mL)")
     assert told[2].startswith("Red, line down the wall: 1 1/4 in")
 
 
@@ -312,3 +312,58 @@ def test_a_price_that_is_none_is_answered_and_stays(qtbot: QtBot, page: LotsPage
     assert len(desk.records.every(Lot)) == before
     assert page.form.price.message
     assert page.form.price.line.text() == typed
+
+
+def test_lots_are_asked_for_by_product_year_and_state_together(page: LotsPage, yard: Yard, empty_desk: Desk) -> None:
+    for number, product, came in (
+        ("25-1", "plain", date(2025, 11, 1)),
+        ("26-1", "plain", date(2026, 3, 1)),
+        ("26-2", "fine", date(2026, 4, 1)),
+    ):
+        lot = yard.lot(number)
+        yard.records.keep(replace(lot, product=product, arrived_on=came))
+    done = next(lot for lot in yard.records.every(Lot) if lot.lot_number == "25-1")
+    yard.records.keep(replace(done, finished_on=date(2025, 12, 1)))
+    empty_desk.changed.emit()
+    boxes = page.filters
+    boxes.product.setCurrentIndex(boxes.product.findData("plain"))
+    assert numbers(page) == ["26-1", "25-1"]
+    boxes.year.setCurrentIndex(boxes.year.findData(2025))
+    assert numbers(page) == ["25-1"]
+    assert not page._none_fits.isVisible()
+    boxes.state.setCurrentIndex(boxes.state.findData("delivered"))
+    assert numbers(page) == []
+    assert page._none_fits.isVisible()
+    assert not page.weigh_button.isEnabled()
+    empty_desk.changed.emit()
+    assert boxes.product.currentData() == "plain"
+    page.show_all_button.click()
+    assert numbers(page) == ["26-2", "26-1", "25-1"]
+
+
+@pytest.mark.parametrize("column", range(7))
+def test_every_column_sorts_both_ways(page: LotsPage, yard: Yard, empty_desk: Desk, column: int) -> None:
+    first = yard.lot("A-1")
+    yard.records.keep(
+        replace(first, product="alpha", arrived_on=date(2026, 1, 1), package_count=5, finished_on=date(2026, 2, 1))
+    )
+    weighed = weighed_lot(yard, "B-2")
+    yard.records.keep(replace(weighed, product="beta", arrived_on=date(2026, 2, 2), package_count=50))
+    empty_desk.changed.emit()
+    page.table.sortByColumn(column, Qt.SortOrder.AscendingOrder)
+    up = numbers(page)
+    page.table.sortByColumn(column, Qt.SortOrder.DescendingOrder)
+    assert numbers(page) == up[::-1]
+    assert sorted(up) == ["A-1", "B-2"]
+
+
+def test_density_is_told_in_the_farms_unit_under_its_heading(page: LotsPage, yard: Yard, empty_desk: Desk) -> None:
+    weighed_lot(yard, "B-2")
+    empty_desk.changed.emit()
+    head, across = Qt.ItemDataRole.DisplayRole, Qt.Orientation.Horizontal
+    metric = empty_desk.system is UnitSystem.METRIC
+    assert page.model.headerData(5, across, head) == ("Density ±, g/mL" if metric else "Density ±, oz/qt")
+    assert empty_desk.farm is not None
+    yard.records.keep(replace(empty_desk.farm, units=UnitSystem.FARM if metric else UnitSystem.METRIC))
+    empty_desk.changed.emit()
+    assert page.model.headerData(5, across, head) == ("Density ±, oz/qt" if metric else "Density ±, g/mL")

@@ -7,11 +7,11 @@ import pytest
 from calibrator.model import UnitSystem
 from calibrator.units import (
     Kind,
+    density_unit,
     edit_text,
     show,
     show_both,
     show_density,
-    show_density_oz_per_qt,
     show_estimate,
     show_factor,
     show_length,
@@ -165,8 +165,14 @@ def test_scoops_and_densities_and_percents() -> None:
     assert show_scoop_volume(600, FARM) == "20.3 fl oz"
     assert show_scoop_volume(599.6, METRIC) == "600 mL"
     # 0.512 g/mL × 946.352946 mL/qt ÷ 28.349523125 g/oz = 17.09 oz/qt
-    assert show_density_oz_per_qt(0.512) == "17.1 oz/qt"
-    assert show_density(0.512, FARM) == "0.512 g/mL (17.1 oz/qt)"
+    assert show_density(0.512, FARM, brief=True) == "17.1 oz/qt"
+    assert show_density(0.512, FARM) == "17.1 oz/qt (0.512 g/mL)"
+    assert show_density(0.512, FARM, 0.011) == "17.09 ± 0.37 oz/qt (0.512 g/mL)"
+    assert show_density(0.512, FARM, 0.011, unit=False) == "17.09 ± 0.37"
+    assert show_density(0.512, METRIC, 0.011) == "0.512 ± 0.011 g/mL"
+    assert show_density(0.512, METRIC, 0.0) == "0.512 g/mL"
+    assert density_unit(METRIC) == ("g/mL", 1.0)
+    assert density_unit(FARM) == ("oz/qt", pytest.approx(946.352946 / 28.349523125, rel=1e-12))
     assert show_density(0.5125, METRIC) == "0.513 g/mL"
     assert show_percent(13.04) == "13.0 %"
     assert show_percent(13.05) == "13.1 %"
@@ -210,7 +216,7 @@ def test_an_uncertainty_without_a_unit_and_in_the_persons_units() -> None:
         (Kind.TEMPERATURE, 43.3333, "110 °F (43 °C)", "43 °C (110 °F)"),
         (Kind.PERCENT, 13, "13.0 %", "13.0 %"),
         (Kind.COUNT, 109, "109", "109"),
-        (Kind.DENSITY, 0.512, "0.512 g/mL (17.1 oz/qt)", "0.512 g/mL"),
+        (Kind.DENSITY, 0.512, "17.1 oz/qt (0.512 g/mL)", "0.512 g/mL"),
     ],
 )
 def test_both_systems_beside_each_other(kind: Kind, value: float, farm: str, metric: str) -> None:
@@ -224,7 +230,7 @@ def test_the_decimal_comma_where_the_locale_has_it() -> None:
     assert show_volume(1892.7, METRIC, **comma) == "1,9 L"
     assert show_length(33.3, METRIC, step=0.5, **comma) == "33,5 mm"
     assert show_scoop_volume(600, FARM, **comma) == "20,3 fl oz"
-    assert show_density(0.512, FARM, **comma) == "0,512 g/mL (17,1 oz/qt)"
+    assert show_density(0.512, FARM, **comma) == "17,1 oz/qt (0,512 g/mL)"
     assert show_percent(13, **comma) == "13,0 %"
     assert show_estimate(289.44, 1.15, Kind.MASS, METRIC, **comma) == "289,4 ± 1,2 g"
     assert edit_text(10.25 * OZ, Kind.MASS, FARM, **comma) == "10,25 oz"
@@ -237,7 +243,7 @@ def test_no_number_shows_as_a_dash(nothing: float, system: UnitSystem) -> None:
         assert show(nothing, kind, system) == "–"
         assert edit_text(nothing, kind, system) == ""
     assert show_scoop_volume(nothing, system) == "–"
-    assert show_density_oz_per_qt(nothing) == "–"
+    assert show_density(nothing, FARM) == "–"
     assert show_with_uncertainty(1, nothing) == "–"
     assert show_with_uncertainty(nothing, 1) == "–"
     assert show_estimate(1, nothing, Kind.MASS, system) == "–"

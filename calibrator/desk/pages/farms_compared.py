@@ -6,6 +6,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QComboBox, QDialog, QHeaderView, QTableWidget, QTableWidgetItem, QVBoxLayout, QWidget
 
+from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.fields import Captioned
@@ -95,7 +96,7 @@ class FarmsPanel(QWidget):
         self.picture = FarmsPicture()
         self.table = QTableWidget(0, 5)
         self.table.setHorizontalHeaderLabels(
-            [self.tr("Farm"), self.tr("Lots"), self.tr("Mean, g/mL"), self.tr("95 %, g/mL"), self.tr("Between lots")]
+            [self.tr("Farm"), self.tr("Lots"), self.tr("Mean"), self.tr("95 %"), self.tr("Between lots")]
         )
         self.table.setAccessibleName(self.tr("The product on each farm"))
         self.table.verticalHeader().hide()
@@ -155,9 +156,19 @@ class FarmsPanel(QWidget):
     def _cells(self, farm: FarmDensity) -> list[str]:
         spread = "–" if farm.sd_share is None else _share(farm.sd_share)
         low, high = farm.low_g_per_ml, farm.high_g_per_ml
-        interval = "–" if low is None or high is None else self.tr("{low} to {high}").format(low=_g(low), high=_g(high))
+        interval = (
+            "–"
+            if low is None or high is None
+            else self.tr("{low} to {high}").format(low=self._bare(low), high=self._bare(high))
+        )
         name = self._names.get(farm.farm_id, "")
-        return [name, str(len(farm.lots)), _g(farm.mean_g_per_ml), interval, spread]
+        return [name, str(len(farm.lots)), self._density(farm.mean_g_per_ml), interval, spread]
+
+    def _density(self, g_per_ml: float) -> str:
+        return shown.density(g_per_ml, self.desk.system, brief=True)
+
+    def _bare(self, g_per_ml: float) -> str:
+        return shown.density(g_per_ml, self.desk.system, unit=False)
 
     def _sentence(self, one: FarmDensity, other: FarmDensity) -> str:
         names = {"first": self._names[one.farm_id], "second": self._names[other.farm_id]}
@@ -179,15 +190,15 @@ class FarmsPanel(QWidget):
         first, second = (self._names[farm] for farm in lot.farm_ids)
         told = {
             "lot": on_screen(lot.lot_number), "first": first, "second": second,
-            "one": _g(lot.first.density_g_per_ml), "other": _g(lot.second.density_g_per_ml),
+            "one": self._density(lot.first.density_g_per_ml), "other": self._density(lot.second.density_g_per_ml),
         }  # fmt: skip
         if lot.difference.differs:
             text = self.tr(
-                "Lot {lot}, the same powder: {one} g/mL at {first}, {other} g/mL at {second}. They weigh it "
+                "Lot {lot}, the same powder: {one} at {first}, {other} at {second}. They weigh it "
                 "differently: compare scoops, scales and how level is struck."
             )
         else:
-            text = self.tr("Lot {lot}, the same powder: {one} g/mL at {first}, {other} g/mL at {second}. They agree.")
+            text = self.tr("Lot {lot}, the same powder: {one} at {first}, {other} at {second}. They agree.")
         return text.format(**told)
 
 
@@ -214,11 +225,6 @@ def _pairs(farms: tuple[FarmDensity, ...]) -> list[tuple[FarmDensity, FarmDensit
 
 def _lots(farm: FarmDensity) -> int:
     return len(farm.lots)
-
-
-def _g(density: float) -> str:
-    told = f"{density:.3f}"
-    return told.replace(".", ",") if decimal_comma() else told
 
 
 def _share(share: float) -> str:

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.history import HistoryList
@@ -28,9 +29,9 @@ from calibrator.desk.standing import LotStanding, LotState
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.figure_block import FigureBlock
 from calibrator.desk.words import mark_words, packages_words, state_tone, state_words, step_words
-from calibrator.model import Composition, Fill, Lot, Mark, PackageKind, Scoop, SignOff, SpotFill, UnitSystem, WeighIn
+from calibrator.model import Composition, Fill, Lot, Mark, PackageKind, Scoop, SignOff, SpotFill, WeighIn
 from calibrator.records import brought_in
-from calibrator.units import show_density, show_density_oz_per_qt, show_mass, show_percent, show_with_uncertainty
+from calibrator.units import show_mass, show_percent
 
 BLOCKS_ABREAST = 3
 
@@ -149,13 +150,9 @@ class LotDetail(QFrame):
         self._add_block(level)
         if density := known.density:
             block = FigureBlock()
-            comma = decimal_comma()
-            spread = show_with_uncertainty(density.value, density.half_width, "g/mL", decimal_comma=comma)
-            if self.desk.system is UnitSystem.FARM:
-                spread = f"{spread}; {show_density_oz_per_qt(density.value, decimal_comma=comma)}"
-            block.tell(
-                self.tr("Bulk density"), show_density(density.value, UnitSystem.METRIC, decimal_comma=comma), spread
-            )
+            system = self.desk.system
+            spread = shown.density(density.value, system, density.half_width)
+            block.tell(self.tr("Bulk density"), shown.density(density.value, system, brief=True), spread)
             self._add_block(block)
 
     def _add_mark(self, mark: Mark, names: dict[str, str]) -> None:

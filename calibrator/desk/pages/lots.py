@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import date
 from functools import partial
 
-from PySide6.QtCore import QModelIndex, QSortFilterProxyModel, Qt
+from PySide6.QtCore import QModelIndex, Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHeaderView, QLineEdit, QSplitter, QStackedWidget, QTableView, QWidget
 
@@ -14,7 +14,8 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.lot_form import LotForm
 from calibrator.desk.page import Page
 from calibrator.desk.pages.lot_detail import LotDetail
-from calibrator.desk.pages.lots_table import LOT_ROLE, SORT_ROLE, LotsModel
+from calibrator.desk.pages.lots_filter import LotsFilter, LotsFilterBoxes
+from calibrator.desk.pages.lots_table import LOT_ROLE, LotsModel
 from calibrator.desk.parts import button, card, column, label, row, scrolled, show_as_rows
 from calibrator.desk.standing import LotStanding, LotState, Standing, standing
 from calibrator.desk.theme import SPACE
@@ -52,6 +53,7 @@ class LotsPage(Page):
             return
         self._seen = seen
         self._now = standing(self.desk.records, farm)
+        self.filters.offer(self._now.lots)
         self.model.show(self._now.lots, self.desk.records.every(Scoop, farm.id), self.desk.system)
         self._choose(self._chosen)
         if not self.form.typed:
@@ -66,7 +68,7 @@ class LotsPage(Page):
         if thing_id == NEW:
             self.start_new()
         elif thing_id:
-            self.search.clear()
+            self._show_all()
             self.stack.setCurrentIndex(0)
             self._choose(thing_id)
 
@@ -109,11 +111,8 @@ class LotsPage(Page):
 
     def _make_table(self) -> None:
         self.model = LotsModel(self)
-        self.sorted = QSortFilterProxyModel(self)
+        self.sorted = LotsFilter(self)
         self.sorted.setSourceModel(self.model)
-        self.sorted.setSortRole(SORT_ROLE)
-        self.sorted.setFilterCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
-        self.sorted.setFilterKeyColumn(-1)
         self.table = QTableView()
         show_as_rows(self.table, self.sorted, self.tr("Lots"))
         self.table.setSortingEnabled(True)
@@ -129,6 +128,9 @@ class LotsPage(Page):
         self.search.setPlaceholderText(self.tr("Part of a number, product, status …"))
         self.search.setClearButtonEnabled(True)
         self.search.textChanged.connect(self._search_for)
+        self.filters = LotsFilterBoxes()
+        self.filters.changed.connect(self._filter_by)
+        self.show_all_button = button(self.tr("Show all"), self._show_all, "link")
         self.add_button = button(self.tr("&Add a lot"), self.start_new)
         self.weigh_button = button(self.tr("We&igh in"), self._weigh_in, "main")
         self.correct_button = button(self.tr("&Correct"), self.correct)
@@ -143,6 +145,10 @@ class LotsPage(Page):
         caption.setBuddy(self.search)
         self.search.setAccessibleName(self.tr("Find"))
         self._none_yet = label(self.tr("No lot yet. Add the one that stands in the store."), "quiet")
+        self._none_fits = QWidget()
+        fits = row(label(self.tr("No lot fits what is asked for."), "quiet", wrap=False), self.show_all_button, None)
+        fits.setContentsMargins(0, 0, 0, 0)
+        self._none_fits.setLayout(fits)
         self._halves = QSplitter(Qt.Orientation.Vertical)
         self._halves.setChildrenCollapsible(False)
         self._halves.addWidget(self.table)
@@ -151,8 +157,9 @@ class LotsPage(Page):
         self._halves.setStretchFactor(1, 2)
         part = QWidget()
         layout = column(
-            row(caption, self.search, self.add_button),
+            row(caption, self.search, self.filters, self.add_button),
             self._none_yet,
+            self._none_fits,
             self._halves,
             row(
                 self.weigh_button,
@@ -163,7 +170,7 @@ class LotsPage(Page):
                 self.sheet_button,
             ),
         )
-        layout.setStretch(2, 1)
+        layout.setStretch(3, 1)
         layout.setContentsMargins(0, 0, 0, 0)
         part.setLayout(layout)
         return part
@@ -193,6 +200,14 @@ class LotsPage(Page):
         self.sorted.setFilterFixedString(text.strip())
         self._choose(self._chosen)
 
+    def _filter_by(self, product: str, year: int, state: str) -> None:
+        self.sorted.ask_for(product, year, state)
+        self._choose(self._chosen)
+
+    def _show_all(self) -> None:
+        self.search.clear()
+        self.filters.clear()
+
     def _choose(self, lot_id: str) -> None:
         """Select a lot's row, or the first one where it is not in view."""
         source = self.model.row_of(lot_id)
@@ -213,6 +228,7 @@ class LotsPage(Page):
         for made in (self.label_button, self.sheet_button):
             made.setEnabled(signed)
         self._none_yet.setVisible(self.model.rowCount() == 0)
+        self._none_fits.setVisible(self.model.rowCount() > 0 and self.sorted.rowCount() == 0)
         finished = known is not None and known.state is LotState.FINISHED
         self.finished_button.setText(self.tr("Back into &use") if finished else self.tr("&Finished"))
         under_way = known is not None and known.open_weigh_in is not None

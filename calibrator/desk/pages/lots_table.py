@@ -7,12 +7,12 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
+from calibrator.desk import shown
 from calibrator.desk.plain_text import tip
-from calibrator.desk.speech import day_text, decimal_comma
+from calibrator.desk.speech import day_text
 from calibrator.desk.standing import LotStanding
 from calibrator.desk.words import marks_words, packages_words, state_words
 from calibrator.model import Lot, PackageKind, Scoop, UnitSystem
-from calibrator.units import show_with_uncertainty
 
 Index = QModelIndex | QPersistentModelIndex
 SORT_ROLE = Qt.ItemDataRole.UserRole
@@ -27,15 +27,20 @@ class LotsModel(QAbstractTableModel):
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._rows: list[tuple[LotStanding, list[tuple[str, Any]]]] = []
+        self._system = UnitSystem.FARM
 
     def show(self, lots: Sequence[LotStanding], scoops: Sequence[Scoop], system: UnitSystem) -> None:
         """Show these lots instead."""
         self.beginResetModel()
+        self._system = system
         self._rows = [(known, _cells(known, scoops, system)) for known in lots]
         self.endResetModel()
 
     def row_of(self, lot_id: str) -> int | None:
         return next((row for row, (known, _) in enumerate(self._rows) if known.lot.id == lot_id), None)
+
+    def lot_at(self, row: int) -> LotStanding:
+        return self._rows[row][0]
 
     def rowCount(self, parent: Index = NOWHERE) -> int:
         return 0 if parent.isValid() else len(self._rows)
@@ -67,7 +72,7 @@ class LotsModel(QAbstractTableModel):
             self.tr("Arrived"),
             self.tr("Bags"),
             self.tr("Status"),
-            self.tr("Density ±, g/mL"),
+            self.tr("Density ±, g/mL") if self._system is UnitSystem.METRIC else self.tr("Density ±, oz/qt"),
             self.tr("Mark"),
         )[section]
 
@@ -75,9 +80,7 @@ class LotsModel(QAbstractTableModel):
 def _cells(known: LotStanding, scoops: Sequence[Scoop], system: UnitSystem) -> list[tuple[str, Any]]:
     """Each cell as shown, and what it is sorted by."""
     lot, density = known.lot, known.density
-    density_shown = (
-        show_with_uncertainty(density.value, density.half_width, decimal_comma=decimal_comma()) if density else ""
-    )
+    density_shown = shown.density(density.value, system, density.half_width, unit=False) if density else ""
     lines = marks_words(known.marks, scoops, system)
     return [
         (lot.lot_number, lot.lot_number.casefold()),

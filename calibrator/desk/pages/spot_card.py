@@ -8,6 +8,7 @@ from functools import partial
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QButtonGroup, QComboBox, QFrame, QRadioButton, QVBoxLayout
 
+from calibrator.desk import shown
 from calibrator.desk.alone import keep_or_wait, spots_with_waiting
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
@@ -28,7 +29,7 @@ from calibrator.records.entries import Added, Struck
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import OldLineVerdict
 from calibrator.science.plausible import Doubt
-from calibrator.units import Kind, show_mass, show_percent, show_with_uncertainty
+from calibrator.units import Kind, show_mass, show_percent
 
 LONGEST_INITIALS = 12
 
@@ -218,9 +219,7 @@ class SpotCard(QFrame):
         if mark is None or farm is None:
             return ""
         comma = decimal_comma()
-        density = show_with_uncertainty(
-            found.density.density_g_per_ml, found.density.expanded, "g/mL", decimal_comma=comma
-        )
+        density = shown.density(found.density.density_g_per_ml, self.desk.system, found.density.expanded)
         tolerance = show_percent(100 * farm.tolerance_share, decimal_comma=comma)
         lines = [
             self.tr("A feeding weighs {mass}, surely {low} to {high}; wanted {target} ± {tolerance}.").format(

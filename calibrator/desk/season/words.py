@@ -7,6 +7,7 @@ from datetime import date
 
 from PySide6.QtCore import QCoreApplication, QDate, QLocale
 
+from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.season.facts import Meaning
 from calibrator.desk.speech import day_text, decimal_comma
@@ -14,7 +15,7 @@ from calibrator.model import Farm, SeasonLot, UnitSystem
 from calibrator.science.lot_chart import Rule
 from calibrator.science.lot_step import Step
 from calibrator.science.season_findings import Finding, HumidSpell, NewPowder, NewScoop, OutOfLine
-from calibrator.units import show_density, show_density_oz_per_qt, show_mass, show_percent
+from calibrator.units import show_mass, show_percent
 
 translate = QCoreApplication.translate
 
@@ -50,14 +51,12 @@ def signed_share(share: float, digits: int = 1) -> str:
 
 def density_text(g_per_ml: float, system: UnitSystem) -> str:
     """A density with its unit."""
-    if system is UnitSystem.FARM:
-        return show_density_oz_per_qt(g_per_ml, decimal_comma=decimal_comma())
-    return show_density(g_per_ml, UnitSystem.METRIC, decimal_comma=decimal_comma())
+    return shown.density(g_per_ml, system, brief=True)
 
 
 def interval_text(low: float, high: float, system: UnitSystem) -> str:
     """Both ends of a density, its unit left out."""
-    told = [density_text(end, system).rpartition(" ")[0] for end in (low, high)]
+    told = [shown.density(end, system, unit=False) for end in (low, high)]
     return translate("Season", "{low} – {high}").format(low=told[0], high=told[1])
 
 

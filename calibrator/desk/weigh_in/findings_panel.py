@@ -131,7 +131,7 @@ class LevelPanel(FindingsPanel):
         if density is not None:
             self._density.setText(
                 self.tr("Bulk density {density}").format(
-                    density=shown.density(density.density_g_per_ml, density.expanded, system)
+                    density=shown.density(density.density_g_per_ml, system, density.expanded)
                 )
             )
 

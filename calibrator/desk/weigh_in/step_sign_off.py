@@ -110,7 +110,7 @@ class StepSignOff(StepView):
                 )
             )
         if found.density:
-            density = shown.density(found.density.density_g_per_ml, found.density.expanded, system)
+            density = shown.density(found.density.density_g_per_ml, system, found.density.expanded)
             rows.append((self.tr("Bulk density"), density))
         if w.drawn_line_mm is not None:
             where = self.tr("{where} down the wall from the rim").format(where=shown.length(w.drawn_line_mm, system))
