@@ -1169,16 +1169,16 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Lotes</translation>
     </message>
     <message>
-        <source>Mean, g/mL</source>
-        <translation>Media, g/mL</translation>
-    </message>
-    <message>
-        <source>95 %, g/mL</source>
-        <translation>95 %, g/mL</translation>
-    </message>
-    <message>
         <source>Between lots</source>
         <translation>Entre lotes</translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <translation>Promedio</translation>
+    </message>
+    <message>
+        <source>95 %</source>
+        <translation>95 %</translation>
     </message>
     <message>
         <source>The product on each farm</source>
@@ -1209,12 +1209,12 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>En {second} es {share} más ligero que en {first}, más de lo que explica la dispersión de los lotes.</translation>
     </message>
     <message>
-        <source>Lot {lot}, the same powder: {one} g/mL at {first}, {other} g/mL at {second}. They weigh it differently: compare scoops, scales and how level is struck.</source>
-        <translation>Lote {lot}, el mismo polvo: {one} g/mL en {first}, {other} g/mL en {second}. Lo pesan de otra manera: compare medidas, básculas y cómo se enrasa.</translation>
+        <source>Lot {lot}, the same powder: {one} at {first}, {other} at {second}. They weigh it differently: compare scoops, scales and how level is struck.</source>
+        <translation>Lote {lot}, el mismo polvo: {one} en {first}, {other} en {second}. Lo pesan distinto: compare medidas, básculas y cómo se enrasa.</translation>
     </message>
     <message>
-        <source>Lot {lot}, the same powder: {one} g/mL at {first}, {other} g/mL at {second}. They agree.</source>
-        <translation>Lote {lot}, el mismo polvo: {one} g/mL en {first}, {other} g/mL en {second}. Coinciden.</translation>
+        <source>Lot {lot}, the same powder: {one} at {first}, {other} at {second}. They agree.</source>
+        <translation>Lote {lot}, el mismo polvo: {one} en {first}, {other} en {second}. Coinciden.</translation>
     </message>
 </context>
 <context>
@@ -3999,6 +3999,33 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
+    <name>LotsFilterBoxes</name>
+    <message>
+        <source>Product</source>
+        <translation type="unfinished">Producto</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Año</translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation type="unfinished">Estado</translation>
+    </message>
+    <message>
+        <source>all products</source>
+        <translation>todos los productos</translation>
+    </message>
+    <message>
+        <source>all years</source>
+        <translation>todos los años</translation>
+    </message>
+    <message>
+        <source>any status</source>
+        <translation>cualquier estado</translation>
+    </message>
+</context>
+<context>
     <name>LotsModel</name>
     <message>
         <source>Lot</source>
@@ -4023,6 +4050,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Density ±, g/mL</source>
         <translation>Densidad ±, g/mL</translation>
+    </message>
+    <message>
+        <source>Density ±, oz/qt</source>
+        <translation>Densidad ±, oz/qt</translation>
     </message>
     <message>
         <source>Mark</source>
@@ -4050,6 +4081,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Part of a number, product, status …</source>
         <translation>Parte de un número, producto, estado …</translation>
+    </message>
+    <message>
+        <source>Show all</source>
+        <translation>Mostrar todo</translation>
     </message>
     <message>
         <source>&amp;Add a lot</source>
@@ -4094,6 +4129,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>No lot yet. Add the one that stands in the store.</source>
         <translation>Todavía no hay lotes. Agregue el que está en la bodega.</translation>
+    </message>
+    <message>
+        <source>No lot fits what is asked for.</source>
+        <translation>Ningún lote cumple lo que se pide.</translation>
     </message>
     <message>
         <source>Back into &amp;use</source>
