@@ -4002,7 +4002,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <name>LotsFilterBoxes</name>
     <message>
         <source>Product</source>
-        <translation type="unfinished">Producto</translation>
+        <translation>Producto</translation>
     </message>
     <message>
         <source>Year</source>
@@ -4010,7 +4010,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Status</source>
-        <translation type="unfinished">Estado</translation>
+        <translation>Estado</translation>
     </message>
     <message>
         <source>all products</source>
