@@ -113,6 +113,10 @@ def _lots(window: Window) -> Iterator[str]:
     window.show_page("lots")
     page = cast(LotsPage, window.page("lots"))
     yield "lots"
+    history = page.open_history()
+    assert history is not None
+    yield "lots-history"
+    history.close()
     yield from _workings(window, "lot", page.detail.workings())
     page.start_new()
     yield "lots-new"

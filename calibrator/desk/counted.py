@@ -111,6 +111,9 @@ class _Counted(QObject):
             count,
         )
 
+    def entries(self, count: int) -> str:
+        return self.tr("%n entries", "", count)
+
     def entries_read(self, count: int) -> str:
         return self.tr("%n entries were read out of the damaged file and brought over.", "", count)
 

@@ -30,6 +30,28 @@ def waiting_words(outbox: Outbox | None) -> str:
     return counted.still_waiting(outbox.waiting).format(since=moment(since))
 
 
+def watching_words(since: datetime | None) -> str:
+    """What the fingerprints tell, and since when where some sign-offs are older than they."""
+    told = translate(
+        "Trust",
+        "Each signed-off weigh-in has a fingerprint that rests on the one before. An edit by another program is "
+        "noticed by it.",
+    )
+    if since is None:
+        return told
+    text = translate(
+        "Trust",
+        "Weigh-ins that were signed off before {when} are watched from then on; an edit made earlier cannot be told.",
+    )
+    return f"{told} {text.format(when=moment(since))}"
+
+
+def watched_words(since: datetime) -> str:
+    """Since when a sign-off is watched that is older than the watching."""
+    text = translate("Trust", "Watched for later edits from {when} on.")
+    return text.format(when=moment(since))
+
+
 def finding_words(finding: Finding) -> str:
     """One sentence on one weigh-in, and between which copies it happened."""
     lot = finding.lot_number or "–"
@@ -77,7 +99,22 @@ def findings_words(findings: Sequence[Finding]) -> str:
         "Signed-off weigh-ins are not as they were signed. You can go on working; look at these lots before "
         "you rely on them, and weigh them in again where in doubt.",
     )
-    return "\n\n".join([head, *map(finding_words, findings[:MOST_TOLD])])
+    return "\n\n".join([head, *map(finding_words, findings[:MOST_TOLD]), what_to_do(findings)])
+
+
+def what_to_do(findings: Sequence[Finding]) -> str:
+    """Which copy to look at, and the way on from there."""
+    again = translate("Trust", "Where the figures differ and nobody can say why, weigh the lot in again.")
+    right = [one.right_until for one in findings if one.right_until]
+    if not right:
+        text = translate("Trust", "No copy holds it as it was signed: look at a lot sheet on paper.")
+        return f"{text} {again}"
+    text = translate(
+        "Trust",
+        "What to do: print the lot sheet as it is now. Then choose the copy of {day} under Set-up, Records, Copies, "
+        "put it back, and compare. What is there now is set aside and kept.",
+    )
+    return f"{text.format(day=moment(min(right)))} {again}"
 
 
 def loss_words(loss: Loss) -> str:

@@ -95,6 +95,20 @@ def every(connection: Connection) -> dict[str, Fingerprint]:
     return {row["sign_off_id"]: as_value(Fingerprint, row) for row in connection.execute(query).mappings()}
 
 
+def of_lot(connection: Connection, lot_id: str) -> dict[str, Fingerprint]:
+    """The fingerprint of each sign-off of one lot, by its id."""
+    query = select(fingerprints).join(sign_offs, sign_offs.c.id == fingerprints.c.sign_off_id)
+    rows = connection.execute(query.where(sign_offs.c.lot_id == lot_id)).mappings()
+    return {row["sign_off_id"]: as_value(Fingerprint, row) for row in rows}
+
+
+def first_watched(connection: Connection) -> datetime | None:
+    """When sign-offs from before there were fingerprints got theirs; None where there are none such."""
+    query = select(fingerprints.c.taken_later).where(fingerprints.c.taken_later.is_not(None))
+    found: datetime | None = connection.execute(query.order_by(fingerprints.c.taken_later).limit(1)).scalar()
+    return found
+
+
 def _last(connection: Connection, farm_id: str) -> RowMapping | None:
     query = select(fingerprints).where(fingerprints.c.farm_id == farm_id).order_by(fingerprints.c.number.desc())
     return connection.execute(query.limit(1)).mappings().first()

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
+from datetime import datetime
 from typing import Any
 
 from sqlalchemy import Connection
@@ -210,6 +211,14 @@ class Records:
         its own beside the work.
         """
         return integrity.check(self.reading, self._opened.place.file, underway)
+
+    def watched_since(self) -> datetime | None:
+        """When sign-offs of an older layout were given their fingerprints; None where each got its own at once.
+
+        An edit of those from before that moment leaves no trace.
+        """
+        with self.reading() as connection:
+            return fingerprints.first_watched(connection)
 
     def marks(
         self, sign_off_id: str | None = None, scoop_id: str | None = None, lot_id: str | None = None

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import shutil
+from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
@@ -11,9 +13,12 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.records_form import RecordsForm
-from calibrator.desk.trust_words import salvaged_words
-from calibrator.model import Lot
-from calibrator.records import Loss, Salvaged, export_text
+from calibrator.desk.lot_history.words import Speaker
+from calibrator.desk.trust_words import findings_words, moment, salvaged_words, watching_words, what_to_do
+from calibrator.model import Farm, Lot
+from calibrator.records import Fault, Finding, Loss, Records, Salvaged, export_text
+from calibrator.records.lot_history import Topic, lot_history
+from tests.records import invented
 
 
 @pytest.fixture
@@ -66,3 +71,36 @@ def test_what_is_lost_is_told_one_by_one_and_the_rest_is_in_the_file() -> None:
     assert "20 entries are lost:\n· fill of lot 25-0302A, number 0;" in salvaged_words(told)
     assert salvaged_words(told).endswith("· …")
     assert salvaged_words(told, most=None).count("·") == 20
+
+
+def test_sign_offs_from_before_the_fingerprints_are_told_as_watched_from_then_on() -> None:
+    since = datetime(2026, 3, 2, 12, tzinfo=UTC)
+    assert "are watched from then on" not in watching_words(None)
+    told = f"before {moment(since)} are watched from then on; an edit made earlier cannot be told."
+    assert watching_words(since).endswith(told)
+
+
+def test_the_tab_and_the_lot_tell_since_when_an_older_sign_off_is_watched(
+    qtbot: QtBot, answers: Answers, tmp_path: Path
+) -> None:
+    older = Path(invented.__file__).with_name("frozen") / "layout_0005.sqlite"
+    with Records.open(str(shutil.copy(older, tmp_path / "records.sqlite"))) as records:
+        since = records.watched_since()
+        assert since is not None
+        desk = Desk(records, answers)
+        tab = RecordsForm(desk)
+        qtbot.addWidget(tab)
+        tab.reload()
+        assert f"before {moment(since)} are watched" in tab.watching.text()
+        signed = [one for farm in records.every(Farm) for one in records.sign_offs(farm.id)]
+        entries = [one for one in lot_history(records, signed[0].lot_id) if one.topic is Topic.SIGN_OFF]
+        told = Speaker(desk.system, {}).told(entries[0]).what
+        assert told.endswith(f"Watched for later edits from {moment(since)} on.")
+
+
+def test_what_to_do_about_a_later_edit_names_the_copy_that_has_all_right() -> None:
+    days = [datetime(2026, 3, day, 6, tzinfo=UTC) for day in (4, 2)]
+    found = [Finding(Fault.CHANGED, "f", str(day), right_until=day) for day in days]
+    assert f"choose the copy of {moment(days[1])} under Set-up, Records, Copies" in what_to_do(found)
+    assert "No copy holds it as it was signed" in what_to_do([Finding(Fault.SLIPPED_IN, "f", "s")])
+    assert what_to_do(found) in findings_words(found)

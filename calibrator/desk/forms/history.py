@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import fields, is_dataclass
 from datetime import date
 from enum import StrEnum
@@ -15,11 +15,13 @@ from calibrator.desk.context import Desk
 from calibrator.desk.parts import button, clear, label
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.trust_words import moment
-from calibrator.model import PackageKind, Paper, UnitSystem
+from calibrator.desk.words import step_words, way_words
+from calibrator.model import FillWay, PackageKind, Paper, Step, UnitSystem
 from calibrator.records.bringing import BROUGHT_IN
 from calibrator.units import show_length, show_mass, show_percent, show_scoop_volume, show_volume
 
 SHOWN = 6
+NAMELESS: Mapping[str, str] = {}
 translate = QCoreApplication.translate
 
 
@@ -72,22 +74,25 @@ def why_words(why: str) -> str:
     return translate("History", "brought in from {file}").format(file=why.removeprefix(BROUGHT_IN))
 
 
-def changed_words(before: Any, after: Any, system: UnitSystem) -> str:
-    """What a telling changed: each entry by its caption, from what to what."""
+def changed_words(before: Any, after: Any, system: UnitSystem, names: Mapping[str, str] = NAMELESS) -> str:
+    """What a telling changed: each entry by its caption, from what to what.
+
+    `names` tells what the things are called that an entry names by their id.
+    """
     if before is None:
         return translate("History", "entered")
-    told = dict.fromkeys(_changes(before, after, system))
+    told = dict.fromkeys(_changes(before, after, system, names))
     return "; ".join(told) if told else "–"
 
 
-def _changes(before: Any, after: Any, system: UnitSystem) -> Iterator[str]:
+def _changes(before: Any, after: Any, system: UnitSystem, called: Mapping[str, str]) -> Iterator[str]:
     names = [name for name in _differing(before, after) if name != "revision"]
     for name in names:
-        old, new = getattr(before, name), getattr(after, name)
+        old, new = (_by_name(getattr(noun, name), called) for noun in (before, after))
         if _told_elsewhere(name, names):
             continue
         if is_dataclass(old) and type(old) is type(new) and _told_apart(old):
-            yield from _changes(old, new, system)
+            yield from _changes(old, new, system, called)
             continue
         caption = _captions().get(name, translate("History", "other entries"))
         words = [value_words(name, value, system) for value in (old, new)]
@@ -98,11 +103,15 @@ def _changes(before: Any, after: Any, system: UnitSystem) -> Iterator[str]:
             yield text.format(what=caption, old=words[0], new=words[1])
 
 
+def _by_name(value: Any, called: Mapping[str, str]) -> Any:
+    return called.get(value, value) if isinstance(value, str) else value
+
+
 def _told_elsewhere(name: str, names: list[str]) -> bool:
     """Whether another entry says the same better: the text as it was typed, the volume itself."""
     if name.endswith("_typed"):
         return False
-    better = {"price_per_package": "price_typed", "volume_u_ml": "volume_ml"}
+    better = {"price_per_package": "price_typed", "volume_u_ml": "volume_ml", "target_mass_g": "target_typed"}
     return better.get(name, f"{name.rsplit('_', 1)[0]}_typed") in names
 
 
@@ -148,6 +157,8 @@ def _choices() -> dict[StrEnum, str]:
         Paper.A4: "A4",
         PackageKind.BAG: translate("History", "bags"),
         PackageKind.TOTE: translate("History", "totes"),
+        **{step: step_words(step) for step in Step},
+        **{way: way_words(way) for way in FillWay},
     }
 
 
@@ -213,4 +224,37 @@ def _captions() -> dict[str, str]:
         "warmth": translate("History", "warmth"),
         "cold": translate("History", "cold weather"),
         "cooling": translate("History", "how it cools"),
+        **_work_captions(),
+    }
+
+
+def _work_captions() -> dict[str, str]:
+    """Those of weigh-ins, checks and trials."""
+    target = translate("History", "target weight")
+    check, shown = translate("History", "check weight"), translate("History", "check weight as shown")
+    found, drawn = translate("History", "line found"), translate("History", "line drawn")
+    return {
+        "step": translate("History", "step"),
+        "by": translate("History", "by whom"),
+        "scoop_id": translate("History", "scoop"),
+        "scale_id": translate("History", "scale"),
+        "plan_id": translate("History", "plan"),
+        "target_mass_g": target,
+        "target_typed": target,
+        "room_humidity_pct": translate("History", "humidity of the room"),
+        "room_temperature_c": translate("History", "temperature of the room, °C"),
+        "scale_zeroed": translate("History", "scale zeroed"),
+        "check_nominal_g": check,
+        "check_nominal_typed": check,
+        "check_reading_g": shown,
+        "check_reading_typed": shown,
+        "old_line_mm": found,
+        "old_line_typed": found,
+        "drawn_line_mm": drawn,
+        "drawn_line_typed": drawn,
+        "line_mm": translate("History", "line filled to"),
+        "line_typed": translate("History", "line filled to"),
+        "abandoned": translate("History", "given up"),
+        "closed": translate("History", "closed"),
+        "withdrawn_reason": translate("History", "counts no more because"),
     }

@@ -14,7 +14,7 @@ from calibrator.desk.counted import counted
 from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
-from calibrator.desk.trust_words import finding_words, moment, waiting_words
+from calibrator.desk.trust_words import finding_words, moment, waiting_words, watching_words, what_to_do
 from calibrator.model.underway import Underway
 from calibrator.records import Backup, Finding, Imported, Records, export_file, import_season
 from calibrator.records.flat import everything
@@ -45,12 +45,9 @@ class RecordsForm(QWidget):
         self.put_back_button = button(self.tr("&Put this copy back"), self.put_back)
         self.no_copies = label("", "quiet")
         self.check_button = button(self.tr("Check now"), self.check)
-        self.verdict = label(
-            self.tr(
-                "Each signed-off weigh-in has a fingerprint that rests on the one before. An edit by another program "
-                "is noticed by it."
-            )
-        )
+        self.watching = label("", "quiet")
+        self.verdict = label("")
+        self.verdict.hide()
         self.export_button = button(self.tr("Save everyth&ing to a file"), self.export)
         self.import_button = button(self.tr("Bring in such a file"), self.bring_in)
         self.workbook_button = button(self.tr("Save a workboo&k"), self.export_workbook)
@@ -61,6 +58,7 @@ class RecordsForm(QWidget):
     def reload(self) -> None:
         """Show the copies as they are now."""
         self.place.setText(self.desk.records.url)
+        self.watching.setText(watching_words(self.desk.records.watched_since()))
         chosen = self.copies.currentRow()
         self.copies.clear()
         for copy in reversed(self.desk.records.backups()):
@@ -119,10 +117,11 @@ class RecordsForm(QWidget):
         self.desk.work(self.tr("Looking through the sign-offs"), self.desk.records.check_fingerprints, self._tell_found)
 
     def _tell_found(self, found: tuple[Finding, ...]) -> None:
+        self.verdict.show()
         if not found:
             self.verdict.setText(self.tr("All signed-off weigh-ins are as they were signed."))
             return
-        self.verdict.setText("\n\n".join(map(finding_words, found)))
+        self.verdict.setText("\n\n".join([*map(finding_words, found), what_to_do(found)]))
 
     def export(self) -> None:
         """Write all records to one file of the documented kind."""
@@ -239,7 +238,12 @@ class RecordsForm(QWidget):
                 row(self.server_button, self.file_button, None),
             ),
             self._copies_card,
-            card(label(self.tr("As they were signed"), "heading"), self.verdict, row(self.check_button, None)),
+            card(
+                label(self.tr("As they were signed"), "heading"),
+                self.watching,
+                self.verdict,
+                row(self.check_button, None),
+            ),
             card(
                 label(self.tr("Everything in one file"), "heading"),
                 label(all_of_it, "quiet"),

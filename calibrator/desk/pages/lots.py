@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date
 from functools import partial
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QModelIndex, Qt
 from PySide6.QtGui import QResizeEvent
@@ -20,6 +21,9 @@ from calibrator.desk.parts import button, card, column, label, row, scrolled, sh
 from calibrator.desk.standing import LotStanding, LotState, Standing, standing
 from calibrator.desk.theme import SPACE
 from calibrator.model import Farm, Lot, Scoop
+
+if TYPE_CHECKING:
+    from calibrator.desk.lot_history.dialog import LotHistoryDialog
 
 NEW = "new"
 PRODUCT, ARRIVED, BAGS = 1, 2, 3
@@ -105,6 +109,16 @@ class LotsPage(Page):
     def chosen(self) -> LotStanding | None:
         return self._now.lot(self._chosen) if self._now else None
 
+    def open_history(self) -> LotHistoryDialog | None:
+        """Everything that was kept of the chosen lot, in one list."""
+        if self.chosen is None:
+            return None
+        from calibrator.desk.lot_history.dialog import LotHistoryDialog  # nothing else needs it
+
+        dialog = LotHistoryDialog(self.desk, self.chosen.lot, self)
+        dialog.open()
+        return dialog
+
     def pending(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""
         return self._form_heading.text() if self.form.typed else ""
@@ -137,6 +151,7 @@ class LotsPage(Page):
         self.finished_button = button(self.tr("&Finished"), self._finish)
         self.label_button = button(self.tr("&Print label"), self._print_label)
         self.sheet_button = button(self.tr("Lot s&heet"), self._print_sheet)
+        self.history_button = button(self.tr("Histor&y …"), self.open_history)
         self.keep_button = button(self.tr("&Keep"), self.keep, "main")
         self.back_button = button(self.tr("&Go back without keeping"), self._go_back)
 
@@ -165,6 +180,7 @@ class LotsPage(Page):
                 self.weigh_button,
                 self.correct_button,
                 self.finished_button,
+                self.history_button,
                 None,
                 self.label_button,
                 self.sheet_button,
@@ -222,7 +238,7 @@ class LotsPage(Page):
             self._chosen = str(index.data(LOT_ROLE))
         known = self.chosen if index.isValid() else None
         self.detail.show_lot(known)
-        for made in (self.weigh_button, self.correct_button, self.finished_button):
+        for made in (self.weigh_button, self.correct_button, self.finished_button, self.history_button):
             made.setEnabled(known is not None)
         signed = known is not None and known.sign_off is not None
         for made in (self.label_button, self.sheet_button):

@@ -1,0 +1,118 @@
+"""Everything that was kept of one lot: a list by time, one kind of it where asked, a file for other programs."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QModelIndex, Qt
+from PySide6.QtWidgets import QComboBox, QDialog, QHeaderView, QTableView, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
+from calibrator.desk.lot_history.model import WHAT, LotHistoryModel, Row, history_file, rows_of
+from calibrator.desk.lot_history.words import Speaker, topic_words
+from calibrator.desk.parts import button, label, row, show_as_rows
+from calibrator.desk.refusals import in_words
+from calibrator.desk.scoop_names import scoop_title
+from calibrator.desk.theme import SPACE
+from calibrator.desk.trust_words import moment
+from calibrator.model import Lot, Plan, Scale, Scoop, Vessel
+from calibrator.records.errors import TableNotWritten
+from calibrator.records.lot_history import Topic, lot_history
+from calibrator.records.table_file import CsvStyle, write_csv
+
+WIDTH, HEIGHT, ROW_HIGH, WIDEST_PX = 940, 620, 32, 220
+
+
+class LotHistoryDialog(QDialog):
+    """The newest entry first; the chosen one is told in full beneath."""
+
+    def __init__(self, desk: Desk, lot: Lot, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.desk, self._lot = desk, lot
+        self.setWindowTitle(self.tr("History of lot {number}").format(number=lot.lot_number))
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self._rows: tuple[Row, ...] = rows_of(lot_history(desk.records, lot.id), _speaker(desk, lot))
+        self.kinds = QComboBox()
+        self.count = label("", "quiet", wrap=False)
+        self.model, self.table = LotHistoryModel(self), QTableView()
+        self.told = label("")
+        self.save_button = button(self.tr("Save as a table …"), self._ask_path)
+        self.close_button = button(self.tr("Close"), self.close, "main")
+        self._lay_out()
+        self._offer()
+        self._show()
+
+    def save(self, path: Path) -> None:
+        """Write what is shown as a table for other programs."""
+        table = history_file(self._wanted())
+        try:
+            write_csv(table, path, CsvStyle())
+        except TableNotWritten as error:
+            self.desk.ask.tell(in_words(error))
+            return
+        self.desk.say(counted.checks_saved(len(table.rows)))
+
+    def _wanted(self) -> tuple[Row, ...]:
+        topic = self.kinds.currentData()
+        return tuple(one for one in self._rows if topic is None or one[0].topic == topic)
+
+    def _offer(self) -> None:
+        self.kinds.addItem(self.tr("everything"), None)
+        there = {one.topic for one, _ in self._rows}
+        for topic in Topic:
+            if topic in there:
+                self.kinds.addItem(topic_words(topic), topic)
+
+    def _show(self) -> None:
+        rows = self._wanted()
+        self.model.show_rows(rows)
+        self.count.setText(counted.entries(len(rows)))
+        self.table.selectRow(0)
+
+    def _tell(self, current: QModelIndex) -> None:
+        found = self.model.row(current.row())
+        if found is None:
+            self.told.setText("")
+            return
+        one, told = found
+        text = self.tr("{when}, {who}: {what}")
+        self.told.setText(text.format(when=moment(one.at), who=one.by or "–", what=told.line))
+
+    def _ask_path(self) -> None:
+        plain = "".join(letter if letter.isalnum() or letter in "-_" else "-" for letter in self._lot.lot_number)[:60]
+        name = self.tr("history {lot}").format(lot=plain)
+        title = self.tr("Save the history as a table")
+        self.desk.ask.save_path(title, f"{name}.csv", self.tr("Table (*.csv)"), self.save)
+
+    def _lay_out(self) -> None:
+        show_as_rows(self.table, self.model, self.tr("All that was kept of this lot, newest first"))
+        self.table.setTextElideMode(Qt.TextElideMode.ElideRight)
+        self.table.verticalHeader().setDefaultSectionSize(ROW_HIGH)
+        header = self.table.horizontalHeader()
+        header.setResizeContentsPrecision(100)  # rows looked at for the width; all of them would take long
+        header.setMaximumSectionSize(WIDEST_PX)
+        header.setSectionResizeMode(WHAT, QHeaderView.ResizeMode.Stretch)
+        header.setStretchLastSection(True)
+        self.table.selectionModel().currentRowChanged.connect(self._tell)
+        self.kinds.activated.connect(self._show)
+        self.kinds.setAccessibleName(self.tr("Kind of entry"))
+        caption = label(self.tr("Show"), wrap=False)
+        caption.setBuddy(self.kinds)
+        self.told.setMinimumHeight(3 * self.told.fontMetrics().lineSpacing())
+        self.told.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
+        body = QVBoxLayout(self)
+        body.setSpacing(SPACE)
+        body.addLayout(row(caption, self.kinds, self.count, None))
+        body.addWidget(self.table, 1)
+        body.addWidget(self.told)
+        body.addLayout(row(self.save_button, None, self.close_button))
+        self.resize(WIDTH, HEIGHT)
+
+
+def _speaker(desk: Desk, lot: Lot) -> Speaker:
+    names = {scoop.id: scoop_title(scoop) for scoop in desk.records.every(Scoop, lot.farm_id)}
+    named: list[Scale | Plan | Vessel] = [*desk.records.every(Scale, lot.farm_id)]
+    named += [*desk.records.every(Plan, lot.farm_id), *desk.records.every(Vessel, lot.farm_id)]
+    names |= {thing.id: thing.name for thing in named}
+    return Speaker(desk.system, names)

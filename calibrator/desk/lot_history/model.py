@@ -1,0 +1,89 @@
+"""A lot's history as a table for the screen, and as one for other programs."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+
+from calibrator.desk.lot_history.words import Speaker, Told, topic_words
+from calibrator.desk.plain_text import LONGEST_LINE, on_screen
+from calibrator.desk.trust_words import moment
+from calibrator.records.lot_history import Happening
+from calibrator.records.table_file import Field, FlatTable, table_of
+
+Index = QModelIndex | QPersistentModelIndex
+WHEN, WHO, TOPIC, WHAT = range(4)
+LONGEST_WHAT = 300
+Row = tuple[Happening, Told]
+
+
+class LotHistoryModel(QAbstractTableModel):
+    """The newest entry first."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._rows: tuple[Row, ...] = ()
+
+    def show_rows(self, rows: Sequence[Row]) -> None:
+        """Show these instead."""
+        self.beginResetModel()
+        self._rows = tuple(rows)
+        self.endResetModel()
+
+    def row(self, number: int) -> Row | None:
+        return self._rows[number] if 0 <= number < len(self._rows) else None
+
+    def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
+        return 0 if parent.isValid() else len(self._rows)
+
+    def columnCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
+        return 0 if parent.isValid() else 4
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if not index.isValid() or role != Qt.ItemDataRole.DisplayRole:
+            return None
+        one, told = self._rows[index.row()]
+        match index.column():
+            case 0:
+                return moment(one.at)
+            case 1:
+                return on_screen(one.by, LONGEST_LINE) or "–"
+            case 2:
+                return topic_words(one.topic)
+        return on_screen(told.line.replace("\n", " "), LONGEST_WHAT)
+
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if orientation != Qt.Orientation.Horizontal or not 0 <= section <= WHAT:
+            return None
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        if role != Qt.ItemDataRole.DisplayRole:
+            return None
+        return (self.tr("When"), self.tr("Who"), self.tr("Kind"), self.tr("What was kept"))[section]
+
+
+FIELDS: tuple[Field[Row], ...] = (
+    Field("number", lambda row: row[0].number),
+    Field("at", lambda row: row[0].at),
+    Field("by", lambda row: row[0].by),
+    Field("kind", lambda row: str(row[0].topic)),
+    Field("what", lambda row: row[1].what),
+    Field("replaces", lambda row: row[1].replaces),
+    Field("why", lambda row: row[0].why),
+)
+
+
+def history_file(rows: Sequence[Row]) -> FlatTable:
+    """The entries as a table, oldest first. Headings and kinds are English as in every table, the words as shown."""
+    return table_of(FIELDS, sorted(rows, key=_number))
+
+
+def rows_of(happened: Sequence[Happening], speaker: Speaker) -> tuple[Row, ...]:
+    """Each entry with its words, the newest first."""
+    return tuple((one, speaker.told(one)) for one in reversed(happened))
+
+
+def _number(row: Row) -> int:
+    return row[0].number
