@@ -21,6 +21,7 @@ from calibrator.desk.pages.lots import LotsPage
 from calibrator.desk.trust_words import moment
 from calibrator.model import Fill, FillWay, Lot, MixCheck, Reading, ReadingKind, Step, WeighIn, new_id
 from calibrator.records import Records
+from calibrator.records.bringing import Past, bring_in
 from calibrator.records.lot_history import Topic, lot_history
 from tests.records import invented
 
@@ -187,3 +188,16 @@ def test_a_check_without_solids_and_several_scoopfuls_at_once(desk: Desk, qtbot:
     told = _lines(dialog)
     assert told[0] == "870 g for 3 scoopfuls, struck level, bag 2"
     assert told[2] == "mix read: 104 F"
+
+
+def test_what_came_out_of_a_file_says_so_and_can_be_looked_at_alone(desk: Desk, qtbot: QtBot, story: Story) -> None:
+    world = story.world
+    past = invented.weigh_in(world.lot, abandoned=True, revision="")
+    weighed = replace(invented.fill(past), by="old book")
+    bring_in(desk.records, Past(weigh_ins=(past,), fills=(weighed,)), file="season.csv", by="MK")
+    dialog = LotHistoryDialog(desk, world.lot)
+    qtbot.addWidget(dialog)
+    place = dialog.kinds.findText("Brought in from a file")
+    dialog.kinds.setCurrentIndex(place)
+    dialog.kinds.activated.emit(place)
+    assert _lines(dialog)[-1] == "weigh-in begun (brought in from season.csv)"

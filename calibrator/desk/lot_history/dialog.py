@@ -17,6 +17,7 @@ from calibrator.desk.scoop_names import scoop_title
 from calibrator.desk.theme import SPACE
 from calibrator.desk.trust_words import moment
 from calibrator.model import Lot, Plan, Scale, Scoop, Vessel
+from calibrator.records.bringing import BROUGHT_IN
 from calibrator.records.errors import TableNotWritten
 from calibrator.records.lot_history import Topic, lot_history
 from calibrator.records.table_file import CsvStyle, write_csv
@@ -55,6 +56,8 @@ class LotHistoryDialog(QDialog):
 
     def _wanted(self) -> tuple[Row, ...]:
         topic = self.kinds.currentData()
+        if topic == BROUGHT_IN:
+            return tuple(one for one in self._rows if one[0].why.startswith(BROUGHT_IN))
         return tuple(one for one in self._rows if topic is None or one[0].topic == topic)
 
     def _offer(self) -> None:
@@ -63,6 +66,8 @@ class LotHistoryDialog(QDialog):
         for topic in Topic:
             if topic in there:
                 self.kinds.addItem(topic_words(topic), topic)
+        if any(one.why.startswith(BROUGHT_IN) for one, _ in self._rows):
+            self.kinds.addItem(self.tr("Brought in from a file"), BROUGHT_IN)
 
     def _show(self) -> None:
         rows = self._wanted()

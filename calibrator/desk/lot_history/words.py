@@ -10,7 +10,7 @@ from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk import shown
 from calibrator.desk.counted import counted
-from calibrator.desk.forms.history import changed_words
+from calibrator.desk.forms.history import changed_words, why_words
 from calibrator.desk.mix_words import percent, verdict_words
 from calibrator.desk.trust_words import moment, watched_words
 from calibrator.desk.words import mark_words, way_words
@@ -67,7 +67,9 @@ class Speaker:
             Mark: self._line, Printed: self._sheet, SheetEnding: self._ending,
         }  # fmt: skip
         told = by_kind.get(type(one.now), self._telling)(one)
-        return Told(f"{told.what} ({one.why})", told.replaces) if one.why and one.why not in told.what else told
+        if not one.why or one.why in told.what:
+            return told
+        return Told(f"{told.what} ({why_words(one.why)})", told.replaces)
 
     def _telling(self, one: Happening) -> Told:
         if one.before is not None:
