@@ -172,6 +172,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n entries</source>
+        <translation>
+            <numerusform>%n entry</numerusform>
+            <numerusform>%n entries</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n entries were read out of the damaged file and brought over.</source>
         <translation>
             <numerusform>%n entry was read out of the damaged file and brought over.</numerusform>

@@ -2091,6 +2091,74 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>cómo se enfría</translation>
     </message>
     <message>
+        <source>target weight</source>
+        <translation>peso deseado</translation>
+    </message>
+    <message>
+        <source>check weight</source>
+        <translation>pesa de control</translation>
+    </message>
+    <message>
+        <source>check weight as shown</source>
+        <translation>lo que marcó la pesa de control</translation>
+    </message>
+    <message>
+        <source>line found</source>
+        <translation>línea encontrada</translation>
+    </message>
+    <message>
+        <source>line drawn</source>
+        <translation>línea trazada</translation>
+    </message>
+    <message>
+        <source>step</source>
+        <translation>paso</translation>
+    </message>
+    <message>
+        <source>by whom</source>
+        <translation>quién</translation>
+    </message>
+    <message>
+        <source>scoop</source>
+        <translation>medida</translation>
+    </message>
+    <message>
+        <source>scale</source>
+        <translation>báscula</translation>
+    </message>
+    <message>
+        <source>plan</source>
+        <translation>plan</translation>
+    </message>
+    <message>
+        <source>humidity of the room</source>
+        <translation>humedad del cuarto</translation>
+    </message>
+    <message>
+        <source>temperature of the room, °C</source>
+        <translation>temperatura del cuarto, °C</translation>
+    </message>
+    <message>
+        <source>scale zeroed</source>
+        <translation>báscula en cero</translation>
+    </message>
+    <message>
+        <source>line filled to</source>
+        <translation>línea hasta la que se llenó</translation>
+    </message>
+    <message>
+        <source>given up</source>
+        <translation>abandonada</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>cerrada</translation>
+    </message>
+    <message>
+        <source>counts no more because</source>
+        <translation>ya no cuenta porque</translation>
+    </message>
+    <message>
         <source>bags {bags}, {feedings}</source>
         <translation>costales {bags}, {feedings}</translation>
     </message>
@@ -3999,6 +4067,239 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
+    <name>LotHistory</name>
+    <message>
+        <source>{what}; replaces {before}</source>
+        <translation>{what}; reemplaza {before}</translation>
+    </message>
+    <message>
+        <source>weigh-in begun</source>
+        <translation>pesada empezada</translation>
+    </message>
+    <message>
+        <source>mix weighed for the own line: {powder} in {water}, read {readings}</source>
+        <translation>mezcla pesada para la línea propia: {powder} en {water}, lectura {readings}</translation>
+    </message>
+    <message>
+        <source>{bags} of {mass} emptied over {feedings}</source>
+        <translation>{bags} de {mass} vaciados en {feedings}</translation>
+    </message>
+    <message>
+        <source>bags: {count}</source>
+        <translation>costales: {count}</translation>
+    </message>
+    <message>
+        <source>trial of feeders begun: {scoop}, {way}</source>
+        <translation>prueba de quienes alimentan empezada: {scoop}, {way}</translation>
+    </message>
+    <message>
+        <source>lot {number} entered</source>
+        <translation>lote {number} anotado</translation>
+    </message>
+    <message>
+        <source>mix read: {readings}</source>
+        <translation>lectura de la mezcla: {readings}</translation>
+    </message>
+    <message>
+        <source>mix read: {readings}; solids {solids}, wanted {wanted}</source>
+        <translation>lectura de la mezcla: {readings}; sólidos {solids}, deseados {wanted}</translation>
+    </message>
+    <message>
+        <source>counts again: {fill}</source>
+        <translation>vuelve a contar: {fill}</translation>
+    </message>
+    <message>
+        <source>the striking out</source>
+        <translation>la anulación</translation>
+    </message>
+    <message>
+        <source>struck out: {fill}, because: {reason}</source>
+        <translation>anulada: {fill}, porque: {reason}</translation>
+    </message>
+    <message>
+        <source>{person} filled {weight}</source>
+        <translation>{person} llenó {weight}</translation>
+    </message>
+    <message>
+        <source>{weight}, {way}</source>
+        <translation>{weight}, {way}</translation>
+    </message>
+    <message>
+        <source>{weight} for {count} scoopfuls</source>
+        <translation>{weight} por {count} medidas</translation>
+    </message>
+    <message>
+        <source>{weight}, {way}, bag {bag}</source>
+        <translation>{weight}, {way}, costal {bag}</translation>
+    </message>
+    <message>
+        <source>{scoop}, struck level: {mass} ({low} to {high}), {fills} from {bags}</source>
+        <translation>{scoop}, al ras: {mass} ({low} a {high}), {fills} de {bags}</translation>
+    </message>
+    <message>
+        <source>the sign-off of {when} by {who}</source>
+        <translation>la firma del {when} por {who}</translation>
+    </message>
+    <message>
+        <source>{scoop}: line for {target} at {line}</source>
+        <translation>{scoop}: línea para {target} a {line}</translation>
+    </message>
+    <message>
+        <source>the line at {line}</source>
+        <translation>la línea a {line}</translation>
+    </message>
+    <message>
+        <source>the line of another lot at {line}</source>
+        <translation>la línea de otro lote a {line}</translation>
+    </message>
+    <message>
+        <source>number {number}</source>
+        <translation>la número {number}</translation>
+    </message>
+    <message>
+        <source>{sheet}: taken down</source>
+        <translation>{sheet}: quitada</translation>
+    </message>
+    <message>
+        <source>{sheet}: replaced by something else</source>
+        <translation>{sheet}: reemplazada por otra cosa</translation>
+    </message>
+    <message>
+        <source>{sheet}: spoiled, it never got there</source>
+        <translation>{sheet}: echada a perder, nunca llegó</translation>
+    </message>
+    <message>
+        <source>{sheet}: up after all</source>
+        <translation>{sheet}: sí está puesta</translation>
+    </message>
+    <message>
+        <source>label {number} for {name}</source>
+        <translation>etiqueta {number} para {name}</translation>
+    </message>
+    <message>
+        <source>wall chart {number} for {name}</source>
+        <translation>tabla de pared {number} para {name}</translation>
+    </message>
+    <message>
+        <source>lot sheet {number} for {name}</source>
+        <translation>hoja del lote {number} para {name}</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Change-over</source>
+        <translation>Cambio de lote</translation>
+    </message>
+    <message>
+        <source>Weigh-in</source>
+        <translation>Pesada</translation>
+    </message>
+    <message>
+        <source>Fill</source>
+        <translation>Llenada</translation>
+    </message>
+    <message>
+        <source>Sign-off</source>
+        <translation>Firma</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Línea</translation>
+    </message>
+    <message>
+        <source>Spot fill</source>
+        <translation>Llenada suelta</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Hoja</translation>
+    </message>
+    <message>
+        <source>Check of the mix</source>
+        <translation>Revisión de la mezcla</translation>
+    </message>
+    <message>
+        <source>Count of bags</source>
+        <translation>Conteo de costales</translation>
+    </message>
+    <message>
+        <source>Trial of feeders</source>
+        <translation>Prueba de quienes alimentan</translation>
+    </message>
+</context>
+<context>
+    <name>LotHistoryDialog</name>
+    <message>
+        <source>History of lot {number}</source>
+        <translation>Historial del lote {number}</translation>
+    </message>
+    <message>
+        <source>Save as a table …</source>
+        <translation>Guardar como tabla …</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>everything</source>
+        <translation>todo</translation>
+    </message>
+    <message>
+        <source>Brought in from a file</source>
+        <translation>Traído de un archivo</translation>
+    </message>
+    <message>
+        <source>{when}, {who}: {what}</source>
+        <translation>{when}, {who}: {what}</translation>
+    </message>
+    <message>
+        <source>history {lot}</source>
+        <translation>historial {lot}</translation>
+    </message>
+    <message>
+        <source>Save the history as a table</source>
+        <translation>Guardar el historial como tabla</translation>
+    </message>
+    <message>
+        <source>Table (*.csv)</source>
+        <translation>Tabla (*.csv)</translation>
+    </message>
+    <message>
+        <source>All that was kept of this lot, newest first</source>
+        <translation>Todo lo que se anotó de este lote, lo más reciente primero</translation>
+    </message>
+    <message>
+        <source>Kind of entry</source>
+        <translation>Clase de anotación</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Mostrar</translation>
+    </message>
+</context>
+<context>
+    <name>LotHistoryModel</name>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Quién</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Clase</translation>
+    </message>
+    <message>
+        <source>What was kept</source>
+        <translation>Qué se anotó</translation>
+    </message>
+</context>
+<context>
     <name>LotsFilterBoxes</name>
     <message>
         <source>Product</source>
@@ -4109,6 +4410,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Lot s&amp;heet</source>
         <translation>Ho&amp;ja del lote</translation>
+    </message>
+    <message>
+        <source>Histor&amp;y …</source>
+        <translation>Hist&amp;orial …</translation>
     </message>
     <message>
         <source>&amp;Keep</source>
@@ -5688,10 +5993,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Check now</source>
         <translation>Revisar ahora</translation>
-    </message>
-    <message>
-        <source>Each signed-off weigh-in has a fingerprint that rests on the one before. An edit by another program is noticed by it.</source>
-        <translation>Cada pesada firmada tiene una huella que se apoya en la anterior. Por ella se nota si otro programa la cambió.</translation>
     </message>
     <message>
         <source>Save everyth&amp;ing to a file</source>
@@ -9620,6 +9921,18 @@ Last kept: {mass}</source>
 <context>
     <name>Trust</name>
     <message>
+        <source>Each signed-off weigh-in has a fingerprint that rests on the one before. An edit by another program is noticed by it.</source>
+        <translation>Cada pesada firmada tiene una huella que se apoya en la anterior. Con ella se nota si otro programa la modificó.</translation>
+    </message>
+    <message>
+        <source>Weigh-ins that were signed off before {when} are watched from then on; an edit made earlier cannot be told.</source>
+        <translation>Las pesadas firmadas antes del {when} se vigilan desde entonces; un cambio hecho antes no se puede notar.</translation>
+    </message>
+    <message>
+        <source>Watched for later edits from {when} on.</source>
+        <translation>Se vigila contra cambios posteriores desde el {when}.</translation>
+    </message>
+    <message>
         <source>Lot {lot}, signed off {when} by {who}: another program changed it after it was signed.</source>
         <translation>Lote {lot}, firmado el {when} por {who}: otro programa lo cambió después de la firma.</translation>
     </message>
@@ -9650,6 +9963,18 @@ Last kept: {mass}</source>
     <message>
         <source>Signed-off weigh-ins are not as they were signed. You can go on working; look at these lots before you rely on them, and weigh them in again where in doubt.</source>
         <translation>Hay pesadas firmadas que no están como se firmaron. Puede seguir trabajando; mire estos lotes antes de confiar en ellos y, si hay duda, péselos de nuevo.</translation>
+    </message>
+    <message>
+        <source>Where the figures differ and nobody can say why, weigh the lot in again.</source>
+        <translation>Si las cifras difieren y nadie sabe por qué, pese el lote otra vez.</translation>
+    </message>
+    <message>
+        <source>No copy holds it as it was signed: look at a lot sheet on paper.</source>
+        <translation>Ninguna copia la tiene como se firmó: mire una hoja del lote en papel.</translation>
+    </message>
+    <message>
+        <source>What to do: print the lot sheet as it is now. Then choose the copy of {day} under Set-up, Records, Copies, put it back, and compare. What is there now is set aside and kept.</source>
+        <translation>Qué hacer: imprima la hoja del lote como está ahora. Luego elija la copia del {day} en Ajustes, Registros, Copias, recupérela y compare. Lo que hay ahora se aparta y se conserva.</translation>
     </message>
     <message>
         <source>an entry</source>
@@ -10975,6 +11300,13 @@ Last kept: {mass}</source>
         <translation>
             <numerusform>La división de esta báscula es gruesa para una sola medida. Pese %n medida cada vez y anótelo junto al peso.</numerusform>
             <numerusform>La división de esta báscula es gruesa para una sola medida. Pese %n medidas juntas cada vez y anótelo junto al peso.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries</source>
+        <translation>
+            <numerusform>%n anotación</numerusform>
+            <numerusform>%n anotaciones</numerusform>
         </translation>
     </message>
     <message numerus="yes">
