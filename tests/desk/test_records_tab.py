@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import shutil
+import zipfile
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -43,6 +44,15 @@ def test_a_workbook_of_everything(form: RecordsForm, answers: Answers, tmp_path:
     answers.path = tmp_path / "all.xlsx"
     form.workbook_button.click()
     assert load_workbook(answers.path)["lots"].max_row == 2
+
+
+def test_everything_as_csv_in_one_zip(form: RecordsForm, answers: Answers, tmp_path: Path) -> None:
+    answers.path = tmp_path / "all.zip"
+    form.texts_button.click()
+    with zipfile.ZipFile(answers.path) as packed:
+        assert {"farms.csv", "lots.csv", "fills.csv", "sign_offs.csv"} <= set(packed.namelist())
+        assert packed.read("lots.csv").startswith(b"\xef\xbb\xbfkept_at,")
+        assert b"25-0302A" in packed.read("lots.csv")
 
 
 def test_a_file_that_is_none_of_ours_is_refused_in_words(

@@ -1,4 +1,4 @@
-"""A million inputs, guided by coverage: `python -m tests.fuzz [--share 1.0] [--seed 1]`. Writes RESULTS.md beside this.
+"""Over a million inputs, guided by coverage: `python -m tests.fuzz [--share 1.0] [--seed 1]`. Writes RESULTS.md here.
 
 Needs the fuzzer: `pip install atheris` (Linux and macOS). It is no part of the test extra: the normal run feeds the
 same targets from hypothesis (`tests/fuzz/test_fuzz_targets.py`). An input that a target does not stand is left in the

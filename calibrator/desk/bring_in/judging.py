@@ -211,7 +211,7 @@ class _Judging:
         shared = {
             "way": self._one(row, Meaning.WAY, cells.way) or self.asked.way or FillWay.LEVEL,
             "scoopfuls": self._one(row, Meaning.SCOOPFULS, _counts(cells.MOST_SCOOPFULS)) or 1,
-            "by": self._one(row, Meaning.BY, cells.person) or self.asked.by,
+            "by": self._one(row, Meaning.BY, cells.person) or ("" if self.asked.columns(Meaning.BY) else self.asked.by),
             "line_mm": line.value if (line := self._one(row, Meaning.LINE, cells.length)) else None,
             "struck_reason": self._one(row, Meaning.STRUCK, cells.note),
         }
