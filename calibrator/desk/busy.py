@@ -29,7 +29,7 @@ class Busy(QObject):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._work: _Work | None = None
+        self._work: Work | None = None
         self.sign: Sign | None = None
         self._then: Callable[[Any], None] = _nothing
         self._otherwise: Callable[[Exception], None] = _nothing
@@ -56,7 +56,7 @@ class Busy(QObject):
         if self._work is not None:
             return
         self._then, self._otherwise = then, otherwise
-        self._work = _Work(work)
+        self._work = Work(work)
         self._work.start()
         self._work.join(PATIENCE_S)
         if not self._work.is_alive():
@@ -99,7 +99,7 @@ class Busy(QObject):
             self.sign = None
 
 
-class _Work(Thread):
+class Work(Thread):
     """What came of it, or what went wrong, is there once it is no longer alive."""
 
     def __init__(self, work: Callable[[Underway], Any]) -> None:

@@ -36,7 +36,7 @@ from calibrator.model.plans import (
     VolumeMeans,
     Warmth,
 )
-from calibrator.model.season import BagSum, LevelFill, SeasonLot
+from calibrator.model.season import BagSum, LevelFill, LotPoint, SeasonLot
 from calibrator.model.shapes import Box, Cylinder, Poured, Shape, TaperedCup
 from calibrator.model.trials import FeederTrial, TrialFill
 from calibrator.model.weighing import Fill, FillWay, Mark, SignOff, SpotFill, Step, WeighIn
@@ -85,6 +85,7 @@ __all__ = [
     "InstrumentKind",
     "LevelFill",
     "Lot",
+    "LotPoint",
     "Mark",
     "MixCheck",
     "MixingRate",

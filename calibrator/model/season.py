@@ -56,6 +56,24 @@ class SeasonLot(NamedTuple):
         return self.sign_off_id != self.weigh_in_id
 
 
+class LotPoint(NamedTuple):
+    """Of a `SeasonLot` only what its picture and its chart need: of many lots this is read first."""
+
+    lot_id: str
+    lot_number: str
+    scoop_id: str
+    product: str
+    made_on: date | None
+    arrived_on: date | None
+    agglomerated: bool | None
+    at: datetime
+    level_mean_g: float
+    level_u_g: float
+    density_g_per_ml: float
+    density_low_g_per_ml: float
+    density_high_g_per_ml: float
+
+
 class LevelFill(NamedTuple):
     """A level fill that counts: the weigh-in and bag it belongs to, g of all its scoopfuls together."""
 

@@ -29,7 +29,15 @@ from calibrator.records.place import is_file, name_of
 from calibrator.records.repository import Records
 from calibrator.records.rescue import backups_of, restore_backup
 from calibrator.records.salvage import Loss, Salvaged, has_traces, salvage
-from calibrator.records.season import bag_sums, every_spot_fill, level_fills, season_lots
+from calibrator.records.season import (
+    bag_sums,
+    bag_sums_of,
+    count_sign_offs,
+    every_spot_fill,
+    level_fills,
+    lot_points,
+    season_lots,
+)
 
 __all__ = [
     "Backup",
@@ -54,7 +62,9 @@ __all__ = [
     "Salvaged",
     "backups_of",
     "bag_sums",
+    "bag_sums_of",
     "brought_in",
+    "count_sign_offs",
     "default_url",
     "demo_records",
     "every_spot_fill",
@@ -64,6 +74,7 @@ __all__ = [
     "import_season",
     "is_file",
     "level_fills",
+    "lot_points",
     "name_of",
     "restore_backup",
     "salvage",

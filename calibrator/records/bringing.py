@@ -18,7 +18,7 @@ from calibrator.records import facts, nouns
 from calibrator.records.plain import hints, kind_word
 from calibrator.records.repository import Records
 from calibrator.records.rows import Writing, now, refuse_unsound
-from calibrator.records.tables import NOUNS, changes, fills, things
+from calibrator.records.tables import NOUNS, changes, fills
 
 BROUGHT_IN = "brought in from "
 """Before the file's name in the reason of what was brought in."""
@@ -57,7 +57,6 @@ def brought_in(records: Records, kind: type) -> dict[str, str]:
     table = NOUNS[kind]
     query = (
         select(table.c.id, changes.c.why)
-        .join(things, things.c.id == table.c.id)
         .join(changes, changes.c.number == table.c.change)
         .where(table.c.replaces.is_(None), changes.c.why.startswith(BROUGHT_IN, autoescape=True))
     )

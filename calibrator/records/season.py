@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any
+from typing import Any, TypeVar
 
 from sqlalchemy import FromClause, Select, and_, func, select
 
@@ -14,6 +14,7 @@ from calibrator.model import (
     FillWay,
     LevelFill,
     Lot,
+    LotPoint,
     Mark,
     Scoop,
     SeasonLot,
@@ -25,6 +26,8 @@ from calibrator.records import facts, nouns
 from calibrator.records.repository import Records
 from calibrator.records.tables import fill_strikes, fills, marks, sign_offs
 
+P = TypeVar("P", SeasonLot, LotPoint)
+
 _SIGNED = (
     "by", "bags", "fills", "level_mean_g", "level_u_g", "degrees_of_freedom", "density_g_per_ml", "density_u_g_per_ml",
     "density_low_g_per_ml", "density_high_g_per_ml", "bag_sd_share", "fill_sd_share", "settling_factor", "settling_u",
@@ -34,18 +37,32 @@ _SIGNED = (
 def season_lots(records: Records, farm_id: str) -> list[SeasonLot]:
     """The newest sign-off of every lot and scoop of a farm, in the order they were kept."""
     with records.reading() as connection:
-        lots = [SeasonLot._make(row) for row in connection.execute(_season(farm_id))]
-    newest = {(lot.lot_id, lot.scoop_id): lot for lot in lots}
-    return lots if len(newest) == len(lots) else sorted(newest.values(), key=_order(lots))
+        return _newest_each([SeasonLot._make(row) for row in connection.execute(_season(farm_id))])
 
 
 def bag_sums(records: Records, farm_id: str, also: Sequence[str] = ()) -> list[BagSum]:
     """The level fills of a farm's signed-off weigh-ins, and of those named `also`, summed by bag and person."""
     with records.reading() as connection:
         found = [BagSum._make(row) for row in connection.execute(_sums(farm_id))]
-        if also:
-            found += [BagSum._make(row) for row in connection.execute(_sums_of(also))]
-    return found
+    return [*found, *bag_sums_of(records, also)] if also else found
+
+
+def bag_sums_of(records: Records, weigh_in_ids: Sequence[str]) -> list[BagSum]:
+    """The same of some weigh-ins alone."""
+    with records.reading() as connection:
+        return [BagSum._make(row) for row in connection.execute(_sums_of(weigh_in_ids))]
+
+
+def lot_points(records: Records, farm_id: str) -> list[LotPoint]:
+    """The same sign-offs in the same order, of each only what a picture needs."""
+    with records.reading() as connection:
+        return _newest_each([LotPoint._make(row) for row in connection.execute(_points(farm_id))])
+
+
+def count_sign_offs(records: Records, farm_id: str) -> int:
+    """How many sign-offs a farm has."""
+    with records.reading() as connection:
+        return int(connection.scalar(select(func.count()).where(sign_offs.c.farm_id == farm_id)) or 0)
 
 
 def level_fills(records: Records, farm_id: str) -> list[LevelFill]:
@@ -82,9 +99,24 @@ def every_trial_fill(records: Records, farm_id: str) -> list[TrialFill]:
         return facts.of_any(connection, TrialFill, "trial_id", own)
 
 
-def _order(lots: list[SeasonLot]) -> Any:
-    place = {lot.sign_off_id: n for n, lot in enumerate(lots)}
-    return lambda lot: place[lot.sign_off_id]
+def _newest_each(lots: Sequence[P]) -> list[P]:
+    """The last of each lot and scoop, where it stands."""
+    newest = {(lot.lot_id, lot.scoop_id): place for place, lot in enumerate(lots)}
+    return [lots[place] for place in sorted(newest.values())]
+
+
+def _points(farm_id: str) -> Select[Any]:
+    s, lot = sign_offs.c, _newest(Lot)
+    return (
+        select(
+            s.lot_id, lot.c.lot_number, s.scoop_id, lot.c.product, lot.c.made_on, lot.c.arrived_on,
+            lot.c.agglomerated, s.at, s.level_mean_g, s.level_u_g, s.density_g_per_ml, s.density_low_g_per_ml,
+            s.density_high_g_per_ml,
+        )
+        .select_from(sign_offs.join(lot, lot.c.id == s.lot_id))
+        .where(s.farm_id == farm_id)
+        .order_by(s.change)
+    )  # fmt: skip
 
 
 def _season(farm_id: str) -> Select[Any]:

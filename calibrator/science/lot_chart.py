@@ -6,17 +6,37 @@ Shares throughout: a lot's density ÷ the middle of its kind − 1, in logarithm
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
-from itertools import pairwise
+from functools import cached_property
+from itertools import accumulate, pairwise
+from typing import Protocol
 
-from calibrator.model import SeasonLot
+import numpy as np
+from numpy.typing import NDArray
+
 from calibrator.science.charts import D2_OF_TWO, D4_OF_TWO, LIMIT_SD, RUN_LENGTH
-from calibrator.science.lot_kinds import by_kind, log_density, weighing_u_share
+from calibrator.science.lot_kinds import OfKind, by_kind
 from calibrator.science.stats import mean_of
 
 EWMA_WEIGHT = 0.3
+
+Floats = NDArray[np.float64]
+Bools = NDArray[np.bool_]
+
+
+class Weighed(OfKind, Protocol):
+    """What the chart must know of a lot."""
+
+    @property
+    def density_g_per_ml(self) -> float: ...
+
+    @property
+    def level_mean_g(self) -> float: ...
+
+    @property
+    def level_u_g(self) -> float: ...
 
 
 class Rule(StrEnum):
@@ -57,16 +77,61 @@ class Charted:
         return self.middle_g_per_ml * math.exp(self.running)
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class LotChart:
-    """The lots in the order given. `lot_sd` is the spread between lots of one kind beyond what weighing explains,
-    as a share; None where it cannot be told."""
+    """The lots in the order given, a column for each figure of `Charted`; not-a-number stands for None.
 
-    lots: tuple[Charted, ...]
+    `fired` tells of each rule at which lots it fires. `lot_sd` is the spread between lots of one kind beyond what
+    weighing explains, as a share; None where it cannot be told.
+    """
+
+    kinds: NDArray[np.intp]
+    middles_g_per_ml: Floats
+    offs: Floats
+    reaches: Floats
+    running: Floats
+    running_reaches: Floats
+    fired: Mapping[Rule, Bools]
     lot_sd: float | None
 
+    @property
+    def lows_g_per_ml(self) -> Floats:
+        return self.middles_g_per_ml * np.exp(-self.reaches)
 
-def lot_chart(lots: Sequence[SeasonLot]) -> LotChart:
+    @property
+    def highs_g_per_ml(self) -> Floats:
+        return self.middles_g_per_ml * np.exp(self.reaches)
+
+    @property
+    def running_g_per_ml(self) -> Floats:
+        return self.middles_g_per_ml * np.exp(self.running)
+
+    @cached_property
+    def marked(self) -> Bools:
+        """At which lots any rule fires."""
+        marked: Bools = np.logical_or.reduce(list(self.fired.values()))
+        return marked
+
+    def rules(self, place: int) -> tuple[Rule, ...]:
+        """The rules that fire at one lot."""
+        return tuple(rule for rule, fired in self.fired.items() if fired[place]) if self.marked[place] else ()
+
+    @cached_property
+    def lots(self) -> tuple[Charted, ...]:
+        """Lot by lot."""
+        columns = (self.kinds, self.middles_g_per_ml, self.offs, self.reaches, self.running, self.running_reaches)
+        rows = zip(*(column.tolist() for column in columns), strict=True)
+        return tuple(
+            Charted(kind, middle, off, _known(reach), running, _known(running_reach), self.rules(place))
+            for place, (kind, middle, off, reach, running, running_reach) in enumerate(rows)
+        )
+
+
+def _known(value: float) -> float | None:
+    return None if math.isnan(value) else value
+
+
+def lot_chart(lots: Sequence[Weighed]) -> LotChart:
     """Individuals chart and running mean of lots in their order.
 
     As `charts.individuals_chart` (Montgomery, Introduction to Statistical Quality Control, 6.4) and
@@ -75,52 +140,68 @@ def lot_chart(lots: Sequence[SeasonLot]) -> LotChart:
     the mean variance of weighing is taken off and each lot's own put in its place, so that a lot known less
     well has wider limits; where all lots are known alike the charts are the plain ones.
     """
-    logs = [log_density(lot) for lot in lots]
-    us = [weighing_u_share(lot) for lot in lots]
-    groups = list(by_kind(lots).values())
+    logs = np.log(np.asarray([lot.density_g_per_ml for lot in lots], dtype=float))
+    us = np.asarray([lot.level_u_g / lot.level_mean_g for lot in lots], dtype=float)
+    groups = [np.asarray(places, dtype=np.intp) for places in by_kind(lots).values()]
     between2 = _between2(logs, us, groups)
-    charted: list[Charted | None] = [None] * len(lots)
+    kinds, fired = np.zeros(len(lots), dtype=np.intp), {rule: np.zeros(len(lots), dtype=np.bool_) for rule in Rule}
+    columns = np.zeros((5, len(lots)))
     for kind, places in enumerate(groups):
-        own = _of_kind(kind, [logs[p] for p in places], [us[p] for p in places], between2)
-        for place, one in zip(places, own, strict=True):
-            charted[place] = one
-    return LotChart(tuple(one for one in charted if one is not None), None if between2 is None else math.sqrt(between2))
+        kinds[places] = kind
+        own = _of_kind(logs[places], us[places], between2)
+        columns[:, places] = own
+        if between2 is not None and len(places) > 1:
+            for rule, fires in _fired(own, us[places], between2).items():
+                fired[rule][places] = fires
+    middles, offs, reaches, running, running_reaches = columns
+    lot_sd = None if between2 is None else math.sqrt(between2)
+    return LotChart(kinds, middles, offs, reaches, running, running_reaches, fired, lot_sd)
 
 
-def _between2(logs: Sequence[float], us: Sequence[float], groups: Sequence[Sequence[int]]) -> float | None:
+def _between2(logs: Floats, us: Floats, groups: Sequence[NDArray[np.intp]]) -> float | None:
     """Variance between lots of one kind, that of weighing taken off."""
-    pairs = [pair for places in groups for pair in pairwise(places)]
-    if not pairs:
+    ranges = [step for places in groups for step in np.abs(np.diff(logs[places])).tolist()]
+    if not ranges:
         return None
-    sd = mean_of([abs(logs[b] - logs[a]) for a, b in pairs]) / D2_OF_TWO
-    return max(0.0, sd * sd - mean_of([(us[a] ** 2 + us[b] ** 2) / 2 for a, b in pairs]))
+    sd = mean_of(ranges) / D2_OF_TWO
+    weighing2 = [(a + b) / 2 for places in groups for a, b in pairwise((us[places] ** 2).tolist())]
+    return max(0.0, sd * sd - mean_of(weighing2))
 
 
-def _of_kind(kind: int, logs: list[float], us: list[float], between2: float | None) -> list[Charted]:
-    middle = mean_of(logs)
-    offs = [value - middle for value in logs]
-    running, variance, length, side = 0.0, 0.0, 0, 0.0
-    found = []
-    for n, (off, u) in enumerate(zip(offs, us, strict=True)):
-        own2 = (between2 or 0.0) + u * u
-        running = EWMA_WEIGHT * off + (1 - EWMA_WEIGHT) * running
-        variance = EWMA_WEIGHT**2 * own2 + (1 - EWMA_WEIGHT) ** 2 * variance
-        sign = math.copysign(1.0, off) if off else 0.0
-        length = length + 1 if sign and sign == side else 1
-        side = sign
-        known = between2 is not None and len(logs) > 1
-        reach = LIMIT_SD * math.sqrt(own2) if known else None
-        running_reach = LIMIT_SD * math.sqrt(variance) if known else None
-        rules = []
-        if reach is not None and running_reach is not None:
-            before = (abs(off - offs[n - 1]), us[n - 1]) if n else (0.0, u)
-            step_reach = D4_OF_TWO * D2_OF_TWO * math.sqrt((between2 or 0.0) + (u * u + before[1] ** 2) / 2)
-            told = (
-                (Rule.BEYOND, abs(off) > reach),
-                (Rule.STEP, before[0] > step_reach),
-                (Rule.RUN, bool(sign) and length >= RUN_LENGTH),
-                (Rule.DRIFT, abs(running) > running_reach),
-            )
-            rules = [rule for rule, fires in told if fires]
-        found.append(Charted(kind, math.exp(middle), off, reach, running, running_reach, tuple(rules)))
-    return found
+def _of_kind(logs: Floats, us: Floats, between2: float | None) -> Floats:
+    """Middle, offs, reaches, running means and their reaches of the lots of one kind, a row each."""
+    middle = mean_of(logs.tolist())
+    offs = logs - middle
+    running = _running(EWMA_WEIGHT * offs, 1 - EWMA_WEIGHT)
+    if between2 is None or len(logs) < 2:
+        reaches = running_reaches = np.full(len(logs), math.nan)
+    else:
+        own2 = between2 + us * us
+        reaches = LIMIT_SD * np.sqrt(own2)
+        running_reaches = LIMIT_SD * np.sqrt(_running(EWMA_WEIGHT**2 * own2, (1 - EWMA_WEIGHT) ** 2))
+    return np.stack([np.full(len(logs), math.exp(middle)), offs, reaches, running, running_reaches])
+
+
+def _running(new: Floats, kept: float) -> Floats:
+    """Each value with what is kept of the sum before."""
+    return np.fromiter(accumulate(new.tolist(), lambda before, value: value + kept * before), float, len(new))
+
+
+def _fired(own: Floats, us: Floats, between2: float) -> dict[Rule, Bools]:
+    """Where each rule fires, in lots of one kind."""
+    _, offs, reaches, running, running_reaches = own
+    step_reaches = D4_OF_TWO * D2_OF_TWO * np.sqrt(between2 + (us[1:] ** 2 + us[:-1] ** 2) / 2)
+    return {
+        Rule.BEYOND: np.abs(offs) > reaches,
+        Rule.STEP: np.append(False, np.abs(np.diff(offs)) > step_reaches),
+        Rule.RUN: _run_lengths(offs) >= RUN_LENGTH,
+        Rule.DRIFT: np.abs(running) > running_reaches,
+    }
+
+
+def _run_lengths(offs: Floats) -> NDArray[np.intp]:
+    """How many lots in a row, each with those before it, lie on its side of the middle; 0 for one right on it."""
+    sides, places = np.sign(offs), np.arange(len(offs))
+    begins = np.append(True, sides[1:] != sides[:-1])
+    lengths: NDArray[np.intp] = places - np.maximum.accumulate(np.where(begins, places, 0)) + 1
+    return np.where(sides == 0, 0, lengths)

@@ -6,9 +6,11 @@ import math
 from collections.abc import Iterable, Sequence
 from datetime import date
 from functools import lru_cache
-from typing import NamedTuple
+from typing import NamedTuple, Protocol, TypeVar
 
-from calibrator.model import SeasonLot
+from calibrator.model import LotPoint, SeasonLot
+
+L = TypeVar("L", SeasonLot, LotPoint)
 
 
 class Kind(NamedTuple):
@@ -18,7 +20,17 @@ class Kind(NamedTuple):
     agglomerated: bool | None
 
 
-def kind_of(lot: SeasonLot) -> Kind:
+class OfKind(Protocol):
+    """A lot, as far as its kind goes."""
+
+    @property
+    def product(self) -> str: ...
+
+    @property
+    def agglomerated(self) -> bool | None: ...
+
+
+def kind_of(lot: OfKind) -> Kind:
     """The kind of a lot; capitals and spaces in a product's name do not make another kind."""
     return Kind(_plain(lot.product), lot.agglomerated)
 
@@ -28,11 +40,15 @@ def _plain(product: str) -> str:
     return " ".join(product.split()).casefold()
 
 
-def by_kind(lots: Sequence[SeasonLot]) -> dict[Kind, list[int]]:
+def by_kind(lots: Sequence[OfKind]) -> dict[Kind, list[int]]:
     """The places of the lots of each kind, in their order."""
     found: dict[Kind, list[int]] = {}
+    as_told: dict[tuple[str, bool | None], list[int]] = {}
     for place, lot in enumerate(lots):
-        found.setdefault(kind_of(lot), []).append(place)
+        told = lot.product, lot.agglomerated
+        if told not in as_told:
+            as_told[told] = found.setdefault(kind_of(lot), [])
+        as_told[told].append(place)
     return found
 
 
@@ -41,12 +57,12 @@ def weighed_on(lot: SeasonLot) -> date:
     return lot.at.date()
 
 
-def in_order(lots: Iterable[SeasonLot]) -> list[SeasonLot]:
+def in_order(lots: Iterable[L]) -> list[L]:
     """Lots by the time of their sign-off."""
     return sorted(lots, key=_when)
 
 
-def _when(lot: SeasonLot) -> float:
+def _when(lot: SeasonLot | LotPoint) -> float:
     return lot.at.timestamp()
 
 

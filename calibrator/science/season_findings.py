@@ -10,6 +10,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import NDArray
 
 from calibrator.model import BagSum, SeasonLot
 from calibrator.science.bag_sums import Scatter, scatter_of
@@ -190,13 +191,21 @@ def _spell(
 
 def _out_of_line(lots: Sequence[SeasonLot], chart: LotChart) -> list[OutOfLine]:
     """Lots at which a rule begins to fire; a run or a drift that goes on is told once."""
-    found = []
-    before: dict[int, set[Rule]] = {}
-    for lot, one in zip(lots, chart.lots, strict=True):
-        fresh = tuple(rule for rule in one.rules if rule in _EACH or rule not in before.get(one.kind, set()))
-        before[one.kind] = set(one.rules)
-        if fresh:
-            found.append(OutOfLine(lot, math.expm1(one.off), fresh))
+    fresh = {rule: fired if rule in _EACH else begun(fired, chart.kinds) for rule, fired in chart.fired.items()}
+    places = np.flatnonzero(np.logical_or.reduce(list(fresh.values())))
+    return [
+        OutOfLine(lots[p], math.expm1(chart.offs[p]), tuple(rule for rule, at in fresh.items() if at[p]))
+        for p in places.tolist()
+    ]
+
+
+def begun(fired: NDArray[np.bool_], kinds: NDArray[np.intp]) -> NDArray[np.bool_]:
+    """Where a rule fires that did not at the lot before of the same kind."""
+    order = np.argsort(kinds, kind="stable")
+    own, sorted_kinds = fired[order], kinds[order]
+    goes_on = np.append(False, own[:-1] & (sorted_kinds[1:] == sorted_kinds[:-1])) if len(own) else own
+    found = np.empty_like(fired)
+    found[order] = own & ~goes_on
     return found
 
 

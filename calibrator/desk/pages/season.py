@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import cast
 
 from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
 from calibrator.desk.page import Page
-from calibrator.desk.season.facts import SeasonFacts
+from calibrator.desk.season.facts import Part, SeasonFacts
 from calibrator.desk.season.happened_panel import HappenedPanel
 from calibrator.desk.season.inside_panel import InsidePanel
+from calibrator.desk.season.looking import Looking
 from calibrator.desk.season.lots_panel import LotsPanel
 from calibrator.desk.season.spread_panel import SpreadPanel
 from calibrator.desk.season.why_panel import WhyPanel
@@ -41,9 +44,13 @@ class SeasonPage(Page):
             (self.tr("I&nside a lot"), InsidePanel),
         )
         self._makers = {self._add_place(caption): maker for caption, maker in makers}
+        self._parts = {self.tabs.widget(place): part for place, part in enumerate(Part)}
         self._made: dict[QWidget, Panel] = {self.happened: self.happened}
-        self._filled: dict[QWidget, SeasonFacts] = {}
+        self._filled: dict[QWidget, tuple[SeasonFacts, bool]] = {}
+        self.looking = Looking()
+        self.looking.done.connect(self._fill)
         self.tabs.currentChanged.connect(self._fill)
+        self.body.addWidget(self.looking)
         self.body.addWidget(self.tabs, 1)
 
     def reload(self) -> None:
@@ -53,6 +60,7 @@ class SeasonPage(Page):
         seen = (self.desk.records.version(), farm)
         if seen != self._seen or self._facts is None:
             self._seen, self._facts = seen, SeasonFacts(self.desk.records, farm)
+            self.looking.leave()
         self._fill()
 
     @property
@@ -104,6 +112,14 @@ class SeasonPage(Page):
             layout.addWidget(made)
             self._made[place] = made
         facts = self._facts
-        if facts is not None and self._filled.get(place) is not facts:
-            self._filled[place] = facts
-            self._made[place].show_season(facts)
+        if facts is None:
+            return
+        part, panel = self._parts[place], self._made[place]
+        ready = facts.ready(part)
+        panel.setVisible(ready or panel is self.happened)
+        if self._filled.get(place) != (facts, ready) and (ready or panel is self.happened):
+            self._filled[place] = facts, ready
+            panel.show_season(facts)
+        if not ready and not self.looking.at_work:
+            what = self.tr("Looking through {lots}, of which none is left out …")
+            self.looking.begin(what.format(lots=counted.lots(len(facts.points))), partial(facts.prepare, part))

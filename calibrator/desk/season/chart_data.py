@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 import numpy as np
 from numpy.typing import NDArray
@@ -11,41 +11,47 @@ from calibrator.desk.season.facts import DayOf, day_of
 from calibrator.desk.season.lots_plot import PlotLots, Tag
 from calibrator.desk.season.words import lot_words
 from calibrator.desk.season_points import in_unit
-from calibrator.model import UnitSystem
-from calibrator.science.season_findings import Finding, OutOfLine, Season
+from calibrator.model import LotPoint, SeasonLot, UnitSystem
+from calibrator.science.lot_chart import LotChart
+from calibrator.science.season_findings import Finding, OutOfLine
 
 MOST_TAGS = 40
+Lots = Sequence[SeasonLot] | Sequence[LotPoint]
 
 
-def plot_lots(season: Season, of: DayOf, system: UnitSystem, tags: Sequence[Tag]) -> PlotLots:
+def plot_lots(
+    lots: Lots,
+    chart: LotChart,
+    of: DayOf,
+    system: UnitSystem,
+    tags: Sequence[Tag],
+    scoop_name: Callable[[str], str],
+) -> PlotLots:
     """The lots that have such a day; two lots of one day keep their order."""
-    days = [day_of(lot, of) for lot in season.lots]
-    having = [n for n, day in enumerate(days) if day is not None]
-    numbers = np.asarray([day.toordinal() for day in days if day is not None], dtype=float)
-    order = np.argsort(numbers, kind="stable")
-    places = [having[n] for n in order]
-    lots, charted = [season.lots[p] for p in places], [season.chart.lots[p] for p in places]
-    unit = in_unit(1.0, system)
+    days = np.asarray([np.nan if day is None else day.toordinal() for day in (day_of(lot, of) for lot in lots)])
+    order = np.argsort(days, kind="stable")[: np.count_nonzero(np.isfinite(days))]  # those without a day come last
+    unit, places = in_unit(1.0, system), order.tolist()
 
-    def column(values: Sequence[float | None]) -> NDArray[np.float64]:
-        return np.asarray([np.nan if value is None else value * unit for value in values], dtype=float)
+    def column(values: Sequence[float]) -> NDArray[np.float64]:
+        return unit * np.asarray(values, dtype=float)[order]
 
     def words(place: int) -> str:
-        lot = lots[place]
-        return lot_words(lot, day_of(lot, of), system, charted[place].rules)
+        lot = lots[places[place]]
+        return lot_words(lot, scoop_name(lot.scoop_id), day_of(lot, of), system, chart.rules(places[place]))
 
+    running = np.where(np.isnan(chart.running_reaches), np.nan, chart.running_g_per_ml)
     return PlotLots(
-        keys=[lot.lot_id for lot in lots],
-        days=numbers[order],
+        keys=[lots[place].lot_id for place in places],
+        days=days[order],
         values=column([lot.density_g_per_ml for lot in lots]),
         lows=column([lot.density_low_g_per_ml for lot in lots]),
         highs=column([lot.density_high_g_per_ml for lot in lots]),
-        marked=np.asarray([bool(one.rules) for one in charted], dtype=bool),
-        series=np.asarray([one.kind for one in charted], dtype=np.intp),
-        middles=column([one.middle_g_per_ml for one in charted]),
-        limit_lows=column([one.low_g_per_ml for one in charted]),
-        limit_highs=column([one.high_g_per_ml for one in charted]),
-        running=column([one.running_g_per_ml if one.running_reach is not None else None for one in charted]),
+        marked=chart.marked[order],
+        series=chart.kinds[order],
+        middles=unit * chart.middles_g_per_ml[order],
+        limit_lows=unit * chart.lows_g_per_ml[order],
+        limit_highs=unit * chart.highs_g_per_ml[order],
+        running=unit * running[order],
         words=words,
         tags=tags,
     )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
@@ -14,25 +15,39 @@ from calibrator.model import (
     Composition,
     Farm,
     FillWay,
+    LotPoint,
     Plan,
     Scale,
     Scoop,
     SeasonLot,
     SpotFill,
 )
-from calibrator.records import Records, bag_sums, every_spot_fill, season_lots
+from calibrator.model.underway import Underway, one_by_one
+from calibrator.records import Records, bag_sums, bag_sums_of, count_sign_offs, every_spot_fill, lot_points, season_lots
 from calibrator.science.bag_sums import bag_means, by_weigh_in
 from calibrator.science.carried_over import CarriedOver, as_to_the_mark, carried_over, money_of, solids_with
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import daily_powder_g, mix_per_calf
+from calibrator.science.lot_chart import LotChart, lot_chart
+from calibrator.science.lot_kinds import in_order
 from calibrator.science.mixing import powder_from
 from calibrator.science.season_findings import Season, season
 from calibrator.science.season_spread import SpreadFindings, season_spread
 from calibrator.science.why import Effect, why
 from calibrator.science.within_lot import InsideLot, Opened, inside_lot
 
-READ_AT_ONCE_FILLS = 20_000
-"""Up to so many fills are read when the page comes up; more of them only when what they tell is looked at."""
+READ_AT_ONCE_LOTS, READ_AT_ONCE_FILLS = 1_000, 20_000
+"""A season of more than either is looked through beside the window; its picture is drawn before that."""
+
+
+class Part(StrEnum):
+    """What of a season is looked at, in the order in which the page shows it."""
+
+    HAPPENED = "happened"
+    LOTS = "lots"
+    SPREAD = "spread"
+    WHY = "why"
+    INSIDE = "inside"
 
 
 class DayOf(StrEnum):
@@ -43,7 +58,7 @@ class DayOf(StrEnum):
     WEIGHED = "weighed"
 
 
-def day_of(lot: SeasonLot, of: DayOf) -> date | None:
+def day_of(lot: SeasonLot | LotPoint, of: DayOf) -> date | None:
     """The day that a lot stands at; None where its record does not tell it."""
     if of is DayOf.ARRIVED:
         return lot.arrived_on
@@ -80,22 +95,59 @@ class SeasonFacts:
     def __init__(self, records: Records, farm: Farm) -> None:
         self._records = records
         self.farm = farm
-        signed = season_lots(records, farm.id)
-        self._past = past_lots(records, farm, signed)
-        self._read: list[SeasonLot] = [*signed, *self._past]
-        self.few_fills = sum(lot.fills for lot in self._read) <= READ_AT_ONCE_FILLS
+        self._few_lots = count_sign_offs(records, farm.id) <= READ_AT_ONCE_LOTS
         self._shapes: dict[str, Scoop] = {}
         self._meanings: dict[int, Meaning | None] = {}
-        self._fills_read = False
+        self._done: set[Part] = set()
 
-    @property
+    @cached_property
     def lots(self) -> tuple[SeasonLot, ...]:
-        return self.season.lots
+        """Every lot with all that is told of it."""
+        return tuple(in_order([*season_lots(self._records, self.farm.id), *self._past]))
+
+    @cached_property
+    def points(self) -> Sequence[SeasonLot] | Sequence[LotPoint]:
+        """Every lot as the picture draws it: of many lots less is read."""
+        if self._few_lots:
+            return self.lots
+        return in_order([*self._signed, *(point_of(lot) for lot in self._past)])
+
+    @cached_property
+    def _signed(self) -> list[LotPoint]:
+        return lot_points(self._records, self.farm.id)
+
+    @cached_property
+    def _past(self) -> list[SeasonLot]:
+        return past_lots(self._records, self.farm, self._signed)
+
+    @cached_property
+    def chart(self) -> LotChart:
+        """Limits and running mean of the points."""
+        return lot_chart(self.points)
+
+    @cached_property
+    def few(self) -> bool:
+        """Is all of the season read and worked out at once?"""
+        return self._few_lots and sum(lot.fills for lot in self.lots) <= READ_AT_ONCE_FILLS
+
+    def ready(self, part: Part) -> bool:
+        """Does showing a part take no time?"""
+        return self.few or part in self._done
+
+    def prepare(self, part: Part, underway: Underway) -> None:
+        """Read and work out what a part shows; in another thread, if need be."""
+        steps = {
+            Part.HAPPENED: ("lots", "sums", "season", "to_the_mark"),
+            Part.SPREAD: ("lots", "sums", "spread"),
+            Part.WHY: ("lots", "effects"),
+        }.get(part, ("lots",))
+        for name in one_by_one(steps, underway):
+            getattr(self, name)
+        self._done.add(part)
 
     @cached_property
     def sums(self) -> list[BagSum]:
         """What every bag weighed; read once."""
-        self._fills_read = True
         return bag_sums(self._records, self.farm.id, [lot.weigh_in_id for lot in self._past])
 
     @cached_property
@@ -103,22 +155,14 @@ class SeasonFacts:
         return by_weigh_in(self.sums)
 
     @cached_property
-    def _quick(self) -> Season:
-        return season(self._read, self._by_weigh_in if self.few_fills else {})
-
-    @cached_property
-    def _whole(self) -> Season:
-        return season(self._read, self._by_weigh_in)
-
-    @property
     def season(self) -> Season:
-        """What happened; how fills scattered in humid air only once the fills are read."""
-        return self._whole if self._fills_read and not self.few_fills else self._quick
+        """What happened."""
+        return season(self.lots, self._by_weigh_in)
 
     @cached_property
     def to_the_mark(self) -> Season:
         """The same lots as they lie in a scoop filled to its mark."""
-        return season([as_to_the_mark(lot) for lot in self._read], {})
+        return season([as_to_the_mark(lot) for lot in self.lots], {})
 
     @cached_property
     def spread(self) -> SpreadFindings | str:
@@ -161,6 +205,14 @@ class SeasonFacts:
         except CannotCompute:
             return None
 
+    def scoop_name(self, scoop_id: str) -> str:
+        """What a scoop is called now."""
+        return self._scoop_names.get(scoop_id, "")
+
+    @cached_property
+    def _scoop_names(self) -> dict[str, str]:
+        return {scoop.id: scoop.name for scoop in self._records.every(Scoop, self.farm.id)}
+
     def _scoop(self, lot: SeasonLot) -> Scoop:
         if lot.scoop_revision not in self._shapes:
             self._shapes[lot.scoop_revision] = self._records.revision(Scoop, lot.scoop_revision)
@@ -198,7 +250,7 @@ class SeasonFacts:
 
     def bags_of(self, lot: SeasonLot) -> list[Bag]:
         """A lot's bags in the order in which they were opened: those of the weigh-in, then the spot fills."""
-        own = self._by_weigh_in.get(lot.weigh_in_id, [])
+        own = self._by_weigh_in.get(lot.weigh_in_id, []) if self.few else self._sums_of(lot)
         weighed = [Bag(lot.at.date(), bag.mean_g, bag.scoopfuls, lot.by, True) for bag in bag_means(own, 1.0)]
         spots = [
             Bag(spot.at.date(), mass, 1, spot.by, False)
@@ -206,6 +258,10 @@ class SeasonFacts:
             if (mass := _as_level(spot, lot)) is not None
         ]
         return [*weighed, *spots]
+
+    def _sums_of(self, lot: SeasonLot) -> list[BagSum]:
+        """Its bags alone: those of all lots would take long to read."""
+        return bag_sums_of(self._records, [lot.weigh_in_id])
 
     def inside(self, lot: SeasonLot) -> tuple[list[Bag], InsideLot | None]:
         """A lot's bags, and what they do together; None where that cannot be judged."""

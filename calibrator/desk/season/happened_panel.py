@@ -23,7 +23,7 @@ from calibrator.desk.how.working import Working
 from calibrator.desk.mix_history import kept_checks
 from calibrator.desk.parts import button, column, label, row
 from calibrator.desk.plain_text import on_screen
-from calibrator.desk.season.facts import DayOf, SeasonFacts
+from calibrator.desk.season.facts import DayOf, Part, SeasonFacts
 from calibrator.desk.season.period_band import PeriodBand
 from calibrator.desk.season.words import change_words, density_text, meaning_words, said
 from calibrator.desk.season_points import change_share, last_two
@@ -34,7 +34,7 @@ from calibrator.science.mark import OldLineVerdict
 
 if TYPE_CHECKING:
     from calibrator.desk.season.checks_strip import ChecksStrip
-    from calibrator.desk.season.lots_plot import LotsPlot
+    from calibrator.desk.season.lots_plot import LotsPlot, Tag
 
 PLOT_HEIGHT, CHECKS_HEIGHT, LIST_HEIGHT = 130, 110, 150
 FEWEST_TO_JUDGE = 5
@@ -81,11 +81,16 @@ class HappenedPanel(QWidget):
         return self._plot
 
     def show_season(self, facts: SeasonFacts) -> None:
-        """Show a season as it is now."""
+        """Show a season as it is now: of many lots the picture first, what happened once it is looked through."""
         self._facts = facts
-        self._figures.setVisible(bool(facts.lots))
-        self._tell_change(facts)
-        if facts.lots:
+        told = facts.ready(Part.HAPPENED)
+        for widget in (self.finding, self.meaning, self.told, self.more):
+            widget.setVisible(told)
+        self.ways.setEnabled(told)
+        self._figures.setVisible(bool(facts.points))
+        if told:
+            self._tell_change(facts)
+        if facts.points:
             self._choose_sensible_days(facts)
             self.show_again()
         else:
@@ -94,16 +99,19 @@ class HappenedPanel(QWidget):
 
     def show_again(self) -> None:
         """Findings and picture for the days and the filling chosen."""
-        if self._facts is None or not self._facts.lots:
+        if self._facts is None or not self._facts.points:
             return
         from calibrator.desk.season.chart_data import numbered, plot_lots, tags_of
 
         facts, of, system = self._facts, DayOf(self.days.currentData()), self.desk.system
-        season = facts.season if FillWay(self.ways.currentData()) is FillWay.LEVEL else facts.to_the_mark
-        told = numbered(facts.season.findings, of)
-        self._tell(told)
-        shown = plot_lots(season, of, system, tags_of(told, of))
-        missing = len(season.lots) - len(shown.keys)
+        lots, chart, tags = facts.points, facts.chart, list["Tag"]()
+        if facts.ready(Part.HAPPENED):
+            season = facts.season if FillWay(self.ways.currentData()) is FillWay.LEVEL else facts.to_the_mark
+            told = numbered(facts.season.findings, of)
+            self._tell(told)
+            lots, chart, tags = season.lots, season.chart, tags_of(told, of)
+        shown = plot_lots(lots, chart, of, system, tags, facts.scoop_name)
+        missing = len(lots) - len(shown.keys)
         self.left_out.setText(counted.lots_left_out(missing) if missing else "")
         self.left_out.setVisible(bool(missing))
         unit = self.tr("oz in a quart") if system is UnitSystem.FARM else self.tr("g/mL")
@@ -247,7 +255,7 @@ class HappenedPanel(QWidget):
         """Deliveries where all are known; else the days of weighing, which are."""
         if self._chosen_by_hand:
             return
-        of = DayOf.ARRIVED if all(lot.arrived_on for lot in facts.lots) else DayOf.WEIGHED
+        of = DayOf.ARRIVED if all(lot.arrived_on for lot in facts.points) else DayOf.WEIGHED
         self.days.setCurrentIndex(self.days.findData(of))
 
     def _choose_days(self) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from calibrator.model import Farm, Fill, FillWay, Lot, Scale, Scoop, SeasonLot, WeighIn
+from calibrator.model import Farm, Fill, FillWay, Lot, LotPoint, Scale, Scoop, SeasonLot, WeighIn
 from calibrator.records import Records, brought_in
 from calibrator.records.season import every_fill
 from calibrator.science.errors import CannotCompute
@@ -15,7 +15,7 @@ from calibrator.science.weighing import Weighed, bulk_density, level_result, wei
 LEAST_FILLS = 2
 
 
-def past_lots(records: Records, farm: Farm, signed: Sequence[SeasonLot]) -> list[SeasonLot]:
+def past_lots(records: Records, farm: Farm, signed: Sequence[LotPoint]) -> list[SeasonLot]:
     """The newest such weigh-in of every lot and scoop that is not signed off, oldest first.
 
     It needs its scoop, its scale and two level fills. Where a lot is signed off with the scoop, that counts.

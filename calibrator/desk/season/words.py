@@ -11,7 +11,7 @@ from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.season.facts import Meaning
 from calibrator.desk.speech import day_text, decimal_comma
-from calibrator.model import Farm, SeasonLot, UnitSystem
+from calibrator.model import Farm, LotPoint, SeasonLot, UnitSystem
 from calibrator.science.lot_chart import Rule
 from calibrator.science.lot_step import Step
 from calibrator.science.season_findings import Finding, HumidSpell, NewPowder, NewScoop, OutOfLine
@@ -221,12 +221,14 @@ def meaning_words(meaning: Meaning, farm: Farm) -> str:
     return " ".join(told)
 
 
-def lot_words(lot: SeasonLot, day: date | None, system: UnitSystem, rules: tuple[Rule, ...]) -> str:
+def lot_words(
+    lot: SeasonLot | LotPoint, scoop: str, day: date | None, system: UnitSystem, rules: tuple[Rule, ...]
+) -> str:
     """A lot as the picture tells it."""
     text = translate("Season", "Lot {lot}, {scoop}, {day}: {density}, 95 % interval {interval}")
     told = text.format(
         lot=lot.lot_number,
-        scoop=lot.scoop_name,
+        scoop=scoop,
         day=day_text(day),
         density=density_text(lot.density_g_per_ml, system),
         interval=interval_text(lot.density_low_g_per_ml, lot.density_high_g_per_ml, system),
