@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import UTC, datetime
 from enum import StrEnum
 from typing import Any
@@ -31,9 +32,19 @@ class Moment(TypeDecorator[datetime]):
         return utc.isoformat(timespec="microseconds") if dialect.name == "sqlite" else utc
 
     def process_result_value(self, value: Any, dialect: Dialect) -> datetime | None:
-        if value is None:
-            return None
-        return datetime.fromisoformat(value) if dialect.name == "sqlite" else value.astimezone(UTC)
+        return (_of_text if dialect.name == "sqlite" else _in_utc)(value)
+
+    def result_processor(self, dialect: Dialect, coltype: object) -> Callable[[Any], datetime | None]:
+        """Asked once a query, so that a row takes one call in place of three."""
+        return _of_text if dialect.name == "sqlite" else _in_utc
+
+
+def _of_text(value: str | None) -> datetime | None:
+    return None if value is None else datetime.fromisoformat(value)
+
+
+def _in_utc(value: datetime | None) -> datetime | None:
+    return None if value is None else value.astimezone(UTC)
 
 
 class Word(TypeDecorator[StrEnum]):

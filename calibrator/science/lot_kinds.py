@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterable, Sequence
 from datetime import date
 from functools import lru_cache
+from operator import attrgetter
 from typing import NamedTuple, Protocol, TypeVar
 
 from calibrator.model import LotPoint, SeasonLot
@@ -59,11 +60,7 @@ def weighed_on(lot: SeasonLot) -> date:
 
 def in_order(lots: Iterable[L]) -> list[L]:
     """Lots by the time of their sign-off."""
-    return sorted(lots, key=_when)
-
-
-def _when(lot: SeasonLot | LotPoint) -> float:
-    return lot.at.timestamp()
+    return sorted(lots, key=attrgetter("at"))
 
 
 def log_density(lot: SeasonLot) -> float:

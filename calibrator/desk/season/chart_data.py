@@ -7,7 +7,7 @@ from collections.abc import Callable, Sequence
 import numpy as np
 from numpy.typing import NDArray
 
-from calibrator.desk.season.facts import DayOf, day_of
+from calibrator.desk.season.facts import DayOf, day_of, days_of
 from calibrator.desk.season.lots_plot import PlotLots, Tag
 from calibrator.desk.season.words import lot_words
 from calibrator.desk.season_points import in_unit
@@ -28,7 +28,7 @@ def plot_lots(
     scoop_name: Callable[[str], str],
 ) -> PlotLots:
     """The lots that have such a day; two lots of one day keep their order."""
-    days = np.asarray([np.nan if day is None else day.toordinal() for day in (day_of(lot, of) for lot in lots)])
+    days = np.asarray([np.nan if day is None else day.toordinal() for day in days_of(lots, of)])
     order = np.argsort(days, kind="stable")[: np.count_nonzero(np.isfinite(days))]  # those without a day come last
     unit, places = in_unit(1.0, system), order.tolist()
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
@@ -63,6 +63,13 @@ def day_of(lot: SeasonLot | LotPoint, of: DayOf) -> date | None:
     if of is DayOf.ARRIVED:
         return lot.arrived_on
     return lot.made_on if of is DayOf.MADE else lot.at.date()
+
+
+def days_of(lots: Iterable[SeasonLot] | Iterable[LotPoint], of: DayOf) -> list[date | None]:
+    """The days that lots stand at."""
+    if of is DayOf.ARRIVED:
+        return [lot.arrived_on for lot in lots]
+    return [day_of(lot, of) for lot in lots]
 
 
 @dataclass(frozen=True)

@@ -15,6 +15,7 @@ from calibrator.model.underway import Ended, Underway
 from calibrator.records import RecordsError
 
 BAR_WIDTH = 160
+BEGIN_AFTER_MS = 100  # the picture is painted before
 
 
 class Looking(QWidget):
@@ -36,6 +37,10 @@ class Looking(QWidget):
         self._timer = QTimer(self)
         self._timer.setInterval(LOOK_EVERY_MS)
         self._timer.timeout.connect(self._look)
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.setInterval(BEGIN_AFTER_MS)
+        self._soon.timeout.connect(self._start)
         line = QHBoxLayout(self)
         line.setContentsMargins(0, 0, 0, 0)
         line.setSpacing(SPACE)
@@ -57,6 +62,7 @@ class Looking(QWidget):
     def leave(self) -> None:
         """Nobody wants any more what is underway; say nothing of it."""
         self._timer.stop()
+        self._soon.stop()
         if self._work is not None:
             self._work.no_longer_wanted.set()
             self._work = None
@@ -69,9 +75,13 @@ class Looking(QWidget):
 
     def _begin(self) -> None:
         self._work = Work(self._do)
-        self._work.start()
-        self._timer.start()
+        self._soon.start()
         self._say(self._what)
+
+    def _start(self) -> None:
+        if self._work is not None:
+            self._work.start()
+            self._timer.start()
 
     def _say(self, words: str) -> None:
         self.words.setText(words)
