@@ -8,10 +8,15 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from PySide6.QtGui import QColor
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
 
 from calibrator.desk.season.lots_dense import DensePicture, joined_bars
 from calibrator.desk.season.lots_item import numbers_text, shared_boxes
 from calibrator.desk.season.lots_lines import by_columns, joined_runs
+from calibrator.desk.season.lots_plot import LotsPlot, PlotLots
+from calibrator.desk.theme import Theme, tokens
 from calibrator.desk.widgets.day_plot import MOST_LABELS, month_days
 
 BARS = st.lists(st.tuples(st.integers(0, 5), st.integers(0, 30), st.integers(0, 8)), min_size=1, max_size=40)
@@ -53,6 +58,39 @@ def test_every_lot_of_a_dense_picture_leaves_its_dot() -> None:
     assert (picture.pixels[y, x] == 0xFF123456).all()
     picture.draw_diamonds(x[:1], y[:1], 1.0, "#aa5500", "#ffffff")
     assert picture.image(1.0).pixelColor(int(x[0]), int(y[0])).name() == "#aa5500"
+
+
+def test_every_lot_in_view_stands_in_the_picture(qapp: QApplication, qtbot: QtBot) -> None:
+    """Twelve hundred lots, pushed aside by steps that are no whole pixels: at each lot's place is its sign."""
+    if qapp.property("tokens") is None:
+        Theme(qapp)
+    rng, lots = np.random.default_rng(5), 1200
+    days, values = np.arange(float(lots)) + 738000, 17 + rng.normal(0, 0.3, lots)
+    none, marked = np.full(lots, np.nan), rng.random(lots) < 0.02
+    plot = LotsPlot()
+    qtbot.addWidget(plot)
+    plot.resize(900, 300)
+    plot.show_lots(
+        PlotLots(
+            [str(n) for n in range(lots)], days, values, values - 0.2, values + 0.2, marked,
+            np.zeros(lots, dtype=np.intp), none, none, none, none, str,
+        ), "",
+    )  # fmt: skip
+    whole = plot.whole_period()
+    for first in (whole[0], whole[0] + 100.37):
+        plot.show_period(first, first + 900)
+        plot.grab()
+        picture, signs = plot.lots.dense, {0xFF000000 | QColor(c).rgb() for c in (tokens().action, tokens().mark)}
+        assert picture is not None
+        x, y = plot.lots.places_in(picture)
+        seen = (x >= 0) & (x < picture.wide - 1)
+        assert seen.sum() > 800
+        rims = {0xFF000000 | QColor(tokens().surface).rgb()}  # a diamond set off from a lot that lies beneath it
+        found = set(picture.pixels[y[seen & marked], x[seen & marked]].tolist())
+        assert found <= signs | rims
+        assert set(picture.pixels[y[seen], x[seen]].tolist()) <= signs | rims
+        lone = seen & np.array([np.abs(days[marked] - day).min() > 12 for day in days])
+        assert set(picture.pixels[y[lone], x[lone]].tolist()) == {0xFF000000 | QColor(tokens().action).rgb()}
 
 
 @pytest.mark.parametrize("span", [9, 40, 400, 4000, 9000])

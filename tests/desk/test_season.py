@@ -20,11 +20,14 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.season import SeasonPage
 from calibrator.desk.pages.season_model import FIELDS
+from calibrator.desk.season import facts as facts_module
 from calibrator.desk.season.facts import DayOf
 from calibrator.desk.season.happened_panel import HappenedPanel
+from calibrator.desk.season.looking import Looking
 from calibrator.desk.theme import Theme, tokens
 from calibrator.model import Box, FillWay, Lot, SignOff, SpotFill, UnitSystem, WeighIn, new_id
-from calibrator.records import Records
+from calibrator.model.underway import Underway
+from calibrator.records import Records, RecordsError
 
 TEN_OZ_LEVEL = 10 * OZ_G / 665.9
 BOTH = QItemSelectionModel.SelectionFlag.Select | QItemSelectionModel.SelectionFlag.Rows
@@ -73,6 +76,44 @@ def test_an_empty_season_says_what_will_stand_here_in_every_part(shown: Callable
     assert "cannot be told" in page.spread.finding.text()
     assert page.why.finding.text() == "These lots tell no cause yet"
     assert "once it is weighed in" in page.inside.advice.text()
+
+
+def test_of_many_lots_the_picture_comes_first_and_the_rest_is_looked_for(
+    shown: Callable[[], SeasonPage], herd: Herd, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(facts_module, "READ_AT_ONCE_LOTS", 3)
+    signed = [herd.sign(f"25-{n}", TEN_OZ_LEVEL * (1 + 0.01 * (n % 3))) for n in range(6)]
+    page = shown()
+    panel, looking = page.happened, page.looking
+    assert panel.plot.keys == [one.lot_id for one in signed]
+    assert looking.isVisible()
+    assert "6 lots" in looking.words.text()
+    assert not panel.told.isVisible()
+    looking.end_button.click()
+    assert not looking.at_work
+    assert "not everything" in looking.words.text()
+    looking.again_button.click()
+    qtbot.waitUntil(lambda: not looking.at_work)
+    assert not looking.isVisible()
+    assert panel.finding.text().startswith("A level scoop of lot 25-5")
+    for place in range(1, 5):
+        page.tabs.setCurrentIndex(place)
+        qtbot.waitUntil(lambda: not looking.at_work)
+    assert page.lots.model.rowCount() == 6
+    assert "spread" in page.spread.finding.text()
+    assert page.inside.finding.text()
+
+
+def test_what_cannot_be_read_beside_the_window_is_told_in_words(qapp: QApplication, qtbot: QtBot) -> None:
+    def refused(underway: Underway) -> None:
+        raise RecordsError("no_driver")
+
+    looking = Looking()
+    qtbot.addWidget(looking)
+    looking.begin("looking", refused)
+    qtbot.waitUntil(lambda: not looking.at_work)
+    assert looking.again_button.isVisibleTo(looking)
+    assert looking.words.text() not in ("", "looking")
 
 
 def test_one_lot_waits_for_the_next(shown: Callable[[], SeasonPage], herd: Herd) -> None:

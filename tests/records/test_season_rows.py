@@ -7,8 +7,17 @@ from collections.abc import Iterator
 import pytest
 from sqlalchemy import event
 
-from calibrator.model import Farm, FillWay, Lot, Scoop, WeighIn
-from calibrator.records import Records, bag_sums, demo_records, every_spot_fill, level_fills, season_lots
+from calibrator.model import Farm, FillWay, Lot, LotPoint, Scoop, WeighIn
+from calibrator.records import (
+    Records,
+    bag_sums,
+    count_sign_offs,
+    demo_records,
+    every_spot_fill,
+    level_fills,
+    lot_points,
+    season_lots,
+)
 from calibrator.science.nested import table, weighed, weighed_by_lot
 
 
@@ -31,6 +40,21 @@ def test_each_lot_is_told_as_the_records_tell_it(sample: tuple[Records, Farm]) -
         assert one.scoop_name == records.find(Scoop, signed.scoop_id).name
         assert (one.humidity_pct, one.down_wall_mm) == (weigh_in.room_humidity_pct, mark.down_wall_mm)
         assert (one.target_mass_g, one.full_scoops) == (mark.target_mass_g, mark.full_scoops)
+
+
+def test_points_are_the_same_lots_with_less_of_each(sample: tuple[Records, Farm]) -> None:
+    records, farm = sample
+    lots, points = season_lots(records, farm.id), lot_points(records, farm.id)
+    assert len(points) == len(lots) <= count_sign_offs(records, farm.id)
+    assert points == [LotPoint(*(getattr(lot, name) for name in LotPoint._fields)) for lot in lots]
+
+
+def test_the_sums_of_one_weigh_in_are_those_among_all(sample: tuple[Records, Farm]) -> None:
+    records, farm = sample
+    one = season_lots(records, farm.id)[3].weigh_in_id
+    own = [bag for bag in bag_sums(records, farm.id) if bag.weigh_in_id == one]
+    assert len(own) > 1
+    assert bag_sums(records, farm.id, one) == own
 
 
 def test_sums_are_of_the_level_fills_that_count(sample: tuple[Records, Farm]) -> None:

@@ -8,22 +8,32 @@ from PySide6.QtGui import QColor, QImage
 
 Floats = NDArray[np.float64]
 Whole = NDArray[np.intp]
-DIAMOND_PX, RIM_PX = 6.5, 1.5
+DIAMOND_PX, RIM_PX, MARGIN_PX = 6.5, 1.5, 48
 
 
 class DensePicture:
-    """A picture of so many pixels, clear at first. Places are whole pixels; what lies outside is cut off."""
+    """A picture of so many pixels, clear at first. Places are whole pixels.
+
+    About it lies a margin that is not shown, so that a sign half outside needs no cutting; what lies farther out is
+    drawn there.
+    """
 
     def __init__(self, wide: int, tall: int) -> None:
         self.wide, self.tall = wide, tall
-        self.pixels = np.zeros((tall, wide), dtype=np.uint32)
+        self._across = wide + 2 * MARGIN_PX
+        whole = np.zeros((tall + 2 * MARGIN_PX, self._across), dtype=np.uint32)
+        self._flat = whole.reshape(-1)
+        self.pixels = whole[MARGIN_PX:-MARGIN_PX, MARGIN_PX:-MARGIN_PX]
+        """What is shown."""
 
     def draw_bars(self, x: Whole, top: Whole, bottom: Whole, colour: str) -> None:
         """Upright bars; those of one column that overlap are drawn as one."""
-        top, bottom = (np.clip(rows, 0, self.tall - 1) for rows in (top, bottom))
-        argb = _argb(colour)
-        for column, first, last in joined_bars(np.clip(x, 0, self.wide - 1), top, bottom):
-            self.pixels[first : last + 1, column] = argb
+        rows = (np.clip(ends, 0, self.tall - 1) for ends in (top, bottom))
+        columns, first, last = joined_bars(np.clip(x, -1, self.wide), *rows).T
+        lengths = last - first + 1
+        begins = np.cumsum(lengths) - lengths
+        down = np.arange(lengths.sum()) - np.repeat(begins, lengths)
+        self._flat[np.repeat(self._place(columns, first), lengths) + self._across * down] = _argb(colour)
 
     def draw_dots(self, x: Whole, y: Whole, colour: str) -> None:
         """Dots of two by two pixels."""
@@ -38,30 +48,37 @@ class DensePicture:
         self._stamp(x, y, off[away <= half], rim)
         self._stamp(x, y, off[away <= inner], colour)
 
+    def _place(self, x: Whole, y: Whole) -> Whole:
+        return (y + MARGIN_PX) * self._across + x + MARGIN_PX
+
     def _stamp(self, x: Whole, y: Whole, off: Whole, colour: str) -> None:
-        rows = np.clip(y[:, None] + off[:, 0], 0, self.tall - 1)
-        self.pixels[rows, np.clip(x[:, None] + off[:, 1], 0, self.wide - 1)] = _argb(colour)
+        """One sign at each place; `off` are rows and columns from there, none farther than half the margin."""
+        reach, argb = MARGIN_PX // 2, _argb(colour)
+        places = self._place(np.clip(x, -reach, self.wide + reach - 1), np.clip(y, -reach, self.tall + reach - 1))
+        for step in (off @ np.array([self._across, 1])).tolist():
+            self._flat[places + step] = argb
 
     def image(self, scale: float) -> QImage:
         """The picture for a screen with so many pixels to a point; it borrows the pixels."""
         shape = QImage.Format.Format_ARGB32_Premultiplied
-        image = QImage(self.pixels.data, self.wide, self.tall, 4 * self.wide, shape)
+        begin = self._flat[MARGIN_PX * (self._across + 1) :]
+        image = QImage(begin.data, self.wide, self.tall, 4 * self._across, shape)
         image.setDevicePixelRatio(scale)
         return image
 
 
-def joined_bars(x: Whole, top: Whole, bottom: Whole) -> list[tuple[int, int, int]]:
+def joined_bars(x: Whole, top: Whole, bottom: Whole) -> Whole:
     """Columns, first and last rows of bars, those joined that overlap; no two of one column touch."""
     if not len(x):
-        return []
+        return np.empty((0, 3), dtype=np.intp)
     far = int(bottom.max()) + 2
-    order = np.argsort(x * far + top)
-    starts, ends = (x * far + top)[order], np.maximum.accumulate((x * far + bottom)[order])
+    starts = x * far + top
+    order = np.argsort(starts)
+    starts, ends = starts[order], np.maximum.accumulate((x * far + bottom)[order])
     first = np.flatnonzero(np.append(True, starts[1:] > ends[:-1] + 1))
     last = np.append(first[1:], len(starts)) - 1
     columns = x[order][first]
-    rows = (starts[first] - columns * far).tolist(), (ends[last] - columns * far).tolist()
-    return list(zip(columns.tolist(), *rows, strict=True))
+    return np.column_stack((columns, starts[first] - columns * far, ends[last] - columns * far))
 
 
 def _argb(name: str) -> int:

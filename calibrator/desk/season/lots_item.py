@@ -37,12 +37,13 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
         self.marked: NDArray[np.bool_] = np.empty(0, dtype=bool)
         self.current = -1
         self.tags: tuple[tuple[int, float], ...] = ()
+        self._dense: tuple[object, DensePicture] | None = None  # as of what it was drawn
 
     def show_lots(self, x: Floats, y: Floats, low: Floats, high: Floats, marked: NDArray[np.bool_]) -> None:
         """Draw these from now on."""
         self.prepareGeometryChange()
         self.days, self.values, self.lows, self.highs, self.marked = x, y, low, high, marked
-        self.current = -1
+        self.current, self._dense = -1, None
         self.update()
 
     def show_current(self, place: int) -> None:
@@ -107,15 +108,29 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
         self, painter: QPainter, frame: QRectF, places: tuple[Floats, Floats, Floats, Floats], marked: NDArray[np.bool_]
     ) -> None:
         t, scale = tokens(), painter.device().devicePixelRatio()
-        picture = DensePicture(max(1, int(frame.width() * scale)), max(1, int(frame.height() * scale)))
-        starts = (frame.left(), frame.top(), frame.top(), frame.top())
-        x, y, low, high = (
-            ((values - start) * scale).astype(np.intp) for values, start in zip(places, starts, strict=True)
-        )
-        picture.draw_bars(x, high, low, t.edge)
-        picture.draw_dots(x, y, t.action)
-        picture.draw_diamonds(x[marked], y[marked], scale, t.mark, t.surface)
-        painter.drawImage(frame.topLeft(), picture.image(scale))
+        as_of = (*(id(each) for each in (self.days, t)), scale, frame.getRect(), float(places[0][0]),
+                 float(places[0][-1]), len(places[0]))  # fmt: skip
+        if self._dense is None or self._dense[0] != as_of:
+            picture = DensePicture(max(1, int(frame.width() * scale)), max(1, int(frame.height() * scale)))
+            x = _pixel(places[0], frame.left(), scale)
+            y, low, high = (_pixel(values, frame.top(), scale) for values in places[1:])
+            picture.draw_bars(x, high, low, t.edge)
+            picture.draw_dots(x, y, t.action)
+            picture.draw_diamonds(x[marked], y[marked], scale, t.mark, t.surface)
+            self._dense = as_of, picture
+        painter.drawImage(frame.topLeft(), self._dense[1].image(scale))
+
+    @property
+    def dense(self) -> DensePicture | None:
+        """The picture of many lots as it was drawn last."""
+        return None if self._dense is None else self._dense[1]
+
+    def places_in(self, picture: DensePicture) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
+        """The pixels at which the lots stand in it, those out of view too."""
+        frame = self.deviceTransform_().mapRect(QRectF(self.getViewBox().viewRect()))
+        scale = picture.wide / frame.width()
+        x, y = self._in_pixels(slice(None))[:2]
+        return _pixel(x, frame.left(), round(scale)), _pixel(y, frame.top(), round(scale))
 
     def _draw_tags(self, painter: QPainter, frame: QRectF) -> None:
         """A number at the top where something happened, and a line down from it; numbers without room share one."""
@@ -154,6 +169,10 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
             painter.setBrush(QColor(0, 0, 0, 0))
             painter.setPen(QPen(QColor(tokens().text), 2.5))
             painter.drawEllipse(QPointF(float(x[at]), float(y[at])), MARKED_PX * 0.75, MARKED_PX * 0.75)
+
+
+def _pixel(places: Floats, start: float, scale: float) -> NDArray[np.intp]:
+    return np.floor((places - start) * scale).astype(np.intp)
 
 
 def shared_boxes(placed: Sequence[tuple[float, int]]) -> list[list[tuple[float, int]]]:
