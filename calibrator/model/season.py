@@ -72,6 +72,7 @@ class LotPoint(NamedTuple):
     density_g_per_ml: float
     density_low_g_per_ml: float
     density_high_g_per_ml: float
+    signed_off: bool = True
 
 
 class LevelFill(NamedTuple):

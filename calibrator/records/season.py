@@ -56,7 +56,7 @@ def bag_sums_of(records: Records, weigh_in_ids: Sequence[str]) -> list[BagSum]:
 def lot_points(records: Records, farm_id: str) -> list[LotPoint]:
     """The same sign-offs in the same order, of each only what a picture needs."""
     with records.reading() as connection:
-        return _newest_each([LotPoint._make(row) for row in connection.execute(_points(farm_id))])
+        return _newest_each([LotPoint(*row) for row in connection.execute(_points(farm_id))])
 
 
 def count_sign_offs(records: Records, farm_id: str) -> int:

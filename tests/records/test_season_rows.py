@@ -11,6 +11,7 @@ from calibrator.model import Farm, FillWay, Lot, LotPoint, Scoop, WeighIn
 from calibrator.records import (
     Records,
     bag_sums,
+    bag_sums_of,
     count_sign_offs,
     demo_records,
     every_spot_fill,
@@ -54,7 +55,7 @@ def test_the_sums_of_one_weigh_in_are_those_among_all(sample: tuple[Records, Far
     one = season_lots(records, farm.id)[3].weigh_in_id
     own = [bag for bag in bag_sums(records, farm.id) if bag.weigh_in_id == one]
     assert len(own) > 1
-    assert bag_sums(records, farm.id, one) == own
+    assert bag_sums_of(records, [one]) == own
 
 
 def test_sums_are_of_the_level_fills_that_count(sample: tuple[Records, Farm]) -> None:

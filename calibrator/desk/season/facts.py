@@ -65,6 +65,11 @@ def day_of(lot: SeasonLot | LotPoint, of: DayOf) -> date | None:
     return lot.made_on if of is DayOf.MADE else lot.at.date()
 
 
+def point_of(lot: SeasonLot) -> LotPoint:
+    """A lot as the picture draws it."""
+    return LotPoint._make(getattr(lot, name) for name in LotPoint._fields)
+
+
 def days_of(lots: Iterable[SeasonLot] | Iterable[LotPoint], of: DayOf) -> list[date | None]:
     """The days that lots stand at."""
     if of is DayOf.ARRIVED:
@@ -125,7 +130,7 @@ class SeasonFacts:
 
     @cached_property
     def _past(self) -> list[SeasonLot]:
-        return past_lots(self._records, self.farm, self._signed)
+        return past_lots(self._records, self.farm, lambda: self._signed)
 
     @cached_property
     def chart(self) -> LotChart:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from calibrator.model import Farm, Fill, FillWay, Lot, LotPoint, Scale, Scoop, SeasonLot, WeighIn
 from calibrator.records import Records, brought_in
@@ -15,7 +15,7 @@ from calibrator.science.weighing import Weighed, bulk_density, level_result, wei
 LEAST_FILLS = 2
 
 
-def past_lots(records: Records, farm: Farm, signed: Sequence[LotPoint]) -> list[SeasonLot]:
+def past_lots(records: Records, farm: Farm, signed: Callable[[], Sequence[LotPoint]]) -> list[SeasonLot]:
     """The newest such weigh-in of every lot and scoop that is not signed off, oldest first.
 
     It needs its scoop, its scale and two level fills. Where a lot is signed off with the scoop, that counts.
@@ -23,7 +23,7 @@ def past_lots(records: Records, farm: Farm, signed: Sequence[LotPoint]) -> list[
     brought = brought_in(records, WeighIn)
     if not brought:
         return []
-    known = {(lot.lot_id, lot.scoop_id) for lot in signed}
+    known = {(lot.lot_id, lot.scoop_id) for lot in signed()}
     past = [w for w in records.every(WeighIn, farm.id) if w.id in brought and (w.lot_id, w.scoop_id) not in known]
     newest = {(w.lot_id, w.scoop_id): w for w in sorted(past, key=lambda w: w.started_at)}
     things = _Things(records, farm)
