@@ -3668,6 +3668,21 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
+    <name>Looking</name>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Look through them</source>
+        <translation>Revisarlos</translation>
+    </message>
+    <message>
+        <source>Stopped: not everything was looked through.</source>
+        <translation>Detenido: no se revisó todo.</translation>
+    </message>
+</context>
+<context>
     <name>LotBar</name>
     <message>
         <source>Table for the lot</source>
@@ -7857,6 +7872,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>I&amp;nside a lot</source>
         <translation>De&amp;ntro de un lote</translation>
+    </message>
+    <message>
+        <source>Looking through {lots}, of which none is left out …</source>
+        <translation>Revisando {lots}; ninguno queda fuera …</translation>
     </message>
 </context>
 <context>
