@@ -454,3 +454,37 @@ def test_humidity_of_the_weigh_in_is_read(shown: Callable[[], SeasonPage], herd:
 def test_the_plotting_library_waits_for_the_first_picture() -> None:
     code = "import sys, calibrator.desk.pages.season; sys.exit('pyqtgraph' in sys.modules)"
     assert subprocess.run([sys.executable, "-c", code], check=False).returncode == 0
+
+
+def test_a_note_is_written_on_the_chosen_lot_and_kept_as_a_telling(
+    shown: Callable[[], SeasonPage], herd: Herd, records: Records
+) -> None:
+    for number, density in (("25-1103C", 0.50), ("25-1104C", 0.51), ("25-1105C", 0.52)):
+        herd.sign(number, density)
+    page = shown()
+    page.desk.initials = "MK"
+    page.desk.changed.connect(page.reload)
+    panel = page.lots
+    panel.table.selectRow(1)
+    assert "25-1104C" in panel.note.caption.text()
+    panel.note.set_text("pours slowly")
+    assert page.pending() == "a note on a lot"
+    panel.note.finished.emit()
+    assert page.pending() == ""
+    assert [panel._facts.lots[place].lot_number for place in panel.chosen if panel._facts] == ["25-1104C"]
+    lot = next(one for one in records.every(Lot) if one.lot_number == "25-1104C")
+    assert lot.note == "pours slowly"
+    assert [change.by for change in records.history(Lot, lot.id)][-1] == "MK"
+    panel.note.set_text("pours well")
+    panel.table.selectRow(0)  # whoever goes on without Enter loses nothing
+    assert records.find(Lot, lot.id).note == "pours well"
+    assert panel.note.text() == ""
+
+
+def test_two_chosen_lots_have_no_note_to_write_on(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    herd.sign("25-1103C", 0.50)
+    herd.sign("25-1104C", 0.51)
+    panel = shown().lots
+    assert panel.note.isVisibleTo(panel)
+    panel.table.selectAll()
+    assert not panel.note.isVisibleTo(panel)

@@ -63,6 +63,12 @@ class SeasonPage(Page):
             self.looking.leave()
         self._fill()
 
+    def pending(self) -> str:
+        """What is typed here and not kept yet; blank where all is kept."""
+        return next(
+            (told for panel in self._made.values() if isinstance(panel, LotsPanel) and (told := panel.pending())), ""
+        )
+
     @property
     def lots(self) -> LotsPanel:
         """The table of lots, two of them side by side."""

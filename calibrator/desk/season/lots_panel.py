@@ -2,18 +2,25 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from functools import partial
+
 from PySide6.QtCore import QModelIndex
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QLineEdit, QTableView, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
+from calibrator.desk.forms.fields import TextField
+from calibrator.desk.forms.lot_form import LONGEST_NOTE
 from calibrator.desk.pages.season_model import FIELDS, SeasonModel
 from calibrator.desk.parts import button, card, column, label, row, show_as_rows
+from calibrator.desk.plain_text import LONGEST_LINE, on_screen
 from calibrator.desk.refusals import in_words
 from calibrator.desk.season.facts import SeasonFacts
 from calibrator.desk.season.side_by_side import beside_words, rows_of
 from calibrator.desk.season.side_table import SideTable
 from calibrator.desk.theme import SPACE
+from calibrator.model import Lot, SeasonLot
 from calibrator.science.errors import CannotCompute
 
 TABLE_HEIGHT, SIDE_HEIGHT = 160, 190
@@ -32,19 +39,23 @@ class LotsPanel(QWidget):
         self.model, self.table = SeasonModel(self), QTableView()
         self.finding = label("", "heading")
         self.beside = SideTable()
+        self.note = TextField(self.tr("Note"), longest=LONGEST_NOTE)
+        self._noted = ""  # the lot that the note is about
         self.open_button = button(self.tr("&Open the lot"), self._open)
         self._dress()
         self._lay_out()
 
     def show_season(self, facts: SeasonFacts) -> None:
         """Show a season as it is now."""
+        noted = self._noted
         self._facts = facts
         self.model.show_season(facts)
         self.table.resizeColumnsToContents()
         self.table.setColumnWidth(FIELDS.index("note"), NARROWEST_NOTE)
         self._count()
-        if self.model.rowCount():
-            self.table.selectRow(0)
+        if rows := self.model.rowCount():
+            places = (facts.lots[self.model.place(row)].lot_id for row in range(rows))
+            self.table.selectRow(next((row for row, lot in enumerate(places) if noted and lot == noted), 0))
         self._compare()
 
     @property
@@ -52,6 +63,39 @@ class LotsPanel(QWidget):
         """Places of the chosen lots in the season, the older first."""
         rows = self.table.selectionModel().selectedRows()
         return sorted(self.model.place(index.row()) for index in rows)
+
+    def pending(self) -> str:
+        """What is typed here and not kept yet; blank where all is kept."""
+        return self.tr("a note on a lot") if self._note_typed() else ""
+
+    def keep_note(self) -> None:
+        """Keep the note as a new telling of its lot, with who and when."""
+        if not self._note_typed():
+            return
+        lot = replace(self.desk.records.find(Lot, self._noted), note=self.note.text())
+        if self.desk.attempt(partial(self.desk.records.keep, lot, by=self.desk.initials, why="note")) is not None:
+            self.desk.say(self.tr("Kept."))
+
+    def _note_typed(self) -> bool:
+        known = self._lot_noted()
+        return known is not None and self.note.text() != " ".join(known.note.split())
+
+    def _lot_noted(self) -> SeasonLot | None:
+        lots = self._facts.lots if self._facts else ()
+        return next((lot for lot in lots if lot.lot_id == self._noted), None)
+
+    def _show_note(self, places: list[int]) -> None:
+        """The note of the one lot chosen, to be written on; a note typed for another is kept first."""
+        facts = self._facts
+        one = facts.lots[places[0]] if facts is not None and len(places) == 1 else None
+        if one is None or one.lot_id != self._noted:
+            self.keep_note()
+        self.note.setVisible(one is not None)
+        self._noted = one.lot_id if one else ""
+        if one is not None and not self.note.busy:
+            self.note.caption.setText(self.tr("Note on lot {lot}").format(lot=on_screen(one.lot_number, LONGEST_LINE)))
+            self.note.set_text(one.note)
+            self.note.line.setEnabled(not self.desk.records.read_only)
 
     def _search_for(self, text: str) -> None:
         self.model.search(text)
@@ -68,6 +112,7 @@ class LotsPanel(QWidget):
         facts, chosen = self._facts, self.chosen
         self.open_button.setEnabled(len(chosen) == 1)
         two = facts is not None and len(chosen) == 2
+        self._show_note(chosen)
         self.beside.setVisible(two)
         if facts is None or not two:
             self.finding.setText(self.tr("Choose two lots (Ctrl and click, or Shift and an arrow) to compare them."))
@@ -108,6 +153,7 @@ class LotsPanel(QWidget):
         header.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         table.selectionModel().selectionChanged.connect(self._compare)
         table.activated.connect(self._open_row)
+        self.note.finished.connect(self.keep_note)
         self.beside.setMinimumHeight(SIDE_HEIGHT)
 
     def _lay_out(self) -> None:
@@ -118,4 +164,4 @@ class LotsPanel(QWidget):
         layout.setSpacing(SPACE)
         layout.addLayout(row(caption, self.search, self.found, self.open_button))
         layout.addWidget(self.table, 3)
-        layout.addWidget(card(column(self.finding, self.beside)), 0)
+        layout.addWidget(card(column(self.finding, self.note, self.beside)), 0)
