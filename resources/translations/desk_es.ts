@@ -4486,8 +4486,24 @@ entre {low} y {high} (intervalo de 95 %)</translation>
 <context>
     <name>LotsPanel</name>
     <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
         <source>&amp;Open the lot</source>
         <translation>A&amp;brir el lote</translation>
+    </message>
+    <message>
+        <source>a note on a lot</source>
+        <translation>una nota sobre un lote</translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation>Guardado.</translation>
+    </message>
+    <message>
+        <source>Note on lot {lot}</source>
+        <translation>Nota sobre el lote {lot}</translation>
     </message>
     <message>
         <source>Choose two lots (Ctrl and click, or Shift and an arrow) to compare them.</source>
