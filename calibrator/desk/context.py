@@ -17,7 +17,7 @@ from calibrator.desk.settings import Settings
 from calibrator.desk.wire import ScaleWire
 from calibrator.model import Farm, UnitSystem
 from calibrator.model.underway import Ended, Underway
-from calibrator.records import Outbox, Records, RecordsError, RecordsUnreachable
+from calibrator.records import EditedMeanwhile, Outbox, Records, RecordsError, RecordsUnreachable
 
 T = TypeVar("T")
 
@@ -130,6 +130,8 @@ class Desk(QObject):
             result = action()
         except RecordsError as error:
             self.ask.tell(in_words(error))
+            if isinstance(error, EditedMeanwhile) or error.code in ("frozen", "signed_meanwhile"):
+                self.changed.emit()  # somebody else was first: show what they kept
             return None
         self.changed.emit()
         return result

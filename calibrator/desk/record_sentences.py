@@ -145,6 +145,11 @@ SENTENCES = (
     ),
     QT_TRANSLATE_NOOP(
         "Records",
+        "This weigh-in was signed off already by {who}, on another page or computer. What was signed is "
+        "shown now; if it is wrong, start a new weigh-in for the lot.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
         "A spot fill belongs to a lot that is signed off. Sign off its weigh-in first.",
     ),
     QT_TRANSLATE_NOOP(

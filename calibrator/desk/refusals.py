@@ -9,13 +9,19 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk import record_sentences, science_sentences
-from calibrator.records import RecordsError
+from calibrator.records import EditedMeanwhile, RecordsError
 from calibrator.records.errors import SENTENCES
 
 
 def in_words(error: Exception) -> str:
     """The sentence of an error, in the language of the screen; of one without a sentence its own text."""
     params = dict(getattr(error, "params", {}))
+    if isinstance(error, EditedMeanwhile) and getattr(error.newest, "retired_on", None) is not None:
+        told = QCoreApplication.translate(
+            record_sentences.CONTEXT,
+            "{name} was retired meanwhile on another page or computer. Look at it first, then decide whether to go on.",
+        )
+        return told.format(name=error.newest.name)
     if isinstance(error, RecordsError):
         said = QCoreApplication.translate(record_sentences.CONTEXT, SENTENCES[error.code])
         if "kind" in params:

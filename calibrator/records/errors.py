@@ -63,6 +63,8 @@ SENTENCES = {
     "refers": "This {kind} names something that is not in these records. Refresh the page and try again.",
     "other_farm": "This {kind} belongs to another farm and cannot be moved. Enter a new one instead.",
     "frozen": "This weigh-in is signed off and cannot be changed. Start a new weigh-in for the lot.",
+    "signed_meanwhile": "This weigh-in was signed off already by {who}, on another page or computer. What was signed "
+    "is shown now; if it is wrong, start a new weigh-in for the lot.",
     "not_signed": "A spot fill belongs to a lot that is signed off. Sign off its weigh-in first.",
     "trial_closed": "This trial is closed and its fills cannot be changed. Take it up again first.",
     "closed": "The records {place} are closed. Open them again.",

@@ -113,7 +113,8 @@ def add_sign_off(
         refuse_unsound(value)
     if any(mark.sign_off_id != sign_off.id for mark in its_marks):
         raise NotAllowed("foreign_mark")
-    refuse_frozen(connection, sign_off.weigh_in_id)
+    if before := many(connection, SignOff, {"weigh_in_id": sign_off.weigh_in_id}):
+        raise NotAllowed("signed_meanwhile", who=before[0].by or "–")
     _refuse_outdated(connection, sign_off, seen_fills)
     change = writing.change("sign_off", sign_off.by, at=at)
     writing.add(sign_offs, sign_off, change=change)

@@ -9,7 +9,9 @@ import sys
 from pathlib import Path
 
 from answers import Answers, at_noon
+from PySide6.QtCore import QEventLoop
 from PySide6.QtPrintSupport import QPrinter  # noqa: F401 - the print support is loaded before the first print
+from PySide6.QtWidgets import QApplication
 
 from calibrator.desk.app import make_application
 from calibrator.desk.context import Desk
@@ -35,14 +37,21 @@ def main(url: str, folder: Path, count: int) -> int:
         for number in range(count):
             page.paper.show_plan(records.every(Plan)[0].id)
             page.paper.save_to(folder / f"chart-{number}.pdf")
+            _until_done(app, desk)
         print("printed", flush=True)
         sys.stdin.readline()
         window._look_again()
         page.paper.show_lot(records.every(Lot)[-1].id)
         page.paper.save_to(folder / "label.pdf")
+        _until_done(app, desk)
         window.replace_by_another()
     print(*answers.told, sep="\n", flush=True)
     return 0
+
+
+def _until_done(app: QApplication, desk: Desk) -> None:
+    while desk.busy.at_work:
+        app.processEvents(QEventLoop.ProcessEventsFlag.WaitForMoreEvents)
 
 
 if __name__ == "__main__":

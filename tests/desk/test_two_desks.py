@@ -6,6 +6,7 @@ import os
 import subprocess
 import sys
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pypdfium2
@@ -20,8 +21,9 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.theme import Theme
+from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.window import Window
-from calibrator.model import Lot, PrintKind, Step, new_id
+from calibrator.model import FillWay, Lot, PrintKind, Scoop, Step, new_id
 from calibrator.records import Records
 
 CHARTS = 12
@@ -105,6 +107,118 @@ def test_one_weighs_while_the_other_prints(
     for number, (sheet, new) in enumerate(zip(charts, ours, strict=True)):
         assert (sheet.lot_id == lot.id) is new
         assert new or "25-1103C" in words_of(tmp_path / f"chart-{number}.pdf")
+
+
+class Other:
+    """A second computer's desk at the weigh-in of a lot, with its own connection, window and answers."""
+
+    def __init__(self, url: str, lot: Lot, qtbot: QtBot, by: str) -> None:
+        self.records, self.answers = Records.open(url), Answers()
+        self.desk = Desk(self.records, self.answers, clock=at_noon)
+        self.window = Window(self.desk)
+        qtbot.addWidget(self.window)
+        self.window.show_page("weigh_in", lot.id)
+        page = self.window.page("weigh_in")
+        assert isinstance(page, WeighInPage)
+        assert page.guide is not None
+        self.page, self.guide, self.by = page, page.guide, by
+
+    def look(self) -> None:
+        """Go to the sign-off, which shows the facts as they are now."""
+        self.desk.changed.emit()
+        self.page.open_step(Step.SIGN_OFF)
+
+    def sign(self) -> None:
+        view = self.page._views[Step.SIGN_OFF]
+        assert isinstance(view, StepSignOff)
+        view._initials.setText(self.by)
+        view._sign()
+
+    def close(self) -> None:
+        self.window.replace_by_another()
+        self.records.close()
+
+
+@pytest.fixture
+def both(herd: Herd, qtbot: QtBot) -> Iterator[tuple[Other, Other]]:
+    """Two desks at one weigh-in with its level fills and its line, ready to be signed off."""
+    url = herd.records._opened.engine.url.render_as_string(hide_password=False)
+    lot = herd.records.keep(Lot(id=new_id(), farm_id=herd.farm.id, lot_number="25-1204A"))
+    first = Other(url, lot, qtbot, "AB")
+    first.guide.set(
+        by="AB", scoop_id=herd.red.id, scale_id=herd.scale.id, target_mass_g=10 * OZ_G, target_typed="10 oz",
+        scale_zeroed=True,
+    )  # fmt: skip
+    first.page.open_step(Step.LEVEL_FILLS)
+    type_in(first.page, LEVEL)
+    assert first.guide.findings.line is not None
+    first.guide.set(drawn_line_mm=first.guide.findings.line.down_wall_mm)
+    second = Other(url, lot, qtbot, "CD")
+    yield first, second
+    first.close()
+    second.close()
+
+
+def test_both_sign_off_and_the_second_is_told_who_was_first(both: tuple[Other, Other], herd: Herd) -> None:
+    first, second = both
+    for desk in both:
+        desk.look()
+    first.sign()
+    second.sign()
+    assert (first.answers.told, len(second.answers.told)) == ([], 1)
+    assert "was signed off already by AB" in second.answers.told[0]
+    assert len(herd.records.sign_offs(herd.farm.id)) == 1
+    assert second.guide.signed_off is not None  # and sees it at once
+    assert second.guide.signed_off.by == "AB"
+
+
+def test_a_fill_typed_after_the_other_signed_off_is_refused_in_words(both: tuple[Other, Other], herd: Herd) -> None:
+    first, second = both
+    second.page.open_step(Step.LEVEL_FILLS)
+    first.look()
+    second.desk.changed.emit()
+    second.page.open_step(Step.LEVEL_FILLS)
+    first.sign()
+    type_in(second.page, ("11.9",))
+    assert [("signed off and cannot be changed" in told) for told in second.answers.told] == [True]
+    assert len(herd.records.fills(first.guide.weigh_in.id)) == len(LEVEL)
+    assert second.guide.signed_off is not None
+
+
+def test_the_scoop_is_retired_while_the_other_weighs_with_it(both: tuple[Other, Other], herd: Herd) -> None:
+    first, second = both
+    first.look()
+    scoop = second.records.find(Scoop, herd.red.id)
+    second.records.keep(replace(scoop, retired_on=at_noon().date()), by="CD", why="worn")
+    first.answers.yes = True
+    first.sign()
+    assert [told.split(" meanwhile")[0] for told in first.answers.told] == ["Red scoop was retired"]
+    assert first.guide.signed_off is None
+    first.answers.yes = False
+    first.sign()
+    assert first.answers.asked[-1] == "Red scoop is retired. Sign off a line weighed with it all the same?"
+    assert first.guide.signed_off is None
+    first.answers.yes = True
+    first.sign()
+    assert first.guide.signed_off is not None
+    assert len(first.answers.told) == 1
+
+
+def test_fills_of_both_desks_count_and_neither_signs_what_it_has_not_seen(
+    both: tuple[Other, Other], herd: Herd
+) -> None:
+    first, second = both
+    second.page.open_step(Step.LEVEL_FILLS)
+    first.look()
+    second.guide.add_fill(FillWay.LEVEL, 5, 331.7, "331.7 g")
+    first.sign()
+    assert len(first.answers.told) == 1
+    assert "changed meanwhile" in first.answers.told[0]
+    assert first.guide.findings.level is not None
+    assert first.guide.findings.level.fills == len(LEVEL) + 1
+    first.sign()
+    assert first.guide.signed_off is not None
+    assert first.guide.signed_off.fills == len(LEVEL) + 1
 
 
 def words_of(pdf: Path) -> str:

@@ -147,6 +147,9 @@ class StepSignOff(StepView):
             self._freeze()
 
     def _doubt(self, guide: Guide) -> str:
+        retired = [thing.name for thing in (guide.scoop, guide.scale) if thing and thing.retired_on is not None]
+        if retired:
+            return self.tr("{name} is retired. Sign off a line weighed with it all the same?").format(name=retired[0])
         check = guide.findings.check
         if check is None:
             return self.tr(
@@ -161,6 +164,7 @@ class StepSignOff(StepView):
         guide, by = self.guide, self._initials.text().strip()
         if guide is None:
             return
+        self.desk.send()
         try:
             made = self.desk.attempt(lambda: guide.sign_off(by))
         except CannotCompute as error:
