@@ -5799,6 +5799,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Esta pesada está firmada y no se puede cambiar. Empiece otra pesada del lote.</translation>
     </message>
     <message>
+        <source>This weigh-in was signed off already by {who}, on another page or computer. What was signed is shown now; if it is wrong, start a new weigh-in for the lot.</source>
+        <translation>Este pesaje ya lo firmó {who}, en otra página o computadora. Ahora se muestra lo firmado; si está mal, empiece un pesaje nuevo del lote.</translation>
+    </message>
+    <message>
         <source>A spot fill belongs to a lot that is signed off. Sign off its weigh-in first.</source>
         <translation>Una llenada suelta es de un lote firmado. Firme primero su pesada.</translation>
     </message>
@@ -8936,6 +8940,10 @@ Last kept: {mass}</source>
     <message>
         <source>Sign off all the same</source>
         <translation>Firmar de todos modos</translation>
+    </message>
+    <message>
+        <source>{name} is retired. Sign off a line weighed with it all the same?</source>
+        <translation>{name} está fuera de uso. ¿Firmar de todos modos una línea pesada con esto?</translation>
     </message>
     <message>
         <source>No fill to the mark was weighed, so settling is not known and the line may be some percent off. Weigh at least two fills to the mark, or sign off all the same?</source>
