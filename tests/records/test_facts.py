@@ -106,7 +106,7 @@ def test_sign_off_keeps_its_marks_and_freezes_the_weigh_in(records: Records, wor
         lambda: records.restore(world.fills[0].id, "AB"),
         lambda: records.sign_off(world.sign_off(), []),
     ):
-        with pytest.raises(NotAllowed, match="signed off (and cannot be changed|already by AB)"):
+        with pytest.raises(NotAllowed, match=r"signed off (and cannot be changed|already by AB)"):
             refused()
     assert records.keep(replace(world.lot, note="the lot itself may still be corrected")).revision
 
