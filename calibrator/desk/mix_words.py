@@ -91,7 +91,7 @@ def solids_words(judged: Judged, solids: Solids) -> str:
 def way_name(way: SolidsFrom) -> str:
     """A way from reading to solids, short."""
     return {
-        SolidsFrom.OWN_LINE: translate("MixWords", "own line"),
+        SolidsFrom.OWN_LINE: translate("MixWords", "Brix calibration"),
         SolidsFrom.WHOLE_MILK: translate("MixWords", "whole milk's line"),
         SolidsFrom.TRADE_RULE: translate("MixWords", "Brix + 2"),
         SolidsFrom.HYDROMETER: translate("MixWords", "hydrometer"),
@@ -103,17 +103,17 @@ def way_name(way: SolidsFrom) -> str:
 def way_words(way: SolidsFrom, references: int = 0) -> str:
     """Where the solids come from, with what has to be known of that way."""
     if way is SolidsFrom.OWN_LINE:
-        text = translate("MixWords", "By the farm's own line for this powder, from {count} weighed mixes.")
+        text = translate("MixWords", "By the farm's own Brix calibration for this powder, from {count} weighed mixes.")
         return text.format(count=references)
     whole_milk = translate(
         "MixWords",
-        "By a published line for whole milk ({slope} Brix + {intercept}). Milk replacers differ from it: make an own "
-        "line.",
+        "By a published calibration for whole milk ({slope} Brix + {intercept}). Milk replacers differ from it: "
+        "make your own.",
     ).format(slope=number(WHOLE_MILK_SLOPE, 4), intercept=number(WHOLE_MILK_INTERCEPT_PCT, 2))
     return {
         SolidsFrom.WHOLE_MILK: whole_milk,
         SolidsFrom.TRADE_RULE: translate(
-            "MixWords", "By the rule of thumb Brix + 2, which is rough: make an own line."
+            "MixWords", "By the rule of thumb Brix + 2, which is rough: make your own Brix calibration."
         ),
         SolidsFrom.HYDROMETER: translate("MixWords", "By the hydrometer, through the density of the mix."),
         SolidsFrom.JUG: translate("MixWords", "By the weighed jug, through the density of the mix."),
@@ -180,9 +180,12 @@ def would_tell_words(judged: Judged) -> str:
             "MixWords", "Check the instrument in plain water; then this reading tells more."
         ),
         WouldTell.OWN_LINE: translate(
-            "MixWords", "More drops do not help. An own line from weighed mixes would tell; see the tab Own line."
+            "MixWords",
+            "More drops do not help. A Brix calibration from weighed mixes would tell; see the tab of that name.",
         ),
-        WouldTell.MORE_REFERENCES: translate("MixWords", "Add weighed mixes to the own line; they make it surer."),
+        WouldTell.MORE_REFERENCES: translate(
+            "MixWords", "Add weighed mixes to the Brix calibration; they make it surer."
+        ),
         WouldTell.TOO_NEAR: translate(
             "MixWords", "It is too near the limit for this instrument. Weigh the powder of the next batch instead."
         ),

@@ -246,6 +246,11 @@ class Changed:
         """Whether a scoop is filled to its line, which another lot has elsewhere."""
         return any(way.way is FillWay.TO_MARK for way, _ in (self.now.scoops.parts if self.now.scoops else ()))
 
+    @property
+    def weighed(self) -> bool:
+        """Whether it was weighed before and is weighed now: no count that a person has to learn anew."""
+        return not any(line.scoops and line.scoops.countable for line in (self.before, self.now))
+
 
 def changes(
     farm: Farm, plans: Sequence[Plan], vessels: dict[str, Vessel], before: LotInUse, now: LotInUse, on: date

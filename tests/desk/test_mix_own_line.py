@@ -39,7 +39,7 @@ def test_the_walk_through_makes_an_own_line_by_keys(qtbot: QtBot, page: MixCheck
     desk.changed.emit()
     page.bring_up("line")
     panel = page.line
-    assert panel.finding.text() == "No own line yet"
+    assert panel.finding.text() == "No Brix calibration yet"
     assert len(panel.recipes.text().splitlines()) == 3
     assert " g)" in panel.recipes.text()
     for powder, water, drops in (("100 g", "900 g", "8.4 8.6 8.5"), ("160 g", "840 g", "14.4 14.6 14.5")):
@@ -56,7 +56,7 @@ def test_the_walk_through_makes_an_own_line_by_keys(qtbot: QtBot, page: MixCheck
     assert "assumption" in panel.meaning.text()
     panel.list.setCurrentRow(0)
     qtbot.keyClick(panel.withdraw_button, Qt.Key.Key_Space)
-    assert panel.finding.text() == "No own line yet"
+    assert panel.finding.text() == "No Brix calibration yet"
     assert [m.withdrawn_reason for m in desk.records.every(ReferenceMix)] == ["", "spilled some"]
 
 
@@ -138,5 +138,5 @@ def test_mixes_that_make_no_line_say_why(page: MixCheckPage, herd: Herd, desk: D
             )
         )  # fmt: skip
     desk.changed.emit()
-    assert page.line.finding.text() == "These mixes make no line"
+    assert page.line.finding.text() == "These mixes make no calibration"
     assert "too alike" in page.line.meaning.text()

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLineEdit
 
@@ -10,6 +12,7 @@ from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.forms.following import Following
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.widgets.quantity_field import QuantityField
+from calibrator.model import UnitSystem
 from calibrator.units import Kind, Quantity, with_unit
 
 WHOLE_PCT = 100.0
@@ -34,6 +37,7 @@ class Amount(Captioned):
         highest: float | None = None,
         default_unit: str | None = None,
         hint: str | None = None,
+        examples: Mapping[UnitSystem, str] | None = None,
     ) -> None:
         self.desk, self.kind, self.optional = desk, kind, optional
         self._unit, self._own_hint = default_unit, hint
@@ -45,6 +49,7 @@ class Amount(Captioned):
             default_unit=default_unit,
             lowest=lowest,
             highest=highest,
+            examples=examples,
         )
         super().__init__(caption, self.box, note)
         self._message.setVisible(bool(note))  # the box says the rest

@@ -30,6 +30,7 @@ class LotForm(Form[Lot]):
 
     def __init__(self, desk: Desk, *, brief: bool = False) -> None:
         super().__init__(desk)
+        self._brief = brief
         self.number = TextField(self.tr("Lot number"), self.tr("As printed on the bag or its tag."))
         self.product = TextField(self.tr("Product"), longest=80)
         self.arrived_on = DayField(self.tr("Arrived on"), self._today)
@@ -68,7 +69,7 @@ class LotForm(Form[Lot]):
         self.enter_moves_on()
 
     def fill_in(self, thing: Lot | None) -> None:
-        lot = thing or Lot(id="", farm_id="", lot_number="")
+        lot = thing or self._like_the_last()
         self.masses.offer(BAG_MASSES[self.desk.system])
         self.number.set_text(lot.lot_number)
         self.product.set_text(lot.product)
@@ -86,6 +87,26 @@ class LotForm(Form[Lot]):
         self.medicated.setChecked(lot.medicated)
         self.note.set_text(lot.note)
         self._trouble.hide()
+        if thing is None and lot.product:
+            self.product.say(self.tr("As the last lot; type over it if not."))
+
+    def _like_the_last(self) -> Lot:
+        """What a new lot most likely has in common with the one entered last, where it is shown and can be seen."""
+        farm = self.desk.farm
+        lots = [] if farm is None or self._brief else self.desk.records.every(Lot, farm.id)
+        if not lots:
+            return Lot(id="", farm_id="", lot_number="")
+        last = lots[-1]
+        return Lot(
+            id="",
+            farm_id=last.farm_id,
+            lot_number="",
+            product=last.product,
+            package=last.package,
+            package_mass_g=last.package_mass_g,
+            package_mass_typed=last.package_mass_typed,
+            supplier=last.supplier,
+        )
 
     def made(self) -> Lot | None:
         farm = self.desk.farm

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.examples import CAPACITY, STEP
 from calibrator.desk.forms.fields import Suggestions, TextField
 from calibrator.desk.forms.form import Form
 from calibrator.desk.parts import column, row
@@ -12,6 +13,11 @@ from calibrator.units import Kind
 
 STEPS = {UnitSystem.FARM: ("0.1 oz", "0.05 oz", "0.01 lb", "1 g"), UnitSystem.METRIC: ("1 g", "0.1 g", "5 g")}
 CAPACITIES = {UnitSystem.FARM: ("11 lb", "22 lb", "5 kg"), UnitSystem.METRIC: ("5 kg", "10 kg", "2 kg")}
+
+
+# Wide of every scale that a calf barn has, from a letter scale to one for pallets; common practice, no source.
+FINEST_G, COARSEST_G = 0.001, 1000.0
+SMALLEST_MAX_G, LARGEST_MAX_G = 200.0, 2_000_000.0
 
 
 class ScaleForm(Form[Scale]):
@@ -24,9 +30,25 @@ class ScaleForm(Form[Scale]):
         self._suggested_name = suggested_name
         self.name = TextField(self.tr("Name of the scale"))
         step_note = self.tr("The smallest change that it shows.")
-        self.step = Amount(desk, self.tr("Step of the display"), Kind.MASS, step_note, hint="")
+        self.step = Amount(
+            desk,
+            self.tr("Step of the display"),
+            Kind.MASS,
+            step_note,
+            lowest=FINEST_G,
+            highest=COARSEST_G,
+            examples=STEP,
+        )
         most_note = self.tr("As on its plate, after Max.")
-        self.capacity = Amount(desk, self.tr("Most it weighs"), Kind.MASS, most_note, hint="")
+        self.capacity = Amount(
+            desk,
+            self.tr("Most it weighs"),
+            Kind.MASS,
+            most_note,
+            lowest=SMALLEST_MAX_G,
+            highest=LARGEST_MAX_G,
+            examples=CAPACITY,
+        )
         often = self.tr("Often:")
         # Tab goes from figure to figure; what is often right comes after both.
         self.steps = Suggestions(often, self.capacity.line)
@@ -52,6 +74,9 @@ class ScaleForm(Form[Scale]):
         sound = [self.name.filled(), self.step.understood(), self.capacity.understood()]
         step, capacity = self.step.quantity(), self.capacity.quantity()
         if farm is None or not all(sound) or step is None or capacity is None:
+            return None
+        if capacity.bare:
+            self.capacity.say(self.tr("Write its unit too, as on the plate: 11 lb, 5 kg."), wrong=True)
             return None
         if step.value >= capacity.value:
             self.capacity.say(self.tr("This is not more than one step of the display. Check both."), wrong=True)

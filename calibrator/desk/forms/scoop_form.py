@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.examples import WATER_IN_SCOOP
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.shape_fields import ShapeFields
@@ -113,7 +114,7 @@ class ScoopForm(Form[Scoop]):
 
     def _water(self, number: int) -> Amount:
         caption = self.tr("{number}. weighing").format(number=number)
-        return Amount(self.desk, caption, Kind.MASS, optional=True)
+        return Amount(self.desk, caption, Kind.MASS, optional=True, examples=WATER_IN_SCOOP)
 
     def _lay_out(self) -> None:
         self.fields.beside.addWidget(self.drawing, 3)

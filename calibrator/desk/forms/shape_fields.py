@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.examples import ACROSS, HEIGHT
 from calibrator.desk.forms.pourings import Pourings
 from calibrator.desk.widgets.shape_choice import ShapeChoice, ShapeKind, kind_of
-from calibrator.model import Box, Cylinder, Poured, Shape, TaperedCup
+from calibrator.model import Box, Cylinder, Poured, Shape, TaperedCup, UnitSystem
 from calibrator.units import Kind
 
 
@@ -28,7 +31,7 @@ class ShapeFields(QWidget):
         self.floor = self._length(self.tr("Diameter at the floor"))
         self.inner_length = self._length(self.tr("Length inside"))
         self.inner_width = self._length(self.tr("Width inside"))
-        self.inner_height = self._length(self.tr("Height inside"))
+        self.inner_height = self._length(self.tr("Height inside"), HEIGHT)
         self.pourings = Pourings(desk, how_to_pour)
         self.beside = QHBoxLayout()
         self._lay_out()
@@ -75,8 +78,8 @@ class ShapeFields(QWidget):
         sound = [field.understood() for field in self._asked()]
         return all(sound)
 
-    def _length(self, caption: str) -> Amount:
-        return Amount(self.desk, caption, Kind.LENGTH, lowest=1, highest=self._widest_mm)
+    def _length(self, caption: str, examples: Mapping[UnitSystem, str] = ACROSS) -> Amount:
+        return Amount(self.desk, caption, Kind.LENGTH, lowest=1, highest=self._widest_mm, examples=examples)
 
     def _every(self) -> tuple[Amount, ...]:
         across = (self.diameter, self.rim, self.floor, self.inner_length, self.inner_width)

@@ -53,7 +53,9 @@ def _way_words(found: MixFindings, best: Solids) -> str:
 
 
 def _line_words(line: Line) -> str:
-    text = translate("How", "own line turned round: (reading {intercept}) ÷ {slope}, from {count} weighed mixes")
+    text = translate(
+        "How", "Brix calibration turned round: (reading {intercept}) ÷ {slope}, from {count} weighed mixes"
+    )
     return text.format(intercept=_taken_off(line.intercept), slope=figure(line.slope / 100, 3), count=line.n)
 
 

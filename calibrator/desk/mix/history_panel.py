@@ -137,9 +137,9 @@ class HistoryPanel(QWidget):
         if not (self._kept or self._counted):
             self.finding.setText(self.tr("No check yet"))
             told = self.tr(
-                "Here every check stands by its day, so that a lot that is off is found out by the checks. With an own "
-                "line and three drops a check, 5 % too much powder is found after about four checks, 8 % after one or "
-                "two; 2 % often not within a dozen: count the bags too."
+                "Here every check stands by its day, so that a lot that is off is found out by the checks. With a Brix "
+                "calibration and three drops a check, 5 % too much powder is found after about four checks, 8 % after "
+                "one or two; 2 % often not within a dozen: count the bags too."
             )
             self.meaning.setText(told)
             return

@@ -153,7 +153,7 @@ class LinePanel(QWidget):
         how = label(
             self.tr(
                 "Weigh powder and water on the kitchen scale, mix well, and read three drops. Two strengths make a "
-                "line, six mixes make it sure. It holds for this powder and this refractometer."
+                "calibration, six mixes make it sure. It holds for this powder and this refractometer."
             ),
             "quiet",
         )
@@ -204,7 +204,7 @@ class LinePanel(QWidget):
         self.prism.setVisible(tool is not None and not tool.compensated)
         missing = ""
         if lot is None:
-            missing = self.tr("No lot is in use yet: a line belongs to a powder. Sign off a weigh-in first.")
+            missing = self.tr("No lot is in use yet: a calibration belongs to a powder. Sign off a weigh-in first.")
         elif tool is None:
             missing = self.tr("Enter the refractometer first, under Instruments.")
         self.trouble.setText(missing)
@@ -280,15 +280,15 @@ class LinePanel(QWidget):
     def _show_line(self, tools: Tools) -> None:
         self.picture.hide()
         if len(self._mixes) < 2:
-            self.finding.setText(self.tr("No own line yet"))
-            told = self.tr("{count} of 2 mixes. Until then a line for whole milk serves, which replacers differ from.")
+            self.finding.setText(self.tr("No Brix calibration yet"))
+            told = self.tr("{count} of 2 mixes. Until then one for whole milk serves; replacers differ from it.")
             self.meaning.setText(told.format(count=len(self._mixes)))
             return
         try:
             line = own_line(tools, self._mixes)
             self._tell_line(tools, line)
         except CannotCompute as error:
-            self.finding.setText(self.tr("These mixes make no line"))
+            self.finding.setText(self.tr("These mixes make no calibration"))
             self.meaning.setText(in_words(error))
 
     def _tell_line(self, tools: Tools, line: Line) -> None:

@@ -56,7 +56,7 @@ class LinePicture(QWidget):
 
             self._plot = LinePlot(self.tr("solids as mixed, %"))
             self._plot.setFixedHeight(PLOT_HEIGHT)
-            self._plot.setAccessibleName(self.tr("The own line; the list beneath has the weighed mixes"))
+            self._plot.setAccessibleName(self.tr("The Brix calibration; the list beneath has the weighed mixes"))
             self._plot.chosen.connect(self.chosen)
             self._layout.insertWidget(0, self._plot)
         return self._plot

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
@@ -10,11 +10,12 @@ from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
+from calibrator.desk.forms.examples import LEVEL, MIX_IN_VESSEL, WATER_IN_JUG
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.mix_tools import Tools
 from calibrator.desk.parts import row
 from calibrator.desk.theme import ROWS, SPACE
-from calibrator.model import Instrument, InstrumentKind, Pail, Reading, ReadingKind, Vessel
+from calibrator.model import Instrument, InstrumentKind, Pail, Reading, ReadingKind, UnitSystem, Vessel
 from calibrator.units import Kind
 from calibrator.units.bare import Bare
 
@@ -44,10 +45,10 @@ class ReadingsForm(QWidget):
         self.water = self._amount(self.tr("Water drawn at"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C)
         self.mix = self._amount(self.tr("Mix at"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C)
         self.calf = self._amount(self.tr("At the calf"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C)
-        self.volume = self._amount(self.tr("Mix in the vessel"), Kind.VOLUME, None, None)
-        self.level = self._amount(self.tr("or its level"), Kind.LENGTH, None, None)
+        self.volume = self._amount(self.tr("Mix in the vessel"), Kind.VOLUME, None, None, MIX_IN_VESSEL)
+        self.level = self._amount(self.tr("or its level"), Kind.LENGTH, None, None, LEVEL)
         self.floating = BareField(self.tr("Hydrometer floating in the mix, SG"), FLOAT_SG, 3)
-        self.jug_mass = self._amount(self.tr("Mix in the jug, without the jug"), Kind.MASS, None, None)
+        self.jug_mass = self._amount(self.tr("Mix in the jug, without the jug"), Kind.MASS, None, None, WATER_IN_JUG)
         self._lay_out()
         for choice in self._boxes():
             choice.activated.connect(self._tool_chosen)
@@ -120,8 +121,15 @@ class ReadingsForm(QWidget):
             self.thermometer: InstrumentKind.THERMOMETER,
         }
 
-    def _amount(self, caption: str, kind: Kind, lowest: float | None, highest: float | None) -> Amount:
-        return Amount(self.desk, caption, kind, optional=True, lowest=lowest, highest=highest)
+    def _amount(
+        self,
+        caption: str,
+        kind: Kind,
+        lowest: float | None,
+        highest: float | None,
+        examples: Mapping[UnitSystem, str] | None = None,
+    ) -> Amount:
+        return Amount(self.desk, caption, kind, optional=True, lowest=lowest, highest=highest, examples=examples)
 
     def _amounts(self) -> tuple[Amount, ...]:
         return self.prism, self.water, self.mix, self.calf, self.volume, self.level, self.jug_mass

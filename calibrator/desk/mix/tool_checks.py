@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QSizePolicy, QVBox
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
+from calibrator.desk.forms.examples import WATER_IN_JUG
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.mix.instrument_words import check_line, state
 from calibrator.desk.mix_tools import Tools, hydrometer
@@ -62,7 +63,8 @@ class ToolChecks(QWidget):
         self.recipe = Held("heading")
         self.known = BareField(self.tr("Shown in the sugar solution, °Brix"), SUGAR, 1)
         self.ice = BareField(self.tr("Shown in ice water, well stirred"), DEGREES[desk.system], 1)
-        self.jug = Amount(desk, self.tr("Water that fills it, without the jug"), Kind.MASS, optional=True)
+        water = self.tr("Water that fills it, without the jug")
+        self.jug = Amount(desk, water, Kind.MASS, optional=True, examples=WATER_IN_JUG)
         self.jug_warmth = Amount(
             desk, self.tr("How warm that water is"), Kind.TEMPERATURE, optional=True, lowest=0, highest=60
         )

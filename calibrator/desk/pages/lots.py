@@ -248,9 +248,22 @@ class LotsPage(Page):
         finished = known is not None and known.state is LotState.FINISHED
         self.finished_button.setText(self.tr("Back into &use") if finished else self.tr("&Finished"))
         under_way = known is not None and known.open_weigh_in is not None
-        self.weigh_button.setText(self.tr("Go on we&ighing") if under_way else self.tr("We&igh in"))
+        again = self.tr("We&igh in again …") if signed else self.tr("We&igh in")
+        self.weigh_button.setText(self.tr("Go on we&ighing") if under_way else again)
 
     def _weigh_in(self) -> None:
+        known = self.chosen
+        if known is None or known.sign_off is None or known.open_weigh_in is not None:
+            self._begin_weighing()
+            return
+        question = self.tr(
+            "Lot {number} is signed off. What was weighed stays in the records. A new sign-off takes its place: the "
+            "lines, labels and charts made by the old one hold no more then. Weigh it in again?"
+        )
+        told = question.format(number=known.lot.lot_number)
+        self.desk.ask.confirm(told, self.tr("Weigh in again"), self._begin_weighing)
+
+    def _begin_weighing(self) -> None:
         if self._chosen:
             self.desk.go_to.emit("weigh_in", self._chosen)
 

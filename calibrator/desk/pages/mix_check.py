@@ -47,7 +47,7 @@ class MixCheckPage(Page):
             for name, caption in (
                 ("bags", self.tr("Ba&gs")),
                 ("history", self.tr("Histor&y")),
-                ("line", self.tr("&Own line")),
+                ("line", self.tr("Brix calibrati&on")),
                 ("tool_checks", self.tr("Instrument &checks")),
                 ("instruments", self.tr("I&nstruments")),
             )

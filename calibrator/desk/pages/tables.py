@@ -265,7 +265,8 @@ class TablesPage(Page):
         else:
             told = self.tr("Lot {new} took the place of lot {old} on {day}. Scoopfuls before → now:")
         title = told.format(new=powder.lot.lot_number, old=before.lot.lot_number, day=day_text(signed.at.date()))
-        self.view.show_changes(farm, title if found else "", found, self._outdated(now))
+        counted = [change for change in found if not change.weighed]  # "weigh it" before and now is no news
+        self.view.show_changes(farm, title if found else "", counted, self._outdated(now))
 
     def _settled(self, now: Standing) -> bool:
         """Whether the newest sign-off's changes were seen, or every chart was printed since."""

@@ -210,6 +210,7 @@ class QuantityField(QWidget):
     def _hint(self) -> None:
         usual = example(self._kind, self._system, decimal_comma=decimal_comma())
         told = self._examples[self._system] if self._examples else usual
+        told = told.replace(".", ",") if decimal_comma() else told
         words = self.tr("like {example}").format(example=told)
         self._line.setPlaceholderText(words if self._example_shown else "")
 

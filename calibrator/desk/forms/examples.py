@@ -1,0 +1,22 @@
+"""What stands in an empty field to show how it is filled in: a size that such a thing really has.
+
+Weights of scoops, pails and bags as on farms here; common practice, no source.
+"""
+
+from __future__ import annotations
+
+from calibrator.model import UnitSystem
+
+ACROSS = {UnitSystem.FARM: "3 7/8 in", UnitSystem.METRIC: "98 mm"}
+HEIGHT = {UnitSystem.FARM: "4 1/8 in", UnitSystem.METRIC: "105 mm"}
+WATER_IN_SCOOP = {UnitSystem.FARM: "23.5 oz", UnitSystem.METRIC: "665 g"}
+WATER_IN_JUG = {UnitSystem.FARM: "2.2 lb", UnitSystem.METRIC: "998 g"}
+JUG = {UnitSystem.FARM: "1 qt", UnitSystem.METRIC: "1 L"}
+TANK = {UnitSystem.FARM: "40 gal", UnitSystem.METRIC: "150 L"}
+MIXING_TANK = {UnitSystem.FARM: "30 gal", UnitSystem.METRIC: "120 L"}
+MIX_IN_VESSEL = {UnitSystem.FARM: "18 gal", UnitSystem.METRIC: "70 L"}
+LEVEL = {UnitSystem.FARM: "12 in", UnitSystem.METRIC: "300 mm"}
+BAG = {UnitSystem.FARM: "50 lb", UnitSystem.METRIC: "25 kg"}
+ADDITIVE = {UnitSystem.FARM: "0.5 oz", UnitSystem.METRIC: "15 g"}
+STEP = {UnitSystem.FARM: "0.1 oz", UnitSystem.METRIC: "1 g"}
+CAPACITY = {UnitSystem.FARM: "11 lb", UnitSystem.METRIC: "5 kg"}
