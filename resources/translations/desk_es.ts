@@ -2260,6 +2260,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>lejos del objetivo, %</translation>
     </message>
     <message>
+        <source>Here every check stands by its day, so that a lot that is off is found out by the checks. With a Brix calibration and three drops a check, 5 % too much powder is found after about four checks, 8 % after one or two; 2 % often not within a dozen: count the bags too.</source>
+        <translation>Aquí queda cada revisión en su día, y así las revisiones descubren un lote desviado. Con una calibración Brix y tres gotas por revisión, 5 % de polvo de más se descubre en unas cuatro revisiones, 8 % en una o dos; 2 % muchas veces ni en doce: cuente también los costales.</translation>
+    </message>
+    <message>
         <source>Orange: each lot&apos;s running mean and its limits. Circle: inside. Triangle: too thin (down), too strong (up). Diamond: cannot tell. Square: bags counted over those days.</source>
         <translation>Naranja: la media corrida de cada lote y sus límites. Círculo: dentro. Triángulo: demasiado ligera (abajo), demasiado fuerte (arriba). Rombo: todavía no se sabe. Cuadro: costales contados en esos días.</translation>
     </message>
@@ -2270,10 +2274,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>No check yet</source>
         <translation>Todavía no hay revisiones</translation>
-    </message>
-    <message>
-        <source>Here every check stands by its day, so that a lot that is off is found out by the checks. With an own line and three drops a check, 5 % too much powder is found after about four checks, 8 % after one or two; 2 % often not within a dozen: count the bags too.</source>
-        <translation>Aquí queda cada revisión en su día, y así las revisiones descubren un lote desviado. Con una línea propia y tres gotas por revisión, 5 % de polvo de más se descubre en unas cuatro revisiones, 8 % en una o dos; 2 % muchas veces ni en doce: cuente también los costales.</translation>
     </message>
     <message>
         <source>No solids were read in these checks</source>
@@ -2390,8 +2390,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>{way}: densidad de la mezcla contra la del agua, por el lugar que ocupa el polvo</translation>
     </message>
     <message>
-        <source>own line turned round: (reading {intercept}) ÷ {slope}, from {count} weighed mixes</source>
-        <translation>línea propia al revés: (lectura {intercept}) ÷ {slope}, de {count} mezclas pesadas</translation>
+        <source>Brix calibration turned round: (reading {intercept}) ÷ {slope}, from {count} weighed mixes</source>
+        <translation>calibración Brix al revés: (lectura {intercept}) ÷ {slope}, de {count} mezclas pesadas</translation>
     </message>
     <message>
         <source>spread of one reading ÷ √{count}: {spread} ÷ √{count}</source>
@@ -3584,8 +3584,24 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>¿Por qué ya no cuenta esta mezcla pesada?</translation>
     </message>
     <message>
-        <source>Weigh powder and water on the kitchen scale, mix well, and read three drops. Two strengths make a line, six mixes make it sure. It holds for this powder and this refractometer.</source>
-        <translation>Pese polvo y agua en la báscula de cocina, mezcle bien y lea tres gotas. Dos fuerzas hacen una línea, seis mezclas la hacen segura. Vale para este polvo y este refractómetro.</translation>
+        <source>Weigh powder and water on the kitchen scale, mix well, and read three drops. Two strengths make a calibration, six mixes make it sure. It holds for this powder and this refractometer.</source>
+        <translation>Pese polvo y agua en la báscula de cocina, mezcle bien y lea tres gotas. Dos fuerzas hacen una calibración, seis mezclas la hacen segura. Vale para este polvo y este refractómetro.</translation>
+    </message>
+    <message>
+        <source>No lot is in use yet: a calibration belongs to a powder. Sign off a weigh-in first.</source>
+        <translation>Todavía no hay lote en uso: una calibración es de un polvo. Firme primero una pesada.</translation>
+    </message>
+    <message>
+        <source>No Brix calibration yet</source>
+        <translation>Todavía no hay calibración Brix</translation>
+    </message>
+    <message>
+        <source>{count} of 2 mixes. Until then one for whole milk serves; replacers differ from it.</source>
+        <translation>{count} de 2 mezclas. Mientras, sirve la de leche entera; los sustitutos se apartan de ella.</translation>
+    </message>
+    <message>
+        <source>These mixes make no calibration</source>
+        <translation>Estas mezclas no hacen una calibración</translation>
     </message>
     <message>
         <source>Refractometer</source>
@@ -3604,10 +3620,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Mezclas pesadas</translation>
     </message>
     <message>
-        <source>No lot is in use yet: a line belongs to a powder. Sign off a weigh-in first.</source>
-        <translation>Todavía no hay lote en uso: una línea es de un polvo. Firme primero una pesada.</translation>
-    </message>
-    <message>
         <source>Enter the refractometer first, under Instruments.</source>
         <translation>Registre primero el refractómetro, en Instrumentos.</translation>
     </message>
@@ -3618,18 +3630,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>{day}: {solids} solids read {brix} Brix ({powder} in {water})</source>
         <translation>{day}: {solids} de sólidos leyó {brix} Brix ({powder} en {water})</translation>
-    </message>
-    <message>
-        <source>No own line yet</source>
-        <translation>Todavía no hay línea propia</translation>
-    </message>
-    <message>
-        <source>{count} of 2 mixes. Until then a line for whole milk serves, which replacers differ from.</source>
-        <translation>{count} de 2 mezclas. Mientras, sirve una línea de leche entera, de la que los sustitutos se apartan.</translation>
-    </message>
-    <message>
-        <source>These mixes make no line</source>
-        <translation>Estas mezclas no hacen una línea</translation>
     </message>
     <message>
         <source>{target} solids read {brix} Brix, the zero taken off</source>
@@ -3651,8 +3651,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>sólidos de la mezcla, %</translation>
     </message>
     <message>
-        <source>The own line; the list beneath has the weighed mixes</source>
-        <translation>La línea propia; la lista de abajo tiene las mezclas pesadas</translation>
+        <source>The Brix calibration; the list beneath has the weighed mixes</source>
+        <translation>La calibración Brix; la lista de abajo tiene las mezclas pesadas</translation>
     </message>
     <message>
         <source>°Brix, zero taken off</source>
@@ -4051,6 +4051,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Note</source>
         <translation>Nota</translation>
+    </message>
+    <message>
+        <source>As the last lot; type over it if not.</source>
+        <translation>Como el último lote; si no, escriba encima.</translation>
     </message>
     <message>
         <source>Comes in</source>
@@ -4459,8 +4463,20 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>De &amp;nuevo en uso</translation>
     </message>
     <message>
+        <source>We&amp;igh in again …</source>
+        <translation>&amp;Pesar de nuevo …</translation>
+    </message>
+    <message>
         <source>Go on we&amp;ighing</source>
         <translation>S&amp;eguir pesando</translation>
+    </message>
+    <message>
+        <source>Lot {number} is signed off. What was weighed stays in the records. A new sign-off takes its place: the lines, labels and charts made by the old one hold no more then. Weigh it in again?</source>
+        <translation>El lote {number} está firmado. Lo pesado queda en los registros. Una firma nueva toma su lugar: las rayas, etiquetas y tablas hechas con la anterior dejan de valer. ¿Pesarlo de nuevo?</translation>
+    </message>
+    <message>
+        <source>Weigh in again</source>
+        <translation>Pesar de nuevo</translation>
     </message>
     <message>
         <source>Was the last of lot {number} fed? It can be taken back into use at any time.</source>
@@ -4556,8 +4572,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Hi&amp;storial</translation>
     </message>
     <message>
-        <source>&amp;Own line</source>
-        <translation>Lí&amp;nea propia</translation>
+        <source>Brix calibrati&amp;on</source>
+        <translation>Calibració&amp;n Brix</translation>
     </message>
     <message>
         <source>Instrument &amp;checks</source>
@@ -4634,10 +4650,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>{solids} de sólidos en la mezcla (intervalo de 95 % de {low} a {high}). Se desea {target}, más o menos {tolerance}.</translation>
     </message>
     <message>
-        <source>own line</source>
-        <translation>línea propia</translation>
-    </message>
-    <message>
         <source>whole milk&apos;s line</source>
         <translation>línea de leche entera</translation>
     </message>
@@ -4656,18 +4668,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>finished volume</source>
         <translation>volumen terminado</translation>
-    </message>
-    <message>
-        <source>By the farm&apos;s own line for this powder, from {count} weighed mixes.</source>
-        <translation>Por la línea propia del establo para este polvo, de {count} mezclas pesadas.</translation>
-    </message>
-    <message>
-        <source>By a published line for whole milk ({slope} Brix + {intercept}). Milk replacers differ from it: make an own line.</source>
-        <translation>Por una línea publicada para leche entera ({slope} Brix + {intercept}). Los sustitutos se apartan de ella: haga una línea propia.</translation>
-    </message>
-    <message>
-        <source>By the rule of thumb Brix + 2, which is rough: make an own line.</source>
-        <translation>Por la regla Brix + 2, que es gruesa: haga una línea propia.</translation>
     </message>
     <message>
         <source>By the hydrometer, through the density of the mix.</source>
@@ -4734,12 +4734,28 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Revise el instrumento en agua sola; entonces esta lectura dice más.</translation>
     </message>
     <message>
-        <source>More drops do not help. An own line from weighed mixes would tell; see the tab Own line.</source>
-        <translation>Más gotas no ayudan. Una línea propia de mezclas pesadas lo diría; vea la pestaña Línea propia.</translation>
+        <source>Brix calibration</source>
+        <translation>calibración Brix</translation>
     </message>
     <message>
-        <source>Add weighed mixes to the own line; they make it surer.</source>
-        <translation>Agregue mezclas pesadas a la línea propia; la hacen más segura.</translation>
+        <source>By the farm&apos;s own Brix calibration for this powder, from {count} weighed mixes.</source>
+        <translation>Por la calibración Brix propia del establo para este polvo, de {count} mezclas pesadas.</translation>
+    </message>
+    <message>
+        <source>By a published calibration for whole milk ({slope} Brix + {intercept}). Milk replacers differ from it: make your own.</source>
+        <translation>Por una calibración publicada para leche entera ({slope} Brix + {intercept}). Los sustitutos se apartan de ella: haga la suya.</translation>
+    </message>
+    <message>
+        <source>By the rule of thumb Brix + 2, which is rough: make your own Brix calibration.</source>
+        <translation>Por la regla Brix + 2, que es gruesa: haga su propia calibración Brix.</translation>
+    </message>
+    <message>
+        <source>More drops do not help. A Brix calibration from weighed mixes would tell; see the tab of that name.</source>
+        <translation>Más gotas no ayudan. Una calibración Brix de mezclas pesadas lo diría; vea la pestaña con ese nombre.</translation>
+    </message>
+    <message>
+        <source>Add weighed mixes to the Brix calibration; they make it surer.</source>
+        <translation>Agregue mezclas pesadas a la calibración Brix; la hacen más segura.</translation>
     </message>
     <message>
         <source>It is too near the limit for this instrument. Weigh the powder of the next batch instead.</source>
@@ -6215,6 +6231,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Often:</source>
         <translation>Usual:</translation>
+    </message>
+    <message>
+        <source>Write its unit too, as on the plate: 11 lb, 5 kg.</source>
+        <translation>Escriba también la unidad, como en su placa: 11 lb, 5 kg.</translation>
     </message>
     <message>
         <source>This is not more than one step of the display. Check both.</source>
@@ -8230,6 +8250,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>line down the wall: {marks}</source>
         <translation>línea bajo el borde: {marks}</translation>
+    </message>
+    <message>
+        <source>All powder is weighed, as before.</source>
+        <translation>Todo el polvo se pesa, como antes.</translation>
     </message>
     <message>
         <source>and {count} more; see each plan</source>
