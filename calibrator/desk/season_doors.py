@@ -4,17 +4,15 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QLocale
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.export_dialog import ExportDialog
 from calibrator.desk.parts import button
 from calibrator.desk.theme import SPACE
+from calibrator.desk.tongues import on_paper
 from calibrator.desk.trial.dialog import TrialDialog
 from calibrator.model.underway import Underway
-
-LANGUAGES = ("en", "es")  # of paper; named here so that the first page waits for no print
 
 
 class SeasonDoors(QWidget):
@@ -52,18 +50,18 @@ class SeasonDoors(QWidget):
         return dialog
 
     def save_report(self, path: Path) -> None:
-        """Write the report as a PDF, in the language of the screen on the farm's paper."""
+        """Write the report as a PDF, in the (first) language of the farm's paper."""
         from calibrator.desk.season_paper import season_report_facts
         from calibrator.prints.output import write_pdf
         from calibrator.prints.season_report import season_report
 
-        farm, language, records, on = self.desk.farm, QLocale().name()[:2], self.desk.records, self.desk.clock().date()
+        farm, records, on = self.desk.farm, self.desk.records, self.desk.clock().date()
         if farm is None:
             return
-        spoken = language if language in LANGUAGES else LANGUAGES[0]
+        languages = on_paper(self.desk.settings.now.paper_languages)
 
         def write(underway: Underway) -> bool:
-            facts = season_report_facts(records, farm, on, (spoken,))
+            facts = season_report_facts(records, farm, on, languages)
             if facts is not None:
                 underway(0.0)
                 write_pdf(season_report(facts), path, underway)

@@ -13,7 +13,8 @@ from calibrator.prints.season_facts import Carried, SeasonReport
 from calibrator.prints.season_told import RULES, checks_told, finding_told, signed_percent, to_do
 from calibrator.prints.sheet import Sheet, paper_mm
 from calibrator.science.lot_chart import Charted
-from calibrator.units import density_unit, show_mass, show_percent
+from calibrator.science.season_findings import FEWEST_TO_JUDGE
+from calibrator.units import density_unit, show_density, show_mass, show_percent
 
 PAGES = 2
 MOST_FINDINGS = 6
@@ -84,7 +85,8 @@ def _happened(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
     for finding in findings[-MOST_FINDINGS:]:
         flow.paragraph(finding_told(finding, tongue))
     if not findings:
-        flow.paragraph(tongue(words.NOTHING_HAPPENED))
+        few = len(facts.season.lots) < FEWEST_TO_JUDGE
+        flow.paragraph(tongue(words.FEW_LOTS if few else words.NOTHING_HAPPENED))
     if len(findings) > MOST_FINDINGS:
         flow.paragraph(tongue(words.OLDER_FINDINGS).format(count=len(findings) - MOST_FINDINGS))
 
@@ -143,24 +145,26 @@ def _lots(flow: Flow, facts: SeasonReport, tongue: Tongue, rows: int) -> None:
         TableColumn(tongue(words.THE_LOT), 3),
         TableColumn(tongue(words.COLUMN_WEIGHED), 2),
         TableColumn(tongue(words.SCOOP), 2.2),
-        TableColumn(tongue(words.COLUMN_DENSITY), 1.2, _END),
+        TableColumn(density_unit(facts.units)[0], 1.2, _END),
         TableColumn(tongue(words.INTERVAL_95), 2.2, _END),
         TableColumn(tongue(words.COLUMN_OFF), 1.6, _END),
         TableColumn(tongue(words.COLUMN_RULES), 3.4),
     )
     pairs = list(zip(facts.season.lots, facts.season.chart.lots, strict=True))[::-1]
-    flow.table(columns, [_row(lot, one, tongue) for lot, one in pairs[:rows]])
+    flow.table(columns, [_row(lot, one, facts.units, tongue) for lot, one in pairs[:rows]])
     if len(pairs) > rows:
         flow.paragraph(tongue(words.OLDER_LOTS).format(count=len(pairs) - rows))
 
 
-def _row(lot: SeasonLot, one: Charted, tongue: Tongue) -> TableRow:
+def _row(lot: SeasonLot, one: Charted, units: UnitSystem, tongue: Tongue) -> TableRow:
     cells = (
         plain(lot.lot_number),
         tongue.date(lot.at.date()),
         plain(lot.scoop_name),
-        f"{lot.density_g_per_ml:.4f}",
-        f"{lot.density_low_g_per_ml:.4f} – {lot.density_high_g_per_ml:.4f}",
+        show_density(lot.density_g_per_ml, units, unit=False),
+        " – ".join(
+            show_density(end, units, unit=False) for end in (lot.density_low_g_per_ml, lot.density_high_g_per_ml)
+        ),
         signed_percent(one.off),
         ", ".join(tongue(RULES[rule]) for rule in one.rules),
     )

@@ -243,7 +243,7 @@ SIGNATURE = QT_TRANSLATE_NOOP("Prints", "Signature")
 
 # Season report
 SEASON_REPORT = QT_TRANSLATE_NOOP("Prints", "Season report")
-LOTS_FROM_TO = QT_TRANSLATE_NOOP("Prints", "{count} sign-offs, {first} to {last}")
+LOTS_FROM_TO = QT_TRANSLATE_NOOP("Prints", "Sign-offs: {count}, {first} to {last}")
 DENSITY_BY_LOT = QT_TRANSLATE_NOOP("Prints", "Bulk density by lot, struck level")
 DENSITY_AXIS = QT_TRANSLATE_NOOP("Prints", "{unit}, at the day of the weigh-in")
 HOW_TO_READ = QT_TRANSLATE_NOOP(
@@ -253,6 +253,7 @@ HOW_TO_READ = QT_TRANSLATE_NOOP(
     "lots at which a rule fires.",
 )
 WHAT_HAPPENED = QT_TRANSLATE_NOOP("Prints", "What happened")
+FEW_LOTS = QT_TRANSLATE_NOOP("Prints", "So few lots do not tell yet what is ordinary here.")
 NOTHING_HAPPENED = QT_TRANSLATE_NOOP("Prints", "Nothing out of the ordinary was found in these lots.")
 OLDER_FINDINGS = QT_TRANSLATE_NOOP("Prints", "{count} earlier findings are on the page of the season.")
 NEW_POWDER = QT_TRANSLATE_NOOP("Prints", "{date}, lot {lot}: powder of another kind, {product}. {step}")
@@ -303,7 +304,7 @@ DO_NEW_KIND = QT_TRANSLATE_NOOP(
     "Prints",
     "Weigh in every new lot before it is fed: an old line does not hold for another powder.",
 )
-DO_BEST = QT_TRANSLATE_NOOP("Prints", "For the tolerance of {tolerance}: {bags} bags, {fills} fills from each.")
+DO_BEST = QT_TRANSLATE_NOOP("Prints", "For the tolerance of {tolerance}: bags {bags}, fills from each {fills}.")
 MIX_CHECKS = QT_TRANSLATE_NOOP("Prints", "Checks of the mix")
 CHECKS_TOLD = QT_TRANSLATE_NOOP(
     "Prints",
@@ -312,7 +313,6 @@ CHECKS_TOLD = QT_TRANSLATE_NOOP(
 )
 CHECKS_NONE = QT_TRANSLATE_NOOP("Prints", "No check of the mix was kept.")
 COLUMN_WEIGHED = QT_TRANSLATE_NOOP("Prints", "Weighed in")
-COLUMN_DENSITY = QT_TRANSLATE_NOOP("Prints", "g/mL")
 COLUMN_INTERVAL = QT_TRANSLATE_NOOP("Prints", "95 % interval")
 COLUMN_OFF = QT_TRANSLATE_NOOP("Prints", "Off its kind")
 COLUMN_RULES = QT_TRANSLATE_NOOP("Prints", "Marked for")

@@ -24,6 +24,8 @@ HUMID_PCT = 70.0
 """From so much relative humidity at the weigh-in on, a spell is called humid: common practice, no source."""
 HUMID_ABOVE_USUAL_PCT = 10.0
 SCATTER_P = 0.05
+FEWEST_TO_JUDGE = 5
+"""Fewer lots have no *as always* yet to be held against: common practice, no source."""
 
 
 @dataclass(frozen=True)

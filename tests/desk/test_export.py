@@ -7,6 +7,7 @@ from collections.abc import Callable
 from datetime import date
 from pathlib import Path
 
+import pypdfium2
 import pytest
 from answers import Answers, at_noon
 from herd import Herd
@@ -120,3 +121,29 @@ def test_the_report_is_saved_by_its_button_and_refusals_are_told(
     answers.path = tmp_path / "nowhere" / "season.pdf"
     doors.report_button.click()
     assert "could not be written" in answers.told[-1]
+
+
+@pytest.mark.parametrize(
+    ("languages", "said"), [(("es",), "Informe de la temporada"), (("en",), "Season report"), ((), "Season report")]
+)
+def test_the_report_speaks_the_language_of_the_paper(
+    qapp: QApplication,
+    qtbot: QtBot,
+    records: Records,
+    answers: Answers,
+    tmp_path: Path,
+    languages: tuple[str, ...],
+    said: str,
+) -> None:
+    if qapp.property("tokens") is None:
+        Theme(qapp)
+    Herd(records).sign("26-100A", 0.45)
+    desk = Desk(records, answers, clock=at_noon)
+    desk.settings.keep(paper_languages=languages)
+    doors = SeasonDoors(desk)
+    qtbot.addWidget(doors)
+    answers.path = tmp_path / "season.pdf"
+    doors.report_button.click()
+    qtbot.waitUntil(answers.path.exists)
+    with pypdfium2.PdfDocument(answers.path) as written:
+        assert said in written[0].get_textpage().get_text_bounded()

@@ -130,7 +130,7 @@ def test_a_season_that_tells_little_says_so() -> None:
         for page in season_report(report([0.55], spread=None, checks=MixChecks(), carried=())).pages
         for t in texts(page)
     )
-    for told in ("Nothing out of the ordinary", "too few fills", "No check of the mix", "No two lots"):
+    for told in ("So few lots", "too few fills", "No check of the mix", "No two lots"):
         assert told in words
 
 
@@ -149,3 +149,18 @@ def test_a_report_needs_a_lot() -> None:
     empty = replace(report().season, lots=())
     with pytest.raises(ValueError, match="needs a lot"):
         season_report(report(season=empty))
+
+
+@pytest.mark.parametrize(("lots", "said"), [(4, "So few lots"), (8, "Nothing out of the ordinary")])
+def test_few_lots_are_not_called_ordinary(lots: int, said: str) -> None:
+    told = [one.text for page in season_report(report(STEADY[:lots])).pages for one in texts(page)]
+    assert any(said in line for line in told)
+
+
+@pytest.mark.parametrize(
+    ("units", "unit", "density"), [(UnitSystem.FARM, "oz/qt", "18.4"), (UnitSystem.METRIC, "g/mL", "0.550")]
+)
+def test_the_table_of_lots_speaks_the_farms_unit(units: UnitSystem, unit: str, density: str) -> None:
+    told = [one.text for one in texts(season_report(report(units=units)).pages[1])]
+    assert unit in told
+    assert density in told

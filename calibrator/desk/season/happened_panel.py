@@ -31,13 +31,13 @@ from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
 from calibrator.model import FillWay, UnitSystem
 from calibrator.science.mark import OldLineVerdict
+from calibrator.science.season_findings import FEWEST_TO_JUDGE
 
 if TYPE_CHECKING:
     from calibrator.desk.season.checks_strip import ChecksStrip
     from calibrator.desk.season.lots_plot import LotsPlot, Tag
 
 PLOT_HEIGHT, CHECKS_HEIGHT, LIST_HEIGHT = 130, 110, 150
-FEWEST_TO_JUDGE = 5
 MOST_TOLD = 60
 
 
