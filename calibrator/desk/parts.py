@@ -155,13 +155,12 @@ def show_as_rows(table: QTableView, model: QAbstractItemModel, name: str) -> Non
 
 
 def make_room(window: QWidget) -> None:
-    """Let a window grow where its words, wrapped at this width, need more height than it has."""
+    """Let a window grow where its buttons need more width than it has, or its words, wrapped at it, more height."""
     layout = window.layout()
     if layout is not None:
         layout.activate()
-        needed = layout.totalHeightForWidth(window.width())
-        if needed > window.height():
-            window.resize(window.width(), needed)
+        width = max(window.width(), layout.totalMinimumSize().width())
+        window.resize(width, max(window.height(), layout.totalHeightForWidth(width)))
 
 
 def scrolled(inner: QWidget) -> QScrollArea:
