@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import argparse
 import gc
+import linecache
 import sys
 import tempfile
 from collections.abc import Sequence
 from importlib import import_module
 from types import ModuleType
-from typing import NoReturn
+from typing import Any, NoReturn
 
 from calibrator import __version__
 
@@ -39,10 +40,18 @@ def load_desk() -> ModuleType:
     """Load what the first page needs, the quick way; the desk ends it by `desk.app.settle` once the page is up."""
     # Loading makes much and throws away little: collecting meanwhile is a tenth of the start.
     gc.disable()
+    linecache.cache = _Forgetful()
     # PySide6 reads the source of every module that is loaded after it, so what needs no window goes first.
     for name in ("calibrator.records", "calibrator.science.mark", "calibrator.science.weighing", "calibrator.units"):
         import_module(name)
     return import_module("calibrator.desk.app")
+
+
+class _Forgetful(dict[str, Any]):
+    """PySide6 looks into the source of each module: kept, these texts would hold 15 MB as long as it runs."""
+
+    def __setitem__(self, file: str, lines: Any) -> None:
+        return
 
 
 def _run_demo(desk: ModuleType) -> int:

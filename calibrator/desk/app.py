@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import gc
 import hashlib
-import linecache
 import logging
 import sys
 import traceback
@@ -97,8 +96,7 @@ def run(url: str, *, records: Records | None = None) -> int:
 
 
 def settle() -> None:
-    """The first page is up: garbage is collected again, and what loading left behind is let go."""
-    linecache.clearcache()  # PySide6 looked into the sources
+    """The first page is up: garbage is collected again."""
     gc.freeze()  # what is loaded now stays; there is no point in looking through it again and again
     gc.enable()
 

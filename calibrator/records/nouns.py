@@ -7,7 +7,8 @@ from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import Any, Generic, TypeVar
 
-from sqlalchemy import Connection, Select, insert, select
+from sqlalchemy import Connection, Select, column, insert, select
+from sqlalchemy import table as table_clause
 
 from calibrator.model import Farm, Noun, WeighIn, new_id
 from calibrator.records.errors import EditedMeanwhile, NotAllowed
@@ -21,7 +22,8 @@ N = TypeVar("N", bound=Noun)
 def newest_of(kind: type) -> Select[Any]:
     """The newest tellings of all things of a kind, as a question."""
     table = NOUNS[kind]
-    later = table.alias("later")
+    # An alias of the whole table would copy each of its columns, at every start.
+    later = table_clause(table.name, column("revision"), column("replaces")).alias("later")
     return select(table).where(~select(later.c.revision).where(later.c.replaces == table.c.revision).exists())
 
 

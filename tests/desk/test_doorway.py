@@ -36,6 +36,8 @@ page = opener.window.current_page
 assert page.key == "today" and page.lot_card.heading.text() and page.spot_card.verdict.text()
 assert not app.windowIcon().isNull()
 heavy = {"alembic", "scipy", "numpy", "pint", "pyqtgraph", "calibrator.prints.chart", "calibrator.prints.labels"}
+import linecache
+assert not linecache.cache, "sources are kept"
 print(*sorted(heavy & set(sys.modules)))
 opener.window.close()
 opener.close()
@@ -86,6 +88,7 @@ def test_what_is_not_understood_is_said(given: list[str], told: str, capsys: pyt
 def test_a_file_may_be_named_as_it_stands(monkeypatch: pytest.MonkeyPatch) -> None:
     opened: list[str] = []
     monkeypatch.setattr("calibrator.desk.app.run", lambda url: opened.append(url) or 0)
+    monkeypatch.setattr("linecache.cache", {})  # put back afterwards
     assert main(["farm one.sqlite"]) == 0
     gc.enable()
     assert opened == ["farm one.sqlite"]
