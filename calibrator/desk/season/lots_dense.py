@@ -21,19 +21,17 @@ class DensePicture:
     def __init__(self, wide: int, tall: int) -> None:
         self.wide, self.tall = wide, tall
         self._across = wide + 2 * MARGIN_PX
-        whole = np.zeros((tall + 2 * MARGIN_PX, self._across), dtype=np.uint32)
-        self._flat = whole.reshape(-1)
-        self.pixels = whole[MARGIN_PX:-MARGIN_PX, MARGIN_PX:-MARGIN_PX]
+        self._whole = np.zeros((tall + 2 * MARGIN_PX, self._across), dtype=np.uint32)
+        self._flat = self._whole.reshape(-1)
+        self.pixels = self._whole[MARGIN_PX:-MARGIN_PX, MARGIN_PX:-MARGIN_PX]
         """What is shown."""
 
     def draw_bars(self, x: Whole, top: Whole, bottom: Whole, colour: str) -> None:
         """Upright bars; those of one column that overlap are drawn as one."""
         rows = (np.clip(ends, 0, self.tall - 1) for ends in (top, bottom))
-        columns, first, last = joined_bars(np.clip(x, -1, self.wide), *rows).T
-        lengths = last - first + 1
-        begins = np.cumsum(lengths) - lengths
-        down = np.arange(lengths.sum()) - np.repeat(begins, lengths)
-        self._flat[np.repeat(self._place(columns, first), lengths) + self._across * down] = _argb(colour)
+        argb = _argb(colour)
+        for column, first, last in joined_bars(np.clip(x, -1, self.wide), *rows).tolist():
+            self._whole[first + MARGIN_PX : last + MARGIN_PX + 1, column + MARGIN_PX] = argb
 
     def draw_dots(self, x: Whole, y: Whole, colour: str) -> None:
         """Dots of two by two pixels."""
@@ -72,12 +70,12 @@ def joined_bars(x: Whole, top: Whole, bottom: Whole) -> Whole:
     if not len(x):
         return np.empty((0, 3), dtype=np.intp)
     far = int(bottom.max()) + 2
-    starts = x * far + top
-    order = np.argsort(starts)
-    starts, ends = starts[order], np.maximum.accumulate((x * far + bottom)[order])
+    packed = np.sort((x * far + top) * far + bottom)  # in one number: sorted far quicker than by their order
+    columns, starts = packed // (far * far), packed // far
+    ends = np.maximum.accumulate(columns * far + packed % far)
     first = np.flatnonzero(np.append(True, starts[1:] > ends[:-1] + 1))
     last = np.append(first[1:], len(starts)) - 1
-    columns = x[order][first]
+    columns = columns[first]
     return np.column_stack((columns, starts[first] - columns * far, ends[last] - columns * far))
 
 
