@@ -764,8 +764,8 @@
             <translation>Informe de la temporada</translation>
         </message>
         <message>
-            <source>{count} sign-offs, {first} to {last}</source>
-            <translation>{count} firmas, {first} a {last}</translation>
+            <source>Sign-offs: {count}, {first} to {last}</source>
+            <translation>Firmas: {count}, {first} a {last}</translation>
         </message>
         <message>
             <source>Bulk density by lot, struck level</source>
@@ -786,6 +786,10 @@
         <message>
             <source>Nothing out of the ordinary was found in these lots.</source>
             <translation>No se halló nada fuera de lo común en estos lotes.</translation>
+        </message>
+        <message>
+            <source>So few lots do not tell yet what is ordinary here.</source>
+            <translation>Tan pocos lotes aún no dicen qué es lo normal aquí.</translation>
         </message>
         <message>
             <source>{count} earlier findings are on the page of the season.</source>
@@ -900,8 +904,8 @@
             <translation>Pese cada lote nuevo antes de darlo: una línea anterior no vale para otro polvo.</translation>
         </message>
         <message>
-            <source>For the tolerance of {tolerance}: {bags} bags, {fills} fills from each.</source>
-            <translation>Para la tolerancia de {tolerance}: {bags} costales, {fills} llenadas de cada uno.</translation>
+            <source>For the tolerance of {tolerance}: bags {bags}, fills from each {fills}.</source>
+            <translation>Para la tolerancia de {tolerance}: costales {bags}, llenadas de cada uno {fills}.</translation>
         </message>
         <message>
             <source>Checks of the mix</source>
@@ -918,10 +922,6 @@
         <message>
             <source>Weighed in</source>
             <translation>Pesado</translation>
-        </message>
-        <message>
-            <source>g/mL</source>
-            <translation>g/mL</translation>
         </message>
         <message>
             <source>Off its kind</source>
