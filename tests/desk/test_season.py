@@ -488,3 +488,26 @@ def test_two_chosen_lots_have_no_note_to_write_on(shown: Callable[[], SeasonPage
     assert panel.note.isVisibleTo(panel)
     panel.table.selectAll()
     assert not panel.note.isVisibleTo(panel)
+
+
+@pytest.mark.parametrize("lots", [1, 2, 3, 5])
+def test_only_what_is_drawn_is_explained(shown: Callable[[], SeasonPage], herd: Herd, lots: int) -> None:
+    for number in range(lots):
+        herd.sign(f"25-110{number}C", 0.50 + 0.002 * (number % 2))
+    panel = shown().happened
+    drawn, said = panel.plot.shown, panel.pointed.text()
+    assert drawn is not None
+    assert "Bars: 95 % intervals." in said
+    assert ("Diamonds" in said) == bool(drawn.marked.any())
+    assert ("Numbers" in said) == bool(drawn.tags)
+    assert ("Green" in said) == (lots > 1)
+
+
+def test_a_lot_out_of_line_has_its_diamond_explained(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    for number in range(8):
+        herd.sign(f"25-110{number}C", 0.50 + 0.001 * (number % 2))
+    herd.sign("25-1109C", 0.60)
+    panel = shown().happened
+    assert panel.plot.shown is not None
+    assert panel.plot.shown.marked.any()
+    assert "Diamonds: out of line." in panel.pointed.text()

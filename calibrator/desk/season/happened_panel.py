@@ -116,6 +116,8 @@ class HappenedPanel(QWidget):
         self.left_out.setVisible(bool(missing))
         unit = self.tr("oz in a quart") if system is UnitSystem.FARM else self.tr("g/mL")
         self.plot.show_lots(shown, self.tr("Density, {unit}").format(unit=unit))
+        if self.plot.current < 0:
+            self.pointed.setText(self._how_to_read())
         self.band.show_days(shown.days, self.plot.whole_period())
         self._moved(*self.plot.viewRange()[0])
         self._show_checks()
@@ -238,10 +240,9 @@ class HappenedPanel(QWidget):
         self.open_button.setEnabled(bool(lot_id))
 
     def _how_to_read(self) -> str:
-        return self.tr(
-            "Bars: 95 % intervals. Dashes: limits, green: middle of a kind, orange: running mean. Diamonds: out of "
-            "line. Numbers: see above."
-        )
+        from calibrator.desk.season.legend import legend_words  # numpy waits for the first picture
+
+        return legend_words(self.plot.shown)
 
     def _open_current(self) -> None:
         if self.plot.current >= 0:
@@ -285,7 +286,6 @@ class HappenedPanel(QWidget):
         self.told.itemActivated.connect(self._finding_opened)
         self.band.setAccessibleName(self.tr("Period: Left and Right move it, plus and minus change it, Home shows all"))
         self.open_button.setEnabled(False)
-        self.pointed.setText(self._how_to_read())
 
     def _lay_out(self) -> None:
         captions = []
