@@ -1813,10 +1813,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>{first} – {last}</translation>
     </message>
     <message>
-        <source>Bars: 95 % intervals. Dashes: limits, green: middle of a kind, orange: running mean. Diamonds: out of line. Numbers: see above.</source>
-        <translation>Barras: intervalos de 95 %. Rayas: límites; verde: centro de la clase; naranja: promedio móvil. Rombos: fuera de lo común. Números: ver arriba.</translation>
-    </message>
-    <message>
         <source>arrived</source>
         <translation>llegaron</translation>
     </message>
@@ -7791,6 +7787,30 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>{fills}, {bags}, out of a file</source>
         <translation>{fills}, {bags}, de un archivo</translation>
+    </message>
+    <message>
+        <source>Bars: 95 % intervals.</source>
+        <translation>Barras: intervalos del 95 %.</translation>
+    </message>
+    <message>
+        <source>Dashes: limits for a lot of its kind.</source>
+        <translation>Rayas: límites para un lote de su tipo.</translation>
+    </message>
+    <message>
+        <source>Green: middle of a kind.</source>
+        <translation>Verde: centro de un tipo.</translation>
+    </message>
+    <message>
+        <source>Orange: running mean.</source>
+        <translation>Naranja: promedio móvil.</translation>
+    </message>
+    <message>
+        <source>Diamonds: out of line.</source>
+        <translation>Rombos: fuera de lo normal.</translation>
+    </message>
+    <message>
+        <source>Numbers: see above.</source>
+        <translation>Números: vea arriba.</translation>
     </message>
 </context>
 <context>
