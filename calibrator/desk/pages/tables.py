@@ -71,6 +71,7 @@ class TablesPage(Page):
         for widget in (self._empty, self.view, self.form, self.paper):
             self._stack.addWidget(widget)
         self._lay_out()
+        self._stack.currentChanged.connect(self._say_where)
         self.view.calves_typed.connect(self._type_calves)
         self.view.calves_finished.connect(self._keep_calves)
         self.view.weigh_in_wanted.connect(self._start_weigh_in)
@@ -357,6 +358,10 @@ class TablesPage(Page):
     def _bring_up_paper(self) -> None:
         self._tools.hide()
         self._stack.setCurrentWidget(self.paper)
+
+    def _say_where(self) -> None:
+        papers = self._stack.currentWidget() is self.paper
+        self.title.setText(self.tr("Labels, charts and sheets") if papers else self.tr("Batch tables"))
 
     def _see_changes(self) -> None:
         if self._now and self._now.sign_offs:

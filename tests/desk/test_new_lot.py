@@ -1,0 +1,81 @@
+"""What a new lot is offered, and what weighing a signed-off lot in again asks."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from pathlib import Path
+
+from answers import Answers
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.lot_form import LotForm
+from calibrator.desk.pages.lots import LotsPage
+from calibrator.desk.standing import standing
+from calibrator.model import Composition, Lot
+from calibrator.records import demo_records
+
+
+def test_a_new_lot_begins_with_what_the_last_one_had(qtbot: QtBot, desk: Desk) -> None:
+    (last,) = desk.records.every(Lot)
+    told = replace(
+        last, supplier="Elm Mill", package_mass_g=22679.6185, package_mass_typed="50 lb", note="wet",
+        composition=Composition(protein_pct=20.0), medicated=True,
+    )  # fmt: skip
+    desk.records.keep(told)
+    form = LotForm(desk)
+    qtbot.addWidget(form)
+    form.load(None)
+    assert (form.number.text(), form.product.text(), form.supplier.text()) == ("", "20-20 replacer", "Elm Mill")
+    assert form.mass.text() == "50 lb"
+    # What must be read off the new bag is not offered.
+    assert (form.note.text(), form.parts["protein_pct"].text(), form.medicated.isChecked()) == ("", "", False)
+    assert not form.typed
+    with qtbot.waitActive(form):
+        form.show()
+        form.activateWindow()
+    form.number.line.setFocus()
+    qtbot.keyClicks(form.number.line, "26-0101A")
+    form.number.entered.emit()
+    qtbot.keyClicks(form.product.line, "22-20")
+    assert form.product.text() == "22-20"
+
+
+def test_where_less_is_asked_nothing_unseen_is_filled_in(qtbot: QtBot, desk: Desk) -> None:
+    form = LotForm(desk, brief=True)
+    qtbot.addWidget(form)
+    form.load(None)
+    assert form.product.text() == ""
+    assert form.mass.text() == ""
+
+
+def test_a_signed_off_lot_is_weighed_in_again_only_on_purpose(qtbot: QtBot, desk: Desk, answers: Answers) -> None:
+    page = LotsPage(desk)
+    qtbot.addWidget(page)
+    page.reload()
+    went: list[tuple[str, str]] = []
+    desk.go_to.connect(lambda name, thing: went.append((name, thing)))
+    assert "again" not in page.weigh_button.text()
+    page.weigh_button.click()
+    assert [name for name, _ in went] == ["weigh_in"]
+
+
+def test_the_question_tells_what_a_new_sign_off_does(qtbot: QtBot, tmp_path: Path, answers: Answers) -> None:
+    records = demo_records(tmp_path)
+    desk = Desk(records, answers)
+    page = LotsPage(desk)
+    qtbot.addWidget(page)
+    page.reload()
+    signed = next(known for known in standing(records, desk.farm).lots if known.sign_off)  # type: ignore[arg-type]
+    page.open(signed.lot.id)
+    went: list[str] = []
+    desk.go_to.connect(lambda _, thing: went.append(thing))
+    assert "again" in page.weigh_button.text()
+    answers.yes = False
+    page.weigh_button.click()
+    assert went == []
+    assert "labels and charts" in answers.asked[-1]
+    answers.yes = True
+    page.weigh_button.click()
+    assert went == [signed.lot.id]
+    records.close()
