@@ -9307,6 +9307,10 @@ Last kept: {mass}</source>
         <source>Outdated on the wall: chart no. {numbers}. Print it anew and take the old one down.</source>
         <translation>Atrasada en la pared: tabla n.º {numbers}. Imprímala otra vez y quite la vieja.</translation>
     </message>
+    <message>
+        <source>Labels, charts and sheets</source>
+        <translation>Etiquetas, tablas y hojas</translation>
+    </message>
 </context>
 <context>
     <name>TextField</name>
