@@ -9,6 +9,7 @@ from pathlib import Path
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QButtonGroup, QCheckBox, QDialog, QRadioButton, QVBoxLayout, QWidget
 
+from calibrator.desk import season_tables
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.parts import button, label, row
@@ -17,6 +18,7 @@ from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
 from calibrator.model import Farm
 from calibrator.model.underway import Underway, one_by_one
+from calibrator.records import count_sign_offs
 from calibrator.records.table_file import CsvStyle, write_csv
 from calibrator.records.workbook import SheetOf, write_workbook
 
@@ -97,6 +99,9 @@ class ExportDialog(QDialog):
         body = QVBoxLayout(self)
         body.setSpacing(SPACE)
         body.addWidget(label(told))
+        if count_sign_offs(self.desk.records, self._farm.id) > season_tables.MOST_BUDGETS:
+            text = self.tr("Budgets are of the newest {count} sign-offs; older ones are left out of that sheet alone.")
+            body.addWidget(label(text.format(count=season_tables.MOST_BUDGETS), "quiet"))
         for widget in (self.workbook, self.text, self.comma, self.mark):
             body.addWidget(widget)
         body.addLayout(row(None, cancel, self.save_button))

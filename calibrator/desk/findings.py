@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
+from functools import cached_property
 
 from calibrator.desk.refusals import in_words
 from calibrator.model import Farm, Fill, FillWay, Lot, Mark, Scale, Scoop, SignOff, WeighIn, new_id
@@ -22,11 +23,13 @@ from calibrator.science.mark import (
     tolerance_band,
     weighed_to_line,
 )
+from calibrator.science.nested import Table, table
 from calibrator.science.plausible import Doubt, weight_doubt
 from calibrator.science.scale import ScaleCheck, check_scale, scale_facts, smallest_net_weight_g
 from calibrator.science.scale import scoopfuls_together as together
 from calibrator.science.scoop import height_from_down_wall_mm
 from calibrator.science.settling import Settling, settling_before
+from calibrator.science.spread import pool_tables
 from calibrator.science.weighing import (
     BagHistory,
     DensityResult,
@@ -34,7 +37,6 @@ from calibrator.science.weighing import (
     Weighed,
     bulk_density,
     level_result,
-    pool_bag_history,
     weighed,
     weighed_by_lot,
 )
@@ -79,15 +81,35 @@ class Findings:
     trouble: str = ""
 
 
+class Lessons:
+    """What the sign-offs of a farm teach; read once, it tells of many weigh-ins what came before each."""
+
+    def __init__(self, records: Records, farm_id: str) -> None:
+        self._records, self._farm_id = records, farm_id
+        self._signed = records.sign_offs(farm_id)
+        self._tables: dict[str, Table] = {}
+
+    @cached_property
+    def _lots(self) -> dict[str, list[Weighed]]:
+        return weighed_by_lot(level_fills(self._records, self._farm_id))
+
+    def before(self, weigh_in: WeighIn) -> Experience:
+        """What was signed off before a weigh-in began."""
+        earlier = [s for s in self._signed if s.at <= weigh_in.started_at and s.weigh_in_id != weigh_in.id]
+        return Experience(
+            history=pool_tables([self._table(s.weigh_in_id) for s in earlier if s.weigh_in_id in self._lots]),
+            settling=tuple(made.settling_factor for made in earlier if made.settling_u > 0),
+        )
+
+    def _table(self, weigh_in_id: str) -> Table:
+        if weigh_in_id not in self._tables:
+            self._tables[weigh_in_id] = table(self._lots[weigh_in_id])
+        return self._tables[weigh_in_id]
+
+
 def experience(records: Records, weigh_in: WeighIn) -> Experience:
     """Read what was signed off before a weigh-in began."""
-    signed = records.sign_offs(weigh_in.farm_id)
-    earlier = [s for s in signed if s.at <= weigh_in.started_at and s.weigh_in_id != weigh_in.id]
-    lots = weighed_by_lot(level_fills(records, weigh_in.farm_id)) if earlier else {}
-    return Experience(
-        history=pool_bag_history([lots[made.weigh_in_id] for made in earlier if made.weigh_in_id in lots]),
-        settling=tuple(made.settling_factor for made in earlier if made.settling_u > 0),
-    )
+    return Lessons(records, weigh_in.farm_id).before(weigh_in)
 
 
 def read(records: Records, weigh_in_id: str, taught: Experience) -> Known:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import date, datetime
 
 from calibrator.desk.both_lots import FromBoth
-from calibrator.desk.findings import experience, read, work_out
+from calibrator.desk.findings import Lessons, read, work_out
 from calibrator.desk.label_cut import Cut
 from calibrator.desk.scoop_names import scoop_title
 from calibrator.desk.sheets import GroupSheet, LotInUse, PlanSheet, SheetLine
@@ -207,13 +207,19 @@ def _label(lot: Lot, wanted: LabelWanted, copies: int) -> ScoopLabel:
     )
 
 
-def lot_sheet_facts(records: Records, farm: Farm, signed: SignOff, options: Options, at: datetime) -> LotSheet:
-    """The calibration record of one sign-off: the nouns as they stood then, the results drawn anew."""
+def lot_sheet_facts(
+    records: Records, farm: Farm, signed: SignOff, options: Options, at: datetime, lessons: Lessons | None = None
+) -> LotSheet:
+    """The calibration record of one sign-off: the nouns as they stood then, the results drawn anew.
+
+    For many sign-offs `lessons` are read once beforehand.
+    """
     weigh_in = records.find(WeighIn, signed.weigh_in_id)
     scoop = records.revision(Scoop, signed.scoop_revision)
     scale = records.revision(Scale, signed.scale_revision)
     lot = records.revision(Lot, signed.lot_revision)
-    known = replace(read(records, weigh_in.id, experience(records, weigh_in)), scoop=scoop, scale=scale, lot=lot)
+    taught = (lessons or Lessons(records, weigh_in.farm_id)).before(weigh_in)
+    known = replace(read(records, weigh_in.id, taught), scoop=scoop, scale=scale, lot=lot)
     found = work_out(known)
     return LotSheet(
         farm=farm,

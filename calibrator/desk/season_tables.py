@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 
+from calibrator.desk.findings import Lessons
 from calibrator.desk.mix_history import kept_checks, kept_counts, names
 from calibrator.desk.mix_table import history_table
 from calibrator.desk.paper_facts import Options, lot_sheet_facts
@@ -19,7 +20,7 @@ from calibrator.records.table_file import Cell, Field, FlatTable, table_of
 from calibrator.records.workbook import SheetOf
 from calibrator.science.budget import BudgetRow
 
-MOST_BUDGETS = 300
+MOST_BUDGETS = 2_000
 """Each is drawn anew from all fills before it, so that more would take minutes; the sheet's name tells it."""
 
 
@@ -135,8 +136,9 @@ def _budgets_name(signed: Sequence[SignOff]) -> str:
 def _budgets(records: Records, farm: Farm, signed: Iterable[SignOff], known: _Names) -> FlatTable:
     """The parts of each sign-off's uncertainty, drawn anew from its fills as the lot sheet does."""
     rows: list[tuple[SignOff, str, BudgetRow]] = []
+    lessons = Lessons(records, farm.id)
     for one in signed:
-        found = lot_sheet_facts(records, farm, one, Options(farm.paper, ("en",)), one.at)
+        found = lot_sheet_facts(records, farm, one, Options(farm.paper, ("en",)), one.at, lessons)
         rows += [(one, "level scoopful", part) for part in (found.level.budget if found.level else ())]
         rows += [(one, "bulk density", part) for part in found.density_budget]
     fields: tuple[Field[tuple[SignOff, str, BudgetRow]], ...] = (

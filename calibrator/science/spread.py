@@ -129,7 +129,11 @@ def pool_bag_history(lots: Sequence[Sequence[Weighed]]) -> BagHistory | None:
     together have less than `LEAST_HISTORY_DF` degrees of freedom between bags: that is no history yet.
     Raises CannotCompute for impossible weights.
     """
-    tables = [table(fills) for fills in lots if fills]
+    return pool_tables([table(fills) for fills in lots if fills])
+
+
+def pool_tables(tables: Sequence[Table]) -> BagHistory | None:
+    """The same of lots whose tables are worked out already."""
     bag_df = sum(t.bag_df for t in tables)
     if bag_df < LEAST_HISTORY_DF:
         return None

@@ -13,17 +13,21 @@ from answers import Answers, at_noon
 from herd import Herd
 from openpyxl import load_workbook
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
+from calibrator.desk import season_tables
 from calibrator.desk.context import Desk
 from calibrator.desk.export_dialog import ExportDialog
+from calibrator.desk.findings import Lessons
 from calibrator.desk.season_doors import SeasonDoors
 from calibrator.desk.season_tables import season_sheets
 from calibrator.desk.theme import Theme
-from calibrator.model import Farm
-from calibrator.records import Records
+from calibrator.model import Farm, WeighIn
+from calibrator.records import Records, demo_records, level_fills
 from calibrator.records.importing import import_season
+from calibrator.science.nested import Weighed
+from calibrator.science.spread import pool_bag_history
 
 SHEETS = ["lots", "sign-offs", "budgets", "fills", "spot fills", "lines", "mix checks", "trials"]
 
@@ -147,3 +151,33 @@ def test_the_report_speaks_the_language_of_the_paper(
     qtbot.waitUntil(answers.path.exists)
     with pypdfium2.PdfDocument(answers.path) as written:
         assert said in written[0].get_textpage().get_text_bounded()
+
+
+def test_budgets_of_fewer_sign_offs_than_there_are_are_told_in_the_dialog(
+    desk: Desk, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    farm = desk.farm
+    assert farm is not None
+    for most, told in ((0, False), (-1, True)):  # of no sign-off none is left out; of −1 one
+        monkeypatch.setattr(season_tables, "MOST_BUDGETS", most)
+        dialog = ExportDialog(desk, farm)
+        qtbot.addWidget(dialog)
+        assert any("newest" in one.text() for one in dialog.findChildren(QLabel)) is told
+
+
+def test_lessons_read_once_are_those_read_for_each_weigh_in(tmp_path: Path) -> None:
+    with demo_records(str(tmp_path)) as records:
+        farm = records.every(Farm)[0]
+        lessons = Lessons(records, farm.id)
+        earlier: dict[str, list[Weighed]] = {}
+        for fill in level_fills(records, farm.id):
+            weighed = Weighed(fill.bag, fill.mass_g / fill.scoopfuls, fill.scoopfuls)
+            earlier.setdefault(fill.weigh_in_id, []).append(weighed)
+        signed = records.sign_offs(farm.id)
+        for one in signed:
+            weigh_in = records.find(WeighIn, one.weigh_in_id)
+            before = [s for s in signed if s.at <= weigh_in.started_at and s.id != one.id]
+            taught = lessons.before(weigh_in)
+            assert taught.history == pool_bag_history([earlier[s.weigh_in_id] for s in before])
+            assert len(taught.settling) == sum(s.settling_u > 0 for s in before)
+        assert taught.history is not None
