@@ -1029,6 +1029,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <source>Cancel</source>
         <translation>Cancelar</translation>
     </message>
+    <message>
+        <source>Budgets are of the newest {count} sign-offs; older ones are left out of that sheet alone.</source>
+        <translation>Los presupuestos son de las {count} firmas más recientes; las anteriores faltan solo en esa hoja.</translation>
+    </message>
 </context>
 <context>
     <name>FarmForm</name>
