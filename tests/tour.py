@@ -217,8 +217,8 @@ def _bring_in(window: Window) -> Iterator[str]:
     farm = window.desk.farm
     assert farm is not None
     with TemporaryDirectory() as folder:
-        file = Path(folder) / "weighings.csv"
-        for name, text in (("", _WEIGHINGS), ("-faults", _WEIGHINGS + "24-031A;x;2/4/2024;9;twelve;wet\n;;;;10,1;\n")):
+        file = Path(folder) / "pesadas.csv"
+        for name, text in (("", _WEIGHINGS), ("-faults", _WEIGHINGS + "24-031A;x;2/4/2024;9;doce;húmedo\n;;;;10,1;\n")):
             file.write_text(text, "utf-8")
             work = Bringing(window.desk.records, farm, file, "MK")
             work.look(unwatched)
@@ -240,11 +240,11 @@ def _bring_in(window: Window) -> Iterator[str]:
             dialog.close()
 
 
-_WEIGHINGS = """Windy Hollow;;;;;
-Lot;Product;Date;Bag;Net weight (oz);Remark
-24-030A;20-20 replacer;1/3/2024;1;11,2;
-24-030A;20-20 replacer;1/3/2024;2;11,4;damp
-24-030A;20-20 replacer;1/3/2024;3;11,1;
+_WEIGHINGS = """2024;;;;;
+Lote;Producto;Fecha;Costal;Peso neto (oz);Nota
+24-030A;20-20;1/3/2024;1;11,2;
+24-030A;20-20;1/3/2024;2;11,4;húmedo
+24-030A;20-20;1/3/2024;3;11,1;
 """
 
 

@@ -104,6 +104,8 @@ def from_fields(kind: type, plain: Mapping[str, Any], where: str = "") -> Any:
 
 
 def _sound_text(text: str, where: str) -> str:
+    if text.isascii() and text.isprintable():
+        return text
     if "\x00" in text or any("\ud800" <= sign <= "\udfff" for sign in text):
         raise NotPlain(where, "holds a character that cannot be kept")
     return text

@@ -7,6 +7,7 @@ from itertools import islice
 from typing import Any
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
+from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QCheckBox, QComboBox, QGridLayout, QVBoxLayout, QWidget
 
 from calibrator.desk.bring_in import words
@@ -26,6 +27,13 @@ from calibrator.units import Kind
 
 EXAMPLES, MOST_SCOOPS = 3, 30
 MASS_UNITS, LENGTH_UNITS = ("oz", "lb", "g", "kg"), ("mm", "cm", "in")
+
+
+class CalmBox(QComboBox):
+    """A choice that scrolling over it leaves alone: it scrolls the page."""
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        event.ignore()
 
 
 class ColumnsStep(QWidget):
@@ -50,7 +58,7 @@ class ColumnsStep(QWidget):
         self.way = self._box(words.way_words().items())
         self.bags = self._box(words.bags_words().items())
         self.epoch = self._box(((False, self.tr("from 1900 (most programs)")), (True, self.tr("from 1904 (old Macs)"))))
-        self.scale = QComboBox()
+        self.scale = CalmBox()
         self.by = TextField(self.tr("Who weighed, where no column tells"), longest=12)
         self.tare = Amount(desk, self.tr("Weight of the empty scoop"), Kind.MASS, optional=True, hint="")
         self.fill_down = QCheckBox(self.tr("An empty lot, day, scoop or name means the one above"))
@@ -214,7 +222,7 @@ class ColumnsStep(QWidget):
             self.changed.emit()
 
     def _box(self, options: Iterable[tuple[Any, str]], chosen: Any = None, *, blank: bool = True) -> QComboBox:
-        box = QComboBox()
+        box = CalmBox()
         box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         box.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         _offer(box, options, blank=blank)

@@ -89,6 +89,8 @@ class _Judging:
     def __init__(self, table: ForeignTable, asked: Choices, there: There, today: date) -> None:
         self.table, self.asked, self.there, self.today = table, asked, there, today
         self.heads = headings_of(table, asked.heading)
+        self.first = {meaning: place for place, meaning in reversed(list(enumerate(asked.meanings)))}
+        self.weights = asked.columns(Meaning.NET, Meaning.GROSS)
         self.known: dict[str, list[Lot]] = {}
         for lot in there.lots:
             self.known.setdefault(lot_key(lot.lot_number), []).append(lot)
@@ -203,7 +205,7 @@ class _Judging:
     # What was weighed
 
     def _weighings(self, row: Sequence[Value], lot: Lot, key: str) -> None:
-        weighed = [place for place in self.asked.columns(Meaning.NET, Meaning.GROSS) if row[place] is not None]
+        weighed = [place for place in self.weights if row[place] is not None]
         if not weighed:
             return
         before = len(self.faults)
@@ -211,7 +213,7 @@ class _Judging:
         shared = {
             "way": self._one(row, Meaning.WAY, cells.way) or self.asked.way or FillWay.LEVEL,
             "scoopfuls": self._one(row, Meaning.SCOOPFULS, _counts(cells.MOST_SCOOPFULS)) or 1,
-            "by": self._one(row, Meaning.BY, cells.person) or ("" if self.asked.columns(Meaning.BY) else self.asked.by),
+            "by": self._one(row, Meaning.BY, cells.person) or ("" if Meaning.BY in self.first else self.asked.by),
             "line_mm": line.value if (line := self._one(row, Meaning.LINE, cells.length)) else None,
             "struck_reason": self._one(row, Meaning.STRUCK, cells.note),
         }
@@ -314,10 +316,10 @@ class _Judging:
 
     def _one(self, row: Sequence[Value], meaning: Meaning, read: cells.Reader) -> Any:
         """The value of a meaning's column; None where the cell is empty, `_WRONG` after a fault."""
-        places = self.asked.columns(meaning)
-        if not places or row[places[0]] is None:
+        place = self.first.get(meaning)
+        if place is None or row[place] is None:
             return None
-        return self._taken(row, places[0], read)
+        return self._taken(row, place, read)
 
     def _taken(self, row: Sequence[Value], place: int, read: cells.Reader) -> Any:
         try:
