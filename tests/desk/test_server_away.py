@@ -26,6 +26,7 @@ from calibrator.desk.pages.today import TodayPage
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.theme import Theme
 from calibrator.desk.weigh_in.step_fills import StepFills
+from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.window import LOOK_AGAIN_MS, Window
 from calibrator.model import Fill, FillWay, Lot, Step, WeighIn, new_id
 from calibrator.records import EditedMeanwhile, NotAllowed, Outbox, Records, RecordsUnreachable
@@ -99,9 +100,9 @@ def page_of(window: Window) -> WeighInPage:
 def type_in(page: WeighInPage, weights: tuple[str, ...]) -> None:
     for text in weights:
         field = page._views[page.guide.step].first_field() if page.guide else None
-        assert field is not None
-        QTest.keyClicks(field.focusProxy(), text)
-        QTest.keyClick(field.focusProxy(), Qt.Key.Key_Return)
+        assert isinstance(field, QuantityField)
+        QTest.keyClicks(field.line, text)
+        QTest.keyClick(field.line, Qt.Key.Key_Return)
 
 
 def fill(weigh_in: WeighIn, typed: str) -> Fill:

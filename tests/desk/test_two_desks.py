@@ -22,6 +22,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.theme import Theme
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
+from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.window import Window
 from calibrator.model import FillWay, Lot, PrintKind, Scoop, Step, new_id
 from calibrator.records import Records
@@ -51,9 +52,9 @@ def other_desk(url: str, folder: Path) -> subprocess.Popen[str]:
 def type_in(page: WeighInPage, weights: tuple[str, ...]) -> None:
     for text in weights:
         field = page._views[page.guide.step].first_field() if page.guide else None
-        assert field is not None
-        QTest.keyClicks(field.focusProxy(), text)
-        QTest.keyClick(field.focusProxy(), Qt.Key.Key_Return)
+        assert isinstance(field, QuantityField)
+        QTest.keyClicks(field.line, text)
+        QTest.keyClick(field.line, Qt.Key.Key_Return)
 
 
 def test_one_weighs_while_the_other_prints(

@@ -125,6 +125,10 @@ class TablesPage(Page):
             self._fill_plans()
             self._back()
 
+    def pending(self) -> str:
+        """What is typed here and not kept yet; counts of calves are kept by leaving."""
+        return self.form.heading.text() if self.form.typed else ""
+
     def leave(self) -> bool:
         self._keep_calves()
         return self.form.leave() if self._stack.currentWidget() is self.form else True

@@ -8,7 +8,7 @@ from dataclasses import replace
 from math import isclose
 
 from PySide6.QtCore import QEvent, Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from calibrator.desk.parts import set_style_property
@@ -190,6 +190,12 @@ class QuantityField(QWidget):
         """What stands beneath."""
         return self._message.text()
 
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        """The focus belongs to the line. A focus proxy would be a stop under Tab: where lines were put into another
+        order, it leads back to its line for ever.
+        """
+        self._line.setFocus(event.reason())
+
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
         if event.type() in (QEvent.Type.LanguageChange, QEvent.Type.LocaleChange):
@@ -198,8 +204,7 @@ class QuantityField(QWidget):
 
     def _lay_out(self, name: str) -> None:
         self.set_name(name)
-        self.setFocusProxy(self._line)
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(2)

@@ -1,0 +1,347 @@
+"""The main pages typed at as people type: fast and slow, from below upwards, away and back, units changed, closed.
+
+Each place is a field of a main page in the real window; the keys are those that a person presses.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
+from datetime import datetime, timedelta
+
+import pytest
+from answers import Answers
+from herd import FIRST_DAY, OZ_G, Herd, group
+from keys import MOST_TABS, focus, tab_to
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.pages.setup import SetupPage
+from calibrator.desk.pages.tables import TablesPage
+from calibrator.desk.theme import the_theme
+from calibrator.desk.window import Window
+from calibrator.model import (
+    Farm,
+    FillWay,
+    Instrument,
+    InstrumentKind,
+    Lot,
+    MixCheck,
+    Plan,
+    Scale,
+    Step,
+    UnitSystem,
+    WeighIn,
+    new_id,
+)
+from calibrator.records import Records
+from calibrator.units import Kind, read
+
+CONTROL = Qt.KeyboardModifier.ControlModifier
+
+
+class Clock:
+    """A second onward with every look, so that what is kept later is later."""
+
+    def __init__(self) -> None:
+        self.at = FIRST_DAY + timedelta(days=30)
+
+    def __call__(self) -> datetime:
+        self.at += timedelta(seconds=1)
+        return self.at
+
+
+@pytest.fixture
+def herd(records: Records) -> Herd:
+    made = Herd(records)
+    made.sign("25-0112A", 0.50)
+    made.plan("Morning milk", group(40, "hutches"))
+    lot = records.keep(Lot(id=new_id(), farm_id=made.farm.id, lot_number="25-0202B", product="20-20 replacer"))
+    records.keep(
+        WeighIn(
+            id=new_id(), farm_id=made.farm.id, lot_id=lot.id, started_at=FIRST_DAY + timedelta(days=29), by="AB",
+            scoop_id=made.red.id, scale_id=made.scale.id, target_mass_g=283.5, scale_zeroed=True,
+            step=Step.LEVEL_FILLS,
+        )
+    )  # fmt: skip
+    records.keep(
+        Instrument(
+            id=new_id(), farm_id=made.farm.id, name="glass", kind=InstrumentKind.REFRACTOMETER, division=0.2,
+            division_typed="0.2",
+        )
+    )  # fmt: skip
+    return made
+
+
+@pytest.fixture
+def window(qtbot: QtBot, qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> Iterator[Window]:
+    the_theme()
+    desk = Desk(records, answers, clock=Clock())
+    desk.initials = "AB"
+    shown = Window(desk)
+    qtbot.addWidget(shown)
+    shown.show()
+    qtbot.waitExposed(shown)
+    qtbot.waitUntil(shown.isActiveWindow)
+    yield shown
+    shown._closing = True
+    shown.close()
+
+
+@dataclass(frozen=True)
+class Place:
+    """Where a person types: the number of its page, how to come to the form, and what goes into which fields.
+
+    `bare` is a quantity typed without its unit: the name of its field, what is typed, what kind it is.
+    """
+
+    number: int
+    come: Callable[[Window], None]
+    fields: tuple[tuple[str, str], ...]
+    bare: tuple[str, str, Kind]
+
+
+def stay(window: Window) -> None:
+    """The fields are there when the page is."""
+
+
+def open_weigh_in(window: Window) -> None:
+    window.show_page("weigh_in", window.desk.records.every(Lot)[-1].id)
+
+
+def press(name: str) -> Callable[[Window], None]:
+    return lambda window: QTest.keyClick(tab_to(name), Qt.Key.Key_Space)
+
+
+def new_scoop(window: Window) -> None:
+    page = window.page("setup")
+    assert isinstance(page, SetupPage)
+    page.tabs.setCurrentIndex(1)
+    QTest.keyClick(tab_to("Add a scoop"), Qt.Key.Key_Space)
+
+
+PLACES = {
+    "weigh-in": Place(3, open_weigh_in, (("Weight", "11.6 oz"),), ("Weight", "11.6", Kind.MASS)),
+    "mix check": Place(
+        5, stay, (("First pail: drops", "12.4 12.5"), ("Mix in the vessel", "40 gal"), ("Note", "cold morning")),
+        ("Mix in the vessel", "160", Kind.VOLUME),
+    ),
+    "lot": Place(
+        2, press("Add a lot"), (("Lot number", "26-0303C"), ("Weight of each", "50 lb"), ("Note", "wet bags")),
+        ("Weight of each", "800", Kind.MASS),
+    ),
+    "plan": Place(
+        4, press("New plan"), (("Name of the plan", "Night"), ("Calves", "31"), ("Powder", "9.5 oz")),
+        ("Powder", "9.5", Kind.MASS),
+    ),
+    "scoop": Place(
+        7, new_scoop, (("Name of the scoop", "Blue"), ("Diameter inside", "3 3/4 in"), ("Height inside", "4 in")),
+        ("Diameter inside", "3.5", Kind.LENGTH),
+    ),
+}  # fmt: skip
+everywhere = pytest.mark.parametrize("name", PLACES)
+
+
+def come_to(window: Window, name: str) -> Place:
+    place = PLACES[name]
+    go(window, place.number)
+    place.come(window)
+    QApplication.processEvents()
+    return place
+
+
+def go(window: Window, number: int) -> None:
+    """To another page by its key; it is there before anybody can type."""
+    QTest.keyClick(window, Qt.Key(Qt.Key.Key_0 + number), CONTROL)
+    QApplication.processEvents()
+
+
+def field(window: Window, name: str) -> QLineEdit:
+    every = window.current_page.findChildren(QLineEdit)
+    return next(one for one in every if one.isVisible() and one.accessibleName().startswith(name))
+
+
+def known_as(widget: QWidget, name: str) -> str:
+    """The field of a place that a widget is; blank where it is none."""
+    return next((into for into, _ in PLACES[name].fields if widget.accessibleName().startswith(into)), "")
+
+
+def put(name: str, text: str, *, slowly: bool = False) -> None:
+    """Type over what stands in a field that Tab finds; slowly lets the program breathe after each key."""
+    into = tab_to(name)
+    QTest.keyClick(into, Qt.Key.Key_A, CONTROL)
+    for sign in text:
+        QTest.keyClicks(into, sign)
+        if slowly:
+            QApplication.processEvents()
+
+
+def told(window: Window, place: Place) -> list[str]:
+    return [field(window, name).text() for name, _ in place.fields]
+
+
+def metric(window: Window) -> None:
+    """Another computer changes the units of the farm."""
+    farm = window.desk.records.every(Farm)[0]
+    window.desk.attempt(lambda: window.desk.records.keep(replace(farm, units=UnitSystem.METRIC)))
+
+
+@everywhere
+@pytest.mark.parametrize("slowly", [False, True], ids=["fast", "slow"])
+def test_every_key_arrives_at_any_pace(window: Window, name: str, slowly: bool) -> None:
+    place = come_to(window, name)
+    for into, text in place.fields:
+        put(into, text, slowly=slowly)
+    assert told(window, place) == [text for _, text in place.fields]
+
+
+@everywhere
+def test_from_below_upwards_comes_to_the_same(window: Window, name: str) -> None:
+    place = come_to(window, name)
+    for into, text in reversed(place.fields):
+        put(into, text)
+    assert told(window, place) == [text for _, text in place.fields]
+
+
+@everywhere
+def test_mending_a_slip_on_the_way_leaves_the_rest(window: Window, name: str) -> None:
+    place = come_to(window, name)
+    for into, text in place.fields:
+        put(into, text + "7")
+    for into, _ in place.fields:
+        QTest.keyClick(tab_to(into), Qt.Key.Key_End)
+        QTest.keyClick(focus(), Qt.Key.Key_Backspace)
+    assert told(window, place) == [text for _, text in place.fields]
+
+
+@everywhere
+def test_tab_goes_all_around_and_back_to_where_it_began(window: Window, name: str) -> None:
+    come_to(window, name)
+    begun = focus()
+    met = [begun]
+    for _ in range(MOST_TABS):
+        QTest.keyClick(focus(), Qt.Key.Key_Tab)
+        if focus() is begun:
+            break
+        met.append(focus())
+    assert focus() is begun
+    assert len({id(one) for one in met}) == len(met)
+    assert {into for into, _ in PLACES[name].fields} <= {known_as(one, name) for one in met}
+
+
+@everywhere
+def test_away_to_another_page_and_back_it_is_still_there(window: Window, name: str) -> None:
+    place = come_to(window, name)
+    for into, text in place.fields:
+        put(into, text)
+    go(window, 6)
+    go(window, place.number)
+    assert told(window, place) == [text for _, text in place.fields]
+
+
+@everywhere
+def test_what_others_keep_meanwhile_takes_nothing_away(window: Window, name: str) -> None:
+    place = come_to(window, name)
+    for into, text in place.fields:
+        put(into, text)
+    scale = window.desk.records.every(Scale)[0]
+    window.desk.attempt(lambda: window.desk.records.keep(replace(scale, name="Barn scale")))
+    assert told(window, place) == [text for _, text in place.fields]
+
+
+@everywhere
+def test_units_changed_in_the_middle_change_no_meaning(window: Window, name: str) -> None:
+    place = come_to(window, name)
+    into, text, kind = place.bare
+    put(into, text)
+    meant = read(text, kind, UnitSystem.FARM).value
+    metric(window)
+    assert read(field(window, into).text(), kind, UnitSystem.METRIC).value == pytest.approx(meant, rel=1e-6)
+
+
+@everywhere
+def test_closing_in_the_middle_asks_and_no_keeps_everything(window: Window, answers: Answers, name: str) -> None:
+    place = come_to(window, name)
+    for into, text in place.fields:
+        put(into, text)
+    before = window.desk.records.version()
+    answers.yes = False
+    window.close()
+    assert window.isVisible()
+    assert "typed but not entered" in answers.asked[-1]
+    assert told(window, place) == [text for _, text in place.fields]
+    answers.yes = True
+    window.close()
+    assert not window.isVisible()
+    assert window.desk.records.version() == before
+
+
+def calves(window: Window, row: int = 0) -> QLineEdit:
+    page = window.page("tables")
+    assert isinstance(page, TablesPage)
+    return page.view.today.rows[row].calves
+
+
+def kept_calves(window: Window) -> list[int]:
+    return [one.calves for one in window.desk.records.every(Plan)[0].groups]
+
+
+def test_a_count_of_calves_is_kept_by_leaving_and_by_closing(window: Window) -> None:
+    go(window, 4)
+    put("Calves today", "52")
+    assert kept_calves(window) == [40]
+    go(window, 1)
+    assert kept_calves(window) == [52]
+    go(window, 4)
+    put("Calves today", "61", slowly=True)
+    window.close()
+    assert not window.isVisible()
+    assert kept_calves(window) == [61]
+
+
+def test_a_count_half_typed_survives_what_others_keep_and_other_units(window: Window) -> None:
+    go(window, 4)
+    put("Calves today", "5")
+    metric(window)
+    assert calves(window).text() == "5"
+    QTest.keyClicks(focus(), "3")
+    page = window.page("tables")
+    assert isinstance(page, TablesPage)
+    assert calves(window).text() == "53"
+    assert page.view.today.rows[0].water.value.text().endswith(" L")
+    QTest.keyClick(focus(), Qt.Key.Key_Return)
+    assert kept_calves(window) == [53]
+
+
+def test_a_count_emptied_and_left_is_not_kept_as_none(window: Window) -> None:
+    go(window, 4)
+    into = tab_to("Calves today")
+    QTest.keyClick(into, Qt.Key.Key_A, CONTROL)
+    QTest.keyClick(into, Qt.Key.Key_Delete)
+    QTest.keyClicks(into, "44")
+    QTest.keyClick(into, Qt.Key.Key_Return)
+    assert kept_calves(window) == [44]
+
+
+def test_weights_entered_fast_are_all_kept_in_their_order(window: Window) -> None:
+    open_weigh_in(window)
+    masses = [11.6, 11.7, 11.5, 11.8, 11.6, 11.7, 11.4, 11.6]
+    for mass in masses:
+        QTest.keyClicks(focus(), f"{mass}")
+        QTest.keyClick(focus(), Qt.Key.Key_Return)
+    fills = window.desk.records.fills(window.desk.records.every(WeighIn)[-1].id)
+    assert [fill.mass_g for fill in fills if fill.way is FillWay.LEVEL] == pytest.approx(
+        [mass * OZ_G for mass in masses]
+    )
+
+
+def test_a_check_kept_and_the_next_begun_at_once_are_two(window: Window) -> None:
+    come_to(window, "mix check")
+    for drops in ("12.4 12.5 12.4", "13.0 13.1 13.0"):
+        put("First pail: drops", drops)
+        QTest.keyClick(tab_to("Keep this check"), Qt.Key.Key_Space)
+    assert len(window.desk.records.every(MixCheck)) == 2
+    assert field(window, "First pail: drops").text() == ""
