@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 )
 
 from calibrator.desk.pages.weigh_in import WeighInPage
+from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.window import Window
 from calibrator.model import Lot, Step
 
@@ -134,7 +135,7 @@ class Hand:
             page.next_step() if self._rng.random() < 0.7 else page.close_guide()
             return
         field = page._views[page.guide.step].first_field()
-        line = field.focusProxy() if field is not None else None
+        line = field.line if isinstance(field, QuantityField) else None
         if line is not None:
             QTest.keyClicks(line, f"{self._rng.gauss(11.7, 0.1):.1f}")
             QTest.keyClick(line, Qt.Key.Key_Return)
