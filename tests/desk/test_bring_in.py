@@ -110,6 +110,11 @@ def test_the_same_file_again_adds_nothing(opened: Open, desk: Desk, qtbot: QtBot
     assert "nothing in it that is not in the records already" in dialog.outcome.told.text()
     assert "2 lots are there already" in dialog.outcome.told.text()
     assert "3 fills are there already" in dialog.outcome.told.text()
+    there = dialog.outcome.there
+    assert [there.data(there.index(row, 0)) for row in range(there.rowCount())] == [
+        "Lot A-1", "Lot A-2", "The fill of row 2", "The fill of row 3", "The fill of row 4",
+    ]  # fmt: skip
+    assert dialog.outcome.tabs.tabText(0) == "There already: 5"
 
 
 def test_faults_are_listed_with_row_and_column_and_nothing_is_added(opened: Open, desk: Desk, qtbot: QtBot) -> None:

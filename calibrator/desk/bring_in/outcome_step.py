@@ -28,11 +28,12 @@ class OutcomeStep(QWidget):
         self.told, self.more = label("", "heading"), label("", "quiet")
         self.tabs = QTabWidget()
         self.tabs.setAccessibleName(self.tr("What the file comes to"))
-        self.lots, self.weighed, self.faults = Lines(self), Lines(self), Lines(self)
+        self.lots, self.weighed, self.faults, self.there = Lines(self), Lines(self), Lines(self), Lines(self)
         self.views: dict[Lines, QTableView] = {
             self.faults: lines_view(self.faults, self.tr("Cells to mend")),
             self.lots: lines_view(self.lots, self.tr("New lots")),
             self.weighed: lines_view(self.weighed, self.tr("New weigh-ins")),
+            self.there: lines_view(self.there, self.tr("There already")),
         }
         body = QVBoxLayout(self)
         body.setContentsMargins(0, 0, 0, 0)
@@ -52,11 +53,13 @@ class OutcomeStep(QWidget):
         self._show_faults(work)
         self._show_lots(work)
         self._show_weighed(work)
+        self._show_there(work)
         self.tabs.clear()
         captions = {
             self.faults: self.tr("To mend: {count}"),
             self.lots: self.tr("New lots: {count}"),
             self.weighed: self.tr("New weigh-ins: {count}"),
+            self.there: self.tr("There already: {count}"),
         }
         for model, caption in captions.items():
             if model.rowCount():
@@ -66,6 +69,8 @@ class OutcomeStep(QWidget):
     def _count(self, work: Bringing, model: Lines) -> int:
         judged = work.judged
         assert judged is not None
+        if model is self.there:
+            return len(judged.lots_there) + len(judged.fills_there)
         return len({self.faults: judged.faults, self.lots: judged.past.lots}.get(model, judged.past.weigh_ins))
 
     def _more(self, work: Bringing) -> str:
@@ -98,6 +103,14 @@ class OutcomeStep(QWidget):
             for lot in work.judged.past.lots[:MOST_SHOWN]
         ]  # fmt: skip
         self.lots.show_rows(heads, rows)
+
+    def _show_there(self, work: Bringing) -> None:
+        """The lots by their numbers, the fills by their rows."""
+        assert work.judged is not None
+        lot, row = self.tr("Lot {number}"), self.tr("The fill of row {row}")
+        told = [lot.format(number=number) for number in work.judged.lots_there]
+        told += [row.format(row=f"{number:,}") for number in work.judged.fills_there]
+        self.there.show_rows((self.tr("There already"),), [(one,) for one in told[:MOST_SHOWN]])
 
     def _show_weighed(self, work: Bringing) -> None:
         judged = work.judged
