@@ -4996,6 +4996,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Pesadas nuevas</translation>
     </message>
     <message>
+        <source>There already</source>
+        <translation>Ya estaban</translation>
+    </message>
+    <message>
         <source>To mend: {count}</source>
         <translation>Por corregir: {count}</translation>
     </message>
@@ -5006,6 +5010,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>New weigh-ins: {count}</source>
         <translation>Pesadas nuevas: {count}</translation>
+    </message>
+    <message>
+        <source>There already: {count}</source>
+        <translation>Ya estaban: {count}</translation>
     </message>
     <message>
         <source>The weigh-ins are kept as brought in from {file}. They are not signed off and make no line; where the scoop is known the season shows their density.</source>
@@ -5050,6 +5058,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Supplier</source>
         <translation>Proveedor</translation>
+    </message>
+    <message>
+        <source>Lot {number}</source>
+        <translation>Lote {number}</translation>
+    </message>
+    <message>
+        <source>The fill of row {row}</source>
+        <translation>La llenada de la fila {row}</translation>
     </message>
     <message>
         <source>Day</source>
