@@ -20,8 +20,8 @@ from calibrator.records.table_file import Cell, Field, FlatTable, table_of
 from calibrator.records.workbook import SheetOf
 from calibrator.science.budget import BudgetRow
 
-MOST_BUDGETS = 2_000
-"""Each is drawn anew from all fills before it, so that more would take minutes; the sheet's name tells it."""
+MOST_BUDGETS = 1_000
+"""Each is drawn anew from all fills before it, so that more would take minutes; the sheet's name and the dialog tell it."""
 
 
 class _Names:
