@@ -21,7 +21,7 @@ from calibrator.records.workbook import SheetOf
 from calibrator.science.budget import BudgetRow
 
 MOST_BUDGETS = 1_000
-"""Each is drawn anew from all fills before it, so that more would take minutes; the sheet's name and the dialog tell it."""
+"""Each is drawn anew from all fills before it: more would take minutes. The sheet's name and the dialog tell it."""
 
 
 class _Names:
