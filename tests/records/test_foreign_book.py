@@ -193,6 +193,8 @@ def test_a_workbook_without_a_sheet_of_cells_is_told(tmp_path: Path, monkeypatch
 def test_a_file_that_goes_away_is_told(tmp_path: Path) -> None:
     with pytest.raises(ImportRefused, match="No such file"), reader._book(tmp_path / "nowhere.xlsx"):
         pass
+    with pytest.raises(ImportRefused, match="No such file"):
+        sheets_of(tmp_path / "nowhere.xlsx")
 
 
 def test_reading_can_be_given_up(tmp_path: Path) -> None:

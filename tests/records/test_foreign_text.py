@@ -94,7 +94,9 @@ def test_a_file_that_is_not_there_is_told(tmp_path: Path) -> None:
     with pytest.raises(ImportRefused, match="No such file"):
         kind_of(tmp_path / "nowhere.csv")
     with pytest.raises(ImportRefused, match="No such file"):
-        text._opened(tmp_path / "nowhere.csv", "utf-8")
+        way_of(tmp_path / "nowhere.csv")
+    with pytest.raises(ImportRefused, match="No such file"):
+        read_text(tmp_path / "nowhere.csv", TextWay("utf-8", ","))
 
 
 def test_letters_chosen_wrongly_name_the_row(tmp_path: Path) -> None:

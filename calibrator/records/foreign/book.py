@@ -15,7 +15,8 @@ from typing import Any
 from zipfile import BadZipFile
 
 from calibrator.model.underway import Underway, part_of, unwatched
-from calibrator.records.errors import ForeignRefused, ImportRefused
+from calibrator.records.errors import ForeignRefused, RecordsError
+from calibrator.records.foreign.kinds import reading
 from calibrator.records.foreign.packed import holds_formulas
 from calibrator.records.foreign.table import MOST_COLUMNS, MOST_ROWS, CellError, ForeignTable, Value
 
@@ -63,19 +64,15 @@ def _book(file: Path, *, values: bool = True) -> Iterator[Any]:
     from openpyxl import load_workbook
 
     try:
-        with file.open("rb") as opened, warnings.catch_warnings():
+        with reading(file), file.open("rb") as opened, warnings.catch_warnings():
             warnings.simplefilter("ignore")  # of what is left out of styles and rules nothing is needed here
             book = load_workbook(opened, read_only=True, data_only=values, keep_links=False)
             try:
                 yield book
             finally:
                 book.close()
-    except ForeignRefused:
+    except RecordsError:
         raise
-    except OSError as error:
-        if error.errno is None:  # said by the library, not by the disk
-            raise ForeignRefused("foreign_broken", file=file.name) from None
-        raise ImportRefused("import_unreadable", file=file.name, fault=error.strerror or "no access") from None
     except _BROKEN:
         raise ForeignRefused("foreign_broken", file=file.name) from None
 

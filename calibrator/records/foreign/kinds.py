@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
+from contextlib import contextmanager
 from enum import StrEnum
 from pathlib import Path
 
@@ -23,14 +25,22 @@ class FileKind(StrEnum):
     BOOK = "book"
 
 
+@contextmanager
+def reading(file: Path) -> Iterator[None]:
+    """What the disk refuses inside, at whatever moment, becomes `ImportRefused`."""
+    try:
+        yield
+    except OSError as error:
+        if error.errno is None:  # said by a library, not by the disk
+            raise ForeignRefused("foreign_broken", file=file.name) from None
+        raise ImportRefused("import_unreadable", file=file.name, fault=error.strerror or "no access") from None
+
+
 def kind_of(file: Path) -> FileKind:
     """Whether a file is text or a workbook. Raises `ForeignRefused`, or `ImportRefused` where it cannot be opened."""
-    try:
+    with reading(file), file.open("rb") as opened:
         size = file.stat().st_size
-        with file.open("rb") as opened:
-            head = opened.read(_HEAD)
-    except OSError as error:
-        raise ImportRefused("import_unreadable", file=file.name, fault=error.strerror or "no access") from None
+        head = opened.read(_HEAD)
     if size > LARGEST_FILE_MB << 20:
         raise ForeignRefused("foreign_large", file=file.name, most=str(LARGEST_FILE_MB))
     return _by_content(head, file.name)

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from calibrator.model.underway import Underway, unwatched
 from calibrator.records.errors import ForeignRefused
+from calibrator.records.foreign.kinds import reading
 
 LARGEST_UNPACKED = 600 << 20
 MOST_PARTS = 5_000
@@ -25,11 +26,11 @@ def holds_formulas(file: Path, underway: Underway = unwatched) -> bool:
     No part is unpacked before the sizes of all are found bearable; no workbook needs entities of its own.
     """
     try:
-        with zipfile.ZipFile(file) as package:
+        with reading(file), zipfile.ZipFile(file) as package:
             parts = package.infolist()
             _refuse_harm(parts, file.name)
             return _looked_through(package, parts, file.name, underway)
-    except (zipfile.BadZipFile, zlib.error, EOFError, NotImplementedError, RuntimeError, ValueError, OSError):
+    except (zipfile.BadZipFile, zlib.error, EOFError, NotImplementedError, RuntimeError, ValueError):
         raise ForeignRefused("foreign_broken", file=file.name) from None
 
 

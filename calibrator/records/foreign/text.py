@@ -14,7 +14,8 @@ from pathlib import Path
 from typing import TextIO
 
 from calibrator.model.underway import Underway, unwatched
-from calibrator.records.errors import ForeignRefused, ImportRefused
+from calibrator.records.errors import ForeignRefused
+from calibrator.records.foreign.kinds import reading
 from calibrator.records.foreign.table import MOST_COLUMNS, MOST_ROWS, ForeignTable
 from calibrator.records.table_file import unguarded
 
@@ -41,7 +42,7 @@ def way_of(file: Path) -> TextWay:
     """How a text seems to be written. Raises `ForeignRefused` for what is no text."""
     coding = _coding_of(file)
     try:
-        with _opened(file, coding) as opened:
+        with reading(file), _opened(file, coding) as opened:
             sample = [line for _, line in zip(range(_SAMPLE_LINES), _lines(opened, file), strict=False)]
     except UnicodeError:
         raise ForeignRefused("foreign_no_table", file=file.name) from None
@@ -53,9 +54,9 @@ def read_text(file: Path, way: TextWay, underway: Underway = unwatched) -> Forei
 
     Raises `ForeignRefused` with the row for what cannot be told apart.
     """
-    size = max(1, file.stat().st_size)
     rows: list[tuple[str | None, ...]] = []
-    with _opened(file, way.coding) as opened:
+    with reading(file), _opened(file, way.coding) as opened:
+        size = max(1, os.fstat(opened.fileno()).st_size)
         reader = csv.reader(_lines(opened, file), delimiter=way.separator, strict=True)
         try:
             for cells in reader:
@@ -86,12 +87,9 @@ def _row(cells: list[str]) -> tuple[str | None, ...]:
 
 
 def _opened(file: Path, coding: str) -> TextIOWrapper:
-    try:
-        # A mark at the beginning is taken off; of UTF-16 it tells which of the two it is.
-        marked = {"utf-8": "utf-8-sig"}.get(coding, coding)
-        return TextIOWrapper(file.open("rb"), encoding=marked, newline="")
-    except OSError as error:
-        raise ImportRefused("import_unreadable", file=file.name, fault=error.strerror or "no access") from None
+    # A mark at the beginning is taken off; of UTF-16 it tells which of the two it is.
+    marked = {"utf-8": "utf-8-sig"}.get(coding, coding)
+    return TextIOWrapper(file.open("rb"), encoding=marked, newline="")
 
 
 def _lines(opened: TextIO, file: Path) -> Iterator[str]:
@@ -105,7 +103,7 @@ def _coding_of(file: Path) -> str:
     """UTF-8 where all of it is; UTF-16 by its mark or its many noughts; else what Windows writes, or DOS."""
     decoder = codecs.getincrementaldecoder("utf-8")()
     is_utf8, of_windows = True, True
-    with file.open("rb") as opened:
+    with reading(file), file.open("rb") as opened:
         head = opened.read(_SAMPLE)
         if head.startswith((codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE)):
             return "utf-16"
