@@ -27,9 +27,11 @@ import invented
 
 from calibrator.model import Farm, Lot, Scale, Scoop, SignOff, Step, WeighIn, new_id
 from calibrator.records import Records, import_season
+from calibrator.records.bringing import Past, bring_in
 from calibrator.records.entries import Told, text_of
 
 LOTS_IN_IMPORT = 20
+FILLS_IN_FILE = 8
 MOST_TOLD = 40
 LONGEST_S = 0.02
 CHAIN_EVERY = 50  # kills; looking through the whole chain takes as long as it is
@@ -57,6 +59,7 @@ def work(file: Path, tell: int) -> None:
             lot = records.keep(replace(lot, note="opened", fed_from=invented.NOON.date()), by="AB")
             done("kept", "lots", lot.revision)
             done("imported", _import(records, file))
+            done("brought", *_bring(records, farm, scoop, scale))
 
 
 def _weigh_in(records: Records, lot: Lot, scoop: Scoop, scale: Scale, done: Tell) -> SignOff:
@@ -119,6 +122,15 @@ def _import(records: Records, file: Path) -> str:
     return farm.id
 
 
+def _bring(records: Records, farm: Farm, scoop: Scoop, scale: Scale) -> list[str]:
+    """As out of another program's file: a lot, a past weigh-in, its fills."""
+    lot = invented.lot(farm.id, lot_number=new_id())
+    past = invented.weigh_in(lot, scoop_id=scoop.id, scale_id=scale.id, abandoned=True)
+    weighed = [invented.fill(past, float(mass)) for mass in range(FILLS_IN_FILE)]
+    bring_in(records, Past((lot,), (past,), tuple(weighed)), file="season.csv", by="AB")
+    return [one.id for one in weighed]
+
+
 def killed_once(file: Path, rng: random.Random) -> list[list[str]]:
     """What a child told before it was killed."""
     read, write = os.pipe()
@@ -167,6 +179,8 @@ class Ledger:
                 self._named["marks"].update(names[1:])
             elif what == "imported":
                 self._imported.add(names[0])
+            elif what == "brought":
+                self._named["fills"].update(names)
             elif what in TABLES:
                 self._named[TABLES[what]].add(names[0])
 
@@ -190,6 +204,8 @@ HALVES = {
     "fingerprints)",
     "half an import": "SELECT f.id FROM farms f WHERE f.name = 'imported' AND (SELECT count(*) FROM lots l WHERE "
     f"l.farm_id = f.id) <> {LOTS_IN_IMPORT}",
+    "half a file from elsewhere": "SELECT w.id FROM weigh_ins w WHERE w.abandoned AND (SELECT count(*) FROM fills f "
+    f"WHERE f.weigh_in_id = w.id) <> {FILLS_IN_FILE}",
     "a gap in the changes": "SELECT number FROM changes WHERE number > (SELECT count(*) FROM changes)",
     "a broken chain": "SELECT a.sign_off_id FROM fingerprints a LEFT JOIN fingerprints b ON b.farm_id = a.farm_id AND "
     "b.number = a.number - 1 WHERE a.previous <> coalesce(b.sha256, '')",
