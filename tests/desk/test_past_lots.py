@@ -58,7 +58,7 @@ def test_a_past_weighing_stands_in_the_season_with_its_density(herd: Herd, recor
     assert (first.bags, first.fills, first.target_mass_g) == (3, 6, None)
     assert {one.weigh_in_id for one in facts.sums} == {first.weigh_in_id, second.weigh_in_id}
     assert len(facts.bags_of(first)) == 3
-    assert "not signed off" in lot_words(first, first.arrived_on, UnitSystem.METRIC, ())
+    assert "not signed off" in lot_words(first, "red cup", first.arrived_on, UnitSystem.METRIC, ())
     assert "out of a file" in weighed_words(first)
     assert "out of a file" not in weighed_words(second)
 
