@@ -104,6 +104,7 @@ class LotHistoryDialog(QDialog):
         self.kinds.setAccessibleName(self.tr("Kind of entry"))
         caption = label(self.tr("Show"), wrap=False)
         caption.setBuddy(self.kinds)
+        self.told.setMinimumWidth(1)  # an endless name is no reason for a wider window
         self.told.setMinimumHeight(3 * self.told.fontMetrics().lineSpacing())
         self.told.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
         body = QVBoxLayout(self)

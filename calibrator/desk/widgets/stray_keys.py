@@ -65,8 +65,8 @@ class SteadyButton(QPushButton):
         if follows and self._burst.running and event.key() in _ENTER:
             event.accept()
             strays.came.emit(self._burst.end())
-        elif follows and event.key() == Qt.Key.Key_Space:
-            event.accept()
+        elif follows and event.key() == Qt.Key.Key_Space and self._burst.text.strip():
+            event.accept()  # a space amid a weight; one after another are a quick finger's
         else:
             super().keyPressEvent(event)
 
