@@ -96,11 +96,11 @@ def said(root: QWidget) -> Iterator[str]:
 
 
 def pushed_off(window: Window) -> Iterator[str]:
-    """Fields and buttons that a name has pushed beyond the window's side."""
+    """Fields and buttons that a name has pushed beyond the side of their window or dialog."""
     for widget in shown(window):
         if isinstance(widget, QAbstractButton | QLineEdit | QComboBox | QSpinBox):
-            left = widget.mapTo(window, QPoint(0, 0)).x()
-            if left + min(widget.width(), 40) > window.width() + 1:
+            left = widget.mapTo(widget.window(), QPoint(0, 0)).x()  # a dialog stands anywhere over the window
+            if left + min(widget.width(), 40) > widget.window().width() + 1:
                 yield f"{type(widget).__name__} “{widget.accessibleName()[:40]}” is pushed to {left} px"
 
 
