@@ -20,6 +20,7 @@ from pathlib import Path
 
 PROGRAM = "/opt/calibrator/calibrator"
 PATIENCE_S = 120
+NARROWEST = 1024
 
 
 def main(dist: Path, root: Path) -> None:
@@ -88,8 +89,12 @@ def drive(root: Path, display: str, arguments: list[str], keys: list[str]) -> fl
 
 
 def find(display: str) -> str:
-    found = xdo(display, "search", "--onlyvisible", "--name", "Scoop calibration").split()
-    return found[0] if found else ""
+    """The program's window, not the small sign that says that something is underway."""
+    for window in xdo(display, "search", "--onlyvisible", "--name", "Scoop calibration").split():
+        wide = re.search(r"WIDTH=(\d+)", xdo(display, "getwindowgeometry", "--shell", window))
+        if wide and int(wide[1]) >= NARROWEST:
+            return window
+    return ""
 
 
 def picture(display: str) -> bytes:
