@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import select
 import subprocess
 import sys
 from collections.abc import Iterator
@@ -23,6 +24,7 @@ from calibrator.desk.wire import GARBAGE_LINES
 from calibrator.model import Fill, Lot, Scale, Scoop, Step
 
 pty = pytest.importorskip("pty", reason="needs a system with pseudo-terminals")
+IN_TIME_S = 10
 STREAM = "{still:ST},{any},{weight} {unit}"
 
 
@@ -35,15 +37,30 @@ class Wire:
         self.port = os.ttyname(other)
         os.set_blocking(self.end, False)
         self._other = other
+        self._taken = 0
+        take = desk.wire.take
+
+        def counted(sent: bytes) -> None:
+            self._taken += len(sent)
+            take(sent)
+
+        desk.wire.take = counted  # type: ignore[method-assign]
 
     def plug_in(self, mask: str = "", enters: bool = False) -> None:
         self.desk.settings.keep(scale_port=self.port, scale_mask=mask, scale_enters=enters)
         self.desk.wire.start()
 
     def send(self, *lines: str | bytes) -> None:
+        """Send, and look until all of it came: the system may take its time to carry it, and may carry it in parts."""
         for line in lines:
-            os.write(self.end, line.encode() + b"\r\n" if isinstance(line, str) else line)
-            self.desk.wire._look()
+            rest = line.encode() + b"\r\n" if isinstance(line, str) else line
+            while rest:
+                assert select.select([], [self.end], [], IN_TIME_S)[1], "the wire takes no more"
+                due = self._taken + (sent := os.write(self.end, rest))
+                rest = rest[sent:]
+                while self._taken < due:
+                    assert select.select([self._other], [], [], IN_TIME_S)[0], "what was sent never came"
+                    self.desk.wire._look()
 
     def pull(self) -> None:
         for end in (self.end, self._other):
