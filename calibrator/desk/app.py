@@ -24,6 +24,7 @@ from calibrator.desk.ask import Ask
 from calibrator.desk.context import Desk, local_now
 from calibrator.desk.days import set_back
 from calibrator.desk.guarding import Guarding
+from calibrator.desk.opening import open_records
 from calibrator.desk.refusals import in_words
 from calibrator.desk.sample import season_clock
 from calibrator.desk.settings import Settings
@@ -128,7 +129,7 @@ class Opener:
             self._open_door()
             return
         opening = QCoreApplication.translate("App", "Opening the records")
-        self._busy.do(opening, partial(_opened, self._url), self.show, self._not_opened)
+        self._busy.do(opening, partial(open_records, self._url), self.show, self._not_opened)
 
     def _not_opened(self, error: Exception) -> None:
         if isinstance(error, RecordsLocked | RecordsReadOnly):
@@ -336,16 +337,6 @@ class Opener:
             self.show(Records.open(self._url, read_only=True))
         except RecordsError as error:
             self._ask.tell(in_words(error))
-
-
-def _opened(url: str, underway: Underway) -> Records:
-    records = Records.open(url)
-    try:
-        underway(1.0)
-    except Ended:
-        records.close()
-        raise
-    return records
 
 
 def _salvaged(url: str, _underway: Underway) -> Salvaged:

@@ -1,4 +1,4 @@
-"""Slow work in a thread of its own, so that the screen goes on answering; it can be stopped at any time.
+"""Slow work in a thread of its own, so that the screen goes on answering; it can be ended at any time.
 
 The thread knows no widget: what comes of it is fetched by a timer of the screen's own thread.
 """
@@ -12,90 +12,95 @@ from typing import Any
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
-from calibrator.records import RecordsError
-from calibrator.records.moving import Stopped
+from calibrator.model.underway import Ended, Underway
 
-LOOK_MS = 40
-
-Heard = Callable[[int, int], None]
-"""Told how far the work is; raises `Stopped` once nobody waits for it any more."""
+LOOK_EVERY_MS = 20
 
 
 class Background(QObject):
     """One piece of work at a time. Starting another one forgets the one before.
 
-    `done(result)`, `failed(error)` with a `RecordsError`, or `late()` when the time is up; `went(done, of)` between.
+    `done(result)`, `failed(error)`, or `late()` when the time is up; `went(share)` between. Whoever hears of an error
+    raises what is a mistake of our own, so that it is logged and told as any other.
     """
 
     done = Signal(object)
     failed = Signal(object)
     late = Signal()
-    went = Signal(int, int)
+    went = Signal(float)
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._running: _Running | None = None
+        self._work: _Work | None = None
         self._until = 0.0
         self._timer = QTimer(self)
-        self._timer.setInterval(LOOK_MS)
+        self._timer.setInterval(LOOK_EVERY_MS)
         self._timer.timeout.connect(self._look)
 
     @property
-    def busy(self) -> bool:
-        return self._running is not None
+    def at_work(self) -> bool:
+        return self._work is not None
 
-    def start(self, work: Callable[[Heard], Any], limit_s: float | None = None) -> None:
-        """Begin. `limit_s` is how long a person should wait for it."""
+    def start(self, work: Callable[[Underway], Any], *, limit_s: float | None = None, patience_s: float = 0.0) -> None:
+        """Begin. `limit_s` is how long a person should wait for it; within `patience_s` the caller waits."""
         self.stop()
         self._until = monotonic() + limit_s if limit_s else float("inf")
-        self._running = _Running(work)
+        self._work = _Work(work)
+        self._work.start()
         self._timer.start()
+        if patience_s:
+            self._work.join(patience_s)
+            self._look()
 
-    def stop(self) -> None:
-        """Forget the work: what comes of it is told to nobody."""
+    def end(self) -> None:
+        """Ask the work to take back what it began; once it has, it fails with `Ended`."""
+        if self._work is not None:
+            self._work.unwanted.set()
+
+    def stop(self, *, wait: bool = False) -> None:
+        """Forget the work: what comes of it is told to nobody. Where asked, wait until it has taken back its own."""
         self._timer.stop()
-        if self._running is not None:
-            self._running.unwanted.set()
-        self._running = None
+        work, self._work = self._work, None
+        if work is not None:
+            work.unwanted.set()
+            if wait:
+                work.join()
 
     def _look(self) -> None:
-        running = self._running
-        if running is None:
+        work = self._work
+        if work is None:
             return
-        if not running.ended.is_set():
-            self.went.emit(*running.place)
+        if work.is_alive():
+            self.went.emit(work.share)
             if monotonic() > self._until:
                 self.stop()
                 self.late.emit()
             return
         self.stop()
-        if isinstance(running.error, RecordsError):
-            self.failed.emit(running.error)
-        elif running.error is not None:
-            raise running.error  # a mistake of our own: logged and told as any other
+        if work.error is not None:
+            self.failed.emit(work.error)
         else:
-            self.done.emit(running.result)
+            self.done.emit(work.result)
 
 
-class _Running:
-    def __init__(self, work: Callable[[Heard], Any]) -> None:
-        self._work = work
-        self.unwanted, self.ended = Event(), Event()
-        self.place = (0, 0)
+class _Work(Thread):
+    """What came of it, or what went wrong, is there once it is no longer alive."""
+
+    def __init__(self, do: Callable[[Underway], Any]) -> None:
+        super().__init__(name="beside the window", daemon=True)
+        self._do = do
+        self.unwanted = Event()
+        self.share = 0.0
         self.result: Any = None
         self.error: Exception | None = None
-        Thread(target=self._run, name="background", daemon=True).start()
 
-    def _run(self) -> None:
+    def run(self) -> None:
         try:
-            self.result = self._work(self._hear)
-        except Stopped:
-            pass
-        except Exception as error:  # handed to the screen's thread, which knows what to do with it
+            self.result = self._do(self._underway)
+        except Exception as error:  # handed to the screen's thread, where a person can read it
             self.error = error
-        self.ended.set()
 
-    def _hear(self, done: int, of: int) -> None:
-        self.place = (done, of)
+    def _underway(self, share: float) -> None:
+        self.share = share
         if self.unwanted.is_set():
-            raise Stopped
+            raise Ended

@@ -7,21 +7,20 @@ Otherwise a sign stands over the window until the work is done, so that nothing 
 from __future__ import annotations
 
 from collections.abc import Callable
-from threading import Event, Thread
 from typing import Any, TypeVar
 
-from PySide6.QtCore import QObject, Qt, QTimer, Signal
+from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QCloseEvent
-from PySide6.QtWidgets import QApplication, QDialog, QProgressBar, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QDialog, QVBoxLayout, QWidget
 
+from calibrator.desk.background import Background
 from calibrator.desk.parts import button, label, row
 from calibrator.desk.theme import SPACE
-from calibrator.model.underway import Ended, Underway
+from calibrator.desk.widgets.share_bar import ShareBar
+from calibrator.model.underway import Underway
 
 T = TypeVar("T")
 PATIENCE_S = 0.1
-LOOK_EVERY_MS = 20
-STEPS = 1000
 
 
 class Busy(QObject):
@@ -29,17 +28,17 @@ class Busy(QObject):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._work: Work | None = None
+        self._work = Background(self)
         self.sign: Sign | None = None
         self._then: Callable[[Any], None] = _nothing
         self._otherwise: Callable[[Exception], None] = _nothing
-        self._timer = QTimer(self)
-        self._timer.setInterval(LOOK_EVERY_MS)
-        self._timer.timeout.connect(self._look)
+        self._work.went.connect(self._show_share)
+        self._work.done.connect(self._done)
+        self._work.failed.connect(self._failed)
 
     @property
     def at_work(self) -> bool:
-        return self._work is not None
+        return self._work.at_work
 
     def do(
         self,
@@ -53,73 +52,39 @@ class Busy(QObject):
         `work` runs in another thread: it may use the records and paint paper, and no widget. Of the share that it
         tells the sign makes a bar. Asked for while other work is underway, nothing is done.
         """
-        if self._work is not None:
+        if self.at_work:
             return
         self._then, self._otherwise = then, otherwise
-        self._work = Work(work)
-        self._work.start()
-        self._work.join(PATIENCE_S)
-        if not self._work.is_alive():
-            self._finish()
-            return
-        self.sign = Sign(what, QApplication.activeWindow())
-        self.sign.wanted_to_end.connect(self._work.no_longer_wanted.set)
-        self.sign.open()
-        self._timer.start()
+        self._work.start(work, patience_s=PATIENCE_S)
+        if self.at_work and self.sign is None:
+            self.sign = Sign(what, QApplication.activeWindow())
+            self.sign.wanted_to_end.connect(self._work.end)
+            self.sign.open()
 
     def end(self) -> None:
         """The window closes: end what is underway and wait until it has taken back what it began."""
-        if self._work is not None:
-            self._work.no_longer_wanted.set()
-            self._work.join()
-            self._put_away()
-
-    def _look(self) -> None:
-        if self._work is None or self.sign is None:
-            return
-        self.sign.show_share(self._work.share)
-        if not self._work.is_alive():
-            self._finish()
-
-    def _finish(self) -> None:
-        work, then, otherwise = self._work, self._then, self._otherwise
+        self._work.stop(wait=True)
         self._put_away()
-        if work is None:
-            return
-        if work.error is not None:
-            otherwise(work.error)
-        else:
-            then(work.result)
+
+    def _show_share(self, share: float) -> None:
+        if self.sign is not None:
+            self.sign.bar.show_share(share)
+
+    def _done(self, result: object) -> None:
+        then = self._then
+        self._put_away()
+        then(result)
+
+    def _failed(self, error: Exception) -> None:
+        otherwise = self._otherwise
+        self._put_away()
+        otherwise(error)
 
     def _put_away(self) -> None:
-        self._timer.stop()
-        self._work, self._then, self._otherwise = None, _nothing, _nothing
+        self._then, self._otherwise = _nothing, _nothing
         if self.sign is not None:
             self.sign.put_away()
             self.sign = None
-
-
-class Work(Thread):
-    """What came of it, or what went wrong, is there once it is no longer alive."""
-
-    def __init__(self, work: Callable[[Underway], Any]) -> None:
-        super().__init__(name="beside the window", daemon=True)
-        self._do = work
-        self.no_longer_wanted = Event()
-        self.share = 0.0
-        self.result: Any = None
-        self.error: Exception | None = None
-
-    def run(self) -> None:
-        try:
-            self.result = self._do(self._underway)
-        except Exception as error:  # whatever it is, it is told where a person can read it
-            self.error = error
-
-    def _underway(self, share: float) -> None:
-        self.share = share
-        if self.no_longer_wanted.is_set():
-            raise Ended
 
 
 class Sign(QDialog):
@@ -133,10 +98,7 @@ class Sign(QDialog):
         self.setWindowModality(Qt.WindowModality.ApplicationModal)
         self.setMinimumWidth(420)
         self._put_away = False
-        self.bar = QProgressBar()
-        self.bar.setRange(0, 0)  # nothing told yet: a bar that only moves
-        self.bar.setTextVisible(False)
-        self.bar.setAccessibleName(what)
+        self.bar = ShareBar(what)
         self.bar.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.bar.setFocus()  # Enter, pressed once too often, ends nothing
         self.end_button = button(self.tr("Stop"), self.reject)
@@ -146,12 +108,6 @@ class Sign(QDialog):
         body.addWidget(label(what, "heading"))
         body.addWidget(self.bar)
         body.addLayout(row(None, self.end_button))
-
-    def show_share(self, share: float) -> None:
-        """How far it is, 0 to 1; at 0 the bar only moves."""
-        if share > 0:
-            self.bar.setRange(0, STEPS)
-            self.bar.setValue(round(share * STEPS))
 
     def reject(self) -> None:
         self.end_button.setEnabled(False)

@@ -2,32 +2,26 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
+from calibrator.model.underway import Underway, one_by_one
 from calibrator.records.errors import NotAllowed
 from calibrator.records.exporting import every_entry
 from calibrator.records.importing import apply
 from calibrator.records.repository import Records
 
 
-class Stopped(Exception):
-    """The person changed their mind; nothing was brought over."""
-
-
-def bring_over(source: Records, target: Records, heard: Callable[[int, int], None]) -> int:
+def bring_over(source: Records, target: Records, underway: Underway) -> int:
     """Bring everything that was ever kept into empty records, all of it or nothing; gives how many entries.
 
-    `heard(done, of)` is told of each entry, and may raise `Stopped`. Before the end both are compared, entry by
-    entry. Raises `NotAllowed` where the target holds something already or did not take everything as it was.
+    Ended, nothing was brought over. Before the end both are compared, entry by entry.
+    Raises `NotAllowed` where the target holds something already or did not take everything as it was.
     """
     with source.reading() as connection:
         entries = list(every_entry(connection))
     with target.writing("import") as writing:
         if writing.last:
             raise NotAllowed("not_empty", place=target.url)
-        for number, entry in enumerate(entries, start=1):
+        for entry in one_by_one(entries, underway):
             apply(writing, entry)
-            heard(number, len(entries))
         if list(every_entry(writing.connection)) != entries:
             raise NotAllowed("not_alike", place=source.url, target=target.url)
     return len(entries)

@@ -14,12 +14,13 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk import busy as busy_module
-from calibrator.desk.busy import STEPS, Busy
+from calibrator.desk.busy import Busy
 from calibrator.desk.context import Desk
 from calibrator.desk.paper_facts import Options
 from calibrator.desk.paper_jobs import LabelJob, ScoopChoice, expected
 from calibrator.desk.paper_out import save_pdf, send_to_printer
 from calibrator.desk.season_tables import season_sheets
+from calibrator.desk.widgets.share_bar import STEPS
 from calibrator.desk.window import Window
 from calibrator.model import Ending, Farm, Paper, new_id
 from calibrator.model.underway import Ended, Underway
@@ -152,12 +153,13 @@ def test_the_desk_tells_what_is_refused_and_what_was_stopped(
     assert len(answers.told) == 1
 
 
-def test_a_mistake_of_our_own_is_not_swallowed(desk: Desk) -> None:
+def test_a_mistake_of_our_own_is_not_swallowed(desk: Desk, qtbot: QtBot) -> None:
     def wrong(underway: Underway) -> None:
         raise KeyError("a bug")
 
-    with pytest.raises(KeyError):
+    with qtbot.captureExceptions() as raised:
         desk.work("Counting", wrong, lambda none: None)
+    assert [kind for kind, *_ in raised] == [KeyError]
     assert not desk.busy.at_work
 
 

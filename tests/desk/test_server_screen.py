@@ -19,7 +19,6 @@ from sqlalchemy import make_url
 
 from calibrator.desk import app as desk_app
 from calibrator.desk.app import Opener
-from calibrator.desk.background import Background, Heard
 from calibrator.desk.forms.records_form import RecordsForm
 from calibrator.desk.pages.setup import SetupPage
 from calibrator.desk.server.dialog import ServerDialog
@@ -93,7 +92,7 @@ def tried(dialog: ServerDialog, qtbot: QtBot, url: str, password: str = "") -> s
     fill_in(dialog, url, password)
     dialog.try_button.click()
     assert not dialog.try_button.isEnabled()
-    qtbot.waitUntil(lambda: not dialog._work.busy)
+    qtbot.waitUntil(lambda: not dialog._work.at_work)
     return dialog.verdict.text().replace("\u200b", "")
 
 
@@ -179,7 +178,7 @@ def test_what_is_missing_is_said_at_its_field(dialog: ServerDialog, field: str, 
     getattr(dialog, field).line.setText(text)
     dialog.try_button.click()
     assert words in getattr(dialog, field).message
-    assert not dialog._work.busy
+    assert not dialog._work.at_work
 
 
 def test_a_whole_address_may_be_pasted(dialog: ServerDialog) -> None:
@@ -216,16 +215,15 @@ def test_no_answer_in_time_is_told(dialog: ServerDialog, qtbot: QtBot, monkeypat
     answer.set()
 
 
-def test_a_mistake_of_our_own_in_the_thread_is_not_swallowed(qtbot: QtBot) -> None:
-    work = Background()
-
-    def wrong(heard: Heard) -> None:
-        heard(1, 2)
+def test_a_mistake_of_our_own_in_the_thread_is_not_swallowed(
+    dialog: ServerDialog, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def wrong(*given: object) -> None:
         raise ZeroDivisionError
 
+    monkeypatch.setattr("calibrator.desk.server.dialog.look_there", wrong)
     with qtbot.captureExceptions() as raised:
-        work.start(wrong)
-        qtbot.waitUntil(lambda: not work.busy)
+        tried(dialog, qtbot, NOBODY)
     assert [kind for kind, *_ in raised] == [ZeroDivisionError]
 
 
@@ -239,10 +237,10 @@ def test_away_at_the_start_the_door_says_so_and_the_file_serves(
     assert door is not None
     assert opener.window is None
     assert door.progress.isVisible()
-    qtbot.waitUntil(lambda: not door._work.busy)
+    qtbot.waitUntil(lambda: not door._work.at_work)
     assert "no server answers" in door.words.text()
     door.again_button.click()
-    assert door._work.busy
+    assert door._work.at_work
     door.stop_button.click()
     assert "You stopped waiting" in door.words.text()
     door.file_button.click()
@@ -264,7 +262,7 @@ def test_the_door_opens_when_the_server_is_there(
     opener.open()
     door = opener.door
     assert door is not None
-    qtbot.waitUntil(lambda: not door._work.busy)
+    qtbot.waitUntil(lambda: not door._work.at_work)
     door.change()
     (dialog,) = door.findChildren(ServerDialog)
     assert "1 farm" in tried(dialog, qtbot, url)

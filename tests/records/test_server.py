@@ -12,6 +12,7 @@ import invented
 import pytest
 from sqlalchemy import create_engine, make_url
 
+from calibrator.model.underway import Ended, unwatched
 from calibrator.records import (
     NotAllowed,
     Records,
@@ -23,7 +24,7 @@ from calibrator.records import (
     passwords,
     sample_lots_folder,
 )
-from calibrator.records.moving import Stopped, bring_over
+from calibrator.records.moving import bring_over
 from calibrator.records.passwords import keep_password, password_file, with_password
 from calibrator.records.server import FoundThere, ServerAddress, address_of, look_there
 from calibrator.records.tables import SCHEMA
@@ -111,25 +112,25 @@ def test_nothing_another_programs_tables_and_no_right_to_make_any(server: Callab
 
 
 def test_everything_of_a_file_comes_over_as_it_was(file: Path, server: Callable[[], str]) -> None:
-    heard: list[tuple[int, int]] = []
+    heard: list[float] = []
     with Records.open(str(file)) as ours, Records.open(server()) as theirs:
         import_season(ours, sample_lots_folder())
-        count = bring_over(ours, theirs, lambda done, of: heard.append((done, of)))
+        count = bring_over(ours, theirs, heard.append)
         assert export_text(ours) == export_text(theirs)
-        assert heard == [(number, count) for number in range(1, count + 1)]
+        assert heard == [number / count for number in range(count)]
         assert not theirs.check_fingerprints()
         with pytest.raises(NotAllowed, match="hold something already"):
-            bring_over(ours, theirs, lambda done, of: None)
+            bring_over(ours, theirs, unwatched)
 
 
 def test_stopped_on_the_way_nothing_is_there(url: str, file: Path, tmp_path: Path) -> None:
-    def stop(done: int, of: int) -> None:
-        if done == of - 1:
-            raise Stopped
+    def stop(share: float) -> None:
+        if share > 0.5:
+            raise Ended
 
     with Records.open(str(tmp_path / "ours.sqlite")) as ours, Records.open(url) as theirs:
         invented.World(ours).signed()
-        with pytest.raises(Stopped):
+        with pytest.raises(Ended):
             bring_over(ours, theirs, stop)
         assert theirs.version() == 0
 
@@ -145,7 +146,7 @@ def test_what_does_not_come_over_as_it_was_is_not_kept(
         apply, lost = moving.apply, iter([True])
         monkeypatch.setattr(moving, "apply", lambda writing, entry: next(lost, False) or apply(writing, entry))
         with pytest.raises(NotAllowed, match="Not everything"):
-            bring_over(ours, theirs, lambda done, of: None)
+            bring_over(ours, theirs, unwatched)
         assert theirs.version() == 0
 
 

@@ -8,9 +8,9 @@ from typing import Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QCloseEvent
-from PySide6.QtWidgets import QCheckBox, QDialog, QLineEdit, QProgressBar, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QDialog, QLineEdit, QVBoxLayout, QWidget
 
-from calibrator.desk.background import Background, Heard
+from calibrator.desk.background import Background
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.fields import TextField, focus_on
 from calibrator.desk.parts import Tone, button, label, make_room, row, set_style_property, set_tone
@@ -18,6 +18,8 @@ from calibrator.desk.refusals import in_words
 from calibrator.desk.server.work import MadeReady, make_ready
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.saying import Held, keep_room
+from calibrator.desk.widgets.share_bar import ShareBar
+from calibrator.model.underway import Underway
 from calibrator.records import Records, RecordsError
 from calibrator.records.server import HIGHEST_PORT, USUAL_PORT, FoundThere, ServerAddress, address_of, look_there
 
@@ -54,8 +56,7 @@ class ServerDialog(QDialog):
         self.password.line.setEchoMode(QLineEdit.EchoMode.Password)
         self.verdict = Held()
         self.bring = QCheckBox(self.tr("Bring the records of this computer's file over"))
-        self.progress = QProgressBar()
-        self.progress.setAccessibleName(self.tr("Entries brought over"))
+        self.progress = ShareBar(self.tr("Entries brought over"))
         self.try_button = button(self.tr("Try it"), self.try_it, "main")
         self.use_button = button(self.tr("Use these records from now on"), self.use)
         self.stop_button = button(self.tr("Stop"), self.stop)
@@ -99,7 +100,7 @@ class ServerDialog(QDialog):
     def try_it(self) -> None:
         """See what is there; nothing is changed by it."""
         address = self.address()
-        if address is None or self._work.busy:
+        if address is None or self._work.at_work:
             return
         self._found = None
         self._say(self.tr("Looking for {place} …").format(place=address.name))
@@ -108,7 +109,7 @@ class ServerDialog(QDialog):
     def use(self) -> None:
         """Set the records up where need be, bring over what is asked for, and go over to them."""
         address = self.address()
-        if address is None or self._found is None or self._work.busy:
+        if address is None or self._found is None or self._work.at_work:
             return
         source = self._source if self.bring.isVisibleTo(self) and self.bring.isChecked() else None
         self._say(self.tr("Making the records ready …"))
@@ -158,7 +159,7 @@ class ServerDialog(QDialog):
         self._work.done.connect(self._done)
         self._work.failed.connect(self._failed)
         self._work.late.connect(self._late)
-        self._work.went.connect(self._went)
+        self._work.went.connect(self.progress.show_share)
 
     def _show_known(self, known: str) -> None:
         self.port.set_text(str(USUAL_PORT))
@@ -190,14 +191,14 @@ class ServerDialog(QDialog):
         self._say("")
         self._show_state()
 
-    def _begin(self, work: Callable[[Heard], Any], limit_s: float | None = None) -> None:
-        self._work.start(work, limit_s)
-        self.progress.setRange(0, 0)
+    def _begin(self, work: Callable[[Underway], Any], limit_s: float | None = None) -> None:
+        self._work.start(work, limit_s=limit_s)
+        self.progress.show_share(0.0)
         self._show_state()
 
     def _show_state(self) -> None:
         """What can be done now."""
-        busy, found = self._work.busy, self._found
+        busy, found = self._work.at_work, self._found
         for field in self._fields:
             field.setEnabled(not busy)
         self.try_button.setEnabled(not busy)
@@ -224,7 +225,9 @@ class ServerDialog(QDialog):
         self._show_state()
         self.use_button.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def _failed(self, error: RecordsError) -> None:
+    def _failed(self, error: Exception) -> None:
+        if not isinstance(error, RecordsError):
+            raise error
         self._found = None
         self._say(in_words(error), "bad")
         self._show_state()
@@ -232,11 +235,6 @@ class ServerDialog(QDialog):
     def _late(self) -> None:
         self._say(self.tr("No answer in time. Check the computer's name and the network, then try again."), "bad")
         self._show_state()
-
-    def _went(self, done: int, of: int) -> None:
-        if of:
-            self.progress.setRange(0, of)
-            self.progress.setValue(done)
 
     def _found_words(self, found: FoundThere) -> str:
         if found.layout is None:
@@ -259,7 +257,7 @@ class ServerDialog(QDialog):
         make_room(self)
 
 
-def _looked(address: ServerAddress, password: str, _heard: Heard) -> FoundThere:
+def _looked(address: ServerAddress, password: str, _underway: Underway) -> FoundThere:
     return look_there(address, password)
 
 

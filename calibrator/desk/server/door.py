@@ -6,14 +6,15 @@ from functools import partial
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QCloseEvent
-from PySide6.QtWidgets import QDialog, QProgressBar, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QVBoxLayout, QWidget
 
 from calibrator.desk.background import Background
+from calibrator.desk.opening import open_records
 from calibrator.desk.parts import button, label, make_room, row
 from calibrator.desk.refusals import in_words
 from calibrator.desk.server.dialog import ServerDialog
-from calibrator.desk.server.work import open_records
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.share_bar import ShareBar
 from calibrator.records import Records, RecordsError
 
 WIDTH = 560
@@ -34,9 +35,7 @@ class ServerDoor(QDialog):
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.heading, self.words, self.waits = label("", "heading"), label(""), label("", "quiet")
         self.waits.setText(waiting)
-        self.progress = QProgressBar()
-        self.progress.setRange(0, 0)
-        self.progress.setAccessibleName(self.tr("Waiting for the server"))
+        self.progress = ShareBar(self.tr("Waiting for the server"))
         self.again_button = button(self.tr("Try again"), self.try_again, "main")
         self.stop_button = button(self.tr("Stop"), self.stop)
         self.change_button = button(self.tr("Change address or password …"), self.change)
@@ -96,7 +95,7 @@ class ServerDoor(QDialog):
         self.setMinimumWidth(WIDTH)
 
     def _show_state(self) -> None:
-        busy = self._work.busy
+        busy = self._work.at_work
         self.progress.setVisible(busy)
         self.stop_button.setVisible(busy)
         for made in (self.again_button, self.change_button, self.file_button):
@@ -109,7 +108,9 @@ class ServerDoor(QDialog):
         self.opened.emit(records)
         self._leave()
 
-    def _failed(self, error: RecordsError) -> None:
+    def _failed(self, error: Exception) -> None:
+        if not isinstance(error, RecordsError):
+            raise error
         self._say_away(in_words(error))
 
     def _say_away(self, words: str) -> None:
