@@ -104,7 +104,7 @@ def _busy(window: Window) -> Iterator[str]:
     """What stands over the window while something takes long."""
     sign = Sign(QCoreApplication.translate("App", "Putting the copy back"), window)
     sign.show()
-    sign.show_share(0.4)
+    sign.bar.show_share(0.4)
     yield "busy"
     sign.put_away()
 
