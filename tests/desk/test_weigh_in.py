@@ -359,3 +359,18 @@ def test_a_line_that_cannot_be_right_is_not_taken(window: Window, answers: Answe
         assert page.guide.weigh_in.drawn_line_mm == pytest.approx(79.375)
     else:
         assert view._field.message
+
+
+def test_striking_out_and_undoing_need_no_scrolling_on_the_smallest_window(window: Window) -> None:
+    """1024 by 700, with a fill that lies far from the others and the sentence about it."""
+    window.resize(1024, 700)
+    page = begin(window)
+    equip(window)
+    for text in (*LEVEL, "13.1"):
+        enter(text)
+        if focused().text():
+            enter("")  # questioned first
+    view = page._views[Step.LEVEL_FILLS]
+    QApplication.processEvents()
+    for button in (view._strike, view._undo, view._redo):
+        assert button.visibleRegion().boundingRect() == button.rect(), button.text()

@@ -125,10 +125,10 @@ class StepFills(StepView):
         return column(
             self._now,
             entry_card,
+            row(self._strike, None, self._undo, self._redo),  # above the table: in view on the smallest window too
             self._wire_words,
             self._odd,
             self._view,
-            row(self._strike, None, self._undo, self._redo),
             spacing=SPACE,
         )
 
