@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from functools import cached_property
 
@@ -17,7 +17,7 @@ from calibrator.prints.place import moved
 from calibrator.prints.sheet import Sheet
 
 _SMALL, _NAME, _ONLY = 2.6, 3.4, 3.3
-_TAIL, _HEAD, _HEAD_LEAST = 10.5, 5.2, 3.2
+_LOT_LEAST = 2.2
 _LEADING = 1.18
 _BETWEEN = 3.0
 _ONE_COLUMN: tuple[float, ...] = (34.0, 38.0, 43.0, 49.0, 56.0, 64.0, 74.0, 86.0, 98.0)
@@ -25,6 +25,20 @@ _TWO_COLUMNS = ((34.0, 30.0), (40.0, 34.0), (50.0, 38.0), (62.0, 42.0))
 _SCALES = (1.5, 1.25, 1.0, 0.9, 0.8, 0.7)
 _AMPLE = 0.5  # share of the room that words larger than needed may take
 _FEWEST_PARTS = 2  # the warning and the number stay, whatever else has to go
+
+
+@dataclass(frozen=True)
+class _LotType:
+    """Sizes of a lot number's end and beginning, and on how many lines the beginning may stand."""
+
+    tail_mm: float
+    head_mm: float
+    least_mm: float
+    lines: int
+
+
+_USUAL = _LotType(10.5, 5.2, 3.2, 3)
+_SMALLER = _LotType(7.0, 3.2, _LOT_LEAST, 6)
 
 
 @dataclass(frozen=True)
@@ -70,6 +84,11 @@ class Info:
     def height_mm(self) -> float:
         return max(column.height_mm for column in self.columns)
 
+    @property
+    def bears_lot(self) -> bool:
+        """Whether the lot number stands there whole."""
+        return all(column.lot is None or column.lot.whole for column in self.columns)
+
     def items(self) -> tuple[Item, ...]:
         """The items, the top left corner at the origin."""
         x = 0.0
@@ -85,14 +104,15 @@ def lay_info(
 ) -> Info | None:
     """The narrowest words that keep within a width and a height; smaller, then fewer, where they must be.
 
-    None where not even lot, warning and number fit.
+    A lot number loses its beginning only where it fits whole in no way. None where not even lot, warning and number
+    fit.
     """
-    for lot_lines in (3, 1):
+    for lot, whole in ((_USUAL, True), (_SMALLER, True), (_USUAL, False), (replace(_USUAL, lines=1), False)):
         for kept in range(7, _FEWEST_PARTS - 1, -1):
             for scale in _SCALES:
                 for widths in _arrangements(width_mm, scale):
-                    info = _arranged(label, said, widths, scale, kept, lot_lines, piece)
-                    if info.height_mm <= height_mm:
+                    info = _arranged(label, said, widths, scale, kept, lot, piece)
+                    if info.height_mm <= height_mm and (info.bears_lot or not whole):
                         return info
     return None
 
@@ -111,17 +131,18 @@ def _arranged(
     widths: tuple[float, ...],
     scale: float,
     kept: int,
-    lot_lines: int,
+    lot: _LotType,
     piece: tuple[int, int],
 ) -> Info:
     first, rest = widths[0], widths[-1]
     head = _part([said.joined(words.LOT, " / ")], first, _SMALL * scale, Weight.BOLD, 0.0)
-    lot = lay_lot(label.lot_number, first, _TAIL * scale, _HEAD * scale, _HEAD_LEAST * scale, lot_lines)
+    least = max(lot.least_mm * scale, _LOT_LEAST)
+    mark = lay_lot(label.lot_number, first, lot.tail_mm * scale, lot.head_mm * scale, least, lot.lines)
     only = _only(said, first, scale)
     others = tuple(_others(label, said, rest, scale, piece))[: kept - 1]
     if len(widths) == 1:
-        return Info((_Column(first, head, lot, (only, *others)),))
-    return Info((_Column(first, head, lot, (only,)), _Column(rest, None, None, others)))
+        return Info((_Column(first, head, mark, (only, *others)),))
+    return Info((_Column(first, head, mark, (only,)), _Column(rest, None, None, others)))
 
 
 def _part(

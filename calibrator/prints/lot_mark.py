@@ -23,6 +23,7 @@ class LotMark:
     tail: str
     tail_mm: float
     beside: bool
+    whole: bool = True  # False where the beginning is left out
 
     @property
     def height_mm(self) -> float:
@@ -56,7 +57,8 @@ def lay_lot(
         if natural * least_mm * 1.1 <= rest:
             return LotMark((head,), min(head_mm, rest / natural if head else head_mm), tail, shrunk, True)
     lines, size = _head_lines(head, room_mm, head_mm, least_mm, most_lines)
-    return LotMark(lines, size, tail, tail_size, False)
+    whole = "".join("".join(lines).split()) == "".join(head.split())
+    return LotMark(lines, size, tail, tail_size, False, whole)
 
 
 def _head_lines(

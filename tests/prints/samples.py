@@ -54,6 +54,7 @@ GRID = LabelGrid(
     used=1,
 )
 NASTY = "<b>Big & “red”</b> \u202egnirts\u202c 😀 של יום scoop by the north door of the calf barn\nno. 2"
+LOT_OF_40 = "NORTH-PLANT-2026-000041887-LINE-4-B-302A"
 LONG_LOT = "LOT-2026-NORTH-PLANT-0000418873-LINE-4-SHIFT-B-302A"
 
 
@@ -221,6 +222,7 @@ def documents() -> Iterator[tuple[str, Document]]:
         "strip_long",
         scoop_labels(sheet(label(lot=LONG_LOT, name=NASTY), label(TINY, lot=LONG_LOT, name=NASTY))),
     )
+    yield "strip_40", scoop_labels(sheet(label(lot=LOT_OF_40), label(TINY, lot="W" * 40), label(CONE, lot="W" * 40)))
     yield "wrap_taper", scoop_labels(sheet(label(), form=LabelForm.WRAP))
     yield (
         "wrap_small",

@@ -29,8 +29,25 @@ from calibrator.prints.output import CannotPrint, page_image, pdf_bytes, write_p
 from calibrator.prints.page import Document, Shape, Text, Weight
 from calibrator.prints.place import spread
 from calibrator.prints.record import lot_sheet
+from tests.prints.geometry import troubles
 from tests.prints.rendered import text_of
-from tests.prints.samples import GRID, LONG_LOT, NASTY, OUNCE, QUART, RED, chart, label, record, row, sheet
+from tests.prints.samples import (
+    CONE,
+    GRID,
+    HUGE,
+    LONG_LOT,
+    LOT_OF_40,
+    NASTY,
+    OUNCE,
+    QUART,
+    RED,
+    TINY,
+    chart,
+    label,
+    record,
+    row,
+    sheet,
+)
 
 
 def texts(document: Document) -> list[Text]:
@@ -193,6 +210,27 @@ def test_the_last_four_of_a_lot_number_stand_out_and_are_never_cut() -> None:
         assert mark.width_mm <= room + 1e-6
     assert lay_lot("7", 40, 10, 5, 3).tail == "7"
     assert lay_lot("", 40, 10, 5, 3).tail == "–"
+
+
+@pytest.mark.parametrize("languages", [("en",), ("es",), ("en", "es")])
+@pytest.mark.parametrize("form", list(LabelForm))
+@pytest.mark.parametrize("lot", [LOT_OF_40, "W" * 40, "lot no. 25 / 0302 A north line 4 B 0418A"])
+def test_a_lot_number_of_forty_characters_stands_whole_on_every_label(
+    lot: str, form: LabelForm, languages: tuple[str, ...]
+) -> None:
+    assert len(lot) == 40
+    for shape in (TINY, RED, HUGE, CONE):
+        document = scoop_labels(sheet(label(shape, lot=lot, name=NASTY), form=form, languages=languages))
+        shown = "".join(item.text for item in texts(document)).replace(" ", "")
+        assert lot.replace(" ", "") in shown, shape
+        assert troubles(document) == []
+
+
+@pytest.mark.parametrize("lot", [LOT_OF_40, "W" * 40])
+def test_a_lot_number_of_forty_characters_stands_whole_on_chart_and_lot_sheet(lot: str) -> None:
+    for document in (wall_chart(chart(lot_number=lot)), lot_sheet(record(lot_number=lot))):
+        for page in document.pages[:1]:
+            assert lot in "".join(item.text for item in page.items if isinstance(item, Text))
 
 
 def test_main_and_half_lines_are_told_from_others() -> None:

@@ -15,7 +15,7 @@ from calibrator.prints.labels import scoop_labels
 from calibrator.prints.output import page_layout, print_document
 from calibrator.prints.page import Document, Go, Line, Page, PathStep, Shape
 from tests.prints.rendered import MM_PER_INCH, picture, render, runs_mm
-from tests.prints.samples import CONE, GRID, HUGE, OUNCE, RED, TINY, label, sheet
+from tests.prints.samples import CONE, GRID, HUGE, LOT_OF_40, OUNCE, RED, TINY, label, sheet
 
 ALLOWED_MM = 0.2
 SCOOPS = {"50 mL": TINY, "700 mL": RED, "4 L": HUGE}
@@ -38,6 +38,14 @@ def test_lines_of_a_strip_lie_at_their_distance(name: str, paper: Paper, dpi: fl
     found = distances_below_rim(scoop_labels(sheet(one, paper=paper)), dpi, 10 + 1.2, 10)
     wanted = sorted(line.down_wall_mm for line in one.lines)
     assert found[:3] == pytest.approx(wanted, abs=ALLOWED_MM)
+
+
+@pytest.mark.parametrize("lot", [LOT_OF_40, "W" * 40])
+@pytest.mark.parametrize("name", SCOOPS)
+def test_lines_keep_their_distance_beside_a_lot_number_of_forty_characters(name: str, lot: str) -> None:
+    one = label(SCOOPS[name], lot=lot)
+    found = distances_below_rim(scoop_labels(sheet(one)), 300, 10 + 1.2, 10)
+    assert found[:3] == pytest.approx(sorted(line.down_wall_mm for line in one.lines), abs=ALLOWED_MM)
 
 
 @pytest.mark.parametrize("dpi", [300, 600])
