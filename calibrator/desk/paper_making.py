@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date, datetime
 from enum import StrEnum
+from functools import cached_property
 
 from calibrator.desk.label_lines import LineOffer, line_offers, weights_in_use
 from calibrator.desk.paper_facts import Options, lot_sheet_facts, weeks_facts
@@ -62,6 +63,12 @@ class LotPaper:
         weights = tuple(weights_in_use(self.plans, self.powder.powder, self.on))
         return line_offers(as_weighed, signed, marks, main_g, weights)
 
+    @cached_property
+    def label_step_g(self) -> float:
+        """The step that weights are told in on every label of this lot: that of the finest scale it was weighed on."""
+        scales = {signed.scale_id for signed in self.signed.values()}
+        return min(self.records.find(Scale, scale_id).resolution_g for scale_id in scales)
+
     def job(self, chosen: Chosen, at: datetime, by: str) -> Job | None:
         """The print; None where nothing is chosen for it. Raises CannotCompute."""
         make = {Want.LABELS: self._labels, Want.CHART: self._chart, Want.LOT_SHEET: self._lot_sheets}
@@ -80,8 +87,7 @@ class LotPaper:
         )
         if not scoops:
             return None
-        resolution = self.records.find(Scale, scoops[0].signed.scale_id).resolution_g
-        return LabelJob(self.farm, self.known.lot, scoops, resolution, chosen.options, at, by)
+        return LabelJob(self.farm, self.known.lot, scoops, self.label_step_g, chosen.options, at, by)
 
     def _chart(self, chosen: Chosen, at: datetime, by: str) -> ChartJob | None:
         plan = next((plan for plan in self.plans if plan.id == chosen.plan_id), None)

@@ -2,27 +2,29 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import pairwise
 from pathlib import Path
 
 import pypdfium2
 import pytest
 from answers import Answers, at_noon
-from herd import OZ_G, Herd, group
+from herd import OZ_G, TEN_ON_TWO, Herd, group
 from keys import RAIL, mnemonics, nameless
 from PySide6.QtCore import Qt
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
-from PySide6.QtWidgets import QApplication, QDialog
+from PySide6.QtWidgets import QApplication, QDialog, QStyle, QStyleOptionButton
 from pytestqt.qtbot import QtBot
+from speaking import speaking
 
 from calibrator.desk.context import Desk
 from calibrator.desk.label_cut import Cut
 from calibrator.desk.pages.paper import PaperPanel
 from calibrator.desk.theme import Theme
-from calibrator.model import Box, Ending, Paper, PrintKind, SignOff
+from calibrator.model import Box, Ending, Paper, PrintKind, SignOff, new_id
 from calibrator.model.underway import Underway
 from calibrator.prints.output import CannotPrint
-from calibrator.prints.page import Document
+from calibrator.prints.page import Document, Text
 from calibrator.records import Records
 
 TEN_OZ_LEVEL = 10 * OZ_G / 665.9
@@ -370,3 +372,67 @@ def test_page_down_passes_no_page_over(panel: PaperPanel, signed: SignOff, qtbot
         qtbot.keyClick(panel.preview, Qt.Key.Key_PageDown)
         seen.append(panel.preview.page)
     assert {after - before for before, after in pairwise(seen)} <= {0, 1}
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_every_line_offered_can_be_read_whole(panel: PaperPanel, herd: Herd, signed: SignOff, language: str) -> None:
+    """As painted: on as many lines as it needs, none cut, the rows of one height a line."""
+    herd.plan(
+        "All the calves of the north barn, evenings", group(20, rate=replace(TEN_ON_TWO, powder_mass_g=15 * OZ_G))
+    )
+    with speaking(language):
+        made = PaperPanel(panel.desk)
+        made.resize(780, 620)
+        made.show()
+        made.show_lot(signed.lot_id)
+    QApplication.processEvents()
+    boxes = [box for pick in made.choice.picks for box in (pick.box, *pick.lines)]
+    assert any(len(box.lines(box.width())) > 1 for box in boxes)
+    for box in boxes:
+        painted = QStyleOptionButton()
+        box.initStyleOption(painted)
+        room = box.style().subElementRect(QStyle.SubElement.SE_CheckBoxContents, painted, box)
+        words = painted.text.replace("&&", "&").split("\n")
+        assert "".join(words).replace(" ", "") == box.text().replace("&&", "&").replace(" ", "")
+        assert max(box.fontMetrics().horizontalAdvance(line) for line in words) <= room.width()
+        assert len(words) * box.fontMetrics().lineSpacing() <= room.height()
+    made.close()
+
+
+def test_a_line_is_offered_in_the_very_words_that_the_label_bears(
+    panel: PaperPanel, herd: Herd, signed: SignOff
+) -> None:
+    """A scale of 1 g tells ounces to hundredths: so does the panel beside the paper, and a coarser scale's scoop."""
+    fine = herd.records.keep(replace(herd.scale, id=new_id(), revision="", resolution_g=1.0, resolution_typed="1 g"))
+    coarse, herd.scale = herd.scale, fine
+    blue = herd.scoop("Blue", Box(length_mm=90, width_mm=80, height_mm=92))
+    herd.sign("", TEN_OZ_LEVEL, blue, herd.lot_of(signed))
+    herd.scale = coarse
+    panel.show_lot(signed.lot_id)
+    assert panel.document is not None
+    on_paper = {item.text for page in panel.document.pages for item in page.items if isinstance(item, Text)}
+    offered = [line.text() for pick in panel.choice.picks for line in pick.lines if line.isChecked()]
+    assert offered
+    assert all(words.split(":")[0] in on_paper for words in offered)
+    assert all("10.00 oz" in words for words in offered if "main" in words)
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_fields_abreast_stand_level(panel: PaperPanel, signed: SignOff, language: str) -> None:
+    with speaking(language):
+        made = PaperPanel(panel.desk)
+    made.resize(780, 620)
+    made.show()
+    made.show_lot(signed.lot_id)
+    made.choice.cut.setCurrentIndex(made.choice.cut.findData(Cut.READY_CUT))
+    made.choice.cut.activated.emit(0)
+    QApplication.processEvents()
+    grid = made.choice.grid
+    for one, other in (
+        (grid.columns, grid.rows),
+        (grid.width_mm, grid.height_mm),
+        (grid.left_mm, grid.top_mm),
+        (grid.pitch_x_mm, grid.pitch_y_mm),
+    ):
+        assert one.y() == other.y()
+    made.close()

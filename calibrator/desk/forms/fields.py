@@ -16,9 +16,12 @@ LONGEST_NAME = 60
 
 
 class Captioned(QWidget):
-    """A caption, any input beneath it, and a place of fixed height for a sentence beneath that."""
+    """A caption, any input beneath it, and a place of fixed height for a sentence beneath that.
 
-    def __init__(self, caption: str, field: QWidget, note: str = "") -> None:
+    A choice among what is offered has nothing to say, and needs no such place.
+    """
+
+    def __init__(self, caption: str, field: QWidget, note: str = "", *, speaks: bool = True) -> None:
         super().__init__()
         self.caption = label(caption, wrap=False)
         self.caption.setBuddy(field)
@@ -32,6 +35,7 @@ class Captioned(QWidget):
         for widget in (self.caption, field, self._message):
             layout.addWidget(widget)
         layout.addStretch(1)
+        self._message.setVisible(speaks)
         self.say(note)
 
     @property

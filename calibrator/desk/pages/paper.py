@@ -138,7 +138,7 @@ class PaperPanel(QWidget):
         number = paper.known.lot.lot_number if paper else ""
         self.heading.setText(self.tr("For lot {number}").format(number=number) if paper else "")
         if paper:
-            self.choice.offer(paper.scoops, paper.plans, farm.paper, paper.offers)
+            self.choice.offer(paper.scoops, paper.plans, farm.paper, paper.offers, paper.label_step_g)
         if want:
             self.choice.want(want, plan_id)
         self._show()

@@ -23,7 +23,7 @@ from calibrator.desk.pages.paper_grid import GridFields
 from calibrator.desk.pages.paper_scoops import ScoopPick
 from calibrator.desk.paper_facts import Options
 from calibrator.desk.paper_making import Chosen, Want
-from calibrator.desk.parts import clear
+from calibrator.desk.parts import clear, label
 from calibrator.desk.theme import SPACE
 from calibrator.desk.tongues import PAPER_LANGUAGES, on_paper
 from calibrator.desk.widgets.count_field import CountField
@@ -49,21 +49,23 @@ class PaperChoice(QFrame):
             self._kinds.addButton(choice)
         self.chart.setChecked(True)
         self.plan = QComboBox()
-        self._plan = Captioned(self.tr("Pla&n"), self.plan)
+        self._plan = Captioned(self.tr("Pla&n"), self.plan, speaks=False)
         self._scoops = QWidget()
         self._scoop_list = QVBoxLayout(self._scoops)
         self._scoop_list.setContentsMargins(0, 0, 0, 0)
+        self._scoop_list.setSpacing(SPACE)
         self.picks: list[ScoopPick] = []
         self.cut = QComboBox()
         self.cut.addItem(self.tr("Strip down the wall"), Cut.STRIP)
         self.cut.addItem(self.tr("Wrap, right around"), Cut.WRAP)
         self.cut.addItem(self.tr("Ready-cut labels"), Cut.READY_CUT)
         self.cut.setCurrentIndex(self.cut.findData(cut_of(desk.settings.now)))
-        self._cut = Captioned(self.tr("&Kind of label"), self.cut)
+        self._cut = Captioned(self.tr("&Kind of label"), self.cut, speaks=False)
+        self._cut_note = label(self.tr("A wrap is as long as its scoop goes around: cut it from plain paper."), "quiet")
         self.grid = GridFields(desk)
         self.copies = CountField(1, MOST_COPIES)
         self.copies.set_count(1)
-        self._copies = Captioned(self.tr("&Copies of each label"), self.copies)
+        self._copies = Captioned(self.tr("&Copies of each label"), self.copies, speaks=False)
         self.paper = QComboBox()
         self.paper.addItem(self.tr("Letter"), Paper.LETTER)
         self.paper.addItem(self.tr("A4"), Paper.A4)
@@ -91,8 +93,12 @@ class PaperChoice(QFrame):
         plans: Sequence[Plan],
         paper: Paper,
         offers: Callable[[Scoop], tuple[LineOffer, ...]],
+        step_g: float,
     ) -> None:
-        """Offer these; the paper is proposed once, the languages are those that this computer remembers."""
+        """Offer these, weights told in steps of `step_g`.
+
+        The paper is proposed once, the languages are those that this computer remembers.
+        """
         if not self._offered:
             self._offered = True
             self.paper.setCurrentIndex(self.paper.findData(paper))
@@ -107,7 +113,7 @@ class PaperChoice(QFrame):
         blocker.unblock()
         self._offer_scoops(scoops)
         for pick in self.picks:
-            pick.offer(offers(pick.scoop))
+            pick.offer(offers(pick.scoop), step_g)
         self._show_fields()
 
     def want(self, what: Want, plan_id: str) -> None:
@@ -174,8 +180,7 @@ class PaperChoice(QFrame):
         for pick in self.picks:
             pick.show_for(cut if labels else None)
         self._cut.setVisible(labels)
-        ready = cut is Cut.READY_CUT
-        self._cut.say(self.tr("A wrap is as long as its scoop goes around: cut it from plain paper.") if ready else "")
+        self._cut_note.setVisible(labels and cut is Cut.READY_CUT)
         self._copies.setVisible(labels)
         self.grid.setVisible(labels and cut is Cut.READY_CUT)
 
@@ -183,9 +188,9 @@ class PaperChoice(QFrame):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)
         layout.setSpacing(SPACE)
-        paper = Captioned(self.tr("Pape&r"), self.paper)
-        language = Captioned(self.tr("Lang&uage of the paper"), self.language)
+        paper = Captioned(self.tr("Pape&r"), self.paper, speaks=False)
+        language = Captioned(self.tr("Lang&uage of the paper"), self.language, speaks=False)
         asked = (self.labels, self.chart, self.sheet, self._plan, self._scoops)
-        for widget in (*asked, self._cut, self.grid, self._copies, paper, language):
+        for widget in (*asked, self._cut, self._cut_note, self.grid, self._copies, paper, language):
             layout.addWidget(widget)
         self._show_fields()

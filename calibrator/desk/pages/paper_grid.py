@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QGridLayout, QWidget
 
 from calibrator.desk.context import Desk
-from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.label_cut import grid_of, kept_grid
+from calibrator.desk.parts import label
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.desk.widgets.quantity_field import QuantityField
@@ -30,7 +30,8 @@ class GridFields(QWidget):
         self._layout = QGridLayout(self)
         self._layout.setContentsMargins(0, 0, 0, 0)
         self._layout.setHorizontalSpacing(SPACE)
-        self._layout.setVerticalSpacing(2)
+        self._layout.setVerticalSpacing(3)
+        self._placed = 0
         self.columns = self._count(self.tr("Labels abreast"), 1, MOST_ABREAST)
         self.rows = self._count(self.tr("Labels down the sheet"), 1, MOST_ABREAST)
         self.width_mm = self._length(self.tr("Width of a label"))
@@ -72,21 +73,30 @@ class GridFields(QWidget):
     def _count(self, caption: str, least: int, most: int) -> CountField:
         field = CountField(least, most)
         field.counted.connect(self._typed)
-        self._place(Captioned(caption, field))
+        self._place(caption, field, "")
         return field
 
     def _length(self, caption: str, note: str = "") -> QuantityField:
         field = QuantityField(Kind.LENGTH, self._desk.system, lowest=0.0, highest=LARGEST_MM)
         field.understood.connect(self._typed)
-        self._place(Captioned(caption, field, note))
+        self._place(caption, field, note)
         field.set_name(caption)
         return field
 
-    def _place(self, widget: Captioned) -> None:
-        widget.caption.setWordWrap(True)
-        number = self._layout.count()
-        self._layout.addWidget(widget, number // 2, number % 2)
-        self._layout.setColumnStretch(number % 2, 1)
+    def _place(self, words: str, field: QWidget, note: str) -> None:
+        """Two abreast; a caption of two lines ends where its neighbour's does, so that their fields stand level."""
+        row, column = 3 * (self._placed // 2), self._placed % 2
+        self._placed += 1
+        caption = label(words)
+        caption.setBuddy(field)
+        field.setAccessibleName(words)
+        field.setAccessibleDescription(note)
+        self._layout.addWidget(caption, row, column, Qt.AlignmentFlag.AlignBottom)
+        self._layout.addWidget(field, row + 1, column, Qt.AlignmentFlag.AlignTop)
+        if note:
+            self._layout.addWidget(label(note, "quiet"), row + 2, column, Qt.AlignmentFlag.AlignTop)
+        self._layout.setRowMinimumHeight(row + 2, SPACE // 2)
+        self._layout.setColumnStretch(column, 1)
 
     def _typed(self, *_told: object) -> None:
         if (grid := self.grid()) is not None:

@@ -7,19 +7,19 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.label_cut import Cut
 from calibrator.desk.label_lines import LineOffer
 from calibrator.desk.parts import clear
-from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.name_box import NameBox
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import Scoop
 from calibrator.prints.label_facts import LineUse
 from calibrator.science.mark import MarkProblem
-from calibrator.units import Kind, Quantity, show_mass
+from calibrator.units import Kind, Quantity
 
 THICKEST_MM = 30.0
 
@@ -33,6 +33,8 @@ class ScoopPick(QWidget):
         super().__init__()
         self._desk, self.scoop = desk, scoop
         self._offers: tuple[LineOffer, ...] = ()
+        self._told: list[str] = []
+        self._step_g = 0.0
         self.box = NameBox(scoop.name)
         self.box.setAccessibleName(self.tr("For {scoop}").format(scoop=scoop.name))
         self.box.setProperty("scoop", scoop.id)
@@ -42,7 +44,7 @@ class ScoopPick(QWidget):
         self._lines = QWidget()
         self._line_list = QVBoxLayout(self._lines)
         self._line_list.setContentsMargins(3 * SPACE, 0, 0, 0)
-        self._line_list.setSpacing(SPACE // 2)
+        self._line_list.setSpacing(SPACE)
         self.wall = QuantityField(
             Kind.LENGTH, desk.system, required=False, lowest=0.0, highest=THICKEST_MM,
             default_unit="mm",
@@ -59,18 +61,19 @@ class ScoopPick(QWidget):
         self.wall.line.setPlaceholderText(self.tr("like 2 mm"))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        layout.setSpacing(SPACE // 2)
+        layout.setSpacing(SPACE)
         for widget in (self.box, self._lines, self._wall):
             layout.addWidget(widget)
 
-    def offer(self, offers: Sequence[LineOffer]) -> None:
-        """Offer these lines; those left out before stay left out."""
+    def offer(self, offers: Sequence[LineOffer], step_g: float) -> None:
+        """Offer these lines, weights told in steps of `step_g`; those left out before stay left out."""
+        self._step_g = step_g
         self.wall.set_system(self._desk.system)
         told = [self._words(offer) for offer in offers]
-        if tuple(offers) == self._offers and told == [line.toolTip() for line in self.lines]:
+        if tuple(offers) == self._offers and told == self._told:
             return
         before = {offer.target_g: line.isChecked() for offer, line in zip(self._offers, self.lines, strict=True)}
-        self._offers = tuple(offers)
+        self._offers, self._told = tuple(offers), told
         clear(self._line_list)
         self.lines = []
         for offer, words in zip(offers, told, strict=True):
@@ -117,7 +120,7 @@ class ScoopPick(QWidget):
         return told
 
     def _line_words(self, offer: LineOffer) -> str:
-        mass = show_mass(offer.target_g, self._desk.system, decimal_comma=decimal_comma())
+        mass = shown.mass(offer.target_g, self._desk.system, resolution_g=self._step_g or None)
         plans = ", ".join(offer.plans)
         if offer.problem is MarkProblem.TOO_NEAR_FLOOR:
             return self.tr("{mass}: too near the floor").format(mass=mass)
