@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from contextlib import suppress
 from datetime import UTC, datetime
 from functools import partial
@@ -96,11 +96,16 @@ class Desk(QObject):
             return
         before = self.outbox.waiting
         with suppress(RecordsUnreachable):
-            for refused in self.outbox.deliver(self.records):
-                told = self.tr("A weighing that was kept on this computer could not be sent. It stays in {file}.")
-                self.ask.tell(f"{told.format(file=self.outbox.file)}\n\n{in_words(refused)}")
+            self.tell_refused(self.outbox.deliver(self.records))
         if self.outbox.waiting < before:
             self.changed.emit()
+
+    def tell_refused(self, refused: Sequence[RecordsError]) -> None:
+        """Say what the records' rules refused of that which waited."""
+        for error in refused:
+            told = self.tr("A weighing that was kept on this computer could not be sent. It stays in {file}.")
+            file = self.outbox.file if self.outbox else ""
+            self.ask.tell(f"{told.format(file=file)}\n\n{in_words(error)}")
 
     @property
     def initials(self) -> str:

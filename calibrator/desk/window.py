@@ -30,6 +30,7 @@ from calibrator.desk.refusals import in_words
 from calibrator.desk.standing import first_step
 from calibrator.desk.theme import SPACE, the_theme
 from calibrator.desk.trust_words import moment
+from calibrator.desk.watch import Watch
 from calibrator.model import Farm
 from calibrator.records import RecordsError, RecordsUnreachable
 
@@ -47,8 +48,6 @@ PAGES = {
 }
 COMPARISON = "calibrator.desk.pages.farms_compared"
 NOTICE_MS = 4000
-LOOK_AGAIN_MS = 5000
-LOOK_AT_LEAST_MS = 60_000
 
 
 class Window(QMainWindow):
@@ -78,11 +77,8 @@ class Window(QMainWindow):
         self.setCentralWidget(middle)
         self._notice = self._make_notice()
         self._name_farm()
-        self._seen = desk.records.version()
-        self._watch = QTimer(self)
-        self._watch.setInterval(LOOK_AGAIN_MS)
-        self._watch.timeout.connect(self._look_again)
-        self._watch.start()
+        self.watch = Watch(desk, self)
+        self.watch.looked.connect(self._looked)
         desk.go_to.connect(self.show_page)
         desk.changed.connect(self._reload)
         desk.said.connect(self._say)
@@ -185,8 +181,8 @@ class Window(QMainWindow):
         if (pending and not self._closing) or not self.current_page.leave():
             event.ignore()
             return
-        if self._watch.isActive():
-            self._watch.stop()
+        if self.watch.timer.isActive():
+            self.watch.stop()
             self.desk.settings.keep(window_width=self.width(), window_height=self.height())
             self._theme.changed.disconnect(self._repaint)
         event.accept()
@@ -277,7 +273,7 @@ class Window(QMainWindow):
         self._show_away()
         try:
             if not self.desk.waiting:
-                self._seen = self.desk.records.version()
+                self.watch.take(self.desk.records.version())
             self._name_farm()
             self._read.clear()
             if isinstance(self._stack.currentWidget(), Page):
@@ -311,20 +307,11 @@ class Window(QMainWindow):
         self._read.clear()
         self._bring_up_to_date(self.current_page)
 
-    def _look_again(self) -> None:
-        if self.desk.busy.at_work:
-            return  # reading might have to wait for what is being written
-        try:
-            self.desk.send()
-            if not self.desk.waiting and self.desk.records.version() != self._seen:
-                self.desk.changed.emit()
-            reached = not self.desk.waiting
-        except RecordsError as error:
+    def _looked(self, error: RecordsError | None) -> None:
+        known_away = self.desk.waiting and isinstance(error, RecordsUnreachable)  # said in the line above the page
+        if error is not None and not known_away:
             self._say(in_words(error))
-            reached = False
         self._show_away()
-        # Asking for a server that is away can take seconds, in which nobody can type.
-        self._watch.setInterval(LOOK_AGAIN_MS if reached else min(2 * self._watch.interval(), LOOK_AT_LEAST_MS))
 
     def _say(self, text: str) -> None:
         self._notice.setText(text)

@@ -13,6 +13,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from datetime import datetime
 from pathlib import Path
+from threading import Lock
 
 from calibrator.records.entries import Entry
 from calibrator.records.errors import DiskFull, EditedMeanwhile, NotAllowed, RecordsError, RecordsReadOnly
@@ -32,6 +33,7 @@ class Outbox:
     def __init__(self, file: Path) -> None:
         """Open or make the file. Raises `RecordsReadOnly` or `DiskFull` where it cannot be kept."""
         self.file = file
+        self._counting, self._sending = Lock(), Lock()
         with self._at_work() as store:
             for table in _TABLES:
                 store.execute(table)
@@ -60,9 +62,8 @@ class Outbox:
 
     def put(self, entry: Entry) -> None:
         """Keep a change until it can be sent; it is on the disk when this returns."""
-        with self._at_work() as store:
+        with self._counted() as store:
             store.execute("INSERT INTO waiting (told) VALUES (?)", (json.dumps(to_plain(entry)),))
-        self._count = len(self._lines())
 
     def deliver(self, records: Records) -> list[RecordsError]:
         """Send all that waits, oldest first; gives what the records' rules refused.
@@ -71,26 +72,34 @@ class Outbox:
         what was not sent then still waits.
         """
         refused: list[RecordsError] = []
-        for number, told in self._lines():
-            try:
-                bring(records, _entry(told))
-            except (NotAllowed, EditedMeanwhile) as error:
-                refused.append(error)
-                self._done(number, told, str(error))
-            else:
-                self._done(number, told, "")
+        with self._sending:  # a look beside the window may be at it already
+            for number, told in self._lines():
+                try:
+                    bring(records, _entry(told))
+                except (NotAllowed, EditedMeanwhile) as error:
+                    refused.append(error)
+                    self._done(number, told, str(error))
+                else:
+                    self._done(number, told, "")
         return refused
 
     def _done(self, number: int, told: str, why: str) -> None:
-        with self._at_work() as store:
+        with self._counted() as store:
             if why:
                 store.execute("INSERT OR IGNORE INTO refused VALUES (?, ?, ?)", (number, told, why))
             store.execute("DELETE FROM waiting WHERE number = ?", (number,))
-        self._count = len(self._lines())
 
     def _lines(self) -> list[tuple[int, str]]:
         with self._at_work() as store:
             return store.execute("SELECT number, told FROM waiting ORDER BY number").fetchall()
+
+    @contextmanager
+    def _counted(self) -> Iterator[sqlite3.Connection]:
+        """Write, and count what waits then; from several threads one after another."""
+        with self._counting:
+            with self._at_work() as store:
+                yield store
+            self._count = len(self._lines())
 
     @contextmanager
     def _at_work(self) -> Iterator[sqlite3.Connection]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from datetime import datetime
+from time import monotonic
 from typing import Any
 
 from sqlalchemy import Connection
@@ -19,6 +20,9 @@ from calibrator.records.nouns import Change, N
 from calibrator.records.opening import Opened, identity, open_store
 from calibrator.records.rows import Writing, spoken
 
+WAITED_S = 1.0
+SILENT_S = 15.0
+
 
 class Records:
     """Everything that is kept, in one SQLite file or on a PostgreSQL server.
@@ -31,6 +35,7 @@ class Records:
     def __init__(self, opened: Opened, *, read_only: bool) -> None:
         self._opened = opened
         self._open = True
+        self._silent_until = 0.0
         self.read_only = read_only
 
     @classmethod
@@ -68,8 +73,13 @@ class Records:
     def __exit__(self, *_error: object) -> None:
         self.close()
 
-    def version(self) -> int:
-        """A number that grows with each change, by whomever; cheap to ask often."""
+    def version(self, *, anew: bool = False) -> int:
+        """A number that grows with each change, by whomever; cheap to ask often.
+
+        `anew` asks even a server that let the last one wait in vain: only from a thread beside the window.
+        """
+        if anew:
+            self._silent_until = 0.0
         with self.reading() as connection:
             return rows.version(connection)
 
@@ -256,12 +266,23 @@ class Records:
 
     @contextmanager
     def reading(self) -> Iterator[Connection]:
-        """A view of the records at one moment."""
+        """A view of the records at one moment.
+
+        A server that let someone wait in vain is not asked again for a while: nobody waits for the same silence twice.
+        """
         place = self._opened.place
         if not self._open:
             raise RecordsUnreachable("closed", place=place.name)
-        with told(place.name, str(place.backups)), self._opened.engine.connect() as connection:
-            yield connection
+        begun = monotonic()
+        if begun < self._silent_until:
+            raise RecordsUnreachable("unreachable", place=place.name)
+        try:
+            with told(place.name, str(place.backups)), self._opened.engine.connect() as connection:
+                yield connection
+        except RecordsUnreachable:
+            if monotonic() - begun > WAITED_S:
+                self._silent_until = monotonic() + SILENT_S
+            raise
 
     @contextmanager
     def writing(self, what: str) -> Iterator[Writing]:

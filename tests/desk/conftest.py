@@ -10,7 +10,7 @@ import pytest
 from answers import Answers, at_noon
 from PySide6.QtWidgets import QApplication
 
-from calibrator.desk import app, busy
+from calibrator.desk import app, busy, watch
 from calibrator.desk.context import Desk
 from calibrator.desk.theme import Theme
 from calibrator.desk.tongues import Tongue
@@ -28,6 +28,7 @@ def english(qapp: QApplication) -> None:
 def patient() -> None:
     """Work beside the window is waited for, and none is done unasked: a slow computer tests the same as a quick one."""
     busy.PATIENCE_S = 600
+    watch.PATIENCE_S = 600
     app.WARMS_UP = False
 
 

@@ -13,6 +13,7 @@ from PySide6.QtCore import QEventLoop
 from PySide6.QtPrintSupport import QPrinter  # noqa: F401 - the print support is loaded before the first print
 from PySide6.QtWidgets import QApplication
 
+from calibrator.desk import watch
 from calibrator.desk.app import make_application
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.tables import TablesPage
@@ -23,6 +24,7 @@ from calibrator.records import Records
 
 
 def main(url: str, folder: Path, count: int) -> int:
+    watch.PATIENCE_S = 600
     app = make_application(["other desk"])
     Tongue(app).speak("en")
     answers = Answers()
@@ -40,7 +42,7 @@ def main(url: str, folder: Path, count: int) -> int:
             _until_done(app, desk)
         print("printed", flush=True)
         sys.stdin.readline()
-        window._look_again()
+        window.watch.look()
         page.paper.show_lot(records.every(Lot)[-1].id)
         page.paper.save_to(folder / "label.pdf")
         _until_done(app, desk)

@@ -25,9 +25,10 @@ from calibrator.desk.guide import Guide
 from calibrator.desk.pages.today import TodayPage
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.theme import Theme
+from calibrator.desk.watch import LOOK_AGAIN_MS
 from calibrator.desk.weigh_in.step_fills import StepFills
 from calibrator.desk.widgets.quantity_field import QuantityField
-from calibrator.desk.window import LOOK_AGAIN_MS, Window
+from calibrator.desk.window import Window
 from calibrator.model import Fill, FillWay, Lot, Step, WeighIn, new_id
 from calibrator.records import EditedMeanwhile, NotAllowed, Outbox, Records, RecordsUnreachable
 from tests.records.cluster import Cluster, NoServer
@@ -134,8 +135,8 @@ def test_weighing_goes_on_alone_and_is_sent_once(
         guide.restore(guide.known.fills[5].id)
         assert guide.findings.line is not None
         guide.set(drawn_line_mm=guide.findings.line.down_wall_mm)
-        window._look_again()
-        assert window._watch.interval() > LOOK_AGAIN_MS
+        window.watch.look()
+        assert window.watch.timer.interval() > LOOK_AGAIN_MS
         assert guide.findings.level is not None
         assert (guide.findings.level.fills, desk.waiting) == (7, len(ALONE) + 4)
         assert "9 entries since" in window._away.text()
@@ -150,14 +151,14 @@ def test_weighing_goes_on_alone_and_is_sent_once(
         assert answers.told == []
     finally:
         cluster.start()
-    window._look_again()
+    window.watch.look()
     assert window._away.isHidden()
     fills = herd.records.fills(weigh_in.id)
     assert [one.typed for one in fills] == [*FIRST, *ALONE]
     assert [one.struck_reason for one in fills] == ["spilled", *[None] * 7]
     assert tuple(fills) == guide.known.fills
     assert guide.weigh_in == herd.records.find(WeighIn, weigh_in.id)
-    assert window._watch.interval() == LOOK_AGAIN_MS
+    assert window.watch.timer.interval() == LOOK_AGAIN_MS
     assert guide.sign_off("AB").fills == 7
     window.replace_by_another()
 
@@ -192,7 +193,7 @@ def test_a_spot_fill_is_kept_alone_judged_and_sent_once(
         assert (answers.told, desk.waiting) == ([], 3)
     finally:
         cluster.start()
-    window._look_again()
+    window.watch.look()
     spots = herd.records.spot_fills(signed.lot_id)
     assert [(spot.typed, spot.struck_reason, spot.by) for spot in spots] == [
         ("10.0 oz", None, "AB"), ("10.1 oz", "spilled some", "AB"),

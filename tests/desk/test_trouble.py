@@ -254,8 +254,8 @@ def test_a_window_over_records_that_are_gone_stays_usable(
     qtbot.addWidget(window)
     window.show_page("weigh_in", desk.records.every(Lot)[0].id)
     with share_gone(desk.records, Path(desk.records.url)):
-        window._look_again()
+        window.watch.look()
         assert not desk.attempt(lambda: desk.records.keep(Lot(id=new_id(), farm_id="", lot_number="x")))
         assert "no longer where they were opened" in answers.told[-1]
-    window._look_again()
+    window.watch.look()
     window._close_anyway()

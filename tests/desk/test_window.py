@@ -87,16 +87,16 @@ def test_what_another_computer_kept_comes_into_view(window: Window) -> None:
     farm = desk.farm
     assert farm is not None
     desk.records.keep(replace(farm, name="Windy Hollow North"))
-    window._look_again()
+    window.watch.look()
     assert window._farm_name.text() == "Windy Hollow North"
 
 
 def test_records_that_went_away_are_told_in_words(window: Window, monkeypatch: pytest.MonkeyPatch) -> None:
-    def gone(self: Records) -> int:
+    def gone(self: Records, *, anew: bool = False) -> int:
         raise RecordsError("unreachable", place="“x”")
 
     monkeypatch.setattr(Records, "version", gone)
-    window._look_again()
+    window.watch.look()
     assert "cannot be reached" in window._notice.text()
 
 

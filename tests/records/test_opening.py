@@ -8,14 +8,16 @@ import sqlite3
 import subprocess
 import sys
 from contextlib import closing
+from dataclasses import replace
 from pathlib import Path
-from typing import Any
+from typing import Any, cast
 
 import invented
 import pytest
 from filelock import FileLock
 from invented import World
-from sqlalchemy import create_engine
+from sqlalchemy import Engine, create_engine
+from sqlalchemy.exc import OperationalError
 
 from calibrator.model import Farm
 from calibrator.records import (
@@ -29,6 +31,7 @@ from calibrator.records import (
     RecordsUnreachable,
     default_url,
     facts,
+    repository,
 )
 from calibrator.records import engine as engines
 from calibrator.records.tables import SCHEMA
@@ -334,3 +337,42 @@ def test_a_server_lost_in_the_middle_of_keeping_leaves_nothing_by_half(server: A
             lost_between_two_fills()
         assert records.version() == before
         assert records.fills(world.weigh_in.id) == world.fills
+
+
+class _Silent:
+    """A server behind a pulled cable: asking takes seconds, and then comes nothing."""
+
+    def __init__(self) -> None:
+        self.now, self.takes_s, self.asked = 1000.0, 5.0, 0
+
+    def connect(self) -> None:
+        self.asked += 1
+        self.now += self.takes_s
+        raise OperationalError("connect", None, Exception("timeout expired"))
+
+    def dispose(self) -> None: ...
+
+
+def test_nobody_waits_for_the_same_silence_twice(file: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    silent = _Silent()
+    monkeypatch.setattr(repository, "monotonic", lambda: silent.now)
+    with Records.open(str(file)) as records:
+        before = records._opened
+        records._opened = replace(before, engine=cast(Engine, silent))
+        for _ in range(3):
+            with pytest.raises(RecordsUnreachable, match="cannot be reached"):
+                records.version()
+        assert silent.asked == 1
+        silent.now += repository.SILENT_S
+        silent.takes_s = 0.1  # refused at once: asking again holds nobody up
+        for _ in range(2):
+            with pytest.raises(RecordsUnreachable):
+                records.version()
+        assert silent.asked == 3
+        silent.takes_s = 5.0
+        with pytest.raises(RecordsUnreachable):
+            records.version()
+        records._opened = before  # it is there again: whoever looks beside the window finds out
+        with pytest.raises(RecordsUnreachable):
+            records.version()
+        assert records.version(anew=True) == records.version() == 0

@@ -15,7 +15,7 @@ from types import TracebackType
 from PySide6.QtCore import QObject, QTimer
 from PySide6.QtWidgets import QApplication
 
-from calibrator.desk import busy
+from calibrator.desk import busy, watch
 from calibrator.desk.ask import Ask
 from calibrator.desk.context import Desk
 from calibrator.desk.window import Window
@@ -65,7 +65,9 @@ def spend(hours: float, seed: int, folder: Path, answers: Ask) -> Day:
     sys.excepthook = hook
     try:
         with demo_records(folder) as records:
-            busy.PATIENCE_S = 600  # the robot waits for what it began, so that the same seed does the same
+            busy.PATIENCE_S = watch.PATIENCE_S = (
+                600  # the robot waits for what it began, so that the same seed does the same
+            )
             desk = Desk(records, answers, clock=clock)
             weigh_a_new_lot(desk)
             window = Window(desk)

@@ -141,7 +141,7 @@ class Hand:
             QTest.keyClick(line, Qt.Key.Key_Return)
 
     def _look_again(self) -> None:
-        self._window._look_again()
+        self._window.watch.look()
 
     def _resize(self) -> None:
         self._window.resize(self._rng.randrange(1024, 1600), self._rng.randrange(700, 1000))

@@ -1,0 +1,83 @@
+"""Looks every few seconds for what other computers have kept, and sends what waits for the server.
+
+It looks beside the window: a server that is away lets whoever asks wait for seconds, in which nobody could type.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QObject, QTimer, Signal
+
+from calibrator.desk.background import Background
+from calibrator.desk.context import Desk
+from calibrator.model.underway import Underway
+from calibrator.records import RecordsError, RecordsUnreachable
+
+PATIENCE_S = 0.02
+LOOK_AGAIN_MS = 5000
+LOOK_AT_LEAST_MS = 60_000
+
+
+@dataclass(frozen=True)
+class Seen:
+    """What a look found: the records' version, and what their rules refused of that which waited."""
+
+    version: int
+    refused: tuple[RecordsError, ...] = ()
+
+
+class Watch(QObject):
+    """`looked` tells after each look: the error where the records were not reached, else None."""
+
+    looked = Signal(object)
+
+    def __init__(self, desk: Desk, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._desk = desk
+        self._version = desk.records.version()
+        self._waiting = 0
+        self._work = Background(self)
+        self._work.done.connect(self._seen)
+        self._work.failed.connect(self._not_reached)
+        self.timer = QTimer(self)
+        self.timer.setInterval(LOOK_AGAIN_MS)
+        self.timer.timeout.connect(self.look)
+        self.timer.start()
+
+    def stop(self) -> None:
+        """Look no more. A file is let go of first, because another may take its place."""
+        self.timer.stop()
+        self._work.stop(wait=not self._desk.records.on_server)
+
+    def take(self, version: int) -> None:
+        """What is kept up to here is on the screen already."""
+        self._version = version
+
+    def look(self) -> None:
+        """Look now, unless a look is underway or reading might have to wait for what is being written."""
+        if not self._desk.busy.at_work and not self._work.at_work:
+            self._waiting = self._desk.waiting
+            self._work.start(self._look, patience_s=PATIENCE_S)
+
+    def _look(self, _underway: Underway) -> Seen:
+        version, outbox = self._desk.records.version(anew=True), self._desk.outbox
+        if outbox is None or not outbox.waiting:
+            return Seen(version)
+        refused = tuple(outbox.deliver(self._desk.records))
+        return Seen(self._desk.records.version(), refused)
+
+    def _seen(self, seen: Seen) -> None:
+        self._desk.tell_refused(seen.refused)
+        if seen.version > self._version or self._desk.waiting < self._waiting:
+            self._desk.changed.emit()
+        self.timer.setInterval(LOOK_AGAIN_MS)
+        self.looked.emit(None)
+
+    def _not_reached(self, error: Exception) -> None:
+        if not isinstance(error, RecordsError):
+            raise error
+        if isinstance(error, RecordsUnreachable) and self._desk.waiting < self._waiting:
+            self._desk.changed.emit()  # some of it was sent before the server went away again
+        self.timer.setInterval(min(2 * self.timer.interval(), LOOK_AT_LEAST_MS))
+        self.looked.emit(error)
