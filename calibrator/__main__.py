@@ -13,6 +13,10 @@ from types import ModuleType
 from typing import Any, NoReturn
 
 from calibrator import __version__
+from calibrator.later import put_off
+
+UNUSED = {"asyncio": ("iscoroutine",), "importlib.metadata": ()}
+"""What SQLAlchemy loads for ways of working that are not ours, with the functions that it takes out of it."""
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -41,6 +45,8 @@ def load_desk() -> ModuleType:
     # Loading makes much and throws away little: collecting meanwhile is a tenth of the start.
     gc.disable()
     linecache.cache = _Forgetful()
+    with put_off(UNUSED):
+        import_module("sqlalchemy.dialects.sqlite")
     # PySide6 reads the source of every module that is loaded after it, so what needs no window goes first.
     for name in ("calibrator.records", "calibrator.science.mark", "calibrator.science.weighing", "calibrator.units"):
         import_module(name)

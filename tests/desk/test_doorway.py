@@ -36,6 +36,7 @@ page = opener.window.current_page
 assert page.key == "today" and page.lot_card.heading.text() and page.spot_card.verdict.text()
 assert not app.windowIcon().isNull()
 heavy = {"alembic", "scipy", "numpy", "pint", "pyqtgraph", "calibrator.prints.chart", "calibrator.prints.labels"}
+heavy |= {"asyncio", "ssl", "email"}
 import linecache
 assert not linecache.cache, "sources are kept"
 print(*sorted(heavy & set(sys.modules)))
