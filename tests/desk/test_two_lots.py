@@ -154,6 +154,22 @@ def test_the_page_shows_either_lots_table_and_changes_over(
     assert nameless(page) == []
 
 
+def test_today_s_figures_stay_in_view_beneath_the_change_over(
+    herd: Herd, two: tuple[SignOff, SignOff], qtbot: QtBot, answers: Answers
+) -> None:
+    """On a window of 1280 by 800 pixels, with powder left of the old lot typed in and the changes told."""
+    herd.plan("Milk", group(10))
+    page = page_of(herd, qtbot, answers)
+    page.resize(1060, 768)  # what such a window leaves beside the rail and its own edges
+    bar = page.view.lot_bar
+    bar.left.set_typed("40 oz")
+    bar.left_typed.emit()
+    QApplication.processEvents()
+    assert bar.both.isVisible()
+    assert page.view.today.visibleRegion().boundingRect() == page.view.today.rect()
+    assert bar.height() < 768 * 0.3
+
+
 def test_what_is_left_of_the_old_lot_is_typed_and_told(
     herd: Herd, two: tuple[SignOff, SignOff], qtbot: QtBot, answers: Answers
 ) -> None:

@@ -6,12 +6,12 @@ from collections.abc import Callable
 from datetime import date
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
-from PySide6.QtWidgets import QComboBox, QFrame, QVBoxLayout
+from PySide6.QtWidgets import QComboBox, QFrame, QGridLayout
 
 from calibrator.desk.change_over import Refused, Wrong, refused
 from calibrator.desk.days import DayNotUnderstood
 from calibrator.desk.forms.fields import DayField, focus_on
-from calibrator.desk.parts import button, label, row
+from calibrator.desk.parts import button, column, label, row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import LotStanding, Standing
@@ -37,6 +37,7 @@ class LotBar(QFrame):
         self._others: list[str] = []
         self._shown_id = ""
         self.lots = QComboBox()
+        self.lots.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.lots.setAccessibleName(self.tr("Table for the lot"))
         self._caption = label(self.tr("Table for the l&ot"), wrap=False)
         self._caption.setBuddy(self.lots)
@@ -47,20 +48,8 @@ class LotBar(QFrame):
         self.change = button("", self._change_over)
         self.words, self.both = label(""), label("")
         self.left = QuantityField(Kind.MASS, UnitSystem.FARM, required=False)
-        self._left_caption = label("", wrap=False)
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)
-        layout.setSpacing(SPACE)
-        layout.addLayout(row(self._caption, self.lots, None, spacing=SPACE))
-        layout.addWidget(self.words)
-        when = row(self.day, spacing=SPACE)
-        when.addWidget(self.change, 0, Qt.AlignmentFlag.AlignVCenter)
-        when.setStretch(0, 1)
-        layout.addLayout(when)
-        beside = row(self._left_caption, self.left, spacing=SPACE)
-        beside.setStretch(1, 1)
-        layout.addLayout(beside)
-        layout.addWidget(self.both)
+        self._left_caption = label("")
+        self._lay_out()
         self.both.hide()
         self.lots.activated.connect(self._choose)
         self.left.line.textEdited.connect(self.left_typed)
@@ -95,6 +84,23 @@ class LotBar(QFrame):
         )
         self._left_caption.setText(text)
         self.left.set_name(text)
+
+    def _lay_out(self) -> None:
+        """Two rows of two, so that the table beneath stays in view on a window of 800 pixels."""
+        grid = QGridLayout(self)
+        grid.setContentsMargins(2 * SPACE, SPACE, 2 * SPACE, SPACE)
+        grid.setHorizontalSpacing(2 * SPACE)
+        grid.setVerticalSpacing(SPACE // 2)
+        when = row(self.day, spacing=SPACE)
+        when.addWidget(self.change, 0, Qt.AlignmentFlag.AlignVCenter)
+        when.setStretch(0, 1)
+        grid.addLayout(column(self._caption, self.lots, None, spacing=3), 0, 0)
+        grid.addLayout(when, 0, 1)
+        grid.addWidget(self.words, 1, 0, Qt.AlignmentFlag.AlignTop)
+        grid.addLayout(column(self._left_caption, self.left, None, spacing=3), 1, 1)
+        grid.addWidget(self.both, 2, 0, 1, 2)
+        grid.setColumnStretch(0, 2)
+        grid.setColumnStretch(1, 3)
 
     def other_id(self) -> str:
         """The open lot that is not shown, of several the newest."""

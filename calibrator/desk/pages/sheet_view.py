@@ -45,6 +45,7 @@ TABLE_HEIGHT = 250
 FIT_AFTER_MS = 200
 ONE_LINE, TWO_LINES, LINE = 34, 50, 20  # scoops that need their names take a second line
 LONGEST_NAME = 30
+WIDE_NUMBER_PX = 300
 
 
 class SheetView(QWidget):
@@ -156,7 +157,9 @@ class SheetView(QWidget):
         set_style_property(self._lot_card, "tone", "" if known else "warn")
         if lot is None or signed is None:
             return
-        self.lot_number.setText(self.tr("Lot {number}").format(number=on_screen(lot.lot_number, LONGEST_NAME)))
+        self.lot_number.setWordWrap(len(lot.lot_number) > LONGEST_NAME)  # and on one line it needs no more than its own
+        self.lot_number.setMinimumWidth(WIDE_NUMBER_PX if self.lot_number.wordWrap() else 0)
+        self.lot_number.setText(self.tr("Lot {number}").format(number=lot.lot_number))
         told = [lot.product, self.tr("weighed in {day}").format(day=day_text(signed.at.date()))]
         if marks:
             told.append(self.tr("line down the wall: {marks}").format(marks=marks_words(marks, scoops, system)))
