@@ -6,6 +6,7 @@ The bundle itself is driven on a clean root by `tests/bundle_on_clean_root.py`, 
 from __future__ import annotations
 
 import sys
+import tomllib
 from pathlib import Path
 from types import ModuleType
 from typing import Any
@@ -22,6 +23,8 @@ def system(request: pytest.FixtureRequest, monkeypatch: pytest.MonkeyPatch) -> s
     monkeypatch.setattr(sys, "platform", request.param)
     hooks = ModuleType("PyInstaller.utils.hooks")
     hooks.collect_submodules = lambda name: [f"{name}.all"]  # type: ignore[attr-defined]
+    hooks.copy_metadata = lambda name: [(__file__, f"{name}.dist-info")]  # type: ignore[attr-defined]
+    monkeypatch.setattr("importlib.util.find_spec", lambda name: name)  # the additions are installed
     monkeypatch.setitem(sys.modules, "PyInstaller.utils.hooks", hooks)
     for name in ("PyInstaller", "PyInstaller.utils"):
         monkeypatch.setitem(sys.modules, name, ModuleType(name))
@@ -51,8 +54,16 @@ def test_every_resource_is_carried_to_where_it_is_looked_for(steps: dict[str, An
 def test_what_is_loaded_by_name_is_named(steps: dict[str, Any]) -> None:
     told = steps["Analysis"].call_args.kwargs
     assert {"calibrator.all", "PySide6.QtOpenGL", "PySide6.QtOpenGLWidgets"} <= set(told["hiddenimports"])
+    assert {"psycopg.all", "keyring.backends.all"} <= set(told["hiddenimports"])
+    assert (__file__, "keyring.dist-info") in told["datas"]  # it finds its backends by what the package declares
     assert not set(told["hiddenimports"]) & set(told["excludes"])
     assert Path(steps["Analysis"].call_args.args[0][0]).is_file()
+
+
+def test_the_bundle_is_made_with_every_addition_of_the_program() -> None:
+    extras = tomllib.loads((ROOT / "pyproject.toml").read_text("utf-8"))["project"]["optional-dependencies"]
+    for_people = ",".join(sorted(extras.keys() - {"bundle", "test"}))
+    assert f"calibrator[{for_people}]" in extras["bundle"]
 
 
 def test_each_system_gets_its_icon_and_no_black_window(steps: dict[str, Any], system: str) -> None:

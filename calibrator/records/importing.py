@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime
 from pathlib import Path
 from typing import Any
@@ -22,6 +22,9 @@ from calibrator.records.repository import Records
 from calibrator.records.rows import Writing, spoken
 from calibrator.records.tables import changes
 
+IMPORTED = "imported from "
+"""Before the file's name in the reason of what came with an export of everything."""
+
 
 @dataclass(frozen=True)
 class Imported:
@@ -35,14 +38,17 @@ class Imported:
 def import_season(records: Records, folder_or_file: str | Path, underway: Underway = unwatched) -> Imported:
     """Bring in a file of this format, or all such files of a folder by name; all of it or nothing.
 
-    What is there already is left alone. Raises `ImportRefused`, which names file, entry and field.
+    What is there already is left alone. Where other records are there, what is new says in the reason of its first
+    telling which file it came with; empty records become the same as those that the file was made of.
+    Raises `ImportRefused`, which names file, entry and field.
     """
     added, there = 0, 0
     counts: Counter[str] = Counter()
     with records.writing("import") as writing:
+        others = writing.last > 0
         for file in _files(Path(folder_or_file)):
             for number, plain in enumerate(one_by_one(read_changes(file, underway), underway), start=1):
-                entry = _bring(writing, plain, file.name, number)
+                entry = _bring(writing, plain, file.name, number, mark=others)
                 added, there = (added, there + 1) if entry is None else (added + 1, there)
                 counts.update(_new(entry))
     return Imported(added, there, dict(counts))
@@ -71,9 +77,11 @@ def _files(path: Path) -> list[Path]:
     return files
 
 
-def _bring(writing: Writing, plain: Any, file: str, number: int) -> Entry | None:
+def _bring(writing: Writing, plain: Any, file: str, number: int, *, mark: bool) -> Entry | None:
     try:
         entry: Entry = from_plain(Entry, plain)
+        if mark and isinstance(entry, Told) and entry.replaces is None and not entry.why:
+            entry = replace(entry, why=f"{IMPORTED}{file}")
         before = writing.last
         with told("these records", kind=_spoken(entry)):
             apply(writing, entry)

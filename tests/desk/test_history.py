@@ -6,12 +6,13 @@ from dataclasses import replace
 from datetime import date
 
 import pytest
+from answers import at_noon
 from PySide6.QtWidgets import QLabel, QPushButton
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.history import HistoryList, changed_words
-from calibrator.model import Composition, Cylinder, Farm, Lot, Scale, Scoop, UnitSystem
+from calibrator.model import Composition, Cylinder, Farm, FeederTrial, FillWay, Lot, Scale, Scoop, UnitSystem, WeighIn
 
 LOT = Lot(id="a", farm_id="f", lot_number="25-0302A", package_count=40)
 SCALE = Scale(
@@ -21,6 +22,10 @@ SCOOP = Scoop(
     id="c", farm_id="f", name="red", shape=Cylinder(diameter_mm=96, height_mm=92), volume_ml=640.0, volume_u_ml=1.5
 )
 FARM = Farm(id="f", name="Windy Hollow")
+WEIGH_IN = WeighIn(id="w", farm_id="f", lot_id="a", started_at=at_noon())
+TRIAL = FeederTrial(
+    id="t", farm_id="f", lot_id="a", scoop_id="c", scale_id="s", way=FillWay.LEVEL, started_at=at_noon()
+)
 
 
 @pytest.mark.parametrize(
@@ -38,6 +43,12 @@ FARM = Farm(id="f", name="Windy Hollow")
         (FARM, replace(FARM, units=UnitSystem.METRIC), "units farm units → metric"),
         (FARM, replace(FARM, tolerance_share=0.03, name="W"), "name “Windy Hollow” → “W”; tolerance 2.0 % → 3.0 %"),
         (LOT, replace(LOT, revision="x"), "–"),
+        (TRIAL, replace(TRIAL, withdrawn_reason="wrong bag"), "counts no more, because: wrong bag"),
+        (replace(TRIAL, withdrawn_reason="wrong bag"), TRIAL, "counts again"),
+        (TRIAL, replace(TRIAL, closed=True), "closed"),
+        (replace(TRIAL, closed=True), TRIAL, "opened again"),
+        (WEIGH_IN, replace(WEIGH_IN, abandoned=True), "given up"),
+        (replace(WEIGH_IN, abandoned=True), WEIGH_IN, "taken up again"),
         (None, LOT, "entered"),
     ],
 )

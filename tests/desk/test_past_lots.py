@@ -84,6 +84,7 @@ def test_a_struck_fill_comes_struck_and_it_says_where_it_came_from(herd: Herd, r
     assert (told.by, told.why) == ("MK", "brought in from old weights.xlsx")
     assert why_words(told.why) == told.why
     assert why_words("wrong number") == "wrong number"
+    assert why_words("imported from all.json") == "came with everything in all.json"
     assert SeasonFacts(records, herd.farm).lots[0].fills == 5
 
 

@@ -13,13 +13,14 @@ from answers import Answers
 from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtWidgets import QApplication, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.wire_form import SAMPLE, WireForm
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.weigh_in.step_fills import StepFills
+from calibrator.desk.widgets.stray_keys import strays
 from calibrator.desk.wire import GARBAGE_LINES
 from calibrator.model import Fill, Lot, Scale, Scoop, Step
 
@@ -287,6 +288,23 @@ def test_a_moving_scale_that_strays_is_passed_over(page: WeighInPage) -> None:
     page._next.setFocus()
     types(page._next, "ST,GS,+ 11.60 oz\r")
     assert step(page)._weight.text() == "11.60 oz"
+
+
+def test_spaces_of_a_quick_finger_are_no_scale(page: WeighInPage, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The Enter after them belongs to the finger too; a weight with spaces before it is still a scale's."""
+    came: list[str] = []
+    strays.came.connect(came.append)
+    entered: list[int] = []
+    monkeypatch.setattr(QPushButton, "keyPressEvent", lambda button, event: entered.append(event.key()))
+    undo = step(page)._undo
+    undo.setEnabled(True)
+    undo.setFocus()
+    types(undo, "   \r")
+    assert (came, entered) == ([], [Qt.Key.Key_Space] * 3 + [Qt.Key.Key_Return])
+    undo.setFocus()
+    types(undo, "   11.6\r", start_ms=2_000_000)
+    assert came == ["11.6"]
+    assert entered[4:].count(Qt.Key.Key_Return) == 0
 
 
 def test_fingers_press_buttons_and_type_counts_as_ever(page: WeighInPage, answers: Answers) -> None:

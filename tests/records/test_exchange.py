@@ -198,6 +198,20 @@ def test_what_is_there_already_is_left_alone(records: Records, tmp_path: Path) -
     assert export_text(records) == text
 
 
+def test_what_joins_other_records_says_which_file_it_came_with(records: Records, tmp_path: Path) -> None:
+    world = _filled(records)
+    told = tmp_path / "everything.json"
+    told.write_text(export_text(records), encoding="utf-8")
+    with Records.open(str(tmp_path / "other.sqlite")) as other:
+        other.keep(invented.farm())
+        import_season(other, told)
+        reasons = [change.why for change in other.history(Lot, world.lot.id)]
+        assert reasons == ["imported from everything.json", "a note"]
+        before = other.version()
+        import_season(other, told)  # known again in spite of the reason
+        assert other.version() == before
+
+
 def test_a_folder_is_brought_in_by_file_names(records: Records, tmp_path: Path, empty_file: Path) -> None:
     _filled(records)
     told = json.loads(export_text(records))

@@ -18,9 +18,11 @@ from calibrator.desk.trust_words import moment
 from calibrator.desk.words import step_words, way_words
 from calibrator.model import FillWay, PackageKind, Paper, Step, UnitSystem
 from calibrator.records.bringing import BROUGHT_IN
+from calibrator.records.importing import IMPORTED
 from calibrator.units import show_length, show_mass, show_percent, show_scoop_volume, show_volume
 
 SHOWN = 6
+ENDINGS = ("withdrawn_reason", "abandoned", "closed")
 NAMELESS: Mapping[str, str] = {}
 translate = QCoreApplication.translate
 
@@ -69,6 +71,8 @@ class HistoryList(QWidget):
 
 def why_words(why: str) -> str:
     """A reason as it was given; that of what came out of a file in the language of the screen."""
+    if why.startswith(IMPORTED):
+        return translate("History", "came with everything in {file}").format(file=why.removeprefix(IMPORTED))
     if not why.startswith(BROUGHT_IN):
         return why
     return translate("History", "brought in from {file}").format(file=why.removeprefix(BROUGHT_IN))
@@ -91,6 +95,9 @@ def _changes(before: Any, after: Any, system: UnitSystem, called: Mapping[str, s
         old, new = (_by_name(getattr(noun, name), called) for noun in (before, after))
         if _told_elsewhere(name, names):
             continue
+        if name in ENDINGS:
+            yield _ending_words(name, new)
+            continue
         if is_dataclass(old) and type(old) is type(new) and _told_apart(old):
             yield from _changes(old, new, system, called)
             continue
@@ -101,6 +108,16 @@ def _changes(before: Any, after: Any, system: UnitSystem, called: Mapping[str, s
         else:
             text = translate("History", "{what} {old} → {new}")
             yield text.format(what=caption, old=words[0], new=words[1])
+
+
+def _ending_words(name: str, now: bool | str) -> str:
+    """What became of a weigh-in, a check or a trial: said as it was done, not as an entry from no to yes."""
+    if name == "withdrawn_reason":
+        counts_no_more = translate("History", "counts no more, because: {reason}")
+        return counts_no_more.format(reason=now) if now else translate("History", "counts again")
+    if name == "abandoned":
+        return translate("History", "given up") if now else translate("History", "taken up again")
+    return translate("History", "closed") if now else translate("History", "opened again")
 
 
 def _by_name(value: Any, called: Mapping[str, str]) -> Any:
@@ -254,7 +271,4 @@ def _work_captions() -> dict[str, str]:
         "drawn_line_typed": drawn,
         "line_mm": translate("History", "line filled to"),
         "line_typed": translate("History", "line filled to"),
-        "abandoned": translate("History", "given up"),
-        "closed": translate("History", "closed"),
-        "withdrawn_reason": translate("History", "counts no more because"),
     }

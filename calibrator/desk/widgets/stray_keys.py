@@ -33,8 +33,8 @@ class Burst:
 
     @property
     def running(self) -> bool:
-        """Whether so many keys came on end that no fingers typed them."""
-        return len(self.text) >= LEAST_KEYS
+        """Whether so many keys came on end that no fingers typed them; the spaces before are a quick finger's."""
+        return len(self.text.strip()) >= LEAST_KEYS
 
     def take(self, event: QKeyEvent) -> bool:
         """Add a key to the burst, or begin anew after a pause. Gives whether it belongs to what came before."""
