@@ -1895,6 +1895,22 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>{what} {old} → {new}</translation>
     </message>
     <message>
+        <source>counts no more, because: {reason}</source>
+        <translation>ya no cuenta, porque: {reason}</translation>
+    </message>
+    <message>
+        <source>counts again</source>
+        <translation>vuelve a contar</translation>
+    </message>
+    <message>
+        <source>taken up again</source>
+        <translation>retomada</translation>
+    </message>
+    <message>
+        <source>opened again</source>
+        <translation>abierta de nuevo</translation>
+    </message>
+    <message>
         <source>yes</source>
         <translation>sí</translation>
     </message>
@@ -2151,12 +2167,12 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>abandonada</translation>
     </message>
     <message>
-        <source>closed</source>
-        <translation>cerrada</translation>
+        <source>came with everything in {file}</source>
+        <translation>llegó con todo lo de {file}</translation>
     </message>
     <message>
-        <source>counts no more because</source>
-        <translation>ya no cuenta porque</translation>
+        <source>closed</source>
+        <translation>cerrada</translation>
     </message>
     <message>
         <source>bags {bags}, {feedings}</source>
