@@ -9,10 +9,11 @@ from __future__ import annotations
 
 import math
 import re
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import MISSING, fields, is_dataclass
 from datetime import UTC, date, datetime
 from enum import Enum
+from functools import cache, partial
 from types import NoneType, UnionType
 from typing import Any, Union, get_args, get_origin, get_type_hints
 
@@ -20,6 +21,9 @@ TYPE = "type"
 """The key that names the dataclass; no noun has a field of this name."""
 
 LARGEST_INTEGER = 2**31 - 1
+_Reader = Callable[[Any, str], Any]
+"""Takes a JSON form and where it stands, and gives the value."""
+
 _INFINITE = {"Infinity": math.inf, "-Infinity": -math.inf}
 
 
@@ -79,28 +83,45 @@ def plain_fields(value: Any, where: str = "") -> dict[str, Any]:
 
 def from_plain(hint: Any, plain: Any, where: str = "") -> Any:
     """The value that `plain` tells, as `hint` asks. Raises `NotPlain` with the field and the fault."""
-    options = get_args(hint) if get_origin(hint) in (Union, UnionType) else (hint,)
-    if plain is None and NoneType in options:
-        return None
-    options = tuple(option for option in options if option is not NoneType)
-    if len(options) > 1 or is_dataclass(options[0]):
-        return _one_of(options, plain, where)
-    if get_origin(options[0]) is tuple:
-        return _tuple(get_args(options[0])[0], plain, where)
-    return _scalar(options[0], plain, where)
+    return _reader(hint)(plain, where)
 
 
 def from_fields(kind: type, plain: Mapping[str, Any], where: str = "") -> Any:
     """A dataclass from a mapping of JSON forms. Only fields with a default may be missing."""
     prefix = f"{where}." if where else ""
-    known = hints(kind)
+    readers, needed = _fields_of(kind)
     for name in plain:
-        if name not in known:
+        if name not in readers:
             raise NotPlain(prefix + name, "is not a known field")
-    for field in fields(kind):
-        if field.name not in plain and field.default is MISSING:
-            raise NotPlain(prefix + field.name, "is missing")
-    return kind(**{name: from_plain(known[name], told, prefix + name) for name, told in plain.items()})
+    for name in needed:
+        if name not in plain:
+            raise NotPlain(prefix + name, "is missing")
+    return kind(**{name: readers[name](told, prefix + name) for name, told in plain.items()})
+
+
+@cache
+def _fields_of(kind: type) -> tuple[dict[str, _Reader], tuple[str, ...]]:
+    """What reads each field of a dataclass, and the fields that must be told."""
+    needed = tuple(field.name for field in fields(kind) if field.default is MISSING)
+    return {name: _reader(hint) for name, hint in hints(kind).items()}, needed
+
+
+@cache
+def _reader(hint: Any) -> _Reader:
+    """What reads a value of this hint; found out once for each, as stores are read in thousands of values."""
+    options = get_args(hint) if get_origin(hint) in (Union, UnionType) else (hint,)
+    known = tuple(option for option in options if option is not NoneType)
+    if len(known) > 1 or is_dataclass(known[0]):
+        read: _Reader = partial(_one_of, {kind_word(option): option for option in known})
+    elif get_origin(known[0]) is tuple:
+        read = partial(_tuple, _reader(get_args(known[0])[0]))
+    else:
+        read = _SCALARS.get(known[0]) or partial(_told_in_text, known[0])
+    return partial(_or_nothing, read) if len(known) < len(options) else read
+
+
+def _or_nothing(read: _Reader, plain: Any, where: str) -> Any:
+    return None if plain is None else read(plain, where)
 
 
 def _sound_text(text: str, where: str) -> str:
@@ -132,34 +153,38 @@ def _utc(moment: datetime, where: str) -> datetime:
         raise NotPlain(where, "is not a time that can be kept") from None
 
 
-def _one_of(options: tuple[Any, ...], plain: Any, where: str) -> Any:
+def _one_of(kinds: Mapping[str, type], plain: Any, where: str) -> Any:
     if not isinstance(plain, Mapping):
         raise NotPlain(where, "should be a group of named values")
-    kinds = {kind_word(option): option for option in options}
     kind = kinds.get(str(plain.get(TYPE)))
     if kind is None:
         raise NotPlain(f"{where}.{TYPE}" if where else TYPE, f"should be one of {', '.join(kinds)}")
     return from_fields(kind, {name: told for name, told in plain.items() if name != TYPE}, where)
 
 
-def _tuple(hint: Any, plain: Any, where: str) -> tuple[Any, ...]:
+def _tuple(read: _Reader, plain: Any, where: str) -> tuple[Any, ...]:
     if not isinstance(plain, list):
         raise NotPlain(where, "should be a list")
-    return tuple(from_plain(hint, one, f"{where}[{at}]") for at, one in enumerate(plain))
+    return tuple(read(one, f"{where}[{at}]") for at, one in enumerate(plain))
 
 
-def _scalar(hint: Any, plain: Any, where: str) -> Any:
-    if hint is bool:
-        return _expect(plain, bool, "should be true or false", where)
-    if hint is float:
-        return _number(plain, where)
-    if hint is int:
-        if isinstance(plain, bool):
-            raise NotPlain(where, "should be a whole number")
-        return _sound_integer(_expect(plain, int, "should be a whole number", where), where)
-    text = _sound_text(_expect(plain, str, "should be text", where), where)
-    if hint is str:
-        return text
+def _truth(plain: Any, where: str) -> Any:
+    return _expect(plain, bool, "should be true or false", where)
+
+
+def _integer(plain: Any, where: str) -> int:
+    if isinstance(plain, bool):
+        raise NotPlain(where, "should be a whole number")
+    return _sound_integer(_expect(plain, int, "should be a whole number", where), where)
+
+
+def _text(plain: Any, where: str) -> str:
+    return _sound_text(_expect(plain, str, "should be text", where), where)
+
+
+def _told_in_text(hint: Any, plain: Any, where: str) -> Any:
+    """A word of an enumeration, a day or a moment."""
+    text = _text(plain, where)
     try:
         return _utc(datetime.fromisoformat(text), where) if hint is datetime else _word_or_date(hint, text)
     except NotPlain:
@@ -187,3 +212,6 @@ def _expect(plain: Any, kind: type, fault: str, where: str) -> Any:
     if not isinstance(plain, kind):
         raise NotPlain(where, fault)
     return plain
+
+
+_SCALARS: dict[type, _Reader] = {bool: _truth, float: _number, int: _integer, str: _text}
