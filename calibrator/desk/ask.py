@@ -49,10 +49,12 @@ class Ask(QObject):
         _open(_ReasonDialog(question, on_text, _window()))
 
     def save_path(self, title: str, suggestion: str, kinds: str, on_path: Callable[[Path], None]) -> None:
-        """Ask where to save a file."""
-        dialog = QFileDialog(_window(), title, suggestion, kinds)
+        """Ask where to save a file; `suggestion` is a whole path. A name without an ending gets the suggestion's."""
+        proposed = Path(suggestion)
+        dialog = QFileDialog(_window(), title, str(proposed.parent), kinds)
         dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-        dialog.selectFile(suggestion)
+        dialog.setDefaultSuffix(proposed.suffix[1:])  # or the file to be written over would not be asked about
+        dialog.selectFile(proposed.name)
         _when_chosen(dialog, on_path)
 
     def open_path(self, title: str, kinds: str, on_path: Callable[[Path], None]) -> None:

@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from contextlib import suppress
 from datetime import UTC, datetime
 from functools import partial
+from pathlib import Path
 from typing import TypeVar
 
 from PySide6.QtCore import QObject, Signal
@@ -13,6 +14,7 @@ from PySide6.QtCore import QObject, Signal
 from calibrator.desk.ask import Ask
 from calibrator.desk.busy import Busy
 from calibrator.desk.refusals import in_words
+from calibrator.desk.saving import file_name, folder_of
 from calibrator.desk.settings import Settings
 from calibrator.desk.wire import ScaleWire
 from calibrator.model import Farm, UnitSystem
@@ -141,21 +143,43 @@ class Desk(QObject):
         self.changed.emit()
         return result
 
-    def work(self, what: str, work: Callable[[Underway], T], then: Callable[[T], None]) -> None:
+    def work(
+        self,
+        what: str,
+        work: Callable[[Underway], T],
+        then: Callable[[T], None],
+        elsewhere: Callable[[], None] | None = None,
+    ) -> None:
         """As `attempt`, for what may take long: beside the window, with a sign that says `what` and can end it.
 
-        Nothing of an ended work is kept. See `Busy.do` for what `work` may use.
+        Nothing of an ended work is kept. See `Busy.do` for what `work` may use. Where a file could not be written,
+        `elsewhere` is offered: it asks for another place.
         """
-        self.busy.do(what, work, partial(self._done, then), self._not_done)
+        self.busy.do(what, work, partial(self._done, then), partial(self._not_done, elsewhere))
+
+    def save_as(self, title: str, parts: Sequence[str], kinds: str, ending: str, write: Callable[[Path], None]) -> None:
+        """Ask where to save a file named after `parts`, in the folder used last; `ending` has its dot."""
+        proposed = folder_of(self.settings.now.save_folder) / file_name(parts, ending)
+        self.ask.save_path(title, str(proposed), kinds, partial(self._place_chosen, write))
+
+    def tell_not_written(self, error: Exception, elsewhere: Callable[[], None]) -> None:
+        """Say why a file could not be written, and offer another place."""
+        self.ask.confirm(in_words(error), self.tr("Choose another place"), elsewhere)
+
+    def _place_chosen(self, write: Callable[[Path], None], path: Path) -> None:
+        self.settings.keep(save_folder=str(path.parent))
+        write(path)
 
     def _done(self, then: Callable[[T], None], result: T) -> None:
         self.changed.emit()
         then(result)
 
-    def _not_done(self, error: Exception) -> None:
+    def _not_done(self, elsewhere: Callable[[], None] | None, error: Exception) -> None:
         self.changed.emit()  # what it had begun may have left its traces, such as a number that is spoiled
         if isinstance(error, Ended):
             self.say(self.tr("Stopped before it was done."))
+        elif elsewhere is not None and getattr(error, "elsewhere", False):
+            self.tell_not_written(error, elsewhere)
         elif isinstance(error, RecordsError) or hasattr(error, "sentence"):
             self.ask.tell(in_words(error))
         else:

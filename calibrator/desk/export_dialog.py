@@ -64,7 +64,7 @@ class ExportDialog(QDialog):
             self._write_texts(sheets, path)
 
     def _begin(self, sheets: tuple[SheetOf, ...], write: Callable[[Underway], None]) -> None:
-        self.desk.work(self.tr("Writing the figures"), write, partial(self._saved, sheets))
+        self.desk.work(self.tr("Writing the figures"), write, partial(self._saved, sheets), self._ask_path)
 
     def _files(self, sheets: tuple[SheetOf, ...], path: Path) -> list[tuple[SheetOf, Path]]:
         return [(one, path.with_name(f"{path.stem} {one.name}.csv")) for one in sheets]
@@ -83,8 +83,8 @@ class ExportDialog(QDialog):
     def _ask_path(self) -> None:
         kinds = self.tr("Workbook (*.xlsx)") if self.workbook.isChecked() else self.tr("Text (*.csv)")
         ending = ".xlsx" if self.workbook.isChecked() else ".csv"
-        name = self.tr("figures {day}").format(day=self.desk.clock().date().isoformat())
-        self.desk.ask.save_path(self.tr("Save all figures"), name + ending, kinds, self.save)
+        parts = (self._farm.name, self.tr("figures"), self.desk.clock().date().isoformat())
+        self.desk.save_as(self.tr("Save all figures"), parts, kinds, ending, self.save)
 
     def _offer(self) -> None:
         for box in (self.comma, self.mark):

@@ -11,7 +11,7 @@ from PySide6.QtPrintSupport import QPrinter
 from calibrator.desk.paper_jobs import Job, end_sheets
 from calibrator.model import Ending, Printed, SheetEnding, new_id
 from calibrator.model.underway import Underway, part_of
-from calibrator.prints.output import print_document, write_pdf
+from calibrator.prints.output import check_place, print_document, write_pdf
 from calibrator.prints.page import Document
 from calibrator.records import Records
 
@@ -22,6 +22,7 @@ def save_pdf(records: Records, job: Job, shown: Document, path: Path, underway: 
     A file that cannot be written takes no number: `shown` is written to that place first, for trial. Raises
     `CannotPrint`, `DoesNotFit` or a `RecordsError`.
     """
+    check_place(path)
     trial = path.with_name(path.name + ".trial")
     write_pdf(shown, trial, part_of(underway, 0.0, 0.5))
     trial.unlink(missing_ok=True)

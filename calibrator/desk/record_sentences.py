@@ -276,6 +276,7 @@ SENTENCES = (
         "{place} cannot be written: another program has it open, or you may not write there. Close it there, "
         "or choose another name or place.",
     ),
+    QT_TRANSLATE_NOOP("Records", "The folder {place} is not there any more. Choose another place."),
     QT_TRANSLATE_NOOP("Records", "{place} cannot be written: {fault}. Choose another place."),
 )
 """Those of `calibrator.records.errors`; a test keeps the two alike."""

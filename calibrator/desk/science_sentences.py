@@ -60,7 +60,16 @@ SENTENCES = (
     ),
     QT_TRANSLATE_NOOP("Science", "The degrees of freedom of the scale's error must be above zero."),
     QT_TRANSLATE_NOOP("Science", "The density of air must be far below that of water."),
-    QT_TRANSLATE_NOOP("Science", "The file {name} could not be written: {reason}. Choose another folder."),
+    QT_TRANSLATE_NOOP("Science", "The folder {folder} is not there any more. Choose another place."),
+    QT_TRANSLATE_NOOP("Science", "{name} cannot be written: {reason}. Choose another place."),
+    QT_TRANSLATE_NOOP(
+        "Science", "The disk is full, so {name} was not written. Free some space or choose another place."
+    ),
+    QT_TRANSLATE_NOOP(
+        "Science",
+        "{name} cannot be written: another program has it open, or you may not write there. Close it there, or "
+        "choose another name or place.",
+    ),
     QT_TRANSLATE_NOOP("Science", "The fills of this weigh-in do not reach to a result."),
     QT_TRANSLATE_NOOP("Science", "The finished level does not fit this much water and powder; read it once more."),
     QT_TRANSLATE_NOOP("Science", "The hot water must be warmer than the cold water."),

@@ -67,7 +67,7 @@ class SeasonDoors(QWidget):
                 write_pdf(season_report(facts), path, underway)
             return facts is not None
 
-        self.desk.work(self.tr("Making the season report"), write, self._saved)
+        self.desk.work(self.tr("Making the season report"), write, self._saved, self._ask_report)
 
     def _saved(self, written: bool) -> None:
         if written:
@@ -78,5 +78,6 @@ class SeasonDoors(QWidget):
         if farm is None or not self.desk.records.sign_offs(farm.id):
             self.desk.ask.tell(self.tr("Nothing is signed off yet: a report begins with the first sign-off."))
             return
-        name = self.tr("season {day}").format(day=self.desk.clock().date().isoformat()) + ".pdf"
-        self.desk.ask.save_path(self.tr("Save the season report"), name, self.tr("Report (*.pdf)"), self.save_report)
+        parts = (farm.name, self.tr("season"), self.desk.clock().date().isoformat())
+        title, kinds = self.tr("Save the season report"), self.tr("Report (*.pdf)")
+        self.desk.save_as(title, parts, kinds, ".pdf", self.save_report)

@@ -16,13 +16,12 @@ MOST = 100_000.0  # of anything that is kept as a number here
 
 @dataclass(frozen=True)
 class Preferences:
-    """`screen_language` is blank to follow the system; `paper_languages` are those of one print, in order.
-
-    `label_cut`, `label_grid` and `label_half` are how labels were printed last, `walls_mm` how thick the walls of
-    scoops are, by their ids. `scale_port` is where a scale sends its weights (blank: nowhere), `scale_mask` how its
-    lines look, `scale_enters` whether they are entered at once. `server` is the address of the records where they are
-    on a server (never with a password), blank for the file on this computer; `last_seen` is what the clock said when
-    the program last looked.
+    """`screen_language` is blank to follow the system; `paper_languages` are those of one print, in order. `label_cut`,
+    `label_grid` and `label_half` are how labels were printed last, `walls_mm` how thick the walls of scoops are, by
+    their ids. `scale_port` is where a scale sends its weights (blank: nowhere), `scale_mask` how its lines look,
+    `scale_enters` whether they are entered at once. `save_folder` is where a file was saved last. `server` is the
+    address of the records where they are on a server (never with a password), blank for the file on this computer;
+    `last_seen` is what the clock said when the program last looked.
     """
 
     screen_language: str = ""
@@ -38,6 +37,7 @@ class Preferences:
     label_grid: dict[str, float] = field(default_factory=dict)
     walls_mm: dict[str, float] = field(default_factory=dict)
     server: str = ""
+    save_folder: str = ""
     last_seen: str = ""
     scale_port: str = ""
     scale_speed: str = "9600 8N1"

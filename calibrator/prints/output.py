@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+from contextlib import suppress
 from pathlib import Path
 
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QSizeF
@@ -14,6 +15,7 @@ from calibrator.prints.page import Document, Page
 from calibrator.prints.paint import MM_PER_INCH, paint_page
 
 _PDF_DPI = 1200
+_DISK_IS_FULL = (28, 122)  # ENOSPC, EDQUOT
 
 
 class CannotPrint(Exception):
@@ -26,6 +28,12 @@ class CannotPrint(Exception):
         super().__init__(sentence.format(**params))
         self.sentence = sentence
         self.params = params
+
+
+class NotWritten(CannotPrint):
+    """A file could not be written; one of that name that was there before is as it was."""
+
+    elsewhere = True  # another place may do
 
 
 def page_layout(page: Page) -> QPageLayout:
@@ -43,16 +51,44 @@ def page_layout(page: Page) -> QPageLayout:
 def write_pdf(document: Document, path: Path, underway: Underway = unwatched) -> None:
     """Write a PDF file whole or not at all. Raises CannotPrint."""
     beside = path.with_name(path.name + ".part")
+    content = pdf_bytes(document, underway)
+    check_place(path)
     try:
-        beside.write_bytes(pdf_bytes(document, underway))
+        beside.write_bytes(content)
         os.replace(beside, path)
     except OSError as error:
-        beside.unlink(missing_ok=True)
-        raise CannotPrint(
-            "The file {name} could not be written: {reason}. Choose another folder.",
-            name=path.name,
-            reason=str(error.strerror),
-        ) from error
+        with suppress(OSError):
+            beside.unlink(missing_ok=True)
+        raise _refused(error, path) from error
+
+
+def check_place(path: Path) -> None:
+    """Raises NotWritten where a file of that name is there and may not be written, or is held by another program."""
+    if not path.exists():
+        return
+    try:
+        with path.open("r+b"):  # changes nothing
+            return
+    except OSError as error:
+        raise _refused(error, path) from error
+
+
+def _refused(error: OSError, path: Path) -> NotWritten:
+    name = path.name
+    if not path.parent.is_dir():
+        return NotWritten("The folder {folder} is not there any more. Choose another place.", folder=str(path.parent))
+    if error.errno in _DISK_IS_FULL:
+        told = "The disk is full, so {name} was not written. Free some space or choose another place."
+        return NotWritten(told, name=name)
+    if isinstance(error, PermissionError):
+        return NotWritten(
+            "{name} cannot be written: another program has it open, or you may not write there. Close it there, or "
+            "choose another name or place.",
+            name=name,
+        )
+    return NotWritten(
+        "{name} cannot be written: {reason}. Choose another place.", name=name, reason=error.strerror or "?"
+    )
 
 
 def pdf_bytes(document: Document, underway: Underway = unwatched) -> bytes:

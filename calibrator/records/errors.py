@@ -115,6 +115,7 @@ SENTENCES = {
     "space or choose another place.",
     "table_in_use": "{place} cannot be written: another program has it open, or you may not write there. Close it "
     "there, or choose another name or place.",
+    "table_no_folder": "The folder {place} is not there any more. Choose another place.",
     "table_fault": "{place} cannot be written: {fault}. Choose another place.",
 }
 """The English sentences by code."""
@@ -166,7 +167,9 @@ class ForeignRefused(RecordsError):
 
 
 class TableNotWritten(RecordsError):
-    """A table for other programs could not be written; an older file of that name is as it was."""
+    """A file for other programs could not be written; an older file of that name is as it was."""
+
+    elsewhere = True  # another place may do
 
 
 class EditedMeanwhile(RecordsError):

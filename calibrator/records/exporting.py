@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterator, Mapping
-from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
@@ -14,9 +13,9 @@ from calibrator.model import Fill, Mark, Printed, SheetEnding, SignOff, SpotFill
 from calibrator.model.underway import Underway, one_by_one, unwatched
 from calibrator.records import facts, fingerprints
 from calibrator.records.entries import Added, Entry, Signed, Struck, Told, pieces_of, text_of
-from calibrator.records.errors import DiskFull, RecordsReadOnly
 from calibrator.records.repository import Records
 from calibrator.records.rows import as_value
+from calibrator.records.table_file import replacing
 from calibrator.records.tables import FACTS, NOUNS, changes, marks, sign_offs
 
 
@@ -28,21 +27,12 @@ def export_text(records: Records) -> str:
 
 
 def export_file(records: Records, file: Path, underway: Underway = unwatched) -> None:
-    """Write all records to a file, whole or not at all. Raises `DiskFull` or `RecordsReadOnly`."""
-    unfinished = file.with_name(file.name + ".part")
-    try:
-        with unfinished.open("w", encoding="utf-8", newline="\n") as written:
-            with records.reading() as connection:
-                written.writelines(pieces_of(every_entry(connection, underway)))
-            written.flush()
-            os.fsync(written.fileno())
-        os.replace(unfinished, file)
-    except OSError as error:
-        full = error.errno in (28, 122)
-        raise (DiskFull if full else RecordsReadOnly)("disk_full" if full else "read_only", place=str(file)) from None
-    finally:
-        with suppress(OSError):
-            unfinished.unlink(missing_ok=True)
+    """Write all records to a file, whole or not at all. Raises `TableNotWritten`."""
+    with replacing(file) as unfinished, unfinished.open("w", encoding="utf-8", newline="\n") as written:
+        with records.reading() as connection:
+            written.writelines(pieces_of(every_entry(connection, underway)))
+        written.flush()
+        os.fsync(written.fileno())
 
 
 def every_entry(connection: Connection, underway: Underway = unwatched) -> Iterator[Entry]:

@@ -107,6 +107,8 @@ def replacing(file: Path) -> Iterator[Path]:
     """A file beside `file` to write to, put in its place once the block ends well. Raises `TableNotWritten`."""
     unfinished = file.with_name(file.name + ".part")
     try:
+        if file.exists() and not os.access(file, os.W_OK):
+            raise PermissionError  # some systems would put another in the place of a file that is write-protected
         yield unfinished
         os.replace(unfinished, file)
     except OSError as error:
@@ -129,6 +131,8 @@ def _refused(error: OSError, file: Path) -> TableNotWritten:
         return TableNotWritten("table_disk_full", place=file.name)
     if isinstance(error, PermissionError):
         return TableNotWritten("table_in_use", place=file.name)
+    if not file.parent.is_dir():
+        return TableNotWritten("table_no_folder", place=str(file.parent))
     return TableNotWritten("table_fault", place=file.name, fault=error.strerror or "?")
 
 

@@ -19,6 +19,8 @@ class Answers(Ask):
         self.yes = True
         self.words = "spilled some"
         self.path: Path | None = None
+        self.first_paths: list[Path] = []  # these are chosen before it, one after another
+        self.proposed: list[Path] = []
 
     def tell(self, text: str) -> None:
         self.told.append(text)
@@ -35,8 +37,10 @@ class Answers(Ask):
 
     def save_path(self, title: str, suggestion: str, kinds: str, on_path: Callable[[Path], None]) -> None:
         self.asked.append(title)
-        if self.path:
-            on_path(self.path)
+        self.proposed.append(Path(suggestion))
+        path = self.first_paths.pop(0) if self.first_paths else self.path
+        if path:
+            on_path(path)
 
     def open_path(self, title: str, kinds: str, on_path: Callable[[Path], None]) -> None:
         self.save_path(title, "", kinds, on_path)

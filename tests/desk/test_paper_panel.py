@@ -103,10 +103,43 @@ def test_a_file_that_cannot_be_written_takes_no_number(
     panel: PaperPanel, herd: Herd, signed: SignOff, answers: Answers, tmp_path: Path
 ) -> None:
     panel.show_plan(herd.plan().id)
-    answers.path = tmp_path / "no such folder" / "chart.pdf"
+    answers.path, answers.yes = tmp_path / "no such folder" / "chart.pdf", False
     panel.save_button.click()
-    assert len(answers.told) == 1
+    assert "is not there any more" in answers.asked[-1]
     assert herd.records.prints(herd.farm.id) == []
+
+
+def test_after_a_place_that_is_gone_another_can_be_chosen(
+    panel: PaperPanel, herd: Herd, signed: SignOff, answers: Answers, tmp_path: Path
+) -> None:
+    panel.show_plan(herd.plan().id)
+    answers.first_paths, answers.path = [tmp_path / "gone" / "chart.pdf"], tmp_path / "chart.pdf"
+    panel.save_button.click()
+    assert answers.path.is_file()
+    assert [sheet.number for sheet in herd.records.prints(herd.farm.id)] == [1]
+    assert answers.proposed[1].parent.is_dir()  # not the one that is gone
+
+
+def test_a_file_that_another_program_holds_takes_no_number_and_stays(
+    panel: PaperPanel, herd: Herd, signed: SignOff, answers: Answers, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    held = tmp_path / "chart.pdf"
+    held.write_bytes(b"read elsewhere")
+    opened = Path.open
+
+    def refuse(path: Path, mode: str = "r", *more: object) -> object:
+        if path == held and mode == "r+b":
+            raise PermissionError(13, "held")
+        return opened(path, mode, *more)  # type: ignore[call-overload]
+
+    monkeypatch.setattr(Path, "open", refuse)
+    panel.show_plan(herd.plan().id)
+    answers.path, answers.yes = held, False
+    panel.save_button.click()
+    assert "another program has it open" in answers.asked[-1]
+    assert herd.records.prints(herd.farm.id) == []
+    monkeypatch.undo()
+    assert held.read_bytes() == b"read elsewhere"
 
 
 def test_a_store_that_cannot_be_written_leaves_no_file(
@@ -206,15 +239,22 @@ def test_paper_and_language_are_chosen(
 
 
 def test_a_name_is_proposed_that_every_system_takes(
-    panel: PaperPanel, herd: Herd, answers: Answers, monkeypatch: pytest.MonkeyPatch
+    panel: PaperPanel, herd: Herd, answers: Answers, tmp_path: Path
 ) -> None:
-    herd.sign('25/11:"03"', TEN_OZ_LEVEL)
-    panel.show_plan(herd.plan("Morning milk", group(10)).id)
-    proposed: list[str] = []
-    monkeypatch.setattr(answers, "save_path", lambda title, name, kinds, on_path: proposed.append(name))
+    """Whose, of which lot, what, of which day; in the folder where a file was saved last, while it is there."""
+    signed = herd.sign('25/11:"03"', TEN_OZ_LEVEL)
+    panel.show_plan(herd.plan("Morning milk?", group(10)).id)
+    panel.desk.settings.keep(save_folder=str(tmp_path))
     panel.save_button.click()
-    assert proposed[0].endswith(".pdf")
-    assert not set(proposed[0]) & set('<>:"/\\|?*')
+    assert answers.proposed[-1] == tmp_path / "Windy Hollow - 25 11 03 - wall chart Morning milk - 2026-03-02.pdf"
+    panel.show_lot(signed.lot_id)
+    folder = tmp_path / "prints"
+    folder.mkdir()
+    answers.path = folder / "label.pdf"
+    panel.save_button.click()
+    answers.path = None
+    panel.save_button.click()
+    assert answers.proposed[-1] == folder / "Windy Hollow - 25 11 03 - scoop labels - 2026-03-02.pdf"
 
 
 def test_it_tells_to_print_at_full_size(panel: PaperPanel, herd: Herd, signed: SignOff) -> None:

@@ -71,8 +71,17 @@ def test_a_file_is_written_whole_or_not_at_all(tmp_path: Path) -> None:
         write_csv(spoiled, file)
     assert file.read_bytes() == "\ufeff°Brix\r\n11.2\r\n".encode()
     assert [one.name for one in tmp_path.iterdir()] == [file.name]
-    with pytest.raises(TableNotWritten, match="No such file"):
+    with pytest.raises(TableNotWritten, match="The folder .*nowhere is not there any more"):
         write_csv(FlatTable(("a",)), tmp_path / "nowhere" / "x.csv")
+
+
+def test_a_write_protected_file_is_not_replaced(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    file = tmp_path / "lots.csv"
+    file.write_text("the one before")
+    monkeypatch.setattr("os.access", lambda path, mode: False)  # to the system's master nothing is protected
+    with pytest.raises(TableNotWritten, match="you may not write there"):
+        write_csv(FlatTable(("a",)), file)
+    assert file.read_text() == "the one before"
 
 
 @pytest.mark.parametrize(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -125,19 +126,20 @@ class RecordsForm(QWidget):
 
     def export(self) -> None:
         """Write all records to one file of the documented kind."""
-        suggestion = f"records-{self.desk.clock():%Y-%m-%d}.json"
-        self.desk.ask.save_path(self.tr("Save everything"), suggestion, self.tr("Records (*.json)"), self._export)
+        self._save_as(self.tr("Save everything"), self.tr("Records (*.json)"), ".json", self._export)
 
     def export_workbook(self) -> None:
         """Write all records as the sheets of a workbook."""
-        suggestion = f"records-{self.desk.clock():%Y-%m-%d}.xlsx"
-        kinds = self.tr("Workbooks (*.xlsx)")
-        self.desk.ask.save_path(self.tr("Save a workbook"), suggestion, kinds, self._export_workbook)
+        self._save_as(self.tr("Save a workbook"), self.tr("Workbooks (*.xlsx)"), ".xlsx", self._export_workbook)
 
     def export_texts(self) -> None:
         """Write all records as CSV, a text for each kind, in one ZIP."""
-        suggestion = f"records-{self.desk.clock():%Y-%m-%d}.zip"
-        self.desk.ask.save_path(self.tr("Save as CSV"), suggestion, self.tr("ZIP (*.zip)"), self._export_texts)
+        self._save_as(self.tr("Save as CSV"), self.tr("ZIP (*.zip)"), ".zip", self._export_texts)
+
+    def _save_as(self, title: str, kinds: str, ending: str, write: Callable[[Path], None]) -> None:
+        """All farms are in it, so none is in its name."""
+        parts = (self.tr("records"), self.desk.clock().date().isoformat())
+        self.desk.save_as(title, parts, kinds, ending, write)
 
     def bring_in_table(self) -> None:
         """Ask for a spreadsheet of lots or weighings."""
@@ -164,19 +166,24 @@ class RecordsForm(QWidget):
 
     def _export(self, path: Path) -> None:
         self.desk.work(
-            self.tr("Saving everything"), partial(export_file, self.desk.records, path), partial(self._saved, path)
+            self.tr("Saving everything"),
+            partial(export_file, self.desk.records, path),
+            partial(self._saved, path),
+            self.export,
         )
 
     def _export_workbook(self, path: Path) -> None:
         records = self.desk.records
-        self.desk.work(self.tr("Saving a workbook"), partial(_written, records, path), partial(self._saved, path))
+        write, then = partial(_written, records, path), partial(self._saved, path)
+        self.desk.work(self.tr("Saving a workbook"), write, then, self.export_workbook)
 
     def _saved(self, path: Path, _none: None) -> None:
         self.desk.say(self.tr("Saved as {file}.").format(file=path.name))
 
     def _export_texts(self, path: Path) -> None:
         records = self.desk.records
-        self.desk.work(self.tr("Saving as CSV"), partial(_zipped, records, path), partial(self._saved, path))
+        write, then = partial(_zipped, records, path), partial(self._saved, path)
+        self.desk.work(self.tr("Saving as CSV"), write, then, self.export_texts)
 
     def _bring_in(self, path: Path) -> None:
         records = self.desk.records

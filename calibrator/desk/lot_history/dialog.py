@@ -12,7 +12,6 @@ from calibrator.desk.counted import counted
 from calibrator.desk.lot_history.model import WHAT, LotHistoryModel, Row, history_file, rows_of
 from calibrator.desk.lot_history.words import Speaker, topic_words
 from calibrator.desk.parts import button, label, row, show_as_rows
-from calibrator.desk.refusals import in_words
 from calibrator.desk.scoop_names import scoop_title
 from calibrator.desk.theme import SPACE
 from calibrator.desk.trust_words import moment
@@ -50,7 +49,7 @@ class LotHistoryDialog(QDialog):
         try:
             write_csv(table, path, CsvStyle())
         except TableNotWritten as error:
-            self.desk.ask.tell(in_words(error))
+            self.desk.tell_not_written(error, self._ask_path)
             return
         self.desk.say(counted.checks_saved(len(table.rows)))
 
@@ -85,10 +84,10 @@ class LotHistoryDialog(QDialog):
         self.told.setText(text.format(when=moment(one.at), who=one.by or "–", what=told.line))
 
     def _ask_path(self) -> None:
-        plain = "".join(letter if letter.isalnum() or letter in "-_" else "-" for letter in self._lot.lot_number)[:60]
-        name = self.tr("history {lot}").format(lot=plain)
+        farm = self.desk.farm.name if self.desk.farm else ""
+        parts = (farm, self._lot.lot_number, self.tr("history"), self.desk.clock().date().isoformat())
         title = self.tr("Save the history as a table")
-        self.desk.ask.save_path(title, f"{name}.csv", self.tr("Table (*.csv)"), self.save)
+        self.desk.save_as(title, parts, self.tr("Table (*.csv)"), ".csv", self.save)
 
     def _lay_out(self) -> None:
         show_as_rows(self.table, self.model, self.tr("All that was kept of this lot, newest first"))

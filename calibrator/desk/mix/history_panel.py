@@ -35,7 +35,6 @@ from calibrator.desk.mix_history import (
 )
 from calibrator.desk.mix_table import history_table
 from calibrator.desk.parts import button, card, column, label, row, show_as_rows
-from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.model import BagCount, Farm, MixCheck
 from calibrator.records.errors import TableNotWritten
@@ -104,7 +103,7 @@ class HistoryPanel(QWidget):
         try:
             write_csv(table, path)
         except TableNotWritten as error:
-            self.desk.ask.tell(in_words(error))
+            self.desk.tell_not_written(error, self._ask_path)
             return
         self.desk.say(counted.checks_saved(len(table.rows)))
 
@@ -181,7 +180,9 @@ class HistoryPanel(QWidget):
 
     def _ask_path(self) -> None:
         title, kinds = self.tr("Save the checks as a table"), self.tr("Table (*.csv)")
-        self.desk.ask.save_path(title, self.tr("mix-checks.csv"), kinds, self.save_table)
+        farm = self.desk.farm.name if self.desk.farm else ""
+        parts = (farm, self.tr("mix checks"), self.desk.clock().date().isoformat())
+        self.desk.save_as(title, parts, kinds, ".csv", self.save_table)
 
     def _ask_withdraw(self) -> None:
         key = self.model.check_id(self.table.currentIndex().row())

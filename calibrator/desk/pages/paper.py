@@ -31,7 +31,6 @@ from calibrator.prints.page import Document
 from calibrator.science.errors import CannotCompute
 
 SIDE_WIDTH = 344
-NOT_IN_FILE_NAMES = '<>:"/\\|?*·'
 
 
 class PaperPanel(QWidget):
@@ -111,7 +110,8 @@ class PaperPanel(QWidget):
         if job is None or document is None:
             return
         told = partial(self._told, self.tr("Saved as {name}."), path.name)
-        self.desk.work(self.tr("Saving as PDF"), partial(save_pdf, self.desk.records, job, document, path), told)
+        write = partial(save_pdf, self.desk.records, job, document, path)
+        self.desk.work(self.tr("Saving as PDF"), write, told, self._save)
 
     def print_to(self, printer: QPrinter) -> None:
         """Send to a printer and keep that it was. What the printer did not take is kept as never used."""
@@ -227,9 +227,21 @@ class PaperPanel(QWidget):
     def _save(self) -> None:
         if self._document is None:
             return
-        name = "".join(" " if sign in NOT_IN_FILE_NAMES else sign for sign in self._document.title)
-        suggestion = " ".join(name.split()) + ".pdf"
-        self.desk.ask.save_path(self.tr("Save as PDF"), suggestion, self.tr("PDF files (*.pdf)"), self.save_to)
+        self.desk.save_as(
+            self.tr("Save as PDF"), self._name_parts(), self.tr("PDF files (*.pdf)"), ".pdf", self.save_to
+        )
+
+    def _name_parts(self) -> tuple[str, ...]:
+        """Whose, of which lot, what it is, of which day."""
+        what = {
+            Want.LABELS: self.tr("scoop labels"),
+            Want.CHART: self.tr("wall chart"),
+            Want.LOT_SHEET: self.tr("lot sheet"),
+        }[self.choice.wanted()]
+        farm = self.desk.farm.name if self.desk.farm else ""
+        lot = self._paper.known.lot.lot_number if self._paper else ""
+        plan = self.choice.plan.currentText() if self.choice.wanted() is Want.CHART else ""
+        return farm, lot, " ".join((what, plan)).strip(), self.desk.clock().date().isoformat()
 
     def _leave(self) -> None:
         self.left.emit()

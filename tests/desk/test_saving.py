@@ -1,0 +1,64 @@
+"""Names and folders that are proposed for files."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from PySide6.QtCore import QStandardPaths
+from PySide6.QtWidgets import QApplication, QFileDialog
+
+from calibrator.desk.ask import Ask
+from calibrator.desk.saving import file_name, folder_of
+
+
+@pytest.mark.parametrize(
+    ("parts", "name"),
+    [
+        (
+            ("Windy Hollow", "25-0302A", "wall chart", "2026-03-02"),
+            "Windy Hollow - 25-0302A - wall chart - 2026-03-02.pdf",
+        ),
+        (("", "25/03:02A", "label"), "25 03 02A - label.pdf"),
+        (("..", "  ", "-"), "calibrator.pdf"),
+        (("CON",), "_CON.pdf"),
+        (("com1.old",), "_com1.old.pdf"),
+        (("Rancho La Niña.", "tab\there"), "Rancho La Niña - tabhere.pdf"),
+    ],
+)
+def test_names_that_file_systems_take(parts: tuple[str, ...], name: str) -> None:
+    assert file_name(parts, ".pdf") == name
+
+
+@given(st.lists(st.text(max_size=200), max_size=4))
+def test_any_names_of_farm_and_lot_make_a_name_that_can_be_written(parts: list[str]) -> None:
+    name = file_name(parts, ".pdf")
+    assert len(name.encode()) <= 255
+    assert not set(name) & set('<>:"/\\|?*\x00\n\r\t')
+    assert name == name.strip()
+    assert not name.startswith((".", "-"))
+
+
+def test_the_folder_used_last_is_proposed_while_it_is_there(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    documents = tmp_path / "Documents"
+    monkeypatch.setattr(QStandardPaths, "writableLocation", lambda _: str(documents))
+    assert folder_of(str(tmp_path)) == tmp_path
+    assert folder_of(str(tmp_path / "gone")) == Path.home()
+    documents.mkdir()
+    assert folder_of(str(tmp_path / "gone")) == documents
+    assert folder_of("") == documents
+
+
+def test_the_dialog_opens_there_and_adds_the_ending(qapp: QApplication, tmp_path: Path) -> None:
+    """With the ending a file that is there already is asked about before it is written over."""
+    found: list[Path] = []
+    Ask(qapp).save_path("Save", str(tmp_path / "label.pdf"), "PDF files (*.pdf)", found.append)
+    dialog = next(widget for widget in qapp.topLevelWidgets() if isinstance(widget, QFileDialog) and widget.isVisible())
+    assert Path(dialog.directory().absolutePath()) == tmp_path
+    assert Path(dialog.selectedFiles()[0]).name == "label.pdf"
+    assert dialog.defaultSuffix() == "pdf"
+    dialog.selectFile("other")
+    dialog.accept()
+    assert found == [tmp_path / "other.pdf"]
