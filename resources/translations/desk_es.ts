@@ -963,6 +963,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Una pesada guardada en esta computadora no se pudo enviar. Se queda en {file}.</translation>
     </message>
     <message>
+        <source>Choose another place</source>
+        <translation>Elegir otro lugar</translation>
+    </message>
+    <message>
         <source>Stopped before it was done.</source>
         <translation>Se detuvo antes de terminar.</translation>
     </message>
@@ -1018,8 +1022,8 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Texto (*.csv)</translation>
     </message>
     <message>
-        <source>figures {day}</source>
-        <translation>datos {day}</translation>
+        <source>figures</source>
+        <translation>cifras</translation>
     </message>
     <message>
         <source>Lots, sign-offs with intervals and budgets, fills, spot fills, lines, checks of the mix, counts of bags and trials, struck-out ones too. Units stand in the headings; masses are grams.</source>
@@ -2284,6 +2288,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Naranja: la media corrida de cada lote y sus límites. Círculo: dentro. Triángulo: demasiado ligera (abajo), demasiado fuerte (arriba). Rombo: todavía no se sabe. Cuadro: costales contados en esos días.</translation>
     </message>
     <message>
+        <source>mix checks</source>
+        <translation>revisiones de mezcla</translation>
+    </message>
+    <message>
         <source>Checks of the mix and counts of bags, newest first</source>
         <translation>Revisiones de la mezcla y cuentas de costales, la más nueva primero</translation>
     </message>
@@ -2310,10 +2318,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Table (*.csv)</source>
         <translation>Tabla (*.csv)</translation>
-    </message>
-    <message>
-        <source>mix-checks.csv</source>
-        <translation>revisiones-de-mezcla.csv</translation>
     </message>
     <message>
         <source>Why does this check count no more?</source>
@@ -4291,8 +4295,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>{when}, {who}: {what}</translation>
     </message>
     <message>
-        <source>history {lot}</source>
-        <translation>historial {lot}</translation>
+        <source>history</source>
+        <translation>historial</translation>
     </message>
     <message>
         <source>Save the history as a table</source>
@@ -5276,6 +5280,18 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <source>PDF files (*.pdf)</source>
         <translation>Archivos PDF (*.pdf)</translation>
     </message>
+    <message>
+        <source>scoop labels</source>
+        <translation>etiquetas para medidas</translation>
+    </message>
+    <message>
+        <source>wall chart</source>
+        <translation>tabla de pared</translation>
+    </message>
+    <message>
+        <source>lot sheet</source>
+        <translation>hoja del lote</translation>
+    </message>
 </context>
 <context>
     <name>PlanForm</name>
@@ -5979,6 +5995,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>No se puede escribir {place}: otro programa lo tiene abierto o usted no puede escribir ahí. Ciérrelo allá, o elija otro nombre o lugar.</translation>
     </message>
     <message>
+        <source>The folder {place} is not there any more. Choose another place.</source>
+        <translation>La carpeta {place} ya no existe. Elija otro lugar.</translation>
+    </message>
+    <message>
         <source>{place} cannot be written: {fault}. Choose another place.</source>
         <translation>No se puede escribir {place}: {fault}. Elija otro lugar.</translation>
     </message>
@@ -6148,6 +6168,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>ZIP (*.zip)</source>
         <translation>ZIP (*.zip)</translation>
+    </message>
+    <message>
+        <source>records</source>
+        <translation>registros</translation>
     </message>
     <message>
         <source>Enter the farm first.</source>
@@ -6475,8 +6499,20 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>La densidad del aire tiene que ser mucho menor que la del agua.</translation>
     </message>
     <message>
-        <source>The file {name} could not be written: {reason}. Choose another folder.</source>
-        <translation>No se pudo escribir el archivo {name}: {reason}. Escoja otra carpeta.</translation>
+        <source>The folder {folder} is not there any more. Choose another place.</source>
+        <translation>La carpeta {folder} ya no existe. Elija otro lugar.</translation>
+    </message>
+    <message>
+        <source>{name} cannot be written: {reason}. Choose another place.</source>
+        <translation>No se puede guardar {name}: {reason}. Elija otro lugar.</translation>
+    </message>
+    <message>
+        <source>The disk is full, so {name} was not written. Free some space or choose another place.</source>
+        <translation>El disco está lleno y {name} no se guardó. Libere espacio o elija otro lugar.</translation>
+    </message>
+    <message>
+        <source>{name} cannot be written: another program has it open, or you may not write there. Close it there, or choose another name or place.</source>
+        <translation>No se puede guardar {name}: otro programa lo tiene abierto, o no tiene permiso para escribir ahí. Ciérrelo allá, o elija otro nombre o lugar.</translation>
     </message>
     <message>
         <source>The fills of this weigh-in do not reach to a result.</source>
@@ -7876,8 +7912,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Aún no hay nada firmado: el informe empieza con la primera firma.</translation>
     </message>
     <message>
-        <source>season {day}</source>
-        <translation>temporada {day}</translation>
+        <source>season</source>
+        <translation>temporada</translation>
     </message>
     <message>
         <source>Save the season report</source>
