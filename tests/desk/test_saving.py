@@ -8,8 +8,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from PySide6.QtCore import QStandardPaths
-from PySide6.QtWidgets import QApplication, QFileDialog
+from PySide6.QtWidgets import QApplication, QFileDialog, QWidget
+from pytestqt.qtbot import QtBot
 
+from calibrator.desk import ask
 from calibrator.desk.ask import Ask
 from calibrator.desk.saving import file_name, folder_of
 
@@ -18,8 +20,8 @@ from calibrator.desk.saving import file_name, folder_of
     ("parts", "name"),
     [
         (
-            ("Windy Hollow", "25-0302A", "wall chart", "2026-03-02"),
-            "Windy Hollow - 25-0302A - wall chart - 2026-03-02.pdf",
+            ("Windy Hollow", "25-0302A", "chart", "2026-03-02"),
+            "Windy Hollow - 25-0302A - chart - 2026-03-02.pdf",
         ),
         (("", "25/03:02A", "label"), "25 03 02A - label.pdf"),
         (("..", "  ", "-"), "calibrator.pdf"),
@@ -51,11 +53,17 @@ def test_the_folder_used_last_is_proposed_while_it_is_there(tmp_path: Path, monk
     assert folder_of("") == documents
 
 
-def test_the_dialog_opens_there_and_adds_the_ending(qapp: QApplication, tmp_path: Path) -> None:
+def test_the_dialog_opens_there_and_adds_the_ending(
+    qapp: QApplication, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
     """With the ending a file that is there already is asked about before it is written over."""
+    window = QWidget()
+    qtbot.addWidget(window)
+    monkeypatch.setattr(ask, "_window", lambda: window)
     found: list[Path] = []
     Ask(qapp).save_path("Save", str(tmp_path / "label.pdf"), "PDF files (*.pdf)", found.append)
-    dialog = next(widget for widget in qapp.topLevelWidgets() if isinstance(widget, QFileDialog) and widget.isVisible())
+    dialog = window.findChild(QFileDialog)
+    assert dialog is not None
     assert Path(dialog.directory().absolutePath()) == tmp_path
     assert Path(dialog.selectedFiles()[0]).name == "label.pdf"
     assert dialog.defaultSuffix() == "pdf"

@@ -304,7 +304,7 @@ def test_a_lot_sheet_holds_every_fill_and_what_it_rests_on() -> None:
 
 def test_a_file_that_cannot_be_written_is_told_and_leaves_nothing(tmp_path: Path) -> None:
     document = scoop_labels(sheet(label()))
-    with pytest.raises(CannotPrint, match="is not there any more. Choose another place"):
+    with pytest.raises(CannotPrint, match="is not there any more"):
         write_pdf(document, tmp_path / "nowhere" / "label.pdf")
     write_pdf(document, tmp_path / "label.pdf")
     assert [p.name for p in tmp_path.iterdir()] == ["label.pdf"]

@@ -31,6 +31,7 @@ from calibrator.records import (
     ImportRefused,
     NotAllowed,
     Records,
+    TableNotWritten,
     export_file,
     export_text,
     import_season,

@@ -71,7 +71,7 @@ def test_a_file_is_written_whole_or_not_at_all(tmp_path: Path) -> None:
         write_csv(spoiled, file)
     assert file.read_bytes() == "\ufeff°Brix\r\n11.2\r\n".encode()
     assert [one.name for one in tmp_path.iterdir()] == [file.name]
-    with pytest.raises(TableNotWritten, match="The folder .*nowhere is not there any more"):
+    with pytest.raises(TableNotWritten, match=r"The folder .*nowhere is not there any more"):
         write_csv(FlatTable(("a",)), tmp_path / "nowhere" / "x.csv")
 
 
