@@ -31,11 +31,11 @@ from calibrator.records import (
     ImportRefused,
     NotAllowed,
     Records,
-    TableNotWritten,
     export_file,
     export_text,
     import_season,
 )
+from calibrator.records.errors import TableNotWritten
 
 invented.register()
 
