@@ -6,10 +6,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from functools import cached_property
+from weakref import WeakKeyDictionary
 
 from calibrator.desk.refusals import in_words
 from calibrator.model import Farm, Fill, FillWay, Lot, Mark, Scale, Scoop, SignOff, WeighIn, new_id
-from calibrator.records import Records, level_fills
+from calibrator.records import Records, bag_sums, bag_sums_of
+from calibrator.records.season import taught
+from calibrator.science.bag_sums import bag_means, by_weigh_in
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import (
     Line,
@@ -23,13 +26,12 @@ from calibrator.science.mark import (
     tolerance_band,
     weighed_to_line,
 )
-from calibrator.science.nested import Table, table
 from calibrator.science.plausible import Doubt, weight_doubt
 from calibrator.science.scale import ScaleCheck, check_scale, scale_facts, smallest_net_weight_g
 from calibrator.science.scale import scoopfuls_together as together
 from calibrator.science.scoop import height_from_down_wall_mm
 from calibrator.science.settling import Settling, settling_before
-from calibrator.science.spread import pool_tables
+from calibrator.science.spread import LotSpread, lot_spread, pool
 from calibrator.science.weighing import (
     BagHistory,
     DensityResult,
@@ -38,7 +40,6 @@ from calibrator.science.weighing import (
     bulk_density,
     level_result,
     weighed,
-    weighed_by_lot,
 )
 
 SAME_LINE_MM = 0.05
@@ -81,30 +82,34 @@ class Findings:
     trouble: str = ""
 
 
+MOST_ONE_BY_ONE = 200
+_SPREADS: WeakKeyDictionary[Records, dict[str, LotSpread]] = WeakKeyDictionary()
+"""The fills of a weigh-in stay as they are once it is signed off, so that they are read once."""
+
+
 class Lessons:
     """What the sign-offs of a farm teach; read once, it tells of many weigh-ins what came before each."""
 
     def __init__(self, records: Records, farm_id: str) -> None:
         self._records, self._farm_id = records, farm_id
-        self._signed = records.sign_offs(farm_id)
-        self._tables: dict[str, Table] = {}
+        self._taught = taught(records, farm_id)
 
     @cached_property
-    def _lots(self) -> dict[str, list[Weighed]]:
-        return weighed_by_lot(level_fills(self._records, self._farm_id))
+    def _spreads(self) -> dict[str, LotSpread]:
+        known = _SPREADS.setdefault(self._records, {})
+        new = [one.weigh_in_id for one in self._taught if one.weigh_in_id not in known]
+        many = len(new) > MOST_ONE_BY_ONE
+        sums = bag_sums(self._records, self._farm_id) if many else bag_sums_of(self._records, new)
+        known |= {key: lot_spread(bag_means(bags, 1.0)) for key, bags in by_weigh_in(sums).items()}
+        return known
 
     def before(self, weigh_in: WeighIn) -> Experience:
         """What was signed off before a weigh-in began."""
-        earlier = [s for s in self._signed if s.at <= weigh_in.started_at and s.weigh_in_id != weigh_in.id]
+        earlier = [one for one in self._taught if one.at <= weigh_in.started_at and one.weigh_in_id != weigh_in.id]
         return Experience(
-            history=pool_tables([self._table(s.weigh_in_id) for s in earlier if s.weigh_in_id in self._lots]),
-            settling=tuple(made.settling_factor for made in earlier if made.settling_u > 0),
+            history=pool([self._spreads[one.weigh_in_id] for one in earlier if one.weigh_in_id in self._spreads]),
+            settling=tuple(one.settling_factor for one in earlier if one.settling_u > 0),
         )
-
-    def _table(self, weigh_in_id: str) -> Table:
-        if weigh_in_id not in self._tables:
-            self._tables[weigh_in_id] = table(self._lots[weigh_in_id])
-        return self._tables[weigh_in_id]
 
 
 def experience(records: Records, weigh_in: WeighIn) -> Experience:

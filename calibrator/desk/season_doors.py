@@ -13,6 +13,7 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.tongues import on_paper
 from calibrator.desk.trial.dialog import TrialDialog
 from calibrator.model.underway import Underway
+from calibrator.records import count_sign_offs
 
 
 class SeasonDoors(QWidget):
@@ -75,7 +76,7 @@ class SeasonDoors(QWidget):
 
     def _ask_report(self) -> None:
         farm = self.desk.farm
-        if farm is None or not self.desk.records.sign_offs(farm.id):
+        if farm is None or not count_sign_offs(self.desk.records, farm.id):
             self.desk.ask.tell(self.tr("Nothing is signed off yet: a report begins with the first sign-off."))
             return
         parts = (farm.name, self.tr("season"), self.desk.clock().date().isoformat())

@@ -36,7 +36,7 @@ from calibrator.model.plans import (
     VolumeMeans,
     Warmth,
 )
-from calibrator.model.season import BagSum, LevelFill, LotPoint, SeasonLot
+from calibrator.model.season import BagSum, LevelFill, LotPoint, LotPoints, SeasonLot, Taught
 from calibrator.model.shapes import Box, Cylinder, Poured, Shape, TaperedCup
 from calibrator.model.trials import FeederTrial, TrialFill
 from calibrator.model.weighing import Fill, FillWay, Mark, SignOff, SpotFill, Step, WeighIn
@@ -86,6 +86,7 @@ __all__ = [
     "LevelFill",
     "Lot",
     "LotPoint",
+    "LotPoints",
     "Mark",
     "MixCheck",
     "MixingRate",
@@ -114,6 +115,7 @@ __all__ = [
     "SpotFill",
     "Step",
     "TaperedCup",
+    "Taught",
     "TrialFill",
     "UnitSystem",
     "Vessel",

@@ -34,7 +34,6 @@ from calibrator.records.season import (
     bag_sums_of,
     count_sign_offs,
     every_spot_fill,
-    level_fills,
     lot_points,
     season_lots,
 )
@@ -73,7 +72,6 @@ __all__ = [
     "has_traces",
     "import_season",
     "is_file",
-    "level_fills",
     "lot_points",
     "name_of",
     "restore_backup",

@@ -9,6 +9,9 @@ from dataclasses import dataclass
 from calibrator.model import BagSum, SeasonLot
 from calibrator.science.nested import BagMean
 
+ROUNDING = 1e-13
+"""Of two sums that are subtracted so small a share may be left by their rounding alone."""
+
 
 @dataclass(frozen=True)
 class Scatter:
@@ -33,7 +36,9 @@ def bag_means(sums: Iterable[BagSum], scale: float) -> tuple[BagMean, ...]:
 
 
 def _bag_mean(bag: int, weighings: float, scoopfuls: float, total: float, squares: float) -> BagMean:
-    spread = max(0.0, squares - total * total / scoopfuls) if weighings > 1 else 0.0
+    spread = squares - total * total / scoopfuls
+    if weighings < 2 or spread < ROUNDING * squares:
+        spread = 0.0
     return BagMean(bag, total / scoopfuls, int(weighings), int(scoopfuls), spread)
 
 

@@ -10,14 +10,14 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cached_property
-from itertools import accumulate, pairwise
 from typing import Protocol
 
 import numpy as np
-from numpy.typing import NDArray
+from numpy.typing import ArrayLike, NDArray
 
+from calibrator.model import LotPoints
 from calibrator.science.charts import D2_OF_TWO, D4_OF_TWO, LIMIT_SD, RUN_LENGTH
-from calibrator.science.lot_kinds import OfKind, by_kind
+from calibrator.science.lot_kinds import Kind, OfKind, by_kind, by_kind_told
 from calibrator.science.stats import mean_of
 
 EWMA_WEIGHT = 0.3
@@ -140,12 +140,24 @@ def lot_chart(lots: Sequence[Weighed]) -> LotChart:
     the mean variance of weighing is taken off and each lot's own put in its place, so that a lot known less
     well has wider limits; where all lots are known alike the charts are the plain ones.
     """
-    logs = np.log(np.asarray([lot.density_g_per_ml for lot in lots], dtype=float))
-    us = np.asarray([lot.level_u_g / lot.level_mean_g for lot in lots], dtype=float)
-    groups = [np.asarray(places, dtype=np.intp) for places in by_kind(lots).values()]
+    us = [lot.level_u_g / lot.level_mean_g for lot in lots]
+    return _chart([lot.density_g_per_ml for lot in lots], us, by_kind(lots))
+
+
+def points_chart(points: LotPoints) -> LotChart:
+    """The same of lots in columns."""
+    kinds = by_kind_told(points.column("product"), points.column("agglomerated"))
+    us = np.asarray(points.column("level_u_g"), dtype=float) / np.asarray(points.column("level_mean_g"), dtype=float)
+    return _chart(points.column("density_g_per_ml"), us, kinds)
+
+
+def _chart(densities: ArrayLike, us_told: ArrayLike, by_kinds: Mapping[Kind, Sequence[int]]) -> LotChart:
+    """Densities and doubts of weighing (shares) lot by lot, and the places of each kind."""
+    logs, us = np.log(np.asarray(densities, dtype=float)), np.asarray(us_told, dtype=float)
+    groups = [np.asarray(places, dtype=np.intp) for places in by_kinds.values()]
     between2 = _between2(logs, us, groups)
-    kinds, fired = np.zeros(len(lots), dtype=np.intp), {rule: np.zeros(len(lots), dtype=np.bool_) for rule in Rule}
-    columns = np.zeros((5, len(lots)))
+    kinds, fired = np.zeros(len(logs), dtype=np.intp), {rule: np.zeros(len(logs), dtype=np.bool_) for rule in Rule}
+    columns = np.zeros((5, len(logs)))
     for kind, places in enumerate(groups):
         kinds[places] = kind
         own = _of_kind(logs[places], us[places], between2)
@@ -160,12 +172,12 @@ def lot_chart(lots: Sequence[Weighed]) -> LotChart:
 
 def _between2(logs: Floats, us: Floats, groups: Sequence[NDArray[np.intp]]) -> float | None:
     """Variance between lots of one kind, that of weighing taken off."""
-    ranges = [step for places in groups for step in np.abs(np.diff(logs[places])).tolist()]
-    if not ranges:
+    if all(len(places) < 2 for places in groups):
         return None
-    sd = mean_of(ranges) / D2_OF_TWO
-    weighing2 = [(a + b) / 2 for places in groups for a, b in pairwise((us[places] ** 2).tolist())]
-    return max(0.0, sd * sd - mean_of(weighing2))
+    ranges = np.concatenate([np.abs(np.diff(logs[places])) for places in groups])
+    weighing2 = np.concatenate([(us[places][1:] ** 2 + us[places][:-1] ** 2) / 2 for places in groups])
+    sd = mean_of(ranges.tolist()) / D2_OF_TWO
+    return max(0.0, sd * sd - mean_of(weighing2.tolist()))
 
 
 def _of_kind(logs: Floats, us: Floats, between2: float | None) -> Floats:
@@ -184,7 +196,11 @@ def _of_kind(logs: Floats, us: Floats, between2: float | None) -> Floats:
 
 def _running(new: Floats, kept: float) -> Floats:
     """Each value with what is kept of the sum before."""
-    return np.fromiter(accumulate(new.tolist(), lambda before, value: value + kept * before), float, len(new))
+    told, total = [], 0.0
+    for value in new.tolist():
+        total = value + kept * total
+        told.append(total)
+    return np.asarray(told)
 
 
 def _fired(own: Floats, us: Floats, between2: float) -> dict[Rule, Bools]:

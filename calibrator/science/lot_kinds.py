@@ -43,12 +43,16 @@ def _plain(product: str) -> str:
 
 def by_kind(lots: Sequence[OfKind]) -> dict[Kind, list[int]]:
     """The places of the lots of each kind, in their order."""
+    return by_kind_told([lot.product for lot in lots], [lot.agglomerated for lot in lots])
+
+
+def by_kind_told(products: Sequence[str], agglomerated: Sequence[bool | None]) -> dict[Kind, list[int]]:
+    """The same of lots told in columns."""
     found: dict[Kind, list[int]] = {}
     as_told: dict[tuple[str, bool | None], list[int]] = {}
-    for place, lot in enumerate(lots):
-        told = lot.product, lot.agglomerated
+    for place, told in enumerate(zip(products, agglomerated, strict=True)):
         if told not in as_told:
-            as_told[told] = found.setdefault(kind_of(lot), [])
+            as_told[told] = found.setdefault(Kind(_plain(told[0]), told[1]), [])
         as_told[told].append(place)
     return found
 

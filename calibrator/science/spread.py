@@ -17,8 +17,10 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
-from calibrator.science.nested import Table, Weighed, table
+from calibrator.science.nested import BagMean, Table, Weighed, table
+from calibrator.science.stats import mean_of, sum_of_squares
 
 ASSUMED_BAG_SD_SHARE = 0.02
 """Spread between bags taken where nothing is known: common practice, no source."""
@@ -129,21 +131,44 @@ def pool_bag_history(lots: Sequence[Sequence[Weighed]]) -> BagHistory | None:
     together have less than `LEAST_HISTORY_DF` degrees of freedom between bags: that is no history yet.
     Raises CannotCompute for impossible weights.
     """
-    return pool_tables([table(fills) for fills in lots if fills])
+    return pool([lot_spread(table(fills).bags) for fills in lots if fills])
 
 
-def pool_tables(tables: Sequence[Table]) -> BagHistory | None:
-    """The same of lots whose tables are worked out already."""
-    bag_df = sum(t.bag_df for t in tables)
+class LotSpread(NamedTuple):
+    """What one lot adds to a `BagHistory`; `per_fill` is its sum over the degrees of freedom between bags."""
+
+    bag_ss: float
+    bag_df: int
+    per_fill: float
+    fill_ss: float
+    fill_df: int
+
+
+def lot_spread(bags: Sequence[BagMean]) -> LotSpread:
+    """The spread of one lot relative to its own mean, from one bag or more."""
+    means = [bag.mean_g for bag in bags]
+    mean2, df = mean_of(means) ** 2, len(bags) - 1
+    return LotSpread(
+        bag_ss=sum_of_squares(means) / mean2,
+        bag_df=df,
+        per_fill=mean_of([1 / bag.scoopfuls for bag in bags]) * df,
+        fill_ss=math.fsum(bag.sum_squares for bag in bags) / mean2,
+        fill_df=sum(bag.weighings - 1 for bag in bags),
+    )
+
+
+def pool(spreads: Sequence[LotSpread]) -> BagHistory | None:
+    """The same of lots whose spreads are worked out already."""
+    bag_df = sum(one.bag_df for one in spreads)
     if bag_df < LEAST_HISTORY_DF:
         return None
     return BagHistory(
-        bag_ss=math.fsum(t.bag_ms * t.bag_df / t.mean_g**2 for t in tables),
+        bag_ss=math.fsum(one.bag_ss for one in spreads),
         bag_df=bag_df,
-        per_fill=math.fsum(t.per_fill * t.bag_df for t in tables) / bag_df,
-        fill_ss=math.fsum(t.fill_ms * t.fill_df / t.mean_g**2 for t in tables),
-        fill_df=sum(t.fill_df for t in tables),
-        lots=sum(1 for t in tables if t.bag_df),
+        per_fill=math.fsum(one.per_fill for one in spreads) / bag_df,
+        fill_ss=math.fsum(one.fill_ss for one in spreads),
+        fill_df=sum(one.fill_df for one in spreads),
+        lots=sum(1 for one in spreads if one.bag_df),
     )
 
 

@@ -12,6 +12,7 @@ from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from calibrator.desk.season.legend import legend_words
 from calibrator.desk.season.lots_dense import DensePicture, joined_bars
 from calibrator.desk.season.lots_item import numbers_text, shared_boxes
 from calibrator.desk.season.lots_lines import by_columns, joined_runs
@@ -73,7 +74,7 @@ def test_every_lot_in_view_stands_in_the_picture(qapp: QApplication, qtbot: QtBo
     plot.show_lots(
         PlotLots(
             [str(n) for n in range(lots)], days, values, values - 0.2, values + 0.2, marked,
-            np.zeros(lots, dtype=np.intp), none, none, none, none, str,
+            np.zeros(lots, dtype=bool), np.zeros(lots, dtype=np.intp), none, none, none, none, str,
         ), "",
     )  # fmt: skip
     whole = plot.whole_period()
@@ -91,6 +92,32 @@ def test_every_lot_in_view_stands_in_the_picture(qapp: QApplication, qtbot: QtBo
         assert set(picture.pixels[y[seen], x[seen]].tolist()) <= signs | rims
         lone = seen & np.array([np.abs(days[marked] - day).min() > 12 for day in days])
         assert set(picture.pixels[y[lone], x[lone]].tolist()) == {0xFF000000 | QColor(tokens().action).rgb()}
+
+
+def test_a_lot_out_of_a_file_is_hollow_among_few_and_among_many(qapp: QApplication, qtbot: QtBot) -> None:
+    if qapp.property("tokens") is None:
+        Theme(qapp)
+    t = tokens()
+    for lots in (3, 1201):
+        plot = LotsPlot()
+        qtbot.addWidget(plot)
+        plot.resize(900, 300)
+        days, none, middle = np.arange(float(lots)) + 738000, np.full(lots, np.nan), lots // 2
+        values, hollow = np.where(np.arange(lots) == middle, 17.4, 17.0), np.arange(lots) == middle
+        plot.show_lots(
+            PlotLots(
+                [str(n) for n in range(lots)], days, values, values - 0.05, values + 0.05, np.zeros(lots, dtype=bool),
+                hollow, np.zeros(lots, dtype=np.intp), none, none, none, none, str,
+            ), "",
+        )  # fmt: skip
+        drawn = plot.grab().toImage()
+        down = plot.lots.deviceTransform_()
+        at = [round(down.m11() * days[middle] + down.dx()), round(down.m22() * 17.4 + down.dy())]
+        around = {drawn.pixelColor(at[0] + a, at[1] + b).name() for a in range(-7, 8) for b in range(-7, 8)}
+        assert QColor(t.surface).name() in around
+        assert QColor(t.action).name() in around
+        assert drawn.pixelColor(*at).name() == QColor(t.surface).name()
+        assert "Hollow" in legend_words(plot.shown)
 
 
 @pytest.mark.parametrize("span", [9, 40, 400, 4000, 9000])

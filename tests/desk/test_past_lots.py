@@ -6,15 +6,21 @@ from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 
 import pytest
+from answers import Answers, at_noon
 from herd import Herd
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
+from sqlalchemy import event
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.history import why_words
 from calibrator.desk.pages.lot_detail import LotDetail
+from calibrator.desk.pages.season import SeasonPage
+from calibrator.desk.season import facts as facts_module
 from calibrator.desk.season.facts import SeasonFacts
 from calibrator.desk.season.words import lot_words, weighed_words
 from calibrator.desk.standing import LotState, Need, standing, waiting
+from calibrator.desk.theme import Theme
 from calibrator.desk.weigh_in.chooser import LotChooser
 from calibrator.model import Farm, Fill, FillWay, Lot, UnitSystem, WeighIn, new_id
 from calibrator.records import Records
@@ -72,6 +78,48 @@ def test_without_a_scoop_there_is_no_density_and_a_sign_off_counts_before_a_file
     herd.sign("", 0.47, lot=lot)
     (counted,) = SeasonFacts(records, herd.farm).lots
     assert (counted.signed_off, counted.density_g_per_ml) == (True, 0.47)
+
+
+def test_many_past_lots_cost_no_more_questions_than_few(herd: Herd, records: Records) -> None:
+    asked: list[str] = []
+    event.listen(records._opened.engine, "before_cursor_execute", lambda *told: asked.append(told[2]))
+    counts = []
+    for first, last in ((0, 2), (2, 12)):
+        for n in range(first, last):
+            bring_in(records, past_of(herd, f"25-{n:03d}", 0.5 + n / 1000), file="old.xlsx", by="MK")
+        asked.clear()
+        facts = SeasonFacts(records, herd.farm)
+        assert len(facts.season.lots) == last
+        assert all(lot.fills == 6 for lot in facts.lots)
+        counts.append(len(asked))
+    assert counts[0] == counts[1]
+
+
+@pytest.mark.parametrize("signed", [0, 2])
+def test_many_past_lots_come_after_the_picture(
+    herd: Herd, records: Records, answers: Answers, qapp: QApplication, qtbot: QtBot,
+    monkeypatch: pytest.MonkeyPatch, signed: int,
+) -> None:  # fmt: skip
+    monkeypatch.setattr(facts_module, "READ_AT_ONCE_PAST", 2)
+    if qapp.property("tokens") is None:
+        Theme(qapp)
+    for n in range(signed):
+        herd.sign(f"26-{n}", 0.5)
+    for n in range(3):
+        bring_in(records, past_of(herd, f"25-{n:03d}", 0.5), file="old.xlsx", by="MK")
+    page = SeasonPage(Desk(records, answers, clock=at_noon))
+    qtbot.addWidget(page)
+    page.reload()
+    page.show()
+    shown = page.happened.plot.shown
+    assert (len(shown.keys) if shown else 0) == signed
+    assert "out of files" in page.looking.words.text()
+    qtbot.waitUntil(lambda: not page.looking.at_work)
+    shown = page.happened.plot.shown
+    assert shown is not None
+    assert len(shown.keys) == signed + 3
+    assert shown.hollow.sum() == 3
+    assert "Hollow" in page.happened.pointed.text()
 
 
 def test_a_struck_fill_comes_struck_and_it_says_where_it_came_from(herd: Herd, records: Records) -> None:

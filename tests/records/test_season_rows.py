@@ -7,7 +7,7 @@ from collections.abc import Iterator
 import pytest
 from sqlalchemy import event
 
-from calibrator.model import Farm, FillWay, Lot, LotPoint, Scoop, WeighIn
+from calibrator.model import Farm, FillWay, Lot, LotPoint, Scoop, Taught, WeighIn
 from calibrator.records import (
     Records,
     bag_sums,
@@ -15,11 +15,11 @@ from calibrator.records import (
     count_sign_offs,
     demo_records,
     every_spot_fill,
-    level_fills,
     lot_points,
     season_lots,
 )
-from calibrator.science.nested import table, weighed, weighed_by_lot
+from calibrator.records.season import past_fills, taught
+from calibrator.science.nested import table, weighed
 
 
 @pytest.fixture(scope="module")
@@ -47,7 +47,7 @@ def test_points_are_the_same_lots_with_less_of_each(sample: tuple[Records, Farm]
     records, farm = sample
     lots, points = season_lots(records, farm.id), lot_points(records, farm.id)
     assert len(points) == len(lots) <= count_sign_offs(records, farm.id)
-    assert points == [LotPoint(*(getattr(lot, name) for name in LotPoint._fields)) for lot in lots]
+    assert list(points) == [LotPoint(*(getattr(lot, name) for name in LotPoint._fields)) for lot in lots]
 
 
 def test_the_sums_of_one_weigh_in_are_those_among_all(sample: tuple[Records, Farm]) -> None:
@@ -70,16 +70,12 @@ def test_sums_are_of_the_level_fills_that_count(sample: tuple[Records, Farm]) ->
         assert squares == pytest.approx([bag.sum_squares for bag in told.bags], abs=1e-6)
 
 
-def test_level_fills_of_all_lots_at_once_are_those_read_lot_by_lot(sample: tuple[Records, Farm]) -> None:
+def test_what_each_sign_off_teaches(sample: tuple[Records, Farm]) -> None:
     records, farm = sample
-    at_once = weighed_by_lot(level_fills(records, farm.id))
     signed = records.sign_offs(farm.id)
-    struck = [fill for made in signed for fill in records.fills(made.weigh_in_id) if not fill.counts]
-    assert struck, "the sample must hold a fill struck out, or this cannot fail"
-    for made in signed:
-        one_by_one = weighed(records.fills(made.weigh_in_id), FillWay.LEVEL)
-        assert tuple(at_once.pop(made.weigh_in_id, ())) == one_by_one
-    assert not at_once
+    assert taught(records, farm.id) == [
+        Taught(one.weigh_in_id, one.at, one.settling_factor, one.settling_u) for one in signed
+    ]
 
 
 def test_spot_fills_of_all_lots_at_once(sample: tuple[Records, Farm]) -> None:
@@ -93,6 +89,6 @@ def test_each_is_one_query(sample: tuple[Records, Farm]) -> None:
     asked: list[str] = []
     engine = records._opened.engine
     event.listen(engine, "before_cursor_execute", lambda *told: asked.append(told[2]))
-    for read in (season_lots, bag_sums, every_spot_fill, level_fills):
+    for read in (season_lots, bag_sums, every_spot_fill, lot_points, taught, past_fills):
         read(records, farm.id)
-    assert sum(text.lstrip().startswith("SELECT") for text in asked) == 4
+    assert sum(text.lstrip().startswith("SELECT") for text in asked) == 6

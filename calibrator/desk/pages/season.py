@@ -127,5 +127,11 @@ class SeasonPage(Page):
             self._filled[place] = facts, ready
             panel.show_season(facts)
         if not ready and not self.looking.at_work:
-            what = self.tr("Looking through {lots}, of which none is left out …")
-            self.looking.begin(what.format(lots=counted.lots(len(facts.points))), partial(facts.prepare, part))
+            self.looking.begin(self._what_is_looked_through(facts), partial(facts.prepare, part))
+
+    def _what_is_looked_through(self, facts: SeasonFacts) -> str:
+        signed = facts.signed_count
+        what = self.tr("Looking through {lots}, of which none is left out …")
+        if facts.past_count:
+            what = self.tr("Looking through {lots} and the weighings out of files, of which none is left out …")
+        return what.format(lots=counted.lots(signed))

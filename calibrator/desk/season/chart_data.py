@@ -11,16 +11,15 @@ from calibrator.desk.season.facts import DayOf, day_of, days_of
 from calibrator.desk.season.lots_plot import PlotLots, Tag
 from calibrator.desk.season.words import lot_words
 from calibrator.desk.season_points import in_unit
-from calibrator.model import LotPoint, SeasonLot, UnitSystem
+from calibrator.model import LotPoints, UnitSystem
 from calibrator.science.lot_chart import LotChart
 from calibrator.science.season_findings import Finding, OutOfLine
 
 MOST_TAGS = 40
-Lots = Sequence[SeasonLot] | Sequence[LotPoint]
 
 
 def plot_lots(
-    lots: Lots,
+    lots: LotPoints,
     chart: LotChart,
     of: DayOf,
     system: UnitSystem,
@@ -30,10 +29,10 @@ def plot_lots(
     """The lots that have such a day; two lots of one day keep their order."""
     days = np.asarray([np.nan if day is None else day.toordinal() for day in days_of(lots, of)])
     order = np.argsort(days, kind="stable")[: np.count_nonzero(np.isfinite(days))]  # those without a day come last
-    unit, places = in_unit(1.0, system), order.tolist()
+    unit, places, keys = in_unit(1.0, system), order.tolist(), lots.column("lot_id")
 
-    def column(values: Sequence[float]) -> NDArray[np.float64]:
-        return unit * np.asarray(values, dtype=float)[order]
+    def column(name: str) -> NDArray[np.float64]:
+        return unit * np.asarray(lots.column(name), dtype=float)[order]
 
     def words(place: int) -> str:
         lot = lots[places[place]]
@@ -41,12 +40,13 @@ def plot_lots(
 
     running = np.where(np.isnan(chart.running_reaches), np.nan, chart.running_g_per_ml)
     return PlotLots(
-        keys=[lots[place].lot_id for place in places],
+        keys=[keys[place] for place in places],
         days=days[order],
-        values=column([lot.density_g_per_ml for lot in lots]),
-        lows=column([lot.density_low_g_per_ml for lot in lots]),
-        highs=column([lot.density_high_g_per_ml for lot in lots]),
+        values=column("density_g_per_ml"),
+        lows=column("density_low_g_per_ml"),
+        highs=column("density_high_g_per_ml"),
         marked=chart.marked[order],
+        hollow=~np.asarray(lots.column("signed_off"), dtype=bool)[order],
         series=chart.kinds[order],
         middles=unit * chart.middles_g_per_ml[order],
         limit_lows=unit * chart.lows_g_per_ml[order],

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 from functools import cached_property
+from operator import attrgetter
 
 from calibrator.desk.refusals import in_words
 from calibrator.desk.season.past_lots import past_lots
@@ -16,19 +17,21 @@ from calibrator.model import (
     Farm,
     FillWay,
     LotPoint,
+    LotPoints,
     Plan,
     Scale,
     Scoop,
     SeasonLot,
     SpotFill,
 )
-from calibrator.model.underway import Underway, one_by_one
+from calibrator.model.underway import Underway, one_by_one, part_of
 from calibrator.records import Records, bag_sums, bag_sums_of, count_sign_offs, every_spot_fill, lot_points, season_lots
+from calibrator.records.past import count_past
 from calibrator.science.bag_sums import bag_means, by_weigh_in
 from calibrator.science.carried_over import CarriedOver, as_to_the_mark, carried_over, money_of, solids_with
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import daily_powder_g, mix_per_calf
-from calibrator.science.lot_chart import LotChart, lot_chart
+from calibrator.science.lot_chart import LotChart, points_chart
 from calibrator.science.lot_kinds import in_order
 from calibrator.science.mixing import powder_from
 from calibrator.science.season_findings import Season, season
@@ -36,8 +39,9 @@ from calibrator.science.season_spread import SpreadFindings, season_spread
 from calibrator.science.why import Effect, why
 from calibrator.science.within_lot import InsideLot, Opened, inside_lot
 
-READ_AT_ONCE_LOTS, READ_AT_ONCE_FILLS = 1_000, 20_000
-"""A season of more than either is looked through beside the window; its picture is drawn before that."""
+READ_AT_ONCE_LOTS, READ_AT_ONCE_FILLS, READ_AT_ONCE_PAST = 1_000, 20_000, 200
+"""A season of more than one of them is looked through beside the window; what is signed off is drawn before that, past
+lots out of files, whose densities have to be worked out, after."""
 
 
 class Part(StrEnum):
@@ -65,16 +69,16 @@ def day_of(lot: SeasonLot | LotPoint, of: DayOf) -> date | None:
     return lot.made_on if of is DayOf.MADE else lot.at.date()
 
 
-def point_of(lot: SeasonLot) -> LotPoint:
-    """A lot as the picture draws it."""
-    return LotPoint._make(getattr(lot, name) for name in LotPoint._fields)
+def points_of(lots: Iterable[SeasonLot]) -> LotPoints:
+    """Lots as the picture draws them."""
+    return LotPoints.of(map(LotPoint._make, map(attrgetter(*LotPoint._fields), lots)))
 
 
-def days_of(lots: Iterable[SeasonLot] | Iterable[LotPoint], of: DayOf) -> list[date | None]:
+def days_of(points: LotPoints, of: DayOf) -> list[date | None]:
     """The days that lots stand at."""
-    if of is DayOf.ARRIVED:
-        return [lot.arrived_on for lot in lots]
-    return [day_of(lot, of) for lot in lots]
+    if of is DayOf.WEIGHED:
+        return [at.date() for at in points.column("at")]
+    return list(points.column("arrived_on" if of is DayOf.ARRIVED else "made_on"))
 
 
 @dataclass(frozen=True)
@@ -107,7 +111,10 @@ class SeasonFacts:
     def __init__(self, records: Records, farm: Farm) -> None:
         self._records = records
         self.farm = farm
-        self._few_lots = count_sign_offs(records, farm.id) <= READ_AT_ONCE_LOTS
+        self.past_count = count_past(records, farm.id)
+        """Past weigh-ins that may be lots of the season."""
+        signed = count_sign_offs(records, farm.id)
+        self._few_lots = self.past_count <= READ_AT_ONCE_PAST and signed + self.past_count <= READ_AT_ONCE_LOTS
         self._shapes: dict[str, Scoop] = {}
         self._meanings: dict[int, Meaning | None] = {}
         self._done: set[Part] = set()
@@ -118,24 +125,34 @@ class SeasonFacts:
         return tuple(in_order([*season_lots(self._records, self.farm.id), *self._past]))
 
     @cached_property
-    def points(self) -> Sequence[SeasonLot] | Sequence[LotPoint]:
-        """Every lot as the picture draws it: of many lots less is read."""
-        if self._few_lots:
-            return self.lots
-        return in_order([*self._signed, *(point_of(lot) for lot in self._past)])
-
-    @cached_property
-    def _signed(self) -> list[LotPoint]:
-        return lot_points(self._records, self.farm.id)
-
-    @cached_property
     def _past(self) -> list[SeasonLot]:
-        return past_lots(self._records, self.farm, lambda: self._signed)
+        return past_lots(self._records, self.farm) if self.past_count else []
 
     @cached_property
-    def chart(self) -> LotChart:
-        """Limits and running mean of the points."""
-        return lot_chart(self.points)
+    def _first_points(self) -> LotPoints:
+        return lot_points(self._records, self.farm.id).in_order()
+
+    @cached_property
+    def _points(self) -> LotPoints:
+        return points_of(self.lots)
+
+    @cached_property
+    def _chart(self) -> LotChart:
+        return points_chart(self._first_points)
+
+    @property
+    def signed_count(self) -> int:
+        """How many lots are signed off, one with two scoops twice."""
+        return len(self._first_points)
+
+    def drawn(self, way: FillWay) -> tuple[LotPoints, LotChart]:
+        """Every lot as the picture draws it, with limits and running mean. Of many less is read at first, past ones
+        not at all, and the powder lies level; that changes once `Part.HAPPENED` is ready."""
+        if not self.ready(Part.HAPPENED):
+            return self._first_points, self._chart
+        if way is FillWay.LEVEL:
+            return self._points, self.season.chart
+        return points_of(self.to_the_mark.lots), self.to_the_mark.chart
 
     @cached_property
     def few(self) -> bool:
@@ -148,8 +165,11 @@ class SeasonFacts:
 
     def prepare(self, part: Part, underway: Underway) -> None:
         """Read and work out what a part shows; in another thread, if need be."""
+        if "_past" not in self.__dict__ and self.past_count:
+            self._past = past_lots(self._records, self.farm, part_of(underway, 0.0, 0.5))
+            underway = part_of(underway, 0.5, 1.0)
         steps = {
-            Part.HAPPENED: ("lots", "sums", "season", "to_the_mark"),
+            Part.HAPPENED: ("lots", "_points", "sums", "season", "to_the_mark"),
             Part.SPREAD: ("lots", "sums", "spread"),
             Part.WHY: ("lots", "effects"),
         }.get(part, ("lots",))
@@ -160,7 +180,7 @@ class SeasonFacts:
     @cached_property
     def sums(self) -> list[BagSum]:
         """What every bag weighed; read once."""
-        return bag_sums(self._records, self.farm.id, [lot.weigh_in_id for lot in self._past])
+        return bag_sums(self._records, self.farm.id, past=self.past_count > 0)
 
     @cached_property
     def _by_weigh_in(self) -> dict[str, list[BagSum]]:

@@ -29,7 +29,7 @@ from calibrator.desk.season.words import change_words, density_text, meaning_wor
 from calibrator.desk.season_points import change_share, last_two
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
-from calibrator.model import FillWay, UnitSystem
+from calibrator.model import FillWay, LotPoints, UnitSystem
 from calibrator.science.mark import OldLineVerdict
 from calibrator.science.season_findings import FEWEST_TO_JUDGE
 
@@ -48,6 +48,7 @@ class HappenedPanel(QWidget):
         super().__init__()
         self.desk = desk
         self._facts: SeasonFacts | None = None
+        self._points = LotPoints.of(())
         self._plot: LotsPlot | None = None
         self._checks: ChecksStrip | None = None
         self._chosen_by_hand = False
@@ -80,6 +81,10 @@ class HappenedPanel(QWidget):
             self._plot_place.addWidget(self._plot)
         return self._plot
 
+    @property
+    def _way(self) -> FillWay:
+        return FillWay(self.ways.currentData())
+
     def show_season(self, facts: SeasonFacts) -> None:
         """Show a season as it is now: of many lots the picture first, what happened once it is looked through."""
         self._facts = facts
@@ -87,11 +92,12 @@ class HappenedPanel(QWidget):
         for widget in (self.finding, self.meaning, self.told, self.more):
             widget.setVisible(told)
         self.ways.setEnabled(told)
-        self._figures.setVisible(bool(facts.points))
+        self._points = facts.drawn(self._way)[0]
+        self._figures.setVisible(bool(self._points))
         if told:
             self._tell_change(facts)
-        if facts.points:
-            self._choose_sensible_days(facts)
+        if self._points:
+            self._choose_sensible_days()
             self.show_again()
         else:
             self.told.hide()
@@ -99,17 +105,16 @@ class HappenedPanel(QWidget):
 
     def show_again(self) -> None:
         """Findings and picture for the days and the filling chosen."""
-        if self._facts is None or not self._facts.points:
+        if self._facts is None or not self._points:
             return
         from calibrator.desk.season.chart_data import numbered, plot_lots, tags_of
 
         facts, of, system = self._facts, DayOf(self.days.currentData()), self.desk.system
-        lots, chart, tags = facts.points, facts.chart, list["Tag"]()
+        (lots, chart), tags = facts.drawn(self._way), list["Tag"]()
         if facts.ready(Part.HAPPENED):
-            season = facts.season if FillWay(self.ways.currentData()) is FillWay.LEVEL else facts.to_the_mark
             told = numbered(facts.season.findings, of)
             self._tell(told)
-            lots, chart, tags = season.lots, season.chart, tags_of(told, of)
+            tags = tags_of(told, of)
         shown = plot_lots(lots, chart, of, system, tags, facts.scoop_name)
         missing = len(lots) - len(shown.keys)
         self.left_out.setText(counted.lots_left_out(missing) if missing else "")
@@ -131,7 +136,7 @@ class HappenedPanel(QWidget):
             return ()
         key = self.plot.keys[self.plot.current] if self.plot.current >= 0 else facts.lots[-1].lot_id
         place = max((n for n, lot in enumerate(facts.lots) if lot.lot_id == key), default=len(facts.lots) - 1)
-        season = facts.season if FillWay(self.ways.currentData()) is FillWay.LEVEL else facts.to_the_mark
+        season = facts.season if self._way is FillWay.LEVEL else facts.to_the_mark
         meaning = facts.meaning(place)
         told = (of_meaning(facts.lots[place], meaning, facts.farm),) if meaning else ()
         return (*of_lot(season.lots, season.chart, place), *told)
@@ -252,11 +257,11 @@ class HappenedPanel(QWidget):
         if lot_id:
             self.desk.go_to.emit("lots", lot_id)
 
-    def _choose_sensible_days(self, facts: SeasonFacts) -> None:
+    def _choose_sensible_days(self) -> None:
         """Deliveries where all are known; else the days of weighing, which are."""
         if self._chosen_by_hand:
             return
-        of = DayOf.ARRIVED if all(lot.arrived_on for lot in facts.points) else DayOf.WEIGHED
+        of = DayOf.ARRIVED if all(self._points.column("arrived_on")) else DayOf.WEIGHED
         self.days.setCurrentIndex(self.days.findData(of))
 
     def _choose_days(self) -> None:

@@ -14,7 +14,7 @@ translate = QCoreApplication.translate
 
 
 def legend_words(shown: PlotLots | None) -> str:
-    """Bars, lines, limits, diamonds and numbers, each where there is one; blank without a lot."""
+    """Bars, lines, limits, diamonds, outlines and numbers, each where there is one; blank without a lot."""
     if shown is None or not len(shown.keys):
         return ""
     told = [translate("Season", "Bars: 95 % intervals.")]
@@ -26,6 +26,8 @@ def legend_words(shown: PlotLots | None) -> str:
         told.append(translate("Season", "Orange: running mean."))
     if shown.marked.any():
         told.append(translate("Season", "Diamonds: out of line."))
+    if shown.hollow.any():
+        told.append(translate("Season", "Hollow: out of a file, not signed off."))
     if shown.tags:
         told.append(translate("Season", "Numbers: see above."))
     return " ".join(told)

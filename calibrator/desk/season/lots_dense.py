@@ -37,6 +37,12 @@ class DensePicture:
         """Dots of two by two pixels."""
         self._stamp(x, y, np.array([(0, 0), (0, 1), (1, 0), (1, 1)]), colour)
 
+    def draw_rings(self, x: Whole, y: Whole, colour: str, inside: str) -> None:
+        """Squares of four by four pixels, hollow."""
+        off = np.array([(b, a) for b in range(-1, 3) for a in range(-1, 3)])
+        self._stamp(x, y, off, colour)
+        self.draw_dots(x, y, inside)
+
     def draw_diamonds(self, x: Whole, y: Whole, scale: float, colour: str, rim: str) -> None:
         """Diamonds with a rim that sets them off."""
         half, inner = DIAMOND_PX * scale, (DIAMOND_PX - RIM_PX) * scale

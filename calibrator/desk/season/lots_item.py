@@ -25,24 +25,27 @@ EDGE_PX = 12
 TAG_PX = 24.0
 
 Floats = NDArray[np.float64]
+Bools = NDArray[np.bool_]
 
 
 class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
-    """Places along the time axis must rise. `marked` lots are diamonds, larger; the current one has a ring."""
+    """Places along the time axis must rise. `marked` lots are diamonds, larger; `hollow` ones are outlines; the current
+    one has a ring."""
 
     def __init__(self) -> None:
         super().__init__()
         none = np.empty(0)
         self.days, self.values, self.lows, self.highs = none, none, none, none
-        self.marked: NDArray[np.bool_] = np.empty(0, dtype=bool)
+        self.marked = self.hollow = np.empty(0, dtype=bool)
         self.current = -1
         self.tags: tuple[tuple[int, float], ...] = ()
         self._dense: tuple[object, DensePicture] | None = None  # as of what it was drawn
 
-    def show_lots(self, x: Floats, y: Floats, low: Floats, high: Floats, marked: NDArray[np.bool_]) -> None:
+    def show_lots(self, x: Floats, y: Floats, low: Floats, high: Floats, marked: Bools, hollow: Bools) -> None:
         """Draw these from now on."""
         self.prepareGeometryChange()
-        self.days, self.values, self.lows, self.highs, self.marked = x, y, low, high, marked
+        self.days, self.values, self.lows, self.highs = x, y, low, high
+        self.marked, self.hollow = marked, hollow
         self.current, self._dense = -1, None
         self.update()
 
@@ -87,25 +90,30 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
         painter.resetTransform()
         self._draw_tags(painter, frame)
         if len(x) > FINE_UP_TO:
-            self._draw_dense(painter, frame, (x, y, low, high), self.marked[seen])
+            self._draw_dense(painter, frame, (x, y, low, high), seen)
         else:
-            self._draw_fine(painter, x, y, low, high)
+            self._draw_fine(painter, seen, (x, y, low, high))
             self._draw_marked(painter, seen, x, y)
         self._draw_current(painter, seen, x, y)
 
-    def _draw_fine(self, painter: QPainter, x: Floats, y: Floats, low: Floats, high: Floats) -> None:
-        t = tokens()
+    def _draw_fine(self, painter: QPainter, seen: slice, places: tuple[Floats, Floats, Floats, Floats]) -> None:
+        t, (x, y, low, high) = tokens(), places
+        few = len(x) <= MANY
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(QPen(QColor(t.quiet), 2 if len(x) <= MANY else 1))
+        painter.setPen(QPen(QColor(t.quiet), 2 if few else 1))
         painter.drawLines([QLineF(a, b, a, c) for a, b, c in zip(x, low, high, strict=True)])
-        radius = (DOT_PX if len(x) <= MANY else SMALL_PX) / 2
-        painter.setPen(QPen(QColor(t.surface), 1.5 if len(x) <= MANY else 0.7))
-        painter.setBrush(QColor(t.action))
-        for a, b in zip(x, y, strict=True):
-            painter.drawEllipse(QPointF(a, b), radius, radius)
+        radius = (DOT_PX if few else SMALL_PX) / 2
+        rim, edge = (1.5, 2.0) if few else (0.7, 1.2)
+        for hollow in (False, True):
+            colours = (t.action, t.surface, edge) if hollow else (t.surface, t.action, rim)
+            painter.setPen(QPen(QColor(colours[0]), colours[2]))
+            painter.setBrush(QColor(colours[1]))
+            own = self.hollow[seen] == hollow
+            for a, b in zip(x[own], y[own], strict=True):
+                painter.drawEllipse(QPointF(a, b), radius, radius)
 
     def _draw_dense(
-        self, painter: QPainter, frame: QRectF, places: tuple[Floats, Floats, Floats, Floats], marked: NDArray[np.bool_]
+        self, painter: QPainter, frame: QRectF, places: tuple[Floats, Floats, Floats, Floats], seen: slice
     ) -> None:
         t, scale = tokens(), painter.device().devicePixelRatio()
         as_of = (*(id(each) for each in (self.days, t)), scale, frame.getRect(), float(places[0][0]),
@@ -115,8 +123,11 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
             x = _pixel(places[0], frame.left(), scale)
             y, low, high = (_pixel(values, frame.top(), scale) for values in places[1:])
             picture.draw_bars(x, high, low, t.edge)
-            picture.draw_dots(x, y, t.action)
-            picture.draw_diamonds(x[marked], y[marked], scale, t.mark, t.surface)
+            marked, hollow = self.marked[seen], self.hollow[seen]
+            picture.draw_rings(x[hollow], y[hollow], t.action, t.surface)
+            picture.draw_dots(x[~hollow], y[~hollow], t.action)
+            for own, colour, rim in ((hollow, t.surface, t.mark), (~hollow, t.mark, t.surface)):
+                picture.draw_diamonds(x[marked & own], y[marked & own], scale, colour, rim)
             self._dense = as_of, picture
         painter.drawImage(frame.topLeft(), self._dense[1].image(scale))
 
@@ -153,10 +164,11 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
     def _draw_marked(self, painter: QPainter, seen: slice, x: Floats, y: Floats) -> None:
         t = tokens()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(QPen(QColor(t.surface), 1.5))
-        painter.setBrush(QColor(t.mark))
-        half = MARKED_PX / 2
+        half, hollow = MARKED_PX / 2, self.hollow[seen]
         for place in np.flatnonzero(self.marked[seen]):
+            pen, brush = (t.mark, t.surface) if hollow[place] else (t.surface, t.mark)
+            painter.setPen(QPen(QColor(pen), 1.5))
+            painter.setBrush(QColor(brush))
             a, b = float(x[place]), float(y[place])
             painter.drawPolygon(
                 QPolygonF([QPointF(a, b - half), QPointF(a + half, b), QPointF(a, b + half), QPointF(a - half, b)])

@@ -35,7 +35,8 @@ class Tag:
 class PlotLots:
     """What is drawn, in the order of the days: values in the unit of the axis, one entry a lot.
 
-    Limits are not-a-number where there are none. `series` tells which lots are joined by lines.
+    Limits are not-a-number where there are none. `series` tells which lots are joined by lines, `hollow` which came
+    out of a file.
     """
 
     keys: Sequence[str]
@@ -44,6 +45,7 @@ class PlotLots:
     lows: Floats
     highs: Floats
     marked: NDArray[np.bool_]
+    hollow: NDArray[np.bool_]
     series: NDArray[np.intp]
     middles: Floats
     limit_lows: Floats
@@ -90,7 +92,7 @@ class LotsPlot(DayPlot):
         """Draw these lots; `caption` stands at the axis of values."""
         whole = self._shown is None or len(self._shown.days) != len(shown.days)
         self._shown, self._caption = shown, caption
-        self.lots.show_lots(shown.days, shown.values, shown.lows, shown.highs, shown.marked)
+        self.lots.show_lots(shown.days, shown.values, shown.lows, shown.highs, shown.marked, shown.hollow)
         self.lots.tags = tuple((tag.number, tag.day) for tag in shown.tags)
         if len(shown.days):
             self.setYRange(float(shown.lows.min()), float(shown.highs.max()), padding=0.14)

@@ -2,64 +2,54 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from functools import lru_cache
 
-from calibrator.model import Farm, Fill, FillWay, Lot, LotPoint, Scale, Scoop, SeasonLot, WeighIn
-from calibrator.records import Records, brought_in
-from calibrator.records.season import every_fill
+from calibrator.model import Farm, Lot, Scale, Scoop, SeasonLot, WeighIn
+from calibrator.model.underway import Underway, one_by_one, unwatched
+from calibrator.records import Records
+from calibrator.records.past import lots_of_past, past_weigh_ins
+from calibrator.records.season import past_fills
 from calibrator.science.errors import CannotCompute
+from calibrator.science.nested import weighed_by_lot
 from calibrator.science.scale import scale_facts
 from calibrator.science.settling import settling_before
-from calibrator.science.weighing import Weighed, bulk_density, level_result, weighed
+from calibrator.science.weighing import Weighed, bulk_density, level_result
 
 LEAST_FILLS = 2
+KEPT_IN_MIND = 4096  # of so many a page that comes back reckons none anew
 
 
-def past_lots(records: Records, farm: Farm, signed: Callable[[], Sequence[LotPoint]]) -> list[SeasonLot]:
+def past_lots(records: Records, farm: Farm, underway: Underway = unwatched) -> list[SeasonLot]:
     """The newest such weigh-in of every lot and scoop that is not signed off, oldest first.
 
     It needs its scoop, its scale and two level fills. Where a lot is signed off with the scoop, that counts.
     """
-    brought = brought_in(records, WeighIn)
-    if not brought:
+    newest = {(one.lot_id, one.scoop_id): one for one in past_weigh_ins(records, farm.id)}
+    if not newest:
         return []
-    known = {(lot.lot_id, lot.scoop_id) for lot in signed()}
-    past = [w for w in records.every(WeighIn, farm.id) if w.id in brought and (w.lot_id, w.scoop_id) not in known]
-    newest = {(w.lot_id, w.scoop_id): w for w in sorted(past, key=lambda w: w.started_at)}
-    things = _Things(records, farm)
-    fills: dict[str, list[Fill]] = {}
-    for fill in every_fill(records, farm.id):
-        fills.setdefault(fill.weigh_in_id, []).append(fill)
-    found = [things.as_lot(w, fills.get(w.id, [])) for w in newest.values()]
-    return [lot for lot in found if lot is not None]
-
-
-class _Things:
-    """What the weigh-ins name."""
-
-    def __init__(self, records: Records, farm: Farm) -> None:
-        self.farm = farm
-        self.lots = {one.id: one for one in records.every(Lot, farm.id)}
-        self.scoops = {one.id: one for one in records.every(Scoop, farm.id)}
-        self.scales = {one.id: one for one in records.every(Scale, farm.id)}
-
-    def as_lot(self, weigh_in: WeighIn, fills: Sequence[Fill]) -> SeasonLot | None:
-        """A weigh-in as the season tells it; None where its density cannot be told."""
-        scoop, scale = self.scoops.get(weigh_in.scoop_id or ""), self.scales.get(weigh_in.scale_id or "")
-        level = weighed(fills, FillWay.LEVEL)
+    fills, lots = weighed_by_lot(past_fills(records, farm.id)), lots_of_past(records, farm.id)
+    scoops = {one.id: one for one in records.every(Scoop, farm.id)}
+    scales = {one.id: one for one in records.every(Scale, farm.id)}
+    found = []
+    for weigh_in in one_by_one(list(newest.values()), underway):
+        level = tuple(fills.get(weigh_in.id, ()))
+        scoop, scale = scoops.get(weigh_in.scoop_id or ""), scales.get(weigh_in.scale_id or "")
         if scoop is None or scale is None or len(level) < LEAST_FILLS:
-            return None
+            continue
         try:
-            return _season_lot(weigh_in, self.lots[weigh_in.lot_id], scoop, scale, level, self.farm.tolerance_share)
+            lot = lots[weigh_in.lot_id]
+            found.append(_season_lot(weigh_in, lot, scoop, scale.resolution_g, level, farm.tolerance_share))
         except CannotCompute:
-            return None
+            continue
+    return found
 
 
+@lru_cache(maxsize=KEPT_IN_MIND)
 def _season_lot(
-    weigh_in: WeighIn, lot: Lot, scoop: Scoop, scale: Scale, fills: Sequence[Weighed], tolerance_share: float
+    weigh_in: WeighIn, lot: Lot, scoop: Scoop, step_g: float, fills: tuple[Weighed, ...], tolerance_share: float
 ) -> SeasonLot:
     typical = fills[0].mass_g
-    facts = scale_facts(scale.resolution_g, None, typical)
+    facts = scale_facts(step_g, None, typical)
     level = level_result(fills, facts, tolerance_g=tolerance_share * typical)
     density = bulk_density(level, scoop.volume_ml, scoop.volume_u_ml)
     return SeasonLot(

@@ -38,6 +38,10 @@ class QuickAxis(pg.AxisItem):  # type: ignore[misc]
     picture: Any
     """What is to be drawn; the base sets it to None when that has changed."""
 
+    def __init__(self, orientation: str) -> None:
+        super().__init__(orientation)
+        self.enableAutoSIPrefix(False)  # it would set the caption anew at each step of a drag
+
     def paint(self, painter: QPainter, *_: Any) -> None:
         painter.save()
         if self.picture is None:
@@ -65,10 +69,6 @@ class DayAxis(QuickAxis):
 
 class ValueAxis(QuickAxis):
     """Figures with the decimal sign that people here write, never in thousandths of the unit."""
-
-    def __init__(self, orientation: str) -> None:
-        super().__init__(orientation)
-        self.enableAutoSIPrefix(False)
 
     def tickStrings(self, values: Sequence[float], scale: float, spacing: float) -> list[str]:
         told = super().tickStrings(values, 1.0, spacing)
