@@ -7881,6 +7881,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Rombos: fuera de lo normal.</translation>
     </message>
     <message>
+        <source>Hollow: out of a file, not signed off.</source>
+        <translation>Huecos: de un archivo, sin firmar.</translation>
+    </message>
+    <message>
         <source>Numbers: see above.</source>
         <translation>Números: vea arriba.</translation>
     </message>
@@ -8008,6 +8012,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Looking through {lots}, of which none is left out …</source>
         <translation>Revisando {lots}; ninguno queda fuera …</translation>
+    </message>
+    <message>
+        <source>Looking through {lots} and the weighings out of files, of which none is left out …</source>
+        <translation>Revisando {lots} y los pesajes traídos de archivos; ninguno queda fuera …</translation>
     </message>
 </context>
 <context>
