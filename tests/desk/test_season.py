@@ -453,7 +453,7 @@ def test_humidity_of_the_weigh_in_is_read(shown: Callable[[], SeasonPage], herd:
 
 def test_the_plotting_library_waits_for_the_first_picture() -> None:
     code = "import sys, calibrator.desk.pages.season; sys.exit('pyqtgraph' in sys.modules)"
-    assert subprocess.run([sys.executable, "-c", code], check=False).returncode == 0
+    assert subprocess.run([sys.executable, "-c", code], check=False, timeout=100).returncode == 0
 
 
 def test_a_note_is_written_on_the_chosen_lot_and_kept_as_a_telling(

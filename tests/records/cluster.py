@@ -22,6 +22,7 @@ from urllib.parse import quote
 
 USER = "barn"
 _LONGEST_SOCKET = 90  # of the 107 characters that a socket's path may have, its own name set aside
+_LONGEST_S = 120  # pg_ctl itself gives up after 60
 _SETTINGS = """
 listen_addresses = ''
 unix_socket_directories = '{folder}'
@@ -102,7 +103,7 @@ class Cluster:
             other = {"user": name, "group": pwd.getpwnam(name).pw_gid, "extra_groups": []}
         command = [self._programs / program, "-D", self.data, *words]
         ended = subprocess.run(command, stdin=subprocess.DEVNULL, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE,
-                               text=True, cwd=self.folder, check=False, **other)  # fmt: skip
+                               text=True, cwd=self.folder, check=False, timeout=_LONGEST_S, **other)  # fmt: skip
         if ended.returncode:
             raise RuntimeError(f"{program} failed: {ended.stderr.strip()}")
 

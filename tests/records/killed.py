@@ -34,6 +34,7 @@ LOTS_IN_IMPORT = 20
 FILLS_IN_FILE = 8
 MOST_TOLD = 40
 LONGEST_S = 0.02
+STANDS_STILL_S = 120  # a child that tells nothing for so long is ended by the system, and that is a failure
 CHAIN_EVERY = 50  # kills; looking through the whole chain takes as long as it is
 Tell = Callable[..., None]
 
@@ -137,6 +138,7 @@ def killed_once(file: Path, rng: random.Random) -> list[list[str]]:
     child = os.fork()
     if child == 0:
         os.close(read)
+        signal.alarm(STANDS_STILL_S)
         try:
             work(file, write)
         finally:
@@ -148,6 +150,7 @@ def killed_once(file: Path, rng: random.Random) -> list[list[str]]:
         os.kill(child, signal.SIGKILL)
         _, status = os.waitpid(child, 0)
         assert os.WIFSIGNALED(status), "the child ended by itself"
+        assert os.WTERMSIG(status) == signal.SIGKILL, f"the child stood still for {STANDS_STILL_S} s"
         return [line.split() for line in (*told, *pipe.readlines())]
 
 

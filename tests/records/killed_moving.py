@@ -31,6 +31,7 @@ from calibrator.records.tables import SCHEMA
 
 FROZEN = Path(__file__).with_name("frozen")
 engine._SYNC = "OFF"  # what is written outlives a killed program without being waited for
+STANDS_STILL_S = 120  # work that takes so long is ended by the system, and that is a failure
 STEPS = ("open", "os.", "shutil.", "sqlite3.connect")
 _TAKEN = re.compile(r'"taken_later": "[^"]*"')
 
@@ -56,6 +57,7 @@ def cut_short(do: Callable[[Path], object], file: Path, at_step: int = 0, after_
     child = os.fork()
     if child == 0:
         code = 1
+        signal.alarm(STANDS_STILL_S)
         try:
             if at_step:
                 _kill_at(at_step, str(file.parent))
@@ -68,6 +70,7 @@ def cut_short(do: Callable[[Path], object], file: Path, at_step: int = 0, after_
         os.kill(child, signal.SIGKILL)
     _, status = os.waitpid(child, 0)
     assert os.WIFSIGNALED(status) or os.WEXITSTATUS(status) == 0, "the work failed by itself"
+    assert not os.WIFSIGNALED(status) or os.WTERMSIG(status) == signal.SIGKILL, f"it took over {STANDS_STILL_S} s"
     return os.WIFSIGNALED(status)
 
 

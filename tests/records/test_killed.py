@@ -32,6 +32,7 @@ def _run(script: str, *arguments: str) -> str:
         capture_output=True,
         text=True,
         check=False,
+        timeout=200,
         env=os.environ | {"PYTHONPATH": os.pathsep.join(sys.path)},
     )
     assert ended.returncode == 0, ended.stderr

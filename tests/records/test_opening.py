@@ -107,7 +107,7 @@ def test_a_write_protected_file_is_told_at_once_and_may_be_looked_at(
 
 def test_the_lock_ends_with_the_process_that_had_it(file: Path) -> None:
     script = "import os, sys; from calibrator.records import Records; Records.open(sys.argv[1]); os._exit(9)"
-    ended = subprocess.run([sys.executable, "-c", script, str(file)], check=False)
+    ended = subprocess.run([sys.executable, "-c", script, str(file)], check=False, timeout=100)
     assert ended.returncode == 9
     Records.open(str(file)).close()
 
@@ -257,7 +257,7 @@ def test_opening_what_is_up_to_date_needs_no_migration_library(file: Path) -> No
         "import sys; from calibrator.records import Records; Records.open(sys.argv[1]).close(); "
         "sys.exit('alembic' in sys.modules)"
     )
-    assert subprocess.run([sys.executable, "-c", script, str(file)], check=False).returncode == 0
+    assert subprocess.run([sys.executable, "-c", script, str(file)], check=False, timeout=100).returncode == 0
 
 
 def test_records_on_a_server_need_their_driver(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -23,6 +23,7 @@ from calibrator.records import demo_records
 from tests.robot.hand import Clock, Hand, settle
 from tests.tour import tour, weigh_a_new_lot
 
+PATIENCE_S = 120.0  # the robot waits for what it began, so that the same seed does the same
 WARM_UP = 0.25  # of the day: every page has been made by then
 
 
@@ -63,6 +64,7 @@ def spend(hours: float, seed: int, folder: Path, answers: Ask) -> Day:
         before_hook(kind, error, trace)
 
     sys.excepthook = hook
+    patience, busy.PATIENCE_S = busy.PATIENCE_S, PATIENCE_S
     try:
         with demo_records(folder) as records:
             busy.PATIENCE_S = watch.PATIENCE_S = (
@@ -89,6 +91,7 @@ def spend(hours: float, seed: int, folder: Path, answers: Ask) -> Day:
             settle()
     finally:
         sys.excepthook = before_hook
+        busy.PATIENCE_S = patience
     return Day(actions, dict(sorted(hand.done.items())), before, after, tuple(errors))
 
 

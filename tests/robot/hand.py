@@ -32,6 +32,7 @@ TEXTS = (
     "2 Mar 2026", "Windy Hollow", "25-1103C", "0", "-1", "1,5", "1e9", "", "x", "<b>Tom</b> & 🐄\u202e", "W" * 300,
 )  # fmt: skip
 LONGEST_PAUSE_S = 60
+MOST_TRIES = 20
 _CTRL = Qt.KeyboardModifier.ControlModifier
 
 
@@ -66,9 +67,7 @@ class Hand:
         action()
         self.done[action.__name__] = self.done.get(action.__name__, 0) + 1
         settle()
-        for dialog in self._window.findChildren(QDialog):
-            if dialog.isVisible():
-                dialog.reject()
+        close_dialogs(self._window)
         close_popups()
         settle()
         self._clock.pass_by(self._rng.uniform(1, LONGEST_PAUSE_S))
@@ -147,10 +146,26 @@ class Hand:
         self._window.resize(self._rng.randrange(1024, 1600), self._rng.randrange(700, 1000))
 
 
+def close_dialogs(window: QWidget) -> None:
+    """What is open over the window, as by Escape, from the topmost down. Fails where one stays however often."""
+    for _ in range(MOST_TRIES):
+        still_open = [one for one in window.findChildren(QDialog) if one.isVisible()]
+        if not still_open:
+            return
+        still_open[-1].reject()
+        settle()
+    raise AssertionError(f"{type(still_open[-1]).__name__} refuses to close")
+
+
 def close_popups() -> None:
-    """Lists and menus that hang open, as when somebody looks elsewhere."""
-    while (popup := QApplication.activePopupWidget()) is not None:
+    """Lists and menus that hang open, as when somebody looks elsewhere. Fails where one stays however often."""
+    for _ in range(MOST_TRIES):
+        popup = QApplication.activePopupWidget()
+        if popup is None:
+            return
         popup.close()
+        settle()
+    raise AssertionError(f"{type(popup).__name__} refuses to close")
 
 
 def settle() -> None:
