@@ -6,7 +6,6 @@ import argparse
 import gc
 import linecache
 import sys
-import tempfile
 from collections.abc import Sequence
 from importlib import import_module
 from types import ModuleType
@@ -61,6 +60,8 @@ class _Forgetful(dict[str, Any]):
 
 
 def _run_demo(desk: ModuleType) -> int:
+    import tempfile
+
     from calibrator.records import demo_records
 
     with tempfile.TemporaryDirectory(prefix="calibrator-demo-") as folder:

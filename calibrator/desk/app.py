@@ -7,9 +7,10 @@ import hashlib
 import logging
 import sys
 import traceback
+from collections.abc import Callable
 from contextlib import suppress
+from datetime import datetime
 from functools import partial
-from logging.handlers import RotatingFileHandler
 from pathlib import Path
 from types import TracebackType
 from typing import TYPE_CHECKING
@@ -26,7 +27,6 @@ from calibrator.desk.days import set_back
 from calibrator.desk.guarding import Guarding
 from calibrator.desk.opening import open_records
 from calibrator.desk.refusals import in_words
-from calibrator.desk.sample import season_clock
 from calibrator.desk.settings import Settings
 from calibrator.desk.theme import Theme
 from calibrator.desk.tongues import Tongue
@@ -84,13 +84,14 @@ def run(url: str, *, records: Records | None = None) -> int:
     """
     app = make_application(sys.argv[:1])
     ask = Ask(app)
-    sys.excepthook = _Hook(ask, _keep_log())
+    sys.excepthook = hook = _Hook(ask)
     opener = Opener(app, ask, url, Settings(data_folder() / "settings.json"))
     if records is not None:
         opener.show(records, throw_away=True)
     else:
         opener.open()
     QTimer.singleShot(0, settle)
+    QTimer.singleShot(0, hook.keep_log)
     code = app.exec()
     opener.close()
     return code
@@ -247,7 +248,7 @@ class Opener:
         """Open the window on records."""
         self._records = records
         outbox = Outbox.beside(data_folder(), records.url) if records.on_server and not records.read_only else None
-        clock = season_clock(records, local_now) if throw_away else local_now
+        clock = _season_clock(records) if throw_away else local_now
         self.desk = Desk(
             records, self._ask, settings=self._settings, outbox=outbox, busy=self._busy, clock=clock, parent=self._app
         )
@@ -339,6 +340,12 @@ class Opener:
             self._ask.tell(in_words(error))
 
 
+def _season_clock(records: Records) -> Callable[[], datetime]:
+    from calibrator.desk.sample import season_clock  # only the sample season needs it
+
+    return season_clock(records, local_now)
+
+
 def _salvaged(url: str, _underway: Underway) -> Salvaged:
     return salvage(url)
 
@@ -346,11 +353,16 @@ def _salvaged(url: str, _underway: Underway) -> Salvaged:
 class _Hook:
     """Our own mistakes: logged whole, told to the person as a sentence, never as a traceback."""
 
-    def __init__(self, ask: Ask, file: Path | None) -> None:
+    def __init__(self, ask: Ask, file: Path | None = None) -> None:
         self._ask, self._file = ask, file
         self._telling = False
 
+    def keep_log(self) -> None:
+        """Begin the log: once the first page is up, or before the first line for it."""
+        self._file = self._file or _keep_log()
+
     def __call__(self, kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
+        self.keep_log()
         log.error("".join(traceback.format_exception(kind, error, trace)))
         if self._telling or QApplication.instance() is None:
             return
@@ -373,6 +385,8 @@ def _own_mistake(log_file: Path | None) -> str:
 
 def _keep_log() -> Path | None:
     """Write what goes wrong to a small file beside the records, and say where; where that cannot be, go without."""
+    from logging.handlers import RotatingFileHandler  # with sockets: the first page does not wait for them
+
     file = data_folder() / "calibrator.log"
     try:
         file.parent.mkdir(parents=True, exist_ok=True)

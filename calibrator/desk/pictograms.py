@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QIcon, QPainter, QPainterPath, QPen, QPixmap
+from PySide6.QtGui import QColor, QGuiApplication, QIcon, QPainter, QPainterPath, QPen, QPixmap
 
 from calibrator.desk.theme import tokens
 
 SIZE = QSize(22, 22)
 _GRID, _WIDTH = 24.0, 2.0
-_SCALES = (1.0, 1.5, 2.0, 3.0)  # screens that show one pixel as more than one
+_LARGEST = 3.0  # a screen that shows one pixel as three; one that comes later takes a smaller picture from it
 
 Stroke = tuple[tuple[float, float], ...]
 
@@ -80,10 +80,14 @@ PICTURES: dict[str, tuple[tuple[Stroke, ...], tuple[Stroke, ...]]] = {
 
 
 def pictogram(page: str) -> QIcon:
-    """The picture of a page, in the colours in force; in the colour of action while its page is shown."""
+    """The picture of a page, in the colours in force; in the colour of action while its page is shown.
+
+    Drawn for the screens that there are and at its largest: for all there might be would hold up the first page.
+    """
     icon = QIcon()
+    scales = {_LARGEST, *(screen.devicePixelRatio() for screen in QGuiApplication.screens())}
     for state, colour in ((QIcon.State.Off, tokens().quiet), (QIcon.State.On, tokens().action)):
-        for scale in _SCALES:
+        for scale in scales:
             icon.addPixmap(_drawn(page, colour, scale), QIcon.Mode.Normal, state)
     return icon
 

@@ -9,7 +9,6 @@ from __future__ import annotations
 import re
 import unicodedata
 from functools import lru_cache
-from html import escape
 
 LONGEST_WORD = 60
 UNBROKEN = 20
@@ -35,6 +34,8 @@ def on_screen(text: str, longest: int = LONGEST_TEXT) -> str:
 
 def tip(text: str) -> str:
     """A text for the tip over a widget, which guesses at markup: told as such, so that it stays as it is."""
+    from html import escape  # with the names of all signs: the first page has no tip and does not wait for them
+
     return f"<p style='white-space: pre-wrap'>{escape(on_screen(text))}</p>" if text else ""
 
 

@@ -85,3 +85,12 @@ def marks_words(marks: Sequence[Mark], scoops: Sequence[Scoop], system: UnitSyst
     if len({mark.scoop_id for mark in marks}) <= 1:
         return ", ".join(line for _, line in told)
     return ", ".join(f"{name} {line}" for name, line in told)
+
+
+def medicated_caution() -> str:
+    """Who decides about a medicated powder."""
+    return translate(
+        "Cautions",
+        "Medicated powder: the product label and the feed tag say how much, for which calves and for how "
+        "long; ask the veterinarian before feeding it otherwise. Keep it apart and mark the scoop.",
+    )

@@ -182,7 +182,7 @@ def _backup(path: Path) -> Backup | None:
     if not named:
         return None
     try:
-        at = datetime.strptime(named[1], _STAMP).replace(tzinfo=UTC)
+        at = datetime.fromisoformat(named[1]).replace(tzinfo=UTC)
     except ValueError:
         return None
     return Backup(path, at, named[2])

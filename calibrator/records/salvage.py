@@ -13,7 +13,6 @@ from contextlib import closing
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
-from tempfile import TemporaryDirectory
 
 from calibrator.records import backup, lock, pages, staging
 from calibrator.records.errors import RecordsDamaged, RecordsError
@@ -73,6 +72,8 @@ def salvage(url: str) -> Salvaged:
     place = place_of(url)
     if place.file is None:
         raise RecordsError("server_backups", place=place.name)
+    from tempfile import TemporaryDirectory  # the first page should not wait for what only a rescue needs
+
     held = lock.take(place.file)
     try:
         with TemporaryDirectory(dir=place.file.parent, prefix="salvage-") as folder:

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date
 
-from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 
 from calibrator.desk.context import Desk
@@ -14,6 +13,7 @@ from calibrator.desk.forms.fields import Captioned, DayField, Suggestions, TextF
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.price_field import PriceField
 from calibrator.desk.parts import add_all, column, label, row
+from calibrator.desk.words import medicated_caution
 from calibrator.model import Composition, Lot, PackageKind, UnitSystem, new_id
 from calibrator.units import Kind
 
@@ -195,12 +195,3 @@ class LotForm(Form[Lot]):
         if sum(told) > WHOLE_PCT:
             return self.tr("Protein, fat, fibre, ash and moisture together are more than 100 %. Check them.")
         return ""
-
-
-def medicated_caution() -> str:
-    """Who decides about a medicated powder."""
-    return QCoreApplication.translate(
-        "Cautions",
-        "Medicated powder: the product label and the feed tag say how much, for which calves and for how "
-        "long; ask the veterinarian before feeding it otherwise. Keep it apart and mark the scoop.",
-    )

@@ -18,7 +18,6 @@ from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.history import HistoryList
-from calibrator.desk.forms.lot_form import medicated_caution
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
 from calibrator.desk.money import price_text
@@ -28,7 +27,7 @@ from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.standing import LotStanding, LotState
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.figure_block import FigureBlock
-from calibrator.desk.words import mark_words, packages_words, state_tone, state_words, step_words
+from calibrator.desk.words import mark_words, medicated_caution, packages_words, state_tone, state_words, step_words
 from calibrator.model import Composition, Fill, Lot, Mark, PackageKind, Scoop, SignOff, SpotFill, WeighIn
 from calibrator.records import brought_in
 from calibrator.units import show_mass, show_percent

@@ -10,7 +10,6 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout, QWi
 from calibrator.desk.at_hand import AtHand
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
-from calibrator.desk.forms.lot_form import medicated_caution
 from calibrator.desk.page import Page
 from calibrator.desk.pages.powder_card import PowderCard
 from calibrator.desk.pages.spot_card import SpotCard
@@ -29,7 +28,7 @@ from calibrator.desk.standing import (
 )
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
-from calibrator.desk.words import mark_words, step_words
+from calibrator.desk.words import mark_words, medicated_caution, step_words
 from calibrator.model import Plan, Printed, Scoop
 from calibrator.records import RecordsUnreachable
 from calibrator.units import show_mass
