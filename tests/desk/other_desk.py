@@ -7,9 +7,9 @@ from __future__ import annotations
 
 import sys
 from pathlib import Path
+from time import sleep
 
 from answers import Answers, at_noon
-from PySide6.QtCore import QEventLoop
 from PySide6.QtPrintSupport import QPrinter  # noqa: F401 - the print support is loaded before the first print
 from PySide6.QtWidgets import QApplication
 
@@ -52,8 +52,10 @@ def main(url: str, folder: Path, count: int) -> int:
 
 
 def _until_done(app: QApplication, desk: Desk) -> None:
+    # Not by waiting for more events: the last one may have ended the work, and no other comes.
     while desk.busy.at_work:
-        app.processEvents(QEventLoop.ProcessEventsFlag.WaitForMoreEvents)
+        app.processEvents()
+        sleep(0.01)
 
 
 if __name__ == "__main__":

@@ -28,6 +28,7 @@ from calibrator.model import FillWay, Lot, PrintKind, Scoop, Step, new_id
 from calibrator.records import Records
 
 CHARTS = 12
+IN_TIME_S = 120
 LEVEL = ("11.6", "11.7", "11.8", "11.6", "11.7", "11.6", "11.8", "11.7")
 TO_MARK = ("10.0", "10.0", "10.1", "10.0", "9.9", "10.0", "10.0", "10.1")
 
@@ -87,7 +88,7 @@ def test_one_weighs_while_the_other_prints(
     page.open_step(Step.FILLS_TO_MARK)
     type_in(page, TO_MARK)
     signed = page.guide.sign_off("AB")
-    told, _ = other.communicate("signed\n")
+    told, _ = other.communicate("signed\n", timeout=IN_TIME_S)
 
     assert other.returncode == 0
     assert (told.split(), answers.told) == (["printed"], [])
