@@ -176,8 +176,17 @@ def _between2(logs: Floats, us: Floats, groups: Sequence[NDArray[np.intp]]) -> f
         return None
     ranges = np.concatenate([np.abs(np.diff(logs[places])) for places in groups])
     weighing2 = np.concatenate([(us[places][1:] ** 2 + us[places][:-1] ** 2) / 2 for places in groups])
-    sd = mean_of(ranges.tolist()) / D2_OF_TWO
-    return max(0.0, sd * sd - mean_of(weighing2.tolist()))
+    return between_lots2((mean_of(ranges.tolist()) / D2_OF_TWO) ** 2, weighing2.tolist())
+
+
+def between_lots2(seen2: float, weighing2: Sequence[float]) -> float:
+    """Variance between lots: the variance that they show less the mean variance of weighing, never below zero.
+
+    Source: Hedges 1983, Psychol. Bull. 93:388, the unweighted estimate by moments. There `seen2` is the sample
+    variance; the chart puts that of the moving ranges in its place (Montgomery, 6.4), which a drift or another level
+    of density does not widen. Raises CannotCompute for no variance of weighing.
+    """
+    return max(0.0, seen2 - mean_of(weighing2))
 
 
 def _of_kind(logs: Floats, us: Floats, between2: float | None) -> Floats:

@@ -9,7 +9,7 @@ import numpy as np
 
 from calibrator.science.components import components
 from calibrator.science.least_squares import fit, joint_p
-from calibrator.science.lot_chart import lot_chart
+from calibrator.science.lot_chart import between_lots2, lot_chart
 from calibrator.science.nested import Weighed
 from tests.outside.checks import FROM_MEMORY, LIBRARY, check
 from tests.season_rows import lot
@@ -108,3 +108,69 @@ def test_interval_of_a_spread_between_bags_against_simulated_pivots() -> None:
         f, c = stats.f.ppf(p, 5, 12), stats.chi2.ppf(p, 5)
         squares = found.bags.sum_squares * (1 - f / (found.bags.f or math.nan)) / (3 * c)
         check(f"{name} end, spread between bags, g", "scipy.stats", math.sqrt(squares), end, 1e-9, LIBRARY)
+
+
+def test_deliveries_of_paste_casks_and_tests() -> None:
+    """Ten deliveries, three casks of each, two tests of each cask: lots, bags and fills. Balanced, so that restricted
+    maximum likelihood, by which it is widely shown, gives the same as the analysis of variance."""
+    source = "Davies and Goldsmith 1972, Statistical Methods in Research and Production, 6.5, paste"
+    deliveries = (
+        "62.8 62.6 60.1 62.3 62.7 63.1", "60.0 61.4 57.5 56.9 61.1 58.9", "58.7 57.5 63.9 63.1 65.4 63.7",
+        "57.1 56.4 56.9 58.6 64.7 64.5", "55.1 55.1 54.7 54.2 58.8 57.5", "63.4 64.9 59.3 58.1 60.5 60.0",
+        "62.5 62.6 61.0 58.7 56.9 57.7", "59.2 59.4 65.2 66.0 64.8 64.1", "54.8 54.8 64.0 64.0 57.7 56.8",
+        "58.3 59.3 59.2 59.2 58.9 56.6",
+    )  # fmt: skip
+    found = components([[Weighed(n // 2, float(value)) for n, value in enumerate(told.split())] for told in deliveries])
+    for name, expected, sd in (
+        ("deliveries", 1.657, found.lot_sd), ("casks", 8.434, found.bag_sd), ("tests", 0.678, found.fill_sd),
+    ):  # fmt: skip
+        check(f"variance between {name} of paste", source, expected, (sd or 0.0) ** 2, 0.0006, FROM_MEMORY)
+
+
+def test_batches_of_dyestuff() -> None:
+    """Six batches, five preparations of each: lots and the fills of one bag each."""
+    source = "Davies and Goldsmith 1972, Statistical Methods in Research and Production, 6.4, dyestuff"
+    batches = (
+        (1545, 1440, 1440, 1520, 1580), (1540, 1555, 1490, 1560, 1495), (1595, 1550, 1605, 1510, 1560),
+        (1445, 1440, 1595, 1465, 1545), (1595, 1630, 1515, 1635, 1625), (1520, 1455, 1450, 1480, 1445),
+    )  # fmt: skip
+    found = components([[Weighed(1, float(value)) for value in batch] for batch in batches])
+    check("variance between batches of dyestuff", source, 1764.05, (found.lot_sd or 0.0) ** 2, 0.006, FROM_MEMORY)
+    check("variance in batches of dyestuff", source, 2451.25, (found.fill_sd or 0.0) ** 2, 0.006, FROM_MEMORY)
+
+
+# Raudenbush 1984, J. Educ. Psychol. 76:85: nineteen effects with their own known variances.
+EFFECTS = (
+    (0.03, 0.0156), (0.12, 0.0216), (-0.14, 0.0279), (1.18, 0.1391), (0.26, 0.1362), (-0.06, 0.0106),
+    (-0.02, 0.0106), (-0.32, 0.0484), (0.27, 0.0269), (0.80, 0.0630), (0.54, 0.0912), (0.18, 0.0497),
+    (-0.02, 0.0835), (0.23, 0.0841), (-0.18, 0.0253), (-0.06, 0.0279), (0.30, 0.0193), (0.07, 0.0088),
+    (-0.07, 0.0303),
+)  # fmt: skip
+
+
+def test_variance_between_lots_of_unlike_doubt_by_moments() -> None:
+    from statsmodels.stats.meta_analysis import combine_effects
+
+    values, own2 = np.asarray(EFFECTS).T
+    source = "Raudenbush 2009, Handbook of Research Synthesis and Meta-Analysis, table 16.3"
+    # The data are told right when another estimate of that table comes out too.
+    assert round(combine_effects(values, own2, method_re="dl").tau2, 3) == 0.026
+    found = between_lots2(float(np.var(values, ddof=1)), own2.tolist())
+    check("between-study variance, unweighted moments", source, 0.080, found, 0.0005)
+
+
+def test_spread_between_lots_on_the_chart_against_the_library() -> None:
+    """Lots weighed to between 0.2 and 0.8 %: the chart goes by moving ranges, the library by all lots at once, so the
+    two agree only to a few percent, and the better the more lots there are (here 4,000)."""
+    from statsmodels.stats.meta_analysis import combine_effects
+
+    chance = random.Random(17)
+    us = [chance.uniform(0.002, 0.008) for _ in range(4000)]
+    logs = [math.log(0.55) + chance.gauss(0, 0.015) + chance.gauss(0, u) for u in us]
+    chart = lot_chart(
+        [lot(n, math.exp(v), level_u_g=600 * math.exp(v) * u) for n, (v, u) in enumerate(zip(logs, us, strict=True))]
+    )
+    for method, name in (("pm", "Paule-Mandel"), ("dl", "DerSimonian-Laird")):
+        theirs = combine_effects(np.asarray(logs), np.square(us), method_re=method).tau2
+        note = f"{LIBRARY}; moving ranges here"
+        check(f"spread between lots, {name}", STATSMODELS, math.sqrt(theirs), chart.lot_sd or 0.0, 5e-4, note)
