@@ -8,6 +8,8 @@ from calibrator.places import resource
 
 LANGUAGES = ("en", "es")
 PAPER_LANGUAGES = (("en",), ("es",), ("en", "es"))
+_CARRIED = {"en": ("desk_en",), "es": ("qt_es", "desk_es")}
+"""`qt` mends what Qt's own file leaves in English or says in other words than ours."""
 _LOCALES = {"en": "en_US", "es": "es_MX"}
 
 
@@ -54,7 +56,7 @@ class Tongue:
             made
             for made in (
                 _loaded(self._app, f"{qt_words}/qtbase_{language}.qm"),
-                _loaded(self._app, str(resource(f"translations/desk_{language}.qm"))),
+                *(_loaded(self._app, str(resource(f"translations/{name}.qm"))) for name in _CARRIED[language]),
             )
             if made is not None
         ]

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from answers import Answers
 from PySide6.QtCore import QLocale, Qt
-from PySide6.QtWidgets import QApplication, QComboBox
+from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QFileDialog, QLabel
 from pytestqt.qtbot import QtBot
 from speaking import speaking
 
@@ -146,10 +146,8 @@ def test_refusals_are_said_in_spanish() -> None:
         with pytest.raises(CannotCompute) as full:
             height_mm(Cylinder(diameter_mm=100.0, height_mm=100.0), 2000.0)
         assert in_words(full.value) == "Es más de lo que le cabe: solo 26.6 fl oz (785 mL) hasta el borde."
-        unwritten = CannotPrint(
-            "The file {name} could not be written: {reason}. Choose another folder.", name="a", reason="b"
-        )
-        assert in_words(unwritten) == "No se pudo escribir el archivo a: b. Escoja otra carpeta."
+        unwritten = CannotPrint("{name} cannot be written: {reason}. Choose another place.", name="a", reason="b")
+        assert in_words(unwritten) == "No se puede guardar a: b. Elija otro lugar."
         assert in_words(ValueError("as it is")) == "as it is"
 
 
@@ -160,3 +158,20 @@ def test_what_the_records_refuse_is_said_in_spanish(desk: Desk, records: Records
             answers.told[-1] == "En estos registros no hay nada (medida) con el nombre nobody. Abra otra vez la página."
         )
         assert "esto (llenada suelta)" in in_words(RecordsError("edited_meanwhile", kind="spot fill"))
+
+
+def test_the_window_that_asks_for_a_file_speaks_spanish(qtbot: QtBot) -> None:
+    def words() -> set[str]:
+        made = QFileDialog()
+        qtbot.addWidget(made)
+        made.setOption(QFileDialog.Option.DontUseNativeDialog)
+        made.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+        parts = [*made.findChildren(QLabel), *made.findChildren(QAbstractButton)]
+        return {said for part in parts for said in (part.text(), part.toolTip()) if said}
+
+    english = words()
+    with speaking("es"):
+        spanish = words()
+    assert {"&Look in:", "Files of &type:"} < english
+    assert english & spanish == set()
+    assert not [said for said in spanish if "fichero" in said or "irectorio" in said]

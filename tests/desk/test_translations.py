@@ -22,7 +22,7 @@ from tests import translate
 
 ROOT = Path(translate.ROOT)
 DESK = sorted((ROOT / "calibrator" / "desk").rglob("*.py"))
-CATALOGUES = ("desk_es", "prints_es")
+CATALOGUES = ("desk_es", "prints_es", "qt_es")
 SPEAKS = {"self.tr": 0, "translate": 1, "QCoreApplication.translate": 1}  # and which argument is the text
 # The sentences of other rooms are marked as literals where these names are made, and said by variable here.
 SAID_BY_VARIABLE = "refusals.py"
