@@ -124,7 +124,7 @@ def two_lots_facts(found: FromBoth, sheet: GroupSheet, old: LotInUse, new: LotIn
 
 
 def _scoop_parts(count: ScoopCount | None) -> tuple[ScoopPart, ...]:
-    parts = count.parts if count and count.countable else ()
+    parts = count.parts if count and count.told else ()
     return tuple(ScoopPart(scoop_name=way.name, way=way.way, count=number) for way, number in parts)
 
 
@@ -154,6 +154,7 @@ def _row(line: SheetLine, sheet: GroupSheet, drawn_c: float) -> ChartRow:
         water_ml=line.batch.mix.water_ml,
         powder_g=line.powder_g,
         scoopfuls=_scoop_parts(line.scoops),
+        many=line.scoops is not None and not line.scoops.countable,
         batches=line.batches,
         water_temperature_c=drawn_c,
         mix_ml=line.batch.mix.volume_ml,

@@ -67,14 +67,15 @@ def way_text(way: ScoopWay, to: Telling) -> str:
 
 
 def scoops_text(line: SheetLine, to: Telling) -> str:
-    """The count as it is said aloud; "weigh it" where counting would not do."""
+    """The count as it is said aloud; "weigh it" where counting would not do, the count to the line beside it."""
     count = line.scoops
-    if count is None or not count.countable:
+    if count is None or not count.told:
         return translate("TableWords", "weigh it")
     told = " + ".join(f"{number_text(number)} {way_text(way, to)}" for way, number in count.parts)
     if line.batches > 1 and len(count.parts) > 1:
         told = f"({told})"
-    return each_text(line, told)
+    told = each_text(line, told)
+    return told if count.countable else translate("TableWords", "weigh it, or {count}").format(count=told)
 
 
 def each_text(line: SheetLine, text: str) -> str:
@@ -98,7 +99,7 @@ def error_text(line: SheetLine) -> str:
 def error_words(line: SheetLine, to: Telling) -> str:
     """How far the count is over or short, and how far so many scoopfuls spread at 95 %; blank without a count."""
     count = line.scoops
-    if count is None or not count.countable:
+    if count is None or not count.told:
         return ""
     spread = show_mass(count.spread_95_g, to.system, decimal_comma=decimal_comma())
     if line.trimmed_share is not None:

@@ -23,13 +23,14 @@ class ChartRow:
 
     Levels stand above the vessel's floor, as a stick in it reads: of the water alone, and of the finished mix.
     `fits` is False where the vessel would run over. `additives` pairs what is weighed in besides the powder with
-    its weight in g.
+    its weight in g. `many` scoopfuls are better weighed, and the row says so.
     """
 
     calves: int
     water_ml: float
     powder_g: float
     scoopfuls: tuple[ScoopPart, ...] = ()
+    many: bool = False
     batches: int = 1
     water_temperature_c: float | None = None  # the chart's own where None
     mix_ml: float | None = None

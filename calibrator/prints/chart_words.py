@@ -127,6 +127,8 @@ def _notes(row: ChartRow, facts: WallChart, said: Words) -> list[str]:
         notes += said.each(lambda t: t(words.RUNS_OVER).format(vessel=_vessel(facts, t)))
     if not row.scoopfuls and any(each.scoopfuls for group in facts.groups for each in group.rows):
         notes.append(said.joined(words.WEIGH_POWDER, " / "))
+    elif row.scoopfuls and row.many:
+        notes.append(said.joined(words.BETTER_WEIGH, " / "))
     notes += [f"+ {_mass(mass_g, facts)} {plain(name)}" for name, mass_g in row.additives]
     if row.water_level_mm is not None:
         notes += length(words.WATER_UP, row.water_level_mm)

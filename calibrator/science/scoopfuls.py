@@ -53,6 +53,16 @@ class ScoopCount:
         """Few enough to be counted without losing track."""
         return self.scoopfuls <= MOST_COUNTABLE
 
+    @property
+    def to_line(self) -> bool:
+        """Of one scoop, each to its line: N of them for N calves where the line is that of a feeding."""
+        return len(self.parts) == 1 and self.parts[0][0].way is FillWay.TO_MARK
+
+    @property
+    def told(self) -> bool:
+        """Whether people are told it: countable, or to the line, which is beside weighing where it is many."""
+        return self.countable or self.to_line
+
 
 def spread_95_g(parts: Sequence[tuple[ScoopWay, float]]) -> float:
     """Half-width at 95 % of the weight of these scoopfuls, g, normal.

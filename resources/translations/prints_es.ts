@@ -152,6 +152,10 @@
             <translation>pese el polvo</translation>
         </message>
         <message>
+            <source>better weigh the powder</source>
+            <translation>mejor pese el polvo</translation>
+        </message>
+        <message>
             <source>For cold weather, below {limit}</source>
             <translation>Para tiempo frío, bajo {limit}</translation>
         </message>

@@ -19,7 +19,10 @@ from calibrator.desk.sheets import (
     water_step_ml,
 )
 from calibrator.desk.standing import standing
-from calibrator.model import Box, FillWay, Paper, Plan, PrintKind, UnitSystem, Vessel, VolumeMeans
+from calibrator.desk.table_words import scoops_text, telling
+from calibrator.model import Box, FillWay, Paper, Plan, PrintKind, RateBasis, UnitSystem, Vessel, VolumeMeans
+from calibrator.prints.chart_words import row_cells
+from calibrator.prints.languages import Words
 from calibrator.records import Records
 from calibrator.science.scoops import MOST_COUNTABLE
 
@@ -209,9 +212,27 @@ def test_a_batch_that_the_step_of_water_pushes_over_the_rim_is_said_to_run_over(
     assert holds == {0.1: True, 1.0: False}
 
 
+def test_a_chart_keeps_to_the_line_where_many_are_better_weighed(herd: Herd) -> None:
+    """25 calves are 25 to the line, with a word that weighing is better; no row changes the manner."""
+    signed = herd.sign("25-1103C", 1.04 * TEN_OZ_LEVEL)
+    here = powder_in_use(herd.records, standing(herd.records, herd.farm))
+    plan = herd.plan(count_from=20, count_to=30)
+    sheet = plan_sheet(herd.farm, plan, None, here)
+    printed = herd.print(PrintKind.WALL_CHART, signed, plan_id=plan.id)
+    facts = wall_chart_facts(herd.farm, sheet, signed, printed, signed.at.date(), Options(Paper.LETTER, ("en",)))
+    for row in facts.groups[0].rows[:11]:
+        assert [(part.way, part.count) for part in row.scoopfuls] == [(FillWay.TO_MARK, row.calves)]
+        cells = row_cells(row, RateBasis.ON_WATER, facts, Words.of(("en",)), several_scoops=False)
+        assert ("better weigh the powder" in cells.notes) == row.many == (row.calves > 24)
+    lines = [sheet.groups[0].line(number) for number in range(11)]
+    told = {line.calves: scoops_text(line, telling(sheet.groups[0])) for line in lines}
+    assert (told[24], told[25]) == ("24 to the mark", "weigh it, or 25 to the mark")
+
+
 def test_a_chart_says_weigh_it_where_no_one_can_count(herd: Herd) -> None:
     signed = herd.sign("25-1103C", TEN_OZ_LEVEL)
     here = powder_in_use(herd.records, standing(herd.records, herd.farm))
+    here = replace(here, ways=tuple(way for way in here.ways if way.way is FillWay.LEVEL))
     plan = herd.plan(count_from=20, count_to=30)
     sheet = plan_sheet(herd.farm, plan, None, here)
     assert MOST_COUNTABLE == 24

@@ -123,8 +123,20 @@ def test_a_scoop_is_filled_to_its_line_where_that_comes_out() -> None:
     assert told(usual(20 * 283.5, [LEVEL, LINE], 0.01)) == {("red", FillWay.TO_MARK): 20}
 
 
+def test_n_calves_are_n_to_the_line_from_the_first_row_to_the_last() -> None:
+    """A line drawn for the feeding: no row of the table leaves it, not even where so many are better weighed."""
+    for calves in range(1, 61):
+        count = usual(calves * 283.5 * 1.003, [LEVEL, LINE], 0.02)
+        assert count is not None
+        assert told(count) == {("red", FillWay.TO_MARK): calves}
+        assert (count.countable, count.to_line, count.told) == (calves <= 24, True, True)
+    level = usual(30 * 300.0, [LEVEL], 0.02)
+    assert level is not None
+    assert (level.countable, level.to_line, level.told) == (False, False, False)
+
+
 def test_a_line_that_does_not_come_out_or_takes_too_many_leaves_the_fewest() -> None:
-    for target in (36 * 283.5, 5.5 * 283.5):
+    for target in (5.5 * 283.5, 36.5 * 283.5):
         assert usual(target, [LEVEL, LINE], 0.001) == fewest(target, [LEVEL, LINE], 0.001)
     big = ScoopWay("big", "big", FillWay.LEVEL, 2 * 283.5 * 6)
     assert told(usual(12 * 283.5, [big, LINE], 0.01)) == {("big", FillWay.LEVEL): 1}
@@ -141,7 +153,7 @@ def test_the_usual_count_is_the_one_that_trying_every_line_finds(
 ) -> None:
     ways = [ScoopWay(str(i), str(i), FillWay.TO_MARK if m else FillWay.LEVEL, g) for i, (g, m) in enumerate(kinds)]
     least, found = fewest(target, ways, tolerance), usual(target, ways, tolerance)
-    most = min(24, 2 * least.scoopfuls) if least else 0
+    most = 2 * least.scoopfuls if least else 0
     lines = [
         (n, abs(n * way.mass_g - target))
         for way in ways

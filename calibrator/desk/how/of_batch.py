@@ -25,7 +25,7 @@ from calibrator.model import ScoopRule
 from calibrator.science.batch import BatchRow
 from calibrator.science.delivered import delivered
 from calibrator.science.mixing import Mix
-from calibrator.science.scoops import ScoopCount
+from calibrator.science.scoops import MOST_COUNTABLE, ScoopCount
 from calibrator.science.vessels import usable_ml
 
 WATER = "Tanaka et al. 2001, Metrologia 38:301; Kell 1975, J. Chem. Eng. Data 20:97"
@@ -34,7 +34,7 @@ WATER = "Tanaka et al. 2001, Metrologia 38:301; Kell 1975, J. Chem. Eng. Data 20
 def of_row(sheet: PlanSheet, group: GroupSheet, line: SheetLine, known: Warm | None = None) -> tuple[Working, ...]:
     """A row of the table: by calves, or by the volume of water where the table has no such count."""
     row = next((group.table[n] for n in range(len(group)) if group.line(n) is line), None)
-    scoopfuls = (_scoopfuls(group, line, line.scoops),) if line.scoops and line.scoops.countable else ()
+    scoopfuls = (_scoopfuls(group, line, line.scoops),) if line.scoops and line.scoops.told else ()
     warmth = of_warmth(sheet, group, line, known) if known else ()
     return (_amounts(sheet, group, line, row), *scoopfuls, _strength(group, line), *warmth)
 
@@ -154,7 +154,11 @@ def _scoopfuls(group: GroupSheet, line: SheetLine, count: ScoopCount) -> Working
     rule = (
         translate("How", "whole scoopfuls of one kind, and the water is drawn to suit them.")
         if group.rule.rule is ScoopRule.ONE_KIND
-        else translate("How", "to the line of one scoop where that is natural, else the fewest scoopfuls.")
+        else translate(
+            "How",
+            "to the line of one scoop where that is within it, with no more than twice the fewest scoopfuls; else the "
+            "fewest. More than {most} are better weighed.",
+        ).format(most=MOST_COUNTABLE)
     )
     told = words.format(tolerance=percent(group.farm.tolerance_share), rule=rule)
     return Working(translate("How", "Scoopfuls"), (together, *_off(line, count), spread), (f"{GUM}, 5.1.2, 5.2",), told)

@@ -135,7 +135,7 @@ class TodayRow(QWidget):
         elif line.scoops is None:
             self.scoops.tell(scoops_text(line, to), self.tr("no count comes near enough"))
         elif not line.scoops.countable:
-            self.scoops.tell(scoops_text(line, to), self.tr("too many to count"))
+            self.scoops.tell(scoops_text(line, to), self.tr("many to count: weighing is surer"))
         else:
             self.scoops.tell(scoops_text(line, to), error_words(line, to))
         self._tell_vessel(sheet, line, to)
