@@ -2802,8 +2802,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>medidas enteras de una sola clase, y el agua se ajusta a ellas.</translation>
     </message>
     <message>
-        <source>to the line of one scoop where that is natural, else the fewest scoopfuls.</source>
-        <translation>a la línea de una sola medida donde es natural; si no, las menos medidas.</translation>
+        <source>to the line of one scoop where that is within it, with no more than twice the fewest scoopfuls; else the fewest. More than {most} are better weighed.</source>
+        <translation>hasta la línea de una sola medida cuando queda dentro y no son más del doble de las menos posibles; si no, las menos medidas. Si son más de {most}, es mejor pesar.</translation>
     </message>
     <message>
         <source>Scoopfuls</source>
@@ -9281,6 +9281,10 @@ Last kept: {mass}</source>
         <translation>péselo</translation>
     </message>
     <message>
+        <source>weigh it, or {count}</source>
+        <translation>péselo, o {count}</translation>
+    </message>
+    <message>
         <source>{batches} × {amount}</source>
         <translation>{batches} × {amount}</translation>
     </message>
@@ -9602,8 +9606,8 @@ Last kept: {mass}</source>
         <translation>ninguna cantidad se acerca lo suficiente</translation>
     </message>
     <message>
-        <source>too many to count</source>
-        <translation>demasiadas para contar</translation>
+        <source>many to count: weighing is surer</source>
+        <translation>son muchas para contarlas: es más seguro pesar</translation>
     </message>
     <message>
         <source>fits the {vessel}</source>
