@@ -5,10 +5,11 @@ Nothing here blocks: a question is a window-modal dialog, the answer comes back 
 
 from __future__ import annotations
 
+from collections import deque
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication, QObject, Qt
+from PySide6.QtCore import QCoreApplication, QObject, Qt, QTimer
 from PySide6.QtWidgets import (
     QApplication,
     QDialog,
@@ -27,11 +28,41 @@ from calibrator.desk.plain_text import on_screen
 class Ask(QObject):
     """Questions as dialogs over the active window."""
 
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.told_now: QMessageBox | None = None
+        self._text = ""
+        self._times = 0
+        self._later: deque[str] = deque()
+
     def tell(self, text: str) -> None:
-        """Say what went wrong and what to do about it."""
+        """Say what went wrong and what to do about it.
+
+        One such box at a time: the same once more is counted in it, anything else waits until it is read.
+        """
+        if self.told_now is None:
+            self._show(text)
+        elif text == self._text:
+            self._times += 1
+            self.told_now.setInformativeText(_so_often(self._times))
+        elif text not in self._later:
+            self._later.append(text)
+
+    def _show(self, text: str) -> None:
+        self._text, self._times = text, 1
         box = QMessageBox(QMessageBox.Icon.Warning, _title(), on_screen(text), QMessageBox.StandardButton.Ok, _window())
         box.setTextFormat(Qt.TextFormat.PlainText)
+        box.destroyed.connect(self._read)  # read, or gone with the window beneath it
+        self.told_now = box
         _open(box)
+
+    def _read(self) -> None:
+        self.told_now = None
+        QTimer.singleShot(0, self, self._next)  # what the box stood over may be going at this moment
+
+    def _next(self) -> None:
+        if self._later and self.told_now is None:
+            self._show(self._later.popleft())
 
     def confirm(self, question: str, yes: str, on_yes: Callable[[], None]) -> None:
         """Put a question whose *yes* has a name of its own; anything else changes nothing."""
@@ -94,10 +125,10 @@ class _ReasonDialog(QDialog):
 
 
 def _when_chosen(dialog: QFileDialog, on_path: Callable[[Path], None]) -> None:
-    def chosen(name: str) -> None:
-        on_path(Path(name))
+    def chosen() -> None:
+        on_path(Path(dialog.selectedFiles()[0]))
 
-    dialog.fileSelected.connect(chosen)
+    dialog.accepted.connect(chosen)  # `fileSelected` comes while the dialog is still up: what follows would go with it
     _open(dialog)
 
 
@@ -107,7 +138,16 @@ def _open(dialog: QDialog) -> None:
 
 
 def _window() -> QWidget | None:
-    return QApplication.activeWindow()
+    """The window in front that stays: a dialog that is closing would take with it what is opened over it."""
+    window = QApplication.activeWindow()
+    while window is not None and not window.isVisible():
+        beneath = window.parentWidget()
+        window = beneath.window() if beneath is not None else None
+    return window
+
+
+def _so_often(times: int) -> str:
+    return QCoreApplication.translate("Ask", "This happened {times} times.").format(times=times)
 
 
 def _title() -> str:

@@ -11,7 +11,7 @@ from typing import Any, TypeVar
 
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QCloseEvent
-from PySide6.QtWidgets import QApplication, QDialog, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QVBoxLayout
 
 from calibrator.desk.background import Background
 from calibrator.desk.parts import button, label, row
@@ -57,8 +57,9 @@ class Busy(QObject):
         self._then, self._otherwise = then, otherwise
         self._work.start(work, patience_s=PATIENCE_S)
         if self.at_work and self.sign is None:
-            self.sign = Sign(what, QApplication.activeWindow())
+            self.sign = Sign(what)
             self.sign.wanted_to_end.connect(self._work.end)
+            self.sign.destroyed.connect(self._forget_sign)
             self.sign.open()
 
     def end(self) -> None:
@@ -82,18 +83,27 @@ class Busy(QObject):
 
     def _put_away(self) -> None:
         self._then, self._otherwise = _nothing, _nothing
-        if self.sign is not None:
-            self.sign.put_away()
-            self.sign = None
+        sign, self.sign = self.sign, None
+        if sign is not None:
+            sign.destroyed.disconnect(self._forget_sign)
+            sign.put_away()
+
+    def _forget_sign(self) -> None:
+        """The work goes on without it."""
+        self.sign = None
 
 
 class Sign(QDialog):
-    """Says what is underway and how far it is. Its button, Escape and its closing all ask for the end."""
+    """Says what is underway and how far it is. Its button, Escape and its closing all ask for the end.
+
+    No window is its parent: the one that is active when work begins may be a dialog on its way out, or be replaced
+    before the work is done, and the sign would go with it.
+    """
 
     wanted_to_end = Signal()
 
-    def __init__(self, what: str, parent: QWidget | None) -> None:
-        super().__init__(parent)
+    def __init__(self, what: str) -> None:
+        super().__init__()
         self.setWindowTitle(self.tr("Scoop calibration"))
         self.setWindowModality(Qt.WindowModality.ApplicationModal)
         self.setMinimumWidth(420)

@@ -6,11 +6,12 @@ from pathlib import Path
 from threading import Event
 
 import pytest
+import shiboken6 as shiboken
 from answers import Answers, at_noon
 from herd import Herd
 from PySide6.QtCore import Qt
 from PySide6.QtPrintSupport import QPrinter
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QDialog, QWidget
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk import busy as busy_module
@@ -132,6 +133,45 @@ def test_closing_the_window_ends_it_and_waits_until_it_is_tidied(
     assert desk.busy.sign is None
     QApplication.processEvents()
     assert came == []
+
+
+def test_work_begun_from_a_dialog_that_goes_away_is_finished(
+    busy: Busy, held: Held, impatient: None, qtbot: QtBot
+) -> None:
+    """A file is chosen, the dialog closes with its children, the work takes longer than a moment."""
+    window = QWidget()
+    qtbot.addWidget(window)
+    window.show()
+    dialog = QDialog(window)
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    dialog.open()
+    dialog.activateWindow()
+    qtbot.waitUntil(lambda: QApplication.activeWindow() is dialog)
+    came: list[str] = []
+    with qtbot.captureExceptions() as raised:
+        busy.do("Gathering the figures", held, came.append, came.append)
+        held.halfway.wait()
+        dialog.accept()
+        qtbot.waitUntil(lambda: not shiboken.isValid(dialog))
+        sign = busy.sign
+        assert sign is not None
+        qtbot.waitUntil(lambda: sign.bar.value() == STEPS // 2)
+        held.go.set()
+        qtbot.waitUntil(lambda: came == ["done"])
+    assert raised == []
+    assert not busy.at_work
+
+
+def test_work_whose_sign_is_gone_is_finished(busy: Busy, held: Held, impatient: None, qtbot: QtBot) -> None:
+    came: list[str] = []
+    with qtbot.captureExceptions() as raised:
+        busy.do("Counting", held, came.append, came.append)
+        assert busy.sign is not None
+        shiboken.delete(busy.sign)
+        assert busy.sign is None
+        held.go.set()
+        qtbot.waitUntil(lambda: came == ["done"])
+    assert raised == []
 
 
 def refuse(underway: Underway) -> None:

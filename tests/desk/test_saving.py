@@ -5,10 +5,11 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
+import shiboken6 as shiboken
 from hypothesis import given
 from hypothesis import strategies as st
-from PySide6.QtCore import QStandardPaths
-from PySide6.QtWidgets import QApplication, QFileDialog, QWidget
+from PySide6.QtCore import QEvent, QStandardPaths
+from PySide6.QtWidgets import QApplication, QFileDialog, QMessageBox, QWidget
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk import ask
@@ -70,3 +71,55 @@ def test_the_dialog_opens_there_and_adds_the_ending(
     dialog.selectFile("other")
     dialog.accept()
     assert found == [tmp_path / "other.pdf"]
+
+
+def test_what_follows_the_choice_of_a_file_does_not_go_with_the_dialog(
+    qapp: QApplication, qtbot: QtBot, tmp_path: Path
+) -> None:
+    window = QWidget()
+    qtbot.addWidget(window)
+    window.show()
+    window.activateWindow()
+    qtbot.waitUntil(lambda: QApplication.activeWindow() is window)
+    asking = Ask(qapp)
+    asking.save_path("Save", str(tmp_path / "label.pdf"), "PDF files (*.pdf)", lambda path: asking.tell("It is full."))
+    dialog = window.findChild(QFileDialog)
+    assert dialog is not None
+    dialog.accept()
+    told = asking.told_now
+    assert told is not None
+    assert told.parentWidget() is window
+    delete_what_is_due()
+    assert not shiboken.isValid(dialog)
+    assert told.isVisible()
+    told.close()
+    delete_what_is_due()
+
+
+def delete_what_is_due() -> None:
+    QApplication.processEvents()
+    QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    QApplication.processEvents()
+
+
+def test_faults_are_told_one_at_a_time_and_the_same_one_is_counted(qapp: QApplication) -> None:
+    asking = Ask(qapp)
+    for text in ("The disk is full.", "The disk is full.", "The server is away.", "The disk is full."):
+        asking.tell(text)
+    first = asking.told_now
+    assert first is not None
+    assert [box for box in qapp.topLevelWidgets() if box.isVisible() and isinstance(box, QMessageBox)] == [first]
+    assert first.text() == "The disk is full."
+    assert first.informativeText() == "This happened 3 times."
+    first.accept()
+    delete_what_is_due()
+    second = asking.told_now
+    assert second is not None
+    assert (second.text(), second.informativeText()) == ("The server is away.", "")
+    second.accept()
+    delete_what_is_due()
+    assert asking.told_now is None
+    asking.tell("The disk is full.")
+    assert asking.told_now.informativeText() == ""
+    asking.told_now.accept()
+    delete_what_is_due()
