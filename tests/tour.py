@@ -102,7 +102,7 @@ def _doors(window: Window) -> Iterator[str]:
 
 def _busy(window: Window) -> Iterator[str]:
     """What stands over the window while something takes long."""
-    sign = Sign(QCoreApplication.translate("App", "Putting the copy back"), window)
+    sign = Sign(QCoreApplication.translate("App", "Putting the copy back"))
     sign.show()
     sign.bar.show_share(0.4)
     yield "busy"

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from pathlib import Path
 
+import pytest
 from answers import Answers
 from pytestqt.qtbot import QtBot
 
@@ -12,7 +13,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.lot_form import LotForm
 from calibrator.desk.pages.lots import LotsPage
 from calibrator.desk.standing import standing
-from calibrator.model import Composition, Lot
+from calibrator.model import Composition, Lot, UnitSystem
 from calibrator.records import demo_records
 
 
@@ -47,6 +48,31 @@ def test_where_less_is_asked_nothing_unseen_is_filled_in(qtbot: QtBot, desk: Des
     form.load(None)
     assert form.product.text() == ""
     assert form.mass.text() == ""
+
+
+@pytest.mark.parametrize(
+    ("system", "typed", "meant_g", "kept"),
+    [
+        (UnitSystem.FARM, "50", 22679.6185, "50 lb"),
+        (UnitSystem.FARM, "25 kg", 25000.0, "25 kg"),
+        (UnitSystem.METRIC, "25", 25000.0, "25 kg"),
+    ],
+)
+def test_a_bare_number_is_pounds_or_kilograms_of_a_bag(
+    qtbot: QtBot, desk: Desk, system: UnitSystem, typed: str, meant_g: float, kept: str
+) -> None:
+    farm = desk.farm
+    assert farm is not None
+    desk.records.keep(replace(farm, units=system))
+    desk.changed.emit()
+    form = LotForm(desk)
+    qtbot.addWidget(form)
+    form.load(None)
+    form.number.set_text("26-0101A")
+    qtbot.keyClicks(form.mass.line, typed)
+    made = form.made()
+    assert made is not None
+    assert (made.package_mass_g, made.package_mass_typed) == (pytest.approx(meant_g), kept)
 
 
 def test_a_signed_off_lot_is_weighed_in_again_only_on_purpose(qtbot: QtBot, desk: Desk, answers: Answers) -> None:

@@ -12,6 +12,8 @@ from PySide6.QtGui import QColor, QKeyEvent
 from PySide6.QtWidgets import QApplication, QDialog, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 
+from calibrator.desk.context import Desk
+from calibrator.desk.forms.amount import Amount
 from calibrator.desk.theme import DARK, LIGHT, Theme, Tokens
 from calibrator.desk.widgets import unit_sentences
 from calibrator.desk.widgets.quantity_field import QuantityField
@@ -345,6 +347,24 @@ def test_nothing_is_said_twice(qtbot: QtBot, make: MakeField) -> None:
     assert field.message == ""
     field.set_typed("40")
     assert field.message == "= 40 %"
+
+
+def test_the_note_of_a_captioned_amount_stands_once_and_gives_way(qtbot: QtBot, desk: Desk) -> None:
+    amount = Amount(desk, "Tolerance", Kind.PERCENT, "How far off a feeding may be.", optional=True)
+    qtbot.addWidget(amount)
+    amount.show()
+
+    def said() -> list[str]:
+        return [words.text() for words in amount.findChildren(QLabel) if words.isVisible() and words.text()]
+
+    assert said() == ["Tolerance", "How far off a feeding may be."]
+    assert amount.line.accessibleDescription() == "How far off a feeding may be."
+    qtbot.keyClicks(amount.line, "many")
+    qtbot.keyClick(amount.line, Qt.Key.Key_Return)
+    assert len(said()) == 2
+    assert said()[1].startswith("There is no number in it.")
+    amount.set_text("")
+    assert said() == ["Tolerance", "How far off a feeding may be."]
 
 
 def test_a_locale_with_a_decimal_comma(qtbot: QtBot, make: MakeField) -> None:

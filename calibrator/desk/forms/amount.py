@@ -10,12 +10,13 @@ from PySide6.QtWidgets import QLineEdit
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.forms.following import Following
-from calibrator.desk.speech import decimal_comma
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import UnitSystem
-from calibrator.units import Kind, Quantity, with_unit
+from calibrator.units import Kind, Quantity
 
 WHOLE_PCT = 100.0
+BAG_UNIT = {UnitSystem.FARM: "lb", UnitSystem.METRIC: "kg"}
+"""What a bare number means for a bag: never ounces or grams."""
 
 
 class Amount(Captioned):
@@ -35,12 +36,12 @@ class Amount(Captioned):
         optional: bool = False,
         lowest: float | None = None,
         highest: float | None = None,
-        default_unit: str | None = None,
+        default_unit: str | Mapping[UnitSystem, str] | None = None,
         hint: str | None = None,
         examples: Mapping[UnitSystem, str] | None = None,
     ) -> None:
         self.desk, self.kind, self.optional = desk, kind, optional
-        self._unit, self._own_hint = default_unit, hint
+        self._own_hint = hint
         self._following = Following.of(desk)
         self.box = QuantityField(
             kind,
@@ -50,9 +51,9 @@ class Amount(Captioned):
             lowest=lowest,
             highest=highest,
             examples=examples,
+            note=note,
         )
-        super().__init__(caption, self.box, note)
-        self._message.setVisible(bool(note))  # the box says the rest
+        super().__init__(caption, self.box, speaks=False)  # the box speaks, in the one place there is
         self.box.set_name(caption.replace("&", ""))
         self._following.add(self.box)
         self._hint()
@@ -116,8 +117,7 @@ class Amount(Captioned):
 
     def told(self) -> str:
         """The text with its unit written out, so that it keeps its meaning in the other unit system."""
-        system, comma = self._following.system, decimal_comma()
-        return with_unit(self.text(), self.kind, system, decimal_comma=comma, default_unit=self._unit)
+        return self.box.told()
 
     def take(self, text: str) -> None:
         """Put in a text as if it had been typed."""

@@ -8,7 +8,7 @@ from datetime import date
 from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 
 from calibrator.desk.context import Desk
-from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.amount import BAG_UNIT, Amount
 from calibrator.desk.forms.fields import Captioned, DayField, Suggestions, TextField
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.price_field import PriceField
@@ -40,7 +40,7 @@ class LotForm(Form[Lot]):
         self.package.addItem(self.tr("Totes"), PackageKind.TOTE)
         count = self.tr("How many")
         self.count = Amount(desk, count, Kind.COUNT, optional=True, lowest=1, highest=MOST_PACKAGES, hint="")
-        self.mass = Amount(desk, self.tr("Weight of each"), Kind.MASS, optional=True, hint="")
+        self.mass = Amount(desk, self.tr("Weight of each"), Kind.MASS, optional=True, default_unit=BAG_UNIT, hint="")
         self.masses = Suggestions(self.tr("Often:"), self.mass.line)
         self.parts = {
             "protein_pct": self._percent(self.tr("Protein")),

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QVBoxLayout, QWidget
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.days import DayNotUnderstood
-from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.amount import BAG_UNIT, Amount
 from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.examples import BAG
 from calibrator.desk.forms.fields import DayField, TextField
@@ -49,7 +49,9 @@ class BagPanel(QWidget):
         self.occasion = OccasionForm(desk, self.tr("Bags of lot"), self.tr("Counted until"), with_time=False)
         self.since = DayField(self.tr("Counted since"), self._today)
         self.bags = BareField(self.tr("Bags emptied"), BAGS, 1)
-        self.bag = Amount(desk, self.tr("Powder in a bag"), Kind.MASS, optional=True, examples=BAG)
+        self.bag = Amount(
+            desk, self.tr("Powder in a bag"), Kind.MASS, optional=True, default_unit=BAG_UNIT, examples=BAG
+        )
         self.feedings = BareField(self.tr("Feedings made, one calf each"), FEEDINGS, 0)
         self.target = Amount(desk, self.tr("Powder of a feeding, on average"), Kind.MASS, optional=True)
         self.sharp = QCheckBox(self.tr("From a bag just opened to a bag just emptied"))

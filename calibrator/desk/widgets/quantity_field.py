@@ -42,8 +42,8 @@ class QuantityField(QWidget):
     `understood(object)` brings the new Quantity, or None, when typing has changed it; never when the program
     sets it. `editingFinished` comes before `returnPressed`, so that what was typed is taken before the page
     moves on. `default_unit` is one unit for both systems, or one each; `examples`, where the usual one would be
-    odd, is one each. `lowest` and `highest` are in the
-    kind's base unit.
+    odd, is one each. `lowest` and `highest` are in the kind's base unit. `note` stands beneath where there is nothing
+    else to say.
     """
 
     understood = Signal(object)
@@ -61,6 +61,7 @@ class QuantityField(QWidget):
         lowest: float | None = None,
         highest: float | None = None,
         examples: Mapping[UnitSystem, str] | None = None,
+        note: str = "",
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
@@ -73,7 +74,8 @@ class QuantityField(QWidget):
         self._example_shown = True
         self._last: Quantity | None = None
         self._line = EntryLine()
-        self._message = Saying(self._line)
+        self._note = note
+        self._message = Saying(self._line, note)
         self._lay_out(name)
         self._line.textEdited.connect(self._typed)
         self._line.entered.connect(self._entered)
@@ -100,6 +102,11 @@ class QuantityField(QWidget):
     def text(self) -> str:
         """The text as it stands."""
         return self._line.text()
+
+    def told(self) -> str:
+        """The text with its unit written out, so that it keeps its meaning in the other unit system."""
+        comma, unit = decimal_comma(), self._unit_left_out()
+        return with_unit(self.text(), self._kind, self._system, decimal_comma=comma, default_unit=unit)
 
     def set_value(self, value: float | None) -> None:
         """Fill in a value of the base unit, or clear. Left untouched, `quantity` gives back exactly it."""
@@ -133,9 +140,7 @@ class QuantityField(QWidget):
         if system is self._system:
             return
         kept, filled = self._line.text(), self._filled
-        told = with_unit(
-            kept, self._kind, self._system, decimal_comma=decimal_comma(), default_unit=self._unit_left_out()
-        )
+        told = self.told()
         self._system = system
         if filled is not None:
             self.set_value(filled)
@@ -272,7 +277,7 @@ class QuantityField(QWidget):
         understood = f"= {found}" if found and str(found) != found.typed else ""
         state = "wrong" if problem else "ok"
         self._message.say(problem or understood or self._remark, state=state, short="" if problem else _short(found))
-        self._line.setAccessibleDescription(problem or understood or self._remark)
+        self._line.setAccessibleDescription(problem or understood or self._remark or self._note)
         set_style_property(self._line, "state", state)
 
 
