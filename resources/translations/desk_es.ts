@@ -110,6 +110,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
 <context>
     <name>Ask</name>
     <message>
+        <source>This happened {times} times.</source>
+        <translation>Esto pasó {times} veces.</translation>
+    </message>
+    <message>
         <source>Scoop calibration</source>
         <translation>Calibración de medidas</translation>
     </message>
