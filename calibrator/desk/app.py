@@ -249,6 +249,8 @@ class Opener:
         self._records = records
         outbox = Outbox.beside(data_folder(), records.url) if records.on_server and not records.read_only else None
         clock = _season_clock(records) if throw_away else local_now
+        if self.desk is not None:
+            self.desk.deleteLater()  # the window on it gives way to another
         self.desk = Desk(
             records, self._ask, settings=self._settings, outbox=outbox, busy=self._busy, clock=clock, parent=self._app
         )

@@ -16,6 +16,7 @@ import pytest
 from answers import Answers
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
+from shiboken6 import isValid
 
 from calibrator import __version__
 from calibrator.desk.app import Opener
@@ -106,6 +107,7 @@ def test_a_copy_is_put_back_from_the_screen(opener: Opener, answers: Answers, qt
     first = opener.desk
     page.records.put_back_button.click()
     qtbot.waitUntil(lambda: opener.desk is not first)
+    qtbot.waitUntil(lambda: not isValid(first))
     assert opener.desk.farm == farm
     assert opener.window is not None
     assert opener.window.isVisible()

@@ -10,9 +10,6 @@ from collections.abc import Callable
 from pathlib import Path
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
-sys.path.insert(0, str(Path(__file__).parents[1] / "desk"))
-
-from answers import Answers
 
 from calibrator.desk.app import make_application
 from calibrator.desk.tongues import Tongue
@@ -28,10 +25,8 @@ def main() -> int:
     parser.add_argument("--seed", type=int, default=1)
     asked = parser.parse_args()
     Tongue(make_application(["robot"])).speak("en")
-    answers = Answers()
     with tempfile.TemporaryDirectory(prefix="calibrator-robot-") as folder:
-        answers.path = Path(folder) / "out.pdf"
-        day = spend(asked.hours, asked.seed, Path(folder), answers)
+        day = spend(asked.hours, asked.seed, Path(folder))
     text = report(day, asked.hours, asked.seed)
     print(text)
     if asked.hours == 8:
@@ -53,7 +48,8 @@ def report(day: Day, hours: float, seed: int) -> str:
     head = f"# A robot's day of {hours:g} hours\n\n`python -m tests.robot --seed {seed}`: {day.actions} actions by "
     head += f"chance\n({kinds}).\n\n"
     table = "| | after a quarter | at the end |\n| --- | ---: | ---: |\n" + "\n".join(lines)
-    end = f"\n\nMemory grew by {100 * day.memory_growth:.1f} %; errors: {len(day.errors)}.\n"
+    end = f"\n\nAt most {day.most_memory_mb:.1f} MB were held in between ({100 * day.memory_growth:+.1f} %); "
+    end += f"errors: {len(day.errors)}.\n"
     return head + table + end + "".join(f"- {error}\n" for error in dict.fromkeys(day.errors))
 
 

@@ -7,20 +7,25 @@ import gc
 import os
 import random
 import sys
-from contextlib import suppress
+from collections.abc import Iterator
+from contextlib import ExitStack, contextmanager, suppress
 from dataclasses import dataclass
+from datetime import timedelta
+from functools import partial
 from pathlib import Path
 from types import TracebackType
 
 from PySide6.QtCore import QObject, QTimer
 from PySide6.QtWidgets import QApplication
 
-from calibrator.desk import busy, watch
-from calibrator.desk.ask import Ask
+from calibrator.desk import app, busy, watch
 from calibrator.desk.context import Desk
+from calibrator.desk.settings import Settings
 from calibrator.desk.window import Window
-from calibrator.records import demo_records
+from calibrator.records import backup, demo_records
+from tests.robot.chance import ByChance
 from tests.robot.hand import Clock, Hand, settle
+from tests.robot.jobs import JOBS
 from tests.tour import tour, weigh_a_new_lot
 
 PATIENCE_S = 120.0  # the robot waits for what it began, so that the same seed does the same
@@ -39,60 +44,108 @@ class Count:
 
 @dataclass(frozen=True)
 class Day:
-    """What came of it. `before` is counted after the warm-up, `after` at the end."""
+    """What came of it. It is counted after the warm-up, each hour and at the end."""
 
     actions: int
     by_kind: dict[str, int]
-    before: Count
-    after: Count
+    counts: tuple[Count, ...]
     errors: tuple[str, ...]
 
     @property
+    def before(self) -> Count:
+        return self.counts[0]
+
+    @property
+    def after(self) -> Count:
+        return self.counts[-1]
+
+    @property
+    def most_memory_mb(self) -> float:
+        """Of all that was counted after the warm-up."""
+        return max(one.memory_mb for one in self.counts[1:])
+
+    @property
     def memory_growth(self) -> float:
-        """As a share of what was there before."""
-        return self.after.memory_mb / self.before.memory_mb - 1
+        """To the most of it, as a share of what was there after the warm-up."""
+        return self.most_memory_mb / self.before.memory_mb - 1
 
 
-def spend(hours: float, seed: int, folder: Path, answers: Ask) -> Day:
-    """Let a robot work on the sample season for that many hours of simulated time. One QApplication must be there."""
+def spend(hours: float, seed: int, folder: Path) -> Day:
+    """Let a robot work on the sample season for that many hours of simulated time. One QApplication must be there.
+
+    It begins with a tour of every screen and does each job once; then it goes by chance.
+    """
     rng, clock = random.Random(seed), Clock()
     errors: list[str] = []
-    before_hook = sys.excepthook
+    with _as_in_the_program(errors, clock), ExitStack() as at_the_end:
+        opener = _opened(folder, rng, clock)
+        at_the_end.callback(_close, opener)
+        hand = Hand(partial(_window, opener), clock, rng)
+        for _ in tour(hand.window):
+            settle()
+        for job, _ in JOBS:
+            hand.do(job)
+        end, counts = clock.now + timedelta(hours=hours), []
+        due = clock.now + timedelta(hours=hours * WARM_UP)
+        while clock.now < end:
+            hand.act(JOBS)
+            if clock.now >= due:
+                counts.append(count(hand))
+                due = clock.now + timedelta(hours=1)
+        counts.append(count(hand))
+    done = dict(sorted(hand.done.items()))
+    return Day(sum(done.values()), done, tuple(counts), tuple(errors))
+
+
+@contextmanager
+def _as_in_the_program(errors: list[str], clock: Clock) -> Iterator[None]:
+    """Errors are noted as the program notes them, its clock is the robot's, and nothing goes on unasked.
+
+    The robot waits for what it began, so that the same seed does the same.
+    """
+    before_hook, patience = sys.excepthook, (busy.PATIENCE_S, watch.PATIENCE_S)
+    warms_up, local_now = app.WARMS_UP, app.local_now
 
     def hook(kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
         errors.append(f"{kind.__name__}: {error}")
         before_hook(kind, error, trace)
 
-    sys.excepthook = hook
-    patience, busy.PATIENCE_S = busy.PATIENCE_S, PATIENCE_S
+    sys.excepthook, app.WARMS_UP, app.local_now = hook, False, clock
+    busy.PATIENCE_S = watch.PATIENCE_S = PATIENCE_S
     try:
-        with demo_records(folder) as records:
-            busy.PATIENCE_S = watch.PATIENCE_S = (
-                600  # the robot waits for what it began, so that the same seed does the same
-            )
-            desk = Desk(records, answers, clock=clock)
-            weigh_a_new_lot(desk)
-            window = Window(desk)
-            window.show()
-            hand = Hand(window, clock, rng)
-            for _ in tour(window):
-                settle()
-            end = clock.now.timestamp() + 3600 * hours
-            warm = clock.now.timestamp() + 3600 * hours * WARM_UP
-            actions, before = 0, None
-            while clock.now.timestamp() < end:
-                hand.act()
-                actions += 1
-                if before is None and clock.now.timestamp() >= warm:
-                    before = count(hand)
-            after = count(hand)
-            assert before is not None
-            window.replace_by_another()
-            settle()
+        yield
     finally:
-        sys.excepthook = before_hook
-        busy.PATIENCE_S = patience
-    return Day(actions, dict(sorted(hand.done.items())), before, after, tuple(errors))
+        sys.excepthook, app.WARMS_UP, app.local_now = before_hook, warms_up, local_now
+        busy.PATIENCE_S, watch.PATIENCE_S = patience
+
+
+def _opened(folder: Path, rng: random.Random, clock: Clock) -> app.Opener:
+    """The program on a file with the sample season and a lot just weighed in; copies of it lie beside."""
+    answers = ByChance(rng, folder)
+    with demo_records(folder) as records:
+        weigh_a_new_lot(Desk(records, answers, clock=clock))
+        answers.lay_ready(records)
+    file = folder / "demo.sqlite"
+    for day in (2, 1):
+        backup.make(file, "daily", clock() - timedelta(days=day))
+    running = QApplication.instance()
+    assert isinstance(running, QApplication)
+    opener = app.Opener(running, answers, str(file), Settings())
+    opener.open()
+    return opener
+
+
+def _window(opener: app.Opener) -> Window:
+    assert opener.window is not None, "the window is gone"
+    return opener.window
+
+
+def _close(opener: app.Opener) -> None:
+    if opener.window is not None:
+        opener.window.replace_by_another()
+    opener._tongue.speak("en")
+    opener.close()
+    settle()
 
 
 def count(hand: Hand) -> Count:
@@ -102,9 +155,10 @@ def count(hand: Hand) -> Count:
     settle()
     windows = [one for one in QApplication.topLevelWidgets() if one.isVisible()]
     timers = [one for window in windows for one in window.findChildren(QTimer)]
-    app = QApplication.instance()
-    assert isinstance(app, QObject)
-    return Count(memory_mb(), len(windows), len(timers) + len(app.findChildren(QTimer)), len(QApplication.allWidgets()))
+    running = QApplication.instance()
+    assert isinstance(running, QObject)
+    timers += running.findChildren(QTimer)
+    return Count(memory_mb(), len(windows), len(timers), len(QApplication.allWidgets()))
 
 
 def memory_mb() -> float:

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import random
-from collections.abc import Callable
+import time
+from collections.abc import Callable, Sequence
 from datetime import UTC, datetime, timedelta
 from typing import TypeVar
 
@@ -20,19 +21,23 @@ from PySide6.QtWidgets import (
     QTabBar,
     QWidget,
 )
+from shiboken6 import isValid
 
 from calibrator.desk.pages.weigh_in import WeighInPage
+from calibrator.desk.warming import ORDER
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.window import Window
 from calibrator.model import Lot, Step
 
 W = TypeVar("W", bound=QWidget)
+Job = Callable[["Hand"], None]
 TEXTS = (
     "11.6", "11.7", "330 g", "10 oz", "12", "96 mm", "3 5/8 in", "2 gal", "43 °C", "110 F", "12.5 %", "AB", "MK",
     "2 Mar 2026", "Windy Hollow", "25-1103C", "0", "-1", "1,5", "1e9", "", "x", "<b>Tom</b> & 🐄\u202e", "W" * 300,
 )  # fmt: skip
 LONGEST_PAUSE_S = 60
 MOST_TRIES = 20
+MOST_WAIT_S = 60
 _CTRL = Qt.KeyboardModifier.ControlModifier
 
 
@@ -50,100 +55,157 @@ class Clock:
 
 
 class Hand:
-    """Chooses an action, does it, and lets time pass."""
+    """Chooses an action, does it, and lets time pass. The window is asked for anew: it may give way to another."""
 
-    def __init__(self, window: Window, clock: Clock, rng: random.Random) -> None:
-        self._window, self._clock, self._rng = window, clock, rng
+    def __init__(self, window: Callable[[], Window], clock: Clock, rng: random.Random) -> None:
+        self._window, self._clock, self.rng = window, clock, rng
         self.done: dict[str, int] = {}
         self._actions: list[tuple[Callable[[], None], int]] = [
-            (self._turn_page, 3), (self._press, 8), (self._type, 8), (self._choose, 3), (self._count, 2),
-            (self._select, 3), (self._turn_tab, 3), (self._weigh, 6), (self._look_again, 1), (self._resize, 1),
+            (self._turn_page, 12), (self._press, 32), (self._type, 32), (self._choose, 12), (self._count, 8),
+            (self._select, 12), (self._turn_tab, 12), (self._weigh, 24), (self._look_again, 4), (self._resize, 4),
         ]  # fmt: skip
 
-    def act(self) -> None:
-        """One action by chance; what it opened is closed again, and what was let go is gone."""
-        actions, weights = zip(*self._actions, strict=True)
-        action = self._rng.choices(actions, weights)[0]
+    @property
+    def window(self) -> Window:
+        return self._window()
+
+    def act(self, jobs: Sequence[tuple[Job, int]] = ()) -> None:
+        """One action by chance, or one of the jobs, each as often as the number beside it says."""
+        weights = [weight for _, weight in (*self._actions, *jobs)]
+        place = self.rng.choices(range(len(weights)), weights)[0]
+        if place < len(self._actions):
+            action = self._actions[place][0]
+            self._done(action, action.__name__)
+        else:
+            self.do(jobs[place - len(self._actions)][0])
+
+    def do(self, job: Job) -> None:
+        """One job."""
+        self._done(lambda: job(self), job.__name__)
+
+    def _done(self, action: Callable[[], None], name: str) -> None:
+        """Do it; what it opened is closed again, and what was let go is gone."""
         action()
-        self.done[action.__name__] = self.done.get(action.__name__, 0) + 1
+        self.done[name] = self.done.get(name, 0) + 1
         settle()
-        close_dialogs(self._window)
+        close_dialogs(self.window)
         close_popups()
         settle()
-        self._clock.pass_by(self._rng.uniform(1, LONGEST_PAUSE_S))
+        self._clock.pass_by(self.rng.uniform(1, LONGEST_PAUSE_S))
 
     def rest(self) -> None:
-        """Go to the page that shows most of the records, as before a count of what is there."""
-        for key in ("season", "lots", "today"):
-            self._window.show_page(key)
+        """Go through all pages and stay at the first, so that the same is there before each count of it."""
+        for key in (*ORDER, "today"):
+            self.window.show_page(key)
             settle()
 
-    def _one(self, kind: type[W]) -> W | None:
-        found = [one for one in self._window.findChildren(kind) if one.isVisible() and one.isEnabled()]
-        return self._rng.choice(found) if found else None
+    def press(self, found: QAbstractButton) -> None:
+        """Click a button, if it can be pressed."""
+        if found.isVisible() and found.isEnabled():
+            QTest.mouseClick(found, Qt.MouseButton.LeftButton)
+            settle()
+
+    def put(self, line: QLineEdit, text: str, key: Qt.Key | None = None) -> None:
+        """Type over what stands in a field, if it can be typed in."""
+        if not line.isVisible() or not line.isEnabled() or line.isReadOnly():
+            return
+        line.setFocus()
+        line.selectAll()
+        QApplication.clipboard().setText(text)  # keys of a test know only ASCII
+        line.paste()
+        if key is not None:
+            QTest.keyClick(line, key)
+        settle()
+
+    def choose(self, box: QComboBox) -> None:
+        """Choose anything of a list."""
+        if box.isVisible() and box.isEnabled() and box.count():
+            place = self.rng.randrange(box.count())
+            box.setCurrentIndex(place)
+            box.activated.emit(place)
+            settle()
+
+    def dialog(self, kind: type[W]) -> W | None:
+        """The dialog of that kind that is open over the window."""
+        return next((one for one in self.window.findChildren(kind) if one.isVisible()), None)
+
+    def fiddle(self, within: QWidget, times: int) -> None:
+        """Press, type and choose by chance, as long as the dialog stays open."""
+        acts = (self._press, self._type, self._choose, self._choose, self._select, self._turn_tab)
+        for _ in range(times):
+            if not isValid(within) or not within.isVisible():
+                return
+            self.rng.choice(acts)(within)
+            settle()
+
+    def wait(self, come: Callable[[], bool], what: str) -> None:
+        """Let the program work until something has come. Fails where it does not come in time."""
+        end = time.monotonic() + MOST_WAIT_S
+        while not come():
+            assert time.monotonic() < end, f"{what} did not come within {MOST_WAIT_S} s"
+            QTest.qWait(10)
+
+    def _one(self, kind: type[W], within: QWidget | None) -> W | None:
+        found = [one for one in (within or self.window).findChildren(kind) if one.isVisible() and one.isEnabled()]
+        return self.rng.choice(found) if found else None
 
     def _turn_page(self) -> None:
-        QTest.keyClick(self._window, Qt.Key(Qt.Key.Key_1 + self._rng.randrange(7)), _CTRL)
+        QTest.keyClick(self.window, Qt.Key(Qt.Key.Key_1 + self.rng.randrange(7)), _CTRL)
 
-    def _press(self) -> None:
-        found = self._one(QAbstractButton)
+    def _press(self, within: QWidget | None = None) -> None:
+        found = self._one(QAbstractButton, within)
         if found is not None:
-            QTest.mouseClick(found, Qt.MouseButton.LeftButton)
+            self.press(found)
 
-    def _type(self) -> None:
-        found = self._one(QLineEdit)
-        if found is not None and not found.isReadOnly():
-            found.setFocus()
-            found.selectAll()
-            QApplication.clipboard().setText(self._rng.choice(TEXTS))  # keys of a test know only ASCII
-            found.paste()
-            QTest.keyClick(found, self._rng.choice((Qt.Key.Key_Return, Qt.Key.Key_Tab, Qt.Key.Key_Escape)))
+    def _type(self, within: QWidget | None = None) -> None:
+        found = self._one(QLineEdit, within)
+        if found is not None:
+            keys = (Qt.Key.Key_Return, Qt.Key.Key_Tab, Qt.Key.Key_Escape)
+            self.put(found, self.rng.choice(TEXTS), self.rng.choice(keys))
 
-    def _choose(self) -> None:
-        found = self._one(QComboBox)
-        if found is not None and found.count():
-            place = self._rng.randrange(found.count())
-            found.setCurrentIndex(place)
-            found.activated.emit(place)
+    def _choose(self, within: QWidget | None = None) -> None:
+        found = self._one(QComboBox, within)
+        if found is not None:
+            self.choose(found)
 
     def _count(self) -> None:
-        found = self._one(QSpinBox)
+        found = self._one(QSpinBox, None)
         if found is not None:
-            QTest.keyClick(found, self._rng.choice((Qt.Key.Key_Up, Qt.Key.Key_Down)))
+            QTest.keyClick(found, self.rng.choice((Qt.Key.Key_Up, Qt.Key.Key_Down)))
 
-    def _select(self) -> None:
-        found = self._one(QAbstractItemView)
+    def _select(self, within: QWidget | None = None) -> None:
+        found = self._one(QAbstractItemView, within)
         model = found.model() if found is not None else None
         if found is not None and model is not None and model.rowCount(QModelIndex()):
-            found.setCurrentIndex(model.index(self._rng.randrange(model.rowCount(QModelIndex())), 0))
+            found.setCurrentIndex(model.index(self.rng.randrange(model.rowCount(QModelIndex())), 0))
 
-    def _turn_tab(self) -> None:
-        found = self._one(QTabBar)
+    def _turn_tab(self, within: QWidget | None = None) -> None:
+        found = self._one(QTabBar, within)
         if found is not None and found.count():
-            found.setCurrentIndex(self._rng.randrange(found.count()))
+            found.setCurrentIndex(self.rng.randrange(found.count()))
 
     def _weigh(self) -> None:
         """A weighing of a lot in hand, as is done most of the day."""
-        page = self._window.page("weigh_in")
+        page = self.window.page("weigh_in")
         assert isinstance(page, WeighInPage)
-        if page.guide is None or self._window.current_page is not page:
-            lots = self._window.desk.records.every(Lot)
-            self._window.show_page("weigh_in", self._rng.choice(lots).id if lots else "")
+        if page.guide is None or self.window.current_page is not page:
+            lots = self.window.desk.records.every(Lot)
+            self.window.show_page("weigh_in", self.rng.choice(lots).id if lots else "")
             return
         if page.guide.step not in (Step.LEVEL_FILLS, Step.FILLS_TO_MARK) or page.guide.signed_off:
-            page.next_step() if self._rng.random() < 0.7 else page.close_guide()
+            page.next_step() if self.rng.random() < 0.7 else page.close_guide()
             return
         field = page._views[page.guide.step].first_field()
         line = field.line if isinstance(field, QuantityField) else None
         if line is not None:
-            QTest.keyClicks(line, f"{self._rng.gauss(11.7, 0.1):.1f}")
+            QTest.keyClicks(line, f"{self.rng.gauss(11.7, 0.1):.1f}")
             QTest.keyClick(line, Qt.Key.Key_Return)
 
     def _look_again(self) -> None:
-        self._window.watch.look()
+        self.window.watch.look()
 
     def _resize(self) -> None:
-        self._window.resize(self._rng.randrange(1024, 1600), self._rng.randrange(700, 1000))
+        self.window.resize(self.rng.randrange(1024, 1600), self.rng.randrange(700, 1000))
 
 
 def close_dialogs(window: QWidget) -> None:
