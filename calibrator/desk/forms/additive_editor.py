@@ -9,6 +9,7 @@ from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.examples import ADDITIVE
 from calibrator.desk.forms.fields import TextField
+from calibrator.desk.forms.reach import ADDITIVE_G
 from calibrator.desk.forms.rows_editor import RowEditor
 from calibrator.desk.parts import button, row
 from calibrator.desk.theme import SPACE
@@ -26,7 +27,13 @@ class AdditiveEditor(RowEditor):
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self.name = TextField(self.tr("Additive, like “electrolyte”"))
-        self.each = Amount(desk, self.tr("Each calf and feeding"), Kind.MASS, examples=ADDITIVE)
+        self.each = Amount(
+            desk,
+            self.tr("Each calf and feeding"),
+            Kind.MASS,
+            within=ADDITIVE_G,
+            examples=ADDITIVE,
+        )
         self.fat, self.protein, self.ash = (
             Amount(desk, caption, Kind.PERCENT, optional=True, lowest=0.0, highest=WHOLE_PCT)
             for caption in (self.tr("Fat"), self.tr("Protein"), self.tr("Ash, salts"))

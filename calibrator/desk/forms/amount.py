@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QLineEdit
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.forms.following import Following
+from calibrator.desk.forms.reach import Reach
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import UnitSystem
 from calibrator.units import Kind, Quantity
@@ -20,7 +21,7 @@ BAG_UNIT = {UnitSystem.FARM: "lb", UnitSystem.METRIC: "kg"}
 
 
 class Amount(Captioned):
-    """A QuantityField with its caption above; an optional one may stay empty."""
+    """A QuantityField with its caption above; an optional one may stay empty. `within` is both limits at once."""
 
     edited = Signal()
     finished = Signal()
@@ -36,6 +37,7 @@ class Amount(Captioned):
         optional: bool = False,
         lowest: float | None = None,
         highest: float | None = None,
+        within: Reach | None = None,
         default_unit: str | Mapping[UnitSystem, str] | None = None,
         hint: str | None = None,
         examples: Mapping[UnitSystem, str] | None = None,
@@ -43,6 +45,7 @@ class Amount(Captioned):
         self.desk, self.kind, self.optional = desk, kind, optional
         self._own_hint = hint
         self._following = Following.of(desk)
+        lowest, highest = within or (lowest, highest)
         self.box = QuantityField(
             kind,
             self._following.system,

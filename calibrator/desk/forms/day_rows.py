@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QWidget
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned, TextField
+from calibrator.desk.forms.reach import FEEDING_ML
 from calibrator.desk.forms.rows_editor import RowEditor
 from calibrator.desk.parts import button, row
 from calibrator.desk.theme import SPACE
@@ -27,7 +28,7 @@ class FeedingRow(RowEditor):
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self.name = TextField(self.tr("Feeding, like “noon”"), longest=30)
-        self.volume = Amount(desk, self.tr("Volume of this feeding"), Kind.VOLUME)
+        self.volume = Amount(desk, self.tr("Volume of this feeding"), Kind.VOLUME, within=FEEDING_ML)
         note = self.tr("On the same volume. Empty: the group's.")
         self.powder = Amount(desk, self.tr("Powder, if other"), Kind.MASS, note, optional=True)
         self.remove = button(self.tr("Leave this feeding out"), self.ask_remove, "link")
@@ -72,7 +73,13 @@ class StepRow(RowEditor):
         super().__init__()
         self.day = CountField(1, LAST_DAY)
         self._day = Captioned(self.tr("From day"), self.day)
-        self.volume = Amount(desk, self.tr("Volume for each calf"), Kind.VOLUME, optional=True)
+        self.volume = Amount(
+            desk,
+            self.tr("Volume for each calf"),
+            Kind.VOLUME,
+            optional=True,
+            within=FEEDING_ML,
+        )
         self.feedings = CountField(0, MOST_FEEDINGS)
         self._feedings = Captioned(self.tr("Feedings a day"), self.feedings, self.tr("0: weaned"))
         self.remove = button(self.tr("Leave this step out"), self.ask_remove, "link")

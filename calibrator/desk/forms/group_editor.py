@@ -16,6 +16,7 @@ from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.day_rows import FeedingRow, StepRow
 from calibrator.desk.forms.fields import Captioned, DayField, TextField
 from calibrator.desk.forms.rate_editor import RateEditor
+from calibrator.desk.forms.reach import FEEDING_ML
 from calibrator.desk.forms.rows_editor import RowsEditor
 from calibrator.desk.parts import button, column, label, row, set_style_property
 from calibrator.desk.speech import decimal_comma
@@ -65,7 +66,8 @@ class GroupEditor(QFrame):
         self.calves, self.feedings = CountField(), CountField(1, MOST_FEEDINGS)
         self._calves = Captioned(self.tr("Calves"), self.calves)
         self._feedings = Captioned(self.tr("Feedings a day"), self.feedings)
-        self.volume = Amount(desk, self.tr("Volume for each calf and feeding"), Kind.VOLUME)
+        caption = self.tr("Volume for each calf and feeding")
+        self.volume = Amount(desk, caption, Kind.VOLUME, within=FEEDING_ML)
         self.finished, self.water = (
             QRadioButton(self.tr("finished mix")),
             QRadioButton(self.tr("water, powder on top")),

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.examples import TANK
+from calibrator.desk.forms.reach import VESSEL_ML
 from calibrator.desk.parts import card, column, label, row
 from calibrator.desk.table_words import hot as is_hot
 from calibrator.desk.table_words import scald_words
@@ -26,7 +27,10 @@ class HotWaterForm(QWidget):
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self.desk = desk
-        self.tank = Amount(desk, self.tr("Hot water in the tank"), Kind.VOLUME, optional=True, examples=TANK)
+        self.tank = Amount(
+            desk, self.tr("Hot water in the tank"), Kind.VOLUME, optional=True,
+            within=VESSEL_ML, examples=TANK,
+        )  # fmt: skip
         self.hot = self._temperature(self.tr("How hot it is"))
         self.cold = self._temperature(self.tr("Cold water"))
         self.fields = (self.tank, self.hot, self.cold)

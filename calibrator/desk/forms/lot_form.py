@@ -12,6 +12,7 @@ from calibrator.desk.forms.amount import BAG_UNIT, Amount
 from calibrator.desk.forms.fields import Captioned, DayField, Suggestions, TextField
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.price_field import PriceField
+from calibrator.desk.forms.reach import BAG_G, OLDEST_POWDER_YEARS, TOTE_G
 from calibrator.desk.parts import add_all, column, label, row
 from calibrator.desk.words import medicated_caution
 from calibrator.model import Composition, Lot, PackageKind, UnitSystem, new_id
@@ -40,7 +41,8 @@ class LotForm(Form[Lot]):
         self.package.addItem(self.tr("Totes"), PackageKind.TOTE)
         count = self.tr("How many")
         self.count = Amount(desk, count, Kind.COUNT, optional=True, lowest=1, highest=MOST_PACKAGES, hint="")
-        self.mass = Amount(desk, self.tr("Weight of each"), Kind.MASS, optional=True, default_unit=BAG_UNIT, hint="")
+        mass = self.tr("Weight of each")
+        self.mass = Amount(desk, mass, Kind.MASS, optional=True, within=BAG_G, default_unit=BAG_UNIT, hint="")
         self.masses = Suggestions(self.tr("Often:"), self.mass.line)
         self.parts = {
             "protein_pct": self._percent(self.tr("Protein")),
@@ -76,6 +78,7 @@ class LotForm(Form[Lot]):
         self.arrived_on.set_day(lot.arrived_on if thing else self._today())
         self.made_on.set_day(lot.made_on)
         self.package.setCurrentIndex(self.package.findData(lot.package))
+        self._set_reach()
         self.count.set_value(lot.package_count)
         self.mass.set_value(lot.package_mass_g, lot.package_mass_typed)
         for name, field in self.parts.items():
@@ -163,6 +166,7 @@ class LotForm(Form[Lot]):
         for amount in (self.count, self.mass, *self.parts.values()):
             amount.edited.connect(self.edited)
         self.masses.chosen.connect(self.mass.take)
+        self.package.activated.connect(self._set_reach)
         for choice in (self.package, self.agglomerated):
             choice.activated.connect(self.edited)
         self.medicated.toggled.connect(self._caution.setVisible)
@@ -171,6 +175,10 @@ class LotForm(Form[Lot]):
 
     def _today(self) -> date:
         return self.desk.clock().date()
+
+    def _set_reach(self) -> None:
+        """A tote weighs as much as many bags."""
+        self.mass.box.set_limits(*(TOTE_G if self.package.currentData() == PackageKind.TOTE else BAG_G))
 
     def _sound(self) -> bool:
         fields = (self.count, self.mass, *self.parts.values())
@@ -191,6 +199,8 @@ class LotForm(Form[Lot]):
         made, arrived = self.made_on.day(), self.arrived_on.day()
         if made and arrived and made > arrived:
             return self.tr("It was made after it arrived. Check both days.")
+        if made and arrived and arrived.year - made.year > OLDEST_POWDER_YEARS:
+            return self.tr("It was made years before it arrived. Check both days.")
         told = [value for field in self.parts.values() if (value := field.value()) is not None]
         if sum(told) > WHOLE_PCT:
             return self.tr("Protein, fat, fibre, ash and moisture together are more than 100 %. Check them.")

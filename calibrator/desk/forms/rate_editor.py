@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 
+from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned
@@ -19,7 +20,8 @@ from calibrator.science.mixing import Powder, mix_on_water, powder_per_water, ra
 from calibrator.units import Kind
 
 BY_SHARE = (RateBasis.SOLIDS, RateBasis.DRY_MATTER)
-MOST_SOLIDS_PCT = 60.0
+SOLIDS_PCT = (0.1, 60.0)
+PERCENT = 100.0
 
 
 class RateEditor(QWidget):
@@ -40,7 +42,7 @@ class RateEditor(QWidget):
         self._basis = Captioned(self.tr("Rate, counted as"), self.basis)
         self.mass = Amount(desk, self.tr("Powder"), Kind.MASS)
         self.volume = Amount(desk, self.tr("on this much water"), Kind.VOLUME)
-        self.share = Amount(desk, self.tr("Share of the mix"), Kind.PERCENT, lowest=0.1, highest=MOST_SOLIDS_PCT)
+        self.share = Amount(desk, self.tr("Share of the mix"), Kind.PERCENT, within=SOLIDS_PCT)
         self._same = (Held("quiet"), Held("quiet"))
         for field in (self.mass, self.volume, self.share):
             field.edited.connect(self._typed)
@@ -106,11 +108,20 @@ class RateEditor(QWidget):
         if rate is None or self._powder is None:
             return None
         try:
-            return powder_per_water(rate, self._powder, self._water_c)
+            ratio = powder_per_water(rate, self._powder, self._water_c)
         except CannotCompute as error:
             if loud:
-                (self.share if rate.basis in BY_SHARE else self.mass).say(in_words(error), wrong=True)
+                self._refuse(rate, in_words(error))
             return None
+        percent = PERCENT * ratio / (1.0 + ratio)
+        if loud and not SOLIDS_PCT[0] <= percent <= SOLIDS_PCT[1]:
+            text = self.tr("That would be a mix of {percent} powder. Look at both figures and their units.")
+            self._refuse(rate, text.format(percent=shown.percent(percent)))
+            return None
+        return ratio
+
+    def _refuse(self, rate: MixingRate, words: str) -> None:
+        (self.share if rate.basis in BY_SHARE else self.mass).say(words, wrong=True)
 
     def _typed(self) -> None:
         self._tell_same()

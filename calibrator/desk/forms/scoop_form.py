@@ -9,6 +9,7 @@ from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.examples import WATER_IN_SCOOP
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.forms.form import Form
+from calibrator.desk.forms.reach import SCOOP_ML, WATER_IN_SCOOP_G
 from calibrator.desk.forms.shape_fields import ShapeFields
 from calibrator.desk.parts import add_all, column, label, row
 from calibrator.desk.plain_text import on_screen
@@ -114,7 +115,7 @@ class ScoopForm(Form[Scoop]):
 
     def _water(self, number: int) -> Amount:
         caption = self.tr("{number}. weighing").format(number=number)
-        return Amount(self.desk, caption, Kind.MASS, optional=True, examples=WATER_IN_SCOOP)
+        return Amount(self.desk, caption, Kind.MASS, optional=True, within=WATER_IN_SCOOP_G, examples=WATER_IN_SCOOP)
 
     def _lay_out(self) -> None:
         self.fields.beside.addWidget(self.drawing, 3)
@@ -198,11 +199,19 @@ class ScoopForm(Form[Scoop]):
     def _volume_or_trouble(self) -> ScoopVolume | None:
         self._trouble.hide()
         try:
-            return self._volume()
+            found = self._volume()
         except CannotCompute as error:
-            self._trouble.setText(in_words(error))
-            self._trouble.show()
+            self._tell_trouble(in_words(error))
             return None
+        if found is not None and not SCOOP_ML[0] <= found.counts.volume_ml <= SCOOP_ML[1]:
+            text = self.tr("It would hold {volume}. No scoop does: look at the figures and their units.")
+            self._tell_trouble(text.format(volume=self._in_words(found.counts)))
+            return None
+        return found
+
+    def _tell_trouble(self, text: str) -> None:
+        self._trouble.setText(text)
+        self._trouble.show()
 
     def _volume(self) -> ScoopVolume | None:
         shape = self._shape()

@@ -13,6 +13,7 @@ from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.examples import MIXING_TANK
 from calibrator.desk.forms.fields import Captioned, Suggestions, TextField
 from calibrator.desk.forms.form import Form
+from calibrator.desk.forms.reach import VESSEL_ML
 from calibrator.desk.forms.shape_fields import ShapeFields
 from calibrator.desk.parts import button, column, label, row
 from calibrator.desk.refusals import in_words
@@ -40,7 +41,13 @@ class VesselForm(Form[Vessel]):
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
         self.name = TextField(self.tr("Name of the vessel"))
-        self.volume = Amount(desk, self.tr("Volume to the rim"), Kind.VOLUME, examples=MIXING_TANK)
+        self.volume = Amount(
+            desk,
+            self.tr("Volume to the rim"),
+            Kind.VOLUME,
+            within=VESSEL_ML,
+            examples=MIXING_TANK,
+        )
         share_note = self.tr("The rest is room for stirring.")
         self.usable = Amount(desk, self.tr("May be filled to"), Kind.PERCENT, share_note, lowest=1, highest=100)
         self.volumes = Suggestions(self.tr("Often:"), self.volume.line)

@@ -16,6 +16,7 @@ from calibrator.desk.forms.amount import BAG_UNIT, Amount
 from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.examples import BAG
 from calibrator.desk.forms.fields import DayField, TextField
+from calibrator.desk.forms.reach import FEEDING_G, PACKAGE_G
 from calibrator.desk.mix.occasion_form import OccasionForm
 from calibrator.desk.mix_batch import FarmNow, portions
 from calibrator.desk.mix_words import mass, number, percent, powder_verdict_words, verdict_tone
@@ -50,10 +51,19 @@ class BagPanel(QWidget):
         self.since = DayField(self.tr("Counted since"), self._today)
         self.bags = BareField(self.tr("Bags emptied"), BAGS, 1)
         self.bag = Amount(
-            desk, self.tr("Powder in a bag"), Kind.MASS, optional=True, default_unit=BAG_UNIT, examples=BAG
+            desk,
+            self.tr("Powder in a bag"),
+            Kind.MASS,
+            optional=True,
+            within=PACKAGE_G,
+            default_unit=BAG_UNIT,
+            examples=BAG,
         )
         self.feedings = BareField(self.tr("Feedings made, one calf each"), FEEDINGS, 0)
-        self.target = Amount(desk, self.tr("Powder of a feeding, on average"), Kind.MASS, optional=True)
+        self.target = Amount(
+            desk, self.tr("Powder of a feeding, on average"), Kind.MASS, optional=True,
+            within=FEEDING_G,
+        )  # fmt: skip
         self.sharp = QCheckBox(self.tr("From a bag just opened to a bag just emptied"))
         self.sharp.setChecked(True)
         self.suggest_button = button("", self._take_suggestion, "link")

@@ -10,6 +10,7 @@ from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.examples import JUG
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.forms.form import Form
+from calibrator.desk.forms.reach import JUG_ML
 from calibrator.desk.mix.instrument_words import kind_name
 from calibrator.desk.parts import row
 from calibrator.model import Instrument, InstrumentKind, new_id
@@ -45,7 +46,7 @@ class InstrumentForm(Form[Instrument]):
             desk, self.tr("Its scale holds at"), Kind.TEMPERATURE, reference_note, lowest=0, highest=60, hint=""
         )
         volume_note = self.tr("Up to the brim or a line. Weighing water in it, under Instrument checks, is surer.")
-        self.volume = Amount(desk, self.tr("What it holds"), Kind.VOLUME, volume_note, examples=JUG)
+        self.volume = Amount(desk, self.tr("What it holds"), Kind.VOLUME, volume_note, within=JUG_ML, examples=JUG)
         self.body.addWidget(self.name)
         self.body.addLayout(row(Captioned(self.tr("What it is"), self.what), self.division, spacing=24))
         for widget in (self.compensated, self.reference, self.volume):

@@ -12,6 +12,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.fields import Captioned
+from calibrator.desk.forms.reach import MIX_G
 from calibrator.desk.mix.line_picture import LinePicture, Weighed
 from calibrator.desk.mix.readings_form import DROPS
 from calibrator.desk.mix_batch import FarmNow, batch_of
@@ -44,10 +45,10 @@ class LinePanel(QWidget):
         self._mixes: list[ReferenceMix] = []
         self.which = QComboBox()
         self.which.activated.connect(self._show)
-        self.total = Amount(desk, self.tr("Make so much of each"), Kind.MASS, hint="")
+        self.total = Amount(desk, self.tr("Make so much of each"), Kind.MASS, within=MIX_G, hint="")
         self.recipes = Held()
-        self.powder = Amount(desk, self.tr("Powder weighed"), Kind.MASS, optional=True, hint="")
-        self.water = Amount(desk, self.tr("Water weighed"), Kind.MASS, optional=True, hint="")
+        self.powder = Amount(desk, self.tr("Powder weighed"), Kind.MASS, optional=True, within=MIX_G, hint="")
+        self.water = Amount(desk, self.tr("Water weighed"), Kind.MASS, optional=True, within=MIX_G, hint="")
         self.drops = BareField(self.tr("Its drops, in °Brix"), DROPS, 1)
         self.prism = Amount(
             desk, self.tr("Refractometer at"), Kind.TEMPERATURE, optional=True, lowest=5, highest=40, hint=""

@@ -13,6 +13,7 @@ from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.examples import WATER_IN_JUG
 from calibrator.desk.forms.fields import Captioned
+from calibrator.desk.forms.reach import JUG_G, MIX_G
 from calibrator.desk.mix.instrument_words import check_line, state
 from calibrator.desk.mix_tools import Tools, hydrometer
 from calibrator.desk.mix_words import number, weighed
@@ -59,12 +60,12 @@ class ToolChecks(QWidget):
         self.none = label(self.tr("Enter an instrument first, under Instruments."), "caution")
         self.water = BareField(self.tr("Shown in plain water"), BRIX, 3)
         self.warmth = Amount(desk, self.tr("Temperature of it"), Kind.TEMPERATURE, optional=True, lowest=0, highest=60)
-        self.total = Amount(desk, self.tr("Make so much of it"), Kind.MASS, hint="")
+        self.total = Amount(desk, self.tr("Make so much of it"), Kind.MASS, within=MIX_G, hint="")
         self.recipe = Held("heading")
         self.known = BareField(self.tr("Shown in the sugar solution, °Brix"), SUGAR, 1)
         self.ice = BareField(self.tr("Shown in ice water, well stirred"), DEGREES[desk.system], 1)
         water = self.tr("Water that fills it, without the jug")
-        self.jug = Amount(desk, water, Kind.MASS, optional=True, examples=WATER_IN_JUG)
+        self.jug = Amount(desk, water, Kind.MASS, optional=True, within=JUG_G, examples=WATER_IN_JUG)
         self.jug_warmth = Amount(
             desk, self.tr("How warm that water is"), Kind.TEMPERATURE, optional=True, lowest=0, highest=60
         )

@@ -87,6 +87,10 @@ class PowderCard(QFrame):
         packages = self.count.value()
         if self._lot is None or not self.count.tell() or packages is None:
             return
+        if self._lot.package_count is not None and packages > self._lot.package_count:
+            text = self.tr("Only {count} came of this lot. Count again, or mend the lot.")
+            self.count.say(text.format(count=self._lot.package_count), wrong=True)
+            return
         told = PackagesLeft(packages=packages, on=self.desk.clock().date(), typed=self.count.text())
         counted_lot = replace(self._lot, packages_left=told)
         # Emptied first: keeping reads every page anew, and what is typed would stay in the field.

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 from calibrator.desk.context import Desk
+from calibrator.desk.forms.reach import ROOM_C
 from calibrator.desk.guide import Guide
 from calibrator.desk.parts import card, form_rows, label
 from calibrator.desk.speech import day_text
@@ -91,7 +92,10 @@ class StepLot(StepView):
         return form_rows(rows, FIELD_WIDTH)
 
     def _quantity(self, kind: Kind, name: str, examples: Mapping[UnitSystem, str] | None) -> QuantityField:
-        field = QuantityField(kind, self.desk.system, name=name, required=False, examples=examples)
+        lowest, highest = ROOM_C if kind is Kind.TEMPERATURE else (None, None)
+        field = QuantityField(
+            kind, self.desk.system, name=name, required=False, lowest=lowest, highest=highest, examples=examples
+        )
         field.editingFinished.connect(self._take)
         field.returnPressed.connect(self._onward)
         return field

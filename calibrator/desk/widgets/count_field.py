@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRegularExpression, Qt, Signal
-from PySide6.QtGui import QFocusEvent, QKeyEvent, QRegularExpressionValidator
+from PySide6.QtCore import QRegularExpression, Qt, QTimer, Signal
+from PySide6.QtGui import QFocusEvent, QHideEvent, QKeyEvent, QRegularExpressionValidator
 from PySide6.QtWidgets import QLineEdit
 
+from calibrator.desk.widgets.saying import Bubble
+
 MOST = 99_999
+READ_MS = 8000  # how long a sentence stands that nobody sends away
 _UP_DOWN = {Qt.Key.Key_Up: 1, Qt.Key.Key_Down: -1}
 
 
@@ -21,6 +24,15 @@ class CountField(QLineEdit):
         self.setValidator(QRegularExpressionValidator(QRegularExpression(r"[0-9]{0,5}"), self))
         self.setInputMethodHints(Qt.InputMethodHint.ImhDigitsOnly)
         self.setPlaceholderText(str(least))
+        self._bubble: Bubble | None = None
+        self._long_enough = QTimer(self)
+        self._long_enough.setSingleShot(True)
+        self._long_enough.setInterval(READ_MS)
+        self._long_enough.timeout.connect(self._quiet)
+        self._refused_after: str | None = None  # what stood there when a sign was refused
+        self._stood = ""  # a refusal comes while the refused sign still stands in the text
+        self.textChanged.connect(self._note_text)
+        self.inputRejected.connect(self._reject)
         self.textEdited.connect(self._tell)
         self.editingFinished.connect(self._tidy)
 
@@ -46,9 +58,49 @@ class CountField(QLineEdit):
         self.setText(str(min(max(self.count() + step, self._least), self._most)))
         self._tell()
 
+    def _note_text(self, text: str) -> None:
+        self._stood = text
+
+    def _reject(self) -> None:
+        self._refused_after = self._stood
+        self._refuse()
+
+    def _refuse(self) -> None:
+        """A sign that was not taken is answered: what stands in the field is not what was meant."""
+        words = self.tr("Only whole numbers go in here, from {least} to {most}.")
+        self._bubble = self._bubble or Bubble(self)
+        self._bubble.setProperty("state", "wrong")
+        self._bubble.tell(words.format(least=self._least, most=self._most), self, beneath=self.height())
+        self.setAccessibleDescription(self._bubble.text())
+        self._long_enough.start()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        super().hideEvent(event)
+        self._quiet()
+
+    def _quiet(self) -> None:
+        if self._bubble is not None and self._bubble.isVisible():
+            self._bubble.hide()
+            self.setAccessibleDescription("")
+        self._refused_after = None
+
     def _tidy(self) -> None:
-        if self.text() != str(self.count()):
-            self.setText(str(self.count()))
+        if self.text() == str(self.count()):
+            return
+        beyond = self._beyond()
+        self.setText(str(self.count()))
+        if beyond:
+            self._refuse()  # what was typed is not what stands there now
+
+    def _beyond(self) -> bool:
+        return bool(self.text()) and int(self.text()) != self.count()
 
     def _tell(self) -> None:
+        after, text = self._refused_after, self.text()
+        # What goes on after a refused sign is not what was meant: 2.5 must not pass as 25.
+        going_on = after is not None and text.startswith(after) and len(text) > max(len(after), len(self._stood))
+        if going_on or (text and int(text) > self._most):
+            self._refuse()
+        else:
+            self._quiet()
         self.counted.emit(self.count())

@@ -113,8 +113,8 @@ class Bubble(QLabel):
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         saying.destroyed.connect(self.deleteLater)
 
-    def tell(self, text: str, saying: QWidget) -> None:
-        """Lie beneath the field, or above it where the page ends."""
+    def tell(self, text: str, saying: QWidget, beneath: int = 0) -> None:
+        """Lie over the saying, or so many pixels down from a field's top; above the field where the page ends."""
         page = _page_of(saying)
         if self.parentWidget() is not page:
             self.setParent(page)
@@ -125,9 +125,13 @@ class Bubble(QLabel):
         height = _text_height(self, text, width - 2 * BUBBLE_AIR_PX) + 2 * BUBBLE_AIR_PX
         at = saying.mapTo(page, QPoint(0, 0))
         left = max(0, min(at.x(), page.width() - width))
-        field = saying.parentWidget() or saying
+        field = saying if beneath else saying.parentWidget() or saying
         seen = page.visibleRegion().boundingRect().bottom()
-        top = at.y() if at.y() + height <= seen else max(0, field.mapTo(page, QPoint(0, 0)).y() - height)
+        top = (
+            at.y() + beneath
+            if at.y() + beneath + height <= seen
+            else max(0, field.mapTo(page, QPoint(0, 0)).y() - height)
+        )
         self.setGeometry(left, top, width, height)
         self.show()
         self.raise_()
