@@ -903,6 +903,13 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
 </context>
 <context>
+    <name>CountField</name>
+    <message>
+        <source>Only whole numbers go in here, from {least} to {most}.</source>
+        <translation>Aquí solo van números enteros, de {least} a {most}.</translation>
+    </message>
+</context>
+<context>
     <name>DayBar</name>
     <message>
         <source>Feeding</source>
@@ -4105,6 +4112,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Se fabricó después de recibirse. Revise los dos días.</translation>
     </message>
     <message>
+        <source>It was made years before it arrived. Check both days.</source>
+        <translation>Se fabricó años antes de llegar. Revise las dos fechas.</translation>
+    </message>
+    <message>
         <source>Protein, fat, fibre, ash and moisture together are more than 100 %. Check them.</source>
         <translation>Proteína, grasa, fibra, ceniza y humedad suman más de 100 %. Revíselas.</translation>
     </message>
@@ -5490,6 +5501,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>un conteo de costales</translation>
     </message>
     <message>
+        <source>Only {count} came of this lot. Count again, or mend the lot.</source>
+        <translation>De este lote solo llegaron {count}. Cuente otra vez o corrija el lote.</translation>
+    </message>
+    <message>
         <source>Kept.</source>
         <translation>Guardado.</translation>
     </message>
@@ -5577,6 +5592,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Share of the mix</source>
         <translation>Parte de la mezcla</translation>
+    </message>
+    <message>
+        <source>That would be a mix of {percent} powder. Look at both figures and their units.</source>
+        <translation>Sería una mezcla con {percent} de polvo. Revise los dos números y sus unidades.</translation>
     </message>
     <message>
         <source>made up to this much mix</source>
@@ -7595,6 +7614,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>It is easily taken for {name}. Mark one of them and type here what tells it apart.</source>
         <translation>Se confunde fácilmente con {name}. Marque una de las dos y escriba aquí en qué se distingue.</translation>
+    </message>
+    <message>
+        <source>It would hold {volume}. No scoop does: look at the figures and their units.</source>
+        <translation>Cabrían {volume}. Ninguna medida es así: revise los números y sus unidades.</translation>
     </message>
     <message>
         <source>The drawing and the volume appear as you type.</source>
