@@ -117,6 +117,7 @@ class Opener:
         self._tongue = Tongue(app)
         self._tongue.speak(settings.now.screen_language)
         self._records: Records | None = None
+        self._outbox: Outbox | None = None  # while the door waits for its server
         self.desk: Desk | None = None
         self.window: Window | None = None
         self._guarding: Guarding | None = None
@@ -153,8 +154,10 @@ class Opener:
 
         place, waiting = name_of(self._url), ""
         with suppress(RecordsError):
-            waiting = waiting_words(Outbox.beside(data_folder(), place))
-        self.door = ServerDoor(self._url, place, waiting)
+            self._outbox = Outbox.beside(data_folder(), place)
+            waiting = waiting_words(self._outbox)
+        self.door = ServerDoor(self._url, place, waiting, alone=self._outbox is not None and self._outbox.ready)
+        self.door.alone_wanted.connect(self._go_alone)
         self.door.opened.connect(self._let_in)
         self.door.file_wanted.connect(self._use_file)
         self.door.moved.connect(self._move)
@@ -165,9 +168,21 @@ class Opener:
         self.door = None
         self.show(records)
 
+    def _go_alone(self) -> None:
+        """Work on what this computer last read of the server, which is looked for meanwhile."""
+        if self._outbox is not None:
+            self._let_in(Records.not_reached(self._url, self._outbox))
+
+    def _leave_door(self) -> None:
+        self.door = None
+        if self._outbox is not None:
+            self._outbox.close()
+            self._outbox = None
+
     def _use_file(self) -> None:
         """Only for now: the server is asked again at the next start."""
-        self.door, self._url = None, self._file
+        self._leave_door()
+        self._url = self._file
         self.open()
 
     def _go_over(self, url: str) -> None:
@@ -185,7 +200,7 @@ class Opener:
         self._ask.confirm(question.format(text=typed), move, partial(self._move, url))
 
     def _move(self, url: str) -> None:
-        self.door = None
+        self._leave_door()
         self._settings.keep(server=url)
         self.close()
         self._url = url or self._file
@@ -247,7 +262,9 @@ class Opener:
     def show(self, records: Records, *, throw_away: bool = False) -> None:
         """Open the window on records."""
         self._records = records
-        outbox = Outbox.beside(data_folder(), records.url) if records.on_server and not records.read_only else None
+        outbox, self._outbox = self._outbox, None
+        if outbox is None and records.on_server and not records.read_only:
+            outbox = Outbox.beside(data_folder(), records.url)
         clock = _season_clock(records) if throw_away else local_now
         if self.desk is not None:
             self.desk.deleteLater()  # the window on it gives way to another
@@ -334,6 +351,7 @@ class Opener:
             self._guarding.stop()
         if self._records is not None:
             self._records.close()
+        self._leave_door()
 
     def _open_to_look(self) -> None:
         try:

@@ -58,7 +58,9 @@ class Desk(QObject):
         self.records = records
         self.ask = ask
         self.clock = clock
-        self.outbox = outbox  # for records on a server: what could not be sent yet
+        self.outbox = outbox  # for records on a server: what could not be sent yet, and their copy on this computer
+        if outbox is not None:
+            records.while_away(outbox)
         self.settings = settings or Settings()
         self.busy = busy or Busy(self)
         self.wire = ScaleWire(self.settings, self)
@@ -75,11 +77,7 @@ class Desk(QObject):
     def farm(self) -> Farm | None:
         """The farm in view as it stands now; None on an empty store."""
         if self._outdated and self._farm_id:
-            try:
-                self._farm = self.records.find(Farm, self._farm_id)
-            except RecordsUnreachable:
-                if self._farm is None or self.outbox is None:
-                    raise
+            self._farm = self.records.find(Farm, self._farm_id)
             self._outdated = False
         return self._farm
 

@@ -15,11 +15,11 @@ from typing import Any, TypeVar
 
 from calibrator import __version__
 from calibrator.desk import findings as finding
-from calibrator.desk.alone import NEEDS_SERVER, keep_or_wait, with_waiting
+from calibrator.desk.alone import keep_or_wait, tell_or_wait
 from calibrator.desk.findings import Findings, Known
 from calibrator.model import Farm, Fill, FillWay, Lot, Scale, Scoop, SignOff, Step, WeighIn, new_id
-from calibrator.records import Outbox, Records, RecordsUnreachable
-from calibrator.records.entries import Added, Entry, Struck, Told
+from calibrator.records import Outbox, Records
+from calibrator.records.entries import Added, Entry, Struck
 from calibrator.science.mark import LineVerdict, OldLine
 from calibrator.science.plausible import Doubt
 
@@ -88,23 +88,7 @@ class Guide:
         return self._looked_at or (Step.SIGN_OFF if self.signed_off else self.weigh_in.step)
 
     def refresh(self) -> None:
-        """Read the facts anew if anybody has kept something since; while the server is away, go on from the last."""
-        try:
-            if self._version < 0 or not self._waits:
-                self._read()
-        except RecordsUnreachable:
-            if self._version < 0 or self._outbox is None:
-                raise
-        if self._outbox is not None and self._waits:
-            self._version = 0  # what is on the server now is read once all is sent
-            self.known = with_waiting(self.known, self._outbox.entries())
-            self.findings = finding.work_out(self.known)
-
-    @property
-    def _waits(self) -> bool:
-        return self._outbox is not None and self._outbox.waiting > 0
-
-    def _read(self) -> None:
+        """Read the facts anew if anybody has kept something since."""
         version = self.records.version()
         if version != self._version:
             self._version = version
@@ -117,10 +101,7 @@ class Guide:
         before = self.weigh_in
         changed = replace(before, **known)
         if changed != before:
-            told = replace(changed, revision=new_id())
-            entry = Told(self.clock(), changed.by, told, replaces=before.revision)
-            alone = not any(getattr(changed, name) != getattr(before, name) for name in NEEDS_SERVER)
-            self._keep(lambda: self.records.keep(changed, by=changed.by), entry if alone else None, told)
+            tell_or_wait(self.records, self._outbox, changed, self.clock())
             self.refresh()
 
     def fills_of(self, way: FillWay) -> list[Fill]:
@@ -160,7 +141,7 @@ class Guide:
         self.refresh()
         return struck
 
-    def _keep(self, keep: Callable[[], T], entry: Entry | None, instead: T) -> T:
+    def _keep(self, keep: Callable[[], T], entry: Entry, instead: T) -> T:
         return keep_or_wait(self._outbox, keep, entry, instead)
 
     def next_bag(self, way: FillWay) -> int:
@@ -274,7 +255,7 @@ class Guide:
         Raises CannotCompute where the facts do not reach to a mark, RecordsError where keeping fails.
         """
         seen = self.known.fills
-        if self._outbox is not None and self._waits:
+        if self._outbox is not None and self._outbox.waiting:
             self._outbox.deliver(self.records)
             self.refresh()
         made, mark = finding.sign_off(self.known, self.findings, by, self.clock(), __version__)

@@ -11,8 +11,8 @@ from PySide6.QtCore import QObject, QTimer, Signal
 
 from calibrator.desk.background import Background
 from calibrator.desk.context import Desk
-from calibrator.model.underway import Underway
-from calibrator.records import RecordsError, RecordsUnreachable
+from calibrator.model.underway import Ended, Underway
+from calibrator.records import ELSEWHERE, RecordsError, RecordsUnreachable
 
 PATIENCE_S = 0.02
 LOOK_AGAIN_MS = 5000
@@ -36,19 +36,28 @@ class Watch(QObject):
         super().__init__(parent)
         self._desk = desk
         self._version = desk.records.version()
+        self._reached = self._version < ELSEWHERE
         self._waiting = 0
         self._work = Background(self)
         self._work.done.connect(self._seen)
         self._work.failed.connect(self._not_reached)
+        self._copying = Background(self)
+        self._copying.failed.connect(self._not_copied)
         self.timer = QTimer(self)
         self.timer.setInterval(LOOK_AGAIN_MS)
         self.timer.timeout.connect(self.look)
         self.timer.start()
 
+    @property
+    def alone(self) -> bool:
+        """Whether the server is away and this computer's copy stands in for it."""
+        return not self._reached and self._desk.outbox is not None and self._desk.outbox.ready
+
     def stop(self) -> None:
         """Look no more. A file is let go of first, because another may take its place."""
         self.timer.stop()
         self._work.stop(wait=not self._desk.records.on_server)
+        self._copying.stop()
 
     def take(self, version: int) -> None:
         """What is kept up to here is on the screen already."""
@@ -60,6 +69,11 @@ class Watch(QObject):
             self._waiting = self._desk.waiting
             self._work.start(self._look, patience_s=PATIENCE_S)
 
+    def follow(self) -> None:
+        """Bring the copy on this computer up to date with the server, to be read while that is away."""
+        if self._desk.outbox is not None and not self._desk.waiting and not self._copying.at_work:
+            self._copying.start(self._desk.records.follow, patience_s=PATIENCE_S)
+
     def _look(self, _underway: Underway) -> Seen:
         version, outbox = self._desk.records.version(anew=True), self._desk.outbox
         if outbox is None or not outbox.waiting:
@@ -68,16 +82,23 @@ class Watch(QObject):
         return Seen(self._desk.records.version(), refused)
 
     def _seen(self, seen: Seen) -> None:
+        self._reached = True
         self._desk.tell_refused(seen.refused)
-        if seen.version > self._version or self._desk.waiting < self._waiting:
+        if seen.version != self._version or self._desk.waiting < self._waiting:
             self._desk.changed.emit()
+        self.follow()
         self.timer.setInterval(LOOK_AGAIN_MS)
         self.looked.emit(None)
 
     def _not_reached(self, error: Exception) -> None:
         if not isinstance(error, RecordsError):
             raise error
+        self._reached = False
         if isinstance(error, RecordsUnreachable) and self._desk.waiting < self._waiting:
             self._desk.changed.emit()  # some of it was sent before the server went away again
         self.timer.setInterval(min(2 * self.timer.interval(), LOOK_AT_LEAST_MS))
         self.looked.emit(error)
+
+    def _not_copied(self, error: Exception) -> None:
+        if not isinstance(error, RecordsError | Ended):
+            raise error  # that the server is away is told by the next look

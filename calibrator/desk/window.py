@@ -84,6 +84,7 @@ class Window(QMainWindow):
         desk.said.connect(self._say)
         self._theme = the_theme()
         self._theme.changed.connect(self._repaint)
+        self._show_away()
         self.show_page("welcome" if first_step(desk.records, desk.farm) else "today", "")
 
     def show_page(self, key: str, thing_id: str = "") -> None:
@@ -133,9 +134,7 @@ class Window(QMainWindow):
         """Read the records anew, unless nothing can have changed since this page read them."""
         desk = self.desk
         hour = desk.clock().replace(minute=0, second=0, microsecond=0)
-        # While things wait the server is away: asking for it again each time would hold the person up.
-        version = -1 if desk.waiting else desk.records.version()
-        as_of = (version, desk.waiting, desk.farm, desk.settings.now, hour)
+        as_of = (desk.records.version(), desk.waiting, desk.farm, desk.settings.now, hour)
         if self._read.get(page.key) != as_of:
             self._read.pop(page.key, None)
             page.reload()
@@ -284,11 +283,17 @@ class Window(QMainWindow):
             self._say(in_words(error))
 
     def _show_away(self) -> None:
-        """Say that the server is away for as long as anything waits for it."""
+        """Say that the server is away, and what waits for it."""
         outbox, waiting = self.desk.outbox, self.desk.waiting
         since = outbox.since if outbox is not None and waiting else None
-        self._away.setText(counted.kept_here(waiting).format(since=moment(since)) if since else "")
-        self._away.setVisible(waiting > 0)
+        told = counted.kept_here(waiting).format(since=moment(since)) if since else ""
+        if not told and self.watch.alone:
+            told = self.tr(
+                "The server cannot be reached. You see what this computer last read of it; weighings and checks of the "
+                "mix wait here and are sent when it is back."
+            )
+        self._away.setText(told)
+        self._away.setVisible(bool(told))
 
     def _name_farm(self) -> None:
         farm = self.desk.farm
@@ -308,10 +313,10 @@ class Window(QMainWindow):
         self._bring_up_to_date(self.current_page)
 
     def _looked(self, error: RecordsError | None) -> None:
-        known_away = self.desk.waiting and isinstance(error, RecordsUnreachable)  # said in the line above the page
+        self._show_away()
+        known_away = self._away.isVisibleTo(self) and isinstance(error, RecordsUnreachable)
         if error is not None and not known_away:
             self._say(in_words(error))
-        self._show_away()
 
     def _say(self, text: str) -> None:
         self._notice.setText(text)

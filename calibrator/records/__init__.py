@@ -26,7 +26,7 @@ from calibrator.records.nouns import Change
 from calibrator.records.outbox import Outbox
 from calibrator.records.paths import default_url, sample_lots_folder
 from calibrator.records.place import is_file, name_of
-from calibrator.records.repository import Records
+from calibrator.records.repository import ELSEWHERE, Records
 from calibrator.records.rescue import backups_of, restore_backup
 from calibrator.records.salvage import Loss, Salvaged, has_traces, salvage
 from calibrator.records.season import (
@@ -39,6 +39,7 @@ from calibrator.records.season import (
 )
 
 __all__ = [
+    "ELSEWHERE",
     "Backup",
     "Change",
     "DiskFull",

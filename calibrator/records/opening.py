@@ -58,6 +58,19 @@ def open_store(url: str, *, read_only: bool) -> Opened:
     return opened
 
 
+def not_opened_yet(url: str) -> Opened:
+    """A server's records before it was reached. Raises `RecordsError` for what names none."""
+    place = place_of(url)
+    return Opened(place, make_engine(place, read_only=False), None, None)
+
+
+def refuse_other_layout(connection: Connection, place: Place) -> None:
+    """Raise `RecordsTooNew` or `RecordsReadOnly` unless the tables are those that this program writes."""
+    found = _checked_layout(connection, place)
+    if found != SCHEMA:
+        raise _cannot_look(found, place)
+
+
 def identity(file: Path | None) -> tuple[int, int] | None:
     """Which file it is, whatever its name; None for a server. Raises `RecordsUnreachable` when it is gone."""
     if file is None:
@@ -113,7 +126,7 @@ def _ready(engine: Engine, place: Place, read_only: bool) -> bool:
         raise _cannot_look(found, place)
     if place.file and found is not None:
         backup.make(place.file, why=f"before-layout-{SCHEMA}")
-    _migrate(engine)
+    make_tables(engine)
     return found is None
 
 
@@ -148,7 +161,8 @@ def _cannot_look(found: int | None, place: Place) -> RecordsError:
     return RecordsReadOnly("too_old", place=place.name, found=str(found), known=str(SCHEMA))
 
 
-def _migrate(engine: Engine) -> None:
+def make_tables(engine: Engine) -> None:
+    """Make the tables of empty records, or bring older ones up to date."""
     # Alembic costs a fifth of a second to import; an up-to-date store never needs it.
     from calibrator.records.migrations.run import upgrade
 

@@ -10,7 +10,7 @@ import hashlib
 import json
 import sqlite3
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from datetime import datetime
 from pathlib import Path
 from threading import Lock
@@ -18,6 +18,7 @@ from threading import Lock
 from calibrator.records.entries import Entry
 from calibrator.records.errors import DiskFull, EditedMeanwhile, NotAllowed, RecordsError, RecordsReadOnly
 from calibrator.records.importing import bring
+from calibrator.records.mirror import Mirror
 from calibrator.records.plain import from_plain, to_plain
 from calibrator.records.repository import Records
 
@@ -30,9 +31,16 @@ _TABLES = (
 class Outbox:
     """The changes that wait for a server. Two programs on one computer may share the file."""
 
-    def __init__(self, file: Path) -> None:
-        """Open or make the file. Raises `RecordsReadOnly` or `DiskFull` where it cannot be kept."""
+    def __init__(self, file: Path, mirror: Path | None = None) -> None:
+        """Open or make the file. Raises `RecordsReadOnly` or `DiskFull` where it cannot be kept.
+
+        `mirror` is the file for the copy of the server's records. Where it cannot be had there is no reading alone.
+        """
         self.file = file
+        self.mirror: Mirror | None = None
+        if mirror is not None:
+            with suppress(RecordsError):
+                self.mirror = Mirror(mirror)
         self._counting, self._sending = Lock(), Lock()
         with self._at_work() as store:
             for table in _TABLES:
@@ -43,7 +51,19 @@ class Outbox:
     def beside(cls, folder: Path, place: str) -> Outbox:
         """The outbox for one server, in the folder for this user's data. `place` holds no password."""
         folder.mkdir(parents=True, exist_ok=True)
-        return cls(folder / f"outbox-{hashlib.sha256(place.encode()).hexdigest()[:16]}.sqlite")
+        named = f"{hashlib.sha256(place.encode()).hexdigest()[:16]}.sqlite"
+        return cls(folder / f"outbox-{named}", folder / f"mirror-{named}")
+
+    def close(self) -> None:
+        """Let go of the copy of the server's records; what waits is kept."""
+        if self.mirror is not None:
+            self.mirror.close()
+            self.mirror = None
+
+    @property
+    def ready(self) -> bool:
+        """Whether this computer's copy of the records can stand in for the server and show what waits."""
+        return self.mirror is not None and self.mirror.ready
 
     @property
     def waiting(self) -> int:
@@ -64,6 +84,8 @@ class Outbox:
         """Keep a change until it can be sent; it is on the disk when this returns."""
         with self._counted() as store:
             store.execute("INSERT INTO waiting (told) VALUES (?)", (json.dumps(to_plain(entry)),))
+        if self.mirror is not None:
+            self.mirror.take(entry)
 
     def deliver(self, records: Records) -> list[RecordsError]:
         """Send all that waits, oldest first; gives what the records' rules refused.
@@ -81,6 +103,8 @@ class Outbox:
                     self._done(number, told, str(error))
                 else:
                     self._done(number, told, "")
+        if refused and self.mirror is not None:
+            self.mirror.begin_anew()  # it shows what the server did not take
         return refused
 
     def _done(self, number: int, told: str, why: str) -> None:

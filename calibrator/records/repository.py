@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import ExitStack, contextmanager, suppress
 from datetime import datetime
 from time import monotonic
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from sqlalchemy import Connection
 
@@ -17,11 +17,16 @@ from calibrator.records.engine import begin_writing
 from calibrator.records.errors import NotAllowed, RecordsError, RecordsReadOnly, RecordsUnreachable, told
 from calibrator.records.integrity import Finding
 from calibrator.records.nouns import Change, N
-from calibrator.records.opening import Opened, identity, open_store
+from calibrator.records.opening import Opened, identity, not_opened_yet, open_store, refuse_other_layout
 from calibrator.records.rows import Writing, spoken
+
+if TYPE_CHECKING:
+    from calibrator.records.outbox import Outbox  # it sends by way of these records
 
 WAITED_S = 1.0
 SILENT_S = 15.0
+ELSEWHERE = 1_000_000_000
+"""Added to the number of the newest change in a copy, so that it is never taken for that on the server."""
 
 
 class Records:
@@ -36,6 +41,8 @@ class Records:
         self._opened = opened
         self._open = True
         self._silent_until = 0.0
+        self._away: Outbox | None = None
+        self._fits = True  # whether the layout on the server is known to be ours
         self.read_only = read_only
 
     @classmethod
@@ -66,6 +73,8 @@ class Records:
         """Let go of the records; may be called twice."""
         self._open = False
         self._opened.close()
+        if self._away is not None:
+            self._away.close()
 
     def __enter__(self) -> Records:
         return self
@@ -80,8 +89,29 @@ class Records:
         """
         if anew:
             self._silent_until = 0.0
+            with self._there() as connection:
+                return rows.version(connection)
         with self.reading() as connection:
-            return rows.version(connection)
+            return rows.version(connection) + (0 if connection.engine is self._opened.engine else ELSEWHERE)
+
+    @classmethod
+    def not_reached(cls, url: str, outbox: Outbox) -> Records:
+        """A server's records while it is away, as this computer's copy tells them; it is looked for meanwhile."""
+        records = cls(not_opened_yet(url), read_only=False)
+        records._fits, records._silent_until = False, monotonic() + SILENT_S
+        records.while_away(outbox)
+        return records
+
+    def while_away(self, outbox: Outbox) -> None:
+        """Read the outbox's copy while the server is away, or while something waits for it."""
+        self._away = outbox
+
+    def follow(self, underway: Underway = unwatched) -> None:
+        """Bring the copy on this computer up to date with the server. May take long: beside the window."""
+        mirror = self._away.mirror if self._away else None
+        if mirror is not None:
+            with self._there() as connection:
+                mirror.follow(connection, underway)
 
     def backups(self) -> list[backup.Backup]:
         """The dated copies of a file, oldest first; none of a server."""
@@ -266,7 +296,26 @@ class Records:
 
     @contextmanager
     def reading(self) -> Iterator[Connection]:
-        """A view of the records at one moment.
+        """A view of the records at one moment: of the server's copy where it is away or something waits for it."""
+        mirror = self._away.mirror if self._away else None
+        with ExitStack() as reached:
+            if self._away is None or mirror is None or not mirror.ready:
+                yield reached.enter_context(self._there())
+                return
+            try:
+                if self._away.waiting:
+                    raise RecordsUnreachable("unreachable", place=self._opened.place.name)
+                connection = reached.enter_context(self._there())
+            except RecordsUnreachable as error:
+                if error.code == "closed":
+                    raise
+                reached.enter_context(told(mirror.place.name))
+                connection = reached.enter_context(mirror.engine.connect())
+            yield connection
+
+    @contextmanager
+    def _there(self) -> Iterator[Connection]:
+        """A connection to the records themselves.
 
         A server that let someone wait in vain is not asked again for a while: nobody waits for the same silence twice.
         """
@@ -278,6 +327,9 @@ class Records:
             raise RecordsUnreachable("unreachable", place=place.name)
         try:
             with told(place.name, str(place.backups)), self._opened.engine.connect() as connection:
+                if not self._fits:
+                    refuse_other_layout(connection, place)
+                    self._fits = True
                 yield connection
         except RecordsUnreachable:
             if monotonic() - begun > WAITED_S:
@@ -292,10 +344,13 @@ class Records:
             raise RecordsReadOnly("read_only", place=place.name)
         if identity(place.file) != self._opened.identity:
             raise RecordsUnreachable("gone", place=place.name)
-        with self.reading() as connection, told(place.name, str(place.backups), what):
+        with self._there() as connection, told(place.name, str(place.backups), what):
             begin_writing(connection)
             yield Writing(connection)
             connection.commit()
+            if self._away is not None and self._away.mirror is not None and self._away.ready:
+                with suppress(RecordsError):  # it is kept; the copy is brought up to date later
+                    self._away.mirror.follow(connection)
 
 
 def _found(noun: N | None, kind: type[N], id: str) -> N:

@@ -92,6 +92,14 @@ def begun(herd: Herd, number: str = "25-1204A") -> WeighIn:
     )  # fmt: skip
 
 
+def outbox_of(herd: Herd, folder: Path) -> Outbox:
+    """The outbox, with the copy of the records as it is a moment after the start."""
+    outbox = Outbox.beside(folder, herd.records.url)
+    herd.records.while_away(outbox)
+    herd.records.follow()
+    return outbox
+
+
 def page_of(window: Window) -> WeighInPage:
     page = window.page("weigh_in")
     assert isinstance(page, WeighInPage)
@@ -116,7 +124,7 @@ def test_weighing_goes_on_alone_and_is_sent_once(
     cluster: Cluster, herd: Herd, qtbot: QtBot, answers: Answers, tmp_path: Path
 ) -> None:
     weigh_in = begun(herd)
-    desk = Desk(herd.records, answers, clock=at_noon, outbox=Outbox.beside(tmp_path, herd.records.url))
+    desk = Desk(herd.records, answers, clock=at_noon, outbox=outbox_of(herd, tmp_path))
     window = Window(desk)
     qtbot.addWidget(window)
     window.show()
@@ -168,7 +176,7 @@ def test_a_spot_fill_is_kept_alone_judged_and_sent_once(
 ) -> None:
     """A bag is opened while the server is away: the weight is kept, and the verdict on the mark counts it."""
     signed = herd.sign("25-1103C", 10 * OZ_G / 665.9)
-    desk = Desk(herd.records, answers, clock=at_noon, outbox=Outbox.beside(tmp_path, herd.records.url))
+    desk = Desk(herd.records, answers, clock=at_noon, outbox=outbox_of(herd, tmp_path))
     desk.initials = "AB"
     window = Window(desk)
     qtbot.addWidget(window)
@@ -204,7 +212,7 @@ def test_a_spot_fill_is_kept_alone_judged_and_sent_once(
 
 
 def test_what_waits_is_sent_before_a_sign_off(cluster: Cluster, herd: Herd, tmp_path: Path) -> None:
-    outbox = Outbox.beside(tmp_path, herd.records.url)
+    outbox = outbox_of(herd, tmp_path)
     guide = Guide(herd.records, begun(herd), at_noon, outbox)
     guide.add_fill(FillWay.LEVEL, 1, 330.0, "330 g")
     cluster.stop()
@@ -219,9 +227,9 @@ def test_what_waits_is_sent_before_a_sign_off(cluster: Cluster, herd: Herd, tmp_
 
 
 def test_what_the_rules_refuse_is_told_and_kept_apart(
-    cluster: Cluster, herd: Herd, answers: Answers, tmp_path: Path
+    cluster: Cluster, herd: Herd, answers: Answers, tmp_path: Path, server_url: str
 ) -> None:
-    desk = Desk(herd.records, answers, clock=at_noon, outbox=Outbox.beside(tmp_path, herd.records.url))
+    desk = Desk(herd.records, answers, clock=at_noon, outbox=outbox_of(herd, tmp_path))
     guide = Guide(herd.records, begun(herd), at_noon, desk.outbox)
     for mass_g in (330.0, 331.0):
         guide.add_fill(FillWay.LEVEL, 1, mass_g, f"{mass_g} g")
@@ -230,9 +238,10 @@ def test_what_the_rules_refuse_is_told_and_kept_apart(
         guide.add_fill(FillWay.LEVEL, 2, 332.0, "332 g")
     finally:
         cluster.start()
-    other = Guide(herd.records, guide.weigh_in, at_noon)
-    other.set(drawn_line_mm=30.0)
-    other.sign_off("CD")
+    with Records.open(server_url) as theirs:
+        other = Guide(theirs, guide.weigh_in, at_noon)
+        other.set(drawn_line_mm=30.0)
+        other.sign_off("CD")
     desk.send()
     (told,) = answers.told
     assert str(tmp_path) in told
@@ -241,7 +250,7 @@ def test_what_the_rules_refuse_is_told_and_kept_apart(
 
 
 def test_sign_off_sees_what_another_desk_added_meanwhile(cluster: Cluster, herd: Herd, tmp_path: Path) -> None:
-    guide = Guide(herd.records, begun(herd), at_noon, Outbox.beside(tmp_path, herd.records.url))
+    guide = Guide(herd.records, begun(herd), at_noon, outbox_of(herd, tmp_path))
     guide.set(drawn_line_mm=30.0)
     guide.add_fill(FillWay.LEVEL, 1, 330.0, "330 g")
     cluster.stop()

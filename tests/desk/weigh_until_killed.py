@@ -18,6 +18,8 @@ from calibrator.records import Outbox, Records
 def main(url: str, folder: Path, weigh_in_id: str) -> None:
     with Records.open(url) as records:
         outbox = Outbox.beside(folder, records.url)
+        records.while_away(outbox)
+        records.follow()
         guide = Guide(records, records.find(WeighIn, weigh_in_id), lambda: datetime.now(UTC), outbox)
         for number in count():
             print(guide.add_fill(FillWay.LEVEL, number + 1, 330.0 + number % 7, "330 g").id, flush=True)

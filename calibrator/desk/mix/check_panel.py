@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from calibrator import __version__
+from calibrator.desk.alone import tell_or_wait
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import TextField
@@ -136,7 +137,8 @@ class CheckPanel(QWidget):
         check = self._made()
         if check is None:
             return
-        if self.desk.attempt(partial(self.desk.records.keep, check, by=self.desk.initials)) is not None:
+        desk = self.desk
+        if desk.attempt(partial(tell_or_wait, desk.records, desk.outbox, check, desk.clock())) is not None:
             self.clear()
             told = self.tr("The check is kept: {verdict}.")
             verdict = self.tr("no verdict") if not check.verdict else verdict_words(Verdict(check.verdict))

@@ -9,7 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QButtonGroup, QComboBox, QFrame, QRadioButton, QVBoxLayout
 
 from calibrator.desk import shown
-from calibrator.desk.alone import keep_or_wait, spots_with_waiting
+from calibrator.desk.alone import keep_or_wait
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.amount import Amount
@@ -24,7 +24,6 @@ from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.words import way_words
 from calibrator.model import FillWay, Mark, Scoop, SignOff, SpotFill, new_id
-from calibrator.records import RecordsUnreachable
 from calibrator.records.entries import Added, Struck
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import OldLineVerdict
@@ -184,26 +183,19 @@ class SpotCard(QFrame):
         self._tell_newest(signed)
 
     def _found(self, signed: SignOff, mark: Mark) -> SpotFindings | None:
-        if self.desk.outbox is None and not self.desk.records.spot_fills(signed.lot_id):
-            return None  # without a server that can be away there is no need to read ahead
+        if not self.desk.records.spot_fills(signed.lot_id):
+            return None
         return spot_findings(self._read(signed), signed, mark)
 
     def _doubt(self, signed: SignOff, way: FillWay, mass_g: float) -> Doubt | None:
         return spot_doubt(self._read(signed), way, mass_g)
 
     def _read(self, signed: SignOff) -> SpotFacts:
-        """The facts as they are; while the server is away as last read, with what waits for it."""
-        last, outbox = self._facts.get(signed.id), self.desk.outbox
-        try:
-            if last is None or not self.desk.waiting:
-                last = read_spots(self.desk.records, signed, last.known.experience if last else None)
-        except RecordsUnreachable:
-            if last is None or outbox is None:
-                raise
-        waiting = outbox.entries() if outbox is not None and outbox.waiting else ()
-        last = replace(last, spots=tuple(spots_with_waiting(last.spots, signed.lot_id, waiting)))
-        self._facts = {signed.id: last}
-        return last
+        """The facts as they are; what earlier lots teach is read once."""
+        last = self._facts.get(signed.id)
+        facts = read_spots(self.desk.records, signed, last.known.experience if last else None)
+        self._facts = {signed.id: facts}
+        return facts
 
     def _verdict(self, found: SpotFindings, mark: Mark) -> tuple[str, Tone]:
         if found.verdict is OldLineVerdict.KEEP:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtGui import QKeySequence, QShortcut, QUndoStack
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
+from calibrator.desk.alone import tell_or_wait
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import STEPS, Guide
 from calibrator.desk.help.hands import of_step
@@ -157,7 +158,7 @@ class WeighInPage(Page):
             started_at=self.desk.clock(),
             by=self.desk.initials,
         )
-        return self.desk.records.keep(begun, by=self.desk.initials)
+        return tell_or_wait(self.desk.records, self.desk.outbox, begun, self.desk.clock())
 
     def _show_chooser(self) -> None:
         self.title.setText(self.tr("Weigh-in"))

@@ -21,15 +21,22 @@ WIDTH = 560
 
 
 class ServerDoor(QDialog):
-    """`opened` brings the records; `file_wanted` asks for the file on this computer, `moved` for another address."""
+    """`opened` brings the records; `alone_wanted` asks for this computer's copy of them.
+
+    `file_wanted` asks for the file on this computer, `moved` for another address.
+    """
 
     opened = Signal(object)
     file_wanted = Signal()
+    alone_wanted = Signal()
     moved = Signal(str)
 
-    def __init__(self, url: str, name: str, waiting: str, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, url: str, name: str, waiting: str, *, alone: bool = False, parent: QWidget | None = None
+    ) -> None:
         super().__init__(parent)
         self._url, self._name = url, name
+        self._alone = alone
         self._work = Background(self)
         self.setWindowTitle(self.tr("Scoop calibration"))
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
@@ -39,6 +46,7 @@ class ServerDoor(QDialog):
         self.again_button = button(self.tr("Try again"), self.try_again, "main")
         self.stop_button = button(self.tr("Stop"), self.stop)
         self.change_button = button(self.tr("Change address or password …"), self.change)
+        self.alone_button = button(self.tr("Go on without the server"), self.go_alone)
         self.file_button = button(self.tr("Use the file on this computer"), self.use_file)
         self._lay_out()
         self._work.done.connect(self._done)
@@ -62,6 +70,11 @@ class ServerDoor(QDialog):
         dialog.chosen.connect(self._moved)
         dialog.open()
 
+    def go_alone(self) -> None:
+        """Work on what this computer last read of the server."""
+        self._leave()
+        self.alone_wanted.emit()
+
     def use_file(self) -> None:
         """Work on the file this time; the server is asked again at the next start."""
         self._leave()
@@ -82,6 +95,13 @@ class ServerDoor(QDialog):
             ),
             "quiet",
         )
+        self.about_alone = label(
+            self.tr(
+                "You see what this computer last read of the server. Weighings and checks of the mix wait here and are "
+                "sent when it is back; all other changes need it."
+            ),
+            "quiet",
+        )
         layout = QVBoxLayout(self)
         layout.setContentsMargins(3 * SPACE, 2 * SPACE, 3 * SPACE, 2 * SPACE)
         layout.setSpacing(int(1.5 * SPACE))
@@ -90,6 +110,8 @@ class ServerDoor(QDialog):
         layout.addStretch(1)
         layout.addLayout(row(self.stop_button, None))
         layout.addLayout(row(self.again_button, self.change_button, None))
+        layout.addLayout(row(self.alone_button, None))
+        layout.addWidget(self.about_alone)
         layout.addLayout(row(self.file_button, None))
         layout.addWidget(self.about_file)
         self.setMinimumWidth(WIDTH)
@@ -101,6 +123,8 @@ class ServerDoor(QDialog):
         for made in (self.again_button, self.change_button, self.file_button):
             made.setVisible(not busy)
         self.about_file.setVisible(not busy)
+        for widget in (self.alone_button, self.about_alone):
+            widget.setVisible(not busy and self._alone)
         self.waits.setVisible(not busy and bool(self.waits.text()))
         make_room(self)
 
