@@ -8179,6 +8179,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Cambiar dirección o contraseña …</translation>
     </message>
     <message>
+        <source>Go on without the server</source>
+        <translation>Seguir sin el servidor</translation>
+    </message>
+    <message>
         <source>Use the file on this computer</source>
         <translation>Usar el archivo de esta computadora</translation>
     </message>
@@ -8193,6 +8197,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The file holds what was on this computer before the server was used. What is entered there is not on the server; the next start asks for the server again.</source>
         <translation>El archivo contiene lo que había en esta computadora antes de usar el servidor. Lo que se anote ahí no queda en el servidor; al iniciar la próxima vez se busca de nuevo el servidor.</translation>
+    </message>
+    <message>
+        <source>You see what this computer last read of the server. Weighings and checks of the mix wait here and are sent when it is back; all other changes need it.</source>
+        <translation>Verá lo último que esta computadora leyó del servidor. Las pesadas y las revisiones de la mezcla esperan aquí y se envían cuando vuelva; para todo lo demás hace falta el servidor.</translation>
     </message>
     <message>
         <source>The records on the server are not open</source>
@@ -11119,6 +11127,10 @@ Last kept: {mass}</source>
     <message>
         <source>Ctrl+{number}</source>
         <translation>Ctrl+{number}</translation>
+    </message>
+    <message>
+        <source>The server cannot be reached. You see what this computer last read of it; weighings and checks of the mix wait here and are sent when it is back.</source>
+        <translation>No se puede llegar al servidor. Ve lo último que esta computadora leyó de él; las pesadas y las revisiones de la mezcla esperan aquí y se envían cuando vuelva.</translation>
     </message>
 </context>
 <context>
