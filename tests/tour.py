@@ -268,7 +268,8 @@ def _server(window: Window, page: SetupPage) -> Iterator[str]:
     dialog._failed(RecordsUnreachable("password", place=AWAY))
     yield "server-refused"
     dialog.close()
-    door = ServerDoor(AWAY, AWAY, counted.still_waiting(3).format(since=moment(window.desk.clock())), window)
+    waiting = counted.still_waiting(3).format(since=moment(window.desk.clock()))
+    door = ServerDoor(AWAY, AWAY, waiting, alone=True, parent=window)
     door.show()
     door._failed(RecordsUnreachable("not_listening", place=AWAY))
     yield "server-door"
