@@ -15,6 +15,7 @@ from calibrator.desk.counted import counted
 from calibrator.desk.parts import button, label, row
 from calibrator.desk.season_tables import season_sheets
 from calibrator.desk.speech import decimal_comma
+from calibrator.desk.table_headings import sheets_in_words
 from calibrator.desk.theme import SPACE
 from calibrator.model import Farm
 from calibrator.model.underway import Underway, one_by_one
@@ -49,11 +50,14 @@ class ExportDialog(QDialog):
     def save(self, path: Path) -> None:
         """Write the files; what cannot be written is told in words."""
         gather = partial(season_sheets, self.desk.records, self._farm)
-        self.desk.work(self.tr("Gathering the figures"), gather, partial(self._write, path))
+        self.desk.work(self.tr("Gathering the figures"), gather, partial(self._gathered, path))
 
     def style_of_text(self) -> CsvStyle:
         """How the text files are written."""
         return CsvStyle(decimal_comma=self.comma.isChecked(), mark=self.mark.isChecked())
+
+    def _gathered(self, path: Path, sheets: tuple[SheetOf, ...]) -> None:
+        self._write(path, sheets_in_words(sheets))
 
     def _write(self, path: Path, sheets: tuple[SheetOf, ...]) -> None:
         if self.workbook.isChecked():

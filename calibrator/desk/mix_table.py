@@ -1,6 +1,7 @@
 """The history of checks and counts of bags as a table for other programs. No window.
 
-Headings and words in the cells are English in every language of the screen, so that such a program finds them.
+Headings are English here and put into the screen's language by `table_headings`; words in the cells stay English, so
+that such a program finds them.
 """
 
 from __future__ import annotations

@@ -1,7 +1,8 @@
 """Every figure of a farm as tables for other programs. No window.
 
-Headings and words in the cells are English in every language of the screen, so that such a program finds them. Masses
-are g, lengths mm, densities g/mL, prices in the farm's currency; "as typed" columns keep what was typed.
+Headings are English here and put into the screen's language by `table_headings`; words in the cells stay English, so
+that such a program finds them. Masses are g, lengths mm, densities g/mL, prices in the farm's currency; "as typed"
+columns keep what was typed.
 """
 
 from __future__ import annotations

@@ -13,11 +13,13 @@ from typing import Any
 import pytest
 from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
+from speaking import speaking
 
 from calibrator.desk.bring_in.choices import Ask
 from calibrator.desk.bring_in.judging import Judged, lot_key
 from calibrator.desk.bring_in.work import Bringing
 from calibrator.desk.season_tables import season_sheets
+from calibrator.desk.table_headings import sheets_in_words
 from calibrator.model import (
     Composition,
     Cylinder,
@@ -178,6 +180,19 @@ class Side:
         )  # fmt: skip
 
 
+def in_spanish(sheet: Any) -> Any:
+    with speaking("es"):
+        return sheets_in_words([sheet])[0]
+
+
+def as_spanish_csv(sheet: Any, file: Path) -> Path:
+    return as_comma_csv(in_spanish(sheet), file)
+
+
+def as_spanish_book(sheet: Any, file: Path) -> Path:
+    return as_book(in_spanish(sheet), file)
+
+
 def as_csv(sheet: Any, file: Path) -> Path:
     write_csv(sheet.table, file.with_suffix(".csv"))
     return file.with_suffix(".csv")
@@ -203,7 +218,7 @@ def store(new_store: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator
             yield records
 
 
-@pytest.mark.parametrize("write", [as_csv, as_comma_csv, as_book])
+@pytest.mark.parametrize("write", [as_csv, as_comma_csv, as_book, as_spanish_csv, as_spanish_book])
 @settings(max_examples=8, deadline=None, phases=[Phase.explicit, Phase.generate])
 @given(season=SEASONS)
 def test_lots_and_fills_saved_for_spreadsheets_come_back(

@@ -100,7 +100,7 @@ _WORDS: dict[Meaning, str] = {
     Meaning.TARE: "tare|empty scoop|weight of empty scoop|empty weight|tara|medida vacia"
     "|cucharon vacio|peso del cucharon vacio",
     Meaning.TYPED: "as typed|tal como se escribio",
-    Meaning.SCOOPFULS: "scoopfuls|number of scoops|scoops|cucharadas|cucharones",
+    Meaning.SCOOPFULS: "scoopfuls|number of scoops|scoops|numero de medidas|medidas|cucharadas|cucharones",
     Meaning.LINE: "line below the rim|line|mark|linea bajo el borde|linea|marca",
     Meaning.BY: "by|who|weighed by|person|initials|feeder|name|quien|por|pesado por|persona|iniciales|nombre",
     Meaning.STRUCK: "struck out because|struck out|left out because|tachado porque|no cuenta porque",

@@ -13,6 +13,7 @@ from calibrator.desk.lot_history.model import WHAT, LotHistoryModel, Row, histor
 from calibrator.desk.lot_history.words import Speaker, topic_words
 from calibrator.desk.parts import button, label, row, show_as_rows
 from calibrator.desk.scoop_names import scoop_title
+from calibrator.desk.table_headings import in_words as headings_in_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.trust_words import moment
 from calibrator.model import Lot, Plan, Scale, Scoop, Vessel
@@ -47,7 +48,7 @@ class LotHistoryDialog(QDialog):
         """Write what is shown as a table for other programs."""
         table = history_file(self._wanted())
         try:
-            write_csv(table, path, CsvStyle())
+            write_csv(headings_in_words(table), path, CsvStyle())
         except TableNotWritten as error:
             self.desk.tell_not_written(error, self._ask_path)
             return

@@ -76,7 +76,7 @@ FIELDS: tuple[Field[Row], ...] = (
 
 
 def history_file(rows: Sequence[Row]) -> FlatTable:
-    """The entries as a table, oldest first. Headings and kinds are English as in every table, the words as shown."""
+    """The entries as a table, oldest first. Headings are put into words by `table_headings`, kinds stay English."""
     return table_of(FIELDS, sorted(rows, key=_number))
 
 

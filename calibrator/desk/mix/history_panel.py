@@ -35,6 +35,7 @@ from calibrator.desk.mix_history import (
 )
 from calibrator.desk.mix_table import history_table
 from calibrator.desk.parts import button, card, column, label, row, show_as_rows
+from calibrator.desk.table_headings import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.model import BagCount, Farm, MixCheck
 from calibrator.records.errors import TableNotWritten
@@ -101,7 +102,7 @@ class HistoryPanel(QWidget):
             return
         table = history_table(self._shown(), self._shown_counts(), names(self.desk.records, farm))
         try:
-            write_csv(table, path)
+            write_csv(in_words(table), path)
         except TableNotWritten as error:
             self.desk.tell_not_written(error, self._ask_path)
             return
