@@ -9239,6 +9239,473 @@ Last kept: {mass}</source>
     </message>
 </context>
 <context>
+    <name>TableHeadings</name>
+    <message>
+        <source>agglomerated</source>
+        <translation>aglomerado</translation>
+    </message>
+    <message>
+        <source>arrived on</source>
+        <translation>fecha de llegada</translation>
+    </message>
+    <message>
+        <source>as typed</source>
+        <translation>tal como se escribió</translation>
+    </message>
+    <message>
+        <source>ash</source>
+        <translation>ceniza</translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation>supuesto</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>cuándo</translation>
+    </message>
+    <message>
+        <source>at the calf as shown</source>
+        <translation>en la becerra según el termómetro</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation>costal</translation>
+    </message>
+    <message>
+        <source>bags</source>
+        <translation>costales</translation>
+    </message>
+    <message>
+        <source>budgets</source>
+        <translation>presupuestos</translation>
+    </message>
+    <message>
+        <source>bulk density</source>
+        <translation>densidad aparente</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>por</translation>
+    </message>
+    <message>
+        <source>calves</source>
+        <translation>becerras</translation>
+    </message>
+    <message>
+        <source>checked by</source>
+        <translation>revisado por</translation>
+    </message>
+    <message>
+        <source>contained in another row</source>
+        <translation>incluido en otra fila</translation>
+    </message>
+    <message>
+        <source>contribution (unit of the result)</source>
+        <translation>contribución (unidad del resultado)</translation>
+    </message>
+    <message>
+        <source>counted since</source>
+        <translation>contado desde</translation>
+    </message>
+    <message>
+        <source>degrees of freedom</source>
+        <translation>grados de libertad</translation>
+    </message>
+    <message>
+        <source>density 95 % high</source>
+        <translation>densidad, 95 % alto</translation>
+    </message>
+    <message>
+        <source>density 95 % low</source>
+        <translation>densidad, 95 % bajo</translation>
+    </message>
+    <message>
+        <source>density standard uncertainty</source>
+        <translation>incertidumbre estándar de la densidad</translation>
+    </message>
+    <message>
+        <source>distribution</source>
+        <translation>distribución</translation>
+    </message>
+    <message>
+        <source>fat</source>
+        <translation>grasa</translation>
+    </message>
+    <message>
+        <source>fed from</source>
+        <translation>se da desde</translation>
+    </message>
+    <message>
+        <source>feedings</source>
+        <translation>tomas</translation>
+    </message>
+    <message>
+        <source>fibre</source>
+        <translation>fibra</translation>
+    </message>
+    <message>
+        <source>filled</source>
+        <translation>llenado</translation>
+    </message>
+    <message>
+        <source>fills</source>
+        <translation>llenadas</translation>
+    </message>
+    <message>
+        <source>finished level</source>
+        <translation>nivel terminado</translation>
+    </message>
+    <message>
+        <source>finished on</source>
+        <translation>terminado</translation>
+    </message>
+    <message>
+        <source>finished volume</source>
+        <translation>volumen terminado</translation>
+    </message>
+    <message>
+        <source>group</source>
+        <translation>grupo</translation>
+    </message>
+    <message>
+        <source>its unit</source>
+        <translation>su unidad</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>clase</translation>
+    </message>
+    <message>
+        <source>kind of package</source>
+        <translation>tipo de envase</translation>
+    </message>
+    <message>
+        <source>level 95 % high</source>
+        <translation>al ras, 95 % alto</translation>
+    </message>
+    <message>
+        <source>level 95 % low</source>
+        <translation>al ras, 95 % bajo</translation>
+    </message>
+    <message>
+        <source>level scoopful</source>
+        <translation>medida al ras</translation>
+    </message>
+    <message>
+        <source>level scoops before</source>
+        <translation>medidas al ras antes</translation>
+    </message>
+    <message>
+        <source>level standard uncertainty</source>
+        <translation>incertidumbre estándar al ras</translation>
+    </message>
+    <message>
+        <source>line above the floor</source>
+        <translation>línea sobre el fondo</translation>
+    </message>
+    <message>
+        <source>line below the rim</source>
+        <translation>línea bajo el borde</translation>
+    </message>
+    <message>
+        <source>lines</source>
+        <translation>líneas</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>lote</translation>
+    </message>
+    <message>
+        <source>lots</source>
+        <translation>lotes</translation>
+    </message>
+    <message>
+        <source>made on</source>
+        <translation>fecha de fabricación</translation>
+    </message>
+    <message>
+        <source>mean hydrometer</source>
+        <translation>hidrómetro, media</translation>
+    </message>
+    <message>
+        <source>mean mix in the jug</source>
+        <translation>mezcla en la jarra, media</translation>
+    </message>
+    <message>
+        <source>mean reading</source>
+        <translation>lectura media</translation>
+    </message>
+    <message>
+        <source>mean reading (SG, sugar scale)</source>
+        <translation>lectura media (SG, escala de azúcar)</translation>
+    </message>
+    <message>
+        <source>medicated</source>
+        <translation>medicado</translation>
+    </message>
+    <message>
+        <source>mix as shown</source>
+        <translation>mezcla según el termómetro</translation>
+    </message>
+    <message>
+        <source>mix checks</source>
+        <translation>revisiones de mezcla</translation>
+    </message>
+    <message>
+        <source>mixed by</source>
+        <translation>mezclado por</translation>
+    </message>
+    <message>
+        <source>moisture</source>
+        <translation>humedad</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>note of the trial</source>
+        <translation>nota de la prueba</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation>número</translation>
+    </message>
+    <message>
+        <source>of</source>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>packages</source>
+        <translation>cantidad</translation>
+    </message>
+    <message>
+        <source>person</source>
+        <translation>persona</translation>
+    </message>
+    <message>
+        <source>plan</source>
+        <translation>plan</translation>
+    </message>
+    <message>
+        <source>plant code</source>
+        <translation>código de planta</translation>
+    </message>
+    <message>
+        <source>powder (g a feeding)</source>
+        <translation>polvo (g por toma)</translation>
+    </message>
+    <message>
+        <source>powder high (g a feeding)</source>
+        <translation>polvo, alto (g por toma)</translation>
+    </message>
+    <message>
+        <source>powder low (g a feeding)</source>
+        <translation>polvo, bajo (g por toma)</translation>
+    </message>
+    <message>
+        <source>powder wanted (g a feeding)</source>
+        <translation>polvo buscado (g por toma)</translation>
+    </message>
+    <message>
+        <source>price of a package</source>
+        <translation>precio</translation>
+    </message>
+    <message>
+        <source>product</source>
+        <translation>producto</translation>
+    </message>
+    <message>
+        <source>program version</source>
+        <translation>versión del programa</translation>
+    </message>
+    <message>
+        <source>protein</source>
+        <translation>proteína</translation>
+    </message>
+    <message>
+        <source>readings as typed</source>
+        <translation>lecturas tal como se escribieron</translation>
+    </message>
+    <message>
+        <source>refractometer</source>
+        <translation>refractómetro</translation>
+    </message>
+    <message>
+        <source>replaces</source>
+        <translation>reemplaza</translation>
+    </message>
+    <message>
+        <source>room humidity</source>
+        <translation>humedad del cuarto</translation>
+    </message>
+    <message>
+        <source>room temperature</source>
+        <translation>temperatura del cuarto</translation>
+    </message>
+    <message>
+        <source>scale</source>
+        <translation>báscula</translation>
+    </message>
+    <message>
+        <source>scoop</source>
+        <translation>medida</translation>
+    </message>
+    <message>
+        <source>scoopfuls</source>
+        <translation>número de medidas</translation>
+    </message>
+    <message>
+        <source>sensitivity</source>
+        <translation>sensibilidad</translation>
+    </message>
+    <message>
+        <source>settling factor</source>
+        <translation>factor de asentamiento</translation>
+    </message>
+    <message>
+        <source>settling standard uncertainty</source>
+        <translation>incertidumbre estándar del asentamiento</translation>
+    </message>
+    <message>
+        <source>share of variance</source>
+        <translation>parte de la varianza</translation>
+    </message>
+    <message>
+        <source>sign-offs</source>
+        <translation>firmas</translation>
+    </message>
+    <message>
+        <source>signed off at</source>
+        <translation>firmado</translation>
+    </message>
+    <message>
+        <source>solids as mixed</source>
+        <translation>sólidos en la mezcla</translation>
+    </message>
+    <message>
+        <source>solids high</source>
+        <translation>sólidos, alto</translation>
+    </message>
+    <message>
+        <source>solids low</source>
+        <translation>sólidos, bajo</translation>
+    </message>
+    <message>
+        <source>solids wanted</source>
+        <translation>sólidos buscados</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>fuente</translation>
+    </message>
+    <message>
+        <source>spot fills</source>
+        <translation>llenadas sueltas</translation>
+    </message>
+    <message>
+        <source>spread between bags</source>
+        <translation>variación entre costales</translation>
+    </message>
+    <message>
+        <source>spread between fills</source>
+        <translation>variación entre llenadas</translation>
+    </message>
+    <message>
+        <source>standard uncertainty</source>
+        <translation>incertidumbre estándar</translation>
+    </message>
+    <message>
+        <source>struck out because</source>
+        <translation>no cuenta porque</translation>
+    </message>
+    <message>
+        <source>supplier</source>
+        <translation>proveedor</translation>
+    </message>
+    <message>
+        <source>target</source>
+        <translation>peso buscado</translation>
+    </message>
+    <message>
+        <source>to the line</source>
+        <translation>hasta la línea</translation>
+    </message>
+    <message>
+        <source>to the line, standard uncertainty</source>
+        <translation>hasta la línea, incertidumbre estándar</translation>
+    </message>
+    <message>
+        <source>tolerance (% solids)</source>
+        <translation>tolerancia (% de sólidos)</translation>
+    </message>
+    <message>
+        <source>trial begun</source>
+        <translation>prueba comenzada</translation>
+    </message>
+    <message>
+        <source>trial withdrawn because</source>
+        <translation>prueba retirada porque</translation>
+    </message>
+    <message>
+        <source>trials</source>
+        <translation>pruebas</translation>
+    </message>
+    <message>
+        <source>typed by</source>
+        <translation>escrito por</translation>
+    </message>
+    <message>
+        <source>verdict</source>
+        <translation>juicio</translation>
+    </message>
+    <message>
+        <source>verdict of the new line</source>
+        <translation>juicio de la línea nueva</translation>
+    </message>
+    <message>
+        <source>verdict of the old line</source>
+        <translation>juicio de la línea anterior</translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation>recipiente</translation>
+    </message>
+    <message>
+        <source>water as shown</source>
+        <translation>agua según el termómetro</translation>
+    </message>
+    <message>
+        <source>way</source>
+        <translation>manera</translation>
+    </message>
+    <message>
+        <source>weigh-in</source>
+        <translation>pesada</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation>peso</translation>
+    </message>
+    <message>
+        <source>weight of a package</source>
+        <translation>peso de cada uno</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>qué</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation>por qué</translation>
+    </message>
+    <message>
+        <source>newest {count}</source>
+        <translation>los {count} más nuevos</translation>
+    </message>
+</context>
+<context>
     <name>TableStep</name>
     <message>
         <source>The table as it was read</source>
