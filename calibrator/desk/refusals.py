@@ -30,3 +30,8 @@ def in_words(error: Exception) -> str:
     said = QCoreApplication.translate(science_sentences.CONTEXT, getattr(error, "sentence", str(error)))
     filled = {name: QCoreApplication.translate(science_sentences.CONTEXT, told) for name, told in params.items()}
     return said.format(**filled) if filled else said
+
+
+def written_out(context: str, literal: str) -> str:
+    """A phrase that is written out for translation elsewhere, in the language of the screen."""
+    return QCoreApplication.translate(context, literal)

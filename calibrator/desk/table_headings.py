@@ -11,6 +11,7 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import QCoreApplication
 
+from calibrator.desk.refusals import written_out
 from calibrator.records.table_file import FlatTable
 from calibrator.records.workbook import SheetOf
 
@@ -159,7 +160,7 @@ def sheets_in_words(sheets: Sequence[SheetOf]) -> tuple[SheetOf, ...]:
 def heading(told: str) -> str:
     """A heading in the screen's language; a unit in brackets stays."""
     if told in HEADINGS:
-        return QCoreApplication.translate(CONTEXT, told)
+        return written_out(CONTEXT, told)
     parts = _WITH_UNIT.fullmatch(told)
     if parts is None:
         return told
