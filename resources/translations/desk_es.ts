@@ -150,7 +150,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>From a bag just opened to a bag just emptied</source>
-        <translation>De recién abierto a recién vaciado</translation>
+        <translation>Desde un costal recién abierto hasta otro recién vaciado</translation>
     </message>
     <message>
         <source>&amp;Keep this count</source>
@@ -248,7 +248,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>not one of ours</source>
-        <translation>ninguno de los nuestros</translation>
+        <translation>otro</translation>
     </message>
     <message>
         <source>Calves</source>
@@ -754,7 +754,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>no verdict</source>
-        <translation>sin dictamen</translation>
+        <translation>sin resultado</translation>
     </message>
     <message>
         <source>No lot is in use. Choose below which lot this was mixed from, or sign off a weigh-in; checks are kept for a lot.</source>
@@ -762,7 +762,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Enter your re&amp;fractometer and thermometer; then a verdict is surer</source>
-        <translation>Anote su re&amp;fractómetro y su termómetro; así el dictamen es más seguro</translation>
+        <translation>Anote su re&amp;fractómetro y su termómetro; así el resultado es más seguro</translation>
     </message>
     <message>
         <source>The batch</source>
@@ -1038,7 +1038,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Lots, sign-offs with intervals and budgets, fills, spot fills, lines, checks of the mix, counts of bags and trials, struck-out ones too. Units stand in the headings; masses are grams.</source>
-        <translation>Lotes, firmas con intervalos y presupuestos, llenadas, llenadas sueltas, líneas, revisiones de la mezcla, conteos de costales y pruebas, también lo tachado. Las unidades están en los encabezados; los pesos, en gramos.</translation>
+        <translation>Lotes, firmas con intervalos y cuentas de la incertidumbre, llenadas, llenadas sueltas, líneas, revisiones de la mezcla, conteos de costales y pruebas, también lo anulado. Las unidades están en los encabezados; los pesos, en gramos.</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -1046,7 +1046,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Budgets are of the newest {count} sign-offs; older ones are left out of that sheet alone.</source>
-        <translation>Los presupuestos son de las {count} firmas más recientes; las anteriores faltan solo en esa hoja.</translation>
+        <translation>Las cuentas de la incertidumbre son de las {count} firmas más recientes; las anteriores faltan solo en esa hoja.</translation>
     </message>
 </context>
 <context>
@@ -1205,7 +1205,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>No lot was weighed on two of these farms. One that both weigh under its number would tell whether powder or weighing differs.</source>
-        <translation>Ningún lote se pesó en dos de estos establos. Uno que ambos pesen con su número diría si difiere el polvo o el pesaje.</translation>
+        <translation>Ningún lote se pesó en dos de estos establos. Uno que ambos pesen con su número diría si difiere el polvo o la forma de pesar.</translation>
     </message>
     <message>
         <source>{low} to {high}</source>
@@ -1401,7 +1401,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Weighing scoopfuls of a new lot from several bags, drawing the line, and checking it.</source>
-        <translation>Pesar medidas de un lote nuevo de varios costales, trazar la línea y comprobarla.</translation>
+        <translation>Pesar medidas de un lote nuevo de varios costales, dibujar la línea y comprobarla.</translation>
     </message>
     <message>
         <source>Level fill</source>
@@ -1445,7 +1445,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Struck out</source>
-        <translation>Tachada</translation>
+        <translation>Anulada</translation>
     </message>
     <message>
         <source>A fill that does not count, with the reason. It stays in the records.</source>
@@ -1694,7 +1694,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Tip it all into the zeroed pan, read the scale, type, press Enter.</source>
-        <translation>Vacíelo todo en la charola en cero, lea la báscula, escriba y oprima Entrar.</translation>
+        <translation>Vacíelo todo en la charola en cero, lea la báscula, escriba y oprima Enter.</translation>
     </message>
     <message>
         <source>Draw the line</source>
@@ -1773,7 +1773,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Densities over time; Left and Right go from lot to lot, Enter opens</source>
-        <translation>Densidades en el tiempo; Izquierda y Derecha van de lote en lote, Entrar abre</translation>
+        <translation>Densidades en el tiempo; Izquierda y Derecha van de lote en lote, Enter abre</translation>
     </message>
     <message>
         <source>oz in a quart</source>
@@ -2139,7 +2139,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>line drawn</source>
-        <translation>línea trazada</translation>
+        <translation>línea dibujada</translation>
     </message>
     <message>
         <source>step</source>
@@ -2261,7 +2261,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Verdict</source>
-        <translation>Dictamen</translation>
+        <translation>Resultado</translation>
     </message>
 </context>
 <context>
@@ -2316,7 +2316,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>The mix of lot {lot} has shifted: it was found out at check {count}.</source>
-        <translation>La mezcla del lote {lot} cambió: se descubrió en la revisión {count}.</translation>
+        <translation>La mezcla del lote {lot} se desvió: se notó en la revisión {count}.</translation>
     </message>
     <message>
         <source>Nothing unusual in the checks of lot {lot}.</source>
@@ -4499,7 +4499,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>We&amp;igh in again …</source>
-        <translation>&amp;Pesar de nuevo …</translation>
+        <translation>&amp;Pesar otra vez …</translation>
     </message>
     <message>
         <source>Go on we&amp;ighing</source>
@@ -4507,11 +4507,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Lot {number} is signed off. What was weighed stays in the records. A new sign-off takes its place: the lines, labels and charts made by the old one hold no more then. Weigh it in again?</source>
-        <translation>El lote {number} está firmado. Lo pesado queda en los registros. Una firma nueva toma su lugar: las rayas, etiquetas y tablas hechas con la anterior dejan de valer. ¿Pesarlo de nuevo?</translation>
+        <translation>El lote {number} está firmado. Lo pesado queda en los registros. Una firma nueva toma su lugar: las rayas, etiquetas y tablas hechas con la anterior dejan de valer. ¿Pesarlo otra vez?</translation>
     </message>
     <message>
         <source>Weigh in again</source>
-        <translation>Pesar de nuevo</translation>
+        <translation>Pesar otra vez</translation>
     </message>
     <message>
         <source>Was the last of lot {number} fed? It can be taken back into use at any time.</source>
@@ -4890,7 +4890,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>So much powder brings the osmolality, by an estimate from the label, above 400 mOsm/kg; that can upset the gut. A refractometer does not measure it.</source>
-        <translation>Tanto polvo lleva la osmolalidad, estimada por la etiqueta, a más de 400 mOsm/kg; eso puede trastornar el intestino. Un refractómetro no la mide.</translation>
+        <translation>Con tanto polvo la osmolalidad, estimada por la etiqueta, pasa de 400 mOsm/kg; eso puede trastornar el intestino. Un refractómetro no la mide.</translation>
     </message>
     <message>
         <source>Calves under two weeks are the first to suffer from a strong mix, and all need free water. The label and your veterinarian decide.</source>
@@ -5478,7 +5478,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Enter what came</source>
-        <translation>Registrar lo que llegó</translation>
+        <translation>Registrar la entrega</translation>
     </message>
     <message>
         <source>Powder at hand</source>
@@ -5887,7 +5887,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>This weigh-in was signed off already by {who}, on another page or computer. What was signed is shown now; if it is wrong, start a new weigh-in for the lot.</source>
-        <translation>Este pesaje ya lo firmó {who}, en otra página o computadora. Ahora se muestra lo firmado; si está mal, empiece un pesaje nuevo del lote.</translation>
+        <translation>Esta pesada ya la firmó {who}, en otra página o computadora. Ahora se muestra lo firmado; si está mal, empiece una pesada nueva del lote.</translation>
     </message>
     <message>
         <source>A spot fill belongs to a lot that is signed off. Sign off its weigh-in first.</source>
@@ -6246,7 +6246,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Several computers work on these. Copies of them are made on the server: ask whoever looks after it. While it is away, weigh-ins go on and are sent later.</source>
-        <translation>Varias computadoras trabajan con estos. Sus copias se hacen en el servidor: pregunte a quien lo cuida. Mientras no esté, los pesajes siguen y se envían después.</translation>
+        <translation>Varias computadoras trabajan con estos. Sus copias se hacen en el servidor: pregunte a quien lo cuida. Mientras no esté, las pesadas siguen y se envían después.</translation>
     </message>
     <message>
         <source>Where the records are</source>
@@ -8042,7 +8042,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Looking through {lots} and the weighings out of files, of which none is left out …</source>
-        <translation>Revisando {lots} y los pesajes traídos de archivos; ninguno queda fuera …</translation>
+        <translation>Revisando {lots} y las pesadas traídas de archivos; ninguna queda fuera …</translation>
     </message>
 </context>
 <context>
@@ -8800,7 +8800,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Scoopfuls together</source>
-        <translation>Medidas juntas</translation>
+        <translation>Medidas por llenada</translation>
     </message>
     <message>
         <source>Str&amp;ike out …</source>
@@ -8913,7 +8913,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>if known; it is noted, never corrected for</source>
-        <translation>si se sabe; se anota, nunca se corrige por ella</translation>
+        <translation>si se sabe; solo se anota; no corrige nada</translation>
     </message>
     <message>
         <source>Room tem&amp;perature</source>
@@ -10822,7 +10822,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>“{part}” is less than can be right here: at least {limit}.</source>
-        <translation>“{part}” es menos de lo que puede ser aquí: {limit} o más.</translation>
+        <translation>“{part}” es muy poco aquí: tiene que ser {limit} o más.</translation>
     </message>
     <message>
         <source>“{part}” is more than can be right here: at most {limit}.</source>
@@ -10845,7 +10845,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>No verdict yet</source>
-        <translation>Todavía no hay dictamen</translation>
+        <translation>Todavía no hay resultado</translation>
     </message>
     <message>
         <source>Say what solids are wanted.</source>
@@ -10853,7 +10853,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Type the drops of the first pail, best three: the verdict comes at once.</source>
-        <translation>Escriba las gotas de la primera cubeta, mejor tres: el dictamen llega enseguida.</translation>
+        <translation>Escriba las gotas de la primera cubeta, mejor tres: el resultado llega enseguida.</translation>
     </message>
     <message>
         <source>Each way: {ways}.</source>

@@ -777,7 +777,7 @@
         </message>
         <message>
             <source>{unit}, at the day of the weigh-in</source>
-            <translation>{unit}, en el día del pesaje</translation>
+            <translation>{unit}, en el día de la pesada</translation>
         </message>
         <message>
             <source>Dot: a lot, its bar a 95 % interval. Grey steps: the limits within which lots of its kind of powder are expected, wider where a lot is known less well. Line: the running mean. Rings, with the lot number, mark lots at which a rule fires.</source>
