@@ -150,7 +150,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>From a bag just opened to a bag just emptied</source>
-        <translation>Desde un costal recién abierto hasta otro recién vaciado</translation>
+        <translation>De un costal recién abierto a uno vaciado</translation>
     </message>
     <message>
         <source>&amp;Keep this count</source>
