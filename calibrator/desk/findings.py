@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
-from functools import cached_property
+from functools import cached_property, reduce
+from itertools import accumulate
+from operator import attrgetter
 from weakref import WeakKeyDictionary
 
 from calibrator.desk.refusals import in_words
-from calibrator.model import Farm, Fill, FillWay, Lot, Mark, Scale, Scoop, SignOff, WeighIn, new_id
+from calibrator.model import Farm, Fill, FillWay, Lot, Mark, Scale, Scoop, SignOff, Taught, WeighIn, new_id
 from calibrator.records import Records, bag_sums, bag_sums_of
 from calibrator.records.season import taught
 from calibrator.science.bag_sums import bag_means, by_weigh_in
@@ -30,8 +33,8 @@ from calibrator.science.plausible import Doubt, weight_doubt
 from calibrator.science.scale import ScaleCheck, check_scale, scale_facts, smallest_net_weight_g
 from calibrator.science.scale import scoopfuls_together as together
 from calibrator.science.scoop import height_from_down_wall_mm
-from calibrator.science.settling import Settling, settling_before
-from calibrator.science.spread import LotSpread, lot_spread, pool
+from calibrator.science.settling import Settled, Settling
+from calibrator.science.spread import LotSpread, Pool, lot_spread
 from calibrator.science.weighing import (
     BagHistory,
     DensityResult,
@@ -50,7 +53,7 @@ class Experience:
     """What the farm's earlier lots teach: how bags differ, how much powder settles to the mark."""
 
     history: BagHistory | None
-    settling: tuple[float, ...]
+    settling: Settled
 
 
 @dataclass(frozen=True)
@@ -87,12 +90,18 @@ _SPREADS: WeakKeyDictionary[Records, dict[str, LotSpread]] = WeakKeyDictionary()
 """The fills of a weigh-in stay as they are once it is signed off, so that they are read once."""
 
 
+_Sums = tuple[Pool, Settled]
+_NOTHING: _Sums = Pool(), Settled()
+
+
 class Lessons:
     """What the sign-offs of a farm teach; read once, it tells of many weigh-ins what came before each."""
 
     def __init__(self, records: Records, farm_id: str) -> None:
         self._records, self._farm_id = records, farm_id
-        self._taught = taught(records, farm_id)
+        self._taught = sorted(taught(records, farm_id), key=attrgetter("at"))
+        self._ats = [one.at for one in self._taught]
+        self._places = {one.weigh_in_id: place for place, one in enumerate(self._taught)}
 
     @cached_property
     def _spreads(self) -> dict[str, LotSpread]:
@@ -103,13 +112,24 @@ class Lessons:
         known |= {key: lot_spread(bag_means(bags, 1.0)) for key, bags in by_weigh_in(sums).items()}
         return known
 
+    @cached_property
+    def _after_each(self) -> list[_Sums]:
+        """What the first so many sign-offs teach, for none of them on."""
+        return list(accumulate(self._taught, self._joined, initial=_NOTHING))
+
+    def _joined(self, sums: _Sums, one: Taught) -> _Sums:
+        pooled, settled = sums
+        if (spread := self._spreads.get(one.weigh_in_id)) is not None:
+            pooled = pooled.joined(spread)
+        return pooled, settled.joined(one.settling_factor) if one.settling_u > 0 else settled
+
     def before(self, weigh_in: WeighIn) -> Experience:
         """What was signed off before a weigh-in began."""
-        earlier = [one for one in self._taught if one.at <= weigh_in.started_at and one.weigh_in_id != weigh_in.id]
-        return Experience(
-            history=pool([self._spreads[one.weigh_in_id] for one in earlier if one.weigh_in_id in self._spreads]),
-            settling=tuple(one.settling_factor for one in earlier if one.settling_u > 0),
-        )
+        count = bisect_right(self._ats, weigh_in.started_at)
+        own = min(self._places.get(weigh_in.id, count), count)
+        # Its own sign-off is among them where it has the time of the beginning, or a clock was set back.
+        pooled, settled = reduce(self._joined, self._taught[own + 1 : count], self._after_each[own])
+        return Experience(pooled.history(), settled)
 
 
 def experience(records: Records, weigh_in: WeighIn) -> Experience:
@@ -176,7 +196,7 @@ def _work_out(known: Known, scale: ScaleCheck | None) -> Findings:
     if level is None or known.scoop is None:
         return Findings(scale=scale, scoopfuls_together=_together(known, None))
     density = bulk_density(level, known.scoop.volume_ml, known.scoop.volume_u_ml)
-    settling = settling_before(known.experience.settling)
+    settling = known.experience.settling.next()
     line = _line(known, known.scoop, level, settling)
     full_scoops = line.full_scoops if line else 0
     check = _line_check(known, level, known.weigh_in.drawn_line_mm, full_scoops, scale)

@@ -14,7 +14,7 @@ from calibrator.desk.mix_history import kept_checks, kept_counts, names
 from calibrator.desk.mix_table import history_table
 from calibrator.desk.paper_facts import Options, lot_sheet_facts
 from calibrator.model import Farm, FeederTrial, Fill, Lot, Mark, Scale, Scoop, SignOff, SpotFill, TrialFill, WeighIn
-from calibrator.model.underway import Underway, one_by_one, unwatched
+from calibrator.model.underway import Underway, one_by_one, part_of, unwatched
 from calibrator.records import Records
 from calibrator.records.season import every_fill, every_mark, every_spot_fill, every_trial_fill
 from calibrator.records.table_file import Cell, Field, FlatTable, table_of
@@ -52,12 +52,13 @@ def season_sheets(records: Records, farm: Farm, underway: Underway = unwatched) 
     """Lots, sign-offs, budgets, fills, spot fills, lines, checks of the mix with counts of bags, trials."""
     known = _Names(records, farm)
     signed = records.sign_offs(farm.id)
+    budgets, read, told = (part_of(underway, *ends) for ends in ((0.0, 0.5), (0.5, 0.75), (0.75, 1.0)))
     checks = history_table(kept_checks(records, farm), kept_counts(records, farm), names(records, farm))
     return (
         SheetOf("lots", _lots(list(known.lots.values()), farm)),
         SheetOf("sign-offs", _sign_offs(signed, known)),
-        SheetOf(_budgets_name(signed), _budgets(records, farm, one_by_one(signed[-MOST_BUDGETS:], underway), known)),
-        SheetOf("fills", _fills(every_fill(records, farm.id), known)),
+        SheetOf(_budgets_name(signed), _budgets(records, farm, one_by_one(signed[-MOST_BUDGETS:], budgets), known)),
+        SheetOf("fills", _fills(every_fill(records, farm.id, read), known, told)),
         SheetOf("spot fills", _spot_fills(every_spot_fill(records, farm.id), known)),
         SheetOf("lines", _marks(every_mark(records, farm.id), known)),
         SheetOf("mix checks", checks),
@@ -161,7 +162,7 @@ def _budgets(records: Records, farm: Farm, signed: Iterable[SignOff], known: _Na
     return table_of(fields, rows)
 
 
-def _fills(fills: Sequence[Fill], known: _Names) -> FlatTable:
+def _fills(fills: Sequence[Fill], known: _Names, underway: Underway) -> FlatTable:
     fields: tuple[Field[Fill], ...] = (
         Field("lot", lambda o: known.lot_of(o.weigh_in_id)),
         Field("scoop", lambda o: known.scoop_of(o.weigh_in_id)),
@@ -176,7 +177,7 @@ def _fills(fills: Sequence[Fill], known: _Names) -> FlatTable:
         Field("line below the rim", lambda o: o.line_mm, "mm"),
         Field("struck out because", lambda o: o.struck_reason or ""),
     )
-    return table_of(fields, fills)
+    return table_of(fields, fills, underway)
 
 
 def _spot_fills(spots: Sequence[SpotFill], known: _Names) -> FlatTable:

@@ -25,6 +25,7 @@ from calibrator.model import (
     TrialFill,
     WeighIn,
 )
+from calibrator.model.underway import Underway, unwatched
 from calibrator.records import nouns
 from calibrator.records.errors import EditedMeanwhile, NotAllowed
 from calibrator.records.plain import kind_word
@@ -50,6 +51,7 @@ from calibrator.records.tables import (
 W = TypeVar("W", Fill, SpotFill, TrialFill)
 F = TypeVar("F", Fill, SpotFill, TrialFill, SignOff, Mark, Printed, SheetEnding)
 
+_SOME = 5000
 STRIKES: dict[type, Table] = {Fill: fill_strikes, SpotFill: spot_strikes, TrialFill: trial_strikes}
 
 
@@ -184,11 +186,20 @@ def many(connection: Connection, kind: type[F], where: Mapping[str, Any]) -> lis
     return [as_value(kind, row) for row in connection.execute(query).mappings()]
 
 
-def of_any(connection: Connection, kind: type[F], name: str, ids: Select[Any]) -> list[F]:
+def of_any(
+    connection: Connection, kind: type[F], name: str, ids: Select[Any], underway: Underway = unwatched
+) -> list[F]:
     """The facts whose field `name` is among the ids that a query gives, in the order they were kept."""
     table = FACTS[kind]
-    query = _asked(kind, table).where(table.c[name].in_(ids)).order_by(table.c.change)
-    return [as_value(kind, row) for row in connection.execute(query).mappings()]
+    own = table.c[name].in_(ids)
+    whole = connection.scalar(select(func.count()).select_from(table).where(own)) or 1
+    told: list[F] = []
+    for some in (
+        connection.execute(_asked(kind, table).where(own).order_by(table.c.change)).mappings().partitions(_SOME)
+    ):
+        underway(len(told) / whole)
+        told += [as_value(kind, row) for row in some]
+    return told
 
 
 def _asked(kind: type, table: Table) -> Select[Any]:

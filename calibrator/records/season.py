@@ -26,6 +26,7 @@ from calibrator.model import (
     TrialFill,
     WeighIn,
 )
+from calibrator.model.underway import Underway, unwatched
 from calibrator.records import facts, nouns
 from calibrator.records.in_columns import in_columns
 from calibrator.records.past import past_ids
@@ -98,12 +99,12 @@ def every_spot_fill(records: Records, farm_id: str) -> list[SpotFill]:
         return facts.many(connection, SpotFill, {"farm_id": farm_id})
 
 
-def every_fill(records: Records, farm_id: str) -> list[Fill]:
+def every_fill(records: Records, farm_id: str, underway: Underway = unwatched) -> list[Fill]:
     """The fills of all of a farm's weigh-ins in the order they were kept, struck ones included."""
     newest = _newest(WeighIn)
     own = select(newest.c.id).where(newest.c.farm_id == farm_id)
     with records.reading() as connection:
-        return facts.of_any(connection, Fill, "weigh_in_id", own)
+        return facts.of_any(connection, Fill, "weigh_in_id", own, underway)
 
 
 def every_mark(records: Records, farm_id: str) -> list[Mark]:

@@ -13,6 +13,7 @@ from datetime import date, datetime
 from pathlib import Path
 from typing import Generic, Protocol, TypeVar
 
+from calibrator.model.underway import Underway, one_by_one, unwatched
 from calibrator.records.errors import TableNotWritten
 
 T = TypeVar("T")
@@ -60,9 +61,10 @@ class Field(Generic[T]):
         return f"{self.heading} ({self.unit})" if self.unit else self.heading
 
 
-def table_of(fields: Sequence[Field[T]], things: Sequence[T]) -> FlatTable:
+def table_of(fields: Sequence[Field[T]], things: Sequence[T], underway: Underway = unwatched) -> FlatTable:
     """A row for each thing, a column for each field."""
-    rows = tuple(tuple(field.value(thing) for field in fields) for thing in things)
+    values = [field.value for field in fields]
+    rows = tuple(tuple([value(thing) for value in values]) for thing in one_by_one(things, underway))
     return FlatTable(tuple(field.told for field in fields), rows)
 
 

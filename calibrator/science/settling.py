@@ -5,7 +5,8 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
-from statistics import fmean, stdev
+from functools import reduce
+from typing import NamedTuple
 
 from calibrator.science.guard import positive
 
@@ -23,16 +24,36 @@ class Settling:
     lots: int
 
 
-def settling_before(earlier: Sequence[float]) -> Settling:
-    """What the factor will be for the next lot, going by the farm's `earlier` ones.
+class Settled(NamedTuple):
+    """The settling factors of the lots so far: how many, their mean, their sum of squares about it, the least."""
 
-    The mean of the earlier factors with the doubt of a further one, s·√(1 + 1/n) (Hahn and Meeker 1991,
-    Statistical Intervals, 4.7); from a single one its own value with the assumed doubt; from none the
-    assumption. Raises CannotCompute for a factor not above zero.
-    """
-    factors = [positive(factor, "A settling factor") for factor in earlier]
-    if not factors:
-        return Settling(ASSUMED_FACTOR, ASSUMED_U, 0)
-    if len(factors) == 1:
-        return Settling(factors[0], ASSUMED_U, 1)
-    return Settling(fmean(factors), stdev(factors) * math.sqrt(1 + 1 / len(factors)), len(factors))
+    lots: int = 0
+    mean: float = 0.0
+    squares: float = 0.0
+    least: float = math.inf
+
+    def joined(self, factor: float) -> Settled:
+        """With one more lot: Welford 1962, Technometrics 4:419."""
+        off, lots = factor - self.mean, self.lots + 1
+        mean = self.mean + off / lots
+        return Settled(lots, mean, self.squares + off * (factor - mean), min(self.least, factor))
+
+    def next(self) -> Settling:
+        """What the factor will be for the next lot.
+
+        The mean of the earlier factors with the doubt of a further one, s·√(1 + 1/n) (Hahn and Meeker 1991,
+        Statistical Intervals, 4.7); from a single one its own value with the assumed doubt; from none the
+        assumption. Raises CannotCompute where a factor was not above zero.
+        """
+        if not self.lots:
+            return Settling(ASSUMED_FACTOR, ASSUMED_U, 0)
+        for factor in (self.least, self.mean):
+            positive(factor, "A settling factor")
+        if self.lots == 1:
+            return Settling(self.mean, ASSUMED_U, 1)
+        return Settling(self.mean, math.sqrt(self.squares / (self.lots - 1) * (1 + 1 / self.lots)), self.lots)
+
+
+def settling_before(earlier: Sequence[float]) -> Settling:
+    """`Settled.next` after these factors. Raises CannotCompute for one not above zero."""
+    return reduce(Settled.joined, earlier, Settled()).next()

@@ -17,6 +17,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import reduce
 from typing import NamedTuple
 
 from calibrator.science.nested import BagMean, Table, Weighed, table
@@ -131,7 +132,7 @@ def pool_bag_history(lots: Sequence[Sequence[Weighed]]) -> BagHistory | None:
     together have less than `LEAST_HISTORY_DF` degrees of freedom between bags: that is no history yet.
     Raises CannotCompute for impossible weights.
     """
-    return pool([lot_spread(table(fills).bags) for fills in lots if fills])
+    return reduce(Pool.joined, (lot_spread(table(fills).bags) for fills in lots if fills), Pool()).history()
 
 
 class LotSpread(NamedTuple):
@@ -157,19 +158,33 @@ def lot_spread(bags: Sequence[BagMean]) -> LotSpread:
     )
 
 
-def pool(spreads: Sequence[LotSpread]) -> BagHistory | None:
-    """The same of lots whose spreads are worked out already."""
-    bag_df = sum(one.bag_df for one in spreads)
-    if bag_df < LEAST_HISTORY_DF:
-        return None
-    return BagHistory(
-        bag_ss=math.fsum(one.bag_ss for one in spreads),
-        bag_df=bag_df,
-        per_fill=math.fsum(one.per_fill for one in spreads) / bag_df,
-        fill_ss=math.fsum(one.fill_ss for one in spreads),
-        fill_df=sum(one.fill_df for one in spreads),
-        lots=sum(1 for one in spreads if one.bag_df),
-    )
+class Pool(NamedTuple):
+    """The spreads of the lots so far, summed up; `lots` counts those of two bags or more."""
+
+    bag_ss: float = 0.0
+    bag_df: int = 0
+    per_fill: float = 0.0
+    fill_ss: float = 0.0
+    fill_df: int = 0
+    lots: int = 0
+
+    def joined(self, one: LotSpread) -> Pool:
+        """With one more lot."""
+        return Pool(
+            self.bag_ss + one.bag_ss,
+            self.bag_df + one.bag_df,
+            self.per_fill + one.per_fill,
+            self.fill_ss + one.fill_ss,
+            self.fill_df + one.fill_df,
+            self.lots + (one.bag_df > 0),
+        )
+
+    def history(self) -> BagHistory | None:
+        """What they teach; None where that is no history yet, as in `pool_bag_history`."""
+        if self.bag_df < LEAST_HISTORY_DF:
+            return None
+        per_fill = self.per_fill / self.bag_df
+        return BagHistory(self.bag_ss, self.bag_df, per_fill, self.fill_ss, self.fill_df, self.lots)
 
 
 def _own(t: Table) -> Spread:

@@ -182,5 +182,5 @@ def test_lessons_read_once_are_those_read_for_each_weigh_in(tmp_path: Path) -> N
             assert (taught.history is None) == (pooled is None)
             if taught.history is not None and pooled is not None:
                 assert asdict(taught.history) == pytest.approx(asdict(pooled), rel=1e-9)
-            assert len(taught.settling) == sum(s.settling_u > 0 for s in before)
+            assert taught.settling.lots == sum(s.settling_u > 0 for s in before)
         assert taught.history is not None
