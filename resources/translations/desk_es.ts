@@ -8042,7 +8042,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Looking through {lots} and the weighings out of files, of which none is left out …</source>
-        <translation>Revisando {lots} y las pesadas traídas de archivos; ninguna queda fuera …</translation>
+        <translation>Revisando {lots} y los pesajes traídos de archivos; ninguno queda fuera …</translation>
     </message>
 </context>
 <context>
