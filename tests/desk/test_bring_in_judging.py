@@ -15,7 +15,7 @@ from calibrator.desk.bring_in.meanings import Meaning, heading_row, headings_of,
 from calibrator.desk.bring_in.orders import DayOrder, clock_in, commas, counts_days, day_in, day_orders, with_point
 from calibrator.desk.days import DayNotUnderstood
 from calibrator.model import Cylinder, Farm, FillWay, Lot, PackageKind, Scale, Scoop
-from calibrator.records.foreign.table import CellError, ForeignTable, Value
+from calibrator.records.foreign.table import CellError, ForeignTable, Share, Value
 
 FARM = Farm(id="f", name="Windy Hollow")
 SCOOP = Scoop(
@@ -321,3 +321,33 @@ def test_judging_can_be_ended() -> None:
 
     with pytest.raises(NotTaken):
         judge(rows, settled(rows), There(FARM), TODAY, ended)
+
+
+@pytest.mark.parametrize(
+    ("heading", "field"),
+    [
+        ("Protein", "protein_pct"), ("Fat", "fat_pct"), ("Fibre", "fibre_pct"), ("Ash", "ash_pct"),
+        ("Moisture", "moisture_pct"),
+    ],
+)  # fmt: skip
+def test_a_share_that_the_spreadsheet_shows_in_percent_is_read_so(heading: str, field: str) -> None:
+    """0.26 formatted as 26 % is 26 %, beside a text; 0.125 % stays what it is whatever sign the texts have."""
+    rows = table(("Lot", heading), ("A", Share(0.26)), ("B", "26,5 %"), ("C", Share(0.0725)), ("D", Share(0.00125)))
+    asked = settled(rows)
+    assert asked.decimals == {1: ","}
+    found = judge(rows, asked, There(FARM), TODAY)
+    told = [getattr(lot.composition, field) for lot in found.past.lots]
+    least = field in ("protein_pct", "fat_pct")
+    assert told[:3] == pytest.approx([26.0, 26.5, 7.25])
+    assert faults(found) == ([(5, heading, "0.125 %")] if least else [])
+    assert least or told[3] == pytest.approx(0.125)
+
+
+def test_a_share_is_no_weight_and_no_count() -> None:
+    rows = table(("Lot", "Bags", "Bag weight (kg)"), ("A", Share(0.4), Share(0.25)))
+    assert faults(judged(rows)) == [(2, "Bags", "40 %"), (2, "Bag weight (kg)", "25 %")]
+
+
+def test_a_number_is_never_read_by_the_sign_of_the_texts_beside_it() -> None:
+    rows = table(("Lot", "Fibre"), ("A", "0,5"), ("B", 0.125))
+    assert [lot.composition.fibre_pct for lot in judged(rows).past.lots] == [0.5, 0.125]

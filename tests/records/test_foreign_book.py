@@ -16,7 +16,7 @@ from calibrator.records.foreign import book as reader
 from calibrator.records.foreign import packed
 from calibrator.records.foreign.book import SheetName, read_sheet, sheets_of
 from calibrator.records.foreign.kinds import FileKind, kind_of
-from calibrator.records.foreign.table import CellError
+from calibrator.records.foreign.table import CellError, Share
 
 
 def test_cells_are_what_they_are(tmp_path: Path) -> None:
@@ -27,6 +27,22 @@ def test_cells_are_what_they_are(tmp_path: Path) -> None:
     assert kind_of(file) is FileKind.BOOK
     assert table.rows == (("Lot", "When", "oz", "ok"), (), ("A", NOON, 10.25, True), ("B", None, 11))
     assert (table.from_1904, table.columns, table.formulas) == (False, 4, frozenset())
+
+
+@pytest.mark.parametrize(
+    ("number_format", "in_percent"),
+    [("0%", True), ("0.00%", True), ('0.0" % "', False), (r"0.0\%", False), ("General", False), ("0.00", False)],
+)
+def test_a_number_shown_in_percent_is_known_as_such(tmp_path: Path, number_format: str, in_percent: bool) -> None:
+    made = Workbook()
+    for row in (["fat", "n"], [0.26, 1], [1, 2]):
+        made.active.append(row)
+    for cell in made.active["A"][1:]:
+        cell.number_format = number_format
+    made.save(tmp_path / "a.xlsx")
+    rows = read_sheet(tmp_path / "a.xlsx", "Sheet").rows
+    assert rows == (("fat", "n"), (0.26, 1), (1, 2))
+    assert [isinstance(cell, Share) for row in rows[1:] for cell in row] == [in_percent, False] * 2
 
 
 def test_a_workbook_that_counts_from_1904_tells_the_same_days(tmp_path: Path) -> None:

@@ -162,6 +162,8 @@ def _quantity(cell: Value, column: int, asked: Choices, kind: Kind) -> Quantity:
 def _number_text(cell: Value, column: int, asked: Choices) -> str:
     if isinstance(cell, bool | date):
         raise NotTaken(faults.no_number())
+    if not isinstance(cell, str):  # how a column writes its numbers is a question of its texts alone
+        return text_of(cell)
     return with_point(text_of(cell), asked.decimals.get(column, "."))
 
 

@@ -10,7 +10,7 @@ from enum import StrEnum
 from functools import lru_cache
 
 from calibrator.desk.days import DayNotUnderstood, day_from_words
-from calibrator.records.foreign.table import CellError, Value
+from calibrator.records.foreign.table import CellError, Share, Value
 
 _FIGURES = re.compile(r"(\d{1,4})\s*([-/. ])\s*(\d{1,2})\s*\2\s*(\d{1,4})\.?")
 _STAMP = re.compile(
@@ -54,6 +54,8 @@ class Settled:
 
 def text_of(cell: Value) -> str:
     """A cell as it can be shown: numbers short, days by the standard."""
+    if isinstance(cell, Share):
+        return f"{100 * cell:.12g} %"
     if isinstance(cell, float):
         return f"{cell:.12g}"
     if isinstance(cell, datetime):

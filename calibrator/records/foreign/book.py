@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import struct
 import warnings
 import zlib
@@ -9,6 +10,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import date, time
+from functools import lru_cache
 from itertools import repeat
 from pathlib import Path
 from typing import Any
@@ -18,10 +20,11 @@ from calibrator.model.underway import Underway, part_of, unwatched
 from calibrator.records.errors import ForeignRefused, RecordsError
 from calibrator.records.foreign.kinds import reading
 from calibrator.records.foreign.packed import holds_formulas
-from calibrator.records.foreign.table import MOST_COLUMNS, MOST_ROWS, CellError, ForeignTable, Value
+from calibrator.records.foreign.table import MOST_COLUMNS, MOST_ROWS, CellError, ForeignTable, Share, Value
 
 _LOOKING = 0.2  # the share of the whole that looking through the package takes
 _YEAR_OF_1904 = 1904
+_QUOTED = re.compile(r'"[^"]*"|\\.')
 
 
 @dataclass(frozen=True)
@@ -128,9 +131,17 @@ def _value(cell: Any) -> Value:
         return CellError(value)
     if isinstance(value, str):
         return value if value.strip() else None
-    if value is None or isinstance(value, bool | int | float | date | time):
+    if value is None or isinstance(value, bool | date | time):
         return value
+    if isinstance(value, int | float):
+        return Share(value) if _in_percent(cell.number_format) else value
     return str(value)
+
+
+@lru_cache(maxsize=256)
+def _in_percent(number_format: str) -> bool:
+    """Whether a format shows a number a hundred times itself: by its percent sign, not by one that is only a text."""
+    return "%" in _QUOTED.sub("", number_format)
 
 
 def _formula_text(value: Any) -> str:

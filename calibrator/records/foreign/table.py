@@ -17,6 +17,10 @@ class CellError(str):
     """What stands where a spreadsheet could not work out a value: `#DIV/0!`, or a formula that it never worked out."""
 
 
+class Share(float):
+    """A number that the spreadsheet shows in percent: 0.26 stands there as 26 %."""
+
+
 @dataclass(frozen=True)
 class ForeignTable:
     """The rows of a sheet or text file from its first on, each as long as it has cells; empty rows are empty.
