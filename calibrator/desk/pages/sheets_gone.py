@@ -56,7 +56,7 @@ class SheetsGone(QDialog):
         caption.setBuddy(self.initials)
         self.initials.textChanged.connect(self._judge)
         layout.addLayout(row(caption, self.initials, None))
-        layout.addLayout(row(self.keep, self.cancel, None))
+        layout.addLayout(row(None, self.cancel, self.keep))
         self.setMinimumWidth(460)
 
     def _judge(self) -> None:

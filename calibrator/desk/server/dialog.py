@@ -149,7 +149,7 @@ class ServerDialog(QDialog):
             layout.addWidget(widget)
         keep_room(self.bring, self.stop_button, self.use_button)
         layout.addStretch(1)
-        layout.addLayout(row(self.cancel_button, self.stop_button, None, self.try_button, self.use_button))
+        layout.addLayout(row(self.stop_button, None, self.cancel_button, self.try_button, self.use_button))
         self.setMinimumWidth(WIDTH)
 
     def _listen(self) -> None:
