@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from calibrator.units import NotUnderstood
 from calibrator.units.bare import Bare, read_bare
+from calibrator.units.rounding import with_comma
 
 PRICE = Bare("68.50", 0.01, 1_000_000.0)
 LONGEST_CURRENCY = 5
@@ -17,9 +18,9 @@ def read_price(text: str, currency: str, *, decimal_comma: bool = False) -> floa
 
 def price_text(price: float, currency: str, *, decimal_comma: bool = False) -> str:
     """A price to the cent: "$68.50", and "68,50 €" where the comma is the decimal sign."""
-    amount = f"{price:.2f}"
+    amount = with_comma(f"{price:.2f}", decimal_comma)
     if decimal_comma:
-        return f"{amount.replace('.', ',')} {currency}".strip()
+        return f"{amount} {currency}".strip()
     return f"{currency} {amount}" if currency.isalpha() else f"{currency}{amount}"
 
 

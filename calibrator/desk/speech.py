@@ -6,10 +6,17 @@ from datetime import date
 
 from PySide6.QtCore import QDate, QLocale
 
+from calibrator.units.rounding import with_comma
+
 
 def decimal_comma() -> bool:
     """Whether people here write a comma before the decimals."""
     return QLocale().decimalPoint() == ","
+
+
+def figure_text(text: str) -> str:
+    """A figure with a point, as people here write it."""
+    return with_comma(text, decimal_comma())
 
 
 def day_text(day: date | None) -> str:

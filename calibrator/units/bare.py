@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from calibrator.units.kinds import NotUnderstood
 from calibrator.units.lexing import Speech, plain_text, tokens_of
 from calibrator.units.numbers import amount_at
+from calibrator.units.rounding import with_comma
 
 _SCALE_WORDS = re.compile(r"(?<=[0-9])\s*(?:°\s*)?(?:brix|bx|sg|°)(?![a-z])\.?", re.IGNORECASE)
 
@@ -24,7 +25,7 @@ class Bare:
 
     def shown(self, *, decimal_comma: bool = False) -> str:
         """The example as people here write it."""
-        return self.example.replace(".", ",") if decimal_comma else self.example
+        return with_comma(self.example, decimal_comma)
 
 
 def read_bare(text: str, bare: Bare, *, decimal_comma: bool = False) -> tuple[float, ...]:
@@ -49,7 +50,7 @@ def bare_text(values: Sequence[float], digits: int, *, decimal_comma: bool = Fal
     """Numbers as `read_bare` reads them back, to so many places at most, without idle noughts."""
     told = [f"{value:.{digits}f}" for value in values]
     plain = " ".join(text.rstrip("0").rstrip(".") if "." in text else text for text in told)
-    return plain.replace("-", "−").replace(".", ",") if decimal_comma else plain.replace("-", "−")
+    return with_comma(plain.replace("-", "−"), decimal_comma)
 
 
 def _number(piece: str, bare: Bare, speech: Speech) -> float:

@@ -9,7 +9,7 @@ from math import ceil, floor
 from calibrator.model import UnitSystem
 from calibrator.units.kinds import Kind
 from calibrator.units.registry import default_unit, from_base
-from calibrator.units.rounding import at_least_three_digits, is_on, on_ruler, round_to, tellable, trimmed
+from calibrator.units.rounding import at_least_three_digits, is_on, on_ruler, round_to, tellable, trimmed, with_comma
 from calibrator.units.show import other_system, show_length
 
 _RULER = Fraction(1, 64)
@@ -31,7 +31,7 @@ def precise(value: Fraction, kind: Kind, system: UnitSystem, *, decimal_comma: b
     unit, places = _unit_and_places(abs(value), kind, system)
     amount = from_base(value, unit)
     text = _inches(amount, places) if unit == "in" else trimmed(amount, places)
-    return _comma(f"{text} {unit}".rstrip(), decimal_comma)
+    return with_comma(f"{text} {unit}".rstrip(), decimal_comma)
 
 
 def at_most(value: Fraction, kind: Kind, system: UnitSystem, *, decimal_comma: bool = False) -> str:
@@ -77,7 +77,7 @@ def _limit(
     # A float's tail must not cost a whole step: 283.49523125 g is 10 oz, not 9.99.
     nearest = Fraction(round(amount * fine))
     count = nearest if abs(nearest - amount * fine) < Fraction(1, 10**6) else inward(amount * fine)
-    return _comma(f"{trimmed(count / fine, places)} {unit}".rstrip(), decimal_comma)
+    return with_comma(f"{trimmed(count / fine, places)} {unit}".rstrip(), decimal_comma)
 
 
 def _unit_and_places(size: Fraction, kind: Kind, system: UnitSystem) -> tuple[str, int]:
@@ -106,7 +106,3 @@ def _farm_volume(quarts: Fraction) -> tuple[str, int]:
     if quarts >= 4:
         return "gal", 3
     return ("qt", 3) if quarts >= 1 else ("fl oz", 2)
-
-
-def _comma(text: str, decimal_comma: bool) -> str:
-    return text.replace(".", ",") if decimal_comma else text

@@ -11,6 +11,7 @@ from calibrator.units.kinds import Kind, NotUnderstood, Quantity
 from calibrator.units.lexing import Speech, stripped_text
 from calibrator.units.parse import Parsed, parse
 from calibrator.units.registry import default_unit, kind_of, symbol_of
+from calibrator.units.rounding import with_comma
 
 # Beyond these no farm goes: 1000 t, 1000 m³, 100 m, −60 … 150 °C. They catch the slip of a finger.
 _HIGHEST = MappingProxyType(
@@ -82,7 +83,7 @@ def with_unit(
 def example(kind: Kind, system: UnitSystem, *, decimal_comma: bool = False) -> str:
     """A text that a field of this kind takes, to show people how."""
     told = _EXAMPLES[kind][0 if system is UnitSystem.FARM else 1]
-    return told.replace(".", ",") if decimal_comma else told
+    return with_comma(told, decimal_comma)
 
 
 def _speech(kind: Kind, system: UnitSystem, decimal_comma: bool) -> Speech:

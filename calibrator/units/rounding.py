@@ -107,3 +107,8 @@ def scale_step(step: Fraction) -> Fraction:
     """A scale's step where displays count by it (1, 2, 5, 1/4, 1/8 and their tens); else the power of ten below."""
     counted = next((plain for plain in _PLAIN_STEPS if abs(plain - step) <= step / 10_000), None)
     return counted or Fraction(10) ** floor(log10(step))
+
+
+def with_comma(text: str, decimal_comma: bool) -> str:
+    """A figure as it is written where the comma is the decimal sign; else as it stands."""
+    return text.replace(".", ",") if decimal_comma else text

@@ -23,6 +23,7 @@ from calibrator.units.rounding import (
     tellable,
     trimmed,
     uncertainty_places,
+    with_comma,
 )
 
 _NOTHING = "–"
@@ -56,10 +57,10 @@ def show_mass(
         step = max(step, _TENTH)
     amount = from_base(Fraction(mass_g), unit)
     if chosen != "lb_oz":
-        return _comma(f"{on_step(amount, step)} {unit}", decimal_comma)
+        return with_comma(f"{on_step(amount, step)} {unit}", decimal_comma)
     pounds, ounces = in_two(amount, step, 16)
     rest = f" {on_step(ounces, step)} oz" if step % 16 else ""
-    return _comma(f"{pounds} lb{rest}", decimal_comma)
+    return with_comma(f"{pounds} lb{rest}", decimal_comma)
 
 
 def show_volume(volume_ml: float, system: UnitSystem, *, step: float | None = None, decimal_comma: bool = False) -> str:
@@ -71,12 +72,12 @@ def show_volume(volume_ml: float, system: UnitSystem, *, step: float | None = No
         return _NOTHING
     if system is UnitSystem.METRIC:
         litres, fine = from_base(Fraction(volume_ml), "L"), plain_step(0.1 if step is None else step)
-        return _comma(f"{on_step(litres, fine)} L", decimal_comma)
+        return with_comma(f"{on_step(litres, fine)} L", decimal_comma)
     quarts, fine = from_base(Fraction(volume_ml), "qt"), plain_step(0.25 if step is None else step)
     if abs(round_to(quarts, fine)) < 4:
-        return _comma(f"{on_ruler(quarts, fine)} qt", decimal_comma)
+        return with_comma(f"{on_ruler(quarts, fine)} qt", decimal_comma)
     gallons, rest = in_two(quarts, fine, 4)
-    return _comma(f"{gallons} gal {on_ruler(rest, fine)} qt" if rest else f"{gallons} gal", decimal_comma)
+    return with_comma(f"{gallons} gal {on_ruler(rest, fine)} qt" if rest else f"{gallons} gal", decimal_comma)
 
 
 def show_scoop_volume(volume_ml: float, system: UnitSystem, *, decimal_comma: bool = False) -> str:
@@ -84,7 +85,7 @@ def show_scoop_volume(volume_ml: float, system: UnitSystem, *, decimal_comma: bo
     if not tellable(volume_ml):
         return _NOTHING
     unit, step = ("fl oz", _TENTH) if system is UnitSystem.FARM else ("mL", Fraction(1))
-    return _comma(f"{on_step(from_base(Fraction(volume_ml), unit), step)} {unit}", decimal_comma)
+    return with_comma(f"{on_step(from_base(Fraction(volume_ml), unit), step)} {unit}", decimal_comma)
 
 
 def show_length(length_mm: float, system: UnitSystem, *, step: float | None = None, decimal_comma: bool = False) -> str:
@@ -96,9 +97,9 @@ def show_length(length_mm: float, system: UnitSystem, *, step: float | None = No
         return _NOTHING
     if system is UnitSystem.METRIC:
         fine = plain_step(1 if step is None else step)
-        return _comma(f"{on_step(Fraction(length_mm), fine)} mm", decimal_comma)
+        return with_comma(f"{on_step(Fraction(length_mm), fine)} mm", decimal_comma)
     fine = plain_step(1 / 16 if step is None else step)
-    return _comma(f"{on_ruler(from_base(Fraction(length_mm), 'in'), fine)} in", decimal_comma)
+    return with_comma(f"{on_ruler(from_base(Fraction(length_mm), 'in'), fine)} in", decimal_comma)
 
 
 def in_default_unit(value: float, kind: Kind, system: UnitSystem) -> float:
@@ -143,7 +144,7 @@ def show_temperature_within(
         return _NOTHING
     unit = default_unit(Kind.TEMPERATURE, system)
     value, half = from_base(Fraction(temperature_c), unit), span_in(Fraction(half_width_c), unit)
-    return _comma(f"{decimals(value, 1)} ± {decimals(half, 1)} {unit}", decimal_comma)
+    return with_comma(f"{decimals(value, 1)} ± {decimals(half, 1)} {unit}", decimal_comma)
 
 
 def show_temperature_span(span_c: float, system: UnitSystem, *, decimal_comma: bool = False) -> str:
@@ -151,7 +152,7 @@ def show_temperature_span(span_c: float, system: UnitSystem, *, decimal_comma: b
     if not tellable(span_c):
         return _NOTHING
     unit = default_unit(Kind.TEMPERATURE, system)
-    return _comma(f"{decimals(span_in(Fraction(span_c), unit), 1)} {unit}", decimal_comma)
+    return with_comma(f"{decimals(span_in(Fraction(span_c), unit), 1)} {unit}", decimal_comma)
 
 
 def density_unit(system: UnitSystem) -> tuple[str, float]:
@@ -183,10 +184,10 @@ def show_density(
     if half_width:
         told = show_with_uncertainty(g_per_ml * per, half_width * per, decimal_comma=decimal_comma) + tail
     else:
-        told = _comma(f"{decimals(Fraction(g_per_ml) * Fraction(per), digits)}{tail}", decimal_comma)
+        told = with_comma(f"{decimals(Fraction(g_per_ml) * Fraction(per), digits)}{tail}", decimal_comma)
     if brief or not unit or system is UnitSystem.METRIC:
         return told
-    return f"{told} ({_comma(decimals(Fraction(g_per_ml), 3), decimal_comma)} g/mL)"
+    return f"{told} ({with_comma(decimals(Fraction(g_per_ml), 3), decimal_comma)} g/mL)"
 
 
 def show_percent(percent: float, digits: int = 1, *, decimal_comma: bool = False) -> str:
@@ -198,12 +199,12 @@ def show_number(value: float, digits: int = 1, unit: str = "", *, decimal_comma:
     """A number with so many decimals, and the unit behind it where one is given: "1892.7 mL"."""
     if not tellable(value):
         return _NOTHING
-    return _comma(f"{decimals(Fraction(value), digits)}{f' {unit}' if unit else ''}", decimal_comma)
+    return with_comma(f"{decimals(Fraction(value), digits)}{f' {unit}' if unit else ''}", decimal_comma)
 
 
 def show_factor(value: float, *, decimal_comma: bool = False) -> str:
     """A plain factor to three digits, without noughts at its end: "0.0015", "1"."""
-    return _comma(trimmed(Fraction(value), 0), decimal_comma) if tellable(value) else _NOTHING
+    return with_comma(trimmed(Fraction(value), 0), decimal_comma) if tellable(value) else _NOTHING
 
 
 def show_with_uncertainty(value: float, uncertainty: float, unit: str = "", *, decimal_comma: bool = False) -> str:
@@ -218,9 +219,9 @@ def show_with_uncertainty(value: float, uncertainty: float, unit: str = "", *, d
     exact, spread = Fraction(value), abs(Fraction(uncertainty))
     tail = f" {unit}" if unit else ""
     if not spread:
-        return _comma(trimmed(exact, 9) + tail, decimal_comma)
+        return with_comma(trimmed(exact, 9) + tail, decimal_comma)
     places = uncertainty_places(max(spread, Fraction(1, 10**8)))
-    return _comma(f"{decimals(exact, places)} ± {decimals(spread, places)}{tail}", decimal_comma)
+    return with_comma(f"{decimals(exact, places)} ± {decimals(spread, places)}{tail}", decimal_comma)
 
 
 def show_estimate(
@@ -274,7 +275,3 @@ def _mass_step(mass_g: float, style: str) -> Fraction:
     if style == "g":
         return Fraction(1)
     return Fraction(1, 100) if style == "kg" and mass_g < 100_000 else _TENTH
-
-
-def _comma(text: str, decimal_comma: bool) -> str:
-    return text.replace(".", ",") if decimal_comma else text

@@ -17,7 +17,7 @@ from calibrator.desk.forms.hot_water_form import HotWaterForm
 from calibrator.desk.forms.language_form import LanguageForm
 from calibrator.desk.money import LONGEST_CURRENCY
 from calibrator.desk.parts import card, column, label, row, scrolled
-from calibrator.desk.speech import decimal_comma
+from calibrator.desk.speech import figure_text
 from calibrator.desk.theme import SPACE
 from calibrator.model import Farm, Paper, UnitSystem
 from calibrator.units import Kind
@@ -118,8 +118,7 @@ class FarmForm(QWidget):
         layout.addWidget(scrolled(inner))
 
     def _litres(self, step: float) -> str:
-        told = f"{step:g} L"
-        return told.replace(".", ",") if decimal_comma() else told
+        return figure_text(f"{step:g} L")
 
     def _choose_step(self, box: QComboBox, step: float) -> None:
         if box.findData(step) < 0:

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.parts import button, clear, label
-from calibrator.desk.speech import day_text, decimal_comma
+from calibrator.desk.speech import day_text, decimal_comma, figure_text
 from calibrator.desk.trust_words import moment
 from calibrator.desk.words import step_words, way_words
 from calibrator.model import FillWay, PackageKind, Paper, Step, UnitSystem
@@ -162,8 +162,7 @@ def _figure(name: str, value: float, system: UnitSystem) -> str:
     }
     if name == "volume_ml":
         return show_scoop_volume(value, system, decimal_comma=comma)
-    plain = f"{value:g}"
-    return kinds.get(name.rsplit("_", 1)[-1], lambda: plain.replace(".", ",") if comma else plain)()
+    return kinds.get(name.rsplit("_", 1)[-1], lambda: figure_text(f"{value:g}"))()
 
 
 def _choices() -> dict[StrEnum, str]:

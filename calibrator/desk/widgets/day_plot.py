@@ -15,7 +15,7 @@ from PySide6.QtGui import QColor, QPainter
 from PySide6.QtWidgets import QWidget
 
 from calibrator.desk.plain_text import tip
-from calibrator.desk.speech import day_text, decimal_comma
+from calibrator.desk.speech import day_text, figure_text
 from calibrator.desk.theme import the_theme, tokens, ui_font
 
 MOST_LABELS = 7
@@ -71,8 +71,7 @@ class ValueAxis(QuickAxis):
     """Figures with the decimal sign that people here write, never in thousandths of the unit."""
 
     def tickStrings(self, values: Sequence[float], scale: float, spacing: float) -> list[str]:
-        told = super().tickStrings(values, 1.0, spacing)
-        return [text.replace(".", ",") for text in told] if decimal_comma() else list(told)
+        return [figure_text(text) for text in super().tickStrings(values, 1.0, spacing)]
 
 
 def month_days(low: float, high: float) -> list[int]:

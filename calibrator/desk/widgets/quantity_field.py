@@ -12,7 +12,7 @@ from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from calibrator.desk.parts import set_style_property
-from calibrator.desk.speech import decimal_comma
+from calibrator.desk.speech import decimal_comma, figure_text
 from calibrator.desk.widgets.saying import Saying
 from calibrator.desk.widgets.unit_sentences import sentence
 from calibrator.model import UnitSystem
@@ -220,8 +220,7 @@ class QuantityField(QWidget):
     def _hint(self) -> None:
         usual = example(self._kind, self._system, decimal_comma=decimal_comma())
         told = self._examples[self._system] if self._examples else usual
-        told = told.replace(".", ",") if decimal_comma() else told
-        words = self.tr("like {example}").format(example=told)
+        words = self.tr("like {example}").format(example=figure_text(told))
         self._line.setPlaceholderText(words if self._example_shown else "")
 
     def _unit_left_out(self) -> str | None:
