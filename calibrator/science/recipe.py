@@ -7,43 +7,14 @@ the product's label and a veterinarian decide, not this arithmetic.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from enum import Enum
 
 from calibrator.model import MixingRate, RateBasis
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import not_negative, positive
 from calibrator.science.mixing import Powder, powder_per_water
 from calibrator.science.water import density_g_per_ml
-
-
-class Solute(Enum):
-    """What electrolyte labels list: molar mass in g/mol and particles per formula unit when dissolved."""
-
-    SODIUM_CHLORIDE = (58.44, 2)
-    POTASSIUM_CHLORIDE = (74.55, 2)
-    SODIUM_BICARBONATE = (84.01, 2)
-    SODIUM_ACETATE = (82.03, 2)
-    TRISODIUM_CITRATE_DIHYDRATE = (294.10, 4)
-    GLUCOSE = (180.16, 1)
-    GLYCINE = (75.07, 1)
-
-    @property
-    def mosmol_per_g(self) -> float:
-        molar_mass, particles = self.value
-        return 1000.0 * particles / molar_mass
-
-
-def osmoles_from_solutes(masses_g: Mapping[Solute, float], other_g: float = 0.0) -> float:
-    """Milliosmoles per gram of an electrolyte whose ingredients are known by weight.
-
-    Ideal solution: every formula unit falls apart wholly; `other_g` of the product is taken to bring none.
-    Real solutions stay a few percent below. Raises CannotCompute for negative weights or nothing at all.
-    """
-    known = [not_negative(mass, "The weight of each ingredient") for mass in masses_g.values()]
-    total = positive(sum(known) + not_negative(other_g, "The weight of the rest"), "The weight of the product")
-    return sum(s.mosmol_per_g * mass for s, mass in zip(masses_g, known, strict=True)) / total
 
 
 @dataclass(frozen=True)

@@ -145,15 +145,6 @@ def repeatability(nominal_g: float, readings_g: Sequence[float], resolution_g: f
     return Repeatability(mean_of(readings) - positive(nominal_g, "The check weight"), sd, df)
 
 
-def corner_error_g(centre_g: float, corners_g: Sequence[float]) -> float:
-    """The largest difference between a weight read at a corner of the pan and at its centre, g, signed."""
-    if not corners_g:
-        raise CannotCompute("Read the weight at one corner of the pan at least.")
-    centre = not_negative(centre_g, "What the scale shows")
-    differences = [not_negative(c, "What the scale shows") - centre for c in corners_g]
-    return max(differences, key=abs)
-
-
 def smallest_net_weight_g(resolution_g: float, repeatability_g: float, tolerance_share: float) -> float:
     """The least net weight for which two standard deviations of a reading stay within the tolerance.
 

@@ -42,8 +42,3 @@ def level_mm(vessel: Vessel, volume_ml: float) -> float | None:
     Raises CannotCompute for more than the shape holds.
     """
     return None if vessel.shape is None else scoop.height_mm(vessel.shape, volume_ml)
-
-
-def shape_agrees(vessel: Vessel) -> scoop.DimensionCheck | None:
-    """The shape's volume beside the stated rim volume; None when the shape is not known."""
-    return None if vessel.shape is None else scoop.compare_with_water(vessel.shape, vessel.rim_volume_ml)

@@ -1,11 +1,11 @@
-"""Warmth and a calf's needs against reference libraries, textbooks and the published equations."""
+"""Warmth against reference libraries, textbooks and the published equations."""
 
 from __future__ import annotations
 
 import pytest
 
 from calibrator.model import Composition
-from calibrator.science import heat, nutrients, powder
+from calibrator.science import heat, powder
 from calibrator.science.powder import Part
 from tests.outside.checks import LIBRARY, check
 
@@ -105,39 +105,4 @@ def test_scald_caution() -> None:
         heat.SCALD_CAUTION_C * 1.8 + 32,
         1e-9,
         "as widely reprinted",
-    )
-
-
-NASEM = "NASEM 2021, Nutrient Requirements of Dairy Cattle"
-CALF = nutrients.Calf(weight_kg=70.0, age_days=40, air_c=20.0, eats_starter=True)
-
-
-@pytest.mark.parametrize(
-    ("quantity", "expected", "computed", "tolerance"),
-    [
-        ("empty weight of a calf of 70 kg, kg", 65.1, nutrients.empty_weight_kg(CALF), 1e-9),
-        ("net energy for its maintenance, Mcal/d", 1.7624, nutrients.maintenance_net_mcal(CALF), 5e-5),
-        ("metabolizable energy for its maintenance, Mcal/d", 2.5542, nutrients.maintenance_mcal(CALF), 5e-5),
-    ],
-)
-def test_maintenance(quantity: str, expected: float, computed: float, tolerance: float) -> None:
-    check(quantity, f"{NASEM}, case of the committee's model", expected, computed, tolerance)
-
-
-def test_energy_of_a_replacer() -> None:
-    label = Composition(protein_pct=20.8, fat_pct=20.0, fibre_pct=0.0, ash_pct=6.0, moisture_pct=0.0)
-    metabolizable = nutrients.daily_supply(500.0, label).energy_mcal
-    source = f"{NASEM}, case of the committee's model"
-    check("digestible energy of 0.5 kg of replacer, Mcal", source, 2.462, metabolizable / 0.96, 5e-4)
-    check("metabolizable energy of 0.5 kg of replacer, Mcal", source, 2.3635, metabolizable, 5e-5)
-
-
-def test_energy_beside_the_earlier_edition() -> None:
-    check(
-        "energy for 40 kg gaining 0.4 kg a day on milk, Mcal/d",
-        "NRC 2001, Nutrient Requirements of Dairy Cattle",
-        2.63,
-        nutrients.energy_needed_mcal(nutrients.Calf(weight_kg=40.0), 0.4),
-        0.3,
-        "equations of the earlier edition",
     )

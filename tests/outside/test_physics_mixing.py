@@ -5,9 +5,8 @@ from __future__ import annotations
 import pytest
 
 from calibrator.model import Composition, MixingRate, RateBasis
-from calibrator.science import mixing, powder, recipe
+from calibrator.science import mixing, powder
 from calibrator.science.powder import Part
-from calibrator.science.recipe import Solute
 from tests.outside.checks import COMMON_PRACTICE, FROM_MEMORY, check
 
 POUND_G, OUNCE_G = 453.59237, 28.349523125
@@ -139,43 +138,6 @@ def test_carbohydrate_by_difference(name: str, label: Composition, carbohydrate:
         0.011,
         FROM_MEMORY,
     )
-
-
-SALTS = {Solute.POTASSIUM_CHLORIDE: 1.5, Solute.TRISODIUM_CITRATE_DIHYDRATE: 2.9}
-
-
-@pytest.mark.parametrize(
-    ("name", "grams", "mosm", "source", "note"),
-    [
-        (
-            "reduced-osmolarity rehydration salts",
-            {Solute.SODIUM_CHLORIDE: 2.6, Solute.GLUCOSE: 13.5, **SALTS},
-            245.0,
-            "WHO/UNICEF 2003, reduced osmolarity oral rehydration salts",
-            "sum of rounded ions",
-        ),
-        (
-            "earlier rehydration salts",
-            {Solute.SODIUM_CHLORIDE: 3.5, Solute.GLUCOSE: 20.0, **SALTS},
-            311.0,
-            "WHO/UNICEF 2003, reduced osmolarity oral rehydration salts",
-            "sum of rounded ions",
-        ),
-        ("0.9 % saline", {Solute.SODIUM_CHLORIDE: 9.0}, 308.0, "USP, sodium chloride injection", FROM_MEMORY),
-        (
-            "5 % glucose",
-            {Solute.GLUCOSE: 50.0},
-            278.0,
-            "British Pharmacopoeia, glucose infusion",
-            FROM_MEMORY,
-        ),
-    ],
-)
-def test_osmolarity_of_known_solutions(
-    name: str, grams: dict[Solute, float], mosm: float, source: str, note: str
-) -> None:
-    per_litre = recipe.osmoles_from_solutes(grams) * sum(grams.values())
-    check(f"osmolarity of {name}, mOsm/L", source, mosm, per_litre, 2.0, note)
 
 
 def test_osmolality_of_milk() -> None:

@@ -1,4 +1,4 @@
-"""The scale: check weights, repeatability, corners, how little is too little, running totals."""
+"""The scale: check weights, repeatability, how little is too little, running totals."""
 
 from __future__ import annotations
 
@@ -13,7 +13,6 @@ from calibrator.science.scale import (
     ScaleFacts,
     Taring,
     check_scale,
-    corner_error_g,
     error_allowed_g,
     repeatability,
     running_total_differences,
@@ -62,10 +61,6 @@ def test_repeatability_is_never_below_the_display() -> None:
     assert (found.sd_g, found.error_g, found.degrees_of_freedom) == (2.0, 2.0, 2)
 
 
-def test_the_worst_corner() -> None:
-    assert corner_error_g(500.0, [501.0, 497.0, 500.0, 500.5]) == -3.0
-
-
 @given(st.floats(0.01, 10), st.floats(0, 10), st.floats(0.001, 0.1))
 def test_the_smallest_weight_meets_the_tolerance(step_g: float, sd_g: float, tolerance: float) -> None:
     smallest = smallest_net_weight_g(step_g, sd_g, tolerance)
@@ -102,7 +97,6 @@ def test_running_totals_by_hand() -> None:
         lambda: scale_facts(1.0, check_scale(500.0, 500.0, 1.0), 0.0),
         lambda: repeatability(500.0, [500.0], 1.0),
         lambda: repeatability(500.0, [500.0, 500.0], 0.0),
-        lambda: corner_error_g(500.0, []),
         lambda: smallest_net_weight_g(1.0, 0.0, 0.0),
         lambda: scoopfuls_together(0.0, 100.0),
         lambda: running_total_differences([0.0], 1.0),

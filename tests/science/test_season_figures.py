@@ -1,4 +1,4 @@
-"""A season's figures: spreads, charts, comparisons, trends, and the flow words."""
+"""A season's figures: spreads, charts, comparisons and trends."""
 
 from __future__ import annotations
 
@@ -11,9 +11,7 @@ from hypothesis import strategies as st
 
 from calibrator.science.components import f_tail
 from calibrator.science.errors import CannotCompute
-from calibrator.science.flow import FlowWord, Scooping, flow, flow_of, word_for
 from calibrator.science.nested import Weighed
-from calibrator.science.scale import ScaleFacts
 from calibrator.science.season import (
     best_fills_each,
     best_split,
@@ -24,7 +22,6 @@ from calibrator.science.season import (
     one_way,
     trend,
 )
-from calibrator.science.weighing import level_result
 
 
 def season(chance: random.Random, lots: int, designs: list[tuple[int, ...]]) -> list[list[Weighed]]:
@@ -176,39 +173,3 @@ def test_a_straight_line_is_found() -> None:
     ):
         with pytest.raises(CannotCompute):
             trend(x, y)
-
-
-def test_flow_words() -> None:
-    found = flow(0.50, 0.60, 0.005, 0.006)
-    assert found.hausner == pytest.approx(1.2)
-    assert found.carr_pct == pytest.approx(100 / 6)
-    assert (found.word, found.scooping) == (FlowWord.FAIR, Scooping.STIR_FIRST)
-    assert found.hausner_u == pytest.approx(1.2 * math.hypot(0.01, 0.01))
-    assert found.packs_up_pct == pytest.approx(20.0)
-    assert flow(0.5, 0.5).scooping == Scooping.STEADY
-    assert flow(0.5, 0.9).word == FlowWord.VERY_VERY_POOR
-    assert flow(0.5, 0.7).scooping == Scooping.WEIGH
-
-
-def test_the_gaps_of_the_printed_scale_are_closed() -> None:
-    # 1.11 and 1.12 are printed; what lies between goes with the nearer, and the middle with the upper.
-    assert word_for(1.1149) == FlowWord.EXCELLENT
-    assert word_for(1.115) == FlowWord.GOOD
-    assert word_for(1.1851) == FlowWord.FAIR
-
-
-def test_powder_that_packs_nothing() -> None:
-    assert flow(0.500, 0.495).hausner == 1.0
-    for loose, tapped in ((0.5, 0.4), (0.0, 0.5), (0.5, -1.0), (math.nan, 0.5)):
-        with pytest.raises(CannotCompute, match=r"^[A-Z].*\.$"):
-            flow(loose, tapped)
-    with pytest.raises(CannotCompute):
-        word_for(0.9)
-
-
-def test_flow_from_fills_of_one_scoop() -> None:
-    def of(mean: float) -> object:
-        return level_result([Weighed(b, mean + b) for b in range(4)], ScaleFacts(1.0), tolerance_g=5.0)
-
-    found = flow_of(of(290.0), of(340.0))  # type: ignore[arg-type]
-    assert found.hausner == pytest.approx(341.5 / 291.5)

@@ -48,16 +48,12 @@ def test_a_vessel_filled_exactly_fits() -> None:
 def test_levels_come_from_the_shape() -> None:
     shaped = Vessel(id="p", farm_id="f", name="pail", rim_volume_ml=scoop.rim_volume_ml(DRUM), shape=DRUM)
     assert vessels.level_mm(shaped, scoop.rim_volume_ml(DRUM) / 2) == pytest.approx(150.0)
-    check = vessels.shape_agrees(shaped)
-    assert check is not None
-    assert check.agrees
     with pytest.raises(CannotCompute, match="more than it holds"):
         vessels.level_mm(shaped, 30000.0)
 
 
 def test_without_a_shape_there_is_no_level() -> None:
     assert vessels.level_mm(PAIL, 1000.0) is None
-    assert vessels.shape_agrees(PAIL) is None
 
 
 @pytest.mark.parametrize(("rim", "usable"), [(0.0, 0.9), (100.0, 0.0), (100.0, 1.1), (math.nan, 0.9)])
