@@ -6442,10 +6442,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Dé el peso del polvo de la mezcla.</translation>
     </message>
     <message>
-        <source>It takes three weights or more to tell an odd one.</source>
-        <translation>Hacen falta tres pesos o más para saber si uno es raro.</translation>
-    </message>
-    <message>
         <source>It takes two groups or more to compare them.</source>
         <translation>Para comparar hacen falta dos grupos o más.</translation>
     </message>
@@ -6490,10 +6486,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Lea la mezcla al menos de un modo.</translation>
     </message>
     <message>
-        <source>Read the weight at one corner of the pan at least.</source>
-        <translation>Lea el peso al menos en una esquina del plato.</translation>
-    </message>
-    <message>
         <source>Say how many calves there are in each group.</source>
         <translation>Diga cuántas becerras hay en cada grupo.</translation>
     </message>
@@ -6504,14 +6496,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>So much powder leaves no room for water in this volume of mix.</source>
         <translation>Tanto polvo no deja lugar para el agua en este volumen de mezcla.</translation>
-    </message>
-    <message>
-        <source>Tapped powder cannot be lighter than loose powder.</source>
-        <translation>El polvo golpeado no puede ser más ligero que el polvo suelto.</translation>
-    </message>
-    <message>
-        <source>Tapped powder cannot be lighter than loose powder: weigh both again, loose without any tapping.</source>
-        <translation>El polvo golpeado no puede ser más ligero que el polvo suelto: pese los dos otra vez, el suelto sin golpear nada.</translation>
     </message>
     <message>
         <source>The degrees of freedom of the scale&apos;s error must be above zero.</source>
@@ -6564,10 +6548,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The lot number does not fit on so small a label. Use larger labels or a larger scoop.</source>
         <translation>El número de lote no cabe en una etiqueta tan chica. Use etiquetas más grandes o una medida más grande.</translation>
-    </message>
-    <message>
-        <source>The mature weight must be above the calf&apos;s own weight.</source>
-        <translation>El peso adulto tiene que ser mayor que el de la becerra.</translation>
     </message>
     <message>
         <source>The number of readings must be greater than zero.</source>
@@ -6822,16 +6802,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>El Brix que agrega cada uno por ciento de sólidos</translation>
     </message>
     <message>
-        <source>The Hausner ratio</source>
-        <translation>La razón de Hausner</translation>
-    </message>
-    <message>
         <source>The age of a check</source>
         <translation>La antigüedad de una revisión</translation>
-    </message>
-    <message>
-        <source>The age of the calf</source>
-        <translation>La edad de la becerra</translation>
     </message>
     <message>
         <source>The air pressure</source>
@@ -6868,10 +6840,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The count of scoopfuls</source>
         <translation>El número de medidas</translation>
-    </message>
-    <message>
-        <source>The daily gain</source>
-        <translation>La ganancia diaria</translation>
     </message>
     <message>
         <source>The density of air</source>
@@ -6926,10 +6894,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>La duda del nivel</translation>
     </message>
     <message>
-        <source>The doubt in the loose density</source>
-        <translation>La duda de la densidad suelta</translation>
-    </message>
-    <message>
         <source>The doubt in the scale&apos;s error</source>
         <translation>La duda del error de la báscula</translation>
     </message>
@@ -6940,10 +6904,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The doubt in the settling factor</source>
         <translation>La duda del factor de asentamiento</translation>
-    </message>
-    <message>
-        <source>The doubt in the tapped density</source>
-        <translation>La duda de la densidad golpeada</translation>
     </message>
     <message>
         <source>The doubt in the temperature</source>
@@ -6958,20 +6918,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>La desviación</translation>
     </message>
     <message>
-        <source>The dry matter in a day</source>
-        <translation>La materia seca de un día</translation>
-    </message>
-    <message>
         <source>The dry matter of the mix</source>
         <translation>La materia seca de la mezcla</translation>
-    </message>
-    <message>
-        <source>The dry matter of the powder</source>
-        <translation>La materia seca del polvo</translation>
-    </message>
-    <message>
-        <source>The energy in a day</source>
-        <translation>La energía de un día</translation>
     </message>
     <message>
         <source>The fat on the label</source>
@@ -7032,14 +6980,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The level above the floor</source>
         <translation>El nivel sobre el fondo</translation>
-    </message>
-    <message>
-        <source>The loose density</source>
-        <translation>La densidad suelta</translation>
-    </message>
-    <message>
-        <source>The mature weight</source>
-        <translation>El peso adulto</translation>
     </message>
     <message>
         <source>The measured volume per weight of powder</source>
@@ -7222,10 +7162,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>La fuerza de la mezcla</translation>
     </message>
     <message>
-        <source>The tapped density</source>
-        <translation>La densidad golpeada</translation>
-    </message>
-    <message>
         <source>The target</source>
         <translation>Lo deseado</translation>
     </message>
@@ -7342,20 +7278,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>El peso de una medida</translation>
     </message>
     <message>
-        <source>The weight of each ingredient</source>
-        <translation>El peso de cada ingrediente</translation>
-    </message>
-    <message>
         <source>The weight of powder</source>
         <translation>El peso del polvo</translation>
-    </message>
-    <message>
-        <source>The weight of powder in a day</source>
-        <translation>El peso del polvo de un día</translation>
-    </message>
-    <message>
-        <source>The weight of the calf</source>
-        <translation>El peso de la becerra</translation>
     </message>
     <message>
         <source>The weight of the mix</source>
@@ -7368,10 +7292,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The weight of the newest check</source>
         <translation>El peso de la revisión más nueva</translation>
-    </message>
-    <message>
-        <source>The weight of the product</source>
-        <translation>El peso del producto</translation>
     </message>
     <message>
         <source>The weight of the rest</source>
@@ -7400,14 +7320,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>0 and 100 %</source>
         <translation>0 y 100 %</translation>
-    </message>
-    <message>
-        <source>0 and 365 days</source>
-        <translation>0 y 365 días</translation>
-    </message>
-    <message>
-        <source>0 and 4.4 lb (0 and 2 kg)</source>
-        <translation>0 y 4.4 lb (0 y 2 kg)</translation>
     </message>
     <message>
         <source>0 and 50 %</source>
@@ -7478,10 +7390,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>41 y 104 °F (5 y 40 °C)</translation>
     </message>
     <message>
-        <source>44 and 330 lb (20 and 150 kg)</source>
-        <translation>44 y 330 lb (20 y 150 kg)</translation>
-    </message>
-    <message>
         <source>5 and 30 % solids</source>
         <translation>5 y 30 % de sólidos</translation>
     </message>
@@ -7512,10 +7420,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>−40 and 302 °F (−40 and 150 °C)</source>
         <translation>−40 y 302 °F (−40 y 150 °C)</translation>
-    </message>
-    <message>
-        <source>−58 and 122 °F (−50 and 50 °C)</source>
-        <translation>−58 y 122 °F (−50 y 50 °C)</translation>
     </message>
     <message>
         <source>−90 and 900 %</source>
