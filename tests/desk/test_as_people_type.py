@@ -5,6 +5,7 @@ Each place is a field of a main page in the real window; the keys are those that
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
@@ -13,7 +14,7 @@ import pytest
 from answers import Answers
 from herd import FIRST_DAY, OZ_G, Herd, group
 from keys import MOST_TABS, focus, tab_to
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
@@ -32,8 +33,10 @@ from calibrator.model import (
     MixCheck,
     Plan,
     Scale,
+    Scoop,
     Step,
     UnitSystem,
+    Vessel,
     WeighIn,
     new_id,
 )
@@ -116,11 +119,16 @@ def press(name: str) -> Callable[[Window], None]:
     return lambda window: QTest.keyClick(tab_to(name), Qt.Key.Key_Space)
 
 
-def new_scoop(window: Window) -> None:
-    page = window.page("setup")
-    assert isinstance(page, SetupPage)
-    page.tabs.setCurrentIndex(1)
-    QTest.keyClick(tab_to("Add a scoop"), Qt.Key.Key_Space)
+def new_thing(kind: type, name: str) -> Callable[[Window], None]:
+    """An empty form on the set-up's page."""
+
+    def come(window: Window) -> None:
+        page = window.page("setup")
+        assert isinstance(page, SetupPage)
+        page.show_tab(kind)
+        QTest.keyClick(tab_to(name), Qt.Key.Key_Space)
+
+    return come
 
 
 PLACES = {
@@ -138,10 +146,23 @@ PLACES = {
         ("Powder", "9.5", Kind.MASS),
     ),
     "scoop": Place(
-        7, new_scoop, (("Name of the scoop", "Blue"), ("Diameter inside", "3 3/4 in"), ("Height inside", "4 in")),
+        7, new_thing(Scoop, "Add a scoop"),
+        (("Name of the scoop", "Blue"), ("Diameter inside", "3 3/4 in"), ("Height inside", "4 in")),
         ("Diameter inside", "3.5", Kind.LENGTH),
     ),
+    "scale": Place(
+        7, new_thing(Scale, "Add a scale"),
+        (("Name of the scale", "Barn scale"), ("Step of the display", "0.05 oz"), ("Most it weighs", "22 lb")),
+        ("Step of the display", "0.2", Kind.MASS),
+    ),
+    "vessel": Place(
+        7, new_thing(Vessel, "Add a vessel"),
+        (("Name of the vessel", "Tote"), ("Volume to the rim", "60 gal"), ("May be filled to", "85 %")),
+        ("Volume to the rim", "30", Kind.VOLUME),
+    ),
 }  # fmt: skip
+IN_SETUP = ("scoop", "scale", "vessel")
+in_setup = pytest.mark.parametrize("name", IN_SETUP)
 everywhere = pytest.mark.parametrize("name", PLACES)
 
 
@@ -230,6 +251,85 @@ def test_tab_goes_all_around_and_back_to_where_it_began(window: Window, name: st
     assert focus() is begun
     assert len({id(one) for one in met}) == len(met)
     assert {into for into, _ in PLACES[name].fields} <= {known_as(one, name) for one in met}
+
+
+@everywhere
+def test_shift_and_tab_go_the_same_way_back(window: Window, name: str) -> None:
+    """Empty, and with something typed, when the buttons to keep it come in between."""
+    place = come_to(window, name)
+    for typed in (False, True):
+        if typed:
+            put(*place.fields[0])
+        begun = focus()
+        forth = [begun]
+        QTest.keyClick(begun, Qt.Key.Key_Tab)
+        while focus() is not begun:
+            forth.append(focus())
+            QTest.keyClick(focus(), Qt.Key.Key_Tab)
+            assert len(forth) < MOST_TABS
+        back = [focus()]
+        for _ in forth[1:]:
+            QTest.keyClick(focus(), Qt.Key.Key_Backtab)
+            back.append(focus())
+        names = [
+            [one.accessibleName() or getattr(one, "text", str)() for one in way] for way in (forth[1:], back[:0:-1])
+        ]
+        assert names[0] == names[1]
+        assert back[1:] == forth[:0:-1]
+
+
+@in_setup
+def test_fields_are_reached_in_the_order_they_are_read_and_then_the_buttons(window: Window, name: str) -> None:
+    """From the list to the form, down the form, then Keep and Put back."""
+    place = come_to(window, name)
+    put(*place.fields[0])
+    met = [focus()]
+    for _ in range(MOST_TABS):
+        QTest.keyClick(focus(), Qt.Key.Key_Tab)
+        if focus() is met[0]:
+            break
+        met.append(focus())
+    names = [one.accessibleName() or getattr(one, "text", str)().replace("&", "") for one in met]
+    wanted = [*(into for into, _ in place.fields), "Keep", "Put back"]
+    found = [next(at for at, told in enumerate(names) if told.startswith(into)) for into in wanted]
+    assert found == sorted(found), names
+    lines = [one for one in met if isinstance(one, QLineEdit)]
+    rows = [one.mapTo(window.current_page, QPoint(0, 0)).y() for one in lines]
+    assert rows == sorted(rows)
+
+
+@in_setup
+def test_enter_goes_on_and_keeps_nothing_and_escape_takes_nothing_away(window: Window, name: str) -> None:
+    place = come_to(window, name)
+    before = window.desk.records.version()
+    for into, text in place.fields:
+        put(into, text)
+        here = focus()
+        QTest.keyClick(here, Qt.Key.Key_Escape)
+        assert focus() is here
+        QTest.keyClick(here, Qt.Key.Key_Return)
+        assert focus() is not here
+    assert told(window, place) == [text for _, text in place.fields]
+    assert window.desk.records.version() == before
+
+
+@in_setup
+def test_what_is_typed_by_keys_alone_is_kept_as_meant(window: Window, name: str) -> None:
+    place = come_to(window, name)
+    for into, text in reversed(place.fields):
+        put(into, text)
+    QTest.keyClick(tab_to("Keep"), Qt.Key.Key_Space)
+    QApplication.processEvents()
+    kind = {"scoop": Scoop, "scale": Scale, "vessel": Vessel}[name]
+    kept = next(one for one in window.desk.records.every(kind) if one.name == place.fields[0][1])
+    if isinstance(kept, Scale):
+        assert (kept.resolution_typed, kept.capacity_typed) == ("0.05 oz", "22 lb")
+        assert kept.resolution_g == pytest.approx(0.05 * OZ_G)
+    elif isinstance(kept, Vessel):
+        assert kept.usable_share == pytest.approx(0.85)
+        assert kept.rim_volume_ml == pytest.approx(60 * 3785.411784)
+    else:
+        assert kept.volume_ml == pytest.approx(math.pi / 4 * (3.75 * 25.4) ** 2 * 4 * 25.4 / 1000, rel=1e-6)
 
 
 @everywhere

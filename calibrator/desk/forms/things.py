@@ -9,6 +9,7 @@ from functools import partial
 from typing import Any, Generic, TypeVar
 
 from PySide6.QtCore import QSignalBlocker, Qt
+from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QListWidget, QListWidgetItem, QSizePolicy, QWidget
 
 from calibrator.desk.context import Desk
@@ -44,12 +45,12 @@ class ThingsTab(QWidget, Generic[T]):
         self.form: Form[T] = form
         self._wording = wording
         self._about: Callable[[T], str] = about
-        self.list = QListWidget()
+        self.list = _ThingList()
         self.list.setAccessibleName(self.tr("What is entered"))
         self.list.setMinimumWidth(200)
         self.list.setMaximumWidth(230)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.list.setTextElideMode(Qt.TextElideMode.ElideRight)
+        self.list.setWordWrap(True)  # a long name is read whole
         self.list.setSpacing(4)
         self.list.currentItemChanged.connect(self._chosen)
         self.add_button = button(wording.add, self.start_new)
@@ -205,3 +206,16 @@ class ThingsTab(QWidget, Generic[T]):
         if kept is not None:
             self._show(kept if kept.retired_on is None or self.show_retired.isChecked() else self._first())
             self.reload()
+
+
+class _ThingList(QListWidget):
+    """Coming by with Tab chooses nothing: an empty form for a new thing would be gone."""
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        if self.currentRow() >= 0:
+            super().focusInEvent(event)
+            return
+        blocker = QSignalBlocker(self)
+        super().focusInEvent(event)  # takes the first one
+        self.setCurrentRow(-1)
+        blocker.unblock()
