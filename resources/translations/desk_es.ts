@@ -4369,15 +4369,15 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>all products</source>
-        <translation>todos los productos</translation>
+        <translation>todo producto</translation>
     </message>
     <message>
         <source>all years</source>
-        <translation>todos los años</translation>
+        <translation>todo año</translation>
     </message>
     <message>
         <source>any status</source>
-        <translation>cualquier estado</translation>
+        <translation>todo estado</translation>
     </message>
 </context>
 <context>
