@@ -15,6 +15,7 @@ from calibrator.science.components import Components, Split, best_fills_each, be
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import positive
 from calibrator.science.lot_kinds import by_kind, log_density
+from calibrator.science.spread import LEAST_HISTORY_DF
 from calibrator.science.spread_shares import chi2_quantile
 from calibrator.science.stats import mean_of
 
@@ -75,7 +76,8 @@ def season_spread(
 ) -> SpreadFindings:
     """Variance between lots, bags and fills, and what follows for a farm with this tolerance and scale.
 
-    The best plan is Cochran's (`components.best_split`), for a mean known to half the tolerance at 95 %.
+    The best plan is Cochran's (`components.best_split`), for a mean known to half the tolerance at 95 %; as few bags
+    as make no history yet (`spread.LEAST_HISTORY_DF`) give none.
     Raises CannotCompute for no fills, a tolerance or a step that is not above zero.
     """
     positive(tolerance_share, "The tolerance")
@@ -155,7 +157,7 @@ def _apart(people: Sequence[Own]) -> str:
 
 
 def _plan(found: Components, tolerance_share: float) -> tuple[Split | None, float | None]:
-    if found.bag_sd is None or found.fill_sd is None:
+    if found.bag_sd is None or found.fill_sd is None or found.bags.df < LEAST_HISTORY_DF:
         return None, None
     wanted = WANTED_SHARE_OF_TOLERANCE * tolerance_share / NORMAL_95
     try:
@@ -179,7 +181,7 @@ def _reach(found: Components, bags: float, each: float) -> float | None:
 
 def _work(found: Components, usual: tuple[float, float]) -> Do | None:
     """More bags, or more fills of each: what Cochran's optimum says of the fills of a bag so far."""
-    if found.bag_sd is None or found.fill_sd is None:
+    if found.bag_sd is None or found.fill_sd is None or found.bags.df < LEAST_HISTORY_DF:
         return None
     best = best_fills_each(found.bag_sd, found.fill_sd)
     if best < usual[1] - 0.5:

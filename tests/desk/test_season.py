@@ -121,7 +121,48 @@ def test_one_lot_waits_for_the_next(shown: Callable[[], SeasonPage], herd: Herd)
     page = shown()
     assert page.happened.finding.text() == "Lot 25-1103C is the first one weighed in: 17.1 oz/qt."
     assert "next lot" in page.happened.meaning.text()
-    assert told(page.happened) == ["Nothing out of the ordinary: lots of one kind differ as they always did."]
+    assert told(page.happened) == []
+    assert not page.happened.more.text()
+    assert "next lot" in page.lots.finding.text()
+    assert page.spread.bars.isVisible()
+    assert page.spread.advice.text() == (
+        "One lot does not show how lots differ, and its few bags tell little: weigh in more."
+    )
+
+
+def test_without_a_lot_no_empty_table_or_picture_stands(shown: Callable[[], SeasonPage]) -> None:
+    page = shown()
+    assert "first sign-off" in page.lots.finding.text()
+    assert not page.lots.table.isVisible()
+    assert page.why.finding.isVisible()
+    assert not page.why.table.isVisible()
+    assert not page.why.how.isVisible()
+
+
+def test_a_few_lots_that_are_alike_say_so_with_their_limits_in_view(
+    shown: Callable[[], SeasonPage], herd: Herd
+) -> None:
+    for n, density in enumerate((0.50, 0.52, 0.505, 0.525, 0.512)):
+        herd.sign(f"25-{n}", density)
+    page = shown()
+    panel = page.happened
+    assert panel.more.text() == "Nothing out of the ordinary: lots of one kind differ as they always did."
+    assert not panel.told.isVisible()
+    low, high = panel.plot.viewRange()[1]
+    drawn = panel.plot.shown
+    assert drawn is not None
+    assert low < drawn.limit_lows.min() < drawn.lows.min()
+    assert high > drawn.limit_highs.max() > drawn.highs.max()
+    page.why.table.selectRow(0)  # nobody entered the room's humidity: words, and no picture of nothing
+    assert "humidity" in page.why.sentence.text()
+    assert not page.why.plot.isVisible()
+
+
+def test_two_lots_tell_no_upper_end_of_their_spread(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    herd.sign("25-1", 0.50)
+    herd.sign("25-2", 0.53)
+    first = shown().spread.bars.bars[0]
+    assert first.text.endswith("or more)")
 
 
 def test_words_tell_what_the_last_lot_does_to_a_feeding(shown: Callable[[], SeasonPage], herd: Herd) -> None:

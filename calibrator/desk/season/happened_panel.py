@@ -187,14 +187,14 @@ class HappenedPanel(QWidget):
             item = QListWidgetItem(on_screen(f"{number}  {words}" if number is not None else f"◆  {words}"))
             item.setData(Qt.ItemDataRole.UserRole, finding.at.lot_id)
             self.told.addItem(item)
-        if not told:
-            self.told.addItem(self.tr("Nothing out of the ordinary: lots of one kind differ as they always did."))
         blocker.unblock()
-        # A few lots have no "as always" yet to be held against.
-        self.told.setVisible(bool(told) or self._facts is None or len(self._facts.lots) >= FEWEST_TO_JUDGE)
-        rest = len(told) - MOST_TOLD
-        self.more.setText(counted.older_findings(rest) if rest > 0 else "")
-        self.more.setVisible(rest > 0)
+        self.told.setVisible(bool(told))
+        rest, lots = len(told) - MOST_TOLD, len(self._facts.lots) if self._facts else 0
+        words = counted.older_findings(rest) if rest > 0 else ""
+        if not told and lots >= FEWEST_TO_JUDGE:  # a few lots have no "as always" yet to be held against
+            words = self.tr("Nothing out of the ordinary: lots of one kind differ as they always did.")
+        self.more.setText(words)
+        self.more.setVisible(bool(words))
 
     def _show_checks(self) -> None:
         on = self.checks_box.isChecked()

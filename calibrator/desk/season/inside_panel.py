@@ -189,6 +189,7 @@ class InsidePanel(QWidget):
                 limits=((x, scaled(found.low_g)), (x, scaled(found.high_g))),
                 line=(x, scaled(found.running_g)),
                 level=found.centre_g / per,
+                whole=True,
             )
         )
         self.plot.setAccessibleDescription(

@@ -53,6 +53,8 @@ class LotsPanel(QWidget):
         self.table.resizeColumnsToContents()
         self.table.setColumnWidth(FIELDS.index("note"), NARROWEST_NOTE)
         self._count()
+        for widget in (self.table, self._find):
+            widget.setVisible(bool(facts.lots))
         if rows := self.model.rowCount():
             places = (facts.lots[self.model.place(row)].lot_id for row in range(rows))
             self.table.selectRow(next((row for row, lot in enumerate(places) if noted and lot == noted), 0))
@@ -115,7 +117,7 @@ class LotsPanel(QWidget):
         self._show_note(chosen)
         self.beside.setVisible(two)
         if facts is None or not two:
-            self.finding.setText(self.tr("Choose two lots (Ctrl and click, or Shift and an arrow) to compare them."))
+            self.finding.setText(self._what_to_choose(len(facts.lots) if facts else 0))
             return
         first, second = (facts.lots[place] for place in chosen)
         try:
@@ -123,6 +125,13 @@ class LotsPanel(QWidget):
         except CannotCompute as error:
             self.finding.setText(in_words(error))
         self.beside.show_rows(rows_of(facts, *chosen))
+
+    def _what_to_choose(self, lots: int) -> str:
+        if not lots:
+            return self.tr("Here every lot that is signed off stands in a row. It begins with the first sign-off.")
+        if lots == 1:
+            return self.tr("The next lot that is signed off can be compared with this one.")
+        return self.tr("Choose two lots (Ctrl and click, or Shift and an arrow) to compare them.")
 
     def _open(self) -> None:
         if self._facts is not None and self.chosen:
@@ -162,6 +171,10 @@ class LotsPanel(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
         layout.setSpacing(SPACE)
-        layout.addLayout(row(caption, self.search, self.found, self.open_button))
+        self._find, line = QWidget(), row(caption, self.search, self.found, self.open_button)
+        line.setContentsMargins(0, 0, 0, 0)
+        self._find.setLayout(line)
+        layout.addWidget(self._find)
         layout.addWidget(self.table, 3)
         layout.addWidget(card(column(self.finding, self.note, self.beside)), 0)
+        layout.addStretch(0)

@@ -20,6 +20,7 @@ from calibrator.desk.widgets.day_plot import DayPlot
 Floats = NDArray[np.float64]
 REACH_PX = 14.0
 LEAST_SPAN_DAYS = 14.0
+MOST_ROOM = 1.5  # above and below the lots for limits, as a share of what the lots take
 MANY_LINES = 1500  # dashes and broad pens over more points than this take too long to paint
 
 
@@ -53,6 +54,15 @@ class PlotLots:
     running: Floats
     words: Callable[[int], str]
     tags: Sequence[Tag] = field(default=())
+
+
+def _room(shown: PlotLots) -> tuple[float, float]:
+    """The values in view: every interval whole, and the limits, unless the lots would shrink for them."""
+    low, high = float(shown.lows.min()), float(shown.highs.max())
+    most, known = MOST_ROOM * (high - low), np.isfinite(shown.limit_lows)
+    least = float(np.min(shown.limit_lows, where=known, initial=low))
+    top = float(np.max(shown.limit_highs, where=known, initial=high))
+    return max(least, low - most), min(top, high + most)
 
 
 class LotsPlot(DayPlot):
@@ -95,7 +105,7 @@ class LotsPlot(DayPlot):
         self.lots.show_lots(shown.days, shown.values, shown.lows, shown.highs, shown.marked, shown.hollow)
         self.lots.tags = tuple((tag.number, tag.day) for tag in shown.tags)
         if len(shown.days):
-            self.setYRange(float(shown.lows.min()), float(shown.highs.max()), padding=0.14)
+            self.setYRange(*_room(shown), padding=0.14)
             if whole:
                 self.show_period(*self.whole_period())
         self.dress()

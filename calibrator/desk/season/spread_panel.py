@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
@@ -16,6 +17,9 @@ from calibrator.desk.season.words import share_text
 from calibrator.desk.theme import SPACE
 from calibrator.science.season_spread import Do, Own, SpreadFindings
 from calibrator.units import show_percent
+
+translate = QCoreApplication.translate
+TOO_WIDE = 10.0  # an interval that ends so many times as high has no upper end worth a figure
 
 
 class SpreadPanel(QWidget):
@@ -57,9 +61,11 @@ class SpreadPanel(QWidget):
         if not isinstance(found, SpreadFindings):
             self.finding.setText(self.tr("The spread cannot be told yet"))
             self.advice.setText(found)
+            self.advice.show()
             return
         self.finding.setText(self._most(found))
         self.advice.setText("\n".join(self._advice(found)))
+        self.advice.setVisible(bool(self.advice.text()))
         self.bars.show_bars(self._component_bars(found))
         self.people.show_bars([_own_bar(own) for own in (*found.people, *found.scoops)])
         self.reading.setText(
@@ -98,6 +104,10 @@ class SpreadPanel(QWidget):
 
     def _advice(self, found: SpreadFindings) -> list[str]:
         told = [self._do(do, found) for do in found.do]
+        if found.components.lot_sd is None:
+            told.insert(
+                0, self.tr("One lot does not show how lots differ, and its few bags tell little: weigh in more.")
+            )
         if found.best is not None and found.usual_reach is not None:
             text = self.tr(
                 "For a mean known within {share}: {fills} from each of {bags} are the least work. So far a weigh-in "
@@ -140,8 +150,11 @@ def _bar(caption: str, sd: float | None, interval: tuple[float, float] | None) -
         return Bar(caption, "–", None)
     if interval is None:
         return Bar(caption, share_text(sd), sd, sd, sd)
-    text = f"{share_text(sd)} ({share_text(interval[0])} – {share_text(interval[1])})"
-    return Bar(caption, text, sd, *interval)
+    low, high = (share_text(end) for end in interval)
+    span = f"{low} – {high}"
+    if interval[1] > TOO_WIDE * sd > 0:  # as from two lots, which tell next to nothing of how far it may reach
+        span = translate("SpreadPanel", "{low} or more").format(low=low)
+    return Bar(caption, f"{share_text(sd)} ({span})", sd, *interval)
 
 
 def _own_bar(own: Own) -> Bar:

@@ -29,7 +29,7 @@ from calibrator.science.why import Cause, Effect, Told
 if TYPE_CHECKING:
     from calibrator.desk.season.xy_plot import XyPlot
 
-ROW_PX, PLOT_HEIGHT = 29, 170
+ROW_PX, HEADER_PX, PLOT_HEIGHT = 29, 52, 140
 
 
 class WhyPanel(QWidget):
@@ -61,7 +61,9 @@ class WhyPanel(QWidget):
         layout.addWidget(self.caution)
         layout.addWidget(self.table)
         layout.addWidget(self.sentence)
-        layout.addWidget(card(self._plot_place), 1)
+        self._frame = card(self._plot_place)
+        layout.addWidget(self._frame, 1)
+        layout.addStretch(0)
 
     def show_season(self, facts: SeasonFacts) -> None:
         """Show what this season's densities go with."""
@@ -73,6 +75,8 @@ class WhyPanel(QWidget):
                 self.table.setItem(place, number, QTableWidgetItem(text))
         seen = [effect for effect in self._effects if effect.told is Told.SEEN]
         self.finding.setText(self._headline(seen))
+        for widget in (self.table, self.how, self.sentence, self._frame):
+            widget.setVisible(bool(self._effects))
         best = min(seen, key=lambda effect: effect.p) if seen else None
         if self._effects:
             self.table.selectRow(self._effects.index(best) if best else 0)
@@ -108,6 +112,7 @@ class WhyPanel(QWidget):
         effect = self._effects[place]
         self.sentence.setText(sentence(effect))
         self.how.setVisible(effect.told is not Told.TOO_FEW)
+        self._frame.setVisible(bool(effect.points))
         self.plot.setAccessibleName(cause_words(effect.cause))
         self.plot.setAccessibleDescription(self.sentence.text())
         self._draw(effect)
@@ -146,7 +151,7 @@ class WhyPanel(QWidget):
         table.setTabKeyNavigation(False)
         table.verticalHeader().hide()
         table.verticalHeader().setDefaultSectionSize(ROW_PX)
-        table.setFixedHeight(ROW_PX * len(Cause) + 40)
+        table.setFixedHeight(ROW_PX * len(Cause) + HEADER_PX)
         header = table.horizontalHeader()
         header.setHighlightSections(False)
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)

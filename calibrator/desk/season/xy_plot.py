@@ -12,11 +12,14 @@ from PySide6.QtGui import QColor
 from calibrator.desk.theme import the_theme, tokens, ui_font
 from calibrator.desk.widgets.day_plot import ValueAxis
 
+MOST_COUNTED = 12  # figures under an axis of counted things
+
 
 @dataclass(frozen=True)
 class Xy:
     """What is drawn. `squares` tells which points are squares; lines are (x, y) lists: limits are dashed, the
-    fitted line is whole. `names` stand under whole numbers of the axis in place of figures."""
+    fitted line is whole. `names` stand under whole numbers of the axis in place of figures; `whole` is an axis of
+    numbers that are counted."""
 
     points: Sequence[tuple[float, float]]
     x_caption: str
@@ -27,6 +30,7 @@ class Xy:
     line: tuple[Sequence[float], Sequence[float]] | None = None
     level: float | None = None
     names: tuple[str, ...] = ()
+    whole: bool = False
 
 
 class XyPlot(pg.PlotWidget):  # type: ignore[misc]
@@ -69,6 +73,8 @@ class XyPlot(pg.PlotWidget):  # type: ignore[misc]
             axis.setTickFont(ui_font(0.9))
             axis.setLabel(caption, color=t.quiet, **{"font-size": "10pt"})
         self._bottom.setTicks([list(enumerate(shown.names)), []] if shown.names else None)
+        step = -(-len(shown.points) // MOST_COUNTED)
+        self._bottom.setTickSpacing(levels=[(step, 0)] if shown.whole and step else None)
         self._draw(shown)
 
     def _draw(self, shown: Xy) -> None:
