@@ -4557,6 +4557,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Nota sobre el lote {lot}</translation>
     </message>
     <message>
+        <source>Here every lot that is signed off stands in a row. It begins with the first sign-off.</source>
+        <translation>Aquí cada lote firmado tiene su renglón. Empieza con la primera firma.</translation>
+    </message>
+    <message>
+        <source>The next lot that is signed off can be compared with this one.</source>
+        <translation>El próximo lote firmado se podrá comparar con este.</translation>
+    </message>
+    <message>
         <source>Choose two lots (Ctrl and click, or Shift and an arrow) to compare them.</source>
         <translation>Escoja dos lotes (Ctrl y clic, o Mayús y una flecha) para compararlos.</translation>
     </message>
@@ -8664,6 +8672,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>La mayor parte de la variación está entre {what}: {share}.</translation>
     </message>
     <message>
+        <source>One lot does not show how lots differ, and its few bags tell little: weigh in more.</source>
+        <translation>Un solo lote no muestra cuánto varían los lotes, y sus pocos costales dicen poco: pese más lotes.</translation>
+    </message>
+    <message>
         <source>For a mean known within {share}: {fills} from each of {bags} are the least work. So far a weigh-in had {usual_bags} with {usual_fills} each, which knows it within {reach}.</source>
         <translation>Para conocer el promedio a {share}, lo menos trabajoso son {fills} de cada uno de {bags}. Hasta ahora una pesada tuvo {usual_bags} con {usual_fills} cada uno, que lo conoce a {reach}.</translation>
     </message>
@@ -8690,6 +8702,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Look at the scale: its step makes up most of the scatter. Weigh several scoopfuls together, or use a finer scale.</source>
         <translation>Revise la báscula: su paso es la mayor parte de la variación. Pese varias medidas juntas, o use una báscula más fina.</translation>
+    </message>
+    <message>
+        <source>{low} or more</source>
+        <translation>{low} o más</translation>
     </message>
 </context>
 <context>
