@@ -17,8 +17,12 @@ _NO_MORE = 1e-15
 
 def beta_ratio(x: float, rest: float, a: float, b: float) -> float:
     """The share of a beta distribution (a, b above 0) below x; `rest` is 1 − x, so that none of it is lost."""
-    if x > (a + 1) / (a + b + 2):
-        return 1.0 - beta_ratio(rest, x, b, a)
+    # Each half of the way is reckoned from its own end, once: at the border rounding can put x and rest both beyond.
+    return 1.0 - _beta_near(rest, x, b, a) if x > (a + 1) / (a + b + 2) else _beta_near(x, rest, a, b)
+
+
+def _beta_near(x: float, rest: float, a: float, b: float) -> float:
+    """As `beta_ratio`, for x up to (a + 1)/(a + b + 2)."""
     if x == 0.0:
         return 0.0
     scale = math.lgamma(a + b) - math.lgamma(a) - math.lgamma(b) + a * math.log(x) + b * math.log(rest)

@@ -12,6 +12,7 @@ from functools import lru_cache
 from calibrator.science.incomplete import beta_ratio, gamma_ratios
 
 _HALVINGS = 60  # as many as a float tells apart between a number and its double
+_DOUBLINGS = 900  # beyond 1e270 no spread is told from another
 
 
 def f_above(f: float, df_above: float, df_below: float) -> float:
@@ -38,14 +39,19 @@ def _f_shares(f: float, df_above: float, df_below: float) -> tuple[float, float]
 
 
 def _where(shares: Callable[[float], tuple[float, float]], probability: float) -> float:
-    """Where the share below is `probability`, by the smaller of the two shares; in doublings, then in halvings."""
+    """Where the share below is `probability`, by the smaller of the two shares; in doublings, then in halvings.
+
+    With hardly any degrees of freedom it may lie beyond what is told: then it is the end of that, some 1e270.
+    """
 
     def is_beyond(x: float) -> bool:
         below, above = shares(x)
         return below > probability if probability <= 0.5 else above < 1.0 - probability
 
     high = 1.0
-    while not is_beyond(high):
+    for _ in range(_DOUBLINGS):
+        if is_beyond(high):
+            break
         high *= 2
     low = high / 2
     while low > 0 and is_beyond(low):

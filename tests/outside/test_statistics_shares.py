@@ -65,6 +65,29 @@ def test_tails_of_t(df: float) -> None:
         assert student_above(t, df) == pytest.approx(float(stdtr(min(df, 1e15), -t)), rel=1e-7)
 
 
+@pytest.mark.parametrize(("above", "below", "f"), [(1, 52, 26 / 9), (2, 1, 2 / 3), (2, 1, 6 / 9), (2, 1, 8 / 12)])
+def test_at_the_border_between_its_two_ways(above: int, below: int, f: float) -> None:
+    """Here rounding puts F and its counterpart both beyond the border: once that went on without end."""
+    from scipy.special import fdtrc
+
+    assert f_above(f, above, below) == pytest.approx(float(fdtrc(above, below, f)), rel=1e-12)
+
+
+@pytest.mark.parametrize(("a", "b"), [(0.5, 1.0), (0.5, 1.5), (1.0, 0.5), (2.5, 7.0), (14.0, 29.5)])
+def test_a_float_beside_the_border_is_as_good(a: float, b: float) -> None:
+    from scipy.special import betainc
+
+    border = (a + 1) / (a + b + 2)
+    for x in (math.nextafter(border, 0), border, math.nextafter(border, 1), math.nextafter(border, 1) * (1 + 3e-16)):
+        for rest in (1 - x, math.nextafter(1 - x, 1)):
+            assert beta_ratio(x, rest, a, b) == pytest.approx(float(betainc(a, b, x)), rel=1e-12)
+
+
+def test_a_quantile_beyond_all_floats_is_their_end() -> None:
+    assert f_quantile(0.975, 3, 0.001) > 1e270
+    assert chi2_quantile(0.025, 0.001) < 1e-300
+
+
 def test_the_ends_of_the_shares() -> None:
     assert beta_ratio(0.0, 1.0, 2.0, 3.0) == 0.0
     assert beta_ratio(1.0, 0.0, 2.0, 3.0) == 1.0
