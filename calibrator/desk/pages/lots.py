@@ -20,6 +20,7 @@ from calibrator.desk.pages.lots_table import LOT_ROLE, LotsModel
 from calibrator.desk.parts import button, card, column, label, row, scrolled, show_as_rows
 from calibrator.desk.standing import LotStanding, LotState, Standing, standing
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.later import Later
 from calibrator.model import Farm, Lot, Scoop
 
 if TYPE_CHECKING:
@@ -43,12 +44,16 @@ class LotsPage(Page):
         self._existing = ""
         self._make_table()
         self.detail = LotDetail(desk)
-        self.form = LotForm(desk)
+        self._form = Later(partial(LotForm, desk))
         self._make_buttons()
         self.stack = QStackedWidget()
         self.stack.addWidget(self._table_part())
         self.stack.addWidget(self._form_part())
         self.body.addWidget(self.stack, 1)
+
+    @property
+    def form(self) -> LotForm:
+        return self._form.content
 
     def reload(self) -> None:
         farm = self.desk.farm
@@ -60,8 +65,9 @@ class LotsPage(Page):
         self.filters.offer(self._now.lots)
         self.model.show(self._now.lots, self.desk.records.every(Scoop, farm.id), self.desk.system)
         self._choose(self._chosen)
-        if not self.form.typed:
-            self.form.load(self.form.thing)
+        form = self._form.made
+        if form is not None and not form.typed:
+            form.load(form.thing)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """On a narrow page the product counts more than how many bags came; those are told beneath."""
@@ -121,7 +127,8 @@ class LotsPage(Page):
 
     def pending(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""
-        return self._form_heading.text() if self.form.typed else ""
+        form = self._form.made
+        return self._form_heading.text() if form is not None and form.typed else ""
 
     def _make_table(self) -> None:
         self.model = LotsModel(self)
@@ -194,7 +201,7 @@ class LotsPage(Page):
     def _form_part(self) -> QWidget:
         self._form_heading = label("", "heading")
         inner = QWidget()
-        inside = column(card(self._form_heading, self.form), None)
+        inside = column(card(self._form_heading, self._form), None)
         inside.setContentsMargins(0, 0, SPACE, 0)
         inner.setLayout(inside)
         part = QWidget()

@@ -32,6 +32,7 @@ from calibrator.desk.sheets import (
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing, outdated_sheets, standing
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.later import Later
 from calibrator.model import Farm, Lot, Plan, PrintKind, Vessel
 from calibrator.prints.chart_facts import TwoLots
 from calibrator.science.errors import CannotCompute
@@ -65,10 +66,11 @@ class TablesPage(Page):
         self.new = button(self.tr("&New plan"), self._begin_plan)
         self.change = button(self.tr("&Change plan"), self._change_plan)
         self.print = button(self.tr("P&rint"), self._show_paper, "main")
-        self.view, self.form, self.paper = SheetView(self._today), PlanForm(desk), PaperPanel(desk)
+        self.view = SheetView(self._today)
+        self._form, self._paper = Later(self._make_form), Later(self._make_paper)
         self._empty = self._make_empty()
         self._stack = QStackedWidget()
-        for widget in (self._empty, self.view, self.form, self.paper):
+        for widget in (self._empty, self.view, self._form, self._paper):
             self._stack.addWidget(widget)
         self._lay_out()
         self._stack.currentChanged.connect(self._say_where)
@@ -81,10 +83,14 @@ class TablesPage(Page):
         self.view.lot_bar.left_typed.connect(self._tell_both)
         self.view.day_bar.feeding_chosen.connect(self._choose_feeding)
         self.view.day_bar.cold_switched.connect(self._switch_cold)
-        self.form.kept.connect(self._plan_kept)
-        self.form.left.connect(self._back)
-        self.paper.left.connect(self._back)
-        self.paper.wants_plan.connect(self._begin_plan)
+
+    @property
+    def form(self) -> PlanForm:
+        return self._form.content
+
+    @property
+    def paper(self) -> PaperPanel:
+        return self._paper.content
 
     def reload(self) -> None:
         farm = self.desk.farm
@@ -101,9 +107,9 @@ class TablesPage(Page):
             self.view.show_trouble(in_words(error))
         self._take_plan(self._plan.id if self._plan else "")
         self._fill_plans()
-        if self._stack.currentWidget() is self.paper:
+        if self._stack.currentWidget() is self._paper:
             self.paper.reload()
-        elif self._stack.currentWidget() is not self.form:
+        elif self._stack.currentWidget() is not self._form:
             self._back()
 
     def open(self, thing_id: str) -> None:
@@ -127,11 +133,12 @@ class TablesPage(Page):
 
     def pending(self) -> str:
         """What is typed here and not kept yet; counts of calves are kept by leaving."""
-        return self.form.heading.text() if self.form.typed else ""
+        form = self._form.made
+        return form.heading.text() if form is not None and form.typed else ""
 
     def leave(self) -> bool:
         self._keep_calves()
-        return self.form.leave() if self._stack.currentWidget() is self.form else True
+        return self.form.leave() if self._stack.currentWidget() is self._form else True
 
     def _lay_out(self) -> None:
         self.body.removeWidget(self.title)
@@ -148,6 +155,18 @@ class TablesPage(Page):
         head.addWidget(self._tools, 3)
         self.body.addLayout(head)
         self.body.addWidget(self._stack, 1)
+
+    def _make_form(self) -> PlanForm:
+        form = PlanForm(self.desk)
+        form.kept.connect(self._plan_kept)
+        form.left.connect(self._back)
+        return form
+
+    def _make_paper(self) -> PaperPanel:
+        paper = PaperPanel(self.desk)
+        paper.left.connect(self._back)
+        paper.wants_plan.connect(self._begin_plan)
+        return paper
 
     def _make_empty(self) -> QWidget:
         words = label(
@@ -343,7 +362,7 @@ class TablesPage(Page):
     def _edit(self, plan: Plan | None) -> None:
         self.form.edit(plan)
         self._tools.hide()
-        self._stack.setCurrentWidget(self.form)
+        self._stack.setCurrentWidget(self._form)
         self.form.begin()
 
     def _plan_kept(self, plan_id: str) -> None:
@@ -361,10 +380,10 @@ class TablesPage(Page):
 
     def _bring_up_paper(self) -> None:
         self._tools.hide()
-        self._stack.setCurrentWidget(self.paper)
+        self._stack.setCurrentWidget(self._paper)
 
     def _say_where(self) -> None:
-        papers = self._stack.currentWidget() is self.paper
+        papers = self._stack.currentWidget() is self._paper
         self.title.setText(self.tr("Labels, charts and sheets") if papers else self.tr("Batch tables"))
 
     def _see_changes(self) -> None:

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import partial
+
 from PySide6.QtGui import QKeySequence, QShortcut, QUndoStack
-from PySide6.QtWidgets import QStackedWidget, QWidget
+from PySide6.QtWidgets import QScrollArea, QStackedWidget, QWidget
 
 from calibrator.desk.alone import tell_or_wait
 from calibrator.desk.context import Desk
@@ -21,6 +24,7 @@ from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.weigh_in.step_tools import StepTools
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.weigh_in.strip import StepStrip
+from calibrator.desk.widgets.later import Later, take_turn
 from calibrator.model import FillWay, Lot, Step, WeighIn, new_id
 
 
@@ -36,15 +40,12 @@ class WeighInPage(Page):
         self._strip.chosen.connect(self.open_step)
         self._chooser = LotChooser(desk)
         self._chooser.begin.connect(self.open)
-        self._views = self._make_views()
+        self._views = _Views(self._make_view)
         self._stack = QStackedWidget()
         self._stack.addWidget(self._chooser)
-        self._areas = {step: scrolled(view) for step, view in self._views.items()}
-        for step, view in self._views.items():
-            view.ready.connect(self.next_step)
-            if (work := of_step(step)) is not None:
-                view.show_how(work)
-            self._stack.addWidget(self._areas[step])
+        self._areas = {Step(step): Later(partial(self._make_area, Step(step))) for step in STEPS}
+        for area in self._areas.values():
+            self._stack.addWidget(area)
         self._missing = label("", "quiet", wrap=False)
         self._back = button(self.tr("Bac&k"), self.previous_step)
         self._next = button(self.tr("Ne&xt"), self.next_step, "main")
@@ -53,9 +54,9 @@ class WeighInPage(Page):
         foot = row(self._back, self._leave, None, self._missing, self._next)
         foot.setContentsMargins(0, 0, 0, 0)
         self._foot.setLayout(foot)
-        head = row(self.title, *(view.tools for view in self._views.values()))
-        head.setStretch(0, 1)
-        self.body.insertLayout(0, head)
+        self._head = row(self.title)
+        self._head.setStretch(0, 1)
+        self.body.insertLayout(0, self._head)
         self.body.addWidget(self._strip)
         self.body.addWidget(self._stack, 1)
         self.body.addWidget(self._foot)
@@ -63,24 +64,38 @@ class WeighInPage(Page):
             shortcut = QShortcut(QKeySequence(keys), self)
             shortcut.activated.connect(slot)
 
-    def _make_views(self) -> dict[Step, StepView]:
-        level_hands = self.tr(
-            "Dip, heap, and strike off with a straight edge. No tapping, no pressing. Two fills from each of four "
-            "bags: type the weight, press Enter."
-        )
-        mark_hands = self.tr(
-            "Fill to the new line, level it with one shake, read it at eye level. Type the weight, press Enter."
-        )
-        return {
-            Step.LOT: StepLot(self.desk),
-            Step.SCOOP_AND_SCALE: StepTools(self.desk),
-            Step.LEVEL_FILLS: StepFills(self.desk, FillWay.LEVEL, level_hands, self._undo, LevelPanel()),
-            Step.MARK: StepMark(self.desk),
-            Step.FILLS_TO_MARK: StepFills(
-                self.desk, FillWay.TO_MARK, mark_hands, self._undo, ToMarkPanel(self._move_line)
-            ),
-            Step.SIGN_OFF: StepSignOff(self.desk),
+    def _make_area(self, step: Step) -> QScrollArea:
+        return scrolled(self._views[step])
+
+    def _make_view(self, step: Step) -> StepView:
+        """Put a step together when it is first worked at: six of them would hold up the page."""
+        view = self._step_view(step)
+        view.ready.connect(self.next_step)
+        if (work := of_step(step)) is not None:
+            view.show_how(work)
+        self._head.addWidget(view.tools)
+        take_turn(view.tools, self.title)
+        return view
+
+    def _step_view(self, step: Step) -> StepView:
+        if step is Step.LEVEL_FILLS:
+            hands = self.tr(
+                "Dip, heap, and strike off with a straight edge. No tapping, no pressing. Two fills from each of four "
+                "bags: type the weight, press Enter."
+            )
+            return StepFills(self.desk, FillWay.LEVEL, hands, self._undo, LevelPanel())
+        if step is Step.FILLS_TO_MARK:
+            hands = self.tr(
+                "Fill to the new line, level it with one shake, read it at eye level. Type the weight, press Enter."
+            )
+            return StepFills(self.desk, FillWay.TO_MARK, hands, self._undo, ToMarkPanel(self._move_line))
+        plain: dict[Step, Callable[[Desk], StepView]] = {
+            Step.LOT: StepLot,
+            Step.SCOOP_AND_SCALE: StepTools,
+            Step.MARK: StepMark,
+            Step.SIGN_OFF: StepSignOff,
         }
+        return plain[step](self.desk)
 
     def open(self, thing_id: str) -> None:
         """Take up a lot's weigh-in where it was left, or begin one; with no lot, go on with the one in hand."""
@@ -102,7 +117,8 @@ class WeighInPage(Page):
 
     def pending(self) -> str:
         """What is typed in the open step and not entered."""
-        return self._views[self.guide.step].pending() if self.guide else ""
+        view = self._views.get(self.guide.step) if self.guide else None
+        return view.pending() if view else ""
 
     def close_guide(self) -> None:
         """Put the weigh-in aside; it is kept where it stands."""
@@ -174,10 +190,10 @@ class WeighInPage(Page):
             return
         step = guide.step
         self.title.setText(words.title(guide))
+        view, _area = self._views[step], self._areas[step].content
         self._strip.show()
         self._foot.show()
         self._strip.show_place(step, guide.reachable())
-        view = self._views[step]
         self._stack.setCurrentWidget(self._areas[step])
         self._show_tools(view)
         view.show_guide(guide)
@@ -202,3 +218,15 @@ class WeighInPage(Page):
         if guide is not None and guide.findings.check is not None:
             self.desk.attempt(guide.take_next_line)
             self._focus_first()
+
+
+class _Views(dict[Step, StepView]):
+    """The views of the steps, each made when it is first asked for."""
+
+    def __init__(self, make: Callable[[Step], StepView]) -> None:
+        super().__init__()
+        self._make = make
+
+    def __missing__(self, step: Step) -> StepView:
+        self[step] = made = self._make(step)
+        return made

@@ -22,6 +22,7 @@ from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.sample import open_sample_season
 from calibrator.desk.standing import FirstStep, first_step
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.later import Later
 from calibrator.model import Farm, Lot, Scale, Scoop, UnitSystem, new_id
 
 T = TypeVar("T", Lot, Scale, Scoop)
@@ -84,11 +85,9 @@ class WelcomePage(Page):
         self.body.removeWidget(self.title)
         self._step: FirstStep | None = None
         self.farm_step = FarmStep(desk)
-        self.scale_form, self.scoop_form, self.lot_form = (
-            ScaleForm(desk, self.tr("Kitchen scale")),
-            ScoopForm(desk),
-            LotForm(desk, brief=True),
-        )
+        self._scale = Later(partial(ScaleForm, desk, self.tr("Kitchen scale")))
+        self._scoop = Later(partial(ScoopForm, desk))
+        self._lot = Later(partial(LotForm, desk, brief=True))
         self._place = label("", "quiet")
         self._heading = label("", "heading")
         self._about = label("")
@@ -98,6 +97,18 @@ class WelcomePage(Page):
         self.next_button = button(self.tr("Keep and go &on"), self.keep, "main")
         self.farm_step.name.entered.connect(self.keep)
         self._lay_out()
+
+    @property
+    def scale_form(self) -> ScaleForm:
+        return self._scale.content
+
+    @property
+    def scoop_form(self) -> ScoopForm:
+        return self._scoop.content
+
+    @property
+    def lot_form(self) -> LotForm:
+        return self._lot.content
 
     @property
     def step(self) -> FirstStep:
@@ -124,8 +135,8 @@ class WelcomePage(Page):
 
     def pending(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""
-        forms = (self.scale_form, self.scoop_form, self.lot_form)
-        return self._heading.text() if any(form.typed for form in forms) else ""
+        forms = (self._scale.made, self._scoop.made, self._lot.made)
+        return self._heading.text() if any(form is not None and form.typed for form in forms) else ""
 
     def _keep_farm(self) -> None:
         made = self.farm_step.made()
@@ -232,7 +243,7 @@ class WelcomePage(Page):
 
     def _lay_out(self) -> None:
         self._stack = QStackedWidget()
-        for part in (self.farm_step, self.scale_form, self.scoop_form, self.lot_form):
+        for part in (self.farm_step, self._scale, self._scoop, self._lot):
             inner = QWidget()
             inside = column(part, None)
             inside.setContentsMargins(0, 0, SPACE, 0)
