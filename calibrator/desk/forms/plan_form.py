@@ -6,7 +6,7 @@ from dataclasses import replace
 from functools import partial
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QFrame, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
@@ -24,6 +24,7 @@ from calibrator.desk.table_words import hot, scald_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.desk.widgets.fold import Fold
+from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import Plan, PlanGroup, Scoop, UnitSystem, Vessel, new_id
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import Powder
@@ -325,7 +326,7 @@ class PlanForm(QWidget):
             lowest=0.0,
             highest=MOST_ALLOWANCE_PCT,
         )
-        self.vessel = QComboBox()
+        self.vessel = NameChoice()
         self.vessel.activated.connect(self._typed)
         self._vessel = Captioned(self.tr("Mi&xed in"), self.vessel, self.tr("Vessels are entered in the set-up."))
 

@@ -17,6 +17,7 @@ from calibrator.desk.refusals import in_words
 from calibrator.desk.scoop_names import scoop_title
 from calibrator.desk.scoop_volume import ScoopVolume, scoop_volume, with_known_water
 from calibrator.desk.speech import decimal_comma
+from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
 from calibrator.model import Scale, Scoop, Shape, UnitSystem, new_id
 from calibrator.science.errors import CannotCompute
@@ -43,7 +44,7 @@ class ScoopForm(Form[Scoop]):
         self.name = TextField(self.tr("Name of the scoop"), self.tr("As painted on it."))
         told = self.tr("What an eye or a hand knows it by: red tape, a number burned in.")
         self.told_by = TextField(self.tr("How it is told apart"), told, longest=LONGEST_MARKING)
-        self.replaces = QComboBox()
+        self.replaces = NameChoice()
         self.replaces.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.replaces.setMinimumContentsLength(SHORTEST_CHOICE)
         self._replaces = Captioned(self.tr("Takes the place of"), self.replaces)

@@ -16,6 +16,7 @@ from calibrator.desk.parts import row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.theme import ROWS, SPACE
 from calibrator.desk.widgets.count_field import CountField
+from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import Plan, PlanGroup, Vessel
 from calibrator.science.check import TOLERANCE_SHARE
 from calibrator.units import Kind
@@ -33,7 +34,7 @@ class BatchForm(QWidget):
         self.desk = desk
         self._now: FarmNow | None = None
         self._own_target = False
-        self.group, self.vessel = QComboBox(), QComboBox()
+        self.group, self.vessel = NameChoice(), NameChoice()
         for choice in (self.group, self.vessel):
             choice.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             choice.setMinimumContentsLength(9)

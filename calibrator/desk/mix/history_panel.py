@@ -37,6 +37,7 @@ from calibrator.desk.mix_table import history_table
 from calibrator.desk.parts import button, card, column, label, row, show_as_rows
 from calibrator.desk.table_headings import in_words
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import BagCount, Farm, MixCheck
 from calibrator.records.errors import TableNotWritten
 from calibrator.records.table_file import write_csv
@@ -58,7 +59,7 @@ class HistoryPanel(QWidget):
         self._counted: list[Counted] = []
         self._plot: CheckPlot | None = None
         self.finding, self.meaning = label("", "heading"), label("", "quiet")
-        self.lots, self.feeders = QComboBox(), QComboBox()
+        self.lots, self.feeders = NameChoice(), NameChoice()
         for choice in (self.lots, self.feeders):
             choice.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             choice.setMinimumContentsLength(12)

@@ -6,7 +6,7 @@ from dataclasses import replace
 from functools import partial
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
@@ -23,6 +23,7 @@ from calibrator.desk.parts import button, card, label, row, scrolled
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.saying import Held
 from calibrator.model import InstrumentKind, ReferenceMix, UnitSystem, new_id
 from calibrator.science.errors import CannotCompute
@@ -43,7 +44,7 @@ class LinePanel(QWidget):
         self._now: FarmNow | None = None
         self._tools: Tools | None = None
         self._mixes: list[ReferenceMix] = []
-        self.which = QComboBox()
+        self.which = NameChoice()
         self.which.activated.connect(self._show)
         self.total = Amount(desk, self.tr("Make so much of each"), Kind.MASS, within=MIX_G, hint="")
         self.recipes = Held()

@@ -18,6 +18,7 @@ from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing
 from calibrator.desk.theme import ROWS, SPACE
+from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import Lot
 
 
@@ -30,7 +31,7 @@ class OccasionForm(QWidget):
         super().__init__()
         self.desk = desk
         self._offered: tuple[Offered, ...] = ()
-        self.lot = QComboBox()
+        self.lot = NameChoice()
         self.lot.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.lot.setMinimumContentsLength(9)
         self.lot.setPlaceholderText(self.tr("choose a lot"))

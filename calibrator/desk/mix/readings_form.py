@@ -15,6 +15,7 @@ from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.mix_tools import Tools
 from calibrator.desk.parts import row
 from calibrator.desk.theme import ROWS, SPACE
+from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import Instrument, InstrumentKind, Pail, Reading, ReadingKind, UnitSystem, Vessel
 from calibrator.units import Kind
 from calibrator.units.bare import Bare
@@ -34,9 +35,9 @@ class ReadingsForm(QWidget):
         super().__init__()
         self.desk = desk
         self._tools: Tools | None = None
-        self.refractometer, self.hydrometer, self.jug = QComboBox(), QComboBox(), QComboBox()
-        self.thermometer = QComboBox()
-        self.scale = QComboBox()
+        self.refractometer, self.hydrometer, self.jug = NameChoice(), NameChoice(), NameChoice()
+        self.thermometer = NameChoice()
+        self.scale = NameChoice()
         self.scale.addItem(self.tr("°Brix"), ReadingKind.BRIX)
         self.scale.addItem(self.tr("SG (sugar scale)"), ReadingKind.REFRACTOMETER_SG)
         self.first = BareField(self.tr("First pail: drops, in °Brix"), DROPS, 1)

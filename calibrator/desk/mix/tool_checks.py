@@ -20,6 +20,7 @@ from calibrator.desk.mix_words import number, weighed
 from calibrator.desk.parts import button, card, clear, label, row, scrolled
 from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.saying import Held
 from calibrator.model import Instrument, InstrumentCheck, InstrumentCheckKind, InstrumentKind, UnitSystem, new_id
 from calibrator.science.errors import CannotCompute
@@ -52,7 +53,7 @@ class ToolChecks(QWidget):
         self._tools: Tools | None = None
         self._step_g = 1.0
         self._solution: KnownSolution | None = None
-        self.which = QComboBox()
+        self.which = NameChoice()
         self.which.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.which.activated.connect(self._show_tool)
         self.state = label("", "tag", wrap=False)

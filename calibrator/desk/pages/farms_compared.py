@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
-from PySide6.QtWidgets import QComboBox, QDialog, QHeaderView, QTableWidget, QTableWidgetItem, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QHeaderView, QTableWidget, QTableWidgetItem, QVBoxLayout, QWidget
 
 from calibrator.desk import shown
 from calibrator.desk.context import Desk
@@ -14,6 +14,7 @@ from calibrator.desk.parts import button, clear, column, label, row, scrolled
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE, tokens
+from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import Farm, SeasonLot
 from calibrator.records import season_lots
 from calibrator.science.farms_compared import FarmDensity, FarmsCompared, SharedLot, between, compare_farms, products
@@ -84,7 +85,7 @@ class FarmsPanel(QWidget):
         self.desk = desk
         self._lots: dict[str, list[SeasonLot]] = {}
         self._names: dict[str, str] = {}
-        self.product = QComboBox()
+        self.product = NameChoice()
         self.product.activated.connect(self._look)
         self._product = Captioned(self.tr("Product"), self.product)
         self.none = label(

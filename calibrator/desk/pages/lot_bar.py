@@ -16,6 +16,7 @@ from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.words import marks_words
 from calibrator.model import UnitSystem
@@ -36,7 +37,7 @@ class LotBar(QFrame):
         self.setProperty("kind", "card")
         self._others: list[str] = []
         self._shown_id = ""
-        self.lots = QComboBox()
+        self.lots = NameChoice()
         self.lots.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.lots.setAccessibleName(self.tr("Table for the lot"))
         self._caption = label(self.tr("Table for the l&ot"), wrap=False)

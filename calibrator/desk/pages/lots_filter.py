@@ -19,6 +19,7 @@ from calibrator.desk.pages.lots_table import SORT_ROLE, LotsModel
 from calibrator.desk.plain_text import LONGEST_LINE, on_screen
 from calibrator.desk.standing import LotStanding, LotState
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.words import state_words
 
 
@@ -56,7 +57,7 @@ class LotsFilterBoxes(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self.product, self.year, self.state = QComboBox(), QComboBox(), QComboBox()
+        self.product, self.year, self.state = NameChoice(), NameChoice(), NameChoice()
         self.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Preferred)
         line = QHBoxLayout(self)
         line.setContentsMargins(0, 0, 0, 0)

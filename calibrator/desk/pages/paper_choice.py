@@ -27,6 +27,7 @@ from calibrator.desk.parts import clear, label
 from calibrator.desk.theme import SPACE
 from calibrator.desk.tongues import PAPER_LANGUAGES, on_paper
 from calibrator.desk.widgets.count_field import CountField
+from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import Paper, Plan, Scoop
 
 MOST_COPIES = 20
@@ -48,7 +49,7 @@ class PaperChoice(QFrame):
         for choice in (self.labels, self.chart, self.sheet):
             self._kinds.addButton(choice)
         self.chart.setChecked(True)
-        self.plan = QComboBox()
+        self.plan = NameChoice()
         self._plan = Captioned(self.tr("Pla&n"), self.plan, speaks=False)
         self._scoops = QWidget()
         self._scoop_list = QVBoxLayout(self._scoops)

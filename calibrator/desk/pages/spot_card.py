@@ -22,6 +22,7 @@ from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.spots import SpotFacts, SpotFindings, read_spots, spot_doubt, spot_findings
 from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.words import way_words
 from calibrator.model import FillWay, Mark, Scoop, SignOff, SpotFill, new_id
 from calibrator.records.entries import Added, Struck
@@ -43,7 +44,7 @@ class SpotCard(QFrame):
         self._newest: SpotFill | None = None
         self._facts: dict[str, SpotFacts] = {}
         self.setProperty("kind", "card")
-        self.scoop = QComboBox()
+        self.scoop = NameChoice()
         self.scoop.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self._scoop_box = Captioned(self.tr("Scoop"), self.scoop)
         self.level = QRadioButton(self.tr("Struck le&vel"))

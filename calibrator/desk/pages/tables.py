@@ -33,6 +33,7 @@ from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing, outdated_sheets, standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.later import Later
+from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import Farm, Lot, Plan, PrintKind, Vessel
 from calibrator.prints.chart_facts import TwoLots
 from calibrator.science.errors import CannotCompute
@@ -58,7 +59,7 @@ class TablesPage(Page):
         self._feeding = 0
         self._lot_id = ""  # whose table is shown; blank: that of the lot in use
         self._seen: set[str] = set()
-        self.plans = QComboBox()
+        self.plans = NameChoice()
         self.plans.setAccessibleName(self.tr("Plan"))
         self.plans.setMinimumWidth(200)
         self.plans.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)

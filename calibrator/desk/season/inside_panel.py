@@ -17,6 +17,7 @@ from calibrator.desk.season.facts import Bag, SeasonFacts
 from calibrator.desk.season.words import mass_text, share_text, signed_share
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import UnitSystem
 from calibrator.science.within_lot import Inside, InsideLot
 from calibrator.units import Kind
@@ -36,7 +37,7 @@ class InsidePanel(QWidget):
         self.desk = desk
         self._facts: SeasonFacts | None = None
         self._plot: XyPlot | None = None
-        self.lots = QComboBox()
+        self.lots = NameChoice()
         self.lots.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.lots.setMinimumContentsLength(22)
         self.lots.setMaxVisibleItems(16)

@@ -13,6 +13,7 @@ from calibrator.desk.scoop_names import names_on_paper
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
 from calibrator.desk.trial.work import Setting
+from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import Farm, FeederTrial, FillWay, Lot, Scale, Scoop
 from calibrator.records import Records
 
@@ -26,8 +27,8 @@ class TrialChoice(QWidget):
     def __init__(self, records: Records, farm: Farm) -> None:
         super().__init__()
         self._records, self._farm = records, farm
-        self.lot, self.scoop, self.scale, self.way = QComboBox(), QComboBox(), QComboBox(), QComboBox()
-        self.past = QComboBox()
+        self.lot, self.scoop, self.scale, self.way = NameChoice(), NameChoice(), NameChoice(), NameChoice()
+        self.past = NameChoice()
         self.way.addItem(self.tr("struck level"), FillWay.LEVEL.value)
         self.way.addItem(self.tr("to the line"), FillWay.TO_MARK.value)
         self.past.activated.connect(self._choose)

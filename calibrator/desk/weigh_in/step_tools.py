@@ -12,6 +12,7 @@ from calibrator.desk.plain_text import on_screen
 from calibrator.desk.scoop_names import scoop_title
 from calibrator.desk.weigh_in import words
 from calibrator.desk.weigh_in.step_view import StepView, show_kept
+from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import Mark, Scale, Scoop
 from calibrator.units import Kind
@@ -30,8 +31,8 @@ class StepTools(StepView):
                 "shows the powder alone. If you have a check weight, weigh it too."
             ),
         )
-        self._scoop = QComboBox()
-        self._scale = QComboBox()
+        self._scoop = NameChoice()
+        self._scale = NameChoice()
         self._zeroed = QCheckBox(self.tr("The scale stands le&vel and shows zero with the empty scoop on it"))
         self._target = self._quantity(Kind.MASS, self.tr("Target weight"))
         self._nominal = self._quantity(Kind.MASS, self.tr("Check weight"), required=False)

@@ -1,0 +1,37 @@
+"""A choice among names that people chose: closed, one too long ends in dots; open, every one is read whole."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QPaintEvent
+from PySide6.QtWidgets import QComboBox, QStyle, QStyleOptionComboBox, QStylePainter
+
+_AROUND_PX = 40  # frame, scroll bar and air of the open list
+
+
+class NameChoice(QComboBox):
+    """As `QComboBox`; only what is painted is shortened, and the list opens as wide as its names."""
+
+    def shown_text(self) -> str:
+        """What stands in the closed box."""
+        option = QStyleOptionComboBox()
+        self.initStyleOption(option)
+        return self._shortened(option)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        option = QStyleOptionComboBox()
+        self.initStyleOption(option)
+        option.currentText = self._shortened(option)
+        painter = QStylePainter(self)
+        painter.drawComplexControl(QStyle.ComplexControl.CC_ComboBox, option)
+        painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
+
+    def showPopup(self) -> None:  # noqa: N802
+        widest = max(self.view().sizeHintForColumn(0) + _AROUND_PX, self.width())
+        self.view().setMinimumWidth(min(widest, self.screen().availableGeometry().width()))
+        super().showPopup()
+
+    def _shortened(self, option: QStyleOptionComboBox) -> str:
+        part = QStyle.SubControl.SC_ComboBoxEditField
+        room = self.style().subControlRect(QStyle.ComplexControl.CC_ComboBox, option, part, self).width()
+        return self.fontMetrics().elidedText(option.currentText, Qt.TextElideMode.ElideRight, room)
