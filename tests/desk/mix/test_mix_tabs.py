@@ -6,10 +6,9 @@ from dataclasses import replace
 from datetime import UTC, datetime
 
 import pytest
-from answers import Answers
 from herd import Herd
 from keys import mnemonics, nameless
-from mix_hands import NOW, kept_check, mix_desk, mix_herd, mix_page, refractometer, type_in, zeroed
+from mix_hands import NOW, kept_check, refractometer, type_in, zeroed
 from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
@@ -21,24 +20,8 @@ from calibrator.model import (
     UnitSystem,
     new_id,
 )
-from calibrator.records import Records
 
 RAIL = "TLWBES"
-
-
-@pytest.fixture
-def herd(records: Records) -> Herd:
-    return mix_herd(records)
-
-
-@pytest.fixture
-def desk(qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> Desk:
-    return mix_desk(qapp, records, answers)
-
-
-@pytest.fixture
-def page(qtbot: QtBot, desk: Desk) -> MixCheckPage:
-    return mix_page(qtbot, desk)
 
 
 def test_every_tab_has_its_keys_and_names(qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk) -> None:

@@ -9,9 +9,8 @@ from pathlib import Path
 import pytest
 from answers import Answers
 from herd import FIRST_DAY, OZ_G, Herd
-from mix_hands import kept_check, mix_desk, mix_herd, mix_page
+from mix_hands import kept_check
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
@@ -21,22 +20,6 @@ from calibrator.model import (
     MixCheck,
     new_id,
 )
-from calibrator.records import Records
-
-
-@pytest.fixture
-def herd(records: Records) -> Herd:
-    return mix_herd(records)
-
-
-@pytest.fixture
-def desk(qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> Desk:
-    return mix_desk(qapp, records, answers)
-
-
-@pytest.fixture
-def page(qtbot: QtBot, desk: Desk) -> MixCheckPage:
-    return mix_page(qtbot, desk)
 
 
 def test_history_by_day_feeder_and_lot_and_as_a_table(

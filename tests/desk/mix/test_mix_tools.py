@@ -3,11 +3,9 @@
 from __future__ import annotations
 
 import pytest
-from answers import Answers
 from herd import Herd
-from mix_hands import labels, mix_desk, mix_herd, mix_page, refractometer, type_in
+from mix_hands import labels, refractometer, type_in
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
@@ -19,22 +17,6 @@ from calibrator.model import (
     InstrumentKind,
     new_id,
 )
-from calibrator.records import Records
-
-
-@pytest.fixture
-def herd(records: Records) -> Herd:
-    return mix_herd(records)
-
-
-@pytest.fixture
-def desk(qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> Desk:
-    return mix_desk(qapp, records, answers)
-
-
-@pytest.fixture
-def page(qtbot: QtBot, desk: Desk) -> MixCheckPage:
-    return mix_page(qtbot, desk)
 
 
 def test_a_refractometer_is_entered_and_checked_by_keys(qtbot: QtBot, page: MixCheckPage, desk: Desk) -> None:

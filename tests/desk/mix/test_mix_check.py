@@ -8,7 +8,7 @@ from datetime import timedelta
 import pytest
 from answers import Answers
 from herd import GAL_ML, Herd, group
-from mix_hands import NOW, labels, mix_desk, mix_herd, mix_page, own_line, refractometer, type_in, zeroed
+from mix_hands import NOW, labels, own_line, refractometer, type_in, zeroed
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
@@ -35,21 +35,6 @@ from calibrator.science.correction import Add
 from calibrator.science.solids import SolidsFrom
 
 RAIL = "TLWBES"
-
-
-@pytest.fixture
-def herd(records: Records) -> Herd:
-    return mix_herd(records)
-
-
-@pytest.fixture
-def desk(qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> Desk:
-    return mix_desk(qapp, records, answers)
-
-
-@pytest.fixture
-def page(qtbot: QtBot, desk: Desk) -> MixCheckPage:
-    return mix_page(qtbot, desk)
 
 
 def test_the_batch_is_the_charts_and_the_verdict_comes_while_typing(qtbot: QtBot, page: MixCheckPage) -> None:

@@ -7,16 +7,13 @@ from collections.abc import Iterator
 from datetime import timedelta
 
 import pytest
-from answers import Answers
 from herd import FIRST_DAY, Herd, group
 from mix_hands import type_in
 from PySide6.QtCore import QLocale, Qt
 from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
-from calibrator.desk.context import Desk
 from calibrator.desk.pages.mix_check import MixCheckPage
-from calibrator.desk.theme import Theme
 from calibrator.model import (
     Cylinder,
     Instrument,
@@ -52,19 +49,6 @@ def herd(records: Records) -> Herd:
         (InstrumentKind.THERMOMETER, {"division": 0.5}),
     ):
         records.keep(Instrument(id=new_id(), farm_id=made.farm.id, name=kind, kind=kind, **more))
-    return made
-
-
-@pytest.fixture
-def page(qtbot: QtBot, qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> MixCheckPage:
-    if qapp.property("tokens") is None:
-        Theme(qapp)
-    desk = Desk(records, answers, clock=lambda: NOW)
-    made = MixCheckPage(desk)
-    qtbot.addWidget(made)
-    desk.changed.connect(made.reload)
-    made.reload()
-    made.show()
     return made
 
 

@@ -6,11 +6,9 @@ from dataclasses import replace
 from datetime import date
 
 import pytest
-from answers import Answers
 from herd import OZ_G, Herd, group
-from mix_hands import labels, mix_desk, mix_herd, mix_page, type_in
+from mix_hands import labels, type_in
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
@@ -21,22 +19,6 @@ from calibrator.model import (
     Plan,
     new_id,
 )
-from calibrator.records import Records
-
-
-@pytest.fixture
-def herd(records: Records) -> Herd:
-    return mix_herd(records)
-
-
-@pytest.fixture
-def desk(qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> Desk:
-    return mix_desk(qapp, records, answers)
-
-
-@pytest.fixture
-def page(qtbot: QtBot, desk: Desk) -> MixCheckPage:
-    return mix_page(qtbot, desk)
 
 
 def test_a_count_of_bags_by_keys(qtbot: QtBot, page: MixCheckPage, desk: Desk) -> None:

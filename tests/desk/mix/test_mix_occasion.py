@@ -6,18 +6,14 @@ from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
 
 import pytest
-from answers import Answers
 from herd import FIRST_DAY, Herd, group
 from mix_hands import type_in
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.clock_times import TimeNotUnderstood, read_time
-from calibrator.desk.context import Desk
 from calibrator.desk.mix_occasion import Wrong, moment, wrong_with
 from calibrator.desk.pages.mix_check import MixCheckPage
-from calibrator.desk.theme import Theme
 from calibrator.model import Lot, MixCheck, new_id
 from calibrator.records import Records
 
@@ -30,19 +26,6 @@ def herd(records: Records) -> Herd:
     made.sign("25-0112A", 0.50)
     made.sign("25-0202B", 0.56)
     made.plan("Morning milk", group(80, "hutches"))
-    return made
-
-
-@pytest.fixture
-def page(qtbot: QtBot, qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> MixCheckPage:
-    if qapp.property("tokens") is None:
-        Theme(qapp)
-    desk = Desk(records, answers, clock=lambda: NOW)
-    made = MixCheckPage(desk)
-    qtbot.addWidget(made)
-    desk.changed.connect(made.reload)
-    made.reload()
-    made.show()
     return made
 
 

@@ -3,11 +3,9 @@
 from __future__ import annotations
 
 import pytest
-from answers import Answers
 from herd import Herd
-from mix_hands import NOW, mix_desk, mix_herd, mix_page, own_line, refractometer, type_in, zeroed
+from mix_hands import NOW, own_line, refractometer, type_in, zeroed
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
@@ -16,22 +14,6 @@ from calibrator.model import (
     ReferenceMix,
     new_id,
 )
-from calibrator.records import Records
-
-
-@pytest.fixture
-def herd(records: Records) -> Herd:
-    return mix_herd(records)
-
-
-@pytest.fixture
-def desk(qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> Desk:
-    return mix_desk(qapp, records, answers)
-
-
-@pytest.fixture
-def page(qtbot: QtBot, desk: Desk) -> MixCheckPage:
-    return mix_page(qtbot, desk)
 
 
 def test_the_walk_through_makes_an_own_line_by_keys(qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk) -> None:
