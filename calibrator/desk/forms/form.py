@@ -9,8 +9,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QAbstractButton, QComboBox, QLineEdit, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
-from calibrator.desk.forms.amount import Amount
-from calibrator.desk.forms.fields import TextField
+from calibrator.desk.forms.enter import enter_moves_on
 from calibrator.desk.theme import ROWS
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import Instrument, Lot, Scale, Scoop, Vessel
@@ -46,10 +45,7 @@ class Form(QWidget, Generic[N]):
 
     def enter_moves_on(self) -> None:
         """Enter in a field goes on to the next one; nothing is kept by it."""
-        for text in self.findChildren(TextField):
-            text.entered.connect(self._to_next)
-        for amount in self.findChildren(Amount):
-            amount.entered.connect(self._to_next)
+        enter_moves_on(self, self._to_next)
 
     def _to_next(self) -> None:
         for _ in self.findChildren(QAbstractButton):

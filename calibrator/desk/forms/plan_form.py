@@ -12,6 +12,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.cold_fields import ColdFields
+from calibrator.desk.forms.enter import enter_moves_on
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.forms.group_editor import GroupEditor
 from calibrator.desk.forms.history import HistoryList
@@ -82,10 +83,7 @@ class PlanForm(QWidget):
             self.scoop_rule,
         ):
             field.edited.connect(self._typed)
-        for text in self.findChildren(TextField):
-            text.entered.connect(self._to_next)
-        for amount in self.findChildren(Amount):
-            amount.entered.connect(self._to_next)
+        enter_moves_on(self)  # keeping has its button
         desk.changed.connect(self._mix_anew)
 
     def edit(self, plan: Plan | None) -> None:
@@ -107,10 +105,6 @@ class PlanForm(QWidget):
         self.history.show_of(Plan, plan.id if plan else "")
         self._mix_anew()
         self._touched = False
-
-    def _to_next(self) -> None:
-        """Enter goes on to the next field; keeping has its button."""
-        self.focusNextChild()
 
     def begin(self) -> None:
         """Put the cursor into the first field."""

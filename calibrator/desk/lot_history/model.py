@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, Qt
 
 from calibrator.desk.lot_history.words import Speaker, Told, topic_words
 from calibrator.desk.plain_text import LONGEST_LINE, on_screen
 from calibrator.desk.trust_words import moment
+from calibrator.desk.widgets.headed_model import HeadedModel
 from calibrator.records.lot_history import Happening
 from calibrator.records.table_file import Field, FlatTable, table_of
 
@@ -19,7 +20,7 @@ LONGEST_WHAT = 300
 Row = tuple[Happening, Told]
 
 
-class LotHistoryModel(QAbstractTableModel):
+class LotHistoryModel(HeadedModel):
     """The newest entry first."""
 
     def __init__(self, parent: QObject | None = None) -> None:
@@ -54,14 +55,8 @@ class LotHistoryModel(QAbstractTableModel):
                 return topic_words(one.topic)
         return on_screen(told.line.replace("\n", " "), LONGEST_WHAT)
 
-    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if orientation != Qt.Orientation.Horizontal or not 0 <= section <= WHAT:
-            return None
-        if role == Qt.ItemDataRole.TextAlignmentRole:
-            return int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
-        if role != Qt.ItemDataRole.DisplayRole:
-            return None
-        return (self.tr("When"), self.tr("Who"), self.tr("Kind"), self.tr("What was kept"))[section]
+    def headings(self) -> Sequence[str]:
+        return (self.tr("When"), self.tr("Who"), self.tr("Kind"), self.tr("What was kept"))
 
 
 FIELDS: tuple[Field[Row], ...] = (

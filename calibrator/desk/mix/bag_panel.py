@@ -14,8 +14,9 @@ from calibrator.desk.counted import counted
 from calibrator.desk.days import DayNotUnderstood
 from calibrator.desk.forms.amount import BAG_UNIT, Amount
 from calibrator.desk.forms.bare_field import BareField
+from calibrator.desk.forms.enter import enter_moves_on
 from calibrator.desk.forms.examples import BAG
-from calibrator.desk.forms.fields import DayField, TextField
+from calibrator.desk.forms.fields import DayField
 from calibrator.desk.forms.reach import FEEDING_G, PACKAGE_G
 from calibrator.desk.mix.occasion_form import OccasionForm
 from calibrator.desk.mix_batch import FarmNow, portions
@@ -358,13 +359,7 @@ class BagPanel(QWidget):
         layout.setSpacing(2 * SPACE)
         layout.addWidget(area, 1)
         layout.addWidget(found, 1)
-        for text in self.findChildren(TextField):
-            text.entered.connect(self._to_next)
-        for amount in self.findChildren(Amount):
-            amount.entered.connect(self._to_next)
-
-    def _to_next(self) -> None:
-        self.focusNextChild()
+        enter_moves_on(self)
 
 
 def _sound(field: DayField | BareField | Amount) -> bool:

@@ -12,6 +12,7 @@ from calibrator import __version__
 from calibrator.desk.alone import tell_or_wait
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.enter import enter_moves_on
 from calibrator.desk.forms.fields import TextField
 from calibrator.desk.forms.time_field import time_text
 from calibrator.desk.mix.batch_form import BatchForm
@@ -161,16 +162,6 @@ class CheckPanel(QWidget):
         """Put the cursor where the first drops are typed."""
         self.readings.first.line.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def enter_moves_on(self) -> None:
-        """Enter goes to the next field; it never keeps by itself."""
-        for text in self.findChildren(TextField):
-            text.entered.connect(self._to_next)
-        for amount in self.findChildren(Amount):
-            amount.entered.connect(self._to_next)
-
-    def _to_next(self) -> None:
-        self.focusNextChild()
-
     def _first_wrong(self) -> TextField | Amount | None:
         when = self.occasion.first_wrong()
         if when is not None:
@@ -246,4 +237,4 @@ class CheckPanel(QWidget):
             halves.addWidget(area, stretch)
         layout.addLayout(halves, 1)
         layout.addLayout(row(self.keep_button, self.clear_button, None))
-        self.enter_moves_on()
+        enter_moves_on(self)

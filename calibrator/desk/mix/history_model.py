@@ -6,7 +6,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, Qt
+
+from calibrator.desk.widgets.headed_model import HeadedModel
 
 Index = QModelIndex | QPersistentModelIndex
 FIELDS = ("day", "lot", "batch", "feeder", "solids", "wanted", "verdict")
@@ -27,8 +29,10 @@ class HistoryRow:
     verdict: str
 
 
-class HistoryModel(QAbstractTableModel):
+class HistoryModel(HeadedModel):
     """The newest check first; its id is the user data of each cell."""
+
+    figures = FIGURES
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -60,20 +64,10 @@ class HistoryModel(QAbstractTableModel):
             return getattr(row, FIELDS[index.column()])
         if role == Qt.ItemDataRole.UserRole:
             return row.check_id
-        if role == Qt.ItemDataRole.TextAlignmentRole and index.column() in FIGURES:
-            return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        return None
+        return self.side(index.column()) if role == Qt.ItemDataRole.TextAlignmentRole else None
 
-    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if orientation != Qt.Orientation.Horizontal or not 0 <= section < len(FIELDS):
-            return None
-        if role == Qt.ItemDataRole.TextAlignmentRole:
-            side = Qt.AlignmentFlag.AlignRight if section in FIGURES else Qt.AlignmentFlag.AlignLeft
-            return int(side | Qt.AlignmentFlag.AlignVCenter)
-        if role != Qt.ItemDataRole.DisplayRole:
-            return None
-        names = (
+    def headings(self) -> Sequence[str]:
+        return (
             self.tr("Day"), self.tr("Lot"), self.tr("Batch"), self.tr("Mixed by"), self.tr("Found"),
             self.tr("Wanted"), self.tr("Verdict"),
         )  # fmt: skip
-        return names[section]

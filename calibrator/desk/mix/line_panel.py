@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QListWidget, QListWidgetItem, QVBoxLa
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
+from calibrator.desk.forms.enter import enter_moves_on
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.forms.reach import MIX_G
 from calibrator.desk.mix.line_picture import LinePicture, Weighed
@@ -191,13 +192,7 @@ class LinePanel(QWidget):
         layout.setSpacing(2 * SPACE)
         layout.addWidget(area, 11)
         layout.addWidget(found, 10)
-        for text in (self.drops,):
-            text.entered.connect(self._to_next)
-        for amount in (self.total, self.powder, self.water, self.prism):
-            amount.entered.connect(self._to_next)
-
-    def _to_next(self) -> None:
-        self.focusNextChild()
+        enter_moves_on(self)
 
     def _show(self) -> None:
         if self._now is None or self._tools is None:

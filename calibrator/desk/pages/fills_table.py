@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, Qt
 from PySide6.QtGui import QBrush, QColor, QFont
 
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import tokens
+from calibrator.desk.widgets.headed_model import HeadedModel
 from calibrator.desk.words import way_words
 from calibrator.model import Fill, SpotFill
 
@@ -18,7 +19,7 @@ NOWHERE = QModelIndex()
 COLUMNS = 6
 
 
-class FillsModel(QAbstractTableModel):
+class FillsModel(HeadedModel):
     """One row a weighing."""
 
     def __init__(self, parent: QObject | None = None) -> None:
@@ -51,11 +52,7 @@ class FillsModel(QAbstractTableModel):
             return QBrush(QColor(tokens().quiet))
         return None
 
-    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if role == Qt.ItemDataRole.TextAlignmentRole:
-            return int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
-        if role != Qt.ItemDataRole.DisplayRole or orientation != Qt.Orientation.Horizontal:
-            return None
+    def headings(self) -> Sequence[str]:
         return (
             self.tr("Bag"),
             self.tr("Filled"),
@@ -63,7 +60,7 @@ class FillsModel(QAbstractTableModel):
             self.tr("By"),
             self.tr("On"),
             self.tr("Struck out because"),
-        )[section]
+        )
 
     def _cells(self, fill: Fill | SpotFill) -> tuple[str, ...]:
         bag = str(fill.bag) if isinstance(fill, Fill) else self.tr("spot fill")

@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, Qt
 
 from calibrator.desk import shown
 from calibrator.desk.plain_text import tip
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import LotStanding
+from calibrator.desk.widgets.headed_model import HeadedModel
 from calibrator.desk.words import marks_words, packages_words, state_words
 from calibrator.model import Lot, PackageKind, Scoop, UnitSystem
 
@@ -21,7 +22,7 @@ COLUMNS = 7
 NOWHERE = QModelIndex()
 
 
-class LotsModel(QAbstractTableModel):
+class LotsModel(HeadedModel):
     """Lots with what they have come to."""
 
     def __init__(self, parent: QObject | None = None) -> None:
@@ -61,11 +62,7 @@ class LotsModel(QAbstractTableModel):
             return by
         return known.lot.id if role == LOT_ROLE else None
 
-    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if role == Qt.ItemDataRole.TextAlignmentRole:
-            return int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
-        if role != Qt.ItemDataRole.DisplayRole or orientation != Qt.Orientation.Horizontal:
-            return None
+    def headings(self) -> Sequence[str]:
         return (
             self.tr("Lot"),
             self.tr("Product"),
@@ -74,7 +71,7 @@ class LotsModel(QAbstractTableModel):
             self.tr("Status"),
             self.tr("Density ±, g/mL") if self._system is UnitSystem.METRIC else self.tr("Density ±, oz/qt"),
             self.tr("Mark"),
-        )[section]
+        )
 
 
 def _cells(known: LotStanding, scoops: Sequence[Scoop], system: UnitSystem) -> list[tuple[str, Any]]:

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import Any
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, Qt
 
 from calibrator.desk.plain_text import on_screen, tip
 from calibrator.desk.season.facts import SeasonFacts
@@ -20,6 +20,7 @@ from calibrator.desk.season.words import (
 )
 from calibrator.desk.season_points import change_share
 from calibrator.desk.speech import day_text
+from calibrator.desk.widgets.headed_model import HeadedModel
 from calibrator.model import SeasonLot
 
 Index = QModelIndex | QPersistentModelIndex
@@ -40,8 +41,10 @@ _ANSWERED = frozenset(
 """Of a dozen questions that a table asks for each cell it paints, those that are answered."""
 
 
-class SeasonModel(QAbstractTableModel):
+class SeasonModel(HeadedModel):
     """Lots, the newest first until sorted; the place of the lot in the season is the user data of each cell."""
+
+    figures = FIGURES
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -101,19 +104,10 @@ class SeasonModel(QAbstractTableModel):
             return on_screen(told) if role == Qt.ItemDataRole.DisplayRole else tip(told)
         if role == Qt.ItemDataRole.UserRole:
             return self._shown[index.row()]
-        if role == Qt.ItemDataRole.TextAlignmentRole and index.column() in FIGURES:
-            return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        return None
+        return self.side(index.column()) if role == Qt.ItemDataRole.TextAlignmentRole else None
 
-    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if orientation != Qt.Orientation.Horizontal or not 0 <= section < len(FIELDS):
-            return None
-        if role == Qt.ItemDataRole.TextAlignmentRole:
-            side = Qt.AlignmentFlag.AlignRight if section in FIGURES else Qt.AlignmentFlag.AlignLeft
-            return int(side | Qt.AlignmentFlag.AlignVCenter)
-        if role != Qt.ItemDataRole.DisplayRole:
-            return None
-        return {
+    def headings(self) -> Sequence[str]:
+        names = {
             "lot": self.tr("Lot"),
             "product": self.tr("Product"),
             "arrived": self.tr("Arrived"),
@@ -126,7 +120,8 @@ class SeasonModel(QAbstractTableModel):
             "money": self.tr("Money a day"),
             "weighed": self.tr("Weighed"),
             "note": self.tr("Note"),
-        }[FIELDS[section]]
+        }
+        return [names[field] for field in FIELDS]
 
 
 def _searched(lot: SeasonLot) -> str:
