@@ -93,7 +93,7 @@ class Window(QMainWindow):
         if isinstance(here, Page) and here is not self._pages.get(key) and not here.leave():
             self._check_button(here.key)
             return
-        page = self.page(key)
+        page = self.page(key) if key in self._pages or not self.isVisible() else self._opened(key)
         self._stack.setCurrentWidget(page)
         self._rail.setVisible(key != "welcome")
         self._check_button(key)
@@ -104,6 +104,18 @@ class Window(QMainWindow):
             if self.desk.outbox is None:
                 raise
             self._say(in_words(error))
+
+    def _opened(self, key: str) -> Page:
+        """A page that is not made yet takes a moment: its button lights up and a word stands there first."""
+        before = self._notice.text() if self._notice.isVisible() else ""
+        self._check_button(key)
+        self._say(self.tr("Opening …"))
+        self.repaint()
+        page = self.page(key)
+        self._notice.hide()
+        if before:
+            self._say(before)
+        return page
 
     def show_farm(self, farm_id: str) -> None:
         """Bring up another farm. Every page is made anew, so that nothing of one farm shows on the other's."""

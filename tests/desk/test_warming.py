@@ -12,6 +12,7 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk import warming as warming_module
 from calibrator.desk.busy import Busy
 from calibrator.desk.context import Desk
+from calibrator.desk.page import Page
 from calibrator.desk.warming import ORDER, Warming
 from calibrator.desk.window import PAGES, Window
 from calibrator.records import Records
@@ -55,6 +56,28 @@ def test_every_page_is_there_and_read_before_it_is_asked_for(
         monkeypatch.setattr(window.page(key), "reload", lambda key=key: read.append(key))
         window.show_page(key)
     assert read == []
+
+
+def test_a_page_that_is_not_ready_says_at_once_that_it_opens(
+    window: Window, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window.show_page("today")
+    seen: list[tuple[bool, str, bool]] = []
+    make = Window.page
+
+    def making(self: Window, key: str) -> Page:
+        seen.append((self._notice.isVisible(), self._notice.text(), self._buttons["lots"].isChecked()))
+        return make(self, key)
+
+    monkeypatch.setattr(Window, "page", making)
+    window.show_page("lots")
+    assert seen == [(True, "Opening …", True)]
+    assert not window._notice.isVisible()
+    window.desk.say("Kept.")
+    window.show_page("today")
+    window.show_page("weigh_in")
+    assert [said for _, said, _ in seen] == ["Opening …", "Kept.", "Opening …"]
+    assert (window._notice.isVisible(), window._notice.text()) == (True, "Kept.")
 
 
 def test_large_records_are_read_when_they_are_asked_for(
