@@ -11468,6 +11468,10 @@ Last kept: {mass}</source>
         <translation>Calibración de medidas</translation>
     </message>
     <message>
+        <source>Opening …</source>
+        <translation>Abriendo …</translation>
+    </message>
+    <message>
         <source>“{text}” is typed but not entered. Keep it or put it back, then go to another farm.</source>
         <translation>“{text}” está escrito pero no ingresado. Guárdelo o descártelo, y después vaya a otro establo.</translation>
     </message>
