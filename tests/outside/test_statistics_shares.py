@@ -65,7 +65,7 @@ def test_tails_of_t(df: float) -> None:
         assert student_above(t, df) == pytest.approx(float(stdtr(min(df, 1e15), -t)), rel=1e-7)
 
 
-@pytest.mark.parametrize(("above", "below", "f"), [(1, 52, 26 / 9), (2, 1, 2 / 3), (2, 1, 6 / 9), (2, 1, 8 / 12)])
+@pytest.mark.parametrize(("above", "below", "f"), [(1, 52, 26 / 9), (2, 1, 2 / 3)])
 def test_at_the_border_between_its_two_ways(above: int, below: int, f: float) -> None:
     """Here rounding puts F and its counterpart both beyond the border: once that went on without end."""
     from scipy.special import fdtrc

@@ -83,6 +83,8 @@ def spend(hours: float, seed: int, folder: Path) -> Day:
         hand = Hand(partial(_window, opener), clock, rng)
         for _ in tour(hand.window):
             settle()
+        opener._speak_now()  # another window: that of the tour keeps the dialogs which were only shown in it
+        settle()
         for job, _ in JOBS:
             hand.do(job)
         end, counts = clock.now + timedelta(hours=hours), []
