@@ -69,7 +69,9 @@ class _Counted(QObject):
         return self.tr("%n lots without that day not shown; it is entered on the page of the lots.", "", count)
 
     def more_spot_fills(self, count: int) -> str:
-        return self.tr("Not sure yet. About %n more spot fills from other bags would tell.", "", count)
+        return self.tr(
+            "Of the whole lot nothing is sure yet: about %n more spot fills, from other bags, would tell.", "", count
+        )
 
     def minutes(self, count: int) -> str:
         return self.tr("%n minutes", "", count)

@@ -10,7 +10,17 @@ from calibrator.desk.findings import Experience, Findings, Known
 from calibrator.model import Fill, FillWay, Mark, Shape, SignOff, SpotFill, WeighIn
 from calibrator.records import Records
 from calibrator.science.errors import CannotCompute
-from calibrator.science.mark import LineCheck, LineVerdict, OldLine, OldLineVerdict, old_line
+from calibrator.science.mark import (
+    LineCheck,
+    LineVerdict,
+    OldLine,
+    OldLineVerdict,
+    OneBag,
+    feeding_to_line,
+    old_line,
+    one_bag,
+    weighed_to_line,
+)
 from calibrator.science.plausible import Doubt
 from calibrator.science.weighing import DensityResult, LevelResult
 
@@ -26,7 +36,7 @@ class SpotFindings:
     """A mark after the spot fills. Masses are of a whole feeding, g; `odd` flags the newest spot fill.
 
     `judged` is what the verdict rests on: fills to the line, or the line by the level fills; `volume_ml` is that of
-    the scoop.
+    the scoop. `bag` is what the newest spot fill says of its own bag.
     """
 
     verdict: OldLineVerdict
@@ -41,6 +51,7 @@ class SpotFindings:
     odd: bool
     judged: LineCheck | OldLine
     volume_ml: float
+    bag: OneBag
 
 
 @dataclass(frozen=True)
@@ -84,6 +95,7 @@ def spot_findings(facts: SpotFacts, signed: SignOff, mark: Mark) -> SpotFindings
         odd=_newest_is_odd(known, found, spots[-1].way),
         judged=judged,
         volume_ml=known.scoop.volume_ml,
+        bag=_of_its_bag(known, found.level, signed, mark),
     )
 
 
@@ -115,6 +127,21 @@ def _judged(
         known.farm.tolerance_share,
         full_scoops=mark.full_scoops,
     )
+
+
+def _of_its_bag(known: Known, level: LevelResult, signed: SignOff, mark: Mark) -> OneBag:
+    """A fill to the line stands for itself, a level one for what the line makes of it."""
+    newest, shape = known.fills[-1], known.scoop.shape if known.scoop else None
+    assert shape is not None
+    if newest.way is FillWay.TO_MARK:
+        (weighed,) = weighed_to_line([newest], shape, mark.down_wall_mm)
+        feeding_g = mark.full_scoops * level.mean_g + weighed.mass_g
+    else:
+        settling = (signed.settling_factor, 0.0)
+        feeding_g = feeding_to_line(
+            shape, newest.mass_g, (), settling, mark.down_wall_mm, full_scoops=mark.full_scoops
+        ).mean_g
+    return one_bag(feeding_g, mark.target_mass_g, known.farm.tolerance_share)
 
 
 def _as_fills(spots: Sequence[SpotFill], fills: Sequence[Fill]) -> list[Fill]:

@@ -10,7 +10,7 @@ from enum import StrEnum
 from calibrator.model import Shape
 from calibrator.science.advice import MOST_MORE, plan
 from calibrator.science.guard import positive
-from calibrator.science.line import checked_settling, fraction_at
+from calibrator.science.line import checked_settling, fraction_at, tolerance_band
 from calibrator.science.stats import two_sided_t
 from calibrator.science.verify import Feeding, inside
 from calibrator.science.weighing import LevelResult
@@ -48,6 +48,22 @@ class OldLine:
     more_fills: int
     from_other_bags: bool
     within_reach: bool = True
+
+
+@dataclass(frozen=True)
+class OneBag:
+    """A feeding out of one bag, by one fill from it: its weight, g, how far that is from the target
+    (weight ÷ target − 1), and whether it lies within target ± tolerance."""
+
+    feeding_g: float
+    share: float
+    within: bool
+
+
+def one_bag(feeding_g: float, target_g: float, tolerance_share: float) -> OneBag:
+    """What one fill says of the bag in hand, and of no other. Raises CannotCompute unless all are above zero."""
+    low, high = tolerance_band(target_g, tolerance_share)
+    return OneBag(feeding_g, positive(feeding_g, "The weight") / target_g - 1, low <= feeding_g <= high)
 
 
 def old_line(

@@ -1,7 +1,7 @@
 """The fill mark, whole: where to draw it (`line`), whether it is right (`verify`), whether an old one still
 does (`keep`)."""
 
-from calibrator.science.keep import OldLine, OldLineVerdict, old_line
+from calibrator.science.keep import OldLine, OldLineVerdict, OneBag, feeding_to_line, old_line, one_bag
 from calibrator.science.line import (
     Line,
     MarkProblem,

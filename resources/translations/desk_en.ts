@@ -88,10 +88,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Not sure yet. About %n more spot fills from other bags would tell.</source>
+        <source>Of the whole lot nothing is sure yet: about %n more spot fills, from other bags, would tell.</source>
         <translation>
-            <numerusform>Not sure yet. One more spot fill from another bag would tell.</numerusform>
-            <numerusform>Not sure yet. About %n more spot fills from other bags would tell.</numerusform>
+            <numerusform>Of the whole lot nothing is sure yet: one more spot fill, from another bag, would tell.</numerusform>
+            <numerusform>Of the whole lot nothing is sure yet: about %n more spot fills, from other bags, would tell.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -202,6 +202,42 @@ def test_a_spot_fill_typed_and_entered_says_that_the_mark_holds(qtbot: QtBot, pa
     assert len(yard.records.spot_fills(signed.lot_id)) == 1
 
 
+@pytest.mark.parametrize(
+    ("level", "typed", "words", "tone"),
+    [
+        (False, "9.4 oz", "This bag: 9.4 oz, 6.0 % less than 10.0 oz. The tolerance is 2.0 %. Stir this bag", "bad"),
+        (False, "10.6 oz", "This bag: 10.6 oz, 6.0 % more than 10.0 oz. The tolerance is 2.0 %. Stir this bag", "bad"),
+        (False, "9.9 oz", "This bag: 9.9 oz, 1.0 % less than 10.0 oz. That is within the tolerance", "good"),
+        # Level: the line makes 283.5 g of the lot's 340 g, so 357 g make 297.7 g, worked by hand.
+        (True, "357 g", "This bag: 10.5 oz, 5.0 % more than 10.0 oz.", "bad"),
+    ],
+)
+def test_a_spot_fill_first_tells_of_its_own_bag(
+    page: TodayPage, yard: Yard, level: bool, typed: str, words: str, tone: str
+) -> None:
+    weighed_in(yard)
+    page.reload()
+    card = page.spot_card
+    card.level.setChecked(level)
+    assert not card.bag.isVisible()
+    card.weight.take(typed)
+    card.keep()
+    assert card.bag.isVisible()
+    assert card.bag.text().startswith(words)
+    assert card.bag.property("tone") == tone
+    assert card.bag.geometry().bottom() <= card.keep_button.geometry().top()
+    card.strike_button.click()
+    assert not card.bag.isVisible()
+
+
+def test_nobody_is_sent_to_weigh_a_dozen_spot_fills(page: TodayPage, yard: Yard) -> None:
+    weighed_in(yard)
+    page.reload()
+    page.spot_card.weight.take("9.2 oz")
+    page.spot_card.keep()
+    assert "one fill from each bag you open" in page.spot_card.verdict.text()
+
+
 def test_level_spot_fills_of_a_denser_powder_call_for_a_new_line(
     qtbot: QtBot, page: TodayPage, yard: Yard, empty_desk: Desk
 ) -> None:

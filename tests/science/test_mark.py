@@ -21,6 +21,7 @@ from calibrator.science.mark import (
     fill_line,
     fraction_at,
     old_line,
+    one_bag,
     reach_95,
     tolerance_band,
     weighed_to_line,
@@ -256,3 +257,15 @@ def test_verdicts_do_not_depend_on_the_size_of_the_scoop(factor: float) -> None:
     )
     assert large.verdict == small.verdict
     assert large.next_line.down_wall_mm == pytest.approx(small.next_line.down_wall_mm)
+
+
+def test_one_fill_tells_of_its_own_bag() -> None:
+    """By hand: 188 of 200 is 6 % less; 204 is the edge of 2 %."""
+    light = one_bag(188.0, 200.0, 0.02)
+    assert (light.feeding_g, light.within) == (188.0, False)
+    assert light.share == pytest.approx(-0.06)
+    assert one_bag(204.0, 200.0, 0.02).within
+    assert not one_bag(204.1, 200.0, 0.02).within
+    for wrong in ((0.0, 200.0, 0.02), (188.0, 0.0, 0.02), (188.0, 200.0, 0.0)):
+        with pytest.raises(CannotCompute):
+            one_bag(*wrong)

@@ -32,6 +32,8 @@ from calibrator.science.plausible import Doubt
 from calibrator.units import Kind, show_mass, show_percent
 
 LONGEST_INITIALS = 12
+MOST_ASKED = 6
+"""More spot fills than this nobody weighs for one answer: then it is a fill from each bag as it is opened."""
 
 
 class SpotCard(QFrame):
@@ -54,6 +56,7 @@ class SpotCard(QFrame):
         self.weight = Amount(desk, self.tr("Wei&ght of the scoopful"), Kind.MASS)
         self.by = TextField(self.tr("Your initials"), longest=LONGEST_INITIALS)
         self.keep_button = button(self.tr("&Keep"), self.keep, "main")
+        self.bag = label("")
         self.verdict = label("")
         self.numbers = label("", "quiet")
         self._found_now: SpotFindings | None = None
@@ -144,13 +147,13 @@ class SpotCard(QFrame):
         fields.setStretch(0, 3)
         fields.setStretch(1, 2)
         layout.addLayout(fields)
-        layout.addLayout(row(self.keep_button, None))
-        for line in (self.verdict, self.numbers):
+        for line in (self.bag, self.verdict):
             layout.addWidget(line)
-        layout.addLayout(row(self.how, None))
-        layout.addLayout(row(self.weigh_button, None))
+        layout.addLayout(row(self.keep_button, self.weigh_button, None))
         layout.addWidget(self._last)
         layout.addLayout(row(self.strike_button, None))
+        layout.addWidget(self.numbers)
+        layout.addLayout(row(self.how, None))
         layout.addStretch(1)
 
     def _mark(self) -> Mark | None:
@@ -176,6 +179,7 @@ class SpotCard(QFrame):
         self.verdict.setText(words)
         self.verdict.setVisible(bool(words))
         set_tone(self.verdict, tone)
+        self._tell_bag(found, mark)
         self._found_now = found
         for widget in (self.numbers, self.how):
             widget.setVisible(found is not None)
@@ -200,12 +204,41 @@ class SpotCard(QFrame):
 
     def _verdict(self, found: SpotFindings, mark: Mark) -> tuple[str, Tone]:
         if found.verdict is OldLineVerdict.KEEP:
-            return self.tr("The mark still holds."), "good"
+            return self.tr("For the whole lot the mark still holds."), "good"
         if found.verdict is OldLineVerdict.MOVE:
             return self.tr("The mark no longer holds: weigh the lot in anew and move the line."), "bad"
         if found.way is FillWay.LEVEL:
             return self.tr("Level fills leave it open. Fill the next one to the mark: that tells sooner."), "warn"
+        if found.more_fills > MOST_ASKED:
+            return self.tr("Of the whole lot nothing is sure yet: weigh one fill from each bag you open."), "warn"
         return counted.more_spot_fills(found.more_fills), "warn"
+
+    def _tell_bag(self, found: SpotFindings | None, mark: Mark | None) -> None:
+        """First what the newest fill says of the bag in hand, and what to do with that bag now."""
+        farm = self.desk.farm
+        self.bag.setVisible(found is not None and mark is not None and farm is not None)
+        if found is None or mark is None or farm is None:
+            return
+        comma, bag = decimal_comma(), found.bag
+        off = show_percent(100 * abs(bag.share), decimal_comma=comma)
+        if bag.share < 0:
+            text = self.tr("This bag: {mass}, {off} less than {target}.")
+        else:
+            text = self.tr("This bag: {mass}, {off} more than {target}.")
+        told = [text.format(mass=self._mass(bag.feeding_g), off=off, target=self._mass(mark.target_mass_g))]
+        tolerance = show_percent(100 * farm.tolerance_share, decimal_comma=comma)
+        if bag.within:
+            told.append(self.tr("That is within the tolerance of {tolerance}.").format(tolerance=tolerance))
+        else:
+            told.append(self.tr("The tolerance is {tolerance}.").format(tolerance=tolerance))
+            told.append(
+                self.tr(
+                    "Stir this bag and weigh it again: if that is right, strike this one out. If it is as far off, "
+                    "feed from this bag by the scale."
+                )
+            )
+        self.bag.setText(" ".join(told))
+        set_tone(self.bag, "good" if bag.within else "bad")
 
     def _numbers(self, found: SpotFindings) -> str:
         mark, farm = self._mark(), self.desk.farm

@@ -142,7 +142,7 @@ class TodayPage(Page):
         super().__init__(desk, "")
         self.title.setText(self.tr("Today"))
         self.lot_card = LotCard(desk)
-        self.spot_card = SpotCard(desk)
+        self.spot_card = SpotCard(desk)  # first: it is weighed with the bag open beside the screen
         self.powder_card = PowderCard(desk)
         self.rows: list[WaitingRow] = []
         self.gone_dialog: SheetsGone | None = None
@@ -173,7 +173,7 @@ class TodayPage(Page):
     def _lay_out(self) -> None:
         inner = QWidget()
         left = column(card(self._waiting_heading, self._waiting), self.lot_card, None, spacing=2 * SPACE)
-        inside = row(left, column(self.powder_card, self.spot_card, None, spacing=2 * SPACE), spacing=2 * SPACE)
+        inside = row(left, column(self.spot_card, self.powder_card, None, spacing=2 * SPACE), spacing=2 * SPACE)
         inside.setStretch(0, 3)
         inside.setStretch(1, 2)
         inside.setContentsMargins(0, 0, SPACE, 0)
