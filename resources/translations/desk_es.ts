@@ -8565,10 +8565,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Llenada suelta</translation>
     </message>
     <message>
-        <source>The mark still holds.</source>
-        <translation>La línea todavía sirve.</translation>
-    </message>
-    <message>
         <source>The mark no longer holds: weigh the lot in anew and move the line.</source>
         <translation>La línea ya no sirve: pese otra vez el lote y mueva la línea.</translation>
     </message>
@@ -8583,6 +8579,34 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>A feeding weighs {mass}, surely {low} to {high}; wanted {target} ± {tolerance}.</source>
         <translation>Una toma pesa {mass}, con seguridad de {low} a {high}; se desean {target} ± {tolerance}.</translation>
+    </message>
+    <message>
+        <source>For the whole lot the mark still holds.</source>
+        <translation>Para todo el lote la línea todavía sirve.</translation>
+    </message>
+    <message>
+        <source>Of the whole lot nothing is sure yet: weigh one fill from each bag you open.</source>
+        <translation>De todo el lote todavía no se sabe: pese una llenada de cada costal que abra.</translation>
+    </message>
+    <message>
+        <source>This bag: {mass}, {off} less than {target}.</source>
+        <translation>Este costal: {mass}, {off} menos que {target}.</translation>
+    </message>
+    <message>
+        <source>This bag: {mass}, {off} more than {target}.</source>
+        <translation>Este costal: {mass}, {off} más que {target}.</translation>
+    </message>
+    <message>
+        <source>That is within the tolerance of {tolerance}.</source>
+        <translation>Queda dentro de la tolerancia de {tolerance}.</translation>
+    </message>
+    <message>
+        <source>The tolerance is {tolerance}.</source>
+        <translation>La tolerancia es de {tolerance}.</translation>
+    </message>
+    <message>
+        <source>Stir this bag and weigh it again: if that is right, strike this one out. If it is as far off, feed from this bag by the scale.</source>
+        <translation>Revuelva este costal y pese otra vez: si esa llenada sale bien, anule ésta. Si sigue igual, sirva de este costal con la báscula.</translation>
     </message>
     <message>
         <source>The last one differs much from the others. Was it read and typed rightly?</source>
@@ -11824,10 +11848,10 @@ Last kept: {mass}</source>
         </translation>
     </message>
     <message numerus="yes">
-        <source>Not sure yet. About %n more spot fills from other bags would tell.</source>
+        <source>Of the whole lot nothing is sure yet: about %n more spot fills, from other bags, would tell.</source>
         <translation>
-            <numerusform>Todavía no es seguro. Una llenada suelta más, de otro costal, lo diría.</numerusform>
-            <numerusform>Todavía no es seguro. Unas %n llenadas sueltas más, de otros costales, lo dirían.</numerusform>
+            <numerusform>De todo el lote todavía no se sabe: lo diría %n llenada suelta más, de otro costal.</numerusform>
+            <numerusform>De todo el lote todavía no se sabe: lo dirían unas %n llenadas sueltas más, de otros costales.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
