@@ -11,6 +11,7 @@ from itertools import accumulate
 from operator import attrgetter
 from weakref import WeakKeyDictionary
 
+from calibrator import units
 from calibrator.desk.refusals import in_words
 from calibrator.model import Farm, Fill, FillWay, Lot, Mark, Scale, Scoop, SignOff, Taught, WeighIn, new_id
 from calibrator.records import Records, bag_sums, bag_sums_of
@@ -294,7 +295,9 @@ def _result(known: Known, fills: Sequence[Weighed], check: ScaleCheck | None) ->
     typical = fills[0].mass_g
     facts = scale_facts(known.scale.resolution_g, check, typical)
     tolerance = known.farm.tolerance_share * typical
-    return level_result(fills, facts, history=known.experience.history, tolerance_g=tolerance)
+    return level_result(
+        fills, facts, history=known.experience.history, tolerance_g=tolerance, bags_there=known.lot.package_count
+    )
 
 
 def _line(known: Known, scoop: Scoop, level: LevelResult, settling: Settling) -> Line | None:
@@ -323,6 +326,8 @@ def _line_check(
         scale_facts(scale.resolution_g, check, fills[0].mass_g),
         known.experience.history,
         full_scoops,
+        bags_there=known.lot.package_count,
+        ruler_step_mm=units.line_step_mm(known.farm.units),
     )
 
 

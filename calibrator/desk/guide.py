@@ -22,6 +22,7 @@ from calibrator.records import Outbox, Records
 from calibrator.records.entries import Added, Entry, Struck
 from calibrator.science.mark import LineVerdict, OldLine
 from calibrator.science.plausible import Doubt
+from calibrator.science.weighing import LevelResult
 
 T = TypeVar("T")
 
@@ -219,6 +220,10 @@ class Guide:
         Raises CannotCompute for a line that the scoop does not have.
         """
         return finding.line_delivers(self.known, self.findings, line_mm)
+
+    def plan_is_open(self, result: LevelResult) -> bool:
+        """Whether fewer fills or bags were weighed than the plan has: two from each of the bags it goes round."""
+        return result.bags < self.bags_at_hand or result.fills < FILLS_PER_BAG * self.bags_at_hand
 
     @property
     def on_target(self) -> bool:

@@ -27,6 +27,7 @@ from calibrator.science.weighing import DensityResult, LevelResult
 _AS_OLD = {
     LineVerdict.ON_TARGET: OldLineVerdict.KEEP,
     LineVerdict.MOVE: OldLineVerdict.MOVE,
+    LineVerdict.AS_NEAR_AS_RULED: OldLineVerdict.KEEP,
     LineVerdict.WEIGH_MORE: OldLineVerdict.WEIGH_MORE,
 }
 

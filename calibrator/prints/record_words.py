@@ -50,9 +50,11 @@ RULES = {
 _VERDICTS = {
     LineVerdict.ON_TARGET.value: words.ON_TARGET,
     LineVerdict.MOVE.value: words.MOVE,
+    LineVerdict.AS_NEAR_AS_RULED.value: words.AS_NEAR_AS_RULED,
     LineVerdict.WEIGH_MORE.value: words.WEIGH_MORE,
     OldLineVerdict.KEEP.value: words.KEEP,
 }
+_OPEN = (LineVerdict.MOVE.value, LineVerdict.WEIGH_MORE.value)  # signed off although the fills said this
 
 
 class Teller:
@@ -193,7 +195,10 @@ class Teller:
         if weigh_in.old_line_mm is not None:
             length = show_both(weigh_in.old_line_mm, Kind.LENGTH, self.facts.units)
             old = self.say(words.OLD_LINE_AT, verdict=old, length=length)
-        return [(self.say(words.NEW_LINE), self._verdict(signed.verdict)), (self.say(words.OLD_LINE), old)]
+        new = self._verdict(signed.verdict)
+        if signed.verdict in _OPEN:
+            new = self.say(words.SIGNED_ALTHOUGH, verdict=new)
+        return [(self.say(words.NEW_LINE), new), (self.say(words.OLD_LINE), old)]
 
     def _verdict(self, value: str) -> str:
         return self.say(_VERDICTS.get(value, words.NOT_CHECKED))

@@ -25,6 +25,7 @@ from calibrator.science.stats import two_sided_t
 STOP_SHARE = 0.7
 LEAST_BAGS_TO_STOP = 4
 LEAST_FILLS_TO_STOP = 8
+FEWEST_BAGS_SEEN = 3  # the fewest whose means say how bags differ (spread.IntervalRule)
 MOST_MORE = 60
 
 
@@ -46,11 +47,24 @@ class Advice:
 
 @dataclass(frozen=True)
 class Outlook:
-    """What planning counts with: rule, spread (shares²), and the doubt that more fills leave (share)."""
+    """What planning counts with: rule, spread (shares²), the doubt that more fills leave (share), and how many bags
+    the lot has (None: not known, as many as are asked for)."""
 
     rule: IntervalRule
     spread: Spread
     fixed_u_share: float
+    bags_there: int | None = None
+
+    @property
+    def least_bags(self) -> int:
+        """Bags from which the spread that they show is believed; all of a lot that has fewer, but never two."""
+        if self.bags_there is None:
+            return LEAST_BAGS_TO_STOP
+        return min(LEAST_BAGS_TO_STOP, max(FEWEST_BAGS_SEEN, self.bags_there))
+
+    def spare_bags(self, dipped: int) -> int:
+        """Bags of the lot not dipped yet, up to `MOST_MORE`."""
+        return MOST_MORE if self.bags_there is None else max(0, self.bags_there - dipped)
 
     def components(self) -> tuple[float, float]:
         """Variances between bags and between fills to plan with, shares²."""
@@ -68,7 +82,7 @@ class Outlook:
         """Half-width at 95 %, share, that bags with so many scoopfuls each can be expected to give."""
         bags = len(scoopfuls)
         if self.rule != IntervalRule.POOLED_HISTORY and (
-            bags < LEAST_BAGS_TO_STOP or sum(scoopfuls) < LEAST_FILLS_TO_STOP
+            bags < self.least_bags or sum(scoopfuls) < LEAST_FILLS_TO_STOP
         ):
             return math.inf
         bag, fill = self.components()
@@ -84,7 +98,7 @@ class Outlook:
             return False
         if self.rule == IntervalRule.POOLED_HISTORY:
             return True
-        return bags >= LEAST_BAGS_TO_STOP and weighings >= LEAST_FILLS_TO_STOP
+        return bags >= self.least_bags and weighings >= LEAST_FILLS_TO_STOP
 
 
 def _shared_out(counts: Sequence[int], more: int) -> list[int]:
@@ -103,11 +117,13 @@ def _fewest(enough: Callable[[int], bool], most: int) -> int | None:
 
 def plan(outlook: Outlook, scoopfuls: Sequence[int], wanted_share: float) -> tuple[int | None, bool]:
     """The fewest further fills until the half-width can be expected to be `wanted_share` of the mean, and
-    whether they must come from other bags; going on with the same bags where that takes no more. None where
-    `MOST_MORE` would not do."""
+    whether they must come from other bags, as far as the lot has any; going on with the same bags where that takes
+    no more. None where `MOST_MORE` would not do."""
+    spare = outlook.spare_bags(len(scoopfuls))
 
     def others(more: int) -> bool:
-        return outlook.half_width([*scoopfuls, *[1] * more]) <= wanted_share
+        new = min(more, spare)
+        return outlook.half_width(_shared_out([*scoopfuls, *[1] * new], more - new)) <= wanted_share
 
     def same_ones(more: int) -> bool:
         return outlook.half_width(_shared_out(scoopfuls, more)) <= wanted_share

@@ -8,18 +8,19 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from calibrator.model import Shape
-from calibrator.science.advice import STOP_SHARE
+from calibrator.science.advice import MOST_MORE, plan
 from calibrator.science.guard import positive
 from calibrator.science.line import Line, fill_line, fraction_at
 from calibrator.science.nested import Weighed
 from calibrator.science.scale import ScaleFacts
+from calibrator.science.scoop import wall_length_mm
 from calibrator.science.spread import BagHistory
 from calibrator.science.stats import expanded
 from calibrator.science.weighing import LevelResult, level_result
 
-NEAR_SHARE = 1 / 3
-"""A line whose fills lie farther from the target than this share of the tolerance is moved: a stroke of the
-pen is cheaper than half a per cent of powder. Chosen with the whole procedure in tests/simulation."""
+JUDGED_LEVEL = 0.95
+"""The interval that decides is the one that screen and paper show: two one-sided tests at 2.5 % each. Acceptance only
+where the whole interval is inside is a decision rule with guard bands of JCGM 106:2012 (clause 8.3, from memory)."""
 
 
 class LineVerdict(StrEnum):
@@ -27,17 +28,19 @@ class LineVerdict(StrEnum):
 
     ON_TARGET = "on_target"
     MOVE = "move"
+    AS_NEAR_AS_RULED = "as_near_as_ruled"  # outside the tolerance, yet no division of the ruler is nearer
     WEIGH_MORE = "weigh_more"
 
 
 @dataclass(frozen=True)
 class LineCheck:
-    """Fills to the line against the target. `mean_g` and its 90 % interval are of the whole feeding.
+    """Fills to the line against the target. `mean_g` and its 95 % interval are of the whole feeding.
 
-    `result` is that of the scoopful to the line alone. On target: two one-sided tests at 5 % find the mean
-    within target ± tolerance, it is known well enough to stop (`Advice.enough`) and near the target
-    (`NEAR_SHARE`). Move: known well enough but not so, or the interval leaves the target itself out. Else weigh
-    more. `next_line` is the line that these fills call for.
+    `result` is that of the scoopful to the line alone. On target: fills and bags are as many as planned
+    (`Outlook.may_stop`), and the whole interval lies within target ± `tolerance_g`. Move: it does not, it leaves out
+    the target, and the ruler's division nearest to `next_line` brings a feeding nearer. Outside the tolerance without
+    such a division: as near as ruled. Else weigh more: the interval reaches over a limit of the tolerance. `next_line` is the line that these fills call for; `within_reach` is False where more fills can hardly
+    tell.
     """
 
     mean_g: float
@@ -51,6 +54,13 @@ class LineCheck:
     from_other_bags: bool
     next_line: Line
     result: LevelResult
+    tolerance_g: float
+    within_reach: bool = True
+
+    @property
+    def before_g(self) -> float:
+        """What the full scoops before the one to the line weigh, g."""
+        return self.mean_g - self.result.mean_g
 
 
 def _ratio_u_share(level: LevelResult, to_mark: LevelResult) -> float:
@@ -101,13 +111,15 @@ def inside(interval: tuple[float, float], centre: float, reach: float) -> bool:
     return centre - reach <= interval[0] and interval[1] <= centre + reach
 
 
-def _verdict(feeding: Feeding, known: bool, target_g: float, tolerance_g: float) -> LineVerdict:
-    low, high = feeding.interval(0.90)
-    near = abs(feeding.mean_g - target_g) <= NEAR_SHARE * tolerance_g
-    if known and near and inside((low, high), target_g, tolerance_g):
-        return LineVerdict.ON_TARGET
-    if known or not low <= target_g <= high:
+def _verdict(feeding: Feeding, moved_g: float, planned: bool, target_g: float, tolerance_g: float) -> LineVerdict:
+    low, high = feeding.interval(JUDGED_LEVEL)
+    if inside((low, high), target_g, tolerance_g):
+        return LineVerdict.ON_TARGET if planned else LineVerdict.WEIGH_MORE
+    left_out = not low <= target_g <= high
+    if left_out and abs(moved_g - target_g) < abs(feeding.mean_g - target_g):
         return LineVerdict.MOVE
+    if high < target_g - tolerance_g or low > target_g + tolerance_g:
+        return LineVerdict.AS_NEAR_AS_RULED
     return LineVerdict.WEIGH_MORE
 
 
@@ -121,36 +133,68 @@ def check_line(
     scale: ScaleFacts,
     history: BagHistory | None = None,
     full_scoops: int = 0,
+    *,
+    bags_there: int | None = None,
+    ruler_step_mm: float = 0.0,
 ) -> LineCheck:
     """Judge the drawn line by fills to it (one scoopful to the line each, without the full scoops before it).
 
-    Two one-sided tests: Schuirmann 1987, J. Pharmacokinet. Biopharm. 15:657. Raises CannotCompute for no
-    fills, an impossible line, target or tolerance.
+    `bags_there` is how many bags the lot has, where that is known; `ruler_step_mm` the division of the ruler by which
+    lines are drawn (0: any line can be). Two one-sided tests: Schuirmann 1987, J. Pharmacokinet. Biopharm. 15:657.
+    Raises CannotCompute for no fills, an impossible line, target or tolerance.
     """
     positive(target_g, "The target weight")
     tolerance_g = positive(tolerance_share, "The tolerance") * target_g
     fraction = fraction_at(shape, line_down_wall_mm)
-    result = level_result(to_mark, scale, history=history, tolerance_g=tolerance_g)
+    result = level_result(to_mark, scale, history=history, tolerance_g=tolerance_g, bags_there=bags_there)
     feeding = _feeding(level, result, full_scoops)
     settling = result.mean_g / (level.mean_g * fraction)
-    settling_u = settling * _ratio_u_share(level, result)
-    known = result.advice.enough and expanded(feeding.parts) <= STOP_SHARE * tolerance_g * (1 + full_scoops)
-    verdict = _verdict(feeding, known, target_g, tolerance_g)
-    low, high = feeding.interval(0.90)
-    open_question = verdict == LineVerdict.WEIGH_MORE
+    next_line = _next_line(shape, level, feeding, settling, target_g)
+    ratio = fraction_at(shape, on_ruler(shape, next_line.down_wall_mm, ruler_step_mm)) / fraction
+    moved_g = feeding.mean_g + (ratio - 1) * result.mean_g
+    planned = result.outlook.may_stop(result.bags, result.fills)
+    verdict = _verdict(feeding, moved_g, planned, target_g, tolerance_g)
+    low, high = feeding.interval(JUDGED_LEVEL)
+    more, other, reach = 0, False, True
+    if verdict == LineVerdict.WEIGH_MORE:
+        more, other, reach = _more(feeding, result, full_scoops * level.half_width_g, target_g, tolerance_g)
     return LineCheck(
         mean_g=feeding.mean_g,
         u_g=feeding.u_g,
         low_g=low,
         high_g=high,
         settling_factor=settling,
-        settling_u=settling_u,
+        settling_u=settling * _ratio_u_share(level, result),
         verdict=verdict,
-        more_fills=max(1, result.advice.more_fills) if open_question else 0,
-        from_other_bags=open_question and result.advice.from_other_bags,
-        next_line=_next_line(shape, level, feeding, settling, target_g),
+        more_fills=more,
+        from_other_bags=other,
+        next_line=next_line,
         result=result,
+        tolerance_g=tolerance_g,
+        within_reach=reach,
     )
+
+
+def on_ruler(shape: Shape, down_wall_mm: float, step_mm: float) -> float:
+    """The ruler's division nearest to a line, mm down the wall; the line itself where the scoop does not reach so
+    far, or for a step of 0."""
+    there = round(down_wall_mm / step_mm) * step_mm if step_mm > 0 else down_wall_mm
+    return there if there < wall_length_mm(shape) else down_wall_mm
+
+
+def _more(
+    feeding: Feeding, result: LevelResult, fixed_g: float, target_g: float, tolerance_g: float
+) -> tuple[int, bool, bool]:
+    """Fills to the line until the interval can be expected to lie within the tolerance or to leave out the target,
+    whichever is sooner; whether from other bags, and whether that is within reach. `fixed_g` is what the full scoops
+    add to the half-width."""
+    off = abs(feeding.mean_g - target_g)
+    left = max(off, tolerance_g - off) ** 2 - fixed_g**2
+    if left <= 0:
+        return MOST_MORE, True, False
+    counts = [bag.scoopfuls for bag in result.bag_means]
+    more, other = plan(result.outlook, counts, math.sqrt(left) / result.mean_g)
+    return more or MOST_MORE, other, more is not None
 
 
 def _next_line(shape: Shape, level: LevelResult, feeding: Feeding, settling: float, target_g: float) -> Line:

@@ -196,10 +196,12 @@ def level_result(
     *,
     history: BagHistory | None = None,
     tolerance_g: float,
+    bags_there: int | None = None,
 ) -> LevelResult:
     """Mean, interval, budget, odd fills and advice from one or more fills of a lot, struck ones left out.
 
-    `tolerance_g` (above zero) is how far a feeding may be from its target. Sources: JCGM 100:2008 for the
+    `tolerance_g` (above zero) is how far a feeding may be from its target, `bags_there` how many bags the lot has
+    where that is known: the advice asks for no more. Sources: JCGM 100:2008 for the
     combination; Searle, Casella, McCulloch 1992, Variance Components, for bags and fills; Hahn and Meeker 1991,
     Statistical Intervals, 4.7, for one more scoopful. Raises CannotCompute for no fills, weights not above
     zero, an impossible scale or tolerance.
@@ -213,7 +215,7 @@ def level_result(
     rule, spread = spread_of(t, history)
     doubt = _doubt(t, scale, rule, spread)
     half = expanded(doubt.parts)
-    outlook = Outlook(rule, spread, doubt.common_u_g / t.mean_g)
+    outlook = Outlook(rule, spread, doubt.common_u_g / t.mean_g, bags_there)
     bag_sd, fill_sd = _component_sds(t, spread, outlook)
     n = len(t.bags)
     reach = _reach_of_one_more(t, scale, spread, doubt)

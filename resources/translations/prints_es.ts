@@ -616,6 +616,14 @@
             <translation>pese más antes de decidir</translation>
         </message>
         <message>
+            <source>as near as the ruler allows, outside the tolerance</source>
+            <translation>lo más cerca que permite la regla, fuera de la tolerancia</translation>
+        </message>
+        <message>
+            <source>signed off although the fills said: {verdict}</source>
+            <translation>firmada aunque las llenadas decían: {verdict}</translation>
+        </message>
+        <message>
             <source>keep it</source>
             <translation>consérvela</translation>
         </message>

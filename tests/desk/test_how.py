@@ -96,7 +96,7 @@ def test_the_line_follows_from_what_is_told(window: Window) -> None:
 
 def test_the_verdict_on_the_line_comes_before_its_mean(window: Window) -> None:
     verdict, scoopful = check_workings(guide_of(window))
-    low, high = figures(told(verdict, "90 % interval"))
+    low, high = figures(told(verdict, "95 % interval"))
     assert low < figures(told(verdict, "A feeding to this line"))[0] < high
     assert scoopful.title == "The weight of a scoopful"
 

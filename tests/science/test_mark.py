@@ -27,6 +27,7 @@ from calibrator.science.mark import (
     weighed_to_line,
 )
 from calibrator.science.scale import ScaleFacts
+from calibrator.science.verify import on_ruler
 from calibrator.science.weighing import LevelResult, Weighed, level_result
 
 CUP = TaperedCup(rim_diameter_mm=100.0, floor_diameter_mm=80.0, height_mm=90.0)
@@ -38,6 +39,7 @@ SHAPES: list[Shape] = [
     Poured(heights_mm=(10.0, 40.0, 80.0), volumes_ml=(40.0, 210.0, 480.0)),
 ]
 FINE = ScaleFacts(0.1)
+OUNCE = 28.349523125
 
 
 def fills(mean_g: float, *, spread: float = 0.004, bags: int = 5, each: int = 2) -> list[Weighed]:
@@ -165,8 +167,64 @@ def test_known_but_off_is_moved_to_where_the_fills_point() -> None:
     assert found.verdict == LineVerdict.MOVE
     # A cylinder: the height goes with the weight.
     assert 100.0 - found.next_line.down_wall_mm == pytest.approx(69.0 * 200.0 / 206.0)
-    slightly = check_line(CYLINDER, level(), fills(202.5), 31.0, 200.0, 0.02, FINE)
-    assert slightly.verdict == LineVerdict.MOVE
+
+
+def test_a_line_within_the_tolerance_is_kept_though_a_move_would_be_nearer() -> None:
+    found = check_line(CYLINDER, level(), fills(202.5), 31.0, 200.0, 0.02, FINE)
+    assert (found.low_g > 200.0, found.high_g < 204.0) == (True, True)
+    assert found.verdict == LineVerdict.ON_TARGET
+    # The interval reaches over the limit: here a stroke of the pen is cheaper than more fills.
+    astride = check_line(CYLINDER, level(), fills(203.9), 31.0, 200.0, 0.02, FINE)
+    assert astride.low_g < 204.0 < astride.high_g
+    assert astride.verdict == LineVerdict.MOVE
+
+
+def test_a_line_is_moved_only_to_a_division_shown_to_be_nearer() -> None:
+    # 3 mm of this cylinder are 8.7 g. 205 g with a line at 31 mm: the next division down gives 196.3 g.
+    nearer = check_line(CYLINDER, level(), fills(206.0), 30.0, 200.0, 0.02, FINE, ruler_step_mm=3.0)
+    assert nearer.verdict == LineVerdict.MOVE
+    coarse = check_line(CYLINDER, level(), fills(204.0), 30.0, 200.0, 0.01, FINE, ruler_step_mm=3.0)
+    assert coarse.low_g > 202.0
+    assert coarse.verdict == LineVerdict.AS_NEAR_AS_RULED
+    assert coarse.more_fills == 0
+    # As seen on a farm: 15.14 oz for 15 oz ± 2 %, where a sixteenth of an inch is 0.3 oz.
+    farm = check_line(CYLINDER, level(), fills(15.14 * OUNCE), 11.1, 15 * OUNCE, 0.02, FINE, ruler_step_mm=25.4 / 16)
+    assert farm.verdict == LineVerdict.ON_TARGET
+
+
+@given(
+    mean=st.floats(185.0, 215.0),
+    spread=st.floats(0.001, 0.02),
+    step=st.sampled_from([0.0, 1.0, 1.5875, 3.0]),
+    tolerance=st.floats(0.005, 0.05),
+)
+def test_the_verdict_is_what_the_interval_shows(mean: float, spread: float, step: float, tolerance: float) -> None:
+    found = check_line(CYLINDER, level(), fills(mean, spread=spread), 30.0, 200.0, tolerance, FINE, ruler_step_mm=step)
+    low, high = 200.0 * (1 - tolerance), 200.0 * (1 + tolerance)
+    inside = low <= found.low_g and found.high_g <= high
+    assert (found.verdict == LineVerdict.ON_TARGET) == inside
+    if found.verdict == LineVerdict.WEIGH_MORE:
+        assert found.low_g < low < found.high_g or found.low_g < high < found.high_g
+        assert found.more_fills >= 1
+    if found.verdict == LineVerdict.MOVE:
+        there = on_ruler(CYLINDER, found.next_line.down_wall_mm, step)
+        assert abs((100.0 - there) / 70.0 * found.mean_g - 200.0) < abs(found.mean_g - 200.0)
+
+
+@pytest.mark.parametrize("bags_there", [1, 2, 3, 5])
+def test_no_more_bags_are_asked_for_than_the_lot_has(bags_there: int) -> None:
+    taken = fills(201.0, bags=min(bags_there, 4), spread=0.03)
+    found = check_line(CYLINDER, level(), taken, 31.0, 200.0, 0.02, FINE, bags_there=bags_there)
+    assert found.verdict == LineVerdict.WEIGH_MORE
+    assert found.from_other_bags <= (bags_there > 4) or not found.within_reach
+    assert found.result.outlook.spare_bags(found.result.bags) == max(0, bags_there - 4)
+
+
+def test_all_bags_of_a_small_lot_are_enough() -> None:
+    three = fills(200.0, bags=3, spread=0.001) + [Weighed(0, 200.1), Weighed(1, 200.0)]
+    unknown = check_line(CYLINDER, level(), three, 31.0, 200.0, 0.02, FINE)
+    assert unknown.verdict == LineVerdict.WEIGH_MORE
+    assert check_line(CYLINDER, level(), three, 31.0, 200.0, 0.02, FINE, bags_there=3).verdict == LineVerdict.ON_TARGET
 
 
 def test_few_fills_need_more() -> None:

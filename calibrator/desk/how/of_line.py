@@ -22,6 +22,8 @@ from calibrator.science.mark import Line, LineCheck, OldLine
 from calibrator.science.settling import ASSUMED_FACTOR, Settling
 from calibrator.units import Kind
 
+TWO_ONE_SIDED = "Schuirmann 1987, J. Pharmacokinet. Biopharm. 15:657"
+
 
 def of_line(
     line: Line, level_g: float, settling: Settling, reach: tuple[float, float], rim_ml: float, system: UnitSystem
@@ -130,14 +132,18 @@ def of_check(check: LineCheck, target_g: float, tolerance_share: float, system: 
         ),
         _wanted(target_g, tolerance_share, system),
         Part(
-            translate("How", "90 % interval"),
-            translate("How", "two tests of 5 % each, one for too light and one for too heavy"),
+            translate("How", "95 % interval"),
+            translate("How", "two tests of 2.5 % each, one for too light and one for too heavy"),
             interval(figure(check.low_g), grams(check.high_g)),
         ),
         _verdict(),
     )
-    words = translate("How", "What fills to the line weigh, beside what is wanted.")
-    return Working(translate("How", "Is the line right?"), parts, (f"{GUM}, 4.2, G.4",), words)
+    words = translate(
+        "How",
+        "What fills to the line weigh, beside what is wanted. A line outside is moved only where another "
+        "division of the ruler is nearer to the target.",
+    )
+    return Working(translate("How", "Is the line right?"), parts, (f"{GUM}, 4.2, G.4", TWO_ONE_SIDED), words)
 
 
 def _wanted(target_g: float, tolerance_share: float, system: UnitSystem) -> Part:
@@ -153,8 +159,8 @@ def _verdict() -> Part:
         translate("How", "Verdict"),
         translate(
             "How",
-            "inside the tolerance with the whole 90 % interval: right. Outside with all of it: move. "
-            "Astride its edge: weigh more.",
+            "inside the tolerance with the whole 95 % interval: keep. Outside with all of it: move. "
+            "Reaching over a limit: weigh more.",
         ),
         "",
     )

@@ -23,13 +23,14 @@ LEAST_FILLS_SHOWN = 8
 
 @dataclass(frozen=True)
 class Bands:
-    """What is drawn behind the fills, in grams of one scoopful."""
+    """What is drawn behind the fills, in grams of one scoopful; `wanted` names the wider band in the key."""
 
     mean_g: float
     low_g: float
     high_g: float
     tolerance_low_g: float
     tolerance_high_g: float
+    wanted: str
 
 
 class FillPlot(QWidget):
@@ -60,6 +61,7 @@ class FillPlot(QWidget):
         self._dress()
         if bands is not None:
             self._draw_bands(bands)
+            self._wanted.setText(bands.wanted)
         for number, fill in enumerate(fills, start=1):
             self._draw_fill(number, fill, fill.id in odd)
         self._plot.setXRange(0.5, max(len(fills), LEAST_FILLS_SHOWN) + 0.5, padding=0)
@@ -72,12 +74,16 @@ class FillPlot(QWidget):
         holder = QWidget()
         line = row(None, spacing=SPACE)
         line.setContentsMargins(0, SPACE // 2, 0, 0)
-        for name, words in (("interval", self.tr("95 % interval")), ("wanted", self.tr("tolerance"))):
+        self._wanted = label("", "quiet", wrap=False)
+        for name, told in (
+            ("interval", label(self.tr("95 % interval"), "quiet", wrap=False)),
+            ("wanted", self._wanted),
+        ):
             swatch = label("")
             swatch.setFixedSize(22, 12)
             swatch.setProperty("swatch", name)
             line.addWidget(swatch)
-            line.addWidget(label(words, "quiet", wrap=False))
+            line.addWidget(told)
             line.addSpacing(SPACE)
         line.addStretch(1)
         holder.setLayout(line)

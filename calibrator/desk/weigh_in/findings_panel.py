@@ -30,6 +30,7 @@ class FindingsPanel(QFrame):
         self._figure = label("", "figure", wrap=False)
         self._interval = label("", "quiet")
         self._verdict = label("", "heading")
+        self._why = label("")
         self._next = label("")
         self._rule = label("", "quiet")
         layout = QVBoxLayout(self)
@@ -41,7 +42,7 @@ class FindingsPanel(QFrame):
         near = QVBoxLayout(self._near)
         near.setContentsMargins(0, 0, 0, 0)
         near.setSpacing(SPACE // 2)
-        for part in (self._next, self._rule):
+        for part in (self._why, self._next, self._rule):
             near.addWidget(part)
         self.extra = QVBoxLayout()
         self._how = how_button(self._workings)
@@ -79,7 +80,7 @@ class FindingsPanel(QFrame):
     def _show_nothing(self, text: str) -> None:
         self._figure.setText("–")
         self._interval.setText(text)
-        for part in (self._verdict, self._next, self._rule):
+        for part in (self._verdict, self._why, self._next, self._rule):
             part.hide()
 
     def _show_result(self, result: LevelResult, system: UnitSystem, resolution_g: float | None) -> None:
@@ -102,8 +103,10 @@ class FindingsPanel(QFrame):
         for part in (self._next, self._rule):
             part.show()
 
-    def _show_verdict(self, text: str, tone: Tone) -> None:
+    def _show_verdict(self, text: str, tone: Tone, why: str) -> None:
         self._verdict.setText(text)
+        self._why.setText(why)
+        self._why.setVisible(bool(why))
         self._verdict.show()
         set_tone(self._verdict, tone)
 
@@ -127,7 +130,8 @@ class LevelPanel(FindingsPanel):
             self._show_nothing(guide.findings.trouble or self.tr("Take two fills each from four bags."))
             return
         self._show_result(level, system, _resolution(guide))
-        self._show_verdict(*words.advice_words(level.advice, level, system))
+        why = "" if level.advice.enough else words.wanted_words(level, system)
+        self._show_verdict(*words.advice_words(level, guide, system), why)
         if density is not None:
             self._density.setText(
                 self.tr("Bulk density {density}").format(
@@ -139,7 +143,9 @@ class LevelPanel(FindingsPanel):
         level = guide.findings.level
         if level is None:
             return None
-        return Bands(level.mean_g, level.low_g, level.high_g, *guide.wanted(level.mean_g))
+        wanted_g = level.advice.wanted_half_width_g
+        wanted = self.tr("wanted: within ± {mass}").format(mass=shown.mass(wanted_g, guide.farm.units))
+        return Bands(level.mean_g, level.low_g, level.high_g, level.mean_g - wanted_g, level.mean_g + wanted_g, wanted)
 
 
 class ToMarkPanel(FindingsPanel):
@@ -167,7 +173,7 @@ class ToMarkPanel(FindingsPanel):
             )
             return
         self._show_result(check.result, system, _resolution(guide))
-        self._show_verdict(*words.check_words(check, guide.weigh_in.target_mass_g, system))
+        self._show_verdict(*words.check_words(check, guide, system), words.tolerance_words(check, guide, system))
         earlier = self.tr("The fills to the line before count too, brought to this one.")
         settling = words.settling_words(check)
         self._settling.setText(f"{settling} {earlier}" if guide.counts_earlier_line else settling)
@@ -176,7 +182,12 @@ class ToMarkPanel(FindingsPanel):
         check, target = guide.findings.check, guide.weigh_in.target_mass_g
         if check is None or target is None:
             return None
-        return Bands(check.mean_g, check.low_g, check.high_g, *guide.wanted(target))
+        before = check.before_g  # the fills shown are of the scoopful to the line alone
+        low, high = guide.wanted(target)
+        tolerance = self.tr("tolerance: ± {mass}").format(mass=shown.mass(check.tolerance_g, guide.farm.units))
+        return Bands(
+            check.result.mean_g, check.low_g - before, check.high_g - before, low - before, high - before, tolerance
+        )
 
 
 def _resolution(guide: Guide) -> float | None:

@@ -8,13 +8,14 @@ from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
-from calibrator.desk.parts import button, card, clear, label, row, set_tone
+from calibrator.desk.parts import Tone, button, card, clear, label, row, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in import words
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.model import SignOff
 from calibrator.science.errors import CannotCompute
+from calibrator.science.mark import LineVerdict
 
 
 class StepSignOff(StepView):
@@ -81,14 +82,25 @@ class StepSignOff(StepView):
     def _show_verdict(self, guide: Guide, signed: SignOff | None) -> None:
         check, target = guide.findings.check, guide.weigh_in.target_mass_g
         if signed is not None:
-            text, tone = self.tr("Signed off by {by}.").format(by=signed.by), "good"
+            text, tone = self._signed_words(guide, signed)
         elif check is None or target is None:
             text = self.tr("No fills to the mark yet: the line rests on the level fills alone.")
             tone = "warn"
         else:
-            text, tone = words.check_words(check, target, self.desk.system)
+            text, tone = words.check_words(check, guide, self.desk.system)
         self._verdict.setText(text)
-        set_tone(self._verdict, tone)  # type: ignore[arg-type]
+        set_tone(self._verdict, tone)
+
+    def _signed_words(self, guide: Guide, signed: SignOff) -> tuple[str, Tone]:
+        """Who signed, and, where the fills did not show the line to be right, that it was signed all the same."""
+        by = self.tr("Signed off by {by}.").format(by=signed.by)
+        check = guide.findings.check
+        if signed.verdict == LineVerdict.ON_TARGET:
+            return by, "good"
+        if check is None:
+            return self.tr("{signed} No fills to the mark were weighed.").format(signed=by), "warn"
+        although = self.tr("{signed} Signed although the fills said: {verdict}")
+        return although.format(signed=by, verdict=words.check_words(check, guide, self.desk.system)[0]), "warn"
 
     def _rows(self, guide: Guide, signed: SignOff | None) -> list[tuple[str, str]]:
         system, w, found = self.desk.system, guide.weigh_in, guide.findings
@@ -125,6 +137,7 @@ class StepSignOff(StepView):
             )
             rows += [
                 (self.tr("To the mark"), weighed),
+                (self.tr("Against the target"), words.tolerance_words(found.check, guide, system)),
                 (self.tr("Settling"), words.settling_words(found.check)),
             ]
         if found.old:
@@ -158,7 +171,11 @@ class StepSignOff(StepView):
             )
         if guide.on_target:
             return ""
-        return self.tr("The fills to the mark do not show yet that the line is on target. Sign off all the same?")
+        verdict = words.check_words(check, guide, self.desk.system)[0]
+        reason = words.tolerance_words(check, guide, self.desk.system)
+        return self.tr("{verdict} {reason}\n\nSign off all the same? The record will say so.").format(
+            verdict=verdict, reason=reason
+        )
 
     def _freeze(self) -> None:
         guide, by = self.guide, self._initials.text().strip()

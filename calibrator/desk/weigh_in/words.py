@@ -12,9 +12,11 @@ from calibrator.model import Step, UnitSystem
 from calibrator.science.mark import Line, LineCheck, LineVerdict, MarkProblem, OldLine, OldLineVerdict
 from calibrator.science.plausible import Doubt
 from calibrator.science.scale import ScaleCheck
-from calibrator.science.weighing import Advice, IntervalRule, LevelResult
+from calibrator.science.weighing import IntervalRule, LevelResult
 
 translate = QCoreApplication.translate
+
+FINE_G = 0.1
 
 
 def step_names() -> dict[Step, str]:
@@ -45,15 +47,36 @@ def missing_words(missing: tuple[Missing, ...]) -> str:
     return translate("WeighInWords", "Still needed: {what}").format(what=", ".join(words[what] for what in missing))
 
 
-def advice_words(advice: Advice, level: LevelResult, system: UnitSystem) -> tuple[str, Tone]:
+def advice_words(level: LevelResult, guide: Guide, system: UnitSystem) -> tuple[str, Tone]:
     """Whether the fills are enough, and if not, how many more and from where."""
+    advice = level.advice
     if advice.enough:
-        return translate("WeighInWords", "Enough: these fills settle it."), "good"
-    if advice.from_other_bags:
-        words = counted.more_from_other_bags(advice.more_fills)
-    else:
-        words = counted.more_would_do(advice.more_fills)
-    return words, "warn"
+        known = shown.mass(advice.half_width_g, system)
+        words = translate("WeighInWords", "Enough: a level scoopful is known within ± {mass}.").format(mass=known)
+        return words, "good"
+    if guide.plan_is_open(level):
+        return plan_words(level, guide), ""
+    if not advice.within_reach:
+        return translate("WeighInWords", "More fills would hardly tell it better: go on with what is known."), "warn"
+    if advice.from_other_bags and advice.more_fills <= level.outlook.spare_bags(level.bags):
+        return counted.more_from_other_bags(advice.more_fills), "warn"
+    return counted.more_would_do(advice.more_fills), "warn"
+
+
+def plan_words(result: LevelResult, guide: Guide) -> str:
+    """How far the plan of fills is done; the one thing to do before it is."""
+    words = translate("WeighInWords", "{fills} from {bags} so far; two from each of {planned} are planned.")
+    return words.format(
+        fills=counted.fills(result.fills), bags=counted.bags(result.bags), planned=counted.bags(guide.bags_at_hand)
+    )
+
+
+def wanted_words(level: LevelResult, system: UnitSystem) -> str:
+    """How well a level scoopful is known, beside how well it should be."""
+    advice = level.advice
+    return translate("WeighInWords", "Known within ± {now}; within ± {wanted} is wanted.").format(
+        now=shown.mass(advice.half_width_g, system), wanted=shown.mass(advice.wanted_half_width_g, system)
+    )
 
 
 def rule_words(level: LevelResult) -> str:
@@ -124,14 +147,47 @@ def far_off_words(found: OldLine, system: UnitSystem) -> str:
     ).format(mass=shown.mass(found.delivers_g, system), share=signed_percent(found.share))
 
 
-def check_words(check: LineCheck, target_g: float, system: UnitSystem) -> tuple[str, Tone]:
+def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str, Tone]:
     """The verdict on the drawn line."""
     if check.verdict == LineVerdict.ON_TARGET:
-        return translate("WeighInWords", "On target: the line is right."), "good"
+        return translate("WeighInWords", "Keep the line: a feeding is within the tolerance."), "good"
     if check.verdict == LineVerdict.MOVE:
         words = translate("WeighInWords", "Move the line to {down} down the wall from the rim, and weigh to it again.")
         return words.format(down=shown.length(check.next_line.down_wall_mm, system)), "bad"
+    if check.verdict == LineVerdict.AS_NEAR_AS_RULED:
+        return translate(
+            "WeighInWords",
+            "Keep the line, though a feeding is outside the tolerance: no other division of the ruler is nearer. "
+            "A narrower scoop would do better.",
+        ), "warn"
+    if guide.plan_is_open(check.result):
+        return plan_words(check.result, guide), ""
+    if not check.within_reach:
+        return translate("WeighInWords", "More fills would hardly tell it better: go on with what is known."), "warn"
     return counted.more_to_the_line(check.more_fills), "warn"
+
+
+def tolerance_words(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
+    """A feeding beside the tolerance: what every verdict on a line rests on."""
+    target_g = guide.weigh_in.target_mass_g or check.mean_g
+    words = translate(
+        "WeighInWords",
+        "A feeding weighs {mean}, surely {low} to {high}. Tolerance: {from_mass} to {to_mass} ({target} ± {share}).",
+    )
+    return words.format(
+        mean=_fine(check.mean_g, system),
+        low=_fine(check.low_g, system),
+        high=_fine(check.high_g, system),
+        from_mass=_fine(target_g - check.tolerance_g, system),
+        to_mass=_fine(target_g + check.tolerance_g, system),
+        target=shown.mass(target_g, system),
+        share=shown.percent(100 * guide.farm.tolerance_share),
+    )
+
+
+def _fine(mass_g: float, system: UnitSystem) -> str:
+    """A mean or a limit, told to a digit more than a scale shows: what a verdict turns on must be seen."""
+    return shown.mass(mass_g, system, resolution_g=FINE_G)
 
 
 def settling_words(check: LineCheck) -> str:
