@@ -1266,10 +1266,6 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Intervalo del 95 %</translation>
     </message>
     <message>
-        <source>tolerance</source>
-        <translation>tolerancia</translation>
-    </message>
-    <message>
         <source>Plot of {fills}</source>
         <translation>Gráfica de {fills}</translation>
     </message>
@@ -2657,16 +2653,16 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>media de los costales, como en las llenadas al ras</translation>
     </message>
     <message>
-        <source>90 % interval</source>
-        <translation>intervalo del 90 %</translation>
+        <source>two tests of 2.5 % each, one for too light and one for too heavy</source>
+        <translation>dos pruebas de 2.5 % cada una, una por ligera y otra por pesada</translation>
     </message>
     <message>
-        <source>two tests of 5 % each, one for too light and one for too heavy</source>
-        <translation>dos pruebas del 5 %: una por si es poco y otra por si es demasiado</translation>
+        <source>What fills to the line weigh, beside what is wanted. A line outside is moved only where another division of the ruler is nearer to the target.</source>
+        <translation>Lo que pesan las llenadas hasta la línea, junto a lo que se busca. Una línea fuera de ella se mueve solo donde otra división de la regla queda más cerca del peso deseado.</translation>
     </message>
     <message>
-        <source>What fills to the line weigh, beside what is wanted.</source>
-        <translation>Lo que pesan las llenadas a la línea, frente a lo que se busca.</translation>
+        <source>inside the tolerance with the whole 95 % interval: keep. Outside with all of it: move. Reaching over a limit: weigh more.</source>
+        <translation>dentro de la tolerancia con todo el intervalo del 95 %: dejar. Fuera con todo: mover. Pasa de un límite: pesar más.</translation>
     </message>
     <message>
         <source>Is the line right?</source>
@@ -2683,10 +2679,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Verdict</source>
         <translation>Veredicto</translation>
-    </message>
-    <message>
-        <source>inside the tolerance with the whole 90 % interval: right. Outside with all of it: move. Astride its edge: weigh more.</source>
-        <translation>todo el intervalo del 90 % dentro de la tolerancia: está bien. Todo fuera: mover. A caballo del límite: pesar más.</translation>
     </message>
     <message>
         <source>How it is computed</source>
@@ -3562,6 +3554,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Bulk density {density}</source>
         <translation>Densidad aparente {density}</translation>
+    </message>
+    <message>
+        <source>wanted: within ± {mass}</source>
+        <translation>se busca: ± {mass}</translation>
     </message>
 </context>
 <context>
@@ -8985,6 +8981,14 @@ Last kept: {mass}</source>
         <translation>Todavía no hay llenadas hasta la línea: la línea se apoya solo en las llenadas al ras.</translation>
     </message>
     <message>
+        <source>{signed} No fills to the mark were weighed.</source>
+        <translation>{signed} No se pesó ninguna llenada hasta la línea.</translation>
+    </message>
+    <message>
+        <source>{signed} Signed although the fills said: {verdict}</source>
+        <translation>{signed} Firmada aunque las llenadas decían: {verdict}</translation>
+    </message>
+    <message>
         <source>Lot</source>
         <translation>Lote</translation>
     </message>
@@ -9025,6 +9029,10 @@ Last kept: {mass}</source>
         <translation>Hasta la línea</translation>
     </message>
     <message>
+        <source>Against the target</source>
+        <translation>Contra el peso deseado</translation>
+    </message>
+    <message>
         <source>Settling</source>
         <translation>Asentamiento</translation>
     </message>
@@ -9053,8 +9061,12 @@ Last kept: {mass}</source>
         <translation>No se pesó ninguna llenada hasta la línea, así que no se conoce el asentamiento y la línea puede fallar por unos puntos. ¿Pesar al menos dos llenadas hasta la línea, o firmar de todos modos?</translation>
     </message>
     <message>
-        <source>The fills to the mark do not show yet that the line is on target. Sign off all the same?</source>
-        <translation>Las llenadas hasta la línea todavía no muestran que la línea esté bien. ¿Firmar de todos modos?</translation>
+        <source>{verdict} {reason}
+
+Sign off all the same? The record will say so.</source>
+        <translation>{verdict} {reason}
+
+¿Firmar de todos modos? El registro lo dirá.</translation>
     </message>
     <message>
         <source>Signed off. Now print the label and the wall chart.</source>
@@ -9908,6 +9920,10 @@ Last kept: {mass}</source>
     <message>
         <source>The fills to the line before count too, brought to this one.</source>
         <translation>Las llenadas hasta la línea anterior también cuentan, llevadas a esta.</translation>
+    </message>
+    <message>
+        <source>tolerance: ± {mass}</source>
+        <translation>tolerancia: ± {mass}</translation>
     </message>
 </context>
 <context>
@@ -11124,8 +11140,24 @@ Last kept: {mass}</source>
         <translation>Todavía falta: {what}</translation>
     </message>
     <message>
-        <source>Enough: these fills settle it.</source>
-        <translation>Basta: con estas llenadas queda claro.</translation>
+        <source>Enough: a level scoopful is known within ± {mass}.</source>
+        <translation>Basta: una medida al ras se conoce con ± {mass}.</translation>
+    </message>
+    <message>
+        <source>More fills would hardly tell it better: go on with what is known.</source>
+        <translation>Más llenadas apenas lo aclararían: siga con lo que se sabe.</translation>
+    </message>
+    <message>
+        <source>{fills} from {bags} so far; two from each of {planned} are planned.</source>
+        <translation>Van {fills} de {bags}; el plan son dos de cada uno de {planned}.</translation>
+    </message>
+    <message>
+        <source>Known within ± {now}; within ± {wanted} is wanted.</source>
+        <translation>Se conoce con ± {now}; se busca ± {wanted}.</translation>
+    </message>
+    <message>
+        <source>Keep the line: a feeding is within the tolerance.</source>
+        <translation>Deje la línea: la toma está dentro de la tolerancia.</translation>
     </message>
     <message>
         <source>The interval rests on how these bags differ.</source>
@@ -11176,12 +11208,16 @@ Last kept: {mass}</source>
         <translation>Una toma hasta una línea ahí pesaría {mass} ({share} contra lo deseado). Mida desde el borde hacia abajo por la pared, no desde el fondo hacia arriba. ¿De veras está ahí la línea?</translation>
     </message>
     <message>
-        <source>On target: the line is right.</source>
-        <translation>En el peso deseado: la línea está bien.</translation>
-    </message>
-    <message>
         <source>Move the line to {down} down the wall from the rim, and weigh to it again.</source>
         <translation>Mueva la línea a {down} bajo el borde y pese otra vez hasta ella.</translation>
+    </message>
+    <message>
+        <source>Keep the line, though a feeding is outside the tolerance: no other division of the ruler is nearer. A narrower scoop would do better.</source>
+        <translation>Deje la línea, aunque la toma está fuera de la tolerancia: ninguna otra división de la regla queda más cerca. Una medida más angosta lo haría mejor.</translation>
+    </message>
+    <message>
+        <source>A feeding weighs {mean}, surely {low} to {high}. Tolerance: {from_mass} to {to_mass} ({target} ± {share}).</source>
+        <translation>Una toma pesa {mean}, con seguridad entre {low} y {high}. Tolerancia: {from_mass} a {to_mass} ({target} ± {share}).</translation>
     </message>
     <message>
         <source>Levelled by a shake, the powder packs {percent} denser than struck level.</source>
