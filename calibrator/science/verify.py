@@ -39,8 +39,8 @@ class LineCheck:
     `result` is that of the scoopful to the line alone. On target: fills and bags are as many as planned
     (`Outlook.may_stop`), and the whole interval lies within target ± `tolerance_g`. Move: it does not, it leaves out
     the target, and the ruler's division nearest to `next_line` brings a feeding nearer. Outside the tolerance without
-    such a division: as near as ruled. Else weigh more: the interval reaches over a limit of the tolerance. `next_line` is the line that these fills call for; `within_reach` is False where more fills can hardly
-    tell.
+    such a division: as near as ruled. Else weigh more: the interval reaches over a limit of the tolerance.
+    `next_line` is the line that these fills call for; `within_reach` is False where more fills can hardly tell.
     """
 
     mean_g: float

@@ -221,7 +221,7 @@ def test_no_more_bags_are_asked_for_than_the_lot_has(bags_there: int) -> None:
 
 
 def test_all_bags_of_a_small_lot_are_enough() -> None:
-    three = fills(200.0, bags=3, spread=0.001) + [Weighed(0, 200.1), Weighed(1, 200.0)]
+    three = [*fills(200.0, bags=3, spread=0.001), Weighed(0, 200.1), Weighed(1, 200.0)]
     unknown = check_line(CYLINDER, level(), three, 31.0, 200.0, 0.02, FINE)
     assert unknown.verdict == LineVerdict.WEIGH_MORE
     assert check_line(CYLINDER, level(), three, 31.0, 200.0, 0.02, FINE, bags_there=3).verdict == LineVerdict.ON_TARGET
