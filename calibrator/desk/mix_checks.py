@@ -61,7 +61,7 @@ class MixFindings:
     read: Brix | None = None
     shown_brix: float | None = None
     judged: Judged | None = None
-    at_odds: bool = False
+    at_odds_ways: tuple[Solids, ...] = ()
     pails: PailsCompared | None = None
     correction: Correction | None = None
     correction_scoops: ScoopCount | None = None
@@ -71,6 +71,11 @@ class MixFindings:
     warm: tuple[tuple[ReadingKind, Warmth], ...] = ()
     thermometer: Thermometer | None = None
     troubles: tuple[str, ...] = ()
+
+    @property
+    def at_odds(self) -> bool:
+        """Whether two ways contradict each other."""
+        return bool(self.at_odds_ways)
 
     @property
     def by_own_line(self) -> Solids | None:
@@ -86,6 +91,7 @@ class _Work:
     readings: Sequence[Reading]
     tools: Tools
     at: datetime
+    corrected: bool = False
     troubles: list[str] = field(default_factory=list)
     references: int = 0
     line: Line | None = None
@@ -128,10 +134,16 @@ class _Work:
             return []
 
 
-def work_out(batch: Batch, readings: Sequence[Reading], aim: Aim | None, tools: Tools, at: datetime) -> MixFindings:
-    """All that a check's readings reach to. Never raises: what cannot be is told in `troubles`."""
-    work = _Work(batch, readings, tools, at)
-    makers = (_by_drops, _by_hydrometer, _by_jug, _by_volume)
+def work_out(
+    batch: Batch, readings: Sequence[Reading], aim: Aim | None, tools: Tools, at: datetime, *, corrected: bool = False
+) -> MixFindings:
+    """All that a check's readings reach to. Never raises: what cannot be is told in `troubles`.
+
+    In a mix that was `corrected` powder and water are no longer those of the chart: its volume tells no solids, and
+    no slip of the chart is looked for.
+    """
+    work = _Work(batch, readings, tools, at, corrected)
+    makers = (_by_drops, _by_hydrometer, _by_jug, *(() if corrected else (_by_volume,)))
     ways = tuple(solids for make in makers for solids in work.attempt(_bound(make, work)))
     chosen = best(ways) if ways else None
     judged = _judged(work, chosen, aim)
@@ -144,7 +156,7 @@ def work_out(batch: Batch, readings: Sequence[Reading], aim: Aim | None, tools: 
         read=work.read,
         shown_brix=_shown(work),
         judged=judged,
-        at_odds=_at_odds(ways),
+        at_odds_ways=_at_odds(ways),
         pails=_pails(work),
         correction=correction,
         correction_scoops=scoops,
@@ -261,12 +273,21 @@ def _judged(work: _Work, chosen: Solids | None, aim: Aim | None) -> Judged | Non
 _OF_DROPS = (SolidsFrom.OWN_LINE, SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE)
 
 
-def _at_odds(ways: Sequence[Solids]) -> bool:
-    """Whether two instruments contradict each other; two rules over the same drops are one instrument."""
+def _at_odds(ways: Sequence[Solids]) -> tuple[Solids, ...]:
+    """The two ways that contradict each other, instruments first; two rules over the same drops are one instrument.
+
+    The finished volume takes the powder for right, so that it may differ from an instrument where the powder is
+    wrong: the words say both.
+    """
     drops = [w for w in ways if w.way in _OF_DROPS][:1]
-    others = [w for w in ways if w.way not in _OF_DROPS and w.way is not SolidsFrom.FINISHED_VOLUME]
-    apart = drops + others
-    return any(disagree(a, b) for n, a in enumerate(apart) for b in apart[n + 1 :])
+    others = [w for w in ways if w.way not in _OF_DROPS]
+    apart = sorted(drops + others, key=_is_volume)
+    pairs = ((a, b) for n, a in enumerate(apart) for b in apart[n + 1 :])
+    return next(((a, b) for a, b in pairs if disagree(a, b)), ())
+
+
+def _is_volume(solids: Solids) -> bool:
+    return solids.way is SolidsFrom.FINISHED_VOLUME
 
 
 def _pails(work: _Work) -> PailsCompared | None:
@@ -306,7 +327,7 @@ _COUNT_TOLERANCE = 0.1
 
 def _causes(work: _Work, judged: Judged | None, chosen: Solids | None) -> tuple[Cause, ...]:
     plan = planned(work.batch)
-    if judged is None or chosen is None or plan is None or not judged.verdict.outside:
+    if judged is None or chosen is None or plan is None or work.corrected or not judged.verdict.outside:
         return ()
     try:
         return told(likeliest(chosen, plan))

@@ -58,6 +58,33 @@ def verdict_words(verdict: Verdict) -> str:
     }[verdict]
 
 
+def leaning_words(judged: Judged) -> str:
+    """The verdict; where it is open, which way the reading leans if it lies outside what is wanted."""
+    if judged.verdict is Verdict.CANNOT_TELL:
+        if judged.deviation < -judged.tolerance:
+            return translate("MixWords", "Probably too thin, not sure yet")
+        if judged.deviation > judged.tolerance:
+            return translate("MixWords", "Probably too strong, not sure yet")
+    return verdict_words(judged.verdict)
+
+
+def odds_words(found: MixFindings) -> str:
+    """Two ways that cannot both be right: each with its solids, and what to look at before anything is added."""
+    one, other = (f"{way_name(way.way)}: {percent(way.share)}" for way in found.at_odds_ways)
+    if any(way.way is SolidsFrom.FINISHED_VOLUME for way in found.at_odds_ways):
+        text = translate(
+            "MixWords",
+            "Two ways disagree ({one}; {other}). Either the powder was not what the chart says, or one was misread. "
+            "Check the instrument in plain water and read the volume again before you add anything.",
+        )
+    else:
+        text = translate(
+            "MixWords",
+            "Two instruments disagree ({one}; {other}). Check both in plain water before you add anything.",
+        )
+    return text.format(one=one, other=other)
+
+
 def powder_verdict_words(verdict: Verdict) -> str:
     """The verdict of a count of bags, in words of powder: it says nothing of the water."""
     return {
@@ -93,7 +120,7 @@ def way_name(way: SolidsFrom) -> str:
     return {
         SolidsFrom.OWN_LINE: translate("MixWords", "Brix calibration"),
         SolidsFrom.WHOLE_MILK: translate("MixWords", "whole milk's line"),
-        SolidsFrom.TRADE_RULE: translate("MixWords", "Brix + 2"),
+        SolidsFrom.TRADE_RULE: translate("MixWords", "rule Brix + 2"),
         SolidsFrom.HYDROMETER: translate("MixWords", "hydrometer"),
         SolidsFrom.JUG: translate("MixWords", "weighed jug"),
         SolidsFrom.FINISHED_VOLUME: translate("MixWords", "finished volume"),
@@ -138,11 +165,11 @@ def basis_words(solids: Solids, powder: Powder) -> str:
 
 def ways_words(found: MixFindings) -> str:
     """All ways beside each other, each with its spread: "own line 13.1 % ± 0.4"."""
-    told = translate("MixWords", "{way} {solids} ± {half}")
+    told = translate("MixWords", "{way}: {solids} ± {half}")
     pieces = [
         told.format(way=way_name(s.way), solids=percent(s.share), half=number(100 * s.half_width)) for s in found.ways
     ]
-    return ", ".join(pieces)
+    return "; ".join(pieces)
 
 
 def doubt_words(doubt: Doubt) -> str:
@@ -168,8 +195,12 @@ def doubt_words(doubt: Doubt) -> str:
     }[doubt]
 
 
-def would_tell_words(judged: Judged) -> str:
-    """What reading would settle an open verdict."""
+def would_tell_words(judged: Judged, way: SolidsFrom) -> str:
+    """What reading would settle an open verdict that rests on this way."""
+    if way is SolidsFrom.FINISHED_VOLUME and judged.would_tell is not None:
+        return translate(
+            "MixWords", "The volume alone does not tell it. Read three drops of the mix with a refractometer."
+        )
     if judged.would_tell is WouldTell.MORE_READINGS:
         if judged.more_readings == 1:
             return translate("MixWords", "One more drop would tell, if it reads like these.")

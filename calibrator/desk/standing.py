@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Container, Iterable, Sequence
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, datetime
 from enum import StrEnum
 
 from calibrator.model import (
@@ -27,6 +27,10 @@ from calibrator.records import Records, brought_in
 CHECK_EVERY_DAYS = 7
 FIRST_CHECK_DAYS = 1
 """How long a mix goes unchecked before it is asked for, and that of a lot begun: common practice, no source."""
+
+THIN, STRONG, RIGHT = "thin", "strong", "inside"
+OFF = (THIN, STRONG)
+"""Verdicts of `science.check` by their words: the first page does not load it for them."""
 
 
 class LotState(StrEnum):
@@ -96,6 +100,7 @@ class Need(StrEnum):
     PRINT_LABELS = "print_labels"  # labels bear an old line
     PRINT_CHARTS = "print_charts"  # charts rest on an older sign-off
     PRINT_LOT_SHEETS = "print_lot_sheets"  # a lot was weighed anew since its record was printed
+    MIX_OFF = "mix_off"  # the last check of the mix was too thin or too strong, and no right one followed
     CHECK_MIX = "check_mix"  # the mix of the lot in use was not checked for long
 
 
@@ -118,6 +123,7 @@ class Waiting:
     old_lot: Lot | None = None
     sheets: tuple[Printed, ...] = ()
     day: date | None = None
+    check: MixCheck | None = None
 
 
 @dataclass(frozen=True)
@@ -187,12 +193,28 @@ def waiting(now: Standing, today: date) -> list[Waiting]:
     found = [
         Waiting(Need.GO_ON, lot=known.lot, weigh_in=known.open_weigh_in) for known in now.lots if known.open_weigh_in
     ]
+    found += _mix_off(now)
     found += _scoops_with_old_lines(now)
     found += [Waiting(Need.WEIGH_IN, lot=known.lot) for known in now.lots if known.state is LotState.DELIVERED]
     for need, kind in NEEDED.items():
         if sheets := outdated_sheets(now, kind):
             found.append(Waiting(need, lot=_lot_in_force(now, sheets[0]), sheets=sheets))
-    return [*found, *_check_overdue(now, today)]
+    overdue = [] if any(each.need is Need.MIX_OFF for each in found) else _check_overdue(now, today)
+    return [*found, *overdue]
+
+
+def _mix_off(now: Standing) -> list[Waiting]:
+    """The mix of the lot in use, where the last check that told anything said that it was not as wanted."""
+    lot = now.in_use.lot if now.in_use else None
+    told = [c for c in now.checks if lot and c.lot_id == lot.id and c.verdict in (*OFF, RIGHT)]
+    last = max(told, key=_moment, default=None)
+    if last is None or last.verdict == RIGHT:
+        return []
+    return [Waiting(Need.MIX_OFF, lot=lot, day=last.at.astimezone().date(), check=last)]
+
+
+def _moment(check: MixCheck) -> datetime:
+    return check.at
 
 
 def _check_overdue(now: Standing, today: date) -> list[Waiting]:

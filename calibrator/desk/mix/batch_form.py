@@ -12,11 +12,11 @@ from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.mix_batch import Batch, FarmNow, batch_of
 from calibrator.desk.mix_checks import Aim
-from calibrator.desk.parts import row
 from calibrator.desk.plain_text import on_screen
-from calibrator.desk.theme import ROWS, SPACE
+from calibrator.desk.theme import ROWS
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.desk.widgets.name_choice import NameChoice
+from calibrator.desk.widgets.side_by_side import SideBySide
 from calibrator.model import Plan, PlanGroup, Vessel
 from calibrator.science.check import TOLERANCE_SHARE
 from calibrator.units import Kind
@@ -83,10 +83,7 @@ class BatchForm(QWidget):
             ((Captioned(self.tr("Vessel"), self.vessel), self.feeder), (1, 1)),
             ((self.target, self.tolerance), (1, 1)),
         ):
-            line = row(*pair, spacing=int(1.5 * SPACE))
-            line.setStretch(0, stretch[0])
-            line.setStretch(1, stretch[1])
-            layout.addLayout(line)
+            layout.addWidget(SideBySide(*pair, stretches=stretch))
 
     def _offer(self, box: QComboBox, items: Sequence[tuple[str, object]]) -> None:
         blocker = QSignalBlocker(box)

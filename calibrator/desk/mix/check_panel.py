@@ -39,6 +39,8 @@ class CheckPanel(QWidget):
 
     kept = Signal()
     instruments_wanted = Signal()
+    water_check_wanted = Signal()
+    line_wanted = Signal()
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
@@ -48,15 +50,20 @@ class CheckPanel(QWidget):
         self._standing: Standing | None = None
         self._read_for: tuple[str, int, date | None] = ("", -1, None)
         self._found = MixFindings()
+        self._shows_kept = False  # what was kept last is still being carried out
+        self._corrected = False  # the mix in hand was read before and put right
         self.occasion = OccasionForm(desk)
         self.batch_form, self.readings = BatchForm(desk), ReadingsForm(desk)
         self.verdict = VerdictPanel()
         self.note = TextField(self.tr("Note"), longest=200)
         self.keep_button = button(self.tr("&Keep this check"), self.keep, "main")
         self.clear_button = button(self.tr("Clea&r"), self.clear)
-        self.occasion.edited.connect(self._of_another)
-        self.batch_form.edited.connect(self.work_out)
+        self.occasion.edited.connect(self._of_another_typed)
+        self.batch_form.edited.connect(self._batch_typed)
         self.readings.edited.connect(self.work_out)
+        self.verdict.water_check_wanted.connect(self.water_check_wanted)
+        self.verdict.line_wanted.connect(self.line_wanted)
+        self.verdict.again_wanted.connect(self.read_again)
         self._lay_out()
 
     def show_farm(self, now: FarmNow, tools: Tools, standing: Standing) -> None:
@@ -67,6 +74,14 @@ class CheckPanel(QWidget):
         self.no_tools.setVisible(not tools.instruments)
         self.readings.show_tools(tools)
         self._of_another()
+
+    def _of_another_typed(self) -> None:
+        self._shows_kept = self._corrected = False
+        self._of_another()
+
+    def _batch_typed(self) -> None:
+        self._shows_kept = self._corrected = False
+        self.work_out()
 
     def _of_another(self) -> None:
         """Follow the lot and the moment that are chosen."""
@@ -111,9 +126,15 @@ class CheckPanel(QWidget):
             return
         self.readings.show_vessel(batch.vessel)
         readings, aim = self.readings.readings(), self.batch_form.aim()
-        self._found = work_out(batch, readings, aim, self._tools, self.occasion.at() or self.desk.clock())
-        self.verdict.show_findings(self._found, batch, self.desk.system, self._stale(readings, self._tools))
-        self.keep_button.setEnabled(bool(readings) and self._now is not None and self._now.powder.lot is not None)
+        at = self.occasion.at() or self.desk.clock()
+        unread = self.readings.unread()
+        self._found = work_out(batch, [] if unread else readings, aim, self._tools, at, corrected=self._corrected)
+        self._shows_kept = self._shows_kept and not (readings or unread)
+        if not self._shows_kept:
+            self.verdict.show_findings(self._found, batch, self.desk.system, self._stale(readings, self._tools))
+            self.verdict.show_unread(unread)
+        lot_known = self._now is not None and self._now.powder.lot is not None
+        self.keep_button.setEnabled(bool(readings) and not unread and lot_known)
 
     def _stale(self, readings: list[Reading], tools: Tools) -> str:
         """Thermometers and jugs that were used and whose check does not hold; the others tell it themselves."""
@@ -140,11 +161,29 @@ class CheckPanel(QWidget):
             return
         desk = self.desk
         if desk.attempt(partial(tell_or_wait, desk.records, desk.outbox, check, desk.clock())) is not None:
-            self.clear()
+            self._show_kept(check)
             told = self.tr("The check is kept: {verdict}.")
             verdict = self.tr("no verdict") if not check.verdict else verdict_words(Verdict(check.verdict))
             self.desk.say(told.format(verdict=verdict.lower()))
             self.kept.emit()
+
+    def _show_kept(self, check: MixCheck) -> None:
+        """Empty the fields, and leave what is to be done where it is: it is carried out only now."""
+        self._corrected = False
+        self._shows_kept = bool(check.verdict) and Verdict(check.verdict).outside
+        self._empty()
+        if self._shows_kept:
+            self.verdict.show_kept(self.tr("The check is kept. Do this now, then read the mix again."))
+        for area in self._areas:
+            area.verticalScrollBar().setValue(0)
+
+    def read_again(self) -> None:
+        """The same mix once more, after what was told was done."""
+        self.clear()
+        self._corrected = True
+        self.note.set_text(self.tr("after correcting"))
+        self.work_out()
+        self.start()
 
     def pending(self) -> str:
         """What is typed and not kept; blank where nothing is."""
@@ -152,10 +191,14 @@ class CheckPanel(QWidget):
 
     def clear(self) -> None:
         """Empty the readings; the batch stays for the next check, which is of the lot in use and of now again."""
-        self.occasion.clear()
-        self._of_another()
+        self._shows_kept = self._corrected = False
+        self._empty()
+
+    def _empty(self) -> None:
         self.readings.clear()
         self.note.set_text("")
+        self.occasion.clear()
+        self._of_another()
         self.start()
 
     def start(self) -> None:
@@ -210,7 +253,7 @@ class CheckPanel(QWidget):
             "caution",
         )
         self.no_tools = button(
-            self.tr("Enter your re&fractometer and thermometer; then a verdict is surer"),
+            self.tr("Enter your re&fractometer and thermometer"),
             self.instruments_wanted.emit,
             "link",
         )
@@ -231,8 +274,8 @@ class CheckPanel(QWidget):
         right.setContentsMargins(0, 0, 0, 0)
         told = QWidget()
         told.setLayout(right)
-        for widget, stretch in ((left, 11), (told, 10)):
-            area = scrolled(widget)
+        self._areas = (scrolled(left), scrolled(told))
+        for area, stretch in zip(self._areas, (11, 10), strict=True):
             area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
             halves.addWidget(area, stretch)
         layout.addLayout(halves, 1)

@@ -33,12 +33,16 @@ from calibrator.desk.mix_history import (
     kept_counts,
     names,
 )
+from calibrator.desk.mix_put_right import put_right_words
 from calibrator.desk.mix_table import history_table
+from calibrator.desk.mix_tools import read_tools
 from calibrator.desk.parts import button, card, column, label, row, show_as_rows
+from calibrator.desk.standing import standing
 from calibrator.desk.table_headings import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import BagCount, Farm, MixCheck
+from calibrator.records import RecordsUnreachable
 from calibrator.records.errors import TableNotWritten
 from calibrator.records.table_file import write_csv
 from calibrator.science.check_season import first_found
@@ -57,6 +61,7 @@ class HistoryPanel(QWidget):
         self.desk = desk
         self._kept: list[Kept] = []
         self._counted: list[Counted] = []
+        self._put_right: dict[str, str] = {}  # by check, as far as looked at
         self._plot: CheckPlot | None = None
         self.finding, self.meaning = label("", "heading"), label("", "quiet")
         self.lots, self.feeders = NameChoice(), NameChoice()
@@ -74,6 +79,7 @@ class HistoryPanel(QWidget):
     def show_farm(self, farm: Farm) -> None:
         """Read anew."""
         self._kept, self._counted = kept_checks(self.desk.records, farm), kept_counts(self.desk.records, farm)
+        self._put_right.clear()
         every: list[Kept | Counted] = [*self._kept, *self._counted]
         every.sort(key=_time)
         known = {one.lot.id: one.lot.lot_number for one in every}
@@ -150,6 +156,9 @@ class HistoryPanel(QWidget):
         found = first_found(watched, newest.point.lot_id) if newest else None
         if newest is None:
             self.finding.setText(self.tr("No solids were read in these checks"))
+        elif found == 1:
+            text = self.tr("The mix of lot {lot} is off since its first check.")
+            self.finding.setText(text.format(lot=lots[newest.point.lot_id]))
         elif found is not None:
             text = self.tr("The mix of lot {lot} has shifted: it was found out at check {count}.")
             self.finding.setText(text.format(lot=lots[newest.point.lot_id], count=found))
@@ -164,9 +173,26 @@ class HistoryPanel(QWidget):
         self.meaning.setText(f"{apart} {key}".strip())
 
     def _words(self, key: str) -> str:
-        checks = [check_words(one) for one in self._kept if one.check.id == key]
+        checks = [self._check_words(one) for one in self._kept if one.check.id == key]
         counts = [count_words(one, self.desk.system) for one in self._counted if one.count.id == key]
         return next(iter([*checks, *counts]), "")
+
+    def _check_words(self, one: Kept) -> str:
+        """A check with its note and with what it told to do, reckoned when it is looked at."""
+        key, farm = one.check.id, self.desk.farm
+        if key not in self._put_right and farm is not None:
+            records = self.desk.records
+            try:
+                now, tools = standing(records, farm), read_tools(records, farm)
+                self._put_right[key] = put_right_words(records, farm, now, tools, one.check)
+            except RecordsUnreachable:
+                return check_words(one)  # told whole once the server is there again
+        told = [check_words(one)]
+        if one.check.note:
+            told.append(self.tr("Note: {note}.").format(note=one.check.note))
+        if fix := self._put_right.get(key, ""):
+            told.append(self.tr("To put it right: {fix}").format(fix=fix))
+        return " ".join(told)
 
     def _point_out(self, key: str) -> None:
         self.pointed.setText(self._words(key))

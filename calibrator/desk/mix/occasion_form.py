@@ -13,12 +13,12 @@ from calibrator.desk.days import DayNotUnderstood
 from calibrator.desk.forms.fields import Captioned, DayField, TextField
 from calibrator.desk.forms.time_field import TimeField, time_text
 from calibrator.desk.mix_occasion import Offered, Wrong, moment, offered_lots, wrong_with
-from calibrator.desk.parts import row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing
-from calibrator.desk.theme import ROWS, SPACE
+from calibrator.desk.theme import ROWS
 from calibrator.desk.widgets.name_choice import NameChoice
+from calibrator.desk.widgets.side_by_side import SideBySide
 from calibrator.model import Lot
 
 
@@ -47,10 +47,7 @@ class OccasionForm(QWidget):
         layout.setSpacing(ROWS)
         self._lot = Captioned(lot_caption or self.tr("Mixed from lot"), self.lot)
         layout.addWidget(self._lot)
-        when = row(self.day, self.time, spacing=int(1.5 * SPACE))
-        when.setStretch(0, 1)
-        when.setStretch(1, 1)
-        layout.addLayout(when)
+        layout.addWidget(SideBySide(self.day, self.time))
         self.time.setVisible(with_time)
 
     def show_lots(self, now: Standing) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from functools import partial
 
 from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
@@ -13,9 +14,9 @@ from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.examples import LEVEL, MIX_IN_VESSEL, WATER_IN_JUG
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.mix_tools import Tools
-from calibrator.desk.parts import row
-from calibrator.desk.theme import ROWS, SPACE
+from calibrator.desk.theme import ROWS
 from calibrator.desk.widgets.name_choice import NameChoice
+from calibrator.desk.widgets.side_by_side import SideBySide
 from calibrator.model import Instrument, InstrumentKind, Pail, Reading, ReadingKind, UnitSystem, Vessel
 from calibrator.units import Kind
 from calibrator.units.bare import Bare
@@ -24,6 +25,7 @@ DROPS = Bare("11.2 11.4 11.2", -1.0, 32.0, 8)
 SUGAR_SG = Bare("1.045 1.046", 0.998, 1.135, 8)
 FLOAT_SG = Bare("1.032", 0.98, 1.15, 4)
 COLDEST_C, HOTTEST_C = 0.0, 100.0
+LIKE_CELSIUS = 30.0, 60.0  # what water and mix have in °C; in °F it would be far too cold for either
 
 
 class ReadingsForm(QWidget):
@@ -40,7 +42,8 @@ class ReadingsForm(QWidget):
         self.scale = NameChoice()
         self.scale.addItem(self.tr("°Brix"), ReadingKind.BRIX)
         self.scale.addItem(self.tr("SG (sugar scale)"), ReadingKind.REFRACTOMETER_SG)
-        self.first = BareField(self.tr("First pail: drops, in °Brix"), DROPS, 1)
+        a_drop = self.tr("Each drop on the refractometer is one reading; best three.")
+        self.first = BareField(self.tr("First pail: drops, in °Brix"), DROPS, 1, a_drop)
         self.last = BareField(self.tr("Last pail: drops, in °Brix"), DROPS, 1)
         self.prism = self._amount(self.tr("Refractometer at"), Kind.TEMPERATURE, 5.0, 40.0)
         self.water = self._amount(self.tr("Water drawn at"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C)
@@ -58,6 +61,8 @@ class ReadingsForm(QWidget):
             numbers.understood.connect(self.edited)
         for amount in self._amounts():
             amount.edited.connect(self.edited)
+        for amount in self._temperatures():
+            amount.finished.connect(partial(self._ask_degrees, amount))
 
     def show_tools(self, tools: Tools) -> None:
         """Offer the farm's instruments."""
@@ -97,9 +102,24 @@ class ReadingsForm(QWidget):
 
     def first_wrong(self) -> BareField | Amount | None:
         """The first field that has to be mended, each wrong one told beneath; None where all is well."""
+        for amount in self._temperatures():
+            self._ask_degrees(amount)
         fields: list[BareField | Amount] = [self.first, self.last, self.floating, *self._amounts()]
         wrong = [field for field in fields if field.isVisibleTo(self) and not _sound(field)]
         return wrong[0] if wrong else None
+
+    def unread(self) -> bool:
+        """Whether drops are typed that are not understood: then nothing is to be said of the mix."""
+        return any(field.text() and not field.values() for field in (self.first, self.last))
+
+    def _ask_degrees(self, field: Amount) -> None:
+        """43 in a field for warm water is 43 °C on many a thermometer: asked, where °F are the usual ones."""
+        text = field.text()
+        bare = self.desk.system is UnitSystem.FARM and text.replace(".", "", 1).isdecimal()
+        if bare and LIKE_CELSIUS[0] <= float(text) <= LIKE_CELSIUS[1]:
+            told = self.tr("{number} °F or {number} °C? Write {number} F or {number} C.")
+            field.say(told.format(number=text), wrong=True)
+            self.edited.emit()
 
     def clear(self) -> None:
         """Empty the fields for the next check."""
@@ -135,6 +155,9 @@ class ReadingsForm(QWidget):
     def _amounts(self) -> tuple[Amount, ...]:
         return self.prism, self.water, self.mix, self.calf, self.volume, self.level, self.jug_mass
 
+    def _temperatures(self) -> tuple[Amount, ...]:
+        return self.water, self.mix, self.calf
+
     def _measured(self) -> Iterator[Reading]:
         kinds = (
             (self.prism, ReadingKind.PRISM_TEMPERATURE, self.refractometer),
@@ -146,7 +169,7 @@ class ReadingsForm(QWidget):
             (self.jug_mass, ReadingKind.JUG_MASS, self.jug),
         )
         for field, kind, box in kinds:
-            value = field.value() if field.isVisibleTo(self) else None
+            value = field.value() if field.isVisibleTo(self) and not field.box.problem() else None
             if value is not None:
                 yield Reading(kind=kind, value=value, typed=field.told(), instrument_id=_id(box) if box else "")
 
@@ -167,10 +190,7 @@ class ReadingsForm(QWidget):
             (self._hydrometer, self.floating),
             (self._jug, self.jug_mass),
         ):
-            line = row(*widgets, spacing=int(1.5 * SPACE))
-            for place in range(len(widgets)):
-                line.setStretch(place, 1)
-            layout.addLayout(line)
+            layout.addWidget(SideBySide(*widgets))
 
     def _scale_chosen(self) -> None:
         sugar = self.scale.currentData() == ReadingKind.REFRACTOMETER_SG

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from functools import partial
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
@@ -47,6 +47,8 @@ JUG_U_SHARE = 0.002
 class ToolChecks(QWidget):
     """One instrument at a time: what to do, where to type what it shows, what was found before."""
 
+    instruments_wanted = Signal()
+
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self.desk = desk
@@ -58,7 +60,8 @@ class ToolChecks(QWidget):
         self.which.activated.connect(self._show_tool)
         self.state = label("", "tag", wrap=False)
         self.state.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
-        self.none = label(self.tr("Enter an instrument first, under Instruments."), "caution")
+        enter = button(self.tr("Enter an instrument"), self.instruments_wanted.emit, "main")
+        self.none = card(label(self.tr("Checks begin once an instrument is entered.")), row(enter, None))
         self.water = BareField(self.tr("Shown in plain water"), BRIX, 3)
         self.warmth = Amount(desk, self.tr("Temperature of it"), Kind.TEMPERATURE, optional=True, lowest=0, highest=60)
         self.total = Amount(desk, self.tr("Make so much of it"), Kind.MASS, within=MIX_G, hint="")

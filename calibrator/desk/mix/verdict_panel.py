@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
 
 from calibrator.desk import mix_words as words
@@ -11,7 +12,7 @@ from calibrator.desk.how.working import Working
 from calibrator.desk.mix.warm_words import warm_words
 from calibrator.desk.mix_batch import Batch
 from calibrator.desk.mix_checks import MixFindings
-from calibrator.desk.parts import card, clear, label, row, set_style_property, set_tone
+from calibrator.desk.parts import button, card, clear, label, row, set_style_property, set_tone
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.solids_bar import SolidsBar
 from calibrator.model import UnitSystem
@@ -22,7 +23,14 @@ OF_DROPS = (SolidsFrom.OWN_LINE, SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE)
 
 
 class VerdictPanel(QWidget):
-    """Shows `MixFindings`; called anew with every digit typed."""
+    """Shows `MixFindings`; called anew with every digit typed.
+
+    What to do comes straight beneath the verdict; by which way and how surely it was found stands last.
+    """
+
+    water_check_wanted = Signal()
+    line_wanted = Signal()
+    again_wanted = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -30,29 +38,36 @@ class VerdictPanel(QWidget):
         self.bar = SolidsBar()
         self.would_tell, self.way, self.doubts = label("", "heading"), label("", "quiet"), label("")
         self.warm, self.basis = label(""), label("", "quiet")
-        self.verdict_card = card(
-            self.verdict, self.solids, self.bar, self.would_tell, self.way, self.basis, self.doubts, self.warm
-        )
+        self.odds = label("", "caution")
+        self.to_water = button(self.tr("Check in plain water"), self.water_check_wanted.emit)
+        self.to_line = button(self.tr("Brix calibration"), self.line_wanted.emit)
+        self._next = row(self.to_water, self.to_line, None)
+        self.verdict_card = card(self.verdict, self.solids, self.bar, self.would_tell, self._next)
         self._found = MixFindings()
         self.how = how_button(self._workings)
-        verdict_layout = self.verdict_card.layout()
-        assert isinstance(verdict_layout, QVBoxLayout)
-        verdict_layout.addLayout(row(self.how, None))
         self._cautions = QVBoxLayout()
         self._cautions.setSpacing(SPACE)
-        self.correction, self.correction_card = _told_card(self.tr("Put it right"))
+        self.correction = label("")
+        self.again = button(self.tr("Read again, corrected"), self.again_wanted.emit)
+        self.kept = label("", "quiet")
+        self.correction_card = card(
+            label(self.tr("Put it right"), "heading"), self.correction, self.kept, row(self.again, None)
+        )
         self.causes, self.causes_card = _told_card(self.tr("Likeliest causes"))
         self.pails, self.pails_card = _told_card(self.tr("First pail and last"))
+        self.way_card = card(self.warm, self.doubts, self.way, self.basis, row(self.how, None))
         self.troubles = label("", "caution")
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, SPACE // 2, 0)
         layout.setSpacing(int(1.5 * SPACE))
-        layout.addWidget(self.verdict_card)
-        layout.addWidget(self.troubles)
+        for widget in (self.odds, self.verdict_card, self.correction_card, self.troubles):
+            layout.addWidget(widget)
         layout.addLayout(self._cautions)
-        for widget in (self.correction_card, self.causes_card, self.pails_card):
+        for widget in (self.causes_card, self.pails_card, self.way_card):
             layout.addWidget(widget)
         layout.addStretch(1)
+        for part in (self.odds, self.again, self.kept, self.to_water, self.to_line):
+            part.hide()
 
     def show_findings(self, found: MixFindings, batch: Batch, system: UnitSystem, stale: str = "") -> None:
         """Tell what the readings say; `stale` names other instruments whose checks no longer hold."""
@@ -64,11 +79,22 @@ class VerdictPanel(QWidget):
         _say(self.warm, warm_words(found, system))
         self._show_cautions(found)
         self._show_correction(found, batch, system)
+        self.show_kept("")
         self._show_causes(found)
         self.pails.setText(words.pails_words(found.pails.verdict) if found.pails else "")
         self.pails_card.setVisible(found.pails is not None)
         troubles = [*found.troubles, *([batch.trouble] if batch.trouble else [])]
         _say(self.troubles, "\n".join(troubles))
+
+    def show_kept(self, told: str) -> None:
+        """Say that what is shown is kept, and offer to read the mix again; blank for one that is being typed."""
+        _say(self.kept, told)
+        self.again.setVisible(bool(told))
+
+    def show_unread(self, unread: bool) -> None:
+        """Drops that could not be read: no verdict is told beside them."""
+        if unread:
+            self.solids.setText(self.tr("The drops could not be read. Mend them first."))
 
     def _workings(self) -> tuple[Working, ...]:
         return of_solids(self._found)
@@ -86,17 +112,24 @@ class VerdictPanel(QWidget):
                 else self.tr("Type the drops of the first pail, best three: the verdict comes at once.")
             )
             self.would_tell.hide()
+            self._offer(None, found)
             return
         tone = words.verdict_tone(judged.verdict)
         set_style_property(self.verdict_card, "tone", tone)
         set_tone(self.verdict, tone)
-        self.verdict.setText(words.verdict_words(judged.verdict))
+        self.verdict.setText(words.leaning_words(judged))
         self.solids.setText(words.solids_words(judged, best))
         ends = (words.percent(judged.target - judged.tolerance), words.percent(judged.target + judged.tolerance))
         self.bar.show_judged(judged, ends, words.percent(judged.target))
         self.bar.setAccessibleDescription(self.solids.text())
-        told = [words.would_tell_words(judged), self._inside_words(found, judged, best)]
+        self._offer(judged.would_tell, found)
+        told = [words.would_tell_words(judged, best.way), self._inside_words(found, judged, best)]
         _say(self.would_tell, " ".join(text for text in told if text))
+
+    def _offer(self, would_tell: WouldTell | None, found: MixFindings) -> None:
+        """The way to what would tell more, at hand."""
+        self.to_water.setVisible(found.at_odds or would_tell is WouldTell.ZERO_CHECK)
+        self.to_line.setVisible(would_tell in (WouldTell.OWN_LINE, WouldTell.MORE_REFERENCES) and _of_drops(found))
 
     def _inside_words(self, found: MixFindings, judged: Judged, best: Solids) -> str:
         """Which mean reading would surely be right, where the verdict is open and one could be."""
@@ -114,10 +147,10 @@ class VerdictPanel(QWidget):
             told.append(self.tr("Each way: {ways}.").format(ways=words.ways_words(found)))
         _say(self.way, " ".join(told))
         doubts = [words.doubt_words(doubt) for doubt in best.doubts] if best else []
-        if found.at_odds:
-            doubts.insert(0, self.tr("Two instruments contradict each other: check both in plain water."))
+        _say(self.odds, words.odds_words(found) if found.at_odds else "")
         _say(self.doubts, " ".join([*doubts, *([stale] if stale else [])]))
         set_tone(self.doubts, "warn")
+        self.way_card.setVisible(best is not None or bool(stale) or bool(found.warm))
 
     def _show_cautions(self, found: MixFindings) -> None:
         clear(self._cautions)
@@ -148,6 +181,10 @@ class VerdictPanel(QWidget):
             lines = [self.tr("No usual slip fits this reading. Weigh the next powder, and look at the scoop.")]
         self.causes.setText("\n".join(lines))
         self.causes_card.setVisible(outside)
+
+
+def _of_drops(found: MixFindings) -> bool:
+    return found.best is not None and found.best.way in OF_DROPS
 
 
 def _told_card(heading: str) -> tuple[QLabel, QFrame]:

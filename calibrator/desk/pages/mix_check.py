@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 from typing import TypeVar, cast
 
 from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
@@ -37,6 +38,8 @@ class MixCheckPage(Page):
         self._now: FarmNow | None = None
         self.check = CheckPanel(desk)
         self.check.instruments_wanted.connect(self._enter_instruments)
+        self.check.water_check_wanted.connect(self._check_in_water)
+        self.check.line_wanted.connect(partial(self.bring_up, "line"))
         self.trouble = label("", "caution")
         self.tabs = QTabWidget()
         self.tabs.setAccessibleName(self.tr("Parts of the mix check"))
@@ -71,7 +74,7 @@ class MixCheckPage(Page):
 
     @property
     def tool_checks(self) -> ToolChecks:
-        return self._panel("tool_checks", ToolChecks)
+        return self._panel("tool_checks", self._make_tool_checks)
 
     @property
     def instruments(self) -> ThingsTab[Instrument]:
@@ -80,6 +83,11 @@ class MixCheckPage(Page):
     def bring_up(self, name: str) -> None:
         """Show a tab by its name: bags, history, line, tool_checks or instruments."""
         self.tabs.setCurrentWidget(self._places[name])
+
+    def _check_in_water(self) -> None:
+        """The checks of the refractometer that the drops were read with."""
+        self.bring_up("tool_checks")
+        self.tool_checks.open(str(self.check.readings.refractometer.currentData() or ""))
 
     def _enter_instruments(self) -> None:
         self.bring_up("instruments")
@@ -161,6 +169,11 @@ class MixCheckPage(Page):
             panel.show_hand(self.check.found)
         elif isinstance(panel, ToolChecks):
             panel.show_tools(tools, now.powder.resolution_g)
+
+    def _make_tool_checks(self, desk: Desk) -> ToolChecks:
+        made = ToolChecks(desk)
+        made.instruments_wanted.connect(self._enter_instruments)
+        return made
 
     def _make_instruments(self, desk: Desk) -> ThingsTab[Instrument]:
         return ThingsTab(desk, Instrument, InstrumentForm(desk), self._wording(), self._about)

@@ -17,6 +17,7 @@ from calibrator.desk.parts import button, card, clear, column, label, row, scrol
 from calibrator.desk.sheet_words import outdated_words
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.standing import (
+    THIN,
     LotStanding,
     Need,
     Standing,
@@ -240,9 +241,21 @@ class TodayPage(Page):
             return words, self.tr("Weigh in with it"), "weigh_in", lot_id
         if found.need is Need.WEIGH_IN and found.lot:
             return self._delivered(found), self.tr("Weigh in"), "weigh_in", lot_id
+        if found.need is Need.MIX_OFF:
+            return self._mix_off(found), self.tr("Check again"), "mix_check", ""
         if found.need is Need.CHECK_MIX:
             return self._unchecked(found), self.tr("Check the mix"), "mix_check", ""
         return self._sheets(found, lot_id)
+
+    def _mix_off(self, found: Waiting) -> str:
+        assert found.lot is not None
+        assert found.day is not None
+        thin = found.check is not None and found.check.verdict == THIN
+        if thin:
+            text = self.tr("The mix with lot {number} was too thin on {day}, and no right one was read since.")
+        else:
+            text = self.tr("The mix with lot {number} was too strong on {day}, and no right one was read since.")
+        return text.format(number=found.lot.lot_number, day=day_text(found.day))
 
     def _unchecked(self, found: Waiting) -> str:
         assert found.lot is not None

@@ -50,7 +50,7 @@ def test_the_batch_is_the_charts_and_the_verdict_comes_while_typing(qtbot: QtBot
     found = panel.found
     assert [s.way for s in found.ways] == [SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE]
     assert found.ways[1].share == pytest.approx(0.1327, abs=1e-4)
-    assert panel.verdict.verdict.text() == "Cannot tell yet"
+    assert panel.verdict.verdict.text() == "Probably too strong, not sure yet"
     assert "never checked in plain water" in panel.verdict.doubts.text()
     assert "Milk replacers differ" in panel.verdict.way.text()
     # The label tells no moisture, so 4 % is taken (common practice, no source): 0.96 of the powder is dry matter.

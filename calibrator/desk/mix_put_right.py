@@ -1,0 +1,32 @@
+"""What a kept check told to be done: worked out again from its readings, with what was known at its time. No window."""
+
+from __future__ import annotations
+
+from calibrator.desk.mix_batch import batch_of, farm_now
+from calibrator.desk.mix_checks import Aim, work_out
+from calibrator.desk.mix_tools import Tools
+from calibrator.desk.mix_words import correction_words
+from calibrator.desk.standing import Standing
+from calibrator.model import Farm, MixCheck
+from calibrator.records import Records
+from calibrator.science.check import Verdict
+from calibrator.science.errors import CannotCompute
+
+
+def put_right_words(records: Records, farm: Farm, now: Standing, tools: Tools, check: MixCheck) -> str:
+    """The correction of a check that was too thin or too strong; blank for others, or where none can be reckoned."""
+    if not check.verdict or not Verdict(check.verdict).outside:
+        return ""
+    try:
+        then = farm_now(records, farm, now, check.lot_id, check.at)
+    except CannotCompute:
+        return ""
+    plan = next((plan for plan in then.plans if plan.id == check.plan_id), None)
+    group = next((group for group in plan.groups if group.name == check.group_name), None) if plan else None
+    batch = batch_of(then, plan, group, check.calves, then.vessel(check.vessel_id))
+    aim = Aim(check.target_share, check.tolerance_share)
+    found = work_out(batch, check.readings, aim, tools, check.at)
+    if found.correction is None:
+        return ""
+    lines = correction_words(found.correction, found.correction_scoops, farm.units, then.powder.resolution_g)
+    return " ".join(lines)

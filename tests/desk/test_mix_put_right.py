@@ -1,0 +1,177 @@
+"""What a check says is to be done: in view, at odds or sure, still there once kept, in the history, on Today."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+import pytest
+from answers import Answers
+from herd import Herd
+from mix_hands import NOW, kept_check, mix_desk, mix_herd, mix_page, own_line, refractometer, type_in, zeroed
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QLineEdit
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.pages.mix_check import MixCheckPage
+from calibrator.desk.standing import Need, standing, waiting
+from calibrator.model import MixCheck, ReadingKind
+from calibrator.records import Records
+
+
+@pytest.fixture
+def herd(records: Records) -> Herd:
+    return mix_herd(records)
+
+
+@pytest.fixture
+def desk(qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> Desk:
+    return mix_desk(qapp, records, answers)
+
+
+@pytest.fixture
+def page(qtbot: QtBot, desk: Desk) -> MixCheckPage:
+    return mix_page(qtbot, desk)
+
+
+@pytest.fixture
+def sure(page: MixCheckPage, herd: Herd, desk: Desk) -> MixCheckPage:
+    """With a refractometer that is zeroed and calibrated."""
+    tool = refractometer(herd)
+    zeroed(herd, tool)
+    own_line(herd, tool)
+    desk.changed.emit()
+    return page
+
+
+def test_no_field_is_cut_off_on_the_smallest_window(page: MixCheckPage) -> None:
+    QApplication.processEvents()
+    left, right = page.check._areas
+    for area in (left, right):
+        inner = area.widget()
+        assert inner.width() <= area.viewport().width()
+    ends = [
+        line.mapTo(left.viewport(), line.rect().topRight()).x()
+        for line in left.findChildren(QLineEdit)
+        if line.isVisible()
+    ]
+    assert len(ends) > 8
+    assert max(ends) < left.viewport().width()
+
+
+def test_what_to_do_comes_straight_beneath_the_verdict_and_stays_once_kept(
+    qtbot: QtBot, sure: MixCheckPage, desk: Desk
+) -> None:
+    panel = sure.check
+    told = panel.verdict
+    type_in(qtbot, panel.readings.first.line, "9.5 9.5 9.5")
+    QApplication.processEvents()
+    assert told.verdict.text() == "Too thin"
+    assert not told.again.isVisibleTo(sure)
+    assert told.verdict_card.y() < told.correction_card.y() < told.causes_card.y() < told.way_card.y()
+    fix = told.correction.text()
+    assert "of powder" in fix
+    panel.keep()
+    assert panel.readings.first.text() == ""
+    assert told.correction.text() == fix
+    assert told.verdict.text() == "Too thin"
+    assert told.again.isVisibleTo(sure)
+    qtbot.keyClick(told.again, Qt.Key.Key_Space)
+    assert not told.correction_card.isVisibleTo(sure)
+    assert panel.note.text() == "after correcting"
+    # The chart's powder is in it no more: the volume tells no solids, and is still there for what to add.
+    type_in(qtbot, panel.readings.volume.line, "30 gal")
+    type_in(qtbot, panel.readings.first.line, "11.5 11.5 11.5")
+    assert not panel.found.at_odds
+    assert told.verdict.text() == "As it should be"
+    panel.keep()
+    assert not told.again.isVisibleTo(sure)
+    assert [check.verdict for check in desk.records.every(MixCheck)] == ["thin", "inside"]
+
+
+def test_a_new_reading_or_clear_puts_the_kept_correction_away(qtbot: QtBot, sure: MixCheckPage) -> None:
+    panel = sure.check
+    for away in (panel.clear, lambda: type_in(qtbot, panel.readings.first.line, "11.5")):
+        type_in(qtbot, panel.readings.first.line, "9.5 9.5 9.5")
+        panel.keep()
+        assert panel.verdict.again.isVisibleTo(sure)
+        away()
+        assert not panel.verdict.again.isVisibleTo(sure)
+
+
+def test_drops_and_volume_that_disagree_are_said_first(qtbot: QtBot, sure: MixCheckPage) -> None:
+    panel = sure.check
+    batch = panel.batch_form.batch()
+    assert batch is not None
+    assert batch.mix is not None
+    type_in(qtbot, panel.readings.first.line, "8.0 8.0 8.0")
+    assert not panel.found.at_odds
+    type_in(qtbot, panel.readings.volume.line, f"{0.95 * batch.mix.volume_ml / 1000:.1f} L")
+    assert panel.found.at_odds
+    QApplication.processEvents()
+    assert "disagree (Brix calibration: 9.5" in panel.verdict.odds.text()
+    assert panel.verdict.odds.y() < panel.verdict.verdict_card.y()
+    assert panel.verdict.to_water.isVisibleTo(sure)
+    qtbot.keyClick(panel.verdict.to_water, Qt.Key.Key_Space)
+    assert sure.tool_checks.isVisible()
+    assert sure.tool_checks.tool is not None
+
+
+def test_drops_that_cannot_be_read_give_no_verdict_and_nothing_to_keep(qtbot: QtBot, page: MixCheckPage) -> None:
+    panel = page.check
+    type_in(qtbot, panel.readings.volume.line, "40 gal")
+    assert panel.keep_button.isEnabled()
+    type_in(qtbot, panel.readings.first.line, "ten")
+    assert panel.verdict.verdict.text() == "No verdict yet"
+    assert "could not be read" in panel.verdict.solids.text()
+    assert not panel.keep_button.isEnabled()
+    panel.readings.first.set_text("")
+    panel.work_out()
+    assert panel.keep_button.isEnabled()
+    assert "More drops" not in panel.verdict.would_tell.text()
+
+
+@pytest.mark.parametrize(("typed", "celsius"), [("43", None), ("43 C", 43.0), ("43 F", 11 / 1.8), ("110", 78 / 1.8)])
+def test_a_bare_number_that_could_be_celsius_is_asked_about(
+    qtbot: QtBot, page: MixCheckPage, typed: str, celsius: float | None
+) -> None:
+    readings = page.check.readings
+    type_in(qtbot, readings.water.line, typed)
+    qtbot.keyClick(readings.water.line, Qt.Key.Key_Return)
+    read = [r.value for r in readings.readings() if r.kind is ReadingKind.WATER_TEMPERATURE]
+    assert read == ([] if celsius is None else [pytest.approx(celsius)])
+    assert (readings.first_wrong() is readings.water) == (celsius is None)
+    assert ("43 °F or 43 °C?" in readings.water.message) == (celsius is None)
+
+
+def test_the_history_tells_what_was_to_be_done(qtbot: QtBot, sure: MixCheckPage) -> None:
+    panel = sure.check
+    type_in(qtbot, panel.readings.first.line, "9.5 9.5 9.5")
+    fix = panel.verdict.correction.text().splitlines()[0]
+    type_in(qtbot, panel.note.line, "tank 2")
+    panel.keep()
+    sure.bring_up("history")
+    assert f"To put it right: {fix}" in sure.history.pointed.text()
+    assert "Note: tank 2." in sure.history.pointed.text()
+    assert "is off since its first check" in sure.history.finding.text()
+
+
+def test_a_mix_that_was_off_waits_until_a_right_one_was_read(herd: Herd) -> None:
+    def needs() -> list[Need]:
+        return [found.need for found in waiting(standing(herd.records, herd.farm), NOW.date())]
+
+    kept_check(herd, 25, 0.15, verdict="strong")
+    assert Need.MIX_OFF in needs()
+    kept_check(herd, 26, 0.14, verdict="cannot_tell")
+    assert Need.MIX_OFF in needs()
+    kept_check(herd, 27, 0.13, verdict="inside")
+    assert Need.MIX_OFF not in needs()
+    kept_check(herd, 28, 0.11, verdict="thin")
+    (off,) = [found for found in waiting(standing(herd.records, herd.farm), NOW.date()) if found.need is Need.MIX_OFF]
+    assert off.day == (NOW - timedelta(days=2)).date()
+
+
+def test_without_an_instrument_its_checks_lead_to_entering_one(qtbot: QtBot, page: MixCheckPage) -> None:
+    page.bring_up("tool_checks")
+    page.tool_checks.instruments_wanted.emit()
+    assert page.instruments.isVisible()
