@@ -5,9 +5,8 @@ from __future__ import annotations
 from datetime import timedelta
 
 import pytest
-from answers import Answers
 from herd import Herd
-from mix_hands import NOW, kept_check, mix_desk, mix_herd, mix_page, own_line, refractometer, type_in, zeroed
+from mix_hands import NOW, kept_check, own_line, refractometer, type_in, zeroed
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QLineEdit
 from pytestqt.qtbot import QtBot
@@ -16,22 +15,6 @@ from calibrator.desk.context import Desk
 from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.desk.standing import Need, standing, waiting
 from calibrator.model import MixCheck, ReadingKind
-from calibrator.records import Records
-
-
-@pytest.fixture
-def herd(records: Records) -> Herd:
-    return mix_herd(records)
-
-
-@pytest.fixture
-def desk(qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> Desk:
-    return mix_desk(qapp, records, answers)
-
-
-@pytest.fixture
-def page(qtbot: QtBot, desk: Desk) -> MixCheckPage:
-    return mix_page(qtbot, desk)
 
 
 @pytest.fixture
