@@ -757,12 +757,20 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>sin resultado</translation>
     </message>
     <message>
+        <source>The check is kept. Do this now, then read the mix again.</source>
+        <translation>La revisión está guardada. Haga esto ahora y luego lea la mezcla otra vez.</translation>
+    </message>
+    <message>
+        <source>after correcting</source>
+        <translation>ya corregida</translation>
+    </message>
+    <message>
         <source>No lot is in use. Choose below which lot this was mixed from, or sign off a weigh-in; checks are kept for a lot.</source>
         <translation>No hay lote en uso. Elija abajo de qué lote se mezcló, o firme una pesada; las revisiones se guardan para un lote.</translation>
     </message>
     <message>
-        <source>Enter your re&amp;fractometer and thermometer; then a verdict is surer</source>
-        <translation>Anote su re&amp;fractómetro y su termómetro; así el resultado es más seguro</translation>
+        <source>Enter your re&amp;fractometer and thermometer</source>
+        <translation>Registre su re&amp;fractómetro y su termómetro</translation>
     </message>
     <message>
         <source>The batch</source>
@@ -2291,8 +2299,20 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Aquí queda cada revisión en su día, y así las revisiones descubren un lote desviado. Con una calibración Brix y tres gotas por revisión, 5 % de polvo de más se descubre en unas cuatro revisiones, 8 % en una o dos; 2 % muchas veces ni en doce: cuente también los costales.</translation>
     </message>
     <message>
+        <source>The mix of lot {lot} is off since its first check.</source>
+        <translation>La mezcla del lote {lot} no es la deseada desde su primera revisión.</translation>
+    </message>
+    <message>
         <source>Orange: each lot&apos;s running mean and its limits. Circle: inside. Triangle: too thin (down), too strong (up). Diamond: cannot tell. Square: bags counted over those days.</source>
         <translation>Naranja: la media corrida de cada lote y sus límites. Círculo: dentro. Triángulo: demasiado ligera (abajo), demasiado fuerte (arriba). Rombo: todavía no se sabe. Cuadro: costales contados en esos días.</translation>
+    </message>
+    <message>
+        <source>Note: {note}.</source>
+        <translation>Nota: {note}.</translation>
+    </message>
+    <message>
+        <source>To put it right: {fix}</source>
+        <translation>Para corregirla: {fix}</translation>
     </message>
     <message>
         <source>mix checks</source>
@@ -4693,10 +4713,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>línea de leche entera</translation>
     </message>
     <message>
-        <source>Brix + 2</source>
-        <translation>Brix + 2</translation>
-    </message>
-    <message>
         <source>hydrometer</source>
         <translation>densímetro</translation>
     </message>
@@ -4727,10 +4743,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Whole milk&apos;s line tells dry matter and was brought to powder as fed.</source>
         <translation>La línea de la leche entera da materia seca y se pasó a polvo tal como se da.</translation>
-    </message>
-    <message>
-        <source>{way} {solids} ± {half}</source>
-        <translation>{way} {solids} ± {half}</translation>
     </message>
     <message>
         <source>This instrument was never checked in plain water: its zero may be off.</source>
@@ -4777,6 +4789,26 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>calibración Brix</translation>
     </message>
     <message>
+        <source>Probably too thin, not sure yet</source>
+        <translation>Quizás demasiado ligera; aún no es seguro</translation>
+    </message>
+    <message>
+        <source>Probably too strong, not sure yet</source>
+        <translation>Quizás demasiado fuerte; aún no es seguro</translation>
+    </message>
+    <message>
+        <source>Two ways disagree ({one}; {other}). Either the powder was not what the chart says, or one was misread. Check the instrument in plain water and read the volume again before you add anything.</source>
+        <translation>Dos lecturas no concuerdan ({one}; {other}). O el polvo no fue el de la tabla, o una se leyó mal. Revise el instrumento en agua sola y lea otra vez el volumen antes de agregar nada.</translation>
+    </message>
+    <message>
+        <source>Two instruments disagree ({one}; {other}). Check both in plain water before you add anything.</source>
+        <translation>Dos instrumentos no concuerdan ({one}; {other}). Revise los dos en agua sola antes de agregar nada.</translation>
+    </message>
+    <message>
+        <source>rule Brix + 2</source>
+        <translation>regla Brix + 2</translation>
+    </message>
+    <message>
         <source>By the farm&apos;s own Brix calibration for this powder, from {count} weighed mixes.</source>
         <translation>Por la calibración Brix propia del establo para este polvo, de {count} mezclas pesadas.</translation>
     </message>
@@ -4787,6 +4819,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>By the rule of thumb Brix + 2, which is rough: make your own Brix calibration.</source>
         <translation>Por la regla Brix + 2, que es gruesa: haga su propia calibración Brix.</translation>
+    </message>
+    <message>
+        <source>{way}: {solids} ± {half}</source>
+        <translation>{way}: {solids} ± {half}</translation>
+    </message>
+    <message>
+        <source>The volume alone does not tell it. Read three drops of the mix with a refractometer.</source>
+        <translation>El volumen solo no lo dice. Lea tres gotas de la mezcla con un refractómetro.</translation>
     </message>
     <message>
         <source>More drops do not help. A Brix calibration from weighed mixes would tell; see the tab of that name.</source>
@@ -5699,6 +5739,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>SG (escala de azúcar)</translation>
     </message>
     <message>
+        <source>Each drop on the refractometer is one reading; best three.</source>
+        <translation>Cada gota en el refractómetro es una lectura; mejor tres.</translation>
+    </message>
+    <message>
         <source>First pail: drops, in °Brix</source>
         <translation>1.ª cubeta: gotas, °Brix</translation>
     </message>
@@ -5737,6 +5781,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Mix in the jug, without the jug</source>
         <translation>Mezcla en la jarra, sin la jarra</translation>
+    </message>
+    <message>
+        <source>{number} °F or {number} °C? Write {number} F or {number} C.</source>
+        <translation>¿{number} °F o {number} °C? Escriba {number} F o {number} C.</translation>
     </message>
     <message>
         <source>Refractometer</source>
@@ -10001,8 +10049,20 @@ Sign off all the same? The record will say so.</source>
         <translation>Pesar</translation>
     </message>
     <message>
+        <source>Check again</source>
+        <translation>Revisar otra vez</translation>
+    </message>
+    <message>
         <source>Check the mix</source>
         <translation>Revisar la mezcla</translation>
+    </message>
+    <message>
+        <source>The mix with lot {number} was too thin on {day}, and no right one was read since.</source>
+        <translation>La mezcla con el lote {number} salió demasiado ligera el {day} y desde entonces no se ha leído ninguna correcta.</translation>
+    </message>
+    <message>
+        <source>The mix with lot {number} was too strong on {day}, and no right one was read since.</source>
+        <translation>La mezcla con el lote {number} salió demasiado fuerte el {day} y desde entonces no se ha leído ninguna correcta.</translation>
     </message>
     <message>
         <source>The mix with lot {number} was not checked yet.</source>
@@ -10095,8 +10155,12 @@ Sign off all the same? The record will say so.</source>
 <context>
     <name>ToolChecks</name>
     <message>
-        <source>Enter an instrument first, under Instruments.</source>
-        <translation>Registre primero un instrumento, en Instrumentos.</translation>
+        <source>Enter an instrument</source>
+        <translation>Registrar un instrumento</translation>
+    </message>
+    <message>
+        <source>Checks begin once an instrument is entered.</source>
+        <translation>Las revisiones empiezan cuando hay un instrumento registrado.</translation>
     </message>
     <message>
         <source>Shown in plain water</source>
@@ -10792,6 +10856,18 @@ Sign off all the same? The record will say so.</source>
 <context>
     <name>VerdictPanel</name>
     <message>
+        <source>Check in plain water</source>
+        <translation>Revisar en agua sola</translation>
+    </message>
+    <message>
+        <source>Brix calibration</source>
+        <translation>Calibración Brix</translation>
+    </message>
+    <message>
+        <source>Read again, corrected</source>
+        <translation>Leer otra vez, ya corregida</translation>
+    </message>
+    <message>
         <source>Put it right</source>
         <translation>Cómo corregirlo</translation>
     </message>
@@ -10802,6 +10878,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>First pail and last</source>
         <translation>Primera cubeta y última</translation>
+    </message>
+    <message>
+        <source>The drops could not be read. Mend them first.</source>
+        <translation>Las gotas no se entendieron. Corríjalas primero.</translation>
     </message>
     <message>
         <source>No verdict yet</source>
@@ -10818,10 +10898,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Each way: {ways}.</source>
         <translation>De cada modo: {ways}.</translation>
-    </message>
-    <message>
-        <source>Two instruments contradict each other: check both in plain water.</source>
-        <translation>Dos instrumentos se contradicen: revise los dos en agua sola.</translation>
     </message>
     <message>
         <source>Reckoned for the volume on the chart; type what is in the vessel to be sure.</source>
