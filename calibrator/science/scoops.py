@@ -172,7 +172,7 @@ def usual_table(
     fractions: Sequence[float] = (1,),
 ) -> ScoopTable:
     """The count that people are told for each target: to the line of one scoop where that is natural, else the
-    fewest. Otherwise as `fewest_table`.
+    fewest. Of each line the nearest whole count is looked at. Otherwise as `fewest_table`.
     """
     table = fewest_table(targets_g, ways, tolerance_share, fractions=fractions)
     lines = [place for place, way in enumerate(table.ways) if way.way is FillWay.TO_MARK]
