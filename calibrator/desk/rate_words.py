@@ -7,11 +7,10 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import MixingRate, PlanGroup, RateBasis, UnitSystem, VolumeMeans
 from calibrator.science.mixing import Mix
-from calibrator.units import show_mass, show_percent, show_volume
+from calibrator.units import show_mass, show_percent, show_typed_volume
 
 translate = QCoreApplication.translate
 UNIT_VOLUME_ML = {UnitSystem.FARM: 1892.705892, UnitSystem.METRIC: 1000.0}  # told on 2 qt, or on 1 L
-FINE_STEP = {UnitSystem.FARM: 0.25, UnitSystem.METRIC: 0.05}
 
 
 def basis_name(basis: RateBasis) -> str:
@@ -70,7 +69,7 @@ def mass_text(mass_g: float, system: UnitSystem) -> str:
 
 
 def _volume(volume_ml: float, system: UnitSystem) -> str:
-    return show_volume(volume_ml, system, step=FINE_STEP[system], decimal_comma=decimal_comma())
+    return show_typed_volume(volume_ml, system, decimal_comma=decimal_comma())
 
 
 def _share(share: float) -> str:

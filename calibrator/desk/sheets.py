@@ -271,8 +271,8 @@ def _counted(line: SheetLine) -> tuple[object, ...]:
 
 
 def suggested_range(calves: int) -> tuple[int, int]:
-    """Counts that a farm with so many calves may soon have: ten fewer to ten more."""
-    return max(1, calves - 10), calves + 10
+    """Counts that a farm with so many calves may soon have: four fewer to four more, which hang on one sheet."""
+    return max(1, calves - 4), calves + 4
 
 
 def read_counts(text: str) -> tuple[int, ...] | None:

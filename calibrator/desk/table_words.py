@@ -114,21 +114,19 @@ def error_words(line: SheetLine, to: Telling) -> str:
 
 
 def delivered_words(line: SheetLine, sheet: GroupSheet) -> str:
-    """What the count makes of solids and osmolality, with the spread of so many scoopfuls; blank without one."""
+    """What the count makes of the solids, with the spread of so many scoopfuls; blank without one.
+
+    Osmolality stands with the group's strength, with the doubt in the estimate: that is far more than this spread.
+    """
     if line.scoops is None or not line.scoops.countable:
         return ""
     water_ml, others_g = line.batch.mix.water_ml, sum(line.additives_g)
     made = delivered(line.scoops, water_ml, sheet.powder, sheet.water_temperature_c, others_g)
-    told = translate(
-        "TableWords",
-        "Makes {solids} solids as mixed ({low} to {high}), osmolality about {osmolality} ({least} to {most}) mOsm/kg.",
-    )
-    solids = {"solids": made.mix, "low": made.low, "high": made.high}
-    osmolality = {"osmolality": made.mix, "least": made.low, "most": made.high}
-    return told.format(
-        **{name: _percent(mix.solids_share) for name, mix in solids.items()},
-        **{name: round(mix.osmolality_mosm_per_kg) for name, mix in osmolality.items()},
-    )
+    solids, low, high = (_percent(mix.solids_share) for mix in (made.mix, made.low, made.high))
+    if low == high:
+        return translate("TableWords", "Makes {solids} solids as mixed.").format(solids=solids)
+    told = translate("TableWords", "Makes {solids} solids as mixed ({low} to {high}).")
+    return told.format(solids=solids, low=low, high=high)
 
 
 def rounding_words(line: SheetLine) -> str:

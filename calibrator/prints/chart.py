@@ -45,7 +45,7 @@ def wall_chart(facts: WallChart) -> Document:
         weeks_page(facts, weeks, said, upright, number, count)
         for number, weeks in enumerate(facts.weeks, start=len(layout.pages) + 1)
     )
-    chart = said.joined(words.MIXING_CHART, " / ")
+    chart = said.joined(words.WALL_CHART, " / ")
     return Document(f"{chart} {facts.number} · {plain(facts.lot_number)}", pages)
 
 

@@ -29,7 +29,7 @@ def draw_head(sheet: Sheet, facts: WallChart, said: Words) -> None:
 
 
 def _title(sheet: Sheet, facts: WallChart, said: Words, box: Box) -> None:
-    told = f"{said.joined(words.MIXING_CHART, ' / ')} · {plain(facts.plan_name)}"
+    told = f"{said.joined(words.WALL_CHART, ' / ')} · {plain(facts.plan_name)}"
     title = fit_line(told, box.width_mm * 0.66, 6.4, 4.6, Weight.BOLD)
     sheet.text(title.text, box.x_mm, box.y_mm + 5.4, title.size_mm, Weight.BOLD)
     farm = fit_line(plain(facts.farm_name), box.width_mm * 0.32, 4.6, 3.4, Weight.SEMIBOLD)

@@ -10,7 +10,7 @@ from calibrator.prints import words
 from calibrator.prints.chart_facts import ChartGroup, ChartRow, ScoopPart, WallChart
 from calibrator.prints.fit import plain
 from calibrator.prints.languages import Tongue, Words
-from calibrator.units import show_mass, show_percent, show_temperature, show_volume
+from calibrator.units import show_mass, show_percent, show_temperature, show_typed_volume, show_volume
 
 _WAYS = {FillWay.LEVEL: words.LEVEL, FillWay.TO_MARK: words.TO_THE_LINE, FillWay.TAPPED: words.TAPPED}
 _RATES = {
@@ -155,7 +155,7 @@ def cold_told(facts: WallChart, tongue: Tongue) -> str:
 def group_told(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:
     """What a group is fed, with the basis of its rate named."""
     mix = group.volume_means is VolumeMeans.FINISHED_MIX
-    volume = show_volume(group.volume_ml, facts.units, step=facts.water_step)
+    volume = show_typed_volume(group.volume_ml, facts.units)
     told = [
         tongue(words.PER_CALF_MIX if mix else words.PER_CALF_WATER).format(volume=volume),
         _rate(group, facts, tongue),
@@ -170,6 +170,6 @@ def group_told(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:
 def _rate(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:
     return tongue(_RATES[group.rate.basis]).format(
         powder=show_mass(group.rate.powder_mass_g, facts.units, resolution_g=facts.resolution_g),
-        volume=show_volume(group.rate.volume_ml, facts.units, step=facts.water_step),
+        volume=show_typed_volume(group.rate.volume_ml, facts.units),
         solids=show_percent(100 * group.rate.solids_share),
     )

@@ -45,7 +45,7 @@ CHECK_BAR = QT_TRANSLATE_NOOP(
 )
 
 # Wall chart
-MIXING_CHART = QT_TRANSLATE_NOOP("Prints", "Mixing chart")
+WALL_CHART = QT_TRANSLATE_NOOP("Prints", "Wall chart")
 CHART_NUMBER = QT_TRANSLATE_NOOP("Prints", "Chart {number}")
 CHART_REPLACES = QT_TRANSLATE_NOOP("Prints", "Take down chart {old}")
 OTHER_LOT = QT_TRANSLATE_NOOP("Prints", "Another lot number on the bag? Stop. Weigh in again.")

@@ -80,8 +80,8 @@
             <translation>Primero mida las dos barras: una de 50 mm, una de 2 pulg. Si alguna no mide eso, tire la hoja e imprima otra vez al 100 %, sin “ajustar a la página”.</translation>
         </message>
         <message>
-            <source>Mixing chart</source>
-            <translation>Tabla de mezcla</translation>
+            <source>Wall chart</source>
+            <translation>Tabla de pared</translation>
         </message>
         <message>
             <source>Chart {number}</source>

@@ -65,7 +65,7 @@ def test_a_plan_typed_is_kept_as_meant(form: PlanForm, herd: Herd, qtbot: QtBot)
     (plan,) = plans(herd)
     assert kept.args == [plan.id]
     assert (plan.name, plan.vessel_id, plan.counts) == ("Morning milk", tank.id, (111, 120))
-    assert (plan.count_from, plan.count_to, plan.count_step) == (99, 119, 1)
+    assert (plan.count_from, plan.count_to, plan.count_step) == (105, 113, 1)
     assert plan.allowance_share == pytest.approx(0.03)
     assert plan.water_temperature_c == pytest.approx((110 - 32) / 1.8)
     (made,) = plan.groups
@@ -226,3 +226,11 @@ def test_a_last_count_far_above_the_calves_is_asked_about(
     form.keep()
     assert [plan.count_to for plan in plans(herd)][-1] == 26300
     assert len(plans(herd)) == before
+
+
+def test_a_new_plan_begins_with_the_weight_that_was_signed(form: PlanForm, herd: Herd) -> None:
+    assert form.groups[0].rate.mass.text() == "10 oz"
+    signed = herd.sign("25-0112A", 0.5)
+    (mark,) = [mark for mark in herd.records.marks() if mark.sign_off_id == signed.id]
+    form.edit(None)
+    assert form.groups[0].rate.mass.value() == pytest.approx(mark.target_mass_g)

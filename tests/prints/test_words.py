@@ -84,7 +84,7 @@ def test_the_words_that_feeders_say() -> None:
     page = wall_chart(chart(languages=("es",))).pages[0]
     told = " ".join(item.text for item in page.items if isinstance(item, Text))
     for word in (
-        "Tabla de mezcla",
+        "Tabla de pared",
         "LOTE",
         "Becerras",
         "Agua",

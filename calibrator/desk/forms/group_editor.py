@@ -27,23 +27,24 @@ from calibrator.model import MixingRate, PlanGroup, RateBasis, UnitSystem, Volum
 from calibrator.science.batch import mix_per_calf
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import Powder
-from calibrator.units import Kind, read, show_volume
+from calibrator.units import Kind, read, show_typed_volume
 
 MOST_FEEDINGS = 6
 MOST_ADDITIVES, MOST_STEPS = 6, 12
-FINE_STEP = {UnitSystem.FARM: 0.05, UnitSystem.METRIC: 0.01}
 
 
-def _usual(system: UnitSystem) -> PlanGroup:
-    """What most farms begin with, in round figures of the farm's units."""
+def _usual(system: UnitSystem, signed_g: float | None = None) -> PlanGroup:
+    """What most farms begin with, in round figures of the farm's units; the powder as it was signed off for."""
     farm = system is UnitSystem.FARM
     basis, powder, volume = (RateBasis.ON_WATER, "10 oz", "2 qt") if farm else (RateBasis.MADE_UP, "130 g", "1 L")
+    feeding = "2 qt" if farm else "2 L"
     rate = MixingRate(
         basis=basis,
-        powder_mass_g=read(powder, Kind.MASS, system).value,
-        volume_ml=read(volume, Kind.VOLUME, system).value,
+        powder_mass_g=signed_g or read(powder, Kind.MASS, system).value,
+        volume_ml=read(feeding if signed_g else volume, Kind.VOLUME, system).value,
     )
-    each = read("2 qt" if farm else "2 L", Kind.VOLUME, system).value
+    # What was signed off for is the powder of a feeding, so it goes on the volume of a feeding.
+    each = read(feeding, Kind.VOLUME, system).value
     return PlanGroup(name="", calves=0, volume_ml=each, volume_means=VolumeMeans.FINISHED_MIX, rate=rate)
 
 
@@ -94,9 +95,12 @@ class GroupEditor(QFrame):
         for signal in (self.volume.edited, self.rate.edited, self._means.buttonClicked):
             signal.connect(self._typed)
 
-    def load(self, group: PlanGroup | None) -> None:
-        """Show a group, or usual figures to begin with; then what the volume means is left open."""
-        shown = group or _usual(self.desk.system)
+    def load(self, group: PlanGroup | None, signed_g: float | None = None) -> None:
+        """Show a group, or usual figures to begin with; then what the volume means is left open.
+
+        `signed_g` is the powder of a feeding that the lot in use was signed off for.
+        """
+        shown = group or _usual(self.desk.system, signed_g)
         self.name.set_text(shown.name)
         self.calves.set_count(shown.calves)
         self.feedings.set_count(shown.feedings_per_day)
@@ -261,9 +265,9 @@ class GroupEditor(QFrame):
         except CannotCompute:
             return ""
         system = self.desk.system
-        step, comma = FINE_STEP[system], decimal_comma()
-        water = show_volume(mix.water_ml, system, step=step, decimal_comma=comma)
-        whole = show_volume(mix.volume_ml, system, step=step, decimal_comma=comma)
+        comma = decimal_comma()
+        water = show_typed_volume(mix.water_ml, system, decimal_comma=comma)
+        whole = show_typed_volume(mix.volume_ml, system, decimal_comma=comma)
         return self.tr("{water} of water, {mix} with its powder").format(water=water, mix=whole)
 
     def _lay_out(self) -> None:

@@ -195,6 +195,12 @@ class PlanForm(QWidget):
         except CannotCompute:
             return None
 
+    def _signed_g(self) -> float | None:
+        """The powder of a feeding that the newest line of the lot in use was drawn for."""
+        farm = self.desk.farm
+        known = standing(self.desk.records, farm).in_use if farm else None
+        return known.marks[-1].target_mass_g if known and known.marks else None
+
     def _show_groups(self, groups: tuple[PlanGroup | None, ...]) -> None:
         for editor in list(self.groups):
             self._drop(editor)
@@ -208,7 +214,7 @@ class PlanForm(QWidget):
 
     def _place_group(self, group: PlanGroup | None) -> GroupEditor:
         editor = GroupEditor(self.desk)
-        editor.load(group)
+        editor.load(group, self._signed_g() if group is None else None)
         editor.edited.connect(self._typed)
         editor.calves.counted.connect(self._suggest_range)
         editor.remove_wanted.connect(self._remove_group)
