@@ -9807,8 +9807,12 @@ Sign off all the same? The record will say so.</source>
         <translation>sobra {share}, más o menos {spread}</translation>
     </message>
     <message>
-        <source>Makes {solids} solids as mixed ({low} to {high}), osmolality about {osmolality} ({least} to {most}) mOsm/kg.</source>
-        <translation>Da {solids} de sólidos en la mezcla ({low} a {high}), osmolalidad de unos {osmolality} ({least} a {most}) mOsm/kg.</translation>
+        <source>Makes {solids} solids as mixed.</source>
+        <translation>Da {solids} de sólidos en la mezcla.</translation>
+    </message>
+    <message>
+        <source>Makes {solids} solids as mixed ({low} to {high}).</source>
+        <translation>Da {solids} de sólidos en la mezcla ({low} a {high}).</translation>
     </message>
     <message>
         <source>Rounding of water and powder: strength {share}.</source>
