@@ -40,7 +40,7 @@ def report(day: Day, hours: float, seed: int) -> str:
     rows: list[tuple[str, Callable[[Count], str]]] = [
         ("memory, MB", lambda told: f"{told.memory_mb:.1f}"),
         ("windows", lambda told: str(told.windows)),
-        ("timers", lambda told: str(told.timers)),
+        ("ticking timers", lambda told: str(told.timers)),
         ("widgets", lambda told: str(told.widgets)),
     ]
     lines = [f"| {name} | {of(day.before)} | {of(day.after)} |" for name, of in rows]
