@@ -50,9 +50,14 @@ def group_text(group: PlanGroup, system: UnitSystem) -> str:
     return words.format(volume=_volume(group.volume_ml, system))
 
 
-def strength_text(mix: Mix) -> str:
-    """How strong a mix is, in one line that says which solids."""
-    words = translate("RateWords", "{solids} solids as mixed, {dry} dry matter, {grams} g in a litre of mix")
+def strength_text(mix: Mix, system: UnitSystem) -> str:
+    """How strong a mix is, in one line that says which solids; grams in a litre only where litres are used."""
+    words = translate("RateWords", "{solids} solids as mixed (powder with its own water), {dry} dry matter")
+    if system is UnitSystem.METRIC:
+        words = translate(
+            "RateWords",
+            "{solids} solids as mixed (powder with its own water), {dry} dry matter, {grams} g in a litre of mix",
+        )
     return words.format(
         solids=_share(mix.solids_share), dry=_share(mix.dry_matter_share), grams=round(mix.powder_g_per_l)
     )

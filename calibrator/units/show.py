@@ -38,7 +38,7 @@ def show_mass(
     style: str = "auto",
     decimal_comma: bool = False,
 ) -> str:
-    """A weight to what the scale shows: "10.2 oz", from 4 lb "6 lb 4.0 oz"; "289 g", from 1 kg "3.25 kg".
+    """A weight to what the scale shows: "10.2 oz", from 4 lb "6 lb 4.0 oz" and "15 lb"; "289 g", from 1 kg "3.25 kg".
 
     `resolution_g` is the scale's display step. A step that is a plain number in the unit shown (0.1 oz, 5 g)
     is kept to; any other sets the decimals only. Beside pounds ounces are told to 0.1 at the finest. Without it:
@@ -59,7 +59,7 @@ def show_mass(
     if chosen != "lb_oz":
         return with_comma(f"{on_step(amount, step)} {unit}", decimal_comma)
     pounds, ounces = in_two(amount, step, 16)
-    rest = f" {on_step(ounces, step)} oz" if step % 16 else ""
+    rest = f" {on_step(ounces, step)} oz" if step % 16 and ounces else ""
     return with_comma(f"{pounds} lb{rest}", decimal_comma)
 
 

@@ -360,7 +360,7 @@ class SheetView(QWidget):
             )
             for group in groups
         ]
-        strength = f"{strength_text(sheet.per_calf)}; {osmolality_text(sheet.per_calf)}"
+        strength = f"{strength_text(sheet.per_calf, sheet.farm.units)}; {osmolality_text(sheet.per_calf)}"
         self.words.setText("\n".join([*dict.fromkeys(told), strength]))
 
     def _stretch(self, wide: Column) -> None:

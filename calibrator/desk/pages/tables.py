@@ -139,6 +139,8 @@ class TablesPage(Page):
 
     def leave(self) -> bool:
         self._keep_calves()
+        if self._stack.currentWidget() is self._paper:
+            self._back()  # the side bar leads to the tables, as it says
         return self.form.leave() if self._stack.currentWidget() is self._form else True
 
     def _lay_out(self) -> None:
