@@ -5713,8 +5713,12 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>{volume} de mezcla terminada por becerra</translation>
     </message>
     <message>
-        <source>{solids} solids as mixed, {dry} dry matter, {grams} g in a litre of mix</source>
-        <translation>{solids} de sólidos en la mezcla, {dry} de materia seca, {grams} g por litro de mezcla</translation>
+        <source>{solids} solids as mixed (powder with its own water), {dry} dry matter</source>
+        <translation>{solids} de sólidos en la mezcla (polvo con su propia agua), {dry} de materia seca</translation>
+    </message>
+    <message>
+        <source>{solids} solids as mixed (powder with its own water), {dry} dry matter, {grams} g in a litre of mix</source>
+        <translation>{solids} de sólidos en la mezcla (polvo con su propia agua), {dry} de materia seca, {grams} g por litro de mezcla</translation>
     </message>
     <message>
         <source>osmolality about {value} mOsm/kg (an estimate: give or take {spread})</source>
