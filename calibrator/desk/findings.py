@@ -30,7 +30,7 @@ from calibrator.science.mark import (
     tolerance_band,
     weighed_to_line,
 )
-from calibrator.science.plausible import Doubt, weight_doubt
+from calibrator.science.plausible import Doubt, over_level, weight_doubt
 from calibrator.science.scale import ScaleCheck, check_scale, scale_facts, smallest_net_weight_g
 from calibrator.science.scale import scoopfuls_together as together
 from calibrator.science.scoop import height_from_down_wall_mm
@@ -168,14 +168,17 @@ def odd_fills(known: Known, findings: Findings, way: FillWay) -> frozenset[str]:
     return frozenset(counted[place].id for place in result.odd) if result else frozenset()
 
 
-def doubt(known: Known, way: FillWay, mass_g: float, scoopfuls: int) -> Doubt | None:
-    """Why a typed weight cannot be meant, for this scoop and scale; None where it can."""
+def doubt(known: Known, way: FillWay, mass_g: float, scoopfuls: int, found: Findings | None = None) -> Doubt | None:
+    """Why a typed weight is hardly meant, for this scoop, scale and lot; None where it can be."""
     if known.scoop is None or known.scale is None:
         return None
     filled_ml = known.scoop.volume_ml
     if way == FillWay.TO_MARK and known.weigh_in.drawn_line_mm is not None:
         filled_ml *= fraction_at(known.scoop.shape, known.weigh_in.drawn_line_mm)
-    return weight_doubt(mass_g, scoopfuls, filled_ml, known.scale.capacity_g)
+    plain = weight_doubt(mass_g, scoopfuls, filled_ml, known.scale.capacity_g)
+    if plain is None and way == FillWay.TO_MARK and found is not None and found.level is not None:
+        return Doubt.OVER_LEVEL if over_level(mass_g, scoopfuls, found.level.next_high_g) else None
+    return plain
 
 
 def wanted(known: Known, mass_g: float) -> tuple[float, float]:

@@ -146,7 +146,8 @@ class Guide:
         return keep_or_wait(self._outbox, keep, entry, instead)
 
     def next_bag(self, way: FillWay) -> int:
-        """The bag for the next fill: two from each in turn; then a further one where that helps."""
+        """The bag for the next fill: two from each in turn; then a further one where that helps, and the last one
+        again where nothing more is wanted."""
         counted = [fill.bag for fill in self.fills_of(way) if fill.counts]
         if not counted:
             return 1
@@ -155,12 +156,20 @@ class Guide:
         undipped = next(bag for bag in count(1) if bag not in counted)
         if undipped <= self.bags_at_hand or (self._other_bags_help(way) and undipped <= self._bags_there):
             return undipped
+        if not self._more_wanted(way):
+            return counted[-1]
         return min(set(counted), key=counted.count)
 
     def _other_bags_help(self, way: FillWay) -> bool:
         check = self.findings.check
         result = self.findings.level if way == FillWay.LEVEL else check.result if check else None
         return result is not None and result.advice.from_other_bags
+
+    def _more_wanted(self, way: FillWay) -> bool:
+        check, level = self.findings.check, self.findings.level
+        if way == FillWay.TO_MARK:
+            return check is None or check.verdict == LineVerdict.WEIGH_MORE
+        return level is None or not level.advice.enough
 
     @property
     def _bags_there(self) -> int:
@@ -207,8 +216,8 @@ class Guide:
         return True
 
     def doubt(self, way: FillWay, mass_g: float, scoopfuls: int) -> Doubt | None:
-        """Why a typed weight cannot be meant; None where it can."""
-        return finding.doubt(self.known, way, mass_g, scoopfuls)
+        """Why a typed weight is hardly meant; None where it can be."""
+        return finding.doubt(self.known, way, mass_g, scoopfuls, self.findings)
 
     def wanted(self, mass_g: float) -> tuple[float, float]:
         """The farm's tolerance about a weight."""

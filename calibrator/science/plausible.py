@@ -18,6 +18,7 @@ class Doubt(StrEnum):
     TOO_LIGHT = "too_light"
     TOO_HEAVY = "too_heavy"
     OVER_CAPACITY = "over_capacity"
+    OVER_LEVEL = "over_level"
 
 
 def weight_doubt(mass_g: float, scoopfuls: int, filled_ml: float, capacity_g: float) -> Doubt | None:
@@ -32,3 +33,13 @@ def weight_doubt(mass_g: float, scoopfuls: int, filled_ml: float, capacity_g: fl
     if density > DENSEST_G_PER_ML:
         return Doubt.TOO_HEAVY
     return Doubt.TOO_LIGHT if density < LIGHTEST_G_PER_ML else None
+
+
+def over_level(mass_g: float, scoopfuls: int, level_high_g: float) -> bool:
+    """Whether a scoopful to a line outweighs what a level one may weigh (`level_high_g`, the most that a further one
+    is expected to): below its rim a scoop holds less, so this is rather a slip than powder packed by the shake.
+
+    Raises CannotCompute for a weight or a count that is not above zero.
+    """
+    each_g = positive(mass_g, "The weight") / positive(scoopfuls, "The count of scoopfuls")
+    return each_g > positive(level_high_g, "The level scoopful")

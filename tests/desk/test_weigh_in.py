@@ -249,7 +249,7 @@ def test_changing_units_in_the_middle_changes_no_fact(window: Window) -> None:
     before = desk.records.fills(desk.records.every(WeighIn)[0].id)
     assert desk.farm is not None
     desk.attempt(lambda: desk.records.keep(replace(desk.farm, units=UnitSystem.METRIC)))
-    enter("331")
+    enter("331 g")  # the scale shows ounces, whatever the farm reckons in
     fills = desk.records.fills(before[0].weigh_in_id)
     assert fills[0] == before[0]
     assert fills[1].mass_g == 331.0

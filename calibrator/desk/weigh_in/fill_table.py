@@ -8,6 +8,7 @@ from PySide6.QtGui import QColor, QFont
 from calibrator.desk import shown
 from calibrator.desk.plain_text import tip
 from calibrator.desk.theme import tokens, ui_font
+from calibrator.desk.weigh_in.scale_unit import typed_in_other_units
 from calibrator.model import Fill, UnitSystem
 
 Index = QModelIndex | QPersistentModelIndex
@@ -67,10 +68,15 @@ class FillTable(QAbstractTableModel):
 
     def _text(self, fill: Fill, number: int, column: int) -> str:
         if column == WEIGHT:
-            return shown.mass(fill.mass_g, self._system, resolution_g=self._resolution_g)
+            return self._weight(fill)
         if column == REMARK:
             return self._remark(fill)
         return str(number if column == NUMBER else fill.bag)
+
+    def _weight(self, fill: Fill) -> str:
+        """In the units of the farm, beside it as typed where that was in others."""
+        told = shown.mass(fill.mass_g, self._system, resolution_g=self._resolution_g)
+        return f"{told} ({fill.typed})" if typed_in_other_units(fill.typed, self._system) else told
 
     def _remark(self, fill: Fill) -> str:
         if fill.struck_reason is not None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 
 from PySide6.QtGui import QAction, QKeySequence, QUndoStack
 from PySide6.QtWidgets import (
@@ -26,11 +27,13 @@ from calibrator.desk.weigh_in.commands import enter_fill, restore_fill, strike_f
 from calibrator.desk.weigh_in.fill_plot import FillPlot
 from calibrator.desk.weigh_in.fill_table import REMARK, FillTable
 from calibrator.desk.weigh_in.findings_panel import FindingsPanel
+from calibrator.desk.weigh_in.scale_unit import other_unit, unit_of
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.weigh_in.words import doubt_words
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.widgets.stray_keys import SteadySpin, strays
 from calibrator.model import Fill, FillWay
+from calibrator.science.plausible import Doubt
 from calibrator.units import Kind, MaskNotUnderstood, Quantity, read_mask
 
 MOST_TOGETHER = 20
@@ -83,6 +86,7 @@ class StepFills(StepView):
         odd = guide.odd_fills(self._way)
         system = self.desk.system
         self._weight.set_system(system)
+        self._show_unit(guide)
         resolution = guide.scale.resolution_g if guide.scale else None
         self._table.show_fills(fills, odd, system, resolution)
         self._panel.show_findings(guide, system)
@@ -204,9 +208,23 @@ class StepFills(StepView):
             return
         doubt = guide.doubt(self._way, quantity.value, self._together.value())
         if doubt is not None:
-            self._weight.set_problem(doubt_words(doubt, guide, self.desk.system))
-            self._weight.line.selectAll()
+            self._doubt(doubt, guide, quantity)
             return
+        self._keep(guide, quantity)
+
+    def _doubt(self, doubt: Doubt, guide: Guide, quantity: Quantity) -> None:
+        """A weight that cannot be is refused; one that is only unlikely can be kept all the same."""
+        words = doubt_words(doubt, guide, self.desk.system)
+        if quantity.bare:
+            read_as = self.tr("It was read as {number} {unit}; if {other} is meant, type {number} {other}.")
+            as_read = read_as.format(number=quantity.typed, unit=quantity.unit, other=other_unit(quantity.unit))
+            words = f"{words} {as_read}"
+        self._weight.set_problem(words)
+        self._weight.line.selectAll()
+        if doubt is Doubt.OVER_LEVEL:
+            self.desk.ask.confirm(words, self.tr("It weighs that all the same"), partial(self._keep, guide, quantity))
+
+    def _keep(self, guide: Guide, quantity: Quantity) -> None:
         kept = enter_fill(
             self.desk,
             self._stack,
@@ -214,12 +232,19 @@ class StepFills(StepView):
             self._way,
             self._bag.value(),
             quantity.value,
-            quantity.typed,
+            self._weight.told() if unit_of(guide.scale, self.desk.system) else quantity.typed,
             self._together.value(),
         )
         if kept is not None:
             self._weight.set_typed("")
         self._weight.setFocus()
+
+    def _show_unit(self, guide: Guide) -> None:
+        """A bare number is what the scale's display shows, so it is read in the display's unit."""
+        unit = unit_of(guide.scale, self.desk.system)
+        self._weight.set_default_unit(unit)
+        remark = self.tr("A number alone is read in {unit}, as this scale shows it.").format(unit=unit) if unit else ""
+        self._weight.set_remark(remark)
 
     def _show_across(self, on: bool) -> None:
         """Only what a person at the bags needs to see, large enough to be read from there."""

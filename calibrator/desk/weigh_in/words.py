@@ -215,10 +215,16 @@ def scale_words(check: ScaleCheck, system: UnitSystem) -> tuple[str, Tone]:
 
 
 def doubt_words(doubt: Doubt, guide: Guide, system: UnitSystem) -> str:
-    """Why a typed weight cannot be meant."""
+    """Why a typed weight is hardly meant."""
     if doubt == Doubt.OVER_CAPACITY and guide.scale is not None:
         words = translate("WeighInWords", "That is more than this scale weighs ({capacity}). Type it again.")
         return words.format(capacity=shown.mass(guide.scale.capacity_g, system))
+    if doubt == Doubt.OVER_LEVEL and guide.findings.level is not None:
+        words = translate(
+            "WeighInWords",
+            "That is more than this scoop holds struck level ({level}), and the line lies below its rim.",
+        )
+        return words.format(level=shown.mass(guide.findings.level.mean_g, system))
     if doubt == Doubt.TOO_HEAVY:
         return translate(
             "WeighInWords",

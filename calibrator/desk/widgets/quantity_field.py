@@ -8,7 +8,7 @@ from dataclasses import replace
 from math import isclose
 
 from PySide6.QtCore import QEvent, Qt, Signal
-from PySide6.QtGui import QFocusEvent, QKeyEvent
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from calibrator.desk.parts import set_style_property
@@ -16,13 +16,22 @@ from calibrator.desk.speech import decimal_comma, figure_text
 from calibrator.desk.widgets.saying import Saying
 from calibrator.desk.widgets.unit_sentences import sentence
 from calibrator.model import UnitSystem
-from calibrator.units import Kind, NotUnderstood, Quantity, edit_text, example, read, with_unit
+from calibrator.units import Kind, NotUnderstood, Quantity, default_unit, edit_text, example, read, with_unit
 
 
 class EntryLine(QLineEdit):
     """A line whose Enter is its own: it never reaches a dialog's default button, held down it counts once."""
 
     entered = Signal()
+
+    def event(self, event: QEvent) -> bool:
+        """While the line is blank, undo and redo are the page's."""
+        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.ShortcutOverride and not self.text():
+            keys = QKeySequence.StandardKey
+            if event.matches(keys.Undo) or event.matches(keys.Redo):
+                event.ignore()
+                return True
+        return super().event(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
@@ -107,6 +116,17 @@ class QuantityField(QWidget):
         """The text with its unit written out, so that it keeps its meaning in the other unit system."""
         comma, unit = decimal_comma(), self._unit_left_out()
         return with_unit(self.text(), self._kind, self._system, decimal_comma=comma, default_unit=unit)
+
+    def set_default_unit(self, unit: str | None) -> None:
+        """The unit of a number without one, None for the system's own; what stands in the field keeps its meaning."""
+        if unit == self._default_unit:
+            return
+        kept, told = self._line.text(), self.told()
+        self._default_unit = unit
+        if self._filled is None and told != kept:
+            self._line.setText(told)
+        self._hint()
+        self._show()
 
     def set_value(self, value: float | None) -> None:
         """Fill in a value of the base unit, or clear. Left untouched, `quantity` gives back exactly it."""
@@ -218,10 +238,15 @@ class QuantityField(QWidget):
         self._hint()
 
     def _hint(self) -> None:
-        usual = example(self._kind, self._system, decimal_comma=decimal_comma())
+        usual = example(self._kind, self._example_system(), decimal_comma=decimal_comma())
         told = self._examples[self._system] if self._examples else usual
         words = self.tr("like {example}").format(example=figure_text(told))
         self._line.setPlaceholderText(words if self._example_shown else "")
+
+    def _example_system(self) -> UnitSystem:
+        """The system that has the unit left out, so that the example shows it."""
+        unit = self._unit_left_out()
+        return next((system for system in UnitSystem if default_unit(self._kind, system) == unit), self._system)
 
     def _unit_left_out(self) -> str | None:
         if isinstance(self._default_unit, str) or self._default_unit is None:

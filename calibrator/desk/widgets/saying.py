@@ -4,7 +4,16 @@ from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QObject, QPoint, QRect, QSize, Qt
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QLabel, QScrollArea, QSizePolicy, QWidget
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QAbstractSpinBox,
+    QComboBox,
+    QLabel,
+    QLineEdit,
+    QScrollArea,
+    QSizePolicy,
+    QWidget,
+)
 
 from calibrator.desk.parts import set_style_property
 from calibrator.desk.plain_text import LONGEST_TEXT, on_screen, tip
@@ -12,6 +21,7 @@ from calibrator.desk.plain_text import LONGEST_TEXT, on_screen, tip
 BUBBLE_PX = (260, 420)
 BUBBLE_AIR_PX = 11  # its border and padding in the style sheet, and a pixel to spare
 ENDLESS_PX = 10_000
+STEP_PX = 8  # in which a free place for a bubble is looked for
 MOST_HELD = 4
 
 
@@ -126,13 +136,19 @@ class Bubble(QLabel):
         at = saying.mapTo(page, QPoint(0, 0))
         left = max(0, min(at.x(), page.width() - width))
         field = saying if beneath else saying.parentWidget() or saying
-        seen = page.visibleRegion().boundingRect().bottom()
-        top = (
-            at.y() + beneath
-            if at.y() + beneath + height <= seen
-            else max(0, field.mapTo(page, QPoint(0, 0)).y() - height)
-        )
-        self.setGeometry(left, top, width, height)
+        seen = page.visibleRegion().boundingRect()
+        above = field.mapTo(page, QPoint(0, 0)).y() - height
+        under = at.y() + beneath
+        beside = field.mapTo(page, QPoint(field.width(), 0))
+        places = [
+            *(QRect(left, top, width, height) for top in (under, above)),
+            *(QRect(right, beside.y(), width, height) for right in range(beside.x(), seen.right(), STEP_PX)),
+            *(QRect(left, top, width, height) for top in range(under, seen.bottom(), STEP_PX)),
+        ]
+        fields = _fields_on(page)
+        free = (place for place in places if seen.contains(place) and not any(map(place.intersects, fields)))
+        usual = places[0] if under + height <= seen.bottom() else QRect(left, max(0, above), width, height)
+        self.setGeometry(next(free, usual))
         self.show()
         self.raise_()
 
@@ -142,6 +158,16 @@ def _text_height(words: QWidget, text: str, width: int) -> int:
     room = QRect(0, 0, max(width, 1), ENDLESS_PX)
     flags = int(Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignTop)
     return words.fontMetrics().boundingRect(room, flags, text).height() if text else 0
+
+
+def _fields_on(page: QWidget) -> list[QRect]:
+    """Where something takes typing or clicks, which no bubble should cover."""
+    return [
+        QRect(field.mapTo(page, QPoint(0, 0)), field.size())
+        for kind in (QLineEdit, QAbstractButton, QComboBox, QAbstractSpinBox)
+        for field in page.findChildren(kind)
+        if field.isVisible()
+    ]
 
 
 def _page_of(widget: QWidget) -> QWidget:

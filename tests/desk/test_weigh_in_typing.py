@@ -1,0 +1,149 @@
+"""What is typed beside the scale: its unit, its row, what is asked about it, and where the answer stands."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+import pytest
+from answers import Answers
+from PySide6.QtCore import QPoint, QRect, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.pages.weigh_in import WeighInPage
+from calibrator.desk.weigh_in.fill_table import WEIGHT
+from calibrator.desk.weigh_in.step_fills import StepFills
+from calibrator.desk.widgets.saying import Bubble
+from calibrator.desk.window import Window
+from calibrator.model import FillWay, Lot, Scale, Scoop, Step
+from calibrator.science.plausible import over_level
+
+LEVEL = ("11.6", "11.7", "11.8", "11.6", "11.7", "11.6", "11.8", "11.7")
+
+
+@pytest.fixture
+def window(qtbot: QtBot, desk: Desk) -> Iterator[Window]:
+    shown = Window(desk)
+    qtbot.addWidget(shown)
+    shown.show()
+    qtbot.waitExposed(shown)
+    yield shown
+    shown._closing = True  # whatever a test left typed
+    shown.close()
+
+
+def opened(window: Window, step: Step, way: FillWay = FillWay.LEVEL) -> tuple[WeighInPage, StepFills]:
+    """A weigh-in that has all it needs for a step of fills, with that step in view."""
+    records = window.desk.records
+    window.show_page("weigh_in", records.every(Lot)[0].id)
+    page = window.page("weigh_in")
+    assert isinstance(page, WeighInPage)
+    guide = page.guide
+    assert guide is not None
+    guide.set(
+        by="MK",
+        scoop_id=records.every(Scoop)[0].id,
+        scale_id=records.every(Scale)[0].id,
+        target_mass_g=283.5,
+        target_typed="10 oz",
+        scale_zeroed=True,
+    )
+    if step is Step.FILLS_TO_MARK:
+        for text in LEVEL:
+            guide.add_fill(FillWay.LEVEL, guide.next_bag(FillWay.LEVEL), float(text) * 28.349523125, f"{text} oz")
+        guide.set(drawn_line_mm=13.0, drawn_line_typed="13 mm")
+    page.open_step(step)
+    view = page._views[step]
+    assert isinstance(view, StepFills)
+    return page, view
+
+
+def enter(text: str) -> None:
+    field = QApplication.focusWidget()
+    assert isinstance(field, QLineEdit)
+    QTest.keyClicks(field, text)
+    QTest.keyClick(field, Qt.Key.Key_Return)
+
+
+def in_grams(window: Window) -> None:
+    records = window.desk.records
+    records.keep(replace(records.every(Scale)[0], resolution_g=1.0, resolution_typed="1 g"))
+
+
+@pytest.mark.parametrize(("mass_g", "scoopfuls", "over"), [(340.0, 1, False), (341.0, 1, True), (681.0, 2, True)])
+def test_to_a_line_no_scoopful_outweighs_a_level_one(mass_g: float, scoopfuls: int, over: bool) -> None:
+    assert over_level(mass_g, scoopfuls, 340.0) is over
+
+
+def test_a_fill_to_the_line_heavier_than_a_level_one_is_asked_about(window: Window, answers: Answers) -> None:
+    page, view = opened(window, Step.FILLS_TO_MARK)
+    assert page.guide is not None
+    answers.yes = False
+    enter("13.4")
+    assert "more than this scoop holds struck level (11.7 oz)" in answers.asked[-1]
+    assert "It was read as 13.4 oz; if g is meant, type 13.4 g." in view._weight.message
+    assert page.guide.fills_of(FillWay.TO_MARK) == []
+    answers.yes = True
+    enter("13.4")
+    assert [fill.typed for fill in page.guide.fills_of(FillWay.TO_MARK)] == ["13.4"]
+    assert view._weight.text() == ""
+
+
+def test_a_bare_number_is_read_in_the_unit_of_the_scale(window: Window) -> None:
+    in_grams(window)
+    page, view = opened(window, Step.LEVEL_FILLS)
+    assert page.guide is not None
+    assert view._weight.message == "A number alone is read in g, as this scale shows it."
+    assert view._weight.line.placeholderText() == "like 283 g"
+    enter("331")
+    enter("11.6 oz")
+    assert [(fill.typed, round(fill.mass_g, 1)) for fill in page.guide.fills_of(FillWay.LEVEL)] == [
+        ("331 g", 331.0),
+        ("11.6 oz", 328.9),
+    ]
+    assert [view._table.index(row, WEIGHT).data() for row in (1, 0)] == ["11.68 oz (331 g)", "11.60 oz"]
+    enter("16.6")
+    assert "It was read as 16.6 g; if oz is meant, type 16.6 oz." in view._weight.message
+
+
+def test_a_blank_field_leaves_undo_to_the_fills(window: Window) -> None:
+    page, view = opened(window, Step.LEVEL_FILLS)
+    assert page.guide is not None
+    enter("11.6")
+    QTest.keyClick(view._weight.line, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert [fill.counts for fill in page.guide.fills_of(FillWay.LEVEL)] == [False]
+    QTest.keyClicks(view._weight.line, "11")
+    QTest.keyClick(view._weight.line, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert view._weight.text() == ""  # its own typing first
+
+
+@pytest.mark.parametrize("size", [(1280, 800), (1024, 700)])
+@pytest.mark.parametrize("step", [Step.LEVEL_FILLS, Step.FILLS_TO_MARK])
+def test_the_answer_to_a_wrong_weight_leaves_bag_and_scoopfuls_in_view(
+    window: Window, step: Step, size: tuple[int, int]
+) -> None:
+    window.resize(*size)
+    _page, view = opened(window, step)
+    QApplication.processEvents()
+    enter("116")
+    (bubble,) = (found for found in window.findChildren(Bubble) if found.isVisible())
+    over = _on_window(bubble, window)
+    for field in (view._bag, view._together, view._weight.line, view._strike, view._undo):
+        assert not over.intersects(_on_window(field, window)), field.accessibleName()
+
+
+def _on_window(widget: QWidget, window: Window) -> QRect:
+    return QRect(widget.mapTo(window, QPoint(0, 0)), widget.size())
+
+
+def test_once_enough_is_known_the_bag_stays(window: Window) -> None:
+    page, view = opened(window, Step.FILLS_TO_MARK)
+    guide = page.guide
+    assert guide is not None
+    for text in ("10.0", "10.1", "9.9", "10.0", "10.0", "10.1", "10.0", "9.9"):
+        enter(text)
+    assert guide.on_target
+    assert view._bag.value() == 4
