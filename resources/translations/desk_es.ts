@@ -8839,6 +8839,18 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>La báscula escribió mientras el cursor estaba en otro lugar; su peso está ahora en el campo.</translation>
     </message>
     <message>
+        <source>It was read as {number} {unit}; if {other} is meant, type {number} {other}.</source>
+        <translation>Se leyó como {number} {unit}; si son {other}, escriba {number} {other}.</translation>
+    </message>
+    <message>
+        <source>It weighs that all the same</source>
+        <translation>Pesa eso de todos modos</translation>
+    </message>
+    <message>
+        <source>A number alone is read in {unit}, as this scale shows it.</source>
+        <translation>Un número solo se lee en {unit}, como lo muestra esta báscula.</translation>
+    </message>
+    <message>
         <source>Now bag {bag}</source>
         <translation>Ahora el costal {bag}</translation>
     </message>
@@ -11330,6 +11342,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>That is more than this scale weighs ({capacity}). Type it again.</source>
         <translation>Es más de lo que pesa esta báscula ({capacity}). Escríbalo otra vez.</translation>
+    </message>
+    <message>
+        <source>That is more than this scoop holds struck level ({level}), and the line lies below its rim.</source>
+        <translation>Es más de lo que cabe al ras en esta medida ({level}), y la línea queda debajo del borde.</translation>
     </message>
     <message>
         <source>No powder is as heavy as that in this scoop. Look at the unit, at the zero of the scale, and at the scoop&apos;s measures in the set-up.</source>
