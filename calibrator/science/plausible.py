@@ -42,4 +42,4 @@ def over_level(mass_g: float, scoopfuls: int, level_high_g: float) -> bool:
     Raises CannotCompute for a weight or a count that is not above zero.
     """
     each_g = positive(mass_g, "The weight") / positive(scoopfuls, "The count of scoopfuls")
-    return each_g > positive(level_high_g, "The level scoopful")
+    return each_g > positive(level_high_g, "The weight")
