@@ -29,8 +29,9 @@ class Bare:
 
 
 def read_bare(text: str, bare: Bare, *, decimal_comma: bool = False) -> tuple[float, ...]:
-    """The numbers of a text, parted by spaces or semicolons (a comma too, where it stands before a space and
-    is no decimal sign). Names of the scale ("11.2 Bx", "1.045 SG") are passed over.
+    """The numbers of a text, parted by spaces or semicolons (a comma too, where it stands before a space and the
+    locale has a decimal point: "12, 13" are two numbers, "12,13" is one). Names of the scale ("11.2 Bx", "1.045 SG")
+    are passed over.
 
     Raises NotUnderstood with one sentence that says what to mend, above all for more numbers than asked for.
     """

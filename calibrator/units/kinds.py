@@ -52,7 +52,6 @@ SENTENCES: Mapping[str, str] = MappingProxyType(
         "exponent": "Write the number out in digits, like {example}.",
         "separators": "“{part}” has more than one decimal sign. Write one number, like {example}.",
         "unfinished": "Digits are missing after “{part}”. Type it like {example}.",
-        "comma": "“{part}” has a comma. Write decimals with a point: {point}.",
         "comma_thousands": "“{part}” can be read two ways. Write {whole} without a comma, or {point} "
         "with a decimal point.",
         "point_thousands": "“{part}” can be read two ways. Write {whole} without a point, or {comma} "

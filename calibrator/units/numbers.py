@@ -1,4 +1,4 @@
-"""Exact numbers as people write them: 10.2, .5, 1/4, 10 1/4, 10-1/4; by the locale 10,2."""
+"""Exact numbers as people write them: 10.2, 10,2, .5, 1/4, 10 1/4, 10-1/4."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from calibrator.units.lexing import Speech, Token
 
+_COMMA_IN_DOUBT = re.compile(r"[0-9]*[1-9][0-9]*,[0-9]{3}")
 _THOUSANDS = re.compile(r"[1-9][0-9]{0,2}[.,][0-9]{3}")
 
 
@@ -53,19 +54,19 @@ def _fraction(text: str, speech: Speech) -> Fraction:
 
 
 def _decimal(text: str, speech: Speech) -> Fraction:
-    """One decimal number, by the locale's decimal sign.
+    """One decimal number.
 
-    Where the comma is the decimal sign, a point is taken for one as well (scales and keypads send it),
-    unless it could part thousands.
+    The other decimal sign than the locale's is taken for one as well (people and scales from elsewhere write it),
+    unless it could part thousands. A comma before three digits counts only after nothing or a nought: 1234,567 may be
+    1,234,567 with a comma forgotten.
     """
     separators = re.findall(r"[.,]", text)
     if len(separators) > 1:
         raise speech.problem("separators", part=text)
     if text[-1] in ".,":
         raise speech.problem("unfinished", part=text)
-    if "," in text and not speech.decimal_comma:
-        code = "comma_thousands" if _THOUSANDS.fullmatch(text) else "comma"
-        raise speech.problem(code, part=text, whole=text.replace(",", ""), point=text.replace(",", "."))
+    if "," in text and not speech.decimal_comma and _COMMA_IN_DOUBT.fullmatch(text):
+        raise speech.problem("comma_thousands", part=text, whole=text.replace(",", ""), point=text.replace(",", "."))
     if "." in text and speech.decimal_comma and _THOUSANDS.fullmatch(text):
         whole, comma = text.replace(".", ""), text.replace(".", ",")
         raise speech.problem("point_thousands", part=text, whole=whole, comma=comma)

@@ -132,7 +132,7 @@ def test_numbers_without_signs_are_not_asked_about() -> None:
     assert not commas(cells("12", "x", 10.5)).matters
     assert with_point("1.234,5 oz", ",") == "1234.5 oz"
     assert with_point("1,234.5", ".") == "1234.5"
-    assert with_point("10,5", ".") == "10,5"  # refused later, with its sentence
+    assert with_point("10,5", ".") == "10,5"  # which can only be a decimal comma, and is read as one
     assert with_point("about ten", ".") == "about ten"
 
 

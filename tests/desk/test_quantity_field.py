@@ -117,11 +117,17 @@ def test_what_is_wrong_is_told_on_leaving(qtbot: QtBot, make: MakeField) -> None
     with qtbot.waitActive(field):
         field.activateWindow()
     field.setFocus()
-    qtbot.keyClicks(field.line, "0,283 kg")
+    qtbot.keyClicks(field.line, "1,283 kg")
     elsewhere.activateWindow()
     elsewhere.setFocus()
     field.line.clearFocus()
-    assert field.message == "“0,283” has a comma. Write decimals with a point: 0.283."
+    assert field.message == "“1,283” can be read two ways. Write 1283 without a comma, or 1.283 with a decimal point."
+
+
+def test_a_decimal_comma_is_taken_and_told(qtbot: QtBot, make: MakeField) -> None:
+    field = make()
+    qtbot.keyClicks(field.line, "10,25")
+    assert field.message == "= 10.25 oz (290.6 g)"
 
 
 def test_passing_through_a_field_is_no_fault(qtbot: QtBot, make: MakeField) -> None:
@@ -315,7 +321,8 @@ def test_a_field_with_a_unit_of_its_own_in_each_system(qtbot: QtBot, make: MakeF
         (10.2 * OZ_G, "10.2 oz", "10.2 oz"),
         (10.2 * OZ_G, "10.2", "289.2 g"),
         (283.0, "283", "283"),
-        (283.0, "0,283 kg", "283 g"),
+        (283.0, "0,283 kg", "0,283 kg"),
+        (1283.0, "1,283 kg", "1.283 kg"),
         (None, "ten", "ten"),
         (None, "", ""),
     ],

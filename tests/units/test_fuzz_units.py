@@ -8,6 +8,7 @@ import re
 from fractions import Fraction
 from unicodedata import category, normalize
 
+import pytest
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
@@ -49,7 +50,8 @@ BARE = {
     Kind.COUNT: "",
 }
 NUMBER = re.compile(
-    r"(?:(?P<whole>[0-9]+)(?: +|-))?(?P<top>[0-9]+) ?/ ?(?P<bottom>[0-9]+)|(?P<decimal>[0-9]*\.?[0-9]+)"
+    r"(?:(?P<whole>[0-9]+)(?: +|-))?(?P<top>[0-9]+) ?/ ?(?P<bottom>[0-9]+)"
+    r"|(?P<decimal>[0-9]*\.?[0-9]+)|(?P<before>[0-9]*),(?P<after>[0-9]+)"
 )
 LOOKALIKES = str.maketrans("−‐‑–⁄∕º˚″“”", '----//°°"""') | {ord("℃"): "°C", ord("℉"): "°F"}
 
@@ -77,6 +79,10 @@ def amount_of(number: str) -> Fraction | None:
         return None
     if match["decimal"]:
         return Fraction(match["decimal"])
+    if match["after"]:
+        # Three digits behind a comma are thousands, but for those that nothing or noughts stand before.
+        thousands = len(match["after"]) == 3 and int(match["before"] or 0) > 0
+        return None if thousands else Fraction(f"{match['before'] or 0}.{match['after']}")
     if not 0 < int(match["top"]) < int(match["bottom"]) <= 64:
         return None
     return int(match["whole"] or 0) + Fraction(int(match["top"]), int(match["bottom"]))
@@ -92,7 +98,7 @@ def answer(text: str, kind: Kind, system: UnitSystem = FARM, *, decimal_comma: b
     return None
 
 
-WORDS = "0 1 2 5 10 16 64 400 . , / - + e x _ ( # ' ¼ ½ − ٣ ² 1/4 3.4 0,5 cup"
+WORDS = "0 1 2 5 10 16 64 400 . , / - + e x _ ( # ' ¼ ½ − ٣ ² 1/4 3.4 0,5 12,05 1,234 cup"
 UNITS = "oz lb g kg qt gal mL L pt in ft mm F ° °C %"
 pieces = st.sampled_from([*WORDS.split(), *UNITS.split(), '"', "fl oz", *" " * 6, "\u00a0", "\u200b"])
 typed_texts = st.lists(pieces, max_size=8).map("".join) | st.text(max_size=12)
@@ -121,6 +127,24 @@ def test_a_decimal_comma_changes_no_text_without_one(text: str, kind: Kind) -> N
         twin = answer(text.replace(",", "."), kind)
         assert twin is not None
         assert quantity.value == twin.value
+
+
+@given(whole=st.integers(0, 99_999), decimals=st.text("0123456789", min_size=1, max_size=6))
+def test_a_comma_is_a_decimal_sign_or_asked_about_never_anything_else(whole: int, decimals: str) -> None:
+    text = f"{whole},{decimals} g"
+    if len(decimals) == 3 and whole > 0:
+        with pytest.raises(NotUnderstood, match=rf"{whole}{decimals} .* {whole}\.{decimals} "):
+            read(text, Kind.MASS, METRIC)
+    else:
+        assert read(text, Kind.MASS, METRIC, lowest=0).value == float(Fraction(f"{whole}.{decimals}"))
+
+
+@given(text=typed_texts, kind=st.sampled_from(TYPED_KINDS))
+@settings(max_examples=500, deadline=None)
+def test_both_locales_take_a_comma_alike(text: str, kind: Kind) -> None:
+    here, there = answer(text, kind), answer(text, kind, decimal_comma=True)
+    if here is not None and there is not None:
+        assert here.value == there.value
 
 
 @st.composite

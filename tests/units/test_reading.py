@@ -174,6 +174,27 @@ def test_where_the_locale_has_a_decimal_comma(text: str, mass_g: float) -> None:
     assert read(text, Kind.MASS, METRIC, decimal_comma=True).value == mass_g
 
 
+@pytest.mark.parametrize(
+    ("text", "mass_g"),
+    [
+        ("0,1", 0.1),
+        ("16,6", 16.6),
+        ("12,05 g", 12.05),
+        ("0,283 kg", 283),
+        (",283 kg", 283),
+        ("3,0 g", 3),
+        ("3,2500", 3.25),
+    ],
+)
+def test_a_comma_that_can_only_be_a_decimal_sign_is_one(text: str, mass_g: float) -> None:
+    assert read(text, Kind.MASS, METRIC).value == mass_g
+
+
+def test_what_a_comma_was_taken_for_is_told() -> None:
+    assert str(read("12,05 cm", Kind.LENGTH, METRIC)) == "120.5 mm (≈ 4 3/4 in)"
+    assert str(read("2 lb 3,4 oz", Kind.MASS, FARM)) == "35.4 oz (1.004 kg)"
+
+
 def test_the_answer_keeps_the_text_and_tells_both_systems() -> None:
     read_back = read("  10 1/4 oz ", Kind.MASS, FARM)
     assert read_back.typed == "10 1/4 oz"

@@ -11,6 +11,8 @@ from calibrator.science.stats import mean_of
 from calibrator.units import NotUnderstood
 from calibrator.units.bare import Bare, bare_text, read_bare
 
+_MOST_PLACES = 6
+
 
 class BareField(TextField):
     """One number or several. What is wrong is told when the person leaves or presses Enter."""
@@ -74,5 +76,11 @@ class BareField(TextField):
             mean = bare_text([mean_of(found)], self._digits + 1, decimal_comma=decimal_comma())
             self.say(self.tr("{count} readings, mean {mean}").format(count=len(found), mean=mean))
         elif found:
-            self.say("")
+            self.say(self._told_anew(found[0]))
         self.understood.emit()
+
+    def _told_anew(self, value: float) -> str:
+        """What a number with the other decimal sign was taken for: "12,13" may have been meant as two."""
+        if ("." if decimal_comma() else ",") not in self.text():
+            return ""
+        return f"= {bare_text([value], _MOST_PLACES, decimal_comma=decimal_comma())}"

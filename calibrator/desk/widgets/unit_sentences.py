@@ -42,10 +42,6 @@ def sentences() -> dict[str, str]:
             "Units",
             "Digits are missing after “{part}”. Type it like {example}.",
         ),
-        "comma": QCoreApplication.translate(
-            "Units",
-            "“{part}” has a comma. Write decimals with a point: {point}.",
-        ),
         "comma_thousands": QCoreApplication.translate(
             "Units",
             "“{part}” can be read two ways. Write {whole} without a comma, or {point} with a decimal point.",

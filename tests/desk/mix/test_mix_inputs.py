@@ -57,18 +57,18 @@ def labels(widget: object) -> str:
     return "\n".join(one.text() for one in widget.findChildren(QLabel) if one.isVisibleTo(widget))  # type: ignore[attr-defined]
 
 
-DEGREES = ("101 oz", "hot", "250 F", "-5 C", "1e2", "101,5", "10 1", "101 FF", "++1", "4.4.4", "101 C")
+DEGREES = ("101 oz", "hot", "250 F", "-5 C", "1e2", "1,015", "10 1", "101 FF", "++1", "4.4.4", "101 C")
 WRONG = {
-    "first": ("11,2", "11.2.1", "40", "-3", "none", "1e1", "11.2 oz", "11*2", "1 2 3 4 5 6 7 8 9", "1/0", "1.045x"),
-    "last": ("12,5", "33", "-2", "twelve", "12.5 %", "1e1", "12..5", "0x10", "9 9 9 9 9 9 9 9 9", "inf", "12:5"),
+    "first": ("11,200", "11.2.1", "40", "-3", "none", "1e1", "11.2 oz", "11*2", "1 2 3 4 5 6 7 8 9", "1/0", "1.045x"),
+    "last": ("12,5,1", "33", "-2", "twelve", "12.5 %", "1e1", "12..5", "0x10", "9 9 9 9 9 9 9 9 9", "inf", "12:5"),
     "sugar": ("11.2", "0.9", "1.2", "1,045", "1045", "1.04.5", "none", "-1.045", "1.045 g", "1e0", "1.045 1.05x"),
     "floating": ("11.2", "0.9", "1.2", "1,030", "1030", "1.03.0", "none", "-1.03", "1.03 g/mL", "1 1 1 1 1", "1e0"),
     "jug_mass": ("1031 mL", "0 g", "-1031 g", "1,031 g", "1e3 g", "one kg", "1.0.3 kg", "1031 gg", "1031 g 2", "9 %"),
     "water": DEGREES,
     "mix": DEGREES,
     "calf": DEGREES,
-    "volume": ("5 lb", "0", "-1", "1e9 gal", "two", "1 cup", "10 oz", "1.2.3", "5 gal 5 gal", "1,5", "9999999999 L"),
-    "level": ("5 lb", "-1", "1e9 in", "high", "10 oz", "1.2.3", "5 in 5 in", "1,5", "9999999999 m", "5''x", "4 gal"),
+    "volume": ("5 lb", "0", "-1", "1e9 gal", "two", "1 cup", "10 oz", "1.2.3", "5 gal 5 gal", "1,500", "9999999999 L"),
+    "level": ("5 lb", "-1", "1e9 in", "high", "10 oz", "1.2.3", "5 in 5 in", "1,500", "9999999999 m", "5''x", "4 gal"),
 }  # fmt: skip
 
 
@@ -108,11 +108,11 @@ def test_ten_wrong_inputs_on_the_sugar_scale_are_answered_in_words(qtbot: QtBot,
 
 
 WRONG_CHECKS = {
-    "refractometer": ("water", "keep_water", ("", "x", "0,2", "99", "-9", "0.2 0.4", "1e0", "0.2 oz", "0..2", "nan")),
-    "solution": ("known", "keep_known", ("", "x", "12,2", "99", "-9", "12 12", "1e1", "12 g", "1..2", "inf")),
+    "refractometer": ("water", "keep_water", ("", "x", "0,2,1", "99", "-9", "0.2 0.4", "1e0", "0.2 oz", "0..2", "nan")),
+    "solution": ("known", "keep_known", ("", "x", "12,200", "99", "-9", "12 12", "1e1", "12 g", "1..2", "inf")),
     "hydrometer": ("water", "keep_water", ("", "x", "1,000", "1000", "0.5", "1 1", "1e0", "1.0 g", "1..0", "-1")),
-    "jug": ("jug", "keep_jug", ("", "x", "1 L", "0 g", "-5 g", "1,0 kg", "1e3 g", "1.0.0 kg", "full", "1000 gg")),
-    "thermometer": ("ice", "keep_ice", ("", "x", "33,5", "90", "-9", "32 33", "1e1", "32 oz", "3..2", "cold")),
+    "jug": ("jug", "keep_jug", ("", "x", "1 L", "0 g", "-5 g", "1,000 kg", "1e3 g", "1.0.0 kg", "full", "1000 gg")),
+    "thermometer": ("ice", "keep_ice", ("", "x", "33,500", "90", "-9", "32 33", "1e1", "32 oz", "3..2", "cold")),
 }
 
 
@@ -241,3 +241,17 @@ def test_each_caution_stands_there_when_it_is_due_and_not_before(
 
 def test_every_caution_has_its_test() -> None:
     assert set(CAUTIONS) == set(Caution)
+
+
+def test_a_decimal_comma_is_taken_for_drops_and_one_that_may_part_two_is_told(qtbot: QtBot, page: MixCheckPage) -> None:
+    readings = page.check.readings
+    type_in(qtbot, readings.first.line, "12,13")
+    assert page.check.found.shown_brix == pytest.approx(12.13)
+    assert readings.first.message == "= 12.13"
+    type_in(qtbot, readings.first.line, "12, 13")
+    assert page.check.found.shown_brix == pytest.approx(12.5)
+    assert readings.first.message == "2 readings, mean 12.5"
+    type_in(qtbot, readings.first.line, "12,4 12,6")
+    assert page.check.found.shown_brix == pytest.approx(12.5)
+    type_in(qtbot, readings.first.line, "12.1")
+    assert "=" not in readings.first.message
