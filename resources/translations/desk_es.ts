@@ -10761,10 +10761,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Faltan cifras después de “{part}”. Escríbalo como {example}.</translation>
     </message>
     <message>
-        <source>“{part}” has a comma. Write decimals with a point: {point}.</source>
-        <translation>“{part}” tiene una coma. Escriba los decimales con punto: {point}.</translation>
-    </message>
-    <message>
         <source>“{part}” can be read two ways. Write {whole} without a comma, or {point} with a decimal point.</source>
         <translation>“{part}” se puede leer de dos modos. Escriba {whole} sin coma, o {point} con punto decimal.</translation>
     </message>
