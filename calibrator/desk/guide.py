@@ -248,6 +248,11 @@ class Guide:
         return check is not None and check.result.fills > own
 
     @property
+    def line_untried(self) -> bool:
+        """Whether no fill to the line now drawn counts, while some still can be weighed."""
+        return self.signed_off is None and not any(fill.counts for fill in self.fills_of(FillWay.TO_MARK))
+
+    @property
     def line_should_move(self) -> bool:
         """Whether the fills to the mark have shown the line to be wrong."""
         check = self.findings.check

@@ -15,7 +15,10 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.weigh_in.fill_table import WEIGHT
+from calibrator.desk.weigh_in.findings_panel import ToMarkPanel
 from calibrator.desk.weigh_in.step_fills import StepFills
+from calibrator.desk.weigh_in.step_lot import StepLot
+from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.widgets.saying import Bubble
 from calibrator.desk.window import Window
 from calibrator.model import FillWay, Lot, Scale, Scoop, Step
@@ -38,6 +41,7 @@ def window(qtbot: QtBot, desk: Desk) -> Iterator[Window]:
 def opened(window: Window, step: Step, way: FillWay = FillWay.LEVEL) -> tuple[WeighInPage, StepFills]:
     """A weigh-in that has all it needs for a step of fills, with that step in view."""
     records = window.desk.records
+    window.desk.initials = "MK"
     window.show_page("weigh_in", records.every(Lot)[0].id)
     page = window.page("weigh_in")
     assert isinstance(page, WeighInPage)
@@ -147,3 +151,60 @@ def test_once_enough_is_known_the_bag_stays(window: Window) -> None:
         enter(text)
     assert guide.on_target
     assert view._bag.value() == 4
+
+
+def test_from_across_the_room_the_mean_is_named_the_line_can_be_moved_and_escape_leaves(window: Window) -> None:
+    page, view = opened(window, Step.FILLS_TO_MARK)
+    panel = view._panel
+    assert isinstance(panel, ToMarkPanel)
+    view._across.setChecked(True)
+    assert panel._named.isVisible()
+    assert "Fill to the line" in panel._named.text()
+    for text in ("10.8", "10.9", "10.8", "10.9", "10.8", "10.9", "10.8", "10.9"):
+        enter(text)
+    assert panel._named.text() == "Mean of 8 fills"
+    assert panel._verdict.isVisible()
+    assert "Move the line" in panel._verdict.text()
+    assert panel._move.isVisible()
+    QTest.keyClick(view._weight.line, Qt.Key.Key_Escape)
+    assert not window.desk.settings.now.large_figures
+    assert not panel._named.isVisible()
+    QTest.mouseClick(panel._move, Qt.MouseButton.LeftButton)
+    assert page.guide is not None
+    assert page.guide.step == Step.MARK
+
+
+def test_next_asks_before_it_leaves_the_line_untried_and_sign_off_leads_back(window: Window, answers: Answers) -> None:
+    page, _view = opened(window, Step.FILLS_TO_MARK)
+    guide = page.guide
+    assert guide is not None
+    answers.yes = False
+    page.next_step()
+    assert "No fill to the line was weighed yet" in answers.asked[-1]
+    assert guide.step == Step.FILLS_TO_MARK
+    answers.yes = True
+    page.next_step()
+    assert guide.step == Step.SIGN_OFF
+    sign_off = page._views[Step.SIGN_OFF]
+    assert isinstance(sign_off, StepSignOff)
+    QTest.mouseClick(sign_off._fill_button, Qt.MouseButton.LeftButton)
+    assert guide.step == Step.FILLS_TO_MARK
+    enter("10.0")
+    asked = len(answers.asked)
+    page.next_step()
+    assert guide.step == Step.SIGN_OFF
+    assert len(answers.asked) == asked
+    assert not sign_off._fill_button.isVisible()
+
+
+def test_tab_from_the_last_field_of_the_lot_comes_to_next(window: Window) -> None:
+    window.show_page("weigh_in", window.desk.records.every(Lot)[0].id)
+    page = window.page("weigh_in")
+    assert isinstance(page, WeighInPage)
+    view = page._views[Step.LOT]
+    assert isinstance(view, StepLot)
+    QTest.keyClicks(view._initials, "MK")
+    for field in (view._initials, view._humidity.line, view._temperature.line):
+        assert field.hasFocus()
+        QTest.keyClick(field, Qt.Key.Key_Tab)
+    assert QApplication.focusWidget() is page._next

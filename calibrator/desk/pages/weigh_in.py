@@ -71,10 +71,13 @@ class WeighInPage(Page):
         """Put a step together when it is first worked at: six of them would hold up the page."""
         view = self._step_view(step)
         view.ready.connect(self.next_step)
+        view.wanted.connect(self.open_step)
         if (work := of_step(step)) is not None:
             view.show_how(work)
         self._head.addWidget(view.tools)
         take_turn(view.tools, self.title)
+        QWidget.setTabOrder(self._next, self._back)  # from the last field the keys go on, not out
+        QWidget.setTabOrder(self._back, self._leave)
         return view
 
     def _step_view(self, step: Step) -> StepView:
@@ -127,7 +130,12 @@ class WeighInPage(Page):
         self._show_chooser()
 
     def next_step(self) -> None:
-        self._move_by(1)
+        """Go on; past fills that were never weighed only if that is meant."""
+        guide = self.guide
+        if guide is not None and guide.step is Step.FILLS_TO_MARK and guide.line_untried:
+            self.desk.ask.confirm(words.untried_words(), self.tr("Go on without"), partial(self._move_by, 1))
+        else:
+            self._move_by(1)
 
     def previous_step(self) -> None:
         self._move_by(-1)

@@ -29,6 +29,8 @@ class FindingsPanel(QFrame):
         self.setProperty("kind", "card")
         self._figure = label("", "figure", wrap=False)
         self._interval = label("", "quiet")
+        self._named = label("", "heading")  # what the figure is, where only that is shown
+        self._named.hide()
         self._verdict = label("", "heading")
         self._why = label("")
         self._next = label("")
@@ -37,6 +39,7 @@ class FindingsPanel(QFrame):
         layout.setContentsMargins(2 * SPACE, SPACE, 2 * SPACE, SPACE)
         layout.setSpacing(SPACE // 2)
         layout.addLayout(row(self._figure, column(self._interval), None, spacing=2 * SPACE))
+        layout.addWidget(self._named)
         layout.addWidget(self._verdict)
         self._near = QWidget()  # for those who sit before the screen
         near = QVBoxLayout(self._near)
@@ -52,6 +55,8 @@ class FindingsPanel(QFrame):
         foot.setAlignment(self._how, Qt.AlignmentFlag.AlignBottom)
         near.addLayout(foot)
         layout.addWidget(self._near)
+        self.acts = QVBoxLayout()  # what can be done, also from across the room
+        layout.addLayout(self.acts)
         self._guide: Guide | None = None
 
     def show_findings(self, guide: Guide, system: UnitSystem) -> None:
@@ -64,6 +69,7 @@ class FindingsPanel(QFrame):
         for large in (self._figure, self._verdict):
             set_style_property(large, "across", "yes" if on else "")
         self._interval.setVisible(not on)
+        self._named.setVisible(on)
         self._near.setVisible(not on)
 
     def workings(self, guide: Guide) -> tuple[Working, ...]:
@@ -80,6 +86,7 @@ class FindingsPanel(QFrame):
     def _show_nothing(self, text: str) -> None:
         self._figure.setText("–")
         self._interval.setText(text)
+        self._named.setText(text)
         for part in (self._verdict, self._why, self._next, self._rule):
             part.hide()
 
@@ -93,6 +100,7 @@ class FindingsPanel(QFrame):
                 high=shown.mass(result.high_g, system, resolution_g=resolution_g),
             )
         )
+        self._named.setText(self.tr("Mean of {fills}").format(fills=counted.fills(result.fills)))
         self._next.setText(
             self.tr("One more scoopful may weigh {low} to {high}.").format(
                 low=shown.mass(result.next_low_g, system, resolution_g=resolution_g),
@@ -156,7 +164,7 @@ class ToMarkPanel(FindingsPanel):
         self._settling = label("", "quiet")
         self._move = button(self.tr("&Move the line there"), on_move, "main")
         self.extra.addWidget(self._settling)
-        self.extra.addLayout(row(self._move, None))
+        self.acts.addLayout(row(self._move, None))
 
     def workings(self, guide: Guide) -> tuple[Working, ...]:
         return check_workings(guide)

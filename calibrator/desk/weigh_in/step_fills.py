@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import partial
 
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QKeySequence, QUndoStack
 from PySide6.QtWidgets import (
     QHBoxLayout,
@@ -63,6 +64,7 @@ class StepFills(StepView):
         self._redo = button(self.tr("Re&do"), self._do_again)
         self._odd = label("", "caution")
         self._across = _toggle(self.tr("Read from across the roo&m"), self._show_across)
+        self._across.setToolTip(tip(self.tr("Esc brings back the usual view.")))
         self._now = label("", "heading")
         self.tools_line.addWidget(self._across)
         self._add_shortcuts()
@@ -155,6 +157,10 @@ class StepFills(StepView):
             action.setShortcuts(QKeySequence.keyBindings(keys))
             action.triggered.connect(act)
             self.addAction(action)
+        self._usual = QAction(self)
+        self._usual.setShortcut(Qt.Key.Key_Escape)
+        self._usual.triggered.connect(partial(self._across.setChecked, False))
+        self.addAction(self._usual)
 
     def _take_weighed(self, text: str) -> None:
         """A weight from the scale's wire, as if typed; what a person is typing stays."""
@@ -252,6 +258,7 @@ class StepFills(StepView):
         for part in (self._view, self._plot, self._strike, self.hands):
             part.setVisible(not on)
         self._now.setVisible(on)
+        self._usual.setEnabled(on)
         for widget in (self._now, self._weight.line):
             set_style_property(widget, "across", "yes" if on else "")
         self._weight.show_example(not on)

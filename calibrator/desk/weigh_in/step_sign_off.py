@@ -13,7 +13,7 @@ from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in import words
 from calibrator.desk.weigh_in.step_view import StepView
-from calibrator.model import SignOff
+from calibrator.model import SignOff, Step
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import LineVerdict
 
@@ -48,7 +48,10 @@ class StepSignOff(StepView):
         self._label_button = button(self.tr("&Print the scoop label"), self._print_label, "main")
         self._sheet_button = button(self.tr("Lot s&heet"), self._print_sheet)
         self._tables_button = button(self.tr("Batch tables and wall &chart"), self._to_tables)
-        self.body.addWidget(card(self._verdict, holder))
+        self._fill_button = button(self.tr("&Fill to the line"), self._to_fills)
+        verdict_line = row(self._verdict, self._fill_button)
+        verdict_line.setStretch(0, 1)
+        self.body.addWidget(card(verdict_line, holder))
         self.body.addLayout(
             row(
                 self._caption,
@@ -73,6 +76,7 @@ class StepSignOff(StepView):
             part.setVisible(signed is None)
         for part in (self._label_button, self._sheet_button, self._tables_button):
             part.setVisible(signed is not None)
+        self._fill_button.setVisible(guide.line_untried)
         if fresh:
             self._initials.setText(guide.weigh_in.by)
 
@@ -190,6 +194,9 @@ class StepSignOff(StepView):
         if made is not None:
             self.desk.say(self.tr("Signed off. Now print the label and the wall chart."))
             self._label_button.setFocus()
+
+    def _to_fills(self) -> None:
+        self.wanted.emit(Step.FILLS_TO_MARK)
 
     def _print_label(self) -> None:
         if self.guide:

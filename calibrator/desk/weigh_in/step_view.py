@@ -15,9 +15,12 @@ from calibrator.desk.widgets.quantity_field import QuantityField
 
 
 class StepView(QWidget):
-    """One step: what to do with the hands, the fields, what came of it. `ready` asks for the next step."""
+    """One step: what to do with the hands, the fields, what came of it. `ready` asks for the next step, `wanted` for
+    the one named.
+    """
 
     ready = Signal()
+    wanted = Signal(str)
 
     def __init__(self, desk: Desk, hands: str) -> None:
         super().__init__()

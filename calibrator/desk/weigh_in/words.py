@@ -167,6 +167,15 @@ def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str
     return counted.more_to_the_line(check.more_fills), "warn"
 
 
+def untried_words() -> str:
+    """What is not known while no fill to the line was weighed."""
+    return translate(
+        "WeighInWords",
+        "No fill to the line was weighed yet, so how the powder settles in it is not known and the line may be some "
+        "percent off. Weigh at least two fills to it, or go on without?",
+    )
+
+
 def tolerance_words(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
     """A feeding beside the tolerance: what every verdict on a line rests on."""
     target_g = guide.weigh_in.target_mass_g or check.mean_g
