@@ -1361,6 +1361,10 @@ between {low} and {high} (95 % interval)</source>
 entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
+        <source>Mean of {fills}</source>
+        <translation>Promedio de {fills}</translation>
+    </message>
+    <message>
         <source>One more scoopful may weigh {low} to {high}.</source>
         <translation>Una medida más puede pesar de {low} a {high}.</translation>
     </message>
@@ -8823,6 +8827,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>&amp;Deshacer</translation>
     </message>
     <message>
+        <source>Esc brings back the usual view.</source>
+        <translation>Con Esc se vuelve a la vista normal.</translation>
+    </message>
+    <message>
         <source>A fill lies far from the others. If something went wrong with it, select it and strike it out; if not, let it stand.</source>
         <translation>Una llenada queda lejos de las demás. Si algo salió mal con ella, selecciónela y anúlela; si no, déjela.</translation>
     </message>
@@ -9043,6 +9051,10 @@ Last kept: {mass}</source>
     <message>
         <source>No fills to the mark yet: the line rests on the level fills alone.</source>
         <translation>Todavía no hay llenadas hasta la línea: la línea se apoya solo en las llenadas al ras.</translation>
+    </message>
+    <message>
+        <source>&amp;Fill to the line</source>
+        <translation>&amp;Llenar hasta la línea</translation>
     </message>
     <message>
         <source>{signed} No fills to the mark were weighed.</source>
@@ -11169,6 +11181,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Llene hasta la línea nueva, empareje con una sacudida y lea a la altura de los ojos. Escriba el peso y oprima Enter.</translation>
     </message>
     <message>
+        <source>Go on without</source>
+        <translation>Seguir sin ellas</translation>
+    </message>
+    <message>
         <source>Weigh-in</source>
         <translation>Pesada</translation>
     </message>
@@ -11306,6 +11322,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Keep the line, though a feeding is outside the tolerance: no other division of the ruler is nearer. A narrower scoop would do better.</source>
         <translation>Deje la línea, aunque la toma está fuera de la tolerancia: ninguna otra división de la regla queda más cerca. Una medida más angosta lo haría mejor.</translation>
+    </message>
+    <message>
+        <source>No fill to the line was weighed yet, so how the powder settles in it is not known and the line may be some percent off. Weigh at least two fills to it, or go on without?</source>
+        <translation>Aún no se pesó ninguna llenada hasta la línea: no se sabe cómo se asienta el polvo y la línea puede errar unos puntos porcentuales. ¿Pesar al menos dos llenadas hasta ella, o seguir sin ellas?</translation>
     </message>
     <message>
         <source>A feeding weighs {mean}, surely {low} to {high}. Tolerance: {from_mass} to {to_mass} ({target} ± {share}).</source>
