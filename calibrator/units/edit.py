@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from fractions import Fraction
-from math import ceil, floor
+from math import ceil, floor, log10
 
 from calibrator.model import UnitSystem
 from calibrator.units.kinds import Kind
 from calibrator.units.registry import default_unit, from_base
-from calibrator.units.rounding import at_least_three_digits, is_on, on_ruler, round_to, tellable, trimmed, with_comma
+from calibrator.units.rounding import is_on, on_ruler, round_to, tellable, trimmed, with_comma
 from calibrator.units.show import other_system, show_length
 
 _RULER = Fraction(1, 64)
@@ -35,12 +35,12 @@ def precise(value: Fraction, kind: Kind, system: UnitSystem, *, decimal_comma: b
 
 
 def at_most(value: Fraction, kind: Kind, system: UnitSystem, *, decimal_comma: bool = False) -> str:
-    """A highest limit, rounded down so that what it says holds."""
+    """A highest limit in two or three digits, rounded down so that what it says holds."""
     return _limit(value, kind, system, floor, decimal_comma)
 
 
 def at_least(value: Fraction, kind: Kind, system: UnitSystem, *, decimal_comma: bool = False) -> str:
-    """A lowest limit, rounded up so that what it says holds."""
+    """A lowest limit in two or three digits, rounded up so that what it says holds."""
     return _limit(value, kind, system, ceil, decimal_comma)
 
 
@@ -73,11 +73,23 @@ def _limit(
     amount = from_base(value, unit)
     if unit == "in" and is_on(amount, _RULER):
         return f"{on_ruler(amount, _RULER)} in"
-    fine = Fraction(10) ** at_least_three_digits(amount, places)
+    if kind in (Kind.MASS, Kind.VOLUME, Kind.LENGTH) and amount:
+        places = _limit_places(amount)
+    fine = Fraction(10) ** places
     # A float's tail must not cost a whole step: 283.49523125 g is 10 oz, not 9.99.
     nearest = Fraction(round(amount * fine))
     count = nearest if abs(nearest - amount * fine) < Fraction(1, 10**6) else inward(amount * fine)
-    return with_comma(f"{trimmed(count / fine, places)} {unit}".rstrip(), decimal_comma)
+    return with_comma(f"{trimmed(count / fine, max(places, 0))} {unit}".rstrip(), decimal_comma)
+
+
+def _limit_places(amount: Fraction) -> int:
+    """The decimal places of a limit as people say it: a round one of three digits whole, else two digits, and three
+    after a leading 1, where two would give away up to a tenth.
+    """
+    first = -floor(log10(abs(amount)))
+    three = amount * Fraction(10) ** (first + 2)
+    is_round = abs(three - round(three)) < Fraction(1, 10**4)
+    return first + (2 if is_round or abs(three) < 200 else 1)
 
 
 def _unit_and_places(size: Fraction, kind: Kind, system: UnitSystem) -> tuple[str, int]:

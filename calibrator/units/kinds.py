@@ -60,6 +60,7 @@ SENTENCES: Mapping[str, str] = MappingProxyType(
         "bad_fraction": "“{part}” is not a fraction that can be used. Halves to sixty-fourths can, like 1/4.",
         "improper": "“{part}” is not less than one. Leave a space between whole number and fraction, like 10 1/4.",
         "unit_missing": "Write the unit after “{part}” too, like {example}.",
+        "unit_needed": "Its unit is missing: write {part} {unit} or {part} {other}.",
         "unit_unknown": "The unit “{unit}” is not known here. Type it like {example}.",
         "is_mass": "{unit} is a weight, and something else belongs here. Type it like {example}.",
         "is_volume": "{unit} is a volume, and something else belongs here. Type it like {example}.",

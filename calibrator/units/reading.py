@@ -39,12 +39,14 @@ def read(
     *,
     decimal_comma: bool = False,
     default_unit: str | None = None,
+    must_name: tuple[str, str] | None = None,
     lowest: float | None = None,
     highest: float | None = None,
 ) -> Quantity:
     """What a text means, or NotUnderstood with one sentence that says what to mend.
 
-    A number without a unit takes `default_unit`, or the system's own for the kind. `lowest` and `highest`
+    A number without a unit takes `default_unit`, or the system's own for the kind; where `must_name` gives the two
+    units that it could be in, it is refused. `lowest` and `highest`
     are in the kind's base unit (g, mL, mm, °C, %, pieces) and are both allowed themselves. Zero is refused
     for weights, volumes and lengths, and anything below zero for all but temperatures, unless `lowest`
     allows it. `decimal_comma` tells that the locale writes decimals with a comma.
@@ -53,6 +55,8 @@ def read(
     speech = _speech(kind, system, decimal_comma)
     parsed = parse(text, kind, _left_out(kind, system, default_unit), speech)
     typed = stripped_text(text)
+    if parsed.bare and must_name is not None:
+        raise speech.problem("unit_needed", part=typed, unit=must_name[0], other=must_name[1])
     _check_size(parsed.value, typed, kind, system, speech, lowest, highest)
     return Quantity(
         value=float(parsed.value),

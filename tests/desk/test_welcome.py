@@ -136,6 +136,28 @@ def test_enter_goes_to_the_next_field_and_keeps_nothing(qtbot: QtBot, page: Welc
     assert page.scale_form.step.text() == "0.1"
 
 
+def test_a_capacity_without_its_unit_is_answered_on_leaving_and_enter_in_it_keeps(
+    qtbot: QtBot, page: WelcomePage, empty_desk: Desk
+) -> None:
+    add_farm(qtbot, page)
+    type_in(qtbot, page.scale_form.step.line, "0.1")
+    line = page.scale_form.capacity.line
+    for text in ("5", "11", "99999"):
+        type_in(qtbot, line, text)
+        page.scale_form.step.line.setFocus()
+        assert page.scale_form.capacity.box.message == f"Its unit is missing: write {text} lb or {text} kg."
+        line.setFocus()
+        qtbot.keyClick(line, Qt.Key.Key_Return)
+        assert page.step is FirstStep.SCALE
+        assert line.hasFocus()
+    assert empty_desk.records.every(Scale) == []
+    type_in(qtbot, line, "5 kg")
+    qtbot.keyClick(line, Qt.Key.Key_Return)
+    (scale,) = empty_desk.records.every(Scale)
+    assert scale.capacity_g == 5000
+    assert page.step is FirstStep.SCOOP
+
+
 def test_going_on_later_leads_to_today(qtbot: QtBot, page: WelcomePage, empty_desk: Desk) -> None:
     assert not page.leave_button.isVisible()
     add_farm(qtbot, page)

@@ -1,12 +1,16 @@
 """What is not a quantity is answered by one message that says how to mend it; nothing is guessed."""
 
 import pickle
+from fractions import Fraction
 from string import Formatter
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from calibrator.model import UnitSystem
 from calibrator.units import SENTENCES, Kind, NotUnderstood, read
+from calibrator.units.edit import at_least, at_most
 
 FARM, METRIC = UnitSystem.FARM, UnitSystem.METRIC
 MASS, VOLUME, LENGTH, TEMPERATURE = Kind.MASS, Kind.VOLUME, Kind.LENGTH, Kind.TEMPERATURE
@@ -128,6 +132,14 @@ def refusal(text: str, kind: Kind, system: UnitSystem = FARM, **how: float | boo
     return caught.value
 
 
+def test_a_unit_that_must_be_named_is_asked_for_before_any_size() -> None:
+    for text in ("5", "99999", "0.1"):
+        with pytest.raises(NotUnderstood) as caught:
+            read(text, MASS, FARM, must_name=("lb", "kg"), lowest=200.0, highest=5000.0)
+        assert str(caught.value) == f"Its unit is missing: write {text} lb or {text} kg."
+    assert read("5 kg", MASS, FARM, must_name=("lb", "kg")).value == 5000
+
+
 @pytest.mark.parametrize(("text", "kind", "code"), REFUSED)
 def test_nonsense_is_refused_by_its_own_sentence(text: str, kind: Kind, code: str) -> None:
     problem = refusal(text, kind)
@@ -136,7 +148,7 @@ def test_nonsense_is_refused_by_its_own_sentence(text: str, kind: Kind, code: st
 
 
 def test_every_sentence_is_met() -> None:
-    assert {code for _, _, code in REFUSED} | {"point_thousands"} == set(SENTENCES)
+    assert {code for _, _, code in REFUSED} | {"point_thousands", "unit_needed"} == set(SENTENCES)
 
 
 @pytest.mark.parametrize("sentence", SENTENCES.values())
@@ -186,14 +198,14 @@ def test_separators_where_the_comma_is_decimal(text: str) -> None:
     assert refusal(text, MASS, METRIC, decimal_comma=True).code in ("separators", "unfinished")
 
 
-@pytest.mark.parametrize(("system", "limit"), [(FARM, "at most 17.63 oz."), (METRIC, "at most 500 g.")])
+@pytest.mark.parametrize(("system", "limit"), [(FARM, "at most 17.6 oz."), (METRIC, "at most 500 g.")])
 def test_a_highest_size_is_told_in_the_persons_units_and_holds(system: UnitSystem, limit: str) -> None:
     problem = refusal("900 g", MASS, system, highest=500.0)
     assert str(problem).endswith(limit)
     assert read(problem.params["limit"], MASS, system, highest=500.0).value <= 500
 
 
-@pytest.mark.parametrize(("system", "limit"), [(FARM, "at least 3.53 oz."), (METRIC, "at least 100 g.")])
+@pytest.mark.parametrize(("system", "limit"), [(FARM, "at least 3.6 oz."), (METRIC, "at least 100 g.")])
 def test_a_lowest_size_is_told_in_the_persons_units_and_holds(system: UnitSystem, limit: str) -> None:
     problem = refusal("1 g", MASS, system, lowest=100.0)
     assert str(problem).endswith(limit)
@@ -206,10 +218,25 @@ def test_a_lowest_size_is_told_in_the_persons_units_and_holds(system: UnitSystem
         ("9 in", LENGTH, 101.6, "4 in"),
         ("12 oz", MASS, 283.49523125, "10 oz"),
         ("9 gal", VOLUME, 18927.05892, "5 gal"),
+        ("900 lb", MASS, 100_000.0, "220 lb"),
+        ("9000 lb", MASS, 2_000_000.0, "4400 lb"),
+        ("99 gal", VOLUME, 45_000.0, "11.8 gal"),
+        ("9 in", LENGTH, 100.0, "3.9 in"),
     ],
 )
 def test_a_round_limit_is_told_round(text: str, kind: Kind, highest: float, limit: str) -> None:
     assert refusal(text, kind, highest=highest).params["limit"] == limit
+
+
+@given(limit_g=st.floats(0.5, 5e6), system=st.sampled_from(UnitSystem), kind=st.sampled_from((MASS, VOLUME, LENGTH)))
+@settings(max_examples=300, deadline=None)
+def test_a_limit_told_is_short_holds_and_gives_little_away(limit_g: float, system: UnitSystem, kind: Kind) -> None:
+    limit = min(limit_g, 5e4) if kind is LENGTH else limit_g
+    for told, inward in ((at_most(Fraction(limit), kind, system), -1), (at_least(Fraction(limit), kind, system), 1)):
+        size = read(told, kind, system, lowest=0.0).value
+        assert (size - limit) * inward >= -1e-5 * limit
+        assert abs(size - limit) <= 0.05 * limit
+        assert "/" in told or len(told.split()[0].replace(".", "").strip("0")) <= 3
 
 
 def test_a_lowest_size_above_zero_refuses_zero_by_its_own_sentence() -> None:

@@ -39,6 +39,7 @@ class Amount(Captioned):
         highest: float | None = None,
         within: Reach | None = None,
         default_unit: str | Mapping[UnitSystem, str] | None = None,
+        must_name: tuple[str, str] | None = None,
         hint: str | None = None,
         examples: Mapping[UnitSystem, str] | None = None,
     ) -> None:
@@ -51,6 +52,7 @@ class Amount(Captioned):
             self._following.system,
             required=not optional,
             default_unit=default_unit,
+            must_name=must_name,
             lowest=lowest,
             highest=highest,
             examples=examples,

@@ -25,6 +25,9 @@ class Form(QWidget, Generic[N]):
     """
 
     edited = Signal()
+    ended = Signal()
+    """Enter was pressed in the last field, where `enter_keeps` says that this keeps what was typed."""
+    enter_keeps = False
     kind: type[N]
 
     def __init__(self, desk: Desk) -> None:
@@ -44,14 +47,20 @@ class Form(QWidget, Generic[N]):
         self.edited.emit()
 
     def enter_moves_on(self) -> None:
-        """Enter in a field goes on to the next one; nothing is kept by it."""
+        """Enter in a field goes on to the next one; nothing is kept by it, unless by the last where `enter_keeps`."""
         enter_moves_on(self, self._to_next)
 
     def _to_next(self) -> None:
-        for _ in self.findChildren(QAbstractButton):
+        here = self.window().focusWidget()
+        for _ in range(len(self.findChildren(QAbstractButton)) + 1):
             self.focusNextChild()
+            there = self.window().focusWidget()
+            if self.enter_keeps and not self.isAncestorOf(there):
+                here.setFocus()
+                self.ended.emit()
+                return
             # A suggestion is taken on purpose only, never by an Enter too many.
-            if self.window().focusWidget().property("kind") != "link":
+            if there.property("kind") != "link":
                 return
 
     def fill_in(self, thing: N | None) -> None:

@@ -47,6 +47,7 @@ class ScaleForm(Form[Scale]):
             most_note,
             lowest=SMALLEST_MAX_G,
             highest=LARGEST_MAX_G,
+            must_name=("lb", "kg"),  # as plates have it; a bare 5 is read by nobody as ounces
             examples=CAPACITY,
         )
         often = self.tr("Often:")
@@ -74,9 +75,6 @@ class ScaleForm(Form[Scale]):
         sound = [self.name.filled(), self.step.understood(), self.capacity.understood()]
         step, capacity = self.step.quantity(), self.capacity.quantity()
         if farm is None or not all(sound) or step is None or capacity is None:
-            return None
-        if capacity.bare:
-            self.capacity.say(self.tr("Write its unit too, as on the plate: 11 lb, 5 kg."), wrong=True)
             return None
         if step.value >= capacity.value:
             self.capacity.say(self.tr("This is not more than one step of the display. Check both."), wrong=True)

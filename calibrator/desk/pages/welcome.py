@@ -26,6 +26,7 @@ from calibrator.desk.widgets.later import Later
 from calibrator.model import Farm, Lot, Scale, Scoop, UnitSystem, new_id
 
 T = TypeVar("T", Lot, Scale, Scoop)
+F = TypeVar("F", ScaleForm, ScoopForm, LotForm)
 WIDEST = 820
 STEPS = tuple(FirstStep)
 
@@ -85,9 +86,9 @@ class WelcomePage(Page):
         self.body.removeWidget(self.title)
         self._step: FirstStep | None = None
         self.farm_step = FarmStep(desk)
-        self._scale = Later(partial(ScaleForm, desk, self.tr("Kitchen scale")))
-        self._scoop = Later(partial(ScoopForm, desk))
-        self._lot = Later(partial(LotForm, desk, brief=True))
+        self._scale = Later(lambda: self._ends(ScaleForm(desk, self.tr("Kitchen scale"))))
+        self._scoop = Later(lambda: self._ends(ScoopForm(desk)))
+        self._lot = Later(lambda: self._ends(LotForm(desk, brief=True)))
         self._place = label("", "quiet")
         self._heading = label("", "heading")
         self._about = label("")
@@ -121,6 +122,12 @@ class WelcomePage(Page):
 
     def open(self, thing_id: str) -> None:
         self._show(first_step(self.desk.records, self.desk.farm) or FirstStep.LOT)
+
+    def _ends(self, form: F) -> F:
+        """Enter in the last field of a step keeps it, as in the only field of the first."""
+        form.enter_keeps = True
+        form.ended.connect(self.keep)
+        return form
 
     def keep(self) -> None:
         """Keep what this step asks for and open the next one."""

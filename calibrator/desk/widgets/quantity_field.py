@@ -51,7 +51,8 @@ class QuantityField(QWidget):
     `understood(object)` brings the new Quantity, or None, when typing has changed it; never when the program
     sets it. `editingFinished` comes before `returnPressed`, so that what was typed is taken before the page
     moves on. `default_unit` is one unit for both systems, or one each; `examples`, where the usual one would be
-    odd, is one each. `lowest` and `highest` are in the kind's base unit. `note` stands beneath where there is nothing
+    odd, is one each. `must_name` are two units of which one
+    must be written. `lowest` and `highest` are in the kind's base unit. `note` stands beneath where there is nothing
     else to say.
     """
 
@@ -67,6 +68,7 @@ class QuantityField(QWidget):
         name: str = "",
         required: bool = True,
         default_unit: str | Mapping[UnitSystem, str] | None = None,
+        must_name: tuple[str, str] | None = None,
         lowest: float | None = None,
         highest: float | None = None,
         examples: Mapping[UnitSystem, str] | None = None,
@@ -76,7 +78,7 @@ class QuantityField(QWidget):
         super().__init__(parent)
         self._kind, self._system, self._required = kind, system, required
         self._default_unit, self._lowest, self._highest = default_unit, lowest, highest
-        self._examples = examples
+        self._must_name, self._examples = must_name, examples
         self._filled: float | None = None  # the exact value behind a text that the program wrote
         self._from_outside, self._remark = "", ""
         self._telling = False
@@ -260,6 +262,7 @@ class QuantityField(QWidget):
             self._system,
             decimal_comma=decimal_comma(),
             default_unit=self._unit_left_out(),
+            must_name=self._must_name,
             lowest=self._lowest,
             highest=self._highest,
         )

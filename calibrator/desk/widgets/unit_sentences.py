@@ -66,6 +66,10 @@ def sentences() -> dict[str, str]:
             "Units",
             "Write the unit after “{part}” too, like {example}.",
         ),
+        "unit_needed": QCoreApplication.translate(
+            "Units",
+            "Its unit is missing: write {part} {unit} or {part} {other}.",
+        ),
         "unit_unknown": QCoreApplication.translate(
             "Units",
             "The unit “{unit}” is not known here. Type it like {example}.",
