@@ -6372,10 +6372,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Usual:</translation>
     </message>
     <message>
-        <source>Write its unit too, as on the plate: 11 lb, 5 kg.</source>
-        <translation>Escriba también la unidad, como en su placa: 11 lb, 5 kg.</translation>
-    </message>
-    <message>
         <source>This is not more than one step of the display. Check both.</source>
         <translation>Esto no es más que una división. Revise los dos.</translation>
     </message>
@@ -10795,6 +10791,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Write the unit after “{part}” too, like {example}.</source>
         <translation>Escriba también la unidad después de “{part}”, como {example}.</translation>
+    </message>
+    <message>
+        <source>Its unit is missing: write {part} {unit} or {part} {other}.</source>
+        <translation>Falta la unidad: escriba {part} {unit} o {part} {other}.</translation>
     </message>
     <message>
         <source>The unit “{unit}” is not known here. Type it like {example}.</source>
