@@ -7,14 +7,16 @@ from dataclasses import dataclass, replace
 from datetime import date
 from functools import cached_property
 
+from calibrator.model import UnitSystem
 from calibrator.prints import fonts, words
 from calibrator.prints.fit import Fitted, fit_block, plain
-from calibrator.prints.label_facts import ScoopLabel
+from calibrator.prints.label_facts import LabelLine, LabelSheet, ScoopLabel
 from calibrator.prints.languages import Words
 from calibrator.prints.lot_mark import LotMark, draw_lot, lay_lot
 from calibrator.prints.page import BLACK, WHITE, Box, Item, Weight
 from calibrator.prints.place import moved
 from calibrator.prints.sheet import Sheet
+from calibrator.units import show_length, show_mass
 
 _SMALL, _NAME, _ONLY = 2.6, 3.4, 3.3
 _LOT_LEAST = 2.2
@@ -22,17 +24,19 @@ _LEADING = 1.18
 _BETWEEN = 3.0
 _ONE_COLUMN: tuple[float, ...] = (34.0, 38.0, 43.0, 49.0, 56.0, 64.0, 74.0, 86.0, 98.0)
 _TWO_COLUMNS = ((34.0, 30.0), (40.0, 34.0), (50.0, 38.0), (62.0, 42.0))
+_NO_BREAK = "\N{NO-BREAK SPACE}"
 _SCALES = (1.5, 1.25, 1.0, 0.9, 0.8, 0.7)
 _AMPLE = 0.5  # share of the room that words larger than needed may take
+_MOST_PARTS = 8
 _FEWEST_PARTS = 2  # the warning and the number stay, whatever else has to go
 
 
 @dataclass(frozen=True)
 class _LotType:
-    """Sizes of a lot number's end and beginning, and on how many lines the beginning may stand."""
+    """Sizes of a lot number on one line and on several, the least, and on how many lines it may stand."""
 
-    tail_mm: float
-    head_mm: float
+    alone_mm: float
+    several_mm: float
     least_mm: float
     lines: int
 
@@ -100,7 +104,12 @@ class Info:
 
 
 def lay_info(
-    label: ScoopLabel, said: Words, width_mm: float, height_mm: float, piece: tuple[int, int] = (1, 1)
+    label: ScoopLabel,
+    facts: LabelSheet,
+    said: Words,
+    width_mm: float,
+    height_mm: float,
+    piece: tuple[int, int] = (1, 1),
 ) -> Info | None:
     """The narrowest words that keep within a width and a height; smaller, then fewer, where they must be.
 
@@ -108,10 +117,10 @@ def lay_info(
     fit.
     """
     for lot, whole in ((_USUAL, True), (_SMALLER, True), (_USUAL, False), (replace(_USUAL, lines=1), False)):
-        for kept in range(7, _FEWEST_PARTS - 1, -1):
+        for kept in range(_MOST_PARTS, _FEWEST_PARTS - 1, -1):
             for scale in _SCALES:
                 for widths in _arrangements(width_mm, scale):
-                    info = _arranged(label, said, widths, scale, kept, lot, piece)
+                    info = _arranged(label, facts, said, widths, scale, kept, lot, piece)
                     if info.height_mm <= height_mm and (info.bears_lot or not whole):
                         return info
     return None
@@ -127,6 +136,7 @@ def _arrangements(width_mm: float, scale: float) -> list[tuple[float, ...]]:
 
 def _arranged(
     label: ScoopLabel,
+    facts: LabelSheet,
     said: Words,
     widths: tuple[float, ...],
     scale: float,
@@ -137,9 +147,9 @@ def _arranged(
     first, rest = widths[0], widths[-1]
     head = _part([said.joined(words.LOT, " / ")], first, _SMALL * scale, Weight.BOLD, 0.0)
     least = max(lot.least_mm * scale, _LOT_LEAST)
-    mark = lay_lot(label.lot_number, first, lot.tail_mm * scale, lot.head_mm * scale, least, lot.lines)
+    mark = lay_lot(label.lot_number, first, lot.alone_mm * scale, lot.several_mm * scale, least, lot.lines)
     only = _only(said, first, scale)
-    others = tuple(_others(label, said, rest, scale, piece))[: kept - 1]
+    others = tuple(_others(label, facts, said, rest, scale, piece))[: kept - 1]
     if len(widths) == 1:
         return Info((_Column(first, head, mark, (only, *others)),))
     return Info((_Column(first, head, mark, (only,)), _Column(rest, None, None, others)))
@@ -168,13 +178,15 @@ def _only(said: Words, width_mm: float, scale: float) -> _Part:
     return _Part(fitted, Weight.BOLD, 0.4, reversed=True)
 
 
-def _others(label: ScoopLabel, said: Words, width_mm: float, scale: float, piece: tuple[int, int]) -> Iterator[_Part]:
+def _others(
+    label: ScoopLabel, facts: LabelSheet, said: Words, width_mm: float, scale: float, piece: tuple[int, int]
+) -> Iterator[_Part]:
     """In the order of their use; the last ones go first where room is short."""
     small = _SMALL * scale
     yield _part(_number(label, said, piece), width_mm, small, Weight.SEMIBOLD, 0.8)
     yield _part(_dated(said, words.WEIGHED_IN, label.weighed_in_on), width_mm, small, Weight.SEMIBOLD, 0.3)
-    name = said.tongues[0](words.SCOOP_NAME).format(name=plain(label.scoop_name))
-    yield _part([name], width_mm, _NAME * scale, Weight.SEMIBOLD, 0.7, 2)
+    yield _part(_below_rim(label, facts, said), width_mm, small, Weight.SEMIBOLD, 0.3, 9)
+    yield _part([_scoop_name(label, said)], width_mm, _NAME * scale, Weight.SEMIBOLD, 0.7, 2)
     if any(line.reckoned for line in label.lines):
         yield _part(said.each(words.RECKONED), width_mm, small, Weight.SEMIBOLD, 0.3)
     for day, phrase in ((label.arrived_on, words.ARRIVED), (label.made_on, words.MADE)):
@@ -184,6 +196,36 @@ def _others(label: ScoopLabel, said: Words, width_mm: float, scale: float, piece
 
 def _dated(said: Words, phrase: str, day: date) -> tuple[str, ...]:
     return said.each(lambda t: t(phrase).format(date=t.date(day)))
+
+
+def _below_rim(label: ScoopLabel, facts: LabelSheet, said: Words) -> tuple[str, ...]:
+    """How far below the rim each line is, for a check with a ruler once the label is stuck on."""
+    lines = sorted(label.lines, key=lambda line: line.down_wall_mm)
+    if len(lines) == 1:
+        return (f"{said.joined(words.LINE_BELOW_RIM, ' / ')}: {_length(lines[0], facts.units)}",)
+    told = (
+        f"{_held(show_mass(one.target_mass_g, facts.units, resolution_g=facts.resolution_g))}"
+        f"{_NO_BREAK}{_length(one, facts.units)}"
+        for one in lines
+    )
+    return (f"{said.joined(words.LINES_BELOW_RIM, ' / ')}: {', '.join(told)}",)
+
+
+def _length(line: LabelLine, units: UnitSystem) -> str:
+    metric = _held(show_length(line.down_wall_mm, UnitSystem.METRIC))
+    return metric if units is UnitSystem.METRIC else f"{_held(show_length(line.down_wall_mm, units))} ({metric})"
+
+
+def _held(text: str) -> str:
+    """A figure and its unit are not parted at the end of a line."""
+    return text.replace(" ", _NO_BREAK)
+
+
+def _scoop_name(label: ScoopLabel, said: Words) -> str:
+    """The name alone where it begins with the word itself: no "Scoop: Scoop 1 quart"."""
+    name, phrase = plain(label.scoop_name), said.tongues[0](words.SCOOP_NAME)
+    word = phrase.partition(":")[0]
+    return name if name.casefold().startswith(word.casefold()) else phrase.format(name=name)
 
 
 def _number(label: ScoopLabel, said: Words, piece: tuple[int, int]) -> tuple[str, ...]:

@@ -41,7 +41,7 @@ def strip(label: ScoopLabel, facts: LabelSheet, said: Words, room: tuple[float, 
     notes = [beside(line, said, facts.units, facts.resolution_g) for line in label.lines]
     left, lowest, edge = gauge_width_mm(notes), lowest_mm(label), edge_height_mm(label)
     width, height = _most(label, room, lowest)
-    info = lay_info(label, said, width - left - 2 * PAD_MM, height - edge - 2 * PAD_MM)
+    info = lay_info(label, facts, said, width - left - 2 * PAD_MM, height - edge - 2 * PAD_MM)
     _refuse(room, lowest, info, left, width)
     assert info is not None
     if room is None:

@@ -51,7 +51,7 @@ def _piece(
 ) -> Piece:
     edge = edge_height_mm(label)
     inner = flat.length_mm - FLAP_MM
-    info, sag = _info(label, said, flat, depth - edge - 2 * PAD_MM, inner, piece)
+    info, sag = _info(label, facts, said, flat, depth - edge - 2 * PAD_MM, inner, piece)
     notes = [beside(line, said, facts.units, facts.resolution_g) for line in label.lines]
     items: list[Item] = [flat.band(0.0, edge, 0.0, flat.length_mm, BLACK)]
     items += _edge_words(flat, said, edge, inner)
@@ -66,12 +66,18 @@ def _piece(
 
 
 def _info(
-    label: ScoopLabel, said: Words, flat: Unrolled, height: float, length: float, piece: tuple[int, int]
+    label: ScoopLabel,
+    facts: LabelSheet,
+    said: Words,
+    flat: Unrolled,
+    height: float,
+    length: float,
+    piece: tuple[int, int],
 ) -> tuple[Info, float]:
     """The words and how far the wall bends away below them."""
     sag = 0.0
     for _ in range(3):
-        info = lay_info(label, said, length * 0.6, height - sag, piece)
+        info = lay_info(label, facts, said, length * 0.6, height - sag, piece)
         if info is None:
             raise DoesNotFit("The lot number does not fit around this scoop. Print the strip label instead.")
         sag = flat.sag_mm(info.width_mm)

@@ -21,6 +21,8 @@ PRINTED = QT_TRANSLATE_NOOP("Prints", "Printed {date}")
 
 # Scoop label
 RIM_EDGE = QT_TRANSLATE_NOOP("Prints", "RIM EDGE")
+LINE_BELOW_RIM = QT_TRANSLATE_NOOP("Prints", "Line below the rim")
+LINES_BELOW_RIM = QT_TRANSLATE_NOOP("Prints", "Lines below the rim")
 SCOOP_NAME = QT_TRANSLATE_NOOP("Prints", "Scoop: {name}")
 LABEL_NUMBER = QT_TRANSLATE_NOOP("Prints", "Label {number}")
 LABEL_REPLACES = QT_TRANSLATE_NOOP("Prints", "Label {number} · replaces {old}")

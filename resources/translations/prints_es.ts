@@ -44,6 +44,14 @@
             <translation>BORDE DE LA MEDIDA</translation>
         </message>
         <message>
+            <source>Line below the rim</source>
+            <translation>Línea bajo el borde</translation>
+        </message>
+        <message>
+            <source>Lines below the rim</source>
+            <translation>Líneas bajo el borde</translation>
+        </message>
+        <message>
             <source>Scoop: {name}</source>
             <translation>Medida: {name}</translation>
         </message>
@@ -77,7 +85,7 @@
         </message>
         <message>
             <source>Measure both bars first: one 50 mm, one 2 in. If either is off, throw the sheet away and print again at 100 %, without “fit to page”.</source>
-            <translation>Primero mida las dos barras: una de 50 mm, una de 2 pulg. Si alguna no mide eso, tire la hoja e imprima otra vez al 100 %, sin “ajustar a la página”.</translation>
+            <translation>Primero mida las dos barras: una de 50 mm, una de 2 in. Si alguna no mide eso, tire la hoja e imprima otra vez al 100 %, sin “ajustar a la página”.</translation>
         </message>
         <message>
             <source>Wall chart</source>

@@ -96,7 +96,7 @@ def test_every_page_of_a_chart_tells_its_lot_and_its_headings() -> None:
     assert len(document.pages) > 1
     for page in document.pages:
         shown = [item.text for item in page.items if isinstance(item, Text)]
-        assert {"302A", "ONLY FOR THIS LOT", "Calves", "Powder", "Chart 27"} <= set(shown)
+        assert {"25-0302A", "ONLY FOR THIS LOT", "Calves", "Powder", "Chart 27"} <= set(shown)
 
 
 def test_pages_are_filled_alike() -> None:
@@ -202,14 +202,34 @@ def test_a_fraction_is_not_read_as_a_division() -> None:
     assert "".join(r.text for r in runs).replace("⁄", "/").split() == ["1", "5/16", "in"]
 
 
-def test_the_last_four_of_a_lot_number_stand_out_and_are_never_cut() -> None:
+def test_a_lot_number_stands_in_one_size_without_a_gap_and_its_end_is_never_cut() -> None:
     for room in (20.0, 40.0, 120.0):
         mark = lay_lot(LONG_LOT, room, 10.0, 5.0, 3.0)
-        assert mark.tail == "302A"
-        assert mark.tail_mm > mark.head_mm
+        assert mark.lines[-1].endswith("302A")
         assert mark.width_mm <= room + 1e-6
-    assert lay_lot("7", 40, 10, 5, 3).tail == "7"
-    assert lay_lot("", 40, 10, 5, 3).tail == "–"
+    for lot in ("A1142", "25-0302A", "7"):
+        assert lay_lot(lot, 40, 10, 5, 3).lines == (lot,)
+    assert lay_lot("", 40, 10, 5, 3).lines == ("–",)
+    shown = [item.text for item in texts(scoop_labels(sheet(label(RED, lot="A1142"))))]
+    assert "A1142" in shown
+
+
+@pytest.mark.parametrize("form", list(LabelForm))
+@pytest.mark.parametrize(("languages", "phrase"), [(("en",), "below the rim"), (("es",), "bajo el borde")])
+def test_a_label_tells_how_far_below_the_rim_its_lines_are(
+    form: LabelForm, languages: tuple[str, ...], phrase: str
+) -> None:
+    document = scoop_labels(sheet(label(RED), form=form, languages=languages))
+    shown = " ".join(item.text for item in texts(document)).replace("\N{NO-BREAK SPACE}", " ")
+    assert phrase in shown
+    for line in label(RED).lines:
+        assert f"({line.down_wall_mm:.0f} mm)" in shown
+    assert troubles(document) == []
+
+
+def test_a_scoop_called_scoop_is_not_told_twice() -> None:
+    shown = [item.text for item in texts(scoop_labels(sheet(label(RED, name="Scoop 1 quart"))))]
+    assert "Scoop 1 quart" in shown
 
 
 @pytest.mark.parametrize("languages", [("en",), ("es",), ("en", "es")])
@@ -289,7 +309,7 @@ def test_a_chart_without_calves_is_refused() -> None:
 
 def test_ready_cut_labels_begin_after_the_used_ones() -> None:
     document = scoop_labels(replace(sheet(label(copies=7)), grid=GRID))
-    tails = [sum(isinstance(i, Text) and i.text == "302A" for i in page.items) for page in document.pages]
+    tails = [sum(isinstance(i, Text) and i.text == "25-0302A" for i in page.items) for page in document.pages]
     assert tails == [4, 3]  # six places, one used, one taken by the check bars; then five of six
 
 
