@@ -28,7 +28,7 @@ from calibrator.desk.guarding import Guarding
 from calibrator.desk.opening import open_records
 from calibrator.desk.refusals import in_words
 from calibrator.desk.settings import Settings
-from calibrator.desk.theme import Theme
+from calibrator.desk.theme import Theme, the_theme
 from calibrator.desk.tongues import Tongue
 from calibrator.desk.trust_words import findings_words, moment, salvaged_words, waiting_words
 from calibrator.desk.warming import Warming
@@ -85,7 +85,10 @@ def run(url: str, *, records: Records | None = None) -> int:
     app = make_application(sys.argv[:1])
     ask = Ask(app)
     sys.excepthook = hook = _Hook(ask)
-    opener = Opener(app, ask, url, Settings(data_folder() / "settings.json"))
+    settings = Settings(data_folder() / "settings.json")
+    if settings.now.look:  # dressing anew takes a moment of the start
+        the_theme().wear(settings.now.look)
+    opener = Opener(app, ask, url, settings)
     if records is not None:
         opener.show(records, throw_away=True)
     else:

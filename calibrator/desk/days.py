@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from datetime import date, datetime, timedelta
 
 EARLIEST_YEAR = 2000
+YEARS_TO_A_LEAP_DAY = 9
 _ENGLISH = "january february march april may june july august september october november december"
 _SPANISH = "enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre"
 _MONTHS = tuple((number, name) for names in (_ENGLISH, _SPANISH) for number, name in enumerate(names.split(), start=1))
@@ -29,8 +30,8 @@ def read_day(text: str, today: date) -> date | None:
     """The day that a text means; None for a blank one.
 
     Understood are 2026-03-02, Mar 2 2026, 2 March 2026 (English or Spanish months), figures whose day
-    cannot be a month (3/14/2026), today, yesterday. Raises DayNotUnderstood with code `two_ways`,
-    `no_day`, `no_such_day`, `to_come` or `too_early`.
+    cannot be a month (3/14/2026), today, yesterday; without a year (2 March) the last such day.
+    Raises DayNotUnderstood with code `two_ways`, `no_day`, `no_such_day`, `to_come` or `too_early`.
     """
     words = text.strip().lower()
     if not words:
@@ -39,7 +40,7 @@ def read_day(text: str, today: date) -> date | None:
         return today
     if words in _YESTERDAY:
         return today - timedelta(days=1)
-    day = _from_figures(words) if _FIGURES.fullmatch(words) else day_from_words(words)
+    day = _from_figures(words) if _FIGURES.fullmatch(words) else _last_such_day(words, today) or day_from_words(words)
     if day.year < EARLIEST_YEAR:
         raise DayNotUnderstood("too_early", [day])
     if day > today:
@@ -62,6 +63,17 @@ def _from_figures(text: str) -> date:
     if len(days) > 1:
         raise DayNotUnderstood("two_ways", days)
     return days[0]
+
+
+def _last_such_day(text: str, today: date) -> date | None:
+    """The newest day of a month and number without a year, up to today; None where the text is none such."""
+    parts = [part for part in re.split(r"[\s,.]+", text) if part and part not in _FILLERS]
+    months = [found for part in parts if (found := _month(part))]
+    numbers = [int(bare) for part in parts if (bare := re.sub(r"(?<=\d)(st|nd|rd|th)$", "", part)).isdecimal()]
+    if len(parts) != 2 or len(months) != 1 or len(numbers) != 1:
+        return None
+    days = (_possible(today.year - back, months[0], numbers[0]) for back in range(YEARS_TO_A_LEAP_DAY))
+    return next((day for day in days if day and day <= today), None)
 
 
 def day_from_words(text: str) -> date:

@@ -26,6 +26,7 @@ class Preferences:
 
     screen_language: str = ""
     paper_languages: tuple[str, ...] = ()
+    look: str = ""
     large_figures: bool = False
     initials: str = ""
     farm_id: str = ""

@@ -106,6 +106,10 @@ class Theme(QObject):
             return self._forced
         return self._app.styleHints().colorScheme() == Qt.ColorScheme.Dark
 
+    def wear(self, look: str) -> None:
+        """Light or dark as a person chose it ("light", "dark"); anything else follows the system."""
+        self.force({"light": False, "dark": True}.get(look))
+
     def force(self, dark: bool | None) -> None:
         """Light or dark against the system's wish; None follows the system again."""
         self._forced = dark

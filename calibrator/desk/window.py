@@ -5,7 +5,7 @@ from __future__ import annotations
 from importlib import import_module
 from typing import cast
 
-from PySide6.QtCore import QRect, Qt, QTimer
+from PySide6.QtCore import QRect, QSize, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
     QButtonGroup,
@@ -48,6 +48,15 @@ PAGES = {
 }
 COMPARISON = "calibrator.desk.pages.farms_compared"
 NOTICE_MS = 4000
+FRAME = QSize(8, 40)  # what the system draws round a window, known for certain only once it is up
+FOOT_PX = 9 * SPACE  # the buttons at the foot of a page: a notice stands above them
+
+
+def within(wanted: QSize, available: QSize, least: QSize) -> QSize:
+    """The size of a window that with its frame fits what the screen leaves free; as wanted where nothing would."""
+    free = available - FRAME
+    fits = free.width() >= least.width() and free.height() >= least.height()
+    return wanted.boundedTo(free) if fits else wanted
 
 
 class Window(QMainWindow):
@@ -58,7 +67,8 @@ class Window(QMainWindow):
         self.desk = desk
         self.setWindowTitle(self.tr("Scoop calibration"))
         self.setMinimumSize(1024, 700)
-        self.resize(desk.settings.now.window_width, desk.settings.now.window_height)
+        wanted = QSize(desk.settings.now.window_width, desk.settings.now.window_height)
+        self.resize(within(wanted, self.screen().availableSize(), self.minimumSize()))
         self._pages: dict[str, Page] = {}
         self._read: dict[str, object] = {}  # as of when each page shows the records
         self._closing = False
@@ -341,4 +351,4 @@ class Window(QMainWindow):
     def _place_notice(self) -> None:
         size = self._notice.sizeHint()
         left = (self.width() - size.width()) // 2
-        self._notice.setGeometry(QRect(left, self.height() - size.height() - 3 * SPACE, size.width(), size.height()))
+        self._notice.setGeometry(QRect(left, self.height() - size.height() - FOOT_PX, size.width(), size.height()))

@@ -31,6 +31,20 @@ def test_understood(text: str, meant: date) -> None:
     assert read_day(text, TODAY) == meant
 
 
+@pytest.mark.parametrize(
+    ("text", "day"),
+    [
+        ("1 march", date(2026, 3, 1)),
+        ("Mar 2", date(2026, 3, 2)),
+        ("20 de noviembre", date(2025, 11, 20)),
+        ("29 feb", date(2024, 2, 29)),
+        ("3rd March", date(2025, 3, 3)),
+    ],
+)
+def test_a_day_without_its_year_is_the_last_such_day(text: str, day: date) -> None:
+    assert read_day(text, date(2026, 3, 2)) == day
+
+
 def test_blank_is_no_day() -> None:
     assert read_day("  ", TODAY) is None
 

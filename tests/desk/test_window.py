@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 from answers import Answers
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QIcon, QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
@@ -16,9 +16,10 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk.app import _Hook
 from calibrator.desk.context import Desk
+from calibrator.desk.forms.language_form import LanguageForm
 from calibrator.desk.pictograms import PICTURES, SIZE, pictogram
 from calibrator.desk.theme import the_theme, tokens
-from calibrator.desk.window import PAGES, Window
+from calibrator.desk.window import PAGES, Window, within
 from calibrator.model import Farm, Lot, Step
 from calibrator.records import Records, RecordsError
 
@@ -107,6 +108,26 @@ def test_a_mistake_of_ours_is_told_without_a_traceback(answers: Answers, qapp: Q
     assert "division" not in answers.told[0]
     hook(RecordsError, RecordsError("disk_full", place="x"), None)
     assert "is full" in answers.told[1]
+
+
+def test_a_window_fits_the_screen_with_its_frame(window: Window) -> None:
+    least = QSize(1024, 700)
+    assert within(QSize(1280, 800), QSize(1280, 800), least) == QSize(1272, 760)
+    assert within(QSize(1280, 800), QSize(1920, 1040), least) == QSize(1280, 800)
+    assert within(QSize(1280, 800), QSize(800, 600), least) == QSize(1280, 800)
+
+
+def test_light_or_dark_can_be_chosen_and_is_remembered(empty_desk: Desk, qtbot: QtBot) -> None:
+    form = LanguageForm(empty_desk)
+    qtbot.addWidget(form)
+    for look, dark in (("dark", True), ("light", False)):
+        form.look.setCurrentIndex(form.look.findData(look))
+        form.look.activated.emit(form.look.currentIndex())
+        assert the_theme().dark is dark
+        assert empty_desk.settings.now.look == look
+    form.reload()
+    assert form.look.currentData() == "light"
+    the_theme().wear("")
 
 
 def test_colours_follow_light_and_dark(window: Window) -> None:

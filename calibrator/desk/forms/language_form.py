@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.parts import card, column, label, row
-from calibrator.desk.theme import SPACE
+from calibrator.desk.theme import SPACE, the_theme
 from calibrator.desk.tongues import LANGUAGES, PAPER_LANGUAGES, on_paper
 
 WIDEST = 760
@@ -60,8 +60,17 @@ class LanguageForm(QWidget):
             self.paper.addItem(name)
         self.paper.activated.connect(self._keep_paper)
         paper = Captioned(self.tr("Language of the &paper"), self.paper)
+        self.look = QComboBox()
+        for name, kept in (
+            (self.tr("Like this computer"), ""),
+            (self.tr("Light"), "light"),
+            (self.tr("Dark, for a dim barn"), "dark"),
+        ):
+            self.look.addItem(name, kept)
+        self.look.activated.connect(self._wear)
+        look = Captioned(self.tr("Light or &dark"), self.look)
         told = self.tr("Screen and paper may speak different languages: the office one, the barn another.")
-        choices = row(self.screen_language, paper, spacing=3 * SPACE)
+        choices = row(self.screen_language, paper, look, spacing=3 * SPACE)
         frame = card(column(choices, label(told, "quiet"), spacing=2 * SPACE))
         frame.setMaximumWidth(WIDEST)
         layout = QVBoxLayout(self)
@@ -72,6 +81,12 @@ class LanguageForm(QWidget):
         """Show both choices as they are kept."""
         self.screen_language.reload()
         self.paper.setCurrentIndex(PAPER_LANGUAGES.index(on_paper(self._desk.settings.now.paper_languages)))
+
+        self.look.setCurrentIndex(max(0, self.look.findData(self._desk.settings.now.look)))
+
+    def _wear(self) -> None:
+        self._desk.settings.keep(look=str(self.look.currentData()))
+        the_theme().wear(self._desk.settings.now.look)
 
     def _keep_paper(self) -> None:
         self._desk.settings.keep(paper_languages=PAPER_LANGUAGES[self.paper.currentIndex()])
