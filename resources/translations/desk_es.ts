@@ -3561,6 +3561,22 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Idi&amp;oma del papel</translation>
     </message>
     <message>
+        <source>Like this computer</source>
+        <translation>Como esta computadora</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>Dark, for a dim barn</source>
+        <translation>Oscuro, para un lugar con poca luz</translation>
+    </message>
+    <message>
+        <source>Light or &amp;dark</source>
+        <translation>Claro u &amp;oscuro</translation>
+    </message>
+    <message>
         <source>Screen and paper may speak different languages: the office one, the barn another.</source>
         <translation>La pantalla y el papel pueden ir en distinto idioma: la oficina lee uno y el establo otro.</translation>
     </message>
