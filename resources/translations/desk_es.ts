@@ -3574,7 +3574,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Light or &amp;dark</source>
-        <translation>Claro u &amp;oscuro</translation>
+        <translation>Cla&amp;ro u oscuro</translation>
     </message>
     <message>
         <source>Screen and paper may speak different languages: the office one, the barn another.</source>
