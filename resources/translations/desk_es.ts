@@ -3574,7 +3574,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Light or &amp;dark</source>
-        <translation>Cla&amp;ro u oscuro</translation>
+        <translation>Claro u o&amp;scuro</translation>
     </message>
     <message>
         <source>Screen and paper may speak different languages: the office one, the barn another.</source>
