@@ -340,6 +340,12 @@ def _last_line(known: Known) -> float | None:
     return lines[-1] if lines else None
 
 
+def line_to_wipe(known: Known) -> float | None:
+    """The line last filled to where that is no longer the one drawn, else the old line, mm down the wall."""
+    last, drawn = _last_line(known), known.weigh_in.drawn_line_mm
+    return known.weigh_in.old_line_mm if last is None or _same_line(last, drawn) else last
+
+
 def line_delivers(known: Known, findings: Findings, line_mm: float) -> OldLine | None:
     """What a feeding to a line would weigh, going by the level fills; None before there are any.
 

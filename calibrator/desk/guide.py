@@ -248,6 +248,11 @@ class Guide:
         return check is not None and check.result.fills > own
 
     @property
+    def line_to_wipe_mm(self) -> float | None:
+        """The line on the scoop that a new one replaces: that of the fills before it was moved, else the old one."""
+        return finding.line_to_wipe(self.known)
+
+    @property
     def line_untried(self) -> bool:
         """Whether no fill to the line now drawn counts, while some still can be weighed."""
         return self.signed_off is None and not any(fill.counts for fill in self.fills_of(FillWay.TO_MARK))

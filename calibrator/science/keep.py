@@ -36,7 +36,8 @@ class OldLine:
 
     `share` is how far that is from the target (delivers ÷ target − 1). KEEP when the interval at `VERDICT_LEVEL`
     lies inside target ± tolerance, MOVE when outside, else WEIGH_MORE, with how many more level fills;
-    `within_reach` is False where the answer lies so near the edge that fills alone can hardly give it.
+    `within_reach` is False where the answer lies so near the edge that fills alone can hardly give it. `by_level` is
+    the verdict of the level fills alone: where it is another, only the settling is not known well enough.
     """
 
     delivers_g: float
@@ -48,6 +49,7 @@ class OldLine:
     more_fills: int
     from_other_bags: bool
     within_reach: bool = True
+    by_level: OldLineVerdict = OldLineVerdict.WEIGH_MORE
 
 
 @dataclass(frozen=True)
@@ -93,7 +95,9 @@ def old_line(
     if verdict == OldLineVerdict.WEIGH_MORE:
         more, other, reach = _more(feeding, level, target_g, tolerance_g)
     share = delivers / target_g - 1
-    return OldLine(delivers, feeding.u_g, low, high, share, verdict, more, other, reach)
+    alone = Feeding(delivers, feeding.parts[:-1]).interval(VERDICT_LEVEL)
+    by_level = old_verdict(*alone, target_g, tolerance_g)
+    return OldLine(delivers, feeding.u_g, low, high, share, verdict, more, other, reach, by_level)
 
 
 def feeding_to_line(

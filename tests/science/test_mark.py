@@ -327,3 +327,12 @@ def test_one_fill_tells_of_its_own_bag() -> None:
     for wrong in ((0.0, 200.0, 0.02), (188.0, 0.0, 0.02), (188.0, 200.0, 0.0)):
         with pytest.raises(CannotCompute):
             one_bag(*wrong)
+
+
+def test_where_only_the_settling_is_not_known_the_level_fills_still_say_their_part() -> None:
+    heavy = old_line(CYLINDER, level(), 1.0, 0.02, 31.0, 212.0, 0.02)
+    assert (heavy.verdict, heavy.by_level) == (OldLineVerdict.WEIGH_MORE, OldLineVerdict.MOVE)
+    right = old_line(CYLINDER, level(), 1.0, 0.02, 31.0, 200.0, 0.02)
+    assert (right.verdict, right.by_level) == (OldLineVerdict.WEIGH_MORE, OldLineVerdict.KEEP)
+    unknown = old_line(CYLINDER, level(spread=0.02), 1.0, 0.0, 31.0, 200.0 * 1.015, 0.02)
+    assert unknown.by_level == unknown.verdict == OldLineVerdict.WEIGH_MORE

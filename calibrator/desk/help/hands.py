@@ -42,10 +42,11 @@ def scale_ready() -> Handiwork:
         translate("Hands", "Get the scale ready"),
         (
             Move(
-                "zero", translate("Hands", "Stand it level, out of the draught. Empty pan on, press zero: it reads 0.")
+                "zero",
+                translate("Hands", "Stand it level, out of the draught. Empty scoop on, press zero: it reads 0."),
             ),
             Move(
-                "weigh",
+                "pack",
                 translate("Hands", "Put a known weight on, such as a full sealed pack. It should read what it is."),
             ),
             Move("bags", translate("Hands", "Set out four bags of the lot, from different places of the delivery.")),
@@ -66,7 +67,7 @@ def level_fills() -> Handiwork:
             Move(
                 "no_tapping", translate("Hands", "No tapping, no pressing, no setting down hard: it packs the powder.")
             ),
-            Move("weigh", translate("Hands", "Tip it all into the zeroed pan, read the scale, type, press Enter.")),
+            Move("weigh", translate("Hands", "Set the scoop on the zeroed scale, read it, type, press Enter.")),
         ),
         dust(),
     )
@@ -105,7 +106,7 @@ def fills_to_mark() -> Handiwork:
                 "eye_level",
                 translate("Hands", "Read at eye level. Take out or add until the powder stands at the line."),
             ),
-            Move("weigh", translate("Hands", "Tip it all into the zeroed pan, read the scale, type, press Enter.")),
+            Move("weigh", translate("Hands", "Set the scoop on the zeroed scale, read it, type, press Enter.")),
         ),
         dust(),
     )

@@ -90,7 +90,8 @@ class FindingsPanel(QFrame):
         for part in (self._verdict, self._why, self._next, self._rule):
             part.hide()
 
-    def _show_result(self, result: LevelResult, system: UnitSystem, resolution_g: float | None) -> None:
+    def _show_result(self, result: LevelResult, guide: Guide, system: UnitSystem) -> None:
+        resolution_g = guide.scale.resolution_g if guide.scale else None
         self._figure.setText(shown.mass(result.mean_g, system, resolution_g=resolution_g))
         self._interval.setText(
             self.tr("mean of {fills} from {bags}\nbetween {low} and {high} (95 % interval)").format(
@@ -107,7 +108,7 @@ class FindingsPanel(QFrame):
                 high=shown.mass(result.next_high_g, system, resolution_g=resolution_g),
             )
         )
-        self._rule.setText(words.rule_words(result))
+        self._rule.setText(words.rule_words(result, planned=guide.plan_is_open(result)))
         for part in (self._next, self._rule):
             part.show()
 
@@ -137,7 +138,7 @@ class LevelPanel(FindingsPanel):
         if level is None:
             self._show_nothing(guide.findings.trouble or self.tr("Take two fills each from four bags."))
             return
-        self._show_result(level, system, _resolution(guide))
+        self._show_result(level, guide, system)
         why = "" if level.advice.enough else words.wanted_words(level, system)
         self._show_verdict(*words.advice_words(level, guide, system), why)
         if density is not None:
@@ -180,7 +181,7 @@ class ToMarkPanel(FindingsPanel):
                 or self.tr("Fill to the line, level by a shake, weigh: two fills each from four bags.")
             )
             return
-        self._show_result(check.result, system, _resolution(guide))
+        self._show_result(check.result, guide, system)
         self._show_verdict(*words.check_words(check, guide, system), words.tolerance_words(check, guide, system))
         earlier = self.tr("The fills to the line before count too, brought to this one.")
         settling = words.settling_words(check)
@@ -196,7 +197,3 @@ class ToMarkPanel(FindingsPanel):
         return Bands(
             check.result.mean_g, check.low_g - before, check.high_g - before, low - before, high - before, tolerance
         )
-
-
-def _resolution(guide: Guide) -> float | None:
-    return guide.scale.resolution_g if guide.scale else None

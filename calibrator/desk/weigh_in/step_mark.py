@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from functools import partial
 
+from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from calibrator import units
@@ -19,8 +20,11 @@ from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.weigh_in.workings import line_workings
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
+from calibrator.model import UnitSystem
 from calibrator.science.errors import CannotCompute
 from calibrator.units import Kind, Quantity
+
+translate = QCoreApplication.translate
 
 FAR_OFF_SHARE = 0.1  # beyond this a slip of the ruler is likelier than a wish
 
@@ -31,10 +35,7 @@ class StepMark(StepView):
     def __init__(self, desk: Desk) -> None:
         super().__init__(
             desk,
-            self.tr(
-                "Measure from the rim down along the wall and draw the line all round, at eye level. "
-                "Wipe out the old line, or strike it through."
-            ),
+            "",
         )
         self._drawing = ScoopDrawing(desk.system)
         self._where = label("", "heading")
@@ -77,7 +78,11 @@ class StepMark(StepView):
         self._field.set_system(system)
         self._drawing.set_shape(guide.scoop.shape if guide.scoop else None)
         proposed = units.on_line_step(found.line.down_wall_mm, system) if found.line else None
-        self._drawing.set_lines(w.drawn_line_mm if w.drawn_line_mm is not None else proposed, w.old_line_mm)
+        wiped = guide.line_to_wipe_mm
+        self.hands.setText(_hands(wiped is not None))
+        self._drawing.set_lines(w.drawn_line_mm if w.drawn_line_mm is not None else proposed, wiped)
+        full = found.line.full_scoops if found.line else 0
+        self._drawing.set_before(self.tr("full scoops first: {count}").format(count=full) if full else "")
         self._show_proposal(guide)
         self._show_old(guide)
         self._keep_old.setVisible(w.old_line_mm is not None)
@@ -117,11 +122,14 @@ class StepMark(StepView):
             why.format(
                 target=shown.mass(line.target_g, system),
                 mass=shown.mass(reach_g, system),
-                length=shown.length(reach_mm, system),
+                length=_reach(reach_mm, system),
                 step=shown.length(step_mm, system),
                 slope=shown.mass(line.grams_per_mm * step_mm, system),
             )
         )
+        if guide.line_untried:
+            narrower = self.tr("Fills to the line, the next step, make it surer.")
+            self._why.setText(f"{self._why.text()} {narrower}")
         self._problem.setText(words.line_problem_words(line))
         self._problem.setVisible(not usable)
 
@@ -172,3 +180,19 @@ class StepMark(StepView):
         self.desk.attempt(lambda: guide.set(drawn_line_mm=quantity.value, drawn_line_typed=quantity.typed))
         if guide.weigh_in.drawn_line_mm is not None and guide.weigh_in.drawn_line_mm != before:
             self.ready.emit()
+
+
+def _hands(wipe: bool) -> str:
+    """What the hands do; wiping out only where there is a line to wipe out."""
+    draw = translate("StepMark", "Measure from the rim down along the wall and draw the line all round, at eye level.")
+    out = translate("StepMark", "Wipe out the old line, or strike it through.")
+    return f"{draw} {out}" if wipe else draw
+
+
+def _reach(reach_mm: float, system: UnitSystem) -> str:
+    """How far the line may be off: never told as nothing."""
+    told = shown.length(reach_mm, system)
+    if told != shown.length(0.0, system):
+        return told
+    least = translate("StepMark", "less than {length}")
+    return least.format(length=shown.length(units.line_step_mm(system), system))

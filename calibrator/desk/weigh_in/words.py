@@ -17,6 +17,7 @@ from calibrator.science.weighing import IntervalRule, LevelResult
 translate = QCoreApplication.translate
 
 FINE_G = 0.1
+MOST_PROPOSED = 12  # nobody weighs more in one go; beyond it other advice is better
 
 
 def step_names() -> dict[Step, str]:
@@ -56,7 +57,7 @@ def advice_words(level: LevelResult, guide: Guide, system: UnitSystem) -> tuple[
         return words, "good"
     if guide.plan_is_open(level):
         return plan_words(level, guide), ""
-    if not advice.within_reach:
+    if not advice.within_reach or advice.more_fills > MOST_PROPOSED:
         return translate("WeighInWords", "More fills would hardly tell it better: go on with what is known."), "warn"
     if advice.from_other_bags and advice.more_fills <= level.outlook.spare_bags(level.bags):
         return counted.more_from_other_bags(advice.more_fills), "warn"
@@ -79,23 +80,26 @@ def wanted_words(level: LevelResult, system: UnitSystem) -> str:
     )
 
 
-def rule_words(level: LevelResult) -> str:
-    """Where the interval comes from, in the words of a person who was there."""
+def rule_words(level: LevelResult, *, planned: bool = False) -> str:
+    """Where the interval comes from, in the words of a person who was there. While more bags are `planned` anyway,
+    that advice stands alone.
+    """
     if level.rule == IntervalRule.BAG_MEANS:
         return translate("WeighInWords", "The interval rests on how these bags differ.")
     if level.rule == IntervalRule.POOLED_HISTORY:
         return translate("WeighInWords", "The interval rests on how bags differed in this farm's earlier lots.")
     if not level.bags_assumed:
-        return translate(
-            "WeighInWords",
-            "These two bags differ by more than would be assumed, so what they show counts. "
-            "Stir both, weigh them again, and dip a third bag.",
+        words = translate(
+            "WeighInWords", "These two bags differ by more than would be assumed, so what they show counts."
         )
-    return translate(
-        "WeighInWords",
-        "With fewer than three bags, how bags differ cannot be seen: a cautious figure is assumed. "
-        "Dip a third bag to do without it.",
-    )
+        advice = translate("WeighInWords", "Stir both, weigh them again, and dip a third bag.")
+    else:
+        words = translate(
+            "WeighInWords",
+            "With fewer than three bags, how bags differ cannot be seen: a cautious figure is assumed.",
+        )
+        advice = translate("WeighInWords", "Dip a third bag to do without it.")
+    return words if planned else f"{words} {advice}"
 
 
 def line_words(line: Line, system: UnitSystem) -> str:
@@ -134,8 +138,26 @@ def old_line_words(old: OldLine, system: UnitSystem) -> tuple[str, Tone]:
         return translate("WeighInWords", "Keep the old line. {delivers}").format(delivers=delivers), "good"
     if old.verdict == OldLineVerdict.MOVE:
         return translate("WeighInWords", "Move the line. {delivers}").format(delivers=delivers), "bad"
-    words = counted.more_level(old.more_fills)
+    words = _undecided_words(old)
     return translate("WeighInWords", "{words} {delivers}").format(words=words, delivers=delivers), "warn"
+
+
+def _undecided_words(old: OldLine) -> str:
+    """What is not known of an old line, and what would tell it."""
+    if old.by_level != OldLineVerdict.WEIGH_MORE:
+        words = (
+            translate("WeighInWords", "By the level fills it would do.")
+            if old.by_level == OldLineVerdict.KEEP
+            else translate("WeighInWords", "By the level fills it has to move: draw the new line.")
+        )
+        settling = translate(
+            "WeighInWords",
+            "{words} Only how this powder settles under the shake is not known: two fills to the old line would tell.",
+        )
+        return settling.format(words=words)
+    if old.within_reach and old.more_fills <= MOST_PROPOSED:
+        return counted.more_level(old.more_fills)
+    return translate("WeighInWords", "Draw the new line: level fills would hardly tell whether the old one will do.")
 
 
 def far_off_words(found: OldLine, system: UnitSystem) -> str:
@@ -162,7 +184,7 @@ def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str
         ), "warn"
     if guide.plan_is_open(check.result):
         return plan_words(check.result, guide), ""
-    if not check.within_reach:
+    if not check.within_reach or check.more_fills > MOST_PROPOSED:
         return translate("WeighInWords", "More fills would hardly tell it better: go on with what is known."), "warn"
     return counted.more_to_the_line(check.more_fills), "warn"
 

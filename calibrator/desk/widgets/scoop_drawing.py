@@ -69,6 +69,7 @@ class ScoopDrawing(QWidget):
         self._system = system
         self._shape: Shape | None = None
         self._names = self.tr("New line"), self.tr("Old line")
+        self._before = ""
         self._new_mm: float | None = None
         self._old_mm: float | None = None
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
@@ -87,6 +88,11 @@ class ScoopDrawing(QWidget):
     def set_names(self, new: str, old: str) -> None:
         """What the two lines are called, where *new line* and *old line* do not fit."""
         self._names = new, old
+        self._name_it()
+
+    def set_before(self, words: str) -> None:
+        """What is done before the scoop is filled to the line: full scoops; blank where nothing is."""
+        self._before = words
         self._name_it()
 
     def set_system(self, system: UnitSystem) -> None:
@@ -222,7 +228,8 @@ class ScoopDrawing(QWidget):
     def _new_words(self) -> list[str]:
         if self._new_mm is None or self._level(self._new_mm) is None:
             return []
-        return [self._names[0], self._length(self._new_mm), self.tr("down the wall")]
+        before = [self._before] if self._before else []
+        return [self._names[0], self._length(self._new_mm), self.tr("down the wall"), *before]
 
     def _old_words(self) -> list[str]:
         if self._old_mm is None or self._level(self._old_mm) is None:

@@ -1,0 +1,128 @@
+"""The mark step in words and picture: which line is wiped out, how sure the new one is, what is advised."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from answers import at_noon
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.guide import Guide
+from calibrator.desk.weigh_in import words
+from calibrator.desk.weigh_in.step_mark import StepMark, _reach
+from calibrator.model import FillWay, Lot, Scale, Scoop, Step, UnitSystem, WeighIn, new_id
+from calibrator.science.advice import MOST_MORE
+from calibrator.science.mark import OldLine, OldLineVerdict
+
+LEVEL_G = (331.0, 333.0, 330.0, 332.0, 334.0, 331.0, 332.0, 333.0)
+
+
+@pytest.fixture
+def guide(desk: Desk) -> Guide:
+    assert desk.farm is not None
+    records = desk.records
+    begun = records.keep(
+        WeighIn(
+            id=new_id(), farm_id=desk.farm.id, lot_id=records.every(Lot)[0].id, started_at=at_noon(), by="MK",
+            scoop_id=records.every(Scoop)[0].id, scale_id=records.every(Scale)[0].id, scale_zeroed=True,
+            target_mass_g=283.5, target_typed="10 oz", step=Step.MARK,
+        )
+    )  # fmt: skip
+    made = Guide(records, begun, at_noon)
+    for mass_g in LEVEL_G:
+        made.add_fill(FillWay.LEVEL, made.next_bag(FillWay.LEVEL), mass_g, f"{mass_g} g")
+    return made
+
+
+@pytest.fixture
+def step(qtbot: QtBot, desk: Desk, qapp: QApplication) -> StepMark:
+    made = StepMark(desk)
+    qtbot.addWidget(made)
+    return made
+
+
+def test_only_a_line_that_is_there_is_wiped_out(guide: Guide, step: StepMark) -> None:
+    step.show_guide(guide)
+    assert "Wipe out" not in step.hands.text()
+    assert "Old line" not in step._drawing.words()
+    guide.set(old_line_mm=20.0, old_line_typed="20 mm")
+    step.show_guide(guide)
+    assert step.hands.text().endswith("Wipe out the old line, or strike it through.")
+    assert "Old line" in step._drawing.words()
+
+
+def test_a_moved_line_is_the_one_to_wipe_out(guide: Guide, step: StepMark) -> None:
+    guide.set(drawn_line_mm=22.0, drawn_line_typed="22 mm")
+    for bag in (1, 2, 3, 4):
+        for mass_g in (262.0, 263.0):
+            guide.add_fill(FillWay.TO_MARK, bag, mass_g, f"{mass_g} g")
+    assert guide.line_should_move
+    assert guide.line_to_wipe_mm is None  # it is the one that holds
+    guide.take_next_line()
+    assert guide.line_to_wipe_mm == 22.0
+    step.show_guide(guide)
+    assert "Wipe out" in step.hands.text()
+    assert "moves up" in step._drawing.words()
+
+
+def test_full_scoops_are_told_in_the_picture(guide: Guide, step: StepMark) -> None:
+    guide.set(target_mass_g=510.0, target_typed="18 oz")
+    step.show_guide(guide)
+    assert "full scoops first: 1" in step._drawing.words()
+    guide.set(target_mass_g=283.5, target_typed="10 oz")
+    step.show_guide(guide)
+    assert "full scoops" not in step._drawing.words()
+
+
+def test_before_fills_to_the_line_it_is_said_that_they_make_it_surer(guide: Guide, step: StepMark) -> None:
+    step.show_guide(guide)
+    assert step._why.text().endswith("Fills to the line, the next step, make it surer.")
+    guide.set(drawn_line_mm=13.0, drawn_line_typed="13 mm")
+    guide.add_fill(FillWay.TO_MARK, 1, 283.0, "283 g")
+    step.show_guide(guide)
+    assert "surer" not in step._why.text()
+
+
+def test_a_line_is_never_off_by_nothing() -> None:
+    assert _reach(0.2, UnitSystem.FARM) == "less than 1/16 in"
+    assert _reach(6.4, UnitSystem.FARM) == "1/4 in"
+
+
+@pytest.mark.parametrize(
+    ("by_level", "more", "reach", "told"),
+    [
+        (OldLineVerdict.MOVE, MOST_MORE, False, "has to move: draw the new line. Only how this powder settles"),
+        (OldLineVerdict.KEEP, MOST_MORE, False, "it would do. Only how this powder settles"),
+        (OldLineVerdict.WEIGH_MORE, 4, True, "weigh 4 more level fills"),
+        (OldLineVerdict.WEIGH_MORE, 13, True, "Draw the new line: level fills would hardly tell"),
+        (OldLineVerdict.WEIGH_MORE, MOST_MORE, False, "Draw the new line: level fills would hardly tell"),
+    ],
+)
+def test_an_old_line_in_doubt_is_told_by_what_is_not_known(
+    by_level: OldLineVerdict, more: int, reach: bool, told: str
+) -> None:
+    old = OldLine(269.0, 3.0, 262.0, 276.0, -0.05, OldLineVerdict.WEIGH_MORE, more, False, reach, by_level)
+    text, tone = words.old_line_words(old, UnitSystem.METRIC)
+    assert told in text
+    assert str(MOST_MORE) not in text
+    assert tone == "warn"
+
+
+def test_nobody_is_sent_to_weigh_sixty_fills(guide: Guide) -> None:
+    level = guide.findings.level
+    assert level is not None
+    wild = replace(level, advice=replace(level.advice, enough=False, more_fills=40, within_reach=True))
+    assert words.advice_words(wild, guide, UnitSystem.FARM)[0].startswith("More fills would hardly tell")
+
+
+def test_while_four_bags_are_planned_no_third_is_advised_beside(guide: Guide) -> None:
+    for fill in guide.fills_of(FillWay.LEVEL)[4:]:
+        guide.strike(fill.id, "another day")
+    level = guide.findings.level
+    assert level is not None
+    assert guide.plan_is_open(level)
+    assert "third bag" in words.rule_words(level)
+    assert "third bag" not in words.rule_words(level, planned=True)
