@@ -1669,10 +1669,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Prepare la báscula</translation>
     </message>
     <message>
-        <source>Stand it level, out of the draught. Empty pan on, press zero: it reads 0.</source>
-        <translation>Póngala nivelada y sin corriente de aire. Con la charola vacía, oprima cero: marca 0.</translation>
-    </message>
-    <message>
         <source>Put a known weight on, such as a full sealed pack. It should read what it is.</source>
         <translation>Ponga un peso conocido, como un paquete lleno y sellado. Debe marcar lo que es.</translation>
     </message>
@@ -1701,8 +1697,12 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Sin golpes, sin apretar, sin asentarla con fuerza: eso compacta el polvo.</translation>
     </message>
     <message>
-        <source>Tip it all into the zeroed pan, read the scale, type, press Enter.</source>
-        <translation>Vacíelo todo en la charola en cero, lea la báscula, escriba y oprima Enter.</translation>
+        <source>Stand it level, out of the draught. Empty scoop on, press zero: it reads 0.</source>
+        <translation>Póngala nivelada y sin corriente de aire. Con la medida vacía encima, oprima cero: marca 0.</translation>
+    </message>
+    <message>
+        <source>Set the scoop on the zeroed scale, read it, type, press Enter.</source>
+        <translation>Ponga la medida sobre la báscula en cero, lea, escriba y oprima Enter.</translation>
     </message>
     <message>
         <source>Draw the line</source>
@@ -8951,10 +8951,6 @@ Last kept: {mass}</source>
 <context>
     <name>StepMark</name>
     <message>
-        <source>Measure from the rim down along the wall and draw the line all round, at eye level. Wipe out the old line, or strike it through.</source>
-        <translation>Mida desde el borde hacia abajo por la pared y dibuje la línea todo alrededor, a la altura de los ojos. Borre la línea anterior o táchela.</translation>
-    </message>
-    <message>
         <source>The line now on the scoop</source>
         <translation>La línea que tiene la medida</translation>
     </message>
@@ -8979,8 +8975,28 @@ Last kept: {mass}</source>
         <translation>A&amp;notar</translation>
     </message>
     <message>
+        <source>full scoops first: {count}</source>
+        <translation>antes, medidas llenas: {count}</translation>
+    </message>
+    <message>
+        <source>Fills to the line, the next step, make it surer.</source>
+        <translation>Las llenadas hasta la línea, el paso siguiente, la dan con más seguridad.</translation>
+    </message>
+    <message>
         <source>The line is there all the same</source>
         <translation>La línea sí está ahí</translation>
+    </message>
+    <message>
+        <source>Measure from the rim down along the wall and draw the line all round, at eye level.</source>
+        <translation>Mida desde el borde hacia abajo por la pared y dibuje la línea alrededor, a la altura de los ojos.</translation>
+    </message>
+    <message>
+        <source>Wipe out the old line, or strike it through.</source>
+        <translation>Borre la línea anterior o táchela.</translation>
+    </message>
+    <message>
+        <source>less than {length}</source>
+        <translation>menos de {length}</translation>
     </message>
     <message>
         <source>New line for this lot</source>
@@ -11280,6 +11296,38 @@ Sign off all the same? The record will say so.</source>
         <translation>Se conoce con ± {now}; se busca ± {wanted}.</translation>
     </message>
     <message>
+        <source>These two bags differ by more than would be assumed, so what they show counts.</source>
+        <translation>Estos dos costales difieren más de lo que se supondría, así que cuenta lo que muestran.</translation>
+    </message>
+    <message>
+        <source>Stir both, weigh them again, and dip a third bag.</source>
+        <translation>Revuelva los dos, péselos de nuevo y use un tercer costal.</translation>
+    </message>
+    <message>
+        <source>With fewer than three bags, how bags differ cannot be seen: a cautious figure is assumed.</source>
+        <translation>Con menos de tres costales no se ve cuánto difieren: se supone una cifra prudente.</translation>
+    </message>
+    <message>
+        <source>Dip a third bag to do without it.</source>
+        <translation>Use un tercer costal para no necesitarla.</translation>
+    </message>
+    <message>
+        <source>By the level fills it would do.</source>
+        <translation>Según las llenadas al ras, serviría.</translation>
+    </message>
+    <message>
+        <source>By the level fills it has to move: draw the new line.</source>
+        <translation>Según las llenadas al ras hay que moverla: dibuje la línea nueva.</translation>
+    </message>
+    <message>
+        <source>{words} Only how this powder settles under the shake is not known: two fills to the old line would tell.</source>
+        <translation>{words} Solo falta saber cuánto se asienta este polvo al sacudir: dos llenadas hasta la línea anterior lo dirían.</translation>
+    </message>
+    <message>
+        <source>Draw the new line: level fills would hardly tell whether the old one will do.</source>
+        <translation>Dibuje la línea nueva: las llenadas al ras apenas dirían si la anterior sirve.</translation>
+    </message>
+    <message>
         <source>Keep the line: a feeding is within the tolerance.</source>
         <translation>Deje la línea: la toma está dentro de la tolerancia.</translation>
     </message>
@@ -11290,14 +11338,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>The interval rests on how bags differed in this farm&apos;s earlier lots.</source>
         <translation>El intervalo se apoya en cuánto variaron los costales en los lotes anteriores de este establo.</translation>
-    </message>
-    <message>
-        <source>These two bags differ by more than would be assumed, so what they show counts. Stir both, weigh them again, and dip a third bag.</source>
-        <translation>Estos dos costales difieren más de lo que se supondría, así que cuenta lo que muestran. Revuelva los dos, péselos otra vez y tome de un tercer costal.</translation>
-    </message>
-    <message>
-        <source>With fewer than three bags, how bags differ cannot be seen: a cautious figure is assumed. Dip a third bag to do without it.</source>
-        <translation>Con menos de tres costales no se ve cuánto varían: se supone una cifra cautelosa. Use un tercer costal para no necesitarla.</translation>
     </message>
     <message>
         <source>Draw the line {down} down the wall from the rim.</source>
