@@ -5,7 +5,7 @@ the trade, Qt, storage. pint only works out the factors, ahead of time and from 
 read `1,5 g` as 15 g, so it never sees typed text).
 """
 
-from calibrator.units.edit import edit_text
+from calibrator.units.edit import edit_text, precise_in_both
 from calibrator.units.kinds import SENTENCES, Kind, NotUnderstood, Quantity
 from calibrator.units.reading import example, read, with_unit
 from calibrator.units.registry import default_unit
@@ -24,6 +24,7 @@ from calibrator.units.show import (
     show_mass,
     show_number,
     show_percent,
+    show_scoop_estimate,
     show_scoop_volume,
     show_temperature,
     show_temperature_span,
@@ -50,6 +51,7 @@ __all__ = [
     "in_default_unit",
     "line_step_mm",
     "on_line_step",
+    "precise_in_both",
     "read",
     "read_mask",
     "show",
@@ -61,6 +63,7 @@ __all__ = [
     "show_mass",
     "show_number",
     "show_percent",
+    "show_scoop_estimate",
     "show_scoop_volume",
     "show_temperature",
     "show_temperature_span",

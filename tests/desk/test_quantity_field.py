@@ -498,3 +498,14 @@ def test_every_sentence_is_a_literal_that_translators_find() -> None:
     source = Path(unit_sentences.__file__).read_text(encoding="utf-8")
     assert source.count("QCoreApplication.translate(") == len(SENTENCES)
     assert 'translate(f"' not in source
+
+
+def test_a_refusal_gives_the_example_that_stood_in_the_field(qtbot: QtBot) -> None:
+    examples = {FARM: "3 7/8 in", METRIC: "98 mm"}
+    field = QuantityField(Kind.LENGTH, FARM, examples=examples)
+    qtbot.addWidget(field)
+    assert field.line.placeholderText() == "like 3 7/8 in"
+    field.set_typed("wide")
+    assert field.message == "There is no number in it. Type it like 3 7/8 in."
+    field.set_typed("1 ft 3")  # another example says more here
+    assert field.message.endswith("like 1 ft 3 in.")

@@ -158,6 +158,26 @@ def test_a_capacity_without_its_unit_is_answered_on_leaving_and_enter_in_it_keep
     assert page.step is FirstStep.SCOOP
 
 
+@pytest.mark.parametrize("again", [False, True])
+def test_a_scoops_size_comes_back_as_it_was_typed(
+    qtbot: QtBot, page: WelcomePage, empty_desk: Desk, again: bool
+) -> None:
+    add_farm(qtbot, page)
+    add_scale(qtbot, page)
+    form = page.scoop_form
+    for field, text in ((form.name, "Red"), (form.diameter, "10 cm"), (form.inner_height, "4,1")):
+        type_in(qtbot, field.line, text)
+    assert "0.8643 ± 0.0096 qt (817.9" in form._by_dimensions.text()  # 0.7854 × 10² × 10.414 cm³
+    page.keep()
+    if again:  # as after a restart: what was typed is not kept with a scoop, but its ruler can be told
+        page = opened(qtbot, empty_desk)
+        page._show(FirstStep.SCOOP)
+        assert [page.scoop_form.diameter.text(), page.scoop_form.inner_height.text()] == ["100 mm", "4.1 in"]
+        return
+    page.back_button.click()
+    assert [form.diameter.text(), form.inner_height.text()] == ["10 cm", "4,1 in"]
+
+
 def test_going_on_later_leads_to_today(qtbot: QtBot, page: WelcomePage, empty_desk: Desk) -> None:
     assert not page.leave_button.isVisible()
     add_farm(qtbot, page)

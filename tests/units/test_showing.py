@@ -9,6 +9,7 @@ from calibrator.units import (
     Kind,
     density_unit,
     edit_text,
+    precise_in_both,
     show,
     show_both,
     show_density,
@@ -18,6 +19,7 @@ from calibrator.units import (
     show_mass,
     show_number,
     show_percent,
+    show_scoop_estimate,
     show_scoop_volume,
     show_temperature,
     show_temperature_span,
@@ -317,3 +319,17 @@ def test_plain_numbers_and_factors() -> None:
     assert [show_factor(value) for value in (1.0, 0.001503, 0.35355)] == ["1", "0.0015", "0.354"]
     assert show_factor(0.5, decimal_comma=True) == "0,5"
     assert show_factor(float("inf")) == "–"
+
+
+def test_a_scoops_volume_is_told_with_its_uncertainty_in_one_unit() -> None:
+    assert show_scoop_estimate(953.1, 9.9, FARM) == "1.007 ± 0.010 qt (953.1 ± 9.9 mL)"
+    assert show_scoop_estimate(600.0, 12.0, FARM) == "20.29 ± 0.41 fl oz (600 ± 12 mL)"
+    assert show_scoop_estimate(600.0, 12.0, METRIC, decimal_comma=True) == "600 ± 12 mL"
+    assert show_scoop_estimate(float("nan"), 1.0, FARM) == show_scoop_estimate(float("nan"), 1.0, METRIC)
+
+
+def test_a_size_is_told_as_finely_as_it_was_typed() -> None:
+    assert precise_in_both(104.14, Kind.LENGTH, FARM) == "4.1 in (104.1 mm)"
+    assert precise_in_both(107.95, Kind.LENGTH, FARM) == "4 1/4 in (108 mm)"
+    assert precise_in_both(120.5, Kind.LENGTH, METRIC, decimal_comma=True) == "120,5 mm (≈ 4 3/4 in)"
+    assert precise_in_both(float("inf"), Kind.LENGTH, FARM) == ""

@@ -225,7 +225,7 @@ def _captions() -> dict[str, str]:
         "price_per_package": translate("History", "price"),
         "price_typed": translate("History", "price"),
         "currency": translate("History", "currency"),
-        "told_by": translate("History", "how it is told apart"),
+        "told_by": translate("History", "what to know it by"),
         "replaces_id": translate("History", "which scoop it replaces"),
         "retired_why": translate("History", "in use or retired"),
         "protein_pct": translate("History", "protein"),

@@ -19,11 +19,11 @@ from calibrator.desk.scoop_volume import ScoopVolume, scoop_volume, with_known_w
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
-from calibrator.model import Scale, Scoop, Shape, UnitSystem, new_id
+from calibrator.model import Scale, Scoop, Shape, new_id
 from calibrator.science.errors import CannotCompute
 from calibrator.science.scoop import VolumeEstimate
 from calibrator.science.scoop_likeness import told_apart
-from calibrator.units import Kind, show_percent, show_scoop_volume, show_with_uncertainty
+from calibrator.units import Kind, show_percent, show_scoop_estimate
 
 ROOM_C = 20.0
 COARSE_G = 2.8349523125  # 0.1 oz, where no scale is entered yet
@@ -31,7 +31,7 @@ WATER_WEIGHINGS = 3
 WIDEST_MM = 1000.0
 LONGEST_MARKING = 40
 SHORTEST_CHOICE = 12
-SMALLEST_DRAWING = (260, 220)
+SMALLEST_DRAWING = (260, 190)
 
 
 class ScoopForm(Form[Scoop]):
@@ -41,9 +41,9 @@ class ScoopForm(Form[Scoop]):
 
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
-        self.name = TextField(self.tr("Name of the scoop"), self.tr("As painted on it."))
-        told = self.tr("What an eye or a hand knows it by: red tape, a number burned in.")
-        self.told_by = TextField(self.tr("How it is told apart"), told, longest=LONGEST_MARKING)
+        self.name = TextField(self.tr("Name of the scoop"), self._about_its_name())
+        told = self.tr("Red tape, a number burned in: so that nobody takes another for it.")
+        self.told_by = TextField(self.tr("What to know it by"), told, longest=LONGEST_MARKING)
         self.replaces = NameChoice()
         self.replaces.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.replaces.setMinimumContentsLength(SHORTEST_CHOICE)
@@ -108,6 +108,9 @@ class ScoopForm(Form[Scoop]):
             revision=self.thing.revision if self.thing else "",
         )
 
+    def _about_its_name(self) -> str:
+        return self.tr("As painted on it. A size like “1 quart” is only its name: what it holds is measured.")
+
     def _how_to_pour(self) -> str:
         return self.tr(
             "Pour water in by steps, the last one up to the rim. At each step note all the water that is "
@@ -122,8 +125,8 @@ class ScoopForm(Form[Scoop]):
         self.fields.beside.addWidget(self.drawing, 3)
         self._water_part = QWidget()
         how = self.tr(
-            "Better still: fill it to the rim with water and weigh the water, three times. Leave these "
-            "fields empty to go by the dimensions."
+            "Better still: fill it to the rim with water and weigh the water, three times. Without water "
+            "the dimensions count."
         )
         water = column(
             label(self.tr("Volume from water"), "heading"),
@@ -136,7 +139,8 @@ class ScoopForm(Form[Scoop]):
         self._water_part.setLayout(water)
         words = (self._by_dimensions, self._by_water, self._difference, self._trouble)
         names = row(self.name, self.told_by, spacing=24)
-        add_all(self.body, (names, self.fields, self._water_part, _third(self._replaces), *words))
+        # The volume right beneath the dimensions that it comes from: in view while they are typed.
+        add_all(self.body, (names, self.fields, *words, self._water_part, _third(self._replaces)))
 
     def _watch(self) -> None:
         for text in (self.name, self.told_by):
@@ -249,11 +253,8 @@ class ScoopForm(Form[Scoop]):
             self._difference.setText(text.format(percent=percent))
 
     def _in_words(self, volume: VolumeEstimate) -> str:
-        metric = show_with_uncertainty(volume.volume_ml, volume.u_ml, "mL", decimal_comma=decimal_comma())
-        if self.desk.system is UnitSystem.METRIC:
-            return metric
-        farm = show_scoop_volume(volume.volume_ml, UnitSystem.FARM, decimal_comma=decimal_comma())
-        return f"{farm} ({metric})"
+        comma = decimal_comma()
+        return show_scoop_estimate(volume.volume_ml, volume.u_ml, self.desk.system, decimal_comma=comma)
 
 
 def _third(widget: QWidget) -> QHBoxLayout:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from math import isclose
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
@@ -11,9 +12,10 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.examples import ACROSS, HEIGHT
 from calibrator.desk.forms.pourings import Pourings
+from calibrator.desk.speech import decimal_comma
 from calibrator.desk.widgets.shape_choice import ShapeChoice, ShapeKind, kind_of
 from calibrator.model import Box, Cylinder, Poured, Shape, TaperedCup, UnitSystem
-from calibrator.units import Kind
+from calibrator.units import Kind, NotUnderstood, edit_text, read
 
 
 class ShapeFields(QWidget):
@@ -48,12 +50,12 @@ class ShapeFields(QWidget):
     def set_shape(self, shape: Shape | None) -> None:
         """Put a known shape in, or empty all fields."""
         self.shapes.choose(kind_of(shape) if shape else ShapeKind.STRAIGHT)
-        self.diameter.set_value(shape.diameter_mm if isinstance(shape, Cylinder) else None)
-        self.rim.set_value(shape.rim_diameter_mm if isinstance(shape, TaperedCup) else None)
-        self.floor.set_value(shape.floor_diameter_mm if isinstance(shape, TaperedCup) else None)
-        self.inner_length.set_value(shape.length_mm if isinstance(shape, Box) else None)
-        self.inner_width.set_value(shape.width_mm if isinstance(shape, Box) else None)
-        self.inner_height.set_value(shape.height_mm if isinstance(shape, Cylinder | TaperedCup | Box) else None)
+        self._put(self.diameter, shape.diameter_mm if isinstance(shape, Cylinder) else None)
+        self._put(self.rim, shape.rim_diameter_mm if isinstance(shape, TaperedCup) else None)
+        self._put(self.floor, shape.floor_diameter_mm if isinstance(shape, TaperedCup) else None)
+        self._put(self.inner_length, shape.length_mm if isinstance(shape, Box) else None)
+        self._put(self.inner_width, shape.width_mm if isinstance(shape, Box) else None)
+        self._put(self.inner_height, shape.height_mm if isinstance(shape, Cylinder | TaperedCup | Box) else None)
         self.pourings.set_shape(shape if isinstance(shape, Poured) else None)
         self._show_asked()
 
@@ -77,6 +79,16 @@ class ShapeFields(QWidget):
             return self.pourings.understood(water_c)
         sound = [field.understood() for field in self._asked()]
         return all(sound)
+
+    def _put(self, field: Amount, size_mm: float | None) -> None:
+        """As it was typed here, where that still means this size; else in the system whose ruler has it: 10 cm is
+        told "100 mm", not "3.937 in".
+        """
+        typed = field.told() if size_mm is not None else ""
+        if size_mm is not None and not _means(typed, size_mm):
+            texts = (edit_text(size_mm, Kind.LENGTH, s, decimal_comma=decimal_comma()) for s in _own_first(self.desk))
+            typed = next((text for text in texts if _means(text, size_mm)), "")
+        field.set_value(size_mm, typed)
 
     def _length(self, caption: str, examples: Mapping[UnitSystem, str] = ACROSS) -> Amount:
         return Amount(self.desk, caption, Kind.LENGTH, lowest=1, highest=self._widest_mm, examples=examples)
@@ -118,3 +130,16 @@ class ShapeFields(QWidget):
         layout.addWidget(self.shapes)
         layout.addWidget(self.pourings)  # above the drawing, which comes with the third step
         layout.addLayout(self.beside)
+
+
+def _own_first(desk: Desk) -> tuple[UnitSystem, ...]:
+    return tuple(sorted(UnitSystem, key=lambda system: system is not desk.system))
+
+
+def _means(text: str, size_mm: float) -> bool:
+    """Whether a text with its unit is exactly this size."""
+    try:
+        found = read(text, Kind.LENGTH, UnitSystem.METRIC, decimal_comma=decimal_comma())
+    except NotUnderstood:
+        return False
+    return not found.bare and isclose(found.value, size_mm, rel_tol=1e-9)

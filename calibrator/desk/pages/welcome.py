@@ -94,7 +94,7 @@ class WelcomePage(Page):
         self._about = label("")
         self.back_button = button(self.tr("Bac&k"), self._back)
         self.sample_button = button(self.tr("Look at an invented &season first"), self._open_sample, "link")
-        self.leave_button = button(self.tr("Go on &later"), self._later, "link")
+        self.leave_button = button(self.tr("Finish setting up &later"), self._later, "link")
         self.next_button = button(self.tr("Keep and go &on"), self.keep, "main")
         self.farm_step.name.entered.connect(self.keep)
         self._lay_out()

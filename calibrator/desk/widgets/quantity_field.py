@@ -107,7 +107,7 @@ class QuantityField(QWidget):
         try:
             self._read()
         except NotUnderstood as error:
-            return sentence(error)
+            return sentence(self._with_own_example(error))
         return ""
 
     def text(self) -> str:
@@ -249,6 +249,13 @@ class QuantityField(QWidget):
         """The system that has the unit left out, so that the example shows it."""
         unit = self._unit_left_out()
         return next((system for system in UnitSystem if default_unit(self._kind, system) == unit), self._system)
+
+    def _with_own_example(self, error: NotUnderstood) -> NotUnderstood:
+        """The refusal with the example that stands in the empty field, in place of the kind's usual one."""
+        usual = example(self._kind, self._system, decimal_comma=decimal_comma())
+        if self._examples is None or error.params.get("example") != usual:
+            return error
+        return NotUnderstood(error.code, **{**error.params, "example": figure_text(self._examples[self._system])})
 
     def _unit_left_out(self) -> str | None:
         if isinstance(self._default_unit, str) or self._default_unit is None:

@@ -8,11 +8,12 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import tokens, ui_font
 from calibrator.model import Shape, UnitSystem
 from calibrator.science.errors import CannotCompute
 from calibrator.science.scoop import height_from_down_wall_mm, inner_height_mm, outline_mm
-from calibrator.units import show_length
+from calibrator.units import Kind, precise_in_both, show_length
 
 MARGIN = 14.0
 GAP = 14.0  # between the wall and what is written beside it
@@ -175,14 +176,14 @@ class ScoopDrawing(QWidget):
         painter.setPen(_pen(t.quiet, 1.2))
         lift = QPointF(0, -GAP)
         _arrow(painter, view.left(rim) + lift, view.right(rim) + lift, both=True)
-        high = self._length(inner_height_mm(shape))
+        high = self._size(inner_height_mm(shape))
         inside = self._fits_inside(view, high)
         beside = view.left(0).x() + 1.6 * GAP if inside else min(view.left(0).x(), view.left(rim).x()) - GAP
         _arrow(painter, QPointF(beside, view.left(rim).y()), QPointF(beside, view.floor), both=True)
         painter.setPen(QColor(t.text))
         painter.setFont(ui_font(0.95))
         metrics = QFontMetricsF(painter.font())
-        across = self._length(2 * view.outline[-1][1])
+        across = self._size(2 * view.outline[-1][1])
         middle = QPointF(view.axis - metrics.horizontalAdvance(across) / 2, view.left(rim).y() - 1.6 * GAP)
         painter.drawText(middle, across)
         start = beside + 0.7 * GAP if inside else beside - 0.7 * GAP - metrics.horizontalAdvance(high)
@@ -210,7 +211,7 @@ class ScoopDrawing(QWidget):
             left, right = _widest(self._old_words()), _widest([*self._new_words(), *self._move_words()])
             return self._fit(shape, left + 2 * GAP if left else GAP, right + 2 * GAP if right else GAP, MARGIN)
         view = self._fit(shape, 0, 0, 3.5 * GAP)
-        high = self._length(inner_height_mm(shape))
+        high = self._size(inner_height_mm(shape))
         if self._fits_inside(view, high):
             return view
         return self._fit(shape, _widest([high]) + 2 * GAP, 0, 3.5 * GAP)
@@ -245,6 +246,10 @@ class ScoopDrawing(QWidget):
         if self._new_mm > self._old_mm:
             return [self.tr("moves down"), distance]
         return [self.tr("moves up"), distance]
+
+    def _size(self, mm: float) -> str:
+        """A dimension as finely as it was typed; only lines are told to what a pen can follow."""
+        return precise_in_both(mm, Kind.LENGTH, self._system, decimal_comma=decimal_comma())
 
     def _length(self, mm: float) -> str:
         other = UnitSystem.METRIC if self._system is UnitSystem.FARM else UnitSystem.FARM

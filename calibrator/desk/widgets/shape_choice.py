@@ -85,7 +85,7 @@ class ShapeChoice(QWidget):
         names = {
             ShapeKind.STRAIGHT: self.tr("Straight round"),
             ShapeKind.TAPERED: self.tr("Tapered round"),
-            ShapeKind.BOX: self.tr("Box"),
+            ShapeKind.BOX: self.tr("Square"),
             ShapeKind.POURED: self.tr("Any other"),
         }
         self.buttons = {kind: ShapeButton(kind, name) for kind, name in names.items()}
