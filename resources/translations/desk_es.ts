@@ -2074,8 +2074,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>moneda</translation>
     </message>
     <message>
-        <source>how it is told apart</source>
-        <translation>cómo se distingue</translation>
+        <source>what to know it by</source>
+        <translation>en qué se reconoce</translation>
     </message>
     <message>
         <source>which scoop it replaces</source>
@@ -7540,18 +7540,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Nombre de la medida</translation>
     </message>
     <message>
-        <source>As painted on it.</source>
-        <translation>Como está pintado en ella.</translation>
-    </message>
-    <message>
-        <source>What an eye or a hand knows it by: red tape, a number burned in.</source>
-        <translation>Por qué la reconoce el ojo o la mano: cinta roja, un número grabado.</translation>
-    </message>
-    <message>
-        <source>How it is told apart</source>
-        <translation>Cómo se distingue</translation>
-    </message>
-    <message>
         <source>Takes the place of</source>
         <translation>Sustituye a</translation>
     </message>
@@ -7576,8 +7564,20 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>{number}.ª pesada</translation>
     </message>
     <message>
-        <source>Better still: fill it to the rim with water and weigh the water, three times. Leave these fields empty to go by the dimensions.</source>
-        <translation>Todavía mejor: llénela de agua hasta el borde y pese el agua, tres veces. Deje estos campos vacíos para usar las dimensiones.</translation>
+        <source>Red tape, a number burned in: so that nobody takes another for it.</source>
+        <translation>Cinta roja, un número quemado: para que nadie la confunda con otra.</translation>
+    </message>
+    <message>
+        <source>What to know it by</source>
+        <translation>En qué se reconoce</translation>
+    </message>
+    <message>
+        <source>As painted on it. A size like “1 quart” is only its name: what it holds is measured.</source>
+        <translation>Como lo lleva pintado. Un tamaño como “1 cuarto” es solo el nombre: lo que cabe se mide.</translation>
+    </message>
+    <message>
+        <source>Better still: fill it to the rim with water and weigh the water, three times. Without water the dimensions count.</source>
+        <translation>Mejor todavía: llénela de agua hasta el borde y pese el agua, tres veces. Sin agua cuentan las dimensiones.</translation>
     </message>
     <message>
         <source>Volume from water</source>
@@ -8297,8 +8297,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Redonda cónica</translation>
     </message>
     <message>
-        <source>Box</source>
-        <translation>Caja</translation>
+        <source>Square</source>
+        <translation>Cuadrada</translation>
     </message>
     <message>
         <source>Any other</source>
@@ -11451,8 +11451,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Ver primero una temporada de e&amp;jemplo</translation>
     </message>
     <message>
-        <source>Go on &amp;later</source>
-        <translation>Seguir &amp;después</translation>
+        <source>Finish setting up &amp;later</source>
+        <translation>Terminar &amp;después</translation>
     </message>
     <message>
         <source>Keep and go &amp;on</source>
