@@ -42,12 +42,12 @@ class FarmForm(QWidget):
         self.paper = QComboBox()
         self.paper.addItem(self.tr("Letter"), Paper.LETTER)
         self.paper.addItem(self.tr("A4"), Paper.A4)
-        note = self.tr("How far the powder of a feeding may be off.")
+        note = self.tr("Most a feeding is off.")
         self.tolerance = Amount(
             desk, self.tr("Tolerance"), Kind.PERCENT, note, lowest=0.1, highest=WIDEST_TOLERANCE_PCT
         )
         self.water_qt, self.water_l = QComboBox(), QComboBox()
-        sign = self.tr("The sign or letters of your money: $, €, MXN.")
+        sign = self.tr("Sign or letters: $, MXN.")
         self.currency = TextField(self.tr("Currency"), sign, longest=LONGEST_CURRENCY)
         self.languages = LanguageForm(desk)
         self.hot_water = HotWaterForm(desk)

@@ -16,7 +16,7 @@ from calibrator.science.weighing import IntervalRule, LevelResult
 
 translate = QCoreApplication.translate
 
-FINE_G = 0.1
+FINE_G = 0.28349523125  # 0.01 oz
 MOST_PROPOSED = 12  # nobody weighs more in one go; beyond it other advice is better
 
 
