@@ -1080,16 +1080,16 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>A4</translation>
     </message>
     <message>
-        <source>How far the powder of a feeding may be off.</source>
-        <translation>Cuánto puede variar el polvo de una toma.</translation>
-    </message>
-    <message>
         <source>Tolerance</source>
         <translation>Tolerancia</translation>
     </message>
     <message>
-        <source>The sign or letters of your money: $, €, MXN.</source>
-        <translation>El signo o las letras de su moneda: $, €, MXN.</translation>
+        <source>Most a feeding is off.</source>
+        <translation>Lo más que falla una toma.</translation>
+    </message>
+    <message>
+        <source>Sign or letters: $, MXN.</source>
+        <translation>Signo o letras: $, MXN.</translation>
     </message>
     <message>
         <source>Currency</source>
