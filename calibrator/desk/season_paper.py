@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 
 from calibrator.desk.mix_history import kept_checks
 from calibrator.desk.season.facts import SeasonFacts
-from calibrator.model import Farm
-from calibrator.prints.season_facts import Carried, MixChecks, SeasonReport
+from calibrator.desk.season_points import change_share, last_two
+from calibrator.model import Farm, SeasonLot
+from calibrator.prints.season_facts import Carried, LastChange, MixChecks, SeasonReport
 from calibrator.records import Records
 from calibrator.science.check import Verdict
 from calibrator.science.check_season import off_share
@@ -23,9 +25,18 @@ def season_report_facts(records: Records, farm: Farm, on: date, languages: tuple
     spread = facts.spread
     return SeasonReport(
         farm_name=farm.name, season=facts.season, spread=spread if isinstance(spread, SpreadFindings) else None,
-        checks=_checks(records, farm), tolerance_share=farm.tolerance_share, carried=_carried(facts),
-        currency=farm.currency, printed_on=on, units=farm.units, paper=farm.paper, languages=languages,
+        checks=_checks(records, farm), tolerance_share=farm.tolerance_share, change=_change(facts.lots),
+        carried=_carried(facts), currency=farm.currency, printed_on=on, units=farm.units, paper=farm.paper,
+        languages=languages,
     )  # fmt: skip
+
+
+def _change(lots: Sequence[SeasonLot]) -> LastChange | None:
+    pair = last_two(lots)
+    if pair is None:
+        return None
+    before, last = pair
+    return LastChange(last.lot_number, before.lot_number, change_share(before, last))
 
 
 def _carried(facts: SeasonFacts) -> tuple[Carried, ...]:

@@ -14,6 +14,7 @@ from calibrator.prints.languages import Tongue
 from calibrator.prints.page import BLACK, GREY, PALE, Anchor, Box, Shape, Weight, arc, polygon
 from calibrator.prints.sheet import Sheet
 from calibrator.science.lot_chart import Charted, LotChart
+from calibrator.science.season_spread import open_above
 from calibrator.units import density_unit, show_percent
 
 SMALL = 2.8
@@ -234,4 +235,6 @@ def _figures(bar: SpreadBar) -> str:
     if bar.interval is None:
         return told
     low, high = (show_percent(100 * end, 1) for end in bar.interval)
+    if open_above(bar.share or 0.0, bar.interval):
+        return f"{told} (≥ {low})"
     return f"{told} ({low} – {high})"

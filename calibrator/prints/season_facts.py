@@ -39,15 +39,25 @@ class Carried:
     money_a_day: float | None = None
 
 
+@dataclass(frozen=True)
+class LastChange:
+    """The last change of lot with one scoop: how much denser the later lot is, as a share of the one before."""
+
+    lot_number: str
+    before: str
+    share: float
+
+
 @dataclass(frozen=True, kw_only=True)
 class SeasonReport:
-    """A farm's season. `spread` is None where the fills tell none."""
+    """A farm's season. `spread` is None where the fills tell none, `change` where no scoop has two lots."""
 
     farm_name: str
     season: Season
     spread: SpreadFindings | None
     checks: MixChecks
     tolerance_share: float
+    change: LastChange | None = None
     carried: tuple[Carried, ...] = ()
     currency: str = "$"
     printed_on: date

@@ -82,6 +82,9 @@ def _densities(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
 def _happened(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
     flow.heading(tongue(words.WHAT_HAPPENED))
     findings = facts.season.findings
+    if (change := facts.change) is not None:
+        told = {"lot": plain(change.lot_number), "before": plain(change.before)}
+        flow.paragraph(tongue(words.LAST_CHANGE).format(**told, share=signed_percent(change.share)))
     for finding in findings[-MOST_FINDINGS:]:
         flow.paragraph(finding_told(finding, tongue))
     if not findings:
@@ -129,14 +132,14 @@ def _spread(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
     if facts.spread is None:
         flow.paragraph(tongue(words.SPREAD_TOO_FEW))
         return
-    found = facts.spread.components
+    found, tells = facts.spread.components, facts.spread.lots_tell
     bars = (
-        SpreadBar(tongue(words.BETWEEN_LOTS), found.lot_sd, found.lot_sd_interval),
+        SpreadBar(tongue(words.BETWEEN_LOTS), *((found.lot_sd, found.lot_sd_interval) if tells else (None, None))),
         SpreadBar(tongue(words.BETWEEN_BAGS), found.bag_sd, found.bag_sd_interval),
         SpreadBar(tongue(words.BETWEEN_FILLS), found.fill_sd, found.fill_sd_interval),
     )
     flow.picture(ROW_MM * len(bars) + 1, lambda sheet, room: draw_spreads(sheet, room, bars, tongue(words.CANNOT_TELL)))
-    flow.paragraph(tongue(words.SPREAD_READ))
+    flow.paragraph(tongue(words.SPREAD_READ) + ("" if tells else f" {tongue(words.SPREAD_FEW_LOTS)}"))
 
 
 def _lots(flow: Flow, facts: SeasonReport, tongue: Tongue, rows: int) -> None:

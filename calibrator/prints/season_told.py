@@ -79,7 +79,15 @@ def to_do(facts: SeasonReport, tongue: Tongue) -> list[str]:
     told += [tongue(_DO[do]).format(who=plain(facts.spread.apart)) for do in facts.spread.do]
     if (best := facts.spread.best) is not None:
         tolerance = show_percent(100 * facts.tolerance_share, 1)
-        told.append(tongue(words.DO_BEST).format(tolerance=tolerance, bags=best.bags, fills=best.fills_each))
+        told.append(
+            tongue(words.DO_BEST).format(
+                tolerance=tolerance,
+                bags=best.bags,
+                fills=best.fills_each,
+                usual_bags=round(facts.spread.usual[0]),
+                usual_fills=round(facts.spread.usual[1]),
+            )
+        )
     return told
 
 

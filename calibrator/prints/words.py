@@ -259,6 +259,7 @@ HOW_TO_READ = QT_TRANSLATE_NOOP(
 )
 WHAT_HAPPENED = QT_TRANSLATE_NOOP("Prints", "What happened")
 FEW_LOTS = QT_TRANSLATE_NOOP("Prints", "So few lots do not tell yet what is ordinary here.")
+LAST_CHANGE = QT_TRANSLATE_NOOP("Prints", "By the scoop, lot {lot} weighs {share} against lot {before}.")
 NOTHING_HAPPENED = QT_TRANSLATE_NOOP("Prints", "Nothing out of the ordinary was found in these lots.")
 OLDER_FINDINGS = QT_TRANSLATE_NOOP("Prints", "{count} earlier findings are on the page of the season.")
 NEW_POWDER = QT_TRANSLATE_NOOP("Prints", "{date}, lot {lot}: powder of another kind, {product}. {step}")
@@ -285,6 +286,7 @@ BETWEEN_BAGS = QT_TRANSLATE_NOOP("Prints", "bags of a lot")
 BETWEEN_FILLS = QT_TRANSLATE_NOOP("Prints", "fills of a bag")
 CANNOT_TELL = QT_TRANSLATE_NOOP("Prints", "cannot tell")
 SPREAD_READ = QT_TRANSLATE_NOOP("Prints", "Standard deviations in percent of a scoopful, with 95 % intervals.")
+SPREAD_FEW_LOTS = QT_TRANSLATE_NOOP("Prints", "How lots differ cannot be told from so few lots.")
 SPREAD_TOO_FEW = QT_TRANSLATE_NOOP("Prints", "There are too few fills to tell.")
 WHAT_TO_DO = QT_TRANSLATE_NOOP("Prints", "What to do")
 DO_MORE_BAGS = QT_TRANSLATE_NOOP(
@@ -309,11 +311,15 @@ DO_NEW_KIND = QT_TRANSLATE_NOOP(
     "Prints",
     "Weigh in every new lot before it is fed: an old line does not hold for another powder.",
 )
-DO_BEST = QT_TRANSLATE_NOOP("Prints", "For the tolerance of {tolerance}: bags {bags}, fills from each {fills}.")
+DO_BEST = QT_TRANSLATE_NOOP(
+    "Prints",
+    "Least work for the tolerance of {tolerance}: bags: {bags}, fills from each: {fills}. So far a weigh-in had bags: "
+    "{usual_bags}, fills from each: {usual_fills}.",
+)
 MIX_CHECKS = QT_TRANSLATE_NOOP("Prints", "Checks of the mix")
 CHECKS_TOLD = QT_TRANSLATE_NOOP(
     "Prints",
-    "{count} checks: {inside} within the tolerance, {outside} outside, {open} cannot tell. On average {off} off "
+    "Checks: {count}. Within the tolerance: {inside}, outside: {outside}, cannot tell: {open}. On average {off} off "
     "target.",
 )
 CHECKS_NONE = QT_TRANSLATE_NOOP("Prints", "No check of the mix was kept.")

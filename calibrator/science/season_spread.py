@@ -28,6 +28,18 @@ NORMAL_95 = 1.96
 """Half-width of a 95 % interval ÷ standard uncertainty, where the spreads are known well: JCGM 100:2008, G."""
 
 
+FEWEST_LOTS = 5
+"""Fewer lots do not tell how lots differ: with four the 95 % interval of a spread reaches to 3.7 times itself
+(chi-square with 3 degrees of freedom). Where to stop is common practice, no source."""
+TOO_WIDE = 10.0
+"""An interval that ends so many times as high as its spread has no upper end worth a figure."""
+
+
+def open_above(sd: float, interval: tuple[float, float]) -> bool:
+    """Whether a spread's interval (shares) tells no upper end: too far up, or at all of a scoopful and more."""
+    return interval[1] >= min(1.0, TOO_WIDE * sd) > 0
+
+
 class Do(StrEnum):
     """What follows from the spread."""
 
@@ -69,6 +81,11 @@ class SpreadFindings:
     usual_reach: float | None
     wanted_share: float
     do: tuple[Do, ...]
+
+    @property
+    def lots_tell(self) -> bool:
+        """Whether there are lots enough to tell how lots differ."""
+        return self.components.lots.df >= FEWEST_LOTS - 1
 
 
 def season_spread(

@@ -808,6 +808,14 @@
             <translation>No se halló nada fuera de lo común en estos lotes.</translation>
         </message>
         <message>
+            <source>By the scoop, lot {lot} weighs {share} against lot {before}.</source>
+            <translation>Por medida, el lote {lot} pesa {share} frente al lote {before}.</translation>
+        </message>
+        <message>
+            <source>How lots differ cannot be told from so few lots.</source>
+            <translation>Con tan pocos lotes no se sabe cuánto varían los lotes.</translation>
+        </message>
+        <message>
             <source>So few lots do not tell yet what is ordinary here.</source>
             <translation>Tan pocos lotes aún no dicen qué es lo normal aquí.</translation>
         </message>
@@ -924,16 +932,16 @@
             <translation>Pese cada lote nuevo antes de darlo: una línea anterior no vale para otro polvo.</translation>
         </message>
         <message>
-            <source>For the tolerance of {tolerance}: bags {bags}, fills from each {fills}.</source>
-            <translation>Para la tolerancia de {tolerance}: costales {bags}, llenadas de cada uno {fills}.</translation>
+            <source>Least work for the tolerance of {tolerance}: bags: {bags}, fills from each: {fills}. So far a weigh-in had bags: {usual_bags}, fills from each: {usual_fills}.</source>
+            <translation>Lo de menos trabajo para la tolerancia de {tolerance}: costales: {bags}, llenadas de cada uno: {fills}. Hasta ahora se pesaron costales: {usual_bags}, llenadas de cada uno: {usual_fills}.</translation>
         </message>
         <message>
             <source>Checks of the mix</source>
             <translation>Revisiones de la mezcla</translation>
         </message>
         <message>
-            <source>{count} checks: {inside} within the tolerance, {outside} outside, {open} cannot tell. On average {off} off target.</source>
-            <translation>{count} revisiones: {inside} dentro de la tolerancia, {outside} fuera, {open} sin saberse. En promedio a {off} de lo deseado.</translation>
+            <source>Checks: {count}. Within the tolerance: {inside}, outside: {outside}, cannot tell: {open}. On average {off} off target.</source>
+            <translation>Revisiones: {count}. Dentro de la tolerancia: {inside}, fuera: {outside}, sin saberse: {open}. En promedio a {off} de lo deseado.</translation>
         </message>
         <message>
             <source>No check of the mix was kept.</source>

@@ -15,7 +15,7 @@ from calibrator.model import Paper, UnitSystem
 from calibrator.prints.fonts import width_mm
 from calibrator.prints.output import write_pdf
 from calibrator.prints.page import Anchor, Go, Line, Page, Shape, Text
-from calibrator.prints.season_facts import Carried, MixChecks, SeasonReport
+from calibrator.prints.season_facts import Carried, LastChange, MixChecks, SeasonReport
 from calibrator.prints.season_report import season_report
 from calibrator.science.bag_sums import by_weigh_in
 from calibrator.science.season_findings import season
@@ -164,3 +164,21 @@ def test_the_table_of_lots_speaks_the_farms_unit(units: UnitSystem, unit: str, d
     told = [one.text for one in texts(season_report(report(units=units)).pages[1])]
     assert unit in told
     assert density in told
+
+
+def test_the_last_change_of_lot_is_told() -> None:
+    page = season_report(report(change=LastChange("26-2", "26-1", -0.05))).pages[0]
+    told = " ".join(one.text for one in texts(page)).replace("\u00a0", " ").replace("\u202f", " ")
+    assert "By the scoop, lot 26-2 weighs −5.0 % against lot 26-1." in told
+
+
+def test_from_few_lots_nothing_is_said_of_how_lots_differ() -> None:
+    spread = report().spread
+    assert spread is not None
+    lots = replace(spread.components.lots, df=1)
+    few = replace(spread, components=replace(spread.components, lots=lots))
+    said = "How lots differ cannot be told from so few lots."
+    for found, expected in ((spread, False), (few, True)):
+        told = " ".join(one.text for one in texts(season_report(report(spread=found)).pages[1]))
+        assert (said in told) is expected
+        assert ("cannot tell" in told.split("Standard deviations")[0]) is expected

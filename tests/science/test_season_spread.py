@@ -12,7 +12,7 @@ from calibrator.science.bag_sums import bag_means
 from calibrator.science.components import components, components_of_bags
 from calibrator.science.errors import CannotCompute
 from calibrator.science.nested import Weighed
-from calibrator.science.season_spread import Do, SpreadFindings, season_spread
+from calibrator.science.season_spread import Do, SpreadFindings, open_above, season_spread
 from tests.season_rows import bags, lot
 
 OZ_TENTH_G = 2.8349523125
@@ -126,3 +126,20 @@ def test_no_fills_are_refused() -> None:
         found([lot(0, 0.55)], [])
     with pytest.raises(CannotCompute):
         season_spread(*made(random.Random(1), 2, 0.01, 0.01, 0.01), 0.0, 1.0)
+
+
+@pytest.mark.parametrize(
+    ("sd", "interval", "is_open"),
+    [(0.03, (0.01, 0.2), False), (0.03, (0.01, 0.3), True), (0.058, (0.026, 1.864), True), (0.4, (0.1, 1.0), True),
+     (0.0, (0.0, 0.0), False)],
+)  # fmt: skip
+def test_a_spread_of_a_scoopful_and_more_has_no_upper_end(
+    sd: float, interval: tuple[float, float], is_open: bool
+) -> None:
+    assert open_above(sd, interval) is is_open
+
+
+@pytest.mark.parametrize(("lots", "tell"), [(2, False), (4, False), (5, True)])
+def test_five_lots_tell_how_lots_differ(lots: int, tell: bool) -> None:
+    rows, sums = made(random.Random(5), lots, 0.03, 0.01, 0.01)
+    assert season_spread(rows, sums, 0.05, OZ_TENTH_G).lots_tell is tell

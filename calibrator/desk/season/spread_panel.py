@@ -15,11 +15,10 @@ from calibrator.desk.season.facts import SeasonFacts
 from calibrator.desk.season.spread_bars import Bar, SpreadBars
 from calibrator.desk.season.words import share_text
 from calibrator.desk.theme import SPACE
-from calibrator.science.season_spread import Do, Own, SpreadFindings
+from calibrator.science.season_spread import Do, Own, SpreadFindings, open_above
 from calibrator.units import show_percent
 
 translate = QCoreApplication.translate
-TOO_WIDE = 10.0  # an interval that ends so many times as high has no upper end worth a figure
 
 
 class SpreadPanel(QWidget):
@@ -87,7 +86,9 @@ class SpreadPanel(QWidget):
     def _component_bars(self, found: SpreadFindings) -> list[Bar]:
         c = found.components
         return [
-            _bar(self.tr("between lots"), c.lot_sd, c.lot_sd_interval),
+            _bar(self.tr("between lots"), c.lot_sd, c.lot_sd_interval)
+            if found.lots_tell
+            else Bar(self.tr("between lots"), self.tr("cannot be told from so few lots"), None),
             _bar(self.tr("between bags"), c.bag_sd, c.bag_sd_interval),
             _bar(self.tr("between fills"), c.fill_sd, c.fill_sd_interval),
         ]
@@ -97,6 +98,8 @@ class SpreadPanel(QWidget):
         shares = found.components.shares
         if not any(shares):
             return self.tr("The spread cannot be told yet")
+        if not found.lots_tell:
+            return self.tr("So few lots do not tell yet where most of the spread comes from")
         place = max(range(3), key=lambda n: shares[n])
         text = self.tr("Most of the spread lies between {what}: {share} of it.")
         share = show_percent(100 * shares[place], 0)
@@ -152,7 +155,7 @@ def _bar(caption: str, sd: float | None, interval: tuple[float, float] | None) -
         return Bar(caption, share_text(sd), sd, sd, sd)
     low, high = (share_text(end) for end in interval)
     span = f"{low} – {high}"
-    if interval[1] > TOO_WIDE * sd > 0:  # as from two lots, which tell next to nothing of how far it may reach
+    if open_above(sd, interval):  # as from two lots, which tell next to nothing of how far it may reach
         span = translate("SpreadPanel", "{low} or more").format(low=low)
     return Bar(caption, f"{share_text(sd)} ({span})", sd, *interval)
 
