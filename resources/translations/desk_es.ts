@@ -8736,6 +8736,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>entre lotes</translation>
     </message>
     <message>
+        <source>cannot be told from so few lots</source>
+        <translation>no se sabe con tan pocos lotes</translation>
+    </message>
+    <message>
         <source>between bags</source>
         <translation>entre costales</translation>
     </message>
@@ -8754,6 +8758,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>fills</source>
         <translation>llenadas</translation>
+    </message>
+    <message>
+        <source>So few lots do not tell yet where most of the spread comes from</source>
+        <translation>Con tan pocos lotes aún no se sabe de dónde viene la mayor parte de la variación</translation>
     </message>
     <message>
         <source>Most of the spread lies between {what}: {share} of it.</source>
