@@ -14,6 +14,7 @@ _MONTHS = tuple((number, name) for names in (_ENGLISH, _SPANISH) for number, nam
 _TODAY = ("today", "hoy")
 _YESTERDAY = ("yesterday", "ayer")
 _FIGURES = re.compile(r"(\d{1,4})\s*([-/.])\s*(\d{1,2})\s*\2\s*(\d{1,4})")
+_NO_YEAR = re.compile(r"(\d{1,2})\s*[-/.]\s*(\d{1,2})\.?")
 _FILLERS = ("de", "del", "of")
 
 
@@ -30,7 +31,7 @@ def read_day(text: str, today: date) -> date | None:
     """The day that a text means; None for a blank one.
 
     Understood are 2026-03-02, Mar 2 2026, 2 March 2026 (English or Spanish months), figures whose day
-    cannot be a month (3/14/2026), today, yesterday; without a year (2 March) the last such day.
+    cannot be a month (3/14/2026), today, yesterday; without a year (2 March, 3/14) the last such day.
     Raises DayNotUnderstood with code `two_ways`, `no_day`, `no_such_day`, `to_come` or `too_early`.
     """
     words = text.strip().lower()
@@ -40,12 +41,23 @@ def read_day(text: str, today: date) -> date | None:
         return today
     if words in _YESTERDAY:
         return today - timedelta(days=1)
-    day = _from_figures(words) if _FIGURES.fullmatch(words) else _last_such_day(words, today) or day_from_words(words)
+    day = _day_told(words, today)
     if day.year < EARLIEST_YEAR:
         raise DayNotUnderstood("too_early", [day])
     if day > today:
         raise DayNotUnderstood("to_come", [day])
     return day
+
+
+def _day_told(text: str, today: date) -> date:
+    if _FIGURES.fullmatch(text):
+        return _from_figures(text)
+    figures = _NO_YEAR.fullmatch(text)
+    if figures is not None:
+        return _one_of(
+            [_newest(int(month), int(day), today) for month, day in (figures.groups(), figures.groups()[::-1])]
+        )
+    return _last_such_day(text, today) or day_from_words(text)
 
 
 def _from_figures(text: str) -> date:
@@ -56,8 +68,11 @@ def _from_figures(text: str) -> date:
         return _day(int(first), int(second), int(third))
     if len(third) != 4 or len(first) > 2:
         raise DayNotUnderstood("no_day")
-    readings = {_possible(int(third), int(a), int(b)) for a, b in ((first, second), (second, first))} - {None}
-    days = sorted(day for day in readings if day is not None)
+    return _one_of([_possible(int(third), int(a), int(b)) for a, b in ((first, second), (second, first))])
+
+
+def _one_of(readings: Sequence[date | None]) -> date:
+    days = sorted({day for day in readings if day is not None})
     if not days:
         raise DayNotUnderstood("no_such_day")
     if len(days) > 1:
@@ -72,7 +87,12 @@ def _last_such_day(text: str, today: date) -> date | None:
     numbers = [int(bare) for part in parts if (bare := re.sub(r"(?<=\d)(st|nd|rd|th)$", "", part)).isdecimal()]
     if len(parts) != 2 or len(months) != 1 or len(numbers) != 1:
         return None
-    days = (_possible(today.year - back, months[0], numbers[0]) for back in range(YEARS_TO_A_LEAP_DAY))
+    return _newest(months[0], numbers[0], today)
+
+
+def _newest(month: int, day_of_month: int, today: date) -> date | None:
+    """The newest such day up to today; None where there is none in any year."""
+    days = (_possible(today.year - back, month, day_of_month) for back in range(YEARS_TO_A_LEAP_DAY))
     return next((day for day in days if day and day <= today), None)
 
 

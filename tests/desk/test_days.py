@@ -39,6 +39,11 @@ def test_understood(text: str, meant: date) -> None:
         ("20 de noviembre", date(2025, 11, 20)),
         ("29 feb", date(2024, 2, 29)),
         ("3rd March", date(2025, 3, 3)),
+        ("3/14", date(2025, 3, 14)),
+        ("14.3.", date(2025, 3, 14)),
+        ("14-02", date(2026, 2, 14)),
+        ("2/2", date(2026, 2, 2)),
+        ("2/29", date(2024, 2, 29)),
     ],
 )
 def test_a_day_without_its_year_is_the_last_such_day(text: str, day: date) -> None:
@@ -53,6 +58,10 @@ def test_blank_is_no_day() -> None:
     ("text", "code"),
     [
         ("2/3/2026", "two_ways"),
+        ("2/3", "two_ways"),
+        ("31/31", "no_such_day"),
+        ("2/30", "no_such_day"),
+        ("3/2026", "no_day"),
         ("2/3/26", "no_day"),
         ("26-3-2", "no_day"),
         ("March 2026", "no_day"),

@@ -96,7 +96,7 @@ def typed(data: bytes) -> bool:
 
 
 def day(data: bytes) -> bool:
-    """A day as a person types it: told in four digits of a year and its other two numbers, nothing guessed."""
+    """A day as a person types it: told by its numbers, the last such day where the year is left out."""
     text = Feed(data).text()
     try:
         found = read_day(text, TODAY)
@@ -121,7 +121,12 @@ def _tells_day(text: str, found: date) -> bool:
         return year_first or (one_way and (found.day > 12 or found.day == found.month))
     months = ("jan ene", "feb", "mar", "apr abr", "may", "jun", "jul", "aug ago", "sep", "oct", "nov", "dec dic")
     named = any(short in text for short in months[found.month - 1].split())
-    return sorted(numbers) == sorted([found.year, found.day]) and named
+    if sorted(numbers) == sorted([found.year, found.day]) and named:
+        return True
+    # Without its year it is the last such day; a leap day may be some years back.
+    last = found > TODAY - timedelta(days=366) or (found.month, found.day) == (2, 29)
+    in_figures = sorted(numbers) == sorted([found.month, found.day]) and (found.day > 12 or found.day == found.month)
+    return last and (in_figures or (numbers == [found.day] and named))
 
 
 def scale_line(data: bytes) -> bool:

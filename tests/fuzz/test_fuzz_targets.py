@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from tests.fuzz.targets import SPICE, TARGETS, clean_up, records_file, scale_line, typed
+from tests.fuzz.targets import SPICE, TARGETS, clean_up, day, records_file, scale_line, typed
 
 QUICK = sorted(set(TARGETS) - {"records_file"})
 fed = st.binary(max_size=120) | st.lists(st.binary(max_size=2) | st.integers(128, 255).map(lambda n: bytes([n]))).map(
@@ -38,6 +38,8 @@ def test_any_damage_to_a_records_file_is_told(data: bytes) -> None:
 def test_the_oracles_can_accept() -> None:
     assert typed(bytes([0]) + b"10 oz")
     assert scale_line(bytes([0]) + b"+ 11.60 oz")
+    for told in (b"3/14", b"14 mar", b"feb 29", b"2026-03-01"):
+        assert day(told)
     assert scale_line(bytes([2]) + b"ST,GS,+ 11.60 oz")
     assert TARGETS["day"](b"2026-03-02")
     assert TARGETS["import_file"](b"{[]}")

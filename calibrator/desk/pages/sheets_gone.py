@@ -14,6 +14,7 @@ from calibrator.desk.parts import button, label, row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.sheet_words import sheet_words
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.model import Ending, Printed, SheetEnding, new_id
 
 LONGEST_INITIALS = 12
@@ -35,6 +36,7 @@ class SheetsGone(QDialog):
         self.initials.setMaxLength(LONGEST_INITIALS)
         self.initials.setFixedWidth(140)
         self.initials.setAccessibleName(self.tr("Initials"))
+        select_on_entry(self.initials)
         self.keep = button(self.tr("&Keep"), self._keep, "main")
         self.cancel = button(self.tr("&Go back"), self.reject)
         self._lay_out()

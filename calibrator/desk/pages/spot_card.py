@@ -22,6 +22,7 @@ from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.spots import SpotFacts, SpotFindings, read_spots, spot_doubt, spot_findings
 from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.words import way_words
 from calibrator.model import FillWay, Mark, Scoop, SignOff, SpotFill, new_id
@@ -55,6 +56,7 @@ class SpotCard(QFrame):
         self._ways = QButtonGroup(self)
         self.weight = Amount(desk, self.tr("Wei&ght of the scoopful"), Kind.MASS)
         self.by = TextField(self.tr("Your initials"), longest=LONGEST_INITIALS)
+        select_on_entry(self.by.line)
         self.keep_button = button(self.tr("&Keep"), self.keep, "main")
         self.bag = label("")
         self.verdict = label("")

@@ -12,6 +12,7 @@ from calibrator.desk.guide import Guide
 from calibrator.desk.parts import card, form_rows, label
 from calibrator.desk.speech import day_text
 from calibrator.desk.weigh_in.step_view import StepView, show_kept
+from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import Lot, UnitSystem
 from calibrator.units import Kind
@@ -41,6 +42,7 @@ class StepLot(StepView):
         self._initials = QLineEdit()
         self._initials.setMaxLength(MOST_INITIALS)
         self._initials.setAccessibleName(self.tr("Your initials"))
+        select_on_entry(self._initials)
         self._initials.editingFinished.connect(self._take)
         self._initials.returnPressed.connect(self._onward)
         self._humidity = self._quantity(Kind.PERCENT, self.tr("Room humidity"), None)

@@ -13,6 +13,7 @@ from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in import words
 from calibrator.desk.weigh_in.step_view import StepView
+from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.model import SignOff, Step
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import LineVerdict
@@ -41,6 +42,7 @@ class StepSignOff(StepView):
         self._initials.setMaxLength(12)
         self._initials.setFixedWidth(140)
         self._initials.setAccessibleName(self.tr("Initials"))
+        select_on_entry(self._initials)
         self._initials.returnPressed.connect(self._sign)
         self._caption = label(self.tr("&Initials"))
         self._caption.setBuddy(self._initials)
