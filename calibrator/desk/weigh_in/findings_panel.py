@@ -38,8 +38,8 @@ class FindingsPanel(QFrame):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * SPACE, SPACE, 2 * SPACE, SPACE)
         layout.setSpacing(SPACE // 2)
-        layout.addLayout(row(self._figure, column(self._interval), None, spacing=2 * SPACE))
         layout.addWidget(self._named)
+        layout.addLayout(row(self._figure, column(self._interval), None, spacing=2 * SPACE))
         layout.addWidget(self._verdict)
         self._near = QWidget()  # for those who sit before the screen
         near = QVBoxLayout(self._near)
@@ -66,7 +66,7 @@ class FindingsPanel(QFrame):
 
     def show_across(self, on: bool) -> None:
         """Leave only the figure and what to do, large."""
-        for large in (self._figure, self._verdict):
+        for large in (self._named, self._figure, self._verdict):
             set_style_property(large, "across", "yes" if on else "")
         self._interval.setVisible(not on)
         self._named.setVisible(on)
@@ -153,7 +153,7 @@ class LevelPanel(FindingsPanel):
         if level is None:
             return None
         wanted_g = level.advice.wanted_half_width_g
-        wanted = self.tr("wanted: within ± {mass}").format(mass=shown.mass(wanted_g, guide.farm.units))
+        wanted = self.tr("wanted: within ± {mass}").format(mass=words.fine(wanted_g, guide.farm.units))
         return Bands(level.mean_g, level.low_g, level.high_g, level.mean_g - wanted_g, level.mean_g + wanted_g, wanted)
 
 

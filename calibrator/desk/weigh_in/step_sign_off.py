@@ -33,7 +33,7 @@ class StepSignOff(StepView):
         self._grid = QGridLayout()
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(3 * SPACE)
-        self._grid.setVerticalSpacing(SPACE)
+        self._grid.setVerticalSpacing(SPACE // 2)  # signing in view on the smallest window too
         self._grid.setColumnStretch(1, 1)
         holder = QWidget()
         holder.setLayout(self._grid)

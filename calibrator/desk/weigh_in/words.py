@@ -76,7 +76,7 @@ def wanted_words(level: LevelResult, system: UnitSystem) -> str:
     """How well a level scoopful is known, beside how well it should be."""
     advice = level.advice
     return translate("WeighInWords", "Known within ± {now}; within ± {wanted} is wanted.").format(
-        now=shown.mass(advice.half_width_g, system), wanted=shown.mass(advice.wanted_half_width_g, system)
+        now=fine(advice.half_width_g, system), wanted=fine(advice.wanted_half_width_g, system)
     )
 
 
@@ -206,17 +206,17 @@ def tolerance_words(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
         "A feeding weighs {mean}, surely {low} to {high}. Tolerance: {from_mass} to {to_mass} ({target} ± {share}).",
     )
     return words.format(
-        mean=_fine(check.mean_g, system),
-        low=_fine(check.low_g, system),
-        high=_fine(check.high_g, system),
-        from_mass=_fine(target_g - check.tolerance_g, system),
-        to_mass=_fine(target_g + check.tolerance_g, system),
+        mean=fine(check.mean_g, system),
+        low=fine(check.low_g, system),
+        high=fine(check.high_g, system),
+        from_mass=fine(target_g - check.tolerance_g, system),
+        to_mass=fine(target_g + check.tolerance_g, system),
         target=shown.mass(target_g, system),
         share=shown.percent(100 * guide.farm.tolerance_share),
     )
 
 
-def _fine(mass_g: float, system: UnitSystem) -> str:
+def fine(mass_g: float, system: UnitSystem) -> str:
     """A mean or a limit, told to a digit more than a scale shows: what a verdict turns on must be seen."""
     return shown.mass(mass_g, system, resolution_g=FINE_G)
 
