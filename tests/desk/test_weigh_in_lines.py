@@ -126,3 +126,9 @@ def test_while_four_bags_are_planned_no_third_is_advised_beside(guide: Guide) ->
     assert guide.plan_is_open(level)
     assert "third bag" in words.rule_words(level)
     assert "third bag" not in words.rule_words(level, planned=True)
+
+
+def test_a_mixed_number_is_not_broken(guide: Guide, step: StepMark) -> None:
+    guide.set(target_mass_g=510.0, target_typed="18 oz")
+    step.show_guide(guide)
+    assert "1\u00a011/16\u00a0in" in step._where.text()

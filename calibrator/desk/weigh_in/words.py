@@ -104,7 +104,7 @@ def rule_words(level: LevelResult, *, planned: bool = False) -> str:
 
 def line_words(line: Line, system: UnitSystem) -> str:
     """Where to draw the line, told as hands measure it."""
-    down = shown.length(line.down_wall_mm, system)
+    down = unbroken(shown.length(line.down_wall_mm, system))
     if line.full_scoops:
         words = counted.full_scoops_first(line.full_scoops)
     else:
@@ -175,7 +175,7 @@ def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str
         return translate("WeighInWords", "Keep the line: a feeding is within the tolerance."), "good"
     if check.verdict == LineVerdict.MOVE:
         words = translate("WeighInWords", "Move the line to {down} down the wall from the rim, and weigh to it again.")
-        return words.format(down=shown.length(check.next_line.down_wall_mm, system)), "bad"
+        return words.format(down=unbroken(shown.length(check.next_line.down_wall_mm, system))), "bad"
     if check.verdict == LineVerdict.AS_NEAR_AS_RULED:
         return translate(
             "WeighInWords",
@@ -267,6 +267,11 @@ def doubt_words(doubt: Doubt, guide: Guide, system: UnitSystem) -> str:
         "No powder is as light as that in this scoop. Look at the unit, at the zero of the scale, and at the "
         "scoop's measures in the set-up.",
     )
+
+
+def unbroken(length: str) -> str:
+    """A length that keeps to one line: 1 11/16 in, broken after the 1, would be read as 11/16 in."""
+    return length.replace(" ", "\u00a0")
 
 
 def signed_percent(share: float) -> str:
