@@ -55,7 +55,9 @@ class ScaleWire(QObject):
         try:
             self._mask = read_mask(self._settings.now.scale_mask)
         except MaskNotUnderstood:
-            self._tell(self.tr("How the scale's lines look is not understood. Mend it under Set-up, Scale by wire."))
+            self._tell(
+                self.tr("How the scale's lines look is not understood. Mend it under Set-up, Scale with a cable.")
+            )
             return
         self._plug_in()
 
@@ -71,7 +73,7 @@ class ScaleWire(QObject):
         try:
             from serial import Serial, SerialException
         except ImportError:
-            self._tell(self.tr("A scale by wire needs an addition to this program: install its ‘scale’ option."))
+            self._tell(self.tr("A scale with a cable needs an addition to this program: install its ‘scale’ option."))
             return
         speed, _, frame = now.scale_speed.partition(" ")
         try:
@@ -118,7 +120,7 @@ class ScaleWire(QObject):
             self._strange += 1
             if self._strange >= GARBAGE_LINES:
                 told = self.tr(
-                    "The scale sends lines that are not understood: “{line}”. Look at Set-up, Scale by wire."
+                    "The scale sends lines that are not understood: “{line}”. Look at Set-up, Scale with a cable."
                 )
                 self._tell(told.format(line=_printable(line)))
             return

@@ -217,7 +217,7 @@ def test_listening_and_letting_go(form: WireForm, wire: Wire) -> None:
     wire.send("330 g")
     assert "330 g" in form.last.text()
     form.stop_button.click()
-    assert (form.state.text(), form.desk.settings.now.scale_port) == ("No scale by wire.", "")
+    assert (form.state.text(), form.desk.settings.now.scale_port) == ("No scale with a cable.", "")
 
 
 def test_a_mask_that_is_wrong_is_not_remembered(form: WireForm) -> None:

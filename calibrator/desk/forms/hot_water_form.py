@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import replace
 from functools import partial
 
@@ -9,13 +10,13 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
-from calibrator.desk.forms.examples import TANK
+from calibrator.desk.forms.examples import COLD_WATER, HOT_WATER, TANK
 from calibrator.desk.forms.reach import VESSEL_ML
 from calibrator.desk.parts import card, column, label, row
 from calibrator.desk.table_words import hot as is_hot
 from calibrator.desk.table_words import scald_words
 from calibrator.desk.theme import SPACE
-from calibrator.model import HotWater
+from calibrator.model import HotWater, UnitSystem
 from calibrator.units import Kind, show_both
 
 WIDEST = 760
@@ -31,8 +32,8 @@ class HotWaterForm(QWidget):
             desk, self.tr("Hot water in the tank"), Kind.VOLUME, optional=True,
             within=VESSEL_ML, examples=TANK,
         )  # fmt: skip
-        self.hot = self._temperature(self.tr("How hot it is"))
-        self.cold = self._temperature(self.tr("Cold water"))
+        self.hot = self._temperature(self.tr("How hot it is"), HOT_WATER)
+        self.cold = self._temperature(self.tr("Cold water"), COLD_WATER)
         self.fields = (self.tank, self.hot, self.cold)
         self.scald = label("", "caution")
         told = self.tr(
@@ -92,8 +93,10 @@ class HotWaterForm(QWidget):
             tank_ml=tank, hot_c=hot, cold_c=cold, tank_typed=typed[0], hot_typed=typed[1], cold_typed=typed[2]
         )
 
-    def _temperature(self, caption: str) -> Amount:
-        return Amount(self.desk, caption, Kind.TEMPERATURE, optional=True, lowest=0.0, highest=100.0, hint="")
+    def _temperature(self, caption: str, examples: Mapping[UnitSystem, str]) -> Amount:
+        return Amount(
+            self.desk, caption, Kind.TEMPERATURE, optional=True, lowest=0.0, highest=100.0, hint="", examples=examples,
+        )  # fmt: skip
 
     def _caution(self) -> None:
         hot = self.hot.value()

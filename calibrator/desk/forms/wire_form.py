@@ -146,4 +146,6 @@ class WireForm(QWidget):
 
     def _tell(self, words: str) -> None:
         listening = self.tr("Listening at {port}.").format(port=self.desk.settings.now.scale_port)
-        self.state.setText(words or (listening if self.desk.settings.now.scale_port else self.tr("No scale by wire.")))
+        self.state.setText(
+            words or (listening if self.desk.settings.now.scale_port else self.tr("No scale with a cable."))
+        )

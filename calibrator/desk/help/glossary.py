@@ -117,4 +117,12 @@ def _mix() -> tuple[tuple[str, str], ...]:
             translate("Glossary", "Brix"),
             translate("Glossary", "What a refractometer reads: degrees made for sugar water. Milk needs a correction."),
         ),
+        (
+            translate("Glossary", "Brix calibration"),
+            translate(
+                "Glossary",
+                "A line from two or more mixes that you weighed and read: it turns this refractometer's reading of "
+                "this powder into solids.",
+            ),
+        ),
     )

@@ -42,7 +42,7 @@ class SetupPage(Page):
             self.tabs.addTab(self._holders[kind], name)
         self._wire: WireForm | None = None
         self._wire_holder = _holder()
-        self.tabs.addTab(self._wire_holder, self.tr("Scale b&y wire"))
+        self.tabs.addTab(self._wire_holder, self.tr("Scale with a cable"))
         self.records = RecordsForm(desk)
         self.tabs.addTab(self.records, self.tr("Records"))
         self.tabs.currentChanged.connect(self._reload_tab)

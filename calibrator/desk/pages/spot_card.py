@@ -137,7 +137,10 @@ class SpotCard(QFrame):
     def _lay_out(self) -> None:
         for choice in (self.level, self.to_mark):
             self._ways.addButton(choice)
-        how = self.tr("Opened another bag? Stir it up, fill the scoop once and weigh it.")
+        how = self.tr(
+            "Opened another bag? Stir it up, fill the scoop once and weigh it: a spot fill tells whether the line "
+            "still holds."
+        )
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)
         layout.setSpacing(SPACE)

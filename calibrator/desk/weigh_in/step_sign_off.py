@@ -144,7 +144,7 @@ class StepSignOff(StepView):
             rows += [
                 (self.tr("To the mark"), weighed),
                 (self.tr("Against the target"), words.tolerance_words(found.check, guide, system)),
-                (self.tr("Settling"), words.settling_words(found.check)),
+                (self.tr("How it settles"), words.settling_words(found.check)),
             ]
         if found.old:
             rows.append((self.tr("Old line"), words.old_line_words(found.old, system)[0]))
