@@ -1515,6 +1515,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <source>What a refractometer reads: degrees made for sugar water. Milk needs a correction.</source>
         <translation>Lo que lee un refractómetro: grados hechos para agua con azúcar. La leche necesita una corrección.</translation>
     </message>
+    <message>
+        <source>Brix calibration</source>
+        <translation>Calibración Brix</translation>
+    </message>
+    <message>
+        <source>A line from two or more mixes that you weighed and read: it turns this refractometer&apos;s reading of this powder into solids.</source>
+        <translation>Una recta de dos o más mezclas que usted pesó y leyó: convierte en sólidos la lectura de este refractómetro con este polvo.</translation>
+    </message>
 </context>
 <context>
     <name>GridFields</name>
@@ -1943,11 +1951,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>farm units</source>
-        <translation>unidades inglesas</translation>
+        <translation>inglesas</translation>
     </message>
     <message>
         <source>metric</source>
-        <translation>métrico</translation>
+        <translation>métricas</translation>
     </message>
     <message>
         <source>Letter</source>
@@ -6395,12 +6403,12 @@ entre {low} y {high} (intervalo de 95 %)</translation>
 <context>
     <name>ScaleWire</name>
     <message>
-        <source>How the scale&apos;s lines look is not understood. Mend it under Set-up, Scale by wire.</source>
-        <translation>No se entiende cómo son las líneas de la báscula. Corríjalo en Configuración, Báscula por cable.</translation>
+        <source>How the scale&apos;s lines look is not understood. Mend it under Set-up, Scale with a cable.</source>
+        <translation>No se entiende cómo son las líneas de la báscula. Corríjalo en Ajustes, Báscula con cable.</translation>
     </message>
     <message>
-        <source>A scale by wire needs an addition to this program: install its ‘scale’ option.</source>
-        <translation>Una báscula por cable necesita un añadido de este programa: instálelo con su opción ‘scale’.</translation>
+        <source>A scale with a cable needs an addition to this program: install its ‘scale’ option.</source>
+        <translation>Una báscula con cable necesita un añadido de este programa: instálelo con su opción ‘scale’.</translation>
     </message>
     <message>
         <source>No scale at {port}. Plug its cable in and switch it on; the program keeps looking.</source>
@@ -6411,8 +6419,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>La báscula en {port} ya no está. Conecte otra vez su cable; mientras tanto se pueden teclear los pesos.</translation>
     </message>
     <message>
-        <source>The scale sends lines that are not understood: “{line}”. Look at Set-up, Scale by wire.</source>
-        <translation>La báscula envía líneas que no se entienden: “{line}”. Vea Configuración, Báscula por cable.</translation>
+        <source>The scale sends lines that are not understood: “{line}”. Look at Set-up, Scale with a cable.</source>
+        <translation>La báscula envía líneas que no se entienden: “{line}”. Vea Ajustes, Báscula con cable.</translation>
     </message>
 </context>
 <context>
@@ -7962,12 +7970,12 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Cambio</translation>
     </message>
     <message>
-        <source>By the line before</source>
-        <translation>Con la línea anterior</translation>
+        <source>By the old line</source>
+        <translation>Con la línea vieja</translation>
     </message>
     <message>
-        <source>Solids so</source>
-        <translation>Sólidos así</translation>
+        <source>Its solids</source>
+        <translation>Sus sólidos</translation>
     </message>
     <message>
         <source>Money a day</source>
@@ -8210,8 +8218,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>&amp;Recipientes</translation>
     </message>
     <message>
-        <source>Scale b&amp;y wire</source>
-        <translation>Bás&amp;cula por cable</translation>
+        <source>Scale with a cable</source>
+        <translation>Báscula con cable</translation>
     </message>
     <message>
         <source>Records</source>
@@ -8621,10 +8629,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>una llenada suelta</translation>
     </message>
     <message>
-        <source>Opened another bag? Stir it up, fill the scoop once and weigh it.</source>
-        <translation>¿Abrió otro costal? Revuélvalo, llene la medida una vez y pésela.</translation>
-    </message>
-    <message>
         <source>Spot fill</source>
         <translation>Llenada suelta</translation>
     </message>
@@ -8643,6 +8647,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>A feeding weighs {mass}, surely {low} to {high}; wanted {target} ± {tolerance}.</source>
         <translation>Una toma pesa {mass}, con seguridad de {low} a {high}; se desean {target} ± {tolerance}.</translation>
+    </message>
+    <message>
+        <source>Opened another bag? Stir it up, fill the scoop once and weigh it: a spot fill tells whether the line still holds.</source>
+        <translation>¿Abrió otro costal? Revuélvalo, llene la medida una vez y pésela: esa llenada suelta dice si la línea todavía vale.</translation>
     </message>
     <message>
         <source>For the whole lot the mark still holds.</source>
@@ -9145,8 +9153,8 @@ Last kept: {mass}</source>
         <translation>Contra el peso deseado</translation>
     </message>
     <message>
-        <source>Settling</source>
-        <translation>Asentamiento</translation>
+        <source>How it settles</source>
+        <translation>Cómo se asienta el polvo</translation>
     </message>
     <message>
         <source>Old line</source>
@@ -11851,8 +11859,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Escuchando en {port}.</translation>
     </message>
     <message>
-        <source>No scale by wire.</source>
-        <translation>Sin báscula por cable.</translation>
+        <source>No scale with a cable.</source>
+        <translation>Sin báscula con cable.</translation>
     </message>
 </context>
 <context>
