@@ -13,8 +13,8 @@ _SPANISH = "enero febrero marzo abril mayo junio julio agosto septiembre octubre
 _MONTHS = tuple((number, name) for names in (_ENGLISH, _SPANISH) for number, name in enumerate(names.split(), start=1))
 _TODAY = ("today", "hoy")
 _YESTERDAY = ("yesterday", "ayer")
-_FIGURES = re.compile(r"(\d{1,4})\s*([-/.])\s*(\d{1,2})\s*\2\s*(\d{1,4})")
-_NO_YEAR = re.compile(r"(\d{1,2})\s*[-/.]\s*(\d{1,2})\.?")
+_FIGURES = re.compile(r"(\d{1,4})\s*([-/.])\s*(\d{1,2})\s*\2\s*(\d{1,4})", re.ASCII)
+_NO_YEAR = re.compile(r"(\d{1,2})\s*[-/.]\s*(\d{1,2})\.?", re.ASCII)
 _FILLERS = ("de", "del", "of")
 
 
@@ -84,7 +84,7 @@ def _last_such_day(text: str, today: date) -> date | None:
     """The newest day of a month and number without a year, up to today; None where the text is none such."""
     parts = [part for part in re.split(r"[\s,.]+", text) if part and part not in _FILLERS]
     months = [found for part in parts if (found := _month(part))]
-    numbers = [int(bare) for part in parts if (bare := re.sub(r"(?<=\d)(st|nd|rd|th)$", "", part)).isdecimal()]
+    numbers = _numbers(parts)
     if len(parts) != 2 or len(months) != 1 or len(numbers) != 1:
         return None
     return _newest(months[0], numbers[0], today)
@@ -100,7 +100,7 @@ def day_from_words(text: str) -> date:
     """The day of a text with a month in letters. Raises DayNotUnderstood."""
     parts = [part for part in re.split(r"[\s,./-]+", text) if part and part not in _FILLERS]
     months = [found for part in parts if (found := _month(part))]
-    numbers = [int(bare) for part in parts if (bare := re.sub(r"(?<=\d)(st|nd|rd|th)$", "", part)).isdecimal()]
+    numbers = _numbers(parts)
     if len(parts) != 3 or len(months) != 1 or len(numbers) != 2:
         raise DayNotUnderstood("no_day")
     years = [number for number in numbers if number > 999]
@@ -108,6 +108,12 @@ def day_from_words(text: str) -> date:
         raise DayNotUnderstood("no_day")
     numbers.remove(years[0])
     return _day(years[0], months[0], numbers[0])
+
+
+def _numbers(parts: Sequence[str]) -> list[int]:
+    """The parts that are numbers, 3rd among them; digits of other scripts are none, here as in weights."""
+    bare = (re.sub(r"(?<=[0-9])(st|nd|rd|th)$", "", part) for part in parts)
+    return [int(text) for text in bare if text.isascii() and text.isdecimal()]
 
 
 def _month(word: str) -> int | None:

@@ -72,6 +72,9 @@ def test_blank_is_no_day() -> None:
         ("2026-03-16", "to_come"),
         ("1 Jan 1999", "too_early"),
         ("²/3/2026", "no_day"),
+        ("٣/3/2026", "no_day"),
+        ("٣/3", "no_day"),
+        ("٣0 de noviembre", "no_day"),
         ("last week", "no_day"),
     ],
 )
