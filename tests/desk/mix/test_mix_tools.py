@@ -82,7 +82,7 @@ def test_each_kind_of_instrument_is_checked_in_its_own_way(
     assert (ice.expected, ice.reading) == (32.0, 33.0)
 
 
-WRONG_ZEROS = ("", "x", "0,2", "99", "-9", "0.2 0.4", "1e0", "0.2 oz", "0..2", "nan")
+WRONG_ZEROS = ("", "x", "0,2,1", "99", "-9", "0.2 0.4", "1e0", "0.2 oz", "0..2", "nan")
 
 
 def test_wrong_instrument_readings_are_answered_in_words(
