@@ -28,8 +28,8 @@ def sheet_words(records: Records, sheet: Printed) -> str:
     """What a sheet is of, with its number."""
     if sheet.kind is PrintKind.WALL_CHART:
         name = records.find(Plan, sheet.plan_id).name if sheet.plan_id else translate("SheetWords", "wall chart")
-        return translate("SheetWords", "{name} (chart {number})").format(name=name, number=sheet.number)
+        return translate("SheetWords", "{name} (wall chart, sheet no. {number})").format(name=name, number=sheet.number)
     name = records.find(Scoop, sheet.scoop_id).name if sheet.scoop_id else translate("SheetWords", "scoop")
     if sheet.kind is PrintKind.LOT_SHEET:
-        return translate("SheetWords", "{name} (lot sheet {number})").format(name=name, number=sheet.number)
-    return translate("SheetWords", "{name} (label {number})").format(name=name, number=sheet.number)
+        return translate("SheetWords", "{name} (lot sheet, sheet no. {number})").format(name=name, number=sheet.number)
+    return translate("SheetWords", "{name} (label, sheet no. {number})").format(name=name, number=sheet.number)

@@ -9,6 +9,7 @@ from calibrator.prints.fonts import width_mm
 from calibrator.prints.page import Weight
 from calibrator.prints.sheet import Sheet
 
+_TAIL = 4
 _UP, _DOWN = 0.84, 0.26  # room above and below a baseline, shares of the size
 _READABLE = 0.8  # a number on one line may be this much smaller than one on several
 
@@ -45,9 +46,20 @@ def lay_lot(
     for size in sizes(several_mm, least_mm):
         lines = wrap(lot, room_mm, size, Weight.BOLD)
         if len(lines) <= most_lines:
-            return LotMark(tuple(lines), size)
+            return LotMark(_end_together(lot, lines), size)
     kept = cut_start(lot, room_mm * (most_lines - (0.4 if most_lines > 1 else 0.0)), least_mm, Weight.BOLD)
-    return LotMark(tuple(wrap(kept, room_mm, least_mm, Weight.BOLD)[:most_lines]), least_mm, False)
+    return LotMark(_end_together(lot, wrap(kept, room_mm, least_mm, Weight.BOLD)[:most_lines]), least_mm, False)
+
+
+def _end_together(lot: str, lines: list[str]) -> tuple[str, ...]:
+    """Where a line breaks within the last four characters, they go to the last line together."""
+    missing = _TAIL - len(lines[-1])
+    if missing <= 0 or len(lines) == 1 or len(lines[-2]) <= missing:
+        return tuple(lines)
+    end = lines[-2][-missing:] + lines[-1]
+    if " " in end or not lot.endswith(end):  # broken at a space: nothing was torn
+        return tuple(lines)
+    return (*lines[:-2], lines[-2][:-missing], end)
 
 
 def draw_lot(sheet: Sheet, mark: LotMark, x_mm: float, top_mm: float, ink: float = 0.0) -> float:

@@ -24,8 +24,8 @@ RIM_EDGE = QT_TRANSLATE_NOOP("Prints", "RIM EDGE")
 LINE_BELOW_RIM = QT_TRANSLATE_NOOP("Prints", "Line below the rim")
 LINES_BELOW_RIM = QT_TRANSLATE_NOOP("Prints", "Lines below the rim")
 SCOOP_NAME = QT_TRANSLATE_NOOP("Prints", "Scoop: {name}")
-LABEL_NUMBER = QT_TRANSLATE_NOOP("Prints", "Label {number}")
-LABEL_REPLACES = QT_TRANSLATE_NOOP("Prints", "Label {number} · replaces {old}")
+LABEL_NUMBER = QT_TRANSLATE_NOOP("Prints", "Sheet no. {number}")
+LABEL_REPLACES = QT_TRANSLATE_NOOP("Prints", "Sheet no. {number} · replaces no. {old}")
 FULL_SCOOPS_MORE = QT_TRANSLATE_NOOP("Prints", "+ {count} level")
 RECKONED = QT_TRANSLATE_NOOP("Prints", "other lines: reckoned, not weighed")
 PIECE_OF = QT_TRANSLATE_NOOP("Prints", "piece {piece} of {pieces}")
@@ -48,8 +48,8 @@ CHECK_BAR = QT_TRANSLATE_NOOP(
 
 # Wall chart
 WALL_CHART = QT_TRANSLATE_NOOP("Prints", "Wall chart")
-CHART_NUMBER = QT_TRANSLATE_NOOP("Prints", "Chart {number}")
-CHART_REPLACES = QT_TRANSLATE_NOOP("Prints", "Take down chart {old}")
+CHART_NUMBER = QT_TRANSLATE_NOOP("Prints", "Sheet no. {number}")
+CHART_REPLACES = QT_TRANSLATE_NOOP("Prints", "Take down no. {old}")
 OTHER_LOT = QT_TRANSLATE_NOOP("Prints", "Another lot number on the bag? Stop. Weigh in again.")
 CALVES = QT_TRANSLATE_NOOP("Prints", "Calves")
 BATCHES = QT_TRANSLATE_NOOP("Prints", "Batches")
@@ -107,8 +107,8 @@ DUST = QT_TRANSLATE_NOOP("Prints", "Do not breathe the dust; no flames near it."
 
 # Lot sheet
 LOT_SHEET = QT_TRANSLATE_NOOP("Prints", "Lot sheet")
-SHEET_NUMBER = QT_TRANSLATE_NOOP("Prints", "Sheet {number}")
-SHEET_REPLACES = QT_TRANSLATE_NOOP("Prints", "Sheet {number} (replaces {old})")
+SHEET_NUMBER = QT_TRANSLATE_NOOP("Prints", "Sheet no. {number}")
+SHEET_REPLACES = QT_TRANSLATE_NOOP("Prints", "Sheet no. {number} (replaces no. {old})")
 THE_LOT = QT_TRANSLATE_NOOP("Prints", "Lot")
 PRODUCT = QT_TRANSLATE_NOOP("Prints", "Product")
 MADE_ON = QT_TRANSLATE_NOOP("Prints", "Made on")

@@ -56,12 +56,8 @@
             <translation>Medida: {name}</translation>
         </message>
         <message>
-            <source>Label {number}</source>
-            <translation>Etiqueta {number}</translation>
-        </message>
-        <message>
-            <source>Label {number} · replaces {old}</source>
-            <translation>Etiqueta {number} · reemplaza la {old}</translation>
+            <source>Sheet no. {number} · replaces no. {old}</source>
+            <translation>Hoja n.º {number} · reemplaza la {old}</translation>
         </message>
         <message>
             <source>+ {count} level</source>
@@ -92,12 +88,8 @@
             <translation>Tabla de pared</translation>
         </message>
         <message>
-            <source>Chart {number}</source>
-            <translation>Tabla {number}</translation>
-        </message>
-        <message>
-            <source>Take down chart {old}</source>
-            <translation>Quite la tabla {old}</translation>
+            <source>Take down no. {old}</source>
+            <translation>Quite la hoja n.º {old}</translation>
         </message>
         <message>
             <source>Another lot number on the bag? Stop. Weigh in again.</source>
@@ -200,11 +192,11 @@
             <translation>Hoja del lote</translation>
         </message>
         <message>
-            <source>Sheet {number}</source>
+            <source>Sheet no. {number}</source>
             <translation>Hoja n.º {number}</translation>
         </message>
         <message>
-            <source>Sheet {number} (replaces {old})</source>
+            <source>Sheet no. {number} (replaces no. {old})</source>
             <translation>Hoja n.º {number} (reemplaza la {old})</translation>
         </message>
         <message>

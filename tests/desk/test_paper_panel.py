@@ -77,7 +77,7 @@ def test_a_saved_chart_bears_the_number_that_is_kept(
     (kept,) = herd.records.prints(herd.farm.id)
     assert (kept.number, kept.kind, kept.plan_id) == (1, PrintKind.WALL_CHART, plan.id)
     assert (kept.sign_off_id, kept.lot_id, kept.by) == (signed.id, signed.lot_id, "AB")
-    assert said.args == ["Saved as chart.pdf, no. 1."]
+    assert said.args == ["Saved as chart.pdf, sheet no. 1."]
     text = text_of(answers.path)
     assert "Morning milk" in text
     assert "ONLY FOR THIS LOT" in text
@@ -203,16 +203,24 @@ def test_a_lot_sheet_bears_a_number_and_replaces_the_one_before(
     panel.show_lot(signed.lot_id)
     panel.choice.sheet.click()
     answers.path = tmp_path / "sheet.pdf"
-    for number in (1, 2):
-        assert f"no. {number}" in panel.number.text()
-        panel.save_button.click()
+    assert panel.number.text() == "This will be sheet no. 1."
+    panel.save_button.click()
+    assert panel.number.text().startswith("This is sheet no. 1, made at ")  # what was just made stays in view
+    assert panel.document is not None
+    assert any(isinstance(i, Text) and i.text == "Sheet no. 1" for page in panel.document.pages for i in page.items)
+    panel.choice.labels.click()
+    assert panel.number.text() == "This will be sheet no. 2."
+    panel.choice.sheet.click()
+    assert panel.number.text().startswith("This is sheet no. 1, made at ")
+    panel.save_button.click()
+    assert panel.number.text().startswith("This is sheet no. 2, made at ")
     made = herd.records.prints(herd.farm.id)
     assert [(sheet.number, sheet.kind, sheet.scoop_id, sheet.replaces) for sheet in made] == [
         (1, PrintKind.LOT_SHEET, herd.red.id, None),
         (2, PrintKind.LOT_SHEET, herd.red.id, 1),
     ]
     assert "Windy Hollow" in text_of(answers.path)
-    assert "Sheet 2 (replaces 1)" in text_of(answers.path)
+    assert "Sheet no. 2 (replaces no. 1)" in text_of(answers.path)
 
 
 def test_without_a_sign_off_it_says_what_to_do(panel: PaperPanel, herd: Herd) -> None:
@@ -334,7 +342,7 @@ def test_what_the_printer_refused_is_kept_as_never_used(
     assert len(answers.told) == 1
     (sheet,) = herd.records.prints(herd.farm.id)
     assert [(e.print_id, e.ending) for e in herd.records.sheet_endings(herd.farm.id)] == [(sheet.id, Ending.SPOILED)]
-    assert panel.number.text() == "This will be no. 2."
+    assert panel.number.text() == "This will be sheet no. 2."
 
 
 def test_the_kind_of_label_the_sheet_and_half_lines_are_remembered(
@@ -377,7 +385,7 @@ def test_several_copies_bear_one_number(panel: PaperPanel, herd: Herd, signed: S
     panel.choice.copies.setText("3")
     panel.choice.copies.counted.emit(3)
     panel.save_to(tmp_path / "labels.pdf")
-    assert text_of(tmp_path / "labels.pdf").count("Label 1") == 3
+    assert text_of(tmp_path / "labels.pdf").count("Sheet no. 1") == 3
     assert len(herd.records.prints(herd.farm.id)) == 1
 
 

@@ -135,8 +135,8 @@ def test_marks_and_outdated_sheets(qtbot: QtBot, page: TodayPage, yard: Yard, em
     assert "Blue: do not use it for this lot" in shown
     assert words(page) == [
         "Blue still bears the line of lot A; lot B is in use.",
-        "1 scoop still bears the old line: Red (label 1).",  # the plural stands until a language is spoken
-        "1 wall chart is out of date: wall chart (chart 2).",
+        "1 scoop still bears the old line: Red (label, sheet no. 1).",  # the plural stands until a language is spoken
+        "1 wall chart is out of date: wall chart (wall chart, sheet no. 2).",
     ]
     for row, led_to in ((1, "label:"), (2, "chart:")):
         with qtbot.waitSignal(empty_desk.go_to) as asked:
@@ -174,7 +174,7 @@ def test_of_several_old_labels_only_those_chosen_are_gone(page: TodayPage, yard:
     for scoop in (yard.red, yard.blue):
         yard.sign(other, scoop)
     page.reload()
-    assert "2 scoops still bear the old line: Red (label 1), Blue (label 2)." in words(page)
+    assert "2 scoops still bear the old line: Red (label, sheet no. 1), Blue (label, sheet no. 2)." in words(page)
     page.rows[0].gone_button.click()
     asked = page.gone_dialog
     assert asked is not None
@@ -182,7 +182,7 @@ def test_of_several_old_labels_only_those_chosen_are_gone(page: TodayPage, yard:
     asked.initials.setText("KL")
     asked.boxes[1].click()
     asked.keep.click()
-    assert "1 scoop still bears the old line: Red (label 1)." in words(page)
+    assert "1 scoop still bears the old line: Red (label, sheet no. 1)." in words(page)
 
 
 def test_a_spot_fill_typed_and_entered_says_that_the_mark_holds(qtbot: QtBot, page: TodayPage, yard: Yard) -> None:

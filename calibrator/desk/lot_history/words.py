@@ -174,9 +174,9 @@ class Speaker:
 
     def _named(self, sheet: Printed) -> str:
         kinds = {
-            PrintKind.SCOOP_LABEL: translate("LotHistory", "label {number} for {name}"),
-            PrintKind.WALL_CHART: translate("LotHistory", "wall chart {number} for {name}"),
-            PrintKind.LOT_SHEET: translate("LotHistory", "lot sheet {number} for {name}"),
+            PrintKind.SCOOP_LABEL: translate("LotHistory", "label for {name}, sheet no. {number}"),
+            PrintKind.WALL_CHART: translate("LotHistory", "wall chart for {name}, sheet no. {number}"),
+            PrintKind.LOT_SHEET: translate("LotHistory", "lot sheet for {name}, sheet no. {number}"),
         }
         of = sheet.plan_id if sheet.kind is PrintKind.WALL_CHART else sheet.scoop_id
         return kinds[sheet.kind].format(number=sheet.number, name=self._name(of or ""))

@@ -11,6 +11,7 @@ from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
+from calibrator.desk.forms.time_field import time_text
 from calibrator.desk.how.of_paper import of_paper
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
@@ -46,6 +47,7 @@ class PaperPanel(QWidget):
         self._two_lots: tuple[str, TwoLots | None] = ("", None)  # of the chart of this plan
         self._job: Job | None = None
         self._document: Document | None = None
+        self._made: tuple[list[Printed], Document] | None = None  # the newest from here, as it was printed or saved
         self._paper: LotPaper | None = None
         self._refused = ""  # why nothing can be printed for this lot
         self.dialog: QPrintDialog | None = None
@@ -109,7 +111,7 @@ class PaperPanel(QWidget):
         job, document = self._job, self._document
         if job is None or document is None:
             return
-        told = partial(self._told, self.tr("Saved as {name}."), path.name)
+        told = partial(self._told, job, self.tr("Saved as {name}."), path.name)
         write = partial(save_pdf, self.desk.records, job, document, path)
         self.desk.work(self.tr("Saving as PDF"), write, told, self._save)
 
@@ -151,7 +153,9 @@ class PaperPanel(QWidget):
             if self._job is None:
                 trouble = trouble or self._missing()
             else:
-                self._document = self._job.document(expected(self.desk.records, self._job.sheets))
+                self._document = self._job.document(
+                    self._as_made(self._job) or expected(self.desk.records, self._job.sheets)
+                )
         except (CannotCompute, DoesNotFit) as error:
             self._job, trouble = None, in_words(error)
         self.trouble.setText(trouble)
@@ -190,18 +194,33 @@ class PaperPanel(QWidget):
         if self._job is None or self._document is None:
             self.number.setText("")
             return
-        sheets = expected(self.desk.records, self._job.sheets)
+        sheets = self._numbered(self._job)
         self.number.setText("\n".join(self._number_words(sheet, len(sheets) > 1) for sheet in sheets))
 
+    def _numbered(self, job: Job) -> list[Printed]:
+        return self._as_made(job) or expected(self.desk.records, job.sheets)
+
+    def _as_made(self, job: Job) -> list[Printed] | None:
+        """The sheets just made, while another print would be the very same and none has followed them."""
+        if self._made is None:
+            return None
+        sheets, document = self._made
+        after = [sheet.replaces for sheet in expected(self.desk.records, job.sheets)]
+        same = after == [sheet.number for sheet in sheets] and job.document(sheets) == document
+        return sheets if same else None
+
     def _number_words(self, sheet: Printed, several: bool) -> str:
-        if sheet.replaces is None:
-            text = self.tr("This will be no. {number}.")
+        if sheet.number and self._made and sheet in self._made[0]:
+            made = self.tr("This is sheet no. {number}, made at {time}. Printed once more it takes a new number.")
+            text = made.replace("{time}", time_text(sheet.at.astimezone().time()))
+        elif sheet.replaces is None:
+            text = self.tr("This will be sheet no. {number}.")
         elif sheet.kind is PrintKind.SCOOP_LABEL:
-            text = self.tr("This will be no. {number}. It replaces no. {old}: take that one off.")
+            text = self.tr("This will be sheet no. {number}. It replaces no. {old}: take that one off.")
         elif sheet.kind is PrintKind.LOT_SHEET:
-            text = self.tr("This will be no. {number}. It replaces no. {old} in the folder.")
+            text = self.tr("This will be sheet no. {number}. It replaces no. {old} in the folder.")
         else:
-            text = self.tr("This will be no. {number}. It replaces no. {old}: take that one down.")
+            text = self.tr("This will be sheet no. {number}. It replaces no. {old}: take that one down.")
         told = text.format(number=sheet.number, old=sheet.replaces)
         if not several or sheet.scoop_id is None:
             return told
@@ -210,7 +229,7 @@ class PaperPanel(QWidget):
 
     def _printed(self, job: Job, name: str, numbered: list[Printed]) -> None:
         self._used_up(job)
-        self._told(self.tr("Sent to {name}."), name, numbered)
+        self._told(job, self.tr("Sent to {name}."), name, numbered)
 
     def _used_up(self, job: Job) -> None:
         """The next print on ready-cut labels begins after these."""
@@ -220,8 +239,10 @@ class PaperPanel(QWidget):
             self.choice.grid.show_kept()
             self._show()
 
-    def _told(self, text: str, name: str, numbered: list[Printed]) -> None:
-        numbers = [self.tr("no. {number}").format(number=sheet.number) for sheet in numbered]
+    def _told(self, job: Job, text: str, name: str, numbered: list[Printed]) -> None:
+        self._made = (list(numbered), job.document(numbered))
+        self._show()
+        numbers = [self.tr("sheet no. {number}").format(number=sheet.number) for sheet in numbered]
         self.desk.say(text.format(name=", ".join([name, *numbers])))
 
     def _save(self) -> None:

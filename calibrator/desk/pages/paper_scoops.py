@@ -116,7 +116,7 @@ class ScoopPick(QWidget):
     def _words(self, offer: LineOffer) -> str:
         told = self._line_words(offer)
         if offer.line.reckoned and offer.problem is None:
-            return self.tr("{line} (reckoned, not weighed)").format(line=told)
+            return self.tr("{line} (reckoned)").format(line=told)
         return told
 
     def _line_words(self, offer: LineOffer) -> str:

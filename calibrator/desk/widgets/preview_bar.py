@@ -15,10 +15,10 @@ class PreviewBar(QWidget):
         super().__init__()
         self._preview = preview
         self.where = label("", "quiet", wrap=False)
-        self.back = button(self.tr("Pre&vious"), preview.turn_back)
+        self.back = button(self.tr("Pre&vious page"), preview.turn_back)
         self.back.setAccessibleName(self.tr("Previous page"))
-        self.forward = button(self.tr("&Following"), preview.turn_forward)
-        self.forward.setAccessibleName(self.tr("Following page"))
+        self.forward = button(self.tr("Ne&xt page"), preview.turn_forward)
+        self.forward.setAccessibleName(self.tr("Next page"))
         self.true_size = button(self.tr("True si&ze"), self._resize)
         self.true_size.setCheckable(True)
         self.true_size.setToolTip(self.tr("As large as on paper, or fitted to the window"))
