@@ -4271,16 +4271,16 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>{sheet}: sí está puesta</translation>
     </message>
     <message>
-        <source>label {number} for {name}</source>
-        <translation>etiqueta {number} para {name}</translation>
+        <source>label for {name}, sheet no. {number}</source>
+        <translation>etiqueta para {name}, hoja n.º {number}</translation>
     </message>
     <message>
-        <source>wall chart {number} for {name}</source>
-        <translation>tabla de pared {number} para {name}</translation>
+        <source>wall chart for {name}, sheet no. {number}</source>
+        <translation>tabla de pared para {name}, hoja n.º {number}</translation>
     </message>
     <message>
-        <source>lot sheet {number} for {name}</source>
-        <translation>hoja del lote {number} para {name}</translation>
+        <source>lot sheet for {name}, sheet no. {number}</source>
+        <translation>hoja del lote para {name}, hoja n.º {number}</translation>
     </message>
     <message>
         <source>Lot</source>
@@ -5300,8 +5300,32 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Guardado como {name}.</translation>
     </message>
     <message>
+        <source>This is sheet no. {number}, made at {time}. Printed once more it takes a new number.</source>
+        <translation>Esta es la hoja n.º {number}, hecha a las {time}. Si se imprime otra vez, lleva otro número.</translation>
+    </message>
+    <message>
+        <source>This will be sheet no. {number}.</source>
+        <translation>Será la hoja n.º {number}.</translation>
+    </message>
+    <message>
+        <source>This will be sheet no. {number}. It replaces no. {old}: take that one off.</source>
+        <translation>Será la hoja n.º {number}. Reemplaza la n.º {old}: quítela.</translation>
+    </message>
+    <message>
+        <source>This will be sheet no. {number}. It replaces no. {old} in the folder.</source>
+        <translation>Será la hoja n.º {number}. Reemplaza la n.º {old} en la carpeta.</translation>
+    </message>
+    <message>
+        <source>This will be sheet no. {number}. It replaces no. {old}: take that one down.</source>
+        <translation>Será la hoja n.º {number}. Reemplaza la n.º {old}: descuélguela.</translation>
+    </message>
+    <message>
         <source>Sent to {name}.</source>
         <translation>Enviado a {name}.</translation>
+    </message>
+    <message>
+        <source>sheet no. {number}</source>
+        <translation>hoja n.º {number}</translation>
     </message>
     <message>
         <source>the printer</source>
@@ -5336,28 +5360,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Todavía no hay plan. La tabla de pared sale de un plan: qué becerras, cuánto y qué tan fuerte.</translation>
     </message>
     <message>
-        <source>This will be no. {number}.</source>
-        <translation>Será la n.º {number}.</translation>
-    </message>
-    <message>
-        <source>This will be no. {number}. It replaces no. {old}: take that one off.</source>
-        <translation>Será la n.º {number}. Reemplaza la n.º {old}: despegue esa.</translation>
-    </message>
-    <message>
-        <source>This will be no. {number}. It replaces no. {old} in the folder.</source>
-        <translation>Será la n.º {number}. Reemplaza la n.º {old} en la carpeta.</translation>
-    </message>
-    <message>
-        <source>This will be no. {number}. It replaces no. {old}: take that one down.</source>
-        <translation>Será la n.º {number}. Reemplaza la n.º {old}: quite esa.</translation>
-    </message>
-    <message>
         <source>{scoop}: {told}</source>
         <translation>{scoop}: {told}</translation>
-    </message>
-    <message>
-        <source>no. {number}</source>
-        <translation>n.º {number}</translation>
     </message>
     <message>
         <source>Save as PDF</source>
@@ -5612,20 +5616,20 @@ entre {low} y {high} (intervalo de 95 %)</translation>
 <context>
     <name>PreviewBar</name>
     <message>
-        <source>Pre&amp;vious</source>
-        <translation>Pre&amp;via</translation>
-    </message>
-    <message>
         <source>Previous page</source>
         <translation>Hoja previa</translation>
     </message>
     <message>
-        <source>&amp;Following</source>
-        <translation>Si&amp;guiente</translation>
+        <source>Pre&amp;vious page</source>
+        <translation>Página an&amp;terior</translation>
     </message>
     <message>
-        <source>Following page</source>
-        <translation>Hoja siguiente</translation>
+        <source>Ne&amp;xt page</source>
+        <translation>Página si&amp;guiente</translation>
+    </message>
+    <message>
+        <source>Next page</source>
+        <translation>Página siguiente</translation>
     </message>
     <message>
         <source>True si&amp;ze</source>
@@ -7643,8 +7647,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>como 2 mm</translation>
     </message>
     <message>
-        <source>{line} (reckoned, not weighed)</source>
-        <translation>{line} (calculada, no pesada)</translation>
+        <source>{line} (reckoned)</source>
+        <translation>{line} (calculada)</translation>
     </message>
     <message>
         <source>{mass}: too near the floor</source>
@@ -8442,20 +8446,20 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>tabla de pared</translation>
     </message>
     <message>
-        <source>{name} (chart {number})</source>
-        <translation>{name} (tabla {number})</translation>
+        <source>{name} (wall chart, sheet no. {number})</source>
+        <translation>{name} (tabla de pared, hoja n.º {number})</translation>
+    </message>
+    <message>
+        <source>{name} (lot sheet, sheet no. {number})</source>
+        <translation>{name} (hoja del lote n.º {number})</translation>
+    </message>
+    <message>
+        <source>{name} (label, sheet no. {number})</source>
+        <translation>{name} (etiqueta, hoja n.º {number})</translation>
     </message>
     <message>
         <source>scoop</source>
         <translation>medida</translation>
-    </message>
-    <message>
-        <source>{name} (lot sheet {number})</source>
-        <translation>{name} (hoja del lote {number})</translation>
-    </message>
-    <message>
-        <source>{name} (label {number})</source>
-        <translation>{name} (etiqueta {number})</translation>
     </message>
 </context>
 <context>
