@@ -5621,7 +5621,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Pre&amp;vious page</source>
-        <translation>Página an&amp;terior</translation>
+        <translation>Página pre&amp;via</translation>
     </message>
     <message>
         <source>Ne&amp;xt page</source>
