@@ -5621,11 +5621,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Pre&amp;vious page</source>
-        <translation>Página pre&amp;via</translation>
+        <translation>Pre&amp;via</translation>
     </message>
     <message>
         <source>Ne&amp;xt page</source>
-        <translation>Página si&amp;guiente</translation>
+        <translation>Si&amp;guiente</translation>
     </message>
     <message>
         <source>Next page</source>
