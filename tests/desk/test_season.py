@@ -555,3 +555,14 @@ def test_a_lot_out_of_line_has_its_diamond_explained(shown: Callable[[], SeasonP
     assert panel.plot.shown is not None
     assert panel.plot.shown.marked.any()
     assert "Diamonds: out of line." in panel.pointed.text()
+
+
+def test_lots_of_one_day_stand_side_by_side_with_their_numbers(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    first, second = herd.sign("25-1", 0.50), herd.sign("25-2", 0.53)
+    for one in (first, second):
+        herd.records.keep(replace(herd.lot_of(one), arrived_on=date(2025, 11, 3)))
+    drawn = shown().happened.plot.shown
+    assert drawn is not None
+    assert list(drawn.names) == ["25-1", "25-2"]
+    day = date(2025, 11, 3).toordinal()
+    assert list(drawn.days) == pytest.approx([day - 0.15, day + 0.15])

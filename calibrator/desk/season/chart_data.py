@@ -16,6 +16,7 @@ from calibrator.science.lot_chart import LotChart
 from calibrator.science.season_findings import Finding, OutOfLine
 
 MOST_TAGS = 40
+SAME_DAY = 0.6  # of a day is what lots of one day are spread over, so that none hides another
 
 
 def plot_lots(
@@ -29,7 +30,10 @@ def plot_lots(
     """The lots that have such a day; two lots of one day keep their order."""
     days = np.asarray([np.nan if day is None else day.toordinal() for day in days_of(lots, of)])
     order = np.argsort(days, kind="stable")[: np.count_nonzero(np.isfinite(days))]  # those without a day come last
+    days = days[order]
     unit, places, keys = in_unit(1.0, system), order.tolist(), lots.column("lot_id")
+
+    numbers = lots.column("lot_number")
 
     def column(name: str) -> NDArray[np.float64]:
         return unit * np.asarray(lots.column(name), dtype=float)[order]
@@ -41,7 +45,7 @@ def plot_lots(
     running = np.where(np.isnan(chart.running_reaches), np.nan, chart.running_g_per_ml)
     return PlotLots(
         keys=[keys[place] for place in places],
-        days=days[order],
+        days=_spread_out(days),
         values=column("density_g_per_ml"),
         lows=column("density_low_g_per_ml"),
         highs=column("density_high_g_per_ml"),
@@ -53,8 +57,17 @@ def plot_lots(
         limit_highs=unit * chart.highs_g_per_ml[order],
         running=unit * running[order],
         words=words,
+        names=[str(numbers[place]) for place in places],
         tags=tags,
     )
+
+
+def _spread_out(days: NDArray[np.float64]) -> NDArray[np.float64]:
+    """Rising days, those of one day spread about it in their order."""
+    _, place, counts = np.unique(days, return_inverse=True, return_counts=True)
+    first = np.cumsum(counts) - counts
+    within, of = np.arange(len(days)) - first[place], counts[place]
+    return days + SAME_DAY * ((within + 0.5) / of - 0.5)
 
 
 def numbered(findings: Sequence[Finding], of: DayOf) -> list[tuple[int | None, Finding]]:

@@ -13,12 +13,13 @@ import numpy as np
 import pyqtgraph as pg
 from numpy.typing import NDArray
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen, QPolygonF
 
 from calibrator.desk.season.lots_dense import DensePicture
 from calibrator.desk.theme import tokens, ui_font
 
 FINE_UP_TO = 400
+NAMED_UP_TO = 8
 DOT_PX, SMALL_PX, MARKED_PX = 9.0, 6.0, 13.0
 MANY = 60  # from so many in view on, dots are drawn smaller, or they would hide the bars
 EDGE_PX = 12
@@ -38,6 +39,7 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
         self.days, self.values, self.lows, self.highs = none, none, none, none
         self.marked = self.hollow = np.empty(0, dtype=bool)
         self.current = -1
+        self.names: tuple[str, ...] = ()  # the lots' numbers, drawn where few are in view
         self.tags: tuple[tuple[int, float], ...] = ()
         self._dense: tuple[object, DensePicture] | None = None  # as of what it was drawn
 
@@ -94,6 +96,7 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
         else:
             self._draw_fine(painter, seen, (x, y, low, high))
             self._draw_marked(painter, seen, x, y)
+            self._draw_names(painter, frame, seen, x, y)
         self._draw_current(painter, seen, x, y)
 
     def _draw_fine(self, painter: QPainter, seen: slice, places: tuple[Floats, Floats, Floats, Floats]) -> None:
@@ -173,6 +176,27 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
             painter.drawPolygon(
                 QPolygonF([QPointF(a, b - half), QPointF(a + half, b), QPointF(a, b + half), QPointF(a - half, b)])
             )
+
+    def _draw_names(self, painter: QPainter, frame: QRectF, seen: slice, x: Floats, y: Floats) -> None:
+        """Each lot's number beside its dot, at the side where there is room for it."""
+        names = self.names[seen]
+        if len(x) > NAMED_UP_TO:
+            return
+        painter.setFont(ui_font(0.9))
+        painter.setPen(QColor(tokens().text))
+        metrics = QFontMetricsF(painter.font())
+        for place, name in enumerate(names):
+            told = metrics.elidedText(name, Qt.TextElideMode.ElideRight, 120.0)
+            wide, gap = metrics.horizontalAdvance(told), MARKED_PX
+            left = float(x[place - 1]) if place else frame.left()
+            right = float(x[place + 1]) if place + 1 < len(x) else frame.right()
+            if right - x[place] > wide + 2 * gap:
+                at = float(x[place]) + gap
+            elif x[place] - left > wide + 2 * gap:
+                at = float(x[place]) - gap - wide
+            else:
+                continue
+            painter.drawText(QPointF(at, float(y[place]) - 3), told)
 
     def _draw_current(self, painter: QPainter, seen: slice, x: Floats, y: Floats) -> None:
         at = self.current - seen.start

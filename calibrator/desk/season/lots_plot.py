@@ -37,7 +37,7 @@ class PlotLots:
     """What is drawn, in the order of the days: values in the unit of the axis, one entry a lot.
 
     Limits are not-a-number where there are none. `series` tells which lots are joined by lines, `hollow` which came
-    out of a file.
+    out of a file. `names` are the lots' numbers.
     """
 
     keys: Sequence[str]
@@ -54,6 +54,7 @@ class PlotLots:
     running: Floats
     words: Callable[[int], str]
     tags: Sequence[Tag] = field(default=())
+    names: Sequence[str] = ()
 
 
 def _room(shown: PlotLots) -> tuple[float, float]:
@@ -103,6 +104,7 @@ class LotsPlot(DayPlot):
         whole = self._shown is None or len(self._shown.days) != len(shown.days)
         self._shown, self._caption = shown, caption
         self.lots.show_lots(shown.days, shown.values, shown.lows, shown.highs, shown.marked, shown.hollow)
+        self.lots.names = tuple(shown.names)
         self.lots.tags = tuple((tag.number, tag.day) for tag in shown.tags)
         if len(shown.days):
             self.setYRange(*_room(shown), padding=0.14)
