@@ -103,6 +103,8 @@ class GroupEditor(QFrame):
         shown = group or _usual(self.desk.system, signed_g)
         self.name.set_text(shown.name)
         self.calves.set_count(shown.calves)
+        if group is None:
+            self.calves.clear()  # to be typed, not to be written over
         self.feedings.set_count(shown.feedings_per_day)
         self.volume.set_value(shown.volume_ml)
         self._means.setExclusive(False)
