@@ -95,7 +95,7 @@ class HotWaterForm(QWidget):
 
     def _temperature(self, caption: str, examples: Mapping[UnitSystem, str]) -> Amount:
         return Amount(
-            self.desk, caption, Kind.TEMPERATURE, optional=True, lowest=0.0, highest=100.0, hint="", examples=examples,
+            self.desk, caption, Kind.TEMPERATURE, optional=True, lowest=0.0, highest=100.0, examples=examples,
         )  # fmt: skip
 
     def _caution(self) -> None:
