@@ -53,10 +53,15 @@ def load_desk() -> ModuleType:
 
 
 class _Forgetful(dict[str, Any]):
-    """PySide6 looks into the source of each module: kept, these texts would hold 15 MB as long as it runs."""
+    """PySide6 looks into the source of each module: kept, these texts would hold 15 MB as long as it runs.
 
-    def __setitem__(self, file: str, lines: Any) -> None:
-        return
+    Where modules come out of an archive, as in the bundle, linecache puts down who gives the source and reads that
+    place again, so such an entry stays: few have a source there.
+    """
+
+    def __setitem__(self, file: str, entry: Any) -> None:
+        if len(entry) == 1 or file in self:
+            super().__setitem__(file, entry)
 
 
 def _run_demo(desk: ModuleType) -> int:

@@ -4,11 +4,16 @@ from __future__ import annotations
 
 import configparser
 import gc
+import importlib
+import inspect
+import linecache
 import shutil
 import subprocess
 import sys
 from pathlib import Path
+from types import ModuleType
 from xml.etree import ElementTree
+from zipfile import ZipFile
 
 import pytest
 from answers import Answers
@@ -16,7 +21,7 @@ from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QApplication
 
 from calibrator import desktop_entry
-from calibrator.__main__ import main
+from calibrator.__main__ import _Forgetful, main
 from calibrator.desk.app import _Hook, make_application, settle
 from calibrator.places import resource
 from calibrator.records import demo_records
@@ -199,3 +204,28 @@ def test_the_application_bears_the_entrys_name(qapp: QApplication, monkeypatch: 
     monkeypatch.setattr("calibrator.desk.app.QApplication", lambda arguments: qapp)
     assert make_application([]).desktopFileName() == "calibrator"
     assert not qapp.windowIcon().isNull()
+
+
+class _Bare:
+    """Loads as the bundle does: there is no source."""
+
+    def get_source(self, _name: str) -> None:
+        return None
+
+
+def test_source_is_read_out_of_an_archive_and_missed_in_the_bundle(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(linecache, "cache", _Forgetful())
+    source = "def answer():\n    return 42\n"
+    with ZipFile(tmp_path / "packed.zip", "w") as archive:
+        archive.writestr("packed_answer.py", source)
+    monkeypatch.syspath_prepend(str(tmp_path / "packed.zip"))
+    assert inspect.getsource(importlib.import_module("packed_answer")) == source
+    monkeypatch.delitem(sys.modules, "packed_answer")
+    bare = ModuleType("bare")
+    bare.__file__, bare.__loader__ = str(tmp_path / "base_library.zip" / "bare.pyc"), _Bare()
+    with pytest.raises(OSError, match="source"):
+        inspect.getsource(bare)
+    inspect.getsource(inspect)
+    assert inspect.__file__ not in linecache.cache
