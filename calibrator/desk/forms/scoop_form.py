@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QStackedWidget, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
@@ -18,6 +18,7 @@ from calibrator.desk.scoop_names import scoop_title
 from calibrator.desk.scoop_volume import ScoopVolume, scoop_volume, with_known_water
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.widgets.name_choice import NameChoice
+from calibrator.desk.widgets.saying import Held
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
 from calibrator.model import Scale, Scoop, Shape, new_id
 from calibrator.science.errors import CannotCompute
@@ -32,6 +33,7 @@ WIDEST_MM = 1000.0
 LONGEST_MARKING = 40
 SHORTEST_CHOICE = 12
 SMALLEST_DRAWING = (260, 190)
+TWO_LINES = "–\n–"
 
 
 class ScoopForm(Form[Scoop]):
@@ -60,9 +62,14 @@ class ScoopForm(Form[Scoop]):
         self.temperature = Amount(desk, temperature, Kind.TEMPERATURE, lowest=0, highest=100, hint="")
         self.forget_water = QCheckBox(self.tr("Leave out the earlier water weighing"))
         self._step_g = COARSE_G
-        self._by_dimensions, self._by_water = label(""), label("")
+        self._by_dimensions, self._by_water = Held(), label("")
+        self._by_dimensions.setText(TWO_LINES)
         self._difference = label("", "caution")
         self._trouble = label("", tone="bad")
+        # The volume or what is wrong, in one place: what is beneath it stays where it is.
+        self._beneath = QStackedWidget()
+        for words in (self._by_dimensions, self._trouble):
+            self._beneath.addWidget(words)
         self._lay_out()
         self._watch()
         self.enter_moves_on()
@@ -137,10 +144,10 @@ class ScoopForm(Form[Scoop]):
         )
         water.setContentsMargins(0, 0, 0, 0)
         self._water_part.setLayout(water)
-        words = (self._by_dimensions, self._by_water, self._difference, self._trouble)
         names = row(self.name, self.told_by, spacing=24)
         # The volume right beneath the dimensions that it comes from: in view while they are typed.
-        add_all(self.body, (names, self.fields, *words, self._water_part, _third(self._replaces)))
+        parts = (names, self.fields, self._beneath, self._water_part, _third(self._replaces))
+        add_all(self.body, (*parts, self._by_water, self._difference))
 
     def _watch(self) -> None:
         for text in (self.name, self.told_by):
@@ -202,7 +209,7 @@ class ScoopForm(Form[Scoop]):
         self.told_by.say(text.format(name=alike) if alike else "", care=True)
 
     def _volume_or_trouble(self) -> ScoopVolume | None:
-        self._trouble.hide()
+        self._beneath.setCurrentWidget(self._by_dimensions)
         try:
             found = self._volume()
         except CannotCompute as error:
@@ -216,7 +223,7 @@ class ScoopForm(Form[Scoop]):
 
     def _tell_trouble(self, text: str) -> None:
         self._trouble.setText(text)
-        self._trouble.show()
+        self._beneath.setCurrentWidget(self._trouble)
 
     def _volume(self) -> ScoopVolume | None:
         shape = self._shape()
