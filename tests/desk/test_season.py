@@ -182,6 +182,18 @@ def test_solids_and_money_are_told_where_plan_and_price_are_known(shown: Callabl
     assert (cells(page, 0)["solids"], cells(page, 0)["money"][:6]) == ("14.3 %", "+$13.6")
 
 
+def test_what_nobody_could_see_is_not_told_in_money(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    """A lot 0.2 % lighter: the scale shows 10.0 oz for both."""
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    lot = herd.lot_of(herd.sign("25-1204A", 0.998 * TEN_OZ_LEVEL))
+    herd.records.keep(replace(lot, price_per_package=50.0, package_mass_g=50 * 453.59237))
+    herd.plan()
+    told = shown().happened.meaning.text()
+    assert "would weigh 10.0 oz, as wanted (between" in told
+    assert "in place of" not in told
+    assert "$" not in told
+
+
 def test_a_lighter_lot_is_told_as_lighter(shown: Callable[[], SeasonPage], herd: Herd) -> None:
     herd.sign("25-1103C", TEN_OZ_LEVEL)
     herd.sign("25-1204A", 0.95 * TEN_OZ_LEVEL)
