@@ -7848,6 +7848,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Con la línea del lote {before} una toma pesaría {mass} en vez de {target} (entre {low} y {high}).</translation>
     </message>
     <message>
+        <source>With the line of lot {before} a feeding would weigh {mass}, as wanted (between {low} and {high}).</source>
+        <translation>Con la línea del lote {before} una toma pesaría {mass}, como se desea (entre {low} y {high}).</translation>
+    </message>
+    <message>
         <source>Solids would be {solids} in place of {target}.</source>
         <translation>Los sólidos serían {solids} en vez de {target}.</translation>
     </message>
