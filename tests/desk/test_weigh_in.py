@@ -170,6 +170,31 @@ def test_undo_and_redo_go_through_the_records(window: Window) -> None:
     assert [fill.counts for fill in page.guide.fills_of(FillWay.LEVEL)] == [False, False]
 
 
+def test_a_step_takes_back_its_own_fills_only(window: Window) -> None:
+    page = begin(window)
+    equip(window)
+    for text in LEVEL:
+        enter(text)
+    QTest.keyClick(window, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Space)
+    assert page.guide is not None
+    assert page.guide.step == Step.FILLS_TO_MARK
+    view = page._views[Step.FILLS_TO_MARK]
+    assert not view._undo.isEnabled()
+    QTest.keyClick(focused(), Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert all(fill.counts for fill in page.guide.fills_of(FillWay.LEVEL))
+    enter("10.0")
+    QTest.keyClick(focused(), Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert [fill.counts for fill in page.guide.fills_of(FillWay.TO_MARK)] == [False]
+    assert not view._undo.isEnabled()
+    assert all(fill.counts for fill in page.guide.fills_of(FillWay.LEVEL))
+    page.open_step(Step.LEVEL_FILLS)
+    press(window, "Undo")
+    assert [fill.counts for fill in page.guide.fills_of(FillWay.LEVEL)] == [True] * 7 + [False]
+    page.close_guide()
+    assert not page._views[Step.LEVEL_FILLS]._undo.isEnabled()
+
+
 def test_striking_out_asks_for_the_reason(window: Window, answers: Answers) -> None:
     page = begin(window)
     equip(window)

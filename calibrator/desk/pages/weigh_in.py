@@ -34,7 +34,7 @@ class WeighInPage(Page):
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk, "")
         self.guide: Guide | None = None
-        self._undo = QUndoStack(self)
+        self._undo = {way: QUndoStack(self) for way in FillWay}  # nothing is taken back that is not in view
         self._strip = StepStrip()
         self._strip.set_names(words.step_names())
         self._strip.chosen.connect(self.open_step)
@@ -86,12 +86,13 @@ class WeighInPage(Page):
                 "Dip, heap, and strike off with a straight edge. No tapping, no pressing. Two fills from each of four "
                 "bags: type the weight, press Enter."
             )
-            return StepFills(self.desk, FillWay.LEVEL, hands, self._undo, LevelPanel())
+            return StepFills(self.desk, FillWay.LEVEL, hands, self._undo[FillWay.LEVEL], LevelPanel())
         if step is Step.FILLS_TO_MARK:
             hands = self.tr(
                 "Fill to the new line, level it with one shake, read it at eye level. Type the weight, press Enter."
             )
-            return StepFills(self.desk, FillWay.TO_MARK, hands, self._undo, ToMarkPanel(self._move_line))
+            panel = ToMarkPanel(self._move_line)
+            return StepFills(self.desk, FillWay.TO_MARK, hands, self._undo[FillWay.TO_MARK], panel)
         plain: dict[Step, Callable[[Desk], StepView]] = {
             Step.LOT: StepLot,
             Step.SCOOP_AND_SCALE: StepTools,
@@ -126,8 +127,12 @@ class WeighInPage(Page):
     def close_guide(self) -> None:
         """Put the weigh-in aside; it is kept where it stands."""
         self.guide = None
-        self._undo.clear()
+        self._forget_done()
         self._show_chooser()
+
+    def _forget_done(self) -> None:
+        for stack in self._undo.values():
+            stack.clear()
 
     def next_step(self) -> None:
         """Go on; past fills that were never weighed only if that is meant."""
@@ -169,7 +174,7 @@ class WeighInPage(Page):
         found = left[-1] if left else self.desk.attempt(lambda: self._begin(lot))
         if found is None:
             return
-        self._undo.clear()
+        self._forget_done()
         self.guide = Guide(self.desk.records, found, self.desk.clock, self.desk.outbox)
         self._show_guide()
         self._focus_first()

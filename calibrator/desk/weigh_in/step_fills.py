@@ -42,7 +42,7 @@ MOST_BAGS = 999
 
 
 class StepFills(StepView):
-    """The fills of one way. Undo and redo go through one stack for each weigh-in."""
+    """The fills of one way. Undo and redo go through a stack of its own."""
 
     def __init__(self, desk: Desk, way: FillWay, hands: str, stack: QUndoStack, panel: FindingsPanel) -> None:
         super().__init__(desk, hands)
