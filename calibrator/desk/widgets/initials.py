@@ -18,7 +18,8 @@ class _Selecting(QObject):
         self._clicked = False
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        assert isinstance(watched, QLineEdit)
+        if not isinstance(watched, QLineEdit):  # what is left of a line on its way out
+            return False
         if isinstance(event, QFocusEvent) and event.type() == QEvent.Type.FocusIn:
             # A press sets the cursor after this: then it is the release that selects.
             self._clicked = event.reason() == Qt.FocusReason.MouseFocusReason

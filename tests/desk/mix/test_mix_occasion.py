@@ -104,7 +104,7 @@ def test_a_check_of_the_lot_before_on_an_earlier_day(qtbot: QtBot, page: MixChec
         ("31 Feb 2026", "", "no such day"),
         ("2/3/2026", "", "two ways"),
         ("soon", "", "Write the day"),
-        ("2 Feb", "", "Write the day"),
+        ("Feb", "", "Write the day"),
         ("", "half past six", "Write the time"),
         ("", "25:00", "no such time"),
         ("1 Jan 1999", "", "too long ago"),
