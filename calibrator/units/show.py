@@ -94,6 +94,18 @@ def show_typed_volume(volume_ml: float, system: UnitSystem, *, decimal_comma: bo
     return show_volume(volume_ml, system, step=coarse if even else 0.01, decimal_comma=decimal_comma)
 
 
+def show_in_one_unit(volume_ml: float, system: UnitSystem, *, decimal_comma: bool = False) -> str:
+    """About so much, as one number of the one unit that it is told in: "20 gal", "2.3 qt", "76 L".
+
+    Gallons from 1 gal as in `show_volume`, whole ones from ten on, tenths below.
+    """
+    litres_or_quarts = "L" if system is UnitSystem.METRIC else "qt"
+    gallons = system is UnitSystem.FARM and from_base(Fraction(volume_ml), "gal") >= 1
+    unit = "gal" if gallons else litres_or_quarts
+    amount = from_base(Fraction(volume_ml), unit)
+    return with_comma(f"{decimals(amount, 0 if amount >= 10 else 1)} {unit}", decimal_comma)
+
+
 def show_scoop_volume(volume_ml: float, system: UnitSystem, *, decimal_comma: bool = False) -> str:
     """A scoop's volume: "20.3 fl oz" or "600 mL"."""
     if not tellable(volume_ml):

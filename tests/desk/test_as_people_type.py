@@ -135,7 +135,7 @@ PLACES = {
     "weigh-in": Place(3, open_weigh_in, (("Weight", "11.6 oz"),), ("Weight", "11.6", Kind.MASS)),
     "mix check": Place(
         5, stay, (("First pail: drops", "12.4 12.5"), ("Mix in the vessel", "40 gal"), ("Note", "cold morning")),
-        ("Mix in the vessel", "160", Kind.VOLUME),
+        ("Mix in the vessel", "40", Kind.VOLUME),
     ),
     "lot": Place(
         2, press("Add a lot"), (("Lot number", "26-0303C"), ("Weight of each", "50 lb"), ("Note", "wet bags")),
@@ -161,7 +161,7 @@ PLACES = {
         ("Volume to the rim", "30", Kind.VOLUME),
     ),
 }  # fmt: skip
-OF_BAGS = "lb"  # what a bare number means there
+BARE_IS = {"Weight of each": "lb", "Mix in the vessel": "gal"}  # what a bare number means there, where not usual
 IN_SETUP = ("scoop", "scale", "vessel")
 in_setup = pytest.mark.parametrize("name", IN_SETUP)
 everywhere = pytest.mark.parametrize("name", PLACES)
@@ -358,7 +358,7 @@ def test_units_changed_in_the_middle_change_no_meaning(window: Window, name: str
     place = come_to(window, name)
     into, text, kind = place.bare
     put(into, text)
-    meant = read(text, kind, UnitSystem.FARM, default_unit=OF_BAGS if into == "Weight of each" else None).value
+    meant = read(text, kind, UnitSystem.FARM, default_unit=BARE_IS.get(into)).value
     metric(window)
     assert read(field(window, into).text(), kind, UnitSystem.METRIC).value == pytest.approx(meant, rel=1e-6)
 

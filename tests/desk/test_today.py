@@ -319,3 +319,12 @@ def test_someone_has_to_sign_for_a_spot_fill(qtbot: QtBot, page: TodayPage, yard
     qtbot.keyClick(card.weight.line, Qt.Key.Key_Return)
     assert yard.records.spot_fills(signed.lot_id)[0].by == "CD"
     assert empty_desk.initials == "CD"
+
+
+def test_the_last_spot_fill_is_told_in_the_numbers_of_the_page(page: TodayPage, yard: Yard) -> None:
+    """Typed with a comma, it stands with the point of all the others beside it."""
+    weighed_in(yard)
+    page.reload()
+    page.spot_card.weight.take("10,1 oz")
+    page.spot_card.keep()
+    assert page.spot_card._last.text().startswith("Last: 10.1 oz,")

@@ -15,6 +15,7 @@ from calibrator.units import (
     show_density,
     show_estimate,
     show_factor,
+    show_in_one_unit,
     show_length,
     show_mass,
     show_number,
@@ -333,3 +334,11 @@ def test_a_size_is_told_as_finely_as_it_was_typed() -> None:
     assert precise_in_both(107.95, Kind.LENGTH, FARM) == "4 1/4 in (108 mm)"
     assert precise_in_both(120.5, Kind.LENGTH, METRIC, decimal_comma=True) == "120,5 mm (≈ 4 3/4 in)"
     assert precise_in_both(float("inf"), Kind.LENGTH, FARM) == ""
+
+
+def test_a_volume_as_one_number_of_one_unit() -> None:
+    assert show_in_one_unit(20.4 * 3785.411784, FARM) == "20 gal"
+    assert show_in_one_unit(6.44 * 3785.411784, FARM) == "6.4 gal"
+    assert show_in_one_unit(2.3 * 946.352946, FARM) == "2.3 qt"
+    assert show_in_one_unit(77_200, METRIC) == "77 L"
+    assert show_in_one_unit(2_150, METRIC, decimal_comma=True) == "2,2 L"

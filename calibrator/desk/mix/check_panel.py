@@ -125,6 +125,7 @@ class CheckPanel(QWidget):
         if batch is None or self._tools is None:
             return
         self.readings.show_vessel(batch.vessel)
+        self.readings.show_batch_volume(batch.mix.volume_ml if batch.mix else None)
         readings, aim = self.readings.readings(), self.batch_form.aim()
         at = self.occasion.at() or self.desk.clock()
         unread = self.readings.unread()

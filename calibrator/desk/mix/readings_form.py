@@ -18,7 +18,7 @@ from calibrator.desk.theme import ROWS
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.side_by_side import SideBySide
 from calibrator.model import Instrument, InstrumentKind, Pail, Reading, ReadingKind, UnitSystem, Vessel
-from calibrator.units import Kind
+from calibrator.units import Kind, show_in_one_unit
 from calibrator.units.bare import Bare
 
 DROPS = Bare("11.2 11.4 11.2", -1.0, 32.0, 8)
@@ -80,6 +80,14 @@ class ReadingsForm(QWidget):
     def show_vessel(self, vessel: Vessel | None) -> None:
         """A level tells a volume only where the vessel's shape is known."""
         self.level.setVisible(vessel is not None and vessel.shape is not None)
+
+    def show_batch_volume(self, volume_ml: float | None) -> None:
+        """The example is the batch's own finished mix, and a bare number is of the example's unit."""
+        examples = dict(MIX_IN_VESSEL)
+        if volume_ml is not None:
+            examples = {system: show_in_one_unit(volume_ml, system) for system in UnitSystem}
+        self.volume.box.set_examples(examples)
+        self.volume.box.set_default_unit({system: told.split()[-1] for system, told in examples.items()})
 
     def readings(self) -> list[Reading]:
         """All that is typed and understood."""

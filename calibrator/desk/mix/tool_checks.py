@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QSizePolicy, QVBox
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
-from calibrator.desk.forms.examples import WATER_IN_JUG
+from calibrator.desk.forms.examples import PLAIN_WATER, WATER_IN_JUG
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.forms.reach import JUG_G, MIX_G
 from calibrator.desk.mix.instrument_words import check_line, state
@@ -63,20 +63,21 @@ class ToolChecks(QWidget):
         enter = button(self.tr("Enter an instrument"), self.instruments_wanted.emit, "main")
         self.none = card(label(self.tr("Checks begin once an instrument is entered.")), row(enter, None))
         self.water = BareField(self.tr("Shown in plain water"), BRIX, 3)
-        self.warmth = Amount(desk, self.tr("Temperature of it"), Kind.TEMPERATURE, optional=True, lowest=0, highest=60)
+        self.warmth = self._degrees(self.tr("Temperature of it"))
         self.total = Amount(desk, self.tr("Make so much of it"), Kind.MASS, within=MIX_G, hint="")
         self.recipe = Held("heading")
         self.known = BareField(self.tr("Shown in the sugar solution, °Brix"), SUGAR, 1)
         self.ice = BareField(self.tr("Shown in ice water, well stirred"), DEGREES[desk.system], 1)
         water = self.tr("Water that fills it, without the jug")
         self.jug = Amount(desk, water, Kind.MASS, optional=True, within=JUG_G, examples=WATER_IN_JUG)
-        self.jug_warmth = Amount(
-            desk, self.tr("How warm that water is"), Kind.TEMPERATURE, optional=True, lowest=0, highest=60
-        )
+        self.jug_warmth = self._degrees(self.tr("How warm that water is"))
         self._made: list[InstrumentCheck] = []
         self._found = QVBoxLayout()
         self._lay_out()
         self.total.edited.connect(self._show_recipe)
+
+    def _degrees(self, caption: str) -> Amount:
+        return Amount(self.desk, caption, Kind.TEMPERATURE, optional=True, lowest=0, highest=60, examples=PLAIN_WATER)
 
     def show_tools(self, tools: Tools, step_g: float) -> None:
         """Read anew. `step_g` is the step of the scale that sugar is weighed on."""

@@ -85,9 +85,14 @@ class MixCheckPage(Page):
         self.tabs.setCurrentWidget(self._places[name])
 
     def _check_in_water(self) -> None:
-        """The checks of the refractometer that the drops were read with."""
+        """The checks of the instrument that the mix was read with; where none is entered yet, entering it."""
+        readings = self.check.readings
+        tool_id = str(readings.refractometer.currentData() or readings.hydrometer.currentData() or "")
+        if not tool_id:
+            self._enter_instruments()
+            return
         self.bring_up("tool_checks")
-        self.tool_checks.open(str(self.check.readings.refractometer.currentData() or ""))
+        self.tool_checks.open(tool_id)
 
     def _enter_instruments(self) -> None:
         self.bring_up("instruments")

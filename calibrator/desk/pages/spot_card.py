@@ -277,7 +277,7 @@ class SpotCard(QFrame):
         if self._newest is not None:
             self._last.setText(
                 self.tr("Last: {weight}, {way}, {day}, {who}.").format(
-                    weight=self._newest.typed,
+                    weight=self._mass(self._newest.mass_g),
                     way=way_words(self._newest.way),
                     day=day_text(self._newest.at.astimezone().date()),
                     who=self._newest.by,
@@ -287,7 +287,7 @@ class SpotCard(QFrame):
     def _strike(self) -> None:
         if self._newest is not None:
             question = self.tr("Why is {weight} struck out? It stays visible with the reason.")
-            self.desk.ask.reason(question.format(weight=self._newest.typed), self._strike_because)
+            self.desk.ask.reason(question.format(weight=self._mass(self._newest.mass_g)), self._strike_because)
 
     def _strike_because(self, reason: str) -> None:
         newest = self._newest

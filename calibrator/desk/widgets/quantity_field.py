@@ -119,7 +119,12 @@ class QuantityField(QWidget):
         comma, unit = decimal_comma(), self._unit_left_out()
         return with_unit(self.text(), self._kind, self._system, decimal_comma=comma, default_unit=unit)
 
-    def set_default_unit(self, unit: str | None) -> None:
+    def set_examples(self, examples: Mapping[UnitSystem, str]) -> None:
+        """What stands in the empty field, one each for both systems."""
+        self._examples = examples
+        self._hint()
+
+    def set_default_unit(self, unit: str | Mapping[UnitSystem, str] | None) -> None:
         """The unit of a number without one, None for the system's own; what stands in the field keeps its meaning."""
         if unit == self._default_unit:
             return

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from datetime import timedelta
 
 import pytest
-from herd import FIRST_DAY, Herd, group
+from herd import FIRST_DAY, GAL_ML, Herd, group
 from mix_hands import type_in
 from PySide6.QtCore import QLocale, Qt
 from PySide6.QtWidgets import QApplication, QLabel
@@ -255,3 +255,26 @@ def test_a_decimal_comma_is_taken_for_drops_and_one_that_may_part_two_is_told(qt
     assert page.check.found.shown_brix == pytest.approx(12.5)
     type_in(qtbot, readings.first.line, "12.1")
     assert "=" not in readings.first.message
+
+
+def test_a_bare_number_in_the_vessel_is_of_the_unit_that_the_batch_is_told_in(qtbot: QtBot, page: MixCheckPage) -> None:
+    """The example is the finished mix of the batch, not its water; typed bare as it stands it alarms no one."""
+    panel = page.check
+    batch = panel.batch_form.batch()
+    assert batch is not None
+    assert batch.mix is not None
+    volume, box = panel.readings.volume, panel.readings.volume.box
+    told = f"{batch.mix.volume_ml / GAL_ML:.0f}"
+    assert volume.line.placeholderText() == f"like {told} gal"
+    type_in(qtbot, volume.line, told)
+    assert volume.value() == pytest.approx(float(told) * GAL_ML)
+    assert f"{told} gal" in box.message
+    assert volume.told() == f"{told} gal"
+    assert "gal" not in volume.text()
+    type_in(qtbot, panel.batch_form.calves, "1")  # a pail: told in quarts; what was typed stays gallons
+    assert volume.value() == pytest.approx(float(told) * GAL_ML)
+    assert volume.text() == f"{told} gal"
+    volume.set_text("")
+    assert volume.line.placeholderText().endswith(" qt")
+    type_in(qtbot, volume.line, "2")
+    assert volume.value() == pytest.approx(GAL_ML / 2)

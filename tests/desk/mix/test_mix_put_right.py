@@ -158,3 +158,16 @@ def test_without_an_instrument_its_checks_lead_to_entering_one(qtbot: QtBot, pag
     page.bring_up("tool_checks")
     page.tool_checks.instruments_wanted.emit()
     assert page.instruments.isVisible()
+
+
+def test_the_check_in_plain_water_leads_straight_to_entering_an_instrument_where_there_is_none(
+    qtbot: QtBot, page: MixCheckPage
+) -> None:
+    page.check.verdict.water_check_wanted.emit()
+    assert page.instruments.isVisible()
+
+
+def test_the_warmth_of_plain_water_has_an_example_of_its_own(page: MixCheckPage) -> None:
+    page.bring_up("tool_checks")
+    for field in (page.tool_checks.warmth, page.tool_checks.jug_warmth):
+        assert field.line.placeholderText() == "like 68 °F"
