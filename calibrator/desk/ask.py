@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections import deque
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import QCoreApplication, QObject, Qt, QTimer
@@ -23,6 +24,8 @@ from PySide6.QtWidgets import (
 
 from calibrator.desk.parts import label
 from calibrator.desk.plain_text import on_screen
+
+_held: set[QDialog] = set()  # questions with no window beneath them
 
 
 class Ask(QObject):
@@ -134,7 +137,15 @@ def _when_chosen(dialog: QFileDialog, on_path: Callable[[Path], None]) -> None:
 
 def _open(dialog: QDialog) -> None:
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    if dialog.parentWidget() is None:
+        # Nothing else holds it: it would be gone at once, and the program go on without any window.
+        _held.add(dialog)
+        dialog.finished.connect(partial(_let_go, dialog))
     dialog.open()
+
+
+def _let_go(dialog: QDialog, _result: int) -> None:
+    _held.discard(dialog)
 
 
 def _window() -> QWidget | None:

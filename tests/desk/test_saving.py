@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 from pathlib import Path
 
 import pytest
@@ -123,3 +124,20 @@ def test_faults_are_told_one_at_a_time_and_the_same_one_is_counted(qapp: QApplic
     assert asking.told_now.informativeText() == ""
     asking.told_now.accept()
     delete_what_is_due()
+
+
+def test_a_question_before_there_is_any_window_stays_until_it_is_answered(
+    qapp: QApplication, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The second start of the program puts one; gone, the program would go on with nothing to close it by."""
+    monkeypatch.setattr(ask, "_window", lambda: None)
+    answered: list[bool] = []
+    Ask(qapp).confirm("Open in another window. Look?", "Look", lambda: answered.append(True))
+    gc.collect()
+    (box,) = (found for found in qapp.topLevelWidgets() if isinstance(found, QMessageBox) and found.isVisible())
+    assert box.text() == "Open in another window. Look?"
+    box.accept()
+    assert answered == [True]
+    del box
+    qtbot.waitUntil(lambda: not any(isinstance(found, QMessageBox) for found in qapp.topLevelWidgets()))
+    assert not ask._held
