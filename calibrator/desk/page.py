@@ -10,9 +10,13 @@ from calibrator.desk.theme import SPACE
 
 
 class Page(QWidget):
-    """A page of the window. Subclasses fill `body` and override `reload` and, where it fits, `open`."""
+    """A page of the window. Subclasses fill `body` and override `reload` and, where it fits, `open`.
+
+    `came_from` is the key of the page that was in hand before this one came up, blank where it was this one.
+    """
 
     key = ""
+    came_from = ""
 
     def __init__(self, desk: Desk, title: str) -> None:
         super().__init__()

@@ -104,6 +104,7 @@ class Window(QMainWindow):
             self._check_button(here.key)
             return
         page = self.page(key) if key in self._pages or not self.isVisible() else self._opened(key)
+        page.came_from = here.key if isinstance(here, Page) and here is not page else ""
         self._stack.setCurrentWidget(page)
         self._rail.setVisible(key != "welcome")
         self._check_button(key)

@@ -111,11 +111,26 @@ def test_the_whole_way_by_keyboard(window: Window, answers: Answers) -> None:
     assert page.guide.on_target
     QTest.keyClick(window, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
     assert page.guide.step == Step.SIGN_OFF
+    assert page._views[Step.SIGN_OFF].hands.text().startswith("Look it over.")
     QTest.keyClick(focused(), Qt.Key.Key_Return)
     assert page.guide.signed_off is not None
     assert page.guide.signed_off.by == "MK"
     assert answers.told == []
     assert window.desk.records.marks()[0].target_mass_g == pytest.approx(283.495, abs=1e-3)
+
+    signing = page._views[Step.SIGN_OFF]
+    assert signing.hands.text() == "Signed. Print the label and the wall chart."
+    press(window, "Print the scoop label")
+    assert window.current_page.key == "tables"
+    focus = QApplication.focusWidget()
+    assert isinstance(focus, QPushButton)
+    assert focus.text() == "&Print"
+    press(window, "Go back")
+    assert window.current_page is page
+    assert signing.isVisible()
+    window.show_page("today")
+    window.show_page("tables")
+    assert window.current_page.came_from == "today"
 
 
 def test_what_is_not_a_weight_is_answered_and_stays_for_mending(window: Window) -> None:

@@ -144,6 +144,14 @@ class PaperPanel(QWidget):
         if want:
             self.choice.want(want, plan_id)
         self._show()
+        if want:
+            self._focus_first()
+
+    def _focus_first(self) -> None:
+        """Enter prints; where nothing can be printed, it does what helps, or goes back."""
+        ways = (self.print_button, self.plan_button, self.back)
+        first = next(way for way in ways if way.isEnabled() and not way.isHidden())
+        first.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _show(self) -> None:
         self._job, self._document = None, None

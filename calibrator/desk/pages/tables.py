@@ -58,6 +58,7 @@ class TablesPage(Page):
         self._two_lots: TwoLots | None = None  # today's batch from both, for the chart
         self._feeding = 0
         self._lot_id = ""  # whose table is shown; blank: that of the lot in use
+        self._back_to = ""  # the page from which the prints were asked for; blank: this one
         self._seen: set[str] = set()
         self.plans = NameChoice()
         self.plans.setAccessibleName(self.tr("Plan"))
@@ -123,7 +124,7 @@ class TablesPage(Page):
             self._begin_plan()
         elif kind in PRINTS:
             self._keep_calves()
-            self._bring_up_paper()
+            self._bring_up_paper(self.came_from)
             show = (self.paper.show_lot, self.paper.show_lot_sheet, self.paper.show_plan)
             show[PRINTS.index(kind)](its_id)
         elif thing_id in self._plans:
@@ -167,7 +168,7 @@ class TablesPage(Page):
 
     def _make_paper(self) -> PaperPanel:
         paper = PaperPanel(self.desk)
-        paper.left.connect(self._back)
+        paper.left.connect(self._leave_paper)
         paper.wants_plan.connect(self._begin_plan)
         return paper
 
@@ -381,9 +382,15 @@ class TablesPage(Page):
         self._bring_up_paper()
         self.paper.show_plan(self._plan.id, self._lot_id, self._two_lots)
 
-    def _bring_up_paper(self) -> None:
+    def _bring_up_paper(self, back_to: str = "") -> None:
+        self._back_to = back_to
         self._tools.hide()
         self._stack.setCurrentWidget(self._paper)
+
+    def _leave_paper(self) -> None:
+        self._back()
+        if self._back_to:
+            self.desk.go_to.emit(self._back_to, "")
 
     def _say_where(self) -> None:
         papers = self._stack.currentWidget() is self._paper

@@ -23,13 +23,7 @@ class StepSignOff(StepView):
     """Shows the outcome; a signature freezes it, and then label, lot sheet and wall chart can be printed."""
 
     def __init__(self, desk: Desk) -> None:
-        super().__init__(
-            desk,
-            self.tr(
-                "Look it over. Signing off freezes this weigh-in: its mark replaces the older ones, and charts and "
-                "labels printed before are out of date."
-            ),
-        )
+        super().__init__(desk, "")
         self._grid = QGridLayout()
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(3 * SPACE)
@@ -69,6 +63,7 @@ class StepSignOff(StepView):
 
     def refresh(self, guide: Guide, fresh: bool) -> None:
         signed = guide.signed_off
+        self.hands.setText(self._what_to_do(signed))
         clear(self._grid)
         for number, (name, value) in enumerate(self._rows(guide, signed)):
             self._grid.addWidget(label(name, "quiet", wrap=False), number, 0)
@@ -84,6 +79,14 @@ class StepSignOff(StepView):
 
     def first_field(self) -> QWidget:
         return self._initials
+
+    def _what_to_do(self, signed: SignOff | None) -> str:
+        if signed is not None:
+            return self.tr("Signed. Print the label and the wall chart.")
+        return self.tr(
+            "Look it over. Signing off freezes this weigh-in: its mark replaces the older ones, and charts and "
+            "labels printed before are out of date."
+        )
 
     def _show_verdict(self, guide: Guide, signed: SignOff | None) -> None:
         check, target = guide.findings.check, guide.weigh_in.target_mass_g
