@@ -9109,6 +9109,10 @@ Last kept: {mass}</source>
         <translation>&amp;Llenar hasta la línea</translation>
     </message>
     <message>
+        <source>Signed. Print the label and the wall chart.</source>
+        <translation>Firmado. Imprima la etiqueta y la tabla de pared.</translation>
+    </message>
+    <message>
         <source>{signed} No fills to the mark were weighed.</source>
         <translation>{signed} No se pesó ninguna llenada hasta la línea.</translation>
     </message>
