@@ -6,6 +6,7 @@ import subprocess
 import sys
 import textwrap
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -20,7 +21,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.weigh_in.fill_table import FillTable
 from calibrator.desk.window import Window
-from calibrator.model import FillWay, Lot, Step, UnitSystem, WeighIn
+from calibrator.model import FillWay, Lot, Scoop, Step, UnitSystem, WeighIn, new_id
 from calibrator.records import Records
 
 LEVEL = ("11.6", "11.7", "11.8", "11.6 oz", "11.7", "0 lb 11.6 oz", "11.8", "11.7")
@@ -279,6 +280,25 @@ def test_coming_back_shows_every_field_as_it_was_kept(window: Window, qtbot: QtB
     assert (now.target_mass_g, now.target_typed) == (kept.target_mass_g, "10 oz")
 
 
+def test_what_was_typed_for_one_lot_is_not_taken_for_the_next(window: Window) -> None:
+    desk = window.desk
+    first = lot_of(desk)
+    other = desk.records.keep(replace(first, id=new_id(), lot_number="25-0409B", revision=""))
+    window.show_page("weigh_in", first.id)
+    view = page_of(window)._views[Step.LOT]
+    view._initials.setText("MK")
+    view._humidity.setFocus()
+    QTest.keyClicks(focused(), "55")
+    view._temperature.setFocus()
+    QTest.keyClicks(focused(), "72")
+    window.show_page("weigh_in", other.id)
+    view = page_of(window)._views[Step.LOT]
+    assert (view._humidity.text(), view._temperature.text()) == ("", "")
+    view._take()
+    made = {one.lot_id: one for one in desk.records.every(WeighIn)}
+    assert (made[other.id].room_humidity_pct, made[other.id].room_temperature_c) == (None, None)
+
+
 def test_changing_units_in_the_middle_changes_no_fact(window: Window) -> None:
     from dataclasses import replace
 
@@ -306,10 +326,6 @@ def test_going_back_keeps_what_was_entered(window: Window) -> None:
 
 
 def test_a_scoop_cannot_be_changed_under_its_fills(window: Window, answers: Answers) -> None:
-    from dataclasses import replace
-
-    from calibrator.model import Scoop, new_id
-
     page = begin(window)
     desk = window.desk
     other = desk.records.keep(replace(desk.records.every(Scoop)[0], id=new_id(), name="Blue scoop", revision=""))

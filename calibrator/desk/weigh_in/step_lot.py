@@ -71,8 +71,8 @@ class StepLot(StepView):
         w = guide.weigh_in
         if fresh or not self._initials.hasFocus():
             self._initials.setText(w.by or self.desk.initials)
-        show_kept(self._humidity, w.room_humidity_pct, "")
-        show_kept(self._temperature, w.room_temperature_c, "")
+        show_kept(self._humidity, w.room_humidity_pct, "", fresh)
+        show_kept(self._temperature, w.room_temperature_c, "", fresh)
 
     def first_field(self) -> QWidget:
         return self._initials

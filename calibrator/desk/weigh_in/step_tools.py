@@ -65,7 +65,7 @@ class StepTools(StepView):
         self._zeroed.setChecked(guide.weigh_in.scale_zeroed)
         for field in (self._target, self._nominal, self._reading, self._old_line):
             field.set_system(self.desk.system)
-        self._show_kept(guide)
+        self._show_kept(guide, fresh)
         if fresh:
             self._suggest(guide)
         self._judge_scale(guide)
@@ -73,12 +73,12 @@ class StepTools(StepView):
     def first_field(self) -> QWidget:
         return self._scoop
 
-    def _show_kept(self, guide: Guide) -> None:
+    def _show_kept(self, guide: Guide, fresh: bool) -> None:
         w = guide.weigh_in
-        show_kept(self._target, w.target_mass_g, w.target_typed)
-        show_kept(self._nominal, w.check_nominal_g, w.check_nominal_typed)
-        show_kept(self._reading, w.check_reading_g, w.check_reading_typed)
-        show_kept(self._old_line, w.old_line_mm, w.old_line_typed)
+        show_kept(self._target, w.target_mass_g, w.target_typed, fresh)
+        show_kept(self._nominal, w.check_nominal_g, w.check_nominal_typed, fresh)
+        show_kept(self._reading, w.check_reading_g, w.check_reading_typed, fresh)
+        show_kept(self._old_line, w.old_line_mm, w.old_line_typed, fresh)
 
     def _suggest(self, guide: Guide) -> None:
         """A lone scoop or scale is the one; the target and the old line are those of last time."""

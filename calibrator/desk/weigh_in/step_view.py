@@ -59,10 +59,14 @@ class StepView(QWidget):
         return ""
 
 
-def show_kept(field: QuantityField, value: float | None, typed: str) -> None:
-    """Bring a field up to what is kept, but never over what a person is typing or has yet to mend."""
+def show_kept(field: QuantityField, value: float | None, typed: str, fresh: bool) -> None:
+    """Bring a field up to what is kept, but never over what a person is typing or has yet to mend.
+
+    Where another weigh-in came into view (`fresh`), what stands there was typed for the one before.
+    """
     standing = field.quantity()
-    at_work = field.line.hasFocus() or bool(field.text() and field.problem())
-    if at_work or (standing.value if standing else None) == value:
+    at_work = not fresh and (field.line.hasFocus() or bool(field.text() and field.problem()))
+    same = (standing.value if standing else None) == value
+    if at_work or (same and not (fresh and field.problem())):
         return
     field.set_kept(value, typed)
