@@ -7,7 +7,6 @@ from itertools import islice
 from typing import Any
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QCheckBox, QComboBox, QGridLayout, QVBoxLayout, QWidget
 
 from calibrator.desk.bring_in import words
@@ -22,18 +21,12 @@ from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.parts import card, clear, label, row, scrolled
 from calibrator.desk.plain_text import LONGEST_LINE, on_screen
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.model import FillWay, Scale, Scoop
 from calibrator.units import Kind
 
 EXAMPLES, MOST_SCOOPS = 3, 30
 MASS_UNITS, LENGTH_UNITS = ("oz", "lb", "g", "kg"), ("mm", "cm", "in")
-
-
-class CalmBox(QComboBox):
-    """A choice that scrolling over it leaves alone: it scrolls the page."""
-
-    def wheelEvent(self, event: QWheelEvent) -> None:
-        event.ignore()
 
 
 class ColumnsStep(QWidget):

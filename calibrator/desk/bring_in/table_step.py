@@ -13,6 +13,7 @@ from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.parts import label, row
 from calibrator.desk.plain_text import LONGEST_LINE, on_screen
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.records.foreign.text import CODINGS, SEPARATORS, TextWay
 
 SHOWN, HEADINGS = 60, 30
@@ -27,7 +28,7 @@ class TableStep(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self.sheet, self.coding, self.separator, self.heading = QComboBox(), QComboBox(), QComboBox(), QComboBox()
+        self.sheet, self.coding, self.separator, self.heading = CalmBox(), CalmBox(), CalmBox(), CalmBox()
         self.model = Lines(self)
         self.view = lines_view(self.model, self.tr("The table as it was read"), numbered=True)
         self._boxes = {

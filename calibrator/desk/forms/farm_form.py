@@ -19,6 +19,7 @@ from calibrator.desk.money import LONGEST_CURRENCY
 from calibrator.desk.parts import card, column, label, row, scrolled
 from calibrator.desk.speech import figure_text
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.model import Farm, Paper, UnitSystem
 from calibrator.units import Kind
 
@@ -39,14 +40,14 @@ class FarmForm(QWidget):
         self.farm_units = QRadioButton(self.tr("Farm units: oz, lb, qt, gal, in, °F"))
         self.metric_units = QRadioButton(self.tr("Metric: g, kg, L, mm, °C"))
         self._units = QButtonGroup(self)
-        self.paper = QComboBox()
+        self.paper = CalmBox()
         self.paper.addItem(self.tr("Letter"), Paper.LETTER)
         self.paper.addItem(self.tr("A4"), Paper.A4)
         note = self.tr("Most a feeding is off.")
         self.tolerance = Amount(
             desk, self.tr("Tolerance"), Kind.PERCENT, note, lowest=0.1, highest=WIDEST_TOLERANCE_PCT
         )
-        self.water_qt, self.water_l = QComboBox(), QComboBox()
+        self.water_qt, self.water_l = CalmBox(), CalmBox()
         sign = self.tr("Sign or letters: $, MXN.")
         self.currency = TextField(self.tr("Currency"), sign, longest=LONGEST_CURRENCY)
         self.languages = LanguageForm(desk)

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSignalBlocker, Signal
-from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.parts import card, column, label, row
 from calibrator.desk.theme import SPACE, the_theme
 from calibrator.desk.tongues import LANGUAGES, PAPER_LANGUAGES, on_paper
+from calibrator.desk.widgets.calm_box import CalmBox
 
 WIDEST = 760
 # In their own words: who does not read the other one must find theirs.
@@ -23,7 +24,7 @@ class ScreenLanguage(Captioned):
 
     def __init__(self, desk: Desk) -> None:
         self._desk = desk
-        self.box = QComboBox()
+        self.box = CalmBox()
         # Blank is first: whoever never chose follows the system.
         self.box.addItem("", "")
         for code in LANGUAGES:
@@ -55,12 +56,12 @@ class LanguageForm(QWidget):
         super().__init__()
         self._desk = desk
         self.screen_language = ScreenLanguage(desk)
-        self.paper = QComboBox()
+        self.paper = CalmBox()
         for name in (self.tr("English"), self.tr("Spanish"), self.tr("English and Spanish")):
             self.paper.addItem(name)
         self.paper.activated.connect(self._keep_paper)
         paper = Captioned(self.tr("Language of the &paper"), self.paper)
-        self.look = QComboBox()
+        self.look = CalmBox()
         for name, kept in (
             (self.tr("Like this computer"), ""),
             (self.tr("Light"), "light"),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date
 
-from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
+from PySide6.QtWidgets import QCheckBox, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import BAG_UNIT, Amount
@@ -14,6 +14,7 @@ from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.price_field import PriceField
 from calibrator.desk.forms.reach import BAG_G, OLDEST_POWDER_YEARS, TOTE_G
 from calibrator.desk.parts import add_all, column, label, row
+from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.desk.words import medicated_caution
 from calibrator.model import Composition, Lot, PackageKind, UnitSystem, new_id
 from calibrator.units import Kind
@@ -36,7 +37,7 @@ class LotForm(Form[Lot]):
         self.product = TextField(self.tr("Product"), longest=80)
         self.arrived_on = DayField(self.tr("Arrived on"), self._today)
         self.made_on = DayField(self.tr("Made on"), self._today)
-        self.package = QComboBox()
+        self.package = CalmBox()
         self.package.addItem(self.tr("Bags"), PackageKind.BAG)
         self.package.addItem(self.tr("Totes"), PackageKind.TOTE)
         count = self.tr("How many")
@@ -54,7 +55,7 @@ class LotForm(Form[Lot]):
         self.supplier = TextField(self.tr("Supplier"))
         plant = self.tr("The plant or line that made it, where the bag tells.")
         self.plant_code = TextField(self.tr("Plant code"), plant, longest=30)
-        self.agglomerated = QComboBox()
+        self.agglomerated = CalmBox()
         self.agglomerated.addItem(self.tr("Not known"), None)
         self.agglomerated.addItem(self.tr("Yes: agglomerated, instantized"), True)
         self.agglomerated.addItem(self.tr("No"), False)

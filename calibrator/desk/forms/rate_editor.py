@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk import shown
 from calibrator.desk.context import Desk
@@ -13,6 +13,7 @@ from calibrator.desk.parts import row
 from calibrator.desk.rate_words import UNIT_VOLUME_ML, basis_name, osmolality_text, rate_text
 from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.desk.widgets.saying import Held
 from calibrator.model import MixingRate, RateBasis, UnitSystem
 from calibrator.science.errors import CannotCompute
@@ -35,7 +36,7 @@ class RateEditor(QWidget):
         self._powder: Powder | None = None
         self._water_c = 43.0
         self._shown = RateBasis.ON_WATER
-        self.basis = QComboBox()
+        self.basis = CalmBox()
         for basis in RateBasis:
             self.basis.addItem(basis_name(basis), basis)
         self.basis.activated.connect(self._change_basis)

@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QButtonGroup, QCheckBox, QComboBox, QRadioButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QButtonGroup, QCheckBox, QRadioButton, QVBoxLayout, QWidget
 
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.parts import label, row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.model import FillWay, Scoop, Scoopfuls, ScoopRule
 
 HALVES, QUARTERS = (0.5,), (0.25, 0.5, 0.75)
@@ -31,7 +32,7 @@ class ScoopRuleFields(QWidget):
             self._rules.addButton(choice)
         self.halves = QCheckBox(self.tr("half scoopfuls allowed"))
         self.quarters = QCheckBox(self.tr("quarter scoopfuls allowed"))
-        self.kind = QComboBox()
+        self.kind = CalmBox()
         self._kind = Captioned(self.tr("Which scoopful"), self.kind)
         self._by_eye = label(self.tr("A part filled by eye is off by about 5 % of the scoop."), "quiet")
         layout = QVBoxLayout(self)

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QCheckBox, QComboBox, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.desk.wire import SPEEDS, ports
 from calibrator.units import Kind, MaskNotUnderstood, NotUnderstood, read, read_mask
 from calibrator.units.scale_line import LONGEST_LINE, LONGEST_MASK
@@ -22,7 +23,7 @@ class WireForm(QWidget):
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self.desk = desk
-        self.port, self.speed = QComboBox(), QComboBox()
+        self.port, self.speed = CalmBox(), CalmBox()
         self.port.setEditable(True)
         self.speed.addItems(SPEEDS)
         self.looks = TextField(self.tr("How its lines loo&k"), longest=LONGEST_MASK)

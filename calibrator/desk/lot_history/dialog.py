@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from PySide6.QtCore import QModelIndex, Qt
-from PySide6.QtWidgets import QComboBox, QDialog, QHeaderView, QTableView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QHeaderView, QTableView, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
@@ -16,6 +16,7 @@ from calibrator.desk.scoop_names import scoop_title
 from calibrator.desk.table_headings import in_words as headings_in_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.trust_words import moment
+from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.model import Lot, Plan, Scale, Scoop, Vessel
 from calibrator.records.bringing import BROUGHT_IN
 from calibrator.records.errors import TableNotWritten
@@ -34,7 +35,7 @@ class LotHistoryDialog(QDialog):
         self.setWindowTitle(self.tr("History of lot {number}").format(number=lot.lot_number))
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self._rows: tuple[Row, ...] = rows_of(lot_history(desk.records, lot.id), _speaker(desk, lot))
-        self.kinds = QComboBox()
+        self.kinds = CalmBox()
         self.count = label("", "quiet", wrap=False)
         self.model, self.table = LotHistoryModel(self), QTableView()
         self.told = label("")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QCheckBox, QComboBox
+from PySide6.QtWidgets import QCheckBox
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
@@ -13,6 +13,7 @@ from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.reach import JUG_ML
 from calibrator.desk.mix.instrument_words import kind_name
 from calibrator.desk.parts import row
+from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.model import Instrument, InstrumentKind, new_id
 from calibrator.units import Kind, default_unit, span_from_default_unit, span_in_default_unit
 from calibrator.units.bare import Bare
@@ -34,7 +35,7 @@ class InstrumentForm(Form[Instrument]):
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
         self.name = TextField(self.tr("Name of the instrument"))
-        self.what = QComboBox()
+        self.what = CalmBox()
         for kind in InstrumentKind:
             self.what.addItem(kind_name(kind), kind)
         division_note = self.tr("The smallest step of its scale.")

@@ -5,12 +5,13 @@ from __future__ import annotations
 from datetime import date
 
 from PySide6.QtCore import QSignalBlocker, Signal
-from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
+from PySide6.QtWidgets import QCheckBox, QWidget
 
 from calibrator.desk.parts import label, row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.model import ColdWeather, Plan, UnitSystem
 from calibrator.science.as_fed import feedings_differ, most_feedings
 from calibrator.units import show_percent, show_temperature
@@ -24,7 +25,7 @@ class DayBar(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self.feeding = QComboBox()
+        self.feeding = CalmBox()
         self.feeding.setAccessibleName(self.tr("Feeding"))
         self._caption = label(self.tr("&Feeding"), wrap=False)
         self._caption.setBuddy(self.feeding)

@@ -8,7 +8,6 @@ from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import (
     QButtonGroup,
     QCheckBox,
-    QComboBox,
     QFrame,
     QRadioButton,
     QVBoxLayout,
@@ -26,6 +25,7 @@ from calibrator.desk.paper_making import Chosen, Want
 from calibrator.desk.parts import clear, label
 from calibrator.desk.theme import SPACE
 from calibrator.desk.tongues import PAPER_LANGUAGES, on_paper
+from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import Paper, Plan, Scoop
@@ -56,7 +56,7 @@ class PaperChoice(QFrame):
         self._scoop_list.setContentsMargins(0, 0, 0, 0)
         self._scoop_list.setSpacing(SPACE)
         self.picks: list[ScoopPick] = []
-        self.cut = QComboBox()
+        self.cut = CalmBox()
         self.cut.addItem(self.tr("Strip down the wall"), Cut.STRIP)
         self.cut.addItem(self.tr("Wrap, right around"), Cut.WRAP)
         self.cut.addItem(self.tr("Ready-cut labels"), Cut.READY_CUT)
@@ -67,10 +67,10 @@ class PaperChoice(QFrame):
         self.copies = CountField(1, MOST_COPIES)
         self.copies.set_count(1)
         self._copies = Captioned(self.tr("&Copies of each label"), self.copies, speaks=False)
-        self.paper = QComboBox()
+        self.paper = CalmBox()
         self.paper.addItem(self.tr("Letter"), Paper.LETTER)
         self.paper.addItem(self.tr("A4"), Paper.A4)
-        self.language = QComboBox()
+        self.language = CalmBox()
         for name in (self.tr("English"), self.tr("Spanish"), self.tr("English and Spanish")):
             self.language.addItem(name)
         self._offered = False

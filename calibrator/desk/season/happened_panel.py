@@ -9,7 +9,6 @@ from PySide6.QtCore import QSignalBlocker, Qt
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QCheckBox,
-    QComboBox,
     QListWidget,
     QListWidgetItem,
     QVBoxLayout,
@@ -29,6 +28,7 @@ from calibrator.desk.season.words import change_words, density_text, meaning_wor
 from calibrator.desk.season_points import change_share, last_two
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.model import FillWay, LotPoints, UnitSystem
 from calibrator.science.mark import OldLineVerdict
 from calibrator.science.season_findings import FEWEST_TO_JUDGE
@@ -55,7 +55,7 @@ class HappenedPanel(QWidget):
         self.finding, self.meaning = label("", "heading"), label("")
         self.told = QListWidget()
         self.more = label("", "quiet")
-        self.days, self.ways = QComboBox(), QComboBox()
+        self.days, self.ways = CalmBox(), CalmBox()
         self.checks_box = QCheckBox(self.tr("Mix &checks beneath"))
         self.left_out, self.pointed = label("", "quiet"), label("", "quiet")
         self.period = label("", "quiet", wrap=False)

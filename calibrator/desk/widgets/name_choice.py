@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QPaintEvent
-from PySide6.QtWidgets import QComboBox, QStyle, QStyleOptionComboBox, QStylePainter
+from PySide6.QtWidgets import QStyle, QStyleOptionComboBox, QStylePainter
+
+from calibrator.desk.widgets.calm_box import CalmBox
 
 _AROUND_PX = 40  # frame, scroll bar and air of the open list
 
 
-class NameChoice(QComboBox):
-    """As `QComboBox`; only what is painted is shortened, and the list opens as wide as its names."""
+class NameChoice(CalmBox):
+    """As `CalmBox`; only what is painted is shortened, and the list opens as wide as its names."""
 
     def shown_text(self) -> str:
         """What stands in the closed box."""

@@ -1,0 +1,18 @@
+"""A choice that the wheel leaves alone: rolling over a form scrolls the form and changes nothing in it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QWheelEvent
+from PySide6.QtWidgets import QComboBox
+
+
+class CalmBox(QComboBox):
+    """As `QComboBox`; closed, it hands the wheel on, and takes no focus from it. Its open list scrolls as ever."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        event.ignore()
