@@ -161,7 +161,11 @@ PLACES = {
         ("Volume to the rim", "30", Kind.VOLUME),
     ),
 }  # fmt: skip
-BARE_IS = {"Weight of each": "lb", "Mix in the vessel": "gal"}  # what a bare number means there, where not usual
+BARE_IS = {
+    "Weight of each": "lb",
+    "Mix in the vessel": "gal",
+    "Volume to the rim": "gal",
+}  # what a bare number means there, where not usual
 IN_SETUP = ("scoop", "scale", "vessel")
 in_setup = pytest.mark.parametrize("name", IN_SETUP)
 everywhere = pytest.mark.parametrize("name", PLACES)

@@ -509,3 +509,17 @@ def test_a_refusal_gives_the_example_that_stood_in_the_field(qtbot: QtBot) -> No
     assert field.message == "There is no number in it. Type it like 3 7/8 in."
     field.set_typed("1 ft 3")  # another example says more here
     assert field.message.endswith("like 1 ft 3 in.")
+
+
+def test_a_volume_without_unit_is_of_the_unit_of_its_example(qtbot: QtBot) -> None:
+    """After "like 40 gal" a bare 40 is 40 gal, never quarts; and is told so."""
+    field = QuantityField(Kind.VOLUME, FARM, examples={FARM: "40 gal", METRIC: "150 L"})
+    qtbot.addWidget(field)
+    assert field.line.placeholderText() == "like 40 gal"
+    qtbot.keyClicks(field.line, "40")
+    found = field.quantity()
+    assert found is not None
+    assert found.value == pytest.approx(40 * 3785.411784)  # NIST Handbook 44, appendix C
+    assert "40 gal" in field.message
+    field.set_system(METRIC)
+    assert field.text() == "40 gal"

@@ -51,7 +51,7 @@ class QuantityField(QWidget):
     `understood(object)` brings the new Quantity, or None, when typing has changed it; never when the program
     sets it. `editingFinished` comes before `returnPressed`, so that what was typed is taken before the page
     moves on. `default_unit` is one unit for both systems, or one each; `examples`, where the usual one would be
-    odd, is one each. `must_name` are two units of which one
+    odd, is one each, and a volume's unit left out is that of its example. `must_name` are two units of which one
     must be written. `lowest` and `highest` are in the kind's base unit. `note` stands beneath where there is nothing
     else to say.
     """
@@ -263,6 +263,8 @@ class QuantityField(QWidget):
         return NotUnderstood(error.code, **{**error.params, "example": figure_text(self._examples[self._system])})
 
     def _unit_left_out(self) -> str | None:
+        if self._default_unit is None and self._kind is Kind.VOLUME and self._examples:
+            return self._examples[self._system].split()[-1]  # after "like 40 gal" a bare 40 is gallons, never quarts
         if isinstance(self._default_unit, str) or self._default_unit is None:
             return self._default_unit
         return self._default_unit[self._system]
