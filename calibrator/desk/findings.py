@@ -27,6 +27,7 @@ from calibrator.science.mark import (
     fraction_at,
     old_line,
     reach_95,
+    reach_untried_95,
     tolerance_band,
     weighed_to_line,
 )
@@ -204,16 +205,18 @@ def _work_out(known: Known, scale: ScaleCheck | None) -> Findings:
     line = _line(known, known.scoop, level, settling)
     full_scoops = line.full_scoops if line else 0
     check = _line_check(known, level, known.weigh_in.drawn_line_mm, full_scoops, scale)
+    reach = reach_untried_95(line, level.mean_g, level.parts, (settling.factor, settling.u)) if line else (0.0, 0.0)
     learned = check or _line_check(known, level, _last_line(known), full_scoops, scale)
     if learned is not None:
         settling = Settling(learned.settling_factor, learned.settling_u, 0)
         line = learned.next_line
+        reach = reach_95(line, level.degrees_of_freedom)
     return Findings(
         level=level,
         density=density,
         settling=settling,
         line=line,
-        line_reach=reach_95(line, level.degrees_of_freedom) if line else (0.0, 0.0),
+        line_reach=reach,
         old=_delivers(known, level, settling, line, known.weigh_in.old_line_mm),
         check=check,
         scale=scale,

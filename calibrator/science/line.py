@@ -18,7 +18,7 @@ from calibrator.science import scoop
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import not_negative, positive
 from calibrator.science.nested import Weighed, weighed
-from calibrator.science.stats import two_sided_t
+from calibrator.science.stats import expanded, two_sided_t
 
 NEAREST_TO_FLOOR_MM = 6.0
 NEAREST_TO_RIM_MM = 3.0
@@ -64,6 +64,23 @@ def reach_95(line: Line, degrees_of_freedom: float) -> tuple[float, float]:
     """Half-width of the 95 % interval of a line, in g of the feeding and in mm down the wall."""
     t = two_sided_t(0.95, degrees_of_freedom)
     return t * line.mass_u_g, t * line.u_mm
+
+
+def reach_untried_95(
+    line: Line, level_mean_g: float, level_parts: Sequence[tuple[float, float]], settling: tuple[float, float]
+) -> tuple[float, float]:
+    """The same for a line to which nothing was filled yet: the parts of the level scoopful's doubt with their degrees
+    of freedom, and the settling factor with its standard uncertainty, which is of experience and has no few degrees.
+
+    Part by part, as `stats.expanded`. Raises CannotCompute for a weight or factor not above zero.
+    """
+    factor, factor_u = settling
+    _checked_level(level_mean_g, 0.0, line.target_g)
+    checked_settling(factor, factor_u)
+    scoops = line.target_g / level_mean_g
+    to_line_g = line.target_g - line.full_scoops * level_mean_g
+    reach_g = expanded([*((scoops * u, df) for u, df in level_parts), (to_line_g / factor * factor_u, math.inf)])
+    return reach_g, reach_g / line.grams_per_mm
 
 
 def _checked_level(level_mean_g: float, level_u_g: float, target_g: float) -> None:

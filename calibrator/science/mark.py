@@ -9,6 +9,7 @@ from calibrator.science.line import (
     fill_line,
     fraction_at,
     reach_95,
+    reach_untried_95,
     tolerance_band,
     weighed_to_line,
 )
@@ -30,6 +31,7 @@ __all__ = [
     "old_line",
     "one_bag",
     "reach_95",
+    "reach_untried_95",
     "tolerance_band",
     "weighed_to_line",
 ]

@@ -23,6 +23,7 @@ from calibrator.science.mark import (
     old_line,
     one_bag,
     reach_95,
+    reach_untried_95,
     tolerance_band,
     weighed_to_line,
 )
@@ -89,6 +90,16 @@ def test_doubt_by_hand() -> None:
     two = fill_line(CYLINDER, 290.0, 2.9, 490.0)
     assert two.mass_u_g == pytest.approx(490.0 * 0.01)
     assert reach_95(two, math.inf)[0] == pytest.approx(1.959964 * 4.9)
+
+
+def test_few_fills_do_not_widen_what_the_settling_adds() -> None:
+    """A level scoopful known by two degrees of freedom beside an assumed settling: each part by its own factor."""
+    line = fill_line(CYLINDER, 290.0, 0.5, 200.0, 1.0, 0.02)
+    reach_g, reach_mm = reach_untried_95(line, 290.0, [(0.5, 2.0)], (1.0, 0.02))
+    # t(0.975, 2) = 4.3027 and z = 1.95996: NIST/SEMATECH e-Handbook, 1.3.6.7.2.
+    assert reach_g == pytest.approx(math.hypot(4.3027 * 0.5 * 200 / 290, 1.95996 * 200 * 0.02), rel=1e-4)
+    assert reach_mm == pytest.approx(reach_g / line.grams_per_mm)
+    assert reach_untried_95(line, 290.0, [(0.0, 5.0)], (1.0, 0.02))[0] == pytest.approx(1.95996 * 4, rel=1e-4)
 
 
 def test_more_than_the_scoop_holds() -> None:
