@@ -11,7 +11,7 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.desk.mix_batch import COVERAGE, Batch, planned
 from calibrator.desk.mix_tools import Tools, hydrometer, own_line, references_for, refractometer, thermometer
 from calibrator.desk.refusals import in_words
-from calibrator.model import Composition, Pail, Reading, ReadingKind
+from calibrator.model import Composition, InstrumentCheckKind, Pail, Reading, ReadingKind
 from calibrator.science.causes import Cause, likeliest, told
 from calibrator.science.check import Caution, Judged, PailsCompared, best, cautions, compare_pails, disagree, judge
 from calibrator.science.correction import Addition, Correction, correct
@@ -51,7 +51,8 @@ class MixFindings:
     reference mixes its line has. `shown_brix` is the mean of the drops as shown. `correction_planned` tells
     that the correction took the chart's volume, for none was read. `warm` are the temperatures with the
     thermometer's error taken off, `thermometer` what is known of it. `line` is the farm's own, where it served,
-    and `read` the °Brix of the drops with zero and temperature reckoned in.
+    and `read` the °Brix of the drops with zero and temperature reckoned in. `at_odds_checked` tells that the
+    instruments of ways at odds were checked in plain water that day: nothing orders it once more.
     """
 
     ways: tuple[Solids, ...] = ()
@@ -62,6 +63,7 @@ class MixFindings:
     shown_brix: float | None = None
     judged: Judged | None = None
     at_odds_ways: tuple[Solids, ...] = ()
+    at_odds_checked: bool = False
     pails: PailsCompared | None = None
     correction: Correction | None = None
     correction_scoops: ScoopCount | None = None
@@ -156,7 +158,8 @@ def work_out(
         read=work.read,
         shown_brix=_shown(work),
         judged=judged,
-        at_odds_ways=_at_odds(ways),
+        at_odds_ways=(at_odds := _at_odds(ways)),
+        at_odds_checked=bool(at_odds) and all(_checked_that_day(work, way) for way in at_odds),
         pails=_pails(work),
         correction=correction,
         correction_scoops=scoops,
@@ -271,6 +274,16 @@ def _judged(work: _Work, chosen: Solids | None, aim: Aim | None) -> Judged | Non
 
 
 _OF_DROPS = (SolidsFrom.OWN_LINE, SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE)
+
+
+def _checked_that_day(work: _Work, way: Solids) -> bool:
+    """Whether a way's instrument was checked in plain water on the day; a volume is read with none."""
+    if way.way is SolidsFrom.FINISHED_VOLUME:
+        return True
+    kinds = {SolidsFrom.HYDROMETER: (ReadingKind.HYDROMETER_SG,), SolidsFrom.JUG: (ReadingKind.JUG_MASS,)}
+    instrument_id = work.instrument_of(*kinds.get(way.way, BRIX_KINDS))
+    made = work.tools.newest(instrument_id, InstrumentCheckKind.WATER, work.at)
+    return made is not None and made.at.astimezone().date() == work.at.astimezone().date()
 
 
 def _at_odds(ways: Sequence[Solids]) -> tuple[Solids, ...]:

@@ -71,11 +71,22 @@ def leaning_words(judged: Judged) -> str:
 def odds_words(found: MixFindings) -> str:
     """Two ways that cannot both be right: each with its solids, and what to look at before anything is added."""
     one, other = (f"{way_name(way.way)}: {percent(way.share)}" for way in found.at_odds_ways)
-    if any(way.way is SolidsFrom.FINISHED_VOLUME for way in found.at_odds_ways):
+    of_volume = any(way.way is SolidsFrom.FINISHED_VOLUME for way in found.at_odds_ways)
+    if of_volume and found.at_odds_checked:
+        text = translate(
+            "MixWords",
+            "Two ways disagree ({one}; {other}). Either the powder was not what the chart says, or one was misread. "
+            "Read the volume again before you add anything.",
+        )
+    elif of_volume:
         text = translate(
             "MixWords",
             "Two ways disagree ({one}; {other}). Either the powder was not what the chart says, or one was misread. "
             "Check the instrument in plain water and read the volume again before you add anything.",
+        )
+    elif found.at_odds_checked:
+        text = translate(
+            "MixWords", "Two instruments disagree ({one}; {other}). Read with both again before you add anything."
         )
     else:
         text = translate(

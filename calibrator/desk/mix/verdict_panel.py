@@ -25,7 +25,8 @@ OF_DROPS = (SolidsFrom.OWN_LINE, SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE)
 class VerdictPanel(QWidget):
     """Shows `MixFindings`; called anew with every digit typed.
 
-    What to do comes straight beneath the verdict; by which way and how surely it was found stands last.
+    What to do comes straight beneath the verdict; where two ways are at odds, that stands above it in its card. By
+    which way and how surely the verdict was found stands last.
     """
 
     water_check_wanted = Signal()
@@ -51,7 +52,7 @@ class VerdictPanel(QWidget):
         self.again = button(self.tr("Read again, corrected"), self.again_wanted.emit)
         self.kept = label("", "quiet")
         self.correction_card = card(
-            label(self.tr("Put it right"), "heading"), self.correction, self.kept, row(self.again, None)
+            label(self.tr("Put it right"), "heading"), self.odds, self.correction, self.kept, row(self.again, None)
         )
         self.causes, self.causes_card = _told_card(self.tr("Likeliest causes"))
         self.pails, self.pails_card = _told_card(self.tr("First pail and last"))
@@ -60,7 +61,7 @@ class VerdictPanel(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, SPACE // 2, 0)
         layout.setSpacing(int(1.5 * SPACE))
-        for widget in (self.odds, self.verdict_card, self.correction_card, self.troubles):
+        for widget in (self.verdict_card, self.correction_card, self.troubles):
             layout.addWidget(widget)
         layout.addLayout(self._cautions)
         for widget in (self.causes_card, self.pails_card, self.way_card):
@@ -128,7 +129,8 @@ class VerdictPanel(QWidget):
 
     def _offer(self, would_tell: WouldTell | None, found: MixFindings) -> None:
         """The way to what would tell more, at hand."""
-        self.to_water.setVisible(found.at_odds or would_tell is WouldTell.ZERO_CHECK)
+        unchecked = found.at_odds and not found.at_odds_checked
+        self.to_water.setVisible(unchecked or would_tell is WouldTell.ZERO_CHECK)
         self.to_line.setVisible(would_tell in (WouldTell.OWN_LINE, WouldTell.MORE_REFERENCES) and _of_drops(found))
 
     def _inside_words(self, found: MixFindings, judged: Judged, best: Solids) -> str:
@@ -161,12 +163,15 @@ class VerdictPanel(QWidget):
 
     def _show_correction(self, found: MixFindings, batch: Batch, system: UnitSystem) -> None:
         fix = found.correction
-        self.correction_card.setVisible(fix is not None)
+        self.correction_card.setVisible(fix is not None or found.at_odds)
+        self.correction.setVisible(fix is not None)
         if fix is None:
             return
         lines = words.correction_words(fix, found.correction_scoops, system, batch.now.powder.resolution_g)
         if found.correction_planned:
             lines.append(self.tr("Reckoned for the volume on the chart; type what is in the vessel to be sure."))
+        if found.at_odds:
+            lines[0] = self.tr("Only once both agree: {fix}").format(fix=lines[0])
         self.correction.setText("\n".join(lines))
 
     def _show_causes(self, found: MixFindings) -> None:

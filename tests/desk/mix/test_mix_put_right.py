@@ -14,7 +14,7 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.desk.standing import Need, standing, waiting
-from calibrator.model import MixCheck, ReadingKind
+from calibrator.model import Instrument, MixCheck, ReadingKind
 
 
 @pytest.fixture
@@ -93,7 +93,10 @@ def test_drops_and_volume_that_disagree_are_said_first(qtbot: QtBot, sure: MixCh
     assert panel.found.at_odds
     QApplication.processEvents()
     assert "disagree (Brix calibration: 9.5" in panel.verdict.odds.text()
-    assert panel.verdict.odds.y() < panel.verdict.verdict_card.y()
+    told = panel.verdict
+    assert told.odds.parentWidget() is told.correction_card
+    assert told.odds.y() < told.correction.y()
+    assert told.correction.text().startswith("Only once both agree: ")
     assert panel.verdict.to_water.isVisibleTo(sure)
     qtbot.keyClick(panel.verdict.to_water, Qt.Key.Key_Space)
     assert sure.tool_checks.isVisible()
@@ -171,3 +174,24 @@ def test_the_warmth_of_plain_water_has_an_example_of_its_own(page: MixCheckPage)
     page.bring_up("tool_checks")
     for field in (page.tool_checks.warmth, page.tool_checks.jug_warmth):
         assert field.line.placeholderText() == "like 68 °F"
+
+
+def test_a_check_in_plain_water_that_was_made_that_day_is_ordered_no_more(
+    qtbot: QtBot, sure: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    panel = sure.check
+    batch = panel.batch_form.batch()
+    assert batch is not None
+    assert batch.mix is not None
+    type_in(qtbot, panel.readings.first.line, "8.0 8.0 8.0")
+    type_in(qtbot, panel.readings.volume.line, f"{0.95 * batch.mix.volume_ml / 1000:.1f} L")
+    assert "Check the instrument in plain water" in panel.verdict.odds.text()
+    zeroed(herd, herd.records.every(Instrument)[0], days=0.0)
+    desk.changed.emit()
+    assert panel.found.at_odds
+    assert "plain water" not in panel.verdict.odds.text()
+    assert "Read the volume again before you add anything." in panel.verdict.odds.text()
+    assert not panel.verdict.to_water.isVisibleTo(sure)
+    panel.keep()
+    assert "Add nothing before both agree" in panel.verdict.kept.text()
+    assert panel.verdict.correction.text().startswith("Only once both agree: ")
