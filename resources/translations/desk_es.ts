@@ -757,6 +757,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>sin resultado</translation>
     </message>
     <message>
+        <source>The check is kept. Add nothing before both agree: read the mix again.</source>
+        <translation>La revisión está guardada. No agregue nada antes de que las dos concuerden: lea la mezcla otra vez.</translation>
+    </message>
+    <message>
         <source>The check is kept. Do this now, then read the mix again.</source>
         <translation>La revisión está guardada. Haga esto ahora y luego lea la mezcla otra vez.</translation>
     </message>
@@ -4825,8 +4829,16 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Quizás demasiado fuerte; aún no es seguro</translation>
     </message>
     <message>
+        <source>Two ways disagree ({one}; {other}). Either the powder was not what the chart says, or one was misread. Read the volume again before you add anything.</source>
+        <translation>Dos lecturas no concuerdan ({one}; {other}). O el polvo no fue el de la tabla, o una se leyó mal. Lea otra vez el volumen antes de agregar nada.</translation>
+    </message>
+    <message>
         <source>Two ways disagree ({one}; {other}). Either the powder was not what the chart says, or one was misread. Check the instrument in plain water and read the volume again before you add anything.</source>
         <translation>Dos lecturas no concuerdan ({one}; {other}). O el polvo no fue el de la tabla, o una se leyó mal. Revise el instrumento en agua sola y lea otra vez el volumen antes de agregar nada.</translation>
+    </message>
+    <message>
+        <source>Two instruments disagree ({one}; {other}). Read with both again before you add anything.</source>
+        <translation>Dos instrumentos no concuerdan ({one}; {other}). Lea otra vez con los dos antes de agregar nada.</translation>
     </message>
     <message>
         <source>Two instruments disagree ({one}; {other}). Check both in plain water before you add anything.</source>
@@ -10990,6 +11002,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Reckoned for the volume on the chart; type what is in the vessel to be sure.</source>
         <translation>Calculado para el volumen de la tabla; escriba lo que hay en el recipiente para estar seguro.</translation>
+    </message>
+    <message>
+        <source>Only once both agree: {fix}</source>
+        <translation>Solo cuando las dos concuerden: {fix}</translation>
     </message>
     <message>
         <source>{number}. {what} ({fits}).</source>
