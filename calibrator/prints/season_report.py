@@ -10,7 +10,7 @@ from calibrator.prints.languages import Tongue, Words
 from calibrator.prints.page import Anchor, Box, Document, Weight
 from calibrator.prints.season_chart import ROW_MM, SpreadBar, draw_densities, draw_spreads
 from calibrator.prints.season_facts import Carried, SeasonReport
-from calibrator.prints.season_told import RULES, checks_told, finding_told, signed_percent, to_do
+from calibrator.prints.season_told import RULES, checks_told, finding_told, percent, signed_percent, to_do
 from calibrator.prints.sheet import Sheet, paper_mm
 from calibrator.science.lot_chart import Charted
 from calibrator.science.season_findings import FEWEST_TO_JUDGE
@@ -84,7 +84,8 @@ def _happened(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
     findings = facts.season.findings
     if (change := facts.change) is not None:
         told = {"lot": plain(change.lot_number), "before": plain(change.before)}
-        flow.paragraph(tongue(words.LAST_CHANGE).format(**told, share=signed_percent(change.share)))
+        sentence = words.LAST_CHANGE_LESS if change.share < 0 else words.LAST_CHANGE_MORE
+        flow.paragraph(tongue(sentence).format(**told, share=percent(change.share)))
     for finding in findings[-MOST_FINDINGS:]:
         flow.paragraph(finding_told(finding, tongue))
     if not findings:

@@ -717,7 +717,7 @@
         </message>
         <message>
             <source>± is the half-width of a 95 % interval, with Student's factor for the degrees of freedom told, as on the screens; where none are told the factor is 2 (JCGM 100:2008). In the budgets u is one standard uncertainty.</source>
-            <translation>± es la mitad de un intervalo del 95 %, con el factor de Student para los grados de libertad indicados, igual que en las pantallas; donde no se indican, el factor es 2 (JCGM 100:2008). En los presupuestos, u es una incertidumbre estándar.</translation>
+            <translation>± es la mitad de un intervalo del 95 %, con el factor de Student para los grados de libertad indicados, igual que en las pantallas; donde no se indican, el factor es 2 (JCGM 100:2008). En las cuentas de incertidumbre, u es una incertidumbre estándar.</translation>
         </message>
         <message>
             <source>ONE BATCH FROM TWO LOTS</source>
@@ -800,8 +800,12 @@
             <translation>No se halló nada fuera de lo común en estos lotes.</translation>
         </message>
         <message>
-            <source>By the scoop, lot {lot} weighs {share} against lot {before}.</source>
-            <translation>Por medida, el lote {lot} pesa {share} frente al lote {before}.</translation>
+            <source>By the scoop, lot {lot} weighs {share} more than lot {before}.</source>
+            <translation>Por medida, el lote {lot} pesa {share} más que el lote {before}.</translation>
+        </message>
+        <message>
+            <source>By the scoop, lot {lot} weighs {share} less than lot {before}.</source>
+            <translation>Por medida, el lote {lot} pesa {share} menos que el lote {before}.</translation>
         </message>
         <message>
             <source>How lots differ cannot be told from so few lots.</source>

@@ -149,6 +149,18 @@ def test_what_cannot_be_meant_is_said_and_stays(
     assert wrong.line.text() == text
 
 
+def test_the_form_opens_at_its_top_however_it_was_left(page: LotsPage, qtbot: QtBot) -> None:
+    page.resize(1024, 420)
+    page._show_form()
+    bar = page._form_area.verticalScrollBar()
+    qtbot.waitUntil(lambda: bar.maximum() > 0)
+    bar.setValue(bar.maximum())
+    page._go_back()
+    page._show_form()
+    qtbot.wait(0)
+    assert bar.value() == 0
+
+
 def test_a_lot_without_a_number_is_not_kept(page: LotsPage, empty_desk: Desk) -> None:
     page.start_new()
     page.keep()

@@ -271,6 +271,23 @@ def test_hovering_tells_the_lot_and_a_click_opens_it(shown: Callable[[], SeasonP
     assert went.args == ["lots", signed.lot_id]
 
 
+def test_neither_the_wheel_nor_dragging_leaves_the_lots(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    herd.sign("25-1103C", 0.5)
+    herd.sign("25-1204A", 0.51)
+    plot = shown().happened.plot
+    first, last = plot.whole_period()
+    box, beside = plot.getPlotItem().vb, 0.11 * (last - first)
+    for _ in range(40):
+        box.scaleBy(x=1.5)
+    far = plot.viewRange()[0]
+    assert first - beside <= far[0] <= first
+    assert last <= far[1] <= last + beside
+    box.translateBy(x=10 * (last - first))
+    assert plot.viewRange()[0][1] <= last + beside
+    plot.show_period(first, last)
+    assert plot.viewRange()[0] == pytest.approx([first, last])
+
+
 def test_keys_go_from_lot_to_lot_and_enter_opens(shown: Callable[[], SeasonPage], herd: Herd, qtbot: QtBot) -> None:
     first = herd.sign("25-1103C", 0.5)
     herd.sign("25-1204A", 0.51)

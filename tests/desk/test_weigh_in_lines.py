@@ -13,6 +13,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.desk.weigh_in import words
 from calibrator.desk.weigh_in.step_mark import StepMark, _reach
+from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.model import FillWay, Lot, Scale, Scoop, Step, UnitSystem, WeighIn, new_id
 from calibrator.science.advice import MOST_MORE
 from calibrator.science.mark import OldLine, OldLineVerdict
@@ -109,6 +110,19 @@ def test_an_old_line_in_doubt_is_told_by_what_is_not_known(
     assert told in text
     assert str(MOST_MORE) not in text
     assert tone == "warn"
+
+
+def test_at_the_sign_off_an_old_line_that_was_moved_is_not_to_be_moved_once_more(
+    guide: Guide, desk: Desk, qtbot: QtBot
+) -> None:
+    view = StepSignOff(desk)
+    qtbot.addWidget(view)
+    guide.set(old_line_mm=20.0, old_line_typed="20 mm", drawn_line_mm=20.0, drawn_line_typed="20 mm")
+    assert "line" in dict(view._rows(guide, None))["Old line"]
+    guide.set(drawn_line_mm=24.0, drawn_line_typed="24 mm")
+    told = dict(view._rows(guide, None))["Old line"]
+    assert told.startswith("Moved. A scoopful of this lot would have weighed ")
+    assert "ove the line" not in told
 
 
 def test_nobody_is_sent_to_weigh_sixty_fills(guide: Guide) -> None:

@@ -166,10 +166,11 @@ def test_the_table_of_lots_speaks_the_farms_unit(units: UnitSystem, unit: str, d
     assert density in told
 
 
-def test_the_last_change_of_lot_is_told() -> None:
-    page = season_report(report(change=LastChange("26-2", "26-1", -0.05))).pages[0]
+@pytest.mark.parametrize(("share", "told_as"), [(-0.05, "5.0 % less than"), (0.069, "6.9 % more than")])
+def test_the_last_change_of_lot_is_told(share: float, told_as: str) -> None:
+    page = season_report(report(change=LastChange("26-2", "26-1", share))).pages[0]
     told = " ".join(one.text for one in texts(page)).replace("\u00a0", " ").replace("\u202f", " ")
-    assert "By the scoop, lot 26-2 weighs −5.0 % against lot 26-1." in told
+    assert f"By the scoop, lot 26-2 weighs {told_as} lot 26-1." in told
 
 
 def test_from_few_lots_nothing_is_said_of_how_lots_differ() -> None:

@@ -11,8 +11,11 @@ from calibrator.desk.forms.fields import TextField
 
 
 def time_text(at: time) -> str:
-    """A time of day as people here write it."""
-    told = QLocale().toString(QTime(at.hour, at.minute), QLocale.FormatType.ShortFormat)
+    """A time of day as people here write it, without points in "a.m.": a full stop behind it would stand twice."""
+    here = QLocale()
+    told = here.toString(QTime(at.hour, at.minute), QLocale.FormatType.ShortFormat)
+    for half in (here.amText(), here.pmText()):
+        told = told.replace(half, "".join(letter for letter in half if letter.isalnum()))
     return told.replace("\u202f", "\u00a0")
 
 

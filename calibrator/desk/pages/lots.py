@@ -205,13 +205,15 @@ class LotsPage(Page):
         inside.setContentsMargins(0, 0, SPACE, 0)
         inner.setLayout(inside)
         part = QWidget()
-        layout = column(scrolled(inner), row(self.keep_button, self.back_button, None))
+        self._form_area = scrolled(inner)
+        layout = column(self._form_area, row(self.keep_button, self.back_button, None))
         layout.setContentsMargins(0, 0, 0, 0)
         part.setLayout(layout)
         return part
 
     def _show_form(self) -> None:
         self.stack.setCurrentIndex(1)
+        self._form_area.verticalScrollBar().setValue(0)  # it stays as it was left, its first field out of view
         self.form.start()
 
     def _go_back(self) -> None:

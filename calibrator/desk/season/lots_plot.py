@@ -20,6 +20,7 @@ from calibrator.desk.widgets.day_plot import DayPlot
 Floats = NDArray[np.float64]
 REACH_PX = 14.0
 LEAST_SPAN_DAYS = 14.0
+MOST_BESIDE = 0.1  # empty days that dragging and the wheel come to on either side, as a share of the whole period
 MOST_ROOM = 1.5  # above and below the lots for limits, as a share of what the lots take
 MANY_LINES = 1500  # dashes and broad pens over more points than this take too long to paint
 
@@ -108,6 +109,7 @@ class LotsPlot(DayPlot):
         self.lots.tags = tuple((tag.number, tag.day) for tag in shown.tags)
         if len(shown.days):
             self.setYRange(*_room(shown), padding=0.14)
+            self._keep_near_the_lots()
             if whole:
                 self.show_period(*self.whole_period())
         self.dress()
@@ -119,6 +121,12 @@ class LotsPlot(DayPlot):
         first, last = float(self._shown.days[0]), float(self._shown.days[-1])
         middle, span = (first + last) / 2, max(last - first, LEAST_SPAN_DAYS)
         return middle - 0.53 * span, middle + 0.53 * span
+
+    def _keep_near_the_lots(self) -> None:
+        """Neither the wheel nor dragging leaves the lots for years in which there are none."""
+        first, last = self.whole_period()
+        beside = MOST_BESIDE * (last - first)
+        self.getPlotItem().vb.setLimits(xMin=first - beside, xMax=last + beside)
 
     def show_period(self, first: float, last: float) -> None:
         """Show these days."""

@@ -150,7 +150,9 @@ class StepSignOff(StepView):
                 (self.tr("How it settles"), words.settling_words(found.check)),
             ]
         if found.old:
-            rows.append((self.tr("Old line"), words.old_line_words(found.old, system)[0]))
+            anew = w.drawn_line_mm is not None and w.drawn_line_mm != w.old_line_mm
+            told = words.moved_line_words(found.old, system) if anew else words.old_line_words(found.old, system)[0]
+            rows.append((self.tr("Old line"), told))
         rows.append((self.tr("Weighed by"), signed.by if signed else w.by))
         return rows
 

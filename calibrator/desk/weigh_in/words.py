@@ -142,6 +142,12 @@ def old_line_words(old: OldLine, system: UnitSystem) -> tuple[str, Tone]:
     return translate("WeighInWords", "{words} {delivers}").format(words=words, delivers=delivers), "warn"
 
 
+def moved_line_words(old: OldLine, system: UnitSystem) -> str:
+    """What the old line would have delivered, once another is drawn: there is nothing left to decide."""
+    words = translate("WeighInWords", "Moved. A scoopful of this lot would have weighed {mass} ({share}).")
+    return words.format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
+
+
 def _undecided_words(old: OldLine) -> str:
     """What is not known of an old line, and what would tell it."""
     if old.by_level != OldLineVerdict.WEIGH_MORE:
