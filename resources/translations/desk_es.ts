@@ -2320,7 +2320,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Orange: each lot&apos;s running mean and its limits. Circle: inside. Triangle: too thin (down), too strong (up). Diamond: cannot tell. Square: bags counted over those days.</source>
-        <translation>Naranja: la media corrida de cada lote y sus límites. Círculo: dentro. Triángulo: demasiado ligera (abajo), demasiado fuerte (arriba). Rombo: todavía no se sabe. Cuadro: costales contados en esos días.</translation>
+        <translation>Naranja: la media corrida de cada lote y sus límites. Círculo: dentro. Triángulo: demasiado aguada (abajo), demasiado fuerte (arriba). Rombo: todavía no se sabe. Cuadro: costales contados en esos días.</translation>
     </message>
     <message>
         <source>Note: {note}.</source>
@@ -3805,11 +3805,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Bags of lot {lot} (fed since {day}): {lines}</source>
-        <translation>Costales del lote {lot} (se da desde el {day}): {lines}</translation>
+        <translation>Línea para los costales del lote {lot} (se da desde el {day}): {lines}</translation>
     </message>
     <message>
         <source>Bags of lot {lot}: {lines}</source>
-        <translation>Costales del lote {lot}: {lines}</translation>
+        <translation>Línea para los costales del lote {lot}: {lines}</translation>
     </message>
     <message>
         <source>Type the day from which it is fed.</source>
@@ -4417,15 +4417,15 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>all products</source>
-        <translation>todo producto</translation>
+        <translation>todos los productos</translation>
     </message>
     <message>
         <source>all years</source>
-        <translation>todo año</translation>
+        <translation>todos los años</translation>
     </message>
     <message>
         <source>any status</source>
-        <translation>todo estado</translation>
+        <translation>todos los estados</translation>
     </message>
 </context>
 <context>
@@ -4503,7 +4503,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>&amp;Finished</source>
-        <translation>Term&amp;inado</translation>
+        <translation>&amp;Ya se acabó</translation>
     </message>
     <message>
         <source>&amp;Print label</source>
@@ -4567,7 +4567,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Finished</source>
-        <translation>Terminado</translation>
+        <translation>Ya se acabó</translation>
     </message>
     <message>
         <source>Lot {number} is entered already.</source>
@@ -4718,7 +4718,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Too thin</source>
-        <translation>Demasiado ligera</translation>
+        <translation>Demasiado aguada</translation>
     </message>
     <message>
         <source>Too strong</source>
@@ -4822,7 +4822,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Probably too thin, not sure yet</source>
-        <translation>Quizás demasiado ligera; aún no es seguro</translation>
+        <translation>Quizás demasiado aguada; aún no es seguro</translation>
     </message>
     <message>
         <source>Probably too strong, not sure yet</source>
@@ -4970,7 +4970,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Below 12 % solids: weaker than what is usually aimed at.</source>
-        <translation>Menos de 12 % de sólidos: más ligera de lo que se suele buscar.</translation>
+        <translation>Menos de 12 % de sólidos: más aguada de lo que se suele buscar.</translation>
     </message>
     <message>
         <source>So much powder brings the osmolality, by an estimate from the label, above 400 mOsm/kg; that can upset the gut. A refractometer does not measure it.</source>
@@ -9048,7 +9048,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>For {target} a feeding; give or take {mass} ({length}) at 95 %. A line {step} higher or lower is {slope} more or less.</source>
-        <translation>Para {target} por toma; más o menos {mass} ({length}) al 95 %. Una línea {step} más arriba o más abajo es {slope} más o menos.</translation>
+        <translation>Para {target} por toma; más o menos {mass} ({length}) al 95 %. Una línea {step} más arriba o más abajo cambia la toma en {slope}.</translation>
     </message>
 </context>
 <context>
@@ -9110,7 +9110,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Signed off by {by}.</source>
-        <translation>Firmado por {by}.</translation>
+        <translation>Firmada por {by}.</translation>
     </message>
     <message>
         <source>No fills to the mark yet: the line rests on the level fills alone.</source>
@@ -9228,7 +9228,7 @@ Sign off all the same? The record will say so.</source>
     <name>StepTools</name>
     <message>
         <source>Stand the scale level, away from draughts. Set the empty scoop on it and zero it, so that it shows the powder alone. If you have a check weight, weigh it too.</source>
-        <translation>Ponga la báscula a nivel, lejos de corrientes de aire. Ponga encima la medida vacía y póngala en cero, para que muestre solo el polvo. Si tiene una pesa de control, pésela también.</translation>
+        <translation>Ponga la báscula a nivel, lejos de corrientes de aire. Ponga encima la medida vacía y deje la báscula en cero, para que muestre solo el polvo. Si tiene una pesa de control, pésela también.</translation>
     </message>
     <message>
         <source>The scale stands le&amp;vel and shows zero with the empty scoop on it</source>
@@ -10158,7 +10158,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>The mix with lot {number} was too thin on {day}, and no right one was read since.</source>
-        <translation>La mezcla con el lote {number} salió demasiado ligera el {day} y desde entonces no se ha leído ninguna correcta.</translation>
+        <translation>La mezcla con el lote {number} salió demasiado aguada el {day} y desde entonces no se ha leído ninguna correcta.</translation>
     </message>
     <message>
         <source>The mix with lot {number} was too strong on {day}, and no right one was read since.</source>
@@ -11013,7 +11013,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>No usual slip fits this reading. Weigh the next powder, and look at the scoop.</source>
-        <translation>Ningún descuido común corresponde a esta lectura. Pese el polvo siguiente y vea la medida.</translation>
+        <translation>Ningún descuido común corresponde a esta lectura. Pese el polvo de la próxima tanda y revise la medida.</translation>
     </message>
 </context>
 <context>
@@ -11356,6 +11356,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Use un tercer costal para no necesitarla.</translation>
     </message>
     <message>
+        <source>Moved. A scoopful of this lot would have weighed {mass} ({share}).</source>
+        <translation>Ya se movió. Una medida de este lote habría pesado {mass} ({share}).</translation>
+    </message>
+    <message>
         <source>By the level fills it would do.</source>
         <translation>Según las llenadas al ras, serviría.</translation>
     </message>
@@ -11425,7 +11429,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>No fill to the line was weighed yet, so how the powder settles in it is not known and the line may be some percent off. Weigh at least two fills to it, or go on without?</source>
-        <translation>Aún no se pesó ninguna llenada hasta la línea: no se sabe cómo se asienta el polvo y la línea puede errar unos puntos porcentuales. ¿Pesar al menos dos llenadas hasta ella, o seguir sin ellas?</translation>
+        <translation>Aún no se pesó ninguna llenada hasta la línea: no se sabe cómo se asienta el polvo y la línea puede fallar por unos puntos. ¿Pesar al menos dos llenadas hasta ella, o seguir sin ellas?</translation>
     </message>
     <message>
         <source>A feeding weighs {mean}, surely {low} to {high}. Tolerance: {from_mass} to {to_mass} ({target} ± {share}).</source>
@@ -11480,7 +11484,7 @@ Sign off all the same? The record will say so.</source>
     <name>WelcomePage</name>
     <message>
         <source>Welcome</source>
-        <translation>Bienvenida</translation>
+        <translation>Bienvenidos</translation>
     </message>
     <message>
         <source>Kitchen scale</source>
