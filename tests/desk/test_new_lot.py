@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 from answers import Answers
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
@@ -105,3 +106,16 @@ def test_the_question_tells_what_a_new_sign_off_does(qtbot: QtBot, tmp_path: Pat
     page.weigh_button.click()
     assert went == [signed.lot.id]
     records.close()
+
+
+def test_tab_goes_from_the_weight_to_the_price(qtbot: QtBot, desk: Desk) -> None:
+    form = LotForm(desk)
+    qtbot.addWidget(form)
+    form.load(None)
+    with qtbot.waitActive(form):
+        form.show()
+        form.activateWindow()
+    form.mass.line.setFocus()
+    qtbot.keyClicks(form.mass.line, "50 lb\t")
+    qtbot.keyClicks(QApplication.focusWidget(), "71")
+    assert (form.mass.text(), form.price.text()) == ("50 lb", "71")

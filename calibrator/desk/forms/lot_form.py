@@ -44,7 +44,6 @@ class LotForm(Form[Lot]):
         self.count = Amount(desk, count, Kind.COUNT, optional=True, lowest=1, highest=MOST_PACKAGES, hint="")
         mass = self.tr("Weight of each")
         self.mass = Amount(desk, mass, Kind.MASS, optional=True, within=BAG_G, default_unit=BAG_UNIT, hint="")
-        self.masses = Suggestions(self.tr("Often:"), self.mass.line)
         self.parts = {
             "protein_pct": self._percent(self.tr("Protein")),
             "fat_pct": self._percent(self.tr("Fat")),
@@ -60,6 +59,8 @@ class LotForm(Form[Lot]):
         self.agglomerated.addItem(self.tr("Yes: agglomerated, instantized"), True)
         self.agglomerated.addItem(self.tr("No"), False)
         self.price = PriceField(desk, self.tr("Price of each"))
+        # Tab goes from figure to figure; what is often right comes after them.
+        self.masses = Suggestions(self.tr("Often:"), self.price.line)
         self.medicated = QCheckBox(self.tr("Medicated powder"))
         self.note = TextField(self.tr("Note"), longest=LONGEST_NOTE)
         self._trouble = label("", tone="bad")

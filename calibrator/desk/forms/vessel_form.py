@@ -50,7 +50,7 @@ class VesselForm(Form[Vessel]):
         )
         share_note = self.tr("The rest is room for stirring.")
         self.usable = Amount(desk, self.tr("May be filled to"), Kind.PERCENT, share_note, lowest=1, highest=100)
-        self.volumes = Suggestions(self.tr("Often:"), self.volume.line)
+        self.volumes = Suggestions(self.tr("Often:"), self.usable.line)
         self.has_levels = QCheckBox(self.tr("Tell how high the water must stand in it"))
         self.fields = ShapeFields(desk, self.tr("Shape of the vessel"), self._how_to_pour(), WIDEST_MM)
         self.cools = QCheckBox(self.tr("Tell how long a mix stays warm in it"))
