@@ -76,8 +76,8 @@ class SheetLine:
 
     @property
     def off_share(self) -> float | None:
-        """How far the strength is off, by the count or by rounding; None where powder is weighed."""
-        if self.scoops is None or not self.scoops.countable:
+        """How far the strength is off, by the count or by rounding; None where powder can only be weighed."""
+        if self.scoops is None or not self.scoops.told:
             return None
         return self.scoops.error_share if self.trimmed_share is None else self.batch.ratio_error_share
 

@@ -371,3 +371,24 @@ def test_who_comes_back_by_the_side_bar_finds_the_table(shown: Callable[[], Tabl
     assert not page.view.isVisibleTo(page)
     assert page.leave()
     assert page.view.isVisibleTo(page)
+
+
+def test_many_scoopfuls_to_the_line_keep_their_percent_and_the_reason_to_weigh_stands_once_beneath(
+    shown: Callable[[], TablesPage], herd: Herd
+) -> None:
+    herd.sign("25-1103C", 1.04 * TEN_OZ_LEVEL)
+    herd.plan(count_from=20, count_to=30)
+    page = shown()
+    for calves in ("24", "25", "30"):
+        assert cells(page, calves)[Column.ERROR].endswith(" %")
+    assert cells(page, "25")[Column.SCOOPFULS].startswith("weigh it, or ")
+    assert page.view.many.isVisibleTo(page)
+    assert page.view.many.text().startswith("More than 24 scoopfuls")
+
+
+def test_a_table_of_few_scoopfuls_gives_no_reason_to_weigh(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    herd.sign("25-1103C", 1.04 * TEN_OZ_LEVEL)
+    herd.plan("Milk", group(8), count_from=1, count_to=20, counts=())
+    page = shown()
+    assert cells(page, "20")[Column.SCOOPFULS] == "20 to the mark"
+    assert page.view.many.isHidden()

@@ -38,6 +38,7 @@ from calibrator.desk.warmth_words import hot_text, order_text
 from calibrator.desk.words import marks_words
 from calibrator.model import Farm, Mark, Scoop, UnitSystem
 from calibrator.science.errors import CannotCompute
+from calibrator.science.scoops import MOST_COUNTABLE
 from calibrator.units import Kind, show_both, show_percent
 
 MOST_CHANGES = 6
@@ -77,7 +78,7 @@ class SheetView(QWidget):
         self.tabs.setAccessibleName(self.tr("Group of calves"))
         self.tabs.currentChanged.connect(self._show_tab)
         self.words, self.temperature = label("", "quiet"), label("", "quiet")
-        self.strength = label("")
+        self.strength, self.many = label(""), label("", "quiet")
         self.rows_by = QTabBar()
         self.rows_by.setDrawBase(False)
         self.rows_by.setExpanding(False)
@@ -88,6 +89,11 @@ class SheetView(QWidget):
         self.how = how_button(self.workings)
         self.model, self.table = BatchModel(self), QTableView()
         self.volumes = VolumeTable()
+        self.many.setText(
+            self.tr("More than {most} scoopfuls are easily miscounted: better weigh the powder.").format(
+                most=MOST_COUNTABLE
+            )
+        )
         self._dress_table()
         inner = QWidget()
         body = QVBoxLayout(inner)
@@ -113,6 +119,7 @@ class SheetView(QWidget):
         body.addLayout(row(self.rows_by, None, self.how))
         body.addWidget(self.table, 1)
         body.addWidget(self.volumes, 1)
+        body.addWidget(self.many)
         body.addWidget(self.temperature)
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
@@ -332,6 +339,8 @@ class SheetView(QWidget):
     def _dress_for(self, sheet: GroupSheet | None) -> None:
         """All that follows from a sheet, whatever the count of calves."""
         self._tell_words(sheet)
+        most = sheet.line(len(sheet) - 1).scoops if sheet and len(sheet) else None
+        show_if(self.many, most is not None and most.told and not most.countable)
         if sheet is None:
             return
         several = len({way.scoop_id for way in sheet.ways}) > 1
