@@ -8379,6 +8379,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Por volumen de agua</translation>
     </message>
     <message>
+        <source>More than {most} scoopfuls are easily miscounted: better weigh the powder.</source>
+        <translation>Más de {most} medidas es fácil contarlas mal: mejor pese el polvo.</translation>
+    </message>
+    <message>
         <source>Lot {number}</source>
         <translation>Lote {number}</translation>
     </message>
