@@ -21,7 +21,7 @@ from calibrator.model import Farm, Fill, FillWay, Lot, Scale, Scoop, SignOff, St
 from calibrator.records import Outbox, Records
 from calibrator.records.entries import Added, Entry, Struck
 from calibrator.science.mark import LineVerdict, OldLine
-from calibrator.science.plausible import Doubt
+from calibrator.science.plausible import POINT_MOVED, Doubt
 from calibrator.science.weighing import LevelResult
 
 T = TypeVar("T")
@@ -218,6 +218,11 @@ class Guide:
     def doubt(self, way: FillWay, mass_g: float, scoopfuls: int) -> Doubt | None:
         """Why a typed weight is hardly meant; None where it can be."""
         return finding.doubt(self.known, way, mass_g, scoopfuls, self.findings)
+
+    def likelier(self, way: FillWay, mass_g: float, scoopfuls: int) -> float | None:
+        """The weight where a doubted one has its decimal point elsewhere, g; None where none such can be."""
+        moved = (mass_g * factor for factor in POINT_MOVED)
+        return next((each for each in moved if self.doubt(way, each, scoopfuls) is None), None)
 
     def wanted(self, mass_g: float) -> tuple[float, float]:
         """The farm's tolerance about a weight."""

@@ -11,6 +11,10 @@ DENSEST_G_PER_ML = 1.1
 """Wide of anything published for dried milk, 0.30 (roller dried) to 0.78 g/mL (tapped): Cal Poly dairy
 technology center 2001; Food Sci. Anim. Resour. 42(6):915, table 2."""
 
+POINT_MOVED = (0.1, 0.01, 10.0, 100.0)
+"""What a weight is to be multiplied by where its decimal point was left out or is a place or two off. Of these at
+most one leads into the densities above, as their ends lie less than a factor of ten apart."""
+
 
 class Doubt(StrEnum):
     """Why a weight cannot be meant."""

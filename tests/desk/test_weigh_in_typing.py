@@ -143,6 +143,24 @@ def _on_window(widget: QWidget, window: Window) -> QRect:
     return QRect(widget.mapTo(window, QPoint(0, 0)), widget.size())
 
 
+@pytest.mark.parametrize(
+    ("typed", "offered"),
+    [
+        ("116", "Was 11.6 oz meant? "),
+        ("1.16", "Was 11.6 oz meant? "),
+        ("1160 oz", "Was 11.6 oz meant? "),
+        ("3300 g", "Was 330 g meant? "),
+        ("50000", ""),
+    ],
+)
+def test_a_lost_decimal_point_is_offered_first(window: Window, typed: str, offered: str) -> None:
+    page, view = opened(window, Step.LEVEL_FILLS)
+    enter(typed)
+    assert page.guide is not None
+    assert page.guide.fills_of(FillWay.LEVEL) == []
+    assert view._weight.message.startswith(offered or "That is more than this scale weighs")
+
+
 def test_once_enough_is_known_the_bag_stays(window: Window) -> None:
     page, view = opened(window, Step.FILLS_TO_MARK)
     guide = page.guide

@@ -23,6 +23,11 @@ def typed_in_other_units(typed: str, system: UnitSystem) -> bool:
     return found is not None and not found.bare and (found.unit in _GRAMS) != (system is UnitSystem.METRIC)
 
 
+def system_of(unit: str) -> UnitSystem:
+    """The unit system that a unit of weight belongs to."""
+    return UnitSystem.METRIC if unit in _GRAMS else UnitSystem.FARM
+
+
 def other_unit(unit: str) -> str:
     """The unit that is likelier meant where a weight in this one cannot be right."""
     return default_unit(Kind.MASS, UnitSystem.FARM if unit in _GRAMS else UnitSystem.METRIC)

@@ -28,7 +28,7 @@ from calibrator.desk.weigh_in.commands import enter_fill, restore_fill, strike_f
 from calibrator.desk.weigh_in.fill_plot import FillPlot
 from calibrator.desk.weigh_in.fill_table import REMARK, FillTable
 from calibrator.desk.weigh_in.findings_panel import FindingsPanel
-from calibrator.desk.weigh_in.scale_unit import other_unit, unit_of
+from calibrator.desk.weigh_in.scale_unit import other_unit, system_of, unit_of
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.weigh_in.words import doubt_words
 from calibrator.desk.widgets.quantity_field import QuantityField
@@ -225,6 +225,10 @@ class StepFills(StepView):
             read_as = self.tr("It was read as {number} {unit}; if {other} is meant, type {number} {other}.")
             as_read = read_as.format(number=quantity.typed, unit=quantity.unit, other=other_unit(quantity.unit))
             words = f"{words} {as_read}"
+        likelier = guide.likelier(self._way, quantity.value, self._together.value())
+        if likelier is not None and doubt is not Doubt.OVER_LEVEL:  # first: the end of a long sentence is cut
+            meant = self.tr("Was {mass} meant?").format(mass=shown.mass(likelier, system_of(quantity.unit)))
+            words = f"{meant} {words}"
         self._weight.set_problem(words)
         self._weight.line.selectAll()
         if doubt is Doubt.OVER_LEVEL:
