@@ -320,6 +320,15 @@ def caution_words(caution: Caution) -> str:
     }[caution]
 
 
+def thin_yet_strong_words() -> str:
+    """In place of the caution for young calves, for a mix below its target and yet above the usual aim."""
+    return translate(
+        "MixWords",
+        "Thinner than you want it, and still stronger than what is usually aimed at: calves under two weeks are the "
+        "first to suffer from that, and all need free water. The label and your veterinarian decide.",
+    )
+
+
 def grave(caution: Caution) -> bool:
     """Whether it is about harm, not about aim."""
     return caution not in (Caution.TOO_COOL, Caution.SOLIDS_LOW)

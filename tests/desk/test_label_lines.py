@@ -5,12 +5,15 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from answers import at_noon
+from answers import Answers, at_noon
 from herd import FIRST_DAY, OZ_G, QT_ML, Herd, group
+from pytestqt.qtbot import QtBot
 
+from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.desk.label_cut import PROPOSED, Cut
 from calibrator.desk.label_lines import LineOffer
+from calibrator.desk.pages.paper_scoops import ScoopPick
 from calibrator.desk.paper_facts import Options, lot_sheet_facts
 from calibrator.desk.paper_making import Chosen, LotPaper, Want, lot_paper
 from calibrator.model import FillWay, MixingRate, Paper, RateBasis, SignOff, WeighIn, new_id
@@ -90,6 +93,21 @@ def test_a_line_that_nobody_can_read_is_told_and_not_chosen(herd: Herd) -> None:
     herd.plan("Tiny", group(10, rate=ounces(0.4)))
     (tiny,) = (offer for offer in offers(herd) if offer.plans == ("Tiny",))
     assert tiny.problem is MarkProblem.TOO_NEAR_FLOOR
+
+
+@pytest.mark.parametrize(
+    ("mass_oz", "told"),
+    [(0.4, "0.4 oz: too near the floor"), (11.0, "11.0 oz: one level scoop and a line too near the floor")],
+)
+def test_a_line_too_near_the_floor_is_told_with_the_level_scoop_before_it(
+    qtbot: QtBot, herd: Herd, answers: Answers, mass_oz: float, told: str
+) -> None:
+    herd.sign("A", DENSITY)
+    herd.plan("Other", group(10, rate=ounces(mass_oz)))
+    pick = ScoopPick(Desk(herd.records, answers, clock=at_noon), herd.red)
+    qtbot.addWidget(pick)
+    pick.offer([offer for offer in offers(herd) if offer.plans == ("Other",)], 0.0)
+    assert [line.text().replace("\u00a0", " ") for line in pick.lines] == [told]
 
 
 def signed_to(herd: Herd, target_oz: float, to_line_oz: float | None) -> tuple[Guide, SignOff]:

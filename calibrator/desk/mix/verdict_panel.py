@@ -16,7 +16,7 @@ from calibrator.desk.parts import button, card, clear, label, row, set_style_pro
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.solids_bar import SolidsBar
 from calibrator.model import UnitSystem
-from calibrator.science.check import Judged, WouldTell, surely_inside
+from calibrator.science.check import Caution, Judged, Verdict, WouldTell, surely_inside
 from calibrator.science.solids import Solids, SolidsFrom
 
 OF_DROPS = (SolidsFrom.OWN_LINE, SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE)
@@ -156,9 +156,12 @@ class VerdictPanel(QWidget):
 
     def _show_cautions(self, found: MixFindings) -> None:
         clear(self._cautions)
+        thin = found.judged is not None and found.judged.verdict is Verdict.THIN
+        risky = not {Caution.SOLIDS_RISK, Caution.OSMOLALITY_RISK}.isdisjoint(found.cautions)
         for caution in found.cautions:
-            made = label(words.caution_words(caution), "caution")
-            set_tone(made, "bad" if words.grave(caution) else "")
+            calmer = thin and caution is Caution.YOUNG_CALVES
+            made = label(words.thin_yet_strong_words() if calmer else words.caution_words(caution), "caution")
+            set_tone(made, "bad" if words.grave(caution) and (risky or not calmer) else "")
             self._cautions.addWidget(made)
 
     def _show_correction(self, found: MixFindings, batch: Batch, system: UnitSystem) -> None:

@@ -122,6 +122,8 @@ class ScoopPick(QWidget):
     def _line_words(self, offer: LineOffer) -> str:
         mass = shown.mass(offer.target_g, self._desk.system, resolution_g=self._step_g or None)
         plans = ", ".join(offer.plans)
+        if offer.problem is MarkProblem.TOO_NEAR_FLOOR and offer.line.full_scoops:
+            return self._last_of_several(mass, offer.line.full_scoops)
         if offer.problem is MarkProblem.TOO_NEAR_FLOOR:
             return self.tr("{mass}: too near the floor").format(mass=mass)
         if offer.problem is MarkProblem.TOO_NEAR_RIM:
@@ -131,6 +133,13 @@ class ScoopPick(QWidget):
         if offer.use is LineUse.HALF:
             return self.tr("{mass}: half a feeding").format(mass=mass)
         return self.tr("{mass}: {plans}").format(mass=mass, plans=plans) if plans else mass
+
+    def _last_of_several(self, mass: str, full_scoops: int) -> str:
+        """More than the scoop holds: without the level scoops before it, a line near the floor is nonsense."""
+        if full_scoops == 1:
+            return self.tr("{mass}: one level scoop and a line too near the floor").format(mass=mass)
+        text = self.tr("{mass}: {count} level scoops and a line too near the floor")
+        return text.format(mass=mass, count=full_scoops)
 
     def _toggled(self) -> None:
         self.changed.emit()

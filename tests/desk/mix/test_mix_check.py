@@ -10,7 +10,7 @@ from answers import Answers
 from herd import GAL_ML, Herd, group
 from mix_hands import NOW, labels, own_line, refractometer, type_in, zeroed
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
@@ -30,7 +30,7 @@ from calibrator.model import (
 )
 from calibrator.records import Records
 from calibrator.science.causes import Slip, solids_after
-from calibrator.science.check import Verdict
+from calibrator.science.check import Caution, Verdict
 from calibrator.science.correction import Add
 from calibrator.science.solids import SolidsFrom
 
@@ -170,6 +170,29 @@ def test_a_thin_mix_is_told_with_its_correction_and_its_causes(
     assert not fix.fits
     assert fix.volume_after_ml <= 0.9 * 66 * GAL_ML * (1 + 1e-9)
     assert "would run over" in panel.verdict.correction.text()
+
+
+@pytest.mark.parametrize(("brix", "tone"), [("12.4", ""), ("14.0", "bad")])
+def test_a_thin_mix_is_not_called_a_strong_one_by_its_caution(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk, brix: str, tone: str
+) -> None:
+    """Red stays where the osmolality, beside it, is a risk of itself."""
+    zeroed(herd, tool := refractometer(herd))
+    own_line(herd, tool)
+    desk.changed.emit()
+    panel = page.check
+    type_in(qtbot, panel.batch_form.target.line, "18 %")
+    type_in(qtbot, panel.readings.first.line, " ".join([brix] * 6))
+    assert panel.verdict.verdict.text() == "Too thin"
+    assert Caution.YOUNG_CALVES in panel.found.cautions
+    assert "a strong mix" not in labels(panel.verdict)
+    told = [one for one in panel.verdict.findChildren(QLabel) if one.text().startswith("Thinner than you want it")]
+    (calm,) = (one for one in told if not one.isHidden())
+    assert (Caution.OSMOLALITY_RISK in panel.found.cautions) is bool(tone)
+    assert calm.property("tone") == tone
+    type_in(qtbot, panel.batch_form.target.line, "11 %")
+    assert panel.verdict.verdict.text() == "Too strong"
+    assert "a strong mix" in labels(panel.verdict)
 
 
 def test_the_line_of_the_lot_before_is_named_as_a_cause(
