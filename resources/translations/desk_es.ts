@@ -4981,6 +4981,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Las becerras de menos de dos semanas son las primeras en sufrir con una mezcla fuerte, y todas necesitan agua libre. Deciden la etiqueta y su veterinario.</translation>
     </message>
     <message>
+        <source>Thinner than you want it, and still stronger than what is usually aimed at: calves under two weeks are the first to suffer from that, and all need free water. The label and your veterinarian decide.</source>
+        <translation>Más aguada de lo que usted quiere y aun así por encima de lo que se suele buscar: las becerras de menos de dos semanas son las primeras en resentirlo, y todas necesitan agua libre. Deciden la etiqueta y su veterinario.</translation>
+    </message>
+    <message>
         <source>The vessel would run over. First take out {volume} of mix into another vessel.</source>
         <translation>El recipiente se derramaría. Primero pase {volume} de mezcla a otro recipiente.</translation>
     </message>
@@ -7682,6 +7686,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <source>{mass}: {plans}</source>
         <translation>{mass}: {plans}</translation>
     </message>
+    <message>
+        <source>{mass}: one level scoop and a line too near the floor</source>
+        <translation>{mass}: una medida al ras y una línea muy cerca del fondo</translation>
+    </message>
+    <message>
+        <source>{mass}: {count} level scoops and a line too near the floor</source>
+        <translation>{mass}: {count} medidas al ras y una línea muy cerca del fondo</translation>
+    </message>
 </context>
 <context>
     <name>ScoopRuleFields</name>
@@ -9386,7 +9398,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>budgets</source>
-        <translation>presupuestos</translation>
+        <translation>cuentas de incertidumbre</translation>
     </message>
     <message>
         <source>bulk density</source>
@@ -9810,7 +9822,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>newest {count}</source>
-        <translation>los {count} más nuevos</translation>
+        <translation>las {count} más nuevas</translation>
     </message>
 </context>
 <context>
@@ -11437,7 +11449,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>No fill to the line was weighed yet, so how the powder settles in it is not known and the line may be some percent off. Weigh at least two fills to it, or go on without?</source>
-        <translation>Aún no se pesó ninguna llenada hasta la línea: no se sabe cómo se asienta el polvo y la línea puede errar unos puntos porcentuales. ¿Pesar al menos dos llenadas hasta ella, o seguir sin ellas?</translation>
+        <translation>Aún no se pesó ninguna llenada hasta la línea: no se sabe cómo se asienta el polvo y la línea puede fallar por unos puntos. ¿Pesar al menos dos llenadas hasta ella, o seguir sin ellas?</translation>
     </message>
     <message>
         <source>A feeding weighs {mean}, surely {low} to {high}. Tolerance: {from_mass} to {to_mass} ({target} ± {share}).</source>
