@@ -55,7 +55,9 @@ class Herd:
         made = Scoop(id=new_id(), farm_id=self.farm.id, name=name, shape=shape, volume_ml=665.9, volume_u_ml=3.0)
         return self.records.keep(made)
 
-    def sign(self, number: str, density: float, scoop: Scoop | None = None, lot: Lot | None = None) -> SignOff:
+    def sign(
+        self, number: str, density: float, scoop: Scoop | None = None, lot: Lot | None = None, target_typed: str = ""
+    ) -> SignOff:
         """Weigh in and sign off a lot (a new one unless given), three weeks after the one before."""
         at = FIRST_DAY + timedelta(days=self._days)
         self._days += 21
@@ -70,7 +72,7 @@ class Herd:
         weigh_in = self.records.keep(
             WeighIn(
                 id=new_id(), farm_id=self.farm.id, lot_id=lot.id, started_at=at, scoop_id=scoop.id,
-                scale_id=self.scale.id, target_mass_g=10 * OZ_G,
+                scale_id=self.scale.id, target_mass_g=10 * OZ_G, target_typed=target_typed,
             )
         )  # fmt: skip
         for number, off in enumerate((-0.01, 0.004, 0.006, -0.004, 0.008, 0.002, -0.003, -0.003)):

@@ -228,6 +228,14 @@ def test_a_last_count_far_above_the_calves_is_asked_about(
     assert len(plans(herd)) == before
 
 
+def test_a_new_plan_tells_the_signed_weight_as_it_was_typed(form: PlanForm, herd: Herd) -> None:
+    herd.sign("25-0112A", 0.5, target_typed="5/8 lb")
+    form.edit(None)
+    mass = form.groups[0].rate.mass
+    assert mass.text() == "5/8 lb"
+    assert mass.value() == pytest.approx(10 * OZ_G)
+
+
 def test_a_new_plan_begins_with_the_weight_that_was_signed(form: PlanForm, herd: Herd) -> None:
     assert form.groups[0].rate.mass.text() == "10 oz"
     signed = herd.sign("25-0112A", 0.5)

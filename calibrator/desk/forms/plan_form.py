@@ -26,7 +26,7 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.desk.widgets.fold import Fold
 from calibrator.desk.widgets.name_choice import NameChoice
-from calibrator.model import Plan, PlanGroup, Scoop, UnitSystem, Vessel, new_id
+from calibrator.model import Plan, PlanGroup, Scoop, UnitSystem, Vessel, WeighIn, new_id
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import Powder
 from calibrator.units import Kind, show_both
@@ -195,11 +195,18 @@ class PlanForm(QWidget):
         except CannotCompute:
             return None
 
-    def _signed_g(self) -> float | None:
-        """The powder of a feeding that the newest line of the lot in use was drawn for."""
+    def _load_new(self, editor: GroupEditor) -> None:
+        """A new group begins with the powder of a feeding that the newest line of the lot in use was drawn for, as it
+        was typed at the weigh-in.
+        """
         farm = self.desk.farm
         known = standing(self.desk.records, farm).in_use if farm else None
-        return known.marks[-1].target_mass_g if known and known.marks else None
+        if known is None or known.sign_off is None or not known.marks:
+            editor.load(None)
+            return
+        signed_g = known.marks[-1].target_mass_g
+        editor.load(None, signed_g)
+        editor.rate.mass.set_value(signed_g, self.desk.records.find(WeighIn, known.sign_off.weigh_in_id).target_typed)
 
     def _show_groups(self, groups: tuple[PlanGroup | None, ...]) -> None:
         for editor in list(self.groups):
@@ -214,7 +221,10 @@ class PlanForm(QWidget):
 
     def _place_group(self, group: PlanGroup | None) -> GroupEditor:
         editor = GroupEditor(self.desk)
-        editor.load(group, self._signed_g() if group is None else None)
+        if group is None:
+            self._load_new(editor)
+        else:
+            editor.load(group)
         editor.edited.connect(self._typed)
         editor.calves.counted.connect(self._suggest_range)
         editor.remove_wanted.connect(self._remove_group)
