@@ -91,10 +91,15 @@ class CheckPanel(QWidget):
         lot = self._now.powder.lot
         self.no_lot.setVisible(lot is None)
         self.lot.setVisible(lot is not None)
-        if lot is not None:
-            self.lot.setText(self._lot_words(lot))
+        self._head()
         self.batch_form.show_farm(self._now)
         self.work_out()
+
+    def _head(self) -> None:
+        """Name the lot that is told of: over what was kept stays the lot that it was kept for."""
+        lot = self._now.powder.lot if self._now else None
+        if lot is not None and not self._shows_kept:
+            self.lot.setText(self._lot_words(lot))
 
     def _read_of(self, standing: Standing, farm: Farm) -> None:
         """What checks of the chosen lot rest on, read only where another lot or another weigh-in counts."""
@@ -132,6 +137,7 @@ class CheckPanel(QWidget):
         self._found = work_out(batch, [] if unread else readings, aim, self._tools, at, corrected=self._corrected)
         self._shows_kept = self._shows_kept and not (readings or unread)
         if not self._shows_kept:
+            self._head()
             self.verdict.show_findings(self._found, batch, self.desk.system, self._stale(readings, self._tools))
             self.verdict.show_unread(unread)
         lot_known = self._now is not None and self._now.powder.lot is not None

@@ -195,3 +195,18 @@ def test_a_check_in_plain_water_that_was_made_that_day_is_ordered_no_more(
     panel.keep()
     assert "Add nothing before both agree" in panel.verdict.kept.text()
     assert panel.verdict.correction.text().startswith("Only once both agree: ")
+
+
+def test_what_was_kept_stays_under_the_lot_that_it_was_kept_for(
+    qtbot: QtBot, sure: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    panel = sure.check
+    type_in(qtbot, panel.readings.first.line, "9.5 9.5 9.5")
+    panel.keep()
+    herd.sign("25-0303C", 0.52)
+    desk.changed.emit()
+    assert panel.verdict.kept.isVisibleTo(sure)
+    assert "25-0202B" in panel.lot.text()
+    type_in(qtbot, panel.readings.first.line, "11.5")
+    assert not panel.verdict.kept.isVisibleTo(sure)
+    assert "25-0303C" in panel.lot.text()
