@@ -120,6 +120,7 @@ class TablesPage(Page):
         `label:…` and `sheet:…` open the labels and the lot sheets of a lot, `chart:…` the wall chart of a plan.
         """
         kind, _, its_id = thing_id.partition(":")
+        self._back_to = ""  # chosen in the side bar while a print is looked at, this page is where one goes back to
         if thing_id == NEW_PLAN:
             self._begin_plan()
         elif kind in PRINTS:
