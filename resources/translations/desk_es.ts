@@ -11449,7 +11449,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>No fill to the line was weighed yet, so how the powder settles in it is not known and the line may be some percent off. Weigh at least two fills to it, or go on without?</source>
-        <translation>Aún no se pesó ninguna llenada hasta la línea: no se sabe cómo se asienta el polvo y la línea puede fallar por unos puntos. ¿Pesar al menos dos llenadas hasta ella, o seguir sin ellas?</translation>
+        <translation>Aún no se pesó ninguna llenada hasta la línea: no se sabe cómo se asienta el polvo y la línea puede errar unos puntos porcentuales. ¿Pesar al menos dos llenadas hasta ella, o seguir sin ellas?</translation>
     </message>
     <message>
         <source>A feeding weighs {mean}, surely {low} to {high}. Tolerance: {from_mass} to {to_mass} ({target} ± {share}).</source>
