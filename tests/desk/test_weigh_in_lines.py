@@ -146,3 +146,21 @@ def test_a_mixed_number_is_not_broken(guide: Guide, step: StepMark) -> None:
     guide.set(target_mass_g=510.0, target_typed="18 oz")
     step.show_guide(guide)
     assert "1\u00a011/16\u00a0in" in step._where.text()
+
+
+def test_where_the_old_line_is_right_keeping_it_is_what_is_offered(guide: Guide, step: StepMark, desk: Desk) -> None:
+    assert desk.farm is not None
+    assert guide.findings.line is not None
+    guide.set(old_line_mm=guide.findings.line.down_wall_mm, old_line_typed="")
+    step.show_guide(guide)
+    assert (step._as_proposed.property("kind"), step._keep_old.property("kind")) == ("main", "")
+    assert step.first_field() is step._as_proposed
+    desk.records.keep(replace(desk.farm, tolerance_share=0.08))
+    guide.refresh()
+    assert guide.findings.old is not None
+    assert guide.findings.old.verdict is OldLineVerdict.KEEP
+    step.show_guide(guide)
+    assert (step._as_proposed.property("kind"), step._keep_old.property("kind")) == ("", "main")
+    assert step.first_field() is step._keep_old
+    assert "leave it" in step.hands.text()
+    assert "Wipe out" not in step.hands.text()

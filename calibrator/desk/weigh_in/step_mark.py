@@ -12,7 +12,7 @@ from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.desk.how.view import how_button
-from calibrator.desk.parts import button, card, column, label, row, set_tone
+from calibrator.desk.parts import button, card, column, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in import words
@@ -22,6 +22,7 @@ from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
 from calibrator.model import UnitSystem
 from calibrator.science.errors import CannotCompute
+from calibrator.science.mark import OldLineVerdict
 from calibrator.units import Kind, Quantity
 
 translate = QCoreApplication.translate
@@ -79,13 +80,16 @@ class StepMark(StepView):
         self._drawing.set_shape(guide.scoop.shape if guide.scoop else None)
         proposed = units.on_line_step(found.line.down_wall_mm, system) if found.line else None
         wiped = guide.line_to_wipe_mm
-        self.hands.setText(_hands(wiped is not None))
+        stays = _may_stay(guide)
+        self.hands.setText(_stays() if stays else _hands(wiped is not None))
         self._drawing.set_lines(w.drawn_line_mm if w.drawn_line_mm is not None else proposed, wiped)
         full = found.line.full_scoops if found.line else 0
         self._drawing.set_before(self.tr("full scoops first: {count}").format(count=full) if full else "")
         self._show_proposal(guide)
         self._show_old(guide)
         self._keep_old.setVisible(w.old_line_mm is not None)
+        for one, lit in ((self._as_proposed, not stays), (self._keep_old, stays)):
+            set_style_property(one, "kind", "main" if lit else "")
         drawn = w.drawn_line_mm
         self._drawn.setVisible(drawn is not None)
         if drawn is not None:
@@ -95,6 +99,8 @@ class StepMark(StepView):
             self._field.set_kept(drawn, w.drawn_line_typed)
 
     def first_field(self) -> QWidget:
+        if self.guide is not None and _may_stay(self.guide):
+            return self._keep_old
         return self._as_proposed if self._as_proposed.isEnabled() else self._field
 
     def pending(self) -> str:
@@ -180,6 +186,17 @@ class StepMark(StepView):
         self.desk.attempt(lambda: guide.set(drawn_line_mm=quantity.value, drawn_line_typed=quantity.typed))
         if guide.weigh_in.drawn_line_mm is not None and guide.weigh_in.drawn_line_mm != before:
             self.ready.emit()
+
+
+def _may_stay(guide: Guide) -> bool:
+    """Whether the old line was found right for this lot, and no other was drawn."""
+    old, w = guide.findings.old, guide.weigh_in
+    found = old is not None and old.verdict is OldLineVerdict.KEEP
+    return found and w.old_line_mm is not None and w.drawn_line_mm in (None, w.old_line_mm)
+
+
+def _stays() -> str:
+    return translate("StepMark", "The old line is right for this lot too: leave it, and press Keep the old line.")
 
 
 def _hands(wipe: bool) -> str:
