@@ -9043,6 +9043,10 @@ Last kept: {mass}</source>
         <translation>La línea sí está ahí</translation>
     </message>
     <message>
+        <source>The old line is right for this lot too: leave it, and press Keep the old line.</source>
+        <translation>La línea anterior también sirve para este lote: déjela y oprima Conservar la anterior.</translation>
+    </message>
+    <message>
         <source>Measure from the rim down along the wall and draw the line all round, at eye level.</source>
         <translation>Mida desde el borde hacia abajo por la pared y dibuje la línea alrededor, a la altura de los ojos.</translation>
     </message>
