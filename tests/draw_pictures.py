@@ -16,7 +16,7 @@ SCREENS = {
     "weigh_in_level_fills": "weigh_in-3-level_fills",
     "weigh_in_mark": "weigh_in-4-mark",
     "tables": "tables",
-    "mix_check": "mix_check",
+    "mix_check": "mix_check-thin",
     "season": "season",
 }
 

@@ -9,6 +9,7 @@ from tempfile import TemporaryDirectory
 from typing import cast
 
 from PySide6.QtCore import QCoreApplication, QItemSelectionModel
+from PySide6.QtTest import QTest
 
 from calibrator.desk.bring_in.dialog import BringInDialog
 from calibrator.desk.bring_in.orders import DayOrder
@@ -43,6 +44,7 @@ from calibrator.records import RecordsUnreachable
 from calibrator.records.server import FoundThere
 from calibrator.records.tables import SCHEMA
 
+THIN_DROPS = "10.4 10.6 10.4"
 AWAY = "postgresql://feeder@dairy-office:5433/calibrator"
 
 TWO_ROWS = QItemSelectionModel.SelectionFlag.Select | QItemSelectionModel.SelectionFlag.Rows
@@ -194,6 +196,11 @@ def _mix_check(window: Window) -> Iterator[str]:
         page.tabs.setCurrentIndex(place)
         yield "mix_check" if place == 0 else f"mix_check-{place}"
     page.tabs.setCurrentIndex(0)
+    check = page.check
+    for field, text in ((check.readings.first, THIN_DROPS), (check.readings.mix, "105 °F")):
+        QTest.keyClicks(field.line, text)
+    yield "mix_check-thin"
+    check.clear()
 
 
 def _season(window: Window) -> Iterator[str]:
