@@ -159,8 +159,8 @@ def count(hand: Hand) -> Count:
     running = QApplication.instance()
     assert isinstance(running, QObject)
     timers = [one for owner in (running, *windows) for one in owner.findChildren(QTimer)]
-    # A field may have a timer that rests; there are as many as there are things to show. What must not grow ticks.
-    ticking = sum(one.isActive() for one in timers)
+    # Timers that rest, or run once and rest, grow with what there is to show. What must not grow ticks on.
+    ticking = sum(one.isActive() and not one.isSingleShot() for one in timers)
     return Count(memory_mb(), len(windows), ticking, len(QApplication.allWidgets()))
 
 
