@@ -92,9 +92,9 @@ def spend(hours: float, seed: int, folder: Path) -> Day:
         while clock.now < end:
             hand.act(JOBS)
             if clock.now >= due:
-                counts.append(count(hand))
+                counts.append(_counted_anew(opener, hand))
                 due = clock.now + timedelta(hours=1)
-        counts.append(count(hand))
+        counts.append(_counted_anew(opener, hand))
     done = dict(sorted(hand.done.items()))
     return Day(sum(done.values()), done, tuple(counts), tuple(errors))
 
@@ -135,6 +135,13 @@ def _opened(folder: Path, rng: random.Random, clock: Clock) -> app.Opener:
     opener = app.Opener(running, answers, str(file), Settings())
     opener.open()
     return opener
+
+
+def _counted_anew(opener: app.Opener, hand: Hand) -> Count:
+    """Count in a window just made: in one that was worked in, forms and pages stand that were made when needed."""
+    opener._speak_now()
+    settle()
+    return count(hand)
 
 
 def _window(opener: app.Opener) -> Window:
