@@ -12,13 +12,13 @@ RIGHT = int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
 
 
 class HeadedModel(QAbstractTableModel):
-    """Subclasses give `headings`, and `figures`: the columns whose cells stand at the right."""
+    """Subclasses name their columns in `headings`, and in `figures` those whose cells stand at the right."""
 
     figures: Collection[int] = ()
 
     def headings(self) -> Sequence[str]:
-        """A name for each column."""
-        raise NotImplementedError
+        """A name for each column; without names of their own they are numbered, as Qt does it."""
+        return [str(column + 1) for column in range(self.columnCount())]
 
     def side(self, column: int) -> int:
         """Where the cells of a column stand, and its name over them."""
