@@ -1,9 +1,9 @@
-"""Answers in place of dialogs, and a clock that stands still."""
+"""Answers in place of dialogs, a clock that stands still, and one that goes on."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 from calibrator.desk.ask import Ask
@@ -48,3 +48,14 @@ class Answers(Ask):
 
 def at_noon() -> datetime:
     return datetime(2026, 3, 2, 12, 0, tzinfo=UTC)
+
+
+class Onward:
+    """A clock that is a second further with every look, so that what is kept later is later."""
+
+    def __init__(self, at: datetime) -> None:
+        self.at = at
+
+    def __call__(self) -> datetime:
+        self.at += timedelta(seconds=1)
+        return self.at

@@ -9,11 +9,13 @@ from pathlib import Path
 import pytest
 from answers import Answers, at_noon
 from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
 
 from calibrator.desk import app, busy, watch
 from calibrator.desk.context import Desk
 from calibrator.desk.theme import Theme
 from calibrator.desk.tongues import Tongue
+from calibrator.desk.window import Window
 from calibrator.model import Cylinder, Farm, Lot, Scale, Scoop, new_id
 from calibrator.records import Records
 
@@ -90,3 +92,15 @@ def desk(qapp: QApplication, records: Records, answers: Answers) -> Desk:
     )
     records.keep(Lot(id=new_id(), farm_id=farm.id, lot_number="25-0302A", product="20-20 replacer"))
     return Desk(records, answers, clock=at_noon)
+
+
+@pytest.fixture
+def window(qtbot: QtBot, desk: Desk) -> Iterator[Window]:
+    """The program's window on that farm."""
+    shown = Window(desk)
+    qtbot.addWidget(shown)
+    shown.show()
+    qtbot.waitExposed(shown)
+    yield shown
+    shown._closing = True  # whatever a test left typed
+    shown.close()

@@ -8,10 +8,10 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
-from datetime import datetime, timedelta
+from datetime import timedelta
 
 import pytest
-from answers import Answers
+from answers import Answers, Onward
 from herd import FIRST_DAY, OZ_G, Herd, group
 from keys import MOST_TABS, focus, tab_to
 from PySide6.QtCore import QPoint, Qt
@@ -46,17 +46,6 @@ from calibrator.units import Kind, read
 CONTROL = Qt.KeyboardModifier.ControlModifier
 
 
-class Clock:
-    """A second onward with every look, so that what is kept later is later."""
-
-    def __init__(self) -> None:
-        self.at = FIRST_DAY + timedelta(days=30)
-
-    def __call__(self) -> datetime:
-        self.at += timedelta(seconds=1)
-        return self.at
-
-
 @pytest.fixture
 def herd(records: Records) -> Herd:
     made = Herd(records)
@@ -82,7 +71,7 @@ def herd(records: Records) -> Herd:
 @pytest.fixture
 def window(qtbot: QtBot, qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> Iterator[Window]:
     the_theme()
-    desk = Desk(records, answers, clock=Clock())
+    desk = Desk(records, answers, clock=Onward(FIRST_DAY + timedelta(days=30)))
     desk.initials = "AB"
     shown = Window(desk)
     qtbot.addWidget(shown)

@@ -5,7 +5,6 @@ from __future__ import annotations
 import subprocess
 import sys
 import textwrap
-from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
 
@@ -25,17 +24,6 @@ from calibrator.model import FillWay, Lot, Scoop, Step, UnitSystem, WeighIn, new
 from calibrator.records import Records
 
 LEVEL = ("11.6", "11.7", "11.8", "11.6 oz", "11.7", "0 lb 11.6 oz", "11.8", "11.7")
-
-
-@pytest.fixture
-def window(qtbot: QtBot, desk: Desk) -> Iterator[Window]:
-    shown = Window(desk)
-    qtbot.addWidget(shown)
-    shown.show()
-    qtbot.waitExposed(shown)
-    yield shown
-    shown._closing = True  # whatever a test left typed
-    shown.close()
 
 
 def lot_of(desk: Desk) -> Lot:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import replace
 
 import pytest
@@ -10,9 +9,7 @@ from answers import Answers
 from PySide6.QtCore import QPoint, QRect, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
-from pytestqt.qtbot import QtBot
 
-from calibrator.desk.context import Desk
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.weigh_in.fill_table import WEIGHT
 from calibrator.desk.weigh_in.findings_panel import ToMarkPanel
@@ -25,17 +22,6 @@ from calibrator.model import FillWay, Lot, Scale, Scoop, Step
 from calibrator.science.plausible import over_level
 
 LEVEL = ("11.6", "11.7", "11.8", "11.6", "11.7", "11.6", "11.8", "11.7")
-
-
-@pytest.fixture
-def window(qtbot: QtBot, desk: Desk) -> Iterator[Window]:
-    shown = Window(desk)
-    qtbot.addWidget(shown)
-    shown.show()
-    qtbot.waitExposed(shown)
-    yield shown
-    shown._closing = True  # whatever a test left typed
-    shown.close()
 
 
 def opened(window: Window, step: Step, way: FillWay = FillWay.LEVEL) -> tuple[WeighInPage, StepFills]:

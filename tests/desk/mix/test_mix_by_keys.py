@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from datetime import datetime, timedelta
 
 import pytest
-from answers import Answers
+from answers import Answers, Onward
 from herd import FIRST_DAY, GAL_ML, OZ_G, Herd, group
 from keys import focus, tab_to
 from PySide6.QtCore import Qt
@@ -24,17 +24,6 @@ from calibrator.records import Records
 ALT, CONTROL = Qt.KeyboardModifier.AltModifier, Qt.KeyboardModifier.ControlModifier
 
 
-class Clock:
-    """Goes a minute onward with every look, so that what is kept later is later."""
-
-    def __init__(self) -> None:
-        self.at = FIRST_DAY + timedelta(days=30)
-
-    def __call__(self) -> datetime:
-        self.at += timedelta(seconds=1)
-        return self.at
-
-
 @pytest.fixture
 def herd(records: Records) -> Herd:
     made = Herd(records)
@@ -49,7 +38,7 @@ def herd(records: Records) -> Herd:
 def window(qtbot: QtBot, qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> Iterator[Window]:
     if qapp.property("tokens") is None:
         Theme(qapp)
-    desk = Desk(records, answers, clock=Clock())
+    desk = Desk(records, answers, clock=Onward(FIRST_DAY + timedelta(days=30)))
     desk.initials = "AB"
     shown = Window(desk)
     qtbot.addWidget(shown)
