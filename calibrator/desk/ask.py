@@ -18,11 +18,10 @@ from PySide6.QtWidgets import (
     QFileDialog,
     QLineEdit,
     QMessageBox,
-    QVBoxLayout,
     QWidget,
 )
 
-from calibrator.desk.parts import label
+from calibrator.desk.parts import framed, label
 from calibrator.desk.plain_text import on_screen
 
 _held: set[QDialog] = set()  # questions with no window beneath them
@@ -114,7 +113,7 @@ class _ReasonDialog(QDialog):
         self._line.textChanged.connect(self._allow)
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
-        layout = QVBoxLayout(self)
+        layout = framed(self)
         for widget in (asked, self._line, buttons):
             layout.addWidget(widget)
         self.setMinimumWidth(420)

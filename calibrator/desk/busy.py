@@ -11,10 +11,10 @@ from typing import Any, TypeVar
 
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QCloseEvent
-from PySide6.QtWidgets import QDialog, QVBoxLayout
+from PySide6.QtWidgets import QDialog
 
 from calibrator.desk.background import Background
-from calibrator.desk.parts import button, label, row
+from calibrator.desk.parts import button, framed, label, row
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.share_bar import ShareBar
 from calibrator.model.underway import Underway
@@ -113,7 +113,7 @@ class Sign(QDialog):
         self.bar.setFocus()  # Enter, pressed once too often, ends nothing
         self.end_button = button(self.tr("Stop"), self.reject)
         self.end_button.setAutoDefault(False)
-        body = QVBoxLayout(self)
+        body = framed(self)
         body.setSpacing(2 * SPACE)
         body.addWidget(label(what, "heading"))
         body.addWidget(self.bar)

@@ -7,12 +7,12 @@ from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QButtonGroup, QCheckBox, QDialog, QRadioButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QButtonGroup, QCheckBox, QDialog, QRadioButton, QWidget
 
 from calibrator.desk import season_tables
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
-from calibrator.desk.parts import button, label, row
+from calibrator.desk.parts import button, framed, label, row
 from calibrator.desk.season_tables import season_sheets
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.table_headings import sheets_in_words
@@ -101,7 +101,7 @@ class ExportDialog(QDialog):
             "and trials, struck-out ones too. Units stand in the headings; masses are grams."
         )
         cancel = button(self.tr("Cancel"), self.close)
-        body = QVBoxLayout(self)
+        body = framed(self)
         body.setSpacing(SPACE)
         body.addWidget(label(told))
         if count_sign_offs(self.desk.records, self._farm.id) > season_tables.MOST_BUDGETS:

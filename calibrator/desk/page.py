@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
 from calibrator.desk.context import Desk
-from calibrator.desk.parts import label, row
+from calibrator.desk.parts import framed, label, row
 from calibrator.desk.theme import SPACE
 
 
@@ -22,8 +22,7 @@ class Page(QWidget):
         super().__init__()
         self.desk = desk
         self.title = label(title, "title")
-        self.body = QVBoxLayout(self)
-        self.body.setContentsMargins(3 * SPACE, 2 * SPACE, 3 * SPACE, 2 * SPACE)
+        self.body = framed(self)
         self.body.setSpacing(int(1.5 * SPACE))
         self.body.addWidget(self.title)
 

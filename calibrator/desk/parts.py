@@ -25,6 +25,8 @@ from calibrator.desk.plain_text import LONGEST_LINE, LONGEST_TEXT, LONGEST_TITLE
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.stray_keys import SteadyButton
 
+ROW_PX = 32  # of a table: every table of the program has the same air
+
 LabelKind = Literal["", "title", "heading", "figure", "quiet", "caution", "tag"]
 Tone = Literal["", "good", "warn", "bad"]
 
@@ -149,6 +151,7 @@ def show_as_rows(table: QTableView, model: QAbstractItemModel, name: str) -> Non
     table.setWordWrap(False)
     table.setTabKeyNavigation(False)
     table.verticalHeader().hide()
+    table.verticalHeader().setDefaultSectionSize(ROW_PX)
     header = table.horizontalHeader()
     header.setHighlightSections(False)
     header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
@@ -172,6 +175,13 @@ def scrolled(inner: QWidget) -> QScrollArea:
     area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
     area.setWidget(inner)
     return area
+
+
+def framed(window: QWidget) -> QVBoxLayout:
+    """The layout of a page or a dialog: the same air along the edges of all of them."""
+    body = QVBoxLayout(window)
+    body.setContentsMargins(3 * SPACE, 2 * SPACE, 3 * SPACE, 2 * SPACE)
+    return body
 
 
 def clear(layout: QLayout) -> None:

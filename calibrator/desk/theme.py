@@ -32,6 +32,7 @@ class Tokens:
     text: str
     quiet: str
     action: str
+    action_deep: str
     on_action: str
     action_soft: str
     mark: str
@@ -53,6 +54,7 @@ LIGHT = Tokens(
     text="#1F2426",
     quiet="#5B6163",
     action="#0E5A6B",
+    action_deep="#0A4451",
     on_action="#FFFFFF",
     action_soft="#DCECEF",
     mark="#A8480A",
@@ -73,6 +75,7 @@ DARK = Tokens(
     text="#ECEAE4",
     quiet="#A9B1B3",
     action="#7CCBDD",
+    action_deep="#A3DFEC",
     on_action="#0A2026",
     action_soft="#1E3A42",
     mark="#FFA45C",

@@ -86,7 +86,8 @@ def test_words_are_read_on_their_tinted_cards(tokens: Tokens) -> None:
         soft = getattr(tokens, f"{tone}_soft")
         for words in (tone, "text", "quiet"):
             assert contrast(getattr(tokens, words), soft) >= AA_TEXT, (words, tone)
-    assert contrast(tokens.on_action, tokens.action) >= AA_TEXT
+    for button in (tokens.action, tokens.action_deep):
+        assert contrast(tokens.on_action, button) >= AA_TEXT
     assert contrast(tokens.ground, tokens.text) >= AA_TEXT
 
 

@@ -239,7 +239,7 @@ class ColumnsStep(QWidget):
         columns.setLayout(self._grid)
         holder = QWidget()
         both = QVBoxLayout(holder)
-        both.setContentsMargins(0, 0, SPACE, 0)
+        both.setContentsMargins(0, 0, 0, 0)
         both.setSpacing(SPACE)
         both.addWidget(card(columns))
         both.addWidget(card(label(self.tr("The file as a whole"), "heading"), self._weighing, self._foot()))

@@ -7,7 +7,7 @@ from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import QCoreApplication, Qt
-from PySide6.QtWidgets import QDialog, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QStackedWidget, QWidget
 
 from calibrator.desk.bring_in.columns_step import ColumnsStep
 from calibrator.desk.bring_in.outcome_step import OutcomeStep
@@ -15,7 +15,7 @@ from calibrator.desk.bring_in.table_step import TableStep
 from calibrator.desk.bring_in.work import Bringing
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
-from calibrator.desk.parts import button, label, row
+from calibrator.desk.parts import button, framed, label, row
 from calibrator.desk.theme import SPACE
 
 WIDTH, HEIGHT = 980, 660
@@ -135,7 +135,7 @@ class BringInDialog(QDialog):
         return self.tr("3 of 3: this is what it comes to. Nothing is added yet.")
 
     def _lay_out(self) -> None:
-        body = QVBoxLayout(self)
+        body = framed(self)
         body.setSpacing(SPACE)
         body.addLayout(row(self.file, None))
         body.addWidget(self.step)

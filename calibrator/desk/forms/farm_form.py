@@ -112,10 +112,10 @@ class FarmForm(QWidget):
         frame.setMaximumWidth(WIDEST)
         inner = QWidget()
         inside = column(frame, self.hot_water, self.languages, self.history, None, spacing=2 * SPACE)
-        inside.setContentsMargins(0, 0, SPACE, 0)
+        inside.setContentsMargins(0, 0, 0, 0)
         inner.setLayout(inside)
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(0, 2 * SPACE, 0, 0)
+        layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
         layout.addWidget(scrolled(inner))
 
     def _litres(self, step: float) -> str:

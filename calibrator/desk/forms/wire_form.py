@@ -99,11 +99,11 @@ class WireForm(QWidget):
             None,
             spacing=2 * SPACE,
         )
-        inside.setContentsMargins(0, 0, SPACE, 0)
+        inside.setContentsMargins(0, 0, 0, 0)
         inner.setLayout(inside)
         inner.setMaximumWidth(WIDEST)
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(0, 2 * SPACE, 0, 0)
+        layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
         layout.addWidget(scrolled(inner))
 
     def _try(self) -> None:

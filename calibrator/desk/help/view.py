@@ -61,6 +61,7 @@ def all_handiwork(works: tuple[Handiwork, ...]) -> QWidget:
     """Every job, one under another."""
     inner = QWidget()
     body = QVBoxLayout(inner)
+    body.setContentsMargins(0, int(1.5 * SPACE), 0, 2 * SPACE)
     body.setSpacing(3 * SPACE)
     for work in works:
         body.addWidget(handiwork(work))

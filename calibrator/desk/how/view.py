@@ -22,7 +22,8 @@ class HowDialog(ReadingDialog):
     def __init__(self, workings: tuple[Working, ...], parent: QWidget | None) -> None:
         inner = QWidget()
         body = QVBoxLayout(inner)
-        body.setSpacing(2 * SPACE)
+        body.setContentsMargins(0, 0, 0, 0)
+        body.setSpacing(3 * SPACE)
         for working in workings:
             body.addWidget(_working(working))
         body.addStretch(1)

@@ -5,13 +5,13 @@ from __future__ import annotations
 from pathlib import Path
 
 from PySide6.QtCore import QModelIndex, Qt
-from PySide6.QtWidgets import QDialog, QHeaderView, QTableView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QHeaderView, QTableView, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.lot_history.model import WHAT, LotHistoryModel, Row, history_file, rows_of
 from calibrator.desk.lot_history.words import Speaker, topic_words
-from calibrator.desk.parts import button, label, row, show_as_rows
+from calibrator.desk.parts import button, framed, label, row, show_as_rows
 from calibrator.desk.scoop_names import scoop_title
 from calibrator.desk.table_headings import in_words as headings_in_words
 from calibrator.desk.theme import SPACE
@@ -23,7 +23,7 @@ from calibrator.records.errors import TableNotWritten
 from calibrator.records.lot_history import Topic, lot_history
 from calibrator.records.table_file import CsvStyle, write_csv
 
-WIDTH, HEIGHT, ROW_HIGH, WIDEST_PX = 940, 620, 32, 220
+WIDTH, HEIGHT, WIDEST_PX = 940, 620, 220
 
 
 class LotHistoryDialog(QDialog):
@@ -94,7 +94,6 @@ class LotHistoryDialog(QDialog):
     def _lay_out(self) -> None:
         show_as_rows(self.table, self.model, self.tr("All that was kept of this lot, newest first"))
         self.table.setTextElideMode(Qt.TextElideMode.ElideRight)
-        self.table.verticalHeader().setDefaultSectionSize(ROW_HIGH)
         header = self.table.horizontalHeader()
         header.setResizeContentsPrecision(100)  # rows looked at for the width; all of them would take long
         header.setMaximumSectionSize(WIDEST_PX)
@@ -108,7 +107,7 @@ class LotHistoryDialog(QDialog):
         self.told.setMinimumWidth(1)  # an endless name is no reason for a wider window
         self.told.setMinimumHeight(3 * self.told.fontMetrics().lineSpacing())
         self.told.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
-        body = QVBoxLayout(self)
+        body = framed(self)
         body.setSpacing(SPACE)
         body.addLayout(row(caption, self.kinds, self.count, None))
         body.addWidget(self.table, 1)

@@ -335,7 +335,7 @@ class BagPanel(QWidget):
     def _lay_out(self) -> None:
         left = QWidget()
         inside = QVBoxLayout(left)
-        inside.setContentsMargins(0, 0, SPACE // 2, 0)
+        inside.setContentsMargins(0, 0, 0, 0)
         pairs = [row(*pair, spacing=int(1.5 * SPACE)) for pair in ((self.since, self.bags), (self.bag, self.target))]
         keep_room(self.suggest_button)
         inside.addWidget(
@@ -347,7 +347,7 @@ class BagPanel(QWidget):
         self.card = card(self.verdict, self.told, self.days)
         right = QWidget()
         beside = QVBoxLayout(right)
-        beside.setContentsMargins(0, 0, SPACE // 2, 0)
+        beside.setContentsMargins(0, 0, 0, 0)
         beside.setSpacing(int(1.5 * SPACE))
         beside.addWidget(self.card)
         beside.addWidget(card(label(self.tr("Counts so far"), "heading"), self._list))

@@ -269,7 +269,7 @@ class CheckPanel(QWidget):
         )
         left = QWidget()
         inside = QVBoxLayout(left)
-        inside.setContentsMargins(0, 0, SPACE // 2, 0)
+        inside.setContentsMargins(0, 0, 0, 0)
         inside.setSpacing(int(1.5 * SPACE))
         inside.addWidget(card(row(self.no_tools, None), self.readings, self.note))
         inside.addWidget(card(label(self.tr("The batch"), "heading"), self.occasion, self.batch_form))

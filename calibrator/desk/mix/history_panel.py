@@ -228,7 +228,6 @@ class HistoryPanel(QWidget):
         show_as_rows(table, self.model, self.tr("Checks of the mix and counts of bags, newest first"))
         table.setAlternatingRowColors(True)
         table.setMinimumHeight(TABLE_HEIGHT)
-        table.verticalHeader().setDefaultSectionSize(32)
         header = table.horizontalHeader()
         header.setStretchLastSection(True)
         table.selectionModel().currentRowChanged.connect(self._row_chosen)

@@ -234,7 +234,7 @@ class ToolChecks(QWidget):
     def _scrolled_cards(self) -> QWidget:
         inner = QWidget()
         cards = QHBoxLayout(inner)
-        cards.setContentsMargins(0, 0, SPACE // 2, 0)
+        cards.setContentsMargins(0, 0, 0, 0)
         cards.setSpacing(2 * SPACE)
         for column_cards in ((self.water_card, self.ice_card, self.jug_card, self.found_card), (self.known_card,)):
             holder = QVBoxLayout()

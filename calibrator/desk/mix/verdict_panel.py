@@ -59,7 +59,7 @@ class VerdictPanel(QWidget):
         self.way_card = card(self.warm, self.doubts, self.way, self.basis, row(self.how, None))
         self.troubles = label("", "caution")
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(0, 0, SPACE // 2, 0)
+        layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(int(1.5 * SPACE))
         for widget in (self.verdict_card, self.correction_card, self.troubles):
             layout.addWidget(widget)

@@ -10,7 +10,7 @@ from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.fields import Captioned
-from calibrator.desk.parts import button, clear, column, label, row, scrolled
+from calibrator.desk.parts import button, clear, column, framed, label, row, scrolled
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE, tokens
@@ -212,7 +212,7 @@ class FarmsDialog(QDialog):
         self.panel = FarmsPanel(desk)
         self.panel.reload()
         self.close_button = button(self.tr("Close"), self.close, "main")
-        layout = QVBoxLayout(self)
+        layout = framed(self)
         layout.addWidget(scrolled(self.panel), 1)
         layout.addLayout(row(None, self.close_button))
         self.resize(WIDTH, HEIGHT)

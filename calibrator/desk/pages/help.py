@@ -29,6 +29,7 @@ class HelpPage(Page):
 def _words() -> QWidget:
     inner = QWidget()
     grid = QGridLayout(inner)
+    grid.setContentsMargins(0, int(1.5 * SPACE), 0, 2 * SPACE)
     grid.setHorizontalSpacing(3 * SPACE)
     grid.setVerticalSpacing(int(1.5 * SPACE))
     grid.setColumnStretch(1, 1)

@@ -5,7 +5,6 @@ from __future__ import annotations
 from PySide6.QtWidgets import (
     QFrame,
     QGridLayout,
-    QHeaderView,
     QLayout,
     QSizePolicy,
     QTableView,
@@ -22,7 +21,7 @@ from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
 from calibrator.desk.money import price_text
 from calibrator.desk.pages.fills_table import FillsModel
-from calibrator.desk.parts import clear, column, label, row, scrolled, set_tone
+from calibrator.desk.parts import clear, column, label, row, scrolled, set_tone, show_as_rows
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.standing import LotStanding, LotState
 from calibrator.desk.theme import SPACE
@@ -55,13 +54,8 @@ class LotDetail(QFrame):
         self.history = HistoryList(desk)
         self.fills_model = FillsModel(self)
         self.fills = QTableView()
-        self.fills.setModel(self.fills_model)
-        self.fills.verticalHeader().hide()
-        self.fills.setShowGrid(False)
-        self.fills.setAccessibleName(self.tr("Fills of this lot"))
-        self.fills.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
+        show_as_rows(self.fills, self.fills_model, self.tr("Fills of this lot"))
         self.fills.horizontalHeader().setStretchLastSection(True)
-        self.fills.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.tabs = QTabWidget()
         self.tabs.setAccessibleName(self.tr("Parts of the lot"))
         self.tabs.addTab(_page(self._blocks, self.standing_words, row(self.how, None)), self.tr("Signed off"))

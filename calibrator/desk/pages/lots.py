@@ -19,7 +19,6 @@ from calibrator.desk.pages.lots_filter import LotsFilter, LotsFilterBoxes
 from calibrator.desk.pages.lots_table import LOT_ROLE, LotsModel
 from calibrator.desk.parts import button, card, column, label, row, scrolled, show_as_rows
 from calibrator.desk.standing import LotStanding, LotState, Standing, standing
-from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.later import Later
 from calibrator.model import Farm, Lot, Scoop
 
@@ -202,7 +201,7 @@ class LotsPage(Page):
         self._form_heading = label("", "heading")
         inner = QWidget()
         inside = column(card(self._form_heading, self._form), None)
-        inside.setContentsMargins(0, 0, SPACE, 0)
+        inside.setContentsMargins(0, 0, 0, 0)
         inner.setLayout(inside)
         part = QWidget()
         self._form_area = scrolled(inner)

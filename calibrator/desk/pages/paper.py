@@ -293,7 +293,7 @@ class PaperPanel(QWidget):
     def _lay_out(self) -> None:
         side = QWidget()
         body = QVBoxLayout(side)
-        body.setContentsMargins(0, 0, SPACE, 0)
+        body.setContentsMargins(0, 0, 0, 0)
         body.setSpacing(int(1.5 * SPACE))
         for widget in (self.heading, self.choice, self.trouble):
             body.addWidget(widget)

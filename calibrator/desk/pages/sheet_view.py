@@ -97,7 +97,7 @@ class SheetView(QWidget):
         self._dress_table()
         inner = QWidget()
         body = QVBoxLayout(inner)
-        body.setContentsMargins(0, 0, SPACE // 2, 0)
+        body.setContentsMargins(0, 0, 0, 0)
         body.setSpacing(int(1.5 * SPACE))
         self._lot_card, self._changes_card = self._make_lot_card(), self._make_changes_card()
         above = (

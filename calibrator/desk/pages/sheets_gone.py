@@ -6,11 +6,11 @@ from collections.abc import Sequence
 from functools import partial
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QButtonGroup, QCheckBox, QDialog, QLineEdit, QRadioButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QButtonGroup, QCheckBox, QDialog, QLineEdit, QRadioButton, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.paper_jobs import end_sheets
-from calibrator.desk.parts import button, label, row
+from calibrator.desk.parts import button, framed, label, row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.sheet_words import sheet_words
 from calibrator.desk.theme import SPACE
@@ -44,7 +44,7 @@ class SheetsGone(QDialog):
 
     def _lay_out(self) -> None:
         self.taken_down.setChecked(True)
-        layout = QVBoxLayout(self)
+        layout = framed(self)
         layout.setSpacing(SPACE)
         layout.addWidget(label(self.tr("Which of them did you see gone?"), "heading"))
         for box in self.boxes:

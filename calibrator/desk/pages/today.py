@@ -177,7 +177,7 @@ class TodayPage(Page):
         inside = row(left, column(self.spot_card, self.powder_card, None, spacing=2 * SPACE), spacing=2 * SPACE)
         inside.setStretch(0, 3)
         inside.setStretch(1, 2)
-        inside.setContentsMargins(0, 0, SPACE, 0)
+        inside.setContentsMargins(0, 0, 0, 0)
         inner.setLayout(inside)
         self.body.addWidget(scrolled(inner), 1)
 

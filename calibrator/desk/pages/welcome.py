@@ -253,7 +253,7 @@ class WelcomePage(Page):
         for part in (self.farm_step, self._scale, self._scoop, self._lot):
             inner = QWidget()
             inside = column(part, None)
-            inside.setContentsMargins(0, 0, SPACE, 0)
+            inside.setContentsMargins(0, 0, 0, 0)
             inner.setLayout(inside)
             self._stack.addWidget(scrolled(inner))
         head = QHBoxLayout()

@@ -315,7 +315,7 @@ class HappenedPanel(QWidget):
         foot.setStretch(0, 1)
         body.addLayout(foot)
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(0, SPACE, 0, 0)
+        layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
         layout.setSpacing(SPACE)
         for each in (self.finding, self.meaning):
             layout.addWidget(each)

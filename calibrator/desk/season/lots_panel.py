@@ -153,7 +153,6 @@ class LotsPanel(QWidget):
         table.setAlternatingRowColors(True)
         table.setMinimumHeight(TABLE_HEIGHT)
         table.setSortingEnabled(True)
-        table.verticalHeader().setDefaultSectionSize(32)
         header = table.horizontalHeader()
         header.setSortIndicator(-1, header.sortIndicatorOrder())
         header.setResizeContentsPrecision(40)

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableWidget, QTab
 
 from calibrator.desk.plain_text import on_screen, tip
 
-ROW_PX = 27
+ROW_PX = 28  # many rows beneath a table: a little closer than there
 
 
 class SideTable(QTableWidget):

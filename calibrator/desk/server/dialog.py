@@ -8,12 +8,12 @@ from typing import Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QCloseEvent
-from PySide6.QtWidgets import QCheckBox, QDialog, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QDialog, QLineEdit, QWidget
 
 from calibrator.desk.background import Background
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.fields import TextField, focus_on
-from calibrator.desk.parts import Tone, button, label, make_room, row, set_style_property, set_tone
+from calibrator.desk.parts import Tone, button, framed, label, make_room, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.server.work import MadeReady, make_ready
 from calibrator.desk.theme import SPACE
@@ -139,8 +139,7 @@ class ServerDialog(QDialog):
         for line, widths in ((where, (3, 1)), (who, (1, 1))):
             for place, width in enumerate(widths):
                 line.setStretch(place, width)
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(3 * SPACE, 2 * SPACE, 3 * SPACE, 2 * SPACE)
+        layout = framed(self)
         layout.setSpacing(int(1.5 * SPACE))
         layout.addWidget(label(about, "quiet"))
         for fields in (where, row(self.database), who):

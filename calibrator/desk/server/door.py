@@ -6,11 +6,11 @@ from functools import partial
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QCloseEvent
-from PySide6.QtWidgets import QDialog, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QWidget
 
 from calibrator.desk.background import Background
 from calibrator.desk.opening import open_records
-from calibrator.desk.parts import button, label, make_room, row
+from calibrator.desk.parts import button, framed, label, make_room, row
 from calibrator.desk.refusals import in_words
 from calibrator.desk.server.dialog import ServerDialog
 from calibrator.desk.theme import SPACE
@@ -102,8 +102,7 @@ class ServerDoor(QDialog):
             ),
             "quiet",
         )
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(3 * SPACE, 2 * SPACE, 3 * SPACE, 2 * SPACE)
+        layout = framed(self)
         layout.setSpacing(int(1.5 * SPACE))
         for widget in (self.heading, self.words, self.progress, self.waits):
             layout.addWidget(widget)

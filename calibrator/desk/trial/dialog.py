@@ -7,7 +7,7 @@ from functools import partial
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QCloseEvent
-from PySide6.QtWidgets import QDialog, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QListWidget, QListWidgetItem, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
@@ -17,7 +17,7 @@ from calibrator.desk.help.view import hands_button
 from calibrator.desk.how.of_trial import of_trial
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
-from calibrator.desk.parts import button, card, column, label, row, scrolled, set_style_property
+from calibrator.desk.parts import button, card, column, framed, label, row, scrolled, set_style_property
 from calibrator.desk.plain_text import LONGEST_LINE, on_screen
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
@@ -284,7 +284,7 @@ class TrialDialog(QDialog):
         close.setAutoDefault(False)
         foot = row(label(dust(), "caution"), close)
         foot.setStretch(0, 1)
-        body = QVBoxLayout(self)
+        body = framed(self)
         body.setSpacing(SPACE)
         body.addWidget(self.choice)
         acts = (self.withdraw_button, self.end_button, self.new_button)

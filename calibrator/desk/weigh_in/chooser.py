@@ -23,7 +23,7 @@ class LotChooser(QWidget):
         self._desk = desk
         self._list = QVBoxLayout()
         self._list.setSpacing(SPACE)
-        self._list.setContentsMargins(0, 0, SPACE, 0)
+        self._list.setContentsMargins(0, 0, 0, 0)
         inner = QWidget()
         inner.setLayout(self._list)
         layout = QVBoxLayout(self)

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QDialog, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QWidget
 
-from calibrator.desk.parts import button, row
+from calibrator.desk.parts import button, framed, row
 from calibrator.desk.theme import SPACE
 
 
@@ -17,7 +17,7 @@ class ReadingDialog(QDialog):
         self.setWindowTitle(title)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.close_button = button(self.tr("Close"), self.close, "main")
-        layout = QVBoxLayout(self)
+        layout = framed(self)
         layout.setSpacing(2 * SPACE)
         layout.addWidget(told, 1)
         layout.addLayout(row(None, self.close_button))
