@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable
 from typing import Literal
 
 from PySide6.QtCore import QAbstractItemModel, Qt
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFrame,
-    QGridLayout,
     QHBoxLayout,
     QHeaderView,
     QLabel,
@@ -119,26 +118,6 @@ def add_all(layout: QVBoxLayout | QHBoxLayout, items: tuple[QWidget | QLayout | 
             layout.addLayout(item)
         else:
             layout.addWidget(item)
-
-
-def form_rows(rows: Iterable[tuple[str, QWidget, str]], field_width: int) -> QWidget:
-    """Fields one under another: the caption with its key at the left, a quiet hint at the right."""
-    holder = QWidget()
-    grid = QGridLayout(holder)
-    grid.setContentsMargins(0, 0, 0, 0)
-    grid.setHorizontalSpacing(2 * SPACE)
-    grid.setVerticalSpacing(SPACE)
-    for number, (name, field, hint) in enumerate(rows):
-        caption, remark = label(name, wrap=False), label(hint, "quiet")
-        caption.setBuddy(field)
-        grid.addWidget(field, number, 1)
-        for text, at in ((caption, 0), (remark, 2)):
-            # A field has its message beneath: the words belong beside the line, not beside the middle of both.
-            text.setContentsMargins(0, SPACE, 0, 0)
-            grid.addWidget(text, number, at, Qt.AlignmentFlag.AlignTop)
-    grid.setColumnMinimumWidth(1, field_width)
-    grid.setColumnStretch(2, 1)
-    return holder
 
 
 def show_as_rows(table: QTableView, model: QAbstractItemModel, name: str) -> None:

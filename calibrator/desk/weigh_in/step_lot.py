@@ -9,9 +9,10 @@ from PySide6.QtWidgets import QLineEdit, QWidget
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.reach import ROOM_C
 from calibrator.desk.guide import Guide
-from calibrator.desk.parts import card, form_rows, label
+from calibrator.desk.parts import card, label
 from calibrator.desk.speech import day_text
 from calibrator.desk.weigh_in.step_view import StepView, show_kept
+from calibrator.desk.widgets.form_rows import form_rows
 from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import Lot, UnitSystem

@@ -7,11 +7,12 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
-from calibrator.desk.parts import button, card, form_rows, label, set_tone
+from calibrator.desk.parts import button, card, label, set_tone
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.scoop_names import scoop_title
 from calibrator.desk.weigh_in import words
 from calibrator.desk.weigh_in.step_view import StepView, show_kept
+from calibrator.desk.widgets.form_rows import form_rows
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import Mark, Scale, Scoop

@@ -212,6 +212,13 @@ class QuantityField(QWidget):
         self._show()
         return not self.problem()
 
+    def say_beside(self, hint: str) -> Saying:
+        """What it says, to be put beside the line instead of beneath; the hint stands there otherwise."""
+        self._note = hint
+        self._message.set_note(hint)
+        self._show()
+        return self._message
+
     @property
     def line(self) -> QLineEdit:
         """The line itself, for tab order and shortcuts."""

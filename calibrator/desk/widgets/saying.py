@@ -46,6 +46,11 @@ class Saying(QLabel):
         beside.installEventFilter(self)
         self.say(note)
 
+    def set_note(self, note: str) -> None:
+        """What stands there where there is nothing to say; it sets the height."""
+        self._note = on_screen(note)
+        self.updateGeometry()
+
     def say(self, text: str, *, state: str = "ok", short: str = "") -> None:
         """Say a sentence, or the note again where it is blank. `short` is what it can be told in where room lacks."""
         self._whole = on_screen(text, LONGEST_TEXT) or self._note
