@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import pyqtgraph as pg
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor
-from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QSizePolicy, QVBoxLayout, QWidget
 
 from calibrator import units
 from calibrator.desk import shown
@@ -33,11 +33,12 @@ class Bands:
     wanted: str
 
 
-class FillPlot(QWidget):
+class FillPlot(QFrame):
     """Counted fills as points by order, struck ones hollow grey; the mean with its 95 % band."""
 
     def __init__(self) -> None:
         super().__init__()
+        self.setProperty("kind", "card")
         self._system = UnitSystem.FARM
         self._plot = pg.PlotWidget()
         self._plot.setMenuEnabled(False)
@@ -45,7 +46,8 @@ class FillPlot(QWidget):
         self._plot.hideButtons()
         self._plot.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setContentsMargins(SPACE // 2, SPACE, SPACE, SPACE)
+        layout.setSpacing(0)
         layout.addWidget(self._plot, 1)
         self._key = self._make_key()
         layout.addWidget(self._key)
@@ -91,7 +93,7 @@ class FillPlot(QWidget):
 
     def _dress(self) -> None:
         t = tokens()
-        self._plot.setBackground(QColor(t.raised))
+        self._plot.setBackground(QColor(t.surface))
         for name in ("left", "bottom"):
             axis = self._plot.getAxis(name)
             axis.setPen(QColor(t.edge))
@@ -103,16 +105,21 @@ class FillPlot(QWidget):
 
     def _draw_bands(self, bands: Bands) -> None:
         t = tokens()
-        self._band(bands.tolerance_low_g, bands.tolerance_high_g, t.good_soft, t.good)
-        self._band(bands.low_g, bands.high_g, t.action_soft, t.action)
+        self._band(bands.tolerance_low_g, bands.tolerance_high_g, t.good_soft)
+        self._band(bands.low_g, bands.high_g, t.action_soft)
+        for edges, colour, style in (
+            ((bands.low_g, bands.high_g), t.action, Qt.PenStyle.DotLine),
+            ((bands.tolerance_low_g, bands.tolerance_high_g), t.good, Qt.PenStyle.DashLine),
+        ):
+            for edge in edges:
+                self._plot.addLine(y=self._shown(edge), pen=pg.mkPen(colour, width=1.5, style=style))
         self._plot.addLine(y=self._shown(bands.mean_g), pen=pg.mkPen(t.action, width=2))
 
-    def _band(self, low: float, high: float, fill: str, edge: str) -> None:
+    def _band(self, low: float, high: float, fill: str) -> None:
         colour = QColor(fill)
         colour.setAlpha(190)
-        pen = pg.mkPen(edge, width=1, style=Qt.PenStyle.DotLine)
         region = pg.LinearRegionItem(
-            (self._shown(low), self._shown(high)), "horizontal", brush=colour, pen=pen, movable=False
+            (self._shown(low), self._shown(high)), "horizontal", brush=colour, pen=pg.mkPen(None), movable=False
         )
         region.setZValue(-10)
         self._plot.addItem(region)

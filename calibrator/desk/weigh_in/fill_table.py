@@ -2,24 +2,24 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, Qt
 from PySide6.QtGui import QColor, QFont
 
 from calibrator.desk import shown
 from calibrator.desk.plain_text import tip
 from calibrator.desk.theme import tokens, ui_font
 from calibrator.desk.weigh_in.scale_unit import typed_in_other_units
+from calibrator.desk.widgets.headed_model import HeadedModel
 from calibrator.model import Fill, UnitSystem
 
 Index = QModelIndex | QPersistentModelIndex
 NUMBER, BAG, WEIGHT, REMARK = range(4)
-_CENTRED = Qt.AlignmentFlag.AlignCenter
-_LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
-_RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
 
-class FillTable(QAbstractTableModel):
+class FillTable(HeadedModel):
     """Newest fill first, so that what was just typed is in view."""
+
+    figures = (NUMBER, BAG, WEIGHT)
 
     def __init__(self) -> None:
         super().__init__()
@@ -45,10 +45,8 @@ class FillTable(QAbstractTableModel):
     def columnCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
         return 0 if parent.isValid() else 4
 
-    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> object:
-        if role != Qt.ItemDataRole.DisplayRole or orientation != Qt.Orientation.Horizontal:
-            return None
-        return (self.tr("No."), self.tr("Bag"), self.tr("Weight"), self.tr("Remark"))[section]
+    def headings(self) -> tuple[str, ...]:
+        return self.tr("No."), self.tr("Bag"), self.tr("Weight"), self.tr("Remark")
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         if not index.isValid():
@@ -57,7 +55,7 @@ class FillTable(QAbstractTableModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return self._text(fill, len(self._fills) - index.row(), index.column())
         if role == Qt.ItemDataRole.TextAlignmentRole:
-            return {NUMBER: _CENTRED, BAG: _CENTRED, WEIGHT: _RIGHT}.get(index.column(), _LEFT)
+            return self.side(index.column())
         if role == Qt.ItemDataRole.FontRole and index.column() == WEIGHT:
             return self._font(fill)
         if role == Qt.ItemDataRole.ForegroundRole:

@@ -12,7 +12,7 @@ from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
-from calibrator.desk.parts import Tone, button, column, label, row, set_style_property, set_tone
+from calibrator.desk.parts import Tone, button, label, row, set_style_property, set_tone
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in import words
 from calibrator.desk.weigh_in.fill_plot import Bands
@@ -38,8 +38,11 @@ class FindingsPanel(QFrame):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * SPACE, SPACE, 2 * SPACE, SPACE)
         layout.setSpacing(SPACE // 2)
+        layout.addStretch(1)  # from across the room the figure stands in the middle; near by no room is to spare
         layout.addWidget(self._named)
-        layout.addLayout(row(self._figure, column(self._interval), None, spacing=2 * SPACE))
+        figure = row(self._figure, self._interval, spacing=2 * SPACE)
+        figure.setStretch(1, 1)
+        layout.addLayout(figure)
         layout.addWidget(self._verdict)
         self._near = QWidget()  # for those who sit before the screen
         near = QVBoxLayout(self._near)
@@ -57,6 +60,7 @@ class FindingsPanel(QFrame):
         layout.addWidget(self._near)
         self.acts = QVBoxLayout()  # what can be done, also from across the room
         layout.addLayout(self.acts)
+        layout.addStretch(1)
         self._guide: Guide | None = None
 
     def show_findings(self, guide: Guide, system: UnitSystem) -> None:

@@ -40,6 +40,8 @@ from calibrator.units import Kind, MaskNotUnderstood, Quantity, read_mask
 MOST_TOGETHER = 20
 MOST_BAGS = 999
 
+GLOVED_ROW_PX = 40  # a fill is chosen to be struck out, with gloves on
+
 
 class StepFills(StepView):
     """The fills of one way. Undo and redo go through a stack of its own."""
@@ -121,10 +123,11 @@ class StepFills(StepView):
         weight_name.setBuddy(self._weight)
         bag_name.setBuddy(self._bag)
         together_name.setBuddy(self._together)
-        enter = button(self.tr("Ente&r"), self._enter, "main")
+        self._enter_button = button(self.tr("Ente&r"), self._enter, "main")
+        set_style_property(self._enter_button, "beside", "large")
         entry_card = card(
             weight_name,
-            row(self._weight, column(enter, None)),
+            row(self._weight, column(self._enter_button, None)),
             row(bag_name, self._bag, None, together_name, self._together),
         )
         entry_card.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
@@ -144,6 +147,7 @@ class StepFills(StepView):
         show_as_rows(view, model, self.tr("Fills, newest first"))
         view.setAlternatingRowColors(True)
         view.setWordWrap(True)
+        view.verticalHeader().setDefaultSectionSize(GLOVED_ROW_PX)
         view.horizontalHeader().setSectionResizeMode(REMARK, QHeaderView.ResizeMode.Stretch)
         view.selectionModel().selectionChanged.connect(self._choose_strike_word)
         return model, view
@@ -263,7 +267,7 @@ class StepFills(StepView):
             part.setVisible(not on)
         self._now.setVisible(on)
         self._usual.setEnabled(on)
-        for widget in (self._now, self._weight.line):
+        for widget in (self._now, self._weight.line, self._enter_button, self._bag, self._together):
             set_style_property(widget, "across", "yes" if on else "")
         self._weight.show_example(not on)
         self._panel.show_across(on)

@@ -68,7 +68,7 @@ class StepMark(StepView):
         )
         both = QHBoxLayout()
         both.setSpacing(2 * SPACE)
-        both.addWidget(self._drawing, 7)
+        both.addWidget(card(self._drawing), 7)
         both.addLayout(side, 6)
         self.body.addLayout(both, 1)
 

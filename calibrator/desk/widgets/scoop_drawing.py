@@ -19,6 +19,9 @@ MARGIN = 14.0
 GAP = 14.0  # between the wall and what is written beside it
 WALL = 4.0
 HEAD = 5.0  # an arrow's head
+FIGURE = 1.35  # the line's distance, beside the base size of what is written
+
+Told = list[tuple[str, QFont]]
 
 
 @dataclass(frozen=True)
@@ -105,7 +108,7 @@ class ScoopDrawing(QWidget):
         return QSize(520, 300)
 
     def minimumSizeHint(self) -> QSize:
-        return QSize(380, 190)
+        return QSize(300, 190)
 
     def words(self) -> str:
         """What the drawing shows, in words: its accessible name."""
@@ -134,8 +137,10 @@ class ScoopDrawing(QWidget):
             self._paint_old(painter, view, old)
         if new is not None:
             self._paint_new(painter, view, new)
-        if new is not None and old is not None and self._length(abs(new - old)) != self._length(0.0):
-            self._paint_move(painter, view, old, new)
+        if new is not None and old is not None:
+            if self._length(abs(new - old)) != self._length(0.0):
+                self._paint_move(painter, view, old, new)
+            self._paint_moved(painter, view, min(old, new))
         painter.setPen(_pen(t.action, WALL))
         painter.drawPath(view.wall())
         if with_sizes:
@@ -150,9 +155,9 @@ class ScoopDrawing(QWidget):
         rim = view.outline[-1][0]
         painter.drawLine(view.right(rim), view.right(rim) + QPointF(GAP, 0))
         _arrow(painter, view.right(rim) + offset, view.right(level) + offset)
-        words = [*self._new_words(), *self._move_words()]
         left = view.right(rim).x() + 2 * GAP
-        self._paint_words(painter, words, QPointF(left, view.right(level).y()), t.mark)
+        told = self._new_label(moved_told=bool(self._moved_inside(view)))
+        self._paint_words(painter, told, QPointF(left, view.right(level).y()), t.mark)
 
     def _paint_old(self, painter: QPainter, view: _View, level: float) -> None:
         t = tokens()
@@ -160,7 +165,7 @@ class ScoopDrawing(QWidget):
         painter.setPen(pen)
         painter.drawLine(view.left(level) - QPointF(GAP, 0), view.right(level))
         right = view.left(view.outline[-1][0]).x() - 2 * GAP
-        self._paint_words(painter, self._old_words(), QPointF(right, view.left(level).y()), t.quiet, True)
+        self._paint_words(painter, self._old_label(), QPointF(right, view.left(level).y()), t.quiet, True)
 
     def _paint_move(self, painter: QPainter, view: _View, old: float, new: float) -> None:
         start, end = QPointF(view.axis, view.right(old).y()), QPointF(view.axis, view.right(new).y())
@@ -169,6 +174,25 @@ class ScoopDrawing(QWidget):
             start.setY(end.y() + (4 * HEAD if start.y() > end.y() else -4 * HEAD))
         painter.setPen(_pen(tokens().mark, 2.0))
         _arrow(painter, start, end)
+
+    def _paint_moved(self, painter: QPainter, view: _View, level: float) -> None:
+        """How far the line moves, written into the powder beneath both lines."""
+        text = self._moved_inside(view)
+        painter.setPen(QColor(tokens().mark))
+        painter.setFont(_font(False))
+        metrics = QFontMetricsF(painter.font())
+        left = view.axis - metrics.horizontalAdvance(text) / 2
+        painter.drawText(QPointF(left, view.right(level).y() + GAP / 2 + metrics.ascent()), text)
+
+    def _moved_inside(self, view: _View) -> str:
+        """What of it there is room for within the walls: the arrow shows the way it moves. Blank for nothing."""
+        words, lines = self._move_words(), (self._level(self._new_mm), self._level(self._old_mm))
+        lower = min((level for level in lines if level is not None), default=0.0)
+        if not words or lower * view.scale < 2 * GAP + MARGIN:
+            return ""
+        room = 2 * min(half for height, half in view.outline if height <= lower) * view.scale - GAP
+        wide = QFontMetricsF(_font(False))
+        return next((text for text in (" ".join(words), words[-1]) if wide.horizontalAdvance(text) <= room), "")
 
     def _paint_sizes(self, painter: QPainter, view: _View, shape: Shape) -> None:
         t = tokens()
@@ -193,23 +217,25 @@ class ScoopDrawing(QWidget):
         narrowest = 2 * min(half for _, half in view.outline) * view.scale
         return narrowest >= _widest([text]) + 4 * GAP
 
-    def _paint_words(
-        self, painter: QPainter, words: list[str], at: QPointF, colour: str, to_the_left: bool = False
-    ) -> None:
-        line = QFontMetricsF(_font(True)).lineSpacing()
-        top = at.y() - line * len(words) / 2
-        top = min(max(top, MARGIN / 2), self.height() - line * len(words) - MARGIN / 2)
+    def _paint_words(self, painter: QPainter, words: Told, at: QPointF, colour: str, to_the_left: bool = False) -> None:
+        high = sum(QFontMetricsF(font).lineSpacing() for _, font in words)
+        top = min(max(at.y() - high / 2, MARGIN / 2), self.height() - high - MARGIN / 2)
         painter.setPen(QColor(colour))
-        for number, text in enumerate(words):
-            painter.setFont(_font(number == 0))
-            width = QFontMetricsF(painter.font()).horizontalAdvance(text)
+        for text, font in words:
+            metrics = QFontMetricsF(font)
+            painter.setFont(font)
+            width = metrics.horizontalAdvance(text)
             x = at.x() - width if to_the_left else at.x()
-            painter.drawText(QRectF(x, top + number * line, width + 2, line), 0, text)
+            painter.drawText(QRectF(x, top, width + 2, metrics.lineSpacing()), 0, text)
+            top += metrics.lineSpacing()
 
     def _view(self, shape: Shape, with_sizes: bool) -> _View:
         if not with_sizes:
-            left, right = _widest(self._old_words()), _widest([*self._new_words(), *self._move_words()])
-            return self._fit(shape, left + 2 * GAP if left else GAP, right + 2 * GAP if right else GAP, MARGIN)
+            left = _beside(self._old_label())
+            view = self._fit(shape, left, _beside(self._new_label(moved_told=True)), MARGIN)
+            if self._moved_inside(view):
+                return view
+            return self._fit(shape, left, _beside(self._new_label(moved_told=False)), MARGIN)
         view = self._fit(shape, 0, 0, 3.5 * GAP)
         high = self._size(inner_height_mm(shape))
         if self._fits_inside(view, high):
@@ -220,17 +246,37 @@ class ScoopDrawing(QWidget):
         """The scoop as large as it goes between what is written at its left, its right and above it."""
         outline = outline_mm(shape)
         width_mm, height_mm = 2 * max(half for _, half in outline), outline[-1][0]
-        room_x = max(self.width() - left - right - 2 * MARGIN, 40.0)
+        room_x = max(self.width() - left - right - MARGIN, 40.0)
         room_y = max(self.height() - above - MARGIN - WALL, 40.0)
         scale = min(room_x / width_mm, room_y / height_mm)
         spare = max(room_y - height_mm * scale, 0) / 2
-        return _View(outline, MARGIN + left + room_x / 2, self.height() - MARGIN - spare, scale)
+        return _View(outline, MARGIN / 2 + left + room_x / 2, self.height() - MARGIN - spare, scale)
 
     def _new_words(self) -> list[str]:
         if self._new_mm is None or self._level(self._new_mm) is None:
             return []
         before = [self._before] if self._before else []
         return [self._names[0], self._length(self._new_mm), self.tr("down the wall"), *before]
+
+    def _new_label(self, moved_told: bool) -> Told:
+        """What is written beside the new line; how far it moves too, where that is not told already."""
+        if not self._new_words():
+            return []
+        more = [self._before] if self._before else []
+        return self._label(self._names[0], self._new_mm, more if moved_told else [*self._move_words(), *more])
+
+    def _old_label(self) -> Told:
+        return self._label(self._names[1], self._old_mm, []) if self._old_words() else []
+
+    def _label(self, name: str, down_wall_mm: float | None, more: list[str]) -> Told:
+        """The name, the distance large, the same in the other unit; down from where, the drawing shows."""
+        first, second = (show_length(down_wall_mm or 0.0, system) for system in self._systems())
+        figure = ui_font(FIGURE, QFont.Weight.Bold)
+        return [(name, _font(True)), (first, figure), (f"({second})", _font(False)), *((t, _font(False)) for t in more)]
+
+    def _systems(self) -> tuple[UnitSystem, UnitSystem]:
+        other = UnitSystem.METRIC if self._system is UnitSystem.FARM else UnitSystem.FARM
+        return self._system, other
 
     def _old_words(self) -> list[str]:
         if self._old_mm is None or self._level(self._old_mm) is None:
@@ -252,8 +298,8 @@ class ScoopDrawing(QWidget):
         return precise_in_both(mm, Kind.LENGTH, self._system, decimal_comma=decimal_comma())
 
     def _length(self, mm: float) -> str:
-        other = UnitSystem.METRIC if self._system is UnitSystem.FARM else UnitSystem.FARM
-        return f"{show_length(mm, self._system)} ({show_length(mm, other)})"
+        first, second = (show_length(mm, system) for system in self._systems())
+        return f"{first} ({second})"
 
     def _level(self, down_wall_mm: float | None) -> float | None:
         if self._shape is None or down_wall_mm is None:
@@ -278,6 +324,11 @@ def _can_be_drawn(shape: Shape) -> bool:
 
 def _font(strong: bool) -> QFont:
     return ui_font(1.0 if strong else 0.95, QFont.Weight.Bold if strong else QFont.Weight.Normal)
+
+
+def _beside(words: Told) -> float:
+    """The room that a label takes beside the wall."""
+    return max((QFontMetricsF(font).horizontalAdvance(text) + 2 * GAP for text, font in words), default=GAP)
 
 
 def _widest(words: list[str]) -> float:
