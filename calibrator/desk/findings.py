@@ -86,6 +86,13 @@ class Findings:
     scoopfuls_together: int = 1
     trouble: str = ""
 
+    @property
+    def line_coverage(self) -> float:
+        """Half-width of the 95 % interval of a scoopful to the line ÷ its standard uncertainty; 0 where not known."""
+        if self.check is not None:
+            return self.check.result.half_width_g / self.check.result.u_g
+        return self.line_reach[0] / self.line.mass_u_g if self.line and self.line.mass_u_g else 0.0
+
 
 MOST_ONE_BY_ONE = 200
 _SPREADS: WeakKeyDictionary[Records, dict[str, LotSpread]] = WeakKeyDictionary()

@@ -26,7 +26,7 @@ from calibrator.model import (
 )
 from calibrator.prints.chart_facts import ChartGroup, ChartRow, LotPart, ScoopPart, TwoLots, WallChart, WeekRow, Weeks
 from calibrator.prints.label_facts import LabelForm, LabelGrid, LabelLine, LabelSheet, ScoopLabel
-from calibrator.prints.record_facts import LotSheet
+from calibrator.prints.record_facts import COVERAGE_FACTOR, LotSheet
 from calibrator.records import Records
 from calibrator.science.mixing import Powder
 from calibrator.science.scoops import ScoopCount
@@ -234,6 +234,7 @@ def lot_sheet_facts(
         spot_fills=tuple(s for s in records.spot_fills(lot.id) if s.weigh_in_id == weigh_in.id),
         level=found.level,
         density_budget=found.density.budget if found.density else (),
+        line_coverage=found.line_coverage or COVERAGE_FACTOR,
         printed_at=at,
         units=farm.units,
         paper=options.paper,

@@ -12,7 +12,7 @@ from calibrator.prints.languages import Words
 from calibrator.prints.lot_mark import draw_lot, lay_lot
 from calibrator.prints.page import Anchor, Box, Document, Weight
 from calibrator.prints.record_facts import LotSheet
-from calibrator.prints.record_words import COVERAGE_FACTOR, SHAPES, SOURCES, WAYS, Teller, freedom
+from calibrator.prints.record_words import SHAPES, SOURCES, WAYS, Teller, decision, freedom
 from calibrator.prints.sheet import Sheet, paper_mm
 from calibrator.science.budget import BudgetRow
 from calibrator.units import Kind, show_both, show_length
@@ -54,7 +54,8 @@ def _sections(flow: Flow, teller: Teller) -> None:
     _budget(flow, teller, say(words.DENSITY_BUDGET), facts.density_budget)
     flow.heading(say(words.WHAT_IT_MEANS), 40.0)
     for tongue in teller.said.tongues:
-        for phrase in (words.DECISION, words.COVERAGE, words.VALIDITY):
+        flow.paragraph(decision(tongue))
+        for phrase in (words.COVERAGE, words.VALIDITY):
             flow.paragraph(tongue(phrase))
     _signed(flow, teller)
 
@@ -95,7 +96,7 @@ def _line_rows(teller: Teller) -> list[TableRow]:
                 str(mark.full_scoops),
                 f"{mark.down_wall_mm:.1f} mm ({show_length(mark.down_wall_mm, UnitSystem.FARM)})",
                 f"{mark.height_mm:.1f}",
-                f"{mark.mass_g:.2f} ± {COVERAGE_FACTOR * mark.mass_u_g:.2f}",
+                f"{mark.mass_g:.2f} ± {teller.facts.line_coverage * mark.mass_u_g:.2f}",
             ),
             Weight.SEMIBOLD,
         )

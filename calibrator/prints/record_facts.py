@@ -9,10 +9,16 @@ from calibrator.model import Farm, Fill, Lot, Mark, Paper, Scale, Scoop, SignOff
 from calibrator.science.budget import BudgetRow
 from calibrator.science.weighing import LevelResult
 
+COVERAGE_FACTOR = 2.0
+"""From a standard uncertainty to about 95 % where no degrees of freedom are known: JCGM 100:2008, 6.3.3."""
+
 
 @dataclass(frozen=True, kw_only=True)
 class LotSheet:
-    """Everything that the calibration record of one weigh-in tells. `fills` holds the struck-out ones too."""
+    """Everything that the calibration record of one weigh-in tells. `fills` holds the struck-out ones too.
+
+    `line_coverage` is the half-width of the 95 % interval of a scoopful to the line ÷ its standard uncertainty.
+    """
 
     farm: Farm
     lot: Lot
@@ -25,6 +31,7 @@ class LotSheet:
     spot_fills: tuple[SpotFill, ...] = ()
     level: LevelResult | None = None
     density_budget: tuple[BudgetRow, ...] = ()
+    line_coverage: float = COVERAGE_FACTOR
     number: int | None = None
     replaces: int | None = None
     printed_at: datetime | None = None

@@ -9,10 +9,12 @@ from calibrator.model import Box, Composition, Cylinder, FillWay, PackageKind, P
 from calibrator.prints import words
 from calibrator.prints.fit import plain
 from calibrator.prints.languages import Tongue, Words
-from calibrator.prints.record_facts import LotSheet
+from calibrator.prints.record_facts import COVERAGE_FACTOR, LotSheet
 from calibrator.science.budget import Distribution, Source
+from calibrator.science.keep import VERDICT_LEVEL
 from calibrator.science.mark import LineVerdict, OldLineVerdict
 from calibrator.science.spread import IntervalRule
+from calibrator.science.verify import JUDGED_LEVEL
 from calibrator.units import (
     Kind,
     show_both,
@@ -25,9 +27,6 @@ from calibrator.units import (
 )
 
 Pairs = list[tuple[str, str]]
-
-COVERAGE_FACTOR = 2.0
-"""From a standard uncertainty to about 95 % where no degrees of freedom are told: JCGM 100:2008, 6.3.3."""
 
 WAYS = {FillWay.LEVEL: words.LEVEL, FillWay.TO_MARK: words.TO_THE_LINE, FillWay.TAPPED: words.TAPPED}
 SOURCES = {
@@ -223,6 +222,12 @@ def inside(shape: Shape, t: Tongue) -> str:
         case Poured():
             count, height = len(shape.heights_mm), f"{shape.heights_mm[-1]:g}"
             return t(words.POURED).format(count=count, height=height)
+
+
+def decision(t: Tongue) -> str:
+    """The rule by which lines are judged, with the levels that judged them."""
+    judged, tail = show_percent(100 * JUDGED_LEVEL, 0), show_percent(50 * (1 - JUDGED_LEVEL))
+    return t(words.DECISION).format(judged=judged, tail=tail, old=show_percent(100 * VERDICT_LEVEL))
 
 
 def freedom(value: float) -> str:

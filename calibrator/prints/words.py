@@ -225,13 +225,16 @@ NOT_CHECKED = QT_TRANSLATE_NOOP("Prints", "not checked")
 OLD_LINE_AT = QT_TRANSLATE_NOOP("Prints", "{verdict} (found {length} below the rim)")
 DECISION = QT_TRANSLATE_NOOP(
     "Prints",
-    "Rule of decision: a line is on target when the whole 90 % interval of what it delivers lies within the "
-    "tolerance (two one-sided tests at 5 %); it is to be moved when the interval lies outside.",
+    "Rule of decision: a line is on target when the whole {judged} interval of what it delivers lies within the "
+    "tolerance (two one-sided tests at {tail}); it is to be moved when the interval leaves out the target and another "
+    "division of the ruler is nearer. An old line is judged anew after each level fill, therefore by a {old} interval: "
+    "kept when that lies within the tolerance, moved when it lies outside.",
 )
 COVERAGE = QT_TRANSLATE_NOOP(
     "Prints",
-    "± is the half-width of a 95 % interval, with Student's factor for the degrees of freedom told, as on the "
-    "screens; where none are told the factor is 2 (JCGM 100:2008). In the budgets u is one standard uncertainty.",
+    "± is the half-width of a 95 % interval, as on the screens: each doubt is widened by Student's factor for its own "
+    "degrees of freedom, then added as squares. For the scoop's volume and for settling the factor is 2 (JCGM "
+    "100:2008). In the budgets u is one standard uncertainty.",
 )
 VALIDITY = QT_TRANSLATE_NOOP(
     "Prints",

@@ -2657,6 +2657,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Asentamiento</translation>
     </message>
     <message>
+        <source>{what}; standard uncertainty {u}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A feeding to the old line</source>
         <translation>Una toma con la línea vieja</translation>
     </message>
@@ -2673,6 +2677,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>de las dudas en la medida al ras y en el asentamiento</translation>
     </message>
     <message>
+        <source>judged anew after each fill, therefore by the wider interval of {level}. Inside the tolerance with all of it: keep. Outside with all of it: move. Else weigh more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What a feeding to the old line weighs from this lot, beside what is wanted.</source>
         <translation>Lo que pesa una toma de este lote con la línea vieja, frente a lo que se busca.</translation>
     </message>
@@ -2685,20 +2693,20 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Una toma con esta línea</translation>
     </message>
     <message>
-        <source>mean of the bags, like the level fills</source>
-        <translation>media de los costales, como en las llenadas al ras</translation>
+        <source>mean of the bags, like the level fills; standard uncertainty {u}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inside the tolerance with the whole interval: keep. Else, where the interval leaves out the target and another division of the ruler is nearer: move. Else weigh more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What fills to the line weigh, beside what is wanted.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>two tests of 2.5 % each, one for too light and one for too heavy</source>
         <translation>dos pruebas de 2.5 % cada una, una por ligera y otra por pesada</translation>
-    </message>
-    <message>
-        <source>What fills to the line weigh, beside what is wanted. A line outside is moved only where another division of the ruler is nearer to the target.</source>
-        <translation>Lo que pesan las llenadas hasta la línea, junto a lo que se busca. Una línea fuera de ella se mueve solo donde otra división de la regla queda más cerca del peso deseado.</translation>
-    </message>
-    <message>
-        <source>inside the tolerance with the whole 95 % interval: keep. Outside with all of it: move. Reaching over a limit: weigh more.</source>
-        <translation>dentro de la tolerancia con todo el intervalo del 95 %: dejar. Fuera con todo: mover. Pasa de un límite: pesar más.</translation>
     </message>
     <message>
         <source>Is the line right?</source>
@@ -2909,8 +2917,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Medida al ras</translation>
     </message>
     <message>
-        <source>mean of the bags, from {weighed}</source>
-        <translation>media de los costales, de {weighed}</translation>
+        <source>mean of the bags, from {weighed}; standard uncertainty {u}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>level scoopful ÷ volume of the scoop to its rim</source>

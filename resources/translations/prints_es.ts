@@ -636,8 +636,8 @@
             <translation>{verdict} (estaba a {length} bajo el borde)</translation>
         </message>
         <message>
-            <source>Rule of decision: a line is on target when the whole 90 % interval of what it delivers lies within the tolerance (two one-sided tests at 5 %); it is to be moved when the interval lies outside.</source>
-            <translation>Regla de decisión: una línea está en el peso deseado cuando todo el intervalo de 90 % de lo que entrega cae dentro de la tolerancia (dos pruebas de una cola al 5 %); se mueve cuando el intervalo cae fuera.</translation>
+            <source>Rule of decision: a line is on target when the whole {judged} interval of what it delivers lies within the tolerance (two one-sided tests at {tail}); it is to be moved when the interval leaves out the target and another division of the ruler is nearer. An old line is judged anew after each level fill, therefore by a {old} interval: kept when that lies within the tolerance, moved when it lies outside.</source>
+            <translation>Regla de decisión: una línea está en el peso deseado cuando todo el intervalo de {judged} de lo que entrega cae dentro de la tolerancia (dos pruebas de una cola al {tail}); se mueve cuando el intervalo deja fuera el peso deseado y otra división de la regla queda más cerca. Una línea anterior se juzga de nuevo tras cada llenada al ras, por eso con un intervalo de {old}: se queda si cae dentro de la tolerancia y se mueve si cae fuera.</translation>
         </message>
         <message>
             <source>These results hold for this lot, this scoop and this way of filling only. The record is laid out after ISO/IEC 17025:2017, 7.8, as far as it applies to a farm; it is no certificate of an accredited laboratory, and weights are traceable only as far as the check weight is.</source>
@@ -716,8 +716,8 @@
             <translation>No respire el polvo; nada de llamas cerca.</translation>
         </message>
         <message>
-            <source>± is the half-width of a 95 % interval, with Student's factor for the degrees of freedom told, as on the screens; where none are told the factor is 2 (JCGM 100:2008). In the budgets u is one standard uncertainty.</source>
-            <translation>± es la mitad de un intervalo del 95 %, con el factor de Student para los grados de libertad indicados, igual que en las pantallas; donde no se indican, el factor es 2 (JCGM 100:2008). En las cuentas de incertidumbre, u es una incertidumbre estándar.</translation>
+            <source>± is the half-width of a 95 % interval, as on the screens: each doubt is widened by Student's factor for its own degrees of freedom, then added as squares. For the scoop's volume and for settling the factor is 2 (JCGM 100:2008). In the budgets u is one standard uncertainty.</source>
+            <translation>± es la mitad de un intervalo del 95 %, igual que en las pantallas: cada duda se amplía con el factor de Student para sus propios grados de libertad y luego se suman los cuadrados. Para el volumen de la medida y para el asentamiento el factor es 2 (JCGM 100:2008). En las cuentas de incertidumbre, u es una incertidumbre estándar.</translation>
         </message>
         <message>
             <source>ONE BATCH FROM TWO LOTS</source>

@@ -134,9 +134,9 @@ def signed_to(herd: Herd, target_oz: float, to_line_oz: float | None) -> tuple[G
 def test_a_mark_weighs_the_scoopful_to_its_line_without_the_full_ones(herd: Herd, to_line_oz: float | None) -> None:
     """15 oz with a scoop of 10.6 oz: one level scoopful, and 4.4 oz to the line, on every sheet alike.
 
-    The sheet tells the half-width of the 95 % interval, twice the standard uncertainty (JCGM 100:2008, 6.2.1).
+    The sheet tells the half-width that the screen shows: Student's factor, not 2 (JCGM 100:2008, G.3).
     """
-    _, signed = signed_to(herd, 15.0, to_line_oz)
+    guide, signed = signed_to(herd, 15.0, to_line_oz)
     (mark,) = herd.records.marks(sign_off_id=signed.id)
     assert mark.full_scoops == 1
     assert mark.mass_g == pytest.approx(4.4 * OZ_G, rel=0.002)
@@ -151,7 +151,10 @@ def test_a_mark_weighs_the_scoopful_to_its_line_without_the_full_ones(herd: Herd
     assert {"15.0 oz", "+ 1 level"} <= texts(label.document(label.sheets))
     sheet = paper.job(replace(chosen, want=Want.LOT_SHEET), at_noon(), "AB")
     assert sheet is not None
-    assert f"{mark.mass_g:.2f} ± {2 * mark.mass_u_g:.2f}" in texts(sheet.document(sheet.sheets))
+    found = guide.findings
+    half_g = found.check.result.half_width_g if found.check else found.line_reach[0]
+    assert half_g != pytest.approx(2 * mark.mass_u_g, rel=0.005)
+    assert f"{mark.mass_g:.2f} ± {half_g:.2f}" in texts(sheet.document(sheet.sheets))
 
 
 @pytest.mark.parametrize("languages", [("en",), ("es",)])

@@ -20,6 +20,9 @@ from calibrator.prints.labels import scoop_labels
 from calibrator.prints.languages import CONTEXT, Tongue, Words
 from calibrator.prints.page import Document, Text
 from calibrator.prints.record import lot_sheet
+from calibrator.prints.record_words import decision
+from calibrator.science.keep import VERDICT_LEVEL
+from calibrator.science.verify import JUDGED_LEVEL
 from tests.prints.samples import chart, label, record, sheet
 
 PHRASES = {name: phrase for name, phrase in vars(words).items() if name.isupper() and isinstance(phrase, str)}
@@ -35,6 +38,14 @@ def spanish() -> dict[str, str]:
         if translation.get("type") is None:
             found[message.findtext("source", "")] = translation.text or ""
     return found
+
+
+def test_the_rule_of_decision_on_paper_is_that_which_decides() -> None:
+    """A record tells the rule that was applied: ISO/IEC 17025:2017, 7.8.6."""
+    told = decision(Tongue("en"))
+    assert (JUDGED_LEVEL, VERDICT_LEVEL) == (0.95, 0.985)
+    for figure in ("whole 95 % interval", "tests at 2.5 %", "by a 98.5 % interval"):
+        assert figure in told
 
 
 def test_every_phrase_has_its_spanish() -> None:

@@ -18,6 +18,7 @@ from calibrator.desk.how.working import (
 )
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import UnitSystem
+from calibrator.science.keep import VERDICT_LEVEL
 from calibrator.science.mark import Line, LineCheck, OldLine
 from calibrator.science.settling import ASSUMED_FACTOR, Settling
 from calibrator.units import Kind
@@ -93,7 +94,9 @@ def _settling(settling: Settling) -> Part:
     else:
         where = translate("How", "as the fills to the line show it")
     return Part(
-        translate("How", "Settling"), f"{ratio}, {where}", f"{figure(settling.factor, 3)} ± {figure(settling.u, 3)}"
+        translate("How", "Settling"),
+        translate("How", "{what}; standard uncertainty {u}").format(what=f"{ratio}, {where}", u=figure(settling.u, 3)),
+        figure(settling.factor, 3),
     )
 
 
@@ -116,7 +119,13 @@ def of_old_line(old: OldLine, target_g: float, tolerance_share: float, system: U
             translate("How", "from the doubts in the level scoopful and in the settling"),
             interval(figure(old.low_g), grams(old.high_g)),
         ),
-        _verdict(),
+        _verdict(
+            translate(
+                "How",
+                "judged anew after each fill, therefore by the wider interval of {level}. Inside the tolerance with "
+                "all of it: keep. Outside with all of it: move. Else weigh more.",
+            ).format(level=percent(VERDICT_LEVEL))
+        ),
     )
     words = translate("How", "What a feeding to the old line weighs from this lot, beside what is wanted.")
     return Working(translate("How", "Keep or move the old line"), parts, (f"{GUM}, 5.1.2",), words)
@@ -127,8 +136,10 @@ def of_check(check: LineCheck, target_g: float, tolerance_share: float, system: 
     parts = (
         Part(
             translate("How", "A feeding to this line"),
-            translate("How", "mean of the bags, like the level fills"),
-            f"{grams(check.mean_g)} ± {grams(check.u_g, 2)}",
+            translate("How", "mean of the bags, like the level fills; standard uncertainty {u}").format(
+                u=grams(check.u_g, 2)
+            ),
+            grams(check.mean_g),
         ),
         _wanted(target_g, tolerance_share, system),
         Part(
@@ -136,13 +147,15 @@ def of_check(check: LineCheck, target_g: float, tolerance_share: float, system: 
             translate("How", "two tests of 2.5 % each, one for too light and one for too heavy"),
             interval(figure(check.low_g), grams(check.high_g)),
         ),
-        _verdict(),
+        _verdict(
+            translate(
+                "How",
+                "inside the tolerance with the whole interval: keep. Else, where the interval leaves out the target "
+                "and another division of the ruler is nearer: move. Else weigh more.",
+            )
+        ),
     )
-    words = translate(
-        "How",
-        "What fills to the line weigh, beside what is wanted. A line outside is moved only where another "
-        "division of the ruler is nearer to the target.",
-    )
+    words = translate("How", "What fills to the line weigh, beside what is wanted.")
     return Working(translate("How", "Is the line right?"), parts, (f"{GUM}, 4.2, G.4", TWO_ONE_SIDED), words)
 
 
@@ -154,13 +167,5 @@ def _wanted(target_g: float, tolerance_share: float, system: UnitSystem) -> Part
     )
 
 
-def _verdict() -> Part:
-    return Part(
-        translate("How", "Verdict"),
-        translate(
-            "How",
-            "inside the tolerance with the whole 95 % interval: keep. Outside with all of it: move. "
-            "Reaching over a limit: weigh more.",
-        ),
-        "",
-    )
+def _verdict(rule: str) -> Part:
+    return Part(translate("How", "Verdict"), rule, "")

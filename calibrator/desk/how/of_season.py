@@ -41,8 +41,10 @@ def _density(lot: SeasonLot) -> Working:
     parts = (
         Part(
             translate("How", "Level scoopful"),
-            translate("How", "mean of the bags, from {weighed}").format(weighed=weighed_words(lot)),
-            f"{grams(lot.level_mean_g)} ± {grams(lot.level_u_g, 2)}",
+            translate("How", "mean of the bags, from {weighed}; standard uncertainty {u}").format(
+                weighed=weighed_words(lot), u=grams(lot.level_u_g, 2)
+            ),
+            grams(lot.level_mean_g),
         ),
         Part(
             translate("How", "Bulk density"),
