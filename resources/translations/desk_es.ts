@@ -2658,7 +2658,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>{what}; standard uncertainty {u}</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}; incertidumbre estándar {u}</translation>
     </message>
     <message>
         <source>A feeding to the old line</source>
@@ -2678,7 +2678,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>judged anew after each fill, therefore by the wider interval of {level}. Inside the tolerance with all of it: keep. Outside with all of it: move. Else weigh more.</source>
-        <translation type="unfinished"></translation>
+        <translation>se juzga de nuevo tras cada llenada, por eso con el intervalo más ancho de {level}. Dentro de la tolerancia con todo él: dejarla. Fuera con todo él: moverla. Si no, pesar más.</translation>
     </message>
     <message>
         <source>What a feeding to the old line weighs from this lot, beside what is wanted.</source>
@@ -2694,15 +2694,15 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>mean of the bags, like the level fills; standard uncertainty {u}</source>
-        <translation type="unfinished"></translation>
+        <translation>promedio de los costales, como las llenadas al ras; incertidumbre estándar {u}</translation>
     </message>
     <message>
         <source>inside the tolerance with the whole interval: keep. Else, where the interval leaves out the target and another division of the ruler is nearer: move. Else weigh more.</source>
-        <translation type="unfinished"></translation>
+        <translation>dentro de la tolerancia con todo el intervalo: dejarla. Si no, cuando el intervalo deja fuera el peso deseado y otra división de la regla queda más cerca: moverla. Si no, pesar más.</translation>
     </message>
     <message>
         <source>What fills to the line weigh, beside what is wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que pesan las llenadas a la línea, junto a lo que se quiere.</translation>
     </message>
     <message>
         <source>two tests of 2.5 % each, one for too light and one for too heavy</source>
@@ -2918,7 +2918,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>mean of the bags, from {weighed}; standard uncertainty {u}</source>
-        <translation type="unfinished"></translation>
+        <translation>promedio de los costales, de {weighed}; incertidumbre estándar {u}</translation>
     </message>
     <message>
         <source>level scoopful ÷ volume of the scoop to its rim</source>
