@@ -12,7 +12,7 @@ from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from calibrator.desk.season.legend import legend_words
+from calibrator.desk.season.legend import legend
 from calibrator.desk.season.lots_dense import DensePicture, joined_bars
 from calibrator.desk.season.lots_item import numbers_text, shared_boxes
 from calibrator.desk.season.lots_lines import by_columns, joined_runs
@@ -117,7 +117,7 @@ def test_a_lot_out_of_a_file_is_hollow_among_few_and_among_many(qapp: QApplicati
         assert QColor(t.surface).name() in around
         assert QColor(t.action).name() in around
         assert drawn.pixelColor(*at).name() == QColor(t.surface).name()
-        assert "Hollow" in legend_words(plot.shown)
+        assert "out of a file, not signed off" in [entry.words for entry in legend(plot.shown)]
 
 
 @pytest.mark.parametrize("span", [9, 40, 400, 4000, 9000])

@@ -119,7 +119,7 @@ def test_many_past_lots_come_after_the_picture(
     assert shown is not None
     assert len(shown.keys) == signed + 3
     assert shown.hollow.sum() == 3
-    assert "Hollow" in page.happened.pointed.text()
+    assert "out of a file" in page.happened.key.text()
 
 
 def test_a_struck_fill_comes_struck_and_it_says_where_it_came_from(herd: Herd, records: Records) -> None:

@@ -568,12 +568,12 @@ def test_only_what_is_drawn_is_explained(shown: Callable[[], SeasonPage], herd: 
     for number in range(lots):
         herd.sign(f"25-110{number}C", 0.50 + 0.002 * (number % 2))
     panel = shown().happened
-    drawn, said = panel.plot.shown, panel.pointed.text()
+    drawn, said = panel.plot.shown, panel.key.text()
     assert drawn is not None
-    assert "Bars: 95 % intervals." in said
-    assert ("Diamonds" in said) == bool(drawn.marked.any())
-    assert ("Numbers" in said) == bool(drawn.tags)
-    assert ("Green" in said) == (lots > 1)
+    assert "95 % interval" in said
+    assert ("out of line" in said) == bool(drawn.marked.any())
+    assert ("what happened" in said) == bool(drawn.tags)
+    assert ("middle of a kind" in said) == (lots > 1)
 
 
 def test_a_lot_out_of_line_has_its_diamond_explained(shown: Callable[[], SeasonPage], herd: Herd) -> None:
@@ -583,7 +583,7 @@ def test_a_lot_out_of_line_has_its_diamond_explained(shown: Callable[[], SeasonP
     panel = shown().happened
     assert panel.plot.shown is not None
     assert panel.plot.shown.marked.any()
-    assert "Diamonds: out of line." in panel.pointed.text()
+    assert "out of line" in panel.key.text()
 
 
 def test_lots_of_one_day_stand_side_by_side_with_their_numbers(shown: Callable[[], SeasonPage], herd: Herd) -> None:

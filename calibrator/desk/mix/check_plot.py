@@ -59,8 +59,8 @@ class CheckPlot(DayPlot):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         self._zero = pg.InfiniteLine(0.0, angle=0)
-        self._limits = [pg.PlotDataItem(connect="finite") for _ in range(2)]
-        self._running = pg.PlotDataItem(connect="finite")
+        self._limits = [pg.PlotDataItem(connect="finite", antialias=True) for _ in range(2)]
+        self._running = pg.PlotDataItem(connect="finite", antialias=True)
         self._days_counted = pg.PlotDataItem(connect="pairs")
         super().__init__((self._zero, *self._limits, self._days_counted, self._running), parent)
 
@@ -85,19 +85,19 @@ class CheckPlot(DayPlot):
             x=np.asarray(days), y=np.asarray(values),
             top=np.asarray([p.high_pct - p.off_pct for p in every]),
             bottom=np.asarray([p.off_pct - p.low_pct for p in every]),
-            beam=0.0, pen=pg.mkPen(t.edge, width=2),
+            beam=0.0, pen=pg.mkPen(t.field_edge, width=1.5),
         )  # fmt: skip
         self._days_counted.setData(
             [day for c in self._counts for day in (c.since, c.on)],
             [c.off_pct for c in self._counts for _ in range(2)],
-            pen=pg.mkPen(t.edge, width=3),
+            pen=pg.mkPen(t.field_edge, width=2.5),
         )
         x, running = self._by_lot([p.running_pct for p in points])
         self._running.setData(x, running, pen=pg.mkPen(t.mark, width=3))
         for line, limits in zip(
             self._limits, ([p.limit_low_pct for p in points], [p.limit_high_pct for p in points]), strict=True
         ):
-            line.setData(*self._by_lot(limits), pen=pg.mkPen(t.mark, width=1.5, style=Qt.PenStyle.DashLine))
+            line.setData(*self._by_lot(limits), pen=pg.mkPen(t.quiet, width=1.5, style=Qt.PenStyle.DashLine))
         colours = {Verdict.INSIDE: t.good, Verdict.CANNOT_TELL: t.quiet, Verdict.THIN: t.bad, Verdict.STRONG: t.bad}
         self._dots.setData(
             x=days, y=values, data=list(every),

@@ -41,6 +41,7 @@ from calibrator.desk.standing import standing
 from calibrator.desk.table_headings import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.name_choice import NameChoice
+from calibrator.desk.widgets.picture_key import Entry, PictureKey, Sign
 from calibrator.model import BagCount, Farm, MixCheck
 from calibrator.records import RecordsUnreachable
 from calibrator.records.errors import TableNotWritten
@@ -165,12 +166,9 @@ class HistoryPanel(QWidget):
         else:
             text = self.tr("Nothing unusual in the checks of lot {lot}.")
             self.finding.setText(text.format(lot=lots[newest.point.lot_id]))
-        key = self.tr(
-            "Orange: each lot's running mean and its limits. Circle: inside. Triangle: too thin (down), too strong "
-            "(up). Diamond: cannot tell. Square: bags counted over those days."
-        )
         apart = feeders_words(feeders_apart(shown))
-        self.meaning.setText(f"{apart} {key}".strip())
+        self.meaning.setText(apart)
+        self.meaning.setVisible(bool(apart))
 
     def _words(self, key: str) -> str:
         checks = [self._check_words(one) for one in self._kept if one.check.id == key]
@@ -223,6 +221,21 @@ class HistoryPanel(QWidget):
         telling = replace(fact, withdrawn_reason=reason)
         self.desk.attempt(partial(self.desk.records.keep, telling, by=self.desk.initials, why=reason))
 
+    def _key(self) -> PictureKey:
+        key = PictureKey()
+        key.show_entries(
+            (
+                Entry(Sign.CIRCLE, "good", self.tr("inside")),
+                Entry(Sign.DOWN, "bad", self.tr("too thin")),
+                Entry(Sign.UP, "bad", self.tr("too strong")),
+                Entry(Sign.DIAMOND, "quiet", self.tr("cannot tell")),
+                Entry(Sign.SQUARE, "quiet", self.tr("bags counted over those days")),
+                Entry(Sign.LINE, "mark", self.tr("running mean of the lot")),
+                Entry(Sign.DASHES, "quiet", self.tr("its limits")),
+            )
+        )
+        return key
+
     def _dress_table(self) -> None:
         table = self.table
         show_as_rows(table, self.model, self.tr("Checks of the mix and counts of bags, newest first"))
@@ -244,7 +257,7 @@ class HistoryPanel(QWidget):
         self.feeders.setAccessibleName(self.tr("Mixed by"))
         body.addLayout(row(lots, self.lots, feeders_, self.feeders, None, self.export_button, self.withdraw_button))
         self._plot_place = column()
-        body.addWidget(card(self._plot_place), 3)
+        body.addWidget(card(self._plot_place, self._key()), 3)
         body.addWidget(self.pointed)
         body.addWidget(self.table, 2)
         layout = QVBoxLayout(self)

@@ -13,6 +13,7 @@ from calibrator.desk.mix_checks import MixFindings
 from calibrator.desk.mix_words import number, percent
 from calibrator.desk.parts import label
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.picture_key import Entry, PictureKey, Sign
 from calibrator.science.own_line import Line, Reference
 from calibrator.science.refractometer import Refractometer
 from calibrator.science.solids import line_band
@@ -42,10 +43,11 @@ class LinePicture(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._plot: LinePlot | None = None
-        self.words = label("", "quiet")
+        self.words, self.key = label("", "quiet"), PictureKey()
         self._layout = QVBoxLayout(self)
         self._layout.setContentsMargins(0, 0, 0, 0)
         self._layout.setSpacing(SPACE)
+        self._layout.addWidget(self.key)
         self._layout.addWidget(self.words)
 
     @property
@@ -77,9 +79,16 @@ class LinePicture(QWidget):
         hand = in_hand(line, found)
         caption = self.tr("°Brix, zero taken off")
         self.plot.show_line(points, along(line, tool), caption, 100 * target_share, hand)
-        told = self.tr("Circles: weighed mixes. Dotted: the target. Dashed: what three drops leave open (95 %).")
-        self.words.setText(f"{told} {self._hand_words(hand)}".strip())
-        self.plot.setAccessibleDescription(f"{about} {self.words.text()}")
+        self.key.show_entries(
+            (
+                Entry(Sign.CIRCLE, "action", self.tr("weighed mix")),
+                Entry(Sign.DOTS, "good", self.tr("the target")),
+                Entry(Sign.DASHES, "mark", self.tr("what three drops leave open (95 %)")),
+            )
+        )
+        self.words.setText(self._hand_words(hand))
+        self.words.setVisible(hand is not None)
+        self.plot.setAccessibleDescription(f"{about} {self.key.text()}. {self.words.text()}".strip())
         self.show()
 
     def point_at(self, key: str) -> None:

@@ -43,8 +43,8 @@ class LinePlot(DayPlot):
     """Solids across, degrees Brix upward. Weighed mixes are circles, the mix in hand is a diamond with its bar."""
 
     def __init__(self, across: str, parent: QWidget | None = None) -> None:
-        self._line = pg.PlotDataItem()
-        self._ends = [pg.PlotCurveItem() for _ in range(2)]
+        self._line = pg.PlotDataItem(antialias=True)
+        self._ends = [pg.PlotCurveItem(antialias=True) for _ in range(2)]
         self._band = pg.FillBetweenItem(*self._ends)
         self._target = pg.InfiniteLine(0.0, angle=90)
         self._lead = pg.PlotDataItem()

@@ -20,7 +20,7 @@ from calibrator.desk.counted import counted
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
 from calibrator.desk.mix_history import kept_checks
-from calibrator.desk.parts import button, column, label, row
+from calibrator.desk.parts import button, card, column, label, row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.season.facts import DayOf, Part, SeasonFacts
 from calibrator.desk.season.period_band import PeriodBand
@@ -29,6 +29,7 @@ from calibrator.desk.season_points import change_share, last_two
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.calm_box import CalmBox
+from calibrator.desk.widgets.picture_key import Entry, PictureKey
 from calibrator.model import FillWay, LotPoints, UnitSystem
 from calibrator.science.mark import OldLineVerdict
 from calibrator.science.season_findings import FEWEST_TO_JUDGE
@@ -58,6 +59,7 @@ class HappenedPanel(QWidget):
         self.days, self.ways = CalmBox(), CalmBox()
         self.checks_box = QCheckBox(self.tr("Mix &checks beneath"))
         self.left_out, self.pointed = label("", "quiet"), label("", "quiet")
+        self.key = PictureKey()
         self.period = label("", "quiet", wrap=False)
         self.band = PeriodBand()
         self.open_button = button(self.tr("&Open the lot"), self._open_current)
@@ -122,7 +124,8 @@ class HappenedPanel(QWidget):
         unit = self.tr("oz in a quart") if system is UnitSystem.FARM else self.tr("g/mL")
         self.plot.show_lots(shown, self.tr("Density, {unit}").format(unit=unit))
         if self.plot.current < 0:
-            self.pointed.setText(self._how_to_read())
+            self.pointed.setText("")
+        self.key.show_entries(self._legend())
         self.band.show_days(shown.days, self.plot.whole_period())
         self._moved(*self.plot.viewRange()[0])
         self._show_checks()
@@ -241,13 +244,13 @@ class HappenedPanel(QWidget):
             self._open(str(lot_id))
 
     def _point_out(self, lot_id: str) -> None:
-        self.pointed.setText(self.plot.words_at(self.plot.current) if lot_id else self._how_to_read())
+        self.pointed.setText(self.plot.words_at(self.plot.current) if lot_id else "")
         self.open_button.setEnabled(bool(lot_id))
 
-    def _how_to_read(self) -> str:
-        from calibrator.desk.season.legend import legend_words  # numpy waits for the first picture
+    def _legend(self) -> list[Entry]:
+        from calibrator.desk.season.legend import legend  # numpy waits for the first picture
 
-        return legend_words(self.plot.shown)
+        return legend(self.plot.shown)
 
     def _open_current(self) -> None:
         if self.plot.current >= 0:
@@ -281,7 +284,7 @@ class HappenedPanel(QWidget):
         self.ways.activated.connect(self.show_again)
         self.checks_box.toggled.connect(self._show_checks)
         self.told.setWordWrap(True)
-        self.told.setSpacing(3)
+        self.told.setSpacing(1)
         self.told.setTextElideMode(Qt.TextElideMode.ElideNone)
         self.told.setAccessibleName(self.tr("What happened, newest first"))
         self.told.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
@@ -307,7 +310,7 @@ class HappenedPanel(QWidget):
         body.setSpacing(SPACE)
         body.addLayout(row(*captions, None, self.checks_box, spacing=SPACE))
         body.addWidget(self.left_out)
-        body.addLayout(self._plot_place, 1)
+        body.addWidget(card(self._plot_place, self.key), 1)
         band = row(self.band, self.period, self.whole_button, spacing=SPACE)
         band.setStretch(0, 1)
         body.addLayout(band)

@@ -18,6 +18,7 @@ from calibrator.desk.season.words import mass_text, share_text, signed_share
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.name_choice import NameChoice
+from calibrator.desk.widgets.picture_key import Entry, PictureKey, Sign
 from calibrator.model import UnitSystem
 from calibrator.science.within_lot import Inside, InsideLot
 from calibrator.units import Kind
@@ -43,6 +44,7 @@ class InsidePanel(QWidget):
         self.lots.setMaxVisibleItems(16)
         self.lots.activated.connect(self._show)
         self.finding, self.advice = label("", "heading"), label("")
+        self.key = PictureKey()
         self.reading = label("", "quiet")
         self.open_button = button(self.tr("&Open the lot"), self._open)
         self.how = how_button(self.workings)
@@ -55,7 +57,7 @@ class InsidePanel(QWidget):
         layout.setSpacing(SPACE)
         layout.addLayout(row(caption, self.lots, None, self.open_button))
         layout.addWidget(card(column(self.finding, self.advice)))
-        self._frame = card(self._plot_place)
+        self._frame = card(self._plot_place, self.key)
         layout.addWidget(self._frame, 1)
         told = row(self.reading, self.how)
         told.setStretch(0, 1)
@@ -112,12 +114,15 @@ class InsidePanel(QWidget):
         self.how.setVisible(found is not None)
         self.finding.setText(self._headline(found))
         self.advice.setText(self._advice(found, bags))
-        self.reading.setText(
-            self.tr(
-                "Squares: bags of the weigh-in. Circles: spot fills of bags opened later. Dashes: limits for each bag. "
-                "Orange: running mean. All as one scoopful struck level."
+        self.key.show_entries(
+            (
+                Entry(Sign.SQUARE, "action", self.tr("bag of the weigh-in")),
+                Entry(Sign.CIRCLE, "action", self.tr("spot fill of a bag opened later")),
+                Entry(Sign.DASHES, "quiet", self.tr("limits for each bag")),
+                Entry(Sign.LINE, "mark", self.tr("running mean")),
             )
         )
+        self.reading.setText(self.tr("All as one scoopful struck level."))
         if found is not None:
             self._draw(bags, found)
 

@@ -1,4 +1,4 @@
-"""What the picture of the lots shows, said beneath it: only what is drawn is explained."""
+"""The key to the picture of the lots: only what is drawn is explained."""
 
 from __future__ import annotations
 
@@ -7,30 +7,32 @@ from typing import TYPE_CHECKING
 import numpy as np
 from PySide6.QtCore import QCoreApplication
 
+from calibrator.desk.widgets.picture_key import Entry, Sign
+
 if TYPE_CHECKING:
     from calibrator.desk.season.lots_plot import PlotLots
 
 translate = QCoreApplication.translate
 
 
-def legend_words(shown: PlotLots | None) -> str:
-    """Bars, lines, limits, diamonds, outlines and numbers, each where there is one; blank without a lot."""
+def legend(shown: PlotLots | None) -> list[Entry]:
+    """Bars, lines, limits, diamonds, outlines and numbers, each where there is one; none without a lot."""
     if shown is None or not len(shown.keys):
-        return ""
-    told = [translate("Season", "Bars: 95 % intervals.")]
+        return []
+    told = [Entry(Sign.BAR, "quiet", translate("Season", "95 % interval"))]
     if _joined(shown, np.isfinite(shown.limit_lows)):
-        told.append(translate("Season", "Dashes: limits for a lot of its kind."))
+        told.append(Entry(Sign.DASHES, "quiet", translate("Season", "limits for a lot of its kind")))
     if _joined(shown, np.isfinite(shown.middles)):
-        told.append(translate("Season", "Green: middle of a kind."))
+        told.append(Entry(Sign.DOTS, "good", translate("Season", "middle of a kind")))
     if _joined(shown, np.isfinite(shown.running)):
-        told.append(translate("Season", "Orange: running mean."))
+        told.append(Entry(Sign.LINE, "mark", translate("Season", "running mean")))
     if shown.marked.any():
-        told.append(translate("Season", "Diamonds: out of line."))
+        told.append(Entry(Sign.DIAMOND, "mark", translate("Season", "out of line")))
     if shown.hollow.any():
-        told.append(translate("Season", "Hollow: out of a file, not signed off."))
+        told.append(Entry(Sign.RING, "action", translate("Season", "out of a file, not signed off")))
     if shown.tags:
-        told.append(translate("Season", "Numbers: see above."))
-    return " ".join(told)
+        told.append(Entry(Sign.NUMBER, "action", translate("Season", "what happened, see above")))
+    return told
 
 
 def _joined(shown: PlotLots, known: np.ndarray[tuple[int], np.dtype[np.bool_]]) -> bool:

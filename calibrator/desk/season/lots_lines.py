@@ -21,10 +21,11 @@ class LinesItem(pg.GraphicsObject):  # type: ignore[misc]
     def __init__(self) -> None:
         super().__init__()
         self._lines: list[tuple[Joined, QPen]] = []
+        self._fine = False
 
-    def show_lines(self, lines: Sequence[tuple[Joined, QPen]]) -> None:
-        """Draw these from now on."""
-        self._lines = list(lines)
+    def show_lines(self, lines: Sequence[tuple[Joined, QPen]], *, fine: bool) -> None:
+        """Draw these from now on; finely where they are few enough for the time that takes."""
+        self._lines, self._fine = list(lines), fine
         self.update()
 
     def boundingRect(self) -> QRectF:
@@ -40,6 +41,7 @@ class LinesItem(pg.GraphicsObject):  # type: ignore[misc]
             return
         view, t = box.viewRect(), self.deviceTransform_()
         painter.resetTransform()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, self._fine)
         for joined, pen in self._lines:
             painter.setPen(pen)
             for days, values in joined:

@@ -203,13 +203,13 @@ class LotsPlot(DayPlot):
         dash = Qt.PenStyle.SolidLine if many else Qt.PenStyle.DashLine
         lines = []
         for name, colour, width, style in (
-            ("middles", t.good, 1.5, Qt.PenStyle.SolidLine),
+            ("middles", t.good, 2, Qt.PenStyle.SolidLine if many else Qt.PenStyle.DotLine),
             ("limit_lows", t.quiet, 1.5, dash),
             ("limit_highs", t.quiet, 1.5, dash),
             ("running", t.mark, 2.5, Qt.PenStyle.SolidLine),
         ):
             pen = pg.mkPen(colour, width=1 if many else width, style=style)
             lines.append((joined_runs(shown.days, shown.series, getattr(shown, name)), pen))
-        self.lines.show_lines(lines)
+        self.lines.show_lines(lines, fine=not many)
         self.lots.update()
         self.setStyleSheet(f"LotsPlot {{ border: 2px solid {t.action if self.hasFocus() else t.surface}; }}")

@@ -71,8 +71,8 @@ class SpreadBars(QWidget):
         painter.drawText(QRectF(left + room + GAP_PX, top, self.width() - left - room, ROW_PX), flags, bar.text)
         if bar.value is None:
             return
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QColor(t.action))
+        painter.setPen(QPen(QColor(t.action), 1.5))
+        painter.setBrush(QColor(t.action_soft))
         painter.drawRoundedRect(QRectF(left, middle - BAR_PX / 2, room * min(1, bar.value / full), BAR_PX), 3, 3)
         low, high = (left + room * min(1.0, end / full) for end in (bar.low, bar.high))
         painter.setPen(QPen(QColor(t.text), 2))

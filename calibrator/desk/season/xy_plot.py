@@ -82,9 +82,11 @@ class XyPlot(pg.PlotWidget):  # type: ignore[misc]
         if shown.level is not None:
             self.addItem(pg.InfiniteLine(shown.level, angle=0, pen=pg.mkPen(t.good, width=1.5)))
         for x, y in shown.limits:
-            self.addItem(pg.PlotDataItem(x, y, pen=pg.mkPen(t.quiet, width=1.5, style=Qt.PenStyle.DashLine)))
+            self.addItem(
+                pg.PlotDataItem(x, y, pen=pg.mkPen(t.quiet, width=1.5, style=Qt.PenStyle.DashLine), antialias=True)
+            )
         if shown.line is not None:
-            self.addItem(pg.PlotDataItem(*shown.line, pen=pg.mkPen(t.mark, width=2.5)))
+            self.addItem(pg.PlotDataItem(*shown.line, pen=pg.mkPen(t.mark, width=2.5), antialias=True))
         places = range(len(shown.points))
         self.addItem(
             pg.ScatterPlotItem(

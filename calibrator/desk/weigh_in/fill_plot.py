@@ -7,13 +7,13 @@ from dataclasses import dataclass
 import pyqtgraph as pg
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor
-from PySide6.QtWidgets import QFrame, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QSizePolicy, QVBoxLayout
 
 from calibrator import units
 from calibrator.desk import shown
 from calibrator.desk.counted import counted
-from calibrator.desk.parts import label, row
 from calibrator.desk.theme import SPACE, tokens, ui_font
+from calibrator.desk.widgets.picture_key import Entry, PictureKey, Sign
 from calibrator.model import Fill, UnitSystem
 from calibrator.units import Kind
 
@@ -49,7 +49,7 @@ class FillPlot(QFrame):
         layout.setContentsMargins(SPACE // 2, SPACE, SPACE, SPACE)
         layout.setSpacing(0)
         layout.addWidget(self._plot, 1)
-        self._key = self._make_key()
+        self._key = PictureKey()
         layout.addWidget(self._key)
         # It takes the room that is left and asks for none: pyqtgraph's own wish would make the page scroll.
         self._plot.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
@@ -59,11 +59,10 @@ class FillPlot(QFrame):
         """Draw everything anew; at a few dozen fills that takes no time worth saving."""
         self._system = system
         self._plot.clear()
-        self._key.setVisible(bands is not None)
+        self._explain(bands)
         self._dress()
         if bands is not None:
             self._draw_bands(bands)
-            self._wanted.setText(bands.wanted)
         for number, fill in enumerate(fills, start=1):
             self._draw_fill(number, fill, fill.id in odd)
         self._plot.setXRange(0.5, max(len(fills), LEAST_FILLS_SHOWN) + 0.5, padding=0)
@@ -71,25 +70,10 @@ class FillPlot(QFrame):
         self._fit_height(fills, bands)
         self._name_it(fills, bands, system)
 
-    def _make_key(self) -> QWidget:
+    def _explain(self, bands: Bands | None) -> None:
         """What the bands mean."""
-        holder = QWidget()
-        line = row(None, spacing=SPACE)
-        line.setContentsMargins(0, SPACE // 2, 0, 0)
-        self._wanted = label("", "quiet", wrap=False)
-        for name, told in (
-            ("interval", label(self.tr("95 % interval"), "quiet", wrap=False)),
-            ("wanted", self._wanted),
-        ):
-            swatch = label("")
-            swatch.setFixedSize(22, 12)
-            swatch.setProperty("swatch", name)
-            line.addWidget(swatch)
-            line.addWidget(told)
-            line.addSpacing(SPACE)
-        line.addStretch(1)
-        holder.setLayout(line)
-        return holder
+        interval = Entry(Sign.BAND, "action", self.tr("95 % interval"))
+        self._key.show_entries((interval, Entry(Sign.DASHES, "good", bands.wanted)) if bands else ())
 
     def _dress(self) -> None:
         t = tokens()
