@@ -2319,10 +2319,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>La mezcla del lote {lot} no es la deseada desde su primera revisión.</translation>
     </message>
     <message>
-        <source>Orange: each lot&apos;s running mean and its limits. Circle: inside. Triangle: too thin (down), too strong (up). Diamond: cannot tell. Square: bags counted over those days.</source>
-        <translation>Naranja: la media corrida de cada lote y sus límites. Círculo: dentro. Triángulo: demasiado aguada (abajo), demasiado fuerte (arriba). Rombo: todavía no se sabe. Cuadro: costales contados en esos días.</translation>
-    </message>
-    <message>
         <source>Note: {note}.</source>
         <translation>Nota: {note}.</translation>
     </message>
@@ -2365,6 +2361,34 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Why does this check count no more?</source>
         <translation>¿Por qué ya no cuenta esta revisión?</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation>dentro</translation>
+    </message>
+    <message>
+        <source>too thin</source>
+        <translation>demasiado aguada</translation>
+    </message>
+    <message>
+        <source>too strong</source>
+        <translation>demasiado fuerte</translation>
+    </message>
+    <message>
+        <source>cannot tell</source>
+        <translation>todavía no se sabe</translation>
+    </message>
+    <message>
+        <source>bags counted over those days</source>
+        <translation>costales contados en esos días</translation>
+    </message>
+    <message>
+        <source>running mean of the lot</source>
+        <translation>promedio móvil del lote</translation>
+    </message>
+    <message>
+        <source>its limits</source>
+        <translation>sus límites</translation>
     </message>
     <message>
         <source>Lot</source>
@@ -3392,8 +3416,24 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Un lote se examina cuando ya se pesó.</translation>
     </message>
     <message>
-        <source>Squares: bags of the weigh-in. Circles: spot fills of bags opened later. Dashes: limits for each bag. Orange: running mean. All as one scoopful struck level.</source>
-        <translation>Cuadros: costales de la pesada. Círculos: llenadas sueltas de costales abiertos después. Rayas: límites de cada costal. Naranja: promedio móvil. Todo como una medida al ras.</translation>
+        <source>bag of the weigh-in</source>
+        <translation>costal de la pesada</translation>
+    </message>
+    <message>
+        <source>spot fill of a bag opened later</source>
+        <translation>llenada suelta de un costal abierto después</translation>
+    </message>
+    <message>
+        <source>limits for each bag</source>
+        <translation>límites de cada costal</translation>
+    </message>
+    <message>
+        <source>running mean</source>
+        <translation>promedio móvil</translation>
+    </message>
+    <message>
+        <source>All as one scoopful struck level.</source>
+        <translation>Todo como una medida al ras.</translation>
     </message>
     <message>
         <source>These bags cannot be judged</source>
@@ -3746,8 +3786,16 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>°Brix, sin el cero</translation>
     </message>
     <message>
-        <source>Circles: weighed mixes. Dotted: the target. Dashed: what three drops leave open (95 %).</source>
-        <translation>Círculos: mezclas pesadas. Punteada: el objetivo. De rayas: lo que tres gotas dejan abierto (95 %).</translation>
+        <source>weighed mix</source>
+        <translation>mezcla pesada</translation>
+    </message>
+    <message>
+        <source>the target</source>
+        <translation>el objetivo</translation>
+    </message>
+    <message>
+        <source>what three drops leave open (95 %)</source>
+        <translation>lo que tres gotas dejan abierto (95 %)</translation>
     </message>
     <message>
         <source>Diamond: the mix in hand, {brix} Brix, {solids} solids ({low} to {high}).</source>
@@ -7912,32 +7960,32 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>{fills}, {bags}, de un archivo</translation>
     </message>
     <message>
-        <source>Bars: 95 % intervals.</source>
-        <translation>Barras: intervalos del 95 %.</translation>
+        <source>95 % interval</source>
+        <translation>intervalo del 95 %</translation>
     </message>
     <message>
-        <source>Dashes: limits for a lot of its kind.</source>
-        <translation>Rayas: límites para un lote de su tipo.</translation>
+        <source>limits for a lot of its kind</source>
+        <translation>límites para un lote de su tipo</translation>
     </message>
     <message>
-        <source>Green: middle of a kind.</source>
-        <translation>Verde: centro de un tipo.</translation>
+        <source>middle of a kind</source>
+        <translation>centro de un tipo</translation>
     </message>
     <message>
-        <source>Orange: running mean.</source>
-        <translation>Naranja: promedio móvil.</translation>
+        <source>running mean</source>
+        <translation>promedio móvil</translation>
     </message>
     <message>
-        <source>Diamonds: out of line.</source>
-        <translation>Rombos: fuera de lo normal.</translation>
+        <source>out of line</source>
+        <translation>fuera de lo normal</translation>
     </message>
     <message>
-        <source>Hollow: out of a file, not signed off.</source>
-        <translation>Huecos: de un archivo, sin firmar.</translation>
+        <source>out of a file, not signed off</source>
+        <translation>viene de un archivo, sin firmar</translation>
     </message>
     <message>
-        <source>Numbers: see above.</source>
-        <translation>Números: vea arriba.</translation>
+        <source>what happened, see above</source>
+        <translation>lo que pasó, vea arriba</translation>
     </message>
 </context>
 <context>
