@@ -28,6 +28,7 @@ from calibrator.prints.chart_facts import ChartGroup, ChartRow, LotPart, ScoopPa
 from calibrator.prints.label_facts import LabelForm, LabelGrid, LabelLine, LabelSheet, ScoopLabel
 from calibrator.prints.record_facts import COVERAGE_FACTOR, LotSheet
 from calibrator.records import Records
+from calibrator.science.feeding import fed_ml
 from calibrator.science.mixing import Powder
 from calibrator.science.scoops import ScoopCount
 from calibrator.science.weeks import Phase, phases
@@ -144,6 +145,7 @@ def _group(sheet: GroupSheet, drawn_c: float) -> ChartGroup:
         volume_means=group.volume_means,
         rows=tuple(_row(line, sheet, drawn_c) for line in lines),
         solids_share=sheet.per_calf.solids_share,
+        fed_ml=fed_ml(group, sheet.per_calf),
     )
 
 

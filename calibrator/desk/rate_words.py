@@ -6,6 +6,7 @@ from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import MixingRate, PlanGroup, RateBasis, UnitSystem, VolumeMeans
+from calibrator.science.feeding import fed_ml
 from calibrator.science.mixing import Mix
 from calibrator.units import show_mass, show_percent, show_typed_volume
 
@@ -41,13 +42,13 @@ def rate_text(rate: MixingRate, system: UnitSystem) -> str:
     return words.format(powder=mass_text(rate.powder_mass_g, system), volume=_volume(rate.volume_ml, system))
 
 
-def group_text(group: PlanGroup, system: UnitSystem) -> str:
-    """What each calf of a group gets: "2 qt of finished mix each, 2 feedings a day"."""
+def group_text(group: PlanGroup, mix: Mix, system: UnitSystem) -> str:
+    """What each calf of a group gets; with its powder water is more, and who feeds only so much feeds too little."""
     if group.volume_means is VolumeMeans.WATER:
-        words = translate("RateWords", "{volume} of water for each calf")
+        words = translate("RateWords", "{volume} of water for each calf, feed each {mix} of mix")
     else:
         words = translate("RateWords", "{volume} of finished mix for each calf")
-    return words.format(volume=_volume(group.volume_ml, system))
+    return words.format(volume=_volume(group.volume_ml, system), mix=_volume(fed_ml(group, mix), system))
 
 
 def strength_text(mix: Mix, system: UnitSystem) -> str:

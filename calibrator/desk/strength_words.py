@@ -43,8 +43,9 @@ def _solids(mix: Mix) -> str:
 
 def _osmolality(mix: Mix) -> str:
     """Low osmolality harms nobody: below the aim nothing is said. The limits are common practice, no source; so it
-    may be called a risk where the solids, by their own limits, are only above the aim."""
-    texts = {
+    may be called a risk where the solids, by their own limits, are only above the aim. A limit that the estimate's
+    spread reaches over is only "may be" passed."""
+    surely = {
         Band.ABOVE: translate(
             "StrengthWords",
             "Osmolality of about {value} (give or take {spread}) is above the aim of {low} to {high} mOsm/kg.",
@@ -52,11 +53,24 @@ def _osmolality(mix: Mix) -> str:
         Band.RISK: translate(
             "StrengthWords",
             "Osmolality of about {value} (give or take {spread}) is above {risk} mOsm/kg: by common practice a risk of "
-            "scours. The figure is an estimate.",
+            "scours. Keep fresh water before the calves.",
+        ),
+    }
+    perhaps = {
+        Band.ABOVE: translate(
+            "StrengthWords",
+            "Osmolality of about {value} (give or take {spread}) may be above the aim of {low} to {high} mOsm/kg.",
+        ),
+        Band.RISK: translate(
+            "StrengthWords",
+            "Osmolality of about {value} (give or take {spread}) may be above {risk} mOsm/kg: by common practice a "
+            "risk of scours. Keep fresh water before the calves.",
         ),
     }
     limits = OSMOLALITY_MOSM_PER_KG
-    told = texts.get(band(mix.osmolality_mosm_per_kg, limits), "")
+    found = band(mix.osmolality_mosm_per_kg, limits)
+    least = max(0.0, mix.osmolality_mosm_per_kg - 2 * mix.osmolality_u)
+    told = (surely if band(least, limits) is found else perhaps).get(found, "")
     return told.format(
         value=round(mix.osmolality_mosm_per_kg / 5) * 5,
         spread=round(2 * mix.osmolality_u / 5) * 5,

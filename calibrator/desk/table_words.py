@@ -191,7 +191,7 @@ def scald_words(temperature: str) -> str:
     words = translate(
         "TableWords",
         "Water at {temperature} scalds skin within minutes, hotter water within seconds. Wear gloves, "
-        "keep children away, and let the mix cool to 100–101 °F (38 °C) at the calf. The product label "
+        "keep children away, and let the mix cool to 100–105 °F (38–41 °C) at the calf. The product label "
         "comes first.",
     )
     return words.format(temperature=temperature)

@@ -43,7 +43,7 @@ class ChartRow:
 
 @dataclass(frozen=True, kw_only=True)
 class ChartGroup:
-    """Calves that are fed alike."""
+    """Calves that are fed alike. `fed_ml` is the finished mix that each is to drink."""
 
     name: str
     rate: MixingRate
@@ -51,6 +51,7 @@ class ChartGroup:
     volume_means: VolumeMeans
     rows: tuple[ChartRow, ...]
     solids_share: float | None = None  # powder ÷ mix, by weight
+    fed_ml: float | None = None
 
 
 @dataclass(frozen=True, kw_only=True)

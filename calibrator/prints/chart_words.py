@@ -156,10 +156,10 @@ def group_told(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:
     """What a group is fed, with the basis of its rate named."""
     mix = group.volume_means is VolumeMeans.FINISHED_MIX
     volume = show_typed_volume(group.volume_ml, facts.units)
-    told = [
-        tongue(words.PER_CALF_MIX if mix else words.PER_CALF_WATER).format(volume=volume),
-        _rate(group, facts, tongue),
-    ]
+    told = [tongue(words.PER_CALF_MIX if mix else words.PER_CALF_WATER).format(volume=volume)]
+    if not mix and group.fed_ml is not None:
+        told.append(tongue(words.FEED_EACH).format(volume=show_typed_volume(group.fed_ml, facts.units)))
+    told.append(_rate(group, facts, tongue))
     if group.solids_share is not None and group.rate.basis is not RateBasis.SOLIDS:
         told.append(tongue(words.RATE_SOLIDS).format(solids=show_percent(100 * group.solids_share)))
     if facts.vessel_name:

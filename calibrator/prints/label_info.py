@@ -202,13 +202,19 @@ def _below_rim(label: ScoopLabel, facts: LabelSheet, said: Words) -> tuple[str, 
     """How far below the rim each line is, for a check with a ruler once the label is stuck on."""
     lines = sorted(label.lines, key=lambda line: line.down_wall_mm)
     if len(lines) == 1:
-        return (f"{said.joined(words.LINE_BELOW_RIM, ' / ')}: {_length(lines[0], facts.units)}",)
+        return (f"{said.joined(words.LINE_BELOW_RIM, ' / ')}: {_length(lines[0], facts.units)}{_more(lines[0], said)}",)
     told = (
         f"{_held(show_mass(one.target_mass_g, facts.units, resolution_g=facts.resolution_g))}"
-        f"{_NO_BREAK}{_length(one, facts.units)}"
+        f"{_NO_BREAK}{_length(one, facts.units)}{_more(one, said)}"
         for one in lines
     )
     return (f"{said.joined(words.LINES_BELOW_RIM, ' / ')}: {', '.join(told)}",)
+
+
+def _more(line: LabelLine, said: Words) -> str:
+    """The full scoops before the one to the line, without which its weight is not reached."""
+    told = said.joined(lambda t: t(words.FULL_SCOOPS_MORE).format(count=line.full_scoops), " / ")
+    return f" {_held(told)}" if line.full_scoops else ""
 
 
 def _length(line: LabelLine, units: UnitSystem) -> str:

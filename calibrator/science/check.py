@@ -25,7 +25,7 @@ PAILS_MATTER_BRIX = 0.5
 """Half a degree between the first pail and the last is worth a word: common practice, no source."""
 
 TOO_HOT_TO_DRINK_C = (108.0 - 32.0) / 1.8
-"""Above 108 °F the mix is let cool before it is fed; calves want 100 to 101 °F: common practice, no source."""
+"""Above 108 °F the mix is let cool before it is fed; calves want 100 to 105 °F: common practice, no source."""
 
 
 class Verdict(StrEnum):

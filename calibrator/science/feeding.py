@@ -46,6 +46,16 @@ def mix_per_calf(group: PlanGroup, powder: Powder, water_temperature_c: float, a
     return make(volume, made.ratio, made.powder, water_temperature_c)
 
 
+def fed_ml(group: PlanGroup, mix: Mix) -> float:
+    """Finished mix that one calf is to drink, mL: without the allowance, and with the powder where water is told.
+
+    `mix` is any amount of the group's mix.
+    """
+    if group.volume_means is VolumeMeans.FINISHED_MIX:
+        return group.volume_ml
+    return group.volume_ml * mix.volume_ml / mix.water_ml
+
+
 def powder_per_calf_g(
     group: PlanGroup, powder: Powder, water_temperature_c: float, allowance_share: float = 0.0
 ) -> float:

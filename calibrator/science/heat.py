@@ -21,8 +21,8 @@ the U.S. Consumer Product Safety Commission, as widely reprinted)."""
 MIXING_RANGE_C = (42.2, 43.3)
 """Water for mixing, 108–110 °F. Common practice, no source."""
 
-FEEDING_RANGE_C = (37.8, 38.3)
-"""The mix at the calf, 100–101 °F. Common practice, no source."""
+FEEDING_RANGE_C = (37.8, 40.6)
+"""The mix at the calf, 100–105 °F: about a calf's own warmth, which is 101 to 103 °F. Common practice, no source."""
 
 TOO_COOL_C = 29.4
 """Below 85 °F calves do not do well. Common practice, no source."""

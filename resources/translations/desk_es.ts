@@ -5013,12 +5013,12 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Está tan caliente que quema la piel. Aleje manos y niños, y nunca la dé antes de que se enfríe.</translation>
     </message>
     <message>
-        <source>Too hot to drink: let it cool. Calves want it at 100 to 101 °F (38 °C).</source>
-        <translation>Demasiado caliente para tomarla: déjela enfriar. Las becerras la quieren a 100 a 101 °F (38 °C).</translation>
+        <source>Too hot to drink: let it cool. Calves want it at 100 to 105 °F (38 to 41 °C).</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Too cool for calves: below 85 °F (29 °C). They want 100 to 101 °F (38 °C).</source>
-        <translation>Demasiado fría para las becerras: menos de 85 °F (29 °C). La quieren a 100 a 101 °F (38 °C).</translation>
+        <source>Too cool for calves: below 85 °F (29 °C). They want 100 to 105 °F (38 to 41 °C).</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Above 17 % solids calves risk scours. Do not feed it like this.</source>
@@ -5809,8 +5809,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>{powder} de polvo en cada {volume} de mezcla servida</translation>
     </message>
     <message>
-        <source>{volume} of water for each calf</source>
-        <translation>{volume} de agua por becerra</translation>
+        <source>{volume} of water for each calf, feed each {mix} of mix</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{volume} of finished mix for each calf</source>
@@ -9414,8 +9414,16 @@ Sign off all the same? The record will say so.</source>
         <translation>Una osmolalidad de unos {value} (más o menos {spread}) está por encima de la meta de {low} a {high} mOsm/kg.</translation>
     </message>
     <message>
-        <source>Osmolality of about {value} (give or take {spread}) is above {risk} mOsm/kg: by common practice a risk of scours. The figure is an estimate.</source>
-        <translation>Una osmolalidad de unos {value} (más o menos {spread}) pasa de {risk} mOsm/kg: según la práctica común, riesgo de diarrea. La cifra es una estimación.</translation>
+        <source>Osmolality of about {value} (give or take {spread}) is above {risk} mOsm/kg: by common practice a risk of scours. Keep fresh water before the calves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Osmolality of about {value} (give or take {spread}) may be above the aim of {low} to {high} mOsm/kg.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Osmolality of about {value} (give or take {spread}) may be above {risk} mOsm/kg: by common practice a risk of scours. Keep fresh water before the calves.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -10019,8 +10027,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Agua hasta {water} sobre el fondo; la mezcla queda a {mix}.</translation>
     </message>
     <message>
-        <source>Water at {temperature} scalds skin within minutes, hotter water within seconds. Wear gloves, keep children away, and let the mix cool to 100–101 °F (38 °C) at the calf. The product label comes first.</source>
-        <translation>El agua a {temperature} quema la piel en minutos, y más caliente, en segundos. Use guantes, aleje a los niños y deje enfriar la mezcla a 100–101 °F (38 °C) al darla. La etiqueta del producto manda.</translation>
+        <source>Water at {temperature} scalds skin within minutes, hotter water within seconds. Wear gloves, keep children away, and let the mix cool to 100–105 °F (38–41 °C) at the calf. The product label comes first.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -668,6 +668,10 @@
             <translation>el recipiente</translation>
         </message>
         <message>
+            <source>feed each {volume} of mix</source>
+            <translation>dé a cada una {volume} de mezcla</translation>
+        </message>
+        <message>
             <source>{volume} of mix per calf</source>
             <translation>{volume} de mezcla por becerra</translation>
         </message>

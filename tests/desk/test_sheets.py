@@ -9,6 +9,7 @@ import pytest
 from herd import OZ_G, QT_ML, Herd, group
 
 from calibrator.desk.paper_facts import Options, wall_chart_facts
+from calibrator.desk.rate_words import group_text
 from calibrator.desk.sheets import (
     changes,
     plan_sheet,
@@ -21,8 +22,8 @@ from calibrator.desk.sheets import (
 from calibrator.desk.standing import standing
 from calibrator.desk.table_words import scoops_text, telling
 from calibrator.model import Box, FillWay, Paper, Plan, PrintKind, RateBasis, UnitSystem, Vessel, VolumeMeans
-from calibrator.prints.chart_words import row_cells
-from calibrator.prints.languages import Words
+from calibrator.prints.chart_words import group_told, row_cells
+from calibrator.prints.languages import Tongue, Words
 from calibrator.records import Records
 from calibrator.science.scoops import MOST_COUNTABLE
 
@@ -227,6 +228,23 @@ def test_a_chart_keeps_to_the_line_where_many_are_better_weighed(herd: Herd) -> 
     lines = [sheet.groups[0].line(number) for number in range(11)]
     told = {line.calves: scoops_text(line, telling(sheet.groups[0])) for line in lines}
     assert (told[24], told[25]) == ("24 to the mark", "weigh it, or 25 to the mark")
+
+
+def test_where_water_is_told_a_chart_says_how_much_mix_each_calf_is_to_drink(herd: Herd) -> None:
+    """10 oz take 0.2 qt of room: who poured 2 qt of the mix would leave a tenth of the powder in the vessel.
+
+    283.5 g at about 0.70 mL/g (apparent density in solution, Walstra et al.), the allowance not counted.
+    """
+    signed = herd.sign("25-1103C", TEN_OZ_LEVEL)
+    here = powder_in_use(herd.records, standing(herd.records, herd.farm))
+    plan = replace(herd.plan("Milk", group(9)), allowance_share=0.05)
+    sheet = plan_sheet(herd.farm, plan, None, here)
+    printed = herd.print(PrintKind.WALL_CHART, signed, plan_id=plan.id)
+    facts = wall_chart_facts(herd.farm, sheet, signed, printed, signed.at.date(), Options(Paper.LETTER, ("en",)))
+    assert facts.groups[0].fed_ml == pytest.approx(2 * QT_ML + 10 * OZ_G * 0.70, rel=0.005)
+    assert "2 qt of water per calf · feed each 2.21 qt of mix" in group_told(facts.groups[0], facts, Tongue("en"))
+    shown = group_text(plan.groups[0], sheet.groups[0].per_calf, herd.farm.units)
+    assert shown == "2 qt of water for each calf, feed each 2.21 qt of mix"
 
 
 def test_a_chart_says_weigh_it_where_no_one_can_count(herd: Herd) -> None:

@@ -266,7 +266,9 @@ def test_main_and_half_lines_are_told_from_others() -> None:
 
 def test_scoopfuls_before_the_line_stand_on_the_label() -> None:
     line = LabelLine(target_mass_g=20 * OUNCE, down_wall_mm=30, use=LineUse.MAIN, full_scoops=1)
-    assert "+ 1 level" in told(scoop_labels(sheet(label(lines=(line,)))))
+    shown = told(scoop_labels(sheet(label(lines=(line,)))))
+    assert "+ 1 level" in shown
+    assert "(30 mm) + 1 level" in shown.replace("\N{NO-BREAK SPACE}", " ")  # in the words too: the line alone is less
     assert "+ 1 level" in told(scoop_labels(sheet(label(lines=(line,)), form=LabelForm.WRAP)))
 
 

@@ -74,7 +74,7 @@ def _ratio(group: GroupSheet) -> Part:
 
 
 def _one_calf(sheet: PlanSheet, group: GroupSheet) -> Part:
-    told = [group_text(group.group, group.farm.units)] if group.group else []
+    told = [group_text(group.group, group.per_calf, group.farm.units)] if group.group else []
     told.append(translate("How", "water at its temperature weighs {water}").format(water=grams(group.per_calf.water_g)))
     if sheet.plan.allowance_share:
         extra = translate("How", "{share} for hoses and pails is in it")

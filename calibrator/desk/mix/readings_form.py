@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
-from calibrator.desk.forms.examples import LEVEL, MIX_IN_VESSEL, WATER_IN_JUG
+from calibrator.desk.forms.examples import AT_THE_CALF, LEVEL, MIX, MIX_IN_VESSEL, PLAIN_WATER, WATER_IN_JUG
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.mix_tools import Tools
 from calibrator.desk.theme import ROWS
@@ -45,10 +45,10 @@ class ReadingsForm(QWidget):
         a_drop = self.tr("Each drop on the refractometer is one reading; best three.")
         self.first = BareField(self.tr("First pail: drops, in °Brix"), DROPS, 1, a_drop)
         self.last = BareField(self.tr("Last pail: drops, in °Brix"), DROPS, 1)
-        self.prism = self._amount(self.tr("Refractometer at"), Kind.TEMPERATURE, 5.0, 40.0)
+        self.prism = self._amount(self.tr("Refractometer at"), Kind.TEMPERATURE, 5.0, 40.0, PLAIN_WATER)
         self.water = self._amount(self.tr("Water drawn at"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C)
-        self.mix = self._amount(self.tr("Mix at"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C)
-        self.calf = self._amount(self.tr("At the calf"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C)
+        self.mix = self._amount(self.tr("Mix at"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C, MIX)
+        self.calf = self._amount(self.tr("At the calf"), Kind.TEMPERATURE, COLDEST_C, HOTTEST_C, AT_THE_CALF)
         self.volume = self._amount(self.tr("Mix in the vessel"), Kind.VOLUME, None, None, MIX_IN_VESSEL)
         self.level = self._amount(self.tr("or its level"), Kind.LENGTH, None, None, LEVEL)
         self.floating = BareField(self.tr("Hydrometer floating in the mix, SG"), FLOAT_SG, 3)

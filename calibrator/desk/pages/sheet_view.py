@@ -365,7 +365,8 @@ class SheetView(QWidget):
         groups = [sheet.group] if sheet.group else list(self._sheet.plan.groups if self._sheet else ())
         told = [
             self.tr("{volume}; {rate}").format(
-                volume=group_text(group, sheet.farm.units), rate=rate_text(group.rate, sheet.farm.units)
+                volume=group_text(group, sheet.per_calf, sheet.farm.units),
+                rate=rate_text(group.rate, sheet.farm.units),
             )
             for group in groups
         ]
