@@ -5014,11 +5014,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Too hot to drink: let it cool. Calves want it at 100 to 105 °F (38 to 41 °C).</source>
-        <translation type="unfinished"></translation>
+        <translation>Demasiado caliente para tomarla: déjela enfriar. Las becerras la quieren a 100 a 105 °F (38 a 41 °C).</translation>
     </message>
     <message>
         <source>Too cool for calves: below 85 °F (29 °C). They want 100 to 105 °F (38 to 41 °C).</source>
-        <translation type="unfinished"></translation>
+        <translation>Demasiado fría para las becerras: menos de 85 °F (29 °C). La quieren a 100 a 105 °F (38 a 41 °C).</translation>
     </message>
     <message>
         <source>Above 17 % solids calves risk scours. Do not feed it like this.</source>
@@ -5810,7 +5810,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>{volume} of water for each calf, feed each {mix} of mix</source>
-        <translation type="unfinished"></translation>
+        <translation>{volume} de agua por becerra; dé a cada una {mix} de mezcla</translation>
     </message>
     <message>
         <source>{volume} of finished mix for each calf</source>
@@ -9415,15 +9415,15 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Osmolality of about {value} (give or take {spread}) is above {risk} mOsm/kg: by common practice a risk of scours. Keep fresh water before the calves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una osmolalidad de unos {value} (más o menos {spread}) pasa de {risk} mOsm/kg: según la práctica común, riesgo de diarrea. Que no les falte agua limpia a las becerras.</translation>
     </message>
     <message>
         <source>Osmolality of about {value} (give or take {spread}) may be above the aim of {low} to {high} mOsm/kg.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una osmolalidad de unos {value} (más o menos {spread}) puede pasar de lo que se busca, de {low} a {high} mOsm/kg.</translation>
     </message>
     <message>
         <source>Osmolality of about {value} (give or take {spread}) may be above {risk} mOsm/kg: by common practice a risk of scours. Keep fresh water before the calves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una osmolalidad de unos {value} (más o menos {spread}) puede pasar de {risk} mOsm/kg: según la práctica común, riesgo de diarrea. Que no les falte agua limpia a las becerras.</translation>
     </message>
 </context>
 <context>
@@ -10028,7 +10028,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Water at {temperature} scalds skin within minutes, hotter water within seconds. Wear gloves, keep children away, and let the mix cool to 100–105 °F (38–41 °C) at the calf. The product label comes first.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua a {temperature} quema la piel en minutos, y más caliente, en segundos. Use guantes, aleje a los niños y deje enfriar la mezcla a 100–105 °F (38–41 °C) al darla. La etiqueta del producto manda.</translation>
     </message>
 </context>
 <context>
