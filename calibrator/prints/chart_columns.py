@@ -73,18 +73,17 @@ def column_width(column: Column, rows: Sequence[RowCells], style: Style) -> floa
     if column is Column.SCOOPFULS:
         return scoopfuls_width([cells.parts for cells in rows], style)
     figure = max(width_mm(_figure(cells, column), style.size_mm, Weight.BOLD, True) for cells in rows)
-    if column is not Column.WATER:
-        return figure
-    notes = [n for cells in rows for n in cells.below(style.extra)]
+    notes = [note for cells in rows for note in _notes(cells, column, style)]
     widest = max((width_mm(note, style.sub_mm, Weight.BOLD) for note in notes), default=0.0)
-    return max(figure, min(_WIDEST_NOTE, widest + 1.4 * style.sub_mm) if notes else 0.0)
+    sign = 1.4 * style.sub_mm if column is Column.WATER and notes else 0.0
+    return max(figure, min(_WIDEST_NOTE, widest + sign))
 
 
 def row_shape(rows: Sequence[RowCells], style: Style) -> RowShape:
     parts = [cells.parts for cells in rows]
     lines = max(1, max(map(len, parts), default=0)) if style.stacked else 1
     told = max((len(part.told) for row in parts for part in row), default=0) if style.told else 0
-    notes = max((len(cells.below(style.extra)) for cells in rows), default=0)
+    notes = max((len(_notes(cells, column, style)) for cells in rows for column in Column), default=0)
     return RowShape(style, slots(parts, style), lines, max(told * lines, notes))
 
 
@@ -103,13 +102,23 @@ def draw_row(
             draw_scoopfuls(sheet, cells.parts, shape.slots, shape.style, weight, x, top, shape.line_mm)
         else:
             sheet.text(_figure(cells, column), x, top + 0.84 * size, size, weight, figures=True)
-    _draw_notes(sheet, cells, columns[Column.WATER], top + 1.04 * size, shape.style)
+    for column in (Column.WATER, Column.POWDER):
+        _draw_notes(sheet, cells, column, columns[column], top + 1.04 * size, shape.style)
 
 
-def _draw_notes(sheet: Sheet, cells: RowCells, column: tuple[float, float], top_mm: float, style: Style) -> None:
-    (x, room), size = column, style.sub_mm
-    for number, note in enumerate(cells.below(style.extra)):
-        mark = cells.warn and number == 0
+def _notes(cells: RowCells, column: Column, style: Style) -> tuple[str, ...]:
+    """What stands small below the figure of a column."""
+    if column is Column.WATER:
+        return cells.below(style.extra)
+    return cells.powder_notes if column is Column.POWDER else ()
+
+
+def _draw_notes(
+    sheet: Sheet, cells: RowCells, column: Column, span: tuple[float, float], top_mm: float, style: Style
+) -> None:
+    (x, room), size = span, style.sub_mm
+    for number, note in enumerate(_notes(cells, column, style)):
+        mark = cells.warn and column is Column.WATER and number == 0
         weight = Weight.BOLD if mark else Weight.REGULAR
         indent = 1.3 * size if mark else 0.0
         top = top_mm + number * size * SUB_LEADING

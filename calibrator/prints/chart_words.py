@@ -42,7 +42,8 @@ class PartCell:
 
 @dataclass(frozen=True)
 class RowCells:
-    """The texts of one row. `notes` stand small below the water, `extra` too where there is room."""
+    """The texts of one row. `notes` stand small below the water, `extra` too where there is room; `powder_notes` below
+    the powder."""
 
     calves: str
     batches: str
@@ -52,6 +53,7 @@ class RowCells:
     parts: tuple[PartCell, ...]
     notes: tuple[str, ...]
     extra: tuple[str, ...]
+    powder_notes: tuple[str, ...]
     warn: bool
     today: bool
 
@@ -105,6 +107,7 @@ def row_cells(row: ChartRow, basis: RateBasis, facts: WallChart, said: Words, se
         parts=tuple(_part(part, said, alone, several_scoops) for part in row.scoopfuls),
         notes=(*_notes(row, facts, said), *(up_to if basis is RateBasis.MADE_UP else ())),
         extra=() if basis is RateBasis.MADE_UP else up_to,
+        powder_notes=_powder_notes(row, facts, said),
         warn=not row.fits,
         today=row.today,
     )
@@ -125,16 +128,18 @@ def _notes(row: ChartRow, facts: WallChart, said: Words) -> list[str]:
     notes: list[str] = []
     if not row.fits:
         notes += said.each(lambda t: t(words.RUNS_OVER).format(vessel=_vessel(facts, t)))
-    if not row.scoopfuls and any(each.scoopfuls for group in facts.groups for each in group.rows):
-        notes.append(said.joined(words.WEIGH_POWDER, " / "))
-    elif row.scoopfuls and row.many:
-        notes.append(said.joined(words.BETTER_WEIGH, " / "))
-    notes += [f"+ {_mass(mass_g, facts)} {plain(name)}" for name, mass_g in row.additives]
     if row.water_level_mm is not None:
         notes += length(words.WATER_UP, row.water_level_mm)
     if row.mix_level_mm is not None:
         notes += length(words.MIX_UP, row.mix_level_mm)
     return notes
+
+
+def _powder_notes(row: ChartRow, facts: WallChart, said: Words) -> tuple[str, ...]:
+    with_it = tuple(f"+ {_mass(mass_g, facts)} {plain(name)}" for name, mass_g in row.additives)
+    if not row.scoopfuls and any(each.scoopfuls for group in facts.groups for each in group.rows):
+        return (*said.each(words.WEIGH_POWDER), *with_it)
+    return (*said.each(words.BETTER_WEIGH), *with_it) if row.scoopfuls and row.many else with_it
 
 
 def _mass(mass_g: float, facts: WallChart) -> str:

@@ -148,12 +148,12 @@
             <translation>golpeada</translation>
         </message>
         <message>
-            <source>weigh the powder</source>
-            <translation>pese el polvo</translation>
+            <source>weigh it</source>
+            <translation>péselo</translation>
         </message>
         <message>
-            <source>better weigh the powder</source>
-            <translation>mejor pese el polvo</translation>
+            <source>better weighed</source>
+            <translation>mejor pesado</translation>
         </message>
         <message>
             <source>For cold weather, below {limit}</source>

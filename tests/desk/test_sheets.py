@@ -224,7 +224,7 @@ def test_a_chart_keeps_to_the_line_where_many_are_better_weighed(herd: Herd) -> 
     for row in facts.groups[0].rows[:11]:
         assert [(part.way, part.count) for part in row.scoopfuls] == [(FillWay.TO_MARK, row.calves)]
         cells = row_cells(row, RateBasis.ON_WATER, facts, Words.of(("en",)), several_scoops=False)
-        assert ("better weigh the powder" in cells.notes) == row.many == (row.calves > 24)
+        assert ("better weighed" in cells.powder_notes) == row.many == (row.calves > 24)
     lines = [sheet.groups[0].line(number) for number in range(11)]
     told = {line.calves: scoops_text(line, telling(sheet.groups[0])) for line in lines}
     assert (told[24], told[25]) == ("24 to the mark", "weigh it, or 25 to the mark")

@@ -392,3 +392,13 @@ def test_a_table_of_few_scoopfuls_gives_no_reason_to_weigh(shown: Callable[[], T
     page = shown()
     assert cells(page, "20")[Column.SCOOPFULS] == "20 to the mark"
     assert page.view.many.isHidden()
+
+
+def test_the_side_bar_leads_from_a_print_back_to_the_tables(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.plan("Morning milk", group(10))
+    page = shown()
+    page.print.click()
+    assert page.paper.isVisibleTo(page)
+    page.open("")  # as the side bar does for the page in hand
+    assert not page.paper.isVisibleTo(page) and page.view.isVisibleTo(page)

@@ -120,7 +120,7 @@ class TablesPage(Page):
         `label:…` and `sheet:…` open the labels and the lot sheets of a lot, `chart:…` the wall chart of a plan.
         """
         kind, _, its_id = thing_id.partition(":")
-        self._back_to = ""  # chosen in the side bar while a print is looked at, this page is where one goes back to
+        self._back_to = ""
         if thing_id == NEW_PLAN:
             self._begin_plan()
         elif kind in PRINTS:
@@ -133,6 +133,8 @@ class TablesPage(Page):
             self._take_plan(thing_id, fresh=True)
             self._fill_plans()
             self._back()
+        elif self._stack.currentWidget() is self._paper:
+            self._back()  # the side bar leads to the tables, as it says
 
     def pending(self) -> str:
         """What is typed here and not kept yet; counts of calves are kept by leaving."""
