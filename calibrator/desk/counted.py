@@ -105,6 +105,14 @@ class _Counted(QObject):
     def full_scoops_first(self, count: int) -> str:
         return self.tr("%n full scoops, then one to a line {down} down the wall from the rim.", "", count)
 
+    def without_the_last(self, count: int) -> str:
+        return self.tr(
+            "The line would be so near the floor that it cannot be read well. Take %n level scoopfuls and no more: "
+            "that is {share} against the target. Or use a smaller scoop.",
+            "",
+            count,
+        )
+
     def weigh_together(self, count: int) -> str:
         return self.tr(
             "This scale's step is coarse for one scoopful. Weigh %n scoopfuls together each time, and say so "

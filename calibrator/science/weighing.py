@@ -104,9 +104,13 @@ class LevelResult:
         return self.mean_g - half, self.mean_g + half
 
 
+def _all_alike(t: Table) -> bool:
+    return t.range_g <= _ALIKE * t.mean_g
+
+
 def _reading_floor_g2(t: Table, scale: ScaleFacts) -> float:
     """Variance of the mean that rounding alone leaves, g²."""
-    if t.range_g <= _ALIKE * t.mean_g:
+    if _all_alike(t):
         return (scale.step_u_g * t.per_weighing) ** 2
     return _fresh_roundings(scale) * scale.step_u_g**2 * t.reading_share
 
@@ -154,10 +158,12 @@ class _Doubt:
     df: float
     parts: tuple[tuple[float, float], ...]
     budget: tuple[BudgetRow, ...]
+    shared_rounding_g: float
 
     @property
     def common_u_g(self) -> float:
-        return self.parts[1][0]
+        """What more fills do not lessen: tare and scale error, and one rounding that fills all alike may share."""
+        return math.hypot(self.parts[1][0], self.shared_rounding_g)
 
 
 def _doubt(t: Table, scale: ScaleFacts, rule: IntervalRule, spread: Spread) -> _Doubt:
@@ -171,7 +177,7 @@ def _doubt(t: Table, scale: ScaleFacts, rule: IntervalRule, spread: Spread) -> _
     u, effective = combined([together, reading, tare, error])
     parts = combined([together, reading]), combined([tare, error])
     rows = [*_spread_rows(t, rule, spread), reading, tare, error]
-    return _Doubt(u, effective, parts, with_shares(rows))
+    return _Doubt(u, effective, parts, with_shares(rows), math.sqrt(missing) if _all_alike(t) else 0.0)
 
 
 def _component_sds(t: Table, spread: Spread, outlook: Outlook) -> tuple[float, float]:

@@ -165,6 +165,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>The line would be so near the floor that it cannot be read well. Take %n level scoopfuls and no more: that is {share} against the target. Or use a smaller scoop.</source>
+        <translation>
+            <numerusform>The line would be so near the floor that it cannot be read well. Take %n level scoopful and no more: that is {share} against the target. Or use a smaller scoop.</numerusform>
+            <numerusform>The line would be so near the floor that it cannot be read well. Take %n level scoopfuls and no more: that is {share} against the target. Or use a smaller scoop.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>This scale&apos;s step is coarse for one scoopful. Weigh %n scoopfuls together each time, and say so beside the weight.</source>
         <translation>
             <numerusform>This scale&apos;s step is coarse for one scoopful. Weigh %n scoopful each time, and say so beside the weight.</numerusform>

@@ -11444,8 +11444,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Use un tercer costal para no necesitarla.</translation>
     </message>
     <message>
-        <source>Moved. A scoopful of this lot would have weighed {mass} ({share}).</source>
-        <translation>Ya se movió. Una medida de este lote habría pesado {mass} ({share}).</translation>
+        <source>With the old line a feeding of this lot would weigh {mass} ({share}).</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>By the level fills it would do.</source>
@@ -11488,10 +11488,6 @@ Sign off all the same? The record will say so.</source>
         <translation>La línea quedaría tan cerca del borde que no se distingue de él. Use una medida más grande, o llénela al ras y tome el peso que dé.</translation>
     </message>
     <message>
-        <source>With the old line a scoopful of this lot would weigh {mass} ({share}).</source>
-        <translation>Con la línea anterior, una medida de este lote pesaría {mass} ({share}).</translation>
-    </message>
-    <message>
         <source>Keep the old line. {delivers}</source>
         <translation>Conserve la línea anterior. {delivers}</translation>
     </message>
@@ -11502,6 +11498,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>{words} {delivers}</source>
         <translation>{words} {delivers}</translation>
+    </message>
+    <message>
+        <source>Moved. A feeding of this lot would have weighed {mass} ({share}).</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A feeding to a line there would weigh {mass} ({share} against the target). Measure from the rim down along the wall, not from the bottom up. Is the line really there?</source>
@@ -12266,6 +12266,13 @@ Sign off all the same? The record will say so.</source>
         <translation>
             <numerusform>%n medida llena y luego una hasta la línea, {down} bajo el borde.</numerusform>
             <numerusform>%n medidas llenas y luego una hasta la línea, {down} bajo el borde.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The line would be so near the floor that it cannot be read well. Take %n level scoopfuls and no more: that is {share} against the target. Or use a smaller scoop.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -14,9 +14,9 @@ from calibrator.desk.guide import Guide
 from calibrator.desk.weigh_in import words
 from calibrator.desk.weigh_in.step_mark import StepMark, _reach
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
-from calibrator.model import FillWay, Lot, Scale, Scoop, Step, UnitSystem, WeighIn, new_id
+from calibrator.model import Cylinder, FillWay, Lot, Scale, Scoop, Step, UnitSystem, WeighIn, new_id
 from calibrator.science.advice import MOST_MORE
-from calibrator.science.mark import OldLine, OldLineVerdict
+from calibrator.science.mark import OldLine, OldLineVerdict, fill_line
 
 LEVEL_G = (331.0, 333.0, 330.0, 332.0, 334.0, 331.0, 332.0, 333.0)
 
@@ -121,8 +121,33 @@ def test_at_the_sign_off_an_old_line_that_was_moved_is_not_to_be_moved_once_more
     assert "line" in dict(view._rows(guide, None))["Old line"]
     guide.set(drawn_line_mm=24.0, drawn_line_typed="24 mm")
     told = dict(view._rows(guide, None))["Old line"]
-    assert told.startswith("Moved. A scoopful of this lot would have weighed ")
+    assert told.startswith("Moved. A feeding of this lot would have weighed ")
     assert "ove the line" not in told
+
+
+def test_a_lot_of_one_bag_is_not_sent_for_a_third(guide: Guide) -> None:
+    for fill in guide.fills_of(FillWay.LEVEL)[2:]:
+        guide.strike(fill.id, "another day")
+    level = guide.findings.level
+    assert level is not None
+    assert "third bag" in words.rule_words(level)
+    alone = replace(level, outlook=replace(level.outlook, bags_there=1))
+    assert "third bag" not in words.rule_words(alone)
+
+
+def test_a_little_more_than_whole_scoopfuls_is_left_away(guide: Guide) -> None:
+    """Three scoopfuls of 94 g are 282 g of 283.5 g: −0.5 %."""
+    line = fill_line(Cylinder(diameter_mm=60, height_mm=73), 94.0, 0.3, 283.5)
+    told = words.line_problem_words(line, 0.02)
+    assert "Take 3 level scoopfuls and no more: that is −0.5 % against the target." in told
+    assert words.line_problem_words(line, 0.004).endswith("Use a smaller scoop.")
+
+
+def test_a_doubt_below_the_scale_s_step_is_no_nought(guide: Guide) -> None:
+    level = guide.findings.level
+    assert level is not None
+    sure = replace(level, advice=replace(level.advice, enough=True, half_width_g=0.85))
+    assert "within ± 0.03 oz" in words.advice_words(sure, guide, UnitSystem.FARM)[0]
 
 
 def test_nobody_is_sent_to_weigh_sixty_fills(guide: Guide) -> None:

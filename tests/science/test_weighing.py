@@ -128,6 +128,20 @@ def test_display_steps_are_shown_and_set_a_floor() -> None:
     assert next(row for row in wide.budget if row.source == Source.READING).contained
 
 
+def test_more_fills_are_not_asked_for_where_the_display_s_step_is_all_that_is_left() -> None:
+    """A hanging scale of 1 oz shows the same figure for every fill: a further like one would not say more.
+
+    JCGM 100:2008, F.2.2.1: the doubt of a reading's step stays when all indications are alike.
+    """
+    same = [Weighed(b, 12 * 28.35) for b in (1, 1, 2, 2, 3, 3, 4, 4)]
+    found = result(same, ScaleFacts(28.35), tolerance_g=6.8)
+    assert found.half_width_g > 15
+    assert not found.advice.enough
+    assert not found.advice.within_reach
+    fine = result(same, ScaleFacts(2.835), tolerance_g=6.8)
+    assert fine.advice.enough
+
+
 def test_equal_fills_on_a_perfect_scale_leave_no_doubt() -> None:
     found = result([Weighed(b, 290.0) for b in (1, 2, 3, 4)], ScaleFacts(0.0))
     assert found.u_g == found.half_width_g == 0.0

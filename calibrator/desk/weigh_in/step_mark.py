@@ -136,7 +136,7 @@ class StepMark(StepView):
         if guide.line_untried:
             narrower = self.tr("Fills to the line, the next step, make it surer.")
             self._why.setText(f"{self._why.text()} {narrower}")
-        self._problem.setText(words.line_problem_words(line))
+        self._problem.setText(words.line_problem_words(line, guide.farm.tolerance_share))
         self._problem.setVisible(not usable)
 
     def _show_old(self, guide: Guide) -> None:

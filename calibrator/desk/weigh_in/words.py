@@ -8,7 +8,7 @@ from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide, Missing
 from calibrator.desk.parts import Tone
-from calibrator.model import Step, UnitSystem
+from calibrator.model import FillWay, Step, UnitSystem
 from calibrator.science.mark import Line, LineCheck, LineVerdict, MarkProblem, OldLine, OldLineVerdict
 from calibrator.science.plausible import Doubt
 from calibrator.science.scale import ScaleCheck
@@ -52,12 +52,15 @@ def advice_words(level: LevelResult, guide: Guide, system: UnitSystem) -> tuple[
     """Whether the fills are enough, and if not, how many more and from where."""
     advice = level.advice
     if advice.enough:
-        known = shown.mass(advice.half_width_g, system)
+        known = fine(advice.half_width_g, system)
         words = translate("WeighInWords", "Enough: a level scoopful is known within ± {mass}.").format(mass=known)
         return words, "good"
     if guide.plan_is_open(level):
         return plan_words(level, guide), ""
     if not advice.within_reach or advice.more_fills > MOST_PROPOSED:
+        together = guide.findings.scoopfuls_together
+        if together > max(fill.scoopfuls for fill in guide.fills_of(FillWay.LEVEL)):
+            return counted.weigh_together(together), "warn"
         return translate("WeighInWords", "More fills would hardly tell it better: go on with what is known."), "warn"
     if advice.from_other_bags and advice.more_fills <= level.outlook.spare_bags(level.bags):
         return counted.more_from_other_bags(advice.more_fills), "warn"
@@ -99,7 +102,8 @@ def rule_words(level: LevelResult, *, planned: bool = False) -> str:
             "With fewer than three bags, how bags differ cannot be seen: a cautious figure is assumed.",
         )
         advice = translate("WeighInWords", "Dip a third bag to do without it.")
-    return words if planned else f"{words} {advice}"
+    no_third = level.outlook.spare_bags(level.bags) == 0
+    return words if planned or no_third else f"{words} {advice}"
 
 
 def line_words(line: Line, system: UnitSystem) -> str:
@@ -112,10 +116,13 @@ def line_words(line: Line, system: UnitSystem) -> str:
     return words.format(down=down)
 
 
-def line_problem_words(line: Line) -> str:
+def line_problem_words(line: Line, tolerance_share: float) -> str:
     """Why a line can't be used, and what to do instead; blank where it can."""
     if line.problem is None:
         return ""
+    left_out = line.mass_g / line.target_g
+    if line.problem is MarkProblem.TOO_NEAR_FLOOR and line.full_scoops and left_out <= tolerance_share:
+        return counted.without_the_last(line.full_scoops).format(share=signed_percent(-left_out))
     return {
         MarkProblem.TOO_NEAR_FLOOR: translate(
             "WeighInWords",
@@ -132,7 +139,7 @@ def line_problem_words(line: Line) -> str:
 def old_line_words(old: OldLine, system: UnitSystem) -> tuple[str, Tone]:
     """Keep or move the line found on the scoop, and what it would deliver from this lot."""
     delivers = translate(
-        "WeighInWords", "With the old line a scoopful of this lot would weigh {mass} ({share})."
+        "WeighInWords", "With the old line a feeding of this lot would weigh {mass} ({share})."
     ).format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
     if old.verdict == OldLineVerdict.KEEP:
         return translate("WeighInWords", "Keep the old line. {delivers}").format(delivers=delivers), "good"
@@ -144,7 +151,7 @@ def old_line_words(old: OldLine, system: UnitSystem) -> tuple[str, Tone]:
 
 def moved_line_words(old: OldLine, system: UnitSystem) -> str:
     """What the old line would have delivered, once another is drawn: there is nothing left to decide."""
-    words = translate("WeighInWords", "Moved. A scoopful of this lot would have weighed {mass} ({share}).")
+    words = translate("WeighInWords", "Moved. A feeding of this lot would have weighed {mass} ({share}).")
     return words.format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
 
 
