@@ -11445,7 +11445,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>With the old line a feeding of this lot would weigh {mass} ({share}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Con la línea anterior una toma de este lote pesaría {mass} ({share}).</translation>
     </message>
     <message>
         <source>By the level fills it would do.</source>
@@ -11501,7 +11501,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Moved. A feeding of this lot would have weighed {mass} ({share}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Movida. Una toma de este lote habría pesado {mass} ({share}).</translation>
     </message>
     <message>
         <source>A feeding to a line there would weigh {mass} ({share} against the target). Measure from the rim down along the wall, not from the bottom up. Is the line really there?</source>
@@ -12270,9 +12270,9 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message numerus="yes">
         <source>The line would be so near the floor that it cannot be read well. Take %n level scoopfuls and no more: that is {share} against the target. Or use a smaller scoop.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>La línea quedaría tan cerca del fondo que no se lee bien. Tome %n medida al ras y nada más: eso es {share} respecto al peso deseado. O use una medida más chica.</numerusform>
+            <numerusform>La línea quedaría tan cerca del fondo que no se lee bien. Tome %n medidas al ras y nada más: eso es {share} respecto al peso deseado. O use una medida más chica.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
