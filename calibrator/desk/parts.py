@@ -93,6 +93,13 @@ def card(*items: QWidget | QLayout, tone: Tone = "") -> QFrame:
     return frame
 
 
+def rule() -> QFrame:
+    """A thin line between things that are alike."""
+    line = QFrame()
+    line.setProperty("kind", "rule")
+    return line
+
+
 def row(*items: QWidget | QLayout | None, spacing: int = SPACE) -> QHBoxLayout:
     """Widgets side by side; None is a stretch."""
     layout = QHBoxLayout()

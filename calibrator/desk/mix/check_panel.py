@@ -254,7 +254,7 @@ class CheckPanel(QWidget):
         )
 
     def _lay_out(self) -> None:
-        self.lot = label("", "heading")
+        self.lot = label("", "quiet")
         self.no_lot = label(
             self.tr(
                 "No lot is in use. Choose below which lot this was mixed from, or sign off a weigh-in; checks are kept "
@@ -280,7 +280,8 @@ class CheckPanel(QWidget):
         halves = QHBoxLayout()
         halves.setSpacing(2 * SPACE)
         # What is told of the lot stands beside the fields: it grows while day and time are typed.
-        right = column(self.lot, self.no_lot, self.verdict)
+        self.verdict.head(self.lot)
+        right = column(self.no_lot, self.verdict)
         right.setContentsMargins(0, 0, 0, 0)
         told = QWidget()
         told.setLayout(right)

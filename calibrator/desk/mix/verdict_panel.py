@@ -12,7 +12,7 @@ from calibrator.desk.how.working import Working
 from calibrator.desk.mix.warm_words import warm_words
 from calibrator.desk.mix_batch import Batch
 from calibrator.desk.mix_checks import MixFindings
-from calibrator.desk.parts import button, card, clear, label, row, set_style_property, set_tone
+from calibrator.desk.parts import button, card, clear, column, label, row, set_style_property, set_tone
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.solids_bar import SolidsBar
 from calibrator.model import UnitSystem
@@ -43,7 +43,8 @@ class VerdictPanel(QWidget):
         self.to_water = button(self.tr("Check in plain water"), self.water_check_wanted.emit)
         self.to_line = button(self.tr("Brix calibration"), self.line_wanted.emit)
         self._next = row(self.to_water, self.to_line, None)
-        self.verdict_card = card(self.verdict, self.solids, self.bar, self.would_tell, self._next)
+        self._over = column()
+        self.verdict_card = card(self._over, self.verdict, self.solids, self.bar, self.would_tell, self._next)
         self._found = MixFindings()
         self.how = how_button(self._workings)
         self._cautions = QVBoxLayout()
@@ -86,6 +87,10 @@ class VerdictPanel(QWidget):
         self.pails_card.setVisible(found.pails is not None)
         troubles = [*found.troubles, *([batch.trouble] if batch.trouble else [])]
         _say(self.troubles, "\n".join(troubles))
+
+    def head(self, words: QLabel) -> None:
+        """Put what the verdict is about over it."""
+        self._over.addWidget(words)
 
     def show_kept(self, told: str) -> None:
         """Say that what is shown is kept, and offer to read the mix again; blank for one that is being typed."""

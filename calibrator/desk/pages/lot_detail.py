@@ -207,5 +207,7 @@ class LotDetail(QFrame):
 
 def _page(*items: QWidget | QLayout) -> QWidget:
     inner = QWidget()
-    inner.setLayout(column(*items, None))
+    inside = column(*items, None)
+    inside.setContentsMargins(0, SPACE, 0, SPACE)
+    inner.setLayout(inside)
     return scrolled(inner)

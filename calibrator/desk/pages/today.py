@@ -13,7 +13,7 @@ from calibrator.desk.counted import counted
 from calibrator.desk.page import Page
 from calibrator.desk.pages.powder_card import PowderCard
 from calibrator.desk.pages.spot_card import SpotCard
-from calibrator.desk.parts import button, card, clear, column, label, row, scrolled, set_tone
+from calibrator.desk.parts import button, card, clear, column, label, row, rule, scrolled, set_tone
 from calibrator.desk.sheet_words import outdated_words
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.standing import (
@@ -284,10 +284,3 @@ class TodayPage(Page):
         from calibrator.desk.pages.sheets_gone import ask_what_is_gone
 
         self.gone_dialog = ask_what_is_gone(self.desk, sheets, self.window())
-
-
-def rule() -> QFrame:
-    """A thin line between two rows."""
-    line = QFrame()
-    line.setProperty("kind", "rule")
-    return line

@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
-from calibrator.desk.parts import clear, label
+from calibrator.desk.parts import clear, label, rule
 from calibrator.desk.sheets import GroupSheet, SheetLine
 from calibrator.desk.table_words import (
     Telling,
@@ -220,7 +220,9 @@ class TodayCard(QFrame):
     def _make_rows(self, groups: Sequence[PlanGroup]) -> None:
         clear(self._layout)
         self.rows = [TodayRow(number, group, len(groups) == 1) for number, group in enumerate(groups)]
-        for row in self.rows:
+        for number, row in enumerate(self.rows):
             row.typed.connect(self.typed)
             row.finished.connect(self.finished)
+            if number:
+                self._layout.addWidget(rule())
             self._layout.addWidget(row)

@@ -23,8 +23,8 @@ from calibrator.desk.weigh_in.step_mark import StepMark
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.weigh_in.step_tools import StepTools
 from calibrator.desk.weigh_in.step_view import StepView
-from calibrator.desk.weigh_in.strip import StepStrip
 from calibrator.desk.widgets.later import Later, take_turn
+from calibrator.desk.widgets.step_strip import StepStrip
 from calibrator.model import FillWay, Lot, Step, WeighIn, new_id
 
 

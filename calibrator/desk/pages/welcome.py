@@ -22,13 +22,16 @@ from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.sample import open_sample_season
 from calibrator.desk.standing import FirstStep, first_step
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.drawing import Drawing
 from calibrator.desk.widgets.later import Later
+from calibrator.desk.widgets.step_strip import StepStrip
 from calibrator.model import Farm, Lot, Scale, Scoop, UnitSystem, new_id
 
 T = TypeVar("T", Lot, Scale, Scoop)
 F = TypeVar("F", ScaleForm, ScoopForm, LotForm)
 WIDEST = 820
 STEPS = tuple(FirstStep)
+DRAWINGS = {FirstStep.SCALE: "zero", FirstStep.LOT: "bags"}  # where the step leaves room for one
 
 
 class FarmStep(QWidget):
@@ -89,7 +92,8 @@ class WelcomePage(Page):
         self._scale = Later(lambda: self._ends(ScaleForm(desk, self.tr("Kitchen scale"))))
         self._scoop = Later(lambda: self._ends(ScoopForm(desk)))
         self._lot = Later(lambda: self._ends(LotForm(desk, brief=True)))
-        self._place = label("", "quiet")
+        self._strip = StepStrip()
+        self._strip.set_names({step: self._words(step)[0] for step in STEPS})
         self._heading = label("", "heading")
         self._about = label("")
         self.back_button = button(self.tr("Bac&k"), self._back)
@@ -198,8 +202,7 @@ class WelcomePage(Page):
         place = STEPS.index(step)
         self._stack.setCurrentIndex(place)
         heading, about = self._words(step)
-        text = self.tr("Step {number} of {count}: {name}")
-        self._place.setText(text.format(number=place + 1, count=len(STEPS), name=heading))
+        self._strip.show_place(step, frozenset())
         self._heading.setText(heading)
         self._about.setText(about)
         self.back_button.setVisible(place > 0)
@@ -250,16 +253,19 @@ class WelcomePage(Page):
 
     def _lay_out(self) -> None:
         self._stack = QStackedWidget()
-        for part in (self.farm_step, self._scale, self._scoop, self._lot):
+        parts: tuple[QWidget, ...] = (self.farm_step, self._scale, self._scoop, self._lot)
+        for step, part in zip(STEPS, parts, strict=True):
             inner = QWidget()
-            inside = column(part, None)
+            drawn = row(None, Drawing(DRAWINGS[step], self._words(step)[0]), None) if step in DRAWINGS else column()
+            inside = column(part, None, drawn, None)
             inside.setContentsMargins(0, 0, 0, 0)
             inner.setLayout(inside)
             self._stack.addWidget(scrolled(inner))
         head = QHBoxLayout()
         head.setSpacing(2 * SPACE)
         head.addWidget(Emblem())
-        head.addLayout(column(self.title, self._place, spacing=0), 1)
+        head.addWidget(self.title)
+        head.addWidget(self._strip, 1)
         inside_card = column(self._heading, self._about, self._stack)
         inside_card.setStretch(2, 1)
         frame = card(inside_card)

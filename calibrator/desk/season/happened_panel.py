@@ -124,8 +124,9 @@ class HappenedPanel(QWidget):
         unit = self.tr("oz in a quart") if system is UnitSystem.FARM else self.tr("g/mL")
         self.plot.show_lots(shown, self.tr("Density, {unit}").format(unit=unit))
         if self.plot.current < 0:
-            self.pointed.setText("")
+            self._tell_pointed("")
         self.key.show_entries(self._legend())
+        self.key.setVisible(self.pointed.isHidden())
         self.band.show_days(shown.days, self.plot.whole_period())
         self._moved(*self.plot.viewRange()[0])
         self._show_checks()
@@ -244,8 +245,14 @@ class HappenedPanel(QWidget):
             self._open(str(lot_id))
 
     def _point_out(self, lot_id: str) -> None:
-        self.pointed.setText(self.plot.words_at(self.plot.current) if lot_id else "")
+        self._tell_pointed(self.plot.words_at(self.plot.current) if lot_id else "")
         self.open_button.setEnabled(bool(lot_id))
+
+    def _tell_pointed(self, words: str) -> None:
+        """What is said of a lot stands in the place of the key: nothing is laid out anew for it."""
+        self.pointed.setText(words)
+        self.pointed.setVisible(bool(words))
+        self.key.setVisible(not words)
 
     def _legend(self) -> list[Entry]:
         from calibrator.desk.season.legend import legend  # numpy waits for the first picture
@@ -310,11 +317,11 @@ class HappenedPanel(QWidget):
         body.setSpacing(SPACE)
         body.addLayout(row(*captions, None, self.checks_box, spacing=SPACE))
         body.addWidget(self.left_out)
-        body.addWidget(card(self._plot_place, self.key), 1)
+        body.addWidget(card(self._plot_place), 1)
         band = row(self.band, self.period, self.whole_button, spacing=SPACE)
         band.setStretch(0, 1)
         body.addLayout(band)
-        foot = row(self.pointed, self.how, self.open_button)
+        foot = row(column(self.pointed, self.key, spacing=0), self.how, self.open_button)
         foot.setStretch(0, 1)
         body.addLayout(foot)
         layout = QVBoxLayout(self)

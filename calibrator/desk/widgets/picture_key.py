@@ -50,7 +50,7 @@ class PictureKey(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._entries: tuple[Entry, ...] = ()
-        policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
         policy.setHeightForWidth(True)
         self.setSizePolicy(policy)
         the_theme().changed.connect(self.update)

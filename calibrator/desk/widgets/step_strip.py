@@ -1,13 +1,18 @@
-"""Where one is in the weigh-in: the steps in their order, done, open, to come."""
+"""Where one is in guided work: the steps in their order, done, open, to come."""
 
 from __future__ import annotations
+
+from collections.abc import Mapping
+from enum import StrEnum
+from typing import TypeVar
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from calibrator.desk.theme import tokens, ui_font
-from calibrator.model import Step
+
+S = TypeVar("S", bound=StrEnum)
 
 DOT = 13.0
 RING = 3.0
@@ -21,18 +26,18 @@ class StepStrip(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self._names: dict[Step, str] = {}
-        self._open = Step.LOT
-        self._reachable: frozenset[Step] = frozenset()
+        self._names: dict[StrEnum, str] = {}
+        self._open: StrEnum | None = None
+        self._reachable: frozenset[StrEnum] = frozenset()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
-    def set_names(self, names: dict[Step, str]) -> None:
-        self._names = names
+    def set_names(self, names: Mapping[S, str]) -> None:
+        self._names = dict(names.items())
         self.update()
 
-    def show_place(self, step: Step, reachable: frozenset[Step]) -> None:
+    def show_place(self, step: S, reachable: frozenset[S]) -> None:
         """Mark the open step, and which others can be opened."""
-        self._open, self._reachable = step, reachable
+        self._open, self._reachable = step, frozenset[StrEnum](reachable)
         number = list(self._names).index(step) + 1
         place = self.tr("Step {number} of {count}: {name}")
         self.setAccessibleName(place.format(number=number, count=len(self._names), name=self._names[step]))
@@ -45,7 +50,7 @@ class StepStrip(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         t = tokens()
-        here = list(self._names).index(self._open) if self._names else 0
+        here = list(self._names).index(self._open) if self._open else 0
         for index, (step, name) in enumerate(self._names.items()):
             x = self._x(index)
             if index:
