@@ -11603,10 +11603,6 @@ Sign off all the same? The record will say so.</source>
         <translation>No se pudo abrir la temporada de ejemplo. Abra el programa con --demo.</translation>
     </message>
     <message>
-        <source>Step {number} of {count}: {name}</source>
-        <translation>Paso {number} de {count}: {name}</translation>
-    </message>
-    <message>
         <source>Keep and weigh it &amp;in</source>
         <translation>&amp;Guardar y pesar</translation>
     </message>
