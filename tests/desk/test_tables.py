@@ -401,4 +401,5 @@ def test_the_side_bar_leads_from_a_print_back_to_the_tables(shown: Callable[[], 
     page.print.click()
     assert page.paper.isVisibleTo(page)
     page.open("")  # as the side bar does for the page in hand
-    assert not page.paper.isVisibleTo(page) and page.view.isVisibleTo(page)
+    assert not page.paper.isVisibleTo(page)
+    assert page.view.isVisibleTo(page)

@@ -20,7 +20,7 @@ from calibrator.records import season_lots
 from calibrator.science.farms_compared import FarmDensity, FarmsCompared, SharedLot, between, compare_farms, products
 from calibrator.units import show_percent
 
-WIDTH, HEIGHT = 820, 600
+WIDTH, HEIGHT, BARE_HEIGHT = 820, 600, 160
 ROW_PX, NAME_PX, EDGE_PX, DOT_PX = 34, 230, 16, 4
 WHOLE_PCT = 100.0
 
@@ -106,7 +106,7 @@ class FarmsPanel(QWidget):
         self.table.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         self._told = QVBoxLayout()
         layout = column(self._product, self.none, self.picture, self.table, self._told, None)
-        layout.setContentsMargins(0, 0, SPACE, 0)
+        layout.setContentsMargins(0, 0, 0, 0)
         self.setLayout(layout)
 
     def reload(self) -> None:
@@ -215,7 +215,7 @@ class FarmsDialog(QDialog):
         layout = framed(self)
         layout.addWidget(scrolled(self.panel), 1)
         layout.addLayout(row(None, self.close_button))
-        self.resize(WIDTH, HEIGHT)
+        self.resize(WIDTH, HEIGHT if self.panel.product.count() else BARE_HEIGHT)
 
 
 def _pairs(farms: tuple[FarmDensity, ...]) -> list[tuple[FarmDensity, FarmDensity]]:
