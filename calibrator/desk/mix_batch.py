@@ -135,6 +135,7 @@ def planned(batch: Batch) -> Planned | None:
         water_c=batch.water_c,
         powder=batch.now.powder.powder,
         powder_u_g=batch.scoops.spread_95_g / COVERAGE if batch.scoops else 0.0,
+        count_error_g=batch.scoops.error_g if batch.scoops and batch.scoops.told else 0.0,
         scoopful_g=way.mass_g if way else None,
         scoopfuls=batch.scoops.scoopfuls if batch.scoops else 0,
         old_line_share=_old_share(way, batch.now),

@@ -43,7 +43,7 @@ class Planned:
 
     `scoopful_g` with `scoopfuls` where it is scooped; `old_line_share` is what the line of the lot before
     would bring ÷ what is wanted − 1; `rim_share` the same for scoops struck level; `powder_u_g` the spread of
-    the scoopfuls; `calves` the count it is for.
+    the scoopfuls, `count_error_g` what their count brings beyond `powder_g`; `calves` the count it is for.
     """
 
     water_ml: float
@@ -51,6 +51,7 @@ class Planned:
     water_c: float
     powder: Powder
     powder_u_g: float = 0.0
+    count_error_g: float = 0.0
     scoopful_g: float | None = None
     scoopfuls: int = 0
     old_line_share: float | None = None
@@ -73,21 +74,21 @@ def _share(value: float, what: str) -> float:
 
 
 def _powder_after(plan: Planned) -> dict[Slip, float]:
-    found = {Slip.NONE: plan.powder_g}
+    found, counted_g = {Slip.NONE: plan.powder_g}, plan.powder_g + plan.count_error_g
     if plan.old_line_share is not None:
-        found[Slip.OLD_LINE] = plan.powder_g * (
+        found[Slip.OLD_LINE] = counted_g * (
             1 + between(plan.old_line_share, -0.9, 9.0, "The old line", "−90 and 900 %")
         )
     if plan.scoopful_g is not None and plan.scoopfuls > 0:
         one = positive(plan.scoopful_g, "The weight of a scoopful")
         if plan.scoopfuls > 1:
-            found[Slip.SCOOP_LESS] = plan.powder_g - one
-        found[Slip.SCOOP_MORE] = plan.powder_g + one
+            found[Slip.SCOOP_LESS] = counted_g - one
+        found[Slip.SCOOP_MORE] = counted_g + one
     if plan.calves > 1:
         found[Slip.CALF_LESS] = plan.powder_g * (1 - 1 / plan.calves)
         found[Slip.CALF_MORE] = plan.powder_g * (1 + 1 / plan.calves)
     if plan.rim_share is not None:
-        found[Slip.RIM_NOT_LINE] = plan.powder_g * (1 + _share(plan.rim_share, "What a level scoop brings"))
+        found[Slip.RIM_NOT_LINE] = counted_g * (1 + _share(plan.rim_share, "What a level scoop brings"))
     return {slip: mass for slip, mass in found.items() if mass > 0}
 
 

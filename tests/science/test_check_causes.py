@@ -49,6 +49,15 @@ def test_one_scoop_more_is_powder_over_one_more_tenth() -> None:
     assert found[Slip.CALF_LESS] < found[Slip.NONE] < found[Slip.CALF_MORE]
 
 
+def test_a_scoopful_forgotten_is_forgotten_from_the_count_and_not_from_the_weight_wanted() -> None:
+    """Ten scoopfuls of 295 g for 2,900 g: nine of them are 2,655 g, as the table of batches tells them."""
+    plan = replace(PLAN, powder_g=2900.0, count_error_g=50.0)
+    found = solids_after(plan)
+    assert found[Slip.SCOOP_LESS] == pytest.approx(mixing.mix_of(20_000.0, 9 * 295.0, POWDER, 43.0).solids_share)
+    assert found[Slip.SCOOP_MORE] == pytest.approx(mixing.mix_of(20_000.0, 11 * 295.0, POWDER, 43.0).solids_share)
+    assert found[Slip.NONE] == pytest.approx(mixing.mix_of(20_000.0, 2900.0, POWDER, 43.0).solids_share)
+
+
 def test_water_and_volume_confused_both_ways() -> None:
     planned = mixing.mix_of(20_000.0, 2950.0, POWDER, 43.0)
     found = solids_after(PLAN)
