@@ -91,19 +91,15 @@ def scoop_ways(sign_offs: Sequence[SignOff], marks: Sequence[Mark], names: dict[
         if signed.scoop_id not in names:
             continue
         name = names[signed.scoop_id]
-        ways.append(_level_way(signed, name))
-        ways += [_mark_way(signed, mark, name) for mark in marks if mark.sign_off_id == signed.id]
+        ways.append(_way(signed, name, FillWay.LEVEL, signed.level_mean_g, signed.level_u_g))
+        own = (mark for mark in marks if mark.sign_off_id == signed.id)
+        ways += [_way(signed, name, FillWay.TO_MARK, mark.mass_g, mark.mass_u_g) for mark in own]
     return tuple(ways)
 
 
-def _level_way(signed: SignOff, name: str) -> ScoopWay:
-    mass = signed.level_mean_g
-    return ScoopWay(signed.scoop_id, name, FillWay.LEVEL, mass, signed.level_u_g, signed.fill_sd_share * mass)
-
-
-def _mark_way(signed: SignOff, mark: Mark, name: str) -> ScoopWay:
-    mass = mark.mass_g
-    return ScoopWay(signed.scoop_id, name, FillWay.TO_MARK, mass, mark.mass_u_g, signed.fill_sd_share * mass)
+def _way(signed: SignOff, name: str, way: FillWay, mass_g: float, u_g: float) -> ScoopWay:
+    fills, bags = signed.fill_sd_share * mass_g, signed.bag_sd_share * mass_g
+    return ScoopWay(signed.scoop_id, name, way, mass_g, u_g, fills, bags)
 
 
 def powder_in_use(records: Records, now: Standing) -> LotInUse:

@@ -21,7 +21,7 @@ class ScoopWay:
     """One kind of fill: a scoop, how it is filled, what one scoopful weighs.
 
     `u_mean_g` is the standard uncertainty of that weight for this lot, `fill_sd_g` the spread of single
-    scoopfuls around it.
+    scoopfuls of a bag, `bag_sd_g` that of the bags around it.
     """
 
     scoop_id: str
@@ -30,6 +30,7 @@ class ScoopWay:
     mass_g: float
     u_mean_g: float = 0.0
     fill_sd_g: float = 0.0
+    bag_sd_g: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -67,13 +68,15 @@ class ScoopCount:
 def spread_95_g(parts: Sequence[tuple[ScoopWay, float]]) -> float:
     """Half-width at 95 % of the weight of these scoopfuls, g, normal.
 
-    Single fills vary independently (their variances add); the means of a lot err together (they add as
-    they are). A part fill adds 5 % of its whole scoop, by eye.
+    Single fills vary independently (their variances add); the means of a lot err together (they add as they are),
+    and so do scoopfuls of one bag: a batch is scooped out of the bag in hand. A part fill adds 5 % of its whole
+    scoop, by eye. JCGM 100:2008, 5.2.2, note 1.
     """
     whole = sum(n * way.fill_sd_g**2 for way, n in parts)
     by_eye = sum((PART_FILL_SD_SHARE * way.mass_g) ** 2 for way, n in parts if n != math.floor(n))
     together = sum(n * way.u_mean_g for way, n in parts)
-    return _NORMAL_95 * math.sqrt(whole + by_eye + together**2)
+    one_bag = sum(n * way.bag_sd_g for way, n in parts)
+    return _NORMAL_95 * math.sqrt(whole + by_eye + together**2 + one_bag**2)
 
 
 def scoop_count(parts: Sequence[tuple[ScoopWay, float]], target_g: float) -> ScoopCount:

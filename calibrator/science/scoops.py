@@ -120,6 +120,7 @@ def _checked(ways: Sequence[ScoopWay], fractions: Sequence[float]) -> list[float
         positive(way.mass_g, "The weight of a scoopful")
         not_negative(way.u_mean_g, "The doubt in a scoopful")
         not_negative(way.fill_sd_g, "The spread of scoopfuls")
+        not_negative(way.bag_sd_g, "The spread of scoopfuls")
     parts = [f for f in dict.fromkeys(fractions) if f != 1]
     for f in parts:
         between(f, 0.01, 0.99, "A part fill", "1 and 99 % of a scoop")

@@ -201,6 +201,15 @@ def test_trimmed_water_keeps_the_rate_exactly(target: float, water: float) -> No
     assert n == 1 or abs(trim.change_share) * target <= BIG.mass_g / 2 * (1 + 1e-9)
 
 
+def test_scoopfuls_out_of_one_bag_share_what_sets_that_bag_apart() -> None:
+    """A seeded simulation: 17 scoopfuls out of one bag, bags 1 % apart, fills 1.5 %."""
+    way = ScoopWay("cup", "cup", FillWay.LEVEL, 311.0, fill_sd_g=4.7, bag_sd_g=3.1)
+    rng, n = np.random.default_rng(20261126), 17
+    weights = n * rng.normal(311.0, 3.1, 20_000) + rng.normal(0.0, 4.7, (20_000, n)).sum(axis=1)
+    inside = np.mean(np.abs(weights - n * 311.0) <= scoops.spread_95_g([(way, float(n))]))
+    assert inside == pytest.approx(0.95, abs=0.006)
+
+
 def test_what_a_count_delivers_in_solids_and_osmolality() -> None:
     powder = mixing.powder_from(Composition())
     count = scoops.scoop_count([(BIG, 4.0)], 2100.0)

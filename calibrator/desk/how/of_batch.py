@@ -147,7 +147,11 @@ def _scoopfuls(group: GroupSheet, line: SheetLine, count: ScoopCount) -> Working
     )
     spread = Part(
         translate("How", "Spread"),
-        translate("How", "scoopfuls differ each for itself, and their mean is known only so far: 95 %, as squares"),
+        translate(
+            "How",
+            "scoopfuls differ each for itself, the bag in hand differs from the others, and the lot's mean is known "
+            "only so far: 95 %, as squares",
+        ),
         f"± {weight(count.spread_95_g)}",
     )
     words = translate("How", "The count that people are told lies within the farm's tolerance of {tolerance}: {rule}")
