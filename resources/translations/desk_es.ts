@@ -2861,8 +2861,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Variación</translation>
     </message>
     <message>
-        <source>scoopfuls differ each for itself, and their mean is known only so far: 95 %, as squares</source>
-        <translation>cada medida varía por su cuenta, y su media se conoce solo hasta cierto punto: 95 %, como cuadrados</translation>
+        <source>scoopfuls differ each for itself, the bag in hand differs from the others, and the lot&apos;s mean is known only so far: 95 %, as squares</source>
+        <translation>las medidas varían cada una por sí, el costal en uso difiere de los demás y el promedio del lote se conoce solo hasta cierto punto: 95 %, como cuadrados</translation>
     </message>
     <message>
         <source>The count that people are told lies within the farm&apos;s tolerance of {tolerance}: {rule}</source>
