@@ -4,15 +4,12 @@ from __future__ import annotations
 
 import gc
 import hashlib
-import logging
 import sys
-import traceback
 from collections.abc import Callable
 from contextlib import suppress
 from datetime import datetime
 from functools import partial
 from pathlib import Path
-from types import TracebackType
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication, Qt, QTimer
@@ -25,6 +22,7 @@ from calibrator.desk.ask import Ask
 from calibrator.desk.context import Desk, local_now
 from calibrator.desk.days import set_back
 from calibrator.desk.guarding import Guarding
+from calibrator.desk.mistakes import MistakeHook
 from calibrator.desk.opening import open_records
 from calibrator.desk.refusals import in_words
 from calibrator.desk.settings import Settings
@@ -58,7 +56,6 @@ from calibrator.records.paths import data_folder
 if TYPE_CHECKING:
     from calibrator.desk.server.door import ServerDoor
 
-log = logging.getLogger("calibrator")
 BACKUP_AFTER_MS = 2000
 CHECK_AFTER_MS = 5000
 BACKUP_EVERY_MS = 3_600_000
@@ -84,7 +81,7 @@ def run(url: str, *, records: Records | None = None) -> int:
     """
     app = make_application(sys.argv[:1])
     ask = Ask(app)
-    sys.excepthook = hook = _Hook(ask)
+    sys.excepthook = hook = MistakeHook(ask)
     settings = Settings(data_folder() / "settings.json")
     if settings.now.look:  # dressing anew takes a moment of the start
         the_theme().wear(settings.now.look)
@@ -371,51 +368,3 @@ def _season_clock(records: Records) -> Callable[[], datetime]:
 
 def _salvaged(url: str, _underway: Underway) -> Salvaged:
     return salvage(url)
-
-
-class _Hook:
-    """Our own mistakes: logged whole, told to the person as a sentence, never as a traceback."""
-
-    def __init__(self, ask: Ask, file: Path | None = None) -> None:
-        self._ask, self._file = ask, file
-        self._telling = False
-
-    def keep_log(self) -> None:
-        """Begin the log: once the first page is up, or before the first line for it."""
-        self._file = self._file or _keep_log()
-
-    def __call__(self, kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
-        self.keep_log()
-        log.error("".join(traceback.format_exception(kind, error, trace)))
-        if self._telling or QApplication.instance() is None:
-            return
-        self._telling = True
-        self._ask.tell(in_words(error) if isinstance(error, RecordsError) else _own_mistake(self._file))
-        self._telling = False
-
-
-def _own_mistake(log_file: Path | None) -> str:
-    told = QCoreApplication.translate(
-        "App",
-        "Something in the program went wrong. What you have kept is safe. "
-        "Go to another page and come back; if it happens again, close the program and start it anew.",
-    )
-    if log_file is None:
-        return told
-    where = QCoreApplication.translate("App", "What happened was written to the log, {file}.")
-    return f"{told}\n\n{where.format(file=log_file)}"
-
-
-def _keep_log() -> Path | None:
-    """Write what goes wrong to a small file beside the records, and say where; where that cannot be, go without."""
-    from logging.handlers import RotatingFileHandler  # with sockets: the first page does not wait for them
-
-    file = data_folder() / "calibrator.log"
-    try:
-        file.parent.mkdir(parents=True, exist_ok=True)
-        handler = RotatingFileHandler(file, maxBytes=1_000_000, backupCount=1, delay=True, encoding="utf-8")
-    except OSError:
-        return None
-    handler.setFormatter(logging.Formatter("%(asctime)s %(levelname)s %(message)s"))
-    log.addHandler(handler)
-    return file

@@ -10,8 +10,8 @@ import pytest
 
 from calibrator.desk.bring_in.cells import NotTaken
 from calibrator.desk.bring_in.choices import Ask, Bags, Choices, begun, questions, with_settled
-from calibrator.desk.bring_in.judging import Judged, There, column_name, judge
-from calibrator.desk.bring_in.meanings import Meaning, heading_row, headings_of, meaning_of, unit_of
+from calibrator.desk.bring_in.judging import Judged, There, judge
+from calibrator.desk.bring_in.meanings import Meaning, column_name, heading_row, headings_of, meaning_of, unit_of
 from calibrator.desk.bring_in.orders import DayOrder, clock_in, commas, counts_days, day_in, day_orders, with_point
 from calibrator.desk.days import DayNotUnderstood
 from calibrator.model import Cylinder, Farm, FillWay, Lot, PackageKind, Scale, Scoop

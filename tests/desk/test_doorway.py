@@ -22,7 +22,8 @@ from PySide6.QtWidgets import QApplication
 
 from calibrator import desktop_entry
 from calibrator.__main__ import _Forgetful, main
-from calibrator.desk.app import _Hook, make_application, settle
+from calibrator.desk.app import make_application, settle
+from calibrator.desk.mistakes import MistakeHook
 from calibrator.places import resource
 from calibrator.records import demo_records
 
@@ -65,7 +66,7 @@ def test_garbage_is_collected_once_the_page_is_up() -> None:
 
 
 def test_the_log_is_named_when_something_goes_wrong(qapp: QApplication, answers: Answers, tmp_path: Path) -> None:
-    _Hook(answers, tmp_path / "calibrator.log")(ValueError, ValueError("a bug"), None)
+    MistakeHook(answers, tmp_path / "calibrator.log")(ValueError, ValueError("a bug"), None)
     assert str(tmp_path / "calibrator.log") in answers.told[-1]
     assert "ValueError" not in answers.told[-1]
 

@@ -14,9 +14,9 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from calibrator.desk.app import _Hook
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.language_form import LanguageForm
+from calibrator.desk.mistakes import MistakeHook
 from calibrator.desk.pictograms import PICTURES, SIZE, pictogram
 from calibrator.desk.theme import the_theme, tokens
 from calibrator.desk.window import PAGES, Window, within
@@ -102,7 +102,7 @@ def test_records_that_went_away_are_told_in_words(window: Window, monkeypatch: p
 
 
 def test_a_mistake_of_ours_is_told_without_a_traceback(answers: Answers, qapp: QApplication) -> None:
-    hook = _Hook(answers, Path("calibrator.log"))
+    hook = MistakeHook(answers, Path("calibrator.log"))
     hook(ZeroDivisionError, ZeroDivisionError("division by zero"), None)
     assert "written to the log" in answers.told[0]
     assert "division" not in answers.told[0]

@@ -11,8 +11,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QGridLayout, QVBoxLayout, QW
 
 from calibrator.desk.bring_in import words
 from calibrator.desk.bring_in.choices import Bags, cells_of, decimal_of, names_of, order_of
-from calibrator.desk.bring_in.judging import column_name
-from calibrator.desk.bring_in.meanings import DAYS, MASSES, NUMBERS, Meaning, headings_of
+from calibrator.desk.bring_in.meanings import DAYS, MASSES, NUMBERS, Meaning, column_name, headings_of
 from calibrator.desk.bring_in.orders import counts_days, text_of
 from calibrator.desk.bring_in.work import Bringing
 from calibrator.desk.context import Desk

@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date, datetime, time
 from typing import Any
 
-from calibrator.desk.bring_in import cells, faults
+from calibrator.desk.bring_in import cells, faults, lot_cells
 from calibrator.desk.bring_in.cells import NotTaken
 from calibrator.desk.bring_in.choices import Bags, Choices
 from calibrator.desk.bring_in.faults import Fault
-from calibrator.desk.bring_in.meanings import OF_FILLS, PERCENTS, Meaning, headings_of
+from calibrator.desk.bring_in.meanings import OF_FILLS, PERCENTS, Meaning, column_name, headings_of
 from calibrator.desk.bring_in.orders import text_of
 from calibrator.model import Farm, Fill, FillWay, Lot, Scale, Scoop, WeighIn, new_id
 from calibrator.model.underway import Underway, unwatched
@@ -23,7 +23,6 @@ from calibrator.science.plausible import Doubt, weight_doubt
 NOON = time(12)
 """The time of a weighing of which only the day is known."""
 _SUMS = frozenset(("total", "totals", "sum", "average", "mean", "min", "max", "promedio", "suma", "media"))
-_LEAST_SHARE_PCT = 1.0
 _WHOLE_PCT = 100.5
 _STEP = 500
 _DOWN = (Meaning.LOT, Meaning.WHEN, Meaning.SCOOP, Meaning.BY, Meaning.SESSION)
@@ -89,6 +88,7 @@ class _Judging:
     def __init__(self, table: ForeignTable, asked: Choices, there: There, today: date) -> None:
         self.table, self.asked, self.there, self.today = table, asked, there, today
         self.heads = headings_of(table, asked.heading)
+        self.lot_readers = lot_cells.readers(today, there.farm.currency)
         self.first = {meaning: place for place, meaning in reversed(list(enumerate(asked.meanings)))}
         self.weights = asked.columns(Meaning.NET, Meaning.GROSS)
         self.known: dict[str, list[Lot]] = {}
@@ -172,7 +172,7 @@ class _Judging:
         for place, meaning in enumerate(self.asked.meanings):
             if meaning in OF_FILLS or meaning in (Meaning.NOTHING, Meaning.LOT) or row[place] is None:
                 continue
-            value = self._taken(row, place, _LOT_READERS[meaning](self))
+            value = self._taken(row, place, self.lot_readers[meaning])
             if value is _WRONG or not new:
                 continue
             earlier = self.told_in.setdefault((key, meaning), (self._at, value))
@@ -182,7 +182,7 @@ class _Judging:
                 told = text_of(self._cell(earlier[0], place))
                 self._fault(meaning, row, faults.not_alike(earlier[0] + 1, told), place)
             else:
-                self.new[key] = _with(self.new[key], meaning, value)
+                self.new[key] = lot_cells.with_told(self.new[key], meaning, value)
 
     def _add_note(self, key: str, note: str) -> None:
         lot = self.new[key]
@@ -228,7 +228,7 @@ class _Judging:
 
     def _add(self, session: _Session, key: str, place: int, found: tuple[float, str], told: dict[str, Any]) -> None:
         if told["bag"] is None:
-            told["bag"] = self._bag(session, place)
+            told["bag"] = self._bag(session)
         made = Fill(id=new_id(), weigh_in_id=session.weigh_in.id, mass_g=found[0], typed=found[1], **told)
         if (doubted := self._doubt(made, session.weigh_in)) is not None:
             self._fault(Meaning.NET, self.table.rows[self._at], doubted, place)
@@ -239,8 +239,8 @@ class _Judging:
             return
         session.fills.append(made)
 
-    def _bag(self, session: _Session, place: int) -> int:
-        """A bag that no column tells: the number in the heading of one of several weights, or as was chosen."""
+    def _bag(self, session: _Session) -> int:
+        """A bag that no column tells: each weight from a bag of its own, or all from one, as was chosen."""
         if self.asked.bags is Bags.OWN:
             return min(len(session.fills) + 1, cells.MOST_BAG)
         return 1
@@ -263,7 +263,7 @@ class _Judging:
         if found is _WRONG:
             return None
         told = self._one(row, Meaning.TYPED, cells.note)
-        typed = found.typed if not found.bare else f"{found.typed} {found.unit}"
+        typed = lot_cells.as_typed(found)
         if self.asked.meanings[place] is Meaning.NET:
             return found.value, told or typed
         tare, tare_typed = self._tare(row)
@@ -282,7 +282,7 @@ class _Judging:
             self._fault(Meaning.TARE, row, faults.no_tare())
         if found is None or found is _WRONG:
             return None, ""
-        return found.value, found.typed if not found.bare else f"{found.typed} {found.unit}"
+        return found.value, lot_cells.as_typed(found)
 
     def _when(self, row: Sequence[Value]) -> datetime | None:
         found = self._one(row, Meaning.WHEN, lambda cell, c, a: cells.moment(cell, c, a, self.today))
@@ -354,59 +354,5 @@ class _Wrong:
 _WRONG: Any = _Wrong()
 
 
-def column_name(place: int) -> str:
-    """A column as spreadsheets call it: A, B … Z, AA."""
-    name, rest = "", place + 1
-    while rest:
-        rest, letter = divmod(rest - 1, 26)
-        name = chr(65 + letter) + name
-    return name
-
-
 def _counts(highest: int) -> cells.Reader:
     return lambda cell, column, asked: cells.count(cell, column, asked, highest)
-
-
-def _with(lot: Lot, meaning: Meaning, value: Any) -> Lot:
-    if meaning in PERCENTS:
-        return replace(lot, composition=replace(lot.composition, **{meaning: value}))
-    if meaning is Meaning.PACKAGE_MASS:
-        typed = value.typed if not value.bare else f"{value.typed} {value.unit}"
-        return replace(lot, package_mass_g=value.value, package_mass_typed=typed)
-    if meaning is Meaning.PRICE:
-        return replace(lot, price_per_package=value, price_typed=f"{value:.12g}")
-    return replace(lot, **{meaning: value})
-
-
-def _share(meaning: Meaning) -> cells.Reader:
-    least = _LEAST_SHARE_PCT if meaning in (Meaning.PROTEIN, Meaning.FAT) else 0.0
-    return lambda cell, column, asked: cells.percent(cell, column, asked, least)
-
-
-def _day(judging: _Judging) -> cells.Reader:
-    return lambda cell, column, asked: cells.day(cell, column, asked, judging.today)
-
-
-def _price(judging: _Judging) -> cells.Reader:
-    return lambda cell, column, asked: cells.price(cell, column, asked, judging.there.farm.currency)
-
-
-def _always(read: cells.Reader) -> Callable[[_Judging], cells.Reader]:
-    return lambda _: read
-
-
-def _text(cell: Value, _column: int, _asked: Choices) -> str:
-    return cells.words(cell)
-
-
-_LOT_READERS: dict[Meaning, Callable[[_Judging], cells.Reader]] = {
-    **dict.fromkeys((Meaning.PRODUCT, Meaning.SUPPLIER, Meaning.PLANT), _always(_text)),
-    **dict.fromkeys((Meaning.ARRIVED, Meaning.MADE, Meaning.FED_FROM, Meaning.FINISHED), _day),
-    **{meaning: _always(_share(meaning)) for meaning in PERCENTS},
-    **dict.fromkeys((Meaning.MEDICATED, Meaning.AGGLOMERATED), _always(cells.yes)),
-    Meaning.PACKAGE: _always(cells.package),
-    Meaning.PACKAGES: _always(cells.count),
-    Meaning.PACKAGE_MASS: _always(cells.mass),
-    Meaning.PRICE: _price,
-    Meaning.NOTE: _always(cells.note),
-}

@@ -166,3 +166,12 @@ def headings_of(table: ForeignTable, row: int | None) -> tuple[str, ...]:
     told = table.rows[row] if row is not None and row < len(table.rows) else ()
     texts = [str(cell).strip() if cell is not None else "" for cell in told]
     return tuple(texts + [""] * (table.columns - len(texts)))
+
+
+def column_name(place: int) -> str:
+    """A column as spreadsheets call it: A, B … Z, AA."""
+    name, rest = "", place + 1
+    while rest:
+        rest, letter = divmod(rest - 1, 26)
+        name = chr(65 + letter) + name
+    return name

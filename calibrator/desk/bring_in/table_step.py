@@ -5,8 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 
-from calibrator.desk.bring_in.judging import column_name
 from calibrator.desk.bring_in.lines import Lines, lines_view
+from calibrator.desk.bring_in.meanings import column_name
 from calibrator.desk.bring_in.orders import text_of
 from calibrator.desk.bring_in.work import Bringing
 from calibrator.desk.forms.fields import Captioned

@@ -5,8 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.bring_in.choices import Ask, Bags, Question
-from calibrator.desk.bring_in.judging import Judged, column_name
-from calibrator.desk.bring_in.meanings import Meaning
+from calibrator.desk.bring_in.judging import Judged
+from calibrator.desk.bring_in.meanings import Meaning, column_name
 from calibrator.desk.bring_in.orders import DayOrder, Settled
 from calibrator.desk.counted import counted
 from calibrator.model import FillWay
