@@ -92,6 +92,8 @@ class WireForm(QWidget):
         )
         speed = Captioned(self.tr("S&peed and frame"), self.speed)
         where = row(Captioned(self.tr("Po&rt"), self.port), speed, spacing=24)
+        if (typed := self.port.lineEdit()) is not None:
+            typed.setAccessibleName(self.port.accessibleName())
         inner = QWidget()
         inside = column(
             card(hands, where, self.looks, masks, self.enters, row(self.listen_button, self.stop_button, None)),

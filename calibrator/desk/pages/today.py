@@ -13,7 +13,7 @@ from calibrator.desk.counted import counted
 from calibrator.desk.page import Page
 from calibrator.desk.pages.powder_card import PowderCard
 from calibrator.desk.pages.spot_card import SpotCard
-from calibrator.desk.parts import button, card, clear, column, label, row, rule, scrolled, set_tone
+from calibrator.desk.parts import button, card, clear, column, in_tab_order, label, row, rule, scrolled, set_tone
 from calibrator.desk.sheet_words import outdated_words
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.standing import (
@@ -197,6 +197,7 @@ class TodayPage(Page):
             if plan.retired_on is None:
                 words = self.tr("To mix today: {plan}").format(plan=plan.name)
                 self._add(words, self.tr("Open the table"), "tables", plan.id)
+        in_tab_order(self._waiting_heading, *(line.button for line in self.rows))
         for line in self.rows:
             if line.words == had:
                 line.button.setFocus(Qt.FocusReason.OtherFocusReason)

@@ -81,6 +81,7 @@ class HappenedPanel(QWidget):
             self._plot.chosen.connect(self._open)
             self._plot.moved.connect(self._moved)
             self._plot_place.addWidget(self._plot)
+            QWidget.setTabOrder(self.checks_box, self._plot)
         return self._plot
 
     @property

@@ -44,7 +44,8 @@ class FillPlot(QFrame):
         self._plot.setMenuEnabled(False)
         self._plot.setMouseEnabled(False, False)
         self._plot.hideButtons()
-        self._plot.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        for part in (self._plot, self._plot.viewport()):
+            part.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(SPACE // 2, SPACE, SPACE, SPACE)
         layout.setSpacing(0)

@@ -335,6 +335,7 @@ def _spin(name: str, highest: int) -> QSpinBox:
     spin = SteadySpin()
     spin.setRange(1, highest)
     spin.setAccessibleName(name)
+    spin.lineEdit().setAccessibleName(name)
     spin.setMinimumWidth(84)
     spin.lineEdit().setTextMargins(SPACE, 0, 0, 0)  # the style leaves the number at the very edge
     set_style_property(spin, "kind", "count")
