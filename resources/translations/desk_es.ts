@@ -1895,6 +1895,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Ayuda</translation>
     </message>
     <message>
+        <source>Parts of the help</source>
+        <translation>Partes de la ayuda</translation>
+    </message>
+    <message>
         <source>How it is done</source>
         <translation>Cómo se hace</translation>
     </message>
