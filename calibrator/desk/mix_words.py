@@ -337,6 +337,13 @@ def grave(caution: Caution) -> bool:
 def correction_words(found: Correction, scoops: ScoopCount | None, system: UnitSystem, step_g: float) -> list[str]:
     """What to do, line by line; first the mix to take out where the vessel would run over."""
     told: list[str] = []
+    if found.far_off:
+        told.append(
+            translate(
+                "MixWords",
+                "That is far off. First stir to the bottom, read again, and count what went in. Only then:",
+            )
+        )
     if not found.fits:
         text = translate("MixWords", "The vessel would run over. First take out {volume} of mix into another vessel.")
         told.append(text.format(volume=volume(found.take_out_ml, system)))

@@ -232,7 +232,7 @@ def _strength(share: float, powder: Powder) -> list[Caution]:
     strong = band(osmolality(share, powder)[0], OSMOLALITY_MOSM_PER_KG)
     if strong is Band.RISK:
         found.append(Caution.OSMOLALITY_RISK)
-    if solids in (Band.ABOVE, Band.RISK) or strong in (Band.ABOVE, Band.RISK):
+    if solids in (Band.ABOVE, Band.RISK) or strong is Band.RISK:  # an estimate just above its aim tells nobody much
         found.append(Caution.YOUNG_CALVES)
     return found
 

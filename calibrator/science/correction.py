@@ -42,6 +42,11 @@ class Addition:
     water_c: float = 43.0
 
 
+FAR_OFF_SHARE = 0.15
+"""A mix that seems so much thinner or stronger than wanted is stirred and read again before anything is added: powder
+that lies on the floor reads like powder that is missing. Common practice, no source."""
+
+
 @dataclass(frozen=True)
 class Correction:
     """What to do. First `take_out_ml` of mix goes elsewhere (0 where there is room), then so much is added.
@@ -57,6 +62,12 @@ class Correction:
     volume_after_ml: float
     temperature_after_c: float
     solids_after: float
+    off_share: float = 0.0  # solids as read ÷ target − 1
+
+    @property
+    def far_off(self) -> bool:
+        """Whether a poor stir or a wrong reading is likelier than so large a slip."""
+        return abs(self.off_share) > FAR_OFF_SHARE
 
     @property
     def fits(self) -> bool:
@@ -118,6 +129,7 @@ def _needed(batch: Batch, target: float, addition: Addition) -> Correction:
         volume_after_ml=batch.volume_ml + powder * addition.powder.specific_volume_ml_per_g + water_ml,
         temperature_after_c=_after_c(mass, batch, powder, water, addition),
         solids_after=target,
+        off_share=batch.solids_share / target - 1,
     )
 
 

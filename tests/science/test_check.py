@@ -135,6 +135,9 @@ def test_cautions_come_with_the_gravest_first() -> None:
     assert check.cautions(0.13, POWDER, water_c=60.0, mix_c=44.0) == (Caution.SCALD, Caution.TOO_HOT)
     assert check.cautions(0.13, POWDER, calf_c=25.0) == (Caution.TOO_COOL,)
     assert check.cautions(0.10, POWDER) == (Caution.SOLIDS_LOW,)
+    # Ordinary solids: an estimate of osmolality just above its aim is no reason for alarm.
+    assert 350 < check.osmolality(0.145, POWDER)[0] < 400
+    assert check.cautions(0.145, POWDER) == ()
     assert check.cautions(0.18, POWDER) == (Caution.SOLIDS_RISK, Caution.OSMOLALITY_RISK, Caution.YOUNG_CALVES)
     assert check.cautions(0.16, POWDER) == (Caution.OSMOLALITY_RISK, Caution.YOUNG_CALVES)
 

@@ -95,3 +95,11 @@ def test_a_mix_on_target_needs_nothing() -> None:
 def test_impossible_batches_are_refused(volume: float, temperature: float, share: float, target: float) -> None:
     with pytest.raises(CannotCompute, match=r"^[A-Z].*[.]$"):
         correct(Batch(volume, temperature, share), target, ADDITION, vessel(40_000.0))
+
+
+@pytest.mark.parametrize(("share", "far"), [(0.117, False), (0.108, True), (0.145, False), (0.152, True)])
+def test_what_is_far_off_is_stirred_and_read_again_first(share: float, far: bool) -> None:
+    """More than 15 % off the solids wanted: common practice, no source."""
+    assert correct(Batch(10_000.0, 40.0, share), 0.13, ADDITION).far_off is far
+    kept = correct(Batch(36_000.0, 40.0, share), 0.13, ADDITION, vessel(40_000.0))
+    assert kept.far_off is far
