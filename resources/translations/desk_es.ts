@@ -5045,6 +5045,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Más aguada de lo que usted quiere y aun así por encima de lo que se suele buscar: las becerras de menos de dos semanas son las primeras en resentirlo, y todas necesitan agua libre. Deciden la etiqueta y su veterinario.</translation>
     </message>
     <message>
+        <source>That is far off. First stir to the bottom, read again, and count what went in. Only then:</source>
+        <translation>Está muy lejos. Primero revuelva hasta el fondo, lea otra vez y cuente lo que se echó. Solo después:</translation>
+    </message>
+    <message>
         <source>The vessel would run over. First take out {volume} of mix into another vessel.</source>
         <translation>El recipiente se derramaría. Primero pase {volume} de mezcla a otro recipiente.</translation>
     </message>
