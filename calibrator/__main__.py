@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import argparse
 import gc
-import linecache
 import sys
 from collections.abc import Sequence
+from contextlib import suppress
 from importlib import import_module
 from types import ModuleType
-from typing import Any, NoReturn
+from typing import NoReturn
 
 from calibrator import __version__
 from calibrator.later import put_off
@@ -43,25 +43,27 @@ def load_desk() -> ModuleType:
     """Load what the first page needs, the quick way; the desk ends it by `desk.app.settle` once the page is up."""
     # Loading makes much and throws away little: collecting meanwhile is a tenth of the start.
     gc.disable()
-    linecache.cache = _Forgetful()
     with put_off(UNUSED):
         import_module("sqlalchemy.dialects.sqlite")
-    # PySide6 reads the source of every module that is loaded after it, so what needs no window goes first.
+    # PySide6 looks at every import that comes after it, so what needs no window goes first.
     for name in ("calibrator.records", "calibrator.science.mark", "calibrator.science.weighing", "calibrator.units"):
         import_module(name)
+    _read_no_sources()
     return import_module("calibrator.desk.app")
 
 
-class _Forgetful(dict[str, Any]):
-    """PySide6 looks into the source of each module: kept, these texts would hold 15 MB as long as it runs.
+def _read_no_sources() -> None:
+    """PySide6 reads the source of every module for one line that asks it for other names; no module here has it.
 
-    Where modules come out of an archive, as in the bundle, linecache puts down who gives the source and reads that
-    place again, so such an entry stays: few have a source there.
+    Reading takes a fiftieth of the start, and the texts would be held as long as the program runs: 15 MB.
     """
+    with suppress(ImportError):  # a part of PySide6 that is not for others: without it the start is slower, no more
+        import_module("PySide6.QtCore")
+        vars(import_module("shibokensupport.feature"))["_mod_uses_pyside"] = _uses_no_feature
 
-    def __setitem__(self, file: str, entry: Any) -> None:
-        if len(entry) == 1 or file in self:
-            super().__setitem__(file, entry)
+
+def _uses_no_feature(_module: ModuleType) -> bool:
+    return False
 
 
 def _run_demo(desk: ModuleType) -> int:
