@@ -24,6 +24,7 @@ if __name__ == "__main__":
     sys.path.insert(0, str(ROOT))
 
 from calibrator.desk.guide import Guide  # noqa: E402
+from calibrator.desk.scoop_lines import marked  # noqa: E402
 from calibrator.model import (  # noqa: E402
     Composition,
     Cylinder,
@@ -260,7 +261,9 @@ class Season:
             self._to_mark(guide, bags)
         guide.set(step=Step.SIGN_OFF)
         signed = guide.sign_off(guide.weigh_in.by)
-        self._print(signed)
+        for kind in (PrintKind.SCOOP_LABEL, PrintKind.WALL_CHART):
+            self.print(signed, kind)
+        self._mark(guide)
         self._weeks(told, signed, bags)
         return signed
 
@@ -295,24 +298,27 @@ class Season:
             typed = ounces(bags.scoopful(bag, volume, guide.weigh_in.by, settled=True))
             guide.add_fill(FillWay.TO_MARK, bag, mass(typed), typed)
 
-    def _print(self, signed: SignOff) -> None:
-        for kind, scoop, plan in (
-            (PrintKind.SCOOP_LABEL, self.scoop.id, None),
-            (PrintKind.WALL_CHART, None, self.plan.id),
-        ):
-            sheet = Printed(
-                id=new_id(),
-                farm_id=self.farm.id,
-                number=0,
-                kind=kind,
-                lot_id=signed.lot_id,
-                sign_off_id=signed.id,
-                at=self.now(),
-                by=signed.by,
-                scoop_id=scoop,
-                plan_id=plan,
-            )
-            self.records.record_print(sheet)
+    def print(self, signed: SignOff, kind: PrintKind) -> None:
+        """The label of the scoop, or the chart of the plan."""
+        sheet = Printed(
+            id=new_id(),
+            farm_id=self.farm.id,
+            number=0,
+            kind=kind,
+            lot_id=signed.lot_id,
+            sign_off_id=signed.id,
+            at=self.now(),
+            by=signed.by,
+            scoop_id=self.scoop.id if kind is PrintKind.SCOOP_LABEL else None,
+            plan_id=self.plan.id if kind is PrintKind.WALL_CHART else None,
+        )
+        self.records.record_print(sheet)
+
+    def _mark(self, guide: Guide) -> None:
+        """The line is drawn and the label on the scoop."""
+        known = guide.standing.lot(guide.lot.id)
+        for lot in marked(guide.standing, known, self.scoop.id, self.at.date()) if known else ():
+            self.keep(lot, by=guide.weigh_in.by)
 
     def _weeks(self, told: Delivery, signed: SignOff, bags: Bags) -> None:
         """What is weighed and checked while the lot is fed, day after day."""
@@ -362,7 +368,7 @@ class Season:
 
 def live(season: Season) -> None:
     """The year."""
-    in_use: str | None = None
+    in_use: SignOff | None = None
     for told in DELIVERIES[:-1]:
         lot = season.deliver(told)
         if told.number == "26-0402C":
@@ -371,11 +377,13 @@ def live(season: Season) -> None:
             season.give_up(lot, told)
         if in_use:
             season.at += timedelta(days=2)
-            season.finish(in_use)
-        in_use = season.weigh(told, lot).lot_id
+            season.finish(in_use.lot_id)
+        in_use = season.weigh(told, lot)
         season.counted(60 + season.rng.randrange(25), 30 + season.rng.randrange(14))
     season.deliver(DELIVERIES[-1])
     season.counted(73, 36)
+    if in_use:
+        season.print(in_use, PrintKind.WALL_CHART)
 
 
 @contextmanager

@@ -9,7 +9,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from calibrator.desk.standing import LotStanding, LotState, Standing
+from calibrator.desk.in_use import LotState
+from calibrator.desk.standing import LotStanding, Standing
 from calibrator.model import Lot, Plan
 from calibrator.records import Records
 from calibrator.science.as_fed import powder_of_day_g
@@ -21,7 +22,7 @@ ORDER_DAYS = 30
 LOW_DAYS = 3
 """A weigh-in takes its day, and a delivery some: common practice, no source."""
 
-_NOT_THERE = (LotState.FINISHED, LotState.BROUGHT_IN)
+_TO_COME = (LotState.WAITING, LotState.DELIVERED, LotState.UNDER_WAY)
 
 
 @dataclass(frozen=True)
@@ -78,7 +79,7 @@ def at_hand(records: Records, now: Standing, today: date) -> AtHand | None:
     fed = sum(_days_g(plans, lot, since, min((today - since).days, LONGEST_DAYS)))
     needs = _days_g(plans, lot, today, LONGEST_DAYS)
     left = stock_over(packages, lot.package_mass_g, fed, needs, today)
-    others = _others(now.lots, known)
+    others = [other for other in now.lots if other.state in _TO_COME]
     waiting = _waiting_g(others)
     return AtHand(
         lot=lot,
@@ -91,7 +92,7 @@ def at_hand(records: Records, now: Standing, today: date) -> AtHand | None:
         by_plan=tuple((plan.name, powder_of_day_g(plan, powder_from(lot.composition), today)) for plan in plans),
         waiting_g=waiting,
         to_order=_to_order(needs, left, waiting, lot.package_mass_g),
-        next_lot=max(others, key=_weighed_in, default=None),
+        next_lot=now.next_lot or next(iter(others), None),
     )
 
 
@@ -110,18 +111,6 @@ def _days_g(plans: Sequence[Plan], lot: Lot, first: date, days: int) -> list[flo
         return [sum(powder_of_day_g(plan, powder, first) for plan in plans)] * days
     every = (first + timedelta(days=day) for day in range(days))
     return [sum(powder_of_day_g(plan, powder, on) for plan in plans) for on in every]
-
-
-def _others(lots: Sequence[LotStanding], here: LotStanding) -> list[LotStanding]:
-    """The lots to go on with, the newest first: not used up, and not of the time before the one in use."""
-    others = [known for known in lots if known.lot.id != here.lot.id and known.state not in _NOT_THERE]
-    here_at = here.sign_off.at if here.sign_off else None
-    return [o for o in others if o.sign_off is None or (here_at is not None and o.sign_off.at >= here_at)]
-
-
-def _weighed_in(known: LotStanding) -> bool:
-    """What is weighed in goes before what is not."""
-    return known.sign_off is not None
 
 
 def _waiting_g(others: Sequence[LotStanding]) -> float | None:

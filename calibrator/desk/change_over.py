@@ -1,4 +1,4 @@
-"""The change-over to another lot: on which days it can have been, and what is kept of it. No window needed."""
+"""The change-over to another lot: when it can be, and what is kept of it and of its scoops. No window needed."""
 
 from __future__ import annotations
 
@@ -7,8 +7,13 @@ from dataclasses import dataclass, replace
 from datetime import date
 from enum import StrEnum
 
+from calibrator.desk.in_use import LotState, changed_over, to_come
+from calibrator.desk.scoop_lines import words_so_far
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.model import Lot, SignOff
+from calibrator.records import Records
+
+WHY = "change-over"
 
 
 class Wrong(StrEnum):
@@ -35,17 +40,55 @@ def refused(now: Standing, known: LotStanding, on: date) -> Refused | None:
         return Refused(Wrong.BEFORE_ARRIVAL, lot, lot.arrived_on)
     if not lot.arrived_on and weighed and on < weighed:
         return Refused(Wrong.BEFORE_WEIGHED, lot, weighed)
-    later = [(other.fed_from, other) for other in _others(now, lot) if other.fed_from and other.fed_from > on]
+    begun = [other for other in _others(now, lot) if changed_over(other, now.today)]
+    later = [(other.fed_from, other) for other in begun if other.fed_from and other.fed_from > on]
     if later:
         day, other = max(later, key=lambda each: each[0])
         return Refused(Wrong.BEFORE_OTHER, other, day)
     return None
 
 
-def change_over(now: Standing, known: LotStanding, on: date) -> tuple[Lot, ...]:
-    """The lots to keep: this one fed from the day on. Another one said to be begun the same day was not."""
-    taken_back = [replace(other, fed_from=None) for other in _others(now, known.lot) if other.fed_from == on]
-    return (*taken_back, replace(known.lot, fed_from=on))
+@dataclass(frozen=True)
+class FedFrom:
+    """From when on a lot is fed: a day, and its feeding; none is the next one, whichever that is."""
+
+    on: date
+    feeding: int | None = None
+
+
+def change_over(now: Standing, known: LotStanding, when: FedFrom) -> tuple[Lot, ...]:
+    """The lots to keep: this one fed from then on. Another one said to be begun just then was not."""
+    feeding = when.feeding or 0
+    waits = when.feeding is not None and to_come(when.on, feeding, now.today)
+    told = (when.on, feeding)
+    others = [other for other in _others(now, known.lot) if (other.fed_from, other.fed_from_feeding) == told]
+    taken_back = [replace(other, fed_from=None, fed_from_feeding=0) for other in others]
+    return (*taken_back, replace(known.lot, fed_from=when.on, fed_from_feeding=feeding, waits=waits))
+
+
+def asked_at_sign_off(now: Standing, lot: Lot) -> LotStanding | None:
+    """The lot that is fed, where it has to be said from when on the one weighed in is fed in its place."""
+    fed, known = now.in_use, now.lot(lot.id)
+    told = known is not None and (known.lot.waits or known.lot.fed_from is not None)
+    return None if fed is None or fed.lot.id == lot.id or told else fed
+
+
+def before_sign_off(now: Standing, lot: Lot) -> Lot:
+    """The lot as it is kept before it is signed off: it takes no other's place, and its scoops wait for the line."""
+    waits = lot.waits or asked_at_sign_off(now, lot) is not None
+    return replace(lot, waits=waits, scoops_marked=words_so_far(now, lot))
+
+
+def finished(now: Standing, known: LotStanding, on: date) -> tuple[Lot, ...]:
+    """The lots to keep once the last of one was fed: after the one in use the next one is fed."""
+    follows = now.next_lot if known.state is LotState.IN_USE else None
+    begun = change_over(now, follows, FedFrom(on)) if follows else ()
+    return (*(lot for lot in begun if lot.id != known.lot.id), replace(known.lot, finished_on=on))
+
+
+def keep_lots(records: Records, lots: Sequence[Lot], by: str, why: str = WHY) -> list[Lot]:
+    """Keep what a change-over tells of the lots."""
+    return [records.keep(lot, by=by, why=why) for lot in lots]
 
 
 def _others(now: Standing, lot: Lot) -> list[Lot]:

@@ -38,9 +38,6 @@ class _Counted(QObject):
     def calves(self, count: int) -> str:
         return self.tr("%n calves", "", count)
 
-    def scoops_with_old_line(self, count: int) -> str:
-        return self.tr("%n scoops still bear the old line: {sheets}.", "", count)
-
     def charts_out_of_date(self, count: int) -> str:
         return self.tr("%n wall charts are out of date: {sheets}.", "", count)
 

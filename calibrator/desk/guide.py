@@ -16,7 +16,9 @@ from typing import Any, TypeVar
 from calibrator import __version__
 from calibrator.desk import findings as finding
 from calibrator.desk.alone import keep_or_wait, tell_or_wait
+from calibrator.desk.change_over import FedFrom, before_sign_off, change_over, keep_lots
 from calibrator.desk.findings import Findings, Known
+from calibrator.desk.standing import Standing, standing
 from calibrator.model import Farm, Fill, FillWay, Lot, Scale, Scoop, SignOff, Step, WeighIn, new_id
 from calibrator.records import Outbox, Records
 from calibrator.records.entries import Added, Entry, Struck
@@ -278,17 +280,28 @@ class Guide:
         if check is not None:
             self.set(drawn_line_mm=None, drawn_line_typed="", step=Step.MARK)
 
-    def sign_off(self, by: str) -> SignOff:
+    @property
+    def standing(self) -> Standing:
+        """Where the farm stands."""
+        return standing(self.records, self.farm, self.clock().date())
+
+    def sign_off(self, by: str, fed_from: FedFrom | None = None) -> SignOff:
         """Freeze the weigh-in with its results and the line as drawn.
 
+        Without `fed_from`, its change-over, the lot waits while another is fed.
         Raises CannotCompute where the facts do not reach to a mark, RecordsError where keeping fails.
         """
         seen = self.known.fills
         if self._outbox is not None and self._outbox.waiting:
             self._outbox.deliver(self.records)
             self.refresh()
+        self.records.keep(before_sign_off(self.standing, self.lot), by=by)
+        self.refresh()
         made, mark = finding.sign_off(self.known, self.findings, by, self.clock(), __version__)
         self.records.sign_off(made, [mark], seen_fills=seen)
+        known = self.standing.lot(made.lot_id)
+        if fed_from is not None and known is not None:
+            keep_lots(self.records, change_over(self.standing, known, fed_from), by)
         self.refresh()
         return made
 

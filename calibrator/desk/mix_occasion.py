@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, time
 from enum import StrEnum
 
+from calibrator.desk.in_use import WEIGHED_IN, LotState
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.model import Lot
 
@@ -17,28 +18,21 @@ class Offered:
     """A lot that a batch can have been mixed from."""
 
     lot: Lot
-    in_use: bool
-    weighed: bool
-    finished: bool
+    state: LotState
+
+    @property
+    def in_use(self) -> bool:
+        return self.state is LotState.IN_USE
 
 
 def offered_lots(now: Standing) -> tuple[Offered, ...]:
     """The lot in use first, then the other open ones, those not weighed in, those finished; newest first."""
-    used = now.in_use
-    found = [
-        Offered(
-            known.lot,
-            in_use=used is not None and known.lot.id == used.lot.id,
-            weighed=known.sign_off is not None,
-            finished=known.lot.finished_on is not None,
-        )
-        for known in reversed(now.lots)
-    ]
+    found = [Offered(known.lot, known.state) for known in reversed(now.lots)]
     return tuple(sorted(found, key=_order))
 
 
 def _order(one: Offered) -> tuple[bool, bool, bool]:
-    return not one.in_use, one.finished, not one.weighed
+    return not one.in_use, one.state is LotState.FINISHED, one.state not in WEIGHED_IN
 
 
 def known_lot(now: Standing, lot_id: str) -> LotStanding | None:

@@ -7,9 +7,9 @@ from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import Protocol
 
+from calibrator.desk.hung import never_up, place_of
 from calibrator.desk.paper_facts import LabelWanted, Options, label_sheet_facts, wall_chart_facts
 from calibrator.desk.sheets import PlanSheet
-from calibrator.desk.standing import never_up, place_of
 from calibrator.model import Farm, Lot, Printed, PrintKind, Scoop, SheetEnding, SignOff, new_id
 from calibrator.prints.chart import wall_chart
 from calibrator.prints.chart_facts import TwoLots, Weeks

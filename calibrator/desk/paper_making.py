@@ -11,6 +11,7 @@ from functools import cached_property
 from calibrator.desk.label_lines import LineOffer, line_offers, weights_in_use
 from calibrator.desk.paper_facts import Options, lot_sheet_facts, weeks_facts
 from calibrator.desk.paper_jobs import ChartJob, Job, LabelJob, LotSheetJob, ScoopChoice
+from calibrator.desk.scoop_lines import ScoopState, scoop_state
 from calibrator.desk.sheets import LotInUse, chart_plan, plan_sheet, powder_of
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.model import Farm, Plan, Scale, Scoop, SignOff, Vessel, WeighIn
@@ -63,6 +64,10 @@ class LotPaper:
         weights = tuple(weights_in_use(self.plans, self.powder.powder, self.on))
         return line_offers(as_weighed, signed, marks, main_g, weights)
 
+    def state(self, scoop: Scoop) -> ScoopState:
+        """Whether a scoop bears the lot's line."""
+        return scoop_state(self.now, self.known, scoop.id)
+
     @cached_property
     def label_step_g(self) -> float:
         """The step that weights are told in on every label of this lot: that of the finest scale it was weighed on."""
@@ -109,7 +114,7 @@ class LotPaper:
 
 def lot_paper(records: Records, farm: Farm, lot_id: str, on: date) -> LotPaper | None:
     """What can be printed for a lot (blank: the one in use); None before its first sign-off. Raises CannotCompute."""
-    now = standing(records, farm)
+    now = standing(records, farm, on)
     known = now.lot(lot_id) if lot_id else now.in_use
     if known is None or known.sign_off is None:
         return None

@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from contextlib import contextmanager
+from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtPrintSupport import QPrinter
 
-from calibrator.desk.paper_jobs import Job, end_sheets
+from calibrator.desk.paper_jobs import Job, LabelJob, end_sheets
+from calibrator.desk.scoop_lines import words_so_far
+from calibrator.desk.standing import standing
 from calibrator.model import Ending, Printed, SheetEnding, new_id
 from calibrator.model.underway import Underway, part_of
 from calibrator.prints.output import check_place, print_document, write_pdf
@@ -41,12 +44,22 @@ def send_to_printer(records: Records, job: Job, printer: QPrinter, underway: Und
 @contextmanager
 def _numbered(records: Records, job: Job) -> Iterator[list[Printed]]:
     """The sheets as the records number them. Where the block fails the older ones still hang, and these are gone."""
+    if isinstance(job, LabelJob):
+        _ask_from_now_on(records, job)
     sheets = [records.record_print(sheet) for sheet in job.sheets]
     try:
         yield sheets
     except Exception:
         end_sheets(records, [_spoiled(sheet, job) for sheet in sheets])
         raise
+
+
+def _ask_from_now_on(records: Records, job: LabelJob) -> None:
+    """In a lot of earlier versions a printed label counts as on its scoop; this one is first to be put there."""
+    now = standing(records, job.farm, job.at.date())
+    known = now.lot(job.lot.id)
+    if known is not None and known.lot.scoops_marked is None:
+        records.keep(replace(known.lot, scoops_marked=words_so_far(now, known.lot)), by=job.by)
 
 
 def _spoiled(sheet: Printed, job: Job) -> SheetEnding:

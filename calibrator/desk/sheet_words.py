@@ -7,21 +7,48 @@ from collections.abc import Sequence
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.counted import counted
-from calibrator.model import Plan, Printed, PrintKind, Scoop
+from calibrator.desk.hung import ChartFault, Fault
+from calibrator.desk.standing import Standing
+from calibrator.model import Lot, Plan, Printed, PrintKind, Scoop
 from calibrator.records import Records
 
 translate = QCoreApplication.translate
 
 
 def outdated_words(records: Records, sheets: Sequence[Printed]) -> str:
-    """ "2 scoops still bear the old line: Red scoop (label 3), Blue scoop (label 4)." for sheets of one kind."""
+    """ "2 wall charts are out of date: Milk (wall chart, sheet no. 3), …" for sheets of one kind."""
     told = ", ".join(sheet_words(records, sheet) for sheet in sheets)
     by_kind = {
-        PrintKind.SCOOP_LABEL: counted.scoops_with_old_line,
         PrintKind.WALL_CHART: counted.charts_out_of_date,
         PrintKind.LOT_SHEET: counted.lot_sheets_out_of_date,
     }
     return by_kind[sheets[0].kind](len(sheets)).format(sheets=told)
+
+
+def chart_words(now: Standing, found: ChartFault, lot: Lot) -> str:
+    """What is wrong with the wall chart of a plan, while a lot is in use."""
+    texts = {
+        Fault.NONE: translate("SheetWords", "No wall chart of {plan} is up for lot {lot}."),
+        Fault.LOT: translate(
+            "SheetWords", "The wall chart of {plan} (sheet no. {number}) is of lot {old}; lot {lot} is in use."
+        ),
+        Fault.LINE: translate(
+            "SheetWords", "The wall chart of {plan} (sheet no. {number}) is older than the last weigh-in of lot {lot}."
+        ),
+        Fault.CALVES: translate(
+            "SheetWords", "The wall chart of {plan} (sheet no. {number}) has no row for today's calves."
+        ),
+        Fault.PLAN: translate(
+            "SheetWords", "The wall chart of {plan} (sheet no. {number}) was printed before the plan was changed."
+        ),
+    }
+    old = now.lot(found.sheet.lot_id) if found.sheet else None
+    return texts[found.fault].format(
+        plan=found.plan.name,
+        lot=lot.lot_number,
+        number=found.sheet.number if found.sheet else "",
+        old=old.lot.lot_number if old else "–",
+    )
 
 
 def sheet_words(records: Records, sheet: Printed) -> str:

@@ -24,3 +24,8 @@ def day_text(day: date | None) -> str:
     if day is None:
         return "–"
     return QLocale().toString(QDate(day.year, day.month, day.day), "d MMM yyyy").replace(".", "")
+
+
+def weekday_text(day: date) -> str:
+    """A day of the next or last weeks with its weekday."""
+    return QLocale().toString(QDate(day.year, day.month, day.day), "dddd d MMM").replace(".", "")

@@ -6,9 +6,10 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import QCoreApplication
 
+from calibrator.desk.in_use import LotState
 from calibrator.desk.parts import Tone
+from calibrator.desk.scoop_lines import ScoopState
 from calibrator.desk.speech import decimal_comma
-from calibrator.desk.standing import LotState
 from calibrator.model import FillWay, Lot, Mark, PackageKind, Scoop, Step, UnitSystem
 from calibrator.units import show_length, show_mass
 
@@ -21,14 +22,31 @@ def state_words(state: LotState) -> str:
         LotState.DELIVERED: translate("Words", "not weighed in"),
         LotState.BROUGHT_IN: translate("Words", "from a file"),
         LotState.UNDER_WAY: translate("Words", "being weighed"),
-        LotState.SIGNED_OFF: translate("Words", "signed off"),
+        LotState.WAITING: translate("Words", "waiting"),
+        LotState.IN_USE: translate("Words", "in use"),
+        LotState.LEFT_OVER: translate("Words", "left over"),
         LotState.FINISHED: translate("Words", "finished"),
     }[state]
 
 
 def state_tone(state: LotState) -> Tone:
-    tones: dict[LotState, Tone] = {LotState.DELIVERED: "warn", LotState.SIGNED_OFF: "good"}
+    tones: dict[LotState, Tone] = {LotState.DELIVERED: "warn", LotState.IN_USE: "good"}
     return tones.get(state, "")
+
+
+def scoop_words(state: ScoopState) -> str:
+    """What a scoop is to a lot."""
+    return {
+        ScoopState.MARKED: translate("Words", "marked"),
+        ScoopState.TO_MARK: translate("Words", "not marked yet"),
+        ScoopState.OTHER_LOT: translate("Words", "line of another lot"),
+        ScoopState.NO_LINE: translate("Words", "no line"),
+    }[state]
+
+
+def scoop_tone(state: ScoopState) -> Tone:
+    tones: dict[ScoopState, Tone] = {ScoopState.MARKED: "good", ScoopState.NO_LINE: ""}
+    return tones.get(state, "warn")
 
 
 def step_words(step: Step) -> str:

@@ -19,7 +19,7 @@ from calibrator.model.checks import (
     ReferenceMix,
 )
 from calibrator.model.farm import CoolingReadings, Farm, HotWater, Paper, Scale, Scoop, UnitSystem, Vessel
-from calibrator.model.lots import Composition, Lot, PackageKind, PackagesLeft
+from calibrator.model.lots import Composition, Lot, PackageKind, PackagesLeft, ScoopMarked
 from calibrator.model.names import new_id
 from calibrator.model.paper import Ending, Printed, PrintKind, SheetEnding
 from calibrator.model.plans import (
@@ -106,6 +106,7 @@ __all__ = [
     "ReferenceMix",
     "Scale",
     "Scoop",
+    "ScoopMarked",
     "ScoopRule",
     "Scoopfuls",
     "SeasonLot",

@@ -33,8 +33,21 @@ class PackagesLeft:
 
 
 @dataclass(frozen=True, kw_only=True)
+class ScoopMarked:
+    """Somebody's word that the line of a sign-off is drawn on its scoop and the label is on it."""
+
+    scoop_id: str
+    sign_off_id: str
+    on: date
+
+
+@dataclass(frozen=True, kw_only=True)
 class Lot:
-    """Powder that came under one lot number. `fed_from` is the change-over: the first day that it is fed.
+    """Powder that came under one lot number.
+
+    `fed_from` is the change-over: the first day that it is fed, from the feeding `fed_from_feeding` on (0 is the
+    first). A lot that `waits` is weighed in and not fed, or only once that feeding has come. `scoops_marked` are the
+    scoops that bear its line by somebody's word; None for a lot of earlier versions, which asked nobody.
 
     `plant_code` is the supplier's code of plant or line from the bag. `agglomerated` tells a product made to wet
     quickly (also called instantized) from one that is not; None where nobody knows. The price is in the farm's
@@ -55,6 +68,9 @@ class Lot:
     medicated: bool = False
     note: str = ""
     fed_from: date | None = None
+    fed_from_feeding: int = 0
+    waits: bool = False
+    scoops_marked: tuple[ScoopMarked, ...] | None = None
     finished_on: date | None = None  # the day the last of it was fed
     packages_left: PackagesLeft | None = None  # the newest count
     supplier: str = ""

@@ -15,6 +15,7 @@ from calibrator.model import (
     Fill,
     Lot,
     Mark,
+    Plan,
     Printed,
     PrintKind,
     Scale,
@@ -39,6 +40,7 @@ from calibrator.records.rows import (
 )
 from calibrator.records.tables import (
     FACTS,
+    NOUNS,
     fill_strikes,
     marks,
     prints,
@@ -146,6 +148,14 @@ def add_print(writing: Writing, printed: Printed) -> Printed:
 def add_numbered_print(writing: Writing, printed: Printed, at: datetime | None = None) -> None:
     """Keep a printed sheet under the number it already has."""
     writing.add(prints, printed, change=writing.change("printed", printed.by, at=at))
+
+
+def plan_of(connection: Connection, printed: Printed) -> Plan | None:
+    """The telling of its plan that counted when a sheet was printed."""
+    plans, when = NOUNS[Plan], select(prints.c.change).where(prints.c.id == printed.id).scalar_subquery()
+    told = select(plans).where(plans.c.id == printed.plan_id, plans.c.change < when)
+    row = connection.execute(told.order_by(plans.c.change.desc()).limit(1)).mappings().first()
+    return as_value(Plan, row) if row else None
 
 
 def _spoiled(connection: Connection, farm_id: str) -> list[str]:

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 from sqlalchemy import Connection
 
-from calibrator.model import Fill, Mark, Printed, SheetEnding, SignOff, SpotFill, TrialFill
+from calibrator.model import Fill, Mark, Plan, Printed, SheetEnding, SignOff, SpotFill, TrialFill
 from calibrator.model.underway import Underway, unwatched
 from calibrator.records import backup, facts, fingerprints, integrity, nouns, rows
 from calibrator.records.engine import begin_writing
@@ -281,6 +281,11 @@ class Records:
         """The printed sheets of a farm by their numbers."""
         with self.reading() as connection:
             return facts.many(connection, Printed, {"farm_id": farm_id})
+
+    def plan_of(self, printed: Printed) -> Plan | None:
+        """The plan of a printed sheet, as it was told when that was printed."""
+        with self.reading() as connection:
+            return facts.plan_of(connection, printed)
 
     def end_sheet(self, ending: SheetEnding) -> None:
         """Keep what became of a printed sheet. Raises `NotAllowed` for a sheet that the farm never printed."""

@@ -270,13 +270,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n scoops still bear the old line: {sheets}.</source>
-        <translation>
-            <numerusform>%n scoop still bears the old line: {sheets}.</numerusform>
-            <numerusform>%n scoops still bear the old line: {sheets}.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>The server cannot be reached. %n entries since {since} are kept on this computer and will be sent. Go on weighing; sign-off waits for the server.</source>
         <translation>
             <numerusform>The server cannot be reached. %n entry of {since} is kept on this computer and will be sent. Go on weighing; sign-off waits for the server.</numerusform>

@@ -1249,6 +1249,41 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
 </context>
 <context>
+    <name>FedFromQuestion</name>
+    <message>
+        <source>Choose …</source>
+        <translation>Elija …</translation>
+    </message>
+    <message>
+        <source>Fed from which feeding?</source>
+        <translation>¿Desde qué toma se da?</translation>
+    </message>
+    <message>
+        <source>Fed from this day on</source>
+        <translation>Se da desde este día</translation>
+    </message>
+    <message>
+        <source>Fed from this feeding on</source>
+        <translation>Se da desde esta toma</translation>
+    </message>
+    <message>
+        <source>Fe&amp;d from which feeding?</source>
+        <translation>¿Des&amp;de qué toma se da?</translation>
+    </message>
+    <message>
+        <source>Not yet: lot {old} is fed until it is finished</source>
+        <translation>Aún no: se da el lote {old} hasta que se acabe</translation>
+    </message>
+    <message>
+        <source>From the next feeding</source>
+        <translation>Desde la toma siguiente</translation>
+    </message>
+    <message>
+        <source>From a day and feeding</source>
+        <translation>Desde un día y una toma</translation>
+    </message>
+</context>
+<context>
     <name>FeedingRow</name>
     <message>
         <source>Feeding, like “noon”</source>
@@ -2060,6 +2095,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>the change-over to it</source>
         <translation>el cambio a él</translation>
+    </message>
+    <message>
+        <source>waits for its change-over</source>
+        <translation>espera su cambio</translation>
+    </message>
+    <message>
+        <source>the scoops marked for it</source>
+        <translation>las medidas marcadas para él</translation>
     </message>
     <message>
         <source>bags counted</source>
@@ -3840,14 +3883,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>hoy</translation>
     </message>
     <message>
-        <source>{lot}, in use</source>
-        <translation>{lot}, en uso</translation>
-    </message>
-    <message>
-        <source>{lot}, open beside it</source>
-        <translation>{lot}, también abierto</translation>
-    </message>
-    <message>
         <source>Keep that day as the change-o&amp;ver</source>
         <translation>Guardar como el día del cam&amp;bio</translation>
     </message>
@@ -3866,6 +3901,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Bags of lot {lot} (fed since {day}): {lines}</source>
         <translation>Línea para los costales del lote {lot} (se da desde el {day}): {lines}</translation>
+    </message>
+    <message>
+        <source>Bags of lot {lot} (fed from {day} on): {lines}</source>
+        <translation>Línea para los costales del lote {lot} (se dará desde el {day}): {lines}</translation>
     </message>
     <message>
         <source>Bags of lot {lot}: {lines}</source>
@@ -3907,24 +3946,12 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Un lote está en uso cuando su pesada está firmada.</translation>
     </message>
     <message>
-        <source>not marked</source>
-        <translation>sin línea</translation>
-    </message>
-    <message>
         <source>{scoop}: no line yet</source>
         <translation>{scoop}: todavía sin línea</translation>
     </message>
     <message>
-        <source>marked</source>
-        <translation>con línea</translation>
-    </message>
-    <message>
         <source>{scoop}: {line} down the wall for {target}</source>
         <translation>{scoop}: {line} bajo el borde para {target}</translation>
-    </message>
-    <message>
-        <source>line of another lot</source>
-        <translation>línea de otro lote</translation>
     </message>
     <message>
         <source>{scoop}: do not use it for this lot</source>
@@ -3954,12 +3981,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>la pesada quedó en: {step}</translation>
     </message>
     <message>
-        <source>signed off</source>
-        <translation>firmado</translation>
-    </message>
-    <message>
-        <source>not weighed in</source>
-        <translation>sin pesar</translation>
+        <source>{scoop}: {state}</source>
+        <translation>{scoop}: {state}</translation>
     </message>
     <message>
         <source>Go on</source>
@@ -4626,6 +4649,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>¿Se dio lo último del lote {number}? Se puede volver a poner en uso en todo momento.</translation>
     </message>
     <message>
+        <source>From the next feeding on lot {number} is fed.</source>
+        <translation>Desde la toma siguiente se da el lote {number}.</translation>
+    </message>
+    <message>
         <source>Finished</source>
         <translation>Ya se acabó</translation>
     </message>
@@ -4698,6 +4725,17 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Manual</source>
         <translation>Manual</translation>
+    </message>
+</context>
+<context>
+    <name>Marking</name>
+    <message>
+        <source>It is on the scoop</source>
+        <translation>Ya está en la medida</translation>
+    </message>
+    <message>
+        <source>{scoop} is marked for lot {number}.</source>
+        <translation>{scoop} ya está marcada para el lote {number}.</translation>
     </message>
 </context>
 <context>
@@ -5150,18 +5188,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Taken as {time}; type it to be exact.</source>
         <translation>Se toma como {time}; escríbala para ser exacto.</translation>
-    </message>
-    <message>
-        <source>{lot}, in use</source>
-        <translation>{lot}, en uso</translation>
-    </message>
-    <message>
-        <source>{lot}, finished</source>
-        <translation>{lot}, terminado</translation>
-    </message>
-    <message>
-        <source>{lot}, not weighed in</source>
-        <translation>{lot}, sin pesar</translation>
     </message>
 </context>
 <context>
@@ -8538,6 +8564,26 @@ entre {low} y {high} (intervalo de 95 %)</translation>
 <context>
     <name>SheetWords</name>
     <message>
+        <source>No wall chart of {plan} is up for lot {lot}.</source>
+        <translation>No hay tabla de pared de {plan} para el lote {lot}.</translation>
+    </message>
+    <message>
+        <source>The wall chart of {plan} (sheet no. {number}) is of lot {old}; lot {lot} is in use.</source>
+        <translation>La tabla de pared de {plan} (hoja n.º {number}) es del lote {old}; está en uso el lote {lot}.</translation>
+    </message>
+    <message>
+        <source>The wall chart of {plan} (sheet no. {number}) is older than the last weigh-in of lot {lot}.</source>
+        <translation>La tabla de pared de {plan} (hoja n.º {number}) es anterior a la última pesada del lote {lot}.</translation>
+    </message>
+    <message>
+        <source>The wall chart of {plan} (sheet no. {number}) has no row for today&apos;s calves.</source>
+        <translation>La tabla de pared de {plan} (hoja n.º {number}) no tiene renglón para las becerras de hoy.</translation>
+    </message>
+    <message>
+        <source>The wall chart of {plan} (sheet no. {number}) was printed before the plan was changed.</source>
+        <translation>La tabla de pared de {plan} (hoja n.º {number}) se imprimió antes de cambiar el plan.</translation>
+    </message>
+    <message>
         <source>wall chart</source>
         <translation>tabla de pared</translation>
     </message>
@@ -8559,18 +8605,18 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
-    <name>SheetsGone</name>
+    <name>SheetsDown</name>
     <message>
-        <source>Old sheets that are gone</source>
-        <translation>Hojas viejas que ya no están</translation>
+        <source>Old sheets still to take down</source>
+        <translation>Hojas viejas que falta quitar</translation>
     </message>
     <message>
-        <source>&amp;Taken down or off, nothing in its place</source>
+        <source>&amp;Taken down, nothing in its place</source>
         <translation>&amp;Quitada, sin nada en su lugar</translation>
     </message>
     <message>
-        <source>&amp;Replaced: the new line is drawn, or a new sheet is there</source>
-        <translation>&amp;Reemplazada: está la línea nueva o una hoja nueva</translation>
+        <source>&amp;Replaced: a new sheet is there</source>
+        <translation>&amp;Reemplazada: hay una hoja nueva</translation>
     </message>
     <message>
         <source>Thrown away &amp;unused: jammed, or its bars were off</source>
@@ -8589,16 +8635,16 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Regre&amp;sar</translation>
     </message>
     <message>
-        <source>Which of them did you see gone?</source>
-        <translation>¿Cuáles vio usted que ya no están?</translation>
+        <source>Which of them did you take down?</source>
+        <translation>¿Cuáles quitó usted?</translation>
     </message>
     <message>
         <source>Your &amp;initials</source>
         <translation>Sus &amp;iniciales</translation>
     </message>
     <message>
-        <source>Kept: they are gone.</source>
-        <translation>Guardado: ya no están.</translation>
+        <source>Kept: taken down.</source>
+        <translation>Guardado: ya se quitó.</translation>
     </message>
 </context>
 <context>
@@ -9115,6 +9161,10 @@ Last kept: {mass}</source>
         <translation>Mida desde el borde hacia abajo por la pared y dibuje la línea alrededor, a la altura de los ojos.</translation>
     </message>
     <message>
+        <source>Leave the old line while lot {lot} is fed to it, and write its lot beside each line.</source>
+        <translation>Deje la línea anterior mientras se da con ella el lote {lot}, y escriba junto a cada línea su lote.</translation>
+    </message>
+    <message>
         <source>Wipe out the old line, or strike it through.</source>
         <translation>Borre la línea anterior o táchela.</translation>
     </message>
@@ -9169,10 +9219,6 @@ Last kept: {mass}</source>
 <context>
     <name>StepSignOff</name>
     <message>
-        <source>Look it over. Signing off freezes this weigh-in: its mark replaces the older ones, and charts and labels printed before are out of date.</source>
-        <translation>Revísela. Al firmar, esta pesada ya no cambia: su línea reemplaza las anteriores, y las tablas y etiquetas ya impresas quedan atrasadas.</translation>
-    </message>
-    <message>
         <source>Initials</source>
         <translation>Iniciales</translation>
     </message>
@@ -9211,6 +9257,10 @@ Last kept: {mass}</source>
     <message>
         <source>Signed. Print the label and the wall chart.</source>
         <translation>Firmado. Imprima la etiqueta y la tabla de pared.</translation>
+    </message>
+    <message>
+        <source>Look it over. Signing off freezes this weigh-in. Once the lot is fed, its mark replaces the older ones, and charts and labels printed before are out of date.</source>
+        <translation>Revísela. Al firmar, esta pesada ya no cambia. Cuando el lote se da, su línea reemplaza las anteriores, y las tablas y etiquetas ya impresas quedan atrasadas.</translation>
     </message>
     <message>
         <source>{signed} No fills to the mark were weighed.</source>
@@ -9279,6 +9329,10 @@ Last kept: {mass}</source>
     <message>
         <source>Type your initials, then sign off.</source>
         <translation>Escriba sus iniciales y firme.</translation>
+    </message>
+    <message>
+        <source>Say from which feeding on the lot is fed, then sign off.</source>
+        <translation>Diga desde qué toma se da el lote y firme.</translation>
     </message>
     <message>
         <source>Sign off all the same</source>
@@ -10217,14 +10271,6 @@ Sign off all the same? The record will say so.</source>
         <translation>{powder} El lote {next} tiene que estar pesado para entonces.</translation>
     </message>
     <message>
-        <source>{powder} Lot {next} is weighed in and goes on.</source>
-        <translation>{powder} El lote {next} ya está pesado y sigue.</translation>
-    </message>
-    <message>
-        <source>Show the lot</source>
-        <translation>Ver el lote</translation>
-    </message>
-    <message>
         <source>The weigh-in of lot {number} stands at this step: {step}.</source>
         <translation>La pesada del lote {number} está en este paso: {step}.</translation>
     </message>
@@ -10251,6 +10297,42 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Check the mix</source>
         <translation>Revisar la mezcla</translation>
+    </message>
+    <message>
+        <source>{scoop}: is the line of lot {number} drawn ({line} down the wall) and the label on it?</source>
+        <translation>{scoop}: ¿ya está dibujada la línea del lote {number} ({line} bajo el borde) y puesta la etiqueta?</translation>
+    </message>
+    <message>
+        <source>{scoop} is not marked for lot {number} yet. Draw the line {line} down the wall and put the label on.</source>
+        <translation>{scoop} aún no está marcada para el lote {number}. Dibuje la línea {line} bajo el borde y ponga la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Lot {number} is weighed in; change over when lot {old} is finished.</source>
+        <translation>El lote {number} ya está pesado; cambie a él cuando se acabe el lote {old}.</translation>
+    </message>
+    <message>
+        <source>Lot {number} is fed from {day} on, {feeding}; lot {old} until then.</source>
+        <translation>El lote {number} se da desde el {day}, {feeding}; hasta entonces, el lote {old}.</translation>
+    </message>
+    <message>
+        <source>Change over</source>
+        <translation>Cambiar de lote</translation>
+    </message>
+    <message>
+        <source>From the next feeding on lot {number} is fed. Its lines, labels and wall charts hold from then on, those of lot {old} no more.</source>
+        <translation>Desde la toma siguiente se da el lote {number}. Desde entonces valen sus líneas, etiquetas y tablas de pared, y ya no las del lote {old}.</translation>
+    </message>
+    <message>
+        <source>Lot {number} is in use.</source>
+        <translation>Está en uso el lote {number}.</translation>
+    </message>
+    <message>
+        <source>Taken down</source>
+        <translation>Ya se quitó</translation>
+    </message>
+    <message>
+        <source>Taken out</source>
+        <translation>Ya se sacó</translation>
     </message>
     <message>
         <source>The mix with lot {number} was too thin on {day}, and no right one was read since.</source>
@@ -11250,13 +11332,6 @@ Sign off all the same? The record will say so.</source>
     </message>
 </context>
 <context>
-    <name>WaitingRow</name>
-    <message>
-        <source>It is gone</source>
-        <translation>Ya no está</translation>
-    </message>
-</context>
-<context>
     <name>WarmthFields</name>
     <message>
         <source>Powder is stored at</source>
@@ -12002,12 +12077,36 @@ Sign off all the same? The record will say so.</source>
         <translation>en pesada</translation>
     </message>
     <message>
-        <source>signed off</source>
-        <translation>firmado</translation>
+        <source>waiting</source>
+        <translation>en espera</translation>
+    </message>
+    <message>
+        <source>in use</source>
+        <translation>en uso</translation>
+    </message>
+    <message>
+        <source>left over</source>
+        <translation>sobrante</translation>
     </message>
     <message>
         <source>finished</source>
         <translation>terminado</translation>
+    </message>
+    <message>
+        <source>marked</source>
+        <translation>marcada</translation>
+    </message>
+    <message>
+        <source>not marked yet</source>
+        <translation>aún sin marcar</translation>
+    </message>
+    <message>
+        <source>line of another lot</source>
+        <translation>línea de otro lote</translation>
+    </message>
+    <message>
+        <source>no line</source>
+        <translation>sin línea</translation>
     </message>
     <message>
         <source>the lot</source>
@@ -12130,13 +12229,6 @@ Sign off all the same? The record will say so.</source>
         <translation>
             <numerusform>%n becerra</numerusform>
             <numerusform>%n becerras</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n scoops still bear the old line: {sheets}.</source>
-        <translation>
-            <numerusform>%n medida todavía tiene la línea anterior: {sheets}.</numerusform>
-            <numerusform>%n medidas todavía tienen la línea anterior: {sheets}.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -114,11 +114,13 @@ class Herd:
         made = Vessel(id=new_id(), farm_id=self.farm.id, name=name, rim_volume_ml=gallons * GAL_ML, usable_share=0.9)
         return self.records.keep(made)
 
-    def print(self, kind: PrintKind, signed: SignOff, *, plan_id: str | None = None) -> Printed:
+    def print(
+        self, kind: PrintKind, signed: SignOff, *, plan_id: str | None = None, scoop_id: str | None = None
+    ) -> Printed:
         return self.records.record_print(
             Printed(
                 id=new_id(), farm_id=self.farm.id, number=0, kind=kind, lot_id=signed.lot_id,
-                sign_off_id=signed.id, at=signed.at, plan_id=plan_id,
+                sign_off_id=signed.id, at=signed.at, plan_id=plan_id, scoop_id=scoop_id,
             )
         )  # fmt: skip
 

@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 from answers import Answers, at_noon
+from calibrator.desk.pages.sheets_gone import SheetsGone
 from herd import Herd
 from PySide6.QtCore import QPoint
 from PySide6.QtWidgets import QApplication, QDialog, QPushButton, QWidget
@@ -17,7 +18,6 @@ from calibrator.desk.bring_in.dialog import BringInDialog
 from calibrator.desk.bring_in.work import Bringing
 from calibrator.desk.context import Desk
 from calibrator.desk.export_dialog import ExportDialog
-from calibrator.desk.pages.sheets_gone import SheetsGone
 from calibrator.desk.server.dialog import ServerDialog
 from calibrator.desk.theme import Theme
 from calibrator.model import PrintKind

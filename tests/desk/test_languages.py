@@ -20,6 +20,7 @@ from calibrator.desk.pages.paper_choice import PaperChoice
 from calibrator.desk.pages.setup import SetupPage
 from calibrator.desk.pages.welcome import WelcomePage
 from calibrator.desk.refusals import in_words
+from calibrator.desk.scoop_lines import ScoopState
 from calibrator.desk.settings import Settings
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.tongues import locale_of, on_paper, spoken
@@ -109,7 +110,7 @@ def test_the_language_of_the_paper_is_kept_and_proposed(qtbot: QtBot, desk: Desk
     assert desk.settings.now.paper_languages == ("en", "es")
     paper = PaperChoice(desk)
     qtbot.addWidget(paper)
-    paper.offer([], [], Paper.LETTER, lambda scoop: (), 0.0)
+    paper.offer([], [], Paper.LETTER, lambda scoop: (), 0.0, lambda scoop: ScoopState.NO_LINE)
     assert paper.language.currentText() == "English and Spanish"
 
 

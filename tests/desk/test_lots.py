@@ -238,7 +238,7 @@ def test_the_search_follows_the_typing(qtbot: QtBot, page: LotsPage, yard: Yard)
     assert numbers(page) == ["A1"]
     assert page.chosen is not None
     assert page.chosen.lot.lot_number == "A1"
-    type_in(qtbot, page.search, "signed")
+    type_in(qtbot, page.search, "in use")
     assert numbers(page) == ["B2"]
     type_in(qtbot, page.search, "nothing like it")
     assert numbers(page) == []

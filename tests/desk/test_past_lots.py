@@ -14,12 +14,14 @@ from sqlalchemy import event
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.history import why_words
+from calibrator.desk.in_use import LotState
+from calibrator.desk.needs import Need, waiting
 from calibrator.desk.pages.lot_detail import LotDetail
 from calibrator.desk.pages.season import SeasonPage
 from calibrator.desk.season import facts as facts_module
 from calibrator.desk.season.facts import SeasonFacts
 from calibrator.desk.season.words import lot_words, weighed_words
-from calibrator.desk.standing import LotState, Need, standing, waiting
+from calibrator.desk.standing import standing
 from calibrator.desk.theme import Theme
 from calibrator.desk.weigh_in.chooser import LotChooser
 from calibrator.model import Farm, Fill, FillWay, Lot, UnitSystem, WeighIn, new_id
@@ -145,7 +147,7 @@ def test_past_lots_wait_for_nothing_but_the_newest_does(desk: Desk, qtbot: QtBot
     assert [known.state for known in now.lots] == [
         LotState.DELIVERED, LotState.BROUGHT_IN, LotState.BROUGHT_IN, LotState.DELIVERED,
     ]  # fmt: skip
-    assert [one.lot.lot_number for one in waiting(now, date(2026, 3, 2)) if one.need is Need.WEIGH_IN and one.lot] == [
+    assert [one.lot.lot_number for one in waiting(now) if one.need is Need.WEIGH_IN and one.lot] == [
         "25-0302A", "25-2",
     ]  # fmt: skip
     chooser = LotChooser(desk)
@@ -158,6 +160,7 @@ def test_the_page_of_the_lot_names_the_file(desk: Desk, qtbot: QtBot) -> None:
     bring_in(desk.records, past_of(herd, "25-001A", 0.5), file="old.csv", by="MK")
     detail = LotDetail(desk)
     qtbot.addWidget(detail)
-    detail.show_lot(standing(desk.records, herd.farm).lots[0])
+    now = standing(desk.records, herd.farm)
+    detail.show_lot(now, now.lots[0])
     assert "brought in from old.csv; not signed off" in detail.standing_words.text()
     assert detail.fills_model.rowCount() == 6

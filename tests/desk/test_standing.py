@@ -8,7 +8,10 @@ from datetime import date, timedelta
 import pytest
 from yard import NOON, Yard
 
-from calibrator.desk.standing import LotState, Need, outdated_sheets, standing
+from calibrator.desk.hung import outdated_sheets
+from calibrator.desk.in_use import LotState
+from calibrator.desk.needs import Need
+from calibrator.desk.standing import standing
 from calibrator.model import Ending, Instrument, InstrumentKind, MixCheck, Printed, PrintKind, SheetEnding, new_id
 from calibrator.records import Records
 
@@ -45,7 +48,7 @@ def test_the_lot_in_use_is_the_newest_signed_off_that_is_not_finished(yard: Yard
     now = standing(yard.records, yard.farm)
     assert now.in_use is not None
     assert now.in_use.lot == first
-    assert now.in_use.state is LotState.SIGNED_OFF
+    assert now.in_use.state is LotState.IN_USE
 
 
 def test_a_scoop_that_bears_the_line_of_another_lot_is_named(yard: Yard) -> None:
@@ -54,7 +57,7 @@ def test_a_scoop_that_bears_the_line_of_another_lot_is_named(yard: Yard) -> None
     yard.sign(first, yard.blue)
     yard.sign(second, yard.red)
     (left,) = yard.waiting()
-    assert (left.need, left.scoop, left.old_lot, left.lot) == (Need.MARK_SCOOP, yard.blue, first, second)
+    assert (left.need, left.scoop, left.old_lot, left.lot) == (Need.OTHER_LINE, yard.blue, first, second)
 
 
 def test_a_scoop_marked_for_a_later_lot_is_named_when_the_earlier_lot_comes_back_into_use(yard: Yard) -> None:
@@ -66,14 +69,16 @@ def test_a_scoop_marked_for_a_later_lot_is_named_when_the_earlier_lot_comes_back
     assert (left.need, left.scoop, left.lot) == (Need.MARK_SCOOP, yard.red, first)
 
 
-def test_sheets_are_outdated_by_a_newer_sign_off_until_they_are_printed_again(yard: Yard) -> None:
+def test_sheets_of_earlier_versions_are_outdated_by_a_newer_sign_off_until_they_are_printed_again(yard: Yard) -> None:
+    """Nobody was asked then: a printed label counted as on its scoop."""
     old = yard.sign(yard.lot("A"), yard.red)
-    label, chart = yard.print(PrintKind.SCOOP_LABEL, old, yard.red), yard.print(PrintKind.WALL_CHART, old)
+    yard.print(PrintKind.SCOOP_LABEL, old, yard.red)
+    chart = yard.print(PrintKind.WALL_CHART, old)
     assert yard.waiting() == []
     new = yard.sign(yard.lot("B"), yard.red)
-    assert [(w.need, w.sheets) for w in yard.waiting()] == [
-        (Need.PRINT_LABELS, (label,)),
-        (Need.PRINT_CHARTS, (chart,)),
+    assert [(w.need, w.scoop, w.sheets) for w in yard.waiting()] == [
+        (Need.MARK_SCOOP, yard.red, ()),
+        (Need.OLD_CHARTS, None, (chart,)),
     ]
     yard.print(PrintKind.SCOOP_LABEL, new, yard.red)
     yard.print(PrintKind.WALL_CHART, new)
@@ -86,9 +91,8 @@ def test_a_label_outlives_the_sign_off_of_another_scoop(yard: Yard) -> None:
     yard.print(PrintKind.SCOOP_LABEL, old, yard.red)
     chart = yard.print(PrintKind.WALL_CHART, old)
     yard.sign(lot, yard.blue)
-    now = standing(yard.records, yard.farm)
-    assert outdated_sheets(now, PrintKind.SCOOP_LABEL) == ()
-    assert outdated_sheets(now, PrintKind.WALL_CHART) == (chart,)
+    assert outdated_sheets(standing(yard.records, yard.farm), PrintKind.WALL_CHART) == (chart,)
+    assert Need.MARK_SCOOP not in [found.need for found in yard.waiting()]
 
 
 def ended(yard: Yard, sheet: Printed, ending: Ending) -> None:
@@ -100,12 +104,12 @@ def ended(yard: Yard, sheet: Printed, ending: Ending) -> None:
 def test_a_sheet_that_somebody_saw_gone_is_waited_for_no_more_until_it_turns_up_again(
     yard: Yard, ending: Ending
 ) -> None:
-    label = yard.print(PrintKind.SCOOP_LABEL, yard.sign(yard.lot("A"), yard.red), yard.red)
+    chart = yard.print(PrintKind.WALL_CHART, yard.sign(yard.lot("A"), yard.red))
     yard.sign(yard.lot("B"), yard.red)
-    ended(yard, label, ending)
+    ended(yard, chart, ending)
     assert yard.waiting() == []
-    ended(yard, label, Ending.STILL_UP)
-    assert [w.sheets for w in yard.waiting()] == [(label,)]
+    ended(yard, chart, Ending.STILL_UP)
+    assert [w.sheets for w in yard.waiting()] == [(chart,)]
 
 
 def test_a_new_label_that_jammed_leaves_the_old_one_on_the_scoop(yard: Yard) -> None:
@@ -114,7 +118,7 @@ def test_a_new_label_that_jammed_leaves_the_old_one_on_the_scoop(yard: Yard) -> 
     jammed = yard.print(PrintKind.SCOOP_LABEL, new, yard.red)
     assert yard.waiting() == []
     ended(yard, jammed, Ending.SPOILED)
-    assert [w.sheets for w in yard.waiting()] == [(old,)]
+    assert [(w.need, w.scoop) for w in yard.waiting()] == [(Need.MARK_SCOOP, yard.red)]
     assert yard.print(PrintKind.SCOOP_LABEL, new, yard.red).replaces == old.number
 
 
@@ -126,7 +130,7 @@ def test_a_lot_sheet_is_outdated_by_a_newer_sign_off_of_its_lot_and_scoop_only(y
     assert outdated_sheets(standing(yard.records, yard.farm), PrintKind.LOT_SHEET) == ()
     again = yard.sign(lot, yard.red)
     assert outdated_sheets(standing(yard.records, yard.farm), PrintKind.LOT_SHEET) == (sheet,)
-    assert [w.lot for w in yard.waiting() if w.need is Need.PRINT_LOT_SHEETS] == [lot]
+    assert [w.lot for w in yard.waiting() if w.need is Need.LOT_SHEETS] == [lot]
     assert yard.print(PrintKind.LOT_SHEET, again, yard.red).replaces == sheet.number
     assert outdated_sheets(standing(yard.records, yard.farm), PrintKind.LOT_SHEET) == ()
 

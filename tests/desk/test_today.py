@@ -13,7 +13,7 @@ from pytestqt.qtbot import QtBot
 from yard import NOON, Yard
 
 from calibrator.desk.context import Desk
-from calibrator.desk.pages.today import TodayPage
+from calibrator.desk.pages.today import TodayPage, WaitingRow
 from calibrator.desk.spots import read_spots, spot_findings
 from calibrator.model import Ending, Fill, FillWay, Lot, Mark, PrintKind, SignOff, Step, new_id
 from calibrator.records import Records
@@ -128,33 +128,34 @@ def test_marks_and_outdated_sheets(qtbot: QtBot, page: TodayPage, yard: Yard, em
     yard.sign(yard.records.find(Lot, first.lot_id), yard.blue)
     yard.print(PrintKind.SCOOP_LABEL, first, yard.red)
     yard.print(PrintKind.WALL_CHART, first)
-    weighed_in(yard, "B")
+    second, _ = weighed_in(yard, "B")
     page.reload()
     shown = text_of(page)
-    assert "marked" in shown
+    assert "not marked yet" in shown
     assert "line of another lot" in shown
     assert "Blue: do not use it for this lot" in shown
     assert words(page) == [
+        "Red is not marked for lot B yet. Draw the line 11/16 in down the wall and put the label on.",
         "Blue still bears the line of lot A; lot B is in use.",
-        "1 scoop still bears the old line: Red (label, sheet no. 1).",  # the plural stands until a language is spoken
-        "1 wall chart is out of date: wall chart (wall chart, sheet no. 2).",
+        "1 wall chart is out of date: wall chart (wall chart, sheet no. 2).",  # the plural stands until a language is
     ]
-    for row, led_to in ((1, "label:"), (2, "chart:")):
-        with qtbot.waitSignal(empty_desk.go_to) as asked:
-            page.rows[row].button.click()
-        assert asked.args[0] == "tables"
-        assert asked.args[1].startswith(led_to)
+    with qtbot.waitSignal(empty_desk.go_to) as asked:
+        page.rows[0].button.click()
+    assert asked.args == ["tables", f"label:{second.lot_id}"]
 
 
-def test_sheets_that_are_gone_are_told_gone_with_who_and_when(page: TodayPage, yard: Yard, empty_desk: Desk) -> None:
+def row_with(page: TodayPage, text: str) -> WaitingRow:
+    (found,) = [row for row in page.rows if text in row.words]
+    return found
+
+
+def test_sheets_taken_down_are_told_with_who_and_when(page: TodayPage, yard: Yard, empty_desk: Desk) -> None:
     first, _ = weighed_in(yard, "A")
-    yard.sign(yard.records.find(Lot, first.lot_id), yard.blue)
-    label = yard.print(PrintKind.SCOOP_LABEL, first, yard.red)
-    yard.print(PrintKind.WALL_CHART, first)
+    chart = yard.print(PrintKind.WALL_CHART, first)
     weighed_in(yard, "B")
     page.reload()
-    page.rows[1].gone_button.click()
-    asked = page.gone_dialog
+    row_with(page, "out of date").buttons[0].click()
+    asked = page.what_to_do.down_dialog
     assert asked is not None
     asked.initials.setText("")
     assert not asked.keep.isEnabled()
@@ -162,28 +163,26 @@ def test_sheets_that_are_gone_are_told_gone_with_who_and_when(page: TodayPage, y
     asked.replaced.click()
     asked.keep.click()
     (told,) = yard.records.sheet_endings(yard.farm.id)
-    assert (told.print_id, told.ending, told.by, told.at) == (label.id, Ending.REPLACED, "KL", empty_desk.clock())
-    assert [w for w in words(page) if "old line" in w] == []
-    assert any("out of date" in w for w in words(page))
+    assert (told.print_id, told.ending, told.by, told.at) == (chart.id, Ending.REPLACED, "KL", empty_desk.clock())
+    assert [w for w in words(page) if "out of date" in w] == []
 
 
-def test_of_several_old_labels_only_those_chosen_are_gone(page: TodayPage, yard: Yard) -> None:
+def test_of_several_old_sheets_only_those_chosen_are_taken_out(page: TodayPage, yard: Yard) -> None:
     lot = yard.lot("A")
     for scoop in (yard.red, yard.blue):
-        yard.print(PrintKind.SCOOP_LABEL, yard.sign(lot, scoop), scoop)
-    other = yard.lot("B")
+        yard.print(PrintKind.LOT_SHEET, yard.sign(lot, scoop), scoop)
     for scoop in (yard.red, yard.blue):
-        yard.sign(other, scoop)
+        yard.sign(lot, scoop)
     page.reload()
-    assert "2 scoops still bear the old line: Red (label, sheet no. 1), Blue (label, sheet no. 2)." in words(page)
-    page.rows[0].gone_button.click()
-    asked = page.gone_dialog
+    assert row_with(page, "weighed in anew: Red (lot sheet, sheet no. 1), Blue (lot sheet, sheet no. 2).")
+    row_with(page, "weighed in anew").buttons[1].click()
+    asked = page.what_to_do.down_dialog
     assert asked is not None
     assert not asked.keep.isEnabled()  # with several, somebody has to say which
     asked.initials.setText("KL")
     asked.boxes[1].click()
     asked.keep.click()
-    assert "1 scoop still bears the old line: Red (label, sheet no. 1)." in words(page)
+    assert row_with(page, "weighed in anew: Red (lot sheet, sheet no. 1).")
 
 
 def test_a_spot_fill_typed_and_entered_says_that_the_mark_holds(qtbot: QtBot, page: TodayPage, yard: Yard) -> None:

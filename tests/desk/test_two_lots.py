@@ -15,11 +15,14 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk.at_hand import at_hand
 from calibrator.desk.both_lots import from_both
-from calibrator.desk.change_over import change_over
+from calibrator.desk.change_over import FedFrom, change_over
 from calibrator.desk.context import Desk
+from calibrator.desk.hung import outdated_sheets
+from calibrator.desk.needs import Need, waiting
 from calibrator.desk.pages.tables import TablesPage
+from calibrator.desk.scoop_lines import line_on
 from calibrator.desk.sheets import plan_sheet, powder_in_use, powder_of
-from calibrator.desk.standing import Need, line_on, outdated_sheets, standing, waiting
+from calibrator.desk.standing import standing
 from calibrator.desk.theme import Theme
 from calibrator.model import Lot, PrintKind, SignOff
 from calibrator.prints.page import Text
@@ -84,7 +87,7 @@ def test_while_both_are_open_a_scoop_bears_both_lines(herd: Herd, two: tuple[Sig
     line = line_on(now, herd.red.id)
     assert line is not None
     assert line.lot_id == two[0].lot_id
-    assert not [found for found in waiting(now, TODAY) if found.need is Need.MARK_SCOOP]
+    assert not [found for found in waiting(now) if found.need is Need.MARK_SCOOP]
 
 
 def test_a_chart_of_the_lot_in_use_is_not_outdated_by_the_next_lots_sign_off(herd: Herd) -> None:
@@ -246,7 +249,7 @@ def test_a_change_over_taken_back_on_its_day_leaves_the_other_lot_in_use(
     now = standing(herd.records, herd.farm)
     old = now.lot(two[0].lot_id)
     assert old is not None
-    for lot in change_over(now, old, TODAY):
+    for lot in change_over(now, old, FedFrom(TODAY)):
         herd.records.keep(lot)
     now = standing(herd.records, herd.farm)
     assert now.in_use is not None

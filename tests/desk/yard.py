@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from datetime import UTC, date, datetime
 
-from calibrator.desk.standing import Waiting, standing, waiting
+from calibrator.desk.needs import Waiting, waiting
+from calibrator.desk.standing import standing
 from calibrator.model import (
     Cylinder,
     Farm,
@@ -89,7 +90,7 @@ class Yard:
         )
 
     def waiting(self, today: date = DAY) -> list[Waiting]:
-        return waiting(standing(self.records, self.farm), today)
+        return waiting(standing(self.records, self.farm, today))
 
 
 def a_sign_off(yard: Yard, lot: Lot, scoop: Scoop, weigh_in: WeighIn) -> SignOff:

@@ -56,6 +56,7 @@ def freeze(file: Path) -> str:
         records.record_print(invented.printed(told, kind=PrintKind.LOT_SHEET))
         invented.checks_of_the_mix(records, world)
         invented.feeding(records, world)
+        invented.marked_scoop(records, told)
         invented.feeders_and_prices(records, world)
         return export_text(records)
 

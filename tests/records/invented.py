@@ -46,6 +46,7 @@ from calibrator.model import (
     Scale,
     Scoop,
     Scoopfuls,
+    ScoopMarked,
     ScoopRule,
     SheetEnding,
     SignOff,
@@ -344,6 +345,13 @@ def feeding(records: Records, world: World) -> None:
     )
     told = PackagesLeft(packages=3.5, on=date(2024, 11, 20), typed="3 1/2")
     records.keep(replace(world.lot, fed_from=date(2024, 11, 9), packages_left=told), by="CD", why="counted")
+
+
+def marked_scoop(records: Records, signed: SignOff) -> None:
+    """A lot fed from a day's second feeding on, its line on the scoop."""
+    lot = records.find(Lot, signed.lot_id)
+    marked = ScoopMarked(scoop_id=signed.scoop_id, sign_off_id=signed.id, on=date(2024, 11, 10))
+    records.keep(replace(lot, fed_from_feeding=1, waits=True, scoops_marked=(marked,)), by="CD", why="change-over")
 
 
 class World:

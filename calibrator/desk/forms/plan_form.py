@@ -191,7 +191,7 @@ class PlanForm(QWidget):
         if farm is None:
             return None
         try:
-            return powder_in_use(self.desk.records, standing(self.desk.records, farm)).powder
+            return powder_in_use(self.desk.records, standing(self.desk.records, farm, self.desk.clock().date())).powder
         except CannotCompute:
             return None
 
@@ -200,7 +200,7 @@ class PlanForm(QWidget):
         was typed at the weigh-in.
         """
         farm = self.desk.farm
-        known = standing(self.desk.records, farm).in_use if farm else None
+        known = standing(self.desk.records, farm, self.desk.clock().date()).in_use if farm else None
         if known is None or known.sign_off is None or not known.marks:
             editor.load(None)
             return

@@ -83,7 +83,7 @@ class BagPanel(QWidget):
     def show_farm(self, now: FarmNow) -> None:
         """Read anew; what is typed stays, what is empty is filled in from lot and plan."""
         self._now = now
-        self.occasion.show_lots(standing(self.desk.records, now.farm))
+        self.occasion.show_lots(standing(self.desk.records, now.farm, self.desk.clock().date()))
         self._fill_in()
         self._show_counts()
         self.work_out()

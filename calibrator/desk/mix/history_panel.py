@@ -181,7 +181,7 @@ class HistoryPanel(QWidget):
         if key not in self._put_right and farm is not None:
             records = self.desk.records
             try:
-                now, tools = standing(records, farm), read_tools(records, farm)
+                now, tools = standing(records, farm, self.desk.clock().date()), read_tools(records, farm)
                 self._put_right[key] = put_right_words(records, farm, now, tools, one.check)
             except RecordsUnreachable:
                 return check_words(one)  # told whole once the server is there again

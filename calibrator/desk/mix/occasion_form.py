@@ -19,6 +19,7 @@ from calibrator.desk.standing import Standing
 from calibrator.desk.theme import ROWS
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.side_by_side import SideBySide
+from calibrator.desk.words import state_words
 from calibrator.model import Lot
 
 
@@ -129,10 +130,4 @@ class OccasionForm(QWidget):
         return None
 
     def _name(self, one: Offered) -> str:
-        if one.in_use:
-            return self.tr("{lot}, in use").format(lot=one.lot.lot_number)
-        if one.finished:
-            return self.tr("{lot}, finished").format(lot=one.lot.lot_number)
-        if not one.weighed:
-            return self.tr("{lot}, not weighed in").format(lot=one.lot.lot_number)
-        return one.lot.lot_number
+        return f"{one.lot.lot_number}, {state_words(one.state)}"

@@ -7,6 +7,7 @@ from datetime import date
 from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QCheckBox, QWidget
 
+from calibrator.desk.feeding_names import feeding_names
 from calibrator.desk.parts import label, row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import decimal_comma
@@ -43,8 +44,8 @@ class DayBar(QWidget):
         here = max(self.feeding.currentIndex(), 0)
         blocker = QSignalBlocker(self.feeding)
         self.feeding.clear()
-        for number in range(most_feedings(plan, on) if differ else 1):
-            self.feeding.addItem(on_screen(self._name(plan, number)))
+        for name in feeding_names((plan,), on)[: most_feedings(plan, on) if differ else 1]:
+            self.feeding.addItem(on_screen(name))
         chosen = here if here < self.feeding.count() else 0
         self.feeding.setCurrentIndex(chosen)
         blocker.unblock()
@@ -56,10 +57,6 @@ class DayBar(QWidget):
             self.cold.setChecked(plan.cold.on)
         self.setVisible(differ or plan.cold is not None)
         return chosen
-
-    def _name(self, plan: Plan, number: int) -> str:
-        names = [group.feedings[number].name for group in plan.groups if number < len(group.feedings)]
-        return next((name for name in names if name), self.tr("Feeding {number}").format(number=number + 1))
 
     def _cold_text(self, cold: ColdWeather, system: UnitSystem) -> str:
         limit = show_temperature(cold.below_c, system)

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QComboBox, QFrame, QGridLayout
 from calibrator.desk.change_over import Refused, Wrong, refused
 from calibrator.desk.days import DayNotUnderstood
 from calibrator.desk.forms.fields import DayField, focus_on
+from calibrator.desk.in_use import changed_over
 from calibrator.desk.parts import button, column, label, row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import day_text
@@ -18,7 +19,7 @@ from calibrator.desk.standing import LotStanding, Standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.quantity_field import QuantityField
-from calibrator.desk.words import marks_words
+from calibrator.desk.words import marks_words, state_words
 from calibrator.model import UnitSystem
 from calibrator.units import Kind
 
@@ -69,8 +70,8 @@ class LotBar(QFrame):
         blocker = QSignalBlocker(self.lots)
         self.lots.clear()
         for known in now.open_lots:
-            text = self.tr("{lot}, in use") if known.lot.id == in_use else self.tr("{lot}, open beside it")
-            self.lots.addItem(on_screen(text.format(lot=known.lot.lot_number)), known.lot.id)
+            told = f"{known.lot.lot_number}, {state_words(known.state)}"
+            self.lots.addItem(on_screen(told), known.lot.id)
         self.lots.setCurrentIndex(self.lots.findData(self._shown_id))
         blocker.unblock()
         if self._shown_id == in_use:
@@ -121,7 +122,9 @@ class LotBar(QFrame):
         lot = known.lot.lot_number
         lines = marks_words(known.marks, now.scoops, system) if known.marks else self.tr("no line")
         if known.lot.fed_from:
-            text = self.tr("Bags of lot {lot} (fed since {day}): {lines}")
+            since = self.tr("Bags of lot {lot} (fed since {day}): {lines}")
+            to_come = self.tr("Bags of lot {lot} (fed from {day} on): {lines}")
+            text = since if changed_over(known.lot, now.today) else to_come
             return text.format(lot=lot, day=day_text(known.lot.fed_from), lines=lines)
         return self.tr("Bags of lot {lot}: {lines}").format(lot=lot, lines=lines)
 

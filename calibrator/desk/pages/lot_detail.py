@@ -19,14 +19,24 @@ from calibrator.desk.counted import counted
 from calibrator.desk.forms.history import HistoryList
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
+from calibrator.desk.in_use import LotState
 from calibrator.desk.money import price_text
 from calibrator.desk.pages.fills_table import FillsModel
 from calibrator.desk.parts import clear, column, label, row, scrolled, set_tone, show_as_rows
+from calibrator.desk.scoop_lines import scoop_state
 from calibrator.desk.speech import day_text, decimal_comma
-from calibrator.desk.standing import LotStanding, LotState
+from calibrator.desk.standing import LotStanding, Standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.figure_block import FigureBlock
-from calibrator.desk.words import mark_words, medicated_caution, packages_words, state_tone, state_words, step_words
+from calibrator.desk.words import (
+    mark_words,
+    medicated_caution,
+    packages_words,
+    scoop_words,
+    state_tone,
+    state_words,
+    step_words,
+)
 from calibrator.model import Composition, Fill, Lot, Mark, PackageKind, Scoop, SignOff, SpotFill, WeighIn
 from calibrator.records import brought_in
 from calibrator.units import show_mass, show_percent
@@ -46,6 +56,7 @@ class LotDetail(QFrame):
         self.state.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Maximum)
         self.caution = label(medicated_caution(), "caution")
         self.standing_words = label("", "quiet")
+        self._now: Standing | None = None
         self._signed: SignOff | None = None
         self.how = how_button(self.workings)
         self._blocks = QGridLayout()
@@ -70,8 +81,9 @@ class LotDetail(QFrame):
         layout.addWidget(self.caution)
         layout.addWidget(self.tabs, 1)
 
-    def show_lot(self, known: LotStanding | None) -> None:
+    def show_lot(self, now: Standing | None, known: LotStanding | None) -> None:
         """Show one lot; None where none is chosen."""
+        self._now = now
         self.setVisible(known is not None)
         if known is None:
             return
@@ -106,7 +118,7 @@ class LotDetail(QFrame):
             names = {scoop.id: scoop.name for scoop in self.desk.records.every(Scoop, signed.farm_id)}
             self._add_level(known, signed, names)
             for mark in known.marks:
-                self._add_mark(mark, names)
+                self._add_mark(known, mark, names)
         self._blocks.setColumnStretch(BLOCKS_ABREAST, 1)
 
     def _where(self, known: LotStanding) -> list[str]:
@@ -148,10 +160,12 @@ class LotDetail(QFrame):
             block.tell(self.tr("Bulk density"), shown.density(density.value, system, brief=True), spread)
             self._add_block(block)
 
-    def _add_mark(self, mark: Mark, names: dict[str, str]) -> None:
+    def _add_mark(self, known: LotStanding, mark: Mark, names: dict[str, str]) -> None:
         block = FigureBlock()
         caption = self.tr("{scoop}, line down the wall").format(scoop=names.get(mark.scoop_id, ""))
         note = self.tr("for {target}").format(target=self._mass(mark.target_mass_g))
+        if self._now and known.state is not LotState.FINISHED:
+            note = f"{note}, {scoop_words(scoop_state(self._now, known, mark.scoop_id))}"
         block.tell(caption, mark_words(mark, self.desk.system), note)
         self._add_block(block)
 

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
-from datetime import date
 from functools import partial
 from typing import TYPE_CHECKING
 
@@ -11,14 +11,16 @@ from PySide6.QtCore import QModelIndex, Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHeaderView, QLineEdit, QSplitter, QStackedWidget, QTableView, QWidget
 
+from calibrator.desk.change_over import FedFrom, change_over, finished, keep_lots
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.lot_form import LotForm
+from calibrator.desk.in_use import LotState
 from calibrator.desk.page import Page
 from calibrator.desk.pages.lot_detail import LotDetail
 from calibrator.desk.pages.lots_filter import LotsFilter, LotsFilterBoxes
 from calibrator.desk.pages.lots_table import LOT_ROLE, LotsModel
 from calibrator.desk.parts import button, card, column, label, row, scrolled, show_as_rows
-from calibrator.desk.standing import LotStanding, LotState, Standing, standing
+from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.desk.widgets.later import Later
 from calibrator.model import Farm, Lot, Scoop
 
@@ -60,7 +62,7 @@ class LotsPage(Page):
         if farm is None or seen == self._seen:
             return
         self._seen = seen
-        self._now = standing(self.desk.records, farm)
+        self._now = standing(self.desk.records, farm, self.desk.clock().date())
         self.filters.offer(self._now.lots)
         self.model.show(self._now.lots, self.desk.records.every(Scoop, farm.id), self.desk.system)
         self._choose(self._chosen)
@@ -245,7 +247,7 @@ class LotsPage(Page):
         if index.isValid():
             self._chosen = str(index.data(LOT_ROLE))
         known = self.chosen if index.isValid() else None
-        self.detail.show_lot(known)
+        self.detail.show_lot(self._now, known)
         for made in (self.weigh_button, self.correct_button, self.finished_button, self.history_button):
             made.setEnabled(known is not None)
         signed = known is not None and known.sign_off is not None
@@ -283,22 +285,36 @@ class LotsPage(Page):
 
     def _finish(self) -> None:
         known = self.chosen
-        if known is None:
+        if known is None or self._now is None:
             return
         if known.lot.finished_on is not None:
-            self._keep_finished(None)
+            self._take_back()
             return
         question = self.tr("Was the last of lot {number} fed? It can be taken back into use at any time.")
-        self.desk.ask.confirm(question.format(number=known.lot.lot_number), self.tr("Finished"), self._finish_now)
+        told = question.format(number=known.lot.lot_number)
+        follows = self._now.next_lot if known.state is LotState.IN_USE else None
+        if follows is not None:
+            text = self.tr("From the next feeding on lot {number} is fed.")
+            told = f"{told} {text.format(number=follows.lot.lot_number)}"
+        self.desk.ask.confirm(told, self.tr("Finished"), self._finish_now)
 
     def _finish_now(self) -> None:
-        self._keep_finished(self.desk.clock().date())
-
-    def _keep_finished(self, day: date | None) -> None:
         known = self.chosen
-        if known is not None:
-            telling = replace(known.lot, finished_on=day)
-            self.desk.attempt(partial(self.desk.records.keep, telling, by=self.desk.initials))
+        if known is not None and self._now is not None:
+            self._keep(finished(self._now, known, self._now.today))
+
+    def _take_back(self) -> None:
+        """Back into use is fed again: in the place of a lot that was begun meanwhile too."""
+        known = self.chosen
+        if known is None or self._now is None:
+            return
+        again = replace(known.lot, finished_on=None)
+        others = known.sign_off is not None and self._now.in_use is not None
+        now = FedFrom(self._now.today)
+        self._keep(change_over(self._now, replace(known, lot=again), now) if others else (again,))
+
+    def _keep(self, lots: Sequence[Lot]) -> None:
+        self.desk.attempt(partial(keep_lots, self.desk.records, lots, self.desk.initials))
 
     def _is_double(self, made: Lot) -> bool:
         others = self.desk.records.every(Lot, made.farm_id)

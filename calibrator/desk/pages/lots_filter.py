@@ -15,9 +15,10 @@ from PySide6.QtCore import (
 )
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QSizePolicy, QWidget
 
+from calibrator.desk.in_use import LotState
 from calibrator.desk.pages.lots_table import SORT_ROLE, LotsModel
 from calibrator.desk.plain_text import LONGEST_LINE, on_screen
-from calibrator.desk.standing import LotStanding, LotState
+from calibrator.desk.standing import LotStanding
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.words import state_words

@@ -105,7 +105,7 @@ class MixCheckPage(Page):
             return
         records = self.desk.records
         self._tools = read_tools(records, farm)
-        now = standing(records, farm)
+        now = standing(records, farm, self.desk.clock().date())
         try:
             self._now = farm_now(records, farm, now, at=self.desk.clock())
             self._tell("")

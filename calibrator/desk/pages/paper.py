@@ -16,6 +16,7 @@ from calibrator.desk.how.of_paper import of_paper
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
 from calibrator.desk.label_cut import Cut, after_printing, kept_grid
+from calibrator.desk.marking import mark_scoop
 from calibrator.desk.pages.paper_choice import PaperChoice
 from calibrator.desk.paper_jobs import Job, LabelJob, expected
 from calibrator.desk.paper_making import LotPaper, Want, lot_paper
@@ -52,6 +53,7 @@ class PaperPanel(QWidget):
         self._refused = ""  # why nothing can be printed for this lot
         self.dialog: QPrintDialog | None = None
         self.choice = PaperChoice(desk)
+        self.choice.is_on.connect(self._mark)
         self.choice.changed.connect(self._show)
         self.heading = label("", "heading")
         self.number = label("")
@@ -140,12 +142,16 @@ class PaperPanel(QWidget):
         number = paper.known.lot.lot_number if paper else ""
         self.heading.setText(self.tr("For lot {number}").format(number=number) if paper else "")
         if paper:
-            self.choice.offer(paper.scoops, paper.plans, farm.paper, paper.offers, paper.label_step_g)
+            self.choice.offer(paper.scoops, paper.plans, farm.paper, paper.offers, paper.label_step_g, paper.state)
         if want:
             self.choice.want(want, plan_id)
         self._show()
         if want:
             self._focus_first()
+
+    def _mark(self, scoop: Scoop) -> None:
+        if self._paper is not None:
+            mark_scoop(self.desk, self._paper.now, self._paper.known, scoop)
 
     def _focus_first(self) -> None:
         """Enter prints; where nothing can be printed, it does what helps, or goes back."""

@@ -23,6 +23,7 @@ from calibrator.desk.pages.paper_scoops import ScoopPick
 from calibrator.desk.paper_facts import Options
 from calibrator.desk.paper_making import Chosen, Want
 from calibrator.desk.parts import clear, label
+from calibrator.desk.scoop_lines import ScoopState
 from calibrator.desk.theme import SPACE
 from calibrator.desk.tongues import PAPER_LANGUAGES, on_paper
 from calibrator.desk.widgets.calm_box import CalmBox
@@ -37,6 +38,7 @@ class PaperChoice(QFrame):
     """Keeps what was chosen while scoops and plans are offered anew."""
 
     changed = Signal()
+    is_on = Signal(object)  # the scoop that bears its line now
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
@@ -95,6 +97,7 @@ class PaperChoice(QFrame):
         paper: Paper,
         offers: Callable[[Scoop], tuple[LineOffer, ...]],
         step_g: float,
+        states: Callable[[Scoop], ScoopState],
     ) -> None:
         """Offer these, weights told in steps of `step_g`.
 
@@ -115,6 +118,7 @@ class PaperChoice(QFrame):
         self._offer_scoops(scoops)
         for pick in self.picks:
             pick.offer(offers(pick.scoop), step_g)
+            pick.show_state(states(pick.scoop))
         self._show_fields()
 
     def want(self, what: Want, plan_id: str) -> None:
@@ -160,6 +164,7 @@ class PaperChoice(QFrame):
         for pick in self.picks:
             pick.box.setChecked(pick.scoop.id not in left_out)
             pick.changed.connect(self._tell)
+            pick.is_on.connect(self.is_on)
             self._scoop_list.addWidget(pick)
 
     def _keep_cut(self) -> None:

@@ -12,10 +12,13 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.label_cut import Cut
 from calibrator.desk.label_lines import LineOffer
-from calibrator.desk.parts import clear
+from calibrator.desk.marking import on_the_scoop
+from calibrator.desk.parts import button, clear, label, row, set_tone
+from calibrator.desk.scoop_lines import ScoopState
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.name_box import NameBox
 from calibrator.desk.widgets.quantity_field import QuantityField
+from calibrator.desk.words import scoop_tone, scoop_words
 from calibrator.model import Scoop
 from calibrator.prints.label_facts import LineUse
 from calibrator.science.mark import MarkProblem
@@ -28,6 +31,7 @@ class ScoopPick(QWidget):
     """One scoop. Half feedings are off until somebody wants them; that is remembered for the next label."""
 
     changed = Signal()
+    is_on = Signal(object)
 
     def __init__(self, desk: Desk, scoop: Scoop) -> None:
         super().__init__()
@@ -59,10 +63,17 @@ class ScoopPick(QWidget):
         )
         self.wall.set_name(self.tr("Thickness of the wall of {scoop}").format(scoop=scoop.name))
         self.wall.line.setPlaceholderText(self.tr("like 2 mm"))
+        self.state = label("", "quiet")
+        self.on_button = button(on_the_scoop(), self._say_it_is_on, "link")
+        self._state = QWidget()
+        told = row(self.state, self.on_button)
+        told.setContentsMargins(3 * SPACE, 0, 0, 0)
+        told.setStretch(0, 1)
+        self._state.setLayout(told)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(SPACE)
-        for widget in (self.box, self._lines, self._wall):
+        for widget in (self.box, self._state, self._lines, self._wall):
             layout.addWidget(widget)
 
     def offer(self, offers: Sequence[LineOffer], step_g: float) -> None:
@@ -85,8 +96,15 @@ class ScoopPick(QWidget):
             self.lines.append(line)
             self._line_list.addWidget(line)
 
+    def show_state(self, state: ScoopState) -> None:
+        """Show whether the scoop bears the lot's line; where not yet, it can be said here too."""
+        self.state.setText(scoop_words(state))
+        set_tone(self.state, scoop_tone(state))
+        self.on_button.setVisible(state is ScoopState.TO_MARK)
+
     def show_for(self, cut: Cut | None) -> None:
         """Show what this cut asks for; None where no label is printed."""
+        self._state.setVisible(cut is not None)
         self._lines.setVisible(cut is not None and self.box.isChecked())
         self._wall.setVisible(cut is Cut.WRAP and self.box.isChecked())
 
@@ -140,6 +158,9 @@ class ScoopPick(QWidget):
             return self.tr("{mass}: one level scoop and a line too near the floor").format(mass=mass)
         text = self.tr("{mass}: {count} level scoops and a line too near the floor")
         return text.format(mass=mass, count=full_scoops)
+
+    def _say_it_is_on(self) -> None:
+        self.is_on.emit(self.scoop)
 
     def _toggled(self) -> None:
         self.changed.emit()

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
 from functools import partial
@@ -10,9 +9,10 @@ from functools import partial
 from PySide6.QtWidgets import QComboBox, QStackedWidget, QVBoxLayout, QWidget
 
 from calibrator.desk.both_lots import both_text, from_both
-from calibrator.desk.change_over import change_over
+from calibrator.desk.change_over import FedFrom, change_over, keep_lots
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.plan_form import PlanForm
+from calibrator.desk.hung import outdated_sheets
 from calibrator.desk.page import Page
 from calibrator.desk.pages.paper import PaperPanel
 from calibrator.desk.pages.sheet_view import SheetView
@@ -30,11 +30,11 @@ from calibrator.desk.sheets import (
     powder_of,
 )
 from calibrator.desk.speech import day_text
-from calibrator.desk.standing import Standing, outdated_sheets, standing
+from calibrator.desk.standing import Standing, standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.later import Later
 from calibrator.desk.widgets.name_choice import NameChoice
-from calibrator.model import Farm, Lot, Plan, PrintKind, Vessel
+from calibrator.model import Farm, Plan, PrintKind, Vessel
 from calibrator.prints.chart_facts import TwoLots
 from calibrator.science.errors import CannotCompute
 
@@ -98,7 +98,7 @@ class TablesPage(Page):
         farm = self.desk.farm
         if farm is None:
             return
-        self._farm, self._now = farm, standing(self.desk.records, farm)
+        self._farm, self._now = farm, standing(self.desk.records, farm, self._today())
         self._vessels = {v.id: v for v in self.desk.records.every(Vessel, farm.id)}
         every = self.desk.records.every(Plan, farm.id)
         self._plans = {plan.id: plan for plan in every if plan.retired_on is None}
@@ -220,15 +220,12 @@ class TablesPage(Page):
         if known is None or self._now is None:
             return
         self._keep_calves()
-        told = change_over(self._now, known, on)
-        if self.desk.attempt(partial(self._keep_lots, told)) is not None:
+        told = change_over(self._now, known, FedFrom(on))
+        if self.desk.attempt(partial(keep_lots, self.desk.records, told, self.desk.initials)) is not None:
             self._lot_id = ""
             said = self.tr("From {day} on lot {number} is fed.")
             self.desk.say(said.format(day=day_text(on), number=known.lot.lot_number))
             self.reload()
-
-    def _keep_lots(self, lots: Sequence[Lot]) -> list[Lot]:
-        return [self.desk.records.keep(lot, by=self.desk.initials, why="change-over") for lot in lots]
 
     def _today(self) -> date:
         return self.desk.clock().date()
@@ -287,7 +284,10 @@ class TablesPage(Page):
     def _show_changes(self, farm: Farm, now: Standing, powder: LotInUse) -> None:
         before = powder_before(self.desk.records, now)
         signed = powder.sign_off
-        if before is None or signed is None or powder.lot is None or before.lot is None or self._settled(now):
+        if before is None or before.lot is None or signed is None or powder.lot is None:
+            self.view.show_changes(farm, "", (), "")
+            return
+        if self._settled(now) or not (now.in_use and now.in_use.lot.id == powder.lot.id):
             self.view.show_changes(farm, "", (), "")
             return
         found = list(changes(farm, list(self._plans.values()), self._vessels, before, powder, self.desk.clock().date()))
@@ -295,13 +295,15 @@ class TablesPage(Page):
             told = self.tr("Lot {new} was weighed in anew on {day}. Scoopfuls before → now:")
         else:
             told = self.tr("Lot {new} took the place of lot {old} on {day}. Scoopfuls before → now:")
-        title = told.format(new=powder.lot.lot_number, old=before.lot.lot_number, day=day_text(signed.at.date()))
+        anew = before.lot.id == powder.lot.id
+        day = signed.at.date() if anew else powder.lot.fed_from or signed.at.date()
+        title = told.format(new=powder.lot.lot_number, old=before.lot.lot_number, day=day_text(day))
         counted = [change for change in found if not change.weighed]  # "weigh it" before and now is no news
         self.view.show_changes(farm, title if found else "", counted, self._outdated(now))
 
     def _settled(self, now: Standing) -> bool:
-        """Whether the newest sign-off's changes were seen, or every chart was printed since."""
-        newest = now.sign_offs[-1].id
+        """Whether the changes with the lot in use were seen, or every chart was printed since."""
+        newest = _sign_off_in_use(now)
         charts = {p.plan_id for p in now.prints if p.kind is PrintKind.WALL_CHART and p.sign_off_id == newest}
         return newest in self._seen or set(self._plans) <= charts
 
@@ -400,9 +402,13 @@ class TablesPage(Page):
         self.title.setText(self.tr("Labels, charts and sheets") if papers else self.tr("Batch tables"))
 
     def _see_changes(self) -> None:
-        if self._now and self._now.sign_offs:
-            self._seen.add(self._now.sign_offs[-1].id)
+        if self._now and self._now.in_use:
+            self._seen.add(_sign_off_in_use(self._now))
             self._show_sheet()
 
     def _start_weigh_in(self) -> None:
         self.desk.go_to.emit("weigh_in", "")
+
+
+def _sign_off_in_use(now: Standing) -> str:
+    return now.in_use.sign_off.id if now.in_use and now.in_use.sign_off else ""

@@ -6,11 +6,24 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
+from calibrator.desk.in_use import WEIGHED_IN, LotState
 from calibrator.desk.parts import button, card, clear, label, row, scrolled
+from calibrator.desk.scoop_lines import line_of, scoop_state
 from calibrator.desk.speech import day_text
-from calibrator.desk.standing import LotStanding, LotState, standing
+from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in import words
+from calibrator.desk.words import scoop_words, state_words
+
+LOUD = 1
+"""Up to this place the button of a lot is what one came for."""
+
+
+def _place(known: LotStanding) -> int:
+    """Those left open, those that came, then those weighed in, and last those out of old files."""
+    if known.open_weigh_in is not None:
+        return 0
+    return {LotState.DELIVERED: LOUD, LotState.BROUGHT_IN: LOUD + 2}.get(known.state, LOUD + 1)
 
 
 class LotChooser(QWidget):
@@ -37,11 +50,11 @@ class LotChooser(QWidget):
         """Show the lots as they stand."""
         clear(self._list)
         farm = self._desk.farm
-        lots = standing(self._desk.records, farm).lots if farm else ()
-        order = {LotState.UNDER_WAY: 0, LotState.DELIVERED: 1, LotState.SIGNED_OFF: 2, LotState.BROUGHT_IN: 3}
-        shown = sorted((lot for lot in reversed(lots) if lot.state in order), key=lambda lot: order[lot.state])
+        now = standing(self._desk.records, farm, self._desk.clock().date()) if farm else None
+        lots = now.lots if now else ()
+        shown = sorted((lot for lot in reversed(lots) if lot.state is not LotState.FINISHED), key=_place)
         for lot in shown:
-            self._list.addWidget(self._card(lot))
+            self._list.addWidget(self._card(now, lot))
         if not any(lot.state == LotState.DELIVERED for lot in shown):
             self._list.addWidget(
                 label(self.tr("No lot is waiting. A newly delivered one is entered under Lots."), "quiet")
@@ -50,16 +63,16 @@ class LotChooser(QWidget):
         self._list.addWidget(enter, 0, Qt.AlignmentFlag.AlignLeft)
         self._list.addStretch(1)
 
-    def _card(self, standing_lot: LotStanding) -> QWidget:
-        lot = standing_lot.lot
-        begin = button(self._button_text(standing_lot.state), self._begin)
+    def _card(self, now: Standing | None, standing_lot: LotStanding) -> QWidget:
+        lot, does = standing_lot.lot, self._button_text(standing_lot)
+        begin = button(does, self._begin)
         begin.setProperty("lot", lot.id)
-        quiet = standing_lot.state in (LotState.SIGNED_OFF, LotState.BROUGHT_IN)
+        quiet = _place(standing_lot) > LOUD
         begin.setProperty("kind", "" if quiet else "main")
-        begin.setAccessibleName(f"{self._button_text(standing_lot.state)}, {lot.lot_number}")
-        about = " · ".join(
-            part for part in (lot.product, self._arrived(standing_lot), self._state(standing_lot)) if part
-        )
+        begin.setAccessibleName(f"{does}, {lot.lot_number}")
+        scoops = self._scoops(now, standing_lot) if now else ""
+        parts = (lot.product, self._arrived(standing_lot), self._state(standing_lot), scoops)
+        about = " · ".join(part for part in parts if part)
         return card(row(label(lot.lot_number, "heading", wrap=False), None, begin), label(about, "quiet"))
 
     def _arrived(self, standing_lot: LotStanding) -> str:
@@ -70,16 +83,19 @@ class LotChooser(QWidget):
         if standing_lot.open_weigh_in is not None:
             step = words.step_names()[standing_lot.open_weigh_in.step]
             return self.tr("weigh-in left at: {step}").format(step=step)
-        if standing_lot.state == LotState.SIGNED_OFF:
-            return self.tr("signed off")
-        return self.tr("not weighed in")
+        return state_words(standing_lot.state)
 
-    def _button_text(self, state: LotState) -> str:
-        return {
-            LotState.UNDER_WAY: self.tr("Go on"),
-            LotState.DELIVERED: self.tr("Weigh in"),
-            LotState.BROUGHT_IN: self.tr("Weigh in"),
-        }.get(state, self.tr("Weigh in again"))
+    def _scoops(self, now: Standing, known: LotStanding) -> str:
+        """The scoops that it was weighed in with, and whether each bears its line."""
+        own = [scoop for scoop in now.scoops if line_of(known, scoop.id)]
+        text = self.tr("{scoop}: {state}")
+        states = ((scoop.name, scoop_words(scoop_state(now, known, scoop.id))) for scoop in own)
+        return " · ".join(text.format(scoop=name, state=state) for name, state in states)
+
+    def _button_text(self, known: LotStanding) -> str:
+        if known.open_weigh_in is not None:
+            return self.tr("Go on")
+        return self.tr("Weigh in again") if known.state in WEIGHED_IN else self.tr("Weigh in")
 
     def _begin(self) -> None:
         self.begin.emit(self.sender().property("lot"))

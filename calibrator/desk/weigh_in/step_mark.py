@@ -14,6 +14,7 @@ from calibrator.desk.guide import Guide
 from calibrator.desk.how.view import how_button
 from calibrator.desk.parts import button, card, column, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
+from calibrator.desk.scoop_lines import ScoopState, scoop_state
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in import words
 from calibrator.desk.weigh_in.step_view import StepView
@@ -81,7 +82,8 @@ class StepMark(StepView):
         proposed = units.on_line_step(found.line.down_wall_mm, system) if found.line else None
         wiped = guide.line_to_wipe_mm
         stays = _may_stay(guide)
-        self.hands.setText(_stays() if stays else _hands(wiped is not None))
+        fed = _fed_with_it(guide)
+        self.hands.setText(_stays() if stays else _hands(wiped is not None, fed))
         self._drawing.set_lines(w.drawn_line_mm if w.drawn_line_mm is not None else proposed, wiped)
         full = found.line.full_scoops if found.line else 0
         self._drawing.set_before(self.tr("full scoops first: {count}").format(count=full) if full else "")
@@ -199,9 +201,23 @@ def _stays() -> str:
     return translate("StepMark", "The old line is right for this lot too: leave it, and press Keep the old line.")
 
 
-def _hands(wipe: bool) -> str:
-    """What the hands do; wiping out only where there is a line to wipe out."""
+def _fed_with_it(guide: Guide) -> str:
+    """The lot that is fed to the line that the scoop bears, and goes on being fed; blank for none."""
+    now = guide.standing
+    fed, scoop = now.in_use, guide.scoop
+    if scoop is None or fed is None or fed.lot.id == guide.lot.id:
+        return ""
+    return fed.lot.lot_number if scoop_state(now, fed, scoop.id) is ScoopState.MARKED else ""
+
+
+def _hands(wipe: bool, fed: str) -> str:
+    """What the hands do; wiping out only where there is a line to wipe out, and no lot is fed to it."""
     draw = translate("StepMark", "Measure from the rim down along the wall and draw the line all round, at eye level.")
+    if wipe and fed:
+        beside = translate(
+            "StepMark", "Leave the old line while lot {lot} is fed to it, and write its lot beside each line."
+        )
+        return f"{draw} {beside.format(lot=fed)}"
     out = translate("StepMark", "Wipe out the old line, or strike it through.")
     return f"{draw} {out}" if wipe else draw
 

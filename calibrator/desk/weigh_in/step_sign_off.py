@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QGridLayout, QLineEdit, QWidget
 
 from calibrator.desk import shown
+from calibrator.desk.change_over import asked_at_sign_off
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
@@ -12,6 +13,7 @@ from calibrator.desk.parts import Tone, button, card, clear, label, row, set_ton
 from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in import words
+from calibrator.desk.weigh_in.fed_from import FedFromQuestion
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.model import SignOff, Step
@@ -24,6 +26,7 @@ class StepSignOff(StepView):
 
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk, "")
+        self.fed_from = FedFromQuestion()
         self._grid = QGridLayout()
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(3 * SPACE)
@@ -48,6 +51,7 @@ class StepSignOff(StepView):
         verdict_line = row(self._verdict, self._fill_button)
         verdict_line.setStretch(0, 1)
         self.body.addWidget(card(verdict_line, holder))
+        self.body.addWidget(self.fed_from)
         self.body.addLayout(
             row(
                 self._caption,
@@ -74,8 +78,18 @@ class StepSignOff(StepView):
         for part in (self._label_button, self._sheet_button, self._tables_button):
             part.setVisible(signed is not None)
         self._fill_button.setVisible(guide.line_untried)
+        self._ask_when(guide, fresh)
         if fresh:
             self._initials.setText(guide.weigh_in.by)
+
+    def _ask_when(self, guide: Guide, fresh: bool) -> None:
+        now = guide.standing
+        fed = asked_at_sign_off(now, guide.lot) if guide.signed_off is None else None
+        self.fed_from.setVisible(fed is not None)
+        if fresh:
+            self.fed_from.forget()
+        if fed is not None:
+            self.fed_from.offer(fed.lot.lot_number, now.plans, now.today)
 
     def first_field(self) -> QWidget:
         return self._initials
@@ -84,8 +98,8 @@ class StepSignOff(StepView):
         if signed is not None:
             return self.tr("Signed. Print the label and the wall chart.")
         return self.tr(
-            "Look it over. Signing off freezes this weigh-in: its mark replaces the older ones, and charts and "
-            "labels printed before are out of date."
+            "Look it over. Signing off freezes this weigh-in. Once the lot is fed, its mark replaces the older ones, "
+            "and charts and labels printed before are out of date."
         )
 
     def _show_verdict(self, guide: Guide, signed: SignOff | None) -> None:
@@ -153,7 +167,8 @@ class StepSignOff(StepView):
             anew = w.drawn_line_mm is not None and w.drawn_line_mm != w.old_line_mm
             told = words.moved_line_words(found.old, system) if anew else words.old_line_words(found.old, system)[0]
             rows.append((self.tr("Old line"), told))
-        rows.append((self.tr("Weighed by"), signed.by if signed else w.by))
+        if signed is not None:
+            rows.append((self.tr("Weighed by"), signed.by))
         return rows
 
     def _sign(self) -> None:
@@ -163,6 +178,10 @@ class StepSignOff(StepView):
         if not by:
             self.desk.say(self.tr("Type your initials, then sign off."))
             self._initials.setFocus()
+            return
+        if self.fed_from.isVisibleTo(self) and not self.fed_from.answered:
+            self.desk.say(self.tr("Say from which feeding on the lot is fed, then sign off."))
+            self.fed_from.ways.setFocus()
             return
         doubt = self._doubt(guide)
         if doubt:
@@ -194,7 +213,8 @@ class StepSignOff(StepView):
             return
         self.desk.send()
         try:
-            made = self.desk.attempt(lambda: guide.sign_off(by))
+            fed_from = self.fed_from.fed_from() if self.fed_from.isVisibleTo(self) else None
+            made = self.desk.attempt(lambda: guide.sign_off(by, fed_from))
         except CannotCompute as error:
             self.desk.ask.tell(in_words(error))
             return

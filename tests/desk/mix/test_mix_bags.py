@@ -13,7 +13,7 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.mix_check import MixCheckPage
-from calibrator.desk.standing import lot_in_use
+from calibrator.desk.standing import standing
 from calibrator.model import (
     BagCount,
     Plan,
@@ -47,7 +47,7 @@ def test_a_count_of_bags_by_keys(qtbot: QtBot, page: MixCheckPage, desk: Desk) -
 def test_bags_of_an_earlier_lot_counted_until_an_earlier_day(
     qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
 ) -> None:
-    fed = lot_in_use(herd.records, herd.farm)
+    fed = standing(herd.records, herd.farm).in_use
     assert fed is not None
     used = fed.lot
     before = herd.records.keep(

@@ -72,7 +72,7 @@ def test_a_check_of_the_lot_before_on_an_earlier_day(qtbot: QtBot, page: MixChec
     assert panel.occasion.lot.currentText() == "25-0202B, in use"
     panel.occasion.lot.setFocus()
     qtbot.keyClick(panel.occasion.lot, Qt.Key.Key_Down)
-    assert panel.occasion.lot.currentText() == "25-0112A"
+    assert panel.occasion.lot.currentText() == "25-0112A, left over"
     type_in(qtbot, panel.occasion.day.line, "20 Jan 2026")
     type_in(qtbot, panel.occasion.time.line, "6:30")
     assert "25-0112A" in panel.lot.text()
@@ -129,7 +129,11 @@ def test_a_lot_that_is_fed_before_it_was_weighed_in(qtbot: QtBot, page: MixCheck
     herd.records.keep(Lot(id=new_id(), farm_id=herd.farm.id, lot_number="26-0210C", product="20-20 replacer"))
     page.desk.changed.emit()
     choice = page.check.occasion.lot
-    assert [choice.itemText(n) for n in range(3)] == ["25-0202B, in use", "25-0112A", "26-0210C, not weighed in"]
+    assert [choice.itemText(n) for n in range(3)] == [
+        "25-0202B, in use",
+        "25-0112A, left over",
+        "26-0210C, not weighed in",
+    ]
     for number in (0, 1):
         lot = herd.lot_of(herd.records.sign_offs(herd.farm.id)[number])
         herd.records.keep(replace(lot, finished_on=date(2026, 2, 10)))
@@ -152,7 +156,7 @@ def test_another_lot_stays_chosen_while_something_else_is_kept(qtbot: QtBot, pag
     qtbot.keyClick(choice, Qt.Key.Key_Down)
     herd.vessel("Cart tank", 66.0)
     page.desk.changed.emit()
-    assert choice.currentText() == "25-0112A"
+    assert choice.currentText() == "25-0112A, left over"
     assert "25-0112A" in page.check.lot.text()
     qtbot.keyClick(page.check.clear_button, Qt.Key.Key_Space)
     assert "25-0202B" in page.check.lot.text()

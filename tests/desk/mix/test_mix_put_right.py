@@ -12,8 +12,9 @@ from PySide6.QtWidgets import QApplication, QLineEdit
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
+from calibrator.desk.needs import Need, waiting
 from calibrator.desk.pages.mix_check import MixCheckPage
-from calibrator.desk.standing import Need, standing, waiting
+from calibrator.desk.standing import standing
 from calibrator.model import Instrument, MixCheck, ReadingKind
 
 
@@ -144,7 +145,7 @@ def test_the_history_tells_what_was_to_be_done(qtbot: QtBot, sure: MixCheckPage)
 
 def test_a_mix_that_was_off_waits_until_a_right_one_was_read(herd: Herd) -> None:
     def needs() -> list[Need]:
-        return [found.need for found in waiting(standing(herd.records, herd.farm), NOW.date())]
+        return [found.need for found in waiting(standing(herd.records, herd.farm, NOW.date()))]
 
     kept_check(herd, 25, 0.15, verdict="strong")
     assert Need.MIX_OFF in needs()
@@ -153,7 +154,7 @@ def test_a_mix_that_was_off_waits_until_a_right_one_was_read(herd: Herd) -> None
     kept_check(herd, 27, 0.13, verdict="inside")
     assert Need.MIX_OFF not in needs()
     kept_check(herd, 28, 0.11, verdict="thin")
-    (off,) = [found for found in waiting(standing(herd.records, herd.farm), NOW.date()) if found.need is Need.MIX_OFF]
+    (off,) = [found for found in waiting(standing(herd.records, herd.farm, NOW.date())) if found.need is Need.MIX_OFF]
     assert off.day == (NOW - timedelta(days=2)).date()
 
 

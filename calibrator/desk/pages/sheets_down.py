@@ -1,4 +1,4 @@
-"""Old sheets that are gone although none was printed in their place: somebody says so, and the reminder ends."""
+"""Old sheets that were taken down although none was printed in their place: somebody says so, and the reminder ends."""
 
 from __future__ import annotations
 
@@ -20,16 +20,16 @@ from calibrator.model import Ending, Printed, SheetEnding, new_id
 LONGEST_INITIALS = 12
 
 
-class SheetsGone(QDialog):
-    """Asks which are gone, how, and who says so. Kept with the time."""
+class SheetsDown(QDialog):
+    """Asks which were taken down, how, and who says so. Kept with the time."""
 
     def __init__(self, desk: Desk, sheets: Sequence[Printed], parent: QWidget | None) -> None:
         super().__init__(parent)
-        self.setWindowTitle(self.tr("Old sheets that are gone"))
+        self.setWindowTitle(self.tr("Old sheets still to take down"))
         self._desk, self._sheets = desk, tuple(sheets)
         self.boxes = [QCheckBox(on_screen(sheet_words(desk.records, sheet)).replace("&", "&&")) for sheet in sheets]
-        self.taken_down = QRadioButton(self.tr("&Taken down or off, nothing in its place"))
-        self.replaced = QRadioButton(self.tr("&Replaced: the new line is drawn, or a new sheet is there"))
+        self.taken_down = QRadioButton(self.tr("&Taken down, nothing in its place"))
+        self.replaced = QRadioButton(self.tr("&Replaced: a new sheet is there"))
         self.spoiled = QRadioButton(self.tr("Thrown away &unused: jammed, or its bars were off"))
         self._ways = QButtonGroup(self)
         self.initials = QLineEdit(desk.initials)
@@ -46,7 +46,7 @@ class SheetsGone(QDialog):
         self.taken_down.setChecked(True)
         layout = framed(self)
         layout.setSpacing(SPACE)
-        layout.addWidget(label(self.tr("Which of them did you see gone?"), "heading"))
+        layout.addWidget(label(self.tr("Which of them did you take down?"), "heading"))
         for box in self.boxes:
             box.setChecked(len(self.boxes) == 1)
             box.toggled.connect(self._judge)
@@ -77,13 +77,13 @@ class SheetsGone(QDialog):
         ]
         self._desk.initials = by
         if self._desk.attempt(partial(end_sheets, self._desk.records, told)) is not None:
-            self._desk.say(self.tr("Kept: they are gone."))
+            self._desk.say(self.tr("Kept: taken down."))
             self.accept()
 
 
-def ask_what_is_gone(desk: Desk, sheets: Sequence[Printed], parent: QWidget | None) -> SheetsGone:
+def ask_what_is_down(desk: Desk, sheets: Sequence[Printed], parent: QWidget | None) -> SheetsDown:
     """Open the question; nothing blocks."""
-    dialog = SheetsGone(desk, sheets, parent)
+    dialog = SheetsDown(desk, sheets, parent)
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     dialog.open()
     return dialog

@@ -1,0 +1,123 @@
+"""The sheets that are about somewhere, which of them are outdated, and what is wrong with a wall chart."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from enum import StrEnum
+
+from calibrator.desk.standing import Standing
+from calibrator.model import Ending, Plan, PlanGroup, Printed, PrintKind, SheetEnding
+
+
+class Fault(StrEnum):
+    """Why no chart of a plan that hangs holds today."""
+
+    NONE = "none"  # none hangs
+    LOT = "lot"  # it is of another lot
+    LINE = "line"  # its lot was weighed in anew
+    CALVES = "calves"  # it has no row for today's calves
+    PLAN = "plan"  # the plan was changed
+
+
+@dataclass(frozen=True)
+class ChartFault:
+    """A plan without a chart that holds, and the sheet that hangs."""
+
+    plan: Plan
+    fault: Fault
+    sheet: Printed | None = None
+
+
+def chart_faults(now: Standing) -> list[ChartFault]:
+    """The plans in use that have no chart on the wall that holds for the lot in use and today's calves."""
+    if now.in_use is None or now.in_use.sign_off is None:
+        return []
+    up = {sheet.plan_id: sheet for sheet in hanging(now, PrintKind.WALL_CHART)}
+    by_hand = _replaced(now)
+    faults = []
+    for plan in now.plans:
+        sheet = up.get(plan.id)
+        if sheet is not None and (fault := _fault(now, plan, sheet)):
+            faults.append(ChartFault(plan, fault, sheet))
+        elif sheet is None and plan.id not in by_hand:
+            faults.append(ChartFault(plan, Fault.NONE))
+    return faults
+
+
+def _fault(now: Standing, plan: Plan, sheet: Printed) -> Fault | None:
+    if sheet.sign_off_id != _in_force(now, sheet):
+        used = now.in_use.lot.id if now.in_use else ""
+        return Fault.LINE if sheet.lot_id == used else Fault.LOT
+    made_of = now.charted.get(sheet.id, plan)
+    if _fed(made_of) != _fed(plan):
+        return Fault.PLAN
+    pairs = zip(plan.groups, made_of.groups, strict=True)
+    return None if all(_has_row(made_of, group, then) for group, then in pairs) else Fault.CALVES
+
+
+def _fed(plan: Plan) -> Plan:
+    """All of a plan that changes the figures of a row."""
+    groups = tuple(replace(group, calves=0) for group in plan.groups)
+    rows = replace(plan, count_from=0, count_to=0, count_step=1, counts=())
+    return replace(rows, groups=groups, name="", revision="")
+
+
+def _has_row(made_of: Plan, group: PlanGroup, then: PlanGroup) -> bool:
+    rows = range(made_of.count_from, made_of.count_to + 1, max(1, made_of.count_step))
+    return group.calves in (0, then.calves, *made_of.counts) or group.calves in rows
+
+
+def _replaced(now: Standing) -> set[str | None]:
+    """The plans whose newest chart was replaced by hand, or by a sheet from elsewhere."""
+    newest = {sheet.plan_id: sheet for sheet in now.prints if sheet.kind is PrintKind.WALL_CHART}
+    words = _newest_words(now.endings)
+    return {plan_id for plan_id, sheet in newest.items() if words.get(sheet.id) is Ending.REPLACED}
+
+
+def outdated_sheets(now: Standing, kind: PrintKind) -> tuple[Printed, ...]:
+    """The sheets that are about somewhere and rest on an older sign-off than the one in force.
+
+    A chart is outdated by any newer one of the lot in use, a lot sheet by a newer one of its lot and scoop. A sheet
+    that another has replaced, or that somebody took down, counts no more.
+    """
+    return tuple(sheet for sheet in hanging(now, kind) if sheet.sign_off_id != _in_force(now, sheet))
+
+
+def hanging(now: Standing, kind: PrintKind) -> tuple[Printed, ...]:
+    """The newest sheet of each place that got up there and that nobody took down."""
+    spoiled, gone = never_up(now.endings), _gone(now.endings)
+    newest = {place_of(sheet): sheet for sheet in now.prints if sheet.kind is kind and sheet.id not in spoiled}
+    return tuple(sheet for sheet in newest.values() if sheet.id not in gone)
+
+
+def place_of(sheet: Printed) -> tuple[PrintKind, str | None, str | None, str | None]:
+    """What a sheet is up for: of two sheets for one place the newer replaces the older."""
+    lot_id = sheet.lot_id if sheet.kind is PrintKind.LOT_SHEET else None
+    return sheet.kind, sheet.scoop_id, sheet.plan_id, lot_id
+
+
+def never_up(endings: Iterable[SheetEnding]) -> frozenset[str]:
+    """The sheets that were thrown away unused."""
+    return frozenset(id for id, ending in _newest_words(endings).items() if ending is Ending.SPOILED)
+
+
+def _gone(endings: Iterable[SheetEnding]) -> frozenset[str]:
+    return frozenset(id for id, ending in _newest_words(endings).items() if ending is not Ending.STILL_UP)
+
+
+def _newest_words(endings: Iterable[SheetEnding]) -> dict[str, Ending]:
+    return {told.print_id: told.ending for told in endings}
+
+
+def _in_force(now: Standing, sheet: Printed) -> str:
+    """The newest sign-off that a sheet of its kind has to rest on."""
+    of_scoop = sheet.kind in (PrintKind.SCOOP_LABEL, PrintKind.LOT_SHEET)
+    # While two lots are open, the newest sign-off is not always that of the lot that is fed.
+    lot_id = sheet.lot_id if sheet.kind is PrintKind.LOT_SHEET else now.in_use.lot.id if now.in_use else ""
+    ids = [
+        s.id
+        for s in now.sign_offs
+        if (not of_scoop or s.scoop_id == sheet.scoop_id) and (not lot_id or s.lot_id == lot_id)
+    ]
+    return ids[-1] if ids else sheet.sign_off_id

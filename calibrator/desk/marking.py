@@ -1,0 +1,28 @@
+"""Somebody says that the line is drawn and the label on the scoop: kept with the day, for every page that asks."""
+
+from __future__ import annotations
+
+from functools import partial
+
+from PySide6.QtCore import QCoreApplication
+
+from calibrator.desk.change_over import keep_lots
+from calibrator.desk.context import Desk
+from calibrator.desk.scoop_lines import marked
+from calibrator.desk.standing import LotStanding, Standing
+from calibrator.model import Scoop
+
+translate = QCoreApplication.translate
+
+
+def on_the_scoop() -> str:
+    """What the button says."""
+    return translate("Marking", "It is on the scoop")
+
+
+def mark_scoop(desk: Desk, now: Standing, known: LotStanding, scoop: Scoop) -> None:
+    """Keep that a scoop bears the line of a lot."""
+    told = marked(now, known, scoop.id, desk.clock().date())
+    if desk.attempt(partial(keep_lots, desk.records, told, desk.initials, "")) is not None:
+        text = translate("Marking", "{scoop} is marked for lot {number}.")
+        desk.say(text.format(scoop=scoop.name, number=known.lot.lot_number))

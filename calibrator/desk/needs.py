@@ -1,0 +1,135 @@
+"""What needs doing on a farm, what cannot wait first. No window needed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import date, datetime
+from enum import StrEnum
+
+from calibrator.desk.hung import ChartFault, chart_faults, outdated_sheets
+from calibrator.desk.in_use import LotState
+from calibrator.desk.scoop_lines import ScoopState, label_is_printed, line_of, line_on, scoop_state
+from calibrator.desk.standing import LotStanding, Standing
+from calibrator.model import Lot, Mark, MixCheck, Printed, PrintKind, Scoop, WeighIn
+
+CHECK_EVERY_DAYS = 7
+FIRST_CHECK_DAYS = 1
+"""How long a mix goes unchecked before it is asked for, and that of a lot begun: common practice, no source."""
+
+THIN, STRONG, RIGHT = "thin", "strong", "inside"
+OFF = (THIN, STRONG)
+"""Verdicts of `science.check` by their words: the first page does not load it for them."""
+
+
+class Need(StrEnum):
+    """What can be waiting."""
+
+    GO_ON = "go_on"  # a weigh-in was left open
+    MARK_SCOOP = "mark_scoop"  # nobody said yet that the line of the lot in use is on a scoop
+    OTHER_LINE = "other_line"  # a scoop still bears the line of another lot
+    CHANGE_OVER = "change_over"  # a lot is weighed in and waits for its change-over
+    WEIGH_IN = "weigh_in"  # a lot came and was not weighed in
+    CHART = "chart"  # no chart of a plan that holds today hangs
+    OLD_CHARTS = "old_charts"  # charts of no plan in use rest on an older sign-off
+    LOT_SHEETS = "lot_sheets"  # a lot was weighed anew since its record was printed
+    MIX_OFF = "mix_off"  # the last check of the mix was too thin or too strong, and no right one followed
+    CHECK_MIX = "check_mix"  # the mix of the lot in use was not checked for long
+
+
+@dataclass(frozen=True)
+class Waiting:
+    """One thing that is waiting, with what it concerns."""
+
+    need: Need
+    lot: Lot | None = None
+    weigh_in: WeighIn | None = None
+    scoop: Scoop | None = None
+    old_lot: Lot | None = None
+    line: Mark | None = None
+    labelled: bool = False  # whether the label with that line is printed
+    sheets: tuple[Printed, ...] = ()
+    chart: ChartFault | None = None
+    day: date | None = None
+    check: MixCheck | None = None
+
+
+def waiting(now: Standing) -> list[Waiting]:
+    """What needs doing, what cannot wait first."""
+    found = [
+        Waiting(Need.GO_ON, lot=known.lot, weigh_in=known.open_weigh_in) for known in now.lots if known.open_weigh_in
+    ]
+    found += _mix_off(now)
+    found += _scoops(now)
+    found += _change_over(now)
+    found += [Waiting(Need.WEIGH_IN, lot=known.lot) for known in now.lots if known.state is LotState.DELIVERED]
+    found += _charts(now)
+    if sheets := outdated_sheets(now, PrintKind.LOT_SHEET):
+        known = now.lot(sheets[0].lot_id)
+        found.append(Waiting(Need.LOT_SHEETS, lot=known.lot if known else None, sheets=sheets))
+    overdue = [] if any(each.need is Need.MIX_OFF for each in found) else _check_overdue(now)
+    return [*found, *overdue]
+
+
+def _mix_off(now: Standing) -> list[Waiting]:
+    """The mix of the lot in use, where the last check that told anything said that it was not as wanted."""
+    lot = now.in_use.lot if now.in_use else None
+    told = [c for c in now.checks if lot and c.lot_id == lot.id and c.verdict in (*OFF, RIGHT)]
+    last = max(told, key=_moment, default=None)
+    if last is None or last.verdict == RIGHT:
+        return []
+    return [Waiting(Need.MIX_OFF, lot=lot, day=last.at.astimezone().date(), check=last)]
+
+
+def _moment(check: MixCheck) -> datetime:
+    return check.at
+
+
+def _check_overdue(now: Standing) -> list[Waiting]:
+    """The mix of the lot in use, on a farm that checks its mixes, once the last check is older than a week."""
+    lot = now.in_use.lot if now.in_use else None
+    if lot is None or not (now.checks or now.has_instruments):
+        return []
+    last = max((check.at.date() for check in now.checks if check.lot_id == lot.id), default=None)
+    signed = now.in_use.sign_off.at.date() if now.in_use and now.in_use.sign_off else now.today
+    since = last or max(signed, lot.fed_from or signed)
+    allowed = CHECK_EVERY_DAYS if last else FIRST_CHECK_DAYS
+    return [Waiting(Need.CHECK_MIX, lot=lot, day=last)] if (now.today - since).days > allowed else []
+
+
+def _scoops(now: Standing) -> list[Waiting]:
+    """The scoops that the lot in use cannot be fed with as they are."""
+    if now.in_use is None:
+        return []
+    known = now.in_use
+    asked = [_scoop(now, known, scoop, scoop_state(now, known, scoop.id)) for scoop in now.scoops]
+    return [each for each in asked if each is not None]
+
+
+def _scoop(now: Standing, known: LotStanding, scoop: Scoop, state: ScoopState) -> Waiting | None:
+    line, own = line_on(now, scoop.id), line_of(known, scoop.id)
+    old = now.lot(line.lot_id) if line else None
+    told = Waiting(Need.OTHER_LINE, lot=known.lot, scoop=scoop, old_lot=old.lot if old else None)
+    if state is ScoopState.TO_MARK and own is not None:
+        return replace(told, need=Need.MARK_SCOOP, line=own, labelled=label_is_printed(now, own))
+    return told if state is ScoopState.OTHER_LOT else None
+
+
+def _change_over(now: Standing) -> list[Waiting]:
+    """The lot that waits for its change-over, and which one is fed until then."""
+    follows = now.next_lot
+    if follows is None or now.in_use is None:
+        return []
+    return [Waiting(Need.CHANGE_OVER, lot=follows.lot, old_lot=now.in_use.lot)]
+
+
+def _charts(now: Standing) -> list[Waiting]:
+    """Charts that do not hold, and those on the wall of plans that are not in use."""
+    lot = now.in_use.lot if now.in_use else None
+    found = [
+        Waiting(Need.CHART, lot=lot, chart=fault, sheets=(fault.sheet,) if fault.sheet else ())
+        for fault in chart_faults(now)
+    ]
+    plans = {plan.id for plan in now.plans}
+    if old := tuple(s for s in outdated_sheets(now, PrintKind.WALL_CHART) if s.plan_id not in plans):
+        found.append(Waiting(Need.OLD_CHARTS, lot=lot, sheets=old))
+    return found

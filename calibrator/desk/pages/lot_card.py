@@ -1,0 +1,80 @@
+"""The lot in use on the day's page, and for each scoop whether it bears its line."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout
+
+from calibrator.desk.context import Desk
+from calibrator.desk.parts import clear, column, label, row, set_tone
+from calibrator.desk.scoop_lines import ScoopState, line_of, scoop_state
+from calibrator.desk.speech import decimal_comma
+from calibrator.desk.standing import LotStanding, Standing
+from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
+from calibrator.desk.words import mark_words, medicated_caution, scoop_tone, scoop_words
+from calibrator.model import Scoop
+from calibrator.units import show_mass
+
+
+class LotCard(QFrame):
+    """The lot in use, and for each scoop whether it is marked for it."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self.setProperty("kind", "card")
+        self.heading = label("", "heading")
+        self.caution = label(medicated_caution(), "caution")
+        self.drawing = ScoopDrawing(desk.system)
+        self.drawing.set_names(self.tr("The line"), "")
+        self._lines = QVBoxLayout()
+        self._lines.setSpacing(SPACE)
+        layout = column(label(self.tr("Lot in use"), "quiet"), self.heading, self.caution, self._lines, self.drawing)
+        layout.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)
+        layout.setStretch(4, 1)
+        self.setLayout(layout)
+
+    def show_standing(self, now: Standing) -> None:
+        """Show the lot in use; says so where none is."""
+        clear(self._lines)
+        known = now.in_use
+        self.caution.setVisible(bool(known and known.lot.medicated))
+        if known is None:
+            self.heading.setText(self.tr("None yet"))
+            words = self.tr("A lot is in use once its weigh-in is signed off.")
+            self._lines.addWidget(label(words, "quiet"))
+        else:
+            self.heading.setText(f"{known.lot.lot_number}  {known.lot.product}".strip())
+            for scoop in now.scoops:
+                self._lines.addLayout(self._line(now, known, scoop))
+        self._draw(now)
+
+    def _line(self, now: Standing, known: LotStanding, scoop: Scoop) -> QHBoxLayout:
+        state = scoop_state(now, known, scoop.id)
+        tag = label(scoop_words(state), "tag", wrap=False)
+        tag.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Maximum)
+        set_tone(tag, scoop_tone(state))
+        mark = line_of(known, scoop.id)
+        if mark is not None:
+            told = self.tr("{scoop}: {line} down the wall for {target}").format(
+                scoop=scoop.name,
+                line=mark_words(mark, self.desk.system),
+                target=show_mass(mark.target_mass_g, self.desk.system, decimal_comma=decimal_comma()),
+            )
+        elif state is ScoopState.NO_LINE:
+            told = self.tr("{scoop}: no line yet").format(scoop=scoop.name)
+        else:
+            told = self.tr("{scoop}: do not use it for this lot").format(scoop=scoop.name)
+        line = row(label(told), tag)
+        line.setStretch(0, 1)
+        return line
+
+    def _draw(self, now: Standing) -> None:
+        marks = now.in_use.marks if now.in_use else ()
+        scoops = {scoop.id: scoop for scoop in now.scoops}
+        shown = [mark for mark in marks if mark.scoop_id in scoops]
+        self.drawing.setVisible(bool(shown))
+        if shown:
+            self.drawing.set_system(self.desk.system)
+            self.drawing.set_shape(scoops[shown[-1].scoop_id].shape)
+            self.drawing.set_lines(shown[-1].down_wall_mm, None)

@@ -1,0 +1,221 @@
+"""What needs doing, in words, each with the buttons that do it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication
+from PySide6.QtWidgets import QWidget
+
+from calibrator.desk.at_hand import AtHand
+from calibrator.desk.change_over import FedFrom, change_over, keep_lots
+from calibrator.desk.context import Desk
+from calibrator.desk.counted import counted
+from calibrator.desk.feeding_names import feeding_names
+from calibrator.desk.marking import mark_scoop, on_the_scoop
+from calibrator.desk.needs import THIN, Need, Waiting, waiting
+from calibrator.desk.sheet_words import chart_words, outdated_words
+from calibrator.desk.speech import day_text
+from calibrator.desk.standing import Standing
+from calibrator.desk.words import mark_words, step_words
+from calibrator.model import Lot
+
+if TYPE_CHECKING:
+    from calibrator.desk.pages.sheets_down import SheetsDown
+
+NEW_LOT = "new"  # what the page of lots takes for an empty form
+translate = QCoreApplication.translate
+
+
+@dataclass(frozen=True)
+class Do:
+    """A button."""
+
+    text: str
+    act: Callable[[], None]
+
+
+@dataclass(frozen=True)
+class Told:
+    """One thing that is waiting; the first button is the one that does it."""
+
+    words: str
+    does: tuple[Do, ...]
+
+
+class WhatToDo:
+    """Tells what is waiting, and does what can be done from the day's page."""
+
+    def __init__(self, desk: Desk, page: QWidget) -> None:
+        self.desk, self._page = desk, page
+        self.down_dialog: SheetsDown | None = None
+
+    def every(self, now: Standing, powder: AtHand | None) -> Iterator[Told]:
+        """All that is waiting; the next lot has to be seen to before the last bag of this one is opened."""
+        low = ""
+        if powder is not None and powder.low:
+            low = counted.powder_for(powder.stock.days or 0).format(lot=powder.lot.lot_number)
+            if powder.next_lot is None or powder.next_lot.sign_off is None:
+                yield self._next_lot(low, powder.next_lot.lot if powder.next_lot else None)
+        for found in waiting(now):
+            if found.need is Need.CHANGE_OVER:
+                yield self._change_over(now, found, low)
+            else:
+                yield self._told(now, found)
+
+    def leading(self, words: str, text: str, page: str, thing_id: str = "") -> Told:
+        """What is done on another page."""
+        return Told(words, (self._go(text, page, thing_id),))
+
+    def _go(self, text: str, page: str, thing_id: str = "") -> Do:
+        return Do(text, partial(self.desk.go_to.emit, page, thing_id))
+
+    def _next_lot(self, powder: str, follows: Lot | None) -> Told:
+        if follows is None:
+            text = translate("TodayPage", "{powder} No other lot has come.")
+            words = text.format(powder=powder)
+            return self.leading(words, translate("TodayPage", "Enter a delivery"), "lots", NEW_LOT)
+        text = translate("TodayPage", "{powder} Lot {next} has to be weighed in by then.")
+        words = text.format(powder=powder, next=follows.lot_number)
+        return self.leading(words, translate("TodayPage", "Weigh in"), "weigh_in", follows.id)
+
+    def _told(self, now: Standing, found: Waiting) -> Told:
+        lot_id = found.lot.id if found.lot else ""
+        match found.need:
+            case Need.GO_ON:
+                return self.leading(_left_open(found), translate("TodayPage", "Go on weighing"), "weigh_in", lot_id)
+            case Need.MARK_SCOOP:
+                return self._mark(now, found)
+            case Need.OTHER_LINE:
+                return self.leading(_other_line(found), translate("TodayPage", "Weigh in with it"), "weigh_in", lot_id)
+            case Need.WEIGH_IN:
+                return self.leading(_delivered(found), translate("TodayPage", "Weigh in"), "weigh_in", lot_id)
+            case Need.MIX_OFF:
+                return self.leading(_mix_off(found), translate("TodayPage", "Check again"), "mix_check")
+            case Need.CHECK_MIX:
+                return self.leading(_unchecked(found), translate("TodayPage", "Check the mix"), "mix_check")
+        return self._sheets(now, found, lot_id)
+
+    def _mark(self, now: Standing, found: Waiting) -> Told:
+        assert found.lot is not None
+        assert found.scoop is not None
+        assert found.line is not None
+        printing = self._go(translate("TodayPage", "Print the label"), "tables", f"label:{found.lot.id}")
+        known = now.lot(found.lot.id)
+        assert known is not None
+        done = Do(on_the_scoop(), partial(mark_scoop, self.desk, now, known, found.scoop))
+        if found.labelled:
+            text = translate(
+                "TodayPage", "{scoop}: is the line of lot {number} drawn ({line} down the wall) and the label on it?"
+            )
+        else:
+            text = translate(
+                "TodayPage",
+                "{scoop} is not marked for lot {number} yet. Draw the line {line} down the wall and put the label on.",
+            )
+        line = mark_words(found.line, self.desk.system)
+        words = text.format(scoop=found.scoop.name, number=found.lot.lot_number, line=line)
+        return Told(words, (done, printing) if found.labelled else (printing, done))
+
+    def _change_over(self, now: Standing, found: Waiting, powder: str) -> Told:
+        assert found.lot is not None
+        assert found.old_lot is not None
+        names = {"number": found.lot.lot_number, "old": found.old_lot.lot_number}
+        if found.lot.fed_from is None:
+            text = translate("TodayPage", "Lot {number} is weighed in; change over when lot {old} is finished.")
+            words = text.format(**names)
+        else:
+            text = translate("TodayPage", "Lot {number} is fed from {day} on, {feeding}; lot {old} until then.")
+            feeding = feeding_names(now.plans, found.lot.fed_from)[found.lot.fed_from_feeding]
+            words = text.format(**names, day=day_text(found.lot.fed_from), feeding=feeding)
+        ask = partial(self._ask_change_over, now, found.lot, found.old_lot)
+        return Told(f"{powder} {words}".strip(), (Do(translate("TodayPage", "Change over"), ask),))
+
+    def _ask_change_over(self, now: Standing, lot: Lot, old: Lot) -> None:
+        text = translate(
+            "TodayPage",
+            "From the next feeding on lot {number} is fed. Its lines, labels and wall charts hold from then on, those "
+            "of lot {old} no more.",
+        )
+        told = text.format(number=lot.lot_number, old=old.lot_number)
+        yes = translate("TodayPage", "Change over")
+        self.desk.ask.confirm(told, yes, partial(self._change_over_now, now, lot))
+
+    def _change_over_now(self, now: Standing, lot: Lot) -> None:
+        known = now.lot(lot.id)
+        if known is None:
+            return
+        told = change_over(now, known, FedFrom(now.today))
+        if self.desk.attempt(partial(keep_lots, self.desk.records, told, self.desk.initials)) is not None:
+            text = translate("TodayPage", "Lot {number} is in use.")
+            self.desk.say(text.format(number=lot.lot_number))
+
+    def _sheets(self, now: Standing, found: Waiting, lot_id: str) -> Told:
+        down = Do(translate("TodayPage", "Taken down"), partial(self._ask_what_is_down, found))
+        if found.need is Need.OLD_CHARTS:
+            return Told(outdated_words(self.desk.records, found.sheets), (down,))
+        if found.need is Need.LOT_SHEETS:
+            printing = self._go(translate("TodayPage", "Print the lot sheet"), "tables", f"sheet:{lot_id}")
+            out = Do(translate("TodayPage", "Taken out"), down.act)
+            return Told(outdated_words(self.desk.records, found.sheets), (printing, out))
+        assert found.chart is not None
+        assert found.lot is not None
+        printing = self._go(translate("TodayPage", "Print the chart"), "tables", f"chart:{found.chart.plan.id}")
+        words = chart_words(now, found.chart, found.lot)
+        return Told(words, (printing, down) if found.sheets else (printing,))
+
+    def _ask_what_is_down(self, found: Waiting) -> None:
+        # It brings all that is printed with it; the first page should not wait for that.
+        from calibrator.desk.pages.sheets_down import ask_what_is_down
+
+        self.down_dialog = ask_what_is_down(self.desk, found.sheets, self._page.window())
+
+
+def _left_open(found: Waiting) -> str:
+    assert found.lot is not None
+    assert found.weigh_in is not None
+    text = translate("TodayPage", "The weigh-in of lot {number} stands at this step: {step}.")
+    return text.format(number=found.lot.lot_number, step=step_words(found.weigh_in.step))
+
+
+def _other_line(found: Waiting) -> str:
+    assert found.lot is not None
+    assert found.scoop is not None
+    text = translate("TodayPage", "{scoop} still bears the line of lot {old}; lot {number} is in use.")
+    old = found.old_lot.lot_number if found.old_lot else "–"
+    return text.format(scoop=found.scoop.name, old=old, number=found.lot.lot_number)
+
+
+def _mix_off(found: Waiting) -> str:
+    assert found.lot is not None
+    assert found.day is not None
+    if found.check is not None and found.check.verdict == THIN:
+        text = translate(
+            "TodayPage", "The mix with lot {number} was too thin on {day}, and no right one was read since."
+        )
+    else:
+        text = translate(
+            "TodayPage", "The mix with lot {number} was too strong on {day}, and no right one was read since."
+        )
+    return text.format(number=found.lot.lot_number, day=day_text(found.day))
+
+
+def _unchecked(found: Waiting) -> str:
+    assert found.lot is not None
+    if found.day is None:
+        text = translate("TodayPage", "The mix with lot {number} was not checked yet.")
+        return text.format(number=found.lot.lot_number)
+    text = translate("TodayPage", "The mix with lot {number} was last checked on {day}.")
+    return text.format(number=found.lot.lot_number, day=day_text(found.day))
+
+
+def _delivered(found: Waiting) -> str:
+    assert found.lot is not None
+    if found.lot.arrived_on is None:
+        text = translate("TodayPage", "Lot {number} is not weighed in.")
+        return text.format(number=found.lot.lot_number)
+    text = translate("TodayPage", "Lot {number} came on {day} and is not weighed in.")
+    return text.format(number=found.lot.lot_number, day=day_text(found.lot.arrived_on))

@@ -1,0 +1,111 @@
+"""Whose line a scoop bears: one state of a scoop, told alike on every page. No window needed.
+
+A line counts once somebody said that it is drawn and the label is on. A lot of earlier versions, which asked nobody,
+counts as marked with its sign-off, and where labels were printed, with its label.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import date
+from enum import StrEnum
+
+from calibrator.desk.hung import hanging
+from calibrator.desk.standing import LotStanding, Standing
+from calibrator.model import Lot, Mark, PrintKind, ScoopMarked
+
+
+class ScoopState(StrEnum):
+    """What a scoop is to a lot."""
+
+    MARKED = "marked"
+    TO_MARK = "to_mark"  # it was weighed in with the lot, and the line is not on it yet
+    OTHER_LOT = "other_lot"  # it bears the line of another lot, and was not weighed in with this one
+    NO_LINE = "no_line"
+
+
+def scoop_state(now: Standing, known: LotStanding, scoop_id: str) -> ScoopState:
+    """What a scoop is to a lot."""
+    own, line = line_of(known, scoop_id), line_on(now, scoop_id)
+    if own is not None:
+        there = line is not None and line.sign_off_id == own.sign_off_id
+        return ScoopState.MARKED if there else ScoopState.TO_MARK
+    return ScoopState.NO_LINE if line is None else ScoopState.OTHER_LOT
+
+
+def line_of(known: LotStanding, scoop_id: str) -> Mark | None:
+    """The line that a scoop is to bear for a lot."""
+    return next((mark for mark in reversed(known.marks) if mark.scoop_id == scoop_id), None)
+
+
+def line_on(now: Standing, scoop_id: str) -> Mark | None:
+    """The line that a scoop bears; None where it bears none that counts."""
+    told = [marked for known in now.lots for marked in known.lot.scoops_marked or () if marked.scoop_id == scoop_id]
+    if told:
+        newest = max(told, key=_day)
+        return next((mark for mark in reversed(now.marks) if mark.sign_off_id == newest.sign_off_id), None)
+    return _as_printed(now, scoop_id, _as_signed(now, scoop_id))
+
+
+def label_is_printed(now: Standing, mark: Mark) -> bool:
+    """Whether the newest label of a scoop is that of a line."""
+    labels = (sheet for sheet in hanging(now, PrintKind.SCOOP_LABEL) if sheet.scoop_id == mark.scoop_id)
+    return any(sheet.sign_off_id == mark.sign_off_id for sheet in labels)
+
+
+def words_so_far(now: Standing, lot: Lot) -> tuple[ScoopMarked, ...]:
+    """The scoops that bear a lot's line; of a lot of earlier versions by its sign-offs and labels."""
+    if lot.scoops_marked is not None:
+        return lot.scoops_marked
+    lines = [line for scoop in now.scoops if (line := line_on(now, scoop.id)) and line.lot_id == lot.id]
+    on = {signed.id: signed.at.astimezone().date() for signed in now.sign_offs}
+    return tuple(
+        ScoopMarked(scoop_id=line.scoop_id, sign_off_id=line.sign_off_id, on=on[line.sign_off_id]) for line in lines
+    )
+
+
+def marked(now: Standing, known: LotStanding, scoop_id: str, on: date) -> tuple[Lot, ...]:
+    """The lots to keep once a scoop bears a lot's line: this lot, and those whose line it bore before."""
+    own = line_of(known, scoop_id)
+    if own is None:
+        return ()
+    told = ScoopMarked(scoop_id=scoop_id, sign_off_id=own.sign_off_id, on=on)
+    others = [other.lot for other in now.lots if other.lot.id != known.lot.id]
+    wiped = [
+        replace(lot, scoops_marked=without)
+        for lot in others
+        if (without := _without(lot.scoops_marked or (), scoop_id)) != (lot.scoops_marked or ())
+    ]
+    kept = _without(words_so_far(now, known.lot), scoop_id)
+    return (*wiped, replace(known.lot, scoops_marked=(*kept, told)))
+
+
+def _without(told: Sequence[ScoopMarked], scoop_id: str) -> tuple[ScoopMarked, ...]:
+    return tuple(each for each in told if each.scoop_id != scoop_id)
+
+
+def _day(told: ScoopMarked) -> date:
+    return told.on
+
+
+def _as_signed(now: Standing, scoop_id: str) -> Mark | None:
+    """The newest mark of lots of earlier versions.
+
+    While its lot is open beside the lot in use, the scoop bears both lines, and that of the lot in use counts.
+    """
+    unasked = {known.lot.id for known in now.lots if known.lot.scoops_marked is None}
+    marks = [mark for mark in now.marks if mark.scoop_id == scoop_id and mark.lot_id in unasked]
+    if not marks or now.in_use is None:
+        return marks[-1] if marks else None
+    own = [mark for mark in now.in_use.marks if mark in marks]
+    both_open = any(known.lot.id == marks[-1].lot_id for known in now.open_lots)
+    return own[-1] if own and both_open else marks[-1]
+
+
+def _as_printed(now: Standing, scoop_id: str, line: Mark | None) -> Mark | None:
+    """The line of the label that is on the scoop, where one was ever printed for it."""
+    label = next((sheet for sheet in hanging(now, PrintKind.SCOOP_LABEL) if sheet.scoop_id == scoop_id), None)
+    if line is None or label is None:
+        return line
+    return next((mark for mark in now.marks if mark.sign_off_id == label.sign_off_id), line)

@@ -1,0 +1,188 @@
+"""The rule of the lot in use, and the state of a scoop, with whatever is said and in whatever order."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, timedelta
+
+import pytest
+from herd import OZ_G, Herd, group
+from hypothesis import given
+from hypothesis import strategies as some
+from PySide6.QtWidgets import QApplication
+
+from calibrator.desk.change_over import FedFrom, before_sign_off, change_over, finished, keep_lots
+from calibrator.desk.hung import Fault, chart_faults
+from calibrator.desk.in_use import LotState, lot_fed, state_of
+from calibrator.desk.needs import Need, waiting
+from calibrator.desk.scoop_lines import ScoopState, marked, scoop_state
+from calibrator.desk.standing import LotStanding, Standing, standing
+from calibrator.desk.theme import Theme
+from calibrator.model import Ending, Lot, PrintKind, SheetEnding, SignOff, new_id
+from calibrator.records import Records
+
+TODAY = date(2026, 3, 2)
+DENSITY = 10 * OZ_G / 665.9
+DAYS = some.none() | some.dates(TODAY - timedelta(days=5), TODAY + timedelta(days=5))
+LOTS = some.lists(
+    some.builds(
+        Lot,
+        id=some.uuids().map(str),
+        farm_id=some.just("farm"),
+        lot_number=some.just("A"),
+        fed_from=DAYS,
+        fed_from_feeding=some.integers(0, 2),
+        waits=some.booleans(),
+    ),
+    max_size=5,
+    unique_by=lambda lot: lot.id,
+)
+
+
+@given(LOTS)
+def test_exactly_one_of_the_open_lots_is_fed_and_all_others_wait_or_are_over(lots: list[Lot]) -> None:
+    fed = lot_fed(lots, TODAY)
+    assert (fed is None) == (not lots)
+    if fed is None:
+        return
+    states = [state_of(lot, fed, earlier=True, today=TODAY) for lot in lots]
+    assert states.count(LotState.IN_USE) == 1
+    assert set(states) <= {LotState.IN_USE, LotState.WAITING, LotState.LEFT_OVER}
+
+
+@given(LOTS, some.integers(0, 2))
+def test_a_lot_that_waits_is_fed_only_when_there_is_no_other(lots: list[Lot], feeding: int) -> None:
+    waits = Lot(id="waits", farm_id="farm", lot_number="B", waits=True, fed_from=None, fed_from_feeding=0)
+    to_come = replace(waits, fed_from=TODAY + timedelta(days=1), fed_from_feeding=feeding)
+    begun = Lot(id="begun", farm_id="farm", lot_number="C")
+    for late in (waits, to_come):
+        fed = lot_fed([*lots, begun, late], TODAY)
+        assert fed is not None
+        assert fed.id != late.id
+        assert lot_fed([late], TODAY) == late
+
+
+@given(LOTS)
+def test_lots_of_earlier_versions_are_read_as_they_were_meant(lots: list[Lot]) -> None:
+    """The newest change-over, else the newest sign-off: what the program told until then."""
+    old = [replace(lot, waits=False, fed_from_feeding=0) for lot in lots]
+    changed = [lot for lot in old if lot.fed_from]
+    meant = max(changed, key=lambda lot: lot.fed_from or date.min) if changed else old[-1] if old else None
+    assert lot_fed(old, TODAY) == meant
+
+
+@pytest.mark.parametrize(("today", "number"), [(TODAY, "A"), (TODAY + timedelta(days=1), "A"),
+                                               (TODAY + timedelta(days=2), "B")])  # fmt: skip
+def test_from_a_later_feeding_of_a_day_on_it_is_fed_once_that_day_is_over(today: date, number: str) -> None:
+    lots = [
+        Lot(id="1", farm_id="farm", lot_number="A"),
+        Lot(id="2", farm_id="farm", lot_number="B", waits=True, fed_from=TODAY + timedelta(days=1), fed_from_feeding=1),
+    ]
+    fed = lot_fed(lots, today)
+    assert fed is not None
+    assert fed.lot_number == number
+
+
+@pytest.fixture
+def herd(qapp: QApplication, records: Records) -> Herd:
+    if qapp.property("tokens") is None:
+        Theme(qapp)
+    return Herd(records)
+
+
+def now_of(herd: Herd, today: date = TODAY) -> Standing:
+    return standing(herd.records, herd.farm, today)
+
+
+def of(now: Standing, signed: SignOff) -> LotStanding:
+    known = now.lot(signed.lot_id)
+    assert known is not None
+    return known
+
+
+def signed_now(herd: Herd, number: str, density: float = DENSITY) -> SignOff:
+    """Signed off as the program does it: the lot is asked about first."""
+    lot = herd.records.keep(Lot(id=new_id(), farm_id=herd.farm.id, lot_number=number))
+    lot = herd.records.keep(before_sign_off(now_of(herd), lot))
+    return herd.sign(number, density, lot=lot)
+
+
+def mark(herd: Herd, signed: SignOff) -> None:
+    now = now_of(herd)
+    keep_lots(herd.records, marked(now, of(now, signed), herd.red.id, TODAY), "AB")
+
+
+def states(herd: Herd, *signed: SignOff) -> list[tuple[LotState, ScoopState]]:
+    now = now_of(herd)
+    return [(of(now, one).state, scoop_state(now, of(now, one), herd.red.id)) for one in signed]
+
+
+def test_a_second_lot_changes_nothing_until_its_change_over_and_a_scoop_bears_one_line(herd: Herd) -> None:
+    first = signed_now(herd, "A")
+    assert states(herd, first) == [(LotState.IN_USE, ScoopState.TO_MARK)]
+    mark(herd, first)
+    assert states(herd, first) == [(LotState.IN_USE, ScoopState.MARKED)]
+    second = signed_now(herd, "B", 1.2 * DENSITY)
+    kept = [(LotState.IN_USE, ScoopState.MARKED), (LotState.WAITING, ScoopState.TO_MARK)]
+    assert states(herd, first, second) == kept
+    now = now_of(herd)
+    keep_lots(herd.records, change_over(now, of(now, second), FedFrom(TODAY)), "AB")
+    assert states(herd, first, second) == [
+        (LotState.LEFT_OVER, ScoopState.MARKED), (LotState.IN_USE, ScoopState.TO_MARK),
+    ]  # fmt: skip
+    mark(herd, second)
+    assert states(herd, first, second) == [
+        (LotState.LEFT_OVER, ScoopState.TO_MARK), (LotState.IN_USE, ScoopState.MARKED),
+    ]  # fmt: skip
+
+
+def test_a_label_printed_is_not_yet_a_label_on_the_scoop(herd: Herd) -> None:
+    first = signed_now(herd, "A")
+    herd.print(PrintKind.SCOOP_LABEL, first, scoop_id=herd.red.id)
+    (found,) = [each for each in waiting(now_of(herd)) if each.need is Need.MARK_SCOOP]
+    assert found.labelled
+    mark(herd, first)
+    assert Need.MARK_SCOOP not in [each.need for each in waiting(now_of(herd))]
+
+
+def test_when_the_last_of_a_lot_is_fed_the_one_that_waits_longest_is(herd: Herd) -> None:
+    first, second, third = (signed_now(herd, number) for number in "ABC")
+    now = now_of(herd)
+    keep_lots(herd.records, finished(now, of(now, first), TODAY), "AB")
+    assert [state for state, _ in states(herd, first, second, third)] == [
+        LotState.FINISHED, LotState.IN_USE, LotState.WAITING,
+    ]  # fmt: skip
+    assert herd.lot_of(second).fed_from == TODAY
+
+
+def faults(herd: Herd) -> list[Fault]:
+    return [found.fault for found in chart_faults(now_of(herd))]
+
+
+def test_a_chart_holds_until_lot_line_plan_or_calves_are_others(herd: Herd) -> None:
+    first = herd.sign("A", DENSITY)
+    plan = herd.plan("Milk", group(109), count_from=105, count_to=112, counts=())
+    assert faults(herd) == [Fault.NONE]
+    herd.print(PrintKind.WALL_CHART, first, plan_id=plan.id)
+    assert faults(herd) == []
+    plan = herd.records.keep(replace(plan, groups=(replace(plan.groups[0], calves=112),)))
+    assert faults(herd) == []
+    plan = herd.records.keep(replace(plan, groups=(replace(plan.groups[0], calves=113),)))
+    assert faults(herd) == [Fault.CALVES]
+    plan = herd.records.keep(replace(plan, groups=(replace(plan.groups[0], calves=109, volume_ml=2500.0),)))
+    assert faults(herd) == [Fault.PLAN]
+    sheet = herd.print(PrintKind.WALL_CHART, first, plan_id=plan.id)
+    assert faults(herd) == []
+    herd.sign("A", DENSITY, lot=herd.lot_of(first))
+    assert faults(herd) == [Fault.LINE]
+    herd.sign("B", DENSITY)
+    assert faults(herd) == [Fault.LOT]
+    down = SheetEnding(
+        id=new_id(), farm_id=herd.farm.id, print_id=sheet.id, ending=Ending.TAKEN_DOWN, at=sheet.at, by="AB"
+    )
+    herd.records.end_sheet(down)
+    assert faults(herd) == [Fault.NONE]
+    herd.records.end_sheet(replace(down, id=new_id(), ending=Ending.REPLACED))
+    assert faults(herd) == []
+    herd.records.keep(replace(plan, retired_on=TODAY))
+    assert faults(herd) == []

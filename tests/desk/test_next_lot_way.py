@@ -1,0 +1,174 @@
+"""A person's way with a second lot: delivered, weighed in, waiting, changed over, its line put on the scoop."""
+
+from __future__ import annotations
+
+from typing import Any, cast
+
+import pytest
+from answers import Answers
+from keys import mnemonics, nameless
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QPushButton
+from pytestqt.qtbot import QtBot
+from test_weigh_in import enter, equip, focused, lot_of, page_of
+
+from calibrator.desk.pages.today import TodayPage, WaitingRow
+from calibrator.desk.standing import standing
+from calibrator.desk.weigh_in.step_sign_off import StepSignOff
+from calibrator.desk.window import Window
+from calibrator.model import Lot, Printed, PrintKind, Step, new_id
+
+LEVEL = {"25-0302A": "11.7", "26-0401B": "12.9"}
+
+
+def weigh(window: Window, lot: Lot) -> StepSignOff:
+    """Eight level fills, the line as proposed, eight fills to it; the sign-off is left open."""
+    window.show_page("weigh_in", lot.id)
+    focused().selectAll()
+    enter("MK")
+    equip(window)
+    page = page_of(window)
+    for _ in range(8):
+        enter(LEVEL[lot.lot_number])
+    QTest.keyClick(window, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
+    QTest.keyClick(cast(Any, QApplication.focusWidget()), Qt.Key.Key_Space)
+    for text in ("10.0", "10.0", "10.1", "10.0", "9.9", "10.0", "10.0", "10.1"):
+        enter(text)
+    QTest.keyClick(window, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
+    assert page.guide is not None
+    assert page.guide.step == Step.SIGN_OFF
+    return cast(StepSignOff, page._views[Step.SIGN_OFF])
+
+
+def sign(window: Window, lot: Lot, answer: str = "") -> StepSignOff:
+    step = weigh(window, lot)
+    if answer:
+        step.fed_from.ways.setFocus()
+        QTest.keyClicks(step.fed_from.ways, answer)  # as in any list, the first letters choose
+    step.first_field().setFocus()
+    QTest.keyClick(focused(), Qt.Key.Key_Return)
+    return step
+
+
+def today(window: Window) -> TodayPage:
+    window.show_page("today")
+    return cast(TodayPage, window.page("today"))
+
+
+def row(window: Window, text: str) -> WaitingRow:
+    (found,) = [row for row in today(window).rows if text in row.words]
+    return found
+
+
+def press(row: WaitingRow, text: str) -> None:
+    (found,) = [each for each in row.buttons if each.text().replace("&", "") == text]
+    assert isinstance(found, QPushButton)
+    QTest.mouseClick(found, Qt.MouseButton.LeftButton)
+
+
+def needs(window: Window) -> list[str]:
+    return [row.words for row in today(window).rows]
+
+
+@pytest.fixture
+def second(window: Window, qtbot: QtBot) -> Lot:
+    """The first lot is fed, its line on the scoop; a second one came."""
+    qtbot.waitUntil(window.isActiveWindow)
+    sign(window, lot_of(window.desk))
+    assert "is not marked for lot 25-0302A yet" in row(window, "Red scoop").words
+    press(row(window, "Red scoop"), "It is on the scoop")
+    assert needs(window) == []
+    farm = window.desk.farm
+    assert farm is not None
+    lot = window.desk.records.keep(Lot(id=new_id(), farm_id=farm.id, lot_number="26-0401B"))
+    window.desk.changed.emit()
+    return lot
+
+
+def heading(window: Window) -> str:
+    return today(window).lot_card.heading.text()
+
+
+def test_a_lot_that_is_not_fed_yet_leaves_the_day_as_it_is_until_the_change_over(
+    window: Window, second: Lot, answers: Answers
+) -> None:
+    step = sign(window, second, "Not")
+    assert not step.fed_from.isVisible()
+    assert heading(window).startswith("25-0302A")
+    assert needs(window) == ["Lot 26-0401B is weighed in; change over when lot 25-0302A is finished."]
+    answers.yes = False
+    press(row(window, "26-0401B"), "Change over")
+    assert "those of lot 25-0302A no more" in answers.asked[-1]
+    assert heading(window).startswith("25-0302A")
+    answers.yes = True
+    press(row(window, "26-0401B"), "Change over")
+    assert heading(window).startswith("26-0401B")
+    assert "Red scoop is not marked for lot 26-0401B yet" in needs(window)[0]
+    press(row(window, "Red scoop"), "It is on the scoop")
+    assert needs(window) == []
+
+
+def test_a_label_saved_leaves_the_question_whether_it_is_on_the_scoop(window: Window, second: Lot) -> None:
+    sign(window, second, "From")
+    assert heading(window).startswith("26-0401B")
+    signed = window.desk.records.sign_offs(second.farm_id)[-1]
+    window.desk.records.record_print(
+        Printed(
+            id=new_id(), farm_id=second.farm_id, number=0, kind=PrintKind.SCOOP_LABEL, lot_id=second.id,
+            sign_off_id=signed.id, at=signed.at, scoop_id=signed.scoop_id,
+        )
+    )  # fmt: skip
+    window.desk.changed.emit()
+    asked = row(window, "Red scoop")
+    assert asked.words.endswith("and the label on it?")
+    assert [each.text() for each in asked.buttons] == ["It is on the scoop", "Print the label"]
+    press(asked, "It is on the scoop")
+    assert needs(window) == []
+    (told,) = window.desk.records.find(Lot, second.id).scoops_marked or ()
+    assert (told.sign_off_id, told.on) == (signed.id, window.desk.clock().date())
+
+
+def test_the_question_is_asked_before_signing_and_only_while_another_lot_is_fed(window: Window, second: Lot) -> None:
+    step = weigh(window, second)
+    assert step.fed_from.isVisible()
+    taken = [*mnemonics(window.current_page), *"TLWBES"]
+    assert len(taken) == len(set(taken))
+    assert nameless(window.current_page) == []
+    step.first_field().setFocus()
+    QTest.keyClick(focused(), Qt.Key.Key_Return)
+    guide = page_of(window).guide
+    assert guide is not None
+    assert guide.signed_off is None
+    assert step.fed_from.ways.hasFocus()
+    for _ in range(2):
+        QTest.keyClick(step.fed_from.ways, Qt.Key.Key_Down)
+    for box in (step.fed_from.days, step.fed_from.feedings):
+        assert box.isVisible()
+        QTest.keyClick(box, Qt.Key.Key_Down)
+    step.first_field().setFocus()
+    QTest.keyClick(focused(), Qt.Key.Key_Return)
+    assert guide.signed_off is not None
+    kept = window.desk.records.find(Lot, second.id)
+    assert (kept.fed_from and kept.fed_from.isoformat(), kept.fed_from_feeding) == ("2026-03-04", 1)
+    assert needs(window) == ["Lot 26-0401B is fed from 4 Mar 2026 on, Feeding 2; lot 25-0302A until then."]
+    farm = window.desk.farm
+    assert farm is not None
+    states = {known.lot.lot_number: known.state for known in standing(window.desk.records, farm, kept.fed_from).lots}
+    assert states == {"25-0302A": "in_use", "26-0401B": "waiting"}
+
+
+def test_every_page_tells_the_same_of_lots_and_scoops(window: Window, second: Lot) -> None:
+    sign(window, second, "Not")
+    window.show_page("weigh_in")
+    page_of(window).close_guide()
+    told = {card.accessibleName(): card for card in page_of(window)._chooser.findChildren(QPushButton)}
+    assert "Weigh in again, 26-0401B" in told
+    shown = page_of(window)._chooser.findChildren(type(today(window).title))
+    texts = [label.text() for label in shown]
+    assert any("waiting · Red scoop: not marked yet" in text for text in texts)
+    assert any("in use · Red scoop: marked" in text for text in texts)
+    window.show_page("lots")
+    lots = window.page("lots")
+    column = [lots.model.index(n, 4).data() for n in range(2)]  # type: ignore[attr-defined]
+    assert sorted(column) == ["in use", "waiting"]
