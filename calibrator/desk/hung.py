@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
+from calibrator.desk.in_use import LotState
 from calibrator.desk.standing import Standing
 from calibrator.model import Ending, Plan, PlanGroup, Printed, PrintKind, SheetEnding
 
@@ -85,9 +86,15 @@ def outdated_sheets(now: Standing, kind: PrintKind) -> tuple[Printed, ...]:
 
 
 def hanging(now: Standing, kind: PrintKind) -> tuple[Printed, ...]:
-    """The newest sheet of each place that got up there and that nobody took down."""
+    """The newest sheet of each place that got up there and that nobody took down.
+
+    What was printed ahead for a lot that waits gets there with its change-over.
+    """
+    waits = {known.lot.id for known in now.lots if known.state is LotState.WAITING}
+    ahead = waits if kind is not PrintKind.LOT_SHEET else set()
     spoiled, gone = never_up(now.endings), _gone(now.endings)
-    newest = {place_of(sheet): sheet for sheet in now.prints if sheet.kind is kind and sheet.id not in spoiled}
+    up = [sheet for sheet in now.prints if sheet.kind is kind and sheet.lot_id not in ahead]
+    newest = {place_of(sheet): sheet for sheet in up if sheet.id not in spoiled}
     return tuple(sheet for sheet in newest.values() if sheet.id not in gone)
 
 

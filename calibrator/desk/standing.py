@@ -89,7 +89,7 @@ class Standing:
     checks: tuple[MixCheck, ...] = ()  # of the mix, those that were not withdrawn
     has_instruments: bool = False
     plans: tuple[Plan, ...] = ()  # those in use
-    charted: Mapping[str, Plan] = field(default_factory=dict)  # the plan as each of the newest charts was made of it
+    charted: Mapping[str, Plan] = field(default_factory=dict)  # the plan as an open lot's newest chart shows it
     today: date = date.max
 
     def lot(self, lot_id: str) -> LotStanding | None:
@@ -133,6 +133,7 @@ def _standing(records: Records, farm: Farm, today: date) -> Standing:
     past = _past(every_lot, brought_in(records, Lot))
     lots = tuple(_lot_standing(lot, weigh_ins, sign_offs, marks, lot.id in past) for lot in every_lot)
     prints = tuple(records.prints(farm.id))
+    open_lots = {known.lot.id for known in _open(lots, sign_offs)}
     return Standing(
         farm.id,
         _with_uses(lots, sign_offs, today),
@@ -144,13 +145,14 @@ def _standing(records: Records, farm: Farm, today: date) -> Standing:
         checks=tuple(check for check in records.every(MixCheck, farm.id) if not check.withdrawn_reason),
         has_instruments=any(made.retired_on is None for made in records.every(Instrument, farm.id)),
         plans=tuple(plan for plan in records.every(Plan, farm.id) if plan.retired_on is None),
-        charted=_charted(records, prints),
+        charted=_charted(records, [sheet for sheet in prints if sheet.lot_id in open_lots]),
         today=today,
     )
 
 
 def _charted(records: Records, prints: Sequence[Printed]) -> dict[str, Plan]:
-    newest = {sheet.plan_id: sheet for sheet in prints if sheet.kind is PrintKind.WALL_CHART and sheet.plan_id}
+    charts = [sheet for sheet in prints if sheet.kind is PrintKind.WALL_CHART and sheet.plan_id]
+    newest = {(sheet.plan_id, sheet.lot_id): sheet for sheet in charts}
     told = ((sheet.id, records.plan_of(sheet)) for sheet in newest.values())
     return {id: plan for id, plan in told if plan is not None}
 

@@ -1969,6 +1969,18 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>{what} {old} → {new}</translation>
     </message>
     <message>
+        <source>its line is on {scoop}</source>
+        <translation>su línea está en {scoop}</translation>
+    </message>
+    <message>
+        <source>its line is no longer on {scoop}</source>
+        <translation>su línea ya no está en {scoop}</translation>
+    </message>
+    <message>
+        <source>its line is still to come on the scoop</source>
+        <translation>su línea falta en la medida</translation>
+    </message>
+    <message>
         <source>counts no more, because: {reason}</source>
         <translation>ya no cuenta, porque: {reason}</translation>
     </message>
@@ -2099,10 +2111,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>waits for its change-over</source>
         <translation>espera su cambio</translation>
-    </message>
-    <message>
-        <source>the scoops marked for it</source>
-        <translation>las medidas marcadas para él</translation>
     </message>
     <message>
         <source>bags counted</source>
@@ -5464,6 +5472,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>There is no plan yet. The chart is made from a plan: which calves, how much, how strong.</source>
         <translation>Todavía no hay plan. La tabla de pared sale de un plan: qué becerras, cuánto y qué tan fuerte.</translation>
+    </message>
+    <message>
+        <source>This will be sheet no. {number}. It replaces no. {old} once this lot is fed.</source>
+        <translation>Será la hoja n.º {number}. Reemplaza la n.º {old} cuando se dé este lote.</translation>
     </message>
     <message>
         <source>{scoop}: {told}</source>
@@ -9241,6 +9253,10 @@ Last kept: {mass}</source>
     <message>
         <source>Batch tables and wall &amp;chart</source>
         <translation>Ta&amp;blas de mezcla y de pared</translation>
+    </message>
+    <message>
+        <source>Signed. Lot {old} is fed until the change-over under Today. Print label and wall chart now or then; they go up then.</source>
+        <translation>Firmado. Se da el lote {old} hasta el cambio, en Hoy. Imprima la etiqueta y la tabla de pared ahora o entonces; se ponen entonces.</translation>
     </message>
     <message>
         <source>Signed off by {by}.</source>

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date, timedelta
+from itertools import pairwise
 
 import pytest
 from herd import OZ_G, Herd, group
@@ -12,13 +13,14 @@ from hypothesis import strategies as some
 from PySide6.QtWidgets import QApplication
 
 from calibrator.desk.change_over import FedFrom, before_sign_off, change_over, finished, keep_lots
+from calibrator.desk.forms.history import changed_words
 from calibrator.desk.hung import Fault, chart_faults
 from calibrator.desk.in_use import LotState, lot_fed, state_of
 from calibrator.desk.needs import Need, waiting
 from calibrator.desk.scoop_lines import ScoopState, marked, scoop_state
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.desk.theme import Theme
-from calibrator.model import Ending, Lot, PrintKind, SheetEnding, SignOff, new_id
+from calibrator.model import Ending, Lot, PrintKind, SheetEnding, SignOff, UnitSystem, new_id
 from calibrator.records import Records
 
 TODAY = date(2026, 3, 2)
@@ -186,3 +188,29 @@ def test_a_chart_holds_until_lot_line_plan_or_calves_are_others(herd: Herd) -> N
     assert faults(herd) == []
     herd.records.keep(replace(plan, retired_on=TODAY))
     assert faults(herd) == []
+
+
+def test_what_is_printed_ahead_for_a_lot_that_waits_takes_no_sheets_place_before_it_is_fed(herd: Herd) -> None:
+    first = signed_now(herd, "A")
+    plan = herd.plan("Milk", group(109))
+    herd.print(PrintKind.WALL_CHART, first, plan_id=plan.id)
+    second = signed_now(herd, "B")
+    herd.print(PrintKind.WALL_CHART, second, plan_id=plan.id)
+    assert faults(herd) == []
+    now = now_of(herd)
+    keep_lots(herd.records, change_over(now, of(now, second), FedFrom(TODAY)), "AB")
+    assert faults(herd) == []
+    herd.records.keep(replace(plan, water_temperature_c=39.0))
+    assert faults(herd) == [Fault.PLAN]
+
+
+def test_the_history_of_a_lot_says_on_which_scoop_its_line_is(herd: Herd) -> None:
+    first, second = signed_now(herd, "A"), signed_now(herd, "B")
+    for signed in (first, second):
+        mark(herd, signed)
+    told = [change.noun for change in herd.records.history(Lot, first.lot_id)]
+    names = {herd.red.id: herd.red.name}
+    words = [changed_words(was, now, UnitSystem.FARM, names) for was, now in pairwise(told)]
+    assert words == [
+        "its line is still to come on the scoop", "its line is on Red scoop", "its line is no longer on Red scoop",
+    ]  # fmt: skip

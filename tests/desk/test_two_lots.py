@@ -267,3 +267,17 @@ def test_powder_at_hand_counts_from_the_day_of_the_change_over(herd: Herd, two: 
     assert found.since == TODAY - timedelta(days=4)
     assert (4 * 800 * OZ_G - found.stock.left_g) / found.daily_g == pytest.approx(4.0)
     assert found.daily_g == pytest.approx(120 * OZ_G)
+
+
+def test_the_last_of_a_lot_that_waits_is_asked_for_nowhere(
+    herd: Herd, two: tuple[SignOff, SignOff], qtbot: QtBot, answers: Answers
+) -> None:
+    herd.plan("Milk", group(6))
+    feed(herd, two[0])
+    bar = page_of(herd, qtbot, answers).view.lot_bar
+    assert bar.lots.currentText() == "25-1103C, in use"
+    assert not bar.left.isVisible()
+    bar.lots.setCurrentIndex(bar.lots.findText("25-1204A, waiting"))
+    bar.lots.activated.emit(bar.lots.currentIndex())
+    assert bar.left.isVisible()
+    assert bar.other_id() == two[0].lot_id

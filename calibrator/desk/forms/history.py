@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import fields, is_dataclass
 from datetime import date
 from enum import StrEnum
@@ -16,7 +16,7 @@ from calibrator.desk.parts import button, clear, label
 from calibrator.desk.speech import day_text, decimal_comma, figure_text
 from calibrator.desk.trust_words import moment
 from calibrator.desk.words import step_words, way_words
-from calibrator.model import FillWay, PackageKind, Paper, Step, UnitSystem
+from calibrator.model import FillWay, PackageKind, Paper, Scoop, ScoopMarked, Step, UnitSystem
 from calibrator.records.bringing import BROUGHT_IN
 from calibrator.records.importing import IMPORTED
 from calibrator.units import show_length, show_mass, show_percent, show_scoop_volume, show_volume
@@ -50,9 +50,10 @@ class HistoryList(QWidget):
             return
         self._lines.addWidget(label(self.tr("What was kept"), "heading"))
         earlier = [None, *changes[:-1]]
+        names = {scoop.id: scoop.name for scoop in self.desk.records.every(Scoop)}
         told = [(change, before.noun if before else None) for change, before in zip(changes, earlier, strict=True)]
         for change, before in reversed(told if self._all else told[-SHOWN:]):
-            what = changed_words(before, change.noun, self.desk.system)
+            what = changed_words(before, change.noun, self.desk.system, names)
             self._lines.addWidget(label(self._line(change.at, change.by, change.why, what), "quiet"))
         if len(told) > SHOWN and not self._all:
             self._lines.addWidget(button(self.tr("Show all that was kept"), self._show_all, "link"))
@@ -95,6 +96,9 @@ def _changes(before: Any, after: Any, system: UnitSystem, called: Mapping[str, s
         old, new = (_by_name(getattr(noun, name), called) for noun in (before, after))
         if _told_elsewhere(name, names):
             continue
+        if name == "scoops_marked":
+            yield from _marked(old or (), new or (), called)
+            continue
         if name in ENDINGS:
             yield _ending_words(name, new)
             continue
@@ -108,6 +112,15 @@ def _changes(before: Any, after: Any, system: UnitSystem, called: Mapping[str, s
         else:
             text = translate("History", "{what} {old} → {new}")
             yield text.format(what=caption, old=words[0], new=words[1])
+
+
+def _marked(old: Sequence[ScoopMarked], new: Sequence[ScoopMarked], called: Mapping[str, str]) -> Iterator[str]:
+    """On which scoops the lot's line came, and off which."""
+    on, off = translate("History", "its line is on {scoop}"), translate("History", "its line is no longer on {scoop}")
+    there = {told.scoop_id for told in new}
+    told = [on.format(scoop=called.get(each.scoop_id, "")) for each in new if each not in old]
+    told += [off.format(scoop=called.get(each.scoop_id, "")) for each in old if each.scoop_id not in there]
+    yield from told or [translate("History", "its line is still to come on the scoop")]
 
 
 def _ending_words(name: str, now: bool | str) -> str:
@@ -219,7 +232,6 @@ def _captions() -> dict[str, str]:
         "fed_from": translate("History", "the change-over to it"),
         "fed_from_feeding": translate("History", "the change-over to it"),
         "waits": translate("History", "waits for its change-over"),
-        "scoops_marked": translate("History", "the scoops marked for it"),
         "packages_left": translate("History", "bags counted"),
         "hot_water": translate("History", "hot water"),
         "supplier": translate("History", "supplier"),

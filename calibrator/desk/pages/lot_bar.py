@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QComboBox, QFrame, QGridLayout
 from calibrator.desk.change_over import Refused, Wrong, refused
 from calibrator.desk.days import DayNotUnderstood
 from calibrator.desk.forms.fields import DayField, focus_on
-from calibrator.desk.in_use import changed_over
+from calibrator.desk.in_use import LotState, changed_over
 from calibrator.desk.parts import button, column, label, row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import day_text
@@ -62,7 +62,8 @@ class LotBar(QFrame):
         several = len(now.open_lots) > 1 and shown is not None
         self.setVisible(several)
         self._now, self._shown_id = now, shown.lot.id if shown else ""
-        self._others = [known.lot.id for known in now.open_lots if known.lot.id != self._shown_id]
+        waits = LotState.WAITING
+        self._others = [k.lot.id for k in now.open_lots if k.lot.id != self._shown_id and k.state is not waits]
         if not several or shown is None or now.in_use is None:
             self.left.set_value(None)
             return
@@ -85,6 +86,8 @@ class LotBar(QFrame):
             lot=other.lot.lot_number if other else "–"
         )
         self._left_caption.setText(text)
+        for widget in (self._left_caption, self.left):
+            widget.setVisible(other is not None)
         self.left.set_name(text)
 
     def _lay_out(self) -> None:
@@ -105,7 +108,7 @@ class LotBar(QFrame):
         grid.setColumnStretch(1, 3)
 
     def other_id(self) -> str:
-        """The open lot that is not shown, of several the newest."""
+        """The open lot that is used up before the one shown, of several the newest; blank where that waits."""
         return self._others[-1] if self._others else ""
 
     def left_g(self) -> float | None:

@@ -15,6 +15,7 @@ from calibrator.desk.forms.time_field import time_text
 from calibrator.desk.how.of_paper import of_paper
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
+from calibrator.desk.in_use import LotState
 from calibrator.desk.label_cut import Cut, after_printing, kept_grid
 from calibrator.desk.marking import mark_scoop
 from calibrator.desk.pages.paper_choice import PaperChoice
@@ -229,6 +230,8 @@ class PaperPanel(QWidget):
             text = made.replace("{time}", time_text(sheet.at.astimezone().time()))
         elif sheet.replaces is None:
             text = self.tr("This will be sheet no. {number}.")
+        elif sheet.kind is not PrintKind.LOT_SHEET and self._waits():
+            text = self.tr("This will be sheet no. {number}. It replaces no. {old} once this lot is fed.")
         elif sheet.kind is PrintKind.SCOOP_LABEL:
             text = self.tr("This will be sheet no. {number}. It replaces no. {old}: take that one off.")
         elif sheet.kind is PrintKind.LOT_SHEET:
@@ -240,6 +243,9 @@ class PaperPanel(QWidget):
             return told
         scoop = self.desk.records.find(Scoop, sheet.scoop_id).name
         return self.tr("{scoop}: {told}").format(scoop=scoop, told=told)
+
+    def _waits(self) -> bool:
+        return self._paper is not None and self._paper.known.state is LotState.WAITING
 
     def _printed(self, job: Job, name: str, numbered: list[Printed]) -> None:
         self._used_up(job)

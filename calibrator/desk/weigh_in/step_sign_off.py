@@ -9,6 +9,7 @@ from calibrator.desk.change_over import asked_at_sign_off
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
+from calibrator.desk.in_use import LotState
 from calibrator.desk.parts import Tone, button, card, clear, label, row, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
@@ -67,7 +68,7 @@ class StepSignOff(StepView):
 
     def refresh(self, guide: Guide, fresh: bool) -> None:
         signed = guide.signed_off
-        self.hands.setText(self._what_to_do(signed))
+        self.hands.setText(self._what_to_do(guide, signed))
         clear(self._grid)
         for number, (name, value) in enumerate(self._rows(guide, signed)):
             self._grid.addWidget(label(name, "quiet", wrap=False), number, 0)
@@ -94,7 +95,14 @@ class StepSignOff(StepView):
     def first_field(self) -> QWidget:
         return self._initials
 
-    def _what_to_do(self, signed: SignOff | None) -> str:
+    def _what_to_do(self, guide: Guide, signed: SignOff | None) -> str:
+        fed, known = guide.standing.in_use, guide.standing.lot(guide.lot.id)
+        if signed is not None and fed is not None and known is not None and known.state is LotState.WAITING:
+            text = self.tr(
+                "Signed. Lot {old} is fed until the change-over under Today. Print label and wall chart now or then; "
+                "they go up then."
+            )
+            return text.format(old=fed.lot.lot_number)
         if signed is not None:
             return self.tr("Signed. Print the label and the wall chart.")
         return self.tr(
