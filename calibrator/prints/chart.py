@@ -13,10 +13,10 @@ from calibrator.prints.chart_layout import Layout, best_layout
 from calibrator.prints.chart_table import draw_bands, draw_headings, group_mm, headings_mm, least_widths
 from calibrator.prints.chart_two_lots import draw_two_lots, two_lots_mm
 from calibrator.prints.chart_weeks import weeks_page, weeks_width
-from calibrator.prints.chart_words import RowCells, cold_told, group_told, row_cells, scoop_names
+from calibrator.prints.chart_words import RowCells, cold_told, fed_told, group_told, row_cells, scoop_names
 from calibrator.prints.emblems import thermometer
 from calibrator.prints.errors import DoesNotFit
-from calibrator.prints.fit import fit_block, plain
+from calibrator.prints.fit import Fitted, fit_block, fit_line, plain
 from calibrator.prints.languages import Words
 from calibrator.prints.page import Box, Document, Page, Weight
 from calibrator.prints.sheet import MARGIN_MM, Sheet, paper_mm
@@ -94,9 +94,25 @@ def _rate(sheet: Sheet, facts: WallChart, said: Words, layout: Layout, box: Box)
         sheet.put(*thermometer(Box(x, box.y_mm + 0.8, 3.6, 11.0)))
         sheet.text(told, x + 6.5, box.y_mm + 9.4, 10.0, Weight.BOLD, figures=True)
     cold = [one for t in said.tongues if (one := cold_told(facts, t))]
-    rates = [group_told(facts.groups[0], facts, t) for t in said.tongues] if len(facts.groups) == 1 else []
-    lines = [" · ".join(parts) for parts in zip(cold, rates, strict=True)] if cold and rates else cold or rates
-    if lines:
-        largest, weight = (6.0, Weight.BOLD) if cold and not rates else (4.8, Weight.SEMIBOLD)
-        fitted = fit_block(lines, room, box.height_mm - 1.0, largest, 2.6, weight, 1.16)
-        sheet.lines(fitted, box.x_mm, box.y_mm, weight, leading=1.16)
+    if len(facts.groups) > 1:
+        if cold:
+            fitted = fit_block(cold, room, box.height_mm - 1.0, 6.0, 2.6, Weight.BOLD, 1.16)
+            sheet.lines(fitted, box.x_mm, box.y_mm, Weight.BOLD, leading=1.16)
+        return
+    each = _each(facts, said, room)
+    for fed in (False, True):  # in large type of its own, or among the rest where that leaves too little room
+        rates = [group_told(facts.groups[0], facts, t, fed=fed) for t in said.tongues]
+        lines = [" · ".join(parts) for parts in zip(cold, rates, strict=True)] if cold else rates
+        taken = 0.0 if fed or not each.text else 1.16 * each.size_mm
+        fitted = fit_block(lines, room, box.height_mm - 1.0 - taken, 4.8, 2.6, Weight.SEMIBOLD, 1.16)
+        if not any(line.endswith("…") for line in fitted.lines):
+            break
+    if taken:
+        sheet.text(each.text, box.x_mm, box.y_mm + 0.85 * each.size_mm, each.size_mm, Weight.BOLD)
+    sheet.lines(fitted, box.x_mm, box.y_mm + taken, Weight.SEMIBOLD, leading=1.16)
+
+
+def _each(facts: WallChart, said: Words, room_mm: float) -> Fitted:
+    """What each calf is to drink, for the one who pours it."""
+    told = [one for t in said.tongues if (one := fed_told(facts.groups[0], facts, t))]
+    return fit_line(" / ".join(told), room_mm, 4.8, 3.4, Weight.BOLD)

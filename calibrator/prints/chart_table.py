@@ -9,7 +9,7 @@ from calibrator.prints import words
 from calibrator.prints.chart_columns import Column, draw_row
 from calibrator.prints.chart_facts import WallChart
 from calibrator.prints.chart_layout import FLAG_MM, Band, Layout
-from calibrator.prints.chart_words import PartCell, group_told, scoop_names
+from calibrator.prints.chart_words import PartCell, fed_told, group_told, scoop_names
 from calibrator.prints.emblems import drop, scoop, thermometer
 from calibrator.prints.fit import fit_block, fit_line, plain
 from calibrator.prints.fonts import width_mm
@@ -139,9 +139,12 @@ def draw_bands(
 
 def _group(sheet: Sheet, facts: WallChart, said: Words, number: int, box: Box) -> None:
     group = facts.groups[number]
-    name = fit_line(plain(group.name), box.width_mm, 5.6, 4.0, Weight.BOLD)
+    each = fit_line(said.joined(lambda t: fed_told(group, facts, t), " / "), 0.6 * box.width_mm, 5.6, 3.4, Weight.BOLD)
+    sheet.text(each.text, box.right_mm, box.y_mm + 5.8, each.size_mm, Weight.BOLD, Anchor.END)
+    room = box.width_mm - width_mm(each.text, each.size_mm, Weight.BOLD) - 4.0
+    name = fit_line(plain(group.name), room, 5.6, 4.0, Weight.BOLD)
     sheet.text(name.text, box.x_mm, box.y_mm + 5.8, name.size_mm, Weight.BOLD)
-    told = [group_told(group, facts, t) for t in said.tongues]
+    told = [group_told(group, facts, t, fed=False) for t in said.tongues]
     fitted = fit_block(told, box.width_mm, box.height_mm - 8.0, 4.2, 2.6, Weight.SEMIBOLD, 1.16)
     sheet.lines(fitted, box.x_mm, box.y_mm + 7.0, Weight.SEMIBOLD, leading=1.16)
     sheet.rule(box.x_mm, box.bottom_mm, box.right_mm, box.bottom_mm, 0.4)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from math import isclose
 
 from calibrator.model import FillWay, RateBasis, VolumeMeans
 from calibrator.prints import words
@@ -157,14 +158,23 @@ def cold_told(facts: WallChart, tongue: Tongue) -> str:
     return tongue(words.COLD_WEATHER).format(limit=show_temperature(facts.cold_below_c, facts.units))
 
 
-def group_told(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:
-    """What a group is fed, with the basis of its rate named."""
-    mix = group.volume_means is VolumeMeans.FINISHED_MIX
-    volume = show_typed_volume(group.volume_ml, facts.units)
-    told = [tongue(words.PER_CALF_MIX if mix else words.PER_CALF_WATER).format(volume=volume)]
-    if not mix and group.fed_ml is not None:
-        told.append(tongue(words.FEED_EACH).format(volume=show_typed_volume(group.fed_ml, facts.units)))
-    told.append(_rate(group, facts, tongue))
+def fed_told(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:
+    """How much mix each calf is to drink; blank where only its water is known."""
+    if group.volume_means is VolumeMeans.FINISHED_MIX:
+        return tongue(words.PER_CALF_MIX).format(volume=show_typed_volume(group.volume_ml, facts.units))
+    if group.fed_ml is None:
+        return ""
+    return tongue(words.FEED_EACH).format(volume=show_typed_volume(group.fed_ml, facts.units))
+
+
+def group_told(group: ChartGroup, facts: WallChart, tongue: Tongue, *, fed: bool = True) -> str:
+    """What a group is mixed, with the basis of its rate named; where `fed`, with what each calf is to drink."""
+    told = [fed_told(group, facts, tongue)] if fed else []
+    on_water = group.rate.basis is RateBasis.ON_WATER and isclose(group.rate.volume_ml, group.volume_ml)
+    if group.volume_means is VolumeMeans.WATER and not (on_water and group.fed_ml is not None):
+        water = tongue(words.PER_CALF_WATER).format(volume=show_typed_volume(group.volume_ml, facts.units))
+        told.insert(0, water)
+    told = [*filter(None, told), _rate(group, facts, tongue)]
     if group.solids_share is not None and group.rate.basis is not RateBasis.SOLIDS:
         told.append(tongue(words.RATE_SOLIDS).format(solids=show_percent(100 * group.solids_share)))
     if facts.vessel_name:

@@ -119,6 +119,7 @@ def chart(counts: Iterable[int] = range(104, 116), today: int = 109, batches: in
         volume_means=VolumeMeans.WATER,
         rows=tuple(row(n, n == today, batches) for n in counts),
         solids_share=0.1304,
+        fed_ml=2.21 * QUART,
     )
     facts: dict[str, object] = {
         "farm_name": "Windy Hollow Dairy",
