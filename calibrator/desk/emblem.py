@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QPointF, QRectF, QSize, QSizeF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QWidget
 
 from calibrator.desk.theme import tokens
+
+LEAST_PX = 24  # lower than that it would be a blot
 
 
 class Emblem(QWidget):
@@ -17,7 +19,11 @@ class Emblem(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
-        paint_emblem(painter, QRectF(self.rect()).adjusted(4, 4, -4, -4))
+        room = QRectF(self.rect()).adjusted(4, 4, -4, -4)
+        box = QRectF(0, 0, *(QSizeF(64, 56).scaled(room.size(), Qt.AspectRatioMode.KeepAspectRatio).toTuple()))
+        box.moveCenter(room.center())  # a low window leaves it less room, never another shape
+        if box.height() >= LEAST_PX:
+            paint_emblem(painter, box)
         painter.end()
 
 

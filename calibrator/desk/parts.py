@@ -170,19 +170,6 @@ def framed(window: QWidget) -> QVBoxLayout:
     return body
 
 
-def in_tab_order(after: QWidget, *made: QWidget) -> None:
-    """What is made late comes under Tab where it stands, after what stands before it, instead of last."""
-    before: QWidget | None = after
-    while before is not None and not before.focusPolicy() & Qt.FocusPolicy.TabFocus:
-        before = before.previousInFocusChain()
-        if before is after:
-            return
-    for widget in made:
-        if before is not None:
-            QWidget.setTabOrder(before, widget)
-        before = widget
-
-
 def clear(layout: QLayout) -> None:
     """Take everything out of a layout and let it go."""
     while (item := layout.takeAt(0)) is not None:

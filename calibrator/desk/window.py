@@ -24,7 +24,7 @@ from calibrator.desk.counted import counted
 from calibrator.desk.emblem import Emblem
 from calibrator.desk.farms_menu import FarmsMenu
 from calibrator.desk.page import Page
-from calibrator.desk.parts import button, column, label
+from calibrator.desk.parts import button, column, label, scrolled
 from calibrator.desk.pictograms import SIZE, pictogram
 from calibrator.desk.refusals import in_words
 from calibrator.desk.standing import first_step
@@ -48,8 +48,18 @@ PAGES = {
 }
 COMPARISON = "calibrator.desk.pages.farms_compared"
 NOTICE_MS = 4000
+LEAST = QSize(1024, 700)  # what every page is laid out for
+LEAST_SEEN = QSize(900, 480)  # a screen of large letters: there the page scrolls as a whole
+RAIL_PX = 196
 FRAME = QSize(8, 40)  # what the system draws round a window, known for certain only once it is up
 FOOT_PX = 9 * SPACE  # the buttons at the foot of a page: a notice stands above them
+
+
+def least_size(available: QSize) -> QSize:
+    """The smallest size of the window: what the pages are laid out for, unless the screen is smaller than that."""
+    free = available - FRAME
+    seen = free.width() >= LEAST_SEEN.width() and free.height() >= LEAST_SEEN.height()
+    return LEAST.boundedTo(free) if seen else LEAST
 
 
 def within(wanted: QSize, available: QSize, least: QSize) -> QSize:
@@ -66,13 +76,14 @@ class Window(QMainWindow):
         super().__init__()
         self.desk = desk
         self.setWindowTitle(self.tr("Scoop calibration"))
-        self.setMinimumSize(1024, 700)
+        self.setMinimumSize(least_size(self.screen().availableSize()))
         wanted = QSize(desk.settings.now.window_width, desk.settings.now.window_height)
         self.resize(within(wanted, self.screen().availableSize(), self.minimumSize()))
         self._pages: dict[str, Page] = {}
         self._read: dict[str, object] = {}  # as of when each page shows the records
         self._closing = False
         self._stack = QStackedWidget()
+        self._stack.setMinimumSize(LEAST - QSize(RAIL_PX, 0))
         self._rail, self._buttons = self._make_rail()
         middle = QWidget()
         layout = QHBoxLayout(middle)
@@ -81,8 +92,10 @@ class Window(QMainWindow):
         layout.addWidget(self._rail)
         self._away = label("", "caution")
         self._away.hide()
-        right = column(self._away, self._stack, spacing=0)
-        right.setStretchFactor(self._stack, 1)
+        whole = scrolled(self._stack)
+        whole.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
+        right = column(self._away, whole, spacing=0)
+        right.setStretchFactor(whole, 1)
         layout.addLayout(right, 1)
         self.setCentralWidget(middle)
         self._notice = self._make_notice()
@@ -229,7 +242,7 @@ class Window(QMainWindow):
         rail = QWidget()
         rail.setObjectName("rail")
         rail.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        rail.setFixedWidth(196)
+        rail.setFixedWidth(RAIL_PX)
         layout = QVBoxLayout(rail)
         layout.setContentsMargins(SPACE, 2 * SPACE, SPACE, 2 * SPACE)
         layout.setSpacing(4)

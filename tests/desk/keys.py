@@ -41,15 +41,6 @@ def _name(widget: QWidget) -> str:
     return widget.accessibleName() or text
 
 
-def tab_order(start: QWidget) -> list[QWidget]:
-    """What Tab goes through from here on, once around."""
-    found, at = [start], start.nextInFocusChain()
-    while at is not None and at is not start:
-        found.append(at)
-        at = at.nextInFocusChain()
-    return found
-
-
 def focus() -> QWidget:
     """The widget that has the focus."""
     found = QApplication.focusWidget()

@@ -6,9 +6,8 @@ from dataclasses import replace
 from typing import Any
 
 import pytest
-from keys import tab_order
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 from yard import NOON, Yard
 
@@ -328,21 +327,3 @@ def test_the_last_spot_fill_is_told_in_the_numbers_of_the_page(page: TodayPage, 
     page.spot_card.weight.take("10,1 oz")
     page.spot_card.keep()
     assert page.spot_card._last.text().startswith("Last: 10.1 oz,")
-
-
-def test_tab_comes_to_what_is_waiting_before_the_spot_fill(qtbot: QtBot, yard: Yard, empty_desk: Desk) -> None:
-    weighed_in(yard)
-    for number in ("B", "C"):
-        yard.lot(number)
-    around, rail = QWidget(), QPushButton("Today")
-    qtbot.addWidget(around)
-    layout = QVBoxLayout(around)
-    layout.addWidget(rail)
-    page = TodayPage(empty_desk)
-    layout.addWidget(page)
-    page.reload()
-    way = tab_order(rail)
-    places = [way.index(line.button) for line in page.rows]
-    assert len(places) >= 2
-    assert places == sorted(places)
-    assert places[-1] < min(way.index(line) for line in page.spot_card.findChildren(QLineEdit))

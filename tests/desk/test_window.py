@@ -19,7 +19,7 @@ from calibrator.desk.forms.language_form import LanguageForm
 from calibrator.desk.mistakes import MistakeHook
 from calibrator.desk.pictograms import PICTURES, SIZE, pictogram
 from calibrator.desk.theme import the_theme, tokens
-from calibrator.desk.window import PAGES, Window, within
+from calibrator.desk.window import PAGES, RAIL_PX, Window, least_size, within
 from calibrator.model import Farm, Lot, Step
 from calibrator.records import Records, RecordsError
 
@@ -55,8 +55,8 @@ def test_each_page_comes_up_by_its_number(window: Window, key: str) -> None:
     QTest.keyClick(window, Qt.Key(digit), Qt.KeyboardModifier.ControlModifier)
     assert window.current_page.key == key
     assert window._buttons[key].isChecked()
-    assert window.minimumSizeHint().width() <= 1024
-    assert window.minimumSizeHint().height() <= 700
+    assert window._stack.minimumSizeHint().width() <= 1024 - RAIL_PX
+    assert window._stack.minimumSizeHint().height() <= 700
 
 
 def test_closing_with_a_weight_typed_asks_first(window: Window, answers: Answers) -> None:
@@ -115,6 +115,22 @@ def test_a_window_fits_the_screen_with_its_frame(window: Window) -> None:
     assert within(QSize(1280, 800), QSize(1280, 800), least) == QSize(1272, 760)
     assert within(QSize(1280, 800), QSize(1920, 1040), least) == QSize(1280, 800)
     assert within(QSize(1280, 800), QSize(800, 600), least) == QSize(1280, 800)
+
+
+def test_on_a_screen_of_large_letters_the_window_fits_and_the_page_scrolls(window: Window) -> None:
+    assert least_size(QSize(1920, 1040)) == QSize(1024, 700)
+    assert least_size(QSize(960, 540)) == QSize(952, 500)  # 1920 by 1080 at 200 %
+    assert within(QSize(1280, 800), QSize(960, 540), least_size(QSize(960, 540))) == QSize(952, 500)
+    window.setMinimumSize(952, 500)
+    window.resize(952, 500)
+    window.show()
+    window.show_page("lots")
+    assert window.current_page.size() == QSize(1024 - RAIL_PX, 700)
+    area = window.current_page.parentWidget().parentWidget().parentWidget()
+    assert area.horizontalScrollBar().maximum() > 0
+    assert area.verticalScrollBar().maximum() > 0
+    window.resize(1024, 700)
+    assert area.verticalScrollBar().maximum() == 0
 
 
 def test_light_or_dark_can_be_chosen_and_is_remembered(empty_desk: Desk, qtbot: QtBot) -> None:

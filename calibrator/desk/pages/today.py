@@ -11,7 +11,7 @@ from calibrator.desk.pages.lot_card import LotCard
 from calibrator.desk.pages.powder_card import PowderCard
 from calibrator.desk.pages.spot_card import SpotCard
 from calibrator.desk.pages.what_to_do import Told, WhatToDo
-from calibrator.desk.parts import button, card, clear, column, in_tab_order, label, row, rule, scrolled
+from calibrator.desk.parts import button, card, clear, column, label, row, rule, scrolled
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing, first_step, standing
 from calibrator.desk.theme import SPACE
@@ -94,7 +94,6 @@ class TodayPage(Page):
         for plan in now.plans:
             words = self.tr("To mix today: {plan}").format(plan=plan.name)
             self._add(self.what_to_do.leading(words, self.tr("Open the table"), "tables", plan.id))
-        in_tab_order(self._waiting_heading, *(each for line in self.rows for each in line.buttons))
         for line in self.rows:
             if line.words == had:
                 line.button.setFocus(Qt.FocusReason.OtherFocusReason)

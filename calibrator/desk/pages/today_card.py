@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
-from calibrator.desk.parts import clear, in_tab_order, label, rule
+from calibrator.desk.parts import clear, label, rule
 from calibrator.desk.sheets import GroupSheet, SheetLine
 from calibrator.desk.table_words import (
     Telling,
@@ -226,4 +226,3 @@ class TodayCard(QFrame):
             if number:
                 self._layout.addWidget(rule())
             self._layout.addWidget(row)
-        in_tab_order(self, *(row.calves for row in self.rows))
