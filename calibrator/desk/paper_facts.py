@@ -89,7 +89,6 @@ def weeks_facts(plan: Plan, powder: Powder) -> tuple[Weeks, ...]:
     return tuple(
         Weeks(
             name=group.name,
-            volume_means=group.volume_means,
             rows=tuple(_week_row(phase, alike=not group.feedings) for phase in found),
         )
         for group, found in told

@@ -74,7 +74,9 @@ class TwoLots:
 
 @dataclass(frozen=True, kw_only=True)
 class WeekRow:
-    """Days that one calf of a group is fed alike; `to_day` is None for the last, `feedings` 0 once it is weaned.
+    """Days that one calf of a group is fed alike, volumes of finished mix.
+
+    `to_day` is None for the last, `feedings` 0 once it is weaned.
 
     `feeding_ml` and `feeding_g` are None where the day's feedings differ.
     """
@@ -94,7 +96,6 @@ class Weeks:
     """A group's way to weaning, a page of its own."""
 
     name: str
-    volume_means: VolumeMeans
     rows: tuple[WeekRow, ...]
 
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from calibrator.model import VolumeMeans
 from calibrator.prints import words
 from calibrator.prints.chart_facts import WallChart, WeekRow, Weeks
 from calibrator.prints.chart_foot import Foot, draw_foot
@@ -14,7 +13,7 @@ from calibrator.prints.fit import fit_line, plain
 from calibrator.prints.languages import Words
 from calibrator.prints.page import BLACK, Box, Page, Weight
 from calibrator.prints.sheet import MARGIN_MM, Sheet, centre_baseline, paper_mm
-from calibrator.units import show_mass, show_volume
+from calibrator.units import show_mass, show_typed_volume
 
 _TITLE_MM = 12.0
 _LEAST_ROW_MM, _MOST_ROW_MM = 5.0, 13.0
@@ -62,8 +61,14 @@ def _boxes(box: Box) -> list[Box]:
 
 
 def _headings(sheet: Sheet, weeks: Weeks, said: Words, box: Box) -> None:
-    drunk = words.WEEKS_MIX if weeks.volume_means is VolumeMeans.FINISHED_MIX else words.WEEKS_WATER
-    phrases = (words.WEEKS_DAYS, words.WEEKS_FROM, words.WEEKS_FEEDINGS, drunk, words.WEEKS_POWDER, words.WEEKS_DAY)
+    phrases = (
+        words.WEEKS_DAYS,
+        words.WEEKS_FROM,
+        words.WEEKS_FEEDINGS,
+        words.WEEKS_MIX,
+        words.WEEKS_POWDER,
+        words.WEEKS_DAY,
+    )
     for cell, phrase in zip(_boxes(box), phrases, strict=False):
         for number, text in enumerate(said.each(phrase)):
             fitted = fit_line(text, cell.width_mm, 4.2, 2.0, Weight.BOLD)
@@ -92,7 +97,7 @@ def _texts(facts: WallChart, row: WeekRow, said: Words) -> Sequence[str]:
     begins = said.tongues[0].date(row.begins)
     if not row.feedings:
         return (days, begins, "0", said.joined(words.WEEKS_WEANED, " / "))
-    each = "–" if row.feeding_ml is None else show_volume(row.feeding_ml, facts.units, step=facts.water_step)
+    each = "–" if row.feeding_ml is None else show_typed_volume(row.feeding_ml, facts.units)
     powder = "–" if row.feeding_g is None else show_mass(row.feeding_g, facts.units, resolution_g=facts.resolution_g)
     a_day = show_mass(row.day_g, facts.units, resolution_g=facts.resolution_g)
     return (days, begins, f"{row.feedings} ×", each, powder, a_day)

@@ -7,7 +7,7 @@ from datetime import date, timedelta
 
 from calibrator.model import Plan, PlanGroup
 from calibrator.science.as_fed import day_plan
-from calibrator.science.feeding import powder_per_calf_g
+from calibrator.science.feeding import fed_ml, mix_per_calf, powder_per_calf_g
 from calibrator.science.mixing import Powder
 
 
@@ -15,7 +15,7 @@ from calibrator.science.mixing import Powder
 class Phase:
     """Days that a calf is fed alike, both counted in; `to_day` is None for the last one.
 
-    Volumes are finished mix or water, as the group counts them; weights are the powder alone, without what is
+    Volumes are the finished mix that it drinks; weights are the powder alone, without what is
     mixed on top for hoses. `feedings` is 0 once the calf is weaned.
     """
 
@@ -60,5 +60,6 @@ def phases(plan: Plan, group: PlanGroup, powder: Powder) -> tuple[Phase, ...]:
 def _phase(plan: Plan, from_day: int, to_day: int | None, on: date, powder: Powder) -> Phase:
     fed = day_plan(plan, on, powder).groups
     day_g = sum(powder_per_calf_g(g, powder, plan.water_temperature_c) * g.feedings_per_day for g in fed)
-    day_ml = sum(g.volume_ml * g.feedings_per_day for g in fed)
+    mixes = [mix_per_calf(g, powder, plan.water_temperature_c) for g in fed]
+    day_ml = sum(fed_ml(g, mix) * g.feedings_per_day for g, mix in zip(fed, mixes, strict=True))
     return Phase(from_day, to_day, on, sum(g.feedings_per_day for g in fed), day_ml, day_g)

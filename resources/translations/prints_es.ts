@@ -760,10 +760,6 @@
             <translation>Mezcla por toma</translation>
         </message>
         <message>
-            <source>Water a feeding</source>
-            <translation>Agua por toma</translation>
-        </message>
-        <message>
             <source>Powder a feeding</source>
             <translation>Polvo por toma</translation>
         </message>

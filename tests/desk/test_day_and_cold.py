@@ -174,6 +174,7 @@ def test_the_chart_has_a_page_for_the_steps_to_weaning(herd: Herd) -> None:
         told = [item.text for item in pages[-1].items if isinstance(item, Text)]
         assert all(any(word in text for text in told) for word in words)
         assert {"1–7", "10.0 oz", "15.0 oz"} <= set(told)
+        assert {"2.21 qt", "3.32 qt"} <= set(told)  # what is drunk: the mix, which is more than its 2 and 3 qt of water
         assert any(f"{len(pages)}" in text for text in told)
     assert signed.lot_id == paper.known.lot.id
     plain = herd.plan("Plain", group(10))

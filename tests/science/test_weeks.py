@@ -43,7 +43,11 @@ def test_every_step_is_told_with_its_days_and_its_powder() -> None:
     found = phases(PLAN, GROUP, POWDER)
     assert [(p.from_day, p.to_day, p.feedings) for p in found] == [(1, 7, 2), (8, 42, 2), (43, 49, 1), (50, None, 0)]
     assert [p.day_g / OUNCE_G for p in found] == pytest.approx([20, 30, 10, 0])
-    assert [p.feeding_ml / QUART_ML for p in found] == pytest.approx([2, 3, 2, 0])
+    ten_oz_qt = 10 * OUNCE_G * POWDER.specific_volume_ml_per_g / QUART_ML  # what 10 oz add to 2 qt of water
+    drunk = [2 + ten_oz_qt, 3 + 1.5 * ten_oz_qt, 2 + ten_oz_qt, 0]
+    assert [p.feeding_ml / QUART_ML for p in found] == pytest.approx(drunk)
+    by_mix = phases(PLAN, replace(GROUP, volume_means=VolumeMeans.FINISHED_MIX), POWDER)
+    assert [p.feeding_ml / QUART_ML for p in by_mix] == pytest.approx([2, 3, 2, 0])
     assert [p.feeding_g / OUNCE_G for p in found] == pytest.approx([10, 15, 10, 0])
     assert sum(p.whole_g or 0.0 for p in found) / OUNCE_G == pytest.approx(7 * 20 + 35 * 30 + 7 * 10)
     assert [p.begins for p in found][1] == date(2026, 3, 9)
