@@ -15,6 +15,7 @@ from pathlib import Path
 
 from PySide6.QtWidgets import QDialog
 
+from calibrator.desk import busy
 from calibrator.desk.app import make_application
 from calibrator.desk.ask import Ask
 from calibrator.desk.context import Desk, local_now
@@ -37,6 +38,7 @@ def main() -> None:
 
 
 def _draw_all(options: argparse.Namespace, folder: str) -> None:
+    busy.PATIENCE_S = 600  # wait for each page
     app = make_application(sys.argv[:1])
     tongue = Tongue(app)
     tongue.speak(options.language)

@@ -8,13 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from functools import partial
-from importlib import import_module
 from threading import Event, Thread
 
 from PySide6.QtCore import QObject, QTimer
 from PySide6.QtWidgets import QApplication
 
-from calibrator.desk.window import PAGES, Window
+from calibrator.desk.window import Window, load_page
 from calibrator.records import RecordsError
 
 BEGIN_AFTER_MS = 600
@@ -71,8 +70,7 @@ class Warming(QObject):
         for key in ORDER:
             if self._no_longer.is_set():
                 return
-            import_module(_module(key))
-        import_module("pyqtgraph")  # the pages load it with their first picture
+            load_page(key)
 
     def _next_piece(self) -> None:
         try:
@@ -96,7 +94,3 @@ def _pieces(window: Window) -> Iterator[Callable[[], object]]:
 def _wanted_elsewhere(window: Window) -> bool:
     in_question = QApplication.activeModalWidget() or QApplication.activePopupWidget()
     return bool(in_question or window.desk.busy.at_work or window.typed())
-
-
-def _module(key: str) -> str:
-    return PAGES[key].split(":")[0]

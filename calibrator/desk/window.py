@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from importlib import import_module
 from typing import cast
 
@@ -19,6 +20,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from calibrator.desk import busy
+from calibrator.desk.background import Background
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.emblem import Emblem
@@ -32,6 +35,7 @@ from calibrator.desk.theme import SPACE, the_theme
 from calibrator.desk.trust_words import moment
 from calibrator.desk.watch import Watch
 from calibrator.model import Farm
+from calibrator.model.underway import Underway, unwatched
 from calibrator.records import RecordsError, RecordsUnreachable
 
 # A page is imported when it is first opened, so that the first one is up at once.
@@ -46,6 +50,7 @@ PAGES = {
     "help": "calibrator.desk.pages.help:HelpPage",
     "welcome": "calibrator.desk.pages.welcome:WelcomePage",
 }
+WITH_PICTURES = "season"  # shows the first at once; all others when they are asked for
 COMPARISON = "calibrator.desk.pages.farms_compared"
 NOTICE_MS = 4000
 LEAST = QSize(1024, 700)  # what every page is laid out for
@@ -69,6 +74,18 @@ def within(wanted: QSize, available: QSize, least: QSize) -> QSize:
     return wanted.boundedTo(free) if fits else wanted
 
 
+def load_page(key: str, _underway: Underway = unwatched) -> None:
+    """Load what a page is built of; by any thread."""
+    import_module(_named(key)[0])
+    if key == WITH_PICTURES:
+        import_module("pyqtgraph")
+
+
+def _named(key: str) -> tuple[str, str]:
+    module, name = PAGES[key].split(":")
+    return module, name
+
+
 class Window(QMainWindow):
     """Shows one page at a time and looks after what other computers have kept meanwhile."""
 
@@ -82,6 +99,10 @@ class Window(QMainWindow):
         self._pages: dict[str, Page] = {}
         self._read: dict[str, object] = {}  # as of when each page shows the records
         self._closing = False
+        self._loading: tuple[str, str, str] | None = None  # page, thing, and the notice that stood there before
+        self._loader = Background(self)
+        self._loader.done.connect(self._loaded)
+        self._loader.failed.connect(self._not_loaded)
         self._stack = QStackedWidget()
         self._stack.setMinimumSize(LEAST - QSize(RAIL_PX, 0))
         self._rail, self._buttons = self._make_rail()
@@ -111,16 +132,22 @@ class Window(QMainWindow):
         self.show_page("welcome" if first_step(desk.records, desk.farm) else "today", "")
 
     def show_page(self, key: str, thing_id: str = "") -> None:
-        """Bring up a page, unless the one in hand asks to stay."""
+        """Bring up a page, unless the one in hand asks to stay. What it is built of is loaded beside the window."""
+        self._stop_loading()  # whoever goes elsewhere meanwhile wants that page no more
+        if key in self._pages or not self.isVisible():
+            self._bring_up(self.page(key), thing_id)
+        else:
+            self._load(key, thing_id)
+
+    def _bring_up(self, page: Page, thing_id: str) -> None:
         here = self._stack.currentWidget()
-        if isinstance(here, Page) and here is not self._pages.get(key) and not here.leave():
+        if isinstance(here, Page) and here is not page and not here.leave():
             self._check_button(here.key)
             return
-        page = self.page(key) if key in self._pages or not self.isVisible() else self._opened(key)
         page.came_from = here.key if isinstance(here, Page) and here is not page else ""
         self._stack.setCurrentWidget(page)
-        self._rail.setVisible(key != "welcome")
-        self._check_button(key)
+        self._rail.setVisible(page.key != "welcome")
+        self._check_button(page.key)
         try:
             self._bring_up_to_date(page)
             page.open(thing_id)
@@ -129,17 +156,35 @@ class Window(QMainWindow):
                 raise
             self._say(in_words(error))
 
-    def _opened(self, key: str) -> Page:
-        """A page that is not made yet takes a moment: its button lights up and a word stands there first."""
+    def _load(self, key: str, thing_id: str) -> None:
+        """A page that is not made yet takes a moment: its button lights up and a word stands there meanwhile."""
         before = self._notice.text() if self._notice.isVisible() else ""
+        self._loading = (key, thing_id, before)
         self._check_button(key)
         self._say(self.tr("Opening …"))
+        self._notice_timer.stop()
         self.repaint()
+        self._loader.start(partial(load_page, key), patience_s=busy.PATIENCE_S)
+
+    def _stop_loading(self) -> None:
+        self._loader.stop()
+        if self._loading is not None:
+            before, self._loading = self._loading[2], None
+            self._notice.hide()
+            if before:
+                self._say(before)
+
+    def _loaded(self) -> None:
+        assert self._loading is not None
+        key, thing_id, _ = self._loading
         page = self.page(key)
-        self._notice.hide()
-        if before:
-            self._say(before)
-        return page
+        self._stop_loading()
+        self._bring_up(page, thing_id)
+
+    def _not_loaded(self, error: Exception) -> None:
+        self._stop_loading()
+        self._check_button(self.current_page.key)
+        raise error
 
     def show_farm(self, farm_id: str) -> None:
         """Bring up another farm. Every page is made anew, so that nothing of one farm shows on the other's."""
@@ -179,7 +224,7 @@ class Window(QMainWindow):
     def page(self, key: str) -> Page:
         """The page of that key, made when first asked for."""
         if key not in self._pages:
-            module, name = PAGES[key].split(":")
+            module, name = _named(key)
             made = cast(Page, getattr(import_module(module), name)(self.desk))
             made.key = key
             self._pages[key] = made
@@ -216,6 +261,7 @@ class Window(QMainWindow):
         if (pending and not self._closing) or not self.current_page.leave():
             event.ignore()
             return
+        self._stop_loading()
         if self.watch.timer.isActive():
             self.watch.stop()
             self.desk.settings.keep(window_width=self.width(), window_height=self.height())

@@ -3,18 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from threading import Event
 
 import pytest
 from herd import Herd
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk import warming as warming_module
+from calibrator.desk import window as window_module
 from calibrator.desk.busy import Busy
 from calibrator.desk.context import Desk
 from calibrator.desk.page import Page
 from calibrator.desk.warming import ORDER, Warming
 from calibrator.desk.window import PAGES, Window
+from calibrator.model.underway import Underway
 from calibrator.records import Records
 
 
@@ -121,3 +125,45 @@ def test_a_newcomer_at_the_welcome_is_left_alone(empty_desk: Desk, warming: Warm
     warming.start(window)
     qtbot.waitUntil(lambda: not warming.at_work, timeout=60_000)
     assert not any(window.has_page(key) for key in ORDER)
+
+
+def test_a_page_is_loaded_beside_the_window_and_whoever_goes_elsewhere_ends_that(
+    window: Window, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window.show_page("today")
+    hold, loaded = Event(), window_module.load_page
+
+    def slowly(key: str, underway: Underway) -> None:
+        hold.wait(60)
+        loaded(key, underway)
+
+    monkeypatch.setattr(window_module, "load_page", slowly)
+    monkeypatch.setattr("calibrator.desk.busy.PATIENCE_S", 0)
+    qtbot.keyClick(window, Qt.Key.Key_2, Qt.KeyboardModifier.ControlModifier)
+    assert window._notice.text() == "Opening …"
+    assert window._buttons["lots"].isChecked()
+    assert window.current_page.key == "today"
+    qtbot.keyClick(window, Qt.Key.Key_1, Qt.KeyboardModifier.ControlModifier)
+    assert window._buttons["today"].isChecked()
+    assert not window._notice.isVisible()
+    qtbot.keyClick(window, Qt.Key.Key_4, Qt.KeyboardModifier.ControlModifier)
+    hold.set()
+    qtbot.waitUntil(lambda: window.current_page.key == "tables", timeout=60_000)
+    assert not window._notice.isVisible()
+    assert not window.has_page("lots")
+
+
+def test_a_page_that_cannot_be_loaded_leaves_one_where_one_is(
+    window: Window, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def fails(key: str, underway: Underway) -> None:
+        raise ModuleNotFoundError(key)
+
+    window.show_page("today")
+    monkeypatch.setattr(window_module, "load_page", fails)
+    with qtbot.captureExceptions() as caught:
+        window.show_page("lots")
+    assert [kind for kind, *_ in caught] == [ModuleNotFoundError]
+    assert window.current_page.key == "today"
+    assert window._buttons["today"].isChecked()
+    assert not window._notice.isVisible()
