@@ -5,18 +5,23 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date, timedelta
 from itertools import pairwise
+from pathlib import Path
 
 import pytest
+from answers import Answers, at_noon
 from herd import OZ_G, Herd, group
-from hypothesis import given
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as some
 from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
 
 from calibrator.desk.change_over import FedFrom, before_sign_off, change_over, finished, keep_lots
+from calibrator.desk.context import Desk
 from calibrator.desk.forms.history import changed_words
 from calibrator.desk.hung import Fault, chart_faults
 from calibrator.desk.in_use import LotState, lot_fed, state_of
 from calibrator.desk.needs import Need, waiting
+from calibrator.desk.pages.tables import TablesPage
 from calibrator.desk.scoop_lines import ScoopState, marked, scoop_state
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.desk.theme import Theme
@@ -214,3 +219,51 @@ def test_the_history_of_a_lot_says_on_which_scoop_its_line_is(herd: Herd) -> Non
     assert words == [
         "its line is still to come on the scoop", "its line is on Red scoop", "its line is no longer on Red scoop",
     ]  # fmt: skip
+
+
+def test_in_records_of_earlier_versions_too_a_label_saved_is_not_on_the_scoop(
+    herd: Herd, qtbot: QtBot, answers: Answers, tmp_path: Path
+) -> None:
+    first = herd.sign("A", DENSITY)
+    herd.print(PrintKind.SCOOP_LABEL, first, scoop_id=herd.red.id)
+    assert states(herd, first) == [(LotState.IN_USE, ScoopState.MARKED)]
+    herd.sign("A", 1.2 * DENSITY, lot=herd.lot_of(first))
+    assert states(herd, first) == [(LotState.IN_USE, ScoopState.TO_MARK)]
+    desk = Desk(herd.records, answers, clock=at_noon)
+    page = TablesPage(desk)
+    desk.changed.connect(page.reload)
+    qtbot.addWidget(page)
+    page.reload()
+    page.open(f"label:{first.lot_id}")
+    page.paper.save_to(tmp_path / "label.pdf")
+    qtbot.waitUntil(lambda: len(herd.records.prints(herd.farm.id)) == 2)
+    assert states(herd, first) == [(LotState.IN_USE, ScoopState.TO_MARK)]
+    page.paper.choice.picks[0].on_button.click()
+    assert states(herd, first) == [(LotState.IN_USE, ScoopState.MARKED)]
+
+
+@settings(deadline=None, max_examples=20, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@given(doings=some.lists(some.tuples(some.sampled_from(["sign", "mark", "feed", "finish"]), some.integers(0, 2))))
+def test_whatever_is_done_one_lot_is_fed_and_a_scoop_bears_the_line_of_one(
+    herd: Herd, doings: list[tuple[str, int]]
+) -> None:
+    lots = [signed_now(herd, f"{new_id()}") for _ in range(3)]
+    for what, number in doings:
+        signed, now = lots[number], now_of(herd)
+        known = of(now, signed)
+        if what == "sign":
+            herd.records.keep(before_sign_off(now, known.lot))
+            lots[number] = herd.sign("", DENSITY, lot=herd.lot_of(signed))
+        elif what == "mark":
+            mark(herd, signed)
+        elif what == "feed":
+            keep_lots(herd.records, change_over(now, known, FedFrom(TODAY)), "AB")
+        elif known.lot.finished_on is None:
+            keep_lots(herd.records, finished(now, known, TODAY), "AB")
+        then, own = now_of(herd), [scoop for _, scoop in states(herd, *lots)]
+        assert [known.state for known in then.lots].count(LotState.IN_USE) == (1 if then.open_lots else 0)
+        assert own.count(ScoopState.MARKED) <= 1
+        if what in ("sign", "mark") and now.in_use and then.in_use:
+            assert then.in_use.lot.id == now.in_use.lot.id
+    for known in now_of(herd).lots:  # the next example begins without lots that are open
+        herd.records.keep(replace(known.lot, finished_on=TODAY))
