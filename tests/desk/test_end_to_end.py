@@ -79,7 +79,6 @@ def weigh_in(window: Window) -> None:
 
 def make_a_plan(window: Window) -> None:
     QTest.keyClick(window, Qt.Key.Key_4, Qt.KeyboardModifier.ControlModifier)
-    press("Go back")
     press("Make the first plan")
     fill_in("Name of the plan", "Morning")
     fill_in("Calves", "6")
