@@ -86,12 +86,16 @@ def spread_within_lots(points: Sequence[Point]) -> float:
 
 @dataclass(frozen=True)
 class Mean:
-    """How far checks were off target on average, shares: mean, 95 % interval, how many."""
+    """How far checks were off target on average, shares: mean, 95 % interval, how many.
+
+    `sure` tells that it is off even with the chance of so many names looked at reckoned in.
+    """
 
     share: float
     low: float
     high: float
     count: int
+    sure: bool = False
 
     @property
     def half(self) -> float:
@@ -101,17 +105,21 @@ class Mean:
 
 def means_by(names: Sequence[str], points: Sequence[Point]) -> dict[str, Mean]:
     """The mean of each name's checks. What is common to all checks of a lot counts as doubt in each mean; the
-    spread of single checks is the pooled one, with its degrees of freedom. Names in the order of the alphabet."""
+    spread of single checks is the pooled one, with its degrees of freedom. Names in the order of the alphabet.
+
+    Whether one is surely off target: Bonferroni's inequality, 5 % for all names together.
+    """
     sd, df = spread_within_lots(points), ASSUMED_DF + max(0, len(points) - len(_by_lot(points)))
     found: dict[str, list[float]] = {}
     for name, point in zip(names, points, strict=True):
         found.setdefault(name, []).append(point.off_share)
-    return {name: _mean(values, sd, df) for name, values in sorted(found.items())}
+    return {name: _mean(values, sd, df, len(found)) for name, values in sorted(found.items())}
 
 
-def _mean(values: Sequence[float], sd: float, df: float) -> Mean:
-    mean, half = mean_of(values), two_sided_t(0.95, df) * math.hypot(sd / math.sqrt(len(values)), COMMON_SD_SHARE)
-    return Mean(mean, mean - half, mean + half, len(values))
+def _mean(values: Sequence[float], sd: float, df: float, names: int) -> Mean:
+    mean, u = mean_of(values), math.hypot(sd / math.sqrt(len(values)), COMMON_SD_SHARE)
+    half = two_sided_t(0.95, df) * u
+    return Mean(mean, mean - half, mean + half, len(values), abs(mean) > two_sided_t(1 - 0.05 / names, df) * u)
 
 
 def watch(points: Sequence[Point]) -> tuple[Watched, ...]:

@@ -105,3 +105,13 @@ def test_means_by_feeder_hold_what_they_promise() -> None:
         assert found["Ana"].half == pytest.approx(found["Ana"].high - found["Ana"].share)
     assert held >= 0.95 * 300
     assert seen >= 0.9 * 300
+
+
+def test_of_many_feeders_without_a_lean_hardly_one_is_called_off() -> None:
+    """Five names at 95 % each would have one called off in every fourth farm; together it stays within 5 %."""
+    dice = random.Random(6)
+    names = [*"ABCDE"] * 8
+    farms = [means_by(names, [Point("lot", dice.gauss(0.0, 0.02)) for _ in names]) for _ in range(200)]
+    assert sum(any(mean.sure for mean in farm.values()) for farm in farms) <= 0.05 * 200
+    leaning = means_by(names, [Point("lot", dice.gauss(0.07 if name == "C" else 0.0, 0.02)) for name in names])
+    assert [name for name, mean in leaning.items() if mean.sure] == ["C"]

@@ -120,7 +120,7 @@ def feeders_words(apart: dict[str, Mean]) -> str:
     """Who mixes how far off on average; blank where there are not two to compare."""
     if not apart:
         return ""
-    one = translate("History", "{feeder} {share} (within {half}, {checks})")
+    one = translate("History", "{feeder} {share} (give or take {half}, {checks})")
     pieces = [
         one.format(
             feeder=name,
@@ -130,7 +130,14 @@ def feeders_words(apart: dict[str, Mean]) -> str:
         )
         for name, mean in apart.items()
     ]
-    return translate("History", "On average off target: {feeders}.").format(feeders="; ".join(pieces))
+    told = [translate("History", "On average off target: {feeders}.").format(feeders="; ".join(pieces))]
+    strong = ", ".join(name for name, mean in apart.items() if mean.sure and mean.share > 0)
+    thin = ", ".join(name for name, mean in apart.items() if mean.sure and mean.share < 0)
+    if strong:
+        told.append(translate("History", "Mixed too strong by {who}: mix a batch together.").format(who=strong))
+    if thin:
+        told.append(translate("History", "Mixed too thin by {who}: mix a batch together.").format(who=thin))
+    return " ".join(told)
 
 
 def signed(share: float) -> str:
