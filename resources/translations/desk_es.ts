@@ -2277,8 +2277,16 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>{since} a {day}, lote {lot}, {batch}: {powder} cada una, se deseaba {wanted}. {verdict}.</translation>
     </message>
     <message>
-        <source>{feeder} {share} (within {half}, {checks})</source>
-        <translation>{feeder} {share} (dentro de {half}, {checks})</translation>
+        <source>{feeder} {share} (give or take {half}, {checks})</source>
+        <translation>{feeder} {share} (más o menos {half}, {checks})</translation>
+    </message>
+    <message>
+        <source>Mixed too strong by {who}: mix a batch together.</source>
+        <translation>Quien mezcla demasiado fuerte: {who}. Preparen juntos una mezcla.</translation>
+    </message>
+    <message>
+        <source>Mixed too thin by {who}: mix a batch together.</source>
+        <translation>Quien mezcla demasiado aguado: {who}. Preparen juntos una mezcla.</translation>
     </message>
     <message>
         <source>On average off target: {feeders}.</source>
