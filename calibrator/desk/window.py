@@ -86,6 +86,19 @@ def _named(key: str) -> tuple[str, str]:
     return module, name
 
 
+class _Whole(QWidget):
+    """The pages, never smaller than they are laid out for; how high one would like to be is no matter of the window."""
+
+    def __init__(self, pages: QWidget) -> None:
+        super().__init__()
+        self._pages = pages
+        pages.setParent(self)
+        self.setMinimumSize(LEAST - QSize(RAIL_PX, 0))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        self._pages.resize(event.size())
+
+
 class Window(QMainWindow):
     """Shows one page at a time and looks after what other computers have kept meanwhile."""
 
@@ -104,7 +117,6 @@ class Window(QMainWindow):
         self._loader.done.connect(self._loaded)
         self._loader.failed.connect(self._not_loaded)
         self._stack = QStackedWidget()
-        self._stack.setMinimumSize(LEAST - QSize(RAIL_PX, 0))
         self._rail, self._buttons = self._make_rail()
         middle = QWidget()
         layout = QHBoxLayout(middle)
@@ -113,7 +125,7 @@ class Window(QMainWindow):
         layout.addWidget(self._rail)
         self._away = label("", "caution")
         self._away.hide()
-        whole = scrolled(self._stack)
+        whole = scrolled(_Whole(self._stack))
         whole.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
         right = column(self._away, whole, spacing=0)
         right.setStretchFactor(whole, 1)
