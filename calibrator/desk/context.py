@@ -16,10 +16,11 @@ from calibrator.desk.busy import Busy
 from calibrator.desk.refusals import in_words
 from calibrator.desk.saving import file_name, folder_of
 from calibrator.desk.settings import Settings
+from calibrator.desk.trust_words import entry_kind, moment
 from calibrator.desk.wire import ScaleWire
 from calibrator.model import Farm, UnitSystem
 from calibrator.model.underway import Ended, Underway
-from calibrator.records import EditedMeanwhile, Outbox, Records, RecordsError, RecordsUnreachable
+from calibrator.records import EditedMeanwhile, Outbox, Records, RecordsError, RecordsUnreachable, Refused
 
 T = TypeVar("T")
 
@@ -100,12 +101,13 @@ class Desk(QObject):
         if self.outbox.waiting < before:
             self.changed.emit()
 
-    def tell_refused(self, refused: Sequence[RecordsError]) -> None:
+    def tell_refused(self, refused: Sequence[Refused]) -> None:
         """Say what the records' rules refused of that which waited."""
-        for error in refused:
-            told = self.tr("A weighing that was kept on this computer could not be sent. It stays in {file}.")
+        for one in refused:
+            told = self.tr("Kept on this computer, but it could not be sent: {what}, {when}. It stays in {file}.")
+            what, when = entry_kind(one.entry), moment(one.entry.at)
             file = self.outbox.file if self.outbox else ""
-            self.ask.tell(f"{told.format(file=file)}\n\n{in_words(error)}")
+            self.ask.tell(f"{told.format(what=what, when=when, file=file)}\n\n{in_words(one.error)}")
 
     @property
     def initials(self) -> str:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import QCoreApplication
+
 from calibrator.desk.mix_batch import batch_of, farm_now
 from calibrator.desk.mix_checks import Aim, work_out
 from calibrator.desk.mix_tools import Tools
@@ -11,6 +13,8 @@ from calibrator.model import Farm, MixCheck
 from calibrator.records import Records
 from calibrator.science.check import Verdict
 from calibrator.science.errors import CannotCompute
+
+translate = QCoreApplication.translate
 
 
 def put_right_words(records: Records, farm: Farm, now: Standing, tools: Tools, check: MixCheck) -> str:
@@ -29,4 +33,7 @@ def put_right_words(records: Records, farm: Farm, now: Standing, tools: Tools, c
     if found.correction is None:
         return ""
     lines = correction_words(found.correction, found.correction_scoops, farm.units, then.powder.resolution_g)
-    return " ".join(lines)
+    text = translate("MixWords", "To put it right: {fix}")
+    if found.at_odds:
+        text = translate("MixWords", "To put it right, but only once both ways agree: {fix}")
+    return text.format(fix=" ".join(lines))

@@ -11,6 +11,8 @@ from calibrator.desk.counted import counted
 from calibrator.desk.record_sentences import kind_words
 from calibrator.desk.speech import day_text
 from calibrator.records import Fault, Finding, Loss, Outbox, Salvaged
+from calibrator.records.entries import Added, Entry, Signed, Struck, Told
+from calibrator.records.plain import to_plain
 
 translate = QCoreApplication.translate
 MOST_TOLD = 12
@@ -20,6 +22,16 @@ def moment(at: datetime) -> str:
     """A day and time of day where the reader is."""
     here = at.astimezone()
     return f"{day_text(here.date())}, {here:%H:%M}"
+
+
+def entry_kind(entry: Entry) -> str:
+    """What a change is of, such as a fill or a check of the mix."""
+    match entry:
+        case Told(noun=thing) | Added(fact=thing) | Signed(sign_off=thing):
+            return kind_words(to_plain(thing)["type"])
+        case Struck():
+            struck, again = translate("Trust", "fill struck out"), translate("Trust", "fill that counts again")
+            return struck if entry.reason else again
 
 
 def waiting_words(outbox: Outbox | None) -> str:

@@ -12,7 +12,7 @@ from PySide6.QtCore import QObject, QTimer, Signal
 from calibrator.desk.background import Background
 from calibrator.desk.context import Desk
 from calibrator.model.underway import Ended, Underway
-from calibrator.records import ELSEWHERE, RecordsError, RecordsUnreachable
+from calibrator.records import ELSEWHERE, RecordsError, RecordsUnreachable, Refused
 
 PATIENCE_S = 0.02
 LOOK_AGAIN_MS = 5000
@@ -24,7 +24,7 @@ class Seen:
     """What a look found: the records' version, and what their rules refused of that which waited."""
 
     version: int
-    refused: tuple[RecordsError, ...] = ()
+    refused: tuple[Refused, ...] = ()
 
 
 class Watch(QObject):

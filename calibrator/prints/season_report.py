@@ -145,17 +145,19 @@ def _spread(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
 
 def _lots(flow: Flow, facts: SeasonReport, tongue: Tongue, rows: int) -> None:
     flow.heading(tongue(words.ALL_LOTS))
-    columns = (
+    columns: tuple[TableColumn, ...] = (
         TableColumn(tongue(words.THE_LOT), 3),
         TableColumn(tongue(words.COLUMN_WEIGHED), 2),
         TableColumn(tongue(words.SCOOP), 2.2),
         TableColumn(density_unit(facts.units)[0], 1.2, _END),
         TableColumn(tongue(words.INTERVAL_95), 2.2, _END),
         TableColumn(tongue(words.COLUMN_OFF), 1.6, _END),
-        TableColumn(tongue(words.COLUMN_RULES), 3.4),
     )
     pairs = list(zip(facts.season.lots, facts.season.chart.lots, strict=True))[::-1]
-    flow.table(columns, [_row(lot, one, facts.units, tongue) for lot, one in pairs[:rows]])
+    if marked := any(one.rules for _, one in pairs[:rows]):
+        columns += (TableColumn(tongue(words.COLUMN_RULES), 3.4),)
+    made = [_row(lot, one, facts.units, tongue) for lot, one in pairs[:rows]]
+    flow.table(columns, made if marked else [TableRow(row.cells[:-1], row.weight) for row in made])
     if len(pairs) > rows:
         flow.paragraph(tongue(words.OLDER_LOTS).format(count=len(pairs) - rows))
 

@@ -23,7 +23,7 @@ from calibrator.records.exporting import export_file, export_text
 from calibrator.records.importing import Imported, demo_records, import_season
 from calibrator.records.integrity import Fault, Finding
 from calibrator.records.nouns import Change
-from calibrator.records.outbox import Outbox
+from calibrator.records.outbox import Outbox, Refused
 from calibrator.records.paths import default_url, sample_lots_folder
 from calibrator.records.place import is_file, name_of
 from calibrator.records.repository import ELSEWHERE, Records
@@ -59,6 +59,7 @@ __all__ = [
     "RecordsReadOnly",
     "RecordsTooNew",
     "RecordsUnreachable",
+    "Refused",
     "Salvaged",
     "backups_of",
     "bag_sums",

@@ -11,6 +11,7 @@ import json
 import sqlite3
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
+from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 from threading import Lock
@@ -26,6 +27,14 @@ _TABLES = (
     "CREATE TABLE IF NOT EXISTS waiting (number INTEGER PRIMARY KEY AUTOINCREMENT, told TEXT NOT NULL)",
     "CREATE TABLE IF NOT EXISTS refused (number INTEGER PRIMARY KEY, told TEXT NOT NULL, why TEXT NOT NULL)",
 )
+
+
+@dataclass(frozen=True)
+class Refused:
+    """A change that the server did not take, and why."""
+
+    entry: Entry
+    error: RecordsError
 
 
 class Outbox:
@@ -87,19 +96,20 @@ class Outbox:
         if self.mirror is not None:
             self.mirror.take(entry)
 
-    def deliver(self, records: Records) -> list[RecordsError]:
-        """Send all that waits, oldest first; gives what the records' rules refused.
+    def deliver(self, records: Records) -> list[Refused]:
+        """Send all that waits, oldest first; gives what the records' rules refused, and why.
 
         What is refused is kept in this file for good, apart. Raises `RecordsUnreachable` when the server is away;
         what was not sent then still waits.
         """
-        refused: list[RecordsError] = []
+        refused: list[Refused] = []
         with self._sending:  # a look beside the window may be at it already
             for number, told in self._lines():
+                entry = _entry(told)
                 try:
-                    bring(records, _entry(told))
+                    bring(records, entry)
                 except (NotAllowed, EditedMeanwhile) as error:
-                    refused.append(error)
+                    refused.append(Refused(entry, error))
                     self._done(number, told, str(error))
                 else:
                     self._done(number, told, "")

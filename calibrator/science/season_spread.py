@@ -94,7 +94,7 @@ def season_spread(
     """Variance between lots, bags and fills, and what follows for a farm with this tolerance and scale.
 
     The best plan is Cochran's (`components.best_split`), for a mean known to half the tolerance at 95 %; as few bags
-    as make no history yet (`spread.LEAST_HISTORY_DF`) give none.
+    as make no history yet (`spread.LEAST_HISTORY_DF`) give none, nor do lots too few to tell how lots differ.
     Raises CannotCompute for no fills, a tolerance or a step that is not above zero.
     """
     positive(tolerance_share, "The tolerance")
@@ -106,7 +106,7 @@ def season_spread(
     best, each = _plan(found, tolerance_share)
     usual = _usual(lots, bags_of)
     reading = step / math.sqrt(6) / mean_of([lot.level_mean_g for lot in lots])  # tare and gross, d/√12 each
-    do = (_work(found, usual), *_practice(found, apart, reading))
+    do = (_work(found, usual, best), *_practice(found, apart, reading))
     told = tuple(d for d in do if d is not None)
     wanted = WANTED_SHARE_OF_TOLERANCE * tolerance_share
     return SpreadFindings(found, people, scoops, apart, best, each, usual, _reach(found, *usual), wanted, told)
@@ -174,7 +174,8 @@ def _apart(people: Sequence[Own]) -> str:
 
 
 def _plan(found: Components, tolerance_share: float) -> tuple[Split | None, float | None]:
-    if found.bag_sd is None or found.fill_sd is None or found.bags.df < LEAST_HISTORY_DF:
+    few = found.bags.df < LEAST_HISTORY_DF or found.lots.df < FEWEST_LOTS - 1
+    if few or found.bag_sd is None or found.fill_sd is None:
         return None, None
     wanted = WANTED_SHARE_OF_TOLERANCE * tolerance_share / NORMAL_95
     try:
@@ -196,14 +197,18 @@ def _reach(found: Components, bags: float, each: float) -> float | None:
     return NORMAL_95 * math.sqrt((found.bag_sd**2 + found.fill_sd**2 / each) / bags)
 
 
-def _work(found: Components, usual: tuple[float, float]) -> Do | None:
-    """More bags, or more fills of each: what Cochran's optimum says of the fills of a bag so far."""
+def _work(found: Components, usual: tuple[float, float], plan: Split | None) -> Do | None:
+    """More bags, or more fills of each: what Cochran's optimum says of the fills of a bag so far. Nobody is told to
+    go on as now where another plan is the least work."""
     if found.bag_sd is None or found.fill_sd is None or found.bags.df < LEAST_HISTORY_DF:
         return None
     best = best_fills_each(found.bag_sd, found.fill_sd)
     if best < usual[1] - 0.5:
         return Do.MORE_BAGS
-    return Do.MORE_FILLS if best > usual[1] + 1.0 else Do.AS_NOW
+    if best > usual[1] + 1.0:
+        return Do.MORE_FILLS
+    other = plan is not None and (plan.bags, plan.fills_each) != (round(usual[0]), round(usual[1]))
+    return None if other else Do.AS_NOW
 
 
 def _practice(found: Components, apart: str, reading_share: float) -> list[Do]:

@@ -952,8 +952,8 @@
             <translation>Fuera de su tipo</translation>
         </message>
         <message>
-            <source>Marked for</source>
-            <translation>Señalado por</translation>
+            <source>What stands out</source>
+            <translation>Qué llama la atención</translation>
         </message>
         <message>
             <source>Lots, newest first</source>

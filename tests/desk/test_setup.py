@@ -298,3 +298,29 @@ def test_a_currency_is_kept_and_an_emptied_one_comes_back(qtbot: QtBot, page: Se
         qtbot.keyClick(line, Qt.Key.Key_Return)
         assert desk.farm is not None
         assert desk.farm.currency == line.text() == "MXN"
+
+
+def test_another_thing_opens_at_its_top_with_the_cursor_in_its_first_field(
+    qtbot: QtBot, page: SetupPage, desk: Desk
+) -> None:
+    page.show_tab(Scoop)
+    tab = page.scoops
+    bar = tab._area.verticalScrollBar()
+    qtbot.waitUntil(lambda: bar.maximum() > 0)
+    first, *_ = desk.records.every(Scoop)
+
+    def left_at_its_end() -> None:
+        bar.setValue(bar.maximum())
+        assert bar.value() > 0
+
+    for opened in (lambda: page.open("scoop"), lambda: page.open(first.id)):
+        left_at_its_end()
+        opened()
+        assert bar.value() == 0
+        qtbot.waitUntil(tab.form.name.line.hasFocus)
+    left_at_its_end()
+    qtbot.mouseClick(tab.add_button, Qt.MouseButton.LeftButton)
+    assert bar.value() == 0
+    left_at_its_end()
+    tab.put_back()
+    assert bar.value() == 0

@@ -6,6 +6,7 @@ from dataclasses import replace
 from threading import Event, current_thread, main_thread
 
 import pytest
+from answers import Answers
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
@@ -13,7 +14,10 @@ from calibrator.desk import watch as watch_module
 from calibrator.desk.context import Desk
 from calibrator.desk.watch import LOOK_AGAIN_MS, LOOK_AT_LEAST_MS
 from calibrator.desk.window import Window
-from calibrator.records import Records, RecordsUnreachable
+from calibrator.model import Lot
+from calibrator.records import NotAllowed, Records, RecordsUnreachable, Refused
+from calibrator.records.entries import Added, Struck, Told
+from tests.records import invented
 
 
 class Silent:
@@ -94,3 +98,19 @@ def test_a_mistake_of_our_own_in_a_look_is_not_swallowed(
         window.watch.look()
     monkeypatch.undo()
     assert [kind for kind, *_ in raised] == [ZeroDivisionError]
+
+
+def test_what_was_refused_is_called_what_it_is(desk: Desk, answers: Answers) -> None:
+    lot = desk.records.every(Lot)[0]
+    begun = replace(invented.weigh_in(lot), id="w")
+    fill, check = invented.fill(begun), invented.mix_check(lot)
+    entries = (
+        Told(invented.NOON, "AB", check),
+        Added(invented.NOON, fill),
+        Struck(invented.NOON, "AB", fill.id, "spilt"),
+        Told(invented.NOON, "AB", begun),
+    )
+    desk.tell_refused([Refused(entry, NotAllowed("refers", kind="fill")) for entry in entries])
+    kinds = ("check of the mix", "fill", "fill struck out", "weigh-in")
+    for told, kind in zip(answers.told, kinds, strict=True):
+        assert f"could not be sent: {kind}, " in told

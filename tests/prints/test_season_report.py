@@ -116,6 +116,12 @@ def test_a_lot_out_of_line_is_ringed_named_and_told() -> None:
     assert "outside its limits" in " ".join(t.text for t in texts(second))
 
 
+def test_the_column_of_what_stands_out_is_there_only_where_something_does() -> None:
+    said = [[item.text for page in season_report(report(of)).pages for item in texts(page)]
+            for of in (STEADY[:4], [*STEADY, 0.60])]  # fmt: skip
+    assert ["What stands out" in one for one in said] == [False, True]
+
+
 def test_lots_without_room_in_the_table_are_counted() -> None:
     second = season_report(report([STEADY[n % 8] for n in range(200)])).pages[1]
     lines = [t.text for t in texts(second)]

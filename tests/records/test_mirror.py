@@ -150,7 +150,8 @@ def test_what_the_server_refuses_is_in_the_copy_no_longer(records: Records, outb
     assert records.find(Lot, world.lot.id).note == "late"
     theirs = records.keep(replace(world.lot, note="theirs"))  # by another desk, in between
     refused = outbox.deliver(records)
-    assert [type(error) for error in refused] == [NotAllowed, NotAllowed]
+    assert [type(one.error) for one in refused] == [NotAllowed, NotAllowed]
+    assert [one.entry.noun.note for one in refused if isinstance(one.entry, Told)] == ["ours", "late"]
     assert not outbox.ready
     records.follow()
     assert text_alone(records) == export_text(records)

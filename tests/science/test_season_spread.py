@@ -87,8 +87,20 @@ def test_bags_that_differ_ask_for_more_bags_and_bags_alike_for_more_fills() -> N
     alike = found(*made(chance, 20, 0.01, 0.0, 0.012))
     assert Do.MORE_FILLS in alike.do
     balanced = found(*made(chance, 40, 0.01, 0.010, 0.014))
-    assert Do.AS_NOW in balanced.do
+    assert balanced.best is not None
+    assert (balanced.best.bags, balanced.best.fills_each) != (4, 2)
+    assert not {Do.AS_NOW, Do.MORE_BAGS, Do.MORE_FILLS} & set(balanced.do)
     assert balanced.usual_reach == pytest.approx(1.96 * math.sqrt((0.010**2 + 0.014**2 / 2) / 4), rel=0.15)
+
+
+def test_few_lots_name_no_least_work_and_who_weighs_it_already_goes_on() -> None:
+    few = found(*made(random.Random(3), 4, 0.01, 0.010, 0.014))
+    assert (few.lots_tell, few.best, few.best_fills_each) == (False, None, None)
+    assert Do.AS_NOW in few.do
+    seasons = [found(*made(random.Random(seed), 12, 0.01, 0.007, 0.0105)) for seed in range(30)]
+    plans = {(one.best.bags, one.best.fills_each): one for one in seasons if one.best}
+    assert Do.AS_NOW in plans[4, 2].do
+    assert all(Do.AS_NOW not in one.do for plan, one in plans.items() if plan != (4, 2))
 
 
 def test_wild_scooping_asks_for_practice_and_a_coarse_scale_for_a_look_at_it() -> None:

@@ -82,13 +82,14 @@ class ThingsTab(QWidget, Generic[T]):
         thing = self._found(thing_id)
         if thing and not self.form.typed:
             self._show(thing)
+            self._begin()
         return thing is not None
 
     def start_new(self) -> None:
         """An empty form for a new thing."""
         self._mark_in_list("")
         self._show(None)
-        self.form.start()
+        self._begin()
 
     def put_back(self) -> None:
         """Let what is typed go."""
@@ -116,7 +117,8 @@ class ThingsTab(QWidget, Generic[T]):
         inside = column(card(self._heading, self.form), self.history, None, spacing=2 * SPACE)
         inside.setContentsMargins(0, 0, 0, 0)
         inner.setLayout(inside)
-        right = column(scrolled(inner), row(self.keep_button, self.put_back_button, None, self.retire_button))
+        self._area = scrolled(inner)
+        right = column(self._area, row(self.keep_button, self.put_back_button, None, self.retire_button))
         layout = QHBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
         layout.setSpacing(2 * SPACE)
@@ -151,7 +153,10 @@ class ThingsTab(QWidget, Generic[T]):
         return str(self.list.item(place).data(Qt.ItemDataRole.UserRole))
 
     def _show(self, thing: T | None) -> None:
+        other = thing is None or self.form.thing is None or thing.id != self.form.thing.id
         self.form.load(thing)
+        if other:
+            self._to_top()
         self._heading.setText(thing.name if thing else self._wording.new)
         self.retire_button.setVisible(thing is not None)
         retired = thing is not None and thing.retired_on is not None
@@ -159,6 +164,14 @@ class ThingsTab(QWidget, Generic[T]):
         self.history.show_of(self.kind, thing.id if thing else "")
         if thing:
             self._mark_in_list(thing.id)
+
+    def _begin(self) -> None:
+        self.form.start()
+        self._to_top()
+
+    def _to_top(self) -> None:
+        """It would stay where the thing before was left, its first field out of view."""
+        self._area.verticalScrollBar().setValue(0)
 
     def _allow(self) -> None:
         typed = self.form.typed

@@ -189,7 +189,7 @@ class HistoryPanel(QWidget):
         if one.check.note:
             told.append(self.tr("Note: {note}.").format(note=one.check.note))
         if fix := self._put_right.get(key, ""):
-            told.append(self.tr("To put it right: {fix}").format(fix=fix))
+            told.append(fix)
         return " ".join(told)
 
     def _point_out(self, key: str) -> None:

@@ -195,7 +195,11 @@ def test_a_check_in_plain_water_that_was_made_that_day_is_ordered_no_more(
     assert not panel.verdict.to_water.isVisibleTo(sure)
     panel.keep()
     assert "Add nothing before both agree" in panel.verdict.kept.text()
-    assert panel.verdict.correction.text().startswith("Only once both agree: ")
+    fix = panel.verdict.correction.text().splitlines()[0]
+    assert fix.startswith("Only once both agree: ")
+    sure.bring_up("history")
+    only = fix.replace("Only once both agree: ", "To put it right, but only once both ways agree: ")
+    assert only in sure.history.pointed.text()
 
 
 def test_what_was_kept_stays_under_the_lot_that_it_was_kept_for(
