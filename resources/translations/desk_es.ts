@@ -982,8 +982,8 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
 <context>
     <name>Desk</name>
     <message>
-        <source>A weighing that was kept on this computer could not be sent. It stays in {file}.</source>
-        <translation>Una pesada guardada en esta computadora no se pudo enviar. Se queda en {file}.</translation>
+        <source>Kept on this computer, but it could not be sent: {what}, {when}. It stays in {file}.</source>
+        <translation>Guardado en esta computadora, pero no se pudo enviar: {what}, {when}. Se queda en {file}.</translation>
     </message>
     <message>
         <source>Choose another place</source>
@@ -2384,10 +2384,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Note: {note}.</source>
         <translation>Nota: {note}.</translation>
-    </message>
-    <message>
-        <source>To put it right: {fix}</source>
-        <translation>Para corregirla: {fix}</translation>
     </message>
     <message>
         <source>mix checks</source>
@@ -5165,6 +5161,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>So far off it is not to be trusted: adjust or replace it.</source>
         <translation>Tan desviado no es de fiar: ajústelo o cámbielo.</translation>
+    </message>
+    <message>
+        <source>To put it right: {fix}</source>
+        <translation>Para corregirlo: {fix}</translation>
+    </message>
+    <message>
+        <source>To put it right, but only once both ways agree: {fix}</source>
+        <translation>Para corregirlo, pero solo cuando las dos lecturas concuerden: {fix}</translation>
     </message>
 </context>
 <context>
@@ -10923,6 +10927,14 @@ Sign off all the same? The record will say so.</source>
 </context>
 <context>
     <name>Trust</name>
+    <message>
+        <source>fill struck out</source>
+        <translation>llenada anulada</translation>
+    </message>
+    <message>
+        <source>fill that counts again</source>
+        <translation>llenada que vuelve a contar</translation>
+    </message>
     <message>
         <source>Each signed-off weigh-in has a fingerprint that rests on the one before. An edit by another program is noticed by it.</source>
         <translation>Cada pesada firmada tiene una huella que se apoya en la anterior. Con ella se nota si otro programa la modificó.</translation>
