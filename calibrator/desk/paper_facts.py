@@ -204,6 +204,7 @@ def _label(lot: Lot, wanted: LabelWanted, copies: int) -> ScoopLabel:
         replaces=wanted.printed.replaces,
         made_on=lot.made_on,
         arrived_on=lot.arrived_on,
+        medicated=lot.medicated,
         wall_thickness_mm=wanted.wall_mm,
         copies=copies,
     )

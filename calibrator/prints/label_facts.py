@@ -56,6 +56,7 @@ class ScoopLabel:
     replaces: int | None = None
     made_on: date | None = None
     arrived_on: date | None = None
+    medicated: bool = False
     wall_thickness_mm: float = 0.0  # a wrap on the outside goes around more than the inside
     copies: int = 1
 

@@ -27,7 +27,7 @@ _TWO_COLUMNS = ((34.0, 30.0), (40.0, 34.0), (50.0, 38.0), (62.0, 42.0))
 _NO_BREAK = "\N{NO-BREAK SPACE}"
 _SCALES = (1.5, 1.25, 1.0, 0.9, 0.8, 0.7)
 _AMPLE = 0.5  # share of the room that words larger than needed may take
-_MOST_PARTS = 8
+_MOST_PARTS = 9
 _FEWEST_PARTS = 2  # the warning and the number stay, whatever else has to go
 
 
@@ -117,7 +117,7 @@ def lay_info(
     fit.
     """
     for lot, whole in ((_USUAL, True), (_SMALLER, True), (_USUAL, False), (replace(_USUAL, lines=1), False)):
-        for kept in range(_MOST_PARTS, _FEWEST_PARTS - 1, -1):
+        for kept in range(_MOST_PARTS, _FEWEST_PARTS + label.medicated - 1, -1):
             for scale in _SCALES:
                 for widths in _arrangements(width_mm, scale):
                     info = _arranged(label, facts, said, widths, scale, kept, lot, piece)
@@ -183,6 +183,8 @@ def _others(
 ) -> Iterator[_Part]:
     """In the order of their use; the last ones go first where room is short."""
     small = _SMALL * scale
+    if label.medicated:
+        yield _part(said.each(words.MEDICATED_POWDER), width_mm, small, Weight.BOLD, 0.8)
     yield _part(_number(label, said, piece), width_mm, small, Weight.SEMIBOLD, 0.8)
     yield _part(_dated(said, words.WEIGHED_IN, label.weighed_in_on), width_mm, small, Weight.SEMIBOLD, 0.3)
     yield _part(_below_rim(label, facts, said), width_mm, small, Weight.SEMIBOLD, 0.3, 9)

@@ -668,6 +668,10 @@
             <translation>el recipiente</translation>
         </message>
         <message>
+            <source>MEDICATED powder: see the bag's label</source>
+            <translation>Polvo MEDICADO: vea la etiqueta del costal</translation>
+        </message>
+        <message>
             <source>feed each {volume} of mix</source>
             <translation>dé a cada una {volume} de mezcla</translation>
         </message>

@@ -272,6 +272,18 @@ def test_scoopfuls_before_the_line_stand_on_the_label() -> None:
     assert "+ 1 level" in told(scoop_labels(sheet(label(lines=(line,)), form=LabelForm.WRAP)))
 
 
+@pytest.mark.parametrize("form", list(LabelForm))
+@pytest.mark.parametrize("languages", [("en",), ("en", "es")])
+def test_a_scoop_of_medicated_powder_says_so(form: LabelForm, languages: tuple[str, ...]) -> None:
+    """Whoever holds the scoop has not always the bag or the chart in view."""
+    small = Cylinder(diameter_mm=55, height_mm=40)
+    for one in (label(medicated=True), label(small, medicated=True)):
+        shown = told(scoop_labels(sheet(one, form=form, languages=languages)))
+        assert "MEDICATED" in shown
+        assert ("MEDICADO" in shown) is ("es" in languages)
+    assert "MEDICATED" not in told(scoop_labels(sheet(label(), form=form)))
+
+
 def test_a_poured_scoop_gets_a_strip() -> None:
     shape = Poured(heights_mm=(20.0, 50.0, 90.0), volumes_ml=(90.0, 260.0, 540.0))
     line = LabelLine(target_mass_g=283, down_wall_mm=30, use=LineUse.MAIN)
