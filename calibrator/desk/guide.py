@@ -295,9 +295,11 @@ class Guide:
         if self._outbox is not None and self._outbox.waiting:
             self._outbox.deliver(self.records)
             self.refresh()
-        self.records.keep(before_sign_off(self.standing, self.lot), by=by)
-        self.refresh()
-        made, mark = finding.sign_off(self.known, self.findings, by, self.clock(), __version__)
+        lot = self.lot
+        if self._sign_off() is None:  # else the records say who signed it
+            lot = self.records.keep(before_sign_off(self.standing, lot), by=by)
+        # Nothing else is read anew: what somebody else changed meanwhile was not seen by who signs, and is refused.
+        made, mark = finding.sign_off(replace(self.known, lot=lot), self.findings, by, self.clock(), __version__)
         self.records.sign_off(made, [mark], seen_fills=seen)
         known = self.standing.lot(made.lot_id)
         if fed_from is not None and known is not None:
