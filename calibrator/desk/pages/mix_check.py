@@ -36,12 +36,14 @@ class MixCheckPage(Page):
         super().__init__(desk, self.tr("Mix check"))
         self._tools: Tools | None = None
         self._now: FarmNow | None = None
+        self.trouble = label("", "caution")
+        self.tabs = QTabWidget()
+        self.body.addWidget(self.trouble)
+        self.body.addWidget(self.tabs, 1)
         self.check = CheckPanel(desk)
         self.check.instruments_wanted.connect(self._enter_instruments)
         self.check.water_check_wanted.connect(self._check_in_water)
         self.check.line_wanted.connect(partial(self.bring_up, "line"))
-        self.trouble = label("", "caution")
-        self.tabs = QTabWidget()
         self.tabs.setAccessibleName(self.tr("Parts of the mix check"))
         self.tabs.tabBar().setAccessibleName(self.tabs.accessibleName())
         self.tabs.addTab(self.check, self.tr("This &mix"))
@@ -57,8 +59,6 @@ class MixCheckPage(Page):
         }
         self._made: dict[str, QWidget] = {}
         self.tabs.currentChanged.connect(self._look_at)
-        self.body.addWidget(self.trouble)
-        self.body.addWidget(self.tabs, 1)
 
     @property
     def bags(self) -> BagPanel:

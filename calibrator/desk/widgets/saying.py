@@ -23,6 +23,7 @@ BUBBLE_AIR_PX = 11  # its border and padding in the style sheet, and a pixel to 
 ENDLESS_PX = 10_000
 STEP_PX = 8  # in which a free place for a bubble is looked for
 MOST_HELD = 4
+WRAPPED = int(Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignTop)
 
 
 class Saying(QLabel):
@@ -160,9 +161,10 @@ class Bubble(QLabel):
 
 def _text_height(words: QWidget, text: str, width: int) -> int:
     """In pixels, of a text that wraps at this width; nothing takes none."""
+    if not text:
+        return 0
     room = QRect(0, 0, max(width, 1), ENDLESS_PX)
-    flags = int(Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignTop)
-    return words.fontMetrics().boundingRect(room, flags, text).height() if text else 0
+    return words.fontMetrics().boundingRect(room, WRAPPED, text).height()
 
 
 def _fields_on(page: QWidget) -> list[QRect]:
