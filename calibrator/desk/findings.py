@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from functools import cached_property, reduce
 from itertools import accumulate
@@ -22,9 +22,11 @@ from calibrator.science.mark import (
     Line,
     LineCheck,
     OldLine,
+    OldLineVerdict,
     check_line,
     fill_line,
     fraction_at,
+    full_scoops_before,
     old_line,
     reach_95,
     reach_untried_95,
@@ -224,7 +226,7 @@ def _work_out(known: Known, scale: ScaleCheck | None) -> Findings:
         settling=settling,
         line=line,
         line_reach=reach,
-        old=_delivers(known, level, settling, line, known.weigh_in.old_line_mm),
+        old=_old(known, level, settling, line),
         check=check,
         scale=scale,
         scoopfuls_together=_together(known, level),
@@ -364,6 +366,19 @@ def line_delivers(known: Known, findings: Findings, line_mm: float) -> OldLine |
     if findings.level is None or findings.settling is None:
         return None
     return _delivers(known, findings.level, findings.settling, findings.line, line_mm)
+
+
+def _old(known: Known, level: LevelResult, settling: Settling, line: Line | None) -> OldLine | None:
+    """What the line found on the scoop delivers, by the full scoops that went before it then.
+
+    Where this lot calls for another count of full scoops the line cannot stay: all would be filled another way.
+    """
+    found_mm, scoop = known.weigh_in.old_line_mm, known.scoop
+    if line is None or found_mm is None or scoop is None:
+        return None
+    full = full_scoops_before(scoop.shape, level.mean_g, settling.factor, found_mm, line.target_g, now=line.full_scoops)
+    old = _delivers(known, level, settling, replace(line, full_scoops=full), found_mm)
+    return old if old is None or full == line.full_scoops else replace(old, verdict=OldLineVerdict.MOVE)
 
 
 def _delivers(

@@ -100,6 +100,22 @@ def old_line(
     return OldLine(delivers, feeding.u_g, low, high, share, verdict, more, other, reach, by_level)
 
 
+def full_scoops_before(
+    shape: Shape, level_mean_g: float, settling_factor: float, down_wall_mm: float, target_g: float, now: int
+) -> int:
+    """How many full scoops went before an old line, most likely: as many as bring a feeding nearest to the target.
+
+    `now` is how many go before the line that this lot calls for; a looser or denser lot has one more or one less.
+    """
+
+    def off_g(full: int) -> float:
+        settling = settling_factor, 0.0
+        fed = feeding_to_line(shape, level_mean_g, (), settling, down_wall_mm, full_scoops=full)
+        return abs(fed.mean_g - target_g)
+
+    return min((full for full in (now, now - 1, now + 1) if full >= 0), key=off_g)
+
+
 def feeding_to_line(
     shape: Shape,
     level_mean_g: float,

@@ -1,7 +1,15 @@
 """The fill mark, whole: where to draw it (`line`), whether it is right (`verify`), whether an old one still
 does (`keep`)."""
 
-from calibrator.science.keep import OldLine, OldLineVerdict, OneBag, feeding_to_line, old_line, one_bag
+from calibrator.science.keep import (
+    OldLine,
+    OldLineVerdict,
+    OneBag,
+    feeding_to_line,
+    full_scoops_before,
+    old_line,
+    one_bag,
+)
 from calibrator.science.line import (
     Line,
     MarkProblem,
@@ -28,6 +36,7 @@ __all__ = [
     "feeding_to_line",
     "fill_line",
     "fraction_at",
+    "full_scoops_before",
     "old_line",
     "one_bag",
     "reach_95",

@@ -205,3 +205,31 @@ def test_what_the_farm_learned_before_is_used(yard: Yard) -> None:
     assert later.findings.level.rule == IntervalRule.POOLED_HISTORY
     assert later.findings.settling is not None
     assert later.findings.settling.factor > 1.0
+
+
+def test_an_old_line_is_judged_by_the_full_scoops_that_went_before_it(guide: Guide, yard: Yard) -> None:
+    """Agglomerated powder after dense: 253 g a level scoopful, so that 10 oz take one full scoop more than before.
+
+    The line at 20 mm of 92 held the whole feeding; with it the calves would get 253 g · 72/92 = 198 g, not 451 g.
+    """
+    guide.set(old_line_mm=20.0, old_line_typed="20 mm")
+    equip(guide, yard)
+    weigh_level(guide, (252.0, 254.0, 253.0, 253.0, 252.0, 254.0, 253.0, 253.0))
+    found = guide.findings
+    assert found.line is not None
+    assert found.line.full_scoops == 1
+    assert found.old is not None
+    assert found.old.delivers_g == pytest.approx(253 * 72 / 92, rel=0.05)
+    assert found.old.verdict == OldLineVerdict.MOVE
+
+
+def test_a_line_with_full_scoops_before_it_stays_with_them(guide: Guide, yard: Yard) -> None:
+    equip(guide, yard, target_g=500.0)
+    weigh_level(guide)
+    line = guide.findings.line
+    assert line is not None
+    assert line.full_scoops == 1
+    guide.set(old_line_mm=line.down_wall_mm, old_line_typed="as it was")
+    assert guide.findings.old is not None
+    assert guide.findings.old.delivers_g == pytest.approx(500.0, rel=1e-3)
+    assert guide.findings.old.verdict != OldLineVerdict.MOVE
