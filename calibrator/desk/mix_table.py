@@ -10,6 +10,7 @@ from collections.abc import Sequence
 
 from calibrator.desk.mix_history import Counted, Kept, Names
 from calibrator.model import MixCheck, ReadingKind
+from calibrator.model.underway import Underway, one_by_one, unwatched
 from calibrator.records.table_file import Cell, FlatTable, by_columns, rounded
 from calibrator.science.stats import mean_of
 
@@ -34,9 +35,11 @@ COLUMNS = (
 )  # fmt: skip
 
 
-def history_table(kept: Sequence[Kept], counted: Sequence[Counted], known: Names) -> FlatTable:
+def history_table(
+    kept: Sequence[Kept], counted: Sequence[Counted], known: Names, underway: Underway = unwatched
+) -> FlatTable:
     """Checks and counts in the order of time, a row each."""
-    told = [(one.at.timestamp(), _check(one, known)) for one in kept]
+    told = [(one.at.timestamp(), _check(one, known)) for one in one_by_one(kept, underway)]
     told += [(one.at.timestamp(), _count(one)) for one in counted]
     return by_columns(COLUMNS, [row for _, row in sorted(told, key=_moment)])
 

@@ -18,8 +18,8 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.trust_words import moment
 from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.model import Lot, Plan, Scale, Scoop, Vessel
+from calibrator.model.underway import Underway
 from calibrator.records.bringing import BROUGHT_IN
-from calibrator.records.errors import TableNotWritten
 from calibrator.records.lot_history import Topic, lot_history
 from calibrator.records.table_file import CsvStyle, write_csv
 
@@ -47,13 +47,16 @@ class LotHistoryDialog(QDialog):
 
     def save(self, path: Path) -> None:
         """Write what is shown as a table for other programs."""
-        table = history_file(self._wanted())
-        try:
-            write_csv(headings_in_words(table), path, CsvStyle())
-        except TableNotWritten as error:
-            self.desk.tell_not_written(error, self._ask_path)
-            return
-        self.desk.say(counted.checks_saved(len(table.rows)))
+        rows = self._wanted()
+
+        def write(underway: Underway) -> int:
+            write_csv(headings_in_words(history_file(rows, underway)), path, CsvStyle())
+            return len(rows)
+
+        self.desk.work(self.tr("Saving the history as a table"), write, self._saved, self._ask_path)
+
+    def _saved(self, entries: int) -> None:
+        self.desk.say(counted.checks_saved(entries))
 
     def _wanted(self) -> tuple[Row, ...]:
         topic = self.kinds.currentData()

@@ -11,6 +11,7 @@ from calibrator.desk.lot_history.words import Speaker, Told, topic_words
 from calibrator.desk.plain_text import LONGEST_LINE, on_screen
 from calibrator.desk.trust_words import moment
 from calibrator.desk.widgets.headed_model import HeadedModel
+from calibrator.model.underway import Underway, unwatched
 from calibrator.records.lot_history import Happening
 from calibrator.records.table_file import Field, FlatTable, table_of
 
@@ -70,9 +71,9 @@ FIELDS: tuple[Field[Row], ...] = (
 )
 
 
-def history_file(rows: Sequence[Row]) -> FlatTable:
+def history_file(rows: Sequence[Row], underway: Underway = unwatched) -> FlatTable:
     """The entries as a table, oldest first. Headings are put into words by `table_headings`, kinds stay English."""
-    return table_of(FIELDS, sorted(rows, key=_number))
+    return table_of(FIELDS, sorted(rows, key=_number), underway)
 
 
 def rows_of(happened: Sequence[Happening], speaker: Speaker) -> tuple[Row, ...]:

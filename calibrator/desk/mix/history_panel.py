@@ -43,8 +43,8 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.picture_key import Entry, PictureKey, Sign
 from calibrator.model import BagCount, Farm, MixCheck
+from calibrator.model.underway import Underway
 from calibrator.records import RecordsUnreachable
-from calibrator.records.errors import TableNotWritten
 from calibrator.records.table_file import write_csv
 from calibrator.science.check_season import first_found
 
@@ -108,13 +108,17 @@ class HistoryPanel(QWidget):
         farm = self.desk.farm
         if farm is None:
             return
-        table = history_table(self._shown(), self._shown_counts(), names(self.desk.records, farm))
-        try:
+        shown, counts, records = self._shown(), self._shown_counts(), self.desk.records
+
+        def write(underway: Underway) -> int:
+            table = history_table(shown, counts, names(records, farm), underway)
             write_csv(in_words(table), path)
-        except TableNotWritten as error:
-            self.desk.tell_not_written(error, self._ask_path)
-            return
-        self.desk.say(counted.checks_saved(len(table.rows)))
+            return len(table.rows)
+
+        self.desk.work(self.tr("Saving the checks as a table"), write, self._saved, self._ask_path)
+
+    def _saved(self, checks: int) -> None:
+        self.desk.say(counted.checks_saved(checks))
 
     def _shown(self) -> list[Kept]:
         return chosen(self._kept, str(self.lots.currentData() or ""), str(self.feeders.currentData() or ""))
