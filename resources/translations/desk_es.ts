@@ -2398,6 +2398,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Todavía no hay revisiones</translation>
     </message>
     <message>
+        <source>Saving the checks as a table</source>
+        <translation>Guardando las revisiones como tabla</translation>
+    </message>
+    <message>
         <source>No solids were read in these checks</source>
         <translation>En estas revisiones no se leyeron sólidos</translation>
     </message>
@@ -4439,6 +4443,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Close</source>
         <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Saving the history as a table</source>
+        <translation>Guardando el historial como tabla</translation>
     </message>
     <message>
         <source>everything</source>
