@@ -63,7 +63,8 @@ def change_over(now: Standing, known: LotStanding, when: FedFrom) -> tuple[Lot, 
     told = (when.on, feeding)
     others = [other for other in _others(now, known.lot) if (other.fed_from, other.fed_from_feeding) == told]
     taken_back = [replace(other, fed_from=None, fed_from_feeding=0) for other in others]
-    return (*taken_back, replace(known.lot, fed_from=when.on, fed_from_feeding=feeding, waits=waits))
+    begun = replace(known.lot, fed_from=when.on, fed_from_feeding=feeding, waits=waits, finished_on=None)
+    return (*taken_back, begun)
 
 
 def asked_at_sign_off(now: Standing, lot: Lot) -> LotStanding | None:

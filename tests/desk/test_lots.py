@@ -379,3 +379,19 @@ def test_density_is_told_in_the_farms_unit_under_its_heading(page: LotsPage, yar
     yard.records.keep(replace(empty_desk.farm, units=UnitSystem.FARM if metric else UnitSystem.METRIC))
     empty_desk.changed.emit()
     assert page.model.headerData(5, across, head) == ("Density ±, oz/qt" if metric else "Density ±, g/mL")
+
+
+def test_a_finished_lot_taken_back_into_use_is_the_one_that_is_fed(page: LotsPage, yard: Yard) -> None:
+    _first, second = weighed_lot(yard, "A1"), weighed_lot(yard, "B2")
+    page.reload()
+
+    def states() -> list[str]:
+        return [known.state for known in standing(yard.records, yard.farm).lots]
+
+    assert states() == ["left_over", "in_use"]
+    page.open(second.id)
+    page.finished_button.click()
+    assert states() == ["in_use", "finished"]
+    page.open(second.id)
+    page.finished_button.click()
+    assert states() == ["left_over", "in_use"]

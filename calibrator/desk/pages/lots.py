@@ -308,10 +308,10 @@ class LotsPage(Page):
         known = self.chosen
         if known is None or self._now is None:
             return
-        again = replace(known.lot, finished_on=None)
-        others = known.sign_off is not None and self._now.in_use is not None
-        now = FedFrom(self._now.today)
-        self._keep(change_over(self._now, replace(known, lot=again), now) if others else (again,))
+        if known.sign_off is not None and self._now.in_use is not None:
+            self._keep(change_over(self._now, known, FedFrom(self._now.today)))
+        else:
+            self._keep((replace(known.lot, finished_on=None),))
 
     def _keep(self, lots: Sequence[Lot]) -> None:
         self.desk.attempt(partial(keep_lots, self.desk.records, lots, self.desk.initials))

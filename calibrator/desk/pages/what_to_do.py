@@ -14,7 +14,7 @@ from calibrator.desk.at_hand import AtHand
 from calibrator.desk.change_over import FedFrom, change_over, keep_lots
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
-from calibrator.desk.feeding_names import feeding_names
+from calibrator.desk.feeding_names import feeding_name
 from calibrator.desk.marking import mark_scoop, on_the_scoop
 from calibrator.desk.needs import THIN, Need, Waiting, waiting
 from calibrator.desk.sheet_words import chart_words, outdated_words
@@ -129,7 +129,7 @@ class WhatToDo:
             words = text.format(**names)
         else:
             text = translate("TodayPage", "Lot {number} is fed from {day} on, {feeding}; lot {old} until then.")
-            feeding = feeding_names(now.plans, found.lot.fed_from)[found.lot.fed_from_feeding]
+            feeding = feeding_name(now.plans, found.lot.fed_from_feeding)
             words = text.format(**names, day=day_text(found.lot.fed_from), feeding=feeding)
         ask = partial(self._ask_change_over, now, found.lot, found.old_lot)
         return Told(f"{powder} {words}".strip(), (Do(translate("TodayPage", "Change over"), ask),))
