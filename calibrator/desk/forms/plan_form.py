@@ -366,7 +366,7 @@ class PlanForm(QWidget):
     def _lay_out(self) -> None:
         inner = QWidget()
         body = QVBoxLayout(inner)
-        body.setContentsMargins(0, 0, SPACE, 0)
+        body.setContentsMargins(0, 0, 0, 0)
         body.setSpacing(int(1.5 * SPACE))
         self._groups = QVBoxLayout()
         self._groups.setSpacing(int(1.5 * SPACE))

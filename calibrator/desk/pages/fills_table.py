@@ -22,6 +22,8 @@ COLUMNS = 6
 class FillsModel(HeadedModel):
     """One row a weighing."""
 
+    figures = (0, 2)
+
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._fills: list[Fill | SpotFill] = []
@@ -44,6 +46,8 @@ class FillsModel(HeadedModel):
         fill = self._fills[index.row()]
         if role == Qt.ItemDataRole.DisplayRole:
             return self._cells(fill)[index.column()]
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return self.side(index.column())
         if role == Qt.ItemDataRole.FontRole and not fill.counts and index.column() < COLUMNS - 1:
             font = QFont()
             font.setStrikeOut(True)

@@ -15,6 +15,8 @@ from calibrator.desk.words import mark_words, medicated_caution, scoop_tone, sco
 from calibrator.model import Scoop
 from calibrator.units import show_mass
 
+DRAWN_PX = 224  # all of the card is in view beside what is waiting
+
 
 class LotCard(QFrame):
     """The lot in use, and for each scoop whether it is marked for it."""
@@ -27,6 +29,7 @@ class LotCard(QFrame):
         self.caution = label(medicated_caution(), "caution")
         self.drawing = ScoopDrawing(desk.system)
         self.drawing.set_names(self.tr("The line"), "")
+        self.drawing.setMaximumHeight(DRAWN_PX)
         self._lines = QVBoxLayout()
         self._lines.setSpacing(SPACE)
         layout = column(label(self.tr("Lot in use"), "quiet"), self.heading, self.caution, self._lines, self.drawing)

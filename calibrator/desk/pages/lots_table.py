@@ -25,6 +25,8 @@ NOWHERE = QModelIndex()
 class LotsModel(HeadedModel):
     """Lots with what they have come to."""
 
+    figures = (3, 5)
+
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._rows: list[tuple[LotStanding, list[tuple[str, Any]]]] = []
@@ -58,6 +60,8 @@ class LotsModel(HeadedModel):
             return shown
         if role == Qt.ItemDataRole.ToolTipRole:
             return tip(shown)
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return self.side(index.column())
         if role == SORT_ROLE:
             return by
         return known.lot.id if role == LOT_ROLE else None

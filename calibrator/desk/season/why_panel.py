@@ -24,12 +24,14 @@ from calibrator.desk.season.why_words import (
 )
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.headed_model import LEFT, RIGHT
 from calibrator.science.why import Cause, Effect, Told
 
 if TYPE_CHECKING:
     from calibrator.desk.season.xy_plot import XyPlot
 
 ROW_PX, HEADER_PX, PLOT_HEIGHT = 29, 52, 140
+FIGURES = (2, 3)  # the columns of effect and interval
 
 
 class WhyPanel(QWidget):
@@ -72,7 +74,9 @@ class WhyPanel(QWidget):
         for place, effect in enumerate(self._effects):
             cells = (cause_words(effect.cause), told_words(effect), effect_words(effect), interval_words(effect))
             for number, text in enumerate(cells):
-                self.table.setItem(place, number, QTableWidgetItem(text))
+                item = QTableWidgetItem(text)
+                item.setTextAlignment(Qt.AlignmentFlag(RIGHT if number in FIGURES else LEFT))
+                self.table.setItem(place, number, item)
         seen = [effect for effect in self._effects if effect.told is Told.SEEN]
         self.finding.setText(self._headline(seen))
         for widget in (self.table, self.how, self.sentence, self._frame):
@@ -143,6 +147,9 @@ class WhyPanel(QWidget):
         table.setHorizontalHeaderLabels(
             [self.tr("Cause"), self.tr("Answer"), self.tr("Effect"), self.tr("95 % interval")]
         )
+        for number in FIGURES:
+            if (named := table.horizontalHeaderItem(number)) is not None:
+                named.setTextAlignment(Qt.AlignmentFlag(RIGHT))
         table.setAccessibleName(self.tr("What density may go with"))
         table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)

@@ -47,8 +47,8 @@ class FillPlot(QFrame):
         for part in (self._plot, self._plot.viewport()):
             part.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(SPACE // 2, SPACE, SPACE, SPACE)
-        layout.setSpacing(0)
+        layout.setContentsMargins(SPACE, SPACE, SPACE, SPACE)
+        layout.setSpacing(SPACE // 2)
         layout.addWidget(self._plot, 1)
         self._key = PictureKey()
         layout.addWidget(self._key)
