@@ -358,8 +358,8 @@ def test_kill_between_any_two_fills_loses_none(tmp_path: Path, desk: Desk) -> No
         desk = Desk(Records.open(url), Ask(app))
         window = Window(desk)
         window.show()
+        page = window.page("weigh_in")  # made here, so that it need not be loaded beside the window first
         window.show_page("weigh_in", lot_id)
-        page = window.page("weigh_in")
         if not page.guide.scoop:
             scoop, scale = desk.records.every(Scoop)[0], desk.records.every(Scale)[0]
             page.guide.set(by="MK", scoop_id=scoop.id, scale_id=scale.id, target_mass_g=283.5, scale_zeroed=True)
