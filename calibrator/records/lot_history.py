@@ -117,8 +117,17 @@ def _tellings(connection: Connection, noun: type, topic: Topic, where: Any) -> I
 
 def _lot(connection: Connection, lot_id: str) -> Iterator[Happening]:
     for one in _tellings(connection, Lot, Topic.LOT, NOUNS[Lot].c.id == lot_id):
-        moved = one.now.fed_from != (one.before.fed_from if one.before else None)
-        yield replace(one, topic=Topic.CHANGE_OVER) if moved and one.before else one
+        yield replace(one, topic=_about(one)) if one.before else one
+
+
+_ABOUT = {Topic.CHANGE_OVER: ("fed_from", "fed_from_feeding", "waits"), Topic.MARK: ("scoops_marked",)}
+
+
+def _about(one: Happening) -> Topic:
+    """What a telling of a lot that replaces another is about."""
+    was, now = one.before, one.now
+    told = (topic for topic, names in _ABOUT.items() if any(getattr(now, n) != getattr(was, n) for n in names))
+    return next(told, Topic.LOT)
 
 
 def _weighed(connection: Connection, kind: type, topic: Topic, lot_id: str) -> Iterator[Happening]:

@@ -1953,6 +1953,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>traído de {file}</translation>
     </message>
     <message>
+        <source>change-over</source>
+        <translation>cambio de lote</translation>
+    </message>
+    <message>
+        <source>today&apos;s count</source>
+        <translation>conteo de hoy</translation>
+    </message>
+    <message>
         <source>entered</source>
         <translation>registrado</translation>
     </message>

@@ -27,6 +27,7 @@ from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.desk.theme import Theme
 from calibrator.model import Ending, Lot, PrintKind, SheetEnding, SignOff, UnitSystem, new_id
 from calibrator.records import Records
+from calibrator.records.lot_history import Topic, lot_history
 
 TODAY = date(2026, 3, 2)
 DENSITY = 10 * OZ_G / 665.9
@@ -214,6 +215,8 @@ def test_the_history_of_a_lot_says_on_which_scoop_its_line_is(herd: Herd) -> Non
     for signed in (first, second):
         mark(herd, signed)
     told = [change.noun for change in herd.records.history(Lot, first.lot_id)]
+    topics = [one.topic for one in lot_history(herd.records, first.lot_id) if isinstance(one.now, Lot)]
+    assert topics == [Topic.LOT, Topic.MARK, Topic.MARK, Topic.MARK]
     names = {herd.red.id: herd.red.name}
     words = [changed_words(was, now, UnitSystem.FARM, names) for was, now in pairwise(told)]
     assert words == [

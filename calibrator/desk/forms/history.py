@@ -75,8 +75,20 @@ def why_words(why: str) -> str:
     if why.startswith(IMPORTED):
         return translate("History", "came with everything in {file}").format(file=why.removeprefix(IMPORTED))
     if not why.startswith(BROUGHT_IN):
-        return why
+        return _own_reasons().get(why, why)
     return translate("History", "brought in from {file}").format(file=why.removeprefix(BROUGHT_IN))
+
+
+def _own_reasons() -> dict[str, str]:
+    """What the program itself gives as a reason, in the language of the screen."""
+    return {
+        "change-over": translate("History", "change-over"),
+        "bags counted": translate("History", "bags counted"),
+        "today's count": translate("History", "today's count"),
+        "cold weather": translate("History", "cold weather"),
+        "note": translate("History", "note"),
+        "water weighed": translate("History", "water weighed"),
+    }
 
 
 def changed_words(before: Any, after: Any, system: UnitSystem, names: Mapping[str, str] = NAMELESS) -> str:
