@@ -1961,6 +1961,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>conteo de hoy</translation>
     </message>
     <message>
+        <source>water weighed</source>
+        <translation>se pesó agua</translation>
+    </message>
+    <message>
         <source>entered</source>
         <translation>registrado</translation>
     </message>
