@@ -11,6 +11,7 @@ from calibrator.desk.hung import never_up, place_of
 from calibrator.desk.paper_facts import LabelWanted, Options, label_sheet_facts, wall_chart_facts
 from calibrator.desk.sheets import PlanSheet
 from calibrator.model import Farm, Lot, Printed, PrintKind, Scoop, SheetEnding, SignOff, new_id
+from calibrator.model.underway import Underway
 from calibrator.prints.chart import wall_chart
 from calibrator.prints.chart_facts import TwoLots, Weeks
 from calibrator.prints.label_facts import LabelLine
@@ -158,6 +159,26 @@ def expected(records: Records, sheets: Sequence[Printed]) -> list[Printed]:
     last = max((sheet.number for sheet in before), default=0)
     hung = [sheet for sheet in before if sheet.id not in spoiled]
     return [_numbered(sheet, last + place, hung) for place, sheet in enumerate(sheets, start=1)]
+
+
+@dataclass(frozen=True)
+class Ready:
+    """A print as it is looked at: its sheets with the numbers that they would bear, or bear already."""
+
+    job: Job
+    sheets: tuple[Printed, ...]
+    document: Document
+
+
+def ready(records: Records, job: Job, made: tuple[Sequence[Printed], Job] | None, _underway: Underway) -> Ready:
+    """The print of a job: where it would be the very same as the one just made, and none has followed, that one."""
+    after = expected(records, job.sheets)
+    if made is not None and [sheet.replaces for sheet in after] == [sheet.number for sheet in made[0]]:
+        sheets, before = made
+        document = job.document(sheets)
+        if document == before.document(sheets):
+            return Ready(job, tuple(sheets), document)
+    return Ready(job, tuple(after), job.document(after))
 
 
 def end_sheets(records: Records, endings: Sequence[SheetEnding]) -> int:

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
 from pathlib import Path
+from threading import Event
 
 import pypdfium2
 import pytest
@@ -19,9 +21,11 @@ from speaking import speaking
 
 from calibrator.desk.context import Desk
 from calibrator.desk.label_cut import Cut
+from calibrator.desk.pages import paper as paper_module
 from calibrator.desk.pages.paper import PaperPanel
+from calibrator.desk.paper_jobs import Job, LabelJob, Ready
 from calibrator.desk.theme import Theme
-from calibrator.model import Box, Ending, Paper, PrintKind, SignOff, new_id
+from calibrator.model import Box, Ending, Paper, Printed, PrintKind, SignOff, new_id
 from calibrator.model.underway import Underway
 from calibrator.prints.output import CannotPrint
 from calibrator.prints.page import Document, Text
@@ -484,3 +488,28 @@ def test_fields_abreast_stand_level(panel: PaperPanel, signed: SignOff, language
     ):
         assert one.y() == other.y()
     made.close()
+
+
+def test_a_print_that_takes_its_time_is_made_beside_the_window(
+    panel: PaperPanel, herd: Herd, signed: SignOff, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    plan = herd.plan("Morning milk", group(10))
+    hold, made = Event(), paper_module.ready
+
+    def slowly(records: Records, job: Job, before: tuple[Sequence[Printed], Job] | None, underway: Underway) -> Ready:
+        hold.wait(60)
+        return made(records, job, before, underway)
+
+    monkeypatch.setattr(paper_module, "ready", slowly)
+    monkeypatch.setattr("calibrator.desk.busy.PATIENCE_S", 0)
+    panel.show_plan(plan.id)
+    assert panel.number.text() == "Making the preview …"
+    assert not panel.print_button.isEnabled()
+    assert not panel.save_button.isEnabled()
+    panel.choice.labels.click()  # chosen meanwhile: the chart is wanted no more
+    hold.set()
+    qtbot.waitUntil(panel.print_button.isEnabled, timeout=60_000)
+    assert panel.document is not None
+    assert isinstance(panel._ready, Ready)
+    assert isinstance(panel._ready.job, LabelJob)
+    assert panel.number.text() == "This will be sheet no. 1."

@@ -10,6 +10,8 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
 
+from calibrator.desk import busy
+from calibrator.desk.background import Background
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.time_field import time_text
 from calibrator.desk.how.of_paper import of_paper
@@ -19,7 +21,7 @@ from calibrator.desk.in_use import LotState
 from calibrator.desk.label_cut import Cut, after_printing, kept_grid
 from calibrator.desk.marking import mark_scoop
 from calibrator.desk.pages.paper_choice import PaperChoice
-from calibrator.desk.paper_jobs import Job, LabelJob, expected
+from calibrator.desk.paper_jobs import Job, LabelJob, Ready, ready
 from calibrator.desk.paper_making import LotPaper, Want, lot_paper
 from calibrator.desk.paper_out import save_pdf, send_to_printer
 from calibrator.desk.parts import button, card, label, row, scrolled
@@ -31,6 +33,7 @@ from calibrator.model import Printed, PrintKind, Scoop
 from calibrator.prints.chart_facts import TwoLots
 from calibrator.prints.errors import DoesNotFit
 from calibrator.prints.page import Document
+from calibrator.records import RecordsError
 from calibrator.science.errors import CannotCompute
 
 SIDE_WIDTH = 344
@@ -47,9 +50,12 @@ class PaperPanel(QWidget):
         self.desk = desk
         self._lot_id = ""  # blank: the lot in use
         self._two_lots: tuple[str, TwoLots | None] = ("", None)  # of the chart of this plan
-        self._job: Job | None = None
-        self._document: Document | None = None
-        self._made: tuple[list[Printed], Document] | None = None  # the newest from here, as it was printed or saved
+        self._ready: Ready | None = None
+        self._maker = Background(self)
+        self._maker.done.connect(self._show_ready)
+        self._maker.failed.connect(self._not_made)
+        self._made: tuple[list[Printed], Job] | None = None  # the newest from here, as it was printed or saved
+        self._focus = False  # wanted once the print is there
         self._paper: LotPaper | None = None
         self._refused = ""  # why nothing can be printed for this lot
         self.dialog: QPrintDialog | None = None
@@ -101,7 +107,7 @@ class PaperPanel(QWidget):
     @property
     def document(self) -> Document | None:
         """What the preview shows."""
-        return self._document
+        return self._ready.document if self._ready else None
 
     def workings(self) -> tuple[Working, ...]:
         """How the figures of the print came about."""
@@ -111,18 +117,18 @@ class PaperPanel(QWidget):
     def save_to(self, path: Path) -> None:
         """Save as PDF and keep that it was. A file that cannot be written takes no number."""
         path = path if path.suffix.lower() == ".pdf" else path.with_name(path.name + ".pdf")
-        job, document = self._job, self._document
-        if job is None or document is None:
+        if self._ready is None:
             return
+        job = self._ready.job
         told = partial(self._told, job, self.tr("Saved as {name}."), path.name)
-        write = partial(save_pdf, self.desk.records, job, document, path)
+        write = partial(save_pdf, self.desk.records, job, self._ready.document, path)
         self.desk.work(self.tr("Saving as PDF"), write, told, self._save)
 
     def print_to(self, printer: QPrinter) -> None:
         """Send to a printer and keep that it was. What the printer did not take is kept as never used."""
-        if self._job is None:
+        if self._ready is None:
             return
-        job, name = self._job, printer.printerName() or self.tr("the printer")
+        job, name = self._ready.job, printer.printerName() or self.tr("the printer")
         print_it = partial(send_to_printer, self.desk.records, job, printer)
         self.desk.work(self.tr("Printing"), print_it, partial(self._printed, job, name))
 
@@ -146,41 +152,72 @@ class PaperPanel(QWidget):
             self.choice.offer(paper.scoops, paper.plans, farm.paper, paper.offers, paper.label_step_g, paper.state)
         if want:
             self.choice.want(want, plan_id)
+        self._focus = bool(want)
         self._show()
-        if want:
-            self._focus_first()
 
     def _mark(self, scoop: Scoop) -> None:
         if self._paper is not None:
             mark_scoop(self.desk, self._paper.now, self._paper.known, scoop)
 
     def _focus_first(self) -> None:
-        """Enter prints; where nothing can be printed, it does what helps, or goes back."""
+        """For a print just asked for: Enter prints; where nothing can be printed, it does what helps, or goes back."""
+        if not self._focus:
+            return
+        self._focus = False
         ways = (self.print_button, self.plan_button, self.back)
         first = next(way for way in ways if way.isEnabled() and not way.isHidden())
         first.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _show(self) -> None:
-        self._job, self._document = None, None
-        trouble = self._refused
+        """Make the print anew, beside the window; whatever is chosen meanwhile ends that."""
+        self._maker.stop()
+        trouble, job = self._refused, None
         try:
-            self._job = None if trouble else self._make_job()
-            if self._job is None:
-                trouble = trouble or self._missing()
-            else:
-                self._document = self._job.document(
-                    self._as_made(self._job) or expected(self.desk.records, self._job.sheets)
-                )
-        except (CannotCompute, DoesNotFit) as error:
-            self._job, trouble = None, in_words(error)
+            job = None if trouble else self._make_job()
+        except CannotCompute as error:
+            trouble = in_words(error)
+        if job is None:
+            self._show_none(trouble or self._missing())
+            return
+        self._maker.start(partial(ready, self.desk.records, job, self._made), patience_s=busy.PATIENCE_S)
+        if self._maker.at_work:
+            self._wait()
+
+    def _wait(self) -> None:
+        """What was looked at before stays where it is scrolled to; it can be printed no more."""
+        self._ready = None
+        self.trouble.hide()
+        self.numbered.show()
+        self.number.setText(self.tr("Making the preview …"))
+        for each in (self.print_button, self.save_button):
+            each.setEnabled(False)
+
+    def _show_ready(self, print_: Ready) -> None:
+        self._put(print_, "")
+        self._focus_first()
+
+    def _not_made(self, error: Exception) -> None:
+        if not isinstance(error, CannotCompute | DoesNotFit | RecordsError):
+            raise error
+        self._show_none(in_words(error))
+
+    def _show_none(self, trouble: str) -> None:
+        self._put(None, trouble)
+        self._focus_first()
+
+    def _put(self, print_: Ready | None, trouble: str) -> None:
+        self._ready = print_
         self.trouble.setText(trouble)
         self.trouble.setVisible(bool(trouble))
         self.scale.setVisible(not trouble and self.choice.wanted() is Want.LABELS)
         self.plan_button.setVisible(trouble == self._no_plan())
-        self.preview.show_document(self._document)
-        self._tell_number()
+        self.preview.show_document(self.document)
+        for widget in (self.numbered, self.how):
+            widget.setVisible(print_ is not None)
+        sheets = print_.sheets if print_ else ()
+        self.number.setText("\n".join(self._number_words(sheet, len(sheets) > 1) for sheet in sheets))
         for each in (self.print_button, self.save_button):
-            each.setEnabled(self._document is not None)
+            each.setEnabled(print_ is not None)
 
     def _make_job(self) -> Job | None:
         chosen = self.choice.chosen()
@@ -202,27 +239,6 @@ class PaperPanel(QWidget):
 
     def _no_plan(self) -> str:
         return self.tr("There is no plan yet. The chart is made from a plan: which calves, how much, how strong.")
-
-    def _tell_number(self) -> None:
-        for widget in (self.numbered, self.how):
-            widget.setVisible(self._document is not None)
-        if self._job is None or self._document is None:
-            self.number.setText("")
-            return
-        sheets = self._numbered(self._job)
-        self.number.setText("\n".join(self._number_words(sheet, len(sheets) > 1) for sheet in sheets))
-
-    def _numbered(self, job: Job) -> list[Printed]:
-        return self._as_made(job) or expected(self.desk.records, job.sheets)
-
-    def _as_made(self, job: Job) -> list[Printed] | None:
-        """The sheets just made, while another print would be the very same and none has followed them."""
-        if self._made is None:
-            return None
-        sheets, document = self._made
-        after = [sheet.replaces for sheet in expected(self.desk.records, job.sheets)]
-        same = after == [sheet.number for sheet in sheets] and job.document(sheets) == document
-        return sheets if same else None
 
     def _number_words(self, sheet: Printed, several: bool) -> str:
         if sheet.number and self._made and sheet in self._made[0]:
@@ -260,13 +276,13 @@ class PaperPanel(QWidget):
             self._show()
 
     def _told(self, job: Job, text: str, name: str, numbered: list[Printed]) -> None:
-        self._made = (list(numbered), job.document(numbered))
+        self._made = list(numbered), job
         self._show()
         numbers = [self.tr("sheet no. {number}").format(number=sheet.number) for sheet in numbered]
         self.desk.say(text.format(name=", ".join([name, *numbers])))
 
     def _save(self) -> None:
-        if self._document is None:
+        if self._ready is None:
             return
         self.desk.save_as(
             self.tr("Save as PDF"), self._name_parts(), self.tr("PDF files (*.pdf)"), ".pdf", self.save_to
