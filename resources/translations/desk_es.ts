@@ -5490,6 +5490,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Para el lote {number}</translation>
     </message>
     <message>
+        <source>Making the preview …</source>
+        <translation>Preparando la vista previa …</translation>
+    </message>
+    <message>
         <source>No lot is signed off yet. Weigh one in and sign it off, then print.</source>
         <translation>Todavía no hay lotes firmados. Pese uno y fírmelo; luego imprima.</translation>
     </message>
