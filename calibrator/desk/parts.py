@@ -140,6 +140,7 @@ def show_as_rows(table: QTableView, model: QAbstractItemModel, name: str) -> Non
     table.verticalHeader().setDefaultSectionSize(ROW_PX)
     header = table.horizontalHeader()
     header.setHighlightSections(False)
+    header.setTextElideMode(Qt.TextElideMode.ElideRight)
     header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
 
 

@@ -1831,14 +1831,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Densidades en el tiempo; Izquierda y Derecha van de lote en lote, Enter abre</translation>
     </message>
     <message>
-        <source>oz in a quart</source>
-        <translation>oz por cuarto</translation>
-    </message>
-    <message>
-        <source>g/mL</source>
-        <translation>g/mL</translation>
-    </message>
-    <message>
         <source>Density, {unit}</source>
         <translation>Densidad, {unit}</translation>
     </message>
@@ -4532,15 +4524,15 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>all products</source>
-        <translation>todo producto</translation>
+        <translation>todos los productos</translation>
     </message>
     <message>
         <source>all years</source>
-        <translation>todo año</translation>
+        <translation>todos los años</translation>
     </message>
     <message>
         <source>any status</source>
-        <translation>todo estado</translation>
+        <translation>todos los estados</translation>
     </message>
 </context>
 <context>
@@ -8702,12 +8694,12 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Los lotes {first} y {second} no se distinguen: la diferencia está entre {low} y {high}.</translation>
     </message>
     <message>
-        <source>Lot {second} weighs {share} more than lot {first} ({low} to {high}).</source>
-        <translation>El lote {second} pesa {share} más que el lote {first} ({low} a {high}).</translation>
+        <source>A level scoop weighs {share} more ({between}) with lot {second} than with lot {first}.</source>
+        <translation>Una medida al ras pesa {share} más ({between}) con el lote {second} que con el lote {first}.</translation>
     </message>
     <message>
-        <source>Lot {second} weighs {share} less than lot {first} ({low} to {high}).</source>
-        <translation>El lote {second} pesa {share} menos que el lote {first} ({low} a {high}).</translation>
+        <source>A level scoop weighs {share} less ({between}) with lot {second} than with lot {first}.</source>
+        <translation>Una medida al ras pesa {share} menos ({between}) con el lote {second} que con el lote {first}.</translation>
     </message>
     <message>
         <source>Lot</source>

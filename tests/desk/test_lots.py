@@ -11,6 +11,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLineEdit
 from pytestqt.modeltest import ModelTester
 from pytestqt.qtbot import QtBot
+from speaking import speaking
 from yard import Yard
 
 from calibrator.desk.context import Desk
@@ -395,3 +396,27 @@ def test_a_finished_lot_taken_back_into_use_is_the_one_that_is_fed(page: LotsPag
     page.open(second.id)
     page.finished_button.click()
     assert states() == ["left_over", "in_use"]
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_the_filters_say_whole_what_they_ask_for(qtbot: QtBot, yard: Yard, empty_desk: Desk, language: str) -> None:
+    yard.lot("25-1")
+    with speaking(language):
+        page = LotsPage(empty_desk)
+        qtbot.addWidget(page)
+        page.resize(828, 700)
+        page.show()
+        page.reload()
+        boxes = page.filters
+        shown = [box.shown_text() for box in (boxes.product, boxes.year, boxes.state)]
+        assert shown == [box.currentText() for box in (boxes.product, boxes.year, boxes.state)]
+        assert page.search.width() > page.filters.product.width() / 2
+
+
+def test_a_long_lot_number_leaves_room_for_the_product(page: LotsPage, yard: Yard, empty_desk: Desk) -> None:
+    yard.records.keep(replace(yard.lot("25-1 from the north plant, line 4, second shift"), product="plain 20/20"))
+    page.resize(828, 700)
+    empty_desk.changed.emit()
+    header = page.table.horizontalHeader()
+    assert header.sectionSize(1) >= header.sectionSizeHint(1)
+    assert page.table.horizontalScrollBar().maximum() == 0

@@ -28,7 +28,7 @@ if TYPE_CHECKING:
     from calibrator.desk.lot_history.dialog import LotHistoryDialog
 
 NEW = "new"
-PRODUCT, ARRIVED, BAGS = 1, 2, 3
+NUMBER, PRODUCT, ARRIVED, BAGS = 0, 1, 2, 3
 ROOM_FOR_BAGS_PX = 960
 WIDEST_COLUMN = 260
 
@@ -47,9 +47,11 @@ class LotsPage(Page):
         self.detail = LotDetail(desk)
         self._form = Later(partial(LotForm, desk))
         self._make_buttons()
+        self.beside_title(self.add_button)
         self.stack = QStackedWidget()
         self.stack.addWidget(self._table_part())
         self.stack.addWidget(self._form_part())
+        self.stack.currentChanged.connect(self._turned)
         self.body.addWidget(self.stack, 1)
 
     @property
@@ -65,6 +67,7 @@ class LotsPage(Page):
         self._now = standing(self.desk.records, farm, self.desk.clock().date())
         self.filters.offer(self._now.lots)
         self.model.show(self._now.lots, self.desk.records.every(Scoop, farm.id), self.desk.system)
+        self._fit_numbers()
         self._choose(self._chosen)
         form = self._form.made
         if form is not None and not form.typed:
@@ -74,6 +77,16 @@ class LotsPage(Page):
         """On a narrow page the product counts more than how many bags came; those are told beneath."""
         super().resizeEvent(event)
         self.table.setColumnHidden(BAGS, event.size().width() < ROOM_FOR_BAGS_PX)
+        self._fit_numbers()
+
+    def _fit_numbers(self) -> None:
+        """Long lot numbers leave room for the product; one that is cut is read whole beneath."""
+        header = self.table.horizontalHeader()
+        wanted = max(self.table.sizeHintForColumn(NUMBER), header.sectionSizeHint(NUMBER))
+        header.resizeSection(NUMBER, min(wanted, self.width() // 5))
+
+    def _turned(self, place: int) -> None:
+        self.add_button.setVisible(place == 0)
 
     def open(self, thing_id: str) -> None:
         if thing_id == NEW:
@@ -140,6 +153,7 @@ class LotsPage(Page):
         self.table.setSortingEnabled(True)
         self.table.sortByColumn(ARRIVED, Qt.SortOrder.DescendingOrder)
         header = self.table.horizontalHeader()
+        header.setSectionResizeMode(NUMBER, QHeaderView.ResizeMode.Interactive)
         header.setSectionResizeMode(PRODUCT, QHeaderView.ResizeMode.Stretch)
         header.setMinimumSectionSize(48)
         header.setMaximumSectionSize(WIDEST_COLUMN)
@@ -180,7 +194,7 @@ class LotsPage(Page):
         self._halves.setStretchFactor(1, 2)
         part = QWidget()
         layout = column(
-            row(caption, self.search, self.filters, self.add_button),
+            row(caption, self.search, self.filters),
             self._none_yet,
             self._none_fits,
             self._halves,

@@ -23,6 +23,8 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.words import state_words
 
+AROUND_PX = 56  # frame, air and arrow of a closed box
+
 
 class LotsFilter(QSortFilterProxyModel):
     """The table's rows that have all that is asked for; a blank asks for nothing."""
@@ -63,12 +65,11 @@ class LotsFilterBoxes(QWidget):
         line = QHBoxLayout(self)
         line.setContentsMargins(0, 0, 0, 0)
         line.setSpacing(SPACE)
-        for box, name, wide in (
-            (self.product, self.tr("Product"), 9), (self.year, self.tr("Year"), 5), (self.state, self.tr("Status"), 7)
+        for box, name in (
+            (self.product, self.tr("Product")), (self.year, self.tr("Year")), (self.state, self.tr("Status"))
         ):  # fmt: skip
             box.setAccessibleName(name)
             box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-            box.setMinimumContentsLength(wide)
             box.currentIndexChanged.connect(self._say)
             line.addWidget(box)
 
@@ -104,6 +105,8 @@ def _fill(box: QComboBox, every: str, none: object, choices: Sequence[tuple[str,
     box.clear()
     for text, value in ((every, none), *choices):
         box.addItem(text, value)
+    box.ensurePolished()
+    box.setMinimumWidth(box.fontMetrics().horizontalAdvance(every) + AROUND_PX)
     box.setCurrentIndex(max(0, box.findData(before) if before is not None else 0))
     box.view().setMinimumWidth(box.view().sizeHintForColumn(0) + 2 * SPACE)
     blocker.unblock()

@@ -122,7 +122,7 @@ class HappenedPanel(QWidget):
         missing = len(lots) - len(shown.keys)
         self.left_out.setText(counted.lots_left_out(missing) if missing else "")
         self.left_out.setVisible(bool(missing))
-        unit = self.tr("oz in a quart") if system is UnitSystem.FARM else self.tr("g/mL")
+        unit = "oz/qt" if system is UnitSystem.FARM else "g/mL"
         self.plot.show_lots(shown, self.tr("Density, {unit}").format(unit=unit))
         if self.plot.current < 0:
             self._tell_pointed("")

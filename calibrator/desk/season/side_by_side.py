@@ -6,6 +6,7 @@ from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.season.facts import SeasonFacts
 from calibrator.desk.season.words import (
+    between_text,
     density_text,
     interval_text,
     mass_text,
@@ -32,10 +33,14 @@ def beside_words(first: SeasonLot, second: SeasonLot) -> str:
             "Lots {first} and {second} cannot be told apart: the difference lies between {low} and {high}.",
         )
         return text.format(**names, **ends)
-    more = translate("SideBySide", "Lot {second} weighs {share} more than lot {first} ({low} to {high}).")
-    less = translate("SideBySide", "Lot {second} weighs {share} less than lot {first} ({low} to {high}).")
+    more = translate(
+        "SideBySide", "A level scoop weighs {share} more ({between}) with lot {second} than with lot {first}."
+    )
+    less = translate(
+        "SideBySide", "A level scoop weighs {share} less ({between}) with lot {second} than with lot {first}."
+    )
     text = more if found.difference > 0 else less
-    return text.format(share=share_text(found.difference), **names, **ends)
+    return text.format(share=share_text(found.difference), between=between_text(found.low, found.high), **names)
 
 
 def rows_of(facts: SeasonFacts, first: int, second: int) -> list[tuple[str, str, str]]:

@@ -39,6 +39,7 @@ class SideTable(QTableWidget):
                 self.setItem(number, place, item)
         header = self.horizontalHeader()
         header.setHighlightSections(False)
+        header.setTextElideMode(Qt.TextElideMode.ElideRight)
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.ResizeToContents)

@@ -13,7 +13,6 @@ from calibrator.desk.season.facts import Meaning
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.model import Farm, LotPoint, SeasonLot, UnitSystem
 from calibrator.science.lot_chart import Rule
-from calibrator.science.lot_step import Step
 from calibrator.science.season_findings import Finding, HumidSpell, NewPowder, NewScoop, OutOfLine
 from calibrator.units import show_mass, show_percent
 
@@ -83,8 +82,9 @@ def said(finding: Finding) -> Said:
             return _out_of_line(finding)
 
 
-def _between(step: Step) -> str:
-    low, high = sorted((abs(step.low), abs(step.high)))
+def between_text(low: float, high: float) -> str:
+    """Both ends of a share that has one sign, the sign left out."""
+    low, high = sorted((abs(low), abs(high)))
     return translate("Season", "between {low} and {high}").format(low=share_text(low), high=share_text(high))
 
 
@@ -105,7 +105,7 @@ def _new_powder(found: NewPowder) -> Said:
         lighter = translate("Season", "A level scoop of it weighs {share} less than before ({between}).")
         heavier = translate("Season", "A level scoop of it weighs {share} more than before ({between}).")
         how = (lighter if found.step.share < 0 else heavier).format(
-            share=share_text(found.step.share), between=_between(found.step)
+            share=share_text(found.step.share), between=between_text(found.step.low, found.step.high)
         )
     do = translate("Season", "Old lines do not hold for it: weigh each lot in.")
     return Said(month_text(found.at.at.date()), f"{what} {how}", do)
@@ -142,7 +142,7 @@ def _humid(found: HumidSpell) -> Said:
         heavier = translate("Season", "They weigh {share} more than the other lots ({between}).")
         told.append(
             (lighter if found.step.share < 0 else heavier).format(
-                share=share_text(found.step.share), between=_between(found.step)
+                share=share_text(found.step.share), between=between_text(found.step.low, found.step.high)
             )
         )
     else:
