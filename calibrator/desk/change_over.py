@@ -58,12 +58,13 @@ class FedFrom:
 
 def change_over(now: Standing, known: LotStanding, when: FedFrom) -> tuple[Lot, ...]:
     """The lots to keep: this one fed from then on. Another one said to be begun just then was not."""
-    feeding = when.feeding or 0
-    waits = when.feeding is not None and to_come(when.on, feeding, now.today)
-    told = (when.on, feeding)
-    others = [other for other in _others(now, known.lot) if (other.fed_from, other.fed_from_feeding) == told]
-    taken_back = [replace(other, fed_from=None, fed_from_feeding=0) for other in others]
-    begun = replace(known.lot, fed_from=when.on, fed_from_feeding=feeding, waits=waits, finished_on=None)
+    others, on, feeding = _others(now, known.lot), when.on, when.feeding or 0
+    if when.feeding is None:  # now is after all that was begun, even where the clock was ahead then
+        on = max([on, *(o.fed_from for o in others if o.fed_from and changed_over(o, now.today))])
+    waits = when.feeding is not None and to_come(on, feeding, now.today)
+    same = [other for other in others if (other.fed_from, other.fed_from_feeding) == (on, feeding)]
+    taken_back = [replace(other, fed_from=None, fed_from_feeding=0) for other in same]
+    begun = replace(known.lot, fed_from=on, fed_from_feeding=feeding, waits=waits, finished_on=None)
     return (*taken_back, begun)
 
 

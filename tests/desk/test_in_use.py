@@ -144,6 +144,14 @@ def test_a_second_lot_changes_nothing_until_its_change_over_and_a_scoop_bears_on
     ]  # fmt: skip
 
 
+def test_a_change_over_now_counts_although_the_clock_was_ahead_at_the_one_before(herd: Herd) -> None:
+    first, second = signed_now(herd, "A"), signed_now(herd, "B")
+    herd.records.keep(replace(herd.lot_of(first), fed_from=TODAY + timedelta(days=400)))
+    now = now_of(herd)
+    keep_lots(herd.records, change_over(now, of(now, second), FedFrom(TODAY)), "AB")
+    assert [state for state, _ in states(herd, first, second)] == [LotState.LEFT_OVER, LotState.IN_USE]
+
+
 def test_a_label_printed_is_not_yet_a_label_on_the_scoop(herd: Herd) -> None:
     first = signed_now(herd, "A")
     herd.print(PrintKind.SCOOP_LABEL, first, scoop_id=herd.red.id)
