@@ -1439,8 +1439,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Asentamiento</translation>
     </message>
     <message>
-        <source>How much denser powder lies when it is shaken level at the line than struck at the rim.</source>
-        <translation>Cuánto más denso queda el polvo sacudido hasta la línea que rasado al borde.</translation>
+        <source>How much denser or looser powder lies, shaken level at the line, than struck at the rim.</source>
+        <translation>Cuánto más apretado o más suelto queda el polvo sacudido hasta la línea que rasado al borde.</translation>
     </message>
     <message>
         <source>Weigh-in</source>
@@ -1465,6 +1465,22 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>How far to fill the scoop so that it holds the target weight of this lot.</source>
         <translation>Hasta dónde llenar la medida para que lleve el peso deseado de este lote.</translation>
+    </message>
+    <message>
+        <source>Fill to the line</source>
+        <translation>Llenada hasta la línea</translation>
+    </message>
+    <message>
+        <source>The scoop dipped, the powder shaken level at the line. Each count on the chart says how.</source>
+        <translation>Se hunde la medida y el polvo se sacude hasta quedar parejo en la línea. Cada cuenta de la tabla dice cómo.</translation>
+    </message>
+    <message>
+        <source>18 to the line</source>
+        <translation>18 hasta la línea</translation>
+    </message>
+    <message>
+        <source>18 scoopfuls, each filled to the line. 4 × 18 to the line: 4 batches of 18 scoopfuls each.</source>
+        <translation>18 medidas, cada una llena hasta la línea. 4 × 18 hasta la línea: 4 tandas de 18 medidas cada una.</translation>
     </message>
     <message>
         <source>Target weight</source>
@@ -1499,12 +1515,28 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Una llenada que no cuenta, con el motivo. Queda en los registros.</translation>
     </message>
     <message>
+        <source>Check weight</source>
+        <translation>Pesa de control</translation>
+    </message>
+    <message>
+        <source>A weight that you know for sure. It shows how far off the scale is.</source>
+        <translation>Una pesa que se conoce de seguro. Muestra cuánto falla la báscula.</translation>
+    </message>
+    <message>
         <source>Sign-off</source>
         <translation>Firma</translation>
     </message>
     <message>
         <source>The weigh-in is done and frozen: from here labels and tables go by it.</source>
         <translation>La pesada está terminada y fija: desde aquí las etiquetas y tablas se rigen por ella.</translation>
+    </message>
+    <message>
+        <source>Change-over</source>
+        <translation>Cambio de lote</translation>
+    </message>
+    <message>
+        <source>The feeding from which the next lot is fed. From there its line and its charts hold.</source>
+        <translation>La toma desde la que se da el lote siguiente. Desde ahí valen su línea y sus tablas.</translation>
     </message>
     <message>
         <source>Spot fill</source>
@@ -1537,6 +1569,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Powder as a share of the mix by weight. Whole milk has about 12.5 %.</source>
         <translation>El polvo como parte del peso de la mezcla. La leche entera tiene cerca de 12.5 %.</translation>
+    </message>
+    <message>
+        <source>Dry matter</source>
+        <translation>Materia seca</translation>
+    </message>
+    <message>
+        <source>Solids without the few percent of water that powder itself holds. Some labels and laboratories tell this one.</source>
+        <translation>Sólidos sin el poco por ciento de agua que el polvo mismo trae. Algunas etiquetas y laboratorios dan este.</translation>
     </message>
     <message>
         <source>Osmolality</source>
@@ -3053,7 +3093,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Limits and running mean</source>
-        <translation>Límites y media móvil</translation>
+        <translation>Límites y promedio móvil</translation>
     </message>
     <message>
         <source>{width} × √(spread between lots² + doubt of weighing²): {width} × √({between}² + {own}²)</source>
@@ -8958,8 +8998,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Con tan pocos lotes aún no se sabe de dónde viene la mayor parte de la variación</translation>
     </message>
     <message>
-        <source>Most of the spread lies between {what}: {share} of it.</source>
-        <translation>La mayor parte de la variación está entre {what}: {share}.</translation>
+        <source>The largest part of the spread lies between {what}: {share} of it.</source>
+        <translation>La parte más grande de la variación está entre {what}: {share}.</translation>
     </message>
     <message>
         <source>One lot does not show how lots differ, and its few bags tell little: weigh in more.</source>

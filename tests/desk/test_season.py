@@ -392,7 +392,7 @@ def test_the_spread_is_drawn_and_told(shown: Callable[[], SeasonPage], herd: Her
     for number in range(6):
         herd.sign(f"25-{number}", 0.5 + 0.004 * number)
     panel = shown().spread
-    assert panel.finding.text().startswith("Most of the spread lies between lots")
+    assert panel.finding.text().startswith("The largest part of the spread lies between lots")
     assert [bar.caption for bar in panel.bars.bars] == ["between lots", "between bags", "between fills"]
     assert all(bar.low <= (bar.value or 0) <= bar.high for bar in panel.bars.bars)
     assert "are the least work" in panel.advice.text()

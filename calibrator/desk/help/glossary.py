@@ -35,7 +35,7 @@ def _powder() -> tuple[tuple[str, str], ...]:
         (
             translate("Glossary", "Settling"),
             translate(
-                "Glossary", "How much denser powder lies when it is shaken level at the line than struck at the rim."
+                "Glossary", "How much denser or looser powder lies, shaken level at the line, than struck at the rim."
             ),
         ),
     )
@@ -58,6 +58,19 @@ def _weighing() -> tuple[tuple[str, str], ...]:
             translate("Glossary", "How far to fill the scoop so that it holds the target weight of this lot."),
         ),
         (
+            translate("Glossary", "Fill to the line"),
+            translate(
+                "Glossary",
+                "Dipped a little over the line, then one shake from side to side, so that the powder lies level there.",
+            ),
+        ),
+        (
+            translate("Glossary", "18 to the line"),
+            translate(
+                "Glossary", "18 scoopfuls, each filled to the line. 4 × 18 to the line: 4 batches of 18 scoopfuls each."
+            ),
+        ),
+        (
             translate("Glossary", "Target weight"),
             translate(
                 "Glossary", "The powder that one feeding should get. It comes from your feeding plan, not from here."
@@ -76,8 +89,18 @@ def _weighing() -> tuple[tuple[str, str], ...]:
             translate("Glossary", "A fill that does not count, with the reason. It stays in the records."),
         ),
         (
+            translate("Glossary", "Check weight"),
+            translate("Glossary", "A weight that you know for sure. It shows how far off the scale is."),
+        ),
+        (
             translate("Glossary", "Sign-off"),
             translate("Glossary", "The weigh-in is done and frozen: from here labels and tables go by it."),
+        ),
+        (
+            translate("Glossary", "Change-over"),
+            translate(
+                "Glossary", "The feeding from which the next lot is fed. From there its line and its charts hold."
+            ),
         ),
         (
             translate("Glossary", "Spot fill"),
@@ -104,6 +127,13 @@ def _mix() -> tuple[tuple[str, str], ...]:
         (
             translate("Glossary", "Solids"),
             translate("Glossary", "Powder as a share of the mix by weight. Whole milk has about 12.5 %."),
+        ),
+        (
+            translate("Glossary", "Dry matter"),
+            translate(
+                "Glossary",
+                "Solids without the few percent of water that powder itself holds. Laboratories tell this one.",
+            ),
         ),
         (
             translate("Glossary", "Osmolality"),

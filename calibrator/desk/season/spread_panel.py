@@ -101,7 +101,7 @@ class SpreadPanel(QWidget):
         if not found.lots_tell:
             return self.tr("So few lots do not tell yet where most of the spread comes from")
         place = max(range(3), key=lambda n: shares[n])
-        text = self.tr("Most of the spread lies between {what}: {share} of it.")
+        text = self.tr("The largest part of the spread lies between {what}: {share} of it.")
         share = show_percent(100 * shares[place], 0)
         return text.format(what=names[place], share=share)
 
