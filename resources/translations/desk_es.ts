@@ -1471,8 +1471,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Llenada hasta la línea</translation>
     </message>
     <message>
-        <source>The scoop dipped, the powder shaken level at the line. Each count on the chart says how.</source>
-        <translation>Se hunde la medida y el polvo se sacude hasta quedar parejo en la línea. Cada cuenta de la tabla dice cómo.</translation>
+        <source>Dipped a little over the line, then one shake from side to side, so that the powder lies level there.</source>
+        <translation>Se hunde un poco más de la línea y luego una sacudida de lado a lado, para que el polvo quede parejo ahí.</translation>
     </message>
     <message>
         <source>18 to the line</source>
@@ -1575,8 +1575,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Materia seca</translation>
     </message>
     <message>
-        <source>Solids without the few percent of water that powder itself holds. Some labels and laboratories tell this one.</source>
-        <translation>Sólidos sin el poco por ciento de agua que el polvo mismo trae. Algunas etiquetas y laboratorios dan este.</translation>
+        <source>Solids without the few percent of water that powder itself holds. Laboratories tell this one.</source>
+        <translation>Sólidos sin el poco por ciento de agua que el polvo mismo trae. Los laboratorios dan este.</translation>
     </message>
     <message>
         <source>Osmolality</source>
