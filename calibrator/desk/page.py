@@ -18,8 +18,9 @@ class Page(QWidget):
     key = ""
     came_from = ""
 
-    def __init__(self, desk: Desk, title: str) -> None:
-        super().__init__()
+    def __init__(self, desk: Desk, title: str, parent: QWidget | None = None) -> None:
+        # Where it will stand, before it is filled: the style sheet dresses all of it anew at each place it is put in.
+        super().__init__(parent)
         self.desk = desk
         self.title = label(title, "title")
         self.body = framed(self)

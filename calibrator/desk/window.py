@@ -237,7 +237,7 @@ class Window(QMainWindow):
         """The page of that key, made when first asked for."""
         if key not in self._pages:
             module, name = _named(key)
-            made = cast(Page, getattr(import_module(module), name)(self.desk))
+            made = cast(Page, getattr(import_module(module), name)(self.desk, self._stack))
             made.key = key
             self._pages[key] = made
             self._stack.addWidget(made)

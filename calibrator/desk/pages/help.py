@@ -17,8 +17,8 @@ from calibrator.desk.theme import SPACE
 class HelpPage(Page):
     """Pictures first: they are needed most, and with gloves on."""
 
-    def __init__(self, desk: Desk) -> None:
-        super().__init__(desk, self.tr("Help"))
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, self.tr("Help"), parent)
         self.tabs = QTabWidget()
         self.tabs.setAccessibleName(self.tr("Parts of the help"))
         self.tabs.addTab(all_handiwork(all_of_them()), self.tr("How it is done"))

@@ -36,8 +36,8 @@ WIDEST_COLUMN = 260
 class LotsPage(Page):
     """The table with the chosen lot beneath it, or the form in their place."""
 
-    def __init__(self, desk: Desk) -> None:
-        super().__init__(desk, "")
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, "", parent)
         self.title.setText(self.tr("Lots"))
         self._now: Standing | None = None
         self._seen: tuple[int, Farm | None] | None = None

@@ -32,8 +32,8 @@ P = TypeVar("P", bound=QWidget)
 class MixCheckPage(Page):
     """Six tabs, each made when it is first looked at. What is typed stays until it is kept or cleared."""
 
-    def __init__(self, desk: Desk) -> None:
-        super().__init__(desk, self.tr("Mix check"))
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, self.tr("Mix check"), parent)
         self._tools: Tools | None = None
         self._now: FarmNow | None = None
         self.trouble = label("", "caution")

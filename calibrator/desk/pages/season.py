@@ -26,8 +26,8 @@ Panel = HappenedPanel | LotsPanel | SpreadPanel | WhyPanel | InsidePanel
 class SeasonPage(Page):
     """Five tabs, each made when it is first looked at and filled when it is in view."""
 
-    def __init__(self, desk: Desk) -> None:
-        super().__init__(desk, self.tr("Season"))
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, self.tr("Season"), parent)
         self.doors = SeasonDoors(desk)
         self.beside_title(self.doors)
         self._facts: SeasonFacts | None = None

@@ -23,11 +23,12 @@ from calibrator.units import show_percent, show_scoop_volume, show_volume
 class SetupPage(Page):
     """A tab each for the farm, its things and the records; a thing's id opens it on its tab."""
 
-    def __init__(self, desk: Desk) -> None:
-        super().__init__(desk, "")
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, "", parent)
         self.title.setText(self.tr("Set-up"))
-        self.farm = FarmForm(desk)
         self.tabs = QTabWidget()
+        self.body.addWidget(self.tabs, 1)
+        self.farm = FarmForm(desk)
         self.tabs.setAccessibleName(self.tr("Parts of the set-up"))
         self.tabs.addTab(self.farm, self.tr("&Farm"))
         names = {
@@ -46,7 +47,6 @@ class SetupPage(Page):
         self.records = RecordsForm(desk)
         self.tabs.addTab(self.records, self.tr("Records"))
         self.tabs.currentChanged.connect(self._reload_tab)
-        self.body.addWidget(self.tabs, 1)
 
     @property
     def wire(self) -> WireForm:

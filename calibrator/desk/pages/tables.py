@@ -45,8 +45,8 @@ PRINTS = ("label", "sheet", "chart")
 class TablesPage(Page):
     """One plan at a time. Today's counts are kept when the person is done typing, and before they leave."""
 
-    def __init__(self, desk: Desk) -> None:
-        super().__init__(desk, self.tr("Batch tables"))
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, self.tr("Batch tables"), parent)
         self._farm: Farm | None = None
         self._now: Standing | None = None
         self._powder: LotInUse | None = None

@@ -38,8 +38,8 @@ class WaitingRow(QWidget):
 class TodayPage(Page):
     """Read anew whenever something is kept; each line brings the person to where it is done."""
 
-    def __init__(self, desk: Desk) -> None:
-        super().__init__(desk, "")
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, "", parent)
         self.title.setText(self.tr("Today"))
         self.lot_card = LotCard(desk)
         self.spot_card = SpotCard(desk)  # first: it is weighed with the bag open beside the screen
@@ -72,13 +72,13 @@ class TodayPage(Page):
 
     def _lay_out(self) -> None:
         inner = QWidget()
+        self.body.addWidget(scrolled(inner), 1)
         left = column(card(self._waiting_heading, self._waiting), self.lot_card, None, spacing=2 * SPACE)
         inside = row(left, column(self.spot_card, self.powder_card, None, spacing=2 * SPACE), spacing=2 * SPACE)
         inside.setStretch(0, 3)
         inside.setStretch(1, 2)
         inside.setContentsMargins(0, 0, 0, 0)
         inner.setLayout(inside)
-        self.body.addWidget(scrolled(inner), 1)
 
     def _show_waiting(self, now: Standing) -> None:
         had = next((line.words for line in self.rows if line.button.hasFocus()), "")

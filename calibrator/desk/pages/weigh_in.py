@@ -31,8 +31,8 @@ from calibrator.model import FillWay, Lot, Step, WeighIn, new_id
 class WeighInPage(Page):
     """Holds the guide of the weigh-in in hand; the step views show it and act on it."""
 
-    def __init__(self, desk: Desk) -> None:
-        super().__init__(desk, "")
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, "", parent)
         self.guide: Guide | None = None
         self._undo = {way: QUndoStack(self) for way in FillWay}  # nothing is taken back that is not in view
         self._strip = StepStrip()

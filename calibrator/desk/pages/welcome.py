@@ -83,8 +83,8 @@ class FarmStep(QWidget):
 class WelcomePage(Page):
     """One step at a time; a step that was kept is shown again when one goes back to it."""
 
-    def __init__(self, desk: Desk) -> None:
-        super().__init__(desk, "")
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, "", parent)
         self.title.setText(self.tr("Welcome"))
         self.body.removeWidget(self.title)
         self._step: FirstStep | None = None
