@@ -12,7 +12,7 @@ from calibrator.model import Cylinder
 from calibrator.science.charts import individuals_chart
 from calibrator.science.compare import compare, trend
 from calibrator.science.components import one_way
-from calibrator.science.mark import fill_line
+from calibrator.science.mark import fill_line, reach_untried_95
 from calibrator.science.nested import Weighed, table
 from calibrator.science.scale import ScaleFacts, running_total_differences
 from calibrator.science.season import components
@@ -84,6 +84,30 @@ def test_line_of_a_cylinder() -> None:
     check("height of a line, mm", GTC, height.x, line.height_mm, 1e-9, LIBRARY)
     without_volume = ureal(290.0, 3.0) * settling
     check("u of a line, mm", GTC, u_of(220.0 * 100.0 / without_volume), line.u_mm, 1e-9, LIBRARY)
+
+
+@pytest.mark.parametrize(("level_u_g", "df"), [(0.5, 2.0), (4.0, 2.0), (2.0, 3.0), (6.0, 7.0), (2.0, 29.0)])
+def test_reach_of_an_untried_line(level_u_g: float, df: float) -> None:
+    # The level mean's doubt as a scaled t (JCGM 101:2008, 6.4.9) and the settling's as a normal (6.4.7), put together.
+    from scipy import integrate, optimize, stats
+
+    target_g, settling_u = 200.0, 0.02
+    of_level_g, of_settling_g = level_u_g * target_g / 290.0, target_g * settling_u
+
+    def beyond(half_g: float) -> float:
+        def inside(t: float) -> float:
+            ends = (side * half_g - of_level_g * t for side in (1.0, -1.0))
+            high, low = (stats.norm.cdf(end / of_settling_g) for end in ends)
+            return float(stats.t.pdf(t, df) * (high - low))
+
+        return 0.95 - 2.0 * float(integrate.quad(inside, 0.0, math.inf, epsabs=1e-10, limit=400)[0])
+
+    half_g = optimize.brentq(beyond, of_settling_g, 20.0 * (of_level_g + of_settling_g))
+    line = fill_line(Cylinder(diameter_mm=90.0, height_mm=100.0), 290.0, level_u_g, target_g, 1.0, settling_u)
+    found_g, _ = reach_untried_95(line, 290.0, [(level_u_g, df)], (1.0, settling_u))
+    name = f"95 % reach of an untried line, u {level_u_g:g} g with {df:g} degrees of freedom, g"
+    note = "reference library; added in quadrature it is up to 3 % off the exact interval"
+    check(name, f"{SCIPY}, JCGM 101:2008, 6.4", half_g, found_g, 0.03 * half_g, note)
 
 
 def test_running_total_shares_readings() -> None:
