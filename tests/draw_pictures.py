@@ -2,12 +2,19 @@
 
 from __future__ import annotations
 
+import os
 import subprocess
 import sys
 import tempfile
 from pathlib import Path
 
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
 from PIL import Image
+from PySide6.QtGui import QGuiApplication
+
+from calibrator.prints.output import page_image
+from tests.prints.samples import documents
 
 PICTURES = Path(__file__).resolve().parents[1] / "resources" / "pictures"
 SIZE = (900, 563)
@@ -21,7 +28,12 @@ SCREENS = {
 }
 
 
+PRINTS = {"scoop_label": "strip_en", "wall_chart": "chart_en"}
+WIDE_PX, DPI = 620, 73
+
+
 def main() -> None:
+    """The screens in both languages, in a process each that has its own; then the prints."""
     for language, folder in (("en", PICTURES), ("es", PICTURES / "es")):
         folder.mkdir(exist_ok=True)
         with tempfile.TemporaryDirectory() as drawn:
@@ -30,8 +42,26 @@ def main() -> None:
             for name, screen in SCREENS.items():
                 picture = Image.open(Path(drawn) / f"{screen}-farm-light.png").convert("RGB")
                 picture = picture.resize(SIZE, Image.Resampling.LANCZOS)
-                # Screens have few colours: a palette keeps the pictures a third of their size.
-                picture.quantize(128).save(folder / f"{name}.png", optimize=True)
+                _save(picture, folder / f"{name}.png")
+    _draw_prints()
+
+
+def _draw_prints() -> None:
+    app = QGuiApplication.instance() or QGuiApplication(sys.argv[:1])
+    made = dict(documents())
+    with tempfile.TemporaryDirectory() as folder:
+        for name, document in PRINTS.items():
+            drawn = Path(folder) / f"{name}.png"
+            page_image(made[document].pages[0], 2 * DPI).save(str(drawn))
+            picture = Image.open(drawn).convert("RGB")
+            size = (WIDE_PX, round(WIDE_PX * picture.height / picture.width))
+            _save(picture.resize(size, Image.Resampling.LANCZOS), PICTURES / f"{name}.png")
+    del app
+
+
+def _save(picture: Image.Image, file: Path) -> None:
+    """Pictures have few colours: a palette keeps them a third of their size."""
+    picture.quantize(128).save(file, optimize=True)
 
 
 if __name__ == "__main__":
