@@ -8,6 +8,7 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from statistics import median
 
 import numpy as np
 from numpy.typing import NDArray
@@ -157,7 +158,7 @@ def _humid_spells(lots: Sequence[SeasonLot], sums: Mapping[str, Sequence[BagSum]
     told = [lot.humidity_pct for lot in lots if lot.humidity_pct is not None]
     if len(told) < 2:
         return []
-    usual = float(np.median(told))
+    usual = median(told)
     least = max(HUMID_PCT, usual + HUMID_ABOVE_USUAL_PCT)
     spells: list[list[int]] = []
     for place, lot in enumerate(lots):
