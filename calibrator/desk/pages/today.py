@@ -84,7 +84,7 @@ class TodayPage(Page):
         had = next((line.words for line in self.rows if line.button.hasFocus()), "")
         clear(self._waiting)
         self.rows = []
-        if first_step(self.desk.records, self.desk.farm):
+        if not now.sign_offs and first_step(self.desk.records, self.desk.farm):  # a signed-off lot had all of it
             words = self.tr("The set-up is not finished: scale, scoop or first lot is missing.")
             self._add(self.what_to_do.leading(words, self.tr("Go on with the set-up"), "welcome"))
         for told in self.what_to_do.every(now, self.powder_card.found):
