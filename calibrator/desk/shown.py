@@ -22,11 +22,6 @@ def percent(value: float) -> str:
     return units.show_percent(value, decimal_comma=decimal_comma())
 
 
-def with_uncertainty(value: float, uncertainty: float, unit: str) -> str:
-    """See `units.show_with_uncertainty`."""
-    return units.show_with_uncertainty(value, uncertainty, unit, decimal_comma=decimal_comma())
-
-
 def density(
     g_per_ml: float, system: UnitSystem, half_width: float | None = None, *, brief: bool = False, unit: bool = True
 ) -> str:

@@ -16,9 +16,7 @@ from calibrator.places import resource
 from calibrator.prints.page import Weight
 
 EM = 200  # pixels of the one size at which text is measured and painted
-CAP_HEIGHT = 0.668  # shares of the em, as the font's own tables tell
-X_HEIGHT = 0.496
-DESCENT = 0.23
+CAP_HEIGHT = 0.668  # of the em, as the font's own tables tell
 LEADING = 1.2
 
 _UNIT_SCALE = 0.62

@@ -18,9 +18,6 @@ SCALD_CAUTION_C = (120.0 - 32.0) / 1.8
 """Water above 120 °F (49 °C) scalds skin: five minutes at 120 °F, 30 s at 130 °F, 6 s at 140 °F (leaflet of
 the U.S. Consumer Product Safety Commission, as widely reprinted)."""
 
-MIXING_RANGE_C = (42.2, 43.3)
-"""Water for mixing, 108–110 °F. Common practice, no source."""
-
 FEEDING_RANGE_C = (37.8, 40.6)
 """The mix at the calf, 100–105 °F: about a calf's own warmth, which is 101 to 103 °F. Common practice, no source."""
 

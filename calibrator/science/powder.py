@@ -197,7 +197,7 @@ def osmoles_per_g(composition: Composition) -> tuple[float, float]:
 
     An estimate: lactose as one osmole per mole, minerals by a factor fitted to figures of the trade (no
     measured table was found). The uncertainty is 10 % of the value joined with the parts on which the label
-    is silent. A laboratory value takes its place, see `osmoles_from_lab`. Osmolality is this times the grams
+    is silent. Osmolality is this times the grams
     of powder per kilogram of water. Raises CannotCompute for an impossible composition.
     """
     value = _osmoles(parts(composition))

@@ -145,10 +145,6 @@ class Wrap:
     floor_radius_mm: float | None = None
     angle_deg: float | None = None
 
-    @property
-    def straight(self) -> bool:
-        return self.angle_deg is None
-
 
 def _ring(shape: TaperedCup, floor_mm: float, rim_mm: float) -> Wrap:
     length = wall_length_mm(shape)

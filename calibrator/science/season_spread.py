@@ -4,7 +4,7 @@ the scale. Spreads are shares of a scoopful."""
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from statistics import median
@@ -15,6 +15,7 @@ from calibrator.science.components import Components, Split, best_fills_each, be
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import positive
 from calibrator.science.lot_kinds import by_kind, log_density
+from calibrator.science.nested import BagMean
 from calibrator.science.spread import LEAST_HISTORY_DF
 from calibrator.science.spread_shares import chi2_quantile
 from calibrator.science.stats import mean_of
@@ -112,7 +113,7 @@ def season_spread(
     return SpreadFindings(found, people, scoops, apart, best, each, usual, _reach(found, *usual), wanted, told)
 
 
-def _in_shares(lots: Sequence[SeasonLot], bags_of: Mapping[str, Sequence[BagSum]]) -> list[tuple]:  # type: ignore[type-arg]
+def _in_shares(lots: Sequence[SeasonLot], bags_of: Mapping[str, Sequence[BagSum]]) -> list[tuple[BagMean, ...]]:
     """The bags of each lot, its density relative to the middle of its kind."""
     made = []
     for places in by_kind(lots).values():
@@ -151,8 +152,8 @@ def _own(name: str, lots: Sequence[SeasonLot], sums: Mapping[str, Sequence[BagSu
     return Own(name, len(lots), scatter, low, high)
 
 
-def _steadiest_first(found: object) -> tuple[Own, ...]:
-    return tuple(sorted((own for own in found if own is not None), key=_scatter))  # type: ignore[attr-defined]
+def _steadiest_first(found: Iterable[Own | None]) -> tuple[Own, ...]:
+    return tuple(sorted((own for own in found if own is not None), key=_scatter))
 
 
 def _scatter(own: Own) -> float:

@@ -12,8 +12,6 @@ from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import not_negative, positive
 from calibrator.science.water import volume_ml, volume_per_gram_weighed
 
-RECOMMENDED_POURINGS = 3
-
 AGREES_WITHIN_SHARE = 0.02
 
 _ONE_POURING_SD_SHARE = 0.005  # an assumption, stated in struck_volume

@@ -35,11 +35,6 @@ class Phase:
     def feeding_g(self) -> float:
         return self.day_g / self.feedings if self.feedings else 0.0
 
-    @property
-    def whole_g(self) -> float | None:
-        """Powder of all its days, None for the last one."""
-        return None if self.to_day is None else self.day_g * (self.to_day - self.from_day + 1)
-
 
 def phases(plan: Plan, group: PlanGroup, powder: Powder) -> tuple[Phase, ...]:
     """A group's phases, one calf's; none for a group without steps or without a day one.

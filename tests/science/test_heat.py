@@ -116,6 +116,6 @@ def test_scald_caution_above_120_fahrenheit() -> None:
 
 
 def test_figures_of_the_trade() -> None:
-    """Common practice, no source: mixing water 108–110 °F, the calf 100–105 °F, too cool below 85 °F."""
-    fahrenheit = [c * 1.8 + 32 for c in (*heat.MIXING_RANGE_C, *heat.FEEDING_RANGE_C, heat.TOO_COOL_C)]
-    assert fahrenheit == pytest.approx([108, 110, 100, 105, 85], abs=0.1)
+    """Common practice, no source: the calf 100–105 °F, too cool below 85 °F."""
+    fahrenheit = [c * 1.8 + 32 for c in (*heat.FEEDING_RANGE_C, heat.TOO_COOL_C)]
+    assert fahrenheit == pytest.approx([100, 105, 85], abs=0.1)

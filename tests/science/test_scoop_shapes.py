@@ -173,15 +173,15 @@ def test_outline_runs_from_floor_to_rim_and_turns_to_the_volume(shape: Shape) ->
 
 def test_wrap_of_a_straight_scoop_is_a_strip_around_it() -> None:
     round_one = scoop.wrap(Cylinder(diameter_mm=90.0, height_mm=100.0), wall_thickness_mm=2.0)
-    assert round_one.straight
+    assert round_one.angle_deg is None
     assert round_one.rim_edge_mm == round_one.floor_edge_mm == pytest.approx(math.pi * 94.0)
     square = scoop.wrap(Box(length_mm=100.0, width_mm=80.0, height_mm=60.0), wall_thickness_mm=1.0)
     assert (square.rim_edge_mm, square.wall_length_mm) == pytest.approx((368.0, 60.0))
     poured = scoop.wrap(POURED, wall_thickness_mm=3.0)
     rim_area = 1000.0 * scoop.slope_ml_per_mm(POURED, 95.0)
-    assert poured.straight
+    assert poured.angle_deg is None
     assert poured.rim_edge_mm == pytest.approx(2 * math.pi * (math.sqrt(rim_area / math.pi) + 3.0))
-    assert scoop.wrap(TaperedCup(rim_diameter_mm=90.0, floor_diameter_mm=90.0, height_mm=50.0)).straight
+    assert scoop.wrap(TaperedCup(rim_diameter_mm=90.0, floor_diameter_mm=90.0, height_mm=50.0)).angle_deg is None
 
 
 @lawful
@@ -190,7 +190,7 @@ def test_wrap_of_a_tapered_cup_closes_around_it(shape: TaperedCup, thickness: fl
     if abs(shape.rim_diameter_mm - shape.floor_diameter_mm) < 1e-3:
         return
     ring = scoop.wrap(shape, thickness)
-    assert not ring.straight
+    assert ring.angle_deg is not None
     assert ring.angle_deg is not None
     assert ring.rim_radius_mm is not None
     assert ring.floor_radius_mm is not None

@@ -181,11 +181,6 @@ class QuantityField(QWidget):
         self._lowest, self._highest = lowest, highest
         self._show()
 
-    def set_required(self, required: bool) -> None:
-        """Whether a blank field is something to mend."""
-        self._required = required
-        self._show()
-
     def set_problem(self, words: str) -> None:
         """Tell something that is wrong for a reason of the page's own, until the text changes."""
         self._from_outside, self._telling = words, True

@@ -23,7 +23,6 @@ CODINGS = ("utf-8", "utf-16", "cp1252", "cp850", "mac_roman")
 SEPARATORS = ("\t", ";", "|", ",")
 """Where two of them part a file equally well the earlier counts: a comma may be a decimal one."""
 LONGEST_LINE = 1_000_000
-LONGEST_CELL = 131_072  # the limit that the csv library has
 _SAMPLE_LINES, _SAMPLE = 200, 1 << 16
 _CHUNK = 1 << 20
 _NO_LETTER = re.compile(rb"[\x81\x8d\x8f\x90\x9d]")  # bytes that Windows-1252 leaves open

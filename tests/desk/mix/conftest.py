@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from answers import Answers
 from herd import Herd
-from mix_hands import mix_desk, mix_herd, mix_page
+from mix_hands import mix_desk, mix_herd, mix_page, own_line, refractometer, zeroed
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -27,3 +27,13 @@ def desk(qapp: QApplication, records: Records, answers: Answers, herd: Herd) -> 
 @pytest.fixture
 def page(qtbot: QtBot, desk: Desk) -> MixCheckPage:
     return mix_page(qtbot, desk)
+
+
+@pytest.fixture
+def sure(page: MixCheckPage, herd: Herd, desk: Desk) -> MixCheckPage:
+    """With a refractometer that is zeroed and calibrated."""
+    tool = refractometer(herd)
+    zeroed(herd, tool)
+    own_line(herd, tool)
+    desk.changed.emit()
+    return page

@@ -63,14 +63,8 @@ def test_the_batch_is_the_charts_and_the_verdict_comes_while_typing(qtbot: QtBot
     assert panel.keep_button.isEnabled()
 
 
-def test_with_an_own_line_the_verdict_is_sure_and_kept_as_typed(
-    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
-) -> None:
-    tool = refractometer(herd)
-    zeroed(herd, tool)
-    own_line(herd, tool)
-    desk.changed.emit()
-    panel = page.check
+def test_with_an_own_line_the_verdict_is_sure_and_kept_as_typed(qtbot: QtBot, sure: MixCheckPage, desk: Desk) -> None:
+    panel = sure.check
     type_in(qtbot, panel.readings.first.line, "11.4 11.6 11.5")
     assert panel.found.best is not None
     assert panel.found.best.way is SolidsFrom.OWN_LINE
@@ -91,6 +85,7 @@ def test_with_an_own_line_the_verdict_is_sure_and_kept_as_typed(
     assert kept.readings[3].value == pytest.approx((101 - 32) / 1.8)
     assert (kept.verdict, kept.way, kept.feeder, kept.by) == ("inside", "own_line", "Ana", "AB")
     assert (kept.group_name, kept.calves) == ("hutches", 80)
+    (tool,) = desk.records.every(Instrument)
     assert kept.readings[0].instrument_id == tool.id
     assert panel.readings.first.text() == ""
     assert panel.readings.first.line.hasFocus()
@@ -139,14 +134,8 @@ def test_how_other_ways_came_about(
     assert words in "".join(part.working for part in told.parts)
 
 
-def test_a_thin_mix_is_told_with_its_correction_and_its_causes(
-    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
-) -> None:
-    tool = refractometer(herd)
-    zeroed(herd, tool)
-    own_line(herd, tool)
-    desk.changed.emit()
-    panel = page.check
+def test_a_thin_mix_is_told_with_its_correction_and_its_causes(qtbot: QtBot, sure: MixCheckPage) -> None:
+    panel = sure.check
     type_in(qtbot, panel.batch_form.calves, "8")
     plan = planned(panel.batch_form.batch())  # type: ignore[arg-type]
     assert plan is not None
@@ -194,15 +183,9 @@ def test_a_thin_mix_is_not_called_a_strong_one_by_its_caution(
     assert "a strong mix" in labels(panel.verdict)
 
 
-def test_the_line_of_the_lot_before_is_named_as_a_cause(
-    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
-) -> None:
+def test_the_line_of_the_lot_before_is_named_as_a_cause(qtbot: QtBot, sure: MixCheckPage) -> None:
     """The new lot is 12 % denser: the old line brings 12 % too much powder."""
-    tool = refractometer(herd)
-    zeroed(herd, tool)
-    own_line(herd, tool)
-    desk.changed.emit()
-    panel = page.check
+    panel = sure.check
     batch = panel.batch_form.batch()
     assert batch is not None
     assert batch.now.old_line_share == pytest.approx(0.12, abs=0.005)

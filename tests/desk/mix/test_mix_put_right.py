@@ -6,7 +6,7 @@ from datetime import timedelta
 
 import pytest
 from herd import Herd
-from mix_hands import NOW, kept_check, own_line, refractometer, type_in, zeroed
+from mix_hands import NOW, kept_check, type_in, zeroed
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QLineEdit
 from pytestqt.qtbot import QtBot
@@ -16,16 +16,6 @@ from calibrator.desk.needs import Need, waiting
 from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.desk.standing import standing
 from calibrator.model import Instrument, MixCheck, ReadingKind
-
-
-@pytest.fixture
-def sure(page: MixCheckPage, herd: Herd, desk: Desk) -> MixCheckPage:
-    """With a refractometer that is zeroed and calibrated."""
-    tool = refractometer(herd)
-    zeroed(herd, tool)
-    own_line(herd, tool)
-    desk.changed.emit()
-    return page
 
 
 def test_no_field_is_cut_off_on_the_smallest_window(page: MixCheckPage) -> None:
