@@ -123,6 +123,7 @@ def test_the_report_is_saved_by_its_button_and_refusals_are_told(
     assert "first sign-off" in answers.told[-1]
     herd.sign("26-100A", 0.45)
     doors.report_button.click()
+    assert answers.proposed[-1].name.startswith(f"{herd.farm.name} ")
     assert answers.path.read_bytes().startswith(b"%PDF")
     answers.first_paths, answers.path = [tmp_path / "nowhere" / "season.pdf"], tmp_path / "there.pdf"
     doors.report_button.click()
