@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.in_use import WEIGHED_IN, LotState
-from calibrator.desk.parts import button, card, clear, label, row, scrolled
+from calibrator.desk.parts import button, card, clear, column, label, row, scrolled
 from calibrator.desk.scoop_lines import line_of, scoop_state
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import LotStanding, Standing, standing
@@ -44,6 +44,7 @@ class LotChooser(QWidget):
         layout.addWidget(
             label(self.tr("Every new lot number is weighed anew: its powder packs differently from the last one."))
         )
+        layout.setSpacing(int(1.5 * SPACE))
         layout.addWidget(scrolled(inner), 1)
 
     def reload(self) -> None:
@@ -73,7 +74,10 @@ class LotChooser(QWidget):
         scoops = self._scoops(now, standing_lot) if now else ""
         parts = (lot.product, self._arrived(standing_lot), self._state(standing_lot), scoops)
         about = " · ".join(part for part in parts if part)
-        return card(row(label(lot.lot_number, "heading", wrap=False), None, begin), label(about, "quiet"))
+        told = column(label(lot.lot_number, "heading", wrap=False), label(about, "quiet"), spacing=SPACE // 2)
+        line = row(told, begin, spacing=2 * SPACE)
+        line.setStretch(0, 1)
+        return card(line)
 
     def _arrived(self, standing_lot: LotStanding) -> str:
         day = standing_lot.lot.arrived_on
