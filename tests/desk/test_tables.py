@@ -55,7 +55,7 @@ def shown(qapp: QApplication, qtbot: QtBot, herd: Herd, answers: Answers) -> Cal
 
 
 def cells(page: TablesPage, calves: str) -> dict[Column, str]:
-    model = page.view.model
+    model = page.view.table.batches
     rows = [r for r in range(model.rowCount()) if model.data(model.index(r, Column.CALVES)) == calves]
     return {column: model.data(model.index(rows[0], column)) for column in Column}
 
@@ -72,7 +72,7 @@ def test_the_table_is_there_for_every_count_with_todays_stressed(shown: Callable
     assert cells(page, "109")[Column.WATER] == "54 gal 2 qt"
     assert cells(page, "109")[Column.POWDER] == "68 lb 2.0 oz"
     assert cells(page, "120")[Column.POWDER] == "75 lb"
-    model = page.view.model
+    model = page.view.table.batches
     at = model.index(model.today_row or 0, Column.CALVES)
     assert model.data(at, Qt.ItemDataRole.FontRole).bold()
     assert model.data(at, Qt.ItemDataRole.AccessibleTextRole) == "109, today"
@@ -274,7 +274,7 @@ def test_the_model_keeps_its_promises(
         herd.sign(f"lot {number}", TEN_OZ_LEVEL)
     herd.plan()
     page = shown()
-    model: BatchModel = page.view.model
+    model: BatchModel = page.view.table.batches
     assert model.rowCount() == 12
     qtmodeltester.check(model)
 
@@ -282,9 +282,10 @@ def test_the_model_keeps_its_promises(
 def test_typing_emits_changes_without_a_reset(shown: Callable[[], TablesPage], herd: Herd, qtbot: QtBot) -> None:
     herd.plan("Morning milk", group(109), counts=(108, 110))
     page = shown()
-    with qtbot.assertNotEmitted(page.view.model.modelReset):
+    with qtbot.assertNotEmitted(page.view.table.batches.modelReset):
         qtbot.keyClick(page.view.today.rows[0].calves, Qt.Key.Key_Up)
-    assert page.view.model.data(page.view.model.index(page.view.model.today_row or 0, 0)) == "110"
+    model = page.view.table.batches
+    assert model.data(model.index(model.today_row or 0, 0)) == "110"
 
 
 def test_calves_fed_by_finished_mix_get_less_water(shown: Callable[[], TablesPage], herd: Herd) -> None:

@@ -5,14 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from datetime import date
 
-from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal
-from PySide6.QtGui import QFont, QFontMetrics
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QFrame,
-    QHeaderView,
     QTabBar,
-    QTableView,
     QVBoxLayout,
     QWidget,
 )
@@ -20,19 +16,19 @@ from PySide6.QtWidgets import (
 from calibrator.desk.counted import counted
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
-from calibrator.desk.pages.batch_model import BatchModel, Column
+from calibrator.desk.pages.batch_table import BatchTable
 from calibrator.desk.pages.day_bar import DayBar
 from calibrator.desk.pages.lot_bar import LotBar
 from calibrator.desk.pages.today_card import TodayCard
 from calibrator.desk.pages.volume_table import VolumeTable
-from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property, show_as_rows, show_if
+from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property, show_if
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.rate_words import group_text, osmolality_text, rate_text, strength_text
 from calibrator.desk.sheets import Changed, GroupSheet, LotInUse, PlanSheet, SheetLine
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.strength_words import at_risk, strength_cautions
 from calibrator.desk.table_words import Telling, hot, scald_words, scoops_text
-from calibrator.desk.theme import SPACE, ui_font
+from calibrator.desk.theme import SPACE
 from calibrator.desk.warmth import Warm, hot_needed, served, warm
 from calibrator.desk.warmth_words import hot_text, order_text
 from calibrator.desk.words import marks_words
@@ -42,9 +38,6 @@ from calibrator.science.scoops import MOST_COUNTABLE
 from calibrator.units import Kind, show_both, show_percent
 
 MOST_CHANGES = 6
-TABLE_HEIGHT = 250
-FIT_AFTER_MS = 200
-ONE_LINE, TWO_LINES, LINE = 34, 50, 20  # scoops that need their names take a second line
 LONGEST_NAME = 30
 WIDE_NUMBER_PX = 300
 
@@ -63,8 +56,6 @@ class SheetView(QWidget):
         self._shown: GroupSheet | None = None
         self._warms: tuple[Warm, ...] = ()
         self._change_lines: list[str] = []
-        self._fitting: dict[Column, int] = {}  # how wide a text fits each column, px
-        self._stressed = QFontMetrics(ui_font(1.0, QFont.Weight.Bold))
         self.lot_bar, self.day_bar = LotBar(today), DayBar()
         self.today = TodayCard()
         self.today.typed.connect(self.calves_typed)
@@ -87,14 +78,13 @@ class SheetView(QWidget):
             self.rows_by.addTab(text)
         self.rows_by.currentChanged.connect(self._show_tab)
         self.how = how_button(self.workings)
-        self.model, self.table = BatchModel(self), QTableView()
+        self.table = BatchTable(self.tr("Batch table"))
         self.volumes = VolumeTable()
         self.many.setText(
             self.tr("More than {most} scoopfuls are easily miscounted: better weigh the powder.").format(
                 most=MOST_COUNTABLE
             )
         )
-        self._dress_table()
         inner = QWidget()
         body = QVBoxLayout(inner)
         body.setContentsMargins(0, 0, 0, 0)
@@ -219,8 +209,8 @@ class SheetView(QWidget):
     def _chosen_line(self, sheet: GroupSheet) -> SheetLine | None:
         if self.rows_by.currentIndex() == 1:
             return self.volumes.chosen_line()
-        rows = self.table.selectionModel().selectedRows()
-        return sheet.line(rows[0].row()) if rows else None
+        chosen = self.table.chosen_row()
+        return None if chosen is None else sheet.line(chosen)
 
     def _change_text(self, farm: Farm, change: Changed) -> str:
         before, now = change.before, change.now
@@ -280,20 +270,6 @@ class SheetView(QWidget):
         made.hide()
         return made
 
-    def _dress_table(self) -> None:
-        table, header = self.table, self.table.horizontalHeader()
-        show_as_rows(table, self.model, self.tr("Batch table"))
-        table.setAlternatingRowColors(True)
-        table.setWordWrap(True)
-        table.setMinimumHeight(TABLE_HEIGHT)
-        header.setResizeContentsPrecision(0)
-        header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
-        header.setSectionResizeMode(Column.SCOOPFULS, QHeaderView.ResizeMode.Stretch)
-        self._fit_later = QTimer(self)
-        self._fit_later.setSingleShot(True)
-        self._fit_later.setInterval(FIT_AFTER_MS)
-        self._fit_later.timeout.connect(self._fit_columns)
-
     def _name_tabs(self, sheet: PlanSheet) -> None:
         names = [group.name or self.tr("Group {number}").format(number=number)
                  for number, group in enumerate(sheet.plan.groups, start=1)]  # fmt: skip
@@ -325,16 +301,14 @@ class SheetView(QWidget):
             show_if(widget, sheet is not None)
         show_if(self.table, sheet is not None and len(sheet) > 0 and not by_volume)
         show_if(self.volumes, sheet is not None and by_volume)
-        self.model.show_sheet(sheet)
+        self.table.batches.show_sheet(sheet)
         if by_volume:
             self.volumes.show_sheet(sheet)
         if sheet is None or not sheet.kin_of(was):
             self._dress_for(sheet)
         if sheet is not None and sheet.today_row is not None:
-            self._widen_for(sheet.today_row)
-            at = self.model.index(sheet.today_row, 0, QModelIndex())
-            self.table.scrollTo(at, QAbstractItemView.ScrollHint.PositionAtCenter)
-        self._fit_later.start()
+            self.table.show_today(sheet.today_row)
+        self.table.fit_soon()
 
     def _dress_for(self, sheet: GroupSheet | None) -> None:
         """All that follows from a sheet, whatever the count of calves."""
@@ -343,15 +317,7 @@ class SheetView(QWidget):
         show_if(self.many, most is not None and most.told and not most.countable)
         if sheet is None:
             return
-        several = len({way.scoop_id for way in sheet.ways}) > 1
-        self.table.verticalHeader().setDefaultSectionSize(
-            max(TWO_LINES if several else ONE_LINE, ONE_LINE + len(sheet.additives) * LINE)
-        )
-        self.table.setColumnHidden(Column.SCOOPFULS, not sheet.ways)
-        self.table.setColumnHidden(Column.ERROR, not sheet.ways)
-        self.table.setColumnHidden(Column.BATCHES, sheet.table.vessel is None)
-        self._stretch(Column.SCOOPFULS if sheet.ways else Column.BATCHES if sheet.table.vessel else Column.POWDER)
-        self._fit_columns()
+        self.table.dress_for(sheet)
 
     def _tell_words(self, sheet: GroupSheet | None) -> None:
         """What each calf gets, on which basis, and how strong that is."""
@@ -372,55 +338,6 @@ class SheetView(QWidget):
         ]
         strength = f"{strength_text(sheet.per_calf, sheet.farm.units)}; {osmolality_text(sheet.per_calf)}"
         self.words.setText("\n".join([*dict.fromkeys(told), strength]))
-
-    def _stretch(self, wide: Column) -> None:
-        """One column takes what room is left."""
-        header = self.table.horizontalHeader()
-        mode = QHeaderView.ResizeMode
-        for column in (Column.POWDER, Column.SCOOPFULS, Column.BATCHES):
-            how = mode.Stretch if column is wide else mode.Fixed
-            if header.sectionResizeMode(column) != how:
-                header.setSectionResizeMode(column, how)
-
-    def _fixed_columns(self) -> list[Column]:
-        header = self.table.horizontalHeader()
-        return [c for c in Column if header.sectionResizeMode(c) == QHeaderView.ResizeMode.Fixed]
-
-    def _fit_columns(self) -> None:
-        """As wide as what is in sight needs. Asking every cell takes long, so not while a number is typed."""
-        header = self.table.horizontalHeader()
-        for column in self._fixed_columns():
-            header.resizeSection(column, self._wanted_px(column))
-        self._fitting.clear()
-        self._leave_room_for_scoopfuls()
-
-    def _wanted_px(self, column: Column) -> int:
-        return max(self.table.sizeHintForColumn(column), self.table.horizontalHeader().sectionSizeHint(column))
-
-    def _leave_room_for_scoopfuls(self) -> None:
-        """Why one batch would not do stands in the tip and at today's calves too: its words give way first."""
-        header, last = self.table.horizontalHeader(), Column.BATCHES
-        if self.table.isColumnHidden(last) or self.table.isColumnHidden(Column.SCOOPFULS):
-            return
-        others = sum(header.sectionSize(column) for column in self._fixed_columns() if column is not last)
-        room = self.table.viewport().width() - others - self._wanted_px(Column.SCOOPFULS)
-        header.resizeSection(last, max(header.sectionSizeHint(last), min(header.sectionSize(last), room)))
-
-    def _widen_for(self, row: int) -> None:
-        """Today's row is never cut off, not even while its number is typed.
-
-        A column is measured only for a text that is wider than any that was found to fit: Qt takes long over it.
-        """
-        header = self.table.horizontalHeader()
-        for column in (one for one in self._fixed_columns() if one is not Column.BATCHES):
-            index = self.model.index(row, column)
-            wide = max(self._stressed.horizontalAdvance(line) for line in str(self.model.data(index)).split("\n"))
-            if wide <= self._fitting.get(column, 0):
-                continue
-            self._fitting[column] = wide
-            wanted = self.table.sizeHintForIndex(index).width() + 1
-            if wanted > header.sectionSize(column):
-                header.resizeSection(column, wanted)
 
     def _tell_today(self, sheet: PlanSheet) -> None:
         """Whether the hot water will do for today's calves, and whose turn it is when."""
