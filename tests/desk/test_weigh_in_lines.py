@@ -95,7 +95,7 @@ def test_a_line_is_never_off_by_nothing() -> None:
 @pytest.mark.parametrize(
     ("by_level", "more", "reach", "told"),
     [
-        (OldLineVerdict.MOVE, MOST_MORE, False, "has to move: draw the new line. Only how this powder settles"),
+        (OldLineVerdict.MOVE, MOST_MORE, False, "has to move: draw the new line. With the old line"),
         (OldLineVerdict.KEEP, MOST_MORE, False, "it would do. Only how this powder settles"),
         (OldLineVerdict.WEIGH_MORE, 4, True, "weigh 4 more level fills"),
         (OldLineVerdict.WEIGH_MORE, 13, True, "Draw the new line: level fills would hardly tell"),

@@ -83,7 +83,8 @@ class StepMark(StepView):
         wiped = guide.line_to_wipe_mm
         stays = _may_stay(guide)
         fed = _fed_with_it(guide)
-        self.hands.setText(_stays() if stays else _hands(wiped is not None, fed))
+        told = _stays() if stays else _try_old() if _may_do(guide) else _hands(wiped is not None, fed)
+        self.hands.setText(told)
         self._drawing.set_lines(w.drawn_line_mm if w.drawn_line_mm is not None else proposed, wiped)
         full = found.line.full_scoops if found.line else 0
         self._drawing.set_before(self.tr("full scoops first: {count}").format(count=full) if full else "")
@@ -199,6 +200,17 @@ def _may_stay(guide: Guide) -> bool:
 
 def _stays() -> str:
     return translate("StepMark", "The old line is right for this lot too: leave it, and press Keep the old line.")
+
+
+def _may_do(guide: Guide) -> bool:
+    """Whether fills to the old line are to tell if it does: then nothing is wiped out before."""
+    old, w = guide.findings.old, guide.weigh_in
+    unsure = old is not None and old.verdict is OldLineVerdict.WEIGH_MORE and old.by_level is OldLineVerdict.KEEP
+    return unsure and w.drawn_line_mm in (None, w.old_line_mm)
+
+
+def _try_old() -> str:
+    return translate("StepMark", "Leave the old line for now: press Keep the old line, and weigh two fills to it.")
 
 
 def _fed_with_it(guide: Guide) -> str:

@@ -157,17 +157,14 @@ def moved_line_words(old: OldLine, system: UnitSystem) -> str:
 
 def _undecided_words(old: OldLine) -> str:
     """What is not known of an old line, and what would tell it."""
-    if old.by_level != OldLineVerdict.WEIGH_MORE:
-        words = (
-            translate("WeighInWords", "By the level fills it would do.")
-            if old.by_level == OldLineVerdict.KEEP
-            else translate("WeighInWords", "By the level fills it has to move: draw the new line.")
-        )
-        settling = translate(
+    if old.by_level == OldLineVerdict.MOVE:
+        return translate("WeighInWords", "By the level fills it has to move: draw the new line.")
+    if old.by_level == OldLineVerdict.KEEP:
+        return translate(
             "WeighInWords",
-            "{words} Only how this powder settles under the shake is not known: two fills to the old line would tell.",
+            "By the level fills it would do. Only how this powder settles under the shake is not known: "
+            "leave the old line, and weigh two fills to it.",
         )
-        return settling.format(words=words)
     if old.within_reach and old.more_fills <= MOST_PROPOSED:
         return counted.more_level(old.more_fills)
     return translate("WeighInWords", "Draw the new line: level fills would hardly tell whether the old one will do.")
@@ -185,7 +182,9 @@ def far_off_words(found: OldLine, system: UnitSystem) -> str:
 def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str, Tone]:
     """The verdict on the drawn line."""
     if check.verdict == LineVerdict.ON_TARGET:
-        return translate("WeighInWords", "Keep the line: a feeding is within the tolerance."), "good"
+        if guide.weigh_in.drawn_line_mm == guide.weigh_in.old_line_mm:
+            return translate("WeighInWords", "Keep the line: a feeding is within the tolerance."), "good"
+        return translate("WeighInWords", "The new line is right: a feeding is within the tolerance."), "good"
     if check.verdict == LineVerdict.MOVE:
         words = translate("WeighInWords", "Move the line to {down} down the wall from the rim, and weigh to it again.")
         return words.format(down=unbroken(shown.length(check.next_line.down_wall_mm, system))), "bad"
