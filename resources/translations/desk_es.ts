@@ -9237,6 +9237,10 @@ Last kept: {mass}</source>
         <translation>La línea anterior también sirve para este lote: déjela y oprima Conservar la anterior.</translation>
     </message>
     <message>
+        <source>Leave the old line for now: press Keep the old line, and weigh two fills to it.</source>
+        <translation>Deje por ahora la línea anterior: oprima Conservar la línea anterior y pese dos llenadas hasta ella.</translation>
+    </message>
+    <message>
         <source>Measure from the rim down along the wall and draw the line all round, at eye level.</source>
         <translation>Mida desde el borde hacia abajo por la pared y dibuje la línea alrededor, a la altura de los ojos.</translation>
     </message>
@@ -11623,16 +11627,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Con la línea anterior una toma de este lote pesaría {mass} ({share}).</translation>
     </message>
     <message>
-        <source>By the level fills it would do.</source>
-        <translation>Según las llenadas al ras, serviría.</translation>
-    </message>
-    <message>
         <source>By the level fills it has to move: draw the new line.</source>
         <translation>Según las llenadas al ras hay que moverla: dibuje la línea nueva.</translation>
-    </message>
-    <message>
-        <source>{words} Only how this powder settles under the shake is not known: two fills to the old line would tell.</source>
-        <translation>{words} Solo falta saber cuánto se asienta este polvo al sacudir: dos llenadas hasta la línea anterior lo dirían.</translation>
     </message>
     <message>
         <source>Draw the new line: level fills would hardly tell whether the old one will do.</source>
@@ -11679,8 +11675,16 @@ Sign off all the same? The record will say so.</source>
         <translation>Movida. Una toma de este lote habría pesado {mass} ({share}).</translation>
     </message>
     <message>
+        <source>By the level fills it would do. Only how this powder settles under the shake is not known: leave the old line, and weigh two fills to it.</source>
+        <translation>Según las llenadas al ras, serviría. Solo falta saber cómo se asienta este polvo al sacudirlo: deje la línea anterior y pese dos llenadas hasta ella.</translation>
+    </message>
+    <message>
         <source>A feeding to a line there would weigh {mass} ({share} against the target). Measure from the rim down along the wall, not from the bottom up. Is the line really there?</source>
         <translation>Una toma hasta una línea ahí pesaría {mass} ({share} contra lo deseado). Mida desde el borde hacia abajo por la pared, no desde el fondo hacia arriba. ¿De veras está ahí la línea?</translation>
+    </message>
+    <message>
+        <source>The new line is right: a feeding is within the tolerance.</source>
+        <translation>La línea nueva es la correcta: una toma queda dentro de la tolerancia.</translation>
     </message>
     <message>
         <source>Move the line to {down} down the wall from the rim, and weigh to it again.</source>
