@@ -9238,7 +9238,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Leave the old line for now: press Keep the old line, and weigh two fills to it.</source>
-        <translation>Deje por ahora la línea anterior: oprima Conservar la línea anterior y pese dos llenadas hasta ella.</translation>
+        <translation>Deje por ahora la línea anterior: oprima Conservar la anterior y pese dos llenadas hasta ella.</translation>
     </message>
     <message>
         <source>Measure from the rim down along the wall and draw the line all round, at eye level.</source>
