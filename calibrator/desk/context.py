@@ -40,6 +40,7 @@ class Desk(QObject):
     changed = Signal()
     go_to = Signal(str, str)
     said = Signal(str)
+    saved = Signal(str, Path)
     language_changed = Signal()
     put_back = Signal(object)  # a dated copy that is to take the place of the records
     go_over = Signal(str)  # to the records of a server from now on; blank: to the file on this computer
@@ -191,5 +192,9 @@ class Desk(QObject):
         self.language_changed.emit()
 
     def say(self, text: str) -> None:
-        """A short word of what was done, shown in passing at the foot of the window."""
+        """A short word of what was done, shown in passing."""
         self.said.emit(text)
+
+    def say_saved(self, text: str, file: Path) -> None:
+        """As `say`, with the ways to the file that was saved."""
+        self.saved.emit(text, file)

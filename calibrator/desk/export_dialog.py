@@ -62,27 +62,29 @@ class ExportDialog(QDialog):
 
     def _write(self, path: Path, sheets: tuple[SheetOf, ...]) -> None:
         if self.workbook.isChecked():
-            self._begin(sheets, partial(write_workbook, sheets, path.with_suffix(".xlsx")))
+            file = path.with_suffix(".xlsx")
+            self._begin(sheets, file, partial(write_workbook, sheets, file))
         elif any(file.exists() for _, file in self._files(sheets, path)):
             self._ask_over(sheets, path)
         else:
             self._write_texts(sheets, path)
 
-    def _begin(self, sheets: tuple[SheetOf, ...], write: Callable[[Underway], None]) -> None:
-        self.desk.work(self.tr("Writing the figures"), write, partial(self._saved, sheets), self._ask_path)
+    def _begin(self, sheets: tuple[SheetOf, ...], path: Path, write: Callable[[Underway], None]) -> None:
+        self.desk.work(self.tr("Writing the figures"), write, partial(self._saved, sheets, path), self._ask_path)
 
     def _files(self, sheets: tuple[SheetOf, ...], path: Path) -> list[tuple[SheetOf, Path]]:
         return [(one, path.with_name(f"{path.stem} {one.name}.csv")) for one in sheets]
 
     def _write_texts(self, sheets: tuple[SheetOf, ...], path: Path) -> None:
-        self._begin(sheets, partial(_write_texts, self._files(sheets, path), self.style_of_text()))
+        files = self._files(sheets, path)
+        self._begin(sheets, files[0][1], partial(_write_texts, files, self.style_of_text()))
 
     def _ask_over(self, sheets: tuple[SheetOf, ...], path: Path) -> None:
         question = self.tr("Files of these names are there already. Write over them?")
         self.desk.ask.confirm(question, self.tr("Write over them"), partial(self._write_texts, sheets, path))
 
-    def _saved(self, sheets: tuple[SheetOf, ...], _none: None) -> None:
-        self.desk.say(counted.checks_saved(sum(len(one.table.rows) for one in sheets)))
+    def _saved(self, sheets: tuple[SheetOf, ...], path: Path, _none: None) -> None:
+        self.desk.say_saved(counted.checks_saved(sum(len(one.table.rows) for one in sheets)), path)
         self.close()
 
     def _ask_path(self) -> None:

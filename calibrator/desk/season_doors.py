@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from pathlib import Path
 
 from PySide6.QtWidgets import QHBoxLayout, QWidget
@@ -68,11 +69,11 @@ class SeasonDoors(QWidget):
                 write_pdf(season_report(facts), path, underway)
             return facts is not None
 
-        self.desk.work(self.tr("Making the season report"), write, self._saved, self._ask_report)
+        self.desk.work(self.tr("Making the season report"), write, partial(self._saved, path), self._ask_report)
 
-    def _saved(self, written: bool) -> None:
+    def _saved(self, path: Path, written: bool) -> None:
         if written:
-            self.desk.say(self.tr("The season report is saved."))
+            self.desk.say_saved(self.tr("The season report is saved."), path)
 
     def _ask_report(self) -> None:
         farm = self.desk.farm

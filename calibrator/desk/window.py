@@ -1,18 +1,18 @@
-"""The window: a rail of pages at the left, the page in hand at the right, a passing notice at the foot."""
+"""The window: a rail of pages at the left, with passing notices in its gap, the page in hand at the right."""
 
 from __future__ import annotations
 
 from functools import partial
 from importlib import import_module
+from pathlib import Path
 from typing import cast
 
-from PySide6.QtCore import QRect, QSize, Qt, QTimer
+from PySide6.QtCore import QRect, QSize, Qt
 from PySide6.QtGui import QCloseEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
     QButtonGroup,
     QDialog,
     QHBoxLayout,
-    QLabel,
     QMainWindow,
     QPushButton,
     QStackedWidget,
@@ -26,6 +26,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.emblem import Emblem
 from calibrator.desk.farms_menu import FarmsMenu
+from calibrator.desk.notice import Notice
 from calibrator.desk.page import Page
 from calibrator.desk.parts import button, column, label, scrolled
 from calibrator.desk.pictograms import SIZE, pictogram
@@ -52,12 +53,10 @@ PAGES = {
 }
 WITH_PICTURES = "season"  # shows the first at once; all others when they are asked for
 COMPARISON = "calibrator.desk.pages.farms_compared"
-NOTICE_MS = 4000
 LEAST = QSize(1024, 700)  # what every page is laid out for
 LEAST_SEEN = QSize(900, 480)  # a screen of large letters: there the page scrolls as a whole
 RAIL_PX = 196
 FRAME = QSize(8, 40)  # what the system draws round a window, known for certain only once it is up
-FOOT_PX = 9 * SPACE  # the buttons at the foot of a page: a notice stands above them
 
 
 def least_size(available: QSize) -> QSize:
@@ -112,7 +111,7 @@ class Window(QMainWindow):
         self._pages: dict[str, Page] = {}
         self._read: dict[str, object] = {}  # as of when each page shows the records
         self._closing = False
-        self._loading: tuple[str, str, str] | None = None  # page, thing, and the notice that stood there before
+        self._loading: tuple[str, str] | None = None  # page, thing, and the notice that stood there before
         self._loader = Background(self)
         self._loader.done.connect(self._loaded)
         self._loader.failed.connect(self._not_loaded)
@@ -131,13 +130,15 @@ class Window(QMainWindow):
         right.setStretchFactor(whole, 1)
         layout.addLayout(right, 1)
         self.setCentralWidget(middle)
-        self._notice = self._make_notice()
+        self._notice = Notice(self)
+        self._notice.not_opened.connect(self._say_not_opened)
         self._name_farm()
         self.watch = Watch(desk, self)
         self.watch.looked.connect(self._looked)
         desk.go_to.connect(self.show_page)
         desk.changed.connect(self._reload)
         desk.said.connect(self._say)
+        desk.saved.connect(self._say)
         self._theme = the_theme()
         self._theme.changed.connect(self._repaint)
         self._show_away()
@@ -170,25 +171,23 @@ class Window(QMainWindow):
 
     def _load(self, key: str, thing_id: str) -> None:
         """A page that is not made yet takes a moment: its button lights up and a word stands there meanwhile."""
-        before = self._notice.text() if self._notice.isVisible() else ""
-        self._loading = (key, thing_id, before)
+        self._loading = (key, thing_id)
         self._check_button(key)
-        self._say(self.tr("Opening …"))
-        self._notice_timer.stop()
+        self._notice.begin(self.tr("Opening …"))
+        self._show_notice()
         self.repaint()
         self._loader.start(partial(load_page, key), patience_s=busy.PATIENCE_S)
 
     def _stop_loading(self) -> None:
         self._loader.stop()
         if self._loading is not None:
-            before, self._loading = self._loading[2], None
-            self._notice.hide()
-            if before:
-                self._say(before)
+            self._loading = None
+            if self._notice.end():
+                self._show_notice()
 
     def _loaded(self) -> None:
         assert self._loading is not None
-        key, thing_id, _ = self._loading
+        key, thing_id = self._loading
         page = self.page(key)
         self._stop_loading()
         self._bring_up(page, thing_id)
@@ -285,6 +284,7 @@ class Window(QMainWindow):
         self.desk.go_to.disconnect(self.show_page)
         self.desk.changed.disconnect(self._reload)
         self.desk.said.disconnect(self._say)
+        self.desk.saved.disconnect(self._say)
         self._close_anyway()
         self.deleteLater()
 
@@ -344,17 +344,6 @@ class Window(QMainWindow):
         help_key.activated.connect(buttons["help"].click)
         return rail, buttons
 
-    def _make_notice(self) -> QLabel:
-        notice = label("", wrap=False)
-        notice.setParent(self)
-        notice.setObjectName("notice")
-        notice.hide()
-        self._notice_timer = QTimer(self)
-        self._notice_timer.setSingleShot(True)
-        self._notice_timer.setInterval(NOTICE_MS)
-        self._notice_timer.timeout.connect(notice.hide)
-        return notice
-
     def _rail_pressed(self) -> None:
         self.show_page(self.sender().property("page"), "")
 
@@ -412,15 +401,23 @@ class Window(QMainWindow):
         if error is not None and not known_away:
             self._say(in_words(error))
 
-    def _say(self, text: str) -> None:
-        self._notice.setText(text)
-        self._notice.adjustSize()
+    def _say(self, text: str, file: Path | None = None) -> None:
+        self._notice.say(text, file)
+        self._show_notice()
+
+    def _show_notice(self) -> None:
         self._place_notice()
         self._notice.show()
         self._notice.raise_()
-        self._notice_timer.start()
+
+    def _say_not_opened(self, place: Path) -> None:
+        told = self.tr("No program on this computer opens it. It is here: {place}")
+        self.desk.ask.tell(told.format(place=place))
 
     def _place_notice(self) -> None:
-        size = self._notice.sizeHint()
-        left = (self.width() - size.width()) // 2
-        self._notice.setGeometry(QRect(left, self.height() - size.height() - FOOT_PX, size.width(), size.height()))
+        """In the gap of the rail, where it covers nothing; where there is no rail, at the foot."""
+        above, below = self._buttons["season"].geometry(), self._buttons["setup"].geometry()
+        top, foot = above.bottom() + SPACE, below.top() - SPACE
+        if self._rail.isHidden():
+            top, foot = self.height() // 2, self.height() - SPACE
+        self._notice.place(QRect(SPACE, top, above.width(), foot - top))

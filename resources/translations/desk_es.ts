@@ -5224,6 +5224,25 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
+    <name>Notice</name>
+    <message>
+        <source>Open</source>
+        <translation>Abrir</translation>
+    </message>
+    <message>
+        <source>Folder</source>
+        <translation>Carpeta</translation>
+    </message>
+    <message>
+        <source>Show the folder</source>
+        <translation>Mostrar la carpeta</translation>
+    </message>
+    <message>
+        <source>Folder: {folder}</source>
+        <translation>Carpeta: {folder}</translation>
+    </message>
+</context>
+<context>
     <name>OccasionForm</name>
     <message>
         <source>choose a lot</source>
@@ -12065,6 +12084,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>The server cannot be reached. You see what this computer last read of it; weighings and checks of the mix wait here and are sent when it is back.</source>
         <translation>No se puede llegar al servidor. Ve lo último que esta computadora leyó de él; las pesadas y las revisiones de la mezcla esperan aquí y se envían cuando vuelva.</translation>
+    </message>
+    <message>
+        <source>No program on this computer opens it. It is here: {place}</source>
+        <translation>Ningún programa de esta computadora lo abre. Está aquí: {place}</translation>
     </message>
 </context>
 <context>

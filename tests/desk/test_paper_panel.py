@@ -76,12 +76,12 @@ def test_a_saved_chart_bears_the_number_that_is_kept(
     panel.show_plan(plan.id)
     assert "no. 1" in panel.number.text()
     answers.path = tmp_path / "chart.pdf"
-    with qtbot.waitSignal(panel.desk.said) as said:
+    with qtbot.waitSignal(panel.desk.saved) as said:
         panel.save_button.click()
     (kept,) = herd.records.prints(herd.farm.id)
     assert (kept.number, kept.kind, kept.plan_id) == (1, PrintKind.WALL_CHART, plan.id)
     assert (kept.sign_off_id, kept.lot_id, kept.by) == (signed.id, signed.lot_id, "AB")
-    assert said.args == ["Saved as chart.pdf, sheet no. 1."]
+    assert said.args == ["Saved as chart.pdf, sheet no. 1.", answers.path]
     text = text_of(answers.path)
     assert "Morning milk" in text
     assert "ONLY FOR THIS LOT" in text

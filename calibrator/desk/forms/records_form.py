@@ -178,7 +178,7 @@ class RecordsForm(QWidget):
         self.desk.work(self.tr("Saving a workbook"), write, then, self.export_workbook)
 
     def _saved(self, path: Path, _none: None) -> None:
-        self.desk.say(self.tr("Saved as {file}.").format(file=path.name))
+        self.desk.say_saved(self.tr("Saved as {file}.").format(file=path.name), path)
 
     def _export_texts(self, path: Path) -> None:
         records = self.desk.records

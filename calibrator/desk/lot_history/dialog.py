@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import QModelIndex, Qt
@@ -53,10 +54,10 @@ class LotHistoryDialog(QDialog):
             write_csv(headings_in_words(history_file(rows, underway)), path, CsvStyle())
             return len(rows)
 
-        self.desk.work(self.tr("Saving the history as a table"), write, self._saved, self._ask_path)
+        self.desk.work(self.tr("Saving the history as a table"), write, partial(self._saved, path), self._ask_path)
 
-    def _saved(self, entries: int) -> None:
-        self.desk.say(counted.checks_saved(entries))
+    def _saved(self, path: Path, entries: int) -> None:
+        self.desk.say_saved(counted.checks_saved(entries), path)
 
     def _wanted(self) -> tuple[Row, ...]:
         topic = self.kinds.currentData()

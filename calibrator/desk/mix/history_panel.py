@@ -115,10 +115,10 @@ class HistoryPanel(QWidget):
             write_csv(in_words(table), path)
             return len(table.rows)
 
-        self.desk.work(self.tr("Saving the checks as a table"), write, self._saved, self._ask_path)
+        self.desk.work(self.tr("Saving the checks as a table"), write, partial(self._saved, path), self._ask_path)
 
-    def _saved(self, checks: int) -> None:
-        self.desk.say(counted.checks_saved(checks))
+    def _saved(self, path: Path, checks: int) -> None:
+        self.desk.say_saved(counted.checks_saved(checks), path)
 
     def _shown(self) -> list[Kept]:
         return chosen(self._kept, str(self.lots.currentData() or ""), str(self.feeders.currentData() or ""))

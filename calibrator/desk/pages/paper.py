@@ -120,7 +120,7 @@ class PaperPanel(QWidget):
         if self._ready is None:
             return
         job = self._ready.job
-        told = partial(self._told, job, self.tr("Saved as {name}."), path.name)
+        told = partial(self._saved, job, path)
         write = partial(save_pdf, self.desk.records, job, self._ready.document, path)
         self.desk.work(self.tr("Saving as PDF"), write, told, self._save)
 
@@ -265,7 +265,10 @@ class PaperPanel(QWidget):
 
     def _printed(self, job: Job, name: str, numbered: list[Printed]) -> None:
         self._used_up(job)
-        self._told(job, self.tr("Sent to {name}."), name, numbered)
+        self.desk.say(self.tr("Sent to {name}.").format(name=self._told(job, name, numbered)))
+
+    def _saved(self, job: Job, path: Path, numbered: list[Printed]) -> None:
+        self.desk.say_saved(self.tr("Saved as {name}.").format(name=self._told(job, path.name, numbered)), path)
 
     def _used_up(self, job: Job) -> None:
         """The next print on ready-cut labels begins after these."""
@@ -275,11 +278,11 @@ class PaperPanel(QWidget):
             self.choice.grid.show_kept()
             self._show()
 
-    def _told(self, job: Job, text: str, name: str, numbered: list[Printed]) -> None:
+    def _told(self, job: Job, name: str, numbered: list[Printed]) -> str:
         self._made = list(numbered), job
         self._show()
         numbers = [self.tr("sheet no. {number}").format(number=sheet.number) for sheet in numbered]
-        self.desk.say(text.format(name=", ".join([name, *numbers])))
+        return ", ".join([name, *numbers])
 
     def _save(self) -> None:
         if self._ready is None:

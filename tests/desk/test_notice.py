@@ -1,0 +1,62 @@
+"""The passing word in the gap of the rail: it covers nothing that is worked on, and leads to what was saved."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from answers import Answers
+from PySide6.QtCore import QPoint, QRect, QUrl
+from PySide6.QtGui import QDesktopServices
+
+from calibrator.desk.context import Desk
+from calibrator.desk.window import Window
+
+LONG = "The file could not be written, because the folder is on a disk that was taken out. " * 2
+
+
+def on_window(window: Window, key: str) -> QRect:
+    made = window._buttons[key]
+    return QRect(made.mapTo(window, QPoint(0, 0)), made.size())
+
+
+@pytest.mark.parametrize("size", [(1024, 700), (1280, 800)])
+def test_a_word_stands_in_the_gap_of_the_rail(window: Window, desk: Desk, size: tuple[int, int]) -> None:
+    window.resize(*size)
+    desk.say("Signed off. Now print the label and the wall chart.")
+    shown = window._notice.geometry()
+    assert window._notice.isVisible()
+    assert window._rail.geometry().contains(shown)
+    assert not any(shown.intersects(on_window(window, key)) for key in window._buttons)
+
+
+def test_a_long_word_grows_beside_the_rail_rather_than_over_its_buttons(window: Window, desk: Desk) -> None:
+    window.resize(1024, 700)
+    desk.say(LONG)
+    shown = window._notice.geometry()
+    assert window.rect().contains(shown)
+    assert not any(shown.intersects(on_window(window, key)) for key in window._buttons)
+
+
+def test_a_saved_file_is_opened_and_its_folder_shown(
+    window: Window, desk: Desk, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    opened: list[QUrl] = []
+    monkeypatch.setattr(QDesktopServices, "openUrl", lambda url: opened.append(url) or True)
+    file = tmp_path / "Wall chart.pdf"
+    desk.say_saved("Saved as Wall chart.pdf.", file)
+    assert tmp_path.name in window._notice.text().replace("\u200b", "")
+    window._notice.open_file.click()
+    window._notice.open_folder.click()
+    assert [Path(url.toLocalFile()) for url in opened] == [file, tmp_path]
+    desk.say("Kept.")
+    assert not window._notice.open_file.isVisible()
+
+
+def test_where_nothing_opens_it_the_place_is_told(
+    window: Window, desk: Desk, answers: Answers, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(QDesktopServices, "openUrl", lambda _url: False)
+    desk.say_saved("Saved as Wall chart.pdf.", tmp_path / "Wall chart.pdf")
+    window._notice.open_file.click()
+    assert str(tmp_path / "Wall chart.pdf") in answers.told[-1]
