@@ -55,7 +55,7 @@ def tour(window: Window) -> Iterator[str]:
     window.show_page("today")
     yield "today"
     saved = QCoreApplication.translate("PaperPanel", "Saved as {name}.")
-    window.desk.say_saved(saved.format(name="26-1001B - 37.pdf"), Path("Documents", "26-1001B - 37.pdf"))
+    window.desk.say_saved(saved.format(name="26-1001B - 37.pdf"), Path("2026", "26-1001B - 37.pdf"))
     yield "notice"
     today = cast(TodayPage, window.page("today"))
     yield from _workings(window, "powder", today.powder_card.workings())
