@@ -111,7 +111,7 @@ class Window(QMainWindow):
         self._pages: dict[str, Page] = {}
         self._read: dict[str, object] = {}  # as of when each page shows the records
         self._closing = False
-        self._loading: tuple[str, str] | None = None  # page, thing, and the notice that stood there before
+        self._loading: tuple[str, str] | None = None  # page and thing
         self._loader = Background(self)
         self._loader.done.connect(self._loaded)
         self._loader.failed.connect(self._not_loaded)
