@@ -54,9 +54,6 @@ def tour(window: Window) -> Iterator[str]:
     """Bring up one screen after another and give each a name."""
     window.show_page("today")
     yield "today"
-    saved = QCoreApplication.translate("PaperPanel", "Saved as {name}.")
-    window.desk.say_saved(saved.format(name="26-1001B - 37.pdf"), Path("2026", "26-1001B - 37.pdf"))
-    yield "notice"
     today = cast(TodayPage, window.page("today"))
     yield from _workings(window, "powder", today.powder_card.workings())
     yield from _workings(window, "spot", today.spot_card.workings())
@@ -75,6 +72,10 @@ def tour(window: Window) -> Iterator[str]:
     yield from _bring_in(window)
     yield from _help(window)
     yield from _welcome(window)
+    window.show_page("lots")
+    saved = QCoreApplication.translate("PaperPanel", "Saved as {name}.")
+    window.desk.say_saved(saved.format(name="26-1001B - 37.pdf"), Path("2026", "26-1001B - 37.pdf"))
+    yield "notice"
 
 
 def _doors(window: Window) -> Iterator[str]:
