@@ -72,7 +72,7 @@ def tour(window: Window) -> Iterator[str]:
     yield from _bring_in(window)
     yield from _help(window)
     yield from _welcome(window)
-    window.show_page("lots")
+    window.show_page("today")
     saved = QCoreApplication.translate("PaperPanel", "Saved as {name}.")
     window.desk.say_saved(saved.format(name="26-1001B - 37.pdf"), Path("2026", "26-1001B - 37.pdf"))
     yield "notice"
