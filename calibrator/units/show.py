@@ -10,7 +10,7 @@ from fractions import Fraction
 
 from calibrator.model import UnitSystem
 from calibrator.units.kinds import Kind
-from calibrator.units.registry import default_unit, from_base, span_in
+from calibrator.units.registry import default_unit, from_base, span_in, to_base
 from calibrator.units.rounding import (
     decimals,
     exact_step,
@@ -139,6 +139,18 @@ def show_length(length_mm: float, system: UnitSystem, *, step: float | None = No
         return with_comma(f"{on_step(Fraction(length_mm), fine)} mm", decimal_comma)
     fine = plain_step(1 / 16 if step is None else step)
     return with_comma(f"{on_ruler(from_base(Fraction(length_mm), 'in'), fine)} in", decimal_comma)
+
+
+def show_move(old_mm: float, new_mm: float, system: UnitSystem, *, decimal_comma: bool = False) -> str:
+    """How far one line is from another, either way: the difference of both as `show_length` tells them.
+
+    So that who takes 3/8 in from 9/16 in finds the 3/16 in that stand between them. The lines are in mm.
+    """
+    if not (tellable(old_mm) and tellable(new_mm)):
+        return _NOTHING
+    unit, step = ("mm", Fraction(1)) if system is UnitSystem.METRIC else ("in", Fraction(1, 16))
+    old, new = (round_to(from_base(Fraction(mm), unit), step) for mm in (old_mm, new_mm))
+    return show_length(float(to_base(abs(new - old), unit)), system, decimal_comma=decimal_comma)
 
 
 def in_default_unit(value: float, kind: Kind, system: UnitSystem) -> float:

@@ -77,6 +77,7 @@ def test_every_shape_is_drawn_at_any_size(drawing: ScoopDrawing, shape: Shape, s
     [
         (34.0, 27.0, "moves down 1/4 in (7 mm)"),
         (27.0, 34.0, "moves up 1/4 in (7 mm)"),
+        (14.8, 9.0, "moves down 3/16 in (6 mm)"),  # from 3/8 in to 9/16 in, as both are told
         (27.0, 27.1, "stays where it is"),
     ],
 )

@@ -13,7 +13,7 @@ from calibrator.desk.theme import tokens, ui_font
 from calibrator.model import Shape, UnitSystem
 from calibrator.science.errors import CannotCompute
 from calibrator.science.scoop import height_from_down_wall_mm, inner_height_mm, outline_mm
-from calibrator.units import Kind, precise_in_both, show_length
+from calibrator.units import Kind, precise_in_both, show_length, show_move
 
 MARGIN = 14.0
 GAP = 14.0  # between the wall and what is written beside it
@@ -286,7 +286,8 @@ class ScoopDrawing(QWidget):
     def _move_words(self) -> list[str]:
         if self._new_mm is None or self._old_mm is None or not (self._new_words() and self._old_words()):
             return []
-        distance = self._length(abs(self._new_mm - self._old_mm))
+        first, second = (show_move(self._old_mm, self._new_mm, system) for system in self._systems())
+        distance = f"{first} ({second})"
         if distance == self._length(0.0):
             return [self.tr("stays where it is")]
         if self._new_mm > self._old_mm:
