@@ -6,7 +6,6 @@ from pathlib import Path
 
 import pytest
 from answers import Answers, at_noon
-from calibrator.desk.pages.sheets_gone import SheetsGone
 from herd import Herd
 from PySide6.QtCore import QPoint
 from PySide6.QtWidgets import QApplication, QDialog, QPushButton, QWidget
@@ -18,6 +17,7 @@ from calibrator.desk.bring_in.dialog import BringInDialog
 from calibrator.desk.bring_in.work import Bringing
 from calibrator.desk.context import Desk
 from calibrator.desk.export_dialog import ExportDialog
+from calibrator.desk.pages.sheets_down import SheetsDown
 from calibrator.desk.server.dialog import ServerDialog
 from calibrator.desk.theme import Theme
 from calibrator.model import PrintKind
@@ -46,7 +46,7 @@ def made(kind: str, desk: Desk, window: QWidget, tmp_path: Path, monkeypatch: py
     elif kind == "export":
         ExportDialog(desk, desk.farm, window).open()
     elif kind == "sheets":
-        SheetsGone(desk, desk.records.prints(desk.farm.id), window).open()
+        SheetsDown(desk, desk.records.prints(desk.farm.id), window).open()
     elif kind == "server":
         ServerDialog("", None, window).open()
     else:
