@@ -5396,7 +5396,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Page {page} of {pages}</source>
-        <translation>Hoja {page} de {pages}</translation>
+        <translation>Página {page} de {pages}</translation>
     </message>
 </context>
 <context>
@@ -5822,11 +5822,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <name>PreviewBar</name>
     <message>
         <source>Previous page</source>
-        <translation>Hoja previa</translation>
+        <translation>Página anterior</translation>
     </message>
     <message>
         <source>Pre&amp;vious page</source>
-        <translation>Pre&amp;via</translation>
+        <translation>Ante&amp;rior</translation>
     </message>
     <message>
         <source>Ne&amp;xt page</source>
@@ -5846,7 +5846,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Page {page} of {pages}</source>
-        <translation>Hoja {page} de {pages}</translation>
+        <translation>Página {page} de {pages}</translation>
     </message>
 </context>
 <context>

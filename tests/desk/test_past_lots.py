@@ -8,7 +8,7 @@ from datetime import UTC, date, datetime, timedelta
 import pytest
 from answers import Answers, at_noon
 from herd import Herd
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QPushButton
 from pytestqt.qtbot import QtBot
 from sqlalchemy import event
 
@@ -153,6 +153,19 @@ def test_past_lots_wait_for_nothing_but_the_newest_does(desk: Desk, qtbot: QtBot
     chooser = LotChooser(desk)
     qtbot.addWidget(chooser)
     chooser.reload()  # all of them can be weighed in nevertheless
+
+
+def test_the_list_of_the_weigh_in_leads_straight_to_the_form_of_a_new_lot(desk: Desk, qtbot: QtBot) -> None:
+    """It is what one came for where no lot waits; beside one that waits, that lot is."""
+    chooser = LotChooser(desk)
+    qtbot.addWidget(chooser)
+    chooser.reload()
+    enter = next(one for one in chooser.findChildren(QPushButton) if "newly" in one.text())
+    waits = any(known.state is LotState.DELIVERED for known in standing(desk.records, desk.records.every(Farm)[0]).lots)
+    assert (enter.property("kind") == "main") is not waits
+    with qtbot.waitSignal(desk.go_to) as went:
+        enter.click()
+    assert went.args == ["lots", "new"]
 
 
 def test_the_page_of_the_lot_names_the_file(desk: Desk, qtbot: QtBot) -> None:

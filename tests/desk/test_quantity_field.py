@@ -521,3 +521,20 @@ def test_a_volume_without_unit_is_of_the_unit_of_its_example(qtbot: QtBot) -> No
     assert "40 gal" in field.message
     field.set_system(METRIC)
     assert field.text() == "40 gal"
+
+
+@pytest.mark.parametrize(
+    ("kind", "shown", "typed", "meant"),
+    [(Kind.LENGTH, "9.8 cm", "10.5", 105.0), (Kind.MASS, "5 kg", "7", 7000.0), (Kind.VOLUME, "150 L", "40", 40_000.0)],
+)
+def test_a_bare_number_has_the_unit_of_the_fields_own_example(
+    qtbot: QtBot, kind: Kind, shown: str, typed: str, meant: float
+) -> None:
+    """And keeps that meaning where another example comes to stand there."""
+    field = QuantityField(kind, METRIC, examples={FARM: "1", METRIC: shown})
+    qtbot.addWidget(field)
+    qtbot.keyClicks(field.line, typed)
+    assert field.quantity().value == pytest.approx(meant)  # type: ignore[union-attr]
+    other = {Kind.LENGTH: "98 mm", Kind.MASS: "10 g", Kind.VOLUME: "100 mL"}[kind]
+    field.set_examples({FARM: "1", METRIC: other})
+    assert field.quantity().value == pytest.approx(meant)  # type: ignore[union-attr]

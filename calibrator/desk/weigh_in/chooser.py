@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.in_use import WEIGHED_IN, LotState
+from calibrator.desk.pages.what_to_do import NEW_LOT
 from calibrator.desk.parts import button, card, clear, column, label, row, scrolled
 from calibrator.desk.scoop_lines import line_of, scoop_state
 from calibrator.desk.speech import day_text
@@ -60,7 +61,9 @@ class LotChooser(QWidget):
             self._list.addWidget(
                 label(self.tr("No lot is waiting. A newly delivered one is entered under Lots."), "quiet")
             )
-        enter = button(self.tr("Enter a newly &delivered lot"), self._to_lots)
+        enter = button(self.tr("Enter a newly &delivered lot"), self._to_new_lot)
+        if not any(_place(lot) <= LOUD for lot in shown):
+            enter.setProperty("kind", "main")
         self._list.addWidget(enter, 0, Qt.AlignmentFlag.AlignLeft)
         self._list.addStretch(1)
 
@@ -104,5 +107,5 @@ class LotChooser(QWidget):
     def _begin(self) -> None:
         self.begin.emit(self.sender().property("lot"))
 
-    def _to_lots(self) -> None:
-        self._desk.go_to.emit("lots", "")
+    def _to_new_lot(self) -> None:
+        self._desk.go_to.emit("lots", NEW_LOT)

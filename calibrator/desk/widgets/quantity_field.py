@@ -18,6 +18,8 @@ from calibrator.desk.widgets.unit_sentences import sentence
 from calibrator.model import UnitSystem
 from calibrator.units import Kind, NotUnderstood, Quantity, default_unit, edit_text, example, read, with_unit
 
+_MANY_UNITS = frozenset({Kind.MASS, Kind.VOLUME, Kind.LENGTH})  # each system has more than one unit for these
+
 
 class EntryLine(QLineEdit):
     """A line whose Enter is its own: it never reaches a dialog's default button, held down it counts once."""
@@ -121,7 +123,10 @@ class QuantityField(QWidget):
 
     def set_examples(self, examples: Mapping[UnitSystem, str]) -> None:
         """What stands in the empty field, one each for both systems."""
+        kept, told = self._line.text(), self.told()
         self._examples = examples
+        if self._filled is None and told != kept and self.told() != told:
+            self._line.setText(told)  # a bare number was meant in the unit of the example before
         self._hint()
 
     def set_default_unit(self, unit: str | Mapping[UnitSystem, str] | None) -> None:
@@ -265,7 +270,7 @@ class QuantityField(QWidget):
         return NotUnderstood(error.code, **{**error.params, "example": figure_text(self._examples[self._system])})
 
     def _unit_left_out(self) -> str | None:
-        if self._default_unit is None and self._kind is Kind.VOLUME and self._examples:
+        if self._default_unit is None and self._kind in _MANY_UNITS and self._examples:
             return self._examples[self._system].split()[-1]  # after "like 40 gal" a bare 40 is gallons, never quarts
         if isinstance(self._default_unit, str) or self._default_unit is None:
             return self._default_unit
