@@ -5826,7 +5826,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Pre&amp;vious page</source>
-        <translation>Ante&amp;rior</translation>
+        <translation>Pre&amp;via</translation>
     </message>
     <message>
         <source>Ne&amp;xt page</source>
