@@ -212,3 +212,22 @@ def test_tab_from_the_last_field_of_the_lot_comes_to_next(window: Window) -> Non
         assert field.hasFocus()
         QTest.keyClick(field, Qt.Key.Key_Tab)
     assert QApplication.focusWidget() is page._next
+
+
+def test_next_asks_before_it_leaves_a_line_that_was_found_wrong(window: Window, answers: Answers) -> None:
+    """It names the line and the feeding that would be signed."""
+    page, _view = opened(window, Step.FILLS_TO_MARK)
+    guide = page.guide
+    assert guide is not None
+    for bag in (1, 1, 2, 2, 3, 3, 4, 4):
+        guide.add_fill(FillWay.TO_MARK, bag, 9.0 * 28.349523125, "9.0 oz")
+    assert guide.line_should_move
+    answers.yes = False
+    page.next_step()
+    assert "Move the line" in answers.asked[-1]
+    assert "What would be signed is the line at 1/2 in" in answers.asked[-1].replace("\N{NO-BREAK SPACE}", " ")
+    assert "9.0" in answers.asked[-1]
+    assert guide.step == Step.FILLS_TO_MARK
+    answers.yes = True
+    page.next_step()
+    assert guide.step == Step.SIGN_OFF

@@ -135,10 +135,13 @@ class WeighInPage(Page):
             stack.clear()
 
     def next_step(self) -> None:
-        """Go on; past fills that were never weighed only if that is meant."""
+        """Go on; past fills that were never weighed, or that say the line is wrong, only if that is meant."""
         guide = self.guide
         if guide is not None and guide.step is Step.FILLS_TO_MARK and guide.line_untried:
             self.desk.ask.confirm(words.untried_words(), self.tr("Go on without"), partial(self._move_by, 1))
+        elif guide is not None and guide.step is Step.FILLS_TO_MARK and guide.line_should_move:
+            question = words.wrong_line_words(guide, self.desk.system)
+            self.desk.ask.confirm(question, self.tr("Go on with this line"), partial(self._move_by, 1))
         else:
             self._move_by(1)
 

@@ -210,6 +210,18 @@ def untried_words() -> str:
     )
 
 
+def wrong_line_words(guide: Guide, system: UnitSystem) -> str:
+    """What would be signed although the fills to the line speak against it."""
+    check, line_mm = guide.findings.check, guide.weigh_in.drawn_line_mm
+    if check is None or line_mm is None:
+        return ""
+    words = translate(
+        "WeighInWords", "{verdict} What would be signed is the line at {line}, with {mass} in a feeding. Go on with it?"
+    )
+    verdict, line = check_words(check, guide, system)[0], unbroken(shown.length(line_mm, system))
+    return words.format(verdict=verdict, line=line, mass=fine(check.mean_g, system))
+
+
 def tolerance_words(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
     """A feeding beside the tolerance: what every verdict on a line rests on."""
     target_g = guide.weigh_in.target_mass_g or check.mean_g
