@@ -11547,6 +11547,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Seguir sin ellas</translation>
     </message>
     <message>
+        <source>Go on with this line</source>
+        <translation>Seguir con esta línea</translation>
+    </message>
+    <message>
         <source>Weigh-in</source>
         <translation>Pesada</translation>
     </message>
@@ -11716,6 +11720,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>No fill to the line was weighed yet, so how the powder settles in it is not known and the line may be some percent off. Weigh at least two fills to it, or go on without?</source>
         <translation>Aún no se pesó ninguna llenada hasta la línea: no se sabe cómo se asienta el polvo y la línea puede errar unos puntos porcentuales. ¿Pesar al menos dos llenadas hasta ella, o seguir sin ellas?</translation>
+    </message>
+    <message>
+        <source>{verdict} What would be signed is the line at {line}, with {mass} in a feeding. Go on with it?</source>
+        <translation>{verdict} Se firmaría la línea a {line}, con {mass} en una toma. ¿Seguir con ella?</translation>
     </message>
     <message>
         <source>A feeding weighs {mean}, surely {low} to {high}. Tolerance: {from_mass} to {to_mass} ({target} ± {share}).</source>
