@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -39,32 +39,54 @@ def cut_end(text: str, room_mm: float, size_mm: float, weight: Weight = Weight.R
     """The text, or as much of its beginning as fits with an ellipsis."""
     if width_mm(text, size_mm, weight) <= room_mm:
         return text
-    low, high = 0, len(text)
-    while low < high:
-        middle = (low + high + 1) // 2
-        fits = width_mm(text[:middle].rstrip() + _ELLIPSIS, size_mm, weight) <= room_mm
-        low, high = (middle, high) if fits else (low, middle - 1)
-    return text[:low].rstrip() + _ELLIPSIS if low else ""
+    kept = _most(len(text), lambda n: width_mm(text[:n].rstrip() + _ELLIPSIS, size_mm, weight) <= room_mm)
+    return text[:kept].rstrip() + _ELLIPSIS if kept else ""
 
 
 def cut_start(text: str, room_mm: float, size_mm: float, weight: Weight = Weight.REGULAR) -> str:
     """The text, or as much of its end as fits after an ellipsis: a lot number is told apart by its end."""
-    kept = text
-    while kept and width_mm(_ELLIPSIS + kept if kept != text else kept, size_mm, weight) > room_mm:
-        kept = kept[1:]
-    return kept if kept == text else _ELLIPSIS + kept if kept else ""
+    if width_mm(text, size_mm, weight) <= room_mm:
+        return text
+    kept = _most(len(text), lambda n: width_mm(_ELLIPSIS + text[-n:], size_mm, weight) <= room_mm)
+    return _ELLIPSIS + text[-kept:] if kept else ""
+
+
+def _most(count: int, fits: Callable[[int], bool]) -> int:
+    """The most characters that fit, 0 for none. Longer ones are tried from one upwards, twice as many each time.
+
+    A name without an end costs as much as it takes room, not the square of its length.
+    """
+    high = 1
+    while high <= count and fits(high):
+        high *= 2
+    low, high = high // 2, min(high, count + 1)
+    while high - low > 1:
+        middle = (low + high) // 2
+        low, high = (middle, high) if fits(middle) else (low, middle)
+    return low
 
 
 def _pieces(word: str, room_mm: float, size_mm: float, weight: Weight) -> list[str]:
     """A word that is wider than the line, broken where it must be."""
     pieces, rest = [], word
-    while rest and width_mm(rest, size_mm, weight) > room_mm:
-        cut = 1
-        while cut < len(rest) and width_mm(rest[: cut + 1], size_mm, weight) <= room_mm:
-            cut += 1
+    while rest:
+        cut = max(1, _most(len(rest), _Fits(rest, room_mm, size_mm, weight)))
         pieces.append(rest[:cut])
         rest = rest[cut:]
-    return [*pieces, rest] if rest else pieces
+    return pieces
+
+
+@dataclass(frozen=True)
+class _Fits:
+    """Whether so many characters of a text fit the room."""
+
+    text: str
+    room_mm: float
+    size_mm: float
+    weight: Weight
+
+    def __call__(self, count: int) -> bool:
+        return width_mm(self.text[:count], self.size_mm, self.weight) <= self.room_mm
 
 
 def wrap(text: str, room_mm: float, size_mm: float, weight: Weight = Weight.REGULAR) -> list[str]:
