@@ -40,10 +40,13 @@ def lay_lot(
     apart by the end.
     """
     lot = plain(lot_number).strip() or "–"
-    alone = min(largest_mm, room_mm / width_mm(lot, 1.0, Weight.BOLD) * (1 - 1e-6))
+    natural = width_mm(lot, 1.0, Weight.BOLD)
+    alone = min(largest_mm, room_mm / natural * (1 - 1e-6))
     if alone >= max(least_mm, min(several_mm, largest_mm) * _READABLE):
         return LotMark((lot,), alone)
     for size in sizes(several_mm, least_mm):
+        if natural * size > (most_lines + 1) * room_mm:
+            continue  # far too long for so many lines: not worth breaking into all of them
         lines = wrap(lot, room_mm, size, Weight.BOLD)
         if len(lines) <= most_lines:
             return LotMark(_end_together(lot, lines), size)
