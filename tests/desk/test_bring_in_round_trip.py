@@ -59,6 +59,11 @@ def known(of: st.SearchStrategy[Any]) -> st.SearchStrategy[Any]:
     return st.none() | of
 
 
+def percent(least: float, most: float) -> st.SearchStrategy[float]:
+    """A share as finely as a label could tell it: finer ones come back rounded, on one side or the other."""
+    return st.integers(round(least * 1000), round(most * 1000)).map(lambda n: n / 1000)
+
+
 def made_before(lot: Lot) -> Lot:
     """No lot is made after it arrived."""
     return replace(lot, made_on=None) if lot.made_on and lot.arrived_on and lot.made_on > lot.arrived_on else lot
@@ -80,8 +85,8 @@ LOTS = st.builds(
     package_count=known(st.integers(1, 900)),
     package_mass_g=known(GRAMS),
     composition=st.builds(
-        Composition, protein_pct=known(st.floats(1, 40)), fat_pct=known(st.floats(1, 30)),
-        ash_pct=known(st.floats(0.01, 9)), moisture_pct=known(st.floats(0.01, 9)),
+        Composition, protein_pct=known(percent(1, 40)), fat_pct=known(percent(1, 30)),
+        ash_pct=known(percent(0.01, 9)), moisture_pct=known(percent(0.01, 9)),
     ),
     medicated=st.booleans(),
     note=a_text(20),
