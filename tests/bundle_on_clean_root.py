@@ -2,7 +2,7 @@
 
 `python -m tests.bundle_on_clean_root DIST ROOT` needs root's rights, Xvfb and xdotool. DIST is the folder that the
 spec made (dist/calibrator), ROOT a fresh minimal system (`debootstrap --variant=minbase bookworm ROOT`). It takes
-minutes, so it is no part of the tests; what it found last is in DEVELOPERS.md.
+minutes, so it is no part of the tests; what it found last is in tests/bench/RESULTS.md.
 """
 
 from __future__ import annotations

@@ -45,18 +45,53 @@ def test_the_system_packages_are_named_on_one_line_for_ci() -> None:
     assert len(re.findall(r"^sudo apt-get install -y ", README, re.MULTILINE)) == 1
 
 
-NAMED = re.findall(r"`((?:calibrator|tests|resources|sample_lots)/[\w./]+)`", DEVELOPERS.replace("_XX", "_es"))
+SPOKEN = re.sub(r"```.*?```", "", README + DEVELOPERS, flags=re.DOTALL).replace("_XX", "_es")
+IN_CODE = sorted(set(re.findall(r"`([^`\n]+)`", SPOKEN)))
+MADE = ("dist/",)  # by the commands that are told
+SOURCES = [path for room in ("calibrator", "tests") for path in sorted((ROOT / room).rglob("*.py"))]
+PROGRAM = "\n".join(path.read_text("utf-8") for path in SOURCES)
+FILES = {path.name for room in TOP for path in (ROOT / room).rglob("*")} | TOP
 
 
-@pytest.mark.parametrize("path", sorted(set(NAMED)))
-def test_files_that_the_guide_names_exist(path: str) -> None:
-    assert (ROOT / path.rstrip("/")).exists()
+def told(pattern: str) -> list[str]:
+    """What the documents name in this way."""
+    return sorted({found for text in IN_CODE for found in re.findall(pattern, text)})
 
 
-@pytest.mark.parametrize("module", sorted(set(re.findall(r"python -m (tests[\w.]*)", DEVELOPERS + README))))
+@pytest.mark.parametrize("path", told(r"(?<![\w./])[\w.]+(?:/[\w.]+)+/?|^[\w.]+/$"))
+def test_files_that_the_documents_name_exist(path: str) -> None:
+    rooms = (ROOT, ROOT / "calibrator")
+    assert path.startswith((*MADE, ".venv/")) or any((room / path).exists() for room in rooms)
+
+
+@pytest.mark.parametrize("name", told(r"^\w+\.(?:py|md|ts|toml)$"))
+def test_files_that_the_documents_name_without_their_folder_exist(name: str) -> None:
+    assert name in FILES
+
+
+@pytest.mark.parametrize("module", told(r"\btests(?:\.\w+)+"))
 def test_commands_that_the_documents_name_exist(module: str) -> None:
     path = ROOT / module.replace(".", "/")
     assert path.with_suffix(".py").exists() or (path / "__main__.py").exists()
+
+
+@pytest.mark.parametrize("option", told(r"--\w[\w-]*"))
+def test_options_that_the_documents_name_exist(option: str) -> None:
+    assert f'"{option}"' in PROGRAM
+
+
+@pytest.mark.parametrize("name", told(r"^(?:desk\.)?([A-Za-z]\w+)(?:\(…\))?$"))
+def test_names_that_the_documents_explain_are_in_the_program(name: str) -> None:
+    room = ROOT / "calibrator" / name
+    written = rf"\b(?:class|def) {name}\b|^{name}\b.* = |\bself\.{name} = |\bimport .*\b{name}\b"
+    assert room.exists() or room.with_suffix(".py").exists() or re.search(written, PROGRAM, re.MULTILINE)
+
+
+def test_the_readme_counts_the_outside_checks() -> None:
+    kept = (ROOT / "tests" / "outside" / "CHECKS.md").read_text("utf-8")
+    count = re.search(r"^(\d+) checks from (\d+) sources", kept, re.MULTILINE)
+    assert count
+    assert f"[{count[1]} checks against {count[2]} published sources" in README
 
 
 def test_nothing_else_stands_at_the_top() -> None:

@@ -1,9 +1,9 @@
 """A chain of fingerprints over the signed-off weigh-ins of each farm, by which a later edit of the file is noticed.
 
-A fingerprint is the SHA-256 (FIPS 180-4) of the one before it and of all that a sign-off rests on: the weigh-in,
-its fills with what was struck, the sign-off, its marks, and the tellings of lot, scoop and scale that it names,
-written as JSON with sorted keys. What still has the value that its field begins with is left out, so that a
-field that a later layout adds does not change the fingerprints of before.
+A fingerprint is the SHA-256 (FIPS 180-4) of three lines: `RULE`, the fingerprint before it (or nothing), and all that
+a sign-off rests on as JSON with sorted keys: the weigh-in, its fills with what was struck, the sign-off, its marks,
+and the tellings of lot, scoop and scale that it names. What still has the value that its field begins with is left
+out, so that a field that a later layout adds does not change the fingerprints of before.
 
 The chain finds what another program changed, took away or slipped in. It is no lock: whoever can write the file
 and knows this program could make a new chain. The dated copies beside the file show that as well.

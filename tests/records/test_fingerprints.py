@@ -144,7 +144,7 @@ def test_a_fingerprint_is_the_sha_256_of_what_is_documented(file: Path) -> None:
         with records.reading() as connection:
             link = fingerprints.every(connection)[told.id]
             content = fingerprints.content_of(connection, told)
-    # Checked against hashlib here and not by the program's own function: the rule is written out in DEVELOPERS.md.
+    # Checked against hashlib here and not by the program's own function: the rule is written out at its top.
     assert link.sha256 == hashlib.sha256(b"calibrator fingerprint 1\n\n" + content.encode("ascii")).hexdigest()
     read = json.loads(content)
     assert sorted(read) == ["fills", "lot", "marks", "scale", "scoop", "sign_off", "weigh_in"]
