@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from calibrator.model import Composition
-from calibrator.science import bag_count, check_season, mix_density, mixing, own_line, solids, sucrose
+from calibrator.science import bag_count, check_season, correction, mix_density, mixing, own_line, solids, sucrose
 from calibrator.science.refractometer import Brix
 from tests.outside.checks import COMMON_PRACTICE, FROM_MEMORY, LIBRARY, check
 
@@ -147,6 +147,17 @@ def test_bags_and_feedings() -> None:
     check("feedings of 10 oz in a 50 lb bag", "Trade", 80.0, right.should_be_per_bag, 1e-9, COMMON_PRACTICE)
     heavy = bag_count.bag_count(1, 50 * POUND_G, 76, 10 * OUNCE_G, 0.02)
     check("excess when the bag lasts 76 feedings, %", "Trade", 5.0, 100 * heavy.share, 0.3, COMMON_PRACTICE)
+
+
+@pytest.mark.parametrize("way", [-1, 1])
+def test_what_is_far_off_is_stirred_and_read_again(way: int) -> None:
+    """The largest slip, in steps of half a percent, that is put right without a second look."""
+    mixes = [correction.Batch(10_000.0, 40.0, 0.13 * (1 + way * (half + 0.5) / 200)) for half in range(60)]
+    added = correction.Addition(TYPICAL, Composition())
+    near = [half for half, mix in enumerate(mixes) if not correction.correct(mix, 0.13, added).far_off]
+    name = f"a mix too {'thin' if way < 0 else 'strong'} is put right at once up to, %"
+    check(name, "Trade", 15.0, len(near) / 2, 0.26, COMMON_PRACTICE)
+    assert near == list(range(len(near)))
 
 
 def test_limits_of_the_running_mean() -> None:

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from calibrator.model import Composition, MixingRate, RateBasis
-from calibrator.science import mixing, powder
+from calibrator.model import Composition, MixingRate, PlanGroup, RateBasis, VolumeMeans
+from calibrator.science import feeding, mixing, powder
 from calibrator.science.powder import Part
 from tests.outside.checks import COMMON_PRACTICE, FROM_MEMORY, check
 
@@ -54,6 +54,23 @@ def test_solids_and_volume_of_150_grams_with_850_millilitres() -> None:
     source = "Scotland's Farm Advisory Service, milk replacer mixing"
     check("solids of 150 g with 850 mL of water, %", source, 15.0, 100 * mix.solids_share, 0.05)
     check("volume of 150 g with 850 mL of water, L", source, 0.96, mix.volume_ml / 1000, 0.01)
+
+
+@pytest.mark.parametrize(
+    ("powder_g", "water_ml", "source", "expected_ml", "allowed_ml", "note"),
+    [
+        (150.0, 850.0, "Scotland's Farm Advisory Service, milk replacer mixing", 960.0, 10.0, ""),
+        (10 * OUNCE_G, 2 * QUART_ML, "Trade", 2.2 * QUART_ML, 0.05 * QUART_ML, COMMON_PRACTICE),
+    ],
+)
+def test_what_a_calf_drinks_where_the_plan_tells_water(
+    powder_g: float, water_ml: float, source: str, expected_ml: float, allowed_ml: float, note: str
+) -> None:
+    rate = MixingRate(basis=RateBasis.ON_WATER, powder_mass_g=powder_g, volume_ml=water_ml)
+    group = PlanGroup(name="all", calves=1, volume_ml=water_ml, volume_means=VolumeMeans.WATER, rate=rate)
+    mix = feeding.mix_per_calf(group, TYPICAL, 15.0, allowance_share=0.1)  # the allowance stays in the pail
+    name = f"mix that a calf drinks of {powder_g:.0f} g on {water_ml:.0f} mL of water, mL"
+    check(name, source, expected_ml, feeding.fed_ml(group, mix), allowed_ml, note)
 
 
 @pytest.mark.parametrize(("fat", "snf"), [(3.2, 8.5), (4.0, 8.9), (0.1, 9.0)])

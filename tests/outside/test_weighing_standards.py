@@ -6,6 +6,8 @@ import math
 
 import pytest
 
+from calibrator.model import Cylinder
+from calibrator.science.keep import full_scoops_before
 from calibrator.science.scale import (
     ScaleFacts,
     error_allowed_g,
@@ -13,7 +15,7 @@ from calibrator.science.scale import (
     smallest_net_weight_g,
     weight_tolerance_g,
 )
-from tests.outside.checks import FROM_MEMORY, check
+from tests.outside.checks import COMMON_PRACTICE, FROM_MEMORY, check
 
 R76 = "OIML R 76-1:2006, table 6, in service"
 R111 = "OIML R 111-1:2004, table 1, class M2"
@@ -52,3 +54,18 @@ def test_smallest_net_weight() -> None:
 
 def test_two_readings_make_one_net_weight() -> None:
     check("u of a net weight, step 1", "JCGM 100:2008, 5.1.2", 0.41, ScaleFacts(1.0).step_u_g * math.sqrt(2), 5.1e-3)
+
+
+@pytest.mark.parametrize(
+    ("target_oz", "line_share", "level_oz", "now", "meant"),
+    [(10.0, 0.5, 4.0, 2, 2), (10.0, 0.5, 4.4, 2, 2), (11.6, 0.9, 3.75, 3, 2), (12.4, 0.1, 4.3, 2, 3)],
+)
+def test_full_scoops_before_a_line(target_oz: float, line_share: float, level_oz: float, now: int, meant: int) -> None:
+    """A straight scoop of 4 oz: 10 oz are two and a half, 11.6 two and nine tenths, 12.4 three and a tenth.
+
+    The line found on it keeps those full scoops before it when the next lot weighs less or more.
+    """
+    cup = Cylinder(diameter_mm=90, height_mm=100)
+    found = full_scoops_before(cup, level_oz, 1.0, 100.0 * (1 - line_share), target_oz, now)
+    name = f"full scoops, now {level_oz} oz each, before a line at {line_share:.0%} for {target_oz} oz"
+    check(name, "Trade", meant, found, 0.0, COMMON_PRACTICE)
