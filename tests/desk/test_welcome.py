@@ -158,6 +158,25 @@ def test_a_capacity_without_its_unit_is_answered_on_leaving_and_enter_in_it_keep
     assert page.step is FirstStep.SCOOP
 
 
+def test_an_unlikely_scoop_is_asked_about_in_the_page_and_a_second_enter_keeps_it(
+    qtbot: QtBot, page: WelcomePage, empty_desk: Desk
+) -> None:
+    add_farm(qtbot, page)
+    add_scale(qtbot, page)
+    form = page.scoop_form
+    for field, text in ((form.name, "Blue"), (form.diameter, "50 mm"), (form.inner_height, "40 mm")):
+        type_in(qtbot, field.line, text)
+    line = form.temperature.line
+    line.setFocus()
+    qtbot.keyClick(line, Qt.Key.Key_Return)
+    assert (page.step, empty_desk.records.every(Scoop)) == (FirstStep.SCOOP, [])
+    assert form.question.isVisible()
+    assert "0.08 qt (79 mL)" in form.question.words  # 0.7854 × 5² × 4 cm³
+    assert line.hasFocus()
+    qtbot.keyClick(line, Qt.Key.Key_Return)
+    assert page.step is FirstStep.LOT
+
+
 @pytest.mark.parametrize("again", [False, True])
 def test_a_scoops_size_comes_back_as_it_was_typed(
     qtbot: QtBot, page: WelcomePage, empty_desk: Desk, again: bool

@@ -26,7 +26,8 @@ class Form(QWidget, Generic[N]):
 
     edited = Signal()
     ended = Signal()
-    """Enter was pressed in the last field, where `enter_keeps` says that this keeps what was typed."""
+    """What was typed is to be kept: a question was answered, or Enter pressed in the last field, where `enter_keeps`
+    says that this keeps it."""
     enter_keeps = False
     kind: type[N]
 

@@ -10,6 +10,7 @@ from calibrator.desk.forms.examples import WATER_IN_SCOOP
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.reach import SCOOP_ML, WATER_IN_SCOOP_G
+from calibrator.desk.forms.scoop_doubts import unlikely
 from calibrator.desk.forms.shape_fields import ShapeFields
 from calibrator.desk.parts import add_all, column, label, row
 from calibrator.desk.plain_text import on_screen
@@ -18,6 +19,7 @@ from calibrator.desk.scoop_names import scoop_title
 from calibrator.desk.scoop_volume import ScoopVolume, scoop_volume, with_known_water
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.widgets.name_choice import NameChoice
+from calibrator.desk.widgets.question import Question
 from calibrator.desk.widgets.saying import Held
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
 from calibrator.model import Scale, Scoop, Shape, new_id
@@ -66,9 +68,11 @@ class ScoopForm(Form[Scoop]):
         self._by_dimensions.setText(TWO_LINES)
         self._difference = label("", "caution")
         self._trouble = label("", tone="bad")
-        # The volume or what is wrong, in one place: what is beneath it stays where it is.
+        self.question = Question(self.tr("Yes, that is right"))
+        self.question.answered.connect(self.ended)
+        # The volume, what is wrong or what is asked, in one place: what is beneath it stays where it is.
         self._beneath = QStackedWidget()
-        for words in (self._by_dimensions, self._trouble):
+        for words in (self._by_dimensions, self._trouble, self.question):
             self._beneath.addWidget(words)
         self._lay_out()
         self._watch()
@@ -87,6 +91,7 @@ class ScoopForm(Form[Scoop]):
         self.forget_water.setChecked(False)
         self.forget_water.setVisible(thing is not None and thing.volume_from_water)
         self._look()
+        self.question.take_as_known(self._figures() if thing else None)
 
     def made(self) -> Scoop | None:
         farm = self.desk.farm
@@ -95,9 +100,22 @@ class ScoopForm(Form[Scoop]):
             return None
         found = self._volume_or_trouble()
         shape = self._shape()
-        if found is None or shape is None:
+        if found is None or shape is None or not self._likely_or_meant(shape, found):
             return None
         return self._typed(farm.id, shape, found)
+
+    def _likely_or_meant(self, shape: Shape, found: ScoopVolume) -> bool:
+        """Asks in the page about what can be but is unlikely; to keep the same once more is a yes."""
+        water_c = self._temperature_c() if self._masses() or self.fields.poured else None
+        doubt = unlikely(found, self.fields.sizes(shape), water_c, self.desk.system)
+        if self.question.settled(doubt, self._figures()):
+            return True
+        self._beneath.setCurrentWidget(self.question)
+        return False
+
+    def _figures(self) -> object:
+        """All that the volume rests on."""
+        return self._shape(), self._masses(), self._temperature_c(), self.forget_water.isChecked()
 
     def _typed(self, farm_id: str, shape: Shape, found: ScoopVolume) -> Scoop:
         return Scoop(
@@ -229,11 +247,13 @@ class ScoopForm(Form[Scoop]):
         shape = self._shape()
         if shape is None:
             return None
-        masses = [mass for field in self.waters if (mass := field.value()) is not None]
-        known = self.thing
+        masses, known = self._masses(), self.thing
         if not masses and known and known.volume_from_water and not self.forget_water.isChecked():
             return with_known_water(shape, known.volume_ml, known.volume_u_ml)
         return scoop_volume(shape, masses, self._temperature_c(), self._step_g)
+
+    def _masses(self) -> list[float]:
+        return [mass for field in self.waters if (mass := field.value()) is not None]
 
     def _finest_step_g(self) -> float:
         farm = self.desk.farm

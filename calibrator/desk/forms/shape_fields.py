@@ -73,6 +73,13 @@ class ShapeFields(QWidget):
             return TaperedCup(rim_diameter_mm=sizes[0], floor_diameter_mm=sizes[1], height_mm=sizes[2])
         return Box(length_mm=sizes[0], width_mm=sizes[1], height_mm=sizes[2])
 
+    def sizes(self, shape: Shape) -> list[tuple[str, float]]:
+        """What was measured inside, in mm, each by the name of its field."""
+        if isinstance(shape, Poured):
+            return [(self.inner_height.caption.text(), shape.heights_mm[-1])]
+        named = ((field.caption.text(), field.value()) for field in self._asked())
+        return [(name, size_mm) for name, size_mm in named if size_mm is not None]
+
     def understood(self, water_c: float) -> bool:
         """Whether it can be kept; says beside the field what is wrong."""
         if self.poured:

@@ -62,6 +62,7 @@ class ThingsTab(QWidget, Generic[T]):
         self._heading = label("", "heading")
         self.history = HistoryList(desk)
         form.edited.connect(self._allow)
+        form.ended.connect(self.keep)
         self._lay_out()
         self._show(None)
 

@@ -1,0 +1,56 @@
+"""A question in the page, about something that can be but is unlikely: asked once, never in the way of Enter."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QTimer, Signal
+from PySide6.QtGui import QShowEvent
+from PySide6.QtWidgets import QScrollArea, QWidget
+
+from calibrator.desk.parts import button, label, row
+
+
+class Question(QWidget):
+    """Whoever presses the button, or keeps the same once more, has answered it with yes."""
+
+    answered = Signal()
+
+    def __init__(self, yes: str) -> None:
+        super().__init__()
+        self._about: object = None
+        self._soon = QTimer(self, singleShot=True, interval=0)  # where it stands is known once it is laid out
+        self._soon.timeout.connect(self._come_into_view)
+        self._words = label("", "caution")
+        self._yes = button(yes, self.answered.emit)
+        line = row(self._words, self._yes)
+        line.setStretch(0, 1)
+        line.setContentsMargins(0, 0, 0, 0)
+        self.setLayout(line)
+
+    @property
+    def words(self) -> str:
+        return self._words.text()
+
+    def take_as_known(self, about: object) -> None:
+        """What was kept before is not asked about again."""
+        self._about = about
+
+    def settled(self, doubt: str, about: object) -> bool:
+        """Whether nothing is to be asked: there is no doubt, or it was asked `about` just this before."""
+        if not doubt or about == self._about:
+            return True
+        self._about = about
+        self._words.setText(doubt)
+        self._yes.setAccessibleDescription(doubt)
+        return False
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._soon.start()
+
+    def _come_into_view(self) -> None:
+        """Scroll to it, where the page is longer than the window."""
+        above = self.parentWidget()
+        while above is not None and not isinstance(above, QScrollArea):
+            above = above.parentWidget()
+        if above is not None and self.isVisible():
+            above.ensureWidgetVisible(self)
