@@ -7716,6 +7716,25 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
+    <name>ScoopDoubts</name>
+    <message>
+        <source>It would hold {volume}. A scoop for powder usually holds {low} to {high}. Is that right?</source>
+        <translation>Le cabrían {volume}. A una medida para polvo suelen caberle de {low} a {high}. ¿Es correcto?</translation>
+    </message>
+    <message>
+        <source>{name}: {size}. A scoop usually has {low} to {high}. Is that right?</source>
+        <translation>{name}: {size}. Una medida suele tener de {low} a {high}. ¿Es correcto?</translation>
+    </message>
+    <message>
+        <source>Water of {warmth} was weighed. Usual is {low} to {high}. Is that right?</source>
+        <translation>Se pesó agua a {warmth}. Lo usual es de {low} a {high}. ¿Es correcto?</translation>
+    </message>
+    <message>
+        <source>Dimensions and water differ by {percent}. Does {volume} by water count?</source>
+        <translation>Las dimensiones y el agua difieren en {percent}. ¿Cuentan los {volume} según el agua?</translation>
+    </message>
+</context>
+<context>
     <name>ScoopDrawing</name>
     <message>
         <source>New line</source>
@@ -7787,6 +7806,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>What to know it by</source>
         <translation>En qué se reconoce</translation>
+    </message>
+    <message>
+        <source>Yes, that is right</source>
+        <translation>Sí, es correcto</translation>
     </message>
     <message>
         <source>As painted on it. A size like “1 quart” is only its name: what it holds is measured.</source>
