@@ -57,3 +57,15 @@ def tab_to(name: str) -> QWidget:
             return widget
         QTest.keyClick(widget, Qt.Key.Key_Tab)
     raise AssertionError(f"Tab never came to {name}")
+
+
+def tab_through(page: QWidget) -> list[QWidget]:
+    """What the Tab key comes to on a page, in its order, from the first to the last."""
+    found: list[QWidget] = []
+    for _ in range(2 * MOST_TABS):
+        QTest.keyClick(focus(), Qt.Key.Key_Tab)
+        if focus() in found:
+            return found
+        if page.isAncestorOf(focus()):
+            found.append(focus())
+    raise AssertionError("Tab never came round")

@@ -79,6 +79,12 @@ def test_the_tab_key_comes_to_it_in_its_turn(window: tuple[QWidget, Later[QWidge
     assert stops(over) == ["before", "inside", "box", "count", "after", "last"]
 
 
+def test_what_stands_before_it_takes_no_focus_after_it_as_before_it(window: tuple[QWidget, Later[QWidget]]) -> None:
+    place = window[1]
+    assert place.content.isVisible()
+    assert place.focusPolicy() == Qt.FocusPolicy.NoFocus
+
+
 def test_a_place_before_all_else_follows_the_last(qtbot: QtBot) -> None:
     made, place = QWidget(), Later(partial(line, "first"))
     layout = QVBoxLayout(made)

@@ -11,7 +11,7 @@ from dataclasses import replace
 import pytest
 from answers import Answers, at_noon
 from herd import OZ_G, QT_ML, TEN_ON_TWO, Herd, group
-from keys import RAIL, mnemonics, nameless
+from keys import RAIL, mnemonics, nameless, tab_through
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.modeltest import ModelTester
@@ -99,6 +99,18 @@ def test_each_digit_typed_changes_the_figures_at_once(
     assert herd.records.find(Plan, plan.id).groups[0].calves == 111
     assert page.view.today.rows[0].calves is field
     assert cells(page, "111")[Column.WATER] == "55 gal 2 qt"
+
+
+def test_tab_comes_to_todays_counts_before_the_table_though_they_are_made_later(
+    shown: Callable[[], TablesPage], herd: Herd
+) -> None:
+    herd.plan("Milk", group(30), group(40, "pens"))
+    page = shown()
+    page.print.setFocus()
+    way = tab_through(page)
+    places = [way.index(widget) for widget in (*(row.calves for row in page.view.today.rows), page.view.table)]
+    assert len(places) == 3
+    assert places == sorted(places)
 
 
 def test_arrow_keys_count_up_and_leaving_keeps_the_count(

@@ -6,14 +6,16 @@ from dataclasses import replace
 from typing import Any
 
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLabel
+from keys import tab_through
+from PySide6.QtCore import QEvent, QPoint, Qt
+from PySide6.QtWidgets import QApplication, QLabel, QWidget
 from pytestqt.qtbot import QtBot
 from yard import NOON, Yard
 
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.today import TodayPage, WaitingRow
 from calibrator.desk.spots import read_spots, spot_findings
+from calibrator.desk.window import Window
 from calibrator.model import Ending, Fill, FillWay, Lot, Mark, PrintKind, SignOff, Step, new_id
 from calibrator.records import Records
 from calibrator.science.mark import OldLineVerdict
@@ -327,3 +329,35 @@ def test_the_last_spot_fill_is_told_in_the_numbers_of_the_page(page: TodayPage, 
     page.spot_card.weight.take("10,1 oz")
     page.spot_card.keep()
     assert page.spot_card._last.text().startswith("Last: 10.1 oz,")
+
+
+def test_tab_goes_through_the_page_as_it_is_read_however_often_it_is_read_anew(
+    qtbot: QtBot, yard: Yard, empty_desk: Desk
+) -> None:
+    """What is waiting comes first, then the column at the right, each from above to below."""
+    sheet = yard.print(PrintKind.LOT_SHEET, weighed_in(yard)[0], yard.red)
+    yard.sign(yard.records.find(Lot, sheet.lot_id or ""), yard.red)  # its row has two buttons
+    window = Window(empty_desk)
+    qtbot.addWidget(window)
+    with qtbot.waitActive(window):
+        window.show()
+    page = window.page("today")
+    assert isinstance(page, TodayPage)
+
+    def as_read(widget: QWidget) -> tuple[int, int, int]:
+        at = widget.mapTo(page, QPoint())
+        return (int(page.spot_card.isAncestorOf(widget) or page.powder_card.isAncestorOf(widget)), at.y(), at.x())
+
+    for number in "CDE":
+        window._buttons["help"].setFocus()
+        way = tab_through(page)
+        assert way == sorted(way, key=as_read)
+        assert way[0] is page.rows[0].button
+        assert all(widget in way for line in page.rows for widget in line.buttons)
+        assert page.spot_card.weight.line in way
+        yard.lot(number)
+        empty_desk.changed.emit()
+        QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+        QApplication.processEvents()
+    assert len(page.rows) == 4
+    assert len(page.rows[-1].buttons) == 2

@@ -15,6 +15,7 @@ from calibrator.desk.parts import button, card, clear, column, label, row, rule,
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing, first_step, standing
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.later import take_turn
 from calibrator.records import RecordsUnreachable
 
 
@@ -94,6 +95,7 @@ class TodayPage(Page):
         for plan in now.plans:
             words = self.tr("To mix today: {plan}").format(plan=plan.name)
             self._add(self.what_to_do.leading(words, self.tr("Open the table"), "tables", plan.id))
+        take_turn(self._waiting_heading, *self.rows)
         for line in self.rows:
             if line.words == had:
                 line.button.setFocus(Qt.FocusReason.OtherFocusReason)

@@ -27,6 +27,7 @@ from calibrator.desk.theme import SPACE, ui_font
 from calibrator.desk.warmth import Warm
 from calibrator.desk.warmth_words import warm_text
 from calibrator.desk.widgets.count_field import CountField
+from calibrator.desk.widgets.later import take_turn
 from calibrator.model import PlanGroup, ScoopRule
 from calibrator.science.as_fed import Rest
 
@@ -226,3 +227,4 @@ class TodayCard(QFrame):
             if number:
                 self._layout.addWidget(rule())
             self._layout.addWidget(row)
+        take_turn(self, *self.rows)

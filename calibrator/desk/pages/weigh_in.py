@@ -75,7 +75,7 @@ class WeighInPage(Page):
         if (work := of_step(step)) is not None:
             view.show_how(work)
         self._head.addWidget(view.tools)
-        take_turn(view.tools, self.title)
+        take_turn(self.title, view.tools)
         QWidget.setTabOrder(self._next, self._back)  # from the last field the keys go on, not out
         QWidget.setTabOrder(self._back, self._leave)
         return view

@@ -27,22 +27,21 @@ class Later(QWidget, Generic[W]):
             self.made = self._make()
             self._place.addWidget(self.made)
             self.made.show()
-            take_turn(self.made, self)
+            take_turn(self, self.made)
         return self.made
 
 
-def take_turn(part: QWidget, after: QWidget) -> None:
-    """Have the Tab key come to a part that was added late where it stands: right after what `after` is or follows."""
-    # Not by Qt's own chain: PySide gives each widget in it to the one before, and lets go of both together.
-    window = part.window()
-    every = window.findChildren(QWidget)
-    before = every[: every.index(after) + 1] if after in every else []
-    last = next((each for each in reversed(before) if _takes_tab(each, window)), None)
-    for each in (part, *part.findChildren(QWidget)):
-        if _takes_tab(each, window):
-            if last is not None:
+def take_turn(after: QWidget, *parts: QWidget) -> None:
+    """Have the Tab key come to parts that were added late where they stand: right after what stands before them."""
+    # Qt's own chain is not walked: PySide gives each widget in it to the one before, and lets go of both together.
+    policy, last = after.focusPolicy(), after
+    after.setFocusPolicy(Qt.FocusPolicy.TabFocus)  # Qt puts nothing behind what takes no focus
+    for part in parts:
+        for each in (part, *part.findChildren(QWidget)):
+            if _takes_tab(each, after.window()):
                 QWidget.setTabOrder(last, each)
-            last = each
+                last = each
+    after.setFocusPolicy(policy)
 
 
 def _takes_tab(widget: QWidget, window: QWidget) -> bool:
