@@ -93,7 +93,7 @@ class _Counted(QObject):
 
     def more_level(self, count: int) -> str:
         return self.tr(
-            "Too close to say whether the old line will do: draw the new line, or weigh %n more level fills.", "", count
+            "Too close to say whether the old line will do: weigh %n more level fills, or draw the new line.", "", count
         )
 
     def more_to_the_line(self, count: int) -> str:

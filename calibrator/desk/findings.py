@@ -19,6 +19,7 @@ from calibrator.records.season import taught
 from calibrator.science.bag_sums import bag_means, by_weigh_in
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import (
+    FOR_OLD_LINE,
     Line,
     LineCheck,
     OldLine,
@@ -215,18 +216,22 @@ def _work_out(known: Known, scale: ScaleCheck | None) -> Findings:
     full_scoops = line.full_scoops if line else 0
     check = _line_check(known, level, known.weigh_in.drawn_line_mm, full_scoops, scale)
     reach = reach_untried_95(line, level.mean_g, level.parts, (settling.factor, settling.u)) if line else (0.0, 0.0)
-    learned = check or _line_check(known, level, _last_line(known), full_scoops, scale)
+    tried_mm = known.weigh_in.drawn_line_mm if check else _last_line(known)
+    learned = check or _line_check(known, level, tried_mm, full_scoops, scale)
     if learned is not None:
         settling = Settling(learned.settling_factor, learned.settling_u, 0)
         line = learned.next_line
         reach = reach_95(line, level.degrees_of_freedom)
+    old = _old(known, level, settling, line)
+    if old is not None and learned is not None and _same_line(tried_mm, known.weigh_in.old_line_mm):
+        old = replace(old, verdict=FOR_OLD_LINE[learned.verdict])  # fills to it say more than level ones
     return Findings(
         level=level,
         density=density,
         settling=settling,
         line=line,
         line_reach=reach,
-        old=_old(known, level, settling, line),
+        old=old,
         check=check,
         scale=scale,
         scoopfuls_together=_together(known, level),

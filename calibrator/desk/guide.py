@@ -237,9 +237,14 @@ class Guide:
         """
         return finding.line_delivers(self.known, self.findings, line_mm)
 
+    def still_planned(self, result: LevelResult) -> tuple[int, int]:
+        """Fills and bags that the plan has beyond those weighed: two fills from each of the bags it goes round."""
+        bags = max(0, self.bags_at_hand - result.bags)
+        return max(FILLS_PER_BAG * self.bags_at_hand - result.fills, FILLS_PER_BAG * bags, 0), bags
+
     def plan_is_open(self, result: LevelResult) -> bool:
-        """Whether fewer fills or bags were weighed than the plan has: two from each of the bags it goes round."""
-        return result.bags < self.bags_at_hand or result.fills < FILLS_PER_BAG * self.bags_at_hand
+        """Whether fewer fills or bags were weighed than the plan has."""
+        return any(self.still_planned(result))
 
     @property
     def on_target(self) -> bool:
@@ -263,6 +268,11 @@ class Guide:
     def line_untried(self) -> bool:
         """Whether no fill to the line now drawn counts, while some still can be weighed."""
         return self.signed_off is None and not any(fill.counts for fill in self.fills_of(FillWay.TO_MARK))
+
+    @property
+    def line_tried(self) -> bool:
+        """Whether a fill counts that was filled to a line, wherever that was."""
+        return any(fill.counts and fill.way == FillWay.TO_MARK for fill in self.known.fills)
 
     @property
     def line_should_move(self) -> bool:

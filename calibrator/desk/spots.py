@@ -11,8 +11,8 @@ from calibrator.model import Fill, FillWay, Mark, Shape, SignOff, SpotFill, Weig
 from calibrator.records import Records
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import (
+    FOR_OLD_LINE,
     LineCheck,
-    LineVerdict,
     OldLine,
     OldLineVerdict,
     OneBag,
@@ -23,13 +23,6 @@ from calibrator.science.mark import (
 )
 from calibrator.science.plausible import Doubt
 from calibrator.science.weighing import DensityResult, LevelResult
-
-_AS_OLD = {
-    LineVerdict.ON_TARGET: OldLineVerdict.KEEP,
-    LineVerdict.MOVE: OldLineVerdict.MOVE,
-    LineVerdict.AS_NEAR_AS_RULED: OldLineVerdict.KEEP,
-    LineVerdict.WEIGH_MORE: OldLineVerdict.WEIGH_MORE,
-}
 
 
 @dataclass(frozen=True)
@@ -84,7 +77,7 @@ def spot_findings(facts: SpotFacts, signed: SignOff, mark: Mark) -> SpotFindings
         raise CannotCompute(found.trouble or "The fills of this weigh-in do not reach to a result.")
     judged = _judged(known, found, known.scoop.shape, signed, mark, spots[-1].way)
     return SpotFindings(
-        verdict=_AS_OLD[judged.verdict] if isinstance(judged, LineCheck) else judged.verdict,
+        verdict=FOR_OLD_LINE[judged.verdict] if isinstance(judged, LineCheck) else judged.verdict,
         delivers_g=judged.mean_g if isinstance(judged, LineCheck) else judged.delivers_g,
         low_g=judged.low_g,
         high_g=judged.high_g,

@@ -12,7 +12,7 @@ from calibrator.science.advice import MOST_MORE, plan
 from calibrator.science.guard import positive
 from calibrator.science.line import checked_settling, fraction_at, tolerance_band
 from calibrator.science.stats import two_sided_t
-from calibrator.science.verify import Feeding, inside
+from calibrator.science.verify import Feeding, LineVerdict, inside
 from calibrator.science.weighing import LevelResult
 
 VERDICT_LEVEL = 0.985
@@ -28,6 +28,15 @@ class OldLineVerdict(StrEnum):
     KEEP = "keep"
     MOVE = "move"
     WEIGH_MORE = "weigh_more"
+
+
+FOR_OLD_LINE = {
+    LineVerdict.ON_TARGET: OldLineVerdict.KEEP,
+    LineVerdict.MOVE: OldLineVerdict.MOVE,
+    LineVerdict.AS_NEAR_AS_RULED: OldLineVerdict.KEEP,
+    LineVerdict.WEIGH_MORE: OldLineVerdict.WEIGH_MORE,
+}
+"""What fills to a line that is there already say of keeping it."""
 
 
 @dataclass(frozen=True)

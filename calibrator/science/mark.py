@@ -2,6 +2,7 @@
 does (`keep`)."""
 
 from calibrator.science.keep import (
+    FOR_OLD_LINE,
     OldLine,
     OldLineVerdict,
     OneBag,
@@ -24,6 +25,7 @@ from calibrator.science.line import (
 from calibrator.science.verify import LineCheck, LineVerdict, check_line
 
 __all__ = [
+    "FOR_OLD_LINE",
     "Line",
     "LineCheck",
     "LineVerdict",

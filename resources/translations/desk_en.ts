@@ -144,10 +144,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Too close to say whether the old line will do: draw the new line, or weigh %n more level fills.</source>
+        <source>Too close to say whether the old line will do: weigh %n more level fills, or draw the new line.</source>
         <translation>
-            <numerusform>Too close to say whether the old line will do: draw the new line, or weigh %n more level fill.</numerusform>
-            <numerusform>Too close to say whether the old line will do: draw the new line, or weigh %n more level fills.</numerusform>
+            <numerusform>Too close to say whether the old line will do: weigh %n more level fill, or draw the new line.</numerusform>
+            <numerusform>Too close to say whether the old line will do: weigh %n more level fills, or draw the new line.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -9283,6 +9283,14 @@ Last kept: {mass}</source>
         <translation>Deje por ahora la línea anterior: oprima Conservar la anterior y pese dos llenadas hasta ella.</translation>
     </message>
     <message>
+        <source>Leave the old line for now, and go back to weigh more level fills. Only if you draw the new line all the same is the old one wiped out, or struck through.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More level fills are advised first; a line drawn now is preliminary.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Measure from the rim down along the wall and draw the line all round, at eye level.</source>
         <translation>Mida desde el borde hacia abajo por la pared y dibuje la línea alrededor, a la altura de los ojos.</translation>
     </message>
@@ -11689,6 +11697,18 @@ Sign off all the same? The record will say so.</source>
         <translation>El intervalo se apoya en cuánto varían estos costales.</translation>
     </message>
     <message>
+        <source>Within ± {mass} already. {plan}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{fills} and {bags}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plan asks for {more} more, to see how bags and fills of this lot differ.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The interval rests on how bags differed in this farm&apos;s earlier lots.</source>
         <translation>El intervalo se apoya en cuánto variaron los costales en los lotes anteriores de este establo.</translation>
     </message>
@@ -11739,6 +11759,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Keep the line, though a feeding is outside the tolerance: no other division of the ruler is nearer. A narrower scoop would do better.</source>
         <translation>Deje la línea, aunque la toma está fuera de la tolerancia: ninguna otra división de la regla queda más cerca. Una medida más angosta lo haría mejor.</translation>
+    </message>
+    <message>
+        <source>The new line is as near as the ruler has it, though a feeding is outside the tolerance: no other division is nearer. A narrower scoop would do better.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No fill to the line was weighed yet, so how the powder settles in it is not known and the line may be some percent off. Weigh at least two fills to it, or go on without?</source>
@@ -12494,10 +12518,10 @@ Sign off all the same? The record will say so.</source>
         </translation>
     </message>
     <message numerus="yes">
-        <source>Too close to say whether the old line will do: draw the new line, or weigh %n more level fills.</source>
-        <translation>
-            <numerusform>Está muy justo para decir si la línea anterior sirve: dibuje la línea nueva o pese %n llenada más al ras.</numerusform>
-            <numerusform>Está muy justo para decir si la línea anterior sirve: dibuje la línea nueva o pese %n llenadas más al ras.</numerusform>
+        <source>Too close to say whether the old line will do: weigh %n more level fills, or draw the new line.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
         </translation>
     </message>
     <message numerus="yes">

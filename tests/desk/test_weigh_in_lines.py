@@ -176,10 +176,11 @@ def test_a_mixed_number_is_not_broken(guide: Guide, step: StepMark) -> None:
 def test_where_the_old_line_is_right_keeping_it_is_what_is_offered(guide: Guide, step: StepMark, desk: Desk) -> None:
     assert desk.farm is not None
     assert guide.findings.line is not None
-    guide.set(old_line_mm=guide.findings.line.down_wall_mm, old_line_typed="")
+    guide.set(old_line_mm=40.0, old_line_typed="40 mm")
     step.show_guide(guide)
     assert (step._as_proposed.property("kind"), step._keep_old.property("kind")) == ("main", "")
     assert step.first_field() is step._as_proposed
+    guide.set(old_line_mm=guide.findings.line.down_wall_mm, old_line_typed="")
     desk.records.keep(replace(desk.farm, tolerance_share=0.08))
     guide.refresh()
     assert guide.findings.old is not None

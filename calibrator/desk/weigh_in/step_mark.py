@@ -23,7 +23,7 @@ from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
 from calibrator.model import UnitSystem
 from calibrator.science.errors import CannotCompute
-from calibrator.science.mark import OldLineVerdict
+from calibrator.science.mark import OldLine, OldLineVerdict
 from calibrator.units import Kind, Quantity
 
 translate = QCoreApplication.translate
@@ -81,17 +81,15 @@ class StepMark(StepView):
         self._drawing.set_shape(guide.scoop.shape if guide.scoop else None)
         proposed = units.on_line_step(found.line.down_wall_mm, system) if found.line else None
         wiped = guide.line_to_wipe_mm
-        stays = _may_stay(guide)
-        fed = _fed_with_it(guide)
-        told = _stays() if stays else _try_old() if _may_do(guide) else _hands(wiped is not None, fed)
-        self.hands.setText(told)
+        self.hands.setText(_hands(guide))
         self._drawing.set_lines(w.drawn_line_mm if w.drawn_line_mm is not None else proposed, wiped)
         full = found.line.full_scoops if found.line else 0
         self._drawing.set_before(self.tr("full scoops first: {count}").format(count=full) if full else "")
         self._show_proposal(guide)
         self._show_old(guide)
         self._keep_old.setVisible(w.old_line_mm is not None)
-        for one, lit in ((self._as_proposed, not stays), (self._keep_old, stays)):
+        old_one = _keeps_old(guide)
+        for one, lit in ((self._as_proposed, not (old_one or _may_do(guide))), (self._keep_old, old_one)):
             set_style_property(one, "kind", "main" if lit else "")
         drawn = w.drawn_line_mm
         self._drawn.setVisible(drawn is not None)
@@ -102,9 +100,10 @@ class StepMark(StepView):
             self._field.set_kept(drawn, w.drawn_line_typed)
 
     def first_field(self) -> QWidget:
-        if self.guide is not None and _may_stay(self.guide):
+        if self.guide is not None and _keeps_old(self.guide):
             return self._keep_old
-        return self._as_proposed if self._as_proposed.isEnabled() else self._field
+        lit = self._as_proposed.property("kind") == "main" and self._as_proposed.isEnabled()
+        return self._as_proposed if lit else self._field
 
     def pending(self) -> str:
         typed = self._field.text()
@@ -191,26 +190,24 @@ class StepMark(StepView):
             self.ready.emit()
 
 
-def _may_stay(guide: Guide) -> bool:
-    """Whether the old line was found right for this lot, and no other was drawn."""
-    old, w = guide.findings.old, guide.weigh_in
-    found = old is not None and old.verdict is OldLineVerdict.KEEP
-    return found and w.old_line_mm is not None and w.drawn_line_mm in (None, w.old_line_mm)
+def _old_line(guide: Guide) -> OldLine | None:
+    """What is known of the old line, as long as no other was drawn."""
+    w = guide.weigh_in
+    return guide.findings.old if w.drawn_line_mm in (None, w.old_line_mm) else None
 
 
-def _stays() -> str:
-    return translate("StepMark", "The old line is right for this lot too: leave it, and press Keep the old line.")
+def _keeps_old(guide: Guide) -> bool:
+    """Whether keeping the old line is what is advised: it is right, or fills to it are to tell if it does."""
+    old = _old_line(guide)
+    if old is None or old.verdict is OldLineVerdict.MOVE:
+        return False
+    return OldLineVerdict.KEEP in (old.verdict, old.by_level)
 
 
 def _may_do(guide: Guide) -> bool:
-    """Whether fills to the old line are to tell if it does: then nothing is wiped out before."""
-    old, w = guide.findings.old, guide.weigh_in
-    unsure = old is not None and old.verdict is OldLineVerdict.WEIGH_MORE and old.by_level is OldLineVerdict.KEEP
-    return unsure and w.drawn_line_mm in (None, w.old_line_mm)
-
-
-def _try_old() -> str:
-    return translate("StepMark", "Leave the old line for now: press Keep the old line, and weigh two fills to it.")
+    """Whether more level fills are to tell if the old line does."""
+    old = _old_line(guide)
+    return old is not None and words.level_fills_tell(old)
 
 
 def _fed_with_it(guide: Guide) -> str:
@@ -222,8 +219,30 @@ def _fed_with_it(guide: Guide) -> str:
     return fed.lot.lot_number if scoop_state(now, fed, scoop.id) is ScoopState.MARKED else ""
 
 
-def _hands(wipe: bool, fed: str) -> str:
-    """What the hands do; wiping out only where there is a line to wipe out, and no lot is fed to it."""
+def _hands(guide: Guide) -> str:
+    """What the hands do: nothing is drawn or wiped out before it is known whether the old line does."""
+    old = _old_line(guide)
+    if old is not None and _keeps_old(guide):
+        if old.verdict is OldLineVerdict.KEEP:
+            return translate(
+                "StepMark", "The old line is right for this lot too: leave it, and press Keep the old line."
+            )
+        return translate("StepMark", "Leave the old line for now: press Keep the old line, and weigh two fills to it.")
+    if _may_do(guide):
+        return translate(
+            "StepMark",
+            "Leave the old line for now, and go back to weigh more level fills. Only if you draw the new line all the "
+            "same is the old one wiped out, or struck through.",
+        )
+    draw = _draw(guide.line_to_wipe_mm is not None, _fed_with_it(guide))
+    if not words.level_fills_advised(guide):
+        return draw
+    first = translate("StepMark", "More level fills are advised first; a line drawn now is preliminary.")
+    return f"{first} {draw}"
+
+
+def _draw(wipe: bool, fed: str) -> str:
+    """How a line is drawn; wiping out only where there is a line to wipe out, and no lot is fed to it."""
     draw = translate("StepMark", "Measure from the rim down along the wall and draw the line all round, at eye level.")
     if wipe and fed:
         beside = translate(

@@ -50,12 +50,14 @@ def missing_words(missing: tuple[Missing, ...]) -> str:
 
 def advice_words(level: LevelResult, guide: Guide, system: UnitSystem) -> tuple[str, Tone]:
     """Whether the fills are enough, and if not, how many more and from where."""
-    advice = level.advice
+    advice, planned = level.advice, open_plan_words(level, guide)
     if advice.enough:
         known = fine(advice.half_width_g, system)
+        if planned:
+            return translate("WeighInWords", "Within ± {mass} already. {plan}").format(mass=known, plan=planned), ""
         words = translate("WeighInWords", "Enough: a level scoopful is known within ± {mass}.").format(mass=known)
         return words, "good"
-    if guide.plan_is_open(level):
+    if planned:
         return plan_words(level, guide), ""
     if not advice.within_reach or advice.more_fills > MOST_PROPOSED:
         together = guide.findings.scoopfuls_together
@@ -73,6 +75,21 @@ def plan_words(result: LevelResult, guide: Guide) -> str:
     return words.format(
         fills=counted.fills(result.fills), bags=counted.bags(result.bags), planned=counted.bags(guide.bags_at_hand)
     )
+
+
+def open_plan_words(result: LevelResult, guide: Guide) -> str:
+    """What the plan asks for where the figures would do without, and why; blank once it is done.
+
+    What earlier lots taught makes a few fills enough, but nothing of it is about the bags of this lot.
+    """
+    fills, bags = guide.still_planned(result)
+    if not fills:
+        return ""
+    more = counted.fills(fills)
+    if bags:
+        more = translate("WeighInWords", "{fills} and {bags}").format(fills=more, bags=counted.bags(bags))
+    words = translate("WeighInWords", "The plan asks for {more} more, to see how bags and fills of this lot differ.")
+    return words.format(more=more)
 
 
 def wanted_words(level: LevelResult, system: UnitSystem) -> str:
@@ -165,9 +182,23 @@ def _undecided_words(old: OldLine) -> str:
             "By the level fills it would do. Only how this powder settles under the shake is not known: "
             "leave the old line, and weigh two fills to it.",
         )
-    if old.within_reach and old.more_fills <= MOST_PROPOSED:
+    if level_fills_tell(old):
         return counted.more_level(old.more_fills)
     return translate("WeighInWords", "Draw the new line: level fills would hardly tell whether the old one will do.")
+
+
+def level_fills_tell(old: OldLine) -> bool:
+    """Whether a few more level fills are what is advised for an old line, before anything is drawn."""
+    unsure = old.verdict is OldLineVerdict.WEIGH_MORE and old.by_level is OldLineVerdict.WEIGH_MORE
+    return unsure and old.within_reach and old.more_fills <= MOST_PROPOSED
+
+
+def level_fills_advised(guide: Guide) -> bool:
+    """Whether more level fills are advised than the line rests on; fills to a line tell more than they."""
+    level = guide.findings.level
+    if level is None or level.advice.enough or guide.line_tried:
+        return False
+    return guide.plan_is_open(level) or (level.advice.within_reach and level.advice.more_fills <= MOST_PROPOSED)
 
 
 def far_off_words(found: OldLine, system: UnitSystem) -> str:
@@ -181,18 +212,28 @@ def far_off_words(found: OldLine, system: UnitSystem) -> str:
 
 def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str, Tone]:
     """The verdict on the drawn line."""
+    stays = guide.weigh_in.drawn_line_mm == guide.weigh_in.old_line_mm
     if check.verdict == LineVerdict.ON_TARGET:
-        if guide.weigh_in.drawn_line_mm == guide.weigh_in.old_line_mm:
-            return translate("WeighInWords", "Keep the line: a feeding is within the tolerance."), "good"
-        return translate("WeighInWords", "The new line is right: a feeding is within the tolerance."), "good"
+        words = (
+            translate("WeighInWords", "Keep the line: a feeding is within the tolerance.")
+            if stays
+            else translate("WeighInWords", "The new line is right: a feeding is within the tolerance.")
+        )
+        return f"{words} {open_plan_words(check.result, guide)}".rstrip(), "good"
     if check.verdict == LineVerdict.MOVE:
         words = translate("WeighInWords", "Move the line to {down} down the wall from the rim, and weigh to it again.")
         return words.format(down=unbroken(shown.length(check.next_line.down_wall_mm, system))), "bad"
     if check.verdict == LineVerdict.AS_NEAR_AS_RULED:
+        if stays:
+            return translate(
+                "WeighInWords",
+                "Keep the line, though a feeding is outside the tolerance: no other division of the ruler is nearer. "
+                "A narrower scoop would do better.",
+            ), "warn"
         return translate(
             "WeighInWords",
-            "Keep the line, though a feeding is outside the tolerance: no other division of the ruler is nearer. "
-            "A narrower scoop would do better.",
+            "The new line is as near as the ruler has it, though a feeding is outside the tolerance: no other division "
+            "is nearer. A narrower scoop would do better.",
         ), "warn"
     if guide.plan_is_open(check.result):
         return plan_words(check.result, guide), ""

@@ -1,0 +1,224 @@
+"""What is advised while weighing: enough or the plan goes on, and hands that are never sent two ways at once."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from answers import at_noon
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from calibrator.desk.context import Desk
+from calibrator.desk.guide import Guide
+from calibrator.desk.weigh_in import words
+from calibrator.desk.weigh_in.step_mark import StepMark
+from calibrator.model import FillWay, Lot, Scale, Scoop, Step, UnitSystem, WeighIn, new_id
+from calibrator.science.mark import LineVerdict, OldLineVerdict, fill_line
+
+ALIKE_G = (331.0, 333.0, 330.0, 332.0, 334.0, 331.0, 332.0, 333.0)
+APART_G = (322.0, 324.0, 338.0, 340.0, 329.0, 331.0, 335.0, 337.0)  # bags differ by 2 %
+BAGS = (1, 1, 2, 2, 3, 3, 4, 4)
+
+
+def begin(desk: Desk, lot: Lot) -> Guide:
+    records = desk.records
+    begun = WeighIn(
+        id=new_id(), farm_id=lot.farm_id, lot_id=lot.id, started_at=at_noon(), by="MK",
+        scoop_id=records.every(Scoop)[0].id, scale_id=records.every(Scale)[0].id, scale_zeroed=True,
+        target_mass_g=283.5, target_typed="10 oz", step=Step.MARK,
+    )  # fmt: skip
+    return Guide(records, records.keep(begun), at_noon)
+
+
+def weigh(guide: Guide, way: FillWay, *masses_g: float) -> None:
+    for mass_g in masses_g:
+        guide.add_fill(way, guide.next_bag(way), mass_g, f"{mass_g} g")
+
+
+def old_line_that_delivers(guide: Guide, share: float) -> None:
+    """An old line that would put `share` too much into a feeding, as far as is known."""
+    level, scoop, settling = guide.findings.level, guide.scoop, guide.findings.settling
+    assert level is not None
+    assert scoop is not None
+    assert settling is not None
+    line = fill_line(scoop.shape, level.mean_g, level.u_g, 283.5 * (1 + share), settling.factor)
+    guide.set(old_line_mm=line.down_wall_mm, old_line_typed="as found")
+
+
+@pytest.fixture
+def lot(desk: Desk) -> Lot:
+    return desk.records.every(Lot)[0]
+
+
+@pytest.fixture
+def step(qtbot: QtBot, desk: Desk, qapp: QApplication) -> StepMark:
+    made = StepMark(desk)
+    qtbot.addWidget(made)
+    return made
+
+
+@pytest.fixture
+def taught(desk: Desk, lot: Lot) -> Guide:
+    """A weigh-in on a farm that has four lots behind it."""
+    for number in range(4):
+        earlier = begin(desk, desk.records.keep(Lot(id=new_id(), farm_id=lot.farm_id, lot_number=f"earlier {number}")))
+        weigh(earlier, FillWay.LEVEL, *ALIKE_G)
+        earlier.set(drawn_line_mm=12.0, drawn_line_typed="12 mm")
+        earlier.sign_off("MK")
+    return begin(desk, lot)
+
+
+def test_enough_is_not_said_while_the_plan_asks_for_more(taught: Guide) -> None:
+    weigh(taught, FillWay.LEVEL, *ALIKE_G[:3])
+    level = taught.findings.level
+    assert level is not None
+    assert level.advice.enough
+    assert taught.next_bag(FillWay.LEVEL) == 2
+    told, tone = words.advice_words(level, taught, UnitSystem.FARM)
+    assert told.startswith("Within ± ")
+    assert told.endswith("The plan asks for 5 fills and 2 bags more, to see how bags and fills of this lot differ.")
+    assert tone != "good"
+    weigh(taught, FillWay.LEVEL, *ALIKE_G[3:7])
+    assert taught.findings.level is not None
+    assert "asks for 1 fill more" in words.advice_words(taught.findings.level, taught, UnitSystem.FARM)[0]
+    weigh(taught, FillWay.LEVEL, ALIKE_G[7])
+    assert taught.findings.level is not None
+    assert words.advice_words(taught.findings.level, taught, UnitSystem.FARM)[0].startswith("Enough: ")
+
+
+def test_what_the_plan_still_asks_for_is_what_the_proposed_bags_come_to(taught: Guide) -> None:
+    """Whichever bags were dipped, as many fills as are told end the plan."""
+    for bag in (1, 1, 1, 2):
+        taught.add_fill(FillWay.LEVEL, bag, 332.0, "332 g")
+    assert taught.findings.level is not None
+    fills, bags = taught.still_planned(taught.findings.level)
+    assert (fills, bags) == (4, 2)
+    for bag in (3, 3, 4):
+        taught.add_fill(FillWay.LEVEL, bag, 332.0, "332 g")
+    assert taught.still_planned(taught.findings.level) == (1, 0)
+    taught.add_fill(FillWay.LEVEL, 4, 332.0, "332 g")
+    assert not taught.plan_is_open(taught.findings.level)
+
+
+def test_a_line_shown_to_be_right_early_is_told_with_what_the_plan_still_asks(taught: Guide) -> None:
+    weigh(taught, FillWay.LEVEL, *ALIKE_G)
+    taught.set(drawn_line_mm=13.0, drawn_line_typed="13 mm")
+    weigh(taught, FillWay.TO_MARK, 283.0, 284.0, 283.5)
+    check = taught.findings.check
+    assert check is not None
+    assert check.verdict is LineVerdict.ON_TARGET
+    told, tone = words.check_words(check, taught, UnitSystem.FARM)
+    assert told.startswith("The new line is right: a feeding is within the tolerance. The plan asks for 5 fills and ")
+    assert tone == "good"
+    weigh(taught, FillWay.TO_MARK, 283.0, 284.0, 283.5, 283.0, 284.0)
+    assert taught.findings.check is not None
+    told = words.check_words(taught.findings.check, taught, UnitSystem.FARM)[0]
+    assert told == "The new line is right: a feeding is within the tolerance."
+
+
+def test_an_old_line_that_fills_show_to_be_right_is_kept_by_that_word(desk: Desk, lot: Lot) -> None:
+    guide = begin(desk, lot)
+    weigh(guide, FillWay.LEVEL, *ALIKE_G)
+    guide.set(old_line_mm=13.0, old_line_typed="13 mm", drawn_line_mm=13.0, drawn_line_typed="13 mm")
+    weigh(guide, FillWay.TO_MARK, 283.0, 284.0, 283.5, 283.0, 284.0, 283.5, 283.0, 284.0)
+    check = guide.findings.check
+    assert check is not None
+    assert check.verdict is LineVerdict.ON_TARGET
+    told = words.check_words(check, guide, UnitSystem.FARM)[0]
+    assert told == "Keep the line: a feeding is within the tolerance."
+
+
+def test_a_new_line_as_near_as_the_ruler_has_it_is_not_kept_as_an_old_one(desk: Desk, lot: Lot) -> None:
+    """One sixteenth of an inch on this scoop is 5 g: a feeding of 283.5 g ± 0.5 % lies between two of them."""
+    guide = begin(desk, lot)
+    assert desk.farm is not None
+    desk.records.keep(replace(desk.farm, tolerance_share=0.005))
+    desk.records.keep(replace(desk.records.every(Scale)[0], resolution_g=0.1))
+    weigh(guide, FillWay.LEVEL, *ALIKE_G)
+    guide.set(drawn_line_mm=12.7, drawn_line_typed="1/2 in")
+    for bag, wobble_g in zip(BAGS, (0.1, -0.1, 0.0, 0.1, -0.1, 0.1, 0.0, -0.1), strict=True):
+        guide.add_fill(FillWay.TO_MARK, bag, 285.6 + wobble_g, "285.6 g")
+    check = guide.findings.check
+    assert check is not None
+    assert check.verdict is LineVerdict.AS_NEAR_AS_RULED
+    told, tone = words.check_words(check, guide, UnitSystem.FARM)
+    assert told.startswith("The new line is as near as the ruler has it, though a feeding is outside the tolerance")
+    assert "Keep" not in told
+    assert tone == "warn"
+    guide.set(old_line_mm=12.7, old_line_typed="1/2 in")
+    told = words.check_words(check, guide, UnitSystem.FARM)[0]
+    assert told.startswith("Keep the line, though a feeding is outside the tolerance")
+
+
+def test_while_level_fills_are_to_tell_nothing_is_drawn_or_wiped_out(desk: Desk, lot: Lot, step: StepMark) -> None:
+    guide = begin(desk, lot)
+    weigh(guide, FillWay.LEVEL, *ALIKE_G[:2])  # of one bag: how bags differ is assumed
+    old_line_that_delivers(guide, 0.085)
+    old = guide.findings.old
+    assert old is not None
+    assert words.level_fills_tell(old)
+    step.show_guide(guide)
+    assert step.hands.text().startswith("Leave the old line for now, and go back to weigh more level fills.")
+    assert "Measure" not in step.hands.text()
+    assert "more level fill" in words.old_line_words(old, UnitSystem.FARM)[0]
+    assert (step._as_proposed.property("kind"), step._keep_old.property("kind")) == ("", "")
+    assert step.first_field() is step._field
+    guide.set(drawn_line_mm=25.0, drawn_line_typed="25 mm")  # drawn all the same
+    step.show_guide(guide)
+    assert "Wipe out" in step.hands.text()
+
+
+def test_an_old_line_that_only_the_shake_leaves_in_doubt_is_filled_to_first(
+    desk: Desk, lot: Lot, step: StepMark
+) -> None:
+    """By the level fills the line does within 2 %; how the powder settles under the shake is not known better."""
+    guide = begin(desk, lot)
+    weigh(guide, FillWay.LEVEL, *ALIKE_G)
+    old_line_that_delivers(guide, 0.0)
+    old = guide.findings.old
+    assert old is not None
+    assert (old.verdict, old.by_level) == (OldLineVerdict.WEIGH_MORE, OldLineVerdict.KEEP)
+    step.show_guide(guide)
+    assert step.hands.text() == "Leave the old line for now: press Keep the old line, and weigh two fills to it."
+    assert (step._as_proposed.property("kind"), step._keep_old.property("kind")) == ("", "main")
+    assert step.first_field() is step._keep_old
+    step._keep_old.click()
+    assert guide.weigh_in.drawn_line_mm == guide.weigh_in.old_line_mm
+    step.show_guide(guide)
+    assert step.hands.text().startswith("Leave the old line for now")
+    guide.set(drawn_line_mm=25.0, drawn_line_typed="25 mm")  # another was drawn: the old one is in the way
+    step.show_guide(guide)
+    assert step.hands.text().endswith("Wipe out the old line, or strike it through.")
+
+
+def test_fills_to_the_old_line_say_more_of_it_than_level_fills(desk: Desk, lot: Lot, step: StepMark) -> None:
+    guide = begin(desk, lot)
+    weigh(guide, FillWay.LEVEL, *APART_G)
+    old_line_that_delivers(guide, 0.0)
+    guide.set(drawn_line_mm=guide.weigh_in.old_line_mm, drawn_line_typed="as found")
+    for bag, wobble_g in zip(BAGS, (1.0, -1.0, 0.0, 1.0, -1.0, 1.0, 0.0, -1.0), strict=True):
+        guide.add_fill(FillWay.TO_MARK, bag, 294.0 + wobble_g, "294 g")  # 3.7 % too much
+    assert guide.line_should_move
+    guide.take_next_line()
+    assert guide.findings.old is not None
+    assert guide.findings.old.verdict is OldLineVerdict.MOVE
+    assert words.old_line_words(guide.findings.old, UnitSystem.FARM)[0].startswith("Move the line.")
+    step.show_guide(guide)
+    assert step.hands.text().endswith("Wipe out the old line, or strike it through.")
+
+
+def test_a_line_drawn_on_too_few_level_fills_is_called_preliminary(desk: Desk, lot: Lot, step: StepMark) -> None:
+    guide = begin(desk, lot)
+    weigh(guide, FillWay.LEVEL, *ALIKE_G[:4])
+    step.show_guide(guide)
+    assert step.hands.text().startswith("More level fills are advised first; a line drawn now is preliminary. Measure")
+    weigh(guide, FillWay.LEVEL, *ALIKE_G[4:])
+    step.show_guide(guide)
+    assert step.hands.text().startswith("Measure")
+    for fill in guide.fills_of(FillWay.LEVEL)[4:]:
+        guide.strike(fill.id, "spilled")
+    guide.set(drawn_line_mm=13.0, drawn_line_typed="13 mm")
+    weigh(guide, FillWay.TO_MARK, 283.0)  # fills to a line tell more than level ones
+    step.show_guide(guide)
+    assert step.hands.text().startswith("Measure")
