@@ -9284,11 +9284,11 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Leave the old line for now, and go back to weigh more level fills. Only if you draw the new line all the same is the old one wiped out, or struck through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deje por ahora la línea anterior y regrese a pesar más llenadas al ras. Solo si de todos modos dibuja la línea nueva, borre o tache la anterior.</translation>
     </message>
     <message>
         <source>More level fills are advised first; a line drawn now is preliminary.</source>
-        <translation type="unfinished"></translation>
+        <translation>Conviene pesar antes más llenadas al ras; la línea que se dibuje ahora es provisional.</translation>
     </message>
     <message>
         <source>Measure from the rim down along the wall and draw the line all round, at eye level.</source>
@@ -11698,15 +11698,15 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Within ± {mass} already. {plan}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya está dentro de ± {mass}. {plan}</translation>
     </message>
     <message>
         <source>{fills} and {bags}</source>
-        <translation type="unfinished"></translation>
+        <translation>{fills} y {bags}</translation>
     </message>
     <message>
         <source>The plan asks for {more} more, to see how bags and fills of this lot differ.</source>
-        <translation type="unfinished"></translation>
+        <translation>El plan pide {more} más, para ver cuánto difieren los costales y las llenadas de este lote.</translation>
     </message>
     <message>
         <source>The interval rests on how bags differed in this farm&apos;s earlier lots.</source>
@@ -11762,7 +11762,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>The new line is as near as the ruler has it, though a feeding is outside the tolerance: no other division is nearer. A narrower scoop would do better.</source>
-        <translation type="unfinished"></translation>
+        <translation>La línea nueva queda tan cerca como la regla lo permite, aunque la toma está fuera de la tolerancia: ninguna otra división queda más cerca. Una medida más angosta lo haría mejor.</translation>
     </message>
     <message>
         <source>No fill to the line was weighed yet, so how the powder settles in it is not known and the line may be some percent off. Weigh at least two fills to it, or go on without?</source>
@@ -12519,9 +12519,9 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message numerus="yes">
         <source>Too close to say whether the old line will do: weigh %n more level fills, or draw the new line.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Está muy justo para decir si la línea anterior sirve: pese %n llenada más al ras, o dibuje la línea nueva.</numerusform>
+            <numerusform>Está muy justo para decir si la línea anterior sirve: pese %n llenadas más al ras, o dibuje la línea nueva.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
