@@ -52,7 +52,8 @@ from calibrator.model import (  # noqa: E402
     names,
     new_id,
 )
-from calibrator.records import Records, export_text, rows  # noqa: E402
+from calibrator.records import Records, rows  # noqa: E402
+from calibrator.records.exporting import export_text  # noqa: E402
 from calibrator.science import scoop as shapes  # noqa: E402
 from calibrator.science.struck import struck_volume, volume_from_dimensions  # noqa: E402
 from calibrator.units import Kind, read, show_length  # noqa: E402

@@ -42,19 +42,17 @@ from calibrator.records import (
     RecordsError,
     RecordsLocked,
     RecordsReadOnly,
-    Salvaged,
     backups_of,
     default_url,
-    has_traces,
     is_file,
     name_of,
     restore_backup,
-    salvage,
 )
 from calibrator.records.paths import data_folder
 
 if TYPE_CHECKING:
     from calibrator.desk.server.door import ServerDoor
+    from calibrator.records.salvage import Salvaged
 
 BACKUP_AFTER_MS = 2000
 CHECK_AFTER_MS = 5000
@@ -208,6 +206,8 @@ class Opener:
 
     def _offer_backup(self, error: RecordsDamaged) -> None:
         """Offer to bring over what can be read, copies filling the gaps; the file is set aside, not deleted."""
+        from calibrator.records.salvage import has_traces
+
         copies = backups_of(self._url)
         if error.code == "emptied":
             self._offer_newest(error, copies[-1])
@@ -367,4 +367,6 @@ def _season_clock(records: Records) -> Callable[[], datetime]:
 
 
 def _salvaged(url: str, _underway: Underway) -> Salvaged:
+    from calibrator.records.salvage import salvage  # a damaged file is rare, and this is a hundredth of the start
+
     return salvage(url)

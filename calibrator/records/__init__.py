@@ -19,7 +19,6 @@ from calibrator.records.errors import (
     RecordsTooNew,
     RecordsUnreachable,
 )
-from calibrator.records.exporting import export_file, export_text
 from calibrator.records.importing import Imported, demo_records, import_season
 from calibrator.records.integrity import Fault, Finding
 from calibrator.records.nouns import Change
@@ -28,7 +27,6 @@ from calibrator.records.paths import default_url, sample_lots_folder
 from calibrator.records.place import is_file, name_of
 from calibrator.records.repository import ELSEWHERE, Records
 from calibrator.records.rescue import backups_of, restore_backup
-from calibrator.records.salvage import Loss, Salvaged, has_traces, salvage
 from calibrator.records.season import (
     bag_sums,
     bag_sums_of,
@@ -49,7 +47,6 @@ __all__ = [
     "ForeignRefused",
     "ImportRefused",
     "Imported",
-    "Loss",
     "NotAllowed",
     "Outbox",
     "Records",
@@ -60,7 +57,6 @@ __all__ = [
     "RecordsTooNew",
     "RecordsUnreachable",
     "Refused",
-    "Salvaged",
     "backups_of",
     "bag_sums",
     "bag_sums_of",
@@ -69,15 +65,11 @@ __all__ = [
     "default_url",
     "demo_records",
     "every_spot_fill",
-    "export_file",
-    "export_text",
-    "has_traces",
     "import_season",
     "is_file",
     "lot_points",
     "name_of",
     "restore_backup",
-    "salvage",
     "sample_lots_folder",
     "season_lots",
 ]

@@ -108,7 +108,8 @@ def _typed_digits(page: object, app: object) -> list[float]:
 
 
 def _long(records: object, folder: Path) -> dict[str, Callable[[], object]]:
-    from calibrator.records import Records, export_file
+    from calibrator.records import Records
+    from calibrator.records.exporting import export_file
 
     assert isinstance(records, Records)
 

@@ -27,16 +27,8 @@ from calibrator.model import Ending, Farm, Paper, new_id
 from calibrator.model.underway import Ended, Underway
 from calibrator.prints.label_facts import LabelLine
 from calibrator.prints.output import CannotPrint
-from calibrator.records import (
-    NotAllowed,
-    Records,
-    backup,
-    export_file,
-    export_text,
-    import_season,
-    restore_backup,
-    sample_lots_folder,
-)
+from calibrator.records import NotAllowed, Records, backup, import_season, restore_backup, sample_lots_folder
+from calibrator.records.exporting import export_file, export_text
 from calibrator.records.flat import everything
 from calibrator.records.workbook import write_workbook
 

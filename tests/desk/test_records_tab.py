@@ -17,8 +17,10 @@ from calibrator.desk.forms.records_form import RecordsForm
 from calibrator.desk.lot_history.words import Speaker
 from calibrator.desk.trust_words import findings_words, moment, salvaged_words, watching_words, what_to_do
 from calibrator.model import Farm, Lot
-from calibrator.records import Fault, Finding, Loss, Records, Salvaged, export_text
+from calibrator.records import Fault, Finding, Records
+from calibrator.records.exporting import export_text
 from calibrator.records.lot_history import Topic, lot_history
+from calibrator.records.salvage import Loss, Salvaged
 from tests.records import invented
 
 

@@ -25,7 +25,8 @@ from calibrator.desk.server.dialog import ServerDialog
 from calibrator.desk.settings import Settings
 from calibrator.desk.theme import Theme
 from calibrator.model import Farm, new_id
-from calibrator.records import Records, export_text, import_season, sample_lots_folder
+from calibrator.records import Records, import_season, sample_lots_folder
+from calibrator.records.exporting import export_text
 from calibrator.records.server import ServerAddress, address_of
 
 NOBODY = "postgresql://ann@127.0.0.1:1/farm?sslmode=disable"

@@ -15,9 +15,10 @@ from pathlib import Path
 
 import test_salvage as salvaging
 
-from calibrator.records import Records, engine, salvage
+from calibrator.records import Records, engine
 from calibrator.records.errors import RecordsDamaged
 from calibrator.records.paths import backups_folder
+from calibrator.records.salvage import salvage
 
 
 def run(folder: Path, places: int, seed: int) -> str:

@@ -21,7 +21,8 @@ from calibrator.model import (
     VolumeMeans,
     new_id,
 )
-from calibrator.records import Records, export_text
+from calibrator.records import Records
+from calibrator.records.exporting import export_text
 from calibrator.records.tables import SCHEMA
 
 FROZEN = Path(__file__).with_name("frozen")

@@ -26,7 +26,9 @@ from pathlib import Path
 
 import invented
 
-from calibrator.records import Records, RecordsDamaged, backup, engine, export_text, restore_backup, salvage
+from calibrator.records import Records, RecordsDamaged, backup, engine, restore_backup
+from calibrator.records.exporting import export_text
+from calibrator.records.salvage import salvage
 from calibrator.records.tables import SCHEMA
 
 FROZEN = Path(__file__).with_name("frozen")

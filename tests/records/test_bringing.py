@@ -14,13 +14,13 @@ from calibrator.records import (
     Records,
     bag_sums,
     brought_in,
-    export_text,
     import_season,
     lot_points,
     sample_lots_folder,
     season_lots,
 )
 from calibrator.records.bringing import Past, bring_in
+from calibrator.records.exporting import export_text
 from calibrator.records.past import count_past, lots_of_past, past_weigh_ins
 from calibrator.records.season import past_fills, taught
 

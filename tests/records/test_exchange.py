@@ -27,15 +27,9 @@ from calibrator.model import (
     ReferenceMix,
     Scoop,
 )
-from calibrator.records import (
-    ImportRefused,
-    NotAllowed,
-    Records,
-    export_file,
-    export_text,
-    import_season,
-)
+from calibrator.records import ImportRefused, NotAllowed, Records, import_season
 from calibrator.records.errors import TableNotWritten
+from calibrator.records.exporting import export_file, export_text
 
 invented.register()
 

@@ -14,7 +14,8 @@ from invented import World
 from sqlalchemy import text
 
 from calibrator.model import Ending, Fill, Plan, PrintKind, Step, TrialFill, new_id
-from calibrator.records import EditedMeanwhile, NotAllowed, Records, export_text
+from calibrator.records import EditedMeanwhile, NotAllowed, Records
+from calibrator.records.exporting import export_text
 from calibrator.records.tables import metadata
 
 invented.register()

@@ -16,7 +16,8 @@ import pytest
 from invented import World
 
 from calibrator.model import WeighIn
-from calibrator.records import Fault, Records, backup, export_text, fingerprints, import_season, sample_lots_folder
+from calibrator.records import Fault, Records, backup, fingerprints, import_season, sample_lots_folder
+from calibrator.records.exporting import export_text
 
 
 def _signed(file: Path, count: int = 3) -> list[str]:

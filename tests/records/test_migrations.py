@@ -18,7 +18,8 @@ from alembic.script import ScriptDirectory
 from invented import World
 from sqlalchemy import Connection, inspect
 
-from calibrator.records import Records, RecordsReadOnly, RecordsUnreachable, backup, export_text, opening
+from calibrator.records import Records, RecordsReadOnly, RecordsUnreachable, backup, opening
+from calibrator.records.exporting import export_text
 from calibrator.records.migrations import run
 from calibrator.records.tables import SCHEMA, metadata
 

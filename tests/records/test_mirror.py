@@ -26,12 +26,12 @@ from calibrator.records import (
     RecordsReadOnly,
     RecordsTooNew,
     RecordsUnreachable,
-    export_text,
     import_season,
     mirror,
     sample_lots_folder,
 )
 from calibrator.records.entries import Added, Told
+from calibrator.records.exporting import export_text
 from calibrator.records.mirror import Mirror
 
 

@@ -15,10 +15,11 @@ import pytest
 from invented import World
 
 from calibrator.model import Farm, Lot, WeighIn
-from calibrator.records import Records, RecordsDamaged, RecordsError, RecordsLocked, Salvaged, backup, salvage
+from calibrator.records import Records, RecordsDamaged, RecordsError, RecordsLocked, backup
 from calibrator.records.entries import Told
 from calibrator.records.exporting import every_entry
 from calibrator.records.paths import backups_folder
+from calibrator.records.salvage import Salvaged, salvage
 
 PAGE = 4096
 

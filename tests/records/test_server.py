@@ -19,11 +19,11 @@ from calibrator.records import (
     RecordsDamaged,
     RecordsReadOnly,
     RecordsTooNew,
-    export_text,
     import_season,
     passwords,
     sample_lots_folder,
 )
+from calibrator.records.exporting import export_text
 from calibrator.records.moving import bring_over
 from calibrator.records.passwords import keep_password, password_file, with_password
 from calibrator.records.server import FoundThere, ServerAddress, address_of, look_there

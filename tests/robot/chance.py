@@ -10,7 +10,8 @@ from pathlib import Path
 from openpyxl import Workbook
 
 from calibrator.desk.ask import Ask
-from calibrator.records import Records, export_file
+from calibrator.records import Records
+from calibrator.records.exporting import export_file
 
 REASONS = ("", "spilled some", "misread", "<b>wet</b>", "x" * 200)
 NAMES = 3  # files are written over, so that a day fills no disk

@@ -17,7 +17,8 @@ from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
 from calibrator.desk.trust_words import finding_words, moment, waiting_words, watching_words, what_to_do
 from calibrator.model.underway import Underway
-from calibrator.records import Backup, Finding, Imported, Records, export_file, import_season
+from calibrator.records import Backup, Finding, Imported, Records, import_season
+from calibrator.records.exporting import export_file
 from calibrator.records.flat import everything
 from calibrator.records.table_file import CsvStyle, write_texts
 from calibrator.records.workbook import write_workbook
