@@ -9,6 +9,8 @@ from enum import StrEnum
 from calibrator.desk.in_use import LotState
 from calibrator.desk.standing import Standing
 from calibrator.model import Ending, Plan, PlanGroup, Printed, PrintKind, SheetEnding
+from calibrator.science.errors import CannotCompute
+from calibrator.science.feeding import counts_of
 
 
 class Fault(StrEnum):
@@ -65,8 +67,11 @@ def _fed(plan: Plan) -> Plan:
 
 
 def _has_row(made_of: Plan, group: PlanGroup, then: PlanGroup) -> bool:
-    rows = range(made_of.count_from, made_of.count_to + 1, max(1, made_of.count_step))
-    return group.calves in (0, then.calves, *made_of.counts) or group.calves in rows
+    """Whether the chart of a plan as it was then told this group's calves; a group without calves needs none."""
+    try:
+        return not group.calves or group.calves in counts_of(replace(made_of, groups=(then,)))
+    except CannotCompute:  # no chart was ever made of such a plan here
+        return False
 
 
 def _replaced(now: Standing) -> set[str | None]:

@@ -26,11 +26,10 @@ class Notice(QFrame):
         self.setObjectName("notice")
         self._said: tuple[str, Path | None] = ("", None)
         self._before: tuple[str, Path | None] | None = None  # what a lasting word has pushed aside
-        self._file = Path()
         self._words = label("")
         self._words.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.MinimumExpanding)
-        self.open_file = button(self.tr("Open"), lambda: self._show(self._file))
-        self.open_folder = button(self.tr("Folder"), lambda: self._show(self._file.parent))
+        self.open_file = button(self.tr("Open"), self._open_file)
+        self.open_folder = button(self.tr("Folder"), self._open_folder)
         self.open_folder.setToolTip(self.tr("Show the folder"))
         self._ways = QWidget()
         ways = row(self.open_file, self.open_folder, None)
@@ -53,7 +52,6 @@ class Notice(QFrame):
     def say(self, text: str, file: Path | None = None) -> None:
         """Say it for a while; of a saved file in which folder it is, and open it on demand."""
         self._said = (text, file)
-        self._file = file or Path()
         if file is not None:
             folder = self.tr("Folder: {folder}").format(folder=file.parent.name or file.parent)
             text = f"{text}\n{folder}"
@@ -88,6 +86,13 @@ class Notice(QFrame):
                 break
         self.setGeometry(QRect(gap.left(), gap.bottom() + 1 - height, width, height))
 
-    def _show(self, place: Path) -> None:
-        if not QDesktopServices.openUrl(QUrl.fromLocalFile(str(place))):
+    def _open_file(self) -> None:
+        self._show(self._said[1])
+
+    def _open_folder(self) -> None:
+        file = self._said[1]
+        self._show(file and file.parent)
+
+    def _show(self, place: Path | None) -> None:
+        if place is not None and not QDesktopServices.openUrl(QUrl.fromLocalFile(str(place))):
             self.not_opened.emit(place)

@@ -135,7 +135,8 @@ def what_to_do(findings: Sequence[Finding]) -> str:
 
 def loss_words(loss: Loss) -> str:
     """One thing that is lost, as far as it is known."""
-    what = kind_words(_KINDS.get(loss.what, loss.what)) if loss.what else translate("Trust", "an entry")
+    thing = loss.what.removeprefix("strike_").removeprefix("restore_")
+    what = kind_words(thing) if thing else translate("Trust", "an entry")
     if loss.lot_number:
         what = translate("Trust", "{what} of lot {lot}").format(what=what, lot=loss.lot_number)
     if loss.at is None:
@@ -144,9 +145,6 @@ def loss_words(loss: Loss) -> str:
         )
     text = translate("Trust", "{what}, entered {when} by {who}")
     return text.format(what=what, when=moment(loss.at), who=loss.by or "–")
-
-
-_KINDS = {"strike_fill": "fill", "restore_fill": "fill", "strike_spot_fill": "spot fill", "sign_off": "sign off"}
 
 
 def salvaged_words(told: Salvaged, most: int | None = MOST_TOLD) -> str:

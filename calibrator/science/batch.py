@@ -17,7 +17,7 @@ from numpy.typing import NDArray
 
 from calibrator.model import Plan, PlanGroup, Vessel
 from calibrator.science.errors import CannotCompute
-from calibrator.science.feeding import daily_powder_g, group_mix, mix_per_calf, scaled
+from calibrator.science.feeding import MOST_ROWS, counts_of, daily_powder_g, group_mix, mix_per_calf, scaled
 from calibrator.science.guard import not_negative, positive
 from calibrator.science.mixing import Mix, Powder, mix_of
 from calibrator.science.vessels import Fit, fit, usable_ml
@@ -40,7 +40,7 @@ __all__ = [
     "waters_of",
 ]
 
-MOST_CALVES, MOST_ROWS = 1_000_000, 20_000
+MOST_CALVES = 1_000_000
 _USUAL_ROWS, _CALVES_WITHOUT_VESSEL = 40, 10
 _ROUNDING = 1e-9  # a batch that fills a vessel exactly must not ask for one more
 
@@ -186,19 +186,6 @@ def table(
         raise CannotCompute("A table goes up to 1,000,000 calves.")
     calves = np.asarray(counts, dtype=np.int64)
     return BatchTable(per_calf, calves, vessel, fewest_batches(calves.astype(np.float64) * per_calf.volume_ml, vessel))
-
-
-def counts_of(plan: Plan) -> list[int]:
-    """Counts for a plan's table: its range, the farm's own counts, today's total; sorted, each once.
-
-    Raises CannotCompute for a step that is not above zero and for more than 20,000 rows.
-    """
-    positive(plan.count_step, "The step between counts")
-    in_range = range(plan.count_from, plan.count_to + 1, plan.count_step)
-    if len(in_range) > MOST_ROWS:
-        raise CannotCompute("This table would have more than 20,000 rows: take a larger step.")
-    wanted = {*in_range, *plan.counts, sum(g.calves for g in plan.groups)}
-    return sorted(c for c in wanted if c > 0)
 
 
 def waters_of(least_ml: float, most_ml: float, step_ml: float) -> list[float]:

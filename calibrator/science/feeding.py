@@ -1,13 +1,19 @@
-"""One feeding of a group, and what a plan takes of powder in a day. Light: the day's page asks for it at once."""
+"""One feeding of a group, the counts that a plan's table tells, and what a plan takes of powder in a day.
+
+Light: the day's page asks for it at once.
+"""
 
 from __future__ import annotations
 
 from dataclasses import replace
 
 from calibrator.model import Plan, PlanGroup, VolumeMeans
+from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, not_negative, positive
 from calibrator.science.mixing import Mix, Powder, mix_on_water, mix_to_volume, powder_from
 from calibrator.science.recipe import Additive, Recipe, recipe
+
+MOST_ROWS = 20_000  # of a table
 
 
 def scaled(mix: Mix, factor: float) -> Mix:
@@ -76,6 +82,19 @@ def group_mix(
         mix_per_calf(group, powder, water_temperature_c, allowance_share),
         positive(calves, "The number of calves"),
     )
+
+
+def counts_of(plan: Plan) -> list[int]:
+    """Counts for a plan's table: its range, the farm's own counts, today's total; sorted, each once.
+
+    Raises CannotCompute for a step that is not above zero and for more than 20,000 rows.
+    """
+    positive(plan.count_step, "The step between counts")
+    in_range = range(plan.count_from, plan.count_to + 1, plan.count_step)
+    if len(in_range) > MOST_ROWS:
+        raise CannotCompute("This table would have more than 20,000 rows: take a larger step.")
+    wanted = {*in_range, *plan.counts, sum(g.calves for g in plan.groups)}
+    return sorted(c for c in wanted if c > 0)
 
 
 def daily_powder_g(plan: Plan, powder: Powder) -> float:

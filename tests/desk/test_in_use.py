@@ -278,3 +278,13 @@ def test_whatever_is_done_one_lot_is_fed_and_a_scoop_bears_the_line_of_one(
             assert then.in_use.lot.id == now.in_use.lot.id
     for known in now_of(herd).lots:  # the next example begins without lots that are open
         herd.records.keep(replace(known.lot, finished_on=TODAY))
+
+
+def test_a_plan_out_of_a_file_that_no_chart_can_be_made_of_has_none_that_holds(herd: Herd) -> None:
+    first = herd.sign("A", DENSITY)
+    plan = herd.plan("Milk", group(109), count_from=105, count_to=112, counts=())
+    herd.print(PrintKind.WALL_CHART, first, plan_id=plan.id)
+    herd.records.keep(replace(plan, count_step=0))
+    assert faults(herd) == []
+    herd.print(PrintKind.WALL_CHART, first, plan_id=plan.id)
+    assert faults(herd) == [Fault.CALVES]

@@ -15,7 +15,7 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.records_form import RecordsForm
 from calibrator.desk.lot_history.words import Speaker
-from calibrator.desk.trust_words import findings_words, moment, salvaged_words, watching_words, what_to_do
+from calibrator.desk.trust_words import findings_words, loss_words, moment, salvaged_words, watching_words, what_to_do
 from calibrator.model import Farm, Lot
 from calibrator.records import Fault, Finding, Records
 from calibrator.records.exporting import export_text
@@ -83,6 +83,20 @@ def test_what_is_lost_is_told_one_by_one_and_the_rest_is_in_the_file() -> None:
     assert "20 entries are lost:\n· fill of lot 25-0302A, number 0;" in salvaged_words(told)
     assert salvaged_words(told).endswith("· …")
     assert salvaged_words(told, most=None).count("·") == 20
+
+
+@pytest.mark.parametrize(
+    ("what", "told"),
+    [
+        ("restore_trial_fill", "fill of a trial"),
+        ("strike_spot_fill", "spot fill"),
+        ("strike_fill", "fill"),
+        ("sign_off", "sign-off"),
+        ("weigh_in", "weigh-in"),
+    ],
+)
+def test_whatever_is_lost_is_called_by_its_name(what: str, told: str) -> None:
+    assert loss_words(Loss(7, what)) == f"{told}, number 7; when and by whom is lost too"
 
 
 def test_sign_offs_from_before_the_fingerprints_are_told_as_watched_from_then_on() -> None:

@@ -291,6 +291,24 @@ def test_a_slip_is_struck_out_with_its_reason(page: TodayPage, yard: Yard, answe
     assert card.verdict.text() == ""
 
 
+def test_what_was_struck_out_by_mistake_counts_again(page: TodayPage, yard: Yard) -> None:
+    signed, _ = weighed_in(yard)
+    page.reload()
+    card = page.spot_card
+    for text in ("9.9 oz", "9 oz"):
+        card.weight.take(text)
+        card.keep()
+    assert not card.restore_button.isVisible()
+    card.strike_button.click()
+    assert card._last.text().startswith("Last: 9.9 oz")
+    assert card.restore_button.text() == "Let 9.0 oz count again"
+    card.restore_button.click()
+    assert [spot.counts for spot in yard.records.spot_fills(signed.lot_id)] == [True, True]
+    assert card._last.text().startswith("Last: 9.0 oz")
+    assert card.strike_button.isVisible()
+    assert not card.restore_button.isVisible()
+
+
 @pytest.mark.parametrize(("text", "word"), [("100 oz", "heavy"), ("0.1 oz", "light"), ("10 qt", "volume")])
 def test_a_weight_that_cannot_be_meant_is_not_kept(page: TodayPage, yard: Yard, text: str, word: str) -> None:
     signed, _ = weighed_in(yard)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from functools import partial
 
@@ -38,13 +39,14 @@ MOST_ASKED = 6
 
 
 class SpotCard(QFrame):
-    """Keeps a spot fill and tells what it means; a slip can be struck out, with the reason."""
+    """Keeps a spot fill and tells what it means; a slip can be struck out, with the reason, and count again."""
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self.desk = desk
         self._now: Standing | None = None
         self._newest: SpotFill | None = None
+        self._struck: SpotFill | None = None
         self._facts: dict[str, SpotFacts] = {}
         self.setProperty("kind", "card")
         self.scoop = NameChoice()
@@ -65,6 +67,7 @@ class SpotCard(QFrame):
         self.how = how_button(self.workings)
         self._last = label("", "quiet")
         self.strike_button = button(self.tr("St&rike it out"), self._strike, "link")
+        self.restore_button = button("", self._restore, "link")
         self.weigh_button = button(self.tr("Weigh the lot in &anew"), self._weigh_in)
         self._lay_out()
         self.weight.entered.connect(self.keep)
@@ -156,7 +159,7 @@ class SpotCard(QFrame):
             layout.addWidget(line)
         layout.addLayout(row(self.keep_button, self.weigh_button, None))
         layout.addWidget(self._last)
-        layout.addLayout(row(self.strike_button, None))
+        layout.addLayout(row(self.strike_button, self.restore_button, None))
         layout.addWidget(self.numbers)
         layout.addLayout(row(self.how, None))
         layout.addStretch(1)
@@ -270,8 +273,13 @@ class SpotCard(QFrame):
 
     def _tell_newest(self, signed: SignOff | None) -> None:
         spots = self._facts[signed.id].spots if signed and signed.id in self._facts else ()
-        counting = [spot for spot in spots if signed and spot.counts and spot.weigh_in_id == signed.weigh_in_id]
-        self._newest = counting[-1] if counting else None
+        own = [spot for spot in spots if signed and spot.weigh_in_id == signed.weigh_in_id]
+        self._newest = next((spot for spot in reversed(own) if spot.counts), None)
+        self._struck = own[-1] if own and not own[-1].counts else None
+        self.restore_button.setVisible(self._struck is not None)
+        if self._struck is not None:
+            text = self.tr("Let {weight} count again")
+            self.restore_button.setText(text.format(weight=self._mass(self._struck.mass_g)))
         for widget in (self._last, self.strike_button):
             widget.setVisible(self._newest is not None)
         if self._newest is not None:
@@ -290,12 +298,23 @@ class SpotCard(QFrame):
             self.desk.ask.reason(question.format(weight=self._mass(self._newest.mass_g)), self._strike_because)
 
     def _strike_because(self, reason: str) -> None:
-        newest = self._newest
-        if newest is not None:
-            by = self.by.text() or self.desk.initials
-            strike = partial(self.desk.records.strike_spot, newest.id, reason, by)
-            entry, struck = Struck(self.desk.clock(), by, newest.id, reason), replace(newest, struck_reason=reason)
-            self.desk.attempt(partial(keep_or_wait, self.desk.outbox, strike, entry, struck))
+        if self._newest is not None:
+            by = self._whose_word()
+            strike = partial(self.desk.records.strike_spot, self._newest.id, reason, by)
+            self._keep_struck(strike, replace(self._newest, struck_reason=reason), by)
+
+    def _restore(self) -> None:
+        if self._struck is not None:
+            by = self._whose_word()
+            restore = partial(self.desk.records.restore_spot, self._struck.id, by)
+            self._keep_struck(restore, replace(self._struck, struck_reason=None), by)
+
+    def _whose_word(self) -> str:
+        return self.by.text() or self.desk.initials
+
+    def _keep_struck(self, keep: Callable[[], SpotFill], spot: SpotFill, by: str) -> None:
+        entry = Struck(self.desk.clock(), by, spot.id, spot.struck_reason)
+        self.desk.attempt(partial(keep_or_wait, self.desk.outbox, keep, entry, spot))
 
     def _weigh_in(self) -> None:
         if self._now and self._now.in_use:
