@@ -8953,6 +8953,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>La última es muy distinta de las demás. ¿Se leyó y se escribió bien?</translation>
     </message>
     <message>
+        <source>Let {weight} count again</source>
+        <translation>Contar otra vez {weight}</translation>
+    </message>
+    <message>
         <source>Last: {weight}, {way}, {day}, {who}.</source>
         <translation>Última: {weight}, {way}, {day}, {who}.</translation>
     </message>
