@@ -1,7 +1,7 @@
 """Every figure of a farm as tables for other programs. No window.
 
-Headings are English here and put into the screen's language by `table_headings`; words in the cells stay English, so
-that such a program finds them. Masses are g, lengths mm, densities g/mL, prices in the farm's currency; "as typed"
+Headings are English here and put into the screen's language by `table_headings`; words in the cells are in that
+language at once (`cell_words`). Masses are g, lengths mm, densities g/mL, prices in the farm's currency; "as typed"
 columns keep what was typed.
 """
 
@@ -9,10 +9,13 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 
+from calibrator.desk import cell_words
+from calibrator.desk.cell_words import told
 from calibrator.desk.findings import Lessons
 from calibrator.desk.mix_history import kept_checks, kept_counts, names
 from calibrator.desk.mix_table import history_table
 from calibrator.desk.paper_facts import Options, lot_sheet_facts
+from calibrator.desk.table_headings import heading
 from calibrator.model import Farm, FeederTrial, Fill, Lot, Mark, Scale, Scoop, SignOff, SpotFill, TrialFill, WeighIn
 from calibrator.model.underway import Underway, one_by_one, part_of, unwatched
 from calibrator.records import Records
@@ -66,22 +69,19 @@ def season_sheets(records: Records, farm: Farm, underway: Underway = unwatched) 
     )
 
 
-def _yes(value: bool | None) -> str:
-    return "" if value is None else "yes" if value else "no"
-
-
 def _lots(lots: Sequence[Lot], farm: Farm) -> FlatTable:
+    yes, packages = cell_words.answers(), cell_words.packages()
     fields: tuple[Field[Lot], ...] = (
         Field("lot", lambda o: o.lot_number),
         Field("product", lambda o: o.product),
         Field("supplier", lambda o: o.supplier),
         Field("plant code", lambda o: o.plant_code),
-        Field("agglomerated", lambda o: _yes(o.agglomerated)),
+        Field("agglomerated", lambda o: yes[o.agglomerated]),
         Field("made on", lambda o: o.made_on),
         Field("arrived on", lambda o: o.arrived_on),
         Field("fed from", lambda o: o.fed_from),
         Field("finished on", lambda o: o.finished_on),
-        Field("kind of package", lambda o: str(o.package)),
+        Field("kind of package", lambda o: packages[o.package]),
         Field("packages", lambda o: o.package_count),
         Field("weight of a package", lambda o: o.package_mass_g, "g"),
         Field("price of a package", lambda o: o.price_per_package, farm.currency),
@@ -90,7 +90,7 @@ def _lots(lots: Sequence[Lot], farm: Farm) -> FlatTable:
         Field("fibre", lambda o: o.composition.fibre_pct, "%"),
         Field("ash", lambda o: o.composition.ash_pct, "%"),
         Field("moisture", lambda o: o.composition.moisture_pct, "%"),
-        Field("medicated", lambda o: _yes(o.medicated)),
+        Field("medicated", lambda o: yes[o.medicated]),
         Field("note", lambda o: o.note),
     )
     return table_of(fields, lots)
@@ -100,6 +100,7 @@ def _sign_offs(signed: Sequence[SignOff], known: _Names) -> FlatTable:
     def room(of: Callable[[WeighIn], Cell]) -> Callable[[SignOff], Cell]:
         return lambda o: of(known.weigh_ins[o.weigh_in_id]) if o.weigh_in_id in known.weigh_ins else None
 
+    verdicts = cell_words.line_verdicts()
     fields: tuple[Field[SignOff], ...] = (
         Field("lot", lambda o: known.lot(o.lot_id)),
         Field("scoop", lambda o: known.scoop(o.scoop_id)),
@@ -124,8 +125,8 @@ def _sign_offs(signed: Sequence[SignOff], known: _Names) -> FlatTable:
         Field("target", room(lambda w: w.target_mass_g), "g"),
         Field("room humidity", room(lambda w: w.room_humidity_pct), "%"),
         Field("room temperature", room(lambda w: w.room_temperature_c), "°C"),
-        Field("verdict of the new line", lambda o: o.verdict),
-        Field("verdict of the old line", lambda o: o.old_line_verdict),
+        Field("verdict of the new line", lambda o: told(verdicts, o.verdict)),
+        Field("verdict of the old line", lambda o: told(verdicts, o.old_line_verdict)),
         Field("program version", lambda o: o.program_version),
     )
     return table_of(fields, signed)
@@ -139,30 +140,33 @@ def _budgets(records: Records, farm: Farm, signed: Iterable[SignOff], known: _Na
     """The parts of each sign-off's uncertainty, drawn anew from its fills as the lot sheet does."""
     rows: list[tuple[SignOff, str, BudgetRow]] = []
     lessons = Lessons(records, farm.id)
+    level, density = heading("level scoopful"), heading("bulk density")
     for one in signed:
         found = lot_sheet_facts(records, farm, one, Options(farm.paper, ("en",)), one.at, lessons)
-        rows += [(one, "level scoopful", part) for part in (found.level.budget if found.level else ())]
-        rows += [(one, "bulk density", part) for part in found.density_budget]
+        rows += [(one, level, part) for part in (found.level.budget if found.level else ())]
+        rows += [(one, density, part) for part in found.density_budget]
+    yes, sources, distributions = cell_words.answers(), cell_words.sources(), cell_words.distributions()
     fields: tuple[Field[tuple[SignOff, str, BudgetRow]], ...] = (
         Field("lot", lambda o: known.lot(o[0].lot_id)),
         Field("scoop", lambda o: known.scoop(o[0].scoop_id)),
         Field("signed off at", lambda o: o[0].at),
         Field("of", lambda o: o[1]),
-        Field("source", lambda o: str(o[2].source)),
-        Field("distribution", lambda o: str(o[2].distribution)),
+        Field("source", lambda o: sources[o[2].source]),
+        Field("distribution", lambda o: distributions[o[2].distribution]),
         Field("standard uncertainty", lambda o: o[2].standard_uncertainty),
         Field("its unit", lambda o: o[2].unit),
         Field("sensitivity", lambda o: o[2].sensitivity),
         Field("contribution", lambda o: o[2].contribution, "unit of the result"),
         Field("share of variance", lambda o: 100 * o[2].share, "%"),
         Field("degrees of freedom", lambda o: o[2].degrees_of_freedom),
-        Field("assumed", lambda o: _yes(o[2].assumed)),
-        Field("contained in another row", lambda o: _yes(o[2].contained)),
+        Field("assumed", lambda o: yes[o[2].assumed]),
+        Field("contained in another row", lambda o: yes[o[2].contained]),
     )
     return table_of(fields, rows)
 
 
 def _fills(fills: Sequence[Fill], known: _Names, underway: Underway) -> FlatTable:
+    ways = cell_words.ways()
     fields: tuple[Field[Fill], ...] = (
         Field("lot", lambda o: known.lot_of(o.weigh_in_id)),
         Field("scoop", lambda o: known.scoop_of(o.weigh_in_id)),
@@ -170,7 +174,7 @@ def _fills(fills: Sequence[Fill], known: _Names, underway: Underway) -> FlatTabl
         Field("at", lambda o: o.at),
         Field("by", lambda o: o.by),
         Field("bag", lambda o: o.bag),
-        Field("filled", lambda o: str(o.way)),
+        Field("filled", lambda o: ways[o.way]),
         Field("scoopfuls", lambda o: o.scoopfuls),
         Field("weight", lambda o: o.mass_g, "g"),
         Field("as typed", lambda o: o.typed),
@@ -181,12 +185,13 @@ def _fills(fills: Sequence[Fill], known: _Names, underway: Underway) -> FlatTabl
 
 
 def _spot_fills(spots: Sequence[SpotFill], known: _Names) -> FlatTable:
+    ways = cell_words.ways()
     fields: tuple[Field[SpotFill], ...] = (
         Field("lot", lambda o: known.lot(o.lot_id)),
         Field("scoop", lambda o: known.scoop_of(o.weigh_in_id)),
         Field("at", lambda o: o.at),
         Field("by", lambda o: o.by),
-        Field("filled", lambda o: str(o.way)),
+        Field("filled", lambda o: ways[o.way]),
         Field("weight", lambda o: o.mass_g, "g"),
         Field("as typed", lambda o: o.typed),
         Field("line below the rim", lambda o: o.line_mm, "mm"),
@@ -213,11 +218,12 @@ def _trial_fills(fills: Sequence[TrialFill], known: _Names) -> FlatTable:
     def of(value: Callable[[FeederTrial], Cell]) -> Callable[[TrialFill], Cell]:
         return lambda o: value(known.trials[o.trial_id]) if o.trial_id in known.trials else None
 
+    ways = cell_words.ways()
     fields: tuple[Field[TrialFill], ...] = (
         Field("trial begun", of(lambda t: t.started_at)),
         Field("lot", of(lambda t: known.lot(t.lot_id))),
         Field("scoop", of(lambda t: known.scoop(t.scoop_id))),
-        Field("filled", of(lambda t: str(t.way))),
+        Field("filled", of(lambda t: ways[t.way])),
         Field("line below the rim", of(lambda t: t.line_mm), "mm"),
         Field("number", lambda o: o.number),
         Field("person", lambda o: o.person),

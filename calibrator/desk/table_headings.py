@@ -1,7 +1,7 @@
 """Headings of tables that a person opens in a spreadsheet, in the language of the screen. No window.
 
-What the cells tell by a word of ours (yes, level, tote) stays English, and so do the files that hold all records: other
-programs find them so. Whatever a heading is called, *Bring in a spreadsheet* knows it in both languages.
+The files that hold all records keep their English names: other programs find them so. Whatever a heading is called,
+*Bring in a spreadsheet* knows it in both languages; words in the cells are those of `cell_words`.
 """
 
 from __future__ import annotations

@@ -377,7 +377,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>This is no kind of package. Write bag or tote.</source>
-        <translation>Esto no es un tipo de empaque. Escriba costal o súper saco.</translation>
+        <translation>Esto no es un tipo de empaque. Escriba costal o supersaco.</translation>
     </message>
     <message>
         <source>That is less than one percent. Where a fifth is meant, write 20.</source>
@@ -457,7 +457,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Bag or tote</source>
-        <translation>Costal o súper saco</translation>
+        <translation>Costal o supersaco</translation>
     </message>
     <message>
         <source>How many bags came</source>
@@ -9631,6 +9631,101 @@ Sign off all the same? The record will say so.</source>
     </message>
 </context>
 <context>
+    <name>TableCells</name>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation>costal</translation>
+    </message>
+    <message>
+        <source>tote</source>
+        <translation>supersaco</translation>
+    </message>
+    <message>
+        <source>on target</source>
+        <translation>en el peso deseado</translation>
+    </message>
+    <message>
+        <source>move it</source>
+        <translation>moverla</translation>
+    </message>
+    <message>
+        <source>as near as the ruler allows</source>
+        <translation>lo más cerca que permite la regla</translation>
+    </message>
+    <message>
+        <source>weigh more</source>
+        <translation>pesar más</translation>
+    </message>
+    <message>
+        <source>keep it</source>
+        <translation>dejarla</translation>
+    </message>
+    <message>
+        <source>normal</source>
+        <translation>normal</translation>
+    </message>
+    <message>
+        <source>rectangular</source>
+        <translation>rectangular</translation>
+    </message>
+    <message>
+        <source>refractometer</source>
+        <translation>refractómetro</translation>
+    </message>
+    <message>
+        <source>refractometer, SG (sugar scale)</source>
+        <translation>refractómetro, SG (escala de azúcar)</translation>
+    </message>
+    <message>
+        <source>hydrometer</source>
+        <translation>densímetro</translation>
+    </message>
+    <message>
+        <source>mix in the jug</source>
+        <translation>mezcla en la jarra</translation>
+    </message>
+    <message>
+        <source>temperature of the refractometer</source>
+        <translation>temperatura del refractómetro</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>agua</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>mezcla</translation>
+    </message>
+    <message>
+        <source>at the calf</source>
+        <translation>en la becerra</translation>
+    </message>
+    <message>
+        <source>finished volume</source>
+        <translation>volumen terminado</translation>
+    </message>
+    <message>
+        <source>finished level</source>
+        <translation>nivel terminado</translation>
+    </message>
+    <message>
+        <source>first pail</source>
+        <translation>primera cubeta</translation>
+    </message>
+    <message>
+        <source>last pail</source>
+        <translation>última cubeta</translation>
+    </message>
+</context>
+<context>
     <name>TableHeadings</name>
     <message>
         <source>agglomerated</source>
@@ -9818,7 +9913,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>mean hydrometer</source>
-        <translation>hidrómetro, media</translation>
+        <translation>densímetro, media</translation>
     </message>
     <message>
         <source>mean mix in the jug</source>

@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import timedelta
 
 from answers import Answers
-from herd import FIRST_DAY, Herd, group
+from herd import FIRST_DAY, OZ_G, Herd, group
 from PySide6.QtWidgets import QApplication, QLabel, QLineEdit
 from pytestqt.qtbot import QtBot
 
@@ -14,6 +14,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.desk.theme import Theme
 from calibrator.model import (
+    BagCount,
     Instrument,
     InstrumentCheck,
     InstrumentCheckKind,
@@ -106,3 +107,14 @@ def kept_check(herd: Herd, day: int, share: float, feeder: str = "Ana", **more: 
         solids_share=share, solids_low=share - 0.003, solids_high=share + 0.003, way="own_line", verdict="inside",
     )  # fmt: skip
     return herd.records.keep(replace(told, **more))  # type: ignore[arg-type]
+
+
+def bag_count_of(herd: Herd, day: int, feedings: int) -> BagCount:
+    lot = herd.lot_of(herd.records.sign_offs(herd.farm.id)[-1])
+    return herd.records.keep(
+        BagCount(
+            id=new_id(), farm_id=herd.farm.id, lot_id=lot.id, since=(FIRST_DAY + timedelta(days=day - 7)).date(),
+            at=FIRST_DAY + timedelta(days=day), bags=20, bags_typed="20", bag_mass_g=50 * 16 * OZ_G,
+            bag_mass_typed="50 lb", feedings=feedings, target_mass_g=10 * OZ_G, target_typed="10 oz",
+        )
+    )  # fmt: skip

@@ -119,7 +119,7 @@ def test_one_kind_can_be_looked_at_and_saved(dialog: LotHistoryDialog, answers: 
         "label for red, sheet no. 2: taken down",
     ]
     assert [row["replaces"] for row in rows] == ["", "number 1", ""]
-    assert {row["kind"] for row in rows} == {"sheet"}
+    assert {row["kind"] for row in rows} == {"Sheet"}
 
 
 def test_who_and_when_and_the_whole_of_the_chosen_entry(dialog: LotHistoryDialog, desk: Desk, story: Story) -> None:

@@ -1,4 +1,4 @@
-"""Headings of what is saved for spreadsheets, in the language of the screen."""
+"""Headings and words of what is saved for spreadsheets, in the language of the screen."""
 
 from __future__ import annotations
 
@@ -6,18 +6,27 @@ from pathlib import Path
 
 import pytest
 from answers import Answers, at_noon
+from herd import Herd
+from mix_hands import bag_count_of, kept_check
 from PySide6.QtWidgets import QApplication
 from speaking import speaking
 
 from calibrator.desk.bring_in.meanings import Meaning, meaning_of
+from calibrator.desk.cell_words import line_verdicts, told
 from calibrator.desk.context import Desk
 from calibrator.desk.export_dialog import ExportDialog
 from calibrator.desk.lot_history.model import FIELDS
 from calibrator.desk.season_tables import season_sheets
 from calibrator.desk.table_headings import HEADINGS, heading, sheets_in_words
 from calibrator.desk.theme import Theme
+from calibrator.model import FillWay, ReadingKind
 from calibrator.records import Records, import_season
 from calibrator.records.workbook import SheetOf
+from calibrator.science.budget import Source
+from calibrator.science.check import Verdict
+from calibrator.science.keep import OldLineVerdict
+from calibrator.science.solids import SolidsFrom
+from calibrator.science.verify import LineVerdict
 
 ALIKE = {"plan"}
 
@@ -62,6 +71,42 @@ def test_what_a_spanish_heading_means_is_known_when_it_comes_back(sheets: tuple[
             meant = [meaning_of(words) for words in one.table.headings]
             assert [meaning_of(words) for words in other.table.headings] == meant
             assert Meaning.LOT in meant
+
+
+def test_words_in_the_cells_are_spanish_too(records: Records) -> None:
+    herd = Herd(records)
+    herd.sign("26-100A", 0.45)
+    kept_check(herd, 1, 0.14, verdict="strong")
+    bag_count_of(herd, 17, 1600)
+    with speaking("es"):
+        told = {one.name: [dict(zip(one.table.headings, row, strict=True)) for row in one.table.rows]
+                for one in season_sheets(records, herd.farm)}  # fmt: skip
+    assert (told["lots"][0]["kind of package"], told["lots"][0]["medicated"]) == ("costal", "no")
+    assert {row["filled"] for row in told["fills"]} == {"al ras"}
+    assert {row["of"] for row in told["budgets"]} == {"medida al ras", "densidad aparente"}
+    assert {"cuánto difieren los costales", "el volumen de la medida"} <= {row["source"] for row in told["budgets"]}
+    check, count = sorted(told["mix checks"], key=lambda row: str(row["kind"]), reverse=True)
+    assert (check["kind"], check["verdict"]) == ("Revisión de la mezcla", "Demasiado fuerte")
+    assert check["way"] == "calibración Brix"
+    assert check["readings as typed"] == "refractómetro, primera cubeta: 11.2 11.4"
+    assert (count["kind"], count["verdict"]) == ("Conteo de costales", "Polvo de más")
+
+
+def test_no_word_of_the_records_own_stands_in_a_cell(sheets: tuple[SheetOf, ...]) -> None:
+    cells = {cell for one in sheets for row in one.table.rows for cell in row if isinstance(cell, str)}
+    kept = {str(word) for words in (FillWay, Source, Verdict, LineVerdict, SolidsFrom, ReadingKind) for word in words}
+    assert not {cell for cell in cells if cell in kept and "_" in cell}
+
+
+def test_every_verdict_of_a_sign_off_has_its_word() -> None:
+    with speaking("es"):
+        said = line_verdicts()
+    assert {*LineVerdict, *OldLineVerdict} <= set(said)
+    assert not {words for words in said.values() if "_" in words}
+
+
+def test_a_word_of_another_version_stays() -> None:
+    assert told({"a": "b"}, "fermented") == "fermented"
 
 
 def test_a_spanish_screen_saves_spanish_headings(

@@ -14,6 +14,7 @@ from calibrator.desk.lot_history.model import WHAT, LotHistoryModel, Row, histor
 from calibrator.desk.lot_history.words import Speaker, topic_words
 from calibrator.desk.parts import button, framed, label, row, show_as_rows
 from calibrator.desk.scoop_names import scoop_title
+from calibrator.desk.speech import decimal_comma
 from calibrator.desk.table_headings import in_words as headings_in_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.trust_words import moment
@@ -51,7 +52,7 @@ class LotHistoryDialog(QDialog):
         rows = self._wanted()
 
         def write(underway: Underway) -> int:
-            write_csv(headings_in_words(history_file(rows, underway)), path, CsvStyle())
+            write_csv(headings_in_words(history_file(rows, underway)), path, CsvStyle(decimal_comma=decimal_comma()))
             return len(rows)
 
         self.desk.work(self.tr("Saving the history as a table"), write, partial(self._saved, path), self._ask_path)

@@ -64,7 +64,7 @@ FIELDS: tuple[Field[Row], ...] = (
     Field("number", lambda row: row[0].number),
     Field("at", lambda row: row[0].at),
     Field("by", lambda row: row[0].by),
-    Field("kind", lambda row: str(row[0].topic)),
+    Field("kind", lambda row: topic_words(row[0].topic)),
     Field("what", lambda row: row[1].what),
     Field("replaces", lambda row: row[1].replaces),
     Field("why", lambda row: row[0].why),
@@ -72,7 +72,7 @@ FIELDS: tuple[Field[Row], ...] = (
 
 
 def history_file(rows: Sequence[Row], underway: Underway = unwatched) -> FlatTable:
-    """The entries as a table, oldest first. Headings are put into words by `table_headings`, kinds stay English."""
+    """The entries as a table, oldest first. Headings are put into words by `table_headings`."""
     return table_of(FIELDS, sorted(rows, key=_number), underway)
 
 

@@ -37,6 +37,7 @@ from calibrator.desk.mix_put_right import put_right_words
 from calibrator.desk.mix_table import history_table
 from calibrator.desk.mix_tools import read_tools
 from calibrator.desk.parts import button, card, column, label, row, show_as_rows
+from calibrator.desk.speech import decimal_comma
 from calibrator.desk.standing import standing
 from calibrator.desk.table_headings import in_words
 from calibrator.desk.theme import SPACE
@@ -45,7 +46,7 @@ from calibrator.desk.widgets.picture_key import Entry, PictureKey, Sign
 from calibrator.model import BagCount, Farm, MixCheck
 from calibrator.model.underway import Underway
 from calibrator.records import RecordsUnreachable
-from calibrator.records.table_file import write_csv
+from calibrator.records.table_file import CsvStyle, write_csv
 from calibrator.science.check_season import first_found
 
 if TYPE_CHECKING:
@@ -112,7 +113,7 @@ class HistoryPanel(QWidget):
 
         def write(underway: Underway) -> int:
             table = history_table(shown, counts, names(records, farm), underway)
-            write_csv(in_words(table), path)
+            write_csv(in_words(table), path, CsvStyle(decimal_comma=decimal_comma()))
             return len(table.rows)
 
         self.desk.work(self.tr("Saving the checks as a table"), write, partial(self._saved, path), self._ask_path)

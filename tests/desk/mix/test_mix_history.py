@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 import csv
-from datetime import timedelta
 from pathlib import Path
 
 import pytest
 from answers import Answers
-from herd import FIRST_DAY, OZ_G, Herd
-from mix_hands import kept_check
+from herd import OZ_G, Herd
+from mix_hands import bag_count_of, kept_check
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
@@ -18,7 +17,6 @@ from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.model import (
     BagCount,
     MixCheck,
-    new_id,
 )
 
 
@@ -47,23 +45,12 @@ def test_history_by_day_feeder_and_lot_and_as_a_table(
     assert len(table) == 9
     assert table[-1]["solids as mixed (%)"] == "15"
     assert table[-1]["mean reading (°Brix)"] == "11.2"
-    assert table[-1]["readings as typed"] == "brix first: 11.2 11.4"
+    assert table[-1]["readings as typed"] == "refractometer, first pail: 11.2 11.4"
     assert table[-1]["note"] == "'=1+1"
     answers.first_paths, answers.path = [tmp_path / "nowhere" / "checks.csv"], tmp_path / "there.csv"
     qtbot.keyClick(panel.export_button, Qt.Key.Key_Space)
     assert any("is not there any more" in asked for asked in answers.asked)
     assert answers.path.is_file()
-
-
-def bag_count_of(herd: Herd, day: int, feedings: int) -> BagCount:
-    lot = herd.lot_of(herd.records.sign_offs(herd.farm.id)[-1])
-    return herd.records.keep(
-        BagCount(
-            id=new_id(), farm_id=herd.farm.id, lot_id=lot.id, since=(FIRST_DAY + timedelta(days=day - 7)).date(),
-            at=FIRST_DAY + timedelta(days=day), bags=20, bags_typed="20", bag_mass_g=50 * 16 * OZ_G,
-            bag_mass_typed="50 lb", feedings=feedings, target_mass_g=10 * OZ_G, target_typed="10 oz",
-        )
-    )  # fmt: skip
 
 
 def test_counts_of_bags_stand_beside_the_checks(
@@ -90,7 +77,7 @@ def test_counts_of_bags_stand_beside_the_checks(
     answers.path = tmp_path / "history.csv"
     qtbot.keyClick(panel.export_button, Qt.Key.Key_Space)
     with answers.path.open(encoding="utf-8-sig", newline="") as file:
-        row = next(row for row in csv.DictReader(file) if row["kind"] == "bag count")
+        row = next(row for row in csv.DictReader(file) if row["kind"] == "Count of bags")
     assert (row["bags"], row["feedings"], row["counted since"]) == ("20", "1520", "2026-01-22")
     assert float(row["powder (g a feeding)"]) == pytest.approx(10 * OZ_G * 80 / 76, abs=0.1)
     panel.feeders.setCurrentIndex(panel.feeders.findData("Ana"))
