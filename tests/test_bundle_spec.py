@@ -13,6 +13,7 @@ from typing import Any
 from unittest.mock import MagicMock
 
 import pytest
+from test_wheel import read_by_the_program
 
 ROOT = Path(__file__).resolve().parent.parent
 SPEC = ROOT / "resources" / "bundle" / "calibrator.spec"
@@ -43,10 +44,8 @@ def steps(system: str) -> dict[str, Any]:
 def test_every_resource_is_carried_to_where_it_is_looked_for(steps: dict[str, Any]) -> None:
     carried = {Path(source): Path(target) for source, target in steps["Analysis"].call_args.kwargs["datas"]}
     assert all(source.exists() for source in carried)
-    for path in (ROOT / "resources").iterdir():
-        if path != SPEC.parent:
-            within = Path("calibrator", "resources")
-            assert carried[path] == (within / path.name if path.is_dir() else within)
+    wanted = {path: Path("calibrator", path.parent.relative_to(ROOT)) for path in read_by_the_program()}
+    assert {source: target for source, target in carried.items() if "resources" in source.parts} == wanted
     assert carried[ROOT / "sample_lots"] == Path("calibrator", "sample_lots")
     assert carried[ROOT / "calibrator/records/migrations"] == Path("calibrator", "records", "migrations")
 

@@ -45,13 +45,25 @@ def unpacked(tmp_path_factory: pytest.TempPathFactory) -> Path:
     return folder / "site"
 
 
-def test_all_that_is_read_is_carried(unpacked: Path) -> None:
-    names = [
-        path.relative_to(ROOT / "resources").as_posix()
-        for path in (ROOT / "resources").rglob("*")
-        if path.is_file() and "__pycache__" not in path.parts
+MAKERS = {".ts", ".icns", ".ico"}  # words to compile, icons for other systems' bundles
+FOR_PEOPLE = {"units.txt", "scoop_label.png", "wall_chart.png"}  # read by pint, and by whoever reads the README
+
+
+def read_by_the_program() -> list[Path]:
+    """All files under resources/ that the program itself may open."""
+    return [
+        path
+        for path in sorted((ROOT / "resources").rglob("*"))
+        if path.is_file() and path.suffix not in MAKERS and path.name not in FOR_PEOPLE
+        if not {"bundle", "__pycache__"} & set(path.parts)
     ]
+
+
+def test_all_that_is_read_is_carried_and_nothing_else(unpacked: Path) -> None:
+    names = sorted(path.relative_to(ROOT / "resources").as_posix() for path in read_by_the_program())
     assert len(names) > 30
+    carried = unpacked / "calibrator" / "resources"
+    assert sorted(path.relative_to(carried).as_posix() for path in carried.rglob("*") if path.is_file()) == names
     environment = {**os.environ, "PYTHONPATH": str(unpacked), "PYTHONSAFEPATH": "1"}
     done = subprocess.run(
         [sys.executable, "-c", READ, str(unpacked), *names],
