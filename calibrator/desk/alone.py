@@ -5,11 +5,14 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 from datetime import datetime
-from typing import TypeVar
+from typing import TYPE_CHECKING, TypeVar
 
 from calibrator.model import MixCheck, WeighIn, new_id
-from calibrator.records import Outbox, Records, RecordsUnreachable
+from calibrator.records import Records, RecordsUnreachable
 from calibrator.records.entries import Entry, Told
+
+if TYPE_CHECKING:
+    from calibrator.records.outbox import Outbox
 
 T = TypeVar("T")
 N = TypeVar("N", WeighIn, MixCheck)

@@ -36,7 +36,6 @@ from calibrator.places import resource
 from calibrator.records import (
     Backup,
     Finding,
-    Outbox,
     Records,
     RecordsDamaged,
     RecordsError,
@@ -52,6 +51,7 @@ from calibrator.records.paths import data_folder
 
 if TYPE_CHECKING:
     from calibrator.desk.server.door import ServerDoor
+    from calibrator.records.outbox import Outbox
     from calibrator.records.salvage import Salvaged
 
 BACKUP_AFTER_MS = 2000
@@ -149,6 +149,7 @@ class Opener:
     def _open_door(self) -> None:
         """Wait for a server at a door of its own: a person should see what the program is doing."""
         from calibrator.desk.server.door import ServerDoor
+        from calibrator.records.outbox import Outbox
 
         place, waiting = name_of(self._url), ""
         with suppress(RecordsError):
@@ -264,6 +265,8 @@ class Opener:
         self._records = records
         outbox, self._outbox = self._outbox, None
         if outbox is None and records.on_server and not records.read_only:
+            from calibrator.records.outbox import Outbox  # it sends to servers only
+
             outbox = Outbox.beside(data_folder(), records.url)
         clock = _season_clock(records) if throw_away else local_now
         if self.desk is not None:

@@ -7,7 +7,7 @@ from contextlib import suppress
 from datetime import UTC, datetime
 from functools import partial
 from pathlib import Path
-from typing import TypeVar
+from typing import TYPE_CHECKING, TypeVar
 
 from PySide6.QtCore import QObject, Signal
 
@@ -20,7 +20,10 @@ from calibrator.desk.trust_words import entry_kind, moment
 from calibrator.desk.wire import ScaleWire
 from calibrator.model import Farm, UnitSystem
 from calibrator.model.underway import Ended, Underway
-from calibrator.records import EditedMeanwhile, Outbox, Records, RecordsError, RecordsUnreachable, Refused
+from calibrator.records import EditedMeanwhile, Records, RecordsError, RecordsUnreachable
+
+if TYPE_CHECKING:
+    from calibrator.records.outbox import Outbox, Refused
 
 T = TypeVar("T")
 
@@ -68,11 +71,11 @@ class Desk(QObject):
         self.wire = ScaleWire(self.settings, self)
         self.throw_away = False  # the records live only as long as the program
         self.carried: Farm | None = None  # typed at the welcome, on its way to the window in another language
-        farms = [farm.id for farm in records.every(Farm)]
+        farms = {farm.id: farm for farm in records.every(Farm)}
         last = self.settings.now.farm_id
-        self._farm_id = last if last in farms else farms[0] if farms else ""
-        self._farm: Farm | None = None
-        self._outdated = True
+        self._farm_id = last if last in farms else next(iter(farms), "")
+        self._farm = farms.get(self._farm_id)
+        self._outdated = False
         self.changed.connect(self._forget)
 
     @property

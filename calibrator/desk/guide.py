@@ -11,7 +11,7 @@ from dataclasses import replace
 from datetime import datetime
 from enum import StrEnum
 from itertools import count
-from typing import Any, TypeVar
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from calibrator import __version__
 from calibrator.desk import findings as finding
@@ -20,11 +20,14 @@ from calibrator.desk.change_over import FedFrom, before_sign_off, change_over, k
 from calibrator.desk.findings import Findings, Known
 from calibrator.desk.standing import Standing, standing
 from calibrator.model import Farm, Fill, FillWay, Lot, Scale, Scoop, SignOff, Step, WeighIn, new_id
-from calibrator.records import Outbox, Records
+from calibrator.records import Records
 from calibrator.records.entries import Added, Entry, Struck
 from calibrator.science.mark import LineVerdict, OldLine
 from calibrator.science.plausible import POINT_MOVED, Doubt
 from calibrator.science.weighing import LevelResult
+
+if TYPE_CHECKING:
+    from calibrator.records.outbox import Outbox
 
 T = TypeVar("T")
 

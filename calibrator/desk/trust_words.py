@@ -11,11 +11,12 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.desk.counted import counted
 from calibrator.desk.record_sentences import kind_words
 from calibrator.desk.speech import day_text
-from calibrator.records import Fault, Finding, Outbox
+from calibrator.records import Fault, Finding
 from calibrator.records.entries import Added, Entry, Signed, Struck, Told
 from calibrator.records.plain import to_plain
 
 if TYPE_CHECKING:
+    from calibrator.records.outbox import Outbox
     from calibrator.records.salvage import Loss, Salvaged
 
 translate = QCoreApplication.translate

@@ -6,13 +6,17 @@ It looks beside the window: a server that is away lets whoever asks wait for sec
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from calibrator.desk.background import Background
 from calibrator.desk.context import Desk
 from calibrator.model.underway import Ended, Underway
-from calibrator.records import ELSEWHERE, RecordsError, RecordsUnreachable, Refused
+from calibrator.records import ELSEWHERE, RecordsError, RecordsUnreachable
+
+if TYPE_CHECKING:
+    from calibrator.records.outbox import Refused
 
 PATIENCE_S = 0.02
 LOOK_AGAIN_MS = 5000

@@ -22,7 +22,6 @@ from calibrator.records.errors import (
 from calibrator.records.importing import Imported, demo_records, import_season
 from calibrator.records.integrity import Fault, Finding
 from calibrator.records.nouns import Change
-from calibrator.records.outbox import Outbox, Refused
 from calibrator.records.paths import default_url, sample_lots_folder
 from calibrator.records.place import is_file, name_of
 from calibrator.records.repository import ELSEWHERE, Records
@@ -48,7 +47,6 @@ __all__ = [
     "ImportRefused",
     "Imported",
     "NotAllowed",
-    "Outbox",
     "Records",
     "RecordsDamaged",
     "RecordsError",
@@ -56,7 +54,6 @@ __all__ = [
     "RecordsReadOnly",
     "RecordsTooNew",
     "RecordsUnreachable",
-    "Refused",
     "backups_of",
     "bag_sums",
     "bag_sums_of",

@@ -25,7 +25,8 @@ from calibrator.desk.theme import Theme
 from calibrator.desk.weigh_in.step_tools import StepTools
 from calibrator.desk.window import Window
 from calibrator.model import Lot, MixCheck, Step, WeighIn, new_id
-from calibrator.records import Outbox, Records
+from calibrator.records import Records
+from calibrator.records.outbox import Outbox
 from tests.records.cluster import Cluster
 
 __all__ = ["cluster", "empty", "server_url"]

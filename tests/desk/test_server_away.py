@@ -30,7 +30,8 @@ from calibrator.desk.weigh_in.step_fills import StepFills
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.window import Window
 from calibrator.model import Fill, FillWay, Lot, Step, WeighIn, new_id
-from calibrator.records import EditedMeanwhile, NotAllowed, Outbox, Records, RecordsUnreachable
+from calibrator.records import EditedMeanwhile, NotAllowed, Records, RecordsUnreachable
+from calibrator.records.outbox import Outbox
 from tests.records.cluster import Cluster, NoServer
 
 FIRST, ALONE = ("11.6", "11.7", "11.8"), ("11.6", "11.7", "11.6", "11.8", "11.7")

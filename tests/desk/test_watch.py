@@ -15,8 +15,9 @@ from calibrator.desk.context import Desk
 from calibrator.desk.watch import LOOK_AGAIN_MS, LOOK_AT_LEAST_MS
 from calibrator.desk.window import Window
 from calibrator.model import Lot
-from calibrator.records import NotAllowed, Records, RecordsUnreachable, Refused
+from calibrator.records import NotAllowed, Records, RecordsUnreachable
 from calibrator.records.entries import Added, Struck, Told
+from calibrator.records.outbox import Refused
 from tests.records import invented
 
 

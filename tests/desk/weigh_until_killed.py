@@ -12,7 +12,8 @@ from pathlib import Path
 
 from calibrator.desk.guide import Guide
 from calibrator.model import FillWay, WeighIn
-from calibrator.records import Outbox, Records
+from calibrator.records import Records
+from calibrator.records.outbox import Outbox
 
 
 def main(url: str, folder: Path, weigh_in_id: str) -> None:

@@ -20,7 +20,6 @@ from calibrator.model.underway import Ended
 from calibrator.records import (
     ELSEWHERE,
     NotAllowed,
-    Outbox,
     Records,
     RecordsLocked,
     RecordsReadOnly,
@@ -33,6 +32,7 @@ from calibrator.records import (
 from calibrator.records.entries import Added, Told
 from calibrator.records.exporting import export_text
 from calibrator.records.mirror import Mirror
+from calibrator.records.outbox import Outbox
 
 
 class _Away:

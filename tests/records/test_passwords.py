@@ -11,7 +11,8 @@ from types import ModuleType
 import pytest
 from sqlalchemy import URL, make_url
 
-from calibrator.records import Outbox, Records, RecordsUnreachable
+from calibrator.records import Records, RecordsUnreachable
+from calibrator.records.outbox import Outbox
 from calibrator.records.passwords import account_of, with_password
 from tests.records.cluster import Cluster, NoServer
 
