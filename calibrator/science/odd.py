@@ -4,18 +4,24 @@ A fill is judged inside its bag, so that a bag that differs is not held against 
 standardised residual with that fill left out of the deviation, by Bonferroni over all the fills that can be
 told apart (Grubbs' test is this very test in one bag). Where a bag has one fill only, it is judged against
 the other bags' means. Odd at 5 % for the whole set of fills.
+
+Few fills can hardly say among themselves what is odd, and the first fill of a bag least. Until there are more, a fill
+is odd too where it lies far from the others by what fills are known, or else assumed, to spread
+(`spread_beforehand`): the second fill can be told already, though not which of the two went wrong.
 """
 
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
-from calibrator.science.nested import BagMean, Table, Weighed
-from calibrator.science.spread import BagHistory
+from calibrator.science.nested import BagMean, Table, Weighed, table
+from calibrator.science.spread import BagHistory, spread_beforehand
 from calibrator.science.stats import deletion_t, t_quantile
 
 ALPHA = 0.05
+FEW_FILLS = 12
+"""Up to so many what is known beforehand counts too; more of them tell by themselves."""
 
 Suspect = tuple[float, float, int]  # |t|, its degrees of freedom, index of the fill
 
@@ -66,12 +72,51 @@ def odd_fills(
 
     The other fills are never taken to spread less than `reading_u_g`, the rounding of one net reading: two
     equal weights on a coarse display do not make the third one odd.
+    """
+    among = odd_among_themselves(fills, t, reading_u_g, history)
+    if not 1 < len(fills) <= FEW_FILLS:
+        return among
+    suspects = list(_beforehand(fills, t, reading_u_g**2, history))
+    odd = _odd(suspects)
+    if len(fills) > 2 and odd:  # the farthest alone: beside it a sound one may look odd
+        odd = (max(suspect for suspect in suspects if suspect[2] in odd)[2],)
+    return tuple(sorted({*among, *odd}))
+
+
+def odd_among_themselves(
+    fills: Sequence[Weighed], t: Table, reading_u_g: float = 0.0, history: BagHistory | None = None
+) -> tuple[int, ...]:
+    """Those that are odd by what these fills show, alone and within their bags, with earlier lots' fills.
 
     Source: Grubbs 1969, Technometrics 11:1; for residuals, Cook and Weisberg 1982, 2.2.2.
     """
-    suspects = _suspects(fills, t, reading_u_g**2, history)
+    return _odd(_suspects(fills, t, reading_u_g**2, history))
+
+
+def _odd(suspects: Sequence[Suspect]) -> tuple[int, ...]:
     if not suspects:
         return ()
     p = 1 - ALPHA / (2 * len(suspects))
     critical = {df: t_quantile(p, df) for df in {df for _, df, _ in suspects}}
     return tuple(sorted(i for off, df, i in suspects if off > critical[df]))
+
+
+def _beforehand(fills: Sequence[Weighed], t: Table, least: float, history: BagHistory | None) -> Iterator[Suspect]:
+    """Each fill beside its bag, or where it is its bag's only one beside the lot, as all the others have them.
+
+    Source: Hahn and Meeker 1991, Statistical Intervals, 4.7, for one more value beside those before.
+    """
+    for i, fill in enumerate(fills):
+        own = [f for f in fills if f.bag == fill.bag]
+        if len(own) == 2 and len(t.bags) > 1 and fill is not max(own, key=lambda f: abs(f.mass_g - t.mean_g)):
+            continue
+        rest = table([f for k, f in enumerate(fills) if k != i])
+        spread = spread_beforehand(rest, history)
+        bag = next((b for b in rest.bags if b.bag == fill.bag), None)
+        if bag is not None:
+            beside, (share2, df) = bag.mean_g, spread.variance(0.0, 1 / fill.scoopfuls + 1 / bag.scoopfuls)
+        else:
+            n = len(rest.bags)
+            beside, (share2, df) = rest.mean_g, spread.variance(1 + 1 / n, 1 / fill.scoopfuls + rest.per_fill / n)
+        if share2 > 0:
+            yield abs(fill.mass_g - beside) / math.sqrt(max(share2 * rest.mean_g**2, least)), df, i

@@ -211,6 +211,11 @@ def _assumed(t: Table) -> Spread:
     return Spread(max(ASSUMED_BAG_SD_SHARE**2, seen), math.inf, 0.0, fill_ms, df)
 
 
+def spread_beforehand(t: Table, history: BagHistory | None) -> Spread:
+    """What a lot is taken to spread by while it has few fills: as the farm's lots did, else as assumed."""
+    return _assumed(t) if history is None else _pooled(history, t)
+
+
 def spread_of(t: Table, history: BagHistory | None) -> tuple[IntervalRule, Spread]:
     """The rule that applies to this lot and the spread that it gives."""
     if history is not None:

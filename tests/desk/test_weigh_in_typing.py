@@ -11,7 +11,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
 
 from calibrator.desk.pages.weigh_in import WeighInPage
-from calibrator.desk.weigh_in.fill_table import WEIGHT
+from calibrator.desk.weigh_in.fill_table import REMARK, WEIGHT
 from calibrator.desk.weigh_in.findings_panel import ToMarkPanel
 from calibrator.desk.weigh_in.step_fills import StepFills
 from calibrator.desk.weigh_in.step_lot import StepLot
@@ -231,3 +231,30 @@ def test_next_asks_before_it_leaves_a_line_that_was_found_wrong(window: Window, 
     answers.yes = True
     page.next_step()
     assert guide.step == Step.SIGN_OFF
+
+
+@pytest.mark.parametrize(("before", "odd"), [(("11.6", "11.7"), "13.9"), (("11.6", "11.7", "11.8", "11.6"), "9.6")])
+def test_an_odd_fill_is_marked_as_soon_as_it_is_typed(window: Window, before: tuple[str, ...], odd: str) -> None:
+    """The first one of its bag, before anything else from that bag is weighed."""
+    _page, view = opened(window, Step.LEVEL_FILLS)
+    for text in before:
+        enter(text)
+        assert not view._odd.isVisible()
+    enter(odd)
+    told = [str(view._table.index(row, REMARK).data()) for row in range(view._table.rowCount())]
+    assert told[0].startswith("odd")
+    assert told[1:] == [""] * len(before)
+    assert view._odd.text().startswith("A fill lies far from the others.")
+    enter("11.7")
+    assert [str(view._table.index(row, REMARK).data())[:3] for row in range(2)] == ["", "odd"]
+
+
+def test_of_two_fills_far_apart_nobody_is_told_which_is_wrong_until_a_third_shows_it(window: Window) -> None:
+    _page, view = opened(window, Step.LEVEL_FILLS)
+    enter("11.6")
+    enter("15.2")
+    assert [str(view._table.index(row, REMARK).data())[:3] for row in range(2)] == ["odd", "odd"]
+    assert "nothing tells yet which one" in view._odd.text()
+    enter("11.7")
+    assert [str(view._table.index(row, REMARK).data())[:3] for row in range(3)] == ["", "odd", ""]
+    assert "nothing tells yet" not in view._odd.text()

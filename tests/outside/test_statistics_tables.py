@@ -10,7 +10,7 @@ from calibrator.science.charts import D2_OF_TWO, D4_OF_TWO, individuals_chart
 from calibrator.science.compare import compare
 from calibrator.science.components import best_fills_each
 from calibrator.science.nested import Weighed, table
-from calibrator.science.odd import odd_fills
+from calibrator.science.odd import odd_among_themselves
 from calibrator.science.stats import mean_of, sum_of_squares, two_sided_t, welch_satterthwaite
 from tests.outside.checks import FROM_MEMORY, check
 
@@ -38,14 +38,14 @@ def test_grubbs_example() -> None:
     check("Grubbs statistic of the ten wires", source, 2.39, statistic, 1e-2, FROM_MEMORY)
     fills = [Weighed(1, float(v)) for v in WIRES]
     # 2.39 is above 2.29, the two-sided value for ten: the flag for one bag is this very test.
-    check("odd among the ten wires, place", source, 9, odd_fills(fills, table(fills))[0], 0)
+    check("odd among the ten wires, place", source, 9, odd_among_themselves(fills, table(fills))[0], 0)
 
 
 @pytest.mark.parametrize("n", range(3, 11))
 def test_flag_switches_at_the_critical_value(n: int) -> None:
     def flagged(extra: float) -> bool:
         fills = [Weighed(1, 100 + (-1) ** i * (1 + 0.1 * i)) for i in range(n - 1)] + [Weighed(1, 100 + extra)]
-        return n - 1 in odd_fills(fills, table(fills))
+        return n - 1 in odd_among_themselves(fills, table(fills))
 
     def statistic(extra: float) -> float:
         values = [100 + (-1) ** i * (1 + 0.1 * i) for i in range(n - 1)] + [100 + extra]

@@ -114,12 +114,35 @@ def test_a_single_fill_is_judged_by_the_other_bags() -> None:
     assert flagged([(1, 290.0), (1, 291.0), (2, 290.0), (2, 290.5), (3, 289.0), (3, 289.5), (4, 330.0)]) == (6,)
 
 
-def test_too_few_fills_flag_none() -> None:
-    assert flagged([(1, 290.0)]) == flagged([(1, 290.0), (1, 400.0)]) == flagged([(1, 290.0), (2, 400.0)]) == ()
+def test_a_single_fill_has_nothing_to_be_odd_beside() -> None:
+    assert flagged([(1, 290.0)]) == ()
 
 
-def test_a_history_flags_even_one_of_two() -> None:
-    assert len(flagged([(1, 290.0), (1, 330.0)], lots=3)) == 1
+@pytest.mark.parametrize("bag", [1, 2])
+@pytest.mark.parametrize("lots", [0, 3])
+def test_of_two_fills_far_apart_either_may_be_the_odd_one(bag: int, lots: int) -> None:
+    assert flagged([(1, 290.0), (bag, 400.0)], lots=lots) == (0, 1)
+    assert flagged([(1, 290.0), (bag, 291.0)], lots=lots) == ()
+
+
+@pytest.mark.parametrize("lots", [0, 3])
+@pytest.mark.parametrize(
+    "before", [[(1, 290.0), (1, 291.0)], [(1, 290.0), (2, 292.0)], [(1, 290.0), (1, 291.0), (2, 289.0), (2, 290.0)]]
+)
+def test_the_first_fill_of_a_bag_is_flagged_at_once(before: list[tuple[int, float]], lots: int) -> None:
+    assert flagged([*before, (5, 350.0)], lots=lots) == (len(before),)
+    assert flagged([*before, (5, 291.5)], lots=lots) == ()
+
+
+def test_a_farm_whose_fills_hardly_spread_is_told_of_smaller_slips() -> None:
+    fills = [(1, 290.0), (1, 291.0), (2, 302.0)]
+    assert (flagged(fills), flagged(fills, lots=3)) == ((), (2,))
+
+
+def test_earlier_fills_that_were_never_two_of_a_bag_flag_none_beside_its_fellow() -> None:
+    singles = [Weighed(b, 290.0 + b) for b in range(6)]
+    fills = [Weighed(1, 290.0), Weighed(1, 330.0)]
+    assert odd_fills(fills, table(fills), 0.0, pool_bag_history([singles])) == ()
 
 
 def test_equal_fills_are_never_odd() -> None:

@@ -24,6 +24,8 @@ DESIGNS = (
     (3, 2, 1),
     (1, 4, 4),
 )
+FIRST_FILLS = ((2,), (2, 1), (2, 2), (2, 2, 1), (2, 2, 2, 1))
+"""Where the last fill is the one just typed, in a bag from which none or one came before."""
 
 
 @dataclass(frozen=True)
@@ -47,11 +49,20 @@ def flags(fills_g: list[Weighed], step_g: float) -> tuple[int, ...]:
     return odd_fills(fills_g, table(fills_g), step_g / 6**0.5)
 
 
-def rates(rng: np.random.Generator, world: World, many: int, design: tuple[int, ...], slip: float = 0.15) -> Flagged:
+def rates(
+    rng: np.random.Generator,
+    world: World,
+    many: int,
+    design: tuple[int, ...],
+    slip: float = 0.15,
+    *,
+    last: bool = False,
+) -> Flagged:
+    """With any of the fills off by `slip`, or always the `last`."""
     clean = found = 0
     for weigh_in in unbalanced(rng, world, many, design):
         clean += bool(flags(weigh_in, world.step_g))
-        place = int(rng.integers(len(weigh_in)))
+        place = len(weigh_in) - 1 if last else int(rng.integers(len(weigh_in)))
         slipped = list(weigh_in)
         slipped[place] = Weighed(slipped[place].bag, slipped[place].mass_g * (1 + slip))
         found += place in flags(slipped, world.step_g)

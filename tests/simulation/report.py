@@ -34,6 +34,7 @@ def report(lots: int, seed: int) -> str:
         _flags(rng, max(200, lots // 4)),
         _keeping(rng, max(60, lots // 20)),
         _procedure(rng, max(60, lots // 5)),
+        _first_fills(rng, max(200, lots // 4)),
     ]
     return "\n".join(parts)
 
@@ -121,6 +122,20 @@ def _flags(rng: np.random.Generator, many: int) -> str:
             rows.append((" + ".join(map(str, design)), step, percent(found.clean), percent(found.found)))
     head = ("fills of each bag", "display step", "flagged though clean", "found when one is 15 % off")
     return f"## Odd fills, nominal 5 %\n\n{table(head, rows)}"
+
+
+def _first_fills(rng: np.random.Generator, many: int) -> str:
+    rows = []
+    for world in (MAIN, World(0.02, 0.03, 1.0), World(0.03, 0.02, 1.0)):
+        for design in flags.FIRST_FILLS:
+            light, heavy = (flags.rates(rng, world, many, design, slip, last=True) for slip in (0.08, 0.15))
+            shares = (percent(share) for share in (light.clean, light.found, heavy.found))
+            rows.append((" + ".join(map(str, design)), *spreads(world)[:2], *shares))
+    head = ("fills of each bag", "bag spread", "scoopful spread", "flagged though clean", "8 % off", "15 % off")
+    return (
+        "## The fill just typed, no history\n\n"
+        f"How often it is flagged at once, by how far it is off; display step 1 g.\n\n{table(head, rows)}"
+    )
 
 
 def _keeping(rng: np.random.Generator, many: int) -> str:

@@ -79,6 +79,14 @@ def test_flags_fire_at_their_nominal_rate(design: tuple[int, ...]) -> None:
     assert found.found > 0.7
 
 
+@pytest.mark.parametrize("design", flags.FIRST_FILLS)
+def test_a_fill_far_off_is_mostly_flagged_as_soon_as_it_is_typed(design: tuple[int, ...]) -> None:
+    """Off by 15 %, and how often clean ones are flagged where bags and fills spread much."""
+    rng = np.random.default_rng(9)
+    assert flags.rates(rng, World(0.01, 0.015, 1.0), 400, design, last=True).found > 0.4
+    assert flags.rates(rng, World(0.03, 0.02, 1.0), 400, design, last=True).clean <= 0.05 + 0.03
+
+
 def test_flags_are_quiet_on_a_coarse_display() -> None:
     found = flags.rates(np.random.default_rng(7), World(0.01, 0.015, TENTH_OF_AN_OUNCE_G), 600, (3,))
     assert found.clean <= 0.05

@@ -30,7 +30,7 @@ from calibrator.desk.weigh_in.fill_table import REMARK, FillTable
 from calibrator.desk.weigh_in.findings_panel import FindingsPanel
 from calibrator.desk.weigh_in.scale_unit import other_unit, system_of, unit_of
 from calibrator.desk.weigh_in.step_view import StepView
-from calibrator.desk.weigh_in.words import doubt_words
+from calibrator.desk.weigh_in.words import doubt_words, odd_words
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.widgets.stray_keys import SteadySpin, strays
 from calibrator.model import Fill, FillWay
@@ -101,12 +101,7 @@ class StepFills(StepView):
         if fresh:
             self._together.setValue(max(1, guide.findings.scoopfuls_together))
         self._odd.setVisible(bool(odd))
-        self._odd.setText(
-            self.tr(
-                "A fill lies far from the others. If something went wrong with it, select it and strike it out; "
-                "if not, let it stand."
-            )
-        )
+        self._odd.setText(odd_words(sum(fill.counts for fill in fills)))
         self._choose_strike_word()
         self._show_stack()
         self._show_wire(self.desk.wire.words)

@@ -334,6 +334,20 @@ def doubt_words(doubt: Doubt, guide: Guide, system: UnitSystem) -> str:
     )
 
 
+def odd_words(fills: int) -> str:
+    """What to do about an odd fill; of two, nobody can tell which it is."""
+    if fills == 2:
+        return translate(
+            "WeighInWords",
+            "These two fills lie far apart, and nothing tells yet which one went wrong. Weigh another: it will show.",
+        )
+    return translate(
+        "WeighInWords",
+        "A fill lies far from the others. If something went wrong with it, select it and strike it out; "
+        "if not, let it stand.",
+    )
+
+
 def unbroken(length: str) -> str:
     """A length that keeps to one line: 1 11/16 in, broken after the 1, would be read as 11/16 in."""
     return length.replace(" ", "\u00a0")
