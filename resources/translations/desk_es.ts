@@ -9131,10 +9131,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Con Esc se vuelve a la vista normal.</translation>
     </message>
     <message>
-        <source>A fill lies far from the others. If something went wrong with it, select it and strike it out; if not, let it stand.</source>
-        <translation>Una llenada queda lejos de las demás. Si algo salió mal con ella, selecciónela y anúlela; si no, déjela.</translation>
-    </message>
-    <message>
         <source>Scoop&amp;fuls</source>
         <translation>Med&amp;idas</translation>
     </message>
@@ -11914,6 +11910,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>No powder is as light as that in this scoop. Look at the unit, at the zero of the scale, and at the scoop&apos;s measures in the set-up.</source>
         <translation>Ningún polvo pesa tan poco en esta medida. Revise la unidad, el cero de la báscula y las dimensiones de la medida en Ajustes.</translation>
+    </message>
+    <message>
+        <source>These two fills lie far apart, and nothing tells yet which one went wrong. Weigh another: it will show.</source>
+        <translation>Estas dos llenadas difieren mucho y nada dice aún cuál salió mal. Pese otra y se verá.</translation>
+    </message>
+    <message>
+        <source>A fill lies far from the others. If something went wrong with it, select it and strike it out; if not, let it stand.</source>
+        <translation>Una llenada queda lejos de las demás. Si algo salió mal con ella, selecciónela y anúlela; si no, déjela.</translation>
     </message>
     <message>
         <source>Weigh-in of lot {number}</source>
