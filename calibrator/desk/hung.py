@@ -33,7 +33,10 @@ class ChartFault:
 
 
 def chart_faults(now: Standing) -> list[ChartFault]:
-    """The plans in use that have no chart on the wall that holds for the lot in use and today's calves."""
+    """The plans in use that have no chart on the wall that holds for the lot in use and today's calves.
+
+    A farm may want no charts. One that hangs there all the same has to hold: it is read.
+    """
     if now.in_use is None or now.in_use.sign_off is None:
         return []
     up = {sheet.plan_id: sheet for sheet in hanging(now, PrintKind.WALL_CHART)}
@@ -43,7 +46,7 @@ def chart_faults(now: Standing) -> list[ChartFault]:
         sheet = up.get(plan.id)
         if sheet is not None and (fault := _fault(now, plan, sheet)):
             faults.append(ChartFault(plan, fault, sheet))
-        elif sheet is None and plan.id not in by_hand:
+        elif sheet is None and now.asks_for_charts and plan.id not in by_hand:
             faults.append(ChartFault(plan, Fault.NONE))
     return faults
 

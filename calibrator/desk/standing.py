@@ -91,6 +91,7 @@ class Standing:
     plans: tuple[Plan, ...] = ()  # those in use
     charted: Mapping[str, Plan] = field(default_factory=dict)  # the plan as an open lot's newest chart shows it
     today: date = date.max
+    asks_for_charts: bool = True
 
     def lot(self, lot_id: str) -> LotStanding | None:
         return next((known for known in self.lots if known.lot.id == lot_id), None)
@@ -147,6 +148,7 @@ def _standing(records: Records, farm: Farm, today: date) -> Standing:
         plans=tuple(plan for plan in records.every(Plan, farm.id) if plan.retired_on is None),
         charted=_charted(records, [sheet for sheet in prints if sheet.lot_id in open_lots]),
         today=today,
+        asks_for_charts=farm.asks_for_charts,
     )
 
 

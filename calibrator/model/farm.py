@@ -46,6 +46,7 @@ class Farm:
     water_step_l: float = 0.1  # ... and to this in metric
     hot_water: HotWater | None = None
     currency: str = "$"  # the sign that prices are shown with
+    asks_for_charts: bool = True  # whether a wall chart that is missing is something to do
     revision: str = ""
 
 

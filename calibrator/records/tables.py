@@ -52,7 +52,7 @@ from calibrator.model import (
 from calibrator.records.columns import Moment, Nested, Word
 from calibrator.records.plain import hints
 
-SCHEMA = 7
+SCHEMA = 8
 """The version of the tables that this program writes; the newest migration has the same number."""
 
 metadata = MetaData(

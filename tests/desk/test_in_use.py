@@ -175,6 +175,17 @@ def faults(herd: Herd) -> list[Fault]:
     return [found.fault for found in chart_faults(now_of(herd))]
 
 
+def test_a_farm_that_wants_no_charts_is_told_of_those_that_hang_all_the_same(herd: Herd) -> None:
+    first = herd.sign("A", DENSITY)
+    plan = herd.plan("Milk", group(109))
+    herd.farm = herd.records.keep(replace(herd.farm, asks_for_charts=False))
+    assert faults(herd) == []
+    herd.print(PrintKind.WALL_CHART, first, plan_id=plan.id)
+    assert faults(herd) == []
+    herd.sign("A", DENSITY, lot=herd.lot_of(first))
+    assert faults(herd) == [Fault.LINE]
+
+
 def test_a_chart_holds_until_lot_line_plan_or_calves_are_others(herd: Herd) -> None:
     first = herd.sign("A", DENSITY)
     plan = herd.plan("Milk", group(109), count_from=105, count_to=112, counts=())

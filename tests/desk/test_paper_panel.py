@@ -234,6 +234,20 @@ def test_without_a_sign_off_it_says_what_to_do(panel: PaperPanel, herd: Herd) ->
     assert panel.document is None
 
 
+def test_a_farm_without_wall_charts_is_told_where_to_have_them_asked_for(
+    panel: PaperPanel, herd: Herd, signed: SignOff
+) -> None:
+    plan = herd.plan("Milk", group(109))
+    panel.show_plan(plan.id)
+    assert panel.choice._not_asked.isHidden()
+    herd.records.keep(replace(herd.farm, asks_for_charts=False))
+    panel.desk.changed.emit()
+    assert panel.choice._not_asked.isVisible()
+    assert "Set-up" in panel.choice._not_asked.text()
+    panel.choice.labels.click()
+    assert panel.choice._not_asked.isHidden()
+
+
 def test_paper_and_language_are_chosen(
     panel: PaperPanel, herd: Herd, signed: SignOff, answers: Answers, tmp_path: Path
 ) -> None:

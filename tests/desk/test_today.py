@@ -13,10 +13,11 @@ from pytestqt.qtbot import QtBot
 from yard import NOON, Yard
 
 from calibrator.desk.context import Desk
+from calibrator.desk.pages.setup import SetupPage
 from calibrator.desk.pages.today import TodayPage, WaitingRow
 from calibrator.desk.spots import read_spots, spot_findings
 from calibrator.desk.window import Window
-from calibrator.model import Ending, Fill, FillWay, Lot, Mark, PrintKind, SignOff, Step, new_id
+from calibrator.model import Ending, Fill, FillWay, Lot, Mark, Plan, PrintKind, SignOff, Step, new_id
 from calibrator.records import Records
 from calibrator.science.mark import OldLineVerdict
 
@@ -143,6 +144,27 @@ def test_marks_and_outdated_sheets(qtbot: QtBot, page: TodayPage, yard: Yard, em
     with qtbot.waitSignal(empty_desk.go_to) as asked:
         page.rows[0].button.click()
     assert asked.args == ["tables", f"label:{second.lot_id}"]
+
+
+def test_a_farm_without_wall_charts_says_so_once_and_the_set_up_asks_again(
+    page: TodayPage, yard: Yard, empty_desk: Desk
+) -> None:
+    weighed_in(yard)
+    yard.records.keep(Plan(id=new_id(), farm_id=yard.farm.id, name="Milk", groups=()))
+    page.reload()
+    chart = row_with(page, "No wall chart of Milk is up")
+    assert chart.buttons[1].property("kind") != "main"
+    said: list[str] = []
+    empty_desk.said.connect(said.append)
+    chart.buttons[1].click()
+    assert [told for told in words(page) if "chart" in told] == []
+    assert "Set-up" in said[0]
+    setup = SetupPage(empty_desk)
+    setup.reload()
+    assert not setup.farm.charts.isChecked()
+    setup.farm.charts.click()
+    assert row_with(page, "No wall chart of Milk is up")
+    setup.deleteLater()
 
 
 def row_with(page: TodayPage, text: str) -> WaitingRow:

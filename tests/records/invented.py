@@ -303,7 +303,7 @@ def feeders_and_prices(records: Records, world: World) -> None:
     records.keep(lot(world.farm.id, supplier="The Mill", plant_code="P2", agglomerated=True, price_per_package=68.5))
     old = records.keep(scoop(world.farm.id, told_by="red tape", retired_on=NOON.date(), retired_why="worn"))
     records.keep(scoop(world.farm.id, told_by="blue tape", replaces_id=old.id))
-    world.farm = records.keep(replace(world.farm, currency="€"))
+    world.farm = records.keep(replace(world.farm, currency="€", asks_for_charts=False))
 
 
 def feeding(records: Records, world: World) -> None:

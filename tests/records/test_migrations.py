@@ -24,7 +24,7 @@ from calibrator.records.migrations import run
 from calibrator.records.tables import SCHEMA, metadata
 
 FROZEN = Path(__file__).with_name("frozen")
-FROM_THE_START = {"currency": "$"}
+FROM_THE_START = {"currency": "$", "asks_for_charts": True}
 """Fields added later that have a value on a farm that never spoke of them."""
 FINGERPRINTS = 6  # the layout since which a sign-off is given its fingerprint at once
 

@@ -7,7 +7,7 @@ from functools import partial
 from typing import Any
 
 from PySide6.QtCore import QSignalBlocker
-from PySide6.QtWidgets import QButtonGroup, QComboBox, QRadioButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QButtonGroup, QCheckBox, QComboBox, QRadioButton, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
@@ -50,6 +50,7 @@ class FarmForm(QWidget):
         self.water_qt, self.water_l = CalmBox(), CalmBox()
         sign = self.tr("Sign or letters: $, MXN.")
         self.currency = TextField(self.tr("Currency"), sign, longest=LONGEST_CURRENCY)
+        self.charts = QCheckBox(self.tr("Today says when no wall chart of a plan is up"))
         self.languages = LanguageForm(desk)
         self.hot_water = HotWaterForm(desk)
         self.history = HistoryList(desk)
@@ -62,6 +63,7 @@ class FarmForm(QWidget):
         self.farm_units.clicked.connect(self._keep_units)
         self.metric_units.clicked.connect(self._keep_units)
         self.paper.activated.connect(self._keep_paper)
+        self.charts.clicked.connect(self._keep_charts)
         self.tolerance.finished.connect(self._keep_tolerance)
         self.water_qt.activated.connect(self._keep_water)
         self.water_l.activated.connect(self._keep_water)
@@ -81,6 +83,7 @@ class FarmForm(QWidget):
         if not self.tolerance.busy:
             self.tolerance.set_share(farm.tolerance_share)
         (self.metric_units if farm.units is UnitSystem.METRIC else self.farm_units).setChecked(True)
+        self.charts.setChecked(farm.asks_for_charts)
         blockers = [QSignalBlocker(box) for box in (self.paper, self.water_qt, self.water_l)]
         self.paper.setCurrentIndex(self.paper.findData(farm.paper))
         self._choose_step(self.water_qt, farm.water_step_qt)
@@ -108,7 +111,7 @@ class FarmForm(QWidget):
         )
         paper = Captioned(self.tr("Paper in the printer"), self.paper)
         figures = row(paper, self.tolerance, self._water, self._water_metric, self.currency, spacing=2 * SPACE)
-        frame = card(column(self.name, units, figures, spacing=int(2.5 * SPACE)))
+        frame = card(column(self.name, units, figures, self.charts, spacing=int(2.5 * SPACE)))
         frame.setMaximumWidth(WIDEST)
         inner = QWidget()
         inside = column(frame, self.hot_water, self.languages, self.history, None, spacing=2 * SPACE)
@@ -151,6 +154,9 @@ class FarmForm(QWidget):
 
     def _keep_paper(self) -> None:
         self._keep(paper=Paper(self.paper.currentData()))
+
+    def _keep_charts(self) -> None:
+        self._keep(asks_for_charts=self.charts.isChecked())
 
     def _keep_tolerance(self) -> None:
         if self.tolerance.understood():

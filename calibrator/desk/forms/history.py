@@ -252,6 +252,7 @@ def _captions() -> dict[str, str]:
         "price_per_package": translate("History", "price"),
         "price_typed": translate("History", "price"),
         "currency": translate("History", "currency"),
+        "asks_for_charts": translate("History", "wall charts asked for or not"),
         "told_by": translate("History", "what to know it by"),
         "replaces_id": translate("History", "which scoop it replaces"),
         "retired_why": translate("History", "in use or retired"),

@@ -53,6 +53,8 @@ class PaperChoice(QFrame):
         self.chart.setChecked(True)
         self.plan = NameChoice()
         self._plan = Captioned(self.tr("Pla&n"), self.plan, speaks=False)
+        not_asked = self.tr("Today does not ask for wall charts; under Set-up it can be told to again.")
+        self._not_asked = label(not_asked, "quiet")
         self._scoops = QWidget()
         self._scoop_list = QVBoxLayout(self._scoops)
         self._scoop_list.setContentsMargins(0, 0, 0, 0)
@@ -182,6 +184,8 @@ class PaperChoice(QFrame):
     def _show_fields(self) -> None:
         labels, cut = self.labels.isChecked(), Cut(self.cut.currentData())
         self._plan.setVisible(self.chart.isChecked())
+        asks = self._desk.farm is None or self._desk.farm.asks_for_charts
+        self._not_asked.setVisible(self.chart.isChecked() and not asks)
         self._scoops.setVisible(not self.chart.isChecked())
         for pick in self.picks:
             pick.show_for(cut if labels else None)
@@ -196,7 +200,7 @@ class PaperChoice(QFrame):
         layout.setSpacing(SPACE)
         paper = Captioned(self.tr("Pape&r"), self.paper, speaks=False)
         language = Captioned(self.tr("Lang&uage of the paper"), self.language, speaks=False)
-        asked = (self.labels, self.chart, self.sheet, self._plan, self._scoops)
+        asked = (self.labels, self.chart, self.sheet, self._plan, self._not_asked, self._scoops)
         for widget in (*asked, self._cut, self._cut_note, self.grid, self._copies, paper, language):
             layout.addWidget(widget)
         self._show_fields()

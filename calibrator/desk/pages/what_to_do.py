@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from typing import TYPE_CHECKING
 
@@ -165,7 +165,15 @@ class WhatToDo:
         assert found.lot is not None
         printing = self._go(translate("TodayPage", "Print the chart"), "tables", f"chart:{found.chart.plan.id}")
         words = chart_words(now, found.chart, found.lot)
-        return Told(words, (printing, down) if found.sheets else (printing,))
+        none = Do(translate("TodayPage", "We use none"), self._ask_for_no_charts)
+        return Told(words, (printing, down if found.sheets else none))
+
+    def _ask_for_no_charts(self) -> None:
+        farm = self.desk.farm
+        assert farm is not None
+        kept = partial(self.desk.records.keep, replace(farm, asks_for_charts=False), by=self.desk.initials)
+        if self.desk.attempt(kept) is not None:
+            self.desk.say(translate("TodayPage", "No wall chart is asked for any more. Set-up can ask again."))
 
     def _ask_what_is_down(self, found: Waiting) -> None:
         # It brings all that is printed with it; the first page should not wait for that.
