@@ -1100,6 +1100,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Moneda</translation>
     </message>
     <message>
+        <source>Today says when no wall chart of a plan is up</source>
+        <translation>Hoy avisa cuando no hay tabla de pared de un plan</translation>
+    </message>
+    <message>
         <source>Water is measured to</source>
         <translation>El agua se mide a</translation>
     </message>
@@ -2183,6 +2187,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>currency</source>
         <translation>moneda</translation>
+    </message>
+    <message>
+        <source>wall charts asked for or not</source>
+        <translation>si se piden tablas de pared</translation>
     </message>
     <message>
         <source>what to know it by</source>
@@ -5416,6 +5424,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Pla&amp;n</source>
         <translation>Pla&amp;n</translation>
+    </message>
+    <message>
+        <source>Today does not ask for wall charts; under Set-up it can be told to again.</source>
+        <translation>Hoy no pide tablas de pared; en Ajustes se puede volver a pedir.</translation>
     </message>
     <message>
         <source>Strip down the wall</source>
@@ -10566,6 +10578,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Taken out</source>
         <translation>Ya se sacó</translation>
+    </message>
+    <message>
+        <source>We use none</source>
+        <translation>No usamos</translation>
+    </message>
+    <message>
+        <source>No wall chart is asked for any more. Set-up can ask again.</source>
+        <translation>Ya no se pide tabla de pared. En Ajustes se puede volver a pedir.</translation>
     </message>
     <message>
         <source>The mix with lot {number} was too thin on {day}, and no right one was read since.</source>
