@@ -4637,8 +4637,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>El lote {number} quedó guardado.</translation>
     </message>
     <message>
-        <source>Part of a number, product, status …</source>
-        <translation>Parte de un número, producto, estado …</translation>
+        <source>Number, product …</source>
+        <translation>Número, producto …</translation>
     </message>
     <message>
         <source>Show all</source>
@@ -4776,8 +4776,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Escoja dos lotes (Ctrl y clic, o Mayús y una flecha) para compararlos.</translation>
     </message>
     <message>
-        <source>Part of a number, product, scoop, plant, note …</source>
-        <translation>Parte de un número, producto, medida, planta, nota …</translation>
+        <source>Number, product, scoop …</source>
+        <translation>Número, producto …</translation>
     </message>
     <message>
         <source>Find</source>
@@ -6061,11 +6061,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>First pail: drops, sugar SG</source>
-        <translation>1.ª cubeta: gotas, SG de azúcar</translation>
+        <translation>1.ª cubeta: SG azúcar</translation>
     </message>
     <message>
         <source>Last pail: drops, sugar SG</source>
-        <translation>Última: gotas, SG de azúcar</translation>
+        <translation>Última: SG azúcar</translation>
     </message>
 </context>
 <context>

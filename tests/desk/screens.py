@@ -30,6 +30,7 @@ from calibrator.desk.widgets.name_box import NameBox
 
 MARK_PX = 28  # the mark of a check box or radio button and the gap after it
 AIR_PX = 8  # of a button, both sides together, that may go before its words are cut
+LINE_AIR_PX = 24  # edge, padding and Qt's own margin of a line, both sides together
 CLOSE_PX = 2  # fonts round their widths; nobody sees that
 TOLD = (QLabel, QAbstractButton, QLineEdit, QComboBox)
 
@@ -111,6 +112,8 @@ def squeezed(root: QWidget) -> Iterator[str]:
             yield from _header(widget)
         elif isinstance(widget, QTabBar):
             yield from _tabs(widget)
+        elif isinstance(widget, QLineEdit):
+            yield from _example(widget)
         if isinstance(widget, TOLD) and _cut_at_the_side(widget):
             yield f"{type(widget).__name__} “{_said(widget)}” reaches beyond its frame"
     yield from _overlaps(root)
@@ -136,6 +139,13 @@ def _label(widget: QLabel) -> Iterator[str]:
     longest = max((widget.fontMetrics().horizontalAdvance(word) for word in plain(widget.text()).split()), default=0)
     if widget.width() + CLOSE_PX < longest:
         yield f"label “{widget.text()}”: a word of {longest} px in {widget.width()}"
+
+
+def _example(line: QLineEdit) -> Iterator[str]:
+    """The example in an empty line; in a list's own line Qt's own words may be cut."""
+    needed, room = line.fontMetrics().horizontalAdvance(line.placeholderText()), line.width() - LINE_AIR_PX
+    if not line.text() and needed > room + CLOSE_PX:
+        yield f"example “{line.placeholderText()}”: {room} of {needed} px"
 
 
 def _header(header: QHeaderView) -> Iterator[str]:

@@ -21,14 +21,14 @@ def moves(window: QWidget) -> Iterator[str]:
         # The form's own part of the screen: the verdict beside it may change with what is typed.
         form = _form_of(field)
         field.setFocus(Qt.FocusReason.TabFocusReason)
-        before = _places(form)
+        before = places(form)
         for text in TYPED:
             field.selectAll()
             QTest.keyClicks(field, text)
             _settle()
-            yield from _told(before, _places(form), field, text)
+            yield from _told(before, places(form), field, text)
         _leave(window)
-        yield from _told(before, _places(form), field, "and left")
+        yield from _told(before, places(form), field, "and left")
         field.setFocus(Qt.FocusReason.TabFocusReason)
         field.selectAll()
         QTest.keyClick(field, Qt.Key.Key_Delete)
@@ -43,17 +43,19 @@ def _fields(window: QWidget) -> list[QLineEdit]:
 
 
 def _form_of(field: QWidget) -> QWidget:
-    """The innermost part that scrolls, or the window."""
+    """The form beside what is told of it, else the innermost part that scrolls, or the window."""
     above: QWidget | None = field.parentWidget()
     while above is not None and not above.isWindow():
         frame = above.parentWidget()
+        if above.objectName() == "form":
+            return above
         if frame is not None and frame.objectName() == "qt_scrollarea_viewport":
             return above
         above = frame
     return field.window()
 
 
-def _places(form: QWidget) -> Places:
+def places(form: QWidget) -> Places:
     found: Places = {}
     for number, target in enumerate(form.findChildren(QWidget)):
         # A link to the workings stands beside the result and goes with it.

@@ -509,6 +509,21 @@ def test_a_refusal_gives_the_example_that_stood_in_the_field(qtbot: QtBot) -> No
     assert field.message.endswith("like 1 ft 3 in.")
 
 
+def test_a_narrow_line_shows_its_example_whole_and_a_wide_one_says_like(make: MakeField) -> None:
+    field = make(Kind.TEMPERATURE)
+    for width, told in ((300, "like 110 °F"), (70, "110 °F"), (300, "like 110 °F")):
+        field.resize(width, 60)
+        QApplication.processEvents()
+        assert field.line.placeholderText() == told
+
+
+def test_an_amount_without_an_example_has_none_after_a_change_of_units(qtbot: QtBot, empty_desk: Desk) -> None:
+    amount = Amount(empty_desk, "Target", Kind.MASS, example=False)
+    qtbot.addWidget(amount)
+    amount.box.set_system(METRIC)
+    assert amount.line.placeholderText() == ""
+
+
 def test_a_volume_without_unit_is_of_the_unit_of_its_example(qtbot: QtBot) -> None:
     """After "like 40 gal" a bare 40 is 40 gal, never quarts; and is told so."""
     field = QuantityField(Kind.VOLUME, FARM, examples={FARM: "40 gal", METRIC: "150 L"})

@@ -52,7 +52,7 @@ class ColumnsStep(QWidget):
         self.epoch = self._box(((False, self.tr("from 1900 (most programs)")), (True, self.tr("from 1904 (old Macs)"))))
         self.scale = CalmBox()
         self.by = TextField(self.tr("Who weighed, where no column tells"), longest=12)
-        self.tare = Amount(desk, self.tr("Weight of the empty scoop"), Kind.MASS, optional=True, hint="")
+        self.tare = Amount(desk, self.tr("Weight of the empty scoop"), Kind.MASS, optional=True, example=False)
         self.fill_down = QCheckBox(self.tr("An empty lot, day, scoop or name means the one above"))
         self._whole = {
             self.way: Captioned(self.tr("The scoop was filled"), self.way),

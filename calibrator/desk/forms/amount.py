@@ -40,11 +40,10 @@ class Amount(Captioned):
         within: Reach | None = None,
         default_unit: str | Mapping[UnitSystem, str] | None = None,
         must_name: tuple[str, str] | None = None,
-        hint: str | None = None,
+        example: bool = True,
         examples: Mapping[UnitSystem, str] | None = None,
     ) -> None:
         self.desk, self.kind, self.optional = desk, kind, optional
-        self._own_hint = hint
         self._following = Following.of(desk)
         lowest, highest = within or (lowest, highest)
         self.box = QuantityField(
@@ -61,7 +60,7 @@ class Amount(Captioned):
         super().__init__(caption, self.box, speaks=False)  # the box speaks, in the one place there is
         self.box.set_name(caption.replace("&", ""))
         self._following.add(self.box)
-        self._hint()
+        self.box.show_example(example)
         self.box.line.textEdited.connect(self.edited)
         self.box.editingFinished.connect(self.finished)
         self.box.returnPressed.connect(self.entered)
@@ -108,7 +107,6 @@ class Amount(Captioned):
 
     def set_value(self, value: float | None, typed: str = "") -> None:
         """Fill in a value of the base unit, as it was typed where that is known."""
-        self._hint()
         if typed:
             self.box.set_kept(value, typed)
         else:
@@ -128,7 +126,3 @@ class Amount(Captioned):
         """Put in a text as if it had been typed."""
         self.box.set_typed(text)
         self.edited.emit()
-
-    def _hint(self) -> None:
-        if self._own_hint is not None:
-            self.line.setPlaceholderText(self._own_hint)

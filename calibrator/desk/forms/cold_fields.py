@@ -26,7 +26,7 @@ class ColdFields(QWidget):
         super().__init__()
         self._on = False
         self.below = Amount(
-            desk, self.tr("Below"), Kind.TEMPERATURE, optional=True, lowest=-50.0, highest=25.0, hint=""
+            desk, self.tr("Below"), Kind.TEMPERATURE, optional=True, lowest=-50.0, highest=25.0, example=False
         )
         self.more = Amount(desk, self.tr("More powder"), Kind.PERCENT, optional=True, lowest=0.0, highest=MOST_MORE_PCT)
         self.further = CountField(0, MOST_FURTHER)

@@ -41,9 +41,9 @@ class LotForm(Form[Lot]):
         self.package.addItem(self.tr("Bags"), PackageKind.BAG)
         self.package.addItem(self.tr("Totes"), PackageKind.TOTE)
         count = self.tr("How many")
-        self.count = Amount(desk, count, Kind.COUNT, optional=True, lowest=1, highest=MOST_PACKAGES, hint="")
+        self.count = Amount(desk, count, Kind.COUNT, optional=True, lowest=1, highest=MOST_PACKAGES, example=False)
         mass = self.tr("Weight of each")
-        self.mass = Amount(desk, mass, Kind.MASS, optional=True, within=BAG_G, default_unit=BAG_UNIT, hint="")
+        self.mass = Amount(desk, mass, Kind.MASS, optional=True, within=BAG_G, default_unit=BAG_UNIT, example=False)
         self.parts = {
             "protein_pct": self._percent(self.tr("Protein")),
             "fat_pct": self._percent(self.tr("Fat")),
@@ -140,7 +140,7 @@ class LotForm(Form[Lot]):
         )
 
     def _percent(self, caption: str) -> Amount:
-        return Amount(self.desk, caption, Kind.PERCENT, optional=True, lowest=0, highest=WHOLE_PCT, hint="")
+        return Amount(self.desk, caption, Kind.PERCENT, optional=True, lowest=0, highest=WHOLE_PCT, example=False)
 
     def _lay_out(self) -> None:
         kind = Captioned(self.tr("Comes in"), self.package)

@@ -61,7 +61,7 @@ class ScoopForm(Form[Scoop]):
         self.drawing.setMaximumHeight(SMALLEST_DRAWING[1])
         self.waters = [self._water(number) for number in range(1, WATER_WEIGHINGS + 1)]
         temperature = self.tr("Water temperature")
-        self.temperature = Amount(desk, temperature, Kind.TEMPERATURE, lowest=0, highest=100, hint="")
+        self.temperature = Amount(desk, temperature, Kind.TEMPERATURE, lowest=0, highest=100, example=False)
         self.forget_water = QCheckBox(self.tr("Leave out the earlier water weighing"))
         self._step_g = COARSE_G
         self._by_dimensions, self._by_water = Held(), label("")

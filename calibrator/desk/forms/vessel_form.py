@@ -123,7 +123,7 @@ class VesselForm(Form[Vessel]):
 
     def _make_cooling(self) -> None:
         def temperature(caption: str) -> Amount:
-            return Amount(self.desk, caption, Kind.TEMPERATURE, lowest=-30.0, highest=100.0, hint="")
+            return Amount(self.desk, caption, Kind.TEMPERATURE, lowest=-30.0, highest=100.0, example=False)
 
         self.first, self.later = temperature(self.tr("Just mixed")), temperature(self.tr("Later"))
         self.minutes = CountField(1, LONGEST_MINUTES)

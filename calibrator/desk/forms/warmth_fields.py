@@ -25,7 +25,13 @@ class WarmthFields(QWidget):
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self.powder = Amount(
-            desk, self.tr("Powder is stored at"), Kind.TEMPERATURE, optional=True, lowest=-30.0, highest=60.0, hint=""
+            desk,
+            self.tr("Powder is stored at"),
+            Kind.TEMPERATURE,
+            optional=True,
+            lowest=-30.0,
+            highest=60.0,
+            example=False,
         )
         note = self.tr("Empty: the water is drawn as told above.")
         self.mix = Amount(

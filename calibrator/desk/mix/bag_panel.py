@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from functools import partial
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
@@ -21,12 +21,14 @@ from calibrator.desk.forms.reach import FEEDING_G, PACKAGE_G
 from calibrator.desk.mix.occasion_form import OccasionForm
 from calibrator.desk.mix_batch import FarmNow, portions
 from calibrator.desk.mix_words import mass, number, percent, powder_verdict_words, verdict_tone
-from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property, set_tone
+from calibrator.desk.parts import button, card, clear, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import standing
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.beside import beside
 from calibrator.desk.widgets.saying import keep_room
+from calibrator.desk.widgets.side_by_side import SideBySide
 from calibrator.model import BagCount, Lot, UnitSystem, new_id
 from calibrator.science.bag_count import DRIFT_SHARE, BagResult, Ends, bag_count, days_until_seen, mean_portion_g
 from calibrator.science.errors import CannotCompute
@@ -333,32 +335,25 @@ class BagPanel(QWidget):
         self.desk.ask.reason(self.tr("Why does this count of bags count no more?"), withdrawn)
 
     def _lay_out(self) -> None:
-        left = QWidget()
+        left, right = QWidget(), QWidget()
         inside = QVBoxLayout(left)
         inside.setContentsMargins(0, 0, 0, 0)
-        pairs = [row(*pair, spacing=int(1.5 * SPACE)) for pair in ((self.since, self.bags), (self.bag, self.target))]
+        pairs = [SideBySide(*pair) for pair in ((self.since, self.bags), (self.bag, self.target))]
         keep_room(self.suggest_button)
-        inside.addWidget(
-            card(self.occasion, *pairs, self.feedings, self.suggest_button, self.sharp, row(self.keep_button, None))
-        )
+        inside.addWidget(card(self.occasion, *pairs, self.feedings, self.suggest_button, self.sharp))
         inside.addStretch(1)
-        area = scrolled(left)
-        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.card = card(self.verdict, self.told, self.days)
-        right = QWidget()
-        beside = QVBoxLayout(right)
-        beside.setContentsMargins(0, 0, 0, 0)
-        beside.setSpacing(int(1.5 * SPACE))
-        beside.addWidget(self.card)
-        beside.addWidget(card(label(self.tr("Counts so far"), "heading"), self._list))
-        beside.addStretch(1)
-        found = scrolled(right)
-        found.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        layout = QHBoxLayout(self)
+        told = QVBoxLayout(right)
+        told.setContentsMargins(0, 0, 0, 0)
+        told.setSpacing(int(1.5 * SPACE))
+        told.addWidget(self.card)
+        told.addWidget(card(label(self.tr("Counts so far"), "heading"), self._list))
+        told.addStretch(1)
+        layout = QVBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
-        layout.setSpacing(2 * SPACE)
-        layout.addWidget(area, 1)
-        layout.addWidget(found, 1)
+        layout.setSpacing(SPACE)
+        layout.addWidget(beside(left, right), 1)
+        layout.addLayout(row(self.keep_button, None))
         enter_moves_on(self)
 
 

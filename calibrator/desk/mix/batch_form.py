@@ -40,8 +40,10 @@ class BatchForm(QWidget):
             choice.setMinimumContentsLength(9)
         self.calves = CountField(0)
         self.feeder = TextField(self.tr("Mixed by"))
-        self.target = Amount(desk, self.tr("Solids wanted, as mixed"), Kind.PERCENT, lowest=2, highest=40, hint="")
-        self.tolerance = Amount(desk, self.tr("Give or take"), Kind.PERCENT, lowest=0.1, highest=5, hint="")
+        self.target = Amount(
+            desk, self.tr("Solids wanted, as mixed"), Kind.PERCENT, lowest=2, highest=40, example=False
+        )
+        self.tolerance = Amount(desk, self.tr("Give or take"), Kind.PERCENT, lowest=0.1, highest=5, example=False)
         self.tolerance.set_share(TOLERANCE_SHARE)
         self.group.activated.connect(self._choose_group)
         self.vessel.activated.connect(self.edited)

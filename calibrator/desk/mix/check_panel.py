@@ -6,7 +6,7 @@ from datetime import date
 from functools import partial
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator import __version__
 from calibrator.desk.alone import tell_or_wait
@@ -24,11 +24,12 @@ from calibrator.desk.mix_batch import FarmNow, farm_now
 from calibrator.desk.mix_checks import TEMPERATURES, MixFindings, work_out
 from calibrator.desk.mix_tools import Tools
 from calibrator.desk.mix_words import verdict_words
-from calibrator.desk.parts import button, card, column, label, row, scrolled
+from calibrator.desk.parts import button, card, column, label, row
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.beside import beside
 from calibrator.model import Farm, Lot, MixCheck, Reading, ReadingKind, new_id
 from calibrator.science.check import Verdict
 from calibrator.science.errors import CannotCompute
@@ -184,8 +185,7 @@ class CheckPanel(QWidget):
             at_odds = self.tr("The check is kept. Add nothing before both agree: read the mix again.")
             sure = self.tr("The check is kept. Do this now, then read the mix again.")
             self.verdict.show_kept(at_odds if at_odds_now else sure)
-        for area in self._areas:
-            area.verticalScrollBar().setValue(0)
+        self._area.verticalScrollBar().setValue(0)
 
     def read_again(self) -> None:
         """The same mix once more, after what was told was done."""
@@ -271,14 +271,9 @@ class CheckPanel(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
         layout.setSpacing(SPACE)
-        halves = QHBoxLayout()
-        halves.setSpacing(2 * SPACE)
-        layout.addLayout(halves, 1)
         left, told = QWidget(), QWidget()
-        self._areas = (scrolled(left), scrolled(told))
-        for area, stretch in zip(self._areas, (11, 10), strict=True):
-            area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-            halves.addWidget(area, stretch)
+        self._area = beside(left, told)
+        layout.addWidget(self._area, 1)
         inside = QVBoxLayout(left)
         inside.setContentsMargins(0, 0, 0, 0)
         inside.setSpacing(int(1.5 * SPACE))

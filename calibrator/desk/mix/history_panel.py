@@ -43,6 +43,7 @@ from calibrator.desk.table_headings import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.picture_key import Entry, PictureKey, Sign
+from calibrator.desk.widgets.saying import Held
 from calibrator.model import BagCount, Farm, MixCheck
 from calibrator.model.underway import Underway
 from calibrator.records import RecordsUnreachable
@@ -71,7 +72,7 @@ class HistoryPanel(QWidget):
             choice.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             choice.setMinimumContentsLength(12)
             choice.activated.connect(self._show)
-        self.pointed = label("", "quiet")
+        self.pointed = Held("quiet")
         self.model, self.table = HistoryModel(self), QTableView()
         self.export_button = button(self.tr("Sa&ve as a table …"), self._ask_path)
         self.withdraw_button = button(self.tr("With&draw …"), self._ask_withdraw)
@@ -129,7 +130,8 @@ class HistoryPanel(QWidget):
 
     def _show(self) -> None:
         shown, counts, system = self._shown(), self._shown_counts(), self.desk.system
-        self._figures.setVisible(bool(self._kept or self._counted))
+        for part in (self._choices, self._figures):
+            part.setVisible(bool(self._kept or self._counted))
         self._tell(shown)
         rows = [(one.at.timestamp(), check_row(one)) for one in shown]
         rows += [(one.at.timestamp(), count_row(one, system)) for one in counts]
@@ -251,7 +253,7 @@ class HistoryPanel(QWidget):
         table.selectionModel().currentRowChanged.connect(self._row_chosen)
 
     def _lay_out(self) -> None:
-        self._figures = QWidget()
+        self._figures, self._choices = QWidget(), QWidget()
         body = QVBoxLayout(self._figures)
         body.setContentsMargins(0, 0, 0, 0)
         body.setSpacing(SPACE)
@@ -260,7 +262,6 @@ class HistoryPanel(QWidget):
         feeders_.setBuddy(self.feeders)
         self.lots.setAccessibleName(self.tr("Lot"))
         self.feeders.setAccessibleName(self.tr("Mixed by"))
-        body.addLayout(row(lots, self.lots, feeders_, self.feeders, None, self.export_button, self.withdraw_button))
         self._plot_place = column()
         body.addWidget(card(self._plot_place, self._key()), 3)
         body.addWidget(self.pointed)
@@ -268,6 +269,11 @@ class HistoryPanel(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
         layout.setSpacing(SPACE)
+        choices = row(lots, self.lots, feeders_, self.feeders, None, self.export_button, self.withdraw_button)
+        choices.setContentsMargins(0, 0, 0, 0)
+        self._choices.setLayout(choices)
+        # Above what they change the height of: a choice stays where the hand is.
+        layout.addWidget(self._choices)
         layout.addWidget(card(self.finding, self.meaning))
         layout.addWidget(self._figures, 1)
         layout.addStretch(0)

@@ -44,7 +44,7 @@ class InstrumentForm(Form[Instrument]):
         self.compensated = QCheckBox(self.tr("It corrects for temperature by itself (ATC)"))
         reference_note = self.tr("It stands on the glass, often 60 °F or 20 °C.")
         self.reference = Amount(
-            desk, self.tr("Its scale holds at"), Kind.TEMPERATURE, reference_note, lowest=0, highest=60, hint=""
+            desk, self.tr("Its scale holds at"), Kind.TEMPERATURE, reference_note, lowest=0, highest=60, example=False
         )
         volume_note = self.tr("Up to the brim or a line. Weighing water in it, under Instrument checks, is surer.")
         self.volume = Amount(desk, self.tr("What it holds"), Kind.VOLUME, volume_note, within=JUG_ML, examples=JUG)

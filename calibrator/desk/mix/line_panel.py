@@ -6,7 +6,7 @@ from dataclasses import replace
 from functools import partial
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
@@ -20,12 +20,14 @@ from calibrator.desk.mix_batch import FarmNow, batch_of
 from calibrator.desk.mix_checks import MixFindings
 from calibrator.desk.mix_tools import Tools, own_line, reference, references_for, refractometer
 from calibrator.desk.mix_words import number, percent, weighed
-from calibrator.desk.parts import button, card, label, row, scrolled
+from calibrator.desk.parts import button, card, label, row
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.beside import beside
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.saying import Held
+from calibrator.desk.widgets.side_by_side import SideBySide
 from calibrator.model import InstrumentKind, ReferenceMix, UnitSystem, new_id
 from calibrator.science.errors import CannotCompute
 from calibrator.science.own_line import Line, Reference, reference_recipes, reference_solids
@@ -47,13 +49,13 @@ class LinePanel(QWidget):
         self._mixes: list[ReferenceMix] = []
         self.which = NameChoice()
         self.which.activated.connect(self._show)
-        self.total = Amount(desk, self.tr("Make so much of each"), Kind.MASS, within=MIX_G, hint="")
+        self.total = Amount(desk, self.tr("Make so much of each"), Kind.MASS, within=MIX_G, example=False)
         self.recipes = Held()
-        self.powder = Amount(desk, self.tr("Powder weighed"), Kind.MASS, optional=True, within=MIX_G, hint="")
-        self.water = Amount(desk, self.tr("Water weighed"), Kind.MASS, optional=True, within=MIX_G, hint="")
+        self.powder = Amount(desk, self.tr("Powder weighed"), Kind.MASS, optional=True, within=MIX_G, example=False)
+        self.water = Amount(desk, self.tr("Water weighed"), Kind.MASS, optional=True, within=MIX_G, example=False)
         self.drops = BareField(self.tr("Its drops, in °Brix"), DROPS, 1)
         self.prism = Amount(
-            desk, self.tr("Refractometer at"), Kind.TEMPERATURE, optional=True, lowest=5, highest=40, hint=""
+            desk, self.tr("Refractometer at"), Kind.TEMPERATURE, optional=True, lowest=5, highest=40, example=False
         )
         self.add_button = button(self.tr("&Add this mix"), self.add, "main")
         self.withdraw_button = button(self.tr("With&draw …"), self._ask_withdraw)
@@ -161,37 +163,30 @@ class LinePanel(QWidget):
             "quiet",
         )
         self._which = Captioned(self.tr("Refractometer"), self.which)
-        left = QWidget()
+        left, right = QWidget(), QWidget()
         inside = QVBoxLayout(left)
         inside.setContentsMargins(0, 0, 0, 0)
         inside.setSpacing(int(1.5 * SPACE))
         inside.addWidget(self.trouble)
-        choice = row(self._which, self.total, spacing=int(1.5 * SPACE))
+        choice = SideBySide(self._which, self.total)
         self._weigh = card(label(self.tr("1. Weigh these mixes"), "heading"), how, choice, self.recipes)
-        weights = row(self.powder, self.water, spacing=int(1.5 * SPACE))
-        reads = row(self.drops, self.prism, spacing=int(1.5 * SPACE))
+        weights = SideBySide(self.powder, self.water)
+        reads = SideBySide(self.drops, self.prism)
         read_heading = label(self.tr("2. Type each one as it was weighed and read"), "heading")
         self._read = card(read_heading, weights, reads, row(self.add_button, None))
         inside.addWidget(self._weigh)
         inside.addWidget(self._read)
         inside.addStretch(1)
-        area = scrolled(left)
-        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        right = QWidget()
-        beside = QVBoxLayout(right)
-        beside.setContentsMargins(0, 0, 0, 0)
-        beside.setSpacing(int(1.5 * SPACE))
-        beside.addWidget(card(self.finding, self.meaning, self.picture))
+        told = QVBoxLayout(right)
+        told.setContentsMargins(0, 0, 0, 0)
+        told.setSpacing(int(1.5 * SPACE))
+        told.addWidget(card(self.finding, self.meaning, self.picture))
         weighed_mixes = label(self.tr("Weighed mixes"), "heading")
-        beside.addWidget(card(weighed_mixes, self.list, row(self.withdraw_button, None)))
-        beside.addStretch(1)
-        found = scrolled(right)
-        found.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        layout = QHBoxLayout(self)
+        told.addWidget(card(weighed_mixes, self.list, row(self.withdraw_button, None)))
+        told.addStretch(1)
+        layout = QVBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
-        layout.setSpacing(2 * SPACE)
-        layout.addWidget(area, 11)
-        layout.addWidget(found, 10)
+        layout.addWidget(beside(left, right))
         enter_moves_on(self)
 
     def _show(self) -> None:

@@ -205,10 +205,7 @@ class ReadingsForm(QWidget):
         for field in (self.first, self.last):
             field.set_bare(SUGAR_SG if sugar else DROPS)
         first, last = (
-            (
-                self.tr("First pail: drops, sugar SG"),
-                self.tr("Last pail: drops, sugar SG"),
-            )
+            (self.tr("First pail: drops, sugar SG"), self.tr("Last pail: drops, sugar SG"))
             if sugar
             else (self.tr("First pail: drops, in °Brix"), self.tr("Last pail: drops, in °Brix"))
         )

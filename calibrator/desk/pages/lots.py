@@ -161,7 +161,7 @@ class LotsPage(Page):
 
     def _make_buttons(self) -> None:
         self.search = QLineEdit()
-        self.search.setPlaceholderText(self.tr("Part of a number, product, status …"))
+        self.search.setPlaceholderText(self.tr("Number, product …"))
         self.search.setClearButtonEnabled(True)
         self.search.textChanged.connect(self._search_for)
         self.filters = LotsFilterBoxes()

@@ -143,7 +143,7 @@ class LotsPanel(QWidget):
             self.desk.go_to.emit("lots", self._facts.lots[place].lot_id)
 
     def _dress(self) -> None:
-        self.search.setPlaceholderText(self.tr("Part of a number, product, scoop, plant, note …"))
+        self.search.setPlaceholderText(self.tr("Number, product, scoop …"))
         self.search.setClearButtonEnabled(True)
         self.search.setAccessibleName(self.tr("Find"))
         self.search.textChanged.connect(self._search_for)

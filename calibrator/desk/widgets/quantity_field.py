@@ -8,8 +8,8 @@ from dataclasses import replace
 from math import isclose
 
 from PySide6.QtCore import QEvent, Qt, Signal
-from PySide6.QtGui import QFocusEvent, QKeyEvent, QKeySequence
-from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QKeySequence, QResizeEvent
+from PySide6.QtWidgets import QLineEdit, QStyle, QStyleOptionFrame, QVBoxLayout, QWidget
 
 from calibrator.desk.parts import set_style_property
 from calibrator.desk.speech import decimal_comma, figure_text
@@ -18,6 +18,7 @@ from calibrator.desk.widgets.unit_sentences import sentence
 from calibrator.model import UnitSystem
 from calibrator.units import Kind, NotUnderstood, Quantity, default_unit, edit_text, example, read, with_unit
 
+_LINE_AIR_PX = 2  # that Qt keeps at each side of the words in a line
 _MANY_UNITS = frozenset({Kind.MASS, Kind.VOLUME, Kind.LENGTH})  # each system has more than one unit for these
 
 
@@ -235,6 +236,10 @@ class QuantityField(QWidget):
         """
         self._line.setFocus(event.reason())
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._hint()
+
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
         if event.type() in (QEvent.Type.LanguageChange, QEvent.Type.LocaleChange):
@@ -253,9 +258,18 @@ class QuantityField(QWidget):
 
     def _hint(self) -> None:
         usual = example(self._kind, self._example_system(), decimal_comma=decimal_comma())
-        told = self._examples[self._system] if self._examples else usual
-        words = self.tr("like {example}").format(example=figure_text(told))
+        told = figure_text(self._examples[self._system] if self._examples else usual)
+        words = self.tr("like {example}").format(example=told)
+        if self._line.fontMetrics().horizontalAdvance(words) > self._room_px():
+            words = told  # the figure whole rather than the beginning of both
         self._line.setPlaceholderText(words if self._example_shown else "")
+
+    def _room_px(self) -> int:
+        """For words in the line."""
+        option = QStyleOptionFrame()
+        self._line.initStyleOption(option)
+        inside = self._line.style().subElementRect(QStyle.SubElement.SE_LineEditContents, option, self._line)
+        return inside.width() - 2 * _LINE_AIR_PX
 
     def _example_system(self) -> UnitSystem:
         """The system that has the unit left out, so that the example shows it."""

@@ -190,10 +190,14 @@ def _page_of(widget: QWidget) -> QWidget:
 
 
 class Held(QLabel):
-    """Words amid fields that never take less room than they once took, so that what is beneath them stays."""
+    """Words amid fields that never take less room than they once took, so that what is beneath them stays.
 
-    def __init__(self, kind: str = "", tone: str = "") -> None:
+    `lines` are kept free from the beginning, for words that may grow as somebody types.
+    """
+
+    def __init__(self, kind: str = "", tone: str = "", *, lines: int = 0) -> None:
         super().__init__()
+        self._lines = lines
         self._told: list[str] = []
         self.setTextFormat(Qt.TextFormat.PlainText)
         self.setProperty("kind", kind)
@@ -211,7 +215,7 @@ class Held(QLabel):
 
     def heightForWidth(self, width: int) -> int:
         held = (_text_height(self, told, width) for told in self._told)
-        return max(super().heightForWidth(width), *held, 0)
+        return max(super().heightForWidth(width), *held, self._lines * self.fontMetrics().lineSpacing())
 
 
 def keep_room(*widgets: QWidget) -> None:

@@ -20,17 +20,15 @@ from calibrator.model import Instrument, MixCheck, ReadingKind
 
 def test_no_field_is_cut_off_on_the_smallest_window(page: MixCheckPage) -> None:
     QApplication.processEvents()
-    left, right = page.check._areas
-    for area in (left, right):
-        inner = area.widget()
-        assert inner.width() <= area.viewport().width()
+    area = page.check._area
+    assert area.widget().width() <= area.viewport().width()
     ends = [
-        line.mapTo(left.viewport(), line.rect().topRight()).x()
-        for line in left.findChildren(QLineEdit)
+        line.mapTo(area.viewport(), line.rect().topRight()).x()
+        for line in area.findChildren(QLineEdit)
         if line.isVisible()
     ]
     assert len(ends) > 8
-    assert max(ends) < left.viewport().width()
+    assert max(ends) < area.viewport().width()
 
 
 def test_what_to_do_comes_straight_beneath_the_verdict_and_stays_once_kept(
