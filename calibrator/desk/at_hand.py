@@ -6,7 +6,6 @@ No window needed.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 
 from calibrator.desk.in_use import LotState
@@ -16,6 +15,7 @@ from calibrator.records import Records
 from calibrator.science.as_fed import powder_of_day_g
 from calibrator.science.mixing import powder_from
 from calibrator.science.stock import Stock, packages_missing, stock_over
+from calibrator.values import dataclass
 
 LONGEST_DAYS = 120
 ORDER_DAYS = 30

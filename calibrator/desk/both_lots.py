@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.sheet_lines import GroupSheet, LotInUse
 from calibrator.desk.table_words import Telling, number_text, powder_text, way_text
 from calibrator.science.scoops import ScoopCount, usual
+from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from enum import StrEnum
 
@@ -12,6 +12,7 @@ from calibrator.desk.scoop_lines import words_so_far
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.model import Lot, SignOff
 from calibrator.records import Records
+from calibrator.values import dataclass
 
 WHY = "change-over"
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime
 from functools import cached_property, reduce
 from itertools import accumulate
@@ -49,6 +49,7 @@ from calibrator.science.weighing import (
     level_result,
     weighed,
 )
+from calibrator.values import dataclass
 
 SAME_LINE_MM = 0.05
 

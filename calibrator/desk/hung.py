@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import StrEnum
 
 from calibrator.desk.in_use import LotState
@@ -11,6 +11,7 @@ from calibrator.desk.standing import Standing
 from calibrator.model import Ending, Plan, PlanGroup, Printed, PrintKind, SheetEnding
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import counts_of
+from calibrator.values import dataclass
 
 
 class Fault(StrEnum):

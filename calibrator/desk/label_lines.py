@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 
 from calibrator.model import Mark, Plan, Scoop, SignOff
@@ -13,6 +13,7 @@ from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import powder_per_calf_g
 from calibrator.science.mark import Line, MarkProblem, fill_line
 from calibrator.science.mixing import Powder
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, datetime
 
 from calibrator.desk.mix_occasion import known_lot
@@ -19,6 +19,7 @@ from calibrator.science.errors import CannotCompute
 from calibrator.science.lot_kinds import in_order
 from calibrator.science.mixing import Mix
 from calibrator.science.scoops import ScoopCount, ScoopWay
+from calibrator.values import dataclass
 
 COVERAGE = 1.96
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from datetime import datetime
 
 from PySide6.QtCore import QCoreApplication
@@ -26,6 +26,7 @@ from calibrator.science.solids import Solids, SolidsFrom, by_own_line, by_trade_
 from calibrator.science.stats import mean_of
 from calibrator.science.sucrose import brix_from_refractometer_sg
 from calibrator.science.thermometer import Thermometer, Warmth, warmth
+from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime
 
 from calibrator.model import BagCount, Farm, Lot, MixCheck, Plan, Vessel
@@ -11,6 +10,7 @@ from calibrator.records import Records
 from calibrator.science.bag_count import BagResult, Ends, bag_count
 from calibrator.science.check_season import Mean, Point, Watched, means_by, off_share, watch
 from calibrator.science.errors import CannotCompute
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

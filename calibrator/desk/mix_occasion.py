@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date, datetime, time
 from enum import StrEnum
 
 from calibrator.desk.in_use import WEIGHED_IN, LotState
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.model import Lot
+from calibrator.values import dataclass
 
 MIDDAY = time(12)
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime
 
 from calibrator.model import (
@@ -20,6 +19,7 @@ from calibrator.science.mix_density import Hydrometer
 from calibrator.science.own_line import Line, Reference, farm_line, reference_solids
 from calibrator.science.refractometer import KNOWN_DAYS, ZERO_DAYS, Checked, Refractometer, brix
 from calibrator.science.thermometer import UNKNOWN_DIVISION_C, Thermometer, ice_offset_c
+from calibrator.values import dataclass
 
 UNKNOWN_DIVISION = 0.2  # of a refractometer that is not entered yet
 _DAY_S = 86_400.0

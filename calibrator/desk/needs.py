@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, datetime
 from enum import StrEnum
 
@@ -11,6 +11,7 @@ from calibrator.desk.in_use import LotState
 from calibrator.desk.scoop_lines import ScoopState, label_is_printed, line_of, line_on, scoop_state
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.model import Lot, Mark, MixCheck, Printed, PrintKind, Scoop, WeighIn
+from calibrator.values import dataclass
 
 CHECK_EVERY_DAYS = 7
 FIRST_CHECK_DAYS = 1

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, datetime
 
 from calibrator.desk.both_lots import FromBoth
@@ -32,6 +32,7 @@ from calibrator.science.feeding import fed_ml
 from calibrator.science.mixing import Powder
 from calibrator.science.scoops import ScoopCount
 from calibrator.science.weeks import Phase, phases
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime
 from typing import Protocol
 
@@ -20,6 +20,7 @@ from calibrator.prints.page import Document
 from calibrator.prints.record import lot_sheet
 from calibrator.prints.record_facts import LotSheet
 from calibrator.records import Records
+from calibrator.values import dataclass
 
 
 class Job(Protocol):

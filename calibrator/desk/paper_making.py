@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from datetime import date, datetime
 from enum import StrEnum
 from functools import cached_property
@@ -18,6 +17,7 @@ from calibrator.model import Farm, Plan, Scale, Scoop, SignOff, Vessel, WeighIn
 from calibrator.prints.chart_facts import TwoLots
 from calibrator.records import Records
 from calibrator.science.errors import CannotCompute
+from calibrator.values import dataclass
 
 
 class Want(StrEnum):

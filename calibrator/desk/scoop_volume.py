@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from calibrator.model import Poured, Shape
 from calibrator.science import water
@@ -14,6 +13,7 @@ from calibrator.science.scoop import (
     struck_volume,
     volume_from_dimensions,
 )
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

@@ -7,9 +7,11 @@ from __future__ import annotations
 
 import json
 import os
-from dataclasses import asdict, dataclass, field, fields, replace
+from dataclasses import asdict, field, fields, replace
 from pathlib import Path
 from typing import Any
+
+from calibrator.values import dataclass
 
 MOST = 100_000.0  # of anything that is kept as a number here
 

@@ -5,7 +5,7 @@ No window needed.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from functools import cached_property
 from math import inf
 
@@ -15,6 +15,7 @@ from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import Mix, Powder, mix_of
 from calibrator.science.scoops import ScoopCount, ScoopWay, WaterTrim, trim_water, usual
 from calibrator.science.vessels import Fit, fit, level_mm, usable_ml
+from calibrator.values import dataclass
 
 QUART_ML = 946.352946
 LITRE_ML = 1000.0

@@ -6,7 +6,7 @@ No window needed. Rows are computed when they are looked at, so that a number ca
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from itertools import zip_longest
 
@@ -34,6 +34,7 @@ from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import recipe_of
 from calibrator.science.mixing import powder_from
 from calibrator.science.scoops import ScoopWay
+from calibrator.values import dataclass
 
 __all__ = [
     "Changed",

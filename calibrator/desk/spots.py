@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from calibrator.desk import findings
 from calibrator.desk.findings import Experience, Findings, Known
@@ -23,6 +23,7 @@ from calibrator.science.mark import (
 )
 from calibrator.science.plausible import Doubt
 from calibrator.science.weighing import DensityResult, LevelResult
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

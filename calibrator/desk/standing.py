@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Container, Iterable, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from datetime import date
 from enum import StrEnum
 from weakref import WeakKeyDictionary
@@ -25,6 +25,7 @@ from calibrator.model import (
     WeighIn,
 )
 from calibrator.records import Records, brought_in
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

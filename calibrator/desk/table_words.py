@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from math import isclose
 
@@ -15,6 +14,7 @@ from calibrator.science.delivered import delivered
 from calibrator.science.heat import SCALD_CAUTION_C, scalds
 from calibrator.science.scoops import ScoopWay
 from calibrator.units import show_length, show_mass, show_percent, show_volume
+from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
 

@@ -6,7 +6,7 @@ for colour-blind eyes, and nothing is told by colour alone.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, fields
+from dataclasses import fields
 from functools import cache
 
 from PySide6.QtCore import QObject, Qt, Signal
@@ -14,6 +14,7 @@ from PySide6.QtGui import QColor, QFont, QFontDatabase, QPalette
 from PySide6.QtWidgets import QApplication, QStyleFactory
 
 from calibrator.places import resource
+from calibrator.values import dataclass
 
 SPACE = 8  # all gaps are multiples of this
 ROWS = SPACE // 2  # between rows of fields: the room for what they say parts them already

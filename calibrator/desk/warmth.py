@@ -5,8 +5,6 @@ No window needed. Refusals are sentences, kept apart from the figures that can b
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from calibrator.desk.refusals import in_words
 from calibrator.desk.sheet_lines import GroupSheet, SheetLine
 from calibrator.desk.sheets import PlanSheet
@@ -24,6 +22,7 @@ from calibrator.science.heat import (
 )
 from calibrator.science.mixing import Mix
 from calibrator.science.serving import Served, Turn, serve
+from calibrator.values import dataclass
 
 MINUTES_OF_PACE = 10  # the pace is told as calves in ten minutes
 

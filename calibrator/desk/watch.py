@@ -5,7 +5,6 @@ It looks beside the window: a server that is away lets whoever asks wait for sec
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal
@@ -14,6 +13,7 @@ from calibrator.desk.background import Background
 from calibrator.desk.context import Desk
 from calibrator.model.underway import Ended, Underway
 from calibrator.records import ELSEWHERE, RecordsError, RecordsUnreachable
+from calibrator.values import dataclass
 
 if TYPE_CHECKING:
     from calibrator.records.outbox import Refused

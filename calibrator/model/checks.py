@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date, datetime
 from enum import StrEnum
+
+from calibrator.values import dataclass
 
 
 class InstrumentKind(StrEnum):

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
 from calibrator.model.shapes import Shape
+from calibrator.values import dataclass
 
 
 class UnitSystem(StrEnum):

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
 from calibrator.model.lots import Composition
 from calibrator.model.weighing import FillWay
+from calibrator.values import dataclass
 
 
 class RateBasis(StrEnum):

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Any, NamedTuple
+
+from calibrator.values import dataclass
 
 
 class SeasonLot(NamedTuple):

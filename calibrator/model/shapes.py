@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True, kw_only=True)

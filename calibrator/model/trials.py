@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import datetime
 
 from calibrator.model.weighing import FillWay
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -8,7 +8,6 @@ high, a type of 9 mm or 25 points, and larger wherever the rows leave room.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 
 from calibrator.prints.chart_scoopfuls import SUB_LEADING, Style, draw_scoopfuls, scoopfuls_width, slots
@@ -18,6 +17,7 @@ from calibrator.prints.fit import fit_line
 from calibrator.prints.fonts import width_mm
 from calibrator.prints.page import Box, Weight
 from calibrator.prints.sheet import Sheet
+from calibrator.values import dataclass
 
 LEAST_TYPE_MM = 9.0
 LARGEST_TYPE_MM = 16.0

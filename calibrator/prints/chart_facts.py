@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 
 from calibrator.model import FillWay, MixingRate, Paper, UnitSystem, VolumeMeans
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True, kw_only=True)

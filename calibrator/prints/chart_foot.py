@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from calibrator.prints import words
 from calibrator.prints.chart_facts import WallChart
 from calibrator.prints.emblems import warning
@@ -13,6 +11,7 @@ from calibrator.prints.languages import Tongue, Words
 from calibrator.prints.page import Anchor, Box, Weight
 from calibrator.prints.sheet import Sheet
 from calibrator.units import show_temperature
+from calibrator.values import dataclass
 
 SCALD_C = 48.9  # 120 °F: five minutes burn an adult's skin deeply (U.S. Consumer Product Safety Commission)
 _SIZE, _LEAST = 4.1, 2.6

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from calibrator.prints.chart_columns import (
     LARGEST_TYPE_MM,
@@ -15,6 +15,7 @@ from calibrator.prints.chart_columns import (
 )
 from calibrator.prints.chart_scoopfuls import Style
 from calibrator.prints.chart_words import RowCells
+from calibrator.values import dataclass
 
 FLAG_MM = 7.0
 _GUTTER = 4.5

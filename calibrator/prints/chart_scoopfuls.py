@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from calibrator.prints.chart_words import PartCell
 from calibrator.prints.emblems import scoop
@@ -11,6 +10,7 @@ from calibrator.prints.fit import fit_line
 from calibrator.prints.fonts import width_mm
 from calibrator.prints.page import Box, Weight
 from calibrator.prints.sheet import Sheet, centre_baseline
+from calibrator.values import dataclass
 
 SUB_LEADING = 1.16
 _PICTURE = 0.98  # a scoop's height, share of the type size

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from math import isclose
 
@@ -12,6 +11,7 @@ from calibrator.prints.chart_facts import ChartGroup, ChartRow, ScoopPart, WallC
 from calibrator.prints.fit import plain
 from calibrator.prints.languages import Tongue, Words
 from calibrator.units import show_mass, show_percent, show_temperature, show_typed_volume, show_volume
+from calibrator.values import dataclass
 
 _WAYS = {FillWay.LEVEL: words.LEVEL, FillWay.TO_MARK: words.TO_THE_LINE, FillWay.TAPPED: words.TAPPED}
 _RATES = {

@@ -5,11 +5,11 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 
 from calibrator.prints.fonts import width_mm
 from calibrator.prints.page import Weight
+from calibrator.values import dataclass
 
 _DROPPED = {"Cc", "Cf", "Cs", "Co", "Cn", "Zl", "Zp"}
 _MOST_MARKS = 2

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 
 from calibrator.prints.fit import Fitted, cut_end, wrap
 from calibrator.prints.page import Anchor, Box, Page, Weight
 from calibrator.prints.sheet import Sheet
+from calibrator.values import dataclass
 
 _LEADING = 1.22
 _HEADING, _BODY, _CELL, _HEAD_CELL = 4.6, 3.3, 3.1, 2.8

@@ -6,7 +6,6 @@ Text is laid out at one large size and scaled, so that a page looks the same at 
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from functools import lru_cache
 
 from PySide6.QtCore import QRectF
@@ -14,6 +13,7 @@ from PySide6.QtGui import QFont, QFontDatabase, QFontMetricsF
 
 from calibrator.places import resource
 from calibrator.prints.page import Weight
+from calibrator.values import dataclass
 
 EM = 200  # pixels of the one size at which text is measured and painted
 CAP_HEIGHT = 0.668  # of the em, as the font's own tables tell

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from calibrator.model import UnitSystem
 from calibrator.prints import words
@@ -15,6 +14,7 @@ from calibrator.prints.page import BLACK, WHITE, Box, Item, Weight
 from calibrator.prints.place import spread
 from calibrator.prints.sheet import Sheet, centre_baseline
 from calibrator.units import show_mass
+from calibrator.values import dataclass
 
 MAIN_WIDTH_MM = 1.0
 THIN_WIDTH_MM = 0.35

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
 from calibrator.model import Mark, Paper, Shape, UnitSystem
+from calibrator.values import dataclass
 
 HALF_SHARE = 0.5  # a half feeding
 

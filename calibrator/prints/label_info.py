@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from functools import cached_property
 
@@ -17,6 +17,7 @@ from calibrator.prints.page import BLACK, WHITE, Box, Item, Weight
 from calibrator.prints.place import moved
 from calibrator.prints.sheet import Sheet
 from calibrator.units import show_length, show_mass
+from calibrator.values import dataclass
 
 _SMALL, _NAME, _ONLY = 2.6, 3.4, 3.3
 _LOT_LEAST = 2.2

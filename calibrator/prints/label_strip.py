@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from calibrator.prints import words
 from calibrator.prints.emblems import arrow
 from calibrator.prints.errors import DoesNotFit
@@ -16,6 +14,7 @@ from calibrator.prints.page import BLACK, WHITE, Anchor, Box, Item, Weight
 from calibrator.prints.place import moved
 from calibrator.prints.sheet import Sheet, centre_baseline
 from calibrator.science.scoop import wall_length_mm, wrap
+from calibrator.values import dataclass
 
 EDGE_MM = 3.6
 BELOW_LAST_MM = 5.0

@@ -6,7 +6,6 @@ Each language brings its own translator; it is asked directly and never installe
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import date, datetime
 from functools import lru_cache
 
@@ -15,6 +14,7 @@ from PySide6.QtCore import QDate, QLocale, QTranslator
 from calibrator.model import UnitSystem
 from calibrator.places import resource
 from calibrator.units import show_length
+from calibrator.values import dataclass
 
 LANGUAGES = ("en", "es")
 CONTEXT = "Prints"

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from calibrator.prints.fit import cut_start, plain, sizes, wrap
 from calibrator.prints.fonts import width_mm
 from calibrator.prints.page import Weight
 from calibrator.prints.sheet import Sheet
+from calibrator.values import dataclass
 
 _TAIL = 4
 _UP, _DOWN = 0.84, 0.26  # room above and below a baseline, shares of the size

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
-from dataclasses import dataclass
 from enum import IntEnum, StrEnum
+
+from calibrator.values import dataclass
 
 BLACK = 0.0
 GREY = 0.45

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import datetime
 
 from calibrator.model import Farm, Fill, Lot, Mark, Paper, Scale, Scoop, SignOff, SpotFill, UnitSystem, WeighIn
 from calibrator.science.budget import BudgetRow
 from calibrator.science.weighing import LevelResult
+from calibrator.values import dataclass
 
 COVERAGE_FACTOR = 2.0
 """From a standard uncertainty to about 95 % where no degrees of freedom are known: JCGM 100:2008, 6.3.3."""

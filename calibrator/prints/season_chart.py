@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 
 from calibrator.model import SeasonLot, UnitSystem
@@ -16,6 +15,7 @@ from calibrator.prints.sheet import Sheet
 from calibrator.science.lot_chart import Charted, LotChart
 from calibrator.science.season_spread import open_above
 from calibrator.units import density_unit, show_percent
+from calibrator.values import dataclass
 
 SMALL = 2.8
 _LEFT, _FOOT, _TOP = 13.0, 7.0, 2.0

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 
 from calibrator.model import Paper, UnitSystem
 from calibrator.science.season_findings import Season
 from calibrator.science.season_spread import SpreadFindings
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from calibrator.prints.page import Go, Item, PathStep, Shape
 from calibrator.science.scoop import Wrap
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

@@ -13,7 +13,6 @@ import shutil
 import sqlite3
 from collections.abc import Iterable
 from contextlib import closing, suppress
-from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
 from itertools import chain, count
 from pathlib import Path
@@ -21,6 +20,7 @@ from pathlib import Path
 from calibrator.model.underway import Underway, unwatched
 from calibrator.records.errors import RecordsError, RecordsUnreachable
 from calibrator.records.paths import backups_folder
+from calibrator.values import dataclass
 
 DAILY = "daily"
 _NAME = re.compile(r"(\d{8}T\d{6})-([a-z0-9-]+)\.sqlite")

@@ -7,7 +7,7 @@ is not gone on with: nobody zeroed a scale for it here or drew a line, so it is 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import islice
 
 from sqlalchemy import insert, select
@@ -19,6 +19,7 @@ from calibrator.records.plain import hints, kind_word
 from calibrator.records.repository import Records
 from calibrator.records.rows import Writing, now, refuse_unsound
 from calibrator.records.tables import NOUNS, changes, fills
+from calibrator.values import dataclass
 
 BROUGHT_IN = "brought in from "
 """Before the file's name in the reason of what was brought in."""

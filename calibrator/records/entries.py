@@ -18,7 +18,6 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 from typing import Any
@@ -28,6 +27,7 @@ from calibrator.model.underway import Underway, unwatched
 from calibrator.records.errors import ImportRefused
 from calibrator.records.fingerprints import Fingerprint
 from calibrator.records.plain import to_plain
+from calibrator.values import dataclass
 
 FORMAT = "calibrator records"
 VERSION = 1

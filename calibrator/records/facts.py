@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime
 from typing import Any, TypeVar
 
@@ -49,6 +49,7 @@ from calibrator.records.tables import (
     spot_strikes,
     trial_strikes,
 )
+from calibrator.values import dataclass
 
 W = TypeVar("W", Fill, SpotFill, TrialFill)
 F = TypeVar("F", Fill, SpotFill, TrialFill, SignOff, Mark, Printed, SheetEnding)

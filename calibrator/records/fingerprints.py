@@ -14,7 +14,7 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Mapping
-from dataclasses import MISSING, dataclass, fields, is_dataclass
+from dataclasses import MISSING, fields, is_dataclass
 from datetime import datetime
 from typing import Any
 
@@ -25,6 +25,7 @@ from calibrator.records import facts, nouns
 from calibrator.records.plain import TYPE, hints, kind_word, to_plain
 from calibrator.records.rows import as_value, now
 from calibrator.records.tables import fingerprints, sign_offs
+from calibrator.values import dataclass
 
 RULE = "calibrator fingerprint 1"
 """Named in every fingerprint, so that another rule could one day stand beside this one."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from datetime import datetime
 from pathlib import Path
 from typing import Any
@@ -21,6 +21,7 @@ from calibrator.records.plain import NotPlain, from_plain, kind_word
 from calibrator.records.repository import Records
 from calibrator.records.rows import Writing, spoken
 from calibrator.records.tables import changes
+from calibrator.values import dataclass
 
 IMPORTED = "imported from "
 """Before the file's name in the reason of what came with an export of everything."""

@@ -5,7 +5,6 @@ from __future__ import annotations
 import sqlite3
 from collections.abc import Callable, Iterator
 from contextlib import AbstractContextManager, closing
-from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 from functools import cached_property
@@ -24,6 +23,7 @@ from calibrator.records.place import place_of
 from calibrator.records.rows import as_value
 from calibrator.records.tables import fingerprints as links_table
 from calibrator.records.tables import sign_offs
+from calibrator.values import dataclass
 
 
 class Fault(StrEnum):

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime
 from enum import StrEnum
 from typing import Any
@@ -30,6 +30,7 @@ from calibrator.records.fingerprints import Fingerprint
 from calibrator.records.repository import Records
 from calibrator.records.rows import as_value
 from calibrator.records.tables import FACTS, NOUNS, changes
+from calibrator.values import dataclass
 
 
 class Topic(StrEnum):

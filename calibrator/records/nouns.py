@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime
 from typing import Any, Generic, TypeVar
 
@@ -15,6 +15,7 @@ from calibrator.records.errors import EditedMeanwhile, NotAllowed
 from calibrator.records.plain import kind_word
 from calibrator.records.rows import Writing, as_value, refuse_frozen, refuse_unsound, spoken
 from calibrator.records.tables import NOUNS, changes, things
+from calibrator.values import dataclass
 
 N = TypeVar("N", bound=Noun)
 

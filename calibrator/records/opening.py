@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import os
 from contextlib import ExitStack
-from dataclasses import dataclass
 from pathlib import Path
 
 from filelock import FileLock
@@ -23,6 +22,7 @@ from calibrator.records.errors import (
 from calibrator.records.paths import backups_folder
 from calibrator.records.place import Place, place_of
 from calibrator.records.tables import SCHEMA
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

@@ -11,7 +11,6 @@ import json
 import sqlite3
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
-from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 from threading import Lock
@@ -22,6 +21,7 @@ from calibrator.records.importing import bring
 from calibrator.records.mirror import Mirror
 from calibrator.records.plain import from_plain, to_plain
 from calibrator.records.repository import Records
+from calibrator.values import dataclass
 
 _TABLES = (
     "CREATE TABLE IF NOT EXISTS waiting (number INTEGER PRIMARY KEY AUTOINCREMENT, told TEXT NOT NULL)",

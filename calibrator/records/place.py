@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from pathlib import Path
 
 from sqlalchemy import URL, make_url
@@ -10,6 +9,7 @@ from sqlalchemy.exc import ArgumentError
 
 from calibrator.records.errors import RecordsError
 from calibrator.records.paths import backups_folder
+from calibrator.values import dataclass
 
 # What follows is a path as it stands: a general URL parser would cut it at a question mark.
 _SQLITE = "sqlite:///"

@@ -10,7 +10,6 @@ import shutil
 import sqlite3
 from collections.abc import Iterator
 from contextlib import closing
-from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
@@ -20,6 +19,7 @@ from calibrator.records.integrity import Finding
 from calibrator.records.place import place_of
 from calibrator.records.readable import Readable, Row
 from calibrator.records.staging import Stage
+from calibrator.values import dataclass
 
 _TRACE = b"CREATE TABLE sign_offs"
 _TELLS_LOT = {"fills": "weigh_in_id", "spot_fills": "lot_id"}

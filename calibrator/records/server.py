@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from sqlalchemy import URL, Connection, func, make_url, select, text
 from sqlalchemy.exc import ArgumentError
 
@@ -13,6 +11,7 @@ from calibrator.records.errors import RecordsReadOnly, RecordsTooNew, told
 from calibrator.records.opening import layout
 from calibrator.records.place import Place, place_of
 from calibrator.records.tables import NOUNS, SCHEMA
+from calibrator.values import dataclass
 
 USUAL_PORT = 5432
 HIGHEST_PORT = 65535

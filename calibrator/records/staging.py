@@ -6,7 +6,6 @@ import json
 import sqlite3
 from collections.abc import Iterator, Mapping, Sequence
 from contextlib import closing, contextmanager, suppress
-from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -21,6 +20,7 @@ from calibrator.records.plain import NotPlain, kind_word, plain_fields, to_plain
 from calibrator.records.readable import Row
 from calibrator.records.rows import as_value
 from calibrator.records.tables import FACTS, NOUNS, SCHEMA, changes, metadata
+from calibrator.values import dataclass
 
 PLACEHOLDER = "? {id}"
 """The number of a lot of which only the name inside the program is left."""

@@ -8,13 +8,13 @@ import os
 import zipfile
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
-from dataclasses import dataclass
 from datetime import date, datetime
 from pathlib import Path
 from typing import Generic, Protocol, TypeVar
 
 from calibrator.model.underway import Underway, one_by_one, unwatched
 from calibrator.records.errors import TableNotWritten
+from calibrator.values import dataclass
 
 T = TypeVar("T")
 Cell = str | float | date | None

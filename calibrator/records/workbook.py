@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from datetime import date, datetime
 from itertools import islice
 from pathlib import Path
@@ -16,6 +15,7 @@ from typing import Any
 
 from calibrator.model.underway import Underway, one_by_one, part_of, unwatched
 from calibrator.records.table_file import Cell, FlatTable, is_formula, replacing
+from calibrator.values import dataclass
 
 MOST_ROWS = 1_048_576
 FIRST_DAY = date(1900, 3, 1)

@@ -11,7 +11,6 @@ from __future__ import annotations
 import math
 from bisect import bisect_left
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 
 from calibrator.science.nested import Table
 from calibrator.science.spread import (
@@ -21,6 +20,7 @@ from calibrator.science.spread import (
     Spread,
 )
 from calibrator.science.stats import two_sided_t
+from calibrator.values import dataclass
 
 STOP_SHARE = 0.7
 LEAST_BAGS_TO_STOP = 4

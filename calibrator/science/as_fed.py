@@ -6,7 +6,7 @@ science needs no calendar. How calves are weaned and fed in the cold is for the 
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from enum import StrEnum
 
@@ -14,6 +14,7 @@ from calibrator.model import ColdWeather, Feeding, FeedingStep, MixingRate, Plan
 from calibrator.science.feeding import powder_per_calf_g
 from calibrator.science.guard import between, not_negative
 from calibrator.science.mixing import Powder, powder_per_water, rate_in
+from calibrator.values import dataclass
 
 MOST_MORE = 1.0  # twice the powder is no longer a variant of a plan
 

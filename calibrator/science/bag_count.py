@@ -7,12 +7,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 
 from calibrator.science.check import Verdict
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, positive
+from calibrator.values import dataclass
 
 BAG_U_SHARE = 0.004
 """How far a bag's weight may lie off what is printed on it, standard uncertainty: common practice, no source."""

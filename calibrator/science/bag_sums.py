@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 
 from calibrator.model import BagSum, SeasonLot
 from calibrator.science.nested import BagMean
+from calibrator.values import dataclass
 
 ROUNDING = 1e-13
 """Of two sums that are subtracted so small a share may be left by their rounding alone."""

@@ -5,11 +5,11 @@ The product's label and a veterinarian decide, above all for calves under two we
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import not_negative
+from calibrator.values import dataclass
 
 
 class Band(StrEnum):

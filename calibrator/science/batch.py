@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from functools import reduce
 from typing import overload
 
@@ -21,6 +20,7 @@ from calibrator.science.feeding import MOST_ROWS, counts_of, daily_powder_g, gro
 from calibrator.science.guard import not_negative, positive
 from calibrator.science.mixing import Mix, Powder, mix_of
 from calibrator.science.vessels import Fit, fit, usable_ml
+from calibrator.values import dataclass
 
 __all__ = [
     "BatchRow",

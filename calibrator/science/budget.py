@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import StrEnum
 
 from calibrator.science.stats import welch_satterthwaite
+from calibrator.values import dataclass
 
 
 class Source(StrEnum):

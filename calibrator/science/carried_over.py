@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from calibrator.model import SeasonLot, Shape
 from calibrator.science.compare import Difference, compare
 from calibrator.science.guard import between, not_negative, positive
 from calibrator.science.keep import VERDICT_LEVEL, OldLineVerdict, feeding_to_line, old_verdict
 from calibrator.science.stats import two_sided_t
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, not_negative, positive
 from calibrator.science.mixing import Powder, mix_of
 from calibrator.science.solids import Solids
+from calibrator.values import dataclass
 
 WELL_Z, POSSIBLE_Z = 1.0, 2.0
 

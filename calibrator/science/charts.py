@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import finite, not_negative, positive
 from calibrator.science.stats import mean_of
+from calibrator.values import dataclass
 
 D2_OF_TWO = 2 / math.sqrt(math.pi)
 """Mean range of two values ÷ standard deviation, d2 = 1.128."""

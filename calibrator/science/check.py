@@ -5,7 +5,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 
 from calibrator.science.bands import OSMOLALITY_MOSM_PER_KG, SOLIDS_SHARE, Band, band
@@ -16,6 +15,7 @@ from calibrator.science.mixing import Powder
 from calibrator.science.refractometer import Doubt, Refractometer, brix
 from calibrator.science.solids import Solids, SolidsFrom
 from calibrator.science.stats import two_sided_t, welch_satterthwaite
+from calibrator.values import dataclass
 
 TOLERANCE_SHARE = 0.005
 """Half a percent of solids either way, where nothing else is said: common practice, no source."""

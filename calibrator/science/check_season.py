@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from calibrator.science.guard import between, finite, positive
 from calibrator.science.stats import mean_of, two_sided_t
+from calibrator.values import dataclass
 
 WEIGHT = 0.3
 LIMIT_SDS = 3.0

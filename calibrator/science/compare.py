@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import finite, not_negative
 from calibrator.science.stats import mean_of, two_sided_t, welch_satterthwaite
 from calibrator.science.student import student_above
+from calibrator.values import dataclass
 
 
 def t_tails(t: float, degrees_of_freedom: float) -> float:

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import finite, not_negative, positive
 from calibrator.science.nested import BagMean, Weighed, table
 from calibrator.science.spread_shares import chi2_quantile, f_above, f_quantile
 from calibrator.science.stats import mean_of, sum_of_squares
+from calibrator.values import dataclass
 
 MOST_FILLS_A_BAG = 10
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import StrEnum
 
 from calibrator.model import Composition, Vessel
@@ -13,6 +13,7 @@ from calibrator.science.mixing import Powder
 from calibrator.science.powder import specific_heat
 from calibrator.science.vessels import usable_ml
 from calibrator.science.water import density_g_per_ml
+from calibrator.values import dataclass
 
 
 class Add(StrEnum):

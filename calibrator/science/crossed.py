@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from calibrator.science.components import AnovaRow, analysis_row
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import finite
 from calibrator.science.stats import mean_of, sum_of_squares
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

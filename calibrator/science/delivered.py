@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from calibrator.science.guard import not_negative
 from calibrator.science.mixing import Mix, Powder, mix_of
 from calibrator.science.scoops import ScoopCount
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

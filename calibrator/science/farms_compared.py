@@ -8,11 +8,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
 from calibrator.model import SeasonLot
 from calibrator.science.compare import Difference, compare
 from calibrator.science.stats import mean_of, sum_of_squares, two_sided_t
+from calibrator.values import dataclass
 
 LEAST_LOTS = 2
 

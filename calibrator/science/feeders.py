@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 
 from calibrator.science.components import f_tail, one_way
@@ -19,6 +18,7 @@ from calibrator.science.season_spread import STEADY_FILL_SD_SHARE
 from calibrator.science.spread_shares import chi2_quantile
 from calibrator.science.stats import mean_of, sum_of_squares, two_sided_t
 from calibrator.science.why import NEGLIGIBLE_SHARE
+from calibrator.values import dataclass
 
 LEAST_FILLS = 2
 FILLS_EACH = 5

@@ -6,13 +6,13 @@ Temperatures that the trade works with stand here as figures; the product's labe
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from calibrator.model import Composition
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, finite, not_negative, positive
 from calibrator.science.powder import specific_heat
 from calibrator.science.water import density_g_per_ml
+from calibrator.values import dataclass
 
 SCALD_CAUTION_C = (120.0 - 32.0) / 1.8
 """Water above 120 °F (49 °C) scalds skin: five minutes at 120 °F, 30 s at 130 °F, 6 s at 140 °F (leaflet of

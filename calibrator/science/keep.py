@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 
 from calibrator.model import Shape
@@ -14,6 +13,7 @@ from calibrator.science.line import checked_settling, fraction_at, tolerance_ban
 from calibrator.science.stats import two_sided_t
 from calibrator.science.verify import Feeding, LineVerdict, inside
 from calibrator.science.weighing import LevelResult
+from calibrator.values import dataclass
 
 VERDICT_LEVEL = 0.985
 """The verdict is looked at anew after each fill, which gives chance more than one try; at this level it is wrong

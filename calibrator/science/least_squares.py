@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
@@ -13,6 +12,7 @@ from calibrator.science.compare import t_tails
 from calibrator.science.components import f_tail
 from calibrator.science.errors import CannotCompute
 from calibrator.science.stats import two_sided_t
+from calibrator.values import dataclass
 
 Floats = NDArray[np.float64]
 

@@ -10,7 +10,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 
 from calibrator.model import Fill, FillWay, Shape
@@ -19,6 +18,7 @@ from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import not_negative, positive
 from calibrator.science.nested import Weighed, weighed
 from calibrator.science.stats import expanded, two_sided_t
+from calibrator.values import dataclass
 
 NEAREST_TO_FLOOR_MM = 6.0
 NEAREST_TO_RIM_MM = 3.0

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 from functools import cached_property
 from typing import Protocol
@@ -19,6 +18,7 @@ from calibrator.model import LotPoints
 from calibrator.science.charts import D2_OF_TWO, D4_OF_TWO, LIMIT_SD, RUN_LENGTH
 from calibrator.science.lot_kinds import Kind, OfKind, by_kind, by_kind_told
 from calibrator.science.stats import mean_of
+from calibrator.values import dataclass
 
 EWMA_WEIGHT = 0.3
 

@@ -8,11 +8,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Hashable, Iterable, Mapping
-from dataclasses import dataclass
 
 from calibrator.model import SeasonLot
 from calibrator.science.lot_kinds import kind_of, log_density
 from calibrator.science.stats import two_sided_t
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, not_negative, positive
@@ -17,6 +16,7 @@ from calibrator.science.refractometer import Doubt
 from calibrator.science.solids import Read, Solids, SolidsFrom, solids_read
 from calibrator.science.stats import mean_of, sum_of_squares
 from calibrator.science.water import density_g_per_ml
+from calibrator.values import dataclass
 
 SG_SD, SG_DF = 0.0005, 6.0
 """Repeated hydrometer readings are taken to spread so: common practice, no source."""

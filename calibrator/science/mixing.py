@@ -8,8 +8,6 @@ mix. Three different things: a screen says which one it shows.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from calibrator.model import Composition, MixingRate, RateBasis
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, not_negative, positive
@@ -20,6 +18,7 @@ from calibrator.science.powder import (
     specific_volume_ml_per_g,
 )
 from calibrator.science.water import density_g_per_ml
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

@@ -9,12 +9,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 
 from calibrator.model import Fill, FillWay, LevelFill
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import positive
 from calibrator.science.stats import mean_of, sum_of_squares
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

@@ -8,11 +8,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, finite, not_negative, positive
 from calibrator.science.stats import mean_of, sum_of_squares, two_sided_t, welch_satterthwaite
+from calibrator.values import dataclass
 
 ASSUMED_SD_BRIX = 0.15
 ASSUMED_DF = 4.0

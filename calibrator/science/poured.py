@@ -8,8 +8,9 @@ checked against a reference library, because loading that library costs more tha
 from __future__ import annotations
 
 from bisect import bisect_right
-from dataclasses import dataclass
 from itertools import pairwise
+
+from calibrator.values import dataclass
 
 _LEAST_RIM_SLOPE = 0.1  # of the last step's own, so that the inverse stays sharp at the rim
 

@@ -8,13 +8,14 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import StrEnum
 
 from calibrator.model import Composition
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, positive
 from calibrator.science.water import density_g_per_ml
+from calibrator.values import dataclass
 
 
 class Part(StrEnum):

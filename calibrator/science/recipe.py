@@ -8,13 +8,13 @@ the product's label and a veterinarian decide, not this arithmetic.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from calibrator.model import MixingRate, RateBasis
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import not_negative, positive
 from calibrator.science.mixing import Powder, powder_per_water
 from calibrator.science.water import density_g_per_ml
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

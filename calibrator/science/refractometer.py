@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, not_negative, positive
 from calibrator.science.stats import mean_of, sum_of_squares
 from calibrator.science.sucrose import HIGHEST_BRIX, temperature_correction_brix
+from calibrator.values import dataclass
 
 DROP_SD_BRIX = 0.2
 DROP_DF = 6.0

@@ -8,12 +8,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass
 
 from calibrator.science.crossed import Crossed, crossed
 from calibrator.science.feeders import APART_P, LEAST_FILLS, Level, Sd, level_of, sd_of
 from calibrator.science.guard import not_negative, positive
 from calibrator.science.stats import mean_of, two_sided_t
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 from itertools import pairwise
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import finite, not_negative, positive
 from calibrator.science.stats import mean_of, sum_of_squares
+from calibrator.values import dataclass
 
 MOST_TOGETHER = 20
 

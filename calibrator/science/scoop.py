@@ -8,7 +8,6 @@ scoop does not have raises CannotCompute. All functions raise it for impossible 
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from calibrator.model import Box, Cylinder, Shape, TaperedCup
 from calibrator.science import shapes
@@ -21,6 +20,7 @@ from calibrator.science.struck import (
     struck_volume,
     volume_from_dimensions,
 )
+from calibrator.values import dataclass
 
 __all__ = [
     "DimensionCheck",

@@ -8,13 +8,13 @@ count inside the tolerance is the fewest.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import combinations
 
 import numpy as np
 from numpy.typing import NDArray
 
 from calibrator.science.scoopfuls import ScoopWay
+from calibrator.values import dataclass
 
 ROUNDING = 1e-9
 

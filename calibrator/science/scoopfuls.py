@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from calibrator.model import FillWay
 from calibrator.science.guard import positive
+from calibrator.values import dataclass
 
 MOST_COUNTABLE = 24
 PART_FILL_SD_SHARE = 0.05

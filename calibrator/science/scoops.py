@@ -19,7 +19,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import overload
 
 import numpy as np
@@ -36,6 +36,7 @@ from calibrator.science.scoopfuls import (
     scoop_count,
     spread_95_g,
 )
+from calibrator.values import dataclass
 
 __all__ = [
     "MOST_COUNTABLE",

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from statistics import median
 
 import numpy as np
@@ -20,6 +19,7 @@ from calibrator.science.lot_chart import LotChart, Rule, lot_chart
 from calibrator.science.lot_kinds import Kind, by_kind, in_order, kind_of
 from calibrator.science.lot_step import Grouped, Step, grouped, step_between
 from calibrator.science.stats import mean_of
+from calibrator.values import dataclass
 
 HUMID_PCT = 70.0
 """From so much relative humidity at the weigh-in on, a spell is called humid: common practice, no source."""

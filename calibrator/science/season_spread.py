@@ -5,7 +5,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 from statistics import median
 
@@ -19,6 +18,7 @@ from calibrator.science.nested import BagMean
 from calibrator.science.spread import LEAST_HISTORY_DF
 from calibrator.science.spread_shares import chi2_quantile
 from calibrator.science.stats import mean_of
+from calibrator.values import dataclass
 
 STEADY_FILL_SD_SHARE = 0.025
 """Scoopfuls that scatter more than this are worth practising: common practice, no source."""

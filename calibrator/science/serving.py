@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import positive
 from calibrator.science.heat import TOO_COOL_C, Cooling
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

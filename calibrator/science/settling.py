@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import reduce
 from typing import NamedTuple
 
 from calibrator.science.guard import positive
+from calibrator.values import dataclass
 
 ASSUMED_FACTOR = 1.0
 ASSUMED_U = 0.02

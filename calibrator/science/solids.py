@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import StrEnum
 
 from calibrator.science.guard import between
@@ -17,6 +17,7 @@ from calibrator.science.mixing import Powder
 from calibrator.science.own_line import REFERENCE_DROPS, Line, invert
 from calibrator.science.refractometer import DROP_SD_BRIX, Brix, Doubt, Refractometer, brix
 from calibrator.science.stats import two_sided_t, welch_satterthwaite
+from calibrator.values import dataclass
 
 WHOLE_MILK_SLOPE, WHOLE_MILK_INTERCEPT_PCT = 0.9984, 2.077
 """Total solids in % = 0.9984 °Brix + 2.077, whole milk: attributed to Moore et al. 2009, J. Dairy Sci.

@@ -15,13 +15,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 from functools import reduce
 from typing import NamedTuple
 
 from calibrator.science.nested import BagMean, Table, Weighed, table
 from calibrator.science.stats import mean_of, sum_of_squares
+from calibrator.values import dataclass
 
 ASSUMED_BAG_SD_SHARE = 0.02
 """Spread between bags taken where nothing is known: common practice, no source."""

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, timedelta
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import not_negative, positive
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

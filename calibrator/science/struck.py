@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, fields, replace
+from dataclasses import fields, replace
 
 from calibrator.model import Poured, Shape
 from calibrator.science import shapes
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import not_negative, positive
 from calibrator.science.water import volume_ml, volume_per_gram_weighed
+from calibrator.values import dataclass
 
 AGREES_WITHIN_SHARE = 0.02
 

@@ -8,10 +8,10 @@ mix itself. The two must never be taken for each other.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, positive
+from calibrator.values import dataclass
 
 HIGHEST_BRIX = 32.0
 _SG_TO_BRIX = (-616.868, 1111.14, -630.272, 135.997)

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from calibrator.science.guard import not_negative
 from calibrator.science.stats import two_sided_t
+from calibrator.values import dataclass
 
 ICE_F, ICE_C = 32.0, 0.0
 """The ice point on the two scales."""

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 
 from calibrator.model import Shape
@@ -17,6 +16,7 @@ from calibrator.science.scoop import wall_length_mm
 from calibrator.science.spread import BagHistory
 from calibrator.science.stats import expanded
 from calibrator.science.weighing import LevelResult, level_result
+from calibrator.values import dataclass
 
 JUDGED_LEVEL = 0.95
 """The interval that decides is the one that screen and paper show: two one-sided tests at 2.5 % each. Acceptance only

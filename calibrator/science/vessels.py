@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from calibrator.model import Vessel
 from calibrator.science import scoop
 from calibrator.science.guard import between, not_negative, positive
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, timedelta
 
 from calibrator.model import Plan, PlanGroup
 from calibrator.science.as_fed import day_plan
 from calibrator.science.feeding import fed_ml, mix_per_calf, powder_per_calf_g
 from calibrator.science.mixing import Powder
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

@@ -12,7 +12,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from calibrator.science.advice import Advice, Outlook, advise
 from calibrator.science.budget import BudgetRow, Distribution, Source, combined, row, with_shares
@@ -31,6 +30,7 @@ from calibrator.science.scale import (
 )
 from calibrator.science.spread import BagHistory, IntervalRule, Spread, pool_bag_history, spread_of
 from calibrator.science.stats import expanded, welch_satterthwaite
+from calibrator.values import dataclass
 
 __all__ = [
     "Advice",

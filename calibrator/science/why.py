@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 from collections import Counter
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import StrEnum
 
 import numpy as np
@@ -21,6 +21,7 @@ from calibrator.science.least_squares import Fit, Floats, fit, joint_p
 from calibrator.science.lot_kinds import kind_of, log_density, weighed_on
 from calibrator.science.spread_shares import f_quantile
 from calibrator.science.stats import mean_of
+from calibrator.values import dataclass
 
 LEAST_LOTS = 5
 YEAR_DAYS = 365.25

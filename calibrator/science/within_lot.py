@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 
 from calibrator.science.compare import t_tails
@@ -17,6 +16,7 @@ from calibrator.science.guard import positive
 from calibrator.science.least_squares import fit
 from calibrator.science.lot_chart import EWMA_WEIGHT
 from calibrator.science.stats import mean_of, two_sided_t
+from calibrator.values import dataclass
 
 LEAST_BAGS = 4
 LIMIT_LEVEL = 0.9973

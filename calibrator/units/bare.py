@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from calibrator.units.kinds import NotUnderstood
 from calibrator.units.lexing import Speech, plain_text, tokens_of
 from calibrator.units.numbers import amount_at
 from calibrator.units.rounding import with_comma
+from calibrator.values import dataclass
 
 _SCALE_WORDS = re.compile(r"(?<=[0-9])\s*(?:°\s*)?(?:brix|bx|sg|°)(?![a-z])\.?", re.IGNORECASE)
 

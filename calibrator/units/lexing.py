@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from dataclasses import dataclass
 
 from calibrator.units.kinds import NotUnderstood
+from calibrator.values import dataclass
 
 _LONGEST = 48
 # Every space of the standard's class Zs, and what a paste or a scale brings along.

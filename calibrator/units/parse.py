@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
 
@@ -10,6 +10,7 @@ from calibrator.units.kinds import Kind, NotUnderstood
 from calibrator.units.lexing import Speech, Token, plain_text, tokens_of
 from calibrator.units.numbers import amount_at
 from calibrator.units.registry import kind_of, symbol_of, to_base
+from calibrator.values import dataclass
 
 _TWO_UNITS = {Kind.MASS: "1 lb 3 oz", Kind.VOLUME: "2 gal 1 qt", Kind.LENGTH: "1 ft 3 in"}
 _CUPS = ("cup", "cups", "c", "taza", "tazas")

@@ -15,7 +15,8 @@ at most a unit. Nothing is guessed: a line that does not fit gives nothing.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+
+from calibrator.values import dataclass
 
 LONGEST_LINE = 120
 LONGEST_MASK = 120

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from enum import StrEnum
 
 from calibrator.desk.bring_in import meanings
@@ -12,6 +12,7 @@ from calibrator.desk.bring_in.orders import DayOrder, Settled, commas, counts_da
 from calibrator.model import FillWay
 from calibrator.records.foreign.table import ForeignTable, Value
 from calibrator.units import Kind
+from calibrator.values import dataclass
 
 
 class Bags(StrEnum):

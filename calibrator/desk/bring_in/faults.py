@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date
 
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.speech import day_text
+from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
 

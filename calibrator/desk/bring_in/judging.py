@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from datetime import date, datetime, time
 from typing import Any
 
@@ -19,6 +19,7 @@ from calibrator.model.underway import Underway, unwatched
 from calibrator.records.bringing import Past
 from calibrator.records.foreign.table import ForeignTable, Value
 from calibrator.science.plausible import Doubt, weight_doubt
+from calibrator.values import dataclass
 
 NOON = time(12)
 """The time of a weighing of which only the day is known."""

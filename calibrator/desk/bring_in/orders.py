@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from enum import StrEnum
 from functools import lru_cache
 
 from calibrator.desk.days import DayNotUnderstood, day_from_words
 from calibrator.records.foreign.table import CellError, Share, Value
+from calibrator.values import dataclass
 
 _FIGURES = re.compile(r"(\d{1,4})\s*([-/. ])\s*(\d{1,2})\s*\2\s*(\d{1,4})\.?")
 _STAMP = re.compile(

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from functools import partial
 from typing import Any, Generic, TypeVar
@@ -20,6 +20,7 @@ from calibrator.desk.plain_text import on_screen
 from calibrator.desk.theme import SPACE
 from calibrator.model import Instrument, Scale, Scoop, Vessel
 from calibrator.records import RecordsError
+from calibrator.values import dataclass
 
 T = TypeVar("T", Scale, Scoop, Vessel, Instrument)
 

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.model import Step
+from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
 

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from PySide6.QtCore import QCoreApplication
 
 from calibrator import units
 from calibrator.desk.speech import decimal_comma
+from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
 

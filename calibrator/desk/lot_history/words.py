@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from typing import Any
 
 from PySide6.QtCore import QCoreApplication
@@ -33,6 +32,7 @@ from calibrator.model import (
 )
 from calibrator.records.lot_history import Happening, Topic
 from calibrator.science.check import Verdict
+from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
 

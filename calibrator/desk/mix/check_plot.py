@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import pyqtgraph as pg
@@ -13,6 +12,7 @@ from PySide6.QtWidgets import QWidget
 from calibrator.desk.theme import tokens
 from calibrator.desk.widgets.day_plot import DayPlot
 from calibrator.science.check import Verdict
+from calibrator.values import dataclass
 
 SHAPES = {Verdict.INSIDE: "o", Verdict.CANNOT_TELL: "d", Verdict.THIN: "t", Verdict.STRONG: "t1"}
 LEAST_SPAN_DAYS = 6.0

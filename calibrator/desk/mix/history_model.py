@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, Qt
 
 from calibrator.desk.widgets.headed_model import HeadedModel
+from calibrator.values import dataclass
 
 Index = QModelIndex | QPersistentModelIndex
 FIELDS = ("day", "lot", "batch", "feeder", "solids", "wanted", "verdict")

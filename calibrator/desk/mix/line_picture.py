@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
@@ -17,6 +16,7 @@ from calibrator.desk.widgets.picture_key import Entry, PictureKey, Sign
 from calibrator.science.own_line import Line, Reference
 from calibrator.science.refractometer import Refractometer
 from calibrator.science.solids import line_band
+from calibrator.values import dataclass
 
 if TYPE_CHECKING:
     from calibrator.desk.mix.line_plot import Along, LinePlot

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import cast
 
 import numpy as np
@@ -14,6 +13,7 @@ from PySide6.QtWidgets import QWidget
 
 from calibrator.desk.theme import tokens
 from calibrator.desk.widgets.day_plot import DayPlot, ValueAxis
+from calibrator.values import dataclass
 
 DOT_PX, STRESSED_PX, TODAY_PX = 11, 15, 17
 SPARE = 0.08

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 from functools import cached_property
@@ -38,6 +37,7 @@ from calibrator.science.season_findings import Season, season
 from calibrator.science.season_spread import SpreadFindings, season_spread
 from calibrator.science.why import Effect, why
 from calibrator.science.within_lot import InsideLot, Opened, inside_lot
+from calibrator.values import dataclass
 
 READ_AT_ONCE_LOTS, READ_AT_ONCE_FILLS, READ_AT_ONCE_PAST = 1_000, 20_000, 200
 """A season of more than one of them is looked through beside the window; what is signed off is drawn before that, past

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 
 import numpy as np
 import pyqtgraph as pg
@@ -16,6 +16,7 @@ from calibrator.desk.season.lots_item import LotsItem
 from calibrator.desk.season.lots_lines import LinesItem, joined_runs
 from calibrator.desk.theme import tokens
 from calibrator.desk.widgets.day_plot import DayPlot
+from calibrator.values import dataclass
 
 Floats = NDArray[np.float64]
 REACH_PX = 14.0

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from calibrator.desk.theme import the_theme, tokens, ui_font
+from calibrator.values import dataclass
 
 ROW_PX, BAR_PX, GAP_PX = 34, 14, 12.0
 LEAST_FULL = 0.01

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 
 from PySide6.QtCore import QCoreApplication, QDate, QLocale
@@ -15,6 +14,7 @@ from calibrator.model import Farm, LotPoint, SeasonLot, UnitSystem
 from calibrator.science.lot_chart import Rule
 from calibrator.science.season_findings import Finding, HumidSpell, NewPowder, NewScoop, OutOfLine
 from calibrator.units import show_mass, show_percent
+from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
 

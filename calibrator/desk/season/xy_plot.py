@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import pyqtgraph as pg
 from PySide6.QtCore import Qt
@@ -11,6 +10,7 @@ from PySide6.QtGui import QColor
 
 from calibrator.desk.theme import the_theme, tokens, ui_font
 from calibrator.desk.widgets.day_plot import ValueAxis
+from calibrator.values import dataclass
 
 MOST_COUNTED = 12  # figures under an axis of counted things
 

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from calibrator.model.underway import Underway
 from calibrator.records import Records
 from calibrator.records.moving import bring_over
 from calibrator.records.passwords import keep_password
 from calibrator.records.server import ServerAddress
+from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)

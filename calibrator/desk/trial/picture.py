@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from calibrator.desk.theme import tokens, ui_font
+from calibrator.values import dataclass
 
 LINE_HEIGHT, FOOT = 34, 24
 NAME_SHARE = 0.24

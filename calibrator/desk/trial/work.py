@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime
 from typing import Any
 
@@ -15,6 +15,7 @@ from calibrator.science.feeders import FILLS_EACH, TrialFindings, trial
 from calibrator.science.line import fraction_at
 from calibrator.science.plausible import Doubt, weight_doubt
 from calibrator.science.repeat_trials import Habits, TrialRead, habits, who_count, who_fit
+from calibrator.values import dataclass
 
 TAKEN_BACK = "taken back"
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import pyqtgraph as pg
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor
@@ -16,6 +14,7 @@ from calibrator.desk.theme import SPACE, tokens, ui_font
 from calibrator.desk.widgets.picture_key import Entry, PictureKey, Sign
 from calibrator.model import Fill, UnitSystem
 from calibrator.units import Kind
+from calibrator.values import dataclass
 
 SYMBOLS = "ost+dx"  # one per bag, going round: bags are told apart without colour
 LEAST_FILLS_SHOWN = 8

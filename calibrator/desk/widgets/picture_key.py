@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import Enum, auto
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, QSize, Qt
@@ -11,6 +10,7 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent, Q
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from calibrator.desk.theme import SPACE, the_theme, tokens, ui_font
+from calibrator.values import dataclass
 
 SIGN_PX, SIZE_PX = 22.0, 10.0
 BESIDE_PX, APART_PX = 6.0, 2.0 * SPACE

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
@@ -14,6 +12,7 @@ from calibrator.model import Shape, UnitSystem
 from calibrator.science.errors import CannotCompute
 from calibrator.science.scoop import height_from_down_wall_mm, inner_height_mm, outline_mm
 from calibrator.units import Kind, precise_in_both, show_length, show_move
+from calibrator.values import dataclass
 
 MARGIN = 14.0
 GAP = 14.0  # between the wall and what is written beside it

@@ -8,7 +8,6 @@ import warnings
 import zlib
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
 from datetime import date, time
 from functools import lru_cache
 from itertools import repeat
@@ -21,6 +20,7 @@ from calibrator.records.errors import ForeignRefused, RecordsError
 from calibrator.records.foreign.kinds import reading
 from calibrator.records.foreign.packed import holds_formulas
 from calibrator.records.foreign.table import MOST_COLUMNS, MOST_ROWS, CellError, ForeignTable, Share, Value
+from calibrator.values import dataclass
 
 _LOOKING = 0.2  # the share of the whole that looking through the package takes
 _YEAR_OF_1904 = 1904

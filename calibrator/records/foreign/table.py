@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date, time
+
+from calibrator.values import dataclass
 
 Value = str | float | bool | date | time | None
 """What a cell holds; a datetime is a date too. Of an empty one None."""

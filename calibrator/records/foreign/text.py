@@ -8,7 +8,6 @@ import os
 import re
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import dataclass
 from io import TextIOWrapper
 from pathlib import Path
 from typing import TextIO
@@ -18,6 +17,7 @@ from calibrator.records.errors import ForeignRefused
 from calibrator.records.foreign.kinds import reading
 from calibrator.records.foreign.table import MOST_COLUMNS, MOST_ROWS, ForeignTable
 from calibrator.records.table_file import unguarded
+from calibrator.values import dataclass
 
 CODINGS = ("utf-8", "utf-16", "cp1252", "cp850", "mac_roman")
 SEPARATORS = ("\t", ";", "|", ",")
