@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import partial
 from typing import TYPE_CHECKING
 
@@ -22,6 +22,7 @@ from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing
 from calibrator.desk.words import mark_words, step_words
 from calibrator.model import Lot
+from calibrator.values import dataclass
 
 if TYPE_CHECKING:
     from calibrator.desk.pages.sheets_down import SheetsDown
