@@ -16,10 +16,12 @@ from calibrator.desk.forms.history import HistoryList
 from calibrator.desk.forms.hot_water_form import HotWaterForm
 from calibrator.desk.forms.language_form import LanguageForm
 from calibrator.desk.money import LONGEST_CURRENCY
-from calibrator.desk.parts import card, column, label, row, scrolled
+from calibrator.desk.parts import card, column, label
 from calibrator.desk.speech import figure_text
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.calm_box import CalmBox
+from calibrator.desk.widgets.card_columns import card_columns
+from calibrator.desk.widgets.side_by_side import SideBySide
 from calibrator.model import Farm, Paper, UnitSystem
 from calibrator.units import Kind
 
@@ -27,7 +29,7 @@ STEPS_QT = (0.125, 0.25, 0.5, 1.0)
 STEPS_L = (0.05, 0.1, 0.25, 0.5)
 FRACTIONS = {0.125: "1/8 qt", 0.25: "1/4 qt", 0.5: "1/2 qt", 1.0: "1 qt"}
 WIDEST_TOLERANCE_PCT = 20.0
-WIDEST = 760
+LEAST_PX = 165  # of a field: what it says wants some room
 
 
 class FarmForm(QWidget):
@@ -110,16 +112,14 @@ class FarmForm(QWidget):
             spacing=2,
         )
         paper = Captioned(self.tr("Paper in the printer"), self.paper)
-        figures = row(paper, self.tolerance, self._water, self._water_metric, self.currency, spacing=2 * SPACE)
+        asked = (paper, self.tolerance, self._water, self._water_metric, self.currency)
+        for each in asked:
+            each.setMinimumWidth(LEAST_PX)
+        figures = SideBySide(*asked, gap=2 * SPACE)
         frame = card(column(self.name, units, figures, self.charts, spacing=int(2.5 * SPACE)))
-        frame.setMaximumWidth(WIDEST)
-        inner = QWidget()
-        inside = column(frame, self.hot_water, self.languages, self.history, None, spacing=2 * SPACE)
-        inside.setContentsMargins(0, 0, 0, 0)
-        inner.setLayout(inside)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
-        layout.addWidget(scrolled(inner))
+        layout.addWidget(card_columns((frame, self.hot_water), (self.languages, self.history)))
 
     def _litres(self, step: float) -> str:
         return figure_text(f"{step:g} L")

@@ -12,14 +12,13 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.examples import COLD_WATER, HOT_WATER, TANK
 from calibrator.desk.forms.reach import VESSEL_ML
-from calibrator.desk.parts import card, column, label, row
+from calibrator.desk.parts import card, column, label
 from calibrator.desk.table_words import hot as is_hot
 from calibrator.desk.table_words import scald_words
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.side_by_side import SideBySide
 from calibrator.model import HotWater, UnitSystem
 from calibrator.units import Kind, show_both
-
-WIDEST = 760
 
 
 class HotWaterForm(QWidget):
@@ -39,11 +38,8 @@ class HotWaterForm(QWidget):
         told = self.tr(
             "With these three the tables say how much hot and cold water to blend, and when the tank will not do."
         )
-        fields = row(*self.fields, spacing=3 * SPACE)
-        for place in range(len(self.fields)):
-            fields.setStretch(place, 1)
+        fields = SideBySide(*self.fields, gap=2 * SPACE)
         frame = card(column(fields, label(told, "quiet"), self.scald, spacing=SPACE))
-        frame.setMaximumWidth(WIDEST)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(frame)

@@ -7,12 +7,12 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import Captioned
-from calibrator.desk.parts import card, column, label, row
+from calibrator.desk.parts import card, column, label
 from calibrator.desk.theme import SPACE, the_theme
 from calibrator.desk.tongues import LANGUAGES, PAPER_LANGUAGES, on_paper
 from calibrator.desk.widgets.calm_box import CalmBox
+from calibrator.desk.widgets.side_by_side import SideBySide
 
-WIDEST = 760
 # In their own words: who does not read the other one must find theirs.
 NAMES = {"en": "English", "es": "Español"}
 
@@ -71,9 +71,8 @@ class LanguageForm(QWidget):
         self.look.activated.connect(self._wear)
         look = Captioned(self.tr("Light or &dark"), self.look)
         told = self.tr("Screen and paper may speak different languages: the office one, the barn another.")
-        choices = row(self.screen_language, paper, look, spacing=3 * SPACE)
+        choices = SideBySide(self.screen_language, paper, look, gap=2 * SPACE)
         frame = card(column(choices, label(told, "quiet"), spacing=2 * SPACE))
-        frame.setMaximumWidth(WIDEST)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(frame)

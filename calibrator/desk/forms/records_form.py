@@ -12,10 +12,11 @@ from PySide6.QtWidgets import QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
-from calibrator.desk.parts import button, card, column, label, row, scrolled
+from calibrator.desk.parts import button, card, label, row
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
 from calibrator.desk.trust_words import finding_words, moment, waiting_words, watching_words, what_to_do
+from calibrator.desk.widgets.card_columns import card_columns
 from calibrator.model.underway import Underway
 from calibrator.records import Backup, Finding, Imported, Records, import_season
 from calibrator.records.exporting import export_file
@@ -26,7 +27,6 @@ from calibrator.records.workbook import write_workbook
 if TYPE_CHECKING:
     from calibrator.desk.server.dialog import ServerDialog
 
-WIDEST = 760
 COPIES_HIGH = 190
 
 
@@ -264,14 +264,9 @@ class RecordsForm(QWidget):
                 row(self.table_button, None),
             ),
         )
-        inner = QWidget()
-        inside = column(*cards, None, spacing=2 * SPACE)
-        inside.setContentsMargins(0, 0, 0, 0)
-        inner.setLayout(inside)
-        inner.setMaximumWidth(WIDEST)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
-        layout.addWidget(scrolled(inner))
+        layout.addWidget(card_columns(cards[:3], cards[3:]))
 
 
 def _written(records: Records, path: Path, underway: Underway) -> None:

@@ -6,14 +6,14 @@ from PySide6.QtWidgets import QCheckBox, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import Captioned, TextField
-from calibrator.desk.parts import button, card, column, label, row, scrolled
+from calibrator.desk.parts import button, card, label, row
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.calm_box import CalmBox
+from calibrator.desk.widgets.card_columns import card_columns
 from calibrator.desk.wire import SPEEDS, ports
 from calibrator.units import Kind, MaskNotUnderstood, NotUnderstood, read, read_mask
 from calibrator.units.scale_line import LONGEST_LINE, LONGEST_MASK
 
-WIDEST = 760
 SAMPLE = "ST,GS,+ 11.60 oz"
 
 
@@ -94,19 +94,11 @@ class WireForm(QWidget):
         where = row(Captioned(self.tr("Po&rt"), self.port), speed, spacing=24)
         if (typed := self.port.lineEdit()) is not None:
             typed.setAccessibleName(self.port.accessibleName())
-        inner = QWidget()
-        inside = column(
-            card(hands, where, self.looks, masks, self.enters, row(self.listen_button, self.stop_button, None)),
-            card(self.line, self.understood, self.state, self.last),
-            None,
-            spacing=2 * SPACE,
-        )
-        inside.setContentsMargins(0, 0, 0, 0)
-        inner.setLayout(inside)
-        inner.setMaximumWidth(WIDEST)
+        listen = card(hands, where, self.looks, masks, self.enters, row(self.listen_button, self.stop_button, None))
+        tried = card(self.line, self.understood, self.state, self.last)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
-        layout.addWidget(scrolled(inner))
+        layout.addWidget(card_columns((listen,), (tried,)))
 
     def _try(self) -> None:
         line = self.line.line.text().strip()

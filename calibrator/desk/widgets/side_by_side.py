@@ -14,14 +14,14 @@ from calibrator.desk.theme import ROWS, SPACE
 class SideBySide(QWidget):
     """As many columns as the width holds; hidden fields take no place. `stretches` share out a single line."""
 
-    def __init__(self, *fields: QWidget, stretches: Sequence[int] = ()) -> None:
+    def __init__(self, *fields: QWidget, stretches: Sequence[int] = (), gap: int = 0) -> None:
         super().__init__()
         self._fields, self._stretches = fields, tuple(stretches) or (1,) * len(fields)
         self._placed: tuple[tuple[QWidget, ...], int] = ((), 0)
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
-        self._grid.setHorizontalSpacing(int(1.5 * SPACE))
-        self._grid.setVerticalSpacing(ROWS)
+        self._grid.setHorizontalSpacing(gap or int(1.5 * SPACE))
+        self._grid.setVerticalSpacing(gap or ROWS)
         for field in fields:
             field.setParent(self)
         self._place()
