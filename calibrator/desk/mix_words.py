@@ -175,7 +175,7 @@ def basis_words(solids: Solids, powder: Powder) -> str:
 
 
 def ways_words(found: MixFindings) -> str:
-    """All ways beside each other, each with its spread: "own line 13.1 % ± 0.4"."""
+    """All ways beside each other, each with its spread: "Brix calibration 13.1 % ± 0.4"."""
     told = translate("MixWords", "{way}: {solids} ± {half}")
     pieces = [
         told.format(way=way_name(s.way), solids=percent(s.share), half=number(100 * s.half_width)) for s in found.ways

@@ -74,12 +74,12 @@ def fit(xs: Sequence[float], ys: Sequence[float]) -> Line:
     points that all have one x, and for what is no number.
     """
     if len(xs) != len(ys) or len(xs) < 2:
-        raise CannotCompute("A line needs two reference mixes or more.")
+        raise CannotCompute("A Brix calibration needs two weighed mixes or more.")
     for value in (*xs, *ys):
-        finite(value, "A figure of a reference mix")
+        finite(value, "A figure of a weighed mix")
     mean_x, mean_y, sxx = mean_of(xs), mean_of(ys), sum_of_squares(xs)
     if sxx <= 0:
-        raise CannotCompute("The reference mixes must differ in strength: make one weaker and one stronger.")
+        raise CannotCompute("The weighed mixes must differ in strength: make one weaker and one stronger.")
     slope = math.fsum((x - mean_x) * (y - mean_y) for x, y in zip(xs, ys, strict=True)) / sxx
     intercept = mean_y - slope * mean_x
     squares = math.fsum((y - intercept - slope * x) ** 2 for x, y in zip(xs, ys, strict=True))
@@ -111,7 +111,7 @@ def invert(line: Line, y: float, *, readings: float = 1, y_u: float = 0.0, level
     t = two_sided_t(level, df)
     slope_part = line.slope**2 - t * t * line.residual_sd**2 / line.sxx
     if slope_part <= 0:
-        raise CannotCompute("The reference mixes scatter so much that no line can be seen: make new ones.")
+        raise CannotCompute("The weighed mixes scatter so much that they make no calibration: make new ones.")
     root = t * math.sqrt((own + y_u**2) * slope_part + line.residual_sd**2 * distance**2 / line.sxx)
     low = line.mean_x + (line.slope * distance - root) / slope_part
     high = line.mean_x + (line.slope * distance + root) / slope_part
@@ -137,7 +137,7 @@ def farm_line(references: Sequence[Reference]) -> Line:
     line = fit([r.solids_share for r in references], [r.brix for r in references])
     if line.high_x - line.low_x < LEAST_SPAN_SHARE - 1e-9:
         raise CannotCompute(
-            "The reference mixes are too alike: let the strongest have 2 % more solids than the weakest."
+            "The weighed mixes are too alike: let the strongest have 2 % more solids than the weakest."
         )
     between(
         line.slope,
@@ -184,4 +184,4 @@ def reference_solids(powder_g: float, water_g: float) -> float:
     """Solids of a weighed reference mix, share, as mixed. Raises CannotCompute for impossible weights."""
     powder = positive(powder_g, "The weight of powder")
     share = powder / (powder + positive(water_g, "The weight of water"))
-    return between(share, 0.02, 0.40, "The solids of a reference mix", "2 and 40 %; check both weights")
+    return between(share, 0.02, 0.40, "The solids of a weighed mix", "2 and 40 %; check both weights")

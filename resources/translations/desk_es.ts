@@ -4330,8 +4330,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>pesada empezada</translation>
     </message>
     <message>
-        <source>mix weighed for the own line: {powder} in {water}, read {readings}</source>
-        <translation>mezcla pesada para la línea propia: {powder} en {water}, lectura {readings}</translation>
+        <source>mix weighed for the Brix calibration: {powder} in {water}, read {readings}</source>
+        <translation>mezcla pesada para la calibración Brix: {powder} en {water}, lectura {readings}</translation>
     </message>
     <message>
         <source>{bags} of {mass} emptied over {feedings}</source>
@@ -6671,10 +6671,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>La línea tiene que quedar debajo del borde. Escoja otra medida u otro peso.</translation>
     </message>
     <message>
-        <source>A line needs two reference mixes or more.</source>
-        <translation>Para una línea hacen falta dos mezclas pesadas o más.</translation>
-    </message>
-    <message>
         <source>A line on the floor of the scoop holds no powder.</source>
         <translation>Con una línea en el fondo, la medida no lleva polvo.</translation>
     </message>
@@ -6879,18 +6875,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>La impresión se detuvo. Tire lo que salga de la impresora de todos modos: sus números no están en uso.</translation>
     </message>
     <message>
-        <source>The reference mixes are too alike: let the strongest have 2 % more solids than the weakest.</source>
-        <translation>Las mezclas pesadas se parecen demasiado: la más fuerte debe tener 2 % más de sólidos que la más débil.</translation>
-    </message>
-    <message>
-        <source>The reference mixes must differ in strength: make one weaker and one stronger.</source>
-        <translation>Las mezclas pesadas tienen que variar en fuerza: haga una más débil y otra más fuerte.</translation>
-    </message>
-    <message>
-        <source>The reference mixes scatter so much that no line can be seen: make new ones.</source>
-        <translation>Las mezclas pesadas están tan dispersas que no se ve ninguna línea: haga otras.</translation>
-    </message>
-    <message>
         <source>The scale&apos;s error is larger than the weights: check the scale first.</source>
         <translation>El error de la báscula es mayor que los pesos: revise primero la báscula.</translation>
     </message>
@@ -7059,7 +7043,23 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Una revisión</translation>
     </message>
     <message>
-        <source>A figure of a reference mix</source>
+        <source>A Brix calibration needs two weighed mixes or more.</source>
+        <translation>Una calibración Brix necesita dos mezclas pesadas o más.</translation>
+    </message>
+    <message>
+        <source>The weighed mixes are too alike: let the strongest have 2 % more solids than the weakest.</source>
+        <translation>Las mezclas pesadas se parecen demasiado: la más fuerte debe tener 2 % más de sólidos que la más débil.</translation>
+    </message>
+    <message>
+        <source>The weighed mixes must differ in strength: make one weaker and one stronger.</source>
+        <translation>Las mezclas pesadas tienen que variar en fuerza: haga una más débil y otra más fuerte.</translation>
+    </message>
+    <message>
+        <source>The weighed mixes scatter so much that they make no calibration: make new ones.</source>
+        <translation>Las mezclas pesadas están tan dispersas que no hacen una calibración: haga otras.</translation>
+    </message>
+    <message>
+        <source>A figure of a weighed mix</source>
         <translation>Una cifra de una mezcla pesada</translation>
     </message>
     <message>
@@ -7395,7 +7395,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Los sólidos</translation>
     </message>
     <message>
-        <source>The solids of a reference mix</source>
+        <source>The solids of a weighed mix</source>
         <translation>Los sólidos de una mezcla pesada</translation>
     </message>
     <message>

@@ -12,6 +12,7 @@ import pytest
 from answers import Answers
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
+from speaking import speaking
 from sqlalchemy import event
 
 from calibrator.desk.context import Desk
@@ -193,6 +194,20 @@ def test_a_check_without_solids_and_several_scoopfuls_at_once(desk: Desk, qtbot:
     told = _lines(dialog)
     assert told[0] == "870 g for 3 scoopfuls, struck level, bag 2"
     assert told[2] == "mix read: 104 F"
+
+
+def test_a_weighed_mix_is_told_by_the_name_of_its_page(desk: Desk, qtbot: QtBot) -> None:
+    (lot,) = desk.records.every(Lot)
+    glass = desk.records.keep(invented.instrument(lot.farm_id))
+    desk.records.keep(invented.reference_mix(glass, lot))
+    for language, said in (
+        ("en", "mix weighed for the Brix calibration: 130 g in 870 g, read 11.4 11.6"),
+        ("es", "mezcla pesada para la calibración Brix: 130 g en 870 g, lectura 11.4 11.6"),
+    ):
+        with speaking(language):
+            dialog = LotHistoryDialog(desk, lot)
+            qtbot.addWidget(dialog)
+            assert _lines(dialog)[0] == said
 
 
 def test_what_came_out_of_a_file_says_so_and_can_be_looked_at_alone(desk: Desk, qtbot: QtBot, story: Story) -> None:

@@ -89,7 +89,7 @@ def test_words_in_the_cells_are_spanish_too(records: Records) -> None:
     assert (check["kind"], check["verdict"]) == ("Revisión de la mezcla", "Demasiado fuerte")
     assert check["way"] == "calibración Brix"
     assert check["readings as typed"] == "refractómetro, primera cubeta: 11.2 11.4"
-    assert (count["kind"], count["verdict"]) == ("Conteo de costales", "Polvo de más")
+    assert (count["kind"], count["verdict"]) == ("Conteo de costales", "Sobra polvo")
 
 
 def test_no_word_of_the_records_own_stands_in_a_cell(sheets: tuple[SheetOf, ...]) -> None:

@@ -350,7 +350,7 @@ def test_impossible_jugs_are_refused(mass: float) -> None:
 @pytest.mark.parametrize(
     ("shares", "readings", "words"),
     [
-        ((0.1,), (8.0,), "two reference mixes"),
+        ((0.1,), (8.0,), "two weighed mixes"),
         ((0.1, 0.1), (8.0, 8.2), "differ in strength"),
         ((0.12, 0.13), (10.0, 11.0), "too alike"),
         ((0.10, 0.15), (13.0, 8.0), "0.5 and 1.5"),
