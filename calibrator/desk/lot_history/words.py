@@ -83,7 +83,9 @@ class Speaker:
             case MixCheck():
                 return self._check(noun)
             case ReferenceMix():
-                text = translate("LotHistory", "mix weighed for the Brix calibration: {powder} in {water}, read {readings}")
+                text = translate(
+                    "LotHistory", "mix weighed for the Brix calibration: {powder} in {water}, read {readings}"
+                )
                 weights = {"powder": noun.powder_typed, "water": noun.water_typed}
                 return text.format(**weights, readings=noun.readings_typed)
             case BagCount():
