@@ -136,9 +136,7 @@ def farm_line(references: Sequence[Reference]) -> Line:
     """
     line = fit([r.solids_share for r in references], [r.brix for r in references])
     if line.high_x - line.low_x < LEAST_SPAN_SHARE - 1e-9:
-        raise CannotCompute(
-            "The weighed mixes are too alike: let the strongest have 2 % more solids than the weakest."
-        )
+        raise CannotCompute("The weighed mixes are too alike: let the strongest have 2 % more solids than the weakest.")
     between(
         line.slope,
         LEAST_SLOPE,

@@ -5419,7 +5419,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>L&amp;ot sheet</source>
-        <translation>H&amp;oja del lote</translation>
+        <translation>Ho&amp;ja del lote</translation>
     </message>
     <message>
         <source>Pla&amp;n</source>
@@ -5838,7 +5838,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Pre&amp;vious page</source>
-        <translation>Pre&amp;via</translation>
+        <translation>Anteri&amp;or</translation>
     </message>
     <message>
         <source>Ne&amp;xt page</source>

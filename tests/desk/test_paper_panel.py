@@ -43,6 +43,10 @@ def herd(records: Records) -> Herd:
 def panel(qapp: QApplication, qtbot: QtBot, herd: Herd, answers: Answers) -> PaperPanel:
     if qapp.property("tokens") is None:
         Theme(qapp)
+    return shown_panel(qtbot, herd, answers)
+
+
+def shown_panel(qtbot: QtBot, herd: Herd, answers: Answers) -> PaperPanel:
     desk = Desk(herd.records, answers, clock=at_noon)
     desk.initials = "AB"
     made = PaperPanel(desk)
@@ -292,6 +296,19 @@ def test_it_tells_to_print_at_full_size(panel: PaperPanel, herd: Herd, signed: S
 
 
 def test_keys_are_unique_and_every_field_has_a_name(panel: PaperPanel, herd: Herd, signed: SignOff) -> None:
+    keys_are_unique(panel, herd, RAIL)
+
+
+def test_keys_are_unique_in_spanish_too(
+    panel: PaperPanel, qtbot: QtBot, herd: Herd, signed: SignOff, answers: Answers
+) -> None:
+    with speaking("es"):
+        spanish = shown_panel(qtbot, herd, answers)
+        keys_are_unique(spanish, herd, "HLPTMA")
+        assert spanish.bar.back.text().replace("&", "") == "Anterior"
+
+
+def keys_are_unique(panel: PaperPanel, herd: Herd, rail: str) -> None:
     panel.show_plan(herd.plan().id)
     cuts = [panel.choice.cut.findData(cut) for cut in Cut]
     for choice, cut in (
@@ -302,7 +319,7 @@ def test_keys_are_unique_and_every_field_has_a_name(panel: PaperPanel, herd: Her
         choice.click()
         panel.choice.cut.setCurrentIndex(cut)
         panel.choice.cut.activated.emit(cut)
-        taken = [*mnemonics(panel), *RAIL]
+        taken = [*mnemonics(panel), *rail]
         assert len(taken) == len(set(taken))
         assert not nameless(panel)
 
