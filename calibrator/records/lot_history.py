@@ -86,8 +86,15 @@ def lot_history(records: Records, lot_id: str) -> tuple[Happening, ...]:
         for noun, topic in _TELLINGS.items():
             found += _tellings(connection, noun, topic, NOUNS[noun].c.id.in_(_ids(noun, lot_id)))
         for kind, topic in _WEIGHED.items():
-            found += _weighed(connection, kind, topic, lot_id)
+            found += _weighed(connection, kind, topic, _of_lot(kind, FACTS[kind], lot_id))
     return tuple(sorted(found, key=_number))
+
+
+def fill_history(records: Records, weigh_in_id: str) -> tuple[Happening, ...]:
+    """What was done to the fills of a weigh-in, oldest first."""
+    with records.reading() as connection:
+        own = FACTS[Fill].c.weigh_in_id == weigh_in_id
+        return tuple(sorted(_weighed(connection, Fill, Topic.FILL, own), key=_number))
 
 
 def _number(one: Happening) -> int:
@@ -131,9 +138,8 @@ def _about(one: Happening) -> Topic:
     return next(told, Topic.LOT)
 
 
-def _weighed(connection: Connection, kind: type, topic: Topic, lot_id: str) -> Iterator[Happening]:
+def _weighed(connection: Connection, kind: type, topic: Topic, where: Any) -> Iterator[Happening]:
     table, strikes = FACTS[kind], facts.STRIKES[kind]
-    where = _of_lot(kind, table, lot_id)
     now: dict[str, Any] = {}
     for row in _rows(connection, table, where):
         now[row["id"]] = as_value(kind, {"struck_reason": None, **row})

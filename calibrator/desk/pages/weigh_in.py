@@ -16,6 +16,7 @@ from calibrator.desk.page import Page
 from calibrator.desk.parts import button, label, row, scrolled
 from calibrator.desk.weigh_in import words
 from calibrator.desk.weigh_in.chooser import LotChooser
+from calibrator.desk.weigh_in.commands import recall
 from calibrator.desk.weigh_in.findings_panel import LevelPanel, ToMarkPanel
 from calibrator.desk.weigh_in.step_fills import StepFills
 from calibrator.desk.weigh_in.step_lot import StepLot
@@ -35,6 +36,7 @@ class WeighInPage(Page):
         super().__init__(desk, "", parent)
         self.guide: Guide | None = None
         self._undo = {way: QUndoStack(self) for way in FillWay}  # nothing is taken back that is not in view
+        self._line_mm: float | None = None  # to which the fills were filled that can be taken back
         self._strip = StepStrip()
         self._strip.set_names(words.step_names())
         self._strip.chosen.connect(self.open_step)
@@ -127,12 +129,16 @@ class WeighInPage(Page):
     def close_guide(self) -> None:
         """Put the weigh-in aside; it is kept where it stands."""
         self.guide = None
-        self._forget_done()
-        self._show_chooser()
-
-    def _forget_done(self) -> None:
         for stack in self._undo.values():
             stack.clear()
+        self._show_chooser()
+
+    def _recall_done(self, *ways: FillWay) -> None:
+        """Let what was done to the fills in view be undone: after a restart, or once another line is drawn."""
+        if self.guide is not None:
+            self._line_mm = self.guide.weigh_in.drawn_line_mm
+            for way in ways:
+                recall(self.desk, self._undo[way], self.guide, way)
 
     def next_step(self) -> None:
         """Go on; past fills that were never weighed, or that say the line is wrong, only if that is meant."""
@@ -177,8 +183,8 @@ class WeighInPage(Page):
         found = left[-1] if left else self.desk.attempt(lambda: self._begin(lot))
         if found is None:
             return
-        self._forget_done()
         self.guide = Guide(self.desk.records, found, self.desk.clock, self.desk.outbox)
+        self._recall_done(*FillWay)
         self._show_guide()
         self._focus_first()
 
@@ -204,6 +210,10 @@ class WeighInPage(Page):
         guide = self.guide
         if guide is None:
             return
+        if guide.signed_off is not None:
+            self._recall_done(*FillWay)
+        elif guide.weigh_in.drawn_line_mm != self._line_mm:
+            self._recall_done(FillWay.TO_MARK)
         step = guide.step
         self.title.setText(words.title(guide))
         view, _area = self._views[step], self._areas[step].content

@@ -11,6 +11,7 @@ from PySide6.QtGui import QUndoCommand, QUndoStack
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.model import Fill, FillWay
+from calibrator.records.lot_history import fill_history
 
 
 def enter_fill(
@@ -42,6 +43,36 @@ def restore_fill(desk: Desk, stack: QUndoStack, guide: Guide, fill: Fill) -> Non
         stack.push(_Restored(desk, guide, fill, fill.struck_reason or ""))
 
 
+def recall(desk: Desk, stack: QUndoStack, guide: Guide, way: FillWay) -> None:
+    """Let the stack hold what was done to the fills in view, as the records tell it: after a restart too."""
+    stack.clear()
+    if guide.signed_off is not None:
+        return
+    in_view = {fill.id for fill in guide.fills_of(way)}
+    done: list[_OnFill] = []
+    for one in fill_history(guide.records, guide.weigh_in.id):
+        if one.now.id not in in_view:
+            continue
+        if done and done[-1].was_undone_by(one.now):
+            done.pop()
+        else:
+            done.append(_command(desk, guide, one.now, one.before))
+    for command in done:
+        stack.push(command)
+
+
+def _command(desk: Desk, guide: Guide, now: Fill, before: Fill | None) -> _OnFill:
+    if before is None:
+        return _Entered(desk, guide, now)
+    if now.struck_reason is not None:
+        return _Struck(desk, guide, before, now.struck_reason)
+    return _Restored(desk, guide, before, before.struck_reason or "")
+
+
+def _taken_back() -> str:
+    return QCoreApplication.translate("Commands", "taken back")
+
+
 class _OnFill(QUndoCommand):
     """The first redo, which the stack calls at the push, finds the work already done."""
 
@@ -54,6 +85,14 @@ class _OnFill(QUndoCommand):
         if self._pushed:
             self._again()
         self._pushed = True
+
+    def was_undone_by(self, now: Fill) -> bool:
+        """Whether what happened next, a fill as it was kept then, was taking this back."""
+        return now.id == self._fill.id and now.struck_reason == self._once_undone()
+
+    def _once_undone(self) -> str | None:
+        """The reason that the fill bears once this is taken back; None where it counts then."""
+        return self._reason
 
     def _again(self) -> None:
         raise AssertionError("each command says how it is done again")
@@ -70,8 +109,7 @@ class _OnFill(QUndoCommand):
 class _Entered(_OnFill):
     def __init__(self, desk: Desk, guide: Guide, fill: Fill) -> None:
         text = QCoreApplication.translate("Commands", "entering {weight}").format(weight=fill.typed)
-        taken_back = QCoreApplication.translate("Commands", "taken back")
-        super().__init__(desk, guide, fill, taken_back, text)
+        super().__init__(desk, guide, fill, _taken_back(), text)
 
     def _again(self) -> None:
         self._restore()
@@ -90,6 +128,9 @@ class _Struck(_OnFill):
 
     def undo(self) -> None:
         self._restore()
+
+    def _once_undone(self) -> str | None:
+        return None
 
 
 class _Restored(_OnFill):

@@ -72,6 +72,8 @@ class StepFills(StepView):
         self._add_shortcuts()
         stack.canUndoChanged.connect(self._undo.setEnabled)
         stack.canRedoChanged.connect(self._redo.setEnabled)
+        stack.undoTextChanged.connect(self._name_undo)
+        stack.redoTextChanged.connect(self._name_redo)
         both = QHBoxLayout()
         both.setSpacing(2 * SPACE)
         both.addLayout(self._left(), 5)
@@ -313,8 +315,15 @@ class StepFills(StepView):
     def _show_stack(self) -> None:
         self._undo.setEnabled(self._stack.canUndo())
         self._redo.setEnabled(self._stack.canRedo())
-        self._undo.setToolTip(tip(self._stack.undoText()))
-        self._redo.setToolTip(tip(self._stack.redoText()))
+        self._name_undo(self._stack.undoText())
+        self._name_redo(self._stack.redoText())
+
+    def _name_undo(self, text: str) -> None:
+        nothing = self.tr("Nothing to take back. To take a fill out of the count, select it and strike it out.")
+        self._undo.setToolTip(tip(text or nothing))
+
+    def _name_redo(self, text: str) -> None:
+        self._redo.setToolTip(tip(text))
 
 
 def _toggle(text: str, on_change: Callable[[bool], None]) -> QPushButton:
