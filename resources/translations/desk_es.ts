@@ -9188,6 +9188,10 @@ Last kept: {mass}</source>
         <source>&amp;Count again</source>
         <translation>Contar otra ve&amp;z</translation>
     </message>
+    <message>
+        <source>Nothing to take back. To take a fill out of the count, select it and strike it out.</source>
+        <translation>No hay nada que deshacer. Para que una llenada no cuente, selecciónela y anúlela.</translation>
+    </message>
 </context>
 <context>
     <name>StepLot</name>
