@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
@@ -13,6 +14,8 @@ from calibrator.units.registry import kind_of, symbol_of, to_base
 from calibrator.values import dataclass
 
 _TWO_UNITS = {Kind.MASS: "1 lb 3 oz", Kind.VOLUME: "2 gal 1 qt", Kind.LENGTH: "1 ft 3 in"}
+# As a scale set to pounds and ounces shows a weight: 0:10.2, with or without its lb:oz. In a weight no other is meant.
+_POUNDS_OUNCES = re.compile(r"([-+]? ?[0-9]+) ?: ?([0-9][0-9.,/ ]*?)(?: ?lb ?[: ] ?oz)?", re.IGNORECASE)
 _CUPS = ("cup", "cups", "c", "taza", "tazas")
 
 
@@ -37,6 +40,8 @@ def parse(text: str, kind: Kind, unit_left_out: str, speech: Speech) -> Parsed:
     plain = plain_text(text, speech)
     if kind is Kind.VOLUME and plain.lower() in _CUPS:
         raise speech.problem("which_cup")
+    if kind is Kind.MASS and (scale := _POUNDS_OUNCES.fullmatch(plain)):
+        plain = f"{scale[1]} lb {scale[2]} oz"
     tokens = tokens_of(plain, speech)
     sign, rest = _sign(tokens, speech)
     parts = _parts(rest, kind, speech)

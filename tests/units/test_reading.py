@@ -33,6 +33,11 @@ QT, GAL, INCH = Fraction("946.352946"), Fraction("3785.411784"), Fraction("25.4"
         ("10 onzas", 10 * OZ),
         ("1 lb 3.4 oz", LB + Fraction("3.4") * OZ),
         ("1lb3oz", LB + 3 * OZ),
+        ("0:10.2", Fraction("10.2") * OZ),  # as a scale in pounds and ounces shows it
+        ("1:03.4", LB + Fraction("3.4") * OZ),
+        ("1 : 3 1/2", LB + Fraction("3.5") * OZ),
+        ("2:10.2 lb:oz", 2 * LB + Fraction("10.2") * OZ),
+        ("2:10.2 LB OZ", 2 * LB + Fraction("10.2") * OZ),
         ("1 lb 3 1/2 oz", LB + Fraction("3.5") * OZ),
         ("1 lb. 0 oz.", LB),
         ("50#", 50 * LB),
