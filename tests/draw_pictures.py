@@ -13,7 +13,7 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 from PIL import Image
 from PySide6.QtGui import QGuiApplication
 
-from calibrator.prints.output import page_image
+from tests.prints.rendered import page_image
 from tests.prints.samples import documents
 
 PICTURES = Path(__file__).resolve().parents[1] / "resources" / "pictures"

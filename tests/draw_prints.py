@@ -11,9 +11,10 @@ sys.path.insert(0, str(Path(__file__).resolve().parent.parent))
 
 from PySide6.QtGui import QGuiApplication
 
-from calibrator.prints.output import page_image, write_pdf
+from calibrator.prints.output import write_pdf
 from calibrator.prints.page import Document
 from calibrator.prints.season_report import season_report
+from tests.prints.rendered import page_image
 from tests.prints.samples import documents
 from tests.prints.test_season_report import report
 

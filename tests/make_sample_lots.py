@@ -53,10 +53,10 @@ from calibrator.model import (  # noqa: E402
     new_id,
 )
 from calibrator.records import Records, rows  # noqa: E402
-from calibrator.records.exporting import export_text  # noqa: E402
 from calibrator.science import scoop as shapes  # noqa: E402
 from calibrator.science.struck import struck_volume, volume_from_dimensions  # noqa: E402
 from calibrator.units import Kind, read, show_length  # noqa: E402
+from tests.exported import export_text  # noqa: E402
 from tests.sample_feeding import Feeding  # noqa: E402
 from tests.sample_stock import Stock  # noqa: E402
 from tests.sample_story import DELIVERIES, SUPPLIER, WEIGHERS, Bags, Delivery, ounces  # noqa: E402

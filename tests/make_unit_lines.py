@@ -13,7 +13,15 @@ from typing import Any
 from pint import UnitRegistry
 
 from calibrator.places import resource
-from calibrator.units.registry import BASE, UNITS
+from calibrator.units.kinds import Kind
+from calibrator.units.registry import UNITS
+
+BASE = {
+    Kind.MASS: "gram",
+    Kind.VOLUME: "milliliter",
+    Kind.LENGTH: "millimeter",
+    Kind.TEMPERATURE: "degree_celsius",
+}
 
 
 def lines() -> dict[str, list[str]]:

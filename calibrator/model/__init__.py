@@ -56,10 +56,7 @@ Noun = (
     | BagCount
     | FeederTrial
 )
-"""The nouns that people can correct: kept as revisions."""
-
-Fact = Fill | SpotFill | TrialFill | SignOff | Mark | Printed | SheetEnding
-"""What happened: kept once, never changed."""
+"""The nouns that people can correct: kept as revisions. All else that is kept happened, and never changes."""
 
 __all__ = [
     "Additive",
@@ -71,7 +68,6 @@ __all__ = [
     "CoolingReadings",
     "Cylinder",
     "Ending",
-    "Fact",
     "Farm",
     "FeederTrial",
     "Feeding",

@@ -8,7 +8,6 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
-from PySide6.QtCore import QRectF
 from PySide6.QtGui import QFont, QFontDatabase, QFontMetricsF
 
 from calibrator.places import resource
@@ -96,19 +95,3 @@ def advance(text: str, weight: Weight, figures: bool = False) -> float:
 def width_mm(text: str, size_mm: float, weight: Weight = Weight.REGULAR, figures: bool = False) -> float:
     """Width of a text set in an em of `size_mm`."""
     return advance(text, weight, figures) * size_mm
-
-
-def ink(text: str, weight: Weight, figures: bool = False) -> QRectF:
-    """What a text blackens, in ems, from its start on the baseline; y runs down."""
-    metrics, x, whole = _metrics(weight), 0.0, QRectF()
-    for run in runs(text, figures):
-        bounds = metrics.tightBoundingRect(run.text)
-        scaled = QRectF(
-            x + bounds.x() * run.scale,
-            bounds.y() * run.scale - run.rise * EM,
-            bounds.width() * run.scale,
-            bounds.height() * run.scale,
-        )
-        whole = whole.united(scaled) if not bounds.isEmpty() else whole
-        x += metrics.horizontalAdvance(run.text) * run.scale
-    return QRectF(whole.x() / EM, whole.y() / EM, whole.width() / EM, whole.height() / EM)

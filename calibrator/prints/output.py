@@ -7,12 +7,12 @@ from contextlib import suppress
 from pathlib import Path
 
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QSizeF
-from PySide6.QtGui import QImage, QPageLayout, QPageSize, QPainter, QPdfWriter
+from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter
 from PySide6.QtPrintSupport import QPrinter
 
 from calibrator.model.underway import Ended, Underway, one_by_one, unwatched
 from calibrator.prints.page import Document, Page
-from calibrator.prints.paint import MM_PER_INCH, paint_page
+from calibrator.prints.paint import paint_page
 
 _PDF_DPI = 1200
 _DISK_IS_FULL = (28, 122)  # ENOSPC, EDQUOT
@@ -132,14 +132,3 @@ def _paint_all(device: QPdfWriter | QPrinter, document: Document, underway: Unde
             paint_page(painter, page)
     finally:
         painter.end()
-
-
-def page_image(page: Page, dpi: float = 96.0) -> QImage:
-    """A page as a picture on white."""
-    scale = dpi / MM_PER_INCH
-    image = QImage(round(page.width_mm * scale), round(page.height_mm * scale), QImage.Format.Format_Grayscale8)
-    image.fill(0xFFFFFFFF)
-    painter = QPainter(image)
-    paint_page(painter, page, scale)
-    painter.end()
-    return image

@@ -121,18 +121,3 @@ def _pen(width_mm: float, ink: float, dash_mm: tuple[float, ...]) -> QPen:
     if dash_mm:
         pen.setDashPattern([part / width_mm for part in dash_mm])
     return pen
-
-
-def text_corners_mm(item: Text) -> tuple[tuple[float, float], ...]:
-    """The four corners of what a text blackens on its page."""
-    bounds = fonts.ink(item.text, item.weight, item.figures)
-    left = bounds.x() - _SHIFT[item.anchor] * fonts.advance(item.text, item.weight, item.figures)
-    xs, ys = (left, left + bounds.width()), (bounds.y(), bounds.bottom())
-    turn = math.radians(item.angle_deg)
-    return tuple(
-        (
-            item.x_mm + item.size_mm * (x * math.cos(turn) - y * math.sin(turn)),
-            item.y_mm + item.size_mm * (x * math.sin(turn) + y * math.cos(turn)),
-        )
-        for x, y in ((xs[0], ys[0]), (xs[1], ys[0]), (xs[1], ys[1]), (xs[0], ys[1]))
-    )

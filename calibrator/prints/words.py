@@ -328,7 +328,6 @@ CHECKS_TOLD = QT_TRANSLATE_NOOP(
 )
 CHECKS_NONE = QT_TRANSLATE_NOOP("Prints", "No check of the mix was kept.")
 COLUMN_WEIGHED = QT_TRANSLATE_NOOP("Prints", "Weighed in")
-COLUMN_INTERVAL = QT_TRANSLATE_NOOP("Prints", "95 % interval")
 COLUMN_OFF = QT_TRANSLATE_NOOP("Prints", "Off its kind")
 COLUMN_RULES = QT_TRANSLATE_NOOP("Prints", "What stands out")
 ALL_LOTS = QT_TRANSLATE_NOOP("Prints", "Lots, newest first")

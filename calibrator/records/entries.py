@@ -75,11 +75,6 @@ class Signed:
 Entry = Told | Added | Struck | Signed
 
 
-def text_of(entries: Iterable[Entry]) -> str:
-    """The whole text of `pieces_of`."""
-    return "".join(pieces_of(entries))
-
-
 def pieces_of(entries: Iterable[Entry]) -> Iterator[str]:
     """Changes as the JSON text that `import_season` reads, one change on each line; piece by piece."""
     yield f'{{"format": {json.dumps(FORMAT)}, "version": {VERSION}, "changes": [\n'

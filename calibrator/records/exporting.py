@@ -12,7 +12,7 @@ from sqlalchemy import ColumnElement, Connection, Table, select
 from calibrator.model import Fill, Mark, Printed, SheetEnding, SignOff, SpotFill, TrialFill
 from calibrator.model.underway import Underway, one_by_one, unwatched
 from calibrator.records import facts, fingerprints
-from calibrator.records.entries import Added, Entry, Signed, Struck, Told, pieces_of, text_of
+from calibrator.records.entries import Added, Entry, Signed, Struck, Told, pieces_of
 from calibrator.records.plain import kind_word
 from calibrator.records.repository import Records
 from calibrator.records.rows import as_value, version
@@ -22,13 +22,6 @@ from calibrator.records.tables import FACTS, NOUNS, changes, marks, sign_offs
 ADDED = (Fill, SpotFill, TrialFill, Printed, SheetEnding)
 WORDS = {kind_word(kind) for kind in (*NOUNS, *ADDED, SignOff)}
 """What a change is about; all others strike a fill out or let it count again."""
-
-
-def export_text(records: Records) -> str:
-    """All records as JSON text, the same text for the same records."""
-    with records.reading() as connection:
-        entries = list(every_entry(connection))
-    return text_of(entries)
 
 
 def export_file(records: Records, file: Path, underway: Underway = unwatched) -> None:

@@ -144,10 +144,9 @@ class Pails(StrEnum):
 
 @dataclass(frozen=True)
 class PailsCompared:
-    """Last − first in °Brix with its 95 % interval; zero and scale drop out."""
+    """The 95 % interval of last − first in °Brix; zero and scale drop out."""
 
     verdict: Pails
-    difference_brix: float
     low: float
     high: float
 
@@ -163,7 +162,7 @@ def compare_pails(first: Sequence[float], last: Sequence[float], instrument: Ref
     half = two_sided_t(0.95, df) * u
     difference = b.value - a.value
     low, high = difference - half, difference + half
-    return PailsCompared(_pails(low, high), difference, low, high)
+    return PailsCompared(_pails(low, high), low, high)
 
 
 def _pails(low: float, high: float) -> Pails:

@@ -9,12 +9,11 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from calibrator.science.guard import between, finite, positive
+from calibrator.science.charts import LIMIT_SD, running_means, running_reaches
+from calibrator.science.guard import finite, positive
 from calibrator.science.stats import mean_of, two_sided_t
 from calibrator.values import dataclass
 
-WEIGHT = 0.3
-LIMIT_SDS = 3.0
 ASSUMED_SD_SHARE, ASSUMED_DF = 0.025, 6.0
 """Checks of one lot are taken to spread so until they show it themselves: common practice, no source."""
 
@@ -36,7 +35,7 @@ class Point:
 
 @dataclass(frozen=True)
 class Watched:
-    """A check as the chart shows it, shares: running mean and its limits, limits for a single check.
+    """A check as the chart shows it, shares: the running mean and its limits.
 
     `found` tells that this check, or the running mean with it, is beyond its limits.
     """
@@ -45,25 +44,12 @@ class Watched:
     running: float
     low: float
     high: float
-    single_low: float
-    single_high: float
     found: bool
 
 
 def off_share(solids_share: float, target_share: float) -> float:
     """Solids ÷ target − 1. Raises CannotCompute for a target that is not above zero."""
     return finite(solids_share, "The solids") / positive(target_share, "The target") - 1
-
-
-def ewma_half_width(sd: float, count: int, weight: float = WEIGHT, sds: float = LIMIT_SDS) -> float:
-    """Half the distance between the limits of the running mean after `count` values.
-
-    L·s·√(λ/(2 − λ)·(1 − (1 − λ)^2n)): NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.4. Raises
-    CannotCompute for a weight outside 0.01 … 1 or no spread.
-    """
-    between(weight, 0.01, 1.0, "The weight of the newest check", "0.01 and 1")
-    positive(sd, "The spread of the checks")
-    return sds * sd * math.sqrt(weight / (2 - weight) * (1 - (1 - weight) ** (2 * count)))
 
 
 def _by_lot(points: Sequence[Point]) -> dict[str, list[float]]:
@@ -138,14 +124,11 @@ def watch(points: Sequence[Point]) -> tuple[Watched, ...]:
 
 
 def _judged(own: Sequence[Point], middle: float, sd: float) -> Watched:
-    running = middle
-    for point in own:
-        running = WEIGHT * point.off_share + (1 - WEIGHT) * running
-    common = LIMIT_SDS * COMMON_SD_SHARE
-    half, single = math.hypot(ewma_half_width(sd, len(own)), common), math.hypot(LIMIT_SDS * sd, common)
-    newest = own[-1]
-    off = abs(running - middle) > half or abs(newest.off_share - middle) > single
-    return Watched(newest, running, middle - half, middle + half, middle - single, middle + single, off)
+    newest, running = own[-1], running_means([point.off_share for point in own], middle)[-1]
+    common = LIMIT_SD * COMMON_SD_SHARE
+    half = math.hypot(running_reaches([sd * sd] * len(own))[-1], common)
+    off = abs(running - middle) > half or abs(newest.off_share - middle) > math.hypot(LIMIT_SD * sd, common)
+    return Watched(newest, running, middle - half, middle + half, off)
 
 
 def first_found(watched: Sequence[Watched], lot_id: str) -> int | None:

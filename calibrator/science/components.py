@@ -7,7 +7,7 @@ from collections.abc import Sequence
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import finite, not_negative, positive
-from calibrator.science.nested import BagMean, Weighed, table
+from calibrator.science.nested import BagMean
 from calibrator.science.spread_shares import chi2_quantile, f_above, f_quantile
 from calibrator.science.stats import mean_of, sum_of_squares
 from calibrator.values import dataclass
@@ -130,18 +130,13 @@ def _sd(mean_square: float, taken_off: float, per: float) -> float:
     return math.sqrt(max(0.0, (mean_square - taken_off) / per))
 
 
-def components(lots: Sequence[Sequence[Weighed]]) -> Components:
-    """Nested analysis of variance of all fills of a season, unbalanced allowed (lots without fills are passed
-    over). The values are weights of one scoopful with one scoop, or densities.
-
-    Expected mean squares of the sequential (Henderson I) analysis: Searle, Casella and McCulloch 1992, Variance
-    Components, 5.2 and appendix F. A negative estimate counts as none. Raises CannotCompute for no fills.
-    """
-    return components_of_bags([table(fills).bags for fills in lots if fills])
-
-
 def components_of_bags(lots: Sequence[Sequence[BagMean]]) -> Components:
-    """`components` from the bags of each lot, whose fills were summed before. Raises CannotCompute for none."""
+    """Nested analysis of variance of a season from the bags of each lot, unbalanced allowed.
+
+    The values are weights of one scoopful with one scoop, or densities. Expected mean squares of the sequential
+    (Henderson I) analysis: Searle, Casella and McCulloch 1992, Variance Components, 5.2 and appendix F. A negative
+    estimate counts as none. Raises CannotCompute for no lots.
+    """
     if not lots:
         raise CannotCompute("Weigh at least one scoopful first.")
     sizes = [[bag.scoopfuls for bag in bags] for bags in lots]

@@ -77,12 +77,11 @@ class TrialFindings:
 
     `repeatability` is the scatter of one person's fills, `reproducibility` that of fills by anybody. `between` is
     the spread between people by itself; 0 where none is seen. `p` is the chance of people so far apart by chance.
-    `too_few` are people with fewer than two fills; they are left out.
+    People with fewer than two fills are left out.
     """
 
     mean_g: float
     people: tuple[Person, ...]
-    too_few: tuple[str, ...]
     repeatability: Sd
     reproducibility: Sd
     between: float
@@ -111,7 +110,6 @@ def trial(fills: Mapping[str, Sequence[float]], scale_step_g: float, tolerance_s
     return TrialFindings(
         mean,
         tuple(_person(group, groups, mean, tolerance_share) for group in groups),
-        tuple(name for name in fills if name not in known),
         repeat,
         whole,
         between,

@@ -15,12 +15,10 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from calibrator.model import LotPoints
-from calibrator.science.charts import D2_OF_TWO, D4_OF_TWO, LIMIT_SD, RUN_LENGTH
+from calibrator.science.charts import D2_OF_TWO, D4_OF_TWO, LIMIT_SD, RUN_LENGTH, running_means, running_reaches
 from calibrator.science.lot_kinds import Kind, OfKind, by_kind, by_kind_told
 from calibrator.science.stats import mean_of
 from calibrator.values import dataclass
-
-EWMA_WEIGHT = 0.3
 
 Floats = NDArray[np.float64]
 Bools = NDArray[np.bool_]
@@ -134,9 +132,9 @@ def _known(value: float) -> float | None:
 def lot_chart(lots: Sequence[Weighed]) -> LotChart:
     """Individuals chart and running mean of lots in their order.
 
-    As `charts.individuals_chart` (Montgomery, Introduction to Statistical Quality Control, 6.4) and
-    `charts.ewma_chart` (NIST/SEMATECH e-Handbook, 6.3.2.4), with two additions. The moving ranges are taken
-    within kinds and pooled, so that another product does not widen the limits. Of the spread that they show,
+    Montgomery, Introduction to Statistical Quality Control, 6.4 (limits mean ± 3·MR̄/1.128), and NIST/SEMATECH
+    e-Handbook, 6.3.2.4, with two additions. The moving ranges are taken within kinds and pooled, so that another
+    product does not widen the limits. Of the spread that they show,
     the mean variance of weighing is taken off and each lot's own put in its place, so that a lot known less
     well has wider limits; where all lots are known alike the charts are the plain ones.
     """
@@ -193,23 +191,13 @@ def _of_kind(logs: Floats, us: Floats, between2: float | None) -> Floats:
     """Middle, offs, reaches, running means and their reaches of the lots of one kind, a row each."""
     middle = mean_of(logs.tolist())
     offs = logs - middle
-    running = _running(EWMA_WEIGHT * offs, 1 - EWMA_WEIGHT)
+    running = running_means(offs.tolist(), 0.0)
     if between2 is None or len(logs) < 2:
-        reaches = running_reaches = np.full(len(logs), math.nan)
+        reaches = of_running = np.full(len(logs), math.nan)
     else:
         own2 = between2 + us * us
-        reaches = LIMIT_SD * np.sqrt(own2)
-        running_reaches = LIMIT_SD * np.sqrt(_running(EWMA_WEIGHT**2 * own2, (1 - EWMA_WEIGHT) ** 2))
-    return np.stack([np.full(len(logs), math.exp(middle)), offs, reaches, running, running_reaches])
-
-
-def _running(new: Floats, kept: float) -> Floats:
-    """Each value with what is kept of the sum before."""
-    told, total = [], 0.0
-    for value in new.tolist():
-        total = value + kept * total
-        told.append(total)
-    return np.asarray(told)
+        reaches, of_running = LIMIT_SD * np.sqrt(own2), np.asarray(running_reaches(own2.tolist()))
+    return np.stack([np.full(len(logs), math.exp(middle)), offs, reaches, np.asarray(running), of_running])
 
 
 def _fired(own: Floats, us: Floats, between2: float) -> dict[Rule, Bools]:

@@ -36,19 +36,12 @@ class Powder:
         return 1 - self.dry_matter_share
 
 
-def powder_from(
-    composition: Composition,
-    *,
-    measured_specific_volume: float | None = None,
-    lab_mosmol_per_g: float | None = None,
-) -> Powder:
-    """A powder from its label; a measured mix-up or a laboratory's osmoles take the estimates' place.
+def powder_from(composition: Composition, *, lab_mosmol_per_g: float | None = None) -> Powder:
+    """A powder from its label; a laboratory's osmoles take the place of the estimate.
 
-    Raises CannotCompute for an impossible composition or measured values that are not above zero.
+    Raises CannotCompute for an impossible composition or a laboratory's value that is not above zero.
     """
     volume, (osmoles, osmoles_u) = specific_volume_ml_per_g(composition), osmoles_per_g(composition)
-    if measured_specific_volume is not None:
-        volume = positive(measured_specific_volume, "The measured volume per weight of powder")
     if lab_mosmol_per_g is not None:
         osmoles = positive(lab_mosmol_per_g, "The laboratory's osmoles")
         osmoles_u = LAB_SPREAD_SHARE * osmoles
@@ -123,7 +116,6 @@ class Mix:
     powder_g_per_l: float
     osmolality_mosm_per_kg: float
     osmolality_u: float
-    osmolarity_mosm_per_l: float
 
     @property
     def ratio(self) -> float:
@@ -156,7 +148,6 @@ def mix_on_water(water_ml: float, ratio: float, powder: Powder, water_temperatur
         powder_g_per_l=1000.0 * powder_g / volume,
         osmolality_mosm_per_kg=osmolality,
         osmolality_u=1000.0 * ratio * powder.mosmol_u_per_g,
-        osmolarity_mosm_per_l=osmolality * water_g / volume,
     )
 
 

@@ -13,8 +13,7 @@ from enum import StrEnum
 
 from calibrator.model import Composition
 from calibrator.science.errors import CannotCompute
-from calibrator.science.guard import between, positive
-from calibrator.science.water import density_g_per_ml
+from calibrator.science.guard import between
 from calibrator.values import dataclass
 
 
@@ -143,23 +142,6 @@ def specific_volume_ml_per_g(composition: Composition) -> float:
     return sum(whole.share(part) / density for part, density in APPARENT_DENSITY_G_PER_ML.items())
 
 
-def measured_specific_volume(
-    water_ml: float, powder_g: float, finished_ml: float, *, volume_u_ml: float = 0.0, mass_u_g: float = 0.0
-) -> tuple[float, float]:
-    """Volume per gram of powder (mL/g) and its standard uncertainty, from one measured mix-up.
-
-    (finished − water) ÷ powder, both volumes read in one vessel at one temperature with standard uncertainty
-    `volume_u_ml` each; propagated by JCGM 100, 5.1.2. Raises CannotCompute unless the finished volume is
-    above the water's and the outcome is one that powder can have (0.3 … 1.5 mL/g).
-    """
-    positive(water_ml, "The volume of water")
-    added = positive(finished_ml, "The finished volume") - water_ml
-    value = added / positive(powder_g, "The weight of powder")
-    if not 0.3 <= value <= 1.5:
-        raise CannotCompute("The finished level does not fit this much water and powder; read it once more.")
-    return value, value * math.hypot(math.sqrt(2.0) * volume_u_ml / added, mass_u_g / powder_g)
-
-
 def part_specific_heat(part: Part, temperature_c: float) -> float:
     """Specific heat of one part, kJ/(kg K), −40 … 150 °C.
 
@@ -204,15 +186,3 @@ def osmoles_per_g(composition: Composition) -> tuple[float, float]:
     value = _osmoles(parts(composition))
     silent = _assumption_spread(composition, lambda c: _osmoles(parts(c)))
     return value, math.hypot(MODEL_SPREAD_SHARE * value, silent)
-
-
-def osmoles_from_lab(
-    osmolality_mosm_per_kg: float, powder_g: float, water_ml: float, water_temperature_c: float = 20.0
-) -> float:
-    """Milliosmoles per gram of powder, from a laboratory's osmolality of a mix made with known weights.
-
-    Proportional to powder per kilogram of water. Raises CannotCompute unless all are above zero.
-    """
-    water_kg = positive(water_ml, "The volume of water") * density_g_per_ml(water_temperature_c) / 1000.0
-    osmolality = positive(osmolality_mosm_per_kg, "The laboratory's osmolality")
-    return osmolality * water_kg / positive(powder_g, "The weight of powder")

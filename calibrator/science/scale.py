@@ -3,13 +3,10 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
 from enum import StrEnum
-from itertools import pairwise
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import finite, not_negative, positive
-from calibrator.science.stats import mean_of, sum_of_squares
 from calibrator.values import dataclass
 
 MOST_TOGETHER = 20
@@ -55,12 +52,11 @@ class ScaleVerdict(StrEnum):
 
 @dataclass(frozen=True)
 class ScaleCheck:
-    """A check weight: error (display − nominal), its standard uncertainty, what is allowed, g."""
+    """A check weight: error (display − nominal), its standard uncertainty, g."""
 
     nominal_g: float
     error_g: float
     u_g: float
-    allowed_g: float
     verdict: ScaleVerdict
 
     @property
@@ -101,7 +97,7 @@ def check_scale(
     weight_u = weight_tolerance_g(nominal) / math.sqrt(3.0) if weight_u_g is None else weight_u_g
     u = math.hypot(resolution_g / math.sqrt(6.0), not_negative(weight_u, "The doubt in the check weight"))
     off = abs(error) > allowed * (1 + 1e-9)
-    return ScaleCheck(nominal, error, u, allowed, ScaleVerdict.OFF if off else ScaleVerdict.OK)
+    return ScaleCheck(nominal, error, u, ScaleVerdict.OFF if off else ScaleVerdict.OK)
 
 
 def scale_facts(
@@ -122,29 +118,6 @@ def scale_facts(
     return ScaleFacts(resolution_g, check.error_g * scale, check.u_g * scale, taring=taring)
 
 
-@dataclass(frozen=True)
-class Repeatability:
-    """The same weight put on several times, g: mean error, standard deviation never below one rounding."""
-
-    error_g: float
-    sd_g: float
-    degrees_of_freedom: int
-
-
-def repeatability(nominal_g: float, readings_g: Sequence[float], resolution_g: float) -> Repeatability:
-    """Error and repeatability from one weight weighed several times (two or more).
-
-    The idea of USP <41>: a standard deviation below 0.41 d is replaced by 0.41 d, which is d/√6.
-    """
-    if len(readings_g) < 2:
-        raise CannotCompute("Put the check weight on at least twice.")
-    readings = [not_negative(r, "What the scale shows") for r in readings_g]
-    df = len(readings) - 1
-    floor = positive(resolution_g, "The step of the scale's display") / math.sqrt(6.0)
-    sd = max(math.sqrt(sum_of_squares(readings) / df), floor)
-    return Repeatability(mean_of(readings) - positive(nominal_g, "The check weight"), sd, df)
-
-
 def smallest_net_weight_g(resolution_g: float, repeatability_g: float, tolerance_share: float) -> float:
     """The least net weight for which two standard deviations of a reading stay within the tolerance.
 
@@ -159,37 +132,3 @@ def scoopfuls_together(scoopful_g: float, smallest_g: float) -> int:
     """How many scoopfuls to weigh together so that they reach the smallest net weight; at most 20."""
     needed = positive(smallest_g, "The smallest net weight") / positive(scoopful_g, "The weight of a scoopful")
     return min(MOST_TOGETHER, max(1, math.ceil(needed - 1e-9)))
-
-
-@dataclass(frozen=True)
-class RunningTotal:
-    """Weights from a running total without taring in between.
-
-    Neighbours share a reading: their errors are correlated by −1/2. `mean_u_g` is the standard uncertainty
-    of the mean from the display step alone: only the first and last reading count in it.
-    """
-
-    masses_g: tuple[float, ...]
-    u_g: float
-    correlation: float
-    mean_g: float
-    mean_u_g: float
-
-
-def running_total_differences(readings_g: Sequence[float], resolution_g: float) -> RunningTotal:
-    """The single weights from readings of a container that fills up, the first reading before the first fill.
-
-    Law of propagation with correlated inputs, JCGM 100:2008, 5.2. Raises CannotCompute for fewer than two
-    readings or a total that does not rise.
-    """
-    if len(readings_g) < 2:
-        raise CannotCompute("A running total needs the reading before the first scoopful and one after it.")
-    step_u = not_negative(resolution_g, "The step of the scale's display") / math.sqrt(12.0)
-    readings = [not_negative(r, "What the scale shows") for r in readings_g]
-    masses = tuple(after - before for before, after in pairwise(readings))
-    if min(masses) <= 0:
-        raise CannotCompute("Each reading of a running total must be above the one before it.")
-    n = len(masses)
-    correlation = -0.5 if n > 1 else 0.0
-    u = step_u * math.sqrt(2.0)
-    return RunningTotal(masses, u, correlation, (readings[-1] - readings[0]) / n, u / n)

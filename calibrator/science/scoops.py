@@ -47,7 +47,6 @@ __all__ = [
     "ScoopTable",
     "ScoopWay",
     "WaterTrim",
-    "fewest",
     "fewest_table",
     "scoop_count",
     "spread_95_g",
@@ -152,18 +151,6 @@ def fewest_table(
     search = Search(targets, kinds, whole, pairs_of(kinds, whole, ways), tolerance)
     search.run(most_scoopfuls)
     return ScoopTable(targets, tuple(ways), tuple(kinds), search.first, search.first_n, search.second, search.second_n)
-
-
-def fewest(
-    target_g: float,
-    ways: Sequence[ScoopWay],
-    tolerance_share: float,
-    *,
-    fractions: Sequence[float] = (1,),
-    most_scoopfuls: int = MOST_SCOOPFULS,
-) -> ScoopCount | None:
-    """The best count of scoopfuls for one target weight; otherwise as `fewest_table`."""
-    return fewest_table([target_g], ways, tolerance_share, fractions=fractions, most_scoopfuls=most_scoopfuls)[0]
 
 
 def usual_table(

@@ -23,13 +23,11 @@ class Turn:
 class Served:
     """A group's turn in minutes from the first calf on.
 
-    `batch_minutes` is how long one batch is being fed, `last_calf_c` how warm it is by then; None where it is
-    not known how the vessel cools.
+    `last_calf_c` is how warm a batch still is for its last calf; None where it is not known how the vessel cools.
     """
 
     starts_min: float
     ends_min: float
-    batch_minutes: float
     last_calf_c: float | None
 
     @property
@@ -52,6 +50,6 @@ def serve(turns: Sequence[Turn], calves_per_minute: float, cooling: Cooling | No
         batch = turn.calves / turn.batches / pace
         last = cooling.temperature_c(turn.mixed_c, batch) if cooling else None
         ends = begun + turn.calves / pace
-        served.append(Served(begun, ends, batch, last))
+        served.append(Served(begun, ends, last))
         begun = ends
     return tuple(served)

@@ -16,10 +16,9 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from enum import StrEnum
-from functools import reduce
 from typing import NamedTuple
 
-from calibrator.science.nested import BagMean, Table, Weighed, table
+from calibrator.science.nested import BagMean, Table
 from calibrator.science.stats import mean_of, sum_of_squares
 from calibrator.values import dataclass
 
@@ -115,24 +114,9 @@ class BagHistory:
     lots: int
 
     @property
-    def bag_variance_share2(self) -> float:
-        """Pooled variance between bags, share²."""
-        return _pooled(self, None).bag_variance
-
-    @property
     def degrees_of_freedom(self) -> float:
         """Degrees of freedom of the pooled spread of bag means."""
         return float(self.bag_df)
-
-
-def pool_bag_history(lots: Sequence[Sequence[Weighed]]) -> BagHistory | None:
-    """Pool the fills of earlier lots, each lot relative to its own mean.
-
-    Lots without fills are passed over, lots of one bag count for their fills only. None where the lots
-    together have less than `LEAST_HISTORY_DF` degrees of freedom between bags: that is no history yet.
-    Raises CannotCompute for impossible weights.
-    """
-    return reduce(Pool.joined, (lot_spread(table(fills).bags) for fills in lots if fills), Pool()).history()
 
 
 class LotSpread(NamedTuple):
@@ -180,7 +164,7 @@ class Pool(NamedTuple):
         )
 
     def history(self) -> BagHistory | None:
-        """What they teach; None where that is no history yet, as in `pool_bag_history`."""
+        """What they teach; None below `LEAST_HISTORY_DF` degrees of freedom between bags: that is no history yet."""
         if self.bag_df < LEAST_HISTORY_DF:
             return None
         per_fill = self.per_fill / self.bag_df

@@ -112,7 +112,6 @@ def volume_from_dimensions(shape: Shape, u_mm: float = 0.5) -> VolumeEstimate:
 class DimensionCheck:
     """Rim volume by dimensions beside that by water; `difference_share` is dimensions ÷ water − 1."""
 
-    dimensions_ml: float
     water_ml: float
     difference_share: float
     agrees: bool
@@ -125,4 +124,4 @@ def compare_with_water(shape: Shape, water_ml: float) -> DimensionCheck:
     """
     by_dimensions = volume_from_dimensions(shape).volume_ml
     difference = by_dimensions / positive(water_ml, "The volume of water") - 1
-    return DimensionCheck(by_dimensions, water_ml, difference, abs(difference) <= AGREES_WITHIN_SHARE)
+    return DimensionCheck(water_ml, difference, abs(difference) <= AGREES_WITHIN_SHARE)

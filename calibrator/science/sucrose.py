@@ -35,16 +35,6 @@ def brix_from_refractometer_sg(sg: float) -> float:
     return a + sg * (b + sg * (c + sg * d))
 
 
-def refractometer_sg(brix: float) -> float:
-    """The inverse of `brix_from_refractometer_sg`, −0.5 … 32 °Brix, by halving."""
-    between(brix, -0.5, HIGHEST_BRIX, "The Brix reading", "−0.5 and 32")
-    low, high = 0.998, 1.135
-    for _ in range(50):
-        middle = (low + high) / 2
-        low, high = (middle, high) if brix_from_refractometer_sg(middle) < brix else (low, middle)
-    return (low + high) / 2
-
-
 def temperature_correction_brix(temperature_c: float) -> float:
     """What is added to a reading at this prism temperature (5–40 °C) of a refractometer without
     compensation, °Brix.

@@ -24,11 +24,10 @@ from calibrator.science.scale import (
     ScaleFacts,
     Taring,
     check_scale,
-    running_total_differences,
     scoopfuls_together,
     smallest_net_weight_g,
 )
-from calibrator.science.spread import BagHistory, IntervalRule, Spread, pool_bag_history, spread_of
+from calibrator.science.spread import BagHistory, IntervalRule, Spread, spread_of
 from calibrator.science.stats import expanded, welch_satterthwaite
 from calibrator.values import dataclass
 
@@ -42,12 +41,9 @@ __all__ = [
     "ScaleCheck",
     "ScaleFacts",
     "Weighed",
-    "batch_interval",
     "bulk_density",
     "check_scale",
     "level_result",
-    "pool_bag_history",
-    "running_total_differences",
     "scoopfuls_together",
     "smallest_net_weight_g",
     "weighed",
@@ -284,18 +280,3 @@ def bulk_density(
     u, df = combined(budget)
     half = expanded([*((u / volume, df) for u, df in level.parts), (density / volume * volume_u, volume_df)])
     return DensityResult(density, u, df, density - half, density + half, budget)
-
-
-def batch_interval(level: LevelResult, scoopfuls: int, *, bags: int = 1) -> tuple[float, float]:
-    """What `scoopfuls` of this lot weigh together, g, at 95 %, when they come from so many bags (alike).
-
-    The doubt in the mean is common to all of them. Raises CannotCompute for less than one of either.
-    """
-    if scoopfuls < 1 or bags < 1:
-        raise CannotCompute("A batch needs at least one scoopful from one bag.")
-    bags = min(bags, scoopfuls)
-    n = scoopfuls
-    own = n * n * level.bag_sd_g**2 / bags + n * level.fill_sd_g**2
-    doubt = ((n * u, df) for u, df in level.parts)
-    half = expanded([*doubt, (math.sqrt(own), level.outlook.spread.bag_df)])
-    return max(0.0, n * level.mean_g - half), n * level.mean_g + half

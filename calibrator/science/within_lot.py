@@ -10,11 +10,11 @@ import math
 from collections.abc import Sequence
 from enum import StrEnum
 
+from calibrator.science.charts import running_means
 from calibrator.science.compare import t_tails
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import positive
 from calibrator.science.least_squares import fit
-from calibrator.science.lot_chart import EWMA_WEIGHT
 from calibrator.science.stats import mean_of, two_sided_t
 from calibrator.values import dataclass
 
@@ -87,18 +87,10 @@ def inside_lot(
         centre_g,
         tuple(centre_g * (1 - r) for r in reach),
         tuple(centre_g * (1 + r) for r in reach),
-        tuple(centre_g * v for v in _running(values)),
+        tuple(centre_g * v for v in running_means(values, 1.0)),
         outside,
     )
     return _told(made, values, sds, degrees_of_freedom)
-
-
-def _running(values: Sequence[float]) -> list[float]:
-    z, found = 1.0, []
-    for value in values:
-        z = EWMA_WEIGHT * value + (1 - EWMA_WEIGHT) * z
-        found.append(z)
-    return found
 
 
 def _told(made: InsideLot, values: list[float], sds: list[float], df: float) -> InsideLot:

@@ -50,14 +50,6 @@ _SPELLINGS = MappingProxyType(
         for spelling in (symbol.lower(), *others.split())
     }
 )
-BASE = MappingProxyType(
-    {
-        Kind.MASS: "gram",
-        Kind.VOLUME: "milliliter",
-        Kind.LENGTH: "millimeter",
-        Kind.TEMPERATURE: "degree_celsius",
-    }
-)
 _DEFAULTS = MappingProxyType(
     {
         UnitSystem.FARM: {Kind.MASS: "oz", Kind.VOLUME: "qt", Kind.LENGTH: "in", Kind.TEMPERATURE: "°F"},

@@ -6651,18 +6651,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Una tanda necesita al menos una becerra.</translation>
     </message>
     <message>
-        <source>A batch needs at least one scoopful from one bag.</source>
-        <translation>Una tanda necesita al menos una medida de un costal.</translation>
-    </message>
-    <message>
-        <source>A control chart needs a lot.</source>
-        <translation>Una gráfica de control necesita un lote.</translation>
-    </message>
-    <message>
-        <source>A control chart needs two lots or more.</source>
-        <translation>Una gráfica de control necesita dos lotes o más.</translation>
-    </message>
-    <message>
         <source>A line lies farther down the wall than these labels are high. Use higher labels.</source>
         <translation>Una línea queda más abajo en la pared que la altura de estas etiquetas. Use etiquetas más altas.</translation>
     </message>
@@ -6683,24 +6671,12 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Una lectura sin dispersión no se puede juzgar.</translation>
     </message>
     <message>
-        <source>A running total needs the reading before the first scoopful and one after it.</source>
-        <translation>Para pesar acumulando hace falta la lectura de antes de la primera medida y otra después.</translation>
-    </message>
-    <message>
         <source>A sheet of labels needs at least one label, and sizes above zero.</source>
         <translation>Una hoja de etiquetas necesita al menos una etiqueta y tamaños mayores que cero.</translation>
     </message>
     <message>
         <source>A table goes up to 1,000,000 calves.</source>
         <translation>Una tabla llega hasta 1,000,000 de becerras.</translation>
-    </message>
-    <message>
-        <source>A trend needs three lots or more, each with both values.</source>
-        <translation>Para una tendencia hacen falta tres lotes o más, cada uno con los dos valores.</translation>
-    </message>
-    <message>
-        <source>All lots have the same value here, so no trend can be told.</source>
-        <translation>Aquí todos los lotes tienen el mismo valor, así que no se ve ninguna tendencia.</translation>
     </message>
     <message>
         <source>At least one scoopful must have been weighed.</source>
@@ -6713,10 +6689,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Draw the line on the scoop and enter where it is before signing off.</source>
         <translation>Antes de firmar, dibuje la línea en la medida y anote dónde está.</translation>
-    </message>
-    <message>
-        <source>Each reading of a running total must be above the one before it.</source>
-        <translation>Al pesar acumulando, cada lectura tiene que ser mayor que la anterior.</translation>
     </message>
     <message>
         <source>Each step of poured water must stand higher and hold more than the one before.</source>
@@ -6765,10 +6737,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>One step of poured water rises far too much for its volume; pour it once more.</source>
         <translation>Un paso de agua vertida sube demasiado para su volumen; viértalo otra vez.</translation>
-    </message>
-    <message>
-        <source>Put the check weight on at least twice.</source>
-        <translation>Ponga la pesa de control al menos dos veces.</translation>
     </message>
     <message>
         <source>Read one drop at least.</source>
@@ -6821,10 +6789,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The fills of this weigh-in do not reach to a result.</source>
         <translation>Las llenadas de esta pesada no alcanzan para un resultado.</translation>
-    </message>
-    <message>
-        <source>The finished level does not fit this much water and powder; read it once more.</source>
-        <translation>El nivel terminado no corresponde a esta agua y este polvo; léalo otra vez.</translation>
     </message>
     <message>
         <source>The hot water must be warmer than the cold water.</source>
@@ -6893,10 +6857,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The weight of powder must be greater than zero.</source>
         <translation>El peso del polvo tiene que ser más de cero.</translation>
-    </message>
-    <message>
-        <source>The weight of the newest lot must lie between 0 and 1.</source>
-        <translation>El peso del lote más nuevo tiene que estar entre 0 y 1.</translation>
     </message>
     <message>
         <source>The weights do not fit around this scoop. Print the strip label instead.</source>
@@ -7095,10 +7055,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>El Brix de la solución</translation>
     </message>
     <message>
-        <source>The Brix reading</source>
-        <translation>La lectura de Brix</translation>
-    </message>
-    <message>
         <source>The Brix that one percent of solids adds</source>
         <translation>El Brix que agrega cada uno por ciento de sólidos</translation>
     </message>
@@ -7121,10 +7077,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The ash on the label</source>
         <translation>La ceniza de la etiqueta</translation>
-    </message>
-    <message>
-        <source>The centre</source>
-        <translation>El centro</translation>
     </message>
     <message>
         <source>The check weight</source>
@@ -7271,20 +7223,12 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>El ancho interior</translation>
     </message>
     <message>
-        <source>The laboratory&apos;s osmolality</source>
-        <translation>La osmolalidad del laboratorio</translation>
-    </message>
-    <message>
         <source>The laboratory&apos;s osmoles</source>
         <translation>Los osmoles del laboratorio</translation>
     </message>
     <message>
         <source>The level above the floor</source>
         <translation>El nivel sobre el fondo</translation>
-    </message>
-    <message>
-        <source>The measured volume per weight of powder</source>
-        <translation>El volumen medido por peso de polvo</translation>
     </message>
     <message>
         <source>The moisture on the label</source>
@@ -7417,10 +7361,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The spread of scoopfuls</source>
         <translation>La dispersión de las medidas</translation>
-    </message>
-    <message>
-        <source>The spread of the checks</source>
-        <translation>La dispersión de las revisiones</translation>
     </message>
     <message>
         <source>The spread of the powder</source>
@@ -7591,10 +7531,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>El peso de la mezcla en la jarra</translation>
     </message>
     <message>
-        <source>The weight of the newest check</source>
-        <translation>El peso de la revisión más nueva</translation>
-    </message>
-    <message>
         <source>The weight of the rest</source>
         <translation>El peso de lo demás</translation>
     </message>
@@ -7609,10 +7545,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>The weight of water</source>
         <translation>El peso del agua</translation>
-    </message>
-    <message>
-        <source>The width of the limits</source>
-        <translation>El ancho de los límites</translation>
     </message>
     <message>
         <source>What the scale shows</source>
@@ -7637,10 +7569,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>0 and 95 %</source>
         <translation>0 y 95 %</translation>
-    </message>
-    <message>
-        <source>0.01 and 1</source>
-        <translation>0.01 y 1</translation>
     </message>
     <message>
         <source>0.5 and 1.5; weigh and read anew</source>
@@ -7705,10 +7633,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>half and twice the target; check bags and feedings</source>
         <translation>la mitad y el doble de lo deseado; revise costales y tomas</translation>
-    </message>
-    <message>
-        <source>−0.5 and 32</source>
-        <translation>−0.5 y 32</translation>
     </message>
     <message>
         <source>−1 and 32</source>

@@ -423,11 +423,7 @@
             <source>Level scoopful</source>
             <translation>Medida al ras</translation>
         </message>
-        <message>
-            <source>95 % interval</source>
-            <translation>Intervalo de 95 %</translation>
-        </message>
-        <message>
+            <message>
             <source>{low} to {high}</source>
             <translation>{low} a {high}</translation>
         </message>

@@ -28,9 +28,10 @@ from calibrator.model.underway import Ended, Underway
 from calibrator.prints.label_facts import LabelLine
 from calibrator.prints.output import CannotPrint
 from calibrator.records import NotAllowed, Records, backup, import_season, restore_backup, sample_lots_folder
-from calibrator.records.exporting import export_file, export_text
+from calibrator.records.exporting import export_file
 from calibrator.records.flat import everything
 from calibrator.records.workbook import write_workbook
+from tests.exported import export_text
 
 
 class Held:

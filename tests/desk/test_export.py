@@ -28,7 +28,7 @@ from calibrator.model import Farm, FillWay, WeighIn
 from calibrator.records import Records, demo_records
 from calibrator.records.importing import import_season
 from calibrator.science.nested import weighed
-from calibrator.science.spread import pool_bag_history
+from tests.season_fills import pool_bag_history
 
 SHEETS = ["lots", "sign-offs", "budgets", "fills", "spot fills", "lines", "mix checks", "trials"]
 

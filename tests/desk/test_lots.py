@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QLineEdit
 from pytestqt.modeltest import ModelTester
 from pytestqt.qtbot import QtBot
 from speaking import speaking
+from test_name_choice import shown_text
 from yard import Yard
 
 from calibrator.desk.context import Desk
@@ -408,7 +409,7 @@ def test_the_filters_say_whole_what_they_ask_for(qtbot: QtBot, yard: Yard, empty
         page.show()
         page.reload()
         boxes = page.filters
-        shown = [box.shown_text() for box in (boxes.product, boxes.year, boxes.state)]
+        shown = [shown_text(box) for box in (boxes.product, boxes.year, boxes.state)]
         assert shown == [box.currentText() for box in (boxes.product, boxes.year, boxes.state)]
         assert page.search.width() > page.filters.product.width() / 2
 

@@ -8,13 +8,14 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from PySide6.QtCore import QRectF
 from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.season.legend import legend
-from calibrator.desk.season.lots_dense import DensePicture, joined_bars
-from calibrator.desk.season.lots_item import numbers_text, shared_boxes
+from calibrator.desk.season.lots_dense import DensePicture, Whole, joined_bars
+from calibrator.desk.season.lots_item import LotsItem, _pixel, numbers_text, shared_boxes
 from calibrator.desk.season.lots_lines import by_columns, joined_runs
 from calibrator.desk.season.lots_plot import LotsPlot, PlotLots
 from calibrator.desk.theme import Theme, tokens
@@ -61,6 +62,13 @@ def test_every_lot_of_a_dense_picture_leaves_its_dot() -> None:
     assert picture.image(1.0).pixelColor(int(x[0]), int(y[0])).name() == "#aa5500"
 
 
+def pixels_of(item: LotsItem, picture: DensePicture) -> tuple[Whole, Whole]:
+    """The pixels at which all lots stand in it, those out of view too."""
+    frame = item.deviceTransform_().mapRect(QRectF(item.getViewBox().viewRect()))
+    (x, y), scale = item._in_pixels(slice(None))[:2], round(picture.wide / frame.width())
+    return _pixel(x, frame.left(), scale), _pixel(y, frame.top(), scale)
+
+
 def test_every_lot_in_view_stands_in_the_picture(qapp: QApplication, qtbot: QtBot) -> None:
     """Twelve hundred lots, pushed aside by steps that are no whole pixels: at each lot's place is its sign."""
     if qapp.property("tokens") is None:
@@ -81,9 +89,9 @@ def test_every_lot_in_view_stands_in_the_picture(qapp: QApplication, qtbot: QtBo
     for first in (whole[0], whole[0] + 100.37):
         plot.show_period(first, first + 900)
         plot.grab()
-        picture, signs = plot.lots.dense, {0xFF000000 | QColor(c).rgb() for c in (tokens().action, tokens().mark)}
-        assert picture is not None
-        x, y = plot.lots.places_in(picture)
+        assert plot.lots._dense is not None
+        picture, signs = plot.lots._dense[1], {0xFF000000 | QColor(c).rgb() for c in (tokens().action, tokens().mark)}
+        x, y = pixels_of(plot.lots, picture)
         seen = (x >= 0) & (x < picture.wide - 1)
         assert seen.sum() > 800
         rims = {0xFF000000 | QColor(tokens().surface).rgb()}  # a diamond set off from a lot that lies beneath it

@@ -18,9 +18,9 @@ from calibrator.desk.lot_history.words import Speaker
 from calibrator.desk.trust_words import findings_words, loss_words, moment, salvaged_words, watching_words, what_to_do
 from calibrator.model import Farm, Lot
 from calibrator.records import Fault, Finding, Records
-from calibrator.records.exporting import export_text
 from calibrator.records.lot_history import Topic, lot_history
 from calibrator.records.salvage import Loss, Salvaged
+from tests.exported import export_text
 from tests.records import invented
 
 

@@ -26,8 +26,8 @@ from calibrator.desk.settings import Settings
 from calibrator.desk.theme import Theme
 from calibrator.model import Farm, new_id
 from calibrator.records import Records, import_season, sample_lots_folder
-from calibrator.records.exporting import export_text
 from calibrator.records.server import ServerAddress, address_of
+from tests.exported import export_text
 
 NOBODY = "postgresql://ann@127.0.0.1:1/farm?sslmode=disable"
 

@@ -14,10 +14,12 @@ from speaking import speaking
 
 from calibrator.desk import record_sentences, science_sentences
 from calibrator.desk.counted import counted
-from calibrator.model import Fact, Noun
 from calibrator.places import resource
+from calibrator.prints import words
 from calibrator.records.errors import SENTENCES
 from calibrator.records.plain import kind_word
+from calibrator.records.tables import FACTS, NOUNS
+from calibrator.science.powder import TYPICAL_PCT
 from tests import translate
 
 ROOT = Path(translate.ROOT)
@@ -122,7 +124,7 @@ def test_the_sentences_of_the_records_are_all_known() -> None:
     assert set(record_sentences.SENTENCES) == set(SENTENCES.values())
 
 
-@pytest.mark.parametrize("kind", [kind_word(kind) for kind in (*Noun.__args__, *Fact.__args__)])
+@pytest.mark.parametrize("kind", [kind_word(kind) for kind in (*NOUNS, *FACTS)])
 def test_the_things_of_the_records_have_a_name(kind: str) -> None:
     known = {source for context, source, _, _ in messages("desk_es") if context == "Records"}
     assert record_sentences.kind_words(kind) in known
@@ -131,6 +133,22 @@ def test_the_things_of_the_records_have_a_name(kind: str) -> None:
 def test_the_sentences_of_science_and_prints_are_all_known() -> None:
     known = {*science_sentences.SENTENCES, *science_sentences.WHAT, *science_sentences.LIMITS}
     assert sorted(refusal_literals() - known) == []
+    parts_of_a_label = {f"The {part} on the label" for part in TYPICAL_PCT}
+    assert sorted(known - literals() - parts_of_a_label) == [], "nobody says it any more"
+
+
+def literals() -> set[object]:
+    """Every constant in the program, but for the list of the sentences itself."""
+    files = set((ROOT / "calibrator").rglob("*.py")) - {Path(science_sentences.__file__)}
+    nodes = (node for path in files for node in ast.walk(ast.parse(path.read_text("utf-8"))))
+    return {node.value for node in nodes if isinstance(node, ast.Constant)}
+
+
+def test_the_words_of_paper_are_all_printed() -> None:
+    assert {source for _, source, _, _ in messages("prints_es")} <= literals()
+    rooms = "\n".join(path.read_text("utf-8") for path in (ROOT / "calibrator").rglob("*.py"))
+    named = [name for name in vars(words) if name.isupper() and name != "QT_TRANSLATE_NOOP"]
+    assert [name for name in named if len(re.findall(rf"\b{name}\b", rooms)) < 2] == []
 
 
 def refusal_literals() -> set[str]:

@@ -118,7 +118,7 @@ def test_density_of_skim_milk() -> None:
 def test_one_measured_mix_up_tells_the_density_of_the_others(percent: float, kg_per_m3: float) -> None:
     """Sucrose at 10 % is taken as the measured mix-up; the other strengths follow."""
     water_ml = 900.0 / 0.9982
-    room, _ = powder.measured_specific_volume(water_ml, 100.0, 1000.0 / 1.0381)
+    room = (1000.0 / 1.0381 - water_ml) / 100.0
     sucrose = mixing.Powder(room, 1.0, 1000.0 / 342.30, 0.0)
     mix = mixing.mix_on_water(1000.0, percent / (100.0 - percent), sucrose, 20.0)
     check(

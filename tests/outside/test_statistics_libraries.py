@@ -4,21 +4,20 @@ from __future__ import annotations
 
 import math
 import random
-from itertools import pairwise
 
 import pytest
 
 from calibrator.model import Cylinder
-from calibrator.science.charts import individuals_chart
-from calibrator.science.compare import compare, trend
+from calibrator.science.charts import D2_OF_TWO
+from calibrator.science.compare import compare
 from calibrator.science.components import one_way
 from calibrator.science.mark import fill_line, reach_untried_95
 from calibrator.science.nested import Weighed, table
-from calibrator.science.scale import ScaleFacts, running_total_differences
-from calibrator.science.season import components
+from calibrator.science.scale import ScaleFacts
 from calibrator.science.stats import t_quantile, two_sided_t, welch_satterthwaite
 from calibrator.science.weighing import bulk_density, level_result
 from tests.outside.checks import LIBRARY, check
+from tests.season_fills import components
 
 GTC = "GTC (MSL, New Zealand)"
 STATSMODELS = "statsmodels"
@@ -110,19 +109,6 @@ def test_reach_of_an_untried_line(level_u_g: float, df: float) -> None:
     check(name, f"{SCIPY}, JCGM 101:2008, 6.4", half_g, found_g, 0.03 * half_g, note)
 
 
-def test_running_total_shares_readings() -> None:
-    from GTC import get_correlation, ureal
-    from GTC import uncertainty as u_of
-
-    step = 2.0 / math.sqrt(12.0)
-    readings = [ureal(x, step) for x in (0.0, 290.0, 584.0, 871.0)]
-    masses = [b - a for a, b in pairwise(readings)]
-    found = running_total_differences([0.0, 290.0, 584.0, 871.0], 2.0)
-    check("u of one weight of a running total, g", GTC, u_of(masses[1]), found.u_g, 1e-12, LIBRARY)
-    check("correlation of neighbours", GTC, get_correlation(masses[0], masses[1]), found.correlation, 1e-12, LIBRARY)
-    check("u of their mean, g", GTC, u_of(sum(masses) / 3), found.mean_u_g, 1e-12, LIBRARY)
-
-
 @pytest.mark.parametrize("df", [0.7, 2.5, 16.7, 1e4])
 def test_student_between_whole_degrees(df: float) -> None:
     from scipy import stats
@@ -163,19 +149,6 @@ def test_welch() -> None:
     _, p, df = whole.ttest_ind(usevar="unequal")
     check("its p", STATSMODELS, p, found.p, 1e-12, LIBRARY)
     check("its degrees of freedom", STATSMODELS, df, found.degrees_of_freedom, 1e-9, LIBRARY)
-
-
-def test_trend() -> None:
-    import statsmodels.api as sm
-
-    x, y = [40.0, 55.0, 48.0, 62.0, 71.0, 66.0], [0.512, 0.505, 0.509, 0.498, 0.497, 0.501]
-    fit = sm.OLS(y, sm.add_constant(x)).fit()
-    found = trend(x, y)
-    low, high = fit.conf_int()[1]
-    check("slope of density on humidity", STATSMODELS, fit.params[1], found.slope, 1e-12, LIBRARY)
-    check("lower end of the slope", STATSMODELS, low, found.slope_low, 1e-12, LIBRARY)
-    check("upper end of the slope", STATSMODELS, high, found.slope_high, 1e-12, LIBRARY)
-    check("p of the slope", STATSMODELS, fit.pvalues[1], found.p, 1e-12, LIBRARY)
 
 
 def test_components_of_a_balanced_season() -> None:
@@ -224,5 +197,4 @@ def test_moving_range_estimates_the_spread() -> None:
 
     # d2 of two is the mean of the range of two standard normal values: 2/√π.
     mean_range = stats.foldnorm(0.0, scale=math.sqrt(2.0)).mean()
-    chart = individuals_chart([10.0, 11.0])
-    check("spread from one moving range", SCIPY, 1.0 / float(mean_range), chart.sd, 1e-12, LIBRARY)
+    check("mean range of two standard normal values", SCIPY, float(mean_range), D2_OF_TWO, 1e-12, LIBRARY)

@@ -7,11 +7,12 @@ import random
 
 import numpy as np
 
-from calibrator.science.components import components
+from calibrator.science.charts import D2_OF_TWO
 from calibrator.science.least_squares import fit, joint_p
 from calibrator.science.lot_chart import between_lots2, lot_chart
 from calibrator.science.nested import Weighed
 from tests.outside.checks import FROM_MEMORY, LIBRARY, check
+from tests.season_fills import components
 from tests.season_rows import lot
 
 STATSMODELS = "statsmodels"
@@ -85,15 +86,20 @@ def test_a_published_example_of_three_levels() -> None:
 
 
 def test_limits_of_lots_known_exactly_are_those_of_the_individuals_chart() -> None:
-    """Montgomery's viscosity data: mean 33.52, limits 34.80 and 32.24. In logarithms the limits lie alike about
-    the mean as shares, which at four percent of it differ from the printed by less than 0.04."""
+    """The chart works in logarithms: lots whose logarithms are Montgomery's values, a hundredth of them."""
     source = "Montgomery, Introduction to Statistical Quality Control, 6.4, viscosity"
     values = (33.75, 33.05, 34.00, 33.81, 33.46, 34.02, 33.68, 33.27, 33.49, 33.20, 33.62, 33.00, 33.54, 33.12, 33.84)
-    found = lot_chart([lot(n, v, level_u_g=0.0) for n, v in enumerate(values)]).lots[0]
-    note = "in logarithms"
-    check("middle of the chart", source, 33.52, found.middle_g_per_ml, 0.01, note)
-    check("upper limit", source, 34.80, found.high_g_per_ml or 0.0, 0.04, note)
-    check("lower limit", source, 32.24, found.low_g_per_ml or 0.0, 0.04, note)
+    chart = lot_chart([lot(n, math.exp(v / 100), level_u_g=0.0) for n, v in enumerate(values)])
+    found = chart.lots[0]
+
+    def told(density: float | None) -> float:
+        return 100 * math.log(density or 1.0)
+
+    check("centre", source, 33.52, told(found.middle_g_per_ml), 5.1e-3)
+    check("mean moving range", source, 0.481, 100 * (chart.lot_sd or 0.0) * D2_OF_TWO, 5.1e-4)
+    check("upper limit", source, 34.80, told(found.high_g_per_ml), 5.1e-3)
+    check("lower limit", source, 32.24, told(found.low_g_per_ml), 1e-2, "printed from a rounded mean")
+    assert not any(one.rules for one in chart.lots)
 
 
 def test_interval_of_a_spread_between_bags_against_simulated_pivots() -> None:

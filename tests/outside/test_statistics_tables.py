@@ -6,7 +6,7 @@ import math
 
 import pytest
 
-from calibrator.science.charts import D2_OF_TWO, D4_OF_TWO, individuals_chart
+from calibrator.science.charts import D2_OF_TWO, D4_OF_TWO
 from calibrator.science.compare import compare
 from calibrator.science.components import best_fills_each
 from calibrator.science.nested import Weighed, table
@@ -69,22 +69,6 @@ def test_control_chart_constants() -> None:
     check("d2 of two", source, 1.128, D2_OF_TWO, 5.1e-4)
     check("D4 of two", source, 3.267, D4_OF_TWO, 5.1e-4, FROM_MEMORY)
     check("A2 of two", source, 1.880, 3 / (D2_OF_TWO * math.sqrt(2)), 5.1e-4)
-
-
-VISCOSITY = [
-    33.75, 33.05, 34.00, 33.81, 33.46, 34.02, 33.68, 33.27, 33.49, 33.20, 33.62, 33.00, 33.54, 33.12, 33.84,
-]  # fmt: skip
-
-
-def test_individuals_chart() -> None:
-    source = "Montgomery, Introduction to Statistical Quality Control, 6.4, viscosity"
-    chart = individuals_chart(VISCOSITY)
-    check("centre", source, 33.52, chart.centre, 5.1e-3)
-    check("mean moving range", source, 0.481, chart.mean_range, 5.1e-4)
-    check("upper limit", source, 34.80, chart.high, 5.1e-3)
-    check("lower limit", source, 32.24, chart.low, 1e-2, "printed from a rounded mean")
-    check("upper limit of the moving range", source, 1.57, chart.range_high, 5.1e-3, FROM_MEMORY)
-    assert chart.outside == chart.jumps == ()
 
 
 def test_end_gauge_budget() -> None:

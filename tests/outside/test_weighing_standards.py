@@ -11,7 +11,6 @@ from calibrator.science.keep import full_scoops_before
 from calibrator.science.scale import (
     ScaleFacts,
     error_allowed_g,
-    repeatability,
     smallest_net_weight_g,
     weight_tolerance_g,
 )
@@ -46,8 +45,8 @@ def test_rounding_is_rectangular() -> None:
 
 def test_smallest_net_weight() -> None:
     # Where s < 0.41 d, use 0.41 d; 2 · s / smallest net weight ≤ 0.10 %.
-    floor = repeatability(100.0, [100.0, 100.0, 100.0], 1.0)
-    check("least standard deviation of a display step of 1", USP_41, 0.41, floor.sd_g, 5.1e-3, FROM_MEMORY)
+    least = smallest_net_weight_g(1.0, 0.0, 2.0)  # the weight of which two standard deviations are twice as much
+    check("least standard deviation of a display step of 1", USP_41, 0.41, least, 5.1e-3, FROM_MEMORY)
     smallest = smallest_net_weight_g(0.1e-3, 0.0, 0.001)
     check("smallest net weight, step 0.1 mg, 0.1 %, mg", USP_41, 82.0, 1000 * smallest, 0.5, FROM_MEMORY)
 

@@ -6,13 +6,48 @@ import math
 from collections.abc import Iterator, Sequence
 from itertools import combinations, pairwise
 
-from calibrator.prints.page import Document, Go, Line, Page, Shape, Text
-from calibrator.prints.paint import text_corners_mm
+from PySide6.QtCore import QRectF
+from PySide6.QtGui import QFontMetricsF
+
+from calibrator.prints import fonts
+from calibrator.prints.page import Anchor, Document, Go, Line, Page, Shape, Text, Weight
 
 Point = tuple[float, float]
 TOUCH_MM = 0.05
 EDGE_MM = 4.0  # no printer reaches all the way to the paper's edge
 MOST_INK_STEP = 0.5
+SHIFT = {Anchor.START: 0.0, Anchor.MIDDLE: 0.5, Anchor.END: 1.0}
+
+
+def ink(text: str, weight: Weight, figures: bool = False) -> QRectF:
+    """What a text blackens, in ems, from its start on the baseline; y runs down."""
+    metrics, x, whole = QFontMetricsF(fonts.font(weight)), 0.0, QRectF()
+    for run in fonts.runs(text, figures):
+        bounds = metrics.tightBoundingRect(run.text)
+        scaled = QRectF(
+            x + bounds.x() * run.scale,
+            bounds.y() * run.scale - run.rise * fonts.EM,
+            bounds.width() * run.scale,
+            bounds.height() * run.scale,
+        )
+        whole = whole.united(scaled) if not bounds.isEmpty() else whole
+        x += metrics.horizontalAdvance(run.text) * run.scale
+    return QRectF(whole.x() / fonts.EM, whole.y() / fonts.EM, whole.width() / fonts.EM, whole.height() / fonts.EM)
+
+
+def text_corners_mm(item: Text) -> tuple[tuple[float, float], ...]:
+    """The four corners of what a text blackens on its page."""
+    bounds = ink(item.text, item.weight, item.figures)
+    left = bounds.x() - SHIFT[item.anchor] * fonts.advance(item.text, item.weight, item.figures)
+    xs, ys = (left, left + bounds.width()), (bounds.y(), bounds.bottom())
+    turn = math.radians(item.angle_deg)
+    return tuple(
+        (
+            item.x_mm + item.size_mm * (x * math.cos(turn) - y * math.sin(turn)),
+            item.y_mm + item.size_mm * (x * math.sin(turn) + y * math.cos(turn)),
+        )
+        for x, y in ((xs[0], ys[0]), (xs[1], ys[0]), (xs[1], ys[1]), (xs[0], ys[1]))
+    )
 
 
 def troubles(document: Document, edge_mm: float = EDGE_MM) -> list[str]:

@@ -5,9 +5,11 @@ from __future__ import annotations
 import numpy as np
 import pypdfium2
 from numpy.typing import NDArray
+from PySide6.QtGui import QImage, QPainter
 
 from calibrator.prints.output import pdf_bytes
-from calibrator.prints.page import Document
+from calibrator.prints.page import Document, Page
+from calibrator.prints.paint import paint_page
 
 MM_PER_INCH = 25.4
 DARK = 128
@@ -20,6 +22,17 @@ def render(content: bytes, page: int, dpi: float) -> NDArray[np.uint8]:
         return np.asarray(pdf[page].render(scale=dpi / 72, grayscale=True).to_pil().convert("L"))
     finally:
         pdf.close()
+
+
+def page_image(page: Page, dpi: float = 96.0) -> QImage:
+    """A page as a picture on white."""
+    scale = dpi / MM_PER_INCH
+    image = QImage(round(page.width_mm * scale), round(page.height_mm * scale), QImage.Format.Format_Grayscale8)
+    image.fill(0xFFFFFFFF)
+    painter = QPainter(image)
+    paint_page(painter, page, scale)
+    painter.end()
+    return image
 
 
 def text_of(content: bytes) -> str:

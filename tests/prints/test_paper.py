@@ -25,12 +25,12 @@ from calibrator.prints.fonts import CAP_HEIGHT, width_mm
 from calibrator.prints.label_facts import LabelForm, LabelLine, LineUse, label_lines
 from calibrator.prints.labels import scoop_labels
 from calibrator.prints.lot_mark import lay_lot
-from calibrator.prints.output import CannotPrint, page_image, pdf_bytes, write_pdf
+from calibrator.prints.output import CannotPrint, pdf_bytes, write_pdf
 from calibrator.prints.page import Document, Shape, Text, Weight
 from calibrator.prints.place import spread
 from calibrator.prints.record import lot_sheet
-from tests.prints.geometry import troubles
-from tests.prints.rendered import text_of
+from tests.prints.geometry import ink, troubles
+from tests.prints.rendered import page_image, text_of
 from tests.prints.samples import (
     CONE,
     GRID,
@@ -83,8 +83,8 @@ def test_figures_of_the_chart_are_legible_from_two_metres() -> None:
 
 
 def test_the_font_s_figures_are_as_high_as_its_tables_say() -> None:
-    assert fonts.ink("H", Weight.BOLD).height() == pytest.approx(CAP_HEIGHT, abs=0.01)
-    assert fonts.ink("0", Weight.BOLD).height() == pytest.approx(CAP_HEIGHT, abs=0.03)
+    assert ink("H", Weight.BOLD).height() == pytest.approx(CAP_HEIGHT, abs=0.01)
+    assert ink("0", Weight.BOLD).height() == pytest.approx(CAP_HEIGHT, abs=0.03)
 
 
 def test_twelve_counts_hang_on_one_page_in_both_languages() -> None:

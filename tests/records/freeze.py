@@ -22,8 +22,8 @@ from calibrator.model import (
     new_id,
 )
 from calibrator.records import Records
-from calibrator.records.exporting import export_text
 from calibrator.records.tables import SCHEMA
+from tests.exported import export_text
 
 FROZEN = Path(__file__).with_name("frozen")
 

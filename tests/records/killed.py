@@ -28,7 +28,7 @@ import invented
 from calibrator.model import Farm, Lot, Scale, Scoop, SignOff, Step, WeighIn, new_id
 from calibrator.records import Records, import_season
 from calibrator.records.bringing import Past, bring_in
-from calibrator.records.entries import Told, text_of
+from calibrator.records.entries import Told, pieces_of
 
 LOTS_IN_IMPORT = 20
 FILLS_IN_FILE = 8
@@ -118,7 +118,7 @@ def _import(records: Records, file: Path) -> str:
     farm = invented.farm(name="imported", revision=new_id())
     lots = [invented.lot(farm.id, revision=new_id()) for _ in range(LOTS_IN_IMPORT)]
     told = file.with_suffix(f".{os.getpid()}.json")
-    told.write_text(text_of(Told(invented.NOON, "", noun) for noun in (farm, *lots)), encoding="utf-8")
+    told.write_text("".join(pieces_of(Told(invented.NOON, "", noun) for noun in (farm, *lots))), encoding="utf-8")
     import_season(records, told)
     return farm.id
 

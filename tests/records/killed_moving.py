@@ -27,9 +27,9 @@ from pathlib import Path
 import invented
 
 from calibrator.records import Records, RecordsDamaged, backup, engine, restore_backup
-from calibrator.records.exporting import export_text
 from calibrator.records.salvage import salvage
 from calibrator.records.tables import SCHEMA
+from tests.exported import export_text
 
 FROZEN = Path(__file__).with_name("frozen")
 engine._SYNC = "OFF"  # what is written outlives a killed program without being waited for

@@ -24,7 +24,7 @@ from calibrator.records import (
     restore_backup,
 )
 from calibrator.records.backup import DAILY, Backup
-from calibrator.records.exporting import export_text
+from tests.exported import export_text
 
 TODAY = date(2024, 11, 7)
 _DAYS = st.lists(st.integers(0, 1500), unique=True, max_size=80)

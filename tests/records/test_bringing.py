@@ -20,9 +20,9 @@ from calibrator.records import (
     season_lots,
 )
 from calibrator.records.bringing import Past, bring_in
-from calibrator.records.exporting import export_text
 from calibrator.records.past import count_past, lots_of_past, past_weigh_ins
 from calibrator.records.season import past_fills, taught
+from tests.exported import export_text
 
 
 def past(world: World, fills: int = 3) -> Past:

@@ -29,7 +29,8 @@ from calibrator.model import (
 )
 from calibrator.records import ImportRefused, NotAllowed, Records, import_season
 from calibrator.records.errors import TableNotWritten
-from calibrator.records.exporting import export_file, export_text
+from calibrator.records.exporting import export_file
+from tests.exported import export_text
 
 invented.register()
 

@@ -17,7 +17,7 @@ from invented import World
 
 from calibrator.model import WeighIn
 from calibrator.records import Fault, Records, backup, fingerprints, import_season, sample_lots_folder
-from calibrator.records.exporting import export_text
+from tests.exported import export_text
 
 
 def _signed(file: Path, count: int = 3) -> list[str]:

@@ -19,9 +19,9 @@ from invented import World
 from sqlalchemy import Connection, inspect
 
 from calibrator.records import Records, RecordsReadOnly, RecordsUnreachable, backup, opening
-from calibrator.records.exporting import export_text
 from calibrator.records.migrations import run
 from calibrator.records.tables import SCHEMA, metadata
+from tests.exported import export_text
 
 FROZEN = Path(__file__).with_name("frozen")
 FROM_THE_START = {"currency": "$", "asks_for_charts": True}

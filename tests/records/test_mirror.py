@@ -30,9 +30,9 @@ from calibrator.records import (
     sample_lots_folder,
 )
 from calibrator.records.entries import Added, Told
-from calibrator.records.exporting import export_text
 from calibrator.records.mirror import Mirror
 from calibrator.records.outbox import Outbox
+from tests.exported import export_text
 
 
 class _Away:

@@ -30,8 +30,8 @@ from calibrator.model import (
     WeighIn,
 )
 from calibrator.records import Records, demo_records, import_season, sample_lots_folder
-from calibrator.records.exporting import export_text
 from calibrator.science.within_lot import Inside, Opened, inside_lot
+from tests.exported import export_text
 
 NAMES = {"id", "sign_off_id", "at", "program_version", "scoop_revision", "scale_revision", "lot_revision"}
 

@@ -23,11 +23,11 @@ from calibrator.records import (
     passwords,
     sample_lots_folder,
 )
-from calibrator.records.exporting import export_text
 from calibrator.records.moving import bring_over
 from calibrator.records.passwords import keep_password, password_file, with_password
 from calibrator.records.server import FoundThere, ServerAddress, address_of, look_there
 from calibrator.records.tables import SCHEMA
+from tests.exported import export_text
 
 
 def run(url: str, *statements: str) -> None:

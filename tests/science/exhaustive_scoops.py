@@ -11,10 +11,22 @@ from collections.abc import Iterator, Sequence
 from itertools import combinations
 
 from calibrator.model import FillWay
-from calibrator.science.scoops import ScoopCount, ScoopWay, fewest
+from calibrator.science.scoops import MOST_SCOOPFULS, ScoopCount, ScoopWay, fewest_table
 
 Case = tuple[float, list[ScoopWay], float, tuple[float, ...]]
 Key = tuple[int, bool, int, int, float]
+
+
+def fewest(
+    target_g: float,
+    ways: Sequence[ScoopWay],
+    tolerance_share: float,
+    *,
+    fractions: Sequence[float] = (1,),
+    most_scoopfuls: int = MOST_SCOOPFULS,
+) -> ScoopCount | None:
+    """The quick search for one target."""
+    return fewest_table([target_g], ways, tolerance_share, fractions=fractions, most_scoopfuls=most_scoopfuls)[0]
 
 
 def _whole(ways: Sequence[ScoopWay], most: int, ceiling_g: float) -> Iterator[dict[int, int]]:

@@ -10,8 +10,9 @@ from calibrator.science.advice import MOST_MORE, STOP_SHARE, Outlook, plan
 from calibrator.science.nested import Weighed, table
 from calibrator.science.odd import odd_fills
 from calibrator.science.scale import ScaleFacts
-from calibrator.science.spread import IntervalRule, Spread, pool_bag_history
+from calibrator.science.spread import IntervalRule, Spread
 from calibrator.science.weighing import Advice, level_result
+from tests.season_fills import pool_bag_history
 
 STEADY = [
     Weighed(b, m)

@@ -7,14 +7,12 @@ import random
 
 import pytest
 
+from calibrator.science.charts import EWMA_WEIGHT, LIMIT_SD
 from calibrator.science.check_season import (
     ASSUMED_SD_SHARE,
     COMMON_SD_SHARE,
     LEAST_BASELINE,
-    LIMIT_SDS,
-    WEIGHT,
     Point,
-    ewma_half_width,
     first_found,
     means_by,
     off_share,
@@ -32,9 +30,8 @@ def test_the_running_mean_starts_anew_with_each_lot() -> None:
     watched = watch([*points("a", 0.02, 0.01), *points("b", -0.01)])
     assert [w.running for w in watched] == pytest.approx([0.006, 0.0072, -0.003])
     sd = spread_within_lots([*points("a", 0.02, 0.01), *points("b", -0.01)])
-    half = math.hypot(ewma_half_width(sd, 1), LIMIT_SDS * COMMON_SD_SHARE)
+    half = LIMIT_SD * math.hypot(EWMA_WEIGHT * sd, COMMON_SD_SHARE)
     assert watched[2].high - watched[2].low == pytest.approx(2 * half)
-    assert watched[2].single_high == pytest.approx(math.hypot(LIMIT_SDS * sd, LIMIT_SDS * COMMON_SD_SHARE))
 
 
 def test_a_wild_check_speaks_at_once_and_a_small_shift_after_some() -> None:
@@ -67,7 +64,7 @@ def test_earlier_lots_become_the_middle_when_there_are_enough_of_them() -> None:
     assert after.running == pytest.approx(0.03)
     assert not after.found
     before = watch([*steady[1:], *points("b", 0.03)])[-1]
-    assert before.running == pytest.approx(WEIGHT * 0.03)
+    assert before.running == pytest.approx(EWMA_WEIGHT * 0.03)
 
 
 def test_how_far_off_is_told_as_a_share_of_the_target() -> None:
@@ -84,10 +81,6 @@ def test_a_lot_never_checked_is_never_found() -> None:
 def test_nonsense_is_refused(value: float) -> None:
     with pytest.raises(CannotCompute, match="ordinary number"):
         watch(points("a", value))
-    with pytest.raises(CannotCompute):
-        ewma_half_width(value, 3)
-    with pytest.raises(CannotCompute):
-        ewma_half_width(0.02, 3, weight=2.0)
 
 
 def test_means_by_feeder_hold_what_they_promise() -> None:

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import math
 import random
+from itertools import pairwise
+from statistics import fmean
 
 import pytest
 
-from calibrator.science.charts import ewma_chart, individuals_chart
+from calibrator.science.charts import EWMA_WEIGHT, running_means, running_reaches
 from calibrator.science.lot_chart import Rule, lot_chart
 from tests.season_rows import lot
 
@@ -17,13 +19,21 @@ VALUES = [0.561, 0.548, 0.566, 0.557, 0.571, 0.552, 0.558, 0.563]
 def test_lots_known_exactly_give_the_plain_charts() -> None:
     found = lot_chart([lot(n, v, level_u_g=0.0) for n, v in enumerate(VALUES)])
     logs = [math.log(v) for v in VALUES]
-    plain = individuals_chart(logs)
-    assert found.lot_sd == pytest.approx(plain.sd)
-    assert [math.log(one.high_g_per_ml or 0) for one in found.lots] == pytest.approx([plain.high] * len(VALUES))
-    assert [math.log(one.low_g_per_ml or 0) for one in found.lots] == pytest.approx([plain.low] * len(VALUES))
-    running = ewma_chart(logs, plain.centre, plain.sd)
-    assert [math.log(one.running_g_per_ml) for one in found.lots] == pytest.approx(list(running.points))
-    assert [one.running_reach for one in found.lots] == pytest.approx([high - plain.centre for high in running.high])
+    centre, mean_range = fmean(logs), fmean(abs(b - a) for a, b in pairwise(logs))
+    sd = mean_range / (2 / math.sqrt(math.pi))
+    assert found.lot_sd == pytest.approx(sd)
+    assert [math.log(one.high_g_per_ml or 0) for one in found.lots] == pytest.approx([centre + 3 * sd] * len(VALUES))
+    assert [math.log(one.low_g_per_ml or 0) for one in found.lots] == pytest.approx([centre - 3 * sd] * len(VALUES))
+    assert [math.log(one.running_g_per_ml) for one in found.lots] == pytest.approx(running_means(logs, centre))
+    assert [one.running_reach for one in found.lots] == pytest.approx(running_reaches([sd**2] * len(VALUES)))
+
+
+def test_limits_of_the_running_mean_widen_as_the_closed_form_tells() -> None:
+    """Of values alike: L·s·√(λ/(2 − λ)·(1 − (1 − λ)^2t)), NIST/SEMATECH e-Handbook, 6.3.2.4."""
+    kept = (1 - EWMA_WEIGHT) ** 2
+    by_hand = [3 * 0.02 * math.sqrt(EWMA_WEIGHT / (2 - EWMA_WEIGHT) * (1 - kept**t)) for t in range(1, 41)]
+    assert running_reaches([0.02**2] * 40) == pytest.approx(by_hand)
+    assert (running_means([], 1.0), running_reaches([])) == ([], [])
 
 
 def test_a_lot_known_less_well_has_wider_limits() -> None:
@@ -69,6 +79,7 @@ def test_a_lot_beyond_its_limits_and_its_steps_are_marked() -> None:
 def test_eight_on_one_side_and_a_slow_drift_are_marked() -> None:
     found = lot_chart([lot(n, 0.55 * (1 + 0.004 * (n - 9.5) / 2)) for n in range(20)])
     assert Rule.RUN in found.lots[8].rules
+    assert not any(one.rules for one in lot_chart([lot(n, 0.55) for n in range(12)]).lots)
     assert Rule.RUN not in found.lots[6].rules
     assert Rule.DRIFT in found.lots[-1].rules
 

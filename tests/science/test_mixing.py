@@ -70,7 +70,6 @@ def test_masses_and_volumes_add_up(ratio: float, powder: mixing.Powder, t: float
     assert mix.dry_matter_share == pytest.approx(mix.solids_share * powder.dry_matter_share, rel=1e-12)
     osmoles = mix.powder_g * powder.mosmol_per_g
     assert mix.osmolality_mosm_per_kg * mix.water_g / 1000 == pytest.approx(osmoles, rel=1e-12)
-    assert mix.osmolarity_mosm_per_l * mix.volume_ml / 1000 == pytest.approx(osmoles, rel=1e-12)
     assert mix.osmolality_u * mix.water_g / 1000 == pytest.approx(mix.powder_g * powder.mosmol_u_per_g, rel=1e-12)
     assert mix.ratio == pytest.approx(ratio, rel=1e-12)
     assert mix.density_g_per_ml == pytest.approx(mix.mass_g / mix.volume_ml)
@@ -149,13 +148,12 @@ def test_dried_whole_milk_made_up_to_milk_is_near_270() -> None:
     assert mix.osmolality_mosm_per_kg == pytest.approx(270.0, abs=10.0)
 
 
-def test_measured_values_take_the_estimates_place() -> None:
-    own = mixing.powder_from(Composition(), measured_specific_volume=0.7, lab_mosmol_per_g=2.4)
-    assert (own.specific_volume_ml_per_g, own.mosmol_per_g) == (0.7, 2.4)
+def test_a_laboratory_value_takes_the_estimates_place() -> None:
+    own = mixing.powder_from(Composition(), lab_mosmol_per_g=2.4)
+    assert own.mosmol_per_g == 2.4
     assert own.mosmol_u_per_g == pytest.approx(0.072)
-    for name in ("measured_specific_volume", "lab_mosmol_per_g"):
-        with pytest.raises(CannotCompute):
-            mixing.powder_from(Composition(), **{name: 0.0})
+    with pytest.raises(CannotCompute):
+        mixing.powder_from(Composition(), lab_mosmol_per_g=0.0)
 
 
 def test_plain_water_is_a_mix_of_nothing() -> None:

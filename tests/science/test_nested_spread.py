@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from calibrator.model import Fill, FillWay
 from calibrator.science.errors import CannotCompute
 from calibrator.science.nested import Weighed, table, weighed
-from calibrator.science.spread import IntervalRule, Spread, pool_bag_history, spread_of
+from calibrator.science.spread import IntervalRule, Spread, spread_of
 from calibrator.science.stats import (
     deletion_t,
     expanded,
@@ -21,6 +21,7 @@ from calibrator.science.stats import (
     two_sided_t,
     welch_satterthwaite,
 )
+from tests.season_fills import pool_bag_history
 
 FOUR_BY_TWO = [
     Weighed(b, m)
@@ -100,7 +101,8 @@ def test_history_pools_lots_relative_to_their_means() -> None:
     t = table(FOUR_BY_TWO)
     assert pooled is not None
     assert (pooled.lots, pooled.bag_df, pooled.fill_df, pooled.per_fill) == (2, 6, 8, 0.5)
-    assert pooled.bag_variance_share2 == pytest.approx((t.bag_ms - 0.5 * t.fill_ms) / 290.5**2)
+    assert pooled.bag_ss == pytest.approx(2 * t.bag_ms * t.bag_df / 290.5**2)
+    assert pooled.fill_ss == pytest.approx(2 * t.fill_ms * t.fill_df / 290.5**2)
     assert pooled.degrees_of_freedom == 6.0
 
 

@@ -77,21 +77,6 @@ def test_fat_takes_more_room_than_lactose() -> None:
     assert more == pytest.approx(0.15 * (1 / 0.918 - 1 / 1.78))
 
 
-def test_a_measured_mix_up_gives_the_room_per_gram() -> None:
-    value, u = powder.measured_specific_volume(2000.0, 300.0, 2216.0, volume_u_ml=5.0, mass_u_g=1.0)
-    assert value == pytest.approx(0.72)
-    assert u == pytest.approx(0.72 * math.hypot(math.sqrt(2) * 5 / 216, 1 / 300))
-
-
-@pytest.mark.parametrize(
-    ("water", "mass", "finished"),
-    [(0, 300, 200), (2000, 0, 2200), (2000, 300, 1990), (2000, 300, 2600), (2000, 300, math.nan)],
-)
-def test_a_mix_up_that_cannot_be_is_refused(water: float, mass: float, finished: float) -> None:
-    with pytest.raises(CannotCompute, match=r"^[A-Z].*\.$"):
-        powder.measured_specific_volume(water, mass, finished)
-
-
 def test_specific_heat_is_the_parts_by_weight() -> None:
     only_water = Composition(protein_pct=0, fat_pct=0, fibre_pct=0, ash_pct=0, moisture_pct=100)
     assert powder.specific_heat(only_water, 20.0) == powder.part_specific_heat(Part.MOISTURE, 20.0)
@@ -120,11 +105,3 @@ def test_osmoles_of_a_powder_without_lactose_stay_estimable() -> None:
     value, u = powder.osmoles_per_g(Composition(fat_pct=90.0))
     assert value == pytest.approx(0.10 * 7.0 / 37.15 * 13.0)
     assert u > 0.1 * value
-
-
-def test_a_laboratory_value_returns_at_its_own_strength() -> None:
-    per_g = powder.osmoles_from_lab(330.0, 150.0, 1000.0, 20.0)
-    assert per_g * 150.0 / 0.9982067 == pytest.approx(330.0, rel=1e-6)
-    for nonsense in [(0, 150, 1000), (330, 0, 1000), (330, 150, 0), (math.nan, 150, 1000)]:
-        with pytest.raises(CannotCompute):
-            powder.osmoles_from_lab(*nonsense)

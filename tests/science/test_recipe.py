@@ -47,14 +47,19 @@ def test_masses_volumes_and_osmoles_of_a_recipe_add_up() -> None:
     assert mix.osmolality_mosm_per_kg * mix.water_g / 1000 == pytest.approx(osmoles)
 
 
+def mosm_per_l(mix: mixing.Mix) -> float:
+    """Osmoles in a litre of the mix, where its osmolality tells those in a kilogram of its water."""
+    return mix.osmolality_mosm_per_kg * mix.water_g / mix.volume_ml
+
+
 def test_a_fat_supplement_raises_solids_and_is_thinner_in_osmoles_than_powder() -> None:
     """Common practice, no source: up to 5 oz of 60 % fat, 7 % protein on 2 qt. Beside the same solids made
     with more powder the mix is diluted; its osmoles for each percent of solids fall."""
     plain, with_fat, more_powder = mix_with(10), mix_with(10, fat_supplement(5)), mix_with(15)
     assert with_fat.solids_share > plain.solids_share
     assert with_fat.solids_share == pytest.approx(more_powder.solids_share)
-    assert with_fat.osmolarity_mosm_per_l < 0.9 * more_powder.osmolarity_mosm_per_l
-    per_solids = [m.osmolarity_mosm_per_l / m.solids_share for m in (plain, with_fat)]
+    assert mosm_per_l(with_fat) < 0.9 * mosm_per_l(more_powder)
+    per_solids = [mosm_per_l(m) / m.solids_share for m in (plain, with_fat)]
     assert per_solids[1] < per_solids[0]
 
 
@@ -62,7 +67,7 @@ def test_pure_fat_dilutes_outright() -> None:
     label = Composition(protein_pct=0.0, fat_pct=100.0, fibre_pct=0.0, ash_pct=0.0, moisture_pct=0.0)
     fat = Additive("fat", mixing.powder_from(label), ounces_on_two_quarts(5))
     plain, with_fat = mix_with(10), mix_with(10, fat)
-    assert with_fat.osmolarity_mosm_per_l < plain.osmolarity_mosm_per_l
+    assert mosm_per_l(with_fat) < mosm_per_l(plain)
     assert with_fat.osmolality_mosm_per_kg == pytest.approx(plain.osmolality_mosm_per_kg)
 
 

@@ -14,8 +14,6 @@ from calibrator.science.scale import (
     Taring,
     check_scale,
     error_allowed_g,
-    repeatability,
-    running_total_differences,
     scale_facts,
     scoopfuls_together,
     smallest_net_weight_g,
@@ -55,12 +53,6 @@ def test_an_error_within_one_step_is_doubt_only() -> None:
     assert facts.error_u_g == pytest.approx(0.5 * math.hypot(1 / math.sqrt(3), check.u_g))
 
 
-def test_repeatability_is_never_below_the_display() -> None:
-    assert repeatability(500.0, [500.0, 500.0, 500.0], 1.0).sd_g == pytest.approx(1 / math.sqrt(6))
-    found = repeatability(500.0, [500.0, 504.0, 502.0], 1.0)
-    assert (found.sd_g, found.error_g, found.degrees_of_freedom) == (2.0, 2.0, 2)
-
-
 @given(st.floats(0.01, 10), st.floats(0, 10), st.floats(0.001, 0.1))
 def test_the_smallest_weight_meets_the_tolerance(step_g: float, sd_g: float, tolerance: float) -> None:
     smallest = smallest_net_weight_g(step_g, sd_g, tolerance)
@@ -74,17 +66,6 @@ def test_scoopfuls_together_reach_it() -> None:
     assert scoopfuls_together(1.0, 1000.0) == 20
 
 
-def test_running_totals_by_hand() -> None:
-    found = running_total_differences([0.0, 290.0, 583.0], 1.0)
-    assert found.masses_g == (290.0, 293.0)
-    assert found.u_g == pytest.approx(1 / math.sqrt(6))
-    assert found.correlation == -0.5
-    assert found.mean_g == 291.5
-    assert found.mean_u_g == pytest.approx(1 / math.sqrt(6) / 2)
-    single = running_total_differences([5.0, 295.0], 1.0)
-    assert (single.correlation, single.u_g) == (0.0, single.mean_u_g)
-
-
 @pytest.mark.parametrize(
     "call",
     [
@@ -95,13 +76,8 @@ def test_running_totals_by_hand() -> None:
         lambda: check_scale(500.0, 500.0, 1.0, weight_u_g=-1.0),
         lambda: error_allowed_g(-1.0, 1.0),
         lambda: scale_facts(1.0, check_scale(500.0, 500.0, 1.0), 0.0),
-        lambda: repeatability(500.0, [500.0], 1.0),
-        lambda: repeatability(500.0, [500.0, 500.0], 0.0),
         lambda: smallest_net_weight_g(1.0, 0.0, 0.0),
         lambda: scoopfuls_together(0.0, 100.0),
-        lambda: running_total_differences([0.0], 1.0),
-        lambda: running_total_differences([0.0, 290.0, 290.0], 1.0),
-        lambda: running_total_differences([0.0, math.inf], 1.0),
     ],
 )
 def test_nonsense_is_refused(call: object) -> None:

@@ -14,8 +14,8 @@ from calibrator.model import Composition, FillWay
 from calibrator.science import mixing, scoops
 from calibrator.science.delivered import delivered
 from calibrator.science.errors import CannotCompute
-from calibrator.science.scoops import ScoopWay, fewest, fewest_table, trim_water, usual, usual_table
-from tests.science.exhaustive_scoops import misses
+from calibrator.science.scoops import ScoopWay, fewest_table, trim_water, usual, usual_table
+from tests.science.exhaustive_scoops import fewest, misses
 
 lawful = settings(deadline=None, max_examples=60)
 

@@ -1,4 +1,4 @@
-"""A season's figures: spreads, charts, comparisons and trends."""
+"""A season's figures: spreads and comparisons."""
 
 from __future__ import annotations
 
@@ -9,19 +9,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calibrator.science.components import f_tail
+from calibrator.science.compare import compare
+from calibrator.science.components import best_fills_each, best_split, f_tail, one_way
 from calibrator.science.errors import CannotCompute
 from calibrator.science.nested import Weighed
-from calibrator.science.season import (
-    best_fills_each,
-    best_split,
-    compare,
-    components,
-    ewma_chart,
-    individuals_chart,
-    one_way,
-    trend,
-)
+from tests.season_fills import components
 
 
 def season(chance: random.Random, lots: int, designs: list[tuple[int, ...]]) -> list[list[Weighed]]:
@@ -104,45 +96,6 @@ def test_the_best_number_of_fills() -> None:
             call()
 
 
-def test_points_beyond_the_limits_and_jumps() -> None:
-    values = [10.0, 10.1, 9.9, 10.0, 10.1, 9.9, 10.0, 12.0, 10.0, 10.1]
-    chart = individuals_chart(values)
-    assert chart.outside == (7,)
-    assert chart.jumps == (7, 8)
-    assert chart.low < chart.centre < chart.high
-
-
-def test_eight_on_one_side_are_a_run() -> None:
-    values = [1.0, -1.0] * 4 + [0.4] * 9 + [-1.2] * 3
-    chart = individuals_chart(values)
-    assert chart.centre > -1
-    assert chart.runs == tuple(i for i in (15, 16))
-    assert individuals_chart([1.0] * 10).runs == ()
-
-
-def test_charts_refuse_nonsense() -> None:
-    for call in (
-        lambda: individuals_chart([1.0]),
-        lambda: individuals_chart([1.0, math.nan]),
-        lambda: ewma_chart([], 0.0, 1.0),
-        lambda: ewma_chart([1.0], 0.0, -1.0),
-        lambda: ewma_chart([1.0], 0.0, 1.0, weight=0.0),
-        lambda: ewma_chart([1.0], 0.0, 1.0, width=0.0),
-    ):
-        with pytest.raises(CannotCompute, match=r"^[A-Z].*\.$"):
-            call()
-
-
-def test_ewma_sees_a_small_lasting_shift() -> None:
-    values = [0.0] * 5 + [1.5] * 8
-    chart = ewma_chart(values, 0.0, 1.0)
-    assert chart.outside
-    assert min(chart.outside) >= 6
-    assert chart.high[0] < chart.steady_high
-    assert chart.steady_low == pytest.approx(-chart.steady_high)
-    assert ewma_chart(values, 0.0, 1.0, weight=1.0).points == tuple(values)
-
-
 def test_two_lots_that_differ() -> None:
     found = compare((290.0, 1.0, 5.0), (300.0, 1.0, 5.0))
     assert found.difference == 10.0
@@ -155,21 +108,3 @@ def test_two_lots_that_differ() -> None:
     for bad in ((math.nan, 1.0, 5.0), (290.0, -1.0, 5.0)):
         with pytest.raises(CannotCompute):
             compare(bad, (290.0, 1.0, 5.0))
-
-
-def test_a_straight_line_is_found() -> None:
-    exact = trend([1.0, 2.0, 3.0], [3.0, 5.0, 7.0])
-    assert (exact.slope, exact.intercept, exact.residual_sd) == (2.0, 1.0, 0.0)
-    assert exact.seen
-    flat = trend([1.0, 2.0, 3.0, 4.0], [1.0, 2.0, 2.0, 1.0])
-    assert flat.slope == pytest.approx(0.0)
-    assert not flat.seen
-    assert flat.p == pytest.approx(1.0)
-    for x, y in (
-        ([1.0, 2.0], [1.0, 2.0]),
-        ([1.0, 2.0, 3.0], [1.0]),
-        ([1.0] * 3, [1.0, 2.0, 3.0]),
-        ([1.0, 2.0, math.inf], [1.0] * 3),
-    ):
-        with pytest.raises(CannotCompute):
-            trend(x, y)

@@ -9,10 +9,11 @@ import pytest
 
 from calibrator.model import BagSum, SeasonLot
 from calibrator.science.bag_sums import bag_means
-from calibrator.science.components import components, components_of_bags
+from calibrator.science.components import components_of_bags
 from calibrator.science.errors import CannotCompute
 from calibrator.science.nested import Weighed
 from calibrator.science.season_spread import Do, SpreadFindings, open_above, season_spread
+from tests.season_fills import components
 from tests.season_rows import bags, lot
 
 OZ_TENTH_G = 2.8349523125

@@ -15,8 +15,8 @@ from calibrator.science.serving import Turn, serve
 
 def test_groups_follow_one_another_at_the_pace_of_feeding() -> None:
     first, second = serve([Turn(60, 3, 40.0), Turn(20, 1, 41.0)], 4.0, None)
-    assert (first.starts_min, first.ends_min, first.batch_minutes, first.last_calf_c) == (0.0, 15.0, 5.0, None)
-    assert (second.starts_min, second.ends_min, second.batch_minutes) == (15.0, 20.0, 5.0)
+    assert (first.starts_min, first.ends_min, first.last_calf_c) == (0.0, 15.0, None)
+    assert (second.starts_min, second.ends_min) == (15.0, 20.0)
     assert not first.too_cool
 
 

@@ -17,11 +17,10 @@ from calibrator.science.weighing import (
     IntervalRule,
     LevelResult,
     Weighed,
-    batch_interval,
     bulk_density,
     level_result,
-    pool_bag_history,
 )
+from tests.season_fills import pool_bag_history
 
 FILLS = [
     Weighed(b, m)
@@ -232,21 +231,6 @@ def test_density_takes_the_volume_in() -> None:
     for volume, u in ((0.0, 0.0), (-1.0, 0.0), (math.nan, 0.0), (580.0, -1.0)):
         with pytest.raises(CannotCompute):
             bulk_density(level, volume, u)
-
-
-def test_a_batch_of_scoopfuls() -> None:
-    level = result(FILLS)
-    low, high = batch_interval(level, 10)
-    assert (low + high) / 2 == pytest.approx(10 * level.mean_g)
-    from_more = batch_interval(level, 10, bags=5)
-    assert from_more[1] - from_more[0] < high - low
-    assert batch_interval(level, 3, bags=9) == batch_interval(level, 3, bags=3)
-    # In proportion, more scoopfuls are surer than one.
-    one = batch_interval(level, 1)
-    assert (high - low) / 10 < one[1] - one[0]
-    for scoopfuls, bags in ((0, 1), (1, 0)):
-        with pytest.raises(CannotCompute):
-            batch_interval(level, scoopfuls, bags=bags)
 
 
 def test_results_are_values() -> None:

@@ -13,8 +13,9 @@ import numpy as np
 from calibrator.model import TaperedCup
 from calibrator.science.mark import LineVerdict, at_line, check_line, fill_line, fraction_at
 from calibrator.science.scale import ScaleFacts
-from calibrator.science.spread import BagHistory, pool_bag_history
+from calibrator.science.spread import BagHistory
 from calibrator.science.weighing import LevelResult, Weighed, level_result
+from tests.season_fills import pool_bag_history
 
 from .farm import BETWEEN_LOTS, MEAN_SCOOPFUL_G, World, fills
 

@@ -100,10 +100,6 @@ class RateEditor(QWidget):
         """What the rate counts powder against, as chosen."""
         return RateBasis(self.basis.currentData())
 
-    def same_text(self) -> str:
-        """The same mix in the other bases, as shown."""
-        return "\n".join(part.text() for part in self._same).strip()
-
     def _ratio(self, *, loud: bool = False) -> float | None:
         rate = self.rate()
         if rate is None or self._powder is None:

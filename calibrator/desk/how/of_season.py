@@ -21,8 +21,8 @@ from calibrator.desk.how.working import (
 from calibrator.desk.season.facts import Meaning
 from calibrator.desk.season.words import money_text, rule_words, weighed_words
 from calibrator.model import Farm, SeasonLot
-from calibrator.science.charts import LIMIT_SD
-from calibrator.science.lot_chart import EWMA_WEIGHT, Charted, LotChart
+from calibrator.science.charts import EWMA_WEIGHT, LIMIT_SD
+from calibrator.science.lot_chart import Charted, LotChart
 from calibrator.science.lot_kinds import weighing_u_share
 from calibrator.science.within_lot import Inside, InsideLot
 

@@ -16,7 +16,7 @@ from calibrator.records.lot_history import Happening
 from calibrator.records.table_file import Field, FlatTable, table_of
 
 Index = QModelIndex | QPersistentModelIndex
-WHEN, WHO, TOPIC, WHAT = range(4)
+WHAT = 3  # the column after when, who and what it is about
 LONGEST_WHAT = 300
 Row = tuple[Happening, Told]
 

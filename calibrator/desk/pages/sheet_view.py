@@ -55,7 +55,6 @@ class SheetView(QWidget):
         self._sheet: PlanSheet | None = None
         self._shown: GroupSheet | None = None
         self._warms: tuple[Warm, ...] = ()
-        self._change_lines: list[str] = []
         self.lot_bar, self.day_bar = LotBar(today), DayBar()
         self.today = TodayCard()
         self.today.typed.connect(self.calves_typed)
@@ -176,15 +175,8 @@ class SheetView(QWidget):
             lines.append(more.format(count=len(found) - MOST_CHANGES))
         if outdated:
             lines.append(outdated)
-        self._change_lines = lines
         for text in lines:
             self._changes.addWidget(label(text))
-
-    def changes_text(self) -> str:
-        """What the card says of changes; blank while it is hidden."""
-        if self._changes_card.isHidden():
-            return ""
-        return "\n".join([self._changes_title.text(), *self._change_lines])
 
     def today_sheet(self) -> GroupSheet | None:
         """The table shown, for today's calves."""

@@ -6,7 +6,6 @@ import numpy as np
 from numpy.typing import NDArray
 from PySide6.QtGui import QColor, QImage
 
-Floats = NDArray[np.float64]
 Whole = NDArray[np.intp]
 DIAMOND_PX, RIM_PX, MARGIN_PX = 6.5, 1.5, 48
 

@@ -134,18 +134,6 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
             self._dense = as_of, picture
         painter.drawImage(frame.topLeft(), self._dense[1].image(scale))
 
-    @property
-    def dense(self) -> DensePicture | None:
-        """The picture of many lots as it was drawn last."""
-        return None if self._dense is None else self._dense[1]
-
-    def places_in(self, picture: DensePicture) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
-        """The pixels at which the lots stand in it, those out of view too."""
-        frame = self.deviceTransform_().mapRect(QRectF(self.getViewBox().viewRect()))
-        scale = picture.wide / frame.width()
-        x, y = self._in_pixels(slice(None))[:2]
-        return _pixel(x, frame.left(), round(scale)), _pixel(y, frame.top(), round(scale))
-
     def _draw_tags(self, painter: QPainter, frame: QRectF) -> None:
         """A number at the top where something happened, and a line down from it; numbers without room share one."""
         t, across = tokens(), self.deviceTransform_()

@@ -14,12 +14,6 @@ _AROUND_PX = 40  # frame, scroll bar and air of the open list
 class NameChoice(CalmBox):
     """As `CalmBox`; only what is painted is shortened, and the list opens as wide as its names."""
 
-    def shown_text(self) -> str:
-        """What stands in the closed box."""
-        option = QStyleOptionComboBox()
-        self.initStyleOption(option)
-        return self._shortened(option)
-
     def paintEvent(self, event: QPaintEvent) -> None:
         option = QStyleOptionComboBox()
         self.initStyleOption(option)
