@@ -151,7 +151,7 @@ class PeriodBand(QWidget):
         if self._ticks is None or self._ticks[0] != self.width():
             first, last = self._whole
             places = SIDE + (self.width() - 2 * SIDE) * (self._days - first) / (last - first)
-            middle, lots = self.height() / 2, np.unique(np.round(places)).tolist()
+            middle, lots = self.height() / 2, set(np.round(places).tolist())
             self._ticks = self.width(), [QLineF(x + 0.5, middle - 5, x + 0.5, middle + 5) for x in lots]
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
         painter.setPen(QPen(QColor(tokens().quiet), 1))
