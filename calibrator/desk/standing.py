@@ -69,11 +69,8 @@ def first_step(records: Records, farm: Farm | None) -> FirstStep | None:
     """The first of these that is still missing; None once a first weigh-in can be begun."""
     if farm is None:
         return FirstStep.FARM
-    if not records.every(Scale, farm.id):
-        return FirstStep.SCALE
-    if not records.every(Scoop, farm.id):
-        return FirstStep.SCOOP
-    return None if records.every(Lot, farm.id) else FirstStep.LOT
+    steps = ((Scale, FirstStep.SCALE), (Scoop, FirstStep.SCOOP), (Lot, FirstStep.LOT))
+    return next((step for kind, step in steps if not records.has_any(kind, farm.id)), None)
 
 
 @dataclass(frozen=True)

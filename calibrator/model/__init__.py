@@ -2,9 +2,9 @@
 
 Plain numbers are in one unit, told by the name: g, mL, mm, °C, %, g/mL. Shares are fractions of 1. A noun
 that people can correct carries `id` (which thing) and `revision` (which telling of it; blank until kept).
-"""
 
-from __future__ import annotations
+The hints stand as what they are, not as strings: the records read them at every start to make their tables.
+"""
 
 from calibrator.model.checks import (
     BagCount,

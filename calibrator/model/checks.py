@@ -1,7 +1,5 @@
 """Instruments, and checks of the mix."""
 
-from __future__ import annotations
-
 from datetime import date, datetime
 from enum import StrEnum
 

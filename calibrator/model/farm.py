@@ -1,7 +1,5 @@
 """The farm and what stands in it: scales, scoops, vessels."""
 
-from __future__ import annotations
-
 from datetime import date
 from enum import StrEnum
 

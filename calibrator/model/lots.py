@@ -1,7 +1,5 @@
 """Lots of powder and what their label says."""
 
-from __future__ import annotations
-
 from datetime import date
 from enum import StrEnum
 

@@ -1,7 +1,5 @@
 """Names of things."""
 
-from __future__ import annotations
-
 from uuid import uuid4
 
 

@@ -1,7 +1,5 @@
 """Printed sheets and what became of them."""
 
-from __future__ import annotations
-
 from datetime import datetime
 from enum import StrEnum
 

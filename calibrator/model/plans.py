@@ -1,7 +1,5 @@
 """What the calves get: rates, groups, plans."""
 
-from __future__ import annotations
-
 from datetime import date
 from enum import StrEnum
 

@@ -1,7 +1,5 @@
 """The inner shapes of scoops and vessels."""
 
-from __future__ import annotations
-
 from calibrator.values import dataclass
 
 

@@ -1,7 +1,5 @@
 """A trial of feeders: the same scoop and lot, filled by several people."""
 
-from __future__ import annotations
-
 from datetime import datetime
 
 from calibrator.model.weighing import FillWay

@@ -1,7 +1,5 @@
 """Work that takes its time tells how far it is, and can be ended between two of its steps."""
 
-from __future__ import annotations
-
 from collections.abc import Callable, Iterator, Sequence
 from typing import TypeVar
 

@@ -1,7 +1,5 @@
 """A weigh-in: fills, what was signed off, and the mark."""
 
-from __future__ import annotations
-
 from datetime import datetime
 from enum import StrEnum
 

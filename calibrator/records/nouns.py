@@ -111,6 +111,12 @@ def every(connection: Connection, kind: type[N], farm_id: str | None, where: Map
     return [as_value(kind, row) for row in connection.execute(query).mappings()]
 
 
+def is_there(connection: Connection, kind: type[Noun], farm_id: str) -> bool:
+    """Whether a farm has any thing of a kind."""
+    table = NOUNS[kind]
+    return connection.execute(select(table.c.id).where(table.c.farm_id == farm_id).limit(1)).first() is not None
+
+
 def history(connection: Connection, kind: type[N], id: str) -> list[Change[N]]:
     """All tellings of one thing, oldest first."""
     table = NOUNS[kind]

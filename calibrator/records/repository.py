@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 from sqlalchemy import Connection
 
-from calibrator.model import Fill, Mark, Plan, Printed, SheetEnding, SignOff, SpotFill, TrialFill
+from calibrator.model import Fill, Mark, Noun, Plan, Printed, SheetEnding, SignOff, SpotFill, TrialFill
 from calibrator.model.underway import Underway, unwatched
 from calibrator.records import backup, facts, fingerprints, integrity, nouns, rows
 from calibrator.records.engine import begin_writing
@@ -151,6 +151,11 @@ class Records:
         """
         with self.reading() as connection:
             return nouns.every(connection, kind, farm_id, where)
+
+    def has_any(self, kind: type[Noun], farm_id: str) -> bool:
+        """Whether a farm has any thing of a kind, without reading them."""
+        with self.reading() as connection:
+            return nouns.is_there(connection, kind, farm_id)
 
     def history(self, kind: type[N], id: str) -> list[Change[N]]:
         """All tellings of one thing, oldest first, each with when, who and why."""
