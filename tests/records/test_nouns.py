@@ -149,7 +149,8 @@ def test_every_gives_the_newest_tellings_oldest_thing_first(records: Records) ->
     assert records.every(Farm) == [farm, other]
     assert records.every(Farm, other.id) == [other]
     assert len(records.every(Lot)) == 4
-    assert records.has_any(Lot, farm.id) and not records.has_any(Scale, farm.id)
+    assert records.has_any(Lot, farm.id)
+    assert not records.has_any(Scale, farm.id)
     assert not records.has_any(Lot, "no farm")
 
 
