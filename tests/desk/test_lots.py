@@ -93,7 +93,7 @@ def test_the_models_keep_the_rules_of_models(yard: Yard, qtmodeltester: ModelTes
     lots, fills = LotsModel(), FillsModel()
     lots.show(now.lots, now.scoops, UnitSystem.FARM)
     weigh_in = now.sign_offs[0].weigh_in_id
-    fills.show([*yard.records.fills(weigh_in), *yard.records.spot_fills(now.lots[0].lot.id)])
+    fills.show([*yard.records.fills(weigh_in), *yard.records.spot_fills(now.lots[0].lot.id)], UnitSystem.FARM)
     for model in (lots, fills):
         qtmodeltester.check(model)
     assert fills.rowCount() == 3

@@ -8,6 +8,7 @@ from typing import Any
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk import shown
+from calibrator.desk.as_typed import as_typed, understood
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.history import changed_words, why_words
 from calibrator.desk.mix_words import percent, verdict_words
@@ -116,7 +117,9 @@ class Speaker:
         return Told(text.format(fill=told, reason=one.now.struck_reason))
 
     def _fill(self, fill: Fill | SpotFill | TrialFill) -> str:
-        weight = fill.typed or shown.mass(fill.mass_g, self.system)
+        found = understood(fill.typed, self.system)
+        told = found is not None and not found.bare
+        weight = fill.typed if told else as_typed(fill.mass_g, fill.typed, self.system)
         if isinstance(fill, TrialFill):
             return translate("LotHistory", "{person} filled {weight}").format(person=fill.person, weight=weight)
         way = way_words(fill.way)

@@ -8,11 +8,12 @@ from typing import Any
 from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, Qt
 from PySide6.QtGui import QBrush, QColor, QFont
 
+from calibrator.desk.as_typed import as_typed
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import tokens
 from calibrator.desk.widgets.headed_model import HeadedModel
 from calibrator.desk.words import way_words
-from calibrator.model import Fill, SpotFill
+from calibrator.model import Fill, SpotFill, UnitSystem
 
 Index = QModelIndex | QPersistentModelIndex
 NOWHERE = QModelIndex()
@@ -27,11 +28,12 @@ class FillsModel(HeadedModel):
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._fills: list[Fill | SpotFill] = []
+        self._system = UnitSystem.FARM
 
-    def show(self, fills: Sequence[Fill | SpotFill]) -> None:
+    def show(self, fills: Sequence[Fill | SpotFill], system: UnitSystem) -> None:
         """Show these weighings instead."""
         self.beginResetModel()
-        self._fills = list(fills)
+        self._fills, self._system = list(fills), system
         self.endResetModel()
 
     def rowCount(self, parent: Index = NOWHERE) -> int:
@@ -68,7 +70,7 @@ class FillsModel(HeadedModel):
 
     def _cells(self, fill: Fill | SpotFill) -> tuple[str, ...]:
         bag = str(fill.bag) if isinstance(fill, Fill) else self.tr("spot fill")
-        weight = fill.typed
+        weight = as_typed(fill.mass_g, fill.typed, self._system)
         if isinstance(fill, Fill) and fill.scoopfuls > 1:
             weight = self.tr("{weight} for {count} scoopfuls").format(weight=weight, count=fill.scoopfuls)
         day = day_text(fill.at.astimezone().date())

@@ -94,7 +94,7 @@ class LotDetail(QFrame):
         self.caution.setVisible(lot.medicated)
         self._show_signed(known)
         self.about.setText("\n".join(self._about(lot)))
-        self.fills_model.show(self._weighed(lot))
+        self.fills_model.show(self._weighed(lot), self.desk.system)
         self.history.show_of(Lot, lot.id)
 
     def workings(self) -> tuple[Working, ...]:

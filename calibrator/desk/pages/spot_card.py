@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QButtonGroup, QComboBox, QFrame, QRadioButton, QVB
 
 from calibrator.desk import shown
 from calibrator.desk.alone import keep_or_wait
+from calibrator.desk.as_typed import as_typed
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.amount import Amount
@@ -279,13 +280,13 @@ class SpotCard(QFrame):
         self.restore_button.setVisible(self._struck is not None)
         if self._struck is not None:
             text = self.tr("Let {weight} count again")
-            self.restore_button.setText(text.format(weight=self._mass(self._struck.mass_g)))
+            self.restore_button.setText(text.format(weight=self._as_typed(self._struck)))
         for widget in (self._last, self.strike_button):
             widget.setVisible(self._newest is not None)
         if self._newest is not None:
             self._last.setText(
                 self.tr("Last: {weight}, {way}, {day}, {who}.").format(
-                    weight=self._mass(self._newest.mass_g),
+                    weight=self._as_typed(self._newest),
                     way=way_words(self._newest.way),
                     day=day_text(self._newest.at.astimezone().date()),
                     who=self._newest.by,
@@ -295,7 +296,7 @@ class SpotCard(QFrame):
     def _strike(self) -> None:
         if self._newest is not None:
             question = self.tr("Why is {weight} struck out? It stays visible with the reason.")
-            self.desk.ask.reason(question.format(weight=self._mass(self._newest.mass_g)), self._strike_because)
+            self.desk.ask.reason(question.format(weight=self._as_typed(self._newest)), self._strike_because)
 
     def _strike_because(self, reason: str) -> None:
         if self._newest is not None:
@@ -326,6 +327,9 @@ class SpotCard(QFrame):
             Doubt.TOO_HEAVY: self.tr("No powder is as heavy as that. Look at the unit."),
             Doubt.TOO_LIGHT: self.tr("No scoopful is as light as that. Look at the unit."),
         }[doubt]
+
+    def _as_typed(self, spot: SpotFill) -> str:
+        return as_typed(spot.mass_g, spot.typed, self.desk.system)
 
     def _mass(self, mass_g: float) -> str:
         return show_mass(mass_g, self.desk.system, decimal_comma=decimal_comma())

@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import QDialog, QListWidget, QListWidgetItem, QWidget
 
+from calibrator.desk.as_typed import as_typed
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import TextField, focus_on
@@ -187,7 +188,7 @@ class TrialDialog(QDialog):
 
     def _fill_words(self, fill: TrialFill) -> str:
         words = self.tr("{number}.  {name}  {mass}").format(
-            number=fill.number, name=on_screen(fill.person, LONGEST_LINE), mass=self._mass(fill.mass_g)
+            number=fill.number, name=on_screen(fill.person, LONGEST_LINE), mass=self._read(fill)
         )
         if fill.counts:
             return words
@@ -197,6 +198,9 @@ class TrialDialog(QDialog):
     def _mass(self, mass_g: float) -> str:
         step = self.choice.step_g()
         return show_mass(mass_g, self.desk.system, resolution_g=step, decimal_comma=decimal_comma())
+
+    def _read(self, fill: TrialFill) -> str:
+        return as_typed(fill.mass_g, fill.typed, self.desk.system, resolution_g=self.choice.step_g())
 
     def _selected(self) -> TrialFill | None:
         item = self.fills.currentItem()
@@ -211,7 +215,7 @@ class TrialDialog(QDialog):
             self._done(partial(self.work.restore, fill, self._who()))
             return
         question = self.tr("Why should {mass} by {name} not count?")
-        told = question.format(mass=self._mass(fill.mass_g), name=on_screen(fill.person))
+        told = question.format(mass=self._read(fill), name=on_screen(fill.person))
         self.desk.ask.reason(told, partial(self._strike_because, fill))
 
     def _strike_because(self, fill: TrialFill, reason: str) -> None:

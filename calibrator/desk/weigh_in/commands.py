@@ -8,6 +8,7 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtGui import QUndoCommand, QUndoStack
 
+from calibrator.desk.as_typed import as_typed
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.model import Fill, FillWay
@@ -69,6 +70,10 @@ def _command(desk: Desk, guide: Guide, now: Fill, before: Fill | None) -> _OnFil
     return _Restored(desk, guide, before, before.struck_reason or "")
 
 
+def _weight(desk: Desk, fill: Fill) -> str:
+    return as_typed(fill.mass_g, fill.typed, desk.system)
+
+
 def _taken_back() -> str:
     return QCoreApplication.translate("Commands", "taken back")
 
@@ -108,7 +113,7 @@ class _OnFill(QUndoCommand):
 
 class _Entered(_OnFill):
     def __init__(self, desk: Desk, guide: Guide, fill: Fill) -> None:
-        text = QCoreApplication.translate("Commands", "entering {weight}").format(weight=fill.typed)
+        text = QCoreApplication.translate("Commands", "entering {weight}").format(weight=_weight(desk, fill))
         super().__init__(desk, guide, fill, _taken_back(), text)
 
     def _again(self) -> None:
@@ -120,7 +125,7 @@ class _Entered(_OnFill):
 
 class _Struck(_OnFill):
     def __init__(self, desk: Desk, guide: Guide, fill: Fill, reason: str) -> None:
-        text = QCoreApplication.translate("Commands", "striking out {weight}").format(weight=fill.typed)
+        text = QCoreApplication.translate("Commands", "striking out {weight}").format(weight=_weight(desk, fill))
         super().__init__(desk, guide, fill, reason, text)
 
     def _again(self) -> None:
@@ -135,7 +140,7 @@ class _Struck(_OnFill):
 
 class _Restored(_OnFill):
     def __init__(self, desk: Desk, guide: Guide, fill: Fill, reason: str) -> None:
-        text = QCoreApplication.translate("Commands", "counting {weight} again").format(weight=fill.typed)
+        text = QCoreApplication.translate("Commands", "counting {weight} again").format(weight=_weight(desk, fill))
         super().__init__(desk, guide, fill, reason, text)
 
     def _again(self) -> None:

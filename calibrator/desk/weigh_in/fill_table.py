@@ -5,10 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, Qt
 from PySide6.QtGui import QColor, QFont
 
-from calibrator.desk import shown
-from calibrator.desk.plain_text import tip
+from calibrator.desk.as_typed import as_typed
 from calibrator.desk.theme import tokens, ui_font
-from calibrator.desk.weigh_in.scale_unit import typed_in_other_units
 from calibrator.desk.widgets.headed_model import HeadedModel
 from calibrator.model import Fill, UnitSystem
 
@@ -60,21 +58,14 @@ class FillTable(HeadedModel):
             return self._font(fill)
         if role == Qt.ItemDataRole.ForegroundRole:
             return self._colour(fill, index.column())
-        if role == Qt.ItemDataRole.ToolTipRole:
-            return tip(self.tr("Typed as {typed}").format(typed=fill.typed))
         return None
 
     def _text(self, fill: Fill, number: int, column: int) -> str:
         if column == WEIGHT:
-            return self._weight(fill)
+            return as_typed(fill.mass_g, fill.typed, self._system, resolution_g=self._resolution_g)
         if column == REMARK:
             return self._remark(fill)
         return str(number if column == NUMBER else fill.bag)
-
-    def _weight(self, fill: Fill) -> str:
-        """In the units of the farm, beside it as typed where that was in others."""
-        told = shown.mass(fill.mass_g, self._system, resolution_g=self._resolution_g)
-        return f"{told} ({fill.typed})" if typed_in_other_units(fill.typed, self._system) else told
 
     def _remark(self, fill: Fill) -> str:
         if fill.struck_reason is not None:

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from calibrator.desk import shown
+from calibrator.desk.as_typed import as_typed, system_of
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.desk.parts import button, card, column, label, row, set_style_property, show_as_rows
@@ -28,7 +29,7 @@ from calibrator.desk.weigh_in.commands import enter_fill, restore_fill, strike_f
 from calibrator.desk.weigh_in.fill_plot import FillPlot
 from calibrator.desk.weigh_in.fill_table import REMARK, FillTable
 from calibrator.desk.weigh_in.findings_panel import FindingsPanel
-from calibrator.desk.weigh_in.scale_unit import other_unit, system_of, unit_of
+from calibrator.desk.weigh_in.scale_unit import other_unit, unit_of
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.weigh_in.words import doubt_words, odd_words
 from calibrator.desk.widgets.quantity_field import QuantityField
@@ -275,7 +276,8 @@ class StepFills(StepView):
         now = self.tr("Now bag {bag}").format(bag=self._bag.value())
         counted = [fill for fill in fills if fill.counts]
         if counted:
-            kept = shown.mass(counted[-1].mass_g, self.desk.system, resolution_g=resolution_g)
+            last = counted[-1]
+            kept = as_typed(last.mass_g, last.typed, self.desk.system, resolution_g=resolution_g)
             now = self.tr("{now}\nLast kept: {mass}").format(now=now, mass=kept)
         self._now.setText(now)
 
@@ -304,7 +306,8 @@ class StepFills(StepView):
             strike_fill(desk, stack, guide, fill, reason)
 
         question = self.tr("Why should {typed} from bag {bag} not count?")
-        self.desk.ask.reason(question.format(typed=shown.mass(fill.mass_g, self.desk.system), bag=fill.bag), strike)
+        typed = as_typed(fill.mass_g, fill.typed, self.desk.system)
+        self.desk.ask.reason(question.format(typed=typed, bag=fill.bag), strike)
 
     def _choose_strike_word(self) -> None:
         fill = self._selected()
