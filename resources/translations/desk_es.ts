@@ -1344,10 +1344,6 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Nota</translation>
     </message>
     <message>
-        <source>Typed as {typed}</source>
-        <translation>Escrito como {typed}</translation>
-    </message>
-    <message>
         <source>struck out: {reason}</source>
         <translation>anulada: {reason}</translation>
     </message>
