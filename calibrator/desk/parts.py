@@ -144,18 +144,9 @@ def show_as_rows(table: QTableView, model: QAbstractItemModel, name: str) -> Non
     header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
 
 
-def make_room(window: QWidget) -> None:
-    """Let a window grow where its buttons need more width than it has, or its words, wrapped at it, more height."""
-    layout = window.layout()
-    if layout is not None:
-        layout.activate()
-        width = max(window.width(), layout.totalMinimumSize().width())
-        window.resize(width, max(window.height(), layout.totalHeightForWidth(width)))
-
-
-def scrolled(inner: QWidget) -> QScrollArea:
+def scrolled(inner: QWidget, area: QScrollArea | None = None) -> QScrollArea:
     """The widget in a frame that scrolls when the window is small."""
-    area = QScrollArea()
+    area = area or QScrollArea()
     area.setWidgetResizable(True)
     area.setFrameShape(QFrame.Shape.NoFrame)
     area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
     QAbstractScrollArea,
     QCheckBox,
     QComboBox,
+    QDialog,
     QHeaderView,
     QLabel,
     QLineEdit,
@@ -117,6 +118,13 @@ def squeezed(root: QWidget) -> Iterator[str]:
         if isinstance(widget, TOLD) and _cut_at_the_side(widget):
             yield f"{type(widget).__name__} “{_said(widget)}” reaches beyond its frame"
     yield from _overlaps(root)
+
+
+def too_large(window: QWidget) -> list[str]:
+    """Dialogs that do not fit the window beneath them."""
+    dialogs = [dialog for dialog in window.findChildren(QDialog) if dialog.isVisible()]
+    sizes = {type(dialog).__name__: dialog.size() for dialog in dialogs}
+    return [f"{name}: {size}" for name, size in sizes.items() if size != size.boundedTo(window.size())]
 
 
 def _needed(widget: QAbstractButton) -> int:

@@ -12,7 +12,7 @@ from answers import Answers
 from heard import unheard
 from PySide6.QtCore import QCoreApplication, QEvent
 from PySide6.QtWidgets import QApplication
-from screens import keys_twice, squeezed, texts, too_small
+from screens import keys_twice, squeezed, texts, too_large, too_small
 from speaking import speaking
 
 from calibrator.desk.context import Desk
@@ -105,7 +105,7 @@ def tight(desk: Desk, records: Records, spanish: object) -> Seen[list[str]]:
     _name_at_length(records)
     desk.changed.emit()
     with speaking("es"):
-        return look(desk, lambda window, name: [*squeezed(window), *too_small(window, name)])
+        return look(desk, lambda window, name: [*squeezed(window), *too_small(window, name), *too_large(window)])
 
 
 def _name_at_length(records: Records) -> None:

@@ -17,6 +17,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.parts import button, framed, label, row
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.fitting import fit
 
 WIDTH, HEIGHT = 980, 660
 
@@ -60,7 +61,7 @@ class BringInDialog(QDialog):
         self.table.heading_chosen.connect(self._choose_heading)
         self.columns.changed.connect(self._offer)
         self._lay_out()
-        self.resize(WIDTH, HEIGHT)
+        fit(self, WIDTH, HEIGHT)
         self._show_table()
 
     def read_again(self) -> None:

@@ -10,10 +10,11 @@ from calibrator.desk.bring_in.meanings import column_name
 from calibrator.desk.bring_in.orders import text_of
 from calibrator.desk.bring_in.work import Bringing
 from calibrator.desk.forms.fields import Captioned
-from calibrator.desk.parts import label, row
+from calibrator.desk.parts import label
 from calibrator.desk.plain_text import LONGEST_LINE, on_screen
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.calm_box import CalmBox
+from calibrator.desk.widgets.side_by_side import SideBySide
 from calibrator.records.foreign.text import CODINGS, SEPARATORS, TextWay
 
 SHOWN, HEADINGS = 60, 30
@@ -50,7 +51,7 @@ class TableStep(QWidget):
         body = QVBoxLayout(self)
         body.setContentsMargins(0, 0, 0, 0)
         body.setSpacing(SPACE)
-        body.addLayout(row(*self._boxes.values(), None, spacing=2 * SPACE))
+        body.addWidget(SideBySide(*self._boxes.values(), stretches=(1, 1, 1, 2), gap=2 * SPACE))
         body.addWidget(self.told)
         body.addWidget(self.view, 1)
 

@@ -8,11 +8,10 @@ from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
 from calibrator.desk.how.working import Part, Working
-from calibrator.desk.parts import button, label, scrolled
+from calibrator.desk.parts import button, label
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.reading_dialog import ReadingDialog
 
-WIDTH, HEIGHT = 760, 560
 WHAT_WIDTH = 190
 
 
@@ -27,8 +26,7 @@ class HowDialog(ReadingDialog):
         for working in workings:
             body.addWidget(_working(working))
         body.addStretch(1)
-        super().__init__(QCoreApplication.translate("How", "How it is computed"), scrolled(inner), parent)
-        self.resize(WIDTH, HEIGHT)
+        super().__init__(QCoreApplication.translate("How", "How it is computed"), inner, parent)
 
 
 def how_button(workings: Callable[[], tuple[Working, ...]]) -> QPushButton:

@@ -19,6 +19,7 @@ from calibrator.desk.table_headings import in_words as headings_in_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.trust_words import moment
 from calibrator.desk.widgets.calm_box import CalmBox
+from calibrator.desk.widgets.fitting import fit
 from calibrator.model import Lot, Plan, Scale, Scoop, Vessel
 from calibrator.model.underway import Underway
 from calibrator.records.bringing import BROUGHT_IN
@@ -118,7 +119,7 @@ class LotHistoryDialog(QDialog):
         body.addWidget(self.table, 1)
         body.addWidget(self.told)
         body.addLayout(row(self.save_button, None, self.close_button))
-        self.resize(WIDTH, HEIGHT)
+        fit(self, WIDTH, HEIGHT)
 
 
 def _speaker(desk: Desk, lot: Lot) -> Speaker:

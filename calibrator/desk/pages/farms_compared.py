@@ -14,6 +14,7 @@ from calibrator.desk.parts import button, clear, column, framed, label, row, scr
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE, tokens
+from calibrator.desk.widgets.fitting import fit
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import Farm, SeasonLot
 from calibrator.records import season_lots
@@ -215,7 +216,7 @@ class FarmsDialog(QDialog):
         layout = framed(self)
         layout.addWidget(scrolled(self.panel), 1)
         layout.addLayout(row(None, self.close_button))
-        self.resize(WIDTH, HEIGHT if self.panel.product.count() else BARE_HEIGHT)
+        fit(self, WIDTH, HEIGHT if self.panel.product.count() else BARE_HEIGHT)
 
 
 def _pairs(farms: tuple[FarmDensity, ...]) -> list[tuple[FarmDensity, FarmDensity]]:

@@ -13,10 +13,11 @@ from PySide6.QtWidgets import QCheckBox, QDialog, QLineEdit, QWidget
 from calibrator.desk.background import Background
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.fields import TextField, focus_on
-from calibrator.desk.parts import Tone, button, framed, label, make_room, row, set_style_property, set_tone
+from calibrator.desk.parts import Tone, button, column, framed, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.server.work import MadeReady, make_ready
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.fitting import make_room, whole
 from calibrator.desk.widgets.saying import Held, keep_room
 from calibrator.desk.widgets.share_bar import ShareBar
 from calibrator.model.underway import Underway
@@ -139,15 +140,15 @@ class ServerDialog(QDialog):
         for line, widths in ((where, (3, 1)), (who, (1, 1))):
             for place, width in enumerate(widths):
                 line.setStretch(place, width)
+        asked = (label(about, "quiet"), where, self.database, who, self.verdict, self.bring, self.progress, None)
+        inside = column(*asked, spacing=int(1.5 * SPACE))
+        inside.setContentsMargins(0, 0, 0, 0)
+        inner = QWidget()
+        inner.setLayout(inside)
+        keep_room(self.bring, self.stop_button, self.use_button)
         layout = framed(self)
         layout.setSpacing(int(1.5 * SPACE))
-        layout.addWidget(label(about, "quiet"))
-        for fields in (where, row(self.database), who):
-            layout.addLayout(fields)
-        for widget in (self.verdict, self.bring, self.progress):
-            layout.addWidget(widget)
-        keep_room(self.bring, self.stop_button, self.use_button)
-        layout.addStretch(1)
+        layout.addWidget(whole(inner), 1)
         layout.addLayout(row(self.stop_button, None, self.cancel_button, self.try_button, self.use_button))
         self.setMinimumWidth(WIDTH)
 

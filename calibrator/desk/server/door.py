@@ -10,10 +10,11 @@ from PySide6.QtWidgets import QDialog, QWidget
 
 from calibrator.desk.background import Background
 from calibrator.desk.opening import open_records
-from calibrator.desk.parts import button, framed, label, make_room, row
+from calibrator.desk.parts import button, column, framed, label, row
 from calibrator.desk.refusals import in_words
 from calibrator.desk.server.dialog import ServerDialog
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.fitting import make_room, whole
 from calibrator.desk.widgets.share_bar import ShareBar
 from calibrator.records import Records, RecordsError
 
@@ -102,17 +103,24 @@ class ServerDoor(QDialog):
             ),
             "quiet",
         )
-        layout = framed(self)
-        layout.setSpacing(int(1.5 * SPACE))
-        for widget in (self.heading, self.words, self.progress, self.waits):
-            layout.addWidget(widget)
-        layout.addStretch(1)
-        layout.addLayout(row(self.stop_button, None))
-        layout.addLayout(row(self.again_button, self.change_button, None))
-        layout.addLayout(row(self.alone_button, None))
-        layout.addWidget(self.about_alone)
-        layout.addLayout(row(self.file_button, None))
-        layout.addWidget(self.about_file)
+        inside = column(
+            self.heading,
+            self.words,
+            self.progress,
+            self.waits,
+            None,
+            row(self.stop_button, None),
+            row(self.again_button, self.change_button, None),
+            row(self.alone_button, None),
+            self.about_alone,
+            row(self.file_button, None),
+            self.about_file,
+            spacing=int(1.5 * SPACE),
+        )
+        inside.setContentsMargins(0, 0, 0, 0)
+        inner = QWidget()
+        inner.setLayout(inside)
+        framed(self).addWidget(whole(inner))
         self.setMinimumWidth(WIDTH)
 
     def _show_state(self) -> None:

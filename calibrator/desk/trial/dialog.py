@@ -7,7 +7,7 @@ from functools import partial
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QCloseEvent
-from PySide6.QtWidgets import QDialog, QListWidget, QListWidgetItem, QWidget
+from PySide6.QtWidgets import QDialog, QListWidget, QListWidgetItem, QSizePolicy, QWidget
 
 from calibrator.desk.as_typed import as_typed
 from calibrator.desk.context import Desk
@@ -26,12 +26,13 @@ from calibrator.desk.trial.choice import TrialChoice
 from calibrator.desk.trial.told import TrialTold
 from calibrator.desk.trial.words import asked_words
 from calibrator.desk.trial.work import TAKEN_BACK, TrialWork, doubt
+from calibrator.desk.widgets.fitting import fit, whole
 from calibrator.desk.widgets.saying import Held
 from calibrator.model import Farm, FillWay, TrialFill
 from calibrator.science.plausible import Doubt
 from calibrator.units import Kind, show_mass
 
-WIDTH, HEIGHT = 1000, 680
+WIDTH, HEIGHT, LEAST_PX = 1000, 720, 140
 
 
 class TrialDialog(QDialog):
@@ -60,7 +61,7 @@ class TrialDialog(QDialog):
         self._lay_out()
         self._wire()
         self.by.set_text(desk.initials)
-        self.resize(WIDTH, HEIGHT)
+        fit(self, WIDTH, HEIGHT)
         self.refresh()
 
     def enter(self) -> None:
@@ -278,8 +279,12 @@ class TrialDialog(QDialog):
         who.setStretch(0, 3)
         who.setStretch(1, 1)
         entry = card(self.next, who, self.weight, row(self.enter_button, None, self.strike_button, self.undo_button))
+        told = scrolled(self.told)
+        for each in (self.fills, told):  # what scrolls by itself takes what is left
+            each.setMinimumHeight(LEAST_PX)
+            each.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
         left = column(entry, self.fills)
-        right = column(scrolled(self.told), self.note)
+        right = column(told, self.note)
         right.setStretch(0, 1)
         both = row(left, right, spacing=2 * SPACE)
         both.setStretch(0, 5)
@@ -288,12 +293,15 @@ class TrialDialog(QDialog):
         close.setAutoDefault(False)
         foot = row(label(dust(), "caution"), close)
         foot.setStretch(0, 1)
+        acts = (self.withdraw_button, self.end_button, self.new_button)
+        inside = column(self.choice, row(hands_button(level_fills()), None, *acts), both)
+        inside.setStretch(2, 1)
+        inside.setContentsMargins(0, 0, 0, 0)
+        inner = QWidget()
+        inner.setLayout(inside)
         body = framed(self)
         body.setSpacing(SPACE)
-        body.addWidget(self.choice)
-        acts = (self.withdraw_button, self.end_button, self.new_button)
-        body.addLayout(row(hands_button(level_fills()), None, *acts))
-        body.addLayout(both, 1)
+        body.addWidget(whole(inner), 1)
         body.addLayout(foot)
 
 
