@@ -11,24 +11,28 @@ FRAME = QSize(8, 40)  # what the system draws round a window, known for certain 
 
 
 class _Whole(QScrollArea):
+    def __init__(self, inner: QWidget) -> None:
+        super().__init__()
+        self._inner = inner
+
     def sizeHint(self) -> QSize:
-        return self.widget().sizeHint()
+        return self._inner.sizeHint()
 
     def minimumSizeHint(self) -> QSize:
         """Nothing is cut off at the right, beside a bar neither: only up and down is scrolled."""
-        width = self.widget().minimumSizeHint().width() + self.verticalScrollBar().sizeHint().width()
+        width = self._inner.minimumSizeHint().width() + self.verticalScrollBar().sizeHint().width()
         return QSize(width, super().minimumSizeHint().height())
 
     def hasHeightForWidth(self) -> bool:
         return True
 
     def heightForWidth(self, width: int) -> int:
-        return max(self.widget().heightForWidth(width), self.widget().minimumSizeHint().height())
+        return max(self._inner.heightForWidth(width), self._inner.minimumSizeHint().height())
 
 
 def whole(inner: QWidget) -> QScrollArea:
     """The widget as high as it is where there is room for it; it scrolls where there is none."""
-    area = scrolled(inner, _Whole())
+    area = scrolled(inner, _Whole(inner))
     policy = area.sizePolicy()
     policy.setHeightForWidth(True)
     area.setSizePolicy(policy)
