@@ -18,7 +18,7 @@ from calibrator.desk.saving import file_name, folder_of
 from calibrator.desk.settings import Settings
 from calibrator.desk.trust_words import entry_kind, moment
 from calibrator.desk.wire import ScaleWire
-from calibrator.model import Farm, UnitSystem
+from calibrator.model import Farm, Noun, UnitSystem
 from calibrator.model.underway import Ended, Underway
 from calibrator.records import EditedMeanwhile, Records, RecordsError, RecordsUnreachable
 
@@ -26,6 +26,7 @@ if TYPE_CHECKING:
     from calibrator.records.outbox import Outbox, Refused
 
 T = TypeVar("T")
+N = TypeVar("N", bound=Noun)
 
 
 def local_now() -> datetime:
@@ -146,6 +147,10 @@ class Desk(QObject):
             return None
         self.changed.emit()
         return result
+
+    def keep(self, noun: N, why: str = "") -> N | None:
+        """Keep a telling of a thing by whoever is at work, as `attempt`."""
+        return self.attempt(partial(self.records.keep, noun, by=self.initials, why=why))
 
     def work(
         self,

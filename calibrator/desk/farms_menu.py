@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from functools import partial
 
 from PySide6.QtCore import QPoint, Signal
 from PySide6.QtGui import QAction, QActionGroup
@@ -80,6 +79,6 @@ class FarmsMenu(QPushButton):
         made = Farm(id=new_id(), name=plain)
         if here is not None:
             made = replace(made, units=here.units, paper=here.paper, currency=here.currency)
-        kept = self.desk.attempt(partial(self.desk.records.keep, made, by=self.desk.initials))
+        kept = self.desk.keep(made)
         if kept is not None:
             self.wanted.emit(kept.id)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from functools import partial
 from typing import Any
 
 from PySide6.QtCore import QSignalBlocker
@@ -172,6 +171,6 @@ class FarmForm(QWidget):
         changed = replace(farm, **known)
         if changed == farm:
             return
-        kept = self.desk.attempt(partial(self.desk.records.keep, changed, by=self.desk.initials))
+        kept = self.desk.keep(changed)
         if kept is not None:
             self.desk.say(self.tr("Kept."))

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
-from functools import partial
 
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
@@ -77,7 +76,7 @@ class HotWaterForm(QWidget):
         if known == farm.hot_water:
             return
         changed = replace(farm, hot_water=known)
-        if self.desk.attempt(partial(self.desk.records.keep, changed, by=self.desk.initials)) is not None:
+        if self.desk.keep(changed) is not None:
             self.desk.say(self.tr("Kept."))
 
     def _made(self) -> HotWater | None:

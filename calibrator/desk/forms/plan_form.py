@@ -132,7 +132,7 @@ class PlanForm(QWidget):
         self._keep(plan)
 
     def _keep(self, plan: Plan) -> None:
-        kept = self.desk.attempt(partial(self.desk.records.keep, plan, by=self.desk.initials))
+        kept = self.desk.keep(plan)
         if kept is not None:
             self._touched = False
             self.desk.say(self.tr("{name} is kept.").format(name=kept.name))
@@ -398,6 +398,6 @@ class PlanForm(QWidget):
         if self.plan is None:
             return
         aside = replace(self.plan, retired_on=self.desk.clock().date())
-        if self.desk.attempt(partial(self.desk.records.keep, aside, by=self.desk.initials)) is not None:
+        if self.desk.keep(aside) is not None:
             self._touched = False
             self.kept.emit("")

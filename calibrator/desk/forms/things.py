@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 from datetime import date
-from functools import partial
 from typing import Any, Generic, TypeVar
 
 from PySide6.QtCore import QSignalBlocker, Qt
@@ -102,7 +101,7 @@ class ThingsTab(QWidget, Generic[T]):
         made = self.form.made()
         if made is None:
             return
-        kept = self.desk.attempt(partial(self.desk.records.keep, made, by=self.desk.initials))
+        kept = self.desk.keep(made)
         if kept is not None:
             self._show(kept)
             self.reload()
@@ -217,7 +216,7 @@ class ThingsTab(QWidget, Generic[T]):
         if isinstance(thing, Scoop):
             told["retired_why"] = why
         telling = replace(thing, **told)
-        kept = self.desk.attempt(partial(self.desk.records.keep, telling, by=self.desk.initials))
+        kept = self.desk.keep(telling)
         if kept is not None:
             self._show(kept if kept.retired_on is None or self.show_retired.isChecked() else self._first())
             self.reload()

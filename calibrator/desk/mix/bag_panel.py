@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import date, timedelta
-from functools import partial
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QVBoxLayout, QWidget
@@ -19,6 +17,7 @@ from calibrator.desk.forms.examples import BAG
 from calibrator.desk.forms.fields import DayField
 from calibrator.desk.forms.reach import FEEDING_G, PACKAGE_G
 from calibrator.desk.mix.occasion_form import OccasionForm
+from calibrator.desk.mix.withdrawing import ask_withdraw
 from calibrator.desk.mix_batch import FarmNow, portions
 from calibrator.desk.mix_words import mass, number, percent, powder_verdict_words, verdict_tone
 from calibrator.desk.parts import button, card, clear, label, row, set_style_property, set_tone
@@ -149,7 +148,7 @@ class BagPanel(QWidget):
         if count is None:
             self.bags.say(self.tr("Fill in bags, feedings and both weights."), wrong=True)
             return
-        if self.desk.attempt(partial(self.desk.records.keep, count, by=self.desk.initials)) is not None:
+        if self.desk.keep(count) is not None:
             self.bags.set_text("")
             self.feedings.set_text("")
             self.occasion.clear()
@@ -326,13 +325,7 @@ class BagPanel(QWidget):
         )
 
     def ask_withdraw(self) -> None:
-        count = self._counts[0]
-
-        def withdrawn(reason: str) -> None:
-            telling = replace(count, withdrawn_reason=reason)
-            self.desk.attempt(partial(self.desk.records.keep, telling, by=self.desk.initials, why=reason))
-
-        self.desk.ask.reason(self.tr("Why does this count of bags count no more?"), withdrawn)
+        ask_withdraw(self.desk, self._counts[0], self.tr("Why does this count of bags count no more?"))
 
     def _lay_out(self) -> None:
         left, right = QWidget(), QWidget()

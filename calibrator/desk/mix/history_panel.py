@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -22,6 +21,7 @@ from calibrator.desk.mix.history_rows import (
     count_words,
     feeders_words,
 )
+from calibrator.desk.mix.withdrawing import ask_withdraw
 from calibrator.desk.mix_history import (
     Counted,
     Kept,
@@ -222,11 +222,7 @@ class HistoryPanel(QWidget):
         facts: list[MixCheck | BagCount] = [*(one.check for one in self._kept), *(one.count for one in self._counted)]
         found = [fact for fact in facts if fact.id == key]
         if found:
-            self.desk.ask.reason(self.tr("Why does this check count no more?"), partial(self._withdraw, found[0]))
-
-    def _withdraw(self, fact: MixCheck | BagCount, reason: str) -> None:
-        telling = replace(fact, withdrawn_reason=reason)
-        self.desk.attempt(partial(self.desk.records.keep, telling, by=self.desk.initials, why=reason))
+            ask_withdraw(self.desk, found[0], self.tr("Why does this check count no more?"))
 
     def _key(self) -> PictureKey:
         key = PictureKey()

@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-from functools import partial
-
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
@@ -16,6 +13,7 @@ from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.forms.reach import MIX_G
 from calibrator.desk.mix.line_picture import LinePicture, Weighed
 from calibrator.desk.mix.readings_form import DROPS
+from calibrator.desk.mix.withdrawing import ask_withdraw
 from calibrator.desk.mix_batch import FarmNow, batch_of
 from calibrator.desk.mix_checks import MixFindings
 from calibrator.desk.mix_tools import Tools, own_line, reference, references_for, refractometer
@@ -126,7 +124,7 @@ class LinePanel(QWidget):
             temperature_c=self.prism.value(),
             temperature_typed=self.prism.told(),
         )
-        if self.desk.attempt(partial(self.desk.records.keep, mix, by=self.desk.initials)) is not None:
+        if self.desk.keep(mix) is not None:
             for field in (self.powder, self.water, self.drops):
                 field.set_text("")
             self.desk.say(self.tr("The weighed mix is kept."))
@@ -144,15 +142,8 @@ class LinePanel(QWidget):
 
     def _ask_withdraw(self) -> None:
         place = self.list.currentRow()
-        if not 0 <= place < len(self._mixes):
-            return
-        mix = self._mixes[place]
-
-        def withdrawn(reason: str) -> None:
-            telling = replace(mix, withdrawn_reason=reason)
-            self.desk.attempt(partial(self.desk.records.keep, telling, by=self.desk.initials, why=reason))
-
-        self.desk.ask.reason(self.tr("Why does this weighed mix count no more?"), withdrawn)
+        if 0 <= place < len(self._mixes):
+            ask_withdraw(self.desk, self._mixes[place], self.tr("Why does this weighed mix count no more?"))
 
     def _lay_out(self) -> None:
         how = label(

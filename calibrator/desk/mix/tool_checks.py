@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from functools import partial
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
@@ -15,6 +14,7 @@ from calibrator.desk.forms.examples import PLAIN_WATER, WATER_IN_JUG
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.forms.reach import JUG_G, MIX_G
 from calibrator.desk.mix.instrument_words import check_line, state
+from calibrator.desk.mix.withdrawing import ask_withdraw
 from calibrator.desk.mix_tools import Tools, hydrometer
 from calibrator.desk.mix_words import number, weighed
 from calibrator.desk.parts import button, card, clear, label, row, scrolled
@@ -147,18 +147,12 @@ class ToolChecks(QWidget):
             self.jug.say(in_words(error), wrong=True)
             return
         filled = replace(tool, volume_ml=volume, volume_u_ml=JUG_U_SHARE * volume, volume_typed="")
-        keep = partial(self.desk.records.keep, filled, by=self.desk.initials, why="water weighed")
-        if self.desk.attempt(keep) is not None:
+        if self.desk.keep(filled, "water weighed") is not None:
             self._keep(filled, InstrumentCheckKind.WATER, volume, weight, self.jug, self.jug_warmth)
 
     def withdraw(self, check: InstrumentCheck) -> None:
         """Ask why, then let a check count no more; it stays in the records."""
-
-        def withdrawn(reason: str) -> None:
-            telling = replace(check, withdrawn_reason=reason)
-            self.desk.attempt(partial(self.desk.records.keep, telling, by=self.desk.initials, why=reason))
-
-        self.desk.ask.reason(self.tr("Why does this check count no more?"), withdrawn)
+        ask_withdraw(self.desk, check, self.tr("Why does this check count no more?"))
 
     def _keep(
         self,
@@ -182,7 +176,7 @@ class ToolChecks(QWidget):
             temperature_c=warmth.value() if warmth else None,
             temperature_typed=warmth.told() if warmth else "",
         )
-        if self.desk.attempt(partial(self.desk.records.keep, check, by=self.desk.initials)) is not None:
+        if self.desk.keep(check) is not None:
             field.set_text("")
             if warmth is not None:
                 warmth.set_text("")

@@ -118,7 +118,7 @@ class LotsPage(Page):
         made = self.form.made()
         if made is None or self._is_double(made):
             return
-        kept = self.desk.attempt(partial(self.desk.records.keep, made, by=self.desk.initials))
+        kept = self.desk.keep(made)
         if kept is not None:
             self.form.load(None)
             self.desk.say(self.tr("Lot {number} is kept.").format(number=kept.lot_number))

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from functools import partial
 
 from PySide6.QtWidgets import QFrame, QVBoxLayout
 
@@ -95,8 +94,7 @@ class PowderCard(QFrame):
         counted_lot = replace(self._lot, packages_left=told)
         # Emptied first: keeping reads every page anew, and what is typed would stay in the field.
         self.count.set_text("")
-        keep = partial(self.desk.records.keep, counted_lot, by=self.desk.initials, why="bags counted")
-        if self.desk.attempt(keep) is None:
+        if self.desk.keep(counted_lot, "bags counted") is None:
             self.count.set_text(told.typed)
         else:
             self.desk.say(self.tr("Kept."))

@@ -336,7 +336,7 @@ class TablesPage(Page):
         if plan is None or not self._dirty or self.desk.records.read_only:
             return
         why = "today's count"
-        kept = self.desk.attempt(lambda: self.desk.records.keep(plan, by=self.desk.initials, why=why))
+        kept = self.desk.keep(plan, why)
         if kept is not None:
             self._plans[kept.id] = self._plan = self._taken = kept
 
@@ -351,8 +351,7 @@ class TablesPage(Page):
         if plan is None or plan.cold is None or plan.cold.on == on:
             return
         switched = replace(plan, cold=replace(plan.cold, on=on))
-        keep = partial(self.desk.records.keep, switched, by=self.desk.initials, why="cold weather")
-        if self.desk.attempt(keep) is None:
+        if self.desk.keep(switched, "cold weather") is None:
             self._show_sheet()
 
     def _choose(self, index: int) -> None:

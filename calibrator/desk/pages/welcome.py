@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from functools import partial
 from typing import TypeVar
 
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QRadioButton, QStackedWidget, QVBoxLayout, QWidget
@@ -153,7 +152,7 @@ class WelcomePage(Page):
         made = self.farm_step.made()
         if made is None:
             return
-        kept = self.desk.attempt(partial(self.desk.records.keep, made, by=self.desk.initials))
+        kept = self.desk.keep(made)
         if kept is not None:
             self.desk.show_farm(kept.id)
             self._go_on()
@@ -165,7 +164,7 @@ class WelcomePage(Page):
         made = form.made()
         if made is None:
             return
-        kept = self.desk.attempt(partial(self.desk.records.keep, made, by=self.desk.initials))
+        kept = self.desk.keep(made)
         if kept is not None:
             form.load(kept)
             self._go_on()
@@ -174,7 +173,7 @@ class WelcomePage(Page):
         made = self.lot_form.made()
         if made is None:
             return
-        kept = self.desk.attempt(partial(self.desk.records.keep, made, by=self.desk.initials))
+        kept = self.desk.keep(made)
         if kept is not None:
             self.lot_form.load(kept)
             self._step = None

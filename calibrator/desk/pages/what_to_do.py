@@ -172,8 +172,7 @@ class WhatToDo:
     def _ask_for_no_charts(self) -> None:
         farm = self.desk.farm
         assert farm is not None
-        kept = partial(self.desk.records.keep, replace(farm, asks_for_charts=False), by=self.desk.initials)
-        if self.desk.attempt(kept) is not None:
+        if self.desk.keep(replace(farm, asks_for_charts=False)) is not None:
             self.desk.say(translate("TodayPage", "No wall chart is asked for any more. Set-up can ask again."))
 
     def _ask_what_is_down(self, found: Waiting) -> None:

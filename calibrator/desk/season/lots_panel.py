@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from functools import partial
 
 from PySide6.QtCore import QModelIndex
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QLineEdit, QTableView, QVBoxLayout, QWidget
@@ -75,7 +74,7 @@ class LotsPanel(QWidget):
         if not self._note_typed():
             return
         lot = replace(self.desk.records.find(Lot, self._noted), note=self.note.text())
-        if self.desk.attempt(partial(self.desk.records.keep, lot, by=self.desk.initials, why="note")) is not None:
+        if self.desk.keep(lot, "note") is not None:
             self.desk.say(self.tr("Kept."))
 
     def _note_typed(self) -> bool:
