@@ -29,6 +29,9 @@ class _Counted(QObject):
             "%n entries since {since} wait on this computer for the server. They stay here and will be sent.", "", count
         )
 
+    def more_found(self, count: int) -> str:
+        return self.tr("And %n more: Set-up, Records, Check now tells each.", "", count)
+
     def farms_there(self, count: int) -> str:
         return self.tr("The server answers. It holds the records of %n farms.", "", count)
 

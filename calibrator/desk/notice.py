@@ -12,6 +12,7 @@ from calibrator.desk.parts import button, label, row
 from calibrator.desk.theme import SPACE
 
 NOTICE_MS = 4000
+LETTER_MS = 60  # a long one stays as long as it takes to read: some 17 letters a second, common practice, no source
 FILE_MS = 20_000  # long enough to read a folder's name and to reach for a button
 _WIDTHS = (180, 320, 480, 640)
 
@@ -60,7 +61,8 @@ class Notice(QFrame):
             self._words.setToolTip("")
         self._words.setText(text)
         self._ways.setVisible(file is not None)
-        self._timer.start(FILE_MS if file is not None else NOTICE_MS)
+        reading = max(NOTICE_MS, LETTER_MS * len(text))
+        self._timer.start(max(FILE_MS, reading) if file is not None else reading)
 
     def begin(self, text: str) -> None:
         """Say it until `end`; what was said before comes back then."""

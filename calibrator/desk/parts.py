@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from calibrator.desk.plain_text import LONGEST_LINE, LONGEST_TEXT, LONGEST_TITLE, on_screen
+from calibrator.desk.plain_text import LONGEST_LINE, LONGEST_TEXT, LONGEST_TITLE, on_screen, tip
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.stray_keys import SteadyButton
 
@@ -31,21 +31,27 @@ Tone = Literal["", "good", "warn", "bad"]
 
 
 class _Words(QLabel):
-    """Plain text that no name in it can turn, swell or push off the page."""
+    """Plain text that no name in it can turn, swell or push off the page. What is cut is told whole in a tip."""
 
     def __init__(self, longest: int) -> None:
         super().__init__()
         self._longest = longest
+        self._tells_whole = False
         self.setTextFormat(Qt.TextFormat.PlainText)
 
     def setText(self, text: str) -> None:  # noqa: N802
-        super().setText(on_screen(text, self._longest))
+        shown = on_screen(text, self._longest)
+        cut = shown.count("…") > text.count("…")
+        if cut or self._tells_whole:  # a tip of the page's own stays
+            self.setToolTip(tip(text) if cut else "")
+        self._tells_whole = cut
+        super().setText(shown)
 
 
-def label(text: str = "", kind: LabelKind = "", *, wrap: bool = True, tone: Tone = "") -> QLabel:
-    """A line or paragraph; names of lots and people are plain text, never markup."""
-    longest = LONGEST_TITLE if kind in ("title", "heading") else LONGEST_TEXT
-    made = _Words(longest if wrap else LONGEST_LINE)
+def label(text: str = "", kind: LabelKind = "", *, wrap: bool = True, tone: Tone = "", longest: int = 0) -> QLabel:
+    """A line or paragraph; names of lots and people are plain text, never markup. `longest`: more than usual."""
+    usual = LONGEST_TITLE if kind in ("title", "heading") else LONGEST_TEXT if wrap else LONGEST_LINE
+    made = _Words(longest or usual)
     made.setText(text)
     made.setWordWrap(wrap)
     made.setProperty("kind", kind)

@@ -19,7 +19,8 @@ _MOST_MARKS = 2
 _DROPPED = {"Cc", "Cf", "Cs", "Co", "Cn", "Zl", "Zp"}
 _JOINERS = "\u200c\u200d"  # families of emoji and the letters of some scripts hang together by them
 _KEPT = "\n" + _JOINERS
-_ENDLESS = re.compile(rf"(\S{{{LONGEST_WORD - 1}}})\S{{2,}}")
+# A folder's place is read to its end: what its slashes part are words of their own.
+_ENDLESS = re.compile(rf"([^\s/\\]{{{LONGEST_WORD - 1}}})[^\s/\\]{{2,}}")
 _LONG = re.compile(rf"\S{{{UNBROKEN + 10},}}")
 _BREAK = "\u200b"  # of no width; a line may end there
 

@@ -21,6 +21,7 @@ if TYPE_CHECKING:
 
 translate = QCoreApplication.translate
 MOST_TOLD = 12
+MOST_FOUND = 4  # each takes three lines of a box that must not be higher than the screen
 
 
 def moment(at: datetime) -> str:
@@ -116,7 +117,10 @@ def findings_words(findings: Sequence[Finding]) -> str:
         "Signed-off weigh-ins are not as they were signed. You can go on working; look at these lots before "
         "you rely on them, and weigh them in again where in doubt.",
     )
-    return "\n\n".join([head, *map(finding_words, findings[:MOST_TOLD]), what_to_do(findings)])
+    told = [finding_words(one) for one in findings[:MOST_FOUND]]
+    if len(findings) > MOST_FOUND:
+        told.append(counted.more_found(len(findings) - MOST_FOUND))
+    return "\n\n".join([head, *told, what_to_do(findings)])
 
 
 def what_to_do(findings: Sequence[Finding]) -> str:

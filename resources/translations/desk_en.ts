@@ -25,6 +25,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>And %n more: Set-up, Records, Check now tells each.</source>
+        <translation>
+            <numerusform>And %n more: Set-up, Records, Check now tells it.</numerusform>
+            <numerusform>And %n more: Set-up, Records, Check now tells each.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>The server answers. It holds the records of %n farms.</source>
         <translation>
             <numerusform>The server answers. It holds the records of %n farm.</numerusform>

@@ -12432,6 +12432,13 @@ Sign off all the same? The record will say so.</source>
         </translation>
     </message>
     <message numerus="yes">
+        <source>And %n more: Set-up, Records, Check now tells each.</source>
+        <translation>
+            <numerusform>Y %n más: la dice Revisar ahora, en Ajustes, Registros.</numerusform>
+            <numerusform>Y %n más: las dice Revisar ahora, en Ajustes, Registros.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>The server answers. It holds the records of %n farms.</source>
         <translation>
             <numerusform>El servidor responde. Contiene los registros de %n establo.</numerusform>

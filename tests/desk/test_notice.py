@@ -10,6 +10,7 @@ from PySide6.QtCore import QPoint, QRect, QUrl
 from PySide6.QtGui import QDesktopServices
 
 from calibrator.desk.context import Desk
+from calibrator.desk.notice import NOTICE_MS
 from calibrator.desk.window import Window
 
 LONG = "The file could not be written, because the folder is on a disk that was taken out. " * 2
@@ -36,6 +37,13 @@ def test_a_long_word_grows_beside_the_rail_rather_than_over_its_buttons(window: 
     shown = window._notice.geometry()
     assert window.rect().contains(shown)
     assert not any(shown.intersects(on_window(window, key)) for key in window._buttons)
+
+
+def test_a_long_word_stays_as_long_as_it_takes_to_read(window: Window, desk: Desk) -> None:
+    desk.say("Kept.")
+    assert window._notice._timer.interval() == NOTICE_MS
+    desk.say(LONG)
+    assert window._notice._timer.interval() > 2 * NOTICE_MS
 
 
 def test_a_saved_file_is_opened_and_its_folder_shown(

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+import re
 import unicodedata
 
+import pytest
 from hypothesis import example, given
 from hypothesis import strategies as st
 from PySide6.QtGui import QTextDocumentFragment
+from pytestqt.qtbot import QtBot
 
+from calibrator.desk.parts import label
 from calibrator.desk.plain_text import LONGEST_LINE, LONGEST_WORD, on_screen, tip
 
 
@@ -28,7 +32,18 @@ def test_no_mark_turns_what_stands_beside_it(text: str) -> None:
 def test_nothing_grows_beyond_its_room(text: str, longest: int) -> None:
     shown = on_screen(text, longest)
     assert len(shown) <= longest
-    assert all(len(word.replace("\u200b", "")) <= LONGEST_WORD for word in shown.split())
+    assert all(len(word.replace("\u200b", "")) <= LONGEST_WORD for word in re.split(r"[\s/\\]", shown))
+
+
+@pytest.mark.parametrize("slash", ["/", "\\"])
+def test_the_place_of_a_file_is_told_to_its_end(slash: str) -> None:
+    place = slash.join(
+        ["", "home", "office", "Documents", "Calf feeding", "2026", "season of the second shed", "lots.csv"]
+    )
+    place = f"{place}{slash}{slash.join('abcdefghijklmnopqrstuvwxyz')}"
+    told = on_screen(f"The folder {place} is not there any more.")
+    assert told.replace("\u200b", "") == f"The folder {place} is not there any more."
+    assert all(len(piece) < LONGEST_WORD for piece in re.split(r"[\s\u200b]", told))  # so that lines can end in it
 
 
 def test_ordinary_names_stay_as_they_are() -> None:
@@ -40,3 +55,17 @@ def test_ordinary_names_stay_as_they_are() -> None:
 def test_a_tip_says_the_text_and_no_markup(text: str) -> None:
     said = QTextDocumentFragment.fromHtml(tip(text)).toPlainText() if text else ""
     assert said == text
+
+
+def test_words_that_are_cut_are_read_whole_in_a_tip(qtbot: QtBot) -> None:
+    long = "Still needed: " + ", ".join(["the scale level and zeroed"] * 5)
+    made = label("", wrap=False)
+    qtbot.addWidget(made)
+    made.setText(long)
+    assert made.text().endswith("…")
+    assert long in made.toolTip()
+    made.setText("a scoop")
+    assert made.toolTip() == ""
+    made.setToolTip("its own")
+    made.setText("a scale")
+    assert made.toolTip() == "its own"

@@ -454,6 +454,9 @@ def test_a_long_sentence_moves_nothing_and_is_read_whole_in_the_field(qtbot: QtB
     assert page.rect().contains(bubble.geometry())
     next_one.setFocus()
     assert not bubble.isVisible()
+    qtbot.mouseClick(said, Qt.MouseButton.LeftButton)  # or a finger, which brings no tip
+    assert bubble.isVisible()
+    assert field.line.hasFocus()
 
 
 def test_where_both_units_do_not_fit_the_other_one_stands(qtbot: QtBot, make: MakeField) -> None:

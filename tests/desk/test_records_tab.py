@@ -15,6 +15,7 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.records_form import RecordsForm
 from calibrator.desk.lot_history.words import Speaker
+from calibrator.desk.plain_text import on_screen
 from calibrator.desk.trust_words import findings_words, loss_words, moment, salvaged_words, watching_words, what_to_do
 from calibrator.model import Farm, Lot
 from calibrator.records import Fault, Finding, Records
@@ -130,3 +131,14 @@ def test_what_to_do_about_a_later_edit_names_the_copy_that_has_all_right() -> No
     assert f"choose the copy of {moment(days[1])} under Set-up, Records, Copies" in what_to_do(found)
     assert "No copy holds it as it was signed" in what_to_do([Finding(Fault.SLIPPED_IN, "f", "s")])
     assert what_to_do(found) in findings_words(found)
+
+
+def test_many_findings_end_with_what_to_do_and_none_is_lost(form: RecordsForm) -> None:
+    day = datetime(2026, 3, 4, 6, tzinfo=UTC)
+    found = tuple(Finding(Fault.CHANGED, "f", str(n), f"25-{n:04}A", day, "AB", day, day) for n in range(40))
+    told = findings_words(found)
+    assert len(on_screen(told)) == len(told)
+    assert "And 36 more: Set-up, Records, Check now tells each." in told
+    form._tell_found(found)
+    assert "25-0039A" in form.verdict.text()
+    assert form.verdict.text().endswith(what_to_do(found))

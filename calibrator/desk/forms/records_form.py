@@ -28,6 +28,7 @@ if TYPE_CHECKING:
     from calibrator.desk.server.dialog import ServerDialog
 
 COPIES_HIGH = 190
+LONGEST_VERDICT = 40_000  # a season of findings, each with its lot, day and copies
 
 
 class RecordsForm(QWidget):
@@ -48,7 +49,7 @@ class RecordsForm(QWidget):
         self.no_copies = label("", "quiet")
         self.check_button = button(self.tr("Check now"), self.check)
         self.watching = label("", "quiet")
-        self.verdict = label("")
+        self.verdict = label("", longest=LONGEST_VERDICT)
         self.verdict.hide()
         self.export_button = button(self.tr("Save everyth&ing to a file"), self.export)
         self.import_button = button(self.tr("Bring in such a file"), self.bring_in)

@@ -8,7 +8,7 @@ from typing import Any
 from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, Qt
 
 from calibrator.desk.lot_history.words import Speaker, Told, topic_words
-from calibrator.desk.plain_text import LONGEST_LINE, on_screen
+from calibrator.desk.plain_text import LONGEST_LINE, on_screen, tip
 from calibrator.desk.trust_words import moment
 from calibrator.desk.widgets.headed_model import HeadedModel
 from calibrator.model.underway import Underway, unwatched
@@ -44,6 +44,8 @@ class LotHistoryModel(HeadedModel):
         return 0 if parent.isValid() else 4
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if role == Qt.ItemDataRole.ToolTipRole and index.isValid() and index.column() == WHAT:
+            return tip(self._rows[index.row()][1].line)
         if not index.isValid() or role != Qt.ItemDataRole.DisplayRole:
             return None
         one, told = self._rows[index.row()]

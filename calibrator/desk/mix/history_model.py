@@ -7,6 +7,7 @@ from typing import Any
 
 from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, Qt
 
+from calibrator.desk.plain_text import tip
 from calibrator.desk.widgets.headed_model import HeadedModel
 from calibrator.values import dataclass
 
@@ -62,6 +63,8 @@ class HistoryModel(HeadedModel):
         row = self._rows[index.row()]
         if role == Qt.ItemDataRole.DisplayRole:
             return getattr(row, FIELDS[index.column()])
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return tip(getattr(row, FIELDS[index.column()]))
         if role == Qt.ItemDataRole.UserRole:
             return row.check_id
         return self.side(index.column()) if role == Qt.ItemDataRole.TextAlignmentRole else None

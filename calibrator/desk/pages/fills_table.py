@@ -9,6 +9,7 @@ from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, Qt
 from PySide6.QtGui import QBrush, QColor, QFont
 
 from calibrator.desk.as_typed import as_typed
+from calibrator.desk.plain_text import tip
 from calibrator.desk.speech import day_text
 from calibrator.desk.theme import tokens
 from calibrator.desk.widgets.headed_model import HeadedModel
@@ -48,6 +49,8 @@ class FillsModel(HeadedModel):
         fill = self._fills[index.row()]
         if role == Qt.ItemDataRole.DisplayRole:
             return self._cells(fill)[index.column()]
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return tip(self._cells(fill)[index.column()])
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return self.side(index.column())
         if role == Qt.ItemDataRole.FontRole and not fill.counts and index.column() < COLUMNS - 1:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import partial
 
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut, QUndoStack
 from PySide6.QtWidgets import QScrollArea, QStackedWidget, QWidget
 
@@ -48,12 +49,14 @@ class WeighInPage(Page):
         self._areas = {Step(step): Later(partial(self._make_area, Step(step))) for step in STEPS}
         for area in self._areas.values():
             self._stack.addWidget(area)
-        self._missing = label("", "quiet", wrap=False)
+        self._missing = label("", "quiet")
+        self._missing.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         self._back = button(self.tr("Bac&k"), self.previous_step)
         self._next = button(self.tr("Ne&xt"), self.next_step, "main")
         self._leave = button(self.tr("Weigh in a&nother lot"), self.close_guide, "link")
         self._foot = QWidget()
-        foot = row(self._back, self._leave, None, self._missing, self._next)
+        foot = row(self._back, self._leave, self._missing, self._next)
+        foot.setStretch(2, 1)
         foot.setContentsMargins(0, 0, 0, 0)
         self._foot.setLayout(foot)
         self._head = row(self.title)

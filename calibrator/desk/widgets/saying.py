@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QObject, QPoint, QRect, QSize, Qt
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtGui import QMouseEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractSpinBox,
@@ -30,7 +30,8 @@ class Saying(QLabel):
     """As high as its note, or one line, whatever it says.
 
     What does not fit is told in short, and whole in a bubble over the page for as long as the line `beside` it has
-    the focus; the mouse goes through the bubble. `text` is always the whole sentence.
+    the focus, which a click or a finger on the words brings there; the mouse goes through the bubble. `text` is always
+    the whole sentence.
     """
 
     def __init__(self, beside: QWidget, note: str = "") -> None:
@@ -85,6 +86,12 @@ class Saying(QLabel):
         if event.type() == QEvent.Type.FontChange:
             self.updateGeometry()
             self._fit()
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        if not self.fits and self._beside.isEnabled():
+            self._beside.setFocus(Qt.FocusReason.MouseFocusReason)
+            self._show_bubble(True)
+        super().mousePressEvent(event)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         if event.type() in (QEvent.Type.FocusIn, QEvent.Type.FocusOut, QEvent.Type.Hide):
