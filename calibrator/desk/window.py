@@ -7,16 +7,13 @@ from importlib import import_module
 from pathlib import Path
 from typing import cast
 
-from PySide6.QtCore import QRect, QSize, Qt
-from PySide6.QtGui import QCloseEvent, QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QCloseEvent, QResizeEvent
 from PySide6.QtWidgets import (
-    QButtonGroup,
     QDialog,
     QHBoxLayout,
     QMainWindow,
-    QPushButton,
     QStackedWidget,
-    QVBoxLayout,
     QWidget,
 )
 
@@ -24,12 +21,10 @@ from calibrator.desk import busy
 from calibrator.desk.background import Background
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
-from calibrator.desk.emblem import Emblem
-from calibrator.desk.farms_menu import FarmsMenu
 from calibrator.desk.notice import Notice
 from calibrator.desk.page import Page
-from calibrator.desk.parts import button, column, label, scrolled
-from calibrator.desk.pictograms import SIZE, pictogram
+from calibrator.desk.parts import column, label, scrolled
+from calibrator.desk.rail import RAIL_PX, Rail
 from calibrator.desk.refusals import in_words
 from calibrator.desk.standing import first_step
 from calibrator.desk.theme import SPACE, the_theme
@@ -55,7 +50,6 @@ WITH_PICTURES = "season"  # shows the first at once; all others when they are as
 COMPARISON = "calibrator.desk.pages.farms_compared"
 LEAST = QSize(1024, 700)  # what every page is laid out for
 LEAST_SEEN = QSize(900, 480)  # a screen of large letters: there the page scrolls as a whole
-RAIL_PX = 196
 FRAME = QSize(8, 40)  # what the system draws round a window, known for certain only once it is up
 
 
@@ -116,12 +110,15 @@ class Window(QMainWindow):
         self._loader.done.connect(self._loaded)
         self._loader.failed.connect(self._not_loaded)
         self._stack = QStackedWidget()
-        self._rail, self._buttons = self._make_rail()
+        self.rail = Rail(desk, self)
+        self.rail.wanted.connect(self.show_page)
+        self.rail.farms.wanted.connect(self.show_farm)
+        self.rail.farms.comparing.connect(self._compare_farms)
         middle = QWidget()
         layout = QHBoxLayout(middle)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
-        layout.addWidget(self._rail)
+        layout.addWidget(self.rail)
         self._away = label("", "caution")
         self._away.hide()
         whole = scrolled(_Whole(self._stack))
@@ -155,12 +152,12 @@ class Window(QMainWindow):
     def _bring_up(self, page: Page, thing_id: str) -> None:
         here = self._stack.currentWidget()
         if isinstance(here, Page) and here is not page and not here.leave():
-            self._check_button(here.key)
+            self.rail.light(here.key)
             return
         page.came_from = here.key if isinstance(here, Page) and here is not page else ""
         self._stack.setCurrentWidget(page)
-        self._rail.setVisible(page.key != "welcome")
-        self._check_button(page.key)
+        self.rail.setVisible(page.key != "welcome")
+        self.rail.light(page.key)
         try:
             self._bring_up_to_date(page)
             page.open(thing_id)
@@ -172,7 +169,7 @@ class Window(QMainWindow):
     def _load(self, key: str, thing_id: str) -> None:
         """A page that is not made yet takes a moment: its button lights up and a word stands there meanwhile."""
         self._loading = (key, thing_id)
-        self._check_button(key)
+        self.rail.light(key)
         self._notice.begin(self.tr("Opening …"))
         self._show_notice()
         self.repaint()
@@ -194,7 +191,7 @@ class Window(QMainWindow):
 
     def _not_loaded(self, error: Exception) -> None:
         self._stop_loading()
-        self._check_button(self.current_page.key)
+        self.rail.light(self.current_page.key)
         raise error
 
     def show_farm(self, farm_id: str) -> None:
@@ -296,61 +293,6 @@ class Window(QMainWindow):
         super().resizeEvent(event)
         self._place_notice()
 
-    def _make_rail(self) -> tuple[QWidget, dict[str, QPushButton]]:
-        rail = QWidget()
-        rail.setObjectName("rail")
-        rail.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        rail.setFixedWidth(RAIL_PX)
-        layout = QVBoxLayout(rail)
-        layout.setContentsMargins(SPACE, 2 * SPACE, SPACE, 2 * SPACE)
-        layout.setSpacing(4)
-        layout.addWidget(Emblem(), 0, Qt.AlignmentFlag.AlignHCenter)
-        self._farm_name = label("", "quiet")
-        self._farm_name.setAlignment(Qt.AlignmentFlag.AlignHCenter)
-        layout.addWidget(self._farm_name)
-        beneath_name = layout.count()
-        layout.addSpacing(SPACE)
-        names = {
-            "today": self.tr("&Today"),
-            "lots": self.tr("&Lots"),
-            "weigh_in": self.tr("&Weigh-in"),
-            "tables": self.tr("&Batch tables"),
-            "mix_check": self.tr("Mix check"),
-            "season": self.tr("S&eason"),
-            "setup": self.tr("&Set-up"),
-            "help": self.tr("Help"),
-        }
-        group = QButtonGroup(rail)
-        buttons = {}
-        for number, (key, name) in enumerate(names.items(), start=1):
-            buttons[key] = made = button(name, self._rail_pressed)
-            made.setProperty("kind", "rail")
-            made.setProperty("page", key)
-            made.setCheckable(True)
-            made.setIcon(pictogram(key))
-            made.setIconSize(SIZE)
-            made.setToolTip(self.tr("Ctrl+{number}").format(number=number))
-            group.addButton(made)
-            shortcut = QShortcut(QKeySequence(f"Ctrl+{number}"), self)
-            shortcut.activated.connect(made.click)
-            if key == "setup":
-                layout.addStretch(1)
-            layout.addWidget(made)
-        self.farms = FarmsMenu(self.desk)  # made last, so that the pages come first under the Tab key
-        self.farms.wanted.connect(self.show_farm)
-        self.farms.comparing.connect(self._compare_farms)
-        layout.insertWidget(beneath_name, self.farms, 0, Qt.AlignmentFlag.AlignHCenter)
-        help_key = QShortcut(QKeySequence(QKeySequence.StandardKey.HelpContents), self)
-        help_key.activated.connect(buttons["help"].click)
-        return rail, buttons
-
-    def _rail_pressed(self) -> None:
-        self.show_page(self.sender().property("page"), "")
-
-    def _check_button(self, key: str) -> None:
-        if key in self._buttons:
-            self._buttons[key].setChecked(True)
-
     def _reload(self) -> None:
         self._show_away()
         try:
@@ -380,7 +322,7 @@ class Window(QMainWindow):
 
     def _name_farm(self) -> None:
         farm = self.desk.farm
-        self._farm_name.setText(farm.name if farm else "")
+        self.rail.name_farm(farm.name if farm else "")
 
     def _compare_farms(self) -> None:
         """How one product weighs on each farm, in a window of its own over this one."""
@@ -390,8 +332,7 @@ class Window(QMainWindow):
 
     def _repaint(self) -> None:
         """Pages that paint for themselves take up the colours now in force."""
-        for key, made in self._buttons.items():
-            made.setIcon(pictogram(key))
+        self.rail.draw_anew()
         self._read.clear()
         self._bring_up_to_date(self.current_page)
 
@@ -416,8 +357,8 @@ class Window(QMainWindow):
 
     def _place_notice(self) -> None:
         """In the gap of the rail, where it covers nothing; where there is no rail, at the foot."""
-        above, below = self._buttons["season"].geometry(), self._buttons["setup"].geometry()
-        top, foot = above.bottom() + SPACE, below.top() - SPACE
-        if self._rail.isHidden():
-            top, foot = self.height() // 2, self.height() - SPACE
-        self._notice.place(QRect(SPACE, top, above.width(), foot - top))
+        gap = self.rail.gap()
+        if self.rail.isHidden():
+            gap.setTop(self.height() // 2)
+            gap.setBottom(self.height() - SPACE)
+        self._notice.place(gap)

@@ -9,8 +9,8 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.setup import SetupPage
+from calibrator.desk.rail import RAIL_PX
 from calibrator.desk.widgets.card_columns import MOST_PX
-from calibrator.desk.window import RAIL_PX
 
 
 def cards(page: SetupPage) -> list[QFrame]:

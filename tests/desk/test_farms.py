@@ -67,13 +67,13 @@ def test_all_pages_follow_the_farm_and_nothing_leaks(window: Window, far: Farm) 
 
 
 def test_the_menu_marks_the_farm_in_view_and_brings_up_another(window: Window, far: Farm) -> None:
-    window.farms._fill()
-    names = {action.text(): action for action in window.farms.list.actions()}
+    window.rail.farms._fill()
+    names = {action.text(): action for action in window.rail.farms.list.actions()}
     assert names["Windy Hollow"].isChecked()
     assert not names["Far Side"].isChecked()
     names["Far Side"].trigger()
     assert window.desk.farm is not None
-    assert window.desk.farm.name == window._farm_name.text() == "Far Side"
+    assert window.desk.farm.name == window.rail.farm_name == "Far Side"
 
 
 def test_what_is_typed_keeps_one_on_the_farm(window: Window, far: Farm, answers: Answers, qtbot: QtBot) -> None:
@@ -91,11 +91,11 @@ def test_a_further_farm_is_added_and_led_by_the_hand(window: Window, answers: An
     desk.records.keep(replace(desk.farm, units=UnitSystem.METRIC, currency="€"))
     desk.changed.emit()
     answers.words = "  Third   Place "
-    window.farms.ask_for_new()
+    window.rail.farms.ask_for_new()
     assert desk.farm is not None
     assert (desk.farm.name, desk.farm.units, desk.farm.currency) == ("Third Place", UnitSystem.METRIC, "€")
     assert window.current_page.key == "welcome"
-    window.farms.ask_for_new()
+    window.rail.farms.ask_for_new()
     assert "already" in answers.told[-1]
     assert len(desk.records.every(Farm)) == 3
 

@@ -17,7 +17,7 @@ LONG = "The file could not be written, because the folder is on a disk that was 
 
 
 def on_window(window: Window, key: str) -> QRect:
-    made = window._buttons[key]
+    made = window.rail.buttons[key]
     return QRect(made.mapTo(window, QPoint(0, 0)), made.size())
 
 
@@ -27,8 +27,8 @@ def test_a_word_stands_in_the_gap_of_the_rail(window: Window, desk: Desk, size: 
     desk.say("Signed off. Now print the label and the wall chart.")
     shown = window._notice.geometry()
     assert window._notice.isVisible()
-    assert window._rail.geometry().contains(shown)
-    assert not any(shown.intersects(on_window(window, key)) for key in window._buttons)
+    assert window.rail.geometry().contains(shown)
+    assert not any(shown.intersects(on_window(window, key)) for key in window.rail.buttons)
 
 
 def test_a_long_word_grows_beside_the_rail_rather_than_over_its_buttons(window: Window, desk: Desk) -> None:
@@ -36,7 +36,7 @@ def test_a_long_word_grows_beside_the_rail_rather_than_over_its_buttons(window: 
     desk.say(LONG)
     shown = window._notice.geometry()
     assert window.rect().contains(shown)
-    assert not any(shown.intersects(on_window(window, key)) for key in window._buttons)
+    assert not any(shown.intersects(on_window(window, key)) for key in window.rail.buttons)
 
 
 def test_a_long_word_stays_as_long_as_it_takes_to_read(window: Window, desk: Desk) -> None:

@@ -389,7 +389,7 @@ def test_tab_goes_through_the_page_as_it_is_read_however_often_it_is_read_anew(
         return (int(page.spot_card.isAncestorOf(widget) or page.powder_card.isAncestorOf(widget)), at.y(), at.x())
 
     for number in "CDE":
-        window._buttons["help"].setFocus()
+        window.rail.buttons["help"].setFocus()
         way = tab_through(page)
         assert way == sorted(way, key=as_read)
         assert way[0] is page.rows[0].button

@@ -70,7 +70,7 @@ def test_a_page_that_is_not_ready_says_at_once_that_it_opens(
     make = Window.page
 
     def making(self: Window, key: str) -> Page:
-        seen.append((self._notice.isVisible(), self._notice.text(), self._buttons["lots"].isChecked()))
+        seen.append((self._notice.isVisible(), self._notice.text(), self.rail.buttons["lots"].isChecked()))
         return make(self, key)
 
     monkeypatch.setattr(Window, "page", making)
@@ -141,10 +141,10 @@ def test_a_page_is_loaded_beside_the_window_and_whoever_goes_elsewhere_ends_that
     monkeypatch.setattr("calibrator.desk.busy.PATIENCE_S", 0)
     qtbot.keyClick(window, Qt.Key.Key_2, Qt.KeyboardModifier.ControlModifier)
     assert window._notice.text() == "Opening …"
-    assert window._buttons["lots"].isChecked()
+    assert window.rail.buttons["lots"].isChecked()
     assert window.current_page.key == "today"
     qtbot.keyClick(window, Qt.Key.Key_1, Qt.KeyboardModifier.ControlModifier)
-    assert window._buttons["today"].isChecked()
+    assert window.rail.buttons["today"].isChecked()
     assert not window._notice.isVisible()
     qtbot.keyClick(window, Qt.Key.Key_4, Qt.KeyboardModifier.ControlModifier)
     hold.set()
@@ -165,5 +165,5 @@ def test_a_page_that_cannot_be_loaded_leaves_one_where_one_is(
         window.show_page("lots")
     assert [kind for kind, *_ in caught] == [ModuleNotFoundError]
     assert window.current_page.key == "today"
-    assert window._buttons["today"].isChecked()
+    assert window.rail.buttons["today"].isChecked()
     assert not window._notice.isVisible()

@@ -88,7 +88,7 @@ def test_what_came_meanwhile_is_shown_once_it_answers(window: Window, silent: Si
     window.watch.look()
     window.desk.records.keep(replace(farm, name="Windy Hollow North"))
     silent.answer.set()
-    qtbot.waitUntil(lambda: window._farm_name.text() == "Windy Hollow North")
+    qtbot.waitUntil(lambda: window.rail.farm_name == "Windy Hollow North")
 
 
 def test_a_mistake_of_our_own_in_a_look_is_not_swallowed(

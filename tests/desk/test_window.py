@@ -41,7 +41,7 @@ def test_an_empty_store_leads_by_the_hand(qtbot: QtBot, empty_desk: Desk) -> Non
     shown = Window(empty_desk)
     qtbot.addWidget(shown)
     assert shown.current_page.key == "welcome"
-    assert shown._rail.isHidden()
+    assert shown.rail.isHidden()
 
 
 def test_f1_brings_up_the_help(window: Window) -> None:
@@ -54,7 +54,7 @@ def test_each_page_comes_up_by_its_number(window: Window, key: str) -> None:
     digit = Qt.Key.Key_1.value + RAIL.index(key)
     QTest.keyClick(window, Qt.Key(digit), Qt.KeyboardModifier.ControlModifier)
     assert window.current_page.key == key
-    assert window._buttons[key].isChecked()
+    assert window.rail.buttons[key].isChecked()
     assert window._stack.minimumSizeHint().width() <= 1024 - RAIL_PX
     assert window._stack.minimumSizeHint().height() <= 700
 
@@ -89,7 +89,7 @@ def test_what_another_computer_kept_comes_into_view(window: Window) -> None:
     assert farm is not None
     desk.records.keep(replace(farm, name="Windy Hollow North"))
     window.watch.look()
-    assert window._farm_name.text() == "Windy Hollow North"
+    assert window.rail.farm_name == "Windy Hollow North"
 
 
 def test_records_that_went_away_are_told_in_words(window: Window, monkeypatch: pytest.MonkeyPatch) -> None:
@@ -197,6 +197,6 @@ def test_the_picture_of_a_page_stands_apart_and_takes_up_the_colours(window: Win
     the_theme().force(dark=True)
     try:
         assert drawn(key, QIcon.State.Off) != shown
-        assert window._buttons[key].icon().pixmap(SIZE).toImage() == drawn(key, QIcon.State.Off)
+        assert window.rail.buttons[key].icon().pixmap(SIZE).toImage() == drawn(key, QIcon.State.Off)
     finally:
         the_theme().force(dark=None)

@@ -189,7 +189,7 @@ def read_help(hand: Hand) -> None:
 
 def farms(hand: Hand) -> None:
     """Another farm, mostly back to the first; a further one; all of them compared."""
-    menu = hand.window.farms
+    menu = hand.window.rail.farms
     menu.show_list()
     known = [action for action in menu.list.actions() if action.isCheckable()]
     others = [action for action in menu.list.actions() if not action.isCheckable() and not action.isSeparator()]

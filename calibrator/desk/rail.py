@@ -1,0 +1,99 @@
+"""The rail: the farm and the pages at the left of the window, with a gap where passing notices stand."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QRect, Qt, Signal
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import QButtonGroup, QPushButton, QVBoxLayout, QWidget
+
+from calibrator.desk.context import Desk
+from calibrator.desk.emblem import Emblem
+from calibrator.desk.farms_menu import FarmsMenu
+from calibrator.desk.parts import button, label
+from calibrator.desk.pictograms import SIZE, pictogram
+from calibrator.desk.theme import SPACE
+
+RAIL_PX = 196
+ABOVE, BELOW = "season", "setup"
+"""The pages whose buttons stand above and below the gap."""
+
+
+class Rail(QWidget):
+    """A button for each page; Ctrl with its number presses it from anywhere in the window, the rail hidden or not."""
+
+    wanted = Signal(str)
+    """The page whose button was pressed."""
+
+    def __init__(self, desk: Desk, window: QWidget) -> None:
+        super().__init__(window)
+        self.setObjectName("rail")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self.setFixedWidth(RAIL_PX)
+        self._farm_name = label("", "quiet")
+        self._farm_name.setAlignment(Qt.AlignmentFlag.AlignHCenter)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(SPACE, 2 * SPACE, SPACE, 2 * SPACE)
+        layout.setSpacing(4)
+        layout.addWidget(Emblem(), 0, Qt.AlignmentFlag.AlignHCenter)
+        layout.addWidget(self._farm_name)
+        beneath_name = layout.count()
+        layout.addSpacing(SPACE)
+        self.buttons = self._make_buttons(window)
+        for key, made in self.buttons.items():
+            if key == BELOW:
+                layout.addStretch(1)
+            layout.addWidget(made)
+        self.farms = FarmsMenu(desk)  # made last, so that the pages come first under the Tab key
+        layout.insertWidget(beneath_name, self.farms, 0, Qt.AlignmentFlag.AlignHCenter)
+        QShortcut(QKeySequence(QKeySequence.StandardKey.HelpContents), window, self.buttons["help"].click)
+
+    def name_farm(self, name: str) -> None:
+        self._farm_name.setText(name)
+
+    @property
+    def farm_name(self) -> str:
+        return self._farm_name.text()
+
+    def light(self, key: str) -> None:
+        """Show which page is in hand; a page without a button leaves the last one lit."""
+        if key in self.buttons:
+            self.buttons[key].setChecked(True)
+
+    def draw_anew(self) -> None:
+        """Take up the colours now in force."""
+        for key, made in self.buttons.items():
+            made.setIcon(pictogram(key))
+
+    def gap(self) -> QRect:
+        """The free place between the buttons, in the rail."""
+        above, below = self.buttons[ABOVE].geometry(), self.buttons[BELOW].geometry()
+        top = above.bottom() + SPACE
+        return QRect(SPACE, top, above.width(), below.top() - SPACE - top)
+
+    def _make_buttons(self, window: QWidget) -> dict[str, QPushButton]:
+        names = {
+            "today": self.tr("&Today"),
+            "lots": self.tr("&Lots"),
+            "weigh_in": self.tr("&Weigh-in"),
+            "tables": self.tr("&Batch tables"),
+            "mix_check": self.tr("Mix check"),
+            "season": self.tr("S&eason"),
+            "setup": self.tr("&Set-up"),
+            "help": self.tr("Help"),
+        }
+        group = QButtonGroup(self)
+        buttons = {}
+        for number, (key, name) in enumerate(names.items(), start=1):
+            buttons[key] = made = button(name, self._pressed)
+            made.setProperty("kind", "rail")
+            made.setProperty("page", key)
+            made.setCheckable(True)
+            made.setIcon(pictogram(key))
+            made.setIconSize(SIZE)
+            made.setToolTip(self.tr("Ctrl+{number}").format(number=number))
+            group.addButton(made)
+            QShortcut(QKeySequence(f"Ctrl+{number}"), window, made.click)
+        return buttons
+
+    def _pressed(self) -> None:
+        self.wanted.emit(self.sender().property("page"))
