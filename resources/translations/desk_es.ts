@@ -5865,6 +5865,45 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
+    <name>Rail</name>
+    <message>
+        <source>&amp;Today</source>
+        <translation>&amp;Hoy</translation>
+    </message>
+    <message>
+        <source>&amp;Lots</source>
+        <translation>&amp;Lotes</translation>
+    </message>
+    <message>
+        <source>&amp;Weigh-in</source>
+        <translation>&amp;Pesada</translation>
+    </message>
+    <message>
+        <source>&amp;Batch tables</source>
+        <translation>&amp;Tablas de mezcla</translation>
+    </message>
+    <message>
+        <source>Mix check</source>
+        <translation>Revisar mezcla</translation>
+    </message>
+    <message>
+        <source>S&amp;eason</source>
+        <translation>Te&amp;mporada</translation>
+    </message>
+    <message>
+        <source>&amp;Set-up</source>
+        <translation>&amp;Ajustes</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Ayuda</translation>
+    </message>
+    <message>
+        <source>Ctrl+{number}</source>
+        <translation>Ctrl+{number}</translation>
+    </message>
+</context>
+<context>
     <name>RateEditor</name>
     <message>
         <source>Rate, counted as</source>
@@ -12146,42 +12185,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Close without it</source>
         <translation>Cerrar sin anotarlo</translation>
-    </message>
-    <message>
-        <source>&amp;Today</source>
-        <translation>&amp;Hoy</translation>
-    </message>
-    <message>
-        <source>&amp;Lots</source>
-        <translation>&amp;Lotes</translation>
-    </message>
-    <message>
-        <source>&amp;Weigh-in</source>
-        <translation>&amp;Pesada</translation>
-    </message>
-    <message>
-        <source>&amp;Batch tables</source>
-        <translation>&amp;Tablas de mezcla</translation>
-    </message>
-    <message>
-        <source>Mix check</source>
-        <translation>Revisar mezcla</translation>
-    </message>
-    <message>
-        <source>S&amp;eason</source>
-        <translation>Te&amp;mporada</translation>
-    </message>
-    <message>
-        <source>&amp;Set-up</source>
-        <translation>&amp;Ajustes</translation>
-    </message>
-    <message>
-        <source>Help</source>
-        <translation>Ayuda</translation>
-    </message>
-    <message>
-        <source>Ctrl+{number}</source>
-        <translation>Ctrl+{number}</translation>
     </message>
     <message>
         <source>The server cannot be reached. You see what this computer last read of it; weighings and checks of the mix wait here and are sent when it is back.</source>
