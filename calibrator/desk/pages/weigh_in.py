@@ -14,7 +14,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.guide import STEPS, Guide
 from calibrator.desk.help.hands import of_step
 from calibrator.desk.page import Page
-from calibrator.desk.parts import button, label, row, scrolled
+from calibrator.desk.parts import button, label, row, scrolled, set_style_property
 from calibrator.desk.weigh_in import words
 from calibrator.desk.weigh_in.chooser import LotChooser
 from calibrator.desk.weigh_in.commands import recall
@@ -230,6 +230,7 @@ class WeighInPage(Page):
         self._back.setVisible(step != STEPS[0])
         self._next.setVisible(step != STEPS[-1])
         self._next.setEnabled(not guide.missing(step))
+        set_style_property(self._next, "kind", "" if view.has_lit_button else "main")
 
     def _show_tools(self, of: StepView | None) -> None:
         for view in self._views.values():

@@ -17,7 +17,7 @@ from calibrator.desk.weigh_in import words
 from calibrator.desk.words import scoop_words, state_words
 
 LOUD = 1
-"""Up to this place the button of a lot is what one came for."""
+"""Up to this place a lot is what one came for; the button of the first one is lit."""
 
 
 def _place(known: LotStanding) -> int:
@@ -56,7 +56,7 @@ class LotChooser(QWidget):
         lots = now.lots if now else ()
         shown = sorted((lot for lot in reversed(lots) if lot.state is not LotState.FINISHED), key=_place)
         for lot in shown:
-            self._list.addWidget(self._card(now, lot))
+            self._list.addWidget(self._card(now, lot, first=lot is shown[0]))
         if not any(lot.state == LotState.DELIVERED for lot in shown):
             self._list.addWidget(
                 label(self.tr("No lot is waiting. A newly delivered one is entered under Lots."), "quiet")
@@ -67,12 +67,11 @@ class LotChooser(QWidget):
         self._list.addWidget(enter, 0, Qt.AlignmentFlag.AlignLeft)
         self._list.addStretch(1)
 
-    def _card(self, now: Standing | None, standing_lot: LotStanding) -> QWidget:
+    def _card(self, now: Standing | None, standing_lot: LotStanding, *, first: bool) -> QWidget:
         lot, does = standing_lot.lot, self._button_text(standing_lot)
         begin = button(does, self._begin)
         begin.setProperty("lot", lot.id)
-        quiet = _place(standing_lot) > LOUD
-        begin.setProperty("kind", "" if quiet else "main")
+        begin.setProperty("kind", "main" if first and _place(standing_lot) <= LOUD else "")
         begin.setAccessibleName(f"{does}, {lot.lot_number}")
         scoops = self._scoops(now, standing_lot) if now else ""
         parts = (lot.product, self._arrived(standing_lot), self._state(standing_lot), scoops)

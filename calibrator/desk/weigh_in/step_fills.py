@@ -31,7 +31,7 @@ from calibrator.desk.weigh_in.fill_table import REMARK, FillTable
 from calibrator.desk.weigh_in.findings_panel import FindingsPanel
 from calibrator.desk.weigh_in.scale_unit import other_unit, unit_of
 from calibrator.desk.weigh_in.step_view import StepView
-from calibrator.desk.weigh_in.words import doubt_words, odd_words
+from calibrator.desk.weigh_in.words import doubt_words, more_fills_advised, odd_words
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.widgets.stray_keys import SteadySpin, strays
 from calibrator.model import Fill, FillWay
@@ -105,6 +105,8 @@ class StepFills(StepView):
             self._together.setValue(max(1, guide.findings.scoopfuls_together))
         self._odd.setVisible(bool(odd))
         self._odd.setText(odd_words(sum(fill.counts for fill in fills)))
+        more = more_fills_advised(guide, self._way) and not guide.line_should_move
+        set_style_property(self._enter_button, "kind", "main" if more else "")
         self._choose_strike_word()
         self._show_stack()
         self._show_wire(self.desk.wire.words)

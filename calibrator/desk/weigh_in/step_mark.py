@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import partial
+from itertools import pairwise
 
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QHBoxLayout, QWidget
@@ -40,6 +41,7 @@ class StepMark(StepView):
             "",
         )
         self._drawing = ScoopDrawing(desk.system)
+        self._offered = True
         self._where = label("", "heading")
         self._why = label("", "quiet")
         self._problem = label("", tone="bad")
@@ -62,16 +64,20 @@ class StepMark(StepView):
             ),
             self._old_card,
             row(self._as_proposed, self._keep_old, None),
-            caption,
-            row(self._field, column(button(self.tr("Ente&r"), self._enter), None)),
             self._drawn,
             None,
         )
+        enter = button(self.tr("Ente&r"), self._enter)
+        # The drawing needs less height than the words beside it: what is typed stands in what it leaves.
+        picture = column(card(self._drawing), caption, row(self._field, column(enter, None)))
+        picture.setStretch(0, 1)
         both = QHBoxLayout()
         both.setSpacing(2 * SPACE)
-        both.addWidget(card(self._drawing), 7)
+        both.addLayout(picture, 7)
         both.addLayout(side, 6)
         self.body.addLayout(both, 1)
+        for one, other in pairwise((self._how, self._as_proposed, self._keep_old, self._field.line, enter)):
+            QWidget.setTabOrder(one, other)
 
     def refresh(self, guide: Guide, fresh: bool) -> None:
         system = self.desk.system
@@ -88,10 +94,10 @@ class StepMark(StepView):
         self._show_proposal(guide)
         self._show_old(guide)
         self._keep_old.setVisible(w.old_line_mm is not None)
-        old_one = _keeps_old(guide)
-        for one, lit in ((self._as_proposed, not (old_one or _may_do(guide))), (self._keep_old, old_one)):
-            set_style_property(one, "kind", "main" if lit else "")
-        drawn = w.drawn_line_mm
+        old_one, drawn = _keeps_old(guide), w.drawn_line_mm
+        self._offered = not (old_one or _may_do(guide))
+        for one, lit in ((self._as_proposed, self._offered), (self._keep_old, old_one)):
+            set_style_property(one, "kind", "main" if lit and drawn is None else "")
         self._drawn.setVisible(drawn is not None)
         if drawn is not None:
             where = shown.length(drawn, system)
@@ -102,8 +108,7 @@ class StepMark(StepView):
     def first_field(self) -> QWidget:
         if self.guide is not None and _keeps_old(self.guide):
             return self._keep_old
-        lit = self._as_proposed.property("kind") == "main" and self._as_proposed.isEnabled()
-        return self._as_proposed if lit else self._field
+        return self._as_proposed if self._offered and self._as_proposed.isEnabled() else self._field
 
     def pending(self) -> str:
         typed = self._field.text()
@@ -128,11 +133,11 @@ class StepMark(StepView):
         step_mm = units.line_step_mm(system)
         self._why.setText(
             why.format(
-                target=shown.mass(line.target_g, system),
-                mass=shown.mass(reach_g, system),
-                length=_reach(reach_mm, system),
-                step=shown.length(step_mm, system),
-                slope=shown.mass(line.grams_per_mm * step_mm, system),
+                target=words.unbroken(shown.mass(line.target_g, system)),
+                mass=words.unbroken(shown.mass(reach_g, system)),
+                length=words.unbroken(_reach(reach_mm, system)),
+                step=words.unbroken(shown.length(step_mm, system)),
+                slope=words.unbroken(shown.mass(line.grams_per_mm * step_mm, system)),
             )
         )
         if guide.line_untried:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
@@ -49,6 +49,12 @@ class StepView(QWidget):
 
     def refresh(self, guide: Guide, fresh: bool) -> None:
         """Bring the view up to the facts; `fresh` when another weigh-in came into view."""
+
+    @property
+    def has_lit_button(self) -> bool:
+        """Whether a button of its own is what to press next: a screen has one such button."""
+        every = self.findChildren(QPushButton)
+        return any(b.property("kind") == "main" and b.isEnabled() and b.isVisibleTo(self) for b in every)
 
     def first_field(self) -> QWidget | None:
         """Where the typing starts."""

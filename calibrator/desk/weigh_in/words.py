@@ -201,6 +201,18 @@ def level_fills_advised(guide: Guide) -> bool:
     return guide.plan_is_open(level) or (level.advice.within_reach and level.advice.more_fills <= MOST_PROPOSED)
 
 
+def more_fills_advised(guide: Guide, way: FillWay) -> bool:
+    """Whether another fill is what to do next; else to go on is."""
+    level, check = guide.findings.level, guide.findings.check
+    if guide.signed_off is not None:
+        return False
+    if way == FillWay.LEVEL:
+        return level is None or guide.plan_is_open(level) or level_fills_advised(guide)
+    if check is None or guide.plan_is_open(check.result):
+        return True
+    return check.verdict == LineVerdict.WEIGH_MORE and check.within_reach and check.more_fills <= MOST_PROPOSED
+
+
 def far_off_words(found: OldLine, system: UnitSystem) -> str:
     """A line far from where the target weight calls for it: what it would deliver, and the likely slip."""
     return translate(
