@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QDialog, QScrollArea
 from pytestqt.qtbot import QtBot
@@ -23,7 +23,7 @@ from calibrator.desk.how.working import Part, Working
 from calibrator.desk.lot_history.dialog import LotHistoryDialog
 from calibrator.desk.server.dialog import ServerDialog
 from calibrator.desk.server.door import ServerDoor
-from calibrator.desk.trial.dialog import TrialDialog
+from calibrator.desk.trial.dialog import LEAST_PX, TrialDialog
 from calibrator.desk.window import LEAST_SEEN, Window
 from calibrator.model import Lot
 from calibrator.model.underway import unwatched
@@ -86,6 +86,19 @@ def test_every_dialog_fits_at_twice_the_size_and_its_end_can_be_reached(low: Win
             assert inner.height() - area.viewport().height() <= bar.maximum(), type(dialog)
         dialog.done(0)
     assert len(kinds) >= 7
+
+
+@pytest.mark.parametrize("size", [(1024, 700), (1280, 800), (1920, 1080)])
+def test_the_fills_of_a_trial_are_in_view_beneath_their_field(window: Window, size: tuple[int, int]) -> None:
+    window.resize(*size)
+    assert window.desk.farm is not None
+    dialog = TrialDialog(window.desk, window.desk.farm, window)
+    dialog.show()
+    settle()
+    top = dialog.fills.mapTo(dialog, QPoint()).y()
+    assert top > dialog.enter_button.mapTo(dialog, QPoint()).y()
+    assert top + LEAST_PX < dialog.height()
+    dialog.done(0)
 
 
 def test_where_there_is_room_a_dialog_shows_all_at_once(window: Window) -> None:

@@ -32,7 +32,7 @@ from calibrator.model import Farm, FillWay, TrialFill
 from calibrator.science.plausible import Doubt
 from calibrator.units import Kind, show_mass
 
-WIDTH, HEIGHT, LEAST_PX = 1000, 720, 140
+WIDTH, HEIGHT, LEAST_PX = 1000, 760, 140
 
 
 class TrialDialog(QDialog):
@@ -283,8 +283,8 @@ class TrialDialog(QDialog):
         for each in (self.fills, told):  # what scrolls by itself takes what is left
             each.setMinimumHeight(LEAST_PX)
             each.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
-        left = column(entry, self.fills)
-        right = column(told, self.note)
+        left, right = column(entry, self.fills), column(told, self.note)
+        left.setStretch(1, 1)
         right.setStretch(0, 1)
         both = row(left, right, spacing=2 * SPACE)
         both.setStretch(0, 5)
