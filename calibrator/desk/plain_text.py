@@ -7,16 +7,15 @@ would push the rest off the page. The records keep every name as it was typed; o
 from __future__ import annotations
 
 import re
-import unicodedata
 from functools import lru_cache
+
+from calibrator.model.names import tame
 
 LONGEST_WORD = 60
 UNBROKEN = 20
 LONGEST_LINE = 80
 LONGEST_TITLE = 160
 LONGEST_TEXT = 2000
-_MOST_MARKS = 2
-_DROPPED = {"Cc", "Cf", "Cs", "Co", "Cn", "Zl", "Zp"}
 _JOINERS = "\u200c\u200d"  # families of emoji and the letters of some scripts hang together by them
 _KEPT = "\n" + _JOINERS
 # A folder's place is read to its end: what its slashes part are words of their own.
@@ -28,7 +27,7 @@ _BREAK = "\u200b"  # of no width; a line may end there
 @lru_cache(maxsize=4096)
 def on_screen(text: str, longest: int = LONGEST_TEXT) -> str:
     """The text without marks that turn it or pile up on it, and cut where a word or the whole has no end."""
-    shown = text if text.isascii() and text.isprintable() else "".join(_tame(text))
+    shown = tame(text, _KEPT)
     shown = _LONG.sub(_broken, _ENDLESS.sub(r"\1…", shown))
     return shown if len(shown) <= longest else shown[: longest - 1].rstrip() + "…"
 
@@ -42,16 +41,3 @@ def tip(text: str) -> str:
 
 def _broken(word: re.Match[str]) -> str:
     return _BREAK.join(word[0][at : at + UNBROKEN] for at in range(0, len(word[0]), UNBROKEN))
-
-
-def _tame(text: str) -> list[str]:
-    kept: list[str] = []
-    marks = 0
-    for sign in text:
-        kind = unicodedata.category(sign)
-        marks = marks + 1 if kind in ("Mn", "Me") else 0
-        if kind in _DROPPED and sign not in _KEPT:
-            kept.append(" " if sign.isspace() else "")
-        elif marks <= _MOST_MARKS:
-            kept.append(sign)
-    return kept

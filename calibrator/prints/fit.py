@@ -3,36 +3,22 @@
 from __future__ import annotations
 
 import re
-import unicodedata
 from collections.abc import Callable, Sequence
 from functools import lru_cache
 
+from calibrator.model.names import tame
 from calibrator.prints.fonts import width_mm
 from calibrator.prints.page import Weight
 from calibrator.values import dataclass
 
-_DROPPED = {"Cc", "Cf", "Cs", "Co", "Cn", "Zl", "Zp"}
-_MOST_MARKS = 2
 _ELLIPSIS = "…"
 _STEPS = 24
 
 
 @lru_cache(maxsize=4096)
 def plain(text: str) -> str:
-    """A name as it may stand on paper: one line, without control, direction or stacked combining characters.
-
-    A direction override in one name would turn the words around it.
-    """
-    kept: list[str] = []
-    marks = 0
-    for char in text:
-        kind = unicodedata.category(char)
-        marks = marks + 1 if kind in ("Mn", "Me") else 0
-        if kind in _DROPPED:
-            kept.append(" " if char.isspace() or kind == "Cs" else "")
-        elif marks <= _MOST_MARKS:
-            kept.append(char)
-    return " ".join("".join(kept).split())
+    """A name as it may stand on paper: one line, without control, direction or stacked combining characters."""
+    return " ".join(tame(text).split())
 
 
 def cut_end(text: str, room_mm: float, size_mm: float, weight: Weight = Weight.REGULAR) -> str:

@@ -7,9 +7,8 @@ all rows have the same ratio of powder to water, before any rounding.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from functools import reduce
-from typing import overload
 
 import numpy as np
 from numpy.typing import NDArray
@@ -19,6 +18,7 @@ from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import MOST_ROWS, counts_of, daily_powder_g, group_mix, mix_per_calf, scaled
 from calibrator.science.guard import not_negative, positive
 from calibrator.science.mixing import Mix, Powder, mix_of
+from calibrator.science.rows import Rows
 from calibrator.science.vessels import Fit, fit, usable_ml
 from calibrator.values import dataclass
 
@@ -85,7 +85,7 @@ class BatchRow:
 
 
 @dataclass(frozen=True, eq=False)
-class BatchTable(Sequence[BatchRow]):
+class BatchTable(Rows[BatchRow]):
     """Rows of a batch table, kept as columns; a row is made when it is looked at.
 
     Columns hold one figure per count of calves: `water_ml`, `powder_g`, `volume_ml` for the whole feeding
@@ -130,18 +130,6 @@ class BatchTable(Sequence[BatchRow]):
             overflow_ml=room.overflow_ml,
             most_calves=self.most_calves,
         )
-
-    @overload
-    def __getitem__(self, index: int) -> BatchRow: ...
-    @overload
-    def __getitem__(self, index: slice) -> list[BatchRow]: ...
-    def __getitem__(self, index: int | slice) -> BatchRow | list[BatchRow]:
-        if isinstance(index, slice):
-            return [self._row(i) for i in range(*index.indices(len(self)))]
-        return self._row(range(len(self))[index])
-
-    def __iter__(self) -> Iterator[BatchRow]:
-        return (self._row(i) for i in range(len(self)))
 
 
 def most_calves(vessel: Vessel, volume_per_calf_ml: float) -> int:

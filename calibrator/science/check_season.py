@@ -11,7 +11,7 @@ from collections.abc import Sequence
 
 from calibrator.science.charts import LIMIT_SD, running_means, running_reaches
 from calibrator.science.guard import finite, positive
-from calibrator.science.stats import mean_of, two_sided_t
+from calibrator.science.stats import mean_of, sum_of_squares, two_sided_t
 from calibrator.values import dataclass
 
 ASSUMED_SD_SHARE, ASSUMED_DF = 0.025, 6.0
@@ -64,8 +64,7 @@ def spread_within_lots(points: Sequence[Point]) -> float:
     joined with the assumed spread, so that a lot's shift does not hide itself."""
     squares, df = ASSUMED_DF * ASSUMED_SD_SHARE**2, ASSUMED_DF
     for values in _by_lot(points).values():
-        mean = math.fsum(values) / len(values)
-        squares += math.fsum((v - mean) ** 2 for v in values)
+        squares += sum_of_squares(values)
         df += len(values) - 1
     return math.sqrt(squares / df)
 
@@ -118,7 +117,7 @@ def watch(points: Sequence[Point]) -> tuple[Watched, ...]:
         before = points[: n + 1]
         own = [p for p in before if p.lot_id == point.lot_id]
         earlier = [p.off_share for p in before if p.lot_id != point.lot_id]
-        middle = math.fsum(earlier) / len(earlier) if len(earlier) >= LEAST_BASELINE else 0.0
+        middle = mean_of(earlier) if len(earlier) >= LEAST_BASELINE else 0.0
         found.append(_judged(own, middle, spread_within_lots(before)))
     return tuple(found)
 

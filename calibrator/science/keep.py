@@ -7,11 +7,10 @@ from collections.abc import Sequence
 from enum import StrEnum
 
 from calibrator.model import Shape
-from calibrator.science.advice import MOST_MORE, plan
 from calibrator.science.guard import positive
 from calibrator.science.line import checked_settling, fraction_at, tolerance_band
 from calibrator.science.stats import two_sided_t
-from calibrator.science.verify import Feeding, LineVerdict, inside
+from calibrator.science.verify import Feeding, LineVerdict, fills_until, inside
 from calibrator.science.weighing import LevelResult
 from calibrator.values import dataclass
 
@@ -164,8 +163,4 @@ def _more(feeding: Feeding, level: LevelResult, target_g: float, tolerance_g: fl
     room = abs(abs(feeding.mean_g - target_g) - tolerance_g)
     settling_u, settling_df = feeding.parts[-1]
     left = room**2 - (two_sided_t(VERDICT_LEVEL, settling_df) * settling_u) ** 2
-    if left <= 0:
-        return MOST_MORE, True, False
-    counts = [bag.scoopfuls for bag in level.bag_means]
-    more, other = plan(level.outlook, counts, _AS_95 * math.sqrt(left) / feeding.mean_g)
-    return more or MOST_MORE, other, more is not None
+    return fills_until(level, left * (_AS_95 / feeding.mean_g) ** 2)

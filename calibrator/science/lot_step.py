@@ -11,7 +11,7 @@ from collections.abc import Hashable, Iterable, Mapping
 
 from calibrator.model import SeasonLot
 from calibrator.science.lot_kinds import kind_of, log_density
-from calibrator.science.stats import two_sided_t
+from calibrator.science.stats import mean_of, sum_of_squares, two_sided_t
 from calibrator.values import dataclass
 
 
@@ -50,8 +50,7 @@ def grouped(lots: Iterable[SeasonLot], *, of_kinds: bool = True) -> Grouped:
 
 
 def _logs(values: list[float]) -> Logs:
-    mean = math.fsum(values) / len(values)
-    return Logs(len(values), mean, math.fsum((v - mean) ** 2 for v in values))
+    return Logs(len(values), mean_of(values), sum_of_squares(values))
 
 
 def step_between(inside: Grouped, others: Grouped) -> Step | None:

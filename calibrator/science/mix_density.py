@@ -14,7 +14,7 @@ from calibrator.science.guard import between, not_negative, positive
 from calibrator.science.mixing import Powder
 from calibrator.science.refractometer import Doubt
 from calibrator.science.solids import Read, Solids, SolidsFrom, solids_read
-from calibrator.science.stats import mean_of, sum_of_squares
+from calibrator.science.stats import mean_of, rounding_u, sum_of_squares, two_roundings_u
 from calibrator.science.water import density_g_per_ml
 from calibrator.values import dataclass
 
@@ -118,9 +118,9 @@ def by_hydrometer(
         between(sg, 0.98, 1.15, "A hydrometer reading", "0.980 and 1.150")
     to_density = density_g_per_ml(hydrometer.reference_c) / (1 + GLASS_PER_C * (temperature_c - hydrometer.reference_c))
     shown = mean_of(readings_sg) - (hydrometer.offset or 0.0)
-    sd, df = _spread(readings_sg, max(SG_SD, hydrometer.division / math.sqrt(12.0)), SG_DF)
+    sd, df = _spread(readings_sg, max(SG_SD, rounding_u(hydrometer.division)), SG_DF)
     unchecked = hydrometer.offset is None or hydrometer.overdue
-    common = math.hypot(hydrometer.division / math.sqrt(12.0), hydrometer.division if unchecked else 0.0)
+    common = math.hypot(rounding_u(hydrometer.division), hydrometer.division if unchecked else 0.0)
     doubts = (Doubt.NEVER_ZEROED,) if hydrometer.offset is None else (Doubt.ZERO_OVERDUE,) if hydrometer.overdue else ()
     value, count = shown * to_density, len(readings_sg)
     density = Density(value, temperature_c, sd * to_density, df, count, common * to_density, temperature_u_c)
@@ -148,7 +148,7 @@ def by_jug(
     for density in densities:
         between(density, 0.9, 1.2, "The weight of a litre of mix", "0.9 and 1.2 kg; was the empty jug taken off?")
     sd, df = _spread(densities, JUG_SD_SHARE, JUG_DF)
-    rounding = not_negative(scale_step_g, "The step of the scale") / math.sqrt(6.0) / volume
+    rounding = two_roundings_u(not_negative(scale_step_g, "The step of the scale")) / volume
     common = mean_of(densities) * not_negative(jug_u_ml, "The doubt in the jug") / volume
     value, count = mean_of(densities), len(masses_g)
     found = Density(value, temperature_c, math.hypot(sd, rounding), df, count, common, temperature_u_c)

@@ -8,7 +8,7 @@ from enum import StrEnum
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, not_negative, positive
-from calibrator.science.stats import mean_of, sum_of_squares
+from calibrator.science.stats import mean_of, rounding_u, sum_of_squares
 from calibrator.science.sucrose import HIGHEST_BRIX, temperature_correction_brix
 from calibrator.values import dataclass
 
@@ -109,7 +109,7 @@ def drop_spread(readings: Sequence[float], division_brix: float) -> tuple[float,
     """
     df = DROP_DF + len(readings) - 1
     squares = DROP_DF * DROP_SD_BRIX**2 + sum_of_squares(readings)
-    floor = positive(division_brix, "The division of the scale") / math.sqrt(12.0)
+    floor = rounding_u(positive(division_brix, "The division of the scale"))
     return max(math.sqrt(squares / df), floor), df
 
 
@@ -126,7 +126,7 @@ def _zero(instrument: Refractometer) -> tuple[float, float, list[Doubt]]:
     # At the same temperature as the reading, the zero takes the temperature's part along.
     zero = water.reading - water.expected + _correction(instrument, water.temperature_c)
     overdue = not_negative(water.days_ago, "The age of a check") > ZERO_DAYS
-    rounding = instrument.division_brix / math.sqrt(12.0)
+    rounding = rounding_u(instrument.division_brix)
     u = math.hypot(STALE_ZERO_U if overdue else FRESH_ZERO_U, rounding)
     return zero, u, [Doubt.ZERO_OVERDUE] if overdue else []
 
@@ -147,7 +147,7 @@ def _scale(instrument: Refractometer, value: float) -> tuple[float, list[Doubt]]
     if abs(error) > SCALE_OFF_BRIX:
         doubts.append(Doubt.SCALE_OFF)
     share = max(0.0, value) / positive(known.expected, "The Brix of the known solution")
-    hidden = math.hypot(error / math.sqrt(3.0), instrument.division_brix / math.sqrt(12.0), KNOWN_U_BRIX)
+    hidden = math.hypot(error / math.sqrt(3.0), rounding_u(instrument.division_brix), KNOWN_U_BRIX)
     return (max(hidden, UNCHECKED_SCALE_U) if known.days_ago > KNOWN_DAYS else hidden) * share, doubts
 
 

@@ -7,6 +7,7 @@ from enum import StrEnum
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import finite, not_negative, positive
+from calibrator.science.stats import rounding_u, two_roundings_u
 from calibrator.values import dataclass
 
 MOST_TOGETHER = 20
@@ -33,7 +34,7 @@ class ScaleFacts:
     @property
     def step_u_g(self) -> float:
         """Standard uncertainty of one rounding to the display step: d/√12 (JCGM 100, F.2.2.1)."""
-        return self.resolution_g / math.sqrt(12.0)
+        return rounding_u(self.resolution_g)
 
     def checked(self) -> ScaleFacts:
         """Itself; raises CannotCompute for figures that no scale has."""
@@ -95,7 +96,7 @@ def check_scale(
     error = not_negative(reading_g, "What the scale shows") - nominal
     allowed = error_allowed_g(nominal, resolution_g)
     weight_u = weight_tolerance_g(nominal) / math.sqrt(3.0) if weight_u_g is None else weight_u_g
-    u = math.hypot(resolution_g / math.sqrt(6.0), not_negative(weight_u, "The doubt in the check weight"))
+    u = math.hypot(two_roundings_u(resolution_g), not_negative(weight_u, "The doubt in the check weight"))
     off = abs(error) > allowed * (1 + 1e-9)
     return ScaleCheck(nominal, error, u, ScaleVerdict.OFF if off else ScaleVerdict.OK)
 
@@ -123,7 +124,7 @@ def smallest_net_weight_g(resolution_g: float, repeatability_g: float, tolerance
 
     The idea of USP <41>: 2 · s / tolerance, s never below 0.41 d (d/√6: a rounding each for empty and full).
     """
-    floor = positive(resolution_g, "The step of the scale's display") / math.sqrt(6.0)
+    floor = two_roundings_u(positive(resolution_g, "The step of the scale's display"))
     s = max(not_negative(repeatability_g, "The scale's repeatability"), floor)
     return 2 * s / positive(tolerance_share, "The tolerance")
 

@@ -18,15 +18,15 @@ are told as a count to the line beside that.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
-from typing import overload
 
 import numpy as np
 
 from calibrator.model import FillWay
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, not_negative, positive
+from calibrator.science.rows import Rows
 from calibrator.science.scoop_search import ROUNDING, Floats, Ints, Kind, Search, kinds_of, pairs_of
 from calibrator.science.scoopfuls import (
     MOST_COUNTABLE,
@@ -60,7 +60,7 @@ MOST_TIMES_FEWEST = 2
 
 
 @dataclass(frozen=True, eq=False)
-class ScoopTable(Sequence["ScoopCount | None"]):
+class ScoopTable(Rows["ScoopCount | None"]):
     """The best count for each target, kept as columns; a count is made when it is looked at.
 
     `first` and `second` are kinds of fills (−1 for none), `first_n` and `second_n` how many of each; all
@@ -99,18 +99,6 @@ class ScoopTable(Sequence["ScoopCount | None"]):
         if not amounts:
             return None
         return scoop_count([(self.ways[w], n) for w, n in amounts.items()], float(self.targets_g[index]))
-
-    @overload
-    def __getitem__(self, index: int) -> ScoopCount | None: ...
-    @overload
-    def __getitem__(self, index: slice) -> list[ScoopCount | None]: ...
-    def __getitem__(self, index: int | slice) -> ScoopCount | list[ScoopCount | None] | None:
-        if isinstance(index, slice):
-            return [self._row(i) for i in range(*index.indices(len(self)))]
-        return self._row(range(len(self))[index])
-
-    def __iter__(self) -> Iterator[ScoopCount | None]:
-        return (self._row(i) for i in range(len(self)))
 
 
 def _checked(ways: Sequence[ScoopWay], fractions: Sequence[float]) -> list[float]:

@@ -17,7 +17,7 @@ from calibrator.science.lot_kinds import by_kind, log_density
 from calibrator.science.nested import BagMean
 from calibrator.science.spread import LEAST_HISTORY_DF
 from calibrator.science.spread_shares import chi2_quantile
-from calibrator.science.stats import mean_of
+from calibrator.science.stats import mean_of, two_roundings_u
 from calibrator.values import dataclass
 
 STEADY_FILL_SD_SHARE = 0.025
@@ -106,7 +106,7 @@ def season_spread(
     apart = _apart(people)
     best, each = _plan(found, tolerance_share)
     usual = _usual(lots, bags_of)
-    reading = step / math.sqrt(6) / mean_of([lot.level_mean_g for lot in lots])  # tare and gross, d/√12 each
+    reading = two_roundings_u(step) / mean_of([lot.level_mean_g for lot in lots])  # tare and gross, d/√12 each
     do = (_work(found, usual, best), *_practice(found, apart, reading))
     told = tuple(d for d in do if d is not None)
     wanted = WANTED_SHARE_OF_TOLERANCE * tolerance_share

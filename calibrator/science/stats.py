@@ -49,6 +49,16 @@ def expanded(parts: Iterable[tuple[float, float]], level: float = 0.95) -> float
     return math.sqrt(math.fsum((two_sided_t(level, df) * u) ** 2 for u, df in parts if u > 0))
 
 
+def rounding_u(step: float) -> float:
+    """Standard uncertainty of what is rounded to a step, d/√12: JCGM 100:2008, F.2.2.1."""
+    return step / math.sqrt(12.0)
+
+
+def two_roundings_u(step: float) -> float:
+    """The same of a difference of two readings, such as gross and tare: d/√6."""
+    return step / math.sqrt(6.0)
+
+
 def mean_of(values: Sequence[float]) -> float:
     """Arithmetic mean; raises CannotCompute for none."""
     if not values:

@@ -10,6 +10,7 @@ from calibrator.model import Poured, Shape
 from calibrator.science import shapes
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import not_negative, positive
+from calibrator.science.stats import mean_of, sum_of_squares, two_roundings_u
 from calibrator.science.water import volume_ml, volume_per_gram_weighed
 from calibrator.values import dataclass
 
@@ -30,16 +31,12 @@ class VolumeEstimate:
     degrees_of_freedom: float
 
 
-def _mean(values: Sequence[float]) -> float:
-    return math.fsum(values) / len(values)
-
-
 def _pouring_part(masses_g: Sequence[float], reading_u_g: float) -> tuple[float, float]:
     """Standard uncertainty in g of the mean of the pourings, never below the display's own, and its df."""
     n = len(masses_g)
     if n == 1:
         return max(_ONE_POURING_SD_SHARE * masses_g[0], reading_u_g), _ONE_POURING_DF
-    spread = math.sqrt(sum((m - _mean(masses_g)) ** 2 for m in masses_g) / (n - 1))
+    spread = math.sqrt(sum_of_squares(masses_g) / (n - 1))
     return max(spread, reading_u_g) / math.sqrt(n), n - 1.0
 
 
@@ -71,9 +68,9 @@ def struck_volume(
     if not water_masses_g:
         raise CannotCompute("Weigh the scoop full of water at least once.")
     masses = [positive(m, "Each weight of water") for m in water_masses_g]
-    reading_u = not_negative(resolution_g, "The step of the display") / math.sqrt(6.0)
+    reading_u = two_roundings_u(not_negative(resolution_g, "The step of the display"))
     pouring_u, df = _pouring_part(masses, reading_u)
-    volume = volume_ml(_mean(masses), temperature_c)
+    volume = volume_ml(mean_of(masses), temperature_c)
     pouring = pouring_u * volume_per_gram_weighed(temperature_c)
     systematic = [
         not_negative(temperature_u_c, "The doubt in the temperature") * _density_slope(temperature_c) * volume,

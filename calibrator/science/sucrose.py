@@ -7,10 +7,9 @@ mix itself. The two must never be taken for each other.
 
 from __future__ import annotations
 
-import math
-
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, positive
+from calibrator.science.stats import two_roundings_u
 from calibrator.values import dataclass
 
 HIGHEST_BRIX = 32.0
@@ -72,7 +71,7 @@ def known_solution(total_g: float, scale_step_g: float, brix: float = KNOWN_BRIX
     if sugar < 5 * step or water <= 0:
         raise CannotCompute("This scale is too coarse for so little sugar: make more of the solution.")
     made = 100 * sugar / (sugar + water)
-    u_brix = made * step / math.sqrt(6.0) / sugar
+    u_brix = made * two_roundings_u(step) / sugar
     if u_brix > MOST_U_BRIX:
         raise CannotCompute("This scale is too coarse for so little sugar: make more of the solution.")
     return KnownSolution(sugar, water, made, u_brix)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from calibrator.science.guard import not_negative
-from calibrator.science.stats import two_sided_t
+from calibrator.science.stats import rounding_u, two_sided_t
 from calibrator.values import dataclass
 
 ICE_F, ICE_C = 32.0, 0.0
@@ -62,7 +62,7 @@ def warmth(shown_c: float, thermometer: Thermometer) -> Warmth:
     An overdue error is taken off all the same, but believed no more than none. Raises CannotCompute for a
     division below zero.
     """
-    rounding = not_negative(thermometer.division_c, "The division of the scale") / math.sqrt(12.0)
+    rounding = rounding_u(not_negative(thermometer.division_c, "The division of the scale"))
     if thermometer.offset_c is None:
         return Warmth(shown_c, math.hypot(rounding, UNCHECKED_U_C))
     kept = UNCHECKED_U_C if thermometer.overdue else CHECKED_U_C

@@ -189,11 +189,16 @@ def _more(
     whichever is sooner; whether from other bags, and whether that is within reach. `fixed_g` is what the full scoops
     add to the half-width."""
     off = abs(feeding.mean_g - target_g)
-    left = max(off, tolerance_g - off) ** 2 - fixed_g**2
-    if left <= 0:
+    return fills_until(result, (max(off, tolerance_g - off) ** 2 - fixed_g**2) / result.mean_g**2)
+
+
+def fills_until(result: LevelResult, half_share2: float) -> tuple[int, bool, bool]:
+    """More fills until the mean is known to a half-width, told as its share squared; whether from other bags, and
+    whether that is within reach. Less than 0 is left where other doubts take up all the room."""
+    if half_share2 <= 0:
         return MOST_MORE, True, False
     counts = [bag.scoopfuls for bag in result.bag_means]
-    more, other = plan(result.outlook, counts, math.sqrt(left) / result.mean_g)
+    more, other = plan(result.outlook, counts, math.sqrt(half_share2))
     return more or MOST_MORE, other, more is not None
 
 

@@ -148,6 +148,10 @@
             <translation>golpeada</translation>
         </message>
         <message>
+            <source>95 % interval</source>
+            <translation>Intervalo de 95 %</translation>
+        </message>
+        <message>
             <source>weigh it</source>
             <translation>péselo</translation>
         </message>
@@ -423,7 +427,7 @@
             <source>Level scoopful</source>
             <translation>Medida al ras</translation>
         </message>
-            <message>
+        <message>
             <source>{low} to {high}</source>
             <translation>{low} a {high}</translation>
         </message>
