@@ -17,6 +17,7 @@ from calibrator.units import show_length, show_mass, show_percent, show_volume
 from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
+_MANY, _MUCH, _MUCH_G, _MUCH_ML = 18, 0.188, 280.0, 336_665.0  # as long in words as any: 88 gal 3 3/4 qt
 
 
 @dataclass(frozen=True)
@@ -106,7 +107,11 @@ def error_words(line: SheetLine, to: Telling) -> str:
         told = translate("TableWords", "water trimmed, {share} of everything; give or take {spread}")
         return told.format(share=_signed(line.trimmed_share), spread=spread)
     off = show_percent(100 * abs(count.error_share), 1, decimal_comma=decimal_comma())
-    if count.error_g < 0:
+    return _off_words(off, spread, short=count.error_g < 0)
+
+
+def _off_words(off: str, spread: str, *, short: bool) -> str:
+    if short:
         told = translate("TableWords", "{share} short, give or take {spread}")
     else:
         told = translate("TableWords", "{share} over, give or take {spread}")
@@ -125,6 +130,10 @@ def delivered_words(line: SheetLine, sheet: GroupSheet) -> str:
     solids, low, high = (_percent(mix.solids_share) for mix in (made.mix, made.low, made.high))
     if low == high:
         return translate("TableWords", "Makes {solids} solids as mixed.").format(solids=solids)
+    return _solids_words(solids, low, high)
+
+
+def _solids_words(solids: str, low: str, high: str) -> str:
     told = translate("TableWords", "Makes {solids} solids as mixed ({low} to {high}).")
     return told.format(solids=solids, low=low, high=high)
 
@@ -155,14 +164,28 @@ def batches_text(line: SheetLine, to: Telling) -> str:
 
 
 def vessel_text(line: SheetLine, vessel: str, to: Telling) -> str:
-    """What to do with a mix that does not fit the vessel in one batch."""
-    if line.overflow_ml > 0:
-        told = translate("TableWords", "{vessel}: one batch would run over by {over}. Mix {batches} equal batches.")
+    """Why a mix that does not fit the vessel is made in several batches."""
+    return translate("TableWords", "{vessel}: {why}").format(vessel=vessel, why=split_text(line, to))
+
+
+def split_text(line: SheetLine, to: Telling) -> str:
+    """In how many batches, and what one would do."""
+    return _split_words(line.batches, _over(line, to) if line.overflow_ml > 0 else "")
+
+
+def _split_words(batches: int, over: str) -> str:
+    if over:
+        told = translate("TableWords", "mix {batches} equal batches, one would run over by {over}")
     else:
-        told = translate(
-            "TableWords", "{vessel}: one batch would leave no room for stirring. Mix {batches} equal batches."
-        )
-    return told.format(vessel=vessel, over=_over(line, to), batches=line.batches)
+        told = translate("TableWords", "mix {batches} equal batches, one would leave no room for stirring")
+    return told.format(batches=batches, over=over)
+
+
+def longest_notes(to: Telling) -> tuple[str, str]:
+    """As much as is told beneath today's water and scoopfuls, so that room is kept for it while a count is typed."""
+    over = show_volume(_MUCH_ML, to.system, decimal_comma=decimal_comma())
+    share, spread = _percent(_MUCH), show_mass(_MUCH_G, to.system, decimal_comma=decimal_comma())
+    return _split_words(_MANY, over), f"{_off_words(share, spread, short=True)}. {_solids_words(share, share, share)}"
 
 
 def levels_text(line: SheetLine, to: Telling) -> str:

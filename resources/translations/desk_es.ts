@@ -8571,7 +8571,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>By volume of water</source>
-        <translation>Por volumen de agua</translation>
+        <translation>Por agua</translation>
     </message>
     <message>
         <source>More than {most} scoopfuls are easily miscounted: better weigh the powder.</source>
@@ -10281,12 +10281,16 @@ Sign off all the same? The record will say so.</source>
         <translation>{batches} (uno solo sería demasiado)</translation>
     </message>
     <message>
-        <source>{vessel}: one batch would run over by {over}. Mix {batches} equal batches.</source>
-        <translation>{vessel}: una sola tanda se derramaría por {over}. Mezcle {batches} tandas iguales.</translation>
+        <source>{vessel}: {why}</source>
+        <translation>{vessel}: {why}</translation>
     </message>
     <message>
-        <source>{vessel}: one batch would leave no room for stirring. Mix {batches} equal batches.</source>
-        <translation>{vessel}: una sola tanda no dejaría lugar para revolver. Mezcle {batches} tandas iguales.</translation>
+        <source>mix {batches} equal batches, one would run over by {over}</source>
+        <translation>mezcle {batches} tandas iguales, una sola rebasa por {over}</translation>
+    </message>
+    <message>
+        <source>mix {batches} equal batches, one would leave no room for stirring</source>
+        <translation>mezcle {batches} tandas iguales, una sola no deja lugar para revolver</translation>
     </message>
     <message>
         <source>Water to {water} above the floor.</source>

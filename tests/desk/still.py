@@ -59,7 +59,7 @@ def places(form: QWidget) -> Places:
     found: Places = {}
     for number, target in enumerate(form.findChildren(QWidget)):
         # A link to the workings stands beside the result and goes with it.
-        if target.property("text") == "How is this computed?":
+        if target.property("text") in ("How is this computed?", "¿Cómo se calcula?"):
             continue
         if isinstance(target, TARGETS) and target.isVisible() and not isinstance(target.parentWidget(), TARGETS):
             at = target.mapTo(form, QPoint(0, 0))

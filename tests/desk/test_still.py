@@ -9,6 +9,7 @@ from answers import Answers
 from PySide6.QtCore import QCoreApplication, QEvent
 from PySide6.QtWidgets import QApplication, QDialog, QLineEdit, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
+from speaking import speaking
 from still import moves
 
 from calibrator.desk.context import Desk
@@ -29,11 +30,22 @@ def records(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Records]:
     opened.close()
 
 
-def test_no_field_or_button_moves_while_somebody_types(qapp: QApplication, records: Records) -> None:
+@pytest.fixture(scope="module")
+def desk(qapp: QApplication, records: Records) -> Desk:
     if qapp.property("tokens") is None:
         Theme(qapp)
-    desk = Desk(records, Answers())
-    weigh_a_new_lot(desk)
+    made = Desk(records, Answers())
+    weigh_a_new_lot(made)
+    return made
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_no_field_or_button_moves_while_somebody_types(desk: Desk, language: str) -> None:
+    with speaking(language):
+        assert _moved(desk) == {}
+
+
+def _moved(desk: Desk) -> dict[str, str]:
     window = Window(desk)
     window.resize(1024, 700)
     window.show()
@@ -48,7 +60,7 @@ def test_no_field_or_button_moves_while_somebody_types(qapp: QApplication, recor
             found[told] = name
     window.replace_by_another()
     QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
-    assert found == {}
+    return found
 
 
 def test_a_message_that_pushes_would_be_seen(qtbot: QtBot) -> None:

@@ -12,7 +12,7 @@ import pytest
 from answers import Answers, at_noon
 from herd import OZ_G, QT_ML, TEN_ON_TWO, Herd, group
 from keys import RAIL, mnemonics, nameless, tab_through
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.modeltest import ModelTester
 from pytestqt.qtbot import QtBot
@@ -22,6 +22,8 @@ from calibrator.desk.pages.batch_model import BatchModel, Column
 from calibrator.desk.pages.tables import TablesPage
 from calibrator.desk.pages.volume_table import VolumeColumn
 from calibrator.desk.theme import Theme
+from calibrator.desk.widgets.roomy_table import RoomyTable
+from calibrator.desk.window import RAIL_PX
 from calibrator.model import Composition, Plan, PrintKind, Scoopfuls, ScoopRule, UnitSystem, VolumeMeans
 from calibrator.records import Records
 
@@ -199,7 +201,7 @@ def test_a_batch_that_would_run_over_is_split_and_says_by_how_much(shown: Callab
     herd.plan("Pails", group(10), vessel_id=pail.id, count_from=7, count_to=10)
     page = shown()
     assert today(page) == ("2 × 2 gal 2 qt", "2 × 50.0 oz", "2 × 5 to the mark")
-    assert "run over by" in page.view.today.rows[0].vessel.text()
+    assert page.view.today.rows[0].water.note.text().startswith("mix 2 equal batches, one would run over by ")
     assert cells(page, "8")[Column.BATCHES] == "1"
 
 
@@ -422,3 +424,43 @@ def test_the_side_bar_leads_from_a_print_back_to_the_tables(shown: Callable[[], 
     page.open("")  # as the side bar does for the page in hand
     assert not page.paper.isVisibleTo(page)
     assert page.view.isVisibleTo(page)
+
+
+def test_the_table_of_two_groups_has_room_at_the_usual_size(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    cart = herd.vessel("Mixing cart", 12.0)
+    herd.plan("Milk", group(73, "hutches"), group(36, "pens"), vessel_id=cart.id)
+    page = shown()
+    page.resize(1280 - RAIL_PX, 800)
+    QApplication.processEvents()
+    table = page.view.table
+    below = table.viewport().mapTo(page, QPoint(0, table.viewport().height())).y()
+    assert below <= page.height()  # nothing of it has to be scrolled to
+    assert table.viewport().height() >= 6 * table.verticalHeader().defaultSectionSize()
+
+
+@pytest.mark.parametrize("vessel", [True, False])
+def test_columns_are_as_wide_as_their_words_and_none_stands_apart(
+    shown: Callable[[], TablesPage], herd: Herd, vessel: bool
+) -> None:
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.plan(vessel_id=herd.vessel("Cart tank", 66.0).id if vessel else None)
+    page = shown()
+    page.resize(1280 - RAIL_PX, 800)
+    QApplication.processEvents()
+    as_wide_as_needed(page.view.table, Column.BATCHES if vessel else Column.ERROR)
+    page.view.rows_by.setCurrentIndex(1)
+    QApplication.processEvents()
+    as_wide_as_needed(page.view.volumes.table, VolumeColumn.CALVES)
+
+
+def as_wide_as_needed(table: RoomyTable, last: int) -> None:
+    """What is left goes to all columns alike, or behind the last words."""
+    header = table.horizontalHeader()
+    columns = [column for column in range(header.count()) if not table.isColumnHidden(column)]
+    wanted = [max(table.sizeHintForColumn(column), header.sectionSizeHint(column)) for column in columns]
+    spare = [header.sectionSize(column) - px for column, px in zip(columns, wanted, strict=True)]
+    assert columns[-1] == last
+    assert min(spare) >= 0
+    assert max(spare[:-1]) - min(spare[:-1]) <= 1
+    assert 0 <= table.viewport().width() - header.length() < len(columns)

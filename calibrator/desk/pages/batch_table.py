@@ -4,38 +4,37 @@ from __future__ import annotations
 
 from PySide6.QtCore import QModelIndex, QTimer
 from PySide6.QtGui import QFont, QFontMetrics
-from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView
+from PySide6.QtWidgets import QAbstractItemView
 
 from calibrator.desk.pages.batch_model import BatchModel, Column
 from calibrator.desk.parts import show_as_rows
 from calibrator.desk.sheets import GroupSheet
 from calibrator.desk.theme import ui_font
+from calibrator.desk.widgets.roomy_table import RoomyTable
 
 TABLE_HEIGHT = 250
 FIT_AFTER_MS = 200
 ONE_LINE, TWO_LINES, LINE = 34, 50, 20  # scoops that need their names take a second line
 
 
-class BatchTable(QTableView):
+class BatchTable(RoomyTable):
     """Rows of calves; `batches` is what it shows."""
 
     def __init__(self, name: str) -> None:
-        super().__init__()
+        # Why one batch would not do stands in the tip and at today's calves too: it gives way first.
+        super().__init__((Column.BATCHES, Column.SCOOPFULS))
         self.batches = BatchModel(self)
-        self._fitting: dict[Column, int] = {}  # how wide a text fits each column, px
+        self._fitting: dict[int, int] = {}  # how wide a text fits each column, px
         self._stressed = QFontMetrics(ui_font(1.0, QFont.Weight.Bold))
         show_as_rows(self, self.batches, name)
         self.setAlternatingRowColors(True)
         self.setWordWrap(True)
         self.setMinimumHeight(TABLE_HEIGHT)
-        header = self.horizontalHeader()
-        header.setResizeContentsPrecision(0)
-        header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
-        header.setSectionResizeMode(Column.SCOOPFULS, QHeaderView.ResizeMode.Stretch)
+        self.own_widths()
         self._fit_later = QTimer(self)
         self._fit_later.setSingleShot(True)
         self._fit_later.setInterval(FIT_AFTER_MS)
-        self._fit_later.timeout.connect(self._fit_columns)
+        self._fit_later.timeout.connect(self.fit_columns)
 
     def dress_for(self, sheet: GroupSheet) -> None:
         """The columns and the height of rows that a sheet needs, whatever the count of calves."""
@@ -46,8 +45,7 @@ class BatchTable(QTableView):
         self.setColumnHidden(Column.SCOOPFULS, not sheet.ways)
         self.setColumnHidden(Column.ERROR, not sheet.ways)
         self.setColumnHidden(Column.BATCHES, sheet.table.vessel is None)
-        self._stretch(Column.SCOOPFULS if sheet.ways else Column.BATCHES if sheet.table.vessel else Column.POWDER)
-        self._fit_columns()
+        self.fit_columns()
 
     def show_today(self, row: int) -> None:
         self._widen_for(row)
@@ -62,51 +60,24 @@ class BatchTable(QTableView):
         rows = self.selectionModel().selectedRows()
         return rows[0].row() if rows else None
 
-    def _stretch(self, wide: Column) -> None:
-        """One column takes what room is left."""
-        header = self.horizontalHeader()
-        mode = QHeaderView.ResizeMode
-        for column in (Column.POWDER, Column.SCOOPFULS, Column.BATCHES):
-            how = mode.Stretch if column is wide else mode.Fixed
-            if header.sectionResizeMode(column) != how:
-                header.setSectionResizeMode(column, how)
-
-    def _fixed_columns(self) -> list[Column]:
-        header = self.horizontalHeader()
-        return [c for c in Column if header.sectionResizeMode(c) == QHeaderView.ResizeMode.Fixed]
-
-    def _fit_columns(self) -> None:
-        """As wide as what is in sight needs. Asking every cell takes long, so not while a number is typed."""
-        header = self.horizontalHeader()
-        for column in self._fixed_columns():
-            header.resizeSection(column, self._wanted_px(column))
+    def fit_columns(self) -> None:
         self._fitting.clear()
-        self._leave_room_for_scoopfuls()
-
-    def _wanted_px(self, column: Column) -> int:
-        return max(self.sizeHintForColumn(column), self.horizontalHeader().sectionSizeHint(column))
-
-    def _leave_room_for_scoopfuls(self) -> None:
-        """Why one batch would not do stands in the tip and at today's calves too: its words give way first."""
-        header, last = self.horizontalHeader(), Column.BATCHES
-        if self.isColumnHidden(last) or self.isColumnHidden(Column.SCOOPFULS):
-            return
-        others = sum(header.sectionSize(column) for column in self._fixed_columns() if column is not last)
-        room = self.viewport().width() - others - self._wanted_px(Column.SCOOPFULS)
-        header.resizeSection(last, max(header.sectionSizeHint(last), min(header.sectionSize(last), room)))
+        super().fit_columns()
 
     def _widen_for(self, row: int) -> None:
         """Today's row is never cut off, not even while its number is typed.
 
         A column is measured only for a text that is wider than any that was found to fit: Qt takes long over it.
         """
-        header = self.horizontalHeader()
-        for column in (one for one in self._fixed_columns() if one is not Column.BATCHES):
+        grown = False
+        for column in (one for one in self._wanted if one is not Column.BATCHES):
             index = self.batches.index(row, column)
             wide = max(self._stressed.horizontalAdvance(line) for line in str(self.batches.data(index)).split("\n"))
             if wide <= self._fitting.get(column, 0):
                 continue
             self._fitting[column] = wide
             wanted = self.sizeHintForIndex(index).width() + 1
-            if wanted > header.sectionSize(column):
-                header.resizeSection(column, wanted)
+            if wanted > self._wanted[column]:
+                self._wanted[column], grown = wanted, True
+        if grown:
+            self.share_room()

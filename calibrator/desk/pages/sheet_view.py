@@ -6,12 +6,8 @@ from collections.abc import Callable, Sequence
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import (
-    QFrame,
-    QTabBar,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QFrame, QTabBar, QVBoxLayout, QWidget
 
 from calibrator.desk.counted import counted
 from calibrator.desk.how.view import how_button
@@ -21,7 +17,7 @@ from calibrator.desk.pages.day_bar import DayBar
 from calibrator.desk.pages.lot_bar import LotBar
 from calibrator.desk.pages.today_card import TodayCard
 from calibrator.desk.pages.volume_table import VolumeTable
-from calibrator.desk.parts import button, card, clear, label, row, scrolled, set_style_property, show_if
+from calibrator.desk.parts import button, card, clear, column, label, row, scrolled, set_style_property, show_if
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.rate_words import group_text, osmolality_text, rate_text, strength_text
 from calibrator.desk.sheets import Changed, GroupSheet, LotInUse, PlanSheet, SheetLine
@@ -87,7 +83,7 @@ class SheetView(QWidget):
         inner = QWidget()
         body = QVBoxLayout(inner)
         body.setContentsMargins(0, 0, 0, 0)
-        body.setSpacing(int(1.5 * SPACE))
+        body.setSpacing(SPACE)
         self._lot_card, self._changes_card = self._make_lot_card(), self._make_changes_card()
         above = (
             self._lot_card,
@@ -99,13 +95,16 @@ class SheetView(QWidget):
             self.hot_water,
             self.scald,
             self.order,
-            self.tabs,
-            self.words,
-            self.strength,
         )
         for widget in above:
             body.addWidget(widget)
-        body.addLayout(row(self.rows_by, None, self.how))
+        self._switches = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._switches.setSpacing(SPACE)
+        self._switches.addWidget(self.tabs)
+        self._switches.addStretch(1)
+        self._switches.addLayout(row(self.rows_by, None, self.how, spacing=2 * SPACE))
+        body.addLayout(self._switches)
+        body.addLayout(column(self.words, self.strength, spacing=SPACE // 2))
         body.addWidget(self.table, 1)
         body.addWidget(self.volumes, 1)
         body.addWidget(self.many)
@@ -115,6 +114,17 @@ class SheetView(QWidget):
         area = scrolled(inner)
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # what is in it scrolls into view when it gets the focus
         outer.addWidget(area)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._place_switches()
+
+    def _place_switches(self) -> None:
+        """Groups and kinds of rows beside each other where the names leave room: the table gets it."""
+        wide = sum(one.sizeHint().width() for one in (self.tabs, self.rows_by, self.how)) + 6 * SPACE
+        beside = self.tabs.isHidden() or wide <= self.width()
+        ways = QBoxLayout.Direction
+        self._switches.setDirection(ways.LeftToRight if beside else ways.TopToBottom)
 
     def show_sheet(self, sheet: PlanSheet) -> None:
         """Show a plan; called anew with every digit typed."""
@@ -244,7 +254,9 @@ class SheetView(QWidget):
         ):
             line.addWidget(widget, stretch, Qt.AlignmentFlag.AlignVCenter)
         line.addWidget(self.weigh, 0, Qt.AlignmentFlag.AlignVCenter)
-        return card(line)
+        made = card(line)
+        made.setContentsMargins(0, -SPACE, 0, -SPACE)  # one line needs less air
+        return made
 
     def _make_changes_card(self) -> QFrame:
         self._changes_title = label("", "heading")
@@ -277,6 +289,7 @@ class SheetView(QWidget):
                 self.tabs.addTab(name)
             self.tabs.blockSignals(False)
         self.tabs.setVisible(len(names) > 1)
+        self._place_switches()
 
     def _chosen(self) -> GroupSheet | None:
         if self._sheet is None:

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QFont
-from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtGui import QFont, QResizeEvent
+from PySide6.QtWidgets import QFrame, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
-from calibrator.desk.parts import clear, label, rule
+from calibrator.desk.parts import Tone, clear, column, label, row, rule, set_tone
 from calibrator.desk.sheets import GroupSheet, SheetLine
 from calibrator.desk.table_words import (
     Telling,
@@ -17,10 +17,11 @@ from calibrator.desk.table_words import (
     each_text,
     error_words,
     levels_text,
+    longest_notes,
     powder_text,
     scoops_text,
+    split_text,
     telling,
-    vessel_text,
     water_text,
 )
 from calibrator.desk.theme import SPACE, ui_font
@@ -28,6 +29,7 @@ from calibrator.desk.warmth import Warm
 from calibrator.desk.warmth_words import warm_text
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.desk.widgets.later import take_turn
+from calibrator.desk.widgets.saying import text_height
 from calibrator.model import PlanGroup, ScoopRule
 from calibrator.science.as_fed import Rest
 
@@ -45,16 +47,22 @@ class CalvesField(CountField):
         self.setFixedWidth(NAME_WIDTH)
 
 
-def _say_steadily(where: QLabel, text: str) -> None:
-    """Show a text in a place that keeps its room once it was needed: else the table jumps at every digit."""
+def _say(where: QLabel, text: str) -> None:
+    """Show a text in a place that keeps its room once it was needed: else the table jumps at every digit.
+
+    By its least height: what a label of our own answers to the layout at every digit would take twice as long.
+    """
     if text != where.text():
         where.setText(text)
     if text and where.isHidden():
         where.show()
     if text and where.isVisible():
-        tall = where.heightForWidth(where.width())
-        if tall > where.minimumHeight():
-            where.setMinimumHeight(tall)
+        _keep_at_least(where, where.heightForWidth(where.width()))
+
+
+def _keep_at_least(where: QLabel, tall: int) -> None:
+    if tall > where.minimumHeight():
+        where.setMinimumHeight(tall)
 
 
 class Figure(QWidget):
@@ -65,6 +73,7 @@ class Figure(QWidget):
         self._caption = label(caption, "quiet", wrap=False)
         self.value = label("", "heading")
         self.note = label("", "quiet")
+        self._most = ""  # that may come to stand in the note
         # As wide as its part of the row, whatever it says: the row is not laid out anew for a longer figure.
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         layout = QVBoxLayout(self)
@@ -77,12 +86,26 @@ class Figure(QWidget):
     def tell(self, value: str, note: str = "") -> None:
         """Show a figure and, small, a word on it."""
         if value != self.value.text():
-            self.value.setText(value)
+            _say(self.value, value)
             self.setAccessibleName(f"{self._caption.text()}: {value}")
         self.say(note)
 
-    def say(self, note: str) -> None:
-        _say_steadily(self.note, note)
+    def hold(self, note: str) -> None:
+        """Keep room for a note that may come."""
+        self._most = note
+        self._keep_room()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._keep_room()
+
+    def _keep_room(self) -> None:
+        if self._most:
+            _keep_at_least(self.note, text_height(self.note, self._most, self.width()))
+
+    def say(self, note: str, tone: Tone = "") -> None:
+        _say(self.note, note)
+        set_tone(self.note, tone)
 
 
 class TodayRow(QWidget):
@@ -105,9 +128,8 @@ class TodayRow(QWidget):
         self._name(group, alone)
         self.water, self.powder = Figure(self.tr("Water")), Figure(self.tr("Powder by weight"))
         self.scoops = Figure(self.tr("Scoopfuls"))
-        self.vessel, self.more = label("", tone="warn"), label("", "quiet")
-        for words in (self.vessel, self.more):
-            words.hide()
+        self.more = label("", "quiet")
+        self.more.hide()
         self._lay_out()
 
     def tell(self, sheet: GroupSheet, warm: Warm | None = None, rest: Rest | None = None) -> None:
@@ -116,6 +138,8 @@ class TodayRow(QWidget):
         if was and sheet.kin_of(was[0]) and (sheet.today, warm, rest) == (was[0].today, *was[1:]):
             return
         line, to = sheet.today_line, telling(sheet)
+        if was is None or not sheet.kin_of(was[0]):
+            self._keep_room(sheet, to)
         if line is None:
             for figure in (self.water, self.powder, self.scoops):
                 figure.tell("–")
@@ -124,7 +148,6 @@ class TodayRow(QWidget):
                 Rest.NOT_NOW: self.tr("not at this feeding"),
             }
             self.water.say(reasons[rest] if rest else "")
-            self.vessel.hide()
             self.more.setText("")
             return
         self.water.tell(each_text(line, water_text(line.batch.mix.water_ml, to)))
@@ -138,22 +161,27 @@ class TodayRow(QWidget):
         elif not line.scoops.countable:
             self.scoops.tell(scoops_text(line, to), self.tr("many to count: weighing is surer"))
         else:
-            self.scoops.tell(scoops_text(line, to), error_words(line, to))
+            told = (error_words(line, to), delivered_words(line, sheet))
+            self.scoops.tell(scoops_text(line, to), ". ".join(text for text in told if text))
         self._tell_vessel(sheet, line, to)
         warmth = warm_text(line, warm, sheet.farm.hot_water, to) if warm else ""
-        self._tell_more(levels_text(line, to), warmth, delivered_words(line, sheet))
+        _say(self.more, "\n".join(text for text in (levels_text(line, to), warmth) if text))
 
-    def _tell_more(self, *told: str) -> None:
-        """What is worth a word in small: levels, warmth, strength."""
-        _say_steadily(self.more, "\n".join(text for text in told if text))
+    def _keep_room(self, sheet: GroupSheet, to: Telling) -> None:
+        split, counted = longest_notes(to)
+        if sheet.table.vessel is not None:
+            self.water.hold(split)
+        if sheet.ways:
+            self.scoops.hold(counted)
 
     def _tell_vessel(self, sheet: GroupSheet, line: SheetLine, to: Telling) -> None:
         vessel = sheet.table.vessel
         if vessel is None:
-            self.vessel.hide()
-            return
-        self.water.say(self.tr("fits the {vessel}").format(vessel=vessel.name) if line.fits else "")
-        _say_steadily(self.vessel, "" if line.fits else vessel_text(line, vessel.name, to))
+            self.water.say("")
+        elif line.fits:
+            self.water.say(self.tr("fits the {vessel}").format(vessel=vessel.name))
+        else:
+            self.water.say(split_text(line, to), "warn")
 
     def _name(self, group: PlanGroup, alone: bool) -> None:
         if alone:
@@ -168,18 +196,15 @@ class TodayRow(QWidget):
         self.typed.emit(self._number, calves)
 
     def _lay_out(self) -> None:
-        grid = QGridLayout(self)
-        grid.setContentsMargins(0, 0, 0, 0)
-        grid.setHorizontalSpacing(3 * SPACE)
-        grid.setVerticalSpacing(SPACE // 2)
-        grid.addWidget(self._caption, 0, 0, Qt.AlignmentFlag.AlignTop)
-        grid.addWidget(self.calves, 1, 0, Qt.AlignmentFlag.AlignTop)
-        grid.setRowStretch(1, 1)  # else the caption takes half of what the figures beside it need
-        for column, (figure, stretch) in enumerate(((self.water, 3), (self.powder, 3), (self.scoops, 5)), start=1):
-            grid.addWidget(figure, 0, column, 2, 1)
-            grid.setColumnStretch(column, stretch)
-        grid.addWidget(self.vessel, 2, 1, 1, 3)
-        grid.addWidget(self.more, 3, 1, 1, 3)
+        body = QVBoxLayout(self)
+        body.setContentsMargins(0, 0, 0, 0)
+        body.setSpacing(SPACE // 2)
+        line = row(column(self._caption, self.calves, None, spacing=SPACE // 2), spacing=2 * SPACE)
+        for figure, stretch in ((self.water, 14), (self.powder, 11), (self.scoops, 18)):
+            line.addWidget(figure, stretch)
+        body.addLayout(line)
+        self.more.setContentsMargins(NAME_WIDTH + 2 * SPACE, 0, 0, 0)
+        body.addWidget(self.more)
 
 
 class TodayCard(QFrame):
@@ -209,10 +234,10 @@ class TodayCard(QFrame):
         if names != self._names or len(self.rows) != len(groups):
             self._make_rows(groups)
             self._names = names
-        for row, group in zip(self.rows, groups, strict=True):
-            row.calves.set_count(group.calves)
-        for number, (row, sheet) in enumerate(zip(self.rows, sheets, strict=False)):
-            row.tell(
+        for each, group in zip(self.rows, groups, strict=True):
+            each.calves.set_count(group.calves)
+        for number, (each, sheet) in enumerate(zip(self.rows, sheets, strict=False)):
+            each.tell(
                 sheet,
                 warms[number] if number < len(warms) else None,
                 rests[number] if number < len(rests) else None,
@@ -221,10 +246,10 @@ class TodayCard(QFrame):
     def _make_rows(self, groups: Sequence[PlanGroup]) -> None:
         clear(self._layout)
         self.rows = [TodayRow(number, group, len(groups) == 1) for number, group in enumerate(groups)]
-        for number, row in enumerate(self.rows):
-            row.typed.connect(self.typed)
-            row.finished.connect(self.finished)
+        for number, made in enumerate(self.rows):
+            made.typed.connect(self.typed)
+            made.finished.connect(self.finished)
             if number:
                 self._layout.addWidget(rule())
-            self._layout.addWidget(row)
+            self._layout.addWidget(made)
         take_turn(self, *self.rows)

@@ -6,7 +6,7 @@ from enum import IntEnum
 from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
-from PySide6.QtWidgets import QHeaderView, QTableView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.parts import label, row, show_as_rows
 from calibrator.desk.refusals import in_words
@@ -23,6 +23,7 @@ from calibrator.desk.table_words import (
 )
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.quantity_field import QuantityField
+from calibrator.desk.widgets.roomy_table import RoomyTable
 from calibrator.model import UnitSystem
 from calibrator.science.batch import usual_waters, waters_of
 from calibrator.science.errors import CannotCompute
@@ -131,12 +132,11 @@ class VolumeTable(QWidget):
             fields.addWidget(field)
         fields.addStretch(1)
         self.trouble = label("", "caution")
-        self.model, self.table = VolumeModel(self), QTableView()
+        self.model, self.table = VolumeModel(self), RoomyTable((VolumeColumn.SCOOPFULS,))
         show_as_rows(self.table, self.model, self.tr("Table by volume"))
         self.table.setAlternatingRowColors(True)
         self.table.setMinimumHeight(250)
-        self.table.horizontalHeader().setResizeContentsPrecision(30)
-        self.table.horizontalHeader().setSectionResizeMode(VolumeColumn.SCOOPFULS, QHeaderView.ResizeMode.Stretch)
+        self.table.own_widths()
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(SPACE)
@@ -174,6 +174,7 @@ class VolumeTable(QWidget):
         self.trouble.setText(trouble)
         self.trouble.setVisible(bool(trouble))
         self.model.show_waters(sheet, waters)
+        self.table.fit_columns()
 
     def _waters(self, sheet: GroupSheet) -> list[float]:
         step = water_step_ml(sheet.farm, float("inf"))

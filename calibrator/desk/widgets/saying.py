@@ -99,7 +99,7 @@ class Saying(QLabel):
         return super().eventFilter(watched, event)
 
     def _height(self, text: str, width: int) -> int:
-        return _text_height(self, text, width)
+        return text_height(self, text, width)
 
     def _fit(self) -> None:
         room = self.heightForWidth(self.width())
@@ -145,7 +145,7 @@ class Bubble(QLabel):
         self.setText(text)
         narrow, wide = BUBBLE_PX
         width = min(max(saying.width(), narrow), wide, page.width())
-        height = _text_height(self, text, width - 2 * BUBBLE_AIR_PX) + 2 * BUBBLE_AIR_PX
+        height = text_height(self, text, width - 2 * BUBBLE_AIR_PX) + 2 * BUBBLE_AIR_PX
         at = saying.mapTo(page, QPoint(0, 0))
         left = max(0, min(at.x(), page.width() - width))
         field = saying if beneath else saying.parentWidget() or saying
@@ -166,7 +166,7 @@ class Bubble(QLabel):
         self.raise_()
 
 
-def _text_height(words: QWidget, text: str, width: int) -> int:
+def text_height(words: QWidget, text: str, width: int) -> int:
     """In pixels, of a text that wraps at this width; nothing takes none."""
     if not text:
         return 0
@@ -221,7 +221,7 @@ class Held(QLabel):
         super().setText(shown)
 
     def heightForWidth(self, width: int) -> int:
-        held = (_text_height(self, told, width) for told in self._told)
+        held = (text_height(self, told, width) for told in self._told)
         return max(super().heightForWidth(width), *held, self._lines * self.fontMetrics().lineSpacing())
 
 
