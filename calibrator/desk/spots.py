@@ -66,13 +66,14 @@ def read_spots(records: Records, signed: SignOff, taught: Experience | None = No
 def spot_findings(facts: SpotFacts, signed: SignOff, mark: Mark) -> SpotFindings | None:
     """Judge a mark by its weigh-in and the spot fills since; None without any. Raises CannotCompute.
 
-    Each spot fill counts as one more bag. A newest fill to the mark judges the line by what was weighed to
-    it; a level one by the density, with the settling as it was signed off.
+    Each spot fill counts as one more bag, unless the lot is a single one. A newest fill to the mark judges the
+    line by what was weighed to it; a level one by the density, with the settling as it was signed off.
     """
     spots = [s for s in facts.spots if s.counts and s.weigh_in_id == signed.weigh_in_id]
     if not spots:
         return None
-    known = replace(facts.known, fills=(*facts.known.fills, *_as_fills(spots, facts.known.fills)))
+    known = facts.known
+    known = replace(known, fills=(*known.fills, *_as_fills(spots, known.fills, known.lot.package_count == 1)))
     found = findings.work_out(known)
     if found.level is None or found.density is None or known.scoop is None:
         raise CannotCompute(found.trouble or "The fills of this weigh-in do not reach to a result.")
@@ -139,21 +140,22 @@ def _of_its_bag(known: Known, level: LevelResult, signed: SignOff, mark: Mark) -
     return one_bag(feeding_g, mark.target_mass_g, known.farm.tolerance_share)
 
 
-def _as_fills(spots: Sequence[SpotFill], fills: Sequence[Fill]) -> list[Fill]:
-    first = max((fill.bag for fill in fills), default=0) + 1
+def _as_fills(spots: Sequence[SpotFill], fills: Sequence[Fill], one_bag: bool) -> list[Fill]:
+    """Each from one more bag; all from the same where the lot is one."""
+    last = max((fill.bag for fill in fills), default=0)
     return [
         Fill(
             id=spot.id,
             weigh_in_id=spot.weigh_in_id,
             way=spot.way,
-            bag=first + place,
+            bag=last if one_bag else last + place,
             mass_g=spot.mass_g,
             typed=spot.typed,
             by=spot.by,
             at=spot.at,
             line_mm=spot.line_mm,
         )
-        for place, spot in enumerate(spots)
+        for place, spot in enumerate(spots, start=1)
     ]
 
 

@@ -45,6 +45,7 @@ RULES = {
     IntervalRule.BAG_MEANS: words.RULE_BAG_MEANS,
     IntervalRule.POOLED_HISTORY: words.RULE_HISTORY,
     IntervalRule.CAUTIOUS_DEFAULT: words.RULE_CAUTIOUS,
+    IntervalRule.EVERY_BAG: words.RULE_EVERY_BAG,
 }
 _VERDICTS = {
     LineVerdict.ON_TARGET.value: words.ON_TARGET,

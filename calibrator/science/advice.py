@@ -2,8 +2,8 @@
 
 Fills stop when the advice says so, so a spread that happens to look small stops them too early. Against that
 the advice asks for an interval narrower than the tolerance (`STOP_SHARE` of it) and, without a history, for
-at least `LEAST_BAGS_TO_STOP` bags and `LEAST_FILLS_TO_STOP` fills; these figures are those with which the
-whole procedure, stopping included, puts 99 lots of 100 within the tolerance (tests/simulation).
+at least `LEAST_BAGS_TO_STOP` bags (all of a lot that has fewer) and `LEAST_FILLS_TO_STOP` fills; these figures are
+those with which the whole procedure, stopping included, puts 99 lots of 100 within the tolerance (tests/simulation).
 """
 
 from __future__ import annotations
@@ -14,18 +14,19 @@ from collections.abc import Callable, Sequence
 
 from calibrator.science.nested import Table
 from calibrator.science.spread import (
+    LEAST_FILL_DF,
     PLANNED_BAG_SD_SHARE,
     PLANNED_FILL_SD_SHARE,
     IntervalRule,
     Spread,
+    dipped_share,
 )
-from calibrator.science.stats import two_sided_t
+from calibrator.science.stats import two_sided_t, welch_satterthwaite
 from calibrator.values import dataclass
 
 STOP_SHARE = 0.7
 LEAST_BAGS_TO_STOP = 4
 LEAST_FILLS_TO_STOP = 8
-FEWEST_BAGS_SEEN = 3  # the fewest whose means say how bags differ (spread.IntervalRule)
 MOST_MORE = 60
 
 
@@ -57,10 +58,8 @@ class Outlook:
 
     @property
     def least_bags(self) -> int:
-        """Bags from which the spread that they show is believed; all of a lot that has fewer, but never two."""
-        if self.bags_there is None:
-            return LEAST_BAGS_TO_STOP
-        return min(LEAST_BAGS_TO_STOP, max(FEWEST_BAGS_SEEN, self.bags_there))
+        """Bags from which the spread that they show is believed; all of a lot that has fewer."""
+        return min(LEAST_BAGS_TO_STOP, self.bags_there or LEAST_BAGS_TO_STOP)
 
     def spare_bags(self, dipped: int) -> int:
         """Bags of the lot not dipped yet, up to `MOST_MORE`."""
@@ -86,11 +85,17 @@ class Outlook:
         ):
             return math.inf
         bag, fill = self.components()
-        variance = (bag + fill * math.fsum(1 / k for k in scoopfuls) / bags) / bags
-        df = self.spread.bag_df if self.rule == IntervalRule.POOLED_HISTORY else bags - 1
-        u2 = variance + self.fixed_u_share**2
-        effective = df * (u2 / variance) ** 2 if variance else math.inf
-        return two_sided_t(0.95, effective) * math.sqrt(u2)
+        of_fills = fill * math.fsum(1 / k for k in scoopfuls) / bags
+        bag_df, fill_df = float(bags - 1), float(sum(scoopfuls) - bags)
+        if self.rule == IntervalRule.POOLED_HISTORY:
+            bag_df, fill_df = self.spread.bag_df, self.spread.fill_df
+        dipped = dipped_share(bags, self.bags_there) if fill_df >= LEAST_FILL_DF else 0.0
+        shown = (1 - dipped) * (bag + of_fills) / bags, bag_df
+        alone = dipped * of_fills / bags, fill_df
+        u, df = welch_satterthwaite(
+            [*((math.sqrt(part), df) for part, df in (shown, alone)), (self.fixed_u_share, math.inf)]
+        )
+        return two_sided_t(0.95, df) * u
 
     def may_stop(self, bags: int, weighings: int) -> bool:
         """Are there bags and fills enough to believe the spread that they show?"""

@@ -14,7 +14,7 @@ from calibrator.science.nested import Weighed
 from calibrator.science.scale import ScaleFacts
 from calibrator.science.scoop import wall_length_mm
 from calibrator.science.spread import BagHistory
-from calibrator.science.stats import expanded
+from calibrator.science.stats import expanded, two_sided_t
 from calibrator.science.weighing import LevelResult, level_result
 from calibrator.values import dataclass
 
@@ -61,6 +61,16 @@ class LineCheck:
     def before_g(self) -> float:
         """What the full scoops before the one to the line weigh, g."""
         return self.mean_g - self.result.mean_g
+
+    @property
+    def bag_reach_g(self) -> float:
+        """How far a feeding out of one bag may lie from the lot's mean at 95 %, g, normal."""
+        return two_sided_t(JUDGED_LEVEL, math.inf) * self.result.bag_sd_g / self.result.mean_g * self.mean_g
+
+    @property
+    def bags_apart(self) -> bool:
+        """May a feeding out of one bag miss the tolerance although the lot's mean is right?"""
+        return self.bag_reach_g > self.tolerance_g
 
 
 def _ratio_u_share(level: LevelResult, to_mark: LevelResult) -> float:

@@ -27,7 +27,7 @@ from calibrator.science.scale import (
     scoopfuls_together,
     smallest_net_weight_g,
 )
-from calibrator.science.spread import BagHistory, IntervalRule, Spread, spread_of
+from calibrator.science.spread import BagHistory, IntervalRule, Spread, dipped_share, spread_of
 from calibrator.science.stats import expanded, welch_satterthwaite
 from calibrator.values import dataclass
 
@@ -90,6 +90,16 @@ class LevelResult:
         return (self.high_g - self.low_g) / 2
 
     @property
+    def every_bag(self) -> bool:
+        """Was every bag of the lot dipped into, and does that count?"""
+        return self.dipped_share == 1
+
+    @property
+    def dipped_share(self) -> float:
+        """The share of the lot's bags dipped into, as far as it lessens the doubt in the mean."""
+        return self.outlook.spread.counted(dipped_share(self.bags, self.outlook.bags_there))
+
+    @property
     def bags_assumed(self) -> bool:
         """Does an assumption stand for how bags differ?"""
         return any(row.source == Source.BAGS and row.assumed for row in self.budget)
@@ -115,22 +125,25 @@ def _fresh_roundings(scale: ScaleFacts) -> float:
     return 2.0 if scale.taring == Taring.EACH_FILL else 1.0
 
 
-def _spread_rows(t: Table, rule: IntervalRule, spread: Spread) -> list[BudgetRow]:
-    n = len(t.bags)
-    if rule == IntervalRule.BAG_MEANS:
-        return [row(Source.BAG_MEANS, math.sqrt(t.bag_ms), 1 / math.sqrt(n), t.bag_df)]
-    variance, df = spread.variance(1 / n, t.per_fill / n)
+def _spread_rows(t: Table, rule: IntervalRule, spread: Spread, share: float) -> list[BudgetRow]:
+    """Bags, as far as some of the lot were not dipped, and fills, as far as the bags do not show them too."""
+    n, dipped = len(t.bags), spread.counted(share)
+    of_bags = math.sqrt((1 - dipped) / n)
+    if rule in (IntervalRule.BAG_MEANS, IntervalRule.EVERY_BAG):
+        bags = row(Source.BAG_MEANS, math.sqrt(t.bag_ms), of_bags, t.bag_df)
+        fills = row(Source.FILLS, math.sqrt(t.fill_ms), math.sqrt(dipped * t.per_fill / n), t.fill_df)
+        return [*([bags] if dipped < 1 else []), *([fills] if dipped else [])]
+    variance, df = spread.of_lot_mean(n, t.per_fill, share)
     assumed = rule == IntervalRule.CAUTIOUS_DEFAULT
     of_fills = min(variance, spread.fill_ms * t.per_fill / n)
-    bag_sd = math.sqrt((variance - of_fills) * n) * t.mean_g
     fill_sd = math.sqrt(of_fills * n / t.per_fill) * t.mean_g
-    return [
-        row(Source.BAGS, bag_sd, 1 / math.sqrt(n), spread.bag_df, assumed=assumed and not spread.bags_seen),
-        row(
-            Source.FILLS, fill_sd, math.sqrt(t.per_fill / n), spread.fill_df or df,
-            assumed=assumed and not t.fill_df,
-        ),
-    ]  # fmt: skip
+    fills = row(
+        Source.FILLS, fill_sd, math.sqrt(t.per_fill / n), spread.fill_df or df, assumed=assumed and not t.fill_df
+    )
+    if dipped == 1:
+        return [fills]
+    bag_sd = math.sqrt(variance - of_fills) / of_bags * t.mean_g
+    return [row(Source.BAGS, bag_sd, of_bags, spread.bag_df, assumed=assumed and not spread.bags_seen), fills]
 
 
 def _reading_rows(t: Table, scale: ScaleFacts, missing_g2: float) -> list[BudgetRow]:
@@ -162,9 +175,9 @@ class _Doubt:
         return math.hypot(self.parts[1][0], self.shared_rounding_g)
 
 
-def _doubt(t: Table, scale: ScaleFacts, rule: IntervalRule, spread: Spread) -> _Doubt:
+def _doubt(t: Table, scale: ScaleFacts, rule: IntervalRule, spread: Spread, share: float) -> _Doubt:
     """Spread of bags and fills, topped up to what rounding leaves, with what is common to all fills."""
-    share2, df = spread.variance(1 / len(t.bags), t.per_fill / len(t.bags))
+    share2, df = spread.of_lot_mean(len(t.bags), t.per_fill, share)
     seen = share2 * t.mean_g**2
     missing = max(0.0, _reading_floor_g2(t, scale) - seen)
     reading, tare = _reading_rows(t, scale, missing)
@@ -172,21 +185,20 @@ def _doubt(t: Table, scale: ScaleFacts, rule: IntervalRule, spread: Spread) -> _
     together = row(Source.BAG_MEANS, math.sqrt(seen), 1.0, df)
     u, effective = combined([together, reading, tare, error])
     parts = combined([together, reading]), combined([tare, error])
-    rows = [*_spread_rows(t, rule, spread), reading, tare, error]
+    rows = [*_spread_rows(t, rule, spread, share), reading, tare, error]
     return _Doubt(u, effective, parts, with_shares(rows), math.sqrt(missing) if _all_alike(t) else 0.0)
 
 
 def _component_sds(t: Table, spread: Spread, outlook: Outlook) -> tuple[float, float]:
-    if spread.fill_df:
-        return math.sqrt(spread.bag_variance) * t.mean_g, math.sqrt(spread.fill_ms) * t.mean_g
-    bag, fill = outlook.components()
+    bag, fill = (spread.bag_variance, spread.fill_ms) if spread.fill_df else outlook.components()
+    if outlook.bags_there == 1:
+        bag = 0.0  # the lot is that bag
     return math.sqrt(bag) * t.mean_g, math.sqrt(fill) * t.mean_g
 
 
-def _reach_of_one_more(t: Table, scale: ScaleFacts, spread: Spread, doubt: _Doubt) -> float:
+def _reach_of_one_more(t: Table, scale: ScaleFacts, spread: Spread, doubt: _Doubt, share: float) -> float:
     """Half-width at 95 % for the reading of one more scoopful from another bag."""
-    n = len(t.bags)
-    scatter, df = spread.variance(1 / n + 1, t.per_fill / n + 1)
+    scatter, df = spread.of_one_more(len(t.bags), t.per_fill, share)
     seen = scatter * t.mean_g**2
     missing = max(0.0, 2 * scale.step_u_g**2 - seen)
     return expanded([welch_satterthwaite([(math.sqrt(seen), df), (math.sqrt(missing), math.inf)]), doubt.parts[1]])
@@ -203,10 +215,10 @@ def level_result(
     """Mean, interval, budget, odd fills and advice from one or more fills of a lot, struck ones left out.
 
     `tolerance_g` (above zero) is how far a feeding may be from its target, `bags_there` how many bags the lot has
-    where that is known: the advice asks for no more. Sources: JCGM 100:2008 for the
-    combination; Searle, Casella, McCulloch 1992, Variance Components, for bags and fills; Hahn and Meeker 1991,
-    Statistical Intervals, 4.7, for one more scoopful. Raises CannotCompute for no fills, weights not above
-    zero, an impossible scale or tolerance.
+    where that is known: the advice asks for no more, and those dipped leave no doubt about themselves. Sources: JCGM
+    100:2008 for the combination; Searle, Casella, McCulloch 1992, Variance Components, for bags and fills; Hahn and
+    Meeker 1991, Statistical Intervals, 4.7, for one more scoopful. Raises CannotCompute for no fills, weights not
+    above zero, an impossible scale or tolerance.
     """
     positive(tolerance_g, "The tolerance")
     t = table(fills)
@@ -214,13 +226,14 @@ def level_result(
     mean = t.mean_g - offset
     if mean <= 0:
         raise CannotCompute("The scale's error is larger than the weights: check the scale first.")
-    rule, spread = spread_of(t, history)
-    doubt = _doubt(t, scale, rule, spread)
+    n = len(t.bags)
+    share = dipped_share(n, bags_there)
+    rule, spread = spread_of(t, history, share)
+    doubt = _doubt(t, scale, rule, spread, share)
     half = expanded(doubt.parts)
     outlook = Outlook(rule, spread, doubt.common_u_g / t.mean_g, bags_there)
     bag_sd, fill_sd = _component_sds(t, spread, outlook)
-    n = len(t.bags)
-    reach = _reach_of_one_more(t, scale, spread, doubt)
+    reach = _reach_of_one_more(t, scale, spread, doubt, share)
     reading_u = scale.step_u_g * math.sqrt(2.0)
     return LevelResult(
         mean_g=mean,

@@ -476,6 +476,10 @@
             <translation>este lote y los lotes anteriores</translation>
         </message>
         <message>
+            <source>the fills of this lot, of which every bag was dipped</source>
+            <translation>las llenadas de este lote, tomadas de todos sus costales</translation>
+        </message>
+        <message>
             <source>a cautious guess of the spread, for want of fills</source>
             <translation>una dispersión supuesta con cautela, por falta de llenadas</translation>
         </message>

@@ -11,9 +11,11 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
+from calibrator.desk.spots import read_spots, spot_findings
 from calibrator.desk.weigh_in import words
 from calibrator.desk.weigh_in.step_mark import StepMark
-from calibrator.model import FillWay, Lot, Scale, Scoop, Step, UnitSystem, WeighIn, new_id
+from calibrator.desk.weigh_in.workings import level_workings
+from calibrator.model import FillWay, Lot, Scale, Scoop, SpotFill, Step, UnitSystem, WeighIn, new_id
 from calibrator.science.mark import LineVerdict, OldLineVerdict, fill_line
 
 ALIKE_G = (331.0, 333.0, 330.0, 332.0, 334.0, 331.0, 332.0, 333.0)
@@ -222,3 +224,81 @@ def test_a_line_drawn_on_too_few_level_fills_is_called_preliminary(desk: Desk, l
     weigh(guide, FillWay.TO_MARK, 283.0)  # fills to a line tell more than level ones
     step.show_guide(guide)
     assert step.hands.text().startswith("Measure")
+
+
+def few_bags(desk: Desk, lot: Lot, count: int) -> Guide:
+    return begin(desk, desk.records.keep(replace(lot, package_count=count)))
+
+
+def as_far_as_advised(guide: Guide, way: FillWay, mass_g: float) -> None:
+    """Fills into whichever bag is proposed, until no more are wanted."""
+    for place in range(16):
+        weigh(guide, way, mass_g * (1 + 0.002 * (-1) ** place))
+        told = guide.findings.level if way is FillWay.LEVEL else guide.findings.check
+        assert told is not None
+        if told.advice.enough if way is FillWay.LEVEL else guide.on_target:  # type: ignore[union-attr]
+            return
+    raise AssertionError("never enough")
+
+
+@pytest.mark.parametrize("count", [1, 2, 3])
+def test_a_lot_of_few_bags_gets_its_line_right(desk: Desk, lot: Lot, count: int) -> None:
+    guide = few_bags(desk, lot, count)
+    as_far_as_advised(guide, FillWay.LEVEL, 332.0)
+    level = guide.findings.level
+    assert level is not None
+    assert level.bags == count
+    assert words.advice_words(level, guide, UnitSystem.FARM)[0].startswith("Enough: ")
+    assert words.rule_words(level).startswith("Every bag of the lot was dipped, so the interval rests on how fills")
+    assert any("Bags of the lot dipped into" in part.what for part in level_workings(guide)[0].parts)
+    guide.set(drawn_line_mm=13.0, drawn_line_typed="13 mm")
+    as_far_as_advised(guide, FillWay.TO_MARK, 283.5)
+    check = guide.findings.check
+    assert check is not None
+    assert {fill.bag for fill in guide.fills_of(FillWay.TO_MARK)} == set(range(1, count + 1))
+    told = words.check_words(check, guide, UnitSystem.FARM)[0]
+    assert told == "The new line is right: a feeding is within the tolerance."
+
+
+def test_while_fills_are_few_a_lone_bag_s_interval_is_called_assumed(desk: Desk, lot: Lot) -> None:
+    guide = few_bags(desk, lot, 1)
+    weigh(guide, FillWay.LEVEL, *ALIKE_G[:2])
+    level = guide.findings.level
+    assert level is not None
+    assert "a cautious figure is assumed" in words.rule_words(level)
+    assert "bag differ" not in words.rule_words(level)
+
+
+def test_of_two_bags_apart_the_mean_is_right_and_that_bags_are_not_is_said(desk: Desk, lot: Lot) -> None:
+    """Bags of 274 and 293 g: a lot on 283.5 g, and no bag of it within 2 %."""
+    guide = few_bags(desk, lot, 2)
+    weigh(guide, FillWay.LEVEL, *ALIKE_G)
+    guide.set(drawn_line_mm=13.0, drawn_line_typed="13 mm")
+    for bag, mass_g in ((1, 274.0), (2, 293.0)):
+        for off in (-0.4, 0.0, 0.4, 0.0):
+            guide.add_fill(FillWay.TO_MARK, bag, mass_g + off, f"{mass_g + off} g")
+    check = guide.findings.check
+    assert check is not None
+    assert check.verdict is LineVerdict.ON_TARGET
+    told = words.check_words(check, guide, UnitSystem.METRIC)[0]
+    assert "That is the mean of the lot: out of one bag it may be 26" in told  # 1.96 · 19/√2 g
+    assert told.endswith("Weigh a spot fill of each bag that is opened.")
+
+
+def test_a_spot_fill_of_a_lone_bag_is_of_that_bag(desk: Desk, lot: Lot) -> None:
+    guide = few_bags(desk, lot, 1)
+    as_far_as_advised(guide, FillWay.LEVEL, 332.0)
+    guide.set(drawn_line_mm=13.0, drawn_line_typed="13 mm")
+    as_far_as_advised(guide, FillWay.TO_MARK, 283.5)
+    signed = guide.sign_off("MK")
+    (mark,) = desk.records.marks(sign_off_id=signed.id)
+    desk.records.add_spot_fill(
+        SpotFill(
+            id=new_id(), farm_id=lot.farm_id, lot_id=lot.id, weigh_in_id=signed.weigh_in_id, way=FillWay.TO_MARK,
+            mass_g=284.0, typed="284 g", by="MK", at=at_noon(), line_mm=mark.down_wall_mm,
+        )
+    )  # fmt: skip
+    found = spot_findings(read_spots(desk.records, signed), signed, mark)
+    assert found is not None
+    assert found.verdict is OldLineVerdict.KEEP
+    assert found.level.bags == 1

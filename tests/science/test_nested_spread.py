@@ -103,7 +103,6 @@ def test_history_pools_lots_relative_to_their_means() -> None:
     assert (pooled.lots, pooled.bag_df, pooled.fill_df, pooled.per_fill) == (2, 6, 8, 0.5)
     assert pooled.bag_ss == pytest.approx(2 * t.bag_ms * t.bag_df / 290.5**2)
     assert pooled.fill_ss == pytest.approx(2 * t.fill_ms * t.fill_df / 290.5**2)
-    assert pooled.degrees_of_freedom == 6.0
 
 
 def test_single_bags_teach_about_fills_only() -> None:

@@ -67,6 +67,20 @@ def test_one_or_two_bags_are_cautious() -> None:
     assert all(c.covered >= 0.95 - ROOM for c in found)
 
 
+@pytest.mark.parametrize(("there", "bags", "each"), [(1, 1, 8), (2, 2, 4), (3, 3, 3), (6, 4, 2), (20, 4, 2)])
+def test_lots_of_a_known_number_of_bags_cover_their_own_mean(there: int, bags: int, each: int) -> None:
+    """Bags twice as far apart as usual: an interval that took them for any bags would hold nearly always."""
+    rng, many = np.random.default_rng(13), 1000
+    of_bags = 290.0 * (1 + 0.02 * rng.standard_normal((many, there)))
+    readings = np.round(of_bags[:, :bags, None] + 290.0 * 0.015 * rng.standard_normal((many, bags, each)))
+    held = 0
+    for own, lot in zip(readings, of_bags, strict=True):
+        taken = [Weighed(b, float(x)) for b, bag in enumerate(own) for x in bag]
+        found = level_result(taken, ScaleFacts(1.0), tolerance_g=5.0, bags_there=there)
+        held += found.low_g <= lot.mean() <= found.high_g
+    assert abs(held / many - 0.95) <= 4 * (0.95 * 0.05 / many) ** 0.5
+
+
 def test_tared_once_covers() -> None:
     found = coverage.without_history(np.random.default_rng(5), MANY, tared_once=True)
     assert all(0.94 - ROOM <= c.covered <= 0.97 + ROOM for c in found)

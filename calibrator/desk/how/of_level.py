@@ -20,15 +20,29 @@ from calibrator.science.budget import BudgetRow, Source
 from calibrator.science.weighing import DensityResult, LevelResult
 
 MOST_BAGS_TOLD = 8
+TWO_STAGES = "Cochran 1977, Sampling Techniques, 10.3"
 
 
 def of_scoopful(level: LevelResult) -> Working:
     """The mean of the fills and its interval."""
     return Working(
         translate("How", "The weight of a scoopful"),
-        (*_mean(level), *(_doubt(row, "g") for row in level.budget), *_interval(level)),
-        (f"{GUM}, 4.2, 5.1.2, G.4",),
+        (*_mean(level), *_dipped(level), *(_doubt(row, "g") for row in level.budget), *_interval(level)),
+        (f"{GUM}, 4.2, 5.1.2, G.4", *((TWO_STAGES,) if level.dipped_share else ())),
         translate("How", "The mean of the bags. How far it may be off follows from how bags and fills differ."),
+    )
+
+
+def _dipped(level: LevelResult) -> tuple[Part, ...]:
+    """How many of the lot's bags were dipped into, where that counts."""
+    if not level.dipped_share:
+        return ()
+    return (
+        Part(
+            translate("How", "Bags of the lot dipped into"),
+            translate("How", "they leave no doubt about themselves: how bags differ counts for the others alone"),
+            f"{level.bags} ÷ {level.outlook.bags_there} = {percent(level.dipped_share)}",
+        ),
     )
 
 

@@ -104,6 +104,8 @@ def rule_words(level: LevelResult, *, planned: bool = False) -> str:
     """Where the interval comes from, in the words of a person who was there. While more bags are `planned` anyway,
     that advice stands alone.
     """
+    if level.every_bag:
+        return _every_bag_words(level)
     if level.rule == IntervalRule.BAG_MEANS:
         return translate("WeighInWords", "The interval rests on how these bags differ.")
     if level.rule == IntervalRule.POOLED_HISTORY:
@@ -121,6 +123,21 @@ def rule_words(level: LevelResult, *, planned: bool = False) -> str:
         advice = translate("WeighInWords", "Dip a third bag to do without it.")
     no_third = level.outlook.spare_bags(level.bags) == 0
     return words if planned or no_third else f"{words} {advice}"
+
+
+def _every_bag_words(level: LevelResult) -> str:
+    """Where the interval comes from when no bag of the lot is left that could be another."""
+    if level.rule == IntervalRule.CAUTIOUS_DEFAULT:
+        return translate(
+            "WeighInWords",
+            "Every bag of the lot was dipped, so only how fills differ counts; until more are weighed, a cautious "
+            "figure is assumed for it.",
+        )
+    return translate(
+        "WeighInWords",
+        "Every bag of the lot was dipped, so the interval rests on how fills differ. Take them from all over the bag, "
+        "not from its top alone.",
+    )
 
 
 def line_words(line: Line, system: UnitSystem) -> str:
@@ -231,7 +248,8 @@ def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str
             if stays
             else translate("WeighInWords", "The new line is right: a feeding is within the tolerance.")
         )
-        return f"{words} {open_plan_words(check.result, guide)}".rstrip(), "good"
+        said = (words, _bags_apart_words(check, system), open_plan_words(check.result, guide))
+        return " ".join(filter(None, said)), "good"
     if check.verdict == LineVerdict.MOVE:
         words = translate("WeighInWords", "Move the line to {down} down the wall from the rim, and weigh to it again.")
         return words.format(down=unbroken(shown.length(check.next_line.down_wall_mm, system))), "bad"
@@ -252,6 +270,18 @@ def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str
     if not check.within_reach or check.more_fills > MOST_PROPOSED:
         return translate("WeighInWords", "More fills would hardly tell it better: go on with what is known."), "warn"
     return counted.more_to_the_line(check.more_fills), "warn"
+
+
+def _bags_apart_words(check: LineCheck, system: UnitSystem) -> str:
+    """That single bags miss what the lot meets; blank where they do not."""
+    if not check.bags_apart:
+        return ""
+    words = translate(
+        "WeighInWords",
+        "That is the mean of the lot: out of one bag it may be {mass} more or less. Weigh a spot fill of each bag "
+        "that is opened.",
+    )
+    return words.format(mass=fine(check.bag_reach_g, system))
 
 
 def untried_words() -> str:
