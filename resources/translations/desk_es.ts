@@ -2548,6 +2548,14 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>La media de los costales. Cuánto puede errar se sabe por lo que difieren costales y llenadas.</translation>
     </message>
     <message>
+        <source>Bags of the lot dipped into</source>
+        <translation>Costales del lote de los que se tomó</translation>
+    </message>
+    <message>
+        <source>they leave no doubt about themselves: how bags differ counts for the others alone</source>
+        <translation>de esos no queda duda: cuánto varían los costales cuenta solo por los demás</translation>
+    </message>
+    <message>
         <source>Bulk density</source>
         <translation>Densidad aparente</translation>
     </message>
@@ -11795,6 +11803,14 @@ Sign off all the same? The record will say so.</source>
         <translation>El intervalo se apoya en cuánto variaron los costales en los lotes anteriores de este establo.</translation>
     </message>
     <message>
+        <source>Every bag of the lot was dipped, so only how fills differ counts; until more are weighed, a cautious figure is assumed for it.</source>
+        <translation>Se tomó de todos los costales del lote, así que solo cuenta cuánto varían las llenadas; mientras no se pesen más, se supone para eso una cifra cautelosa.</translation>
+    </message>
+    <message>
+        <source>Every bag of the lot was dipped, so the interval rests on how fills differ. Take them from all over the bag, not from its top alone.</source>
+        <translation>Se tomó de todos los costales del lote, así que el intervalo se apoya en cuánto varían las llenadas. Tómelas de distintas partes del costal, no solo de arriba.</translation>
+    </message>
+    <message>
         <source>Draw the line {down} down the wall from the rim.</source>
         <translation>Dibuje la línea {down} bajo el borde, por la pared.</translation>
     </message>
@@ -11845,6 +11861,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>The new line is as near as the ruler has it, though a feeding is outside the tolerance: no other division is nearer. A narrower scoop would do better.</source>
         <translation>La línea nueva queda tan cerca como la regla lo permite, aunque la toma está fuera de la tolerancia: ninguna otra división queda más cerca. Una medida más angosta lo haría mejor.</translation>
+    </message>
+    <message>
+        <source>That is the mean of the lot: out of one bag it may be {mass} more or less. Weigh a spot fill of each bag that is opened.</source>
+        <translation>Eso es la media del lote: de un solo costal puede ser {mass} más o menos. Pese una llenada de cada costal que se abra.</translation>
     </message>
     <message>
         <source>No fill to the line was weighed yet, so how the powder settles in it is not known and the line may be some percent off. Weigh at least two fills to it, or go on without?</source>
