@@ -289,9 +289,12 @@ class Opener:
         QTimer.singleShot(BACKUP_AFTER_MS, self._back_up)
         self._daily.start(BACKUP_EVERY_MS)
 
-    def _open_window(self, page: str) -> None:
+    def _open_window(self, page: str, in_place_of: Window | None = None) -> None:
         assert self.desk is not None
         self.window = Window(self.desk)
+        if in_place_of is not None:
+            self.window.setGeometry(in_place_of.geometry())
+            self.window.setWindowState(in_place_of.windowState())
         if page:
             self.window.show_page(page)
         self.window.show()
@@ -315,7 +318,7 @@ class Opener:
     def _speak_now(self) -> None:
         old = self.window
         self._tongue.speak(self._settings.now.screen_language)
-        self._open_window(old.current_page.key if old else "")
+        self._open_window(old.current_page.key if old else "", old)
         if old is not None:
             old.replace_by_another()
 

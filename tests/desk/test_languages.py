@@ -79,8 +79,33 @@ def test_spanish_from_the_first_step_on(opener: Opener, qtbot: QtBot) -> None:
 
 
 def test_the_languages_are_named_in_their_own_words(opener: Opener) -> None:
+    language = welcome(opener).farm_step.language
+    assert [language.box.itemText(row) for row in (1, 2)] == ["English", "Español"]
+    assert language.caption.text().endswith("Idioma")  # who reads no English looks for this word
+    choose(language.box, 2)
+    assert welcome(opener).farm_step.language.caption.text().endswith("Language")
+
+
+def test_the_window_of_another_language_stands_where_the_first_stood(opener: Opener) -> None:
+    before = opener.window
+    assert before is not None
+    before.setGeometry(40, 60, 1100, 720)
+    choose(welcome(opener).farm_step.language.box, 2)
+    assert opener.window is not None
+    assert opener.window is not before
+    assert opener.window.geometry() == before.geometry()
+
+
+@pytest.mark.qt_log_ignore("This plugin does not support")
+def test_an_open_list_shows_every_language(opener: Opener, qtbot: QtBot) -> None:
+    """A list that scrolls hides the one that is looked for."""
     box = welcome(opener).farm_step.language.box
-    assert [box.itemText(row) for row in (1, 2)] == ["English", "Español"]
+    box.showPopup()
+    qtbot.waitUntil(box.view().isVisible)
+    last = box.view().visualRect(box.model().index(box.count() - 1, 0))
+    assert box.view().viewport().rect().contains(last)
+    assert box.view().verticalScrollBar().maximum() == 0
+    box.hidePopup()
 
 
 def test_a_half_typed_scoop_is_not_lost_without_a_question(opener: Opener, answers: Answers, qtbot: QtBot) -> None:

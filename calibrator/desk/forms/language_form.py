@@ -15,6 +15,7 @@ from calibrator.desk.widgets.side_by_side import SideBySide
 
 # In their own words: who does not read the other one must find theirs.
 NAMES = {"en": "English", "es": "Español"}
+CALLED = ("Language", "Idioma")
 
 
 class ScreenLanguage(Captioned):
@@ -30,7 +31,9 @@ class ScreenLanguage(Captioned):
         for code in LANGUAGES:
             self.box.addItem(NAMES[code], code)
         super().__init__("", self.box)
-        self.caption.setText(self.tr("Lan&guage of the screen"))
+        caption = self.tr("Lan&guage of the screen")
+        plain = caption.replace("&", "")
+        self.caption.setText(" · ".join([caption, *(word for word in CALLED if word not in plain)]))
         self.box.setAccessibleName(self.caption.text().replace("&", ""))
         self.box.setItemText(0, self.tr("Like this computer"))
         self.reload()
