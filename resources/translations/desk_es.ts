@@ -4076,6 +4076,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Llenadas de este lote</translation>
     </message>
     <message>
+        <source>Nothing is weighed of this lot yet.</source>
+        <translation>Todavía no se ha pesado nada de este lote.</translation>
+    </message>
+    <message>
         <source>Parts of the lot</source>
         <translation>Partes del lote</translation>
     </message>
@@ -4092,8 +4096,20 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Etiqueta e historial</translation>
     </message>
     <message>
-        <source>A weigh-in is under way; it stands at this step: {step}.</source>
-        <translation>Hay una pesada en curso; está en este paso: {step}.</translation>
+        <source>What is weighed and signed off of a lot stands here. Press Add a lot to begin.</source>
+        <translation>Aquí se ve lo pesado y lo firmado de un lote. Para empezar, oprima Agregar un lote.</translation>
+    </message>
+    <message>
+        <source>Press Show all and choose a lot: what was weighed and signed off of it stands here.</source>
+        <translation>Oprima Mostrar todo y escoja un lote: aquí se ve lo que se pesó y se firmó de él.</translation>
+    </message>
+    <message>
+        <source>A weigh-in is under way; it stands at this step: {step}. Press Go on weighing.</source>
+        <translation>Hay una pesada en curso; está en este paso: {step}. Oprima Seguir pesando.</translation>
+    </message>
+    <message>
+        <source>Nothing is signed off yet for this lot. Press Weigh in to weigh fills of it.</source>
+        <translation>Todavía no hay nada firmado de este lote. Oprima Pesar para pesar llenadas.</translation>
     </message>
     <message>
         <source>Nothing is signed off yet for this lot.</source>

@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLineEdit
+from PySide6.QtWidgets import QAbstractButton, QLineEdit
 from pytestqt.modeltest import ModelTester
 from pytestqt.qtbot import QtBot
 from speaking import speaking
@@ -101,8 +101,45 @@ def test_the_models_keep_the_rules_of_models(yard: Yard, qtmodeltester: ModelTes
 
 def test_an_empty_farm_is_told_what_to_do(page: LotsPage) -> None:
     assert page._none_yet.isVisible()
-    assert not page.detail.isVisible()
+    told = page.detail.nothing
+    assert told.isVisible()
+    assert f"Press {plain(page.add_button)} to begin." in told.text()
+    assert not page.detail.tabs.isVisible()
     assert not page.weigh_button.isEnabled()
+
+
+def test_a_lot_says_what_comes_next_until_it_is_signed_off(page: LotsPage, yard: Yard) -> None:
+    detail = page.detail
+    lot = yard.lot("A")
+    page.reload()
+    assert not detail.nothing.isVisible()
+    assert f"Press {plain(page.weigh_button)} to weigh" in detail.standing_words.text()
+    detail.tabs.setCurrentIndex(1)
+    assert detail.no_fills.isVisible()
+    assert not detail.fills.isVisible()
+    weighed_lot(yard, "B")
+    page.reload()
+    page.open(yard.records.every(Lot)[1].id)
+    assert detail.fills.isVisible()
+    assert not detail.no_fills.isVisible()
+    yard.start(lot)
+    page.reload()
+    page.open(lot.id)
+    assert f"Press {plain(page.weigh_button)}." in detail.standing_words.text()
+
+
+def test_where_no_lot_fits_the_detail_says_so(page: LotsPage, yard: Yard) -> None:
+    yard.lot("A")
+    page.reload()
+    page.search.setText("zzz")
+    assert page.detail.nothing.text().startswith(f"Press {plain(page.show_all_button)} and choose a lot")
+    page.show_all_button.click()
+    assert not page.detail.nothing.isVisible()
+    assert page.detail.heading.text().startswith("A")
+
+
+def plain(button: QAbstractButton) -> str:
+    return button.text().replace("&", "")
 
 
 def test_a_lot_is_added_by_keyboard(qtbot: QtBot, page: LotsPage, empty_desk: Desk) -> None:

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QFrame,
     QGridLayout,
     QLayout,
     QSizePolicy,
+    QStackedWidget,
     QTableView,
     QTabWidget,
     QVBoxLayout,
@@ -67,25 +69,34 @@ class LotDetail(QFrame):
         self.fills = QTableView()
         show_as_rows(self.fills, self.fills_model, self.tr("Fills of this lot"))
         self.fills.horizontalHeader().setStretchLastSection(True)
+        self.nothing, self.no_fills = label("", "quiet"), label(self.tr("Nothing is weighed of this lot yet."), "quiet")
+        for words in (self.nothing, self.no_fills):
+            words.setAlignment(Qt.AlignmentFlag.AlignTop)
         self.tabs = QTabWidget()
         self.tabs.setAccessibleName(self.tr("Parts of the lot"))
         self.tabs.addTab(_page(self._blocks, self.standing_words, row(self.how, None)), self.tr("Signed off"))
-        self.tabs.addTab(self.fills, self.tr("Fills"))
+        self.tabs.addTab(_fills(self.no_fills, self.fills), self.tr("Fills"))
         self.tabs.addTab(_page(self.about, self.history), self.tr("Label and history"))
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(2 * SPACE, SPACE, 2 * SPACE, SPACE)
-        layout.setSpacing(SPACE)
         head = row(self.heading, self.state)
         head.setStretch(0, 1)
-        layout.addLayout(head)
-        layout.addWidget(self.caution)
-        layout.addWidget(self.tabs, 1)
+        inside = column(head, self.caution, self.tabs)
+        inside.setStretch(2, 1)
+        inside.setContentsMargins(0, 0, 0, 0)
+        chosen = QWidget()
+        chosen.setLayout(inside)
+        self._parts = QStackedWidget()  # as high without a lot as with one
+        for part in (self.nothing, chosen):
+            self._parts.addWidget(part)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(2 * SPACE, SPACE, 2 * SPACE, SPACE)
+        layout.addWidget(self._parts)
 
     def show_lot(self, now: Standing | None, known: LotStanding | None) -> None:
-        """Show one lot; None where none is chosen."""
+        """Show one lot; where none is chosen, what to do."""
         self._now = now
-        self.setVisible(known is not None)
+        self._parts.setCurrentIndex(0 if known is None else 1)
         if known is None:
+            self.nothing.setText(self._what_to_do(now))
             return
         lot = known.lot
         self.heading.setText(f"{lot.lot_number}  {lot.product}".strip())
@@ -94,8 +105,16 @@ class LotDetail(QFrame):
         self.caution.setVisible(lot.medicated)
         self._show_signed(known)
         self.about.setText("\n".join(self._about(lot)))
-        self.fills_model.show(self._weighed(lot), self.desk.system)
+        weighed = self._weighed(lot)
+        self.fills_model.show(weighed, self.desk.system)
+        self.fills.setVisible(bool(weighed))
+        self.no_fills.setVisible(not weighed)
         self.history.show_of(Lot, lot.id)
+
+    def _what_to_do(self, now: Standing | None) -> str:
+        if now is None or not now.lots:
+            return self.tr("What is weighed and signed off of a lot stands here. Press Add a lot to begin.")
+        return self.tr("Press Show all and choose a lot: what was weighed and signed off of it stands here.")
 
     def workings(self) -> tuple[Working, ...]:
         """How the figures that were signed off came about."""
@@ -124,10 +143,12 @@ class LotDetail(QFrame):
     def _where(self, known: LotStanding) -> list[str]:
         lines = []
         if known.open_weigh_in and known.state is not LotState.FINISHED:
-            text = self.tr("A weigh-in is under way; it stands at this step: {step}.")
+            text = self.tr("A weigh-in is under way; it stands at this step: {step}. Press Go on weighing.")
             lines.append(text.format(step=step_words(known.open_weigh_in.step)))
         lines += self._out_of_files(known.lot)
         signed = known.sign_off
+        if signed is None and known.open_weigh_in is None and known.state is not LotState.FINISHED:
+            return [*lines, self.tr("Nothing is signed off yet for this lot. Press Weigh in to weigh fills of it.")]
         if signed is None:
             return [*lines, self.tr("Nothing is signed off yet for this lot.")]
         text = self.tr("Signed off on {day} by {who}: {fills} from {bags}.")
@@ -217,6 +238,16 @@ class LotDetail(QFrame):
         )
         told = [f"{name} {show_percent(pct, decimal_comma=decimal_comma())}" for name, pct in named if pct is not None]
         return self.tr("Label: {parts}.").format(parts=", ".join(told)) if told else ""
+
+
+def _fills(none_yet: QWidget, table: QWidget) -> QWidget:
+    part = QWidget()
+    inside = column(none_yet, table)
+    inside.setStretch(0, 1)
+    inside.setStretch(1, 1)
+    inside.setContentsMargins(0, SPACE, 0, 0)
+    part.setLayout(inside)
+    return part
 
 
 def _page(*items: QWidget | QLayout) -> QWidget:

@@ -192,6 +192,7 @@ class LotsPage(Page):
         self._halves.addWidget(self.detail)
         self._halves.setStretchFactor(0, 3)
         self._halves.setStretchFactor(1, 2)
+        self._halves.setSizes([300, 200])  # as shares: whether a lot is chosen makes no difference
         part = QWidget()
         layout = column(
             row(caption, self.search, self.filters),
