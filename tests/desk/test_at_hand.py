@@ -21,7 +21,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.pages.today import TodayPage
 from calibrator.desk.standing import standing
 from calibrator.desk.theme import Theme
-from calibrator.model import Lot, PackagesLeft, SignOff, new_id
+from calibrator.model import Lot, PackagesLeft, SignOff, WeighIn, new_id
 from calibrator.records import Records
 
 BAG_G = 800 * OZ_G
@@ -122,6 +122,20 @@ def test_the_days_page_says_what_is_left_and_calls_for_the_next_lot(herd: Herd, 
     with qtbot.waitSignal(page.desk.go_to) as went:
         page.rows[0].button.click()
     assert went.args == ["weigh_in", lot.id]
+
+
+def test_the_lot_that_is_called_for_stands_there_once(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
+    signed_lot(herd, 130)
+    lot = herd.records.keep(Lot(id=new_id(), farm_id=herd.farm.id, lot_number="26-0301A"))
+    page = page_of(herd, qtbot, answers)
+
+    def of_it() -> list[str]:
+        return [row.button.text() for row in page.rows if "26-0301A" in row.words]
+
+    assert of_it() == ["Weigh in"]
+    herd.records.keep(WeighIn(id=new_id(), farm_id=herd.farm.id, lot_id=lot.id, started_at=at_noon()))
+    page.reload()
+    assert of_it() == ["Go on weighing"]
 
 
 def test_bags_counted_are_kept_with_the_day(herd: Herd, qtbot: QtBot, answers: Answers) -> None:

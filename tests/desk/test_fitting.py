@@ -88,6 +88,18 @@ def test_every_dialog_fits_at_twice_the_size_and_its_end_can_be_reached(low: Win
     assert len(kinds) >= 7
 
 
+def test_words_that_come_later_are_in_view_where_there_is_room(window: Window) -> None:
+    window.resize(1280, 800)
+    server = ServerDialog(ADDRESS, None, window)
+    server.show()
+    settle()
+    server._failed(RecordsUnreachable("password", place=ADDRESS))
+    settle()
+    (area,) = server.findChildren(QScrollArea)
+    assert area.verticalScrollBar().maximum() == 0
+    server.done(0)
+
+
 @pytest.mark.parametrize("size", [(1024, 700), (1280, 800), (1920, 1080)])
 def test_the_fills_of_a_trial_are_in_view_beneath_their_field(window: Window, size: tuple[int, int]) -> None:
     window.resize(*size)

@@ -19,7 +19,7 @@ from calibrator.desk.marking import mark_scoop, on_the_scoop
 from calibrator.desk.needs import THIN, Need, Waiting, waiting
 from calibrator.desk.sheet_words import chart_words, outdated_words
 from calibrator.desk.speech import day_text
-from calibrator.desk.standing import Standing
+from calibrator.desk.standing import LotStanding, Standing
 from calibrator.desk.words import mark_words, step_words
 from calibrator.model import Lot
 from calibrator.values import dataclass
@@ -56,15 +56,15 @@ class WhatToDo:
 
     def every(self, now: Standing, powder: AtHand | None) -> Iterator[Told]:
         """All that is waiting; the next lot has to be seen to before the last bag of this one is opened."""
-        low = ""
+        low, told = "", None
         if powder is not None and powder.low:
-            low = counted.powder_for(powder.stock.days or 0).format(lot=powder.lot.lot_number)
-            if powder.next_lot is None or powder.next_lot.sign_off is None:
-                yield self._next_lot(low, powder.next_lot.lot if powder.next_lot else None)
+            low, told = counted.powder_for(powder.stock.days or 0).format(lot=powder.lot.lot_number), powder.next_lot
+            if told is None or told.sign_off is None:
+                yield self._next_lot(low, told)
         for found in waiting(now):
             if found.need is Need.CHANGE_OVER:
                 yield self._change_over(now, found, low)
-            else:
+            elif not (told and found.lot == told.lot and found.need in (Need.GO_ON, Need.WEIGH_IN)):
                 yield self._told(now, found)
 
     def leading(self, words: str, text: str, page: str, thing_id: str = "") -> Told:
@@ -74,14 +74,16 @@ class WhatToDo:
     def _go(self, text: str, page: str, thing_id: str = "") -> Do:
         return Do(text, partial(self.desk.go_to.emit, page, thing_id))
 
-    def _next_lot(self, powder: str, follows: Lot | None) -> Told:
+    def _next_lot(self, powder: str, follows: LotStanding | None) -> Told:
         if follows is None:
             text = translate("TodayPage", "{powder} No other lot has come.")
             words = text.format(powder=powder)
             return self.leading(words, translate("TodayPage", "Enter a delivery"), "lots", NEW_LOT)
         text = translate("TodayPage", "{powder} Lot {next} has to be weighed in by then.")
-        words = text.format(powder=powder, next=follows.lot_number)
-        return self.leading(words, translate("TodayPage", "Weigh in"), "weigh_in", follows.id)
+        words = text.format(powder=powder, next=follows.lot.lot_number)
+        begun = follows.open_weigh_in is not None
+        act = translate("TodayPage", "Go on weighing") if begun else translate("TodayPage", "Weigh in")
+        return self.leading(words, act, "weigh_in", follows.lot.id)
 
     def _told(self, now: Standing, found: Waiting) -> Told:
         lot_id = found.lot.id if found.lot else ""

@@ -48,6 +48,8 @@ def make_room(dialog: QWidget) -> None:
     """Let a dialog grow where its buttons need more width than it has, or its words, wrapped at it, more height."""
     layout = dialog.layout()
     if layout is not None:
+        for area in dialog.findChildren(_Whole):
+            area.updateGeometry()  # what it holds is laid out by itself: the dialog remembers how high it was
         layout.activate()
         width = max(dialog.width(), layout.totalMinimumSize().width())
         fit(dialog, width, max(dialog.height(), layout.totalHeightForWidth(width)))
