@@ -309,8 +309,9 @@ def caution_words(caution: Caution) -> str:
         Caution.SOLIDS_LOW: translate("MixWords", "Below 12 % solids: weaker than what is usually aimed at."),
         Caution.OSMOLALITY_RISK: translate(
             "MixWords",
-            "So much powder brings the osmolality, by an estimate from the label, above 400 mOsm/kg; that can upset "
-            "the gut. A refractometer does not measure it.",
+            "So much powder brings the osmolality, by an estimate from the label, above 400 mOsm/kg: keep fresh water "
+            "before the calves. By common practice scours are a risk from there on; other advice sees it only above "
+            "600. A refractometer does not measure it.",
         ),
         Caution.YOUNG_CALVES: translate(
             "MixWords",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.speech import decimal_comma
-from calibrator.science.bands import OSMOLALITY_MOSM_PER_KG, SOLIDS_SHARE, Band, band
+from calibrator.science.bands import OSMOLALITY_MOSM_PER_KG, OTHER_OSMOLALITY_RISK, SOLIDS_SHARE, Band, band
 from calibrator.science.mixing import Mix
 from calibrator.units import show_percent
 
@@ -52,8 +52,8 @@ def _osmolality(mix: Mix) -> str:
         ),
         Band.RISK: translate(
             "StrengthWords",
-            "Osmolality of about {value} (give or take {spread}) is above {risk} mOsm/kg: by common practice a risk of "
-            "scours. Keep fresh water before the calves.",
+            "Osmolality of about {value} (give or take {spread}) is above {risk} mOsm/kg: keep fresh water before the "
+            "calves. By common practice scours are a risk from there on.",
         ),
     }
     perhaps = {
@@ -63,20 +63,23 @@ def _osmolality(mix: Mix) -> str:
         ),
         Band.RISK: translate(
             "StrengthWords",
-            "Osmolality of about {value} (give or take {spread}) may be above {risk} mOsm/kg: by common practice a "
-            "risk of scours. Keep fresh water before the calves.",
+            "Osmolality of about {value} (give or take {spread}) may be above {risk} mOsm/kg: keep fresh water before "
+            "the calves. By common practice scours are a risk from there on.",
         ),
     }
     limits = OSMOLALITY_MOSM_PER_KG
     found = band(mix.osmolality_mosm_per_kg, limits)
     least = max(0.0, mix.osmolality_mosm_per_kg - 2 * mix.osmolality_u)
     told = (surely if band(least, limits) is found else perhaps).get(found, "")
+    if found is Band.RISK and mix.osmolality_mosm_per_kg < OTHER_OSMOLALITY_RISK:
+        told = f"{told} {translate('StrengthWords', 'Other advice sees it only above {other}.')}"
     return told.format(
         value=round(mix.osmolality_mosm_per_kg / 5) * 5,
         spread=round(2 * mix.osmolality_u / 5) * 5,
         low=round(limits.low),
         high=round(limits.high),
         risk=round(limits.risk),
+        other=round(OTHER_OSMOLALITY_RISK),
     )
 
 

@@ -33,6 +33,10 @@ class Limits:
 OSMOLALITY_MOSM_PER_KG = Limits(300.0, 350.0, 400.0)
 """Aim 300–350 mOsm, diarrhoea risked from 400: common practice, no source. Whole milk is about 270–300."""
 
+OTHER_OSMOLALITY_RISK = 600.0
+"""Where other advice sees the risk begin, mOsm/kg: University of California Cooperative Extension, Tulare,
+Supplementing Milk with Milk Replacer Powder (more than that only where fresh water is always there)."""
+
 SOLIDS_SHARE = Limits(0.12, 0.15, 0.17)
 """Aim 12–15 % solids, scours risked above 17 %: Michigan State University Extension."""
 

@@ -104,7 +104,7 @@ def rate_in(
 
 @dataclass(frozen=True)
 class Mix:
-    """A mix of powder and water. Osmolality counts per kg of water, osmolarity per litre of finished mix."""
+    """A mix of powder and water. Osmolality counts per kg of water."""
 
     water_g: float
     water_ml: float

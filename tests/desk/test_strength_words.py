@@ -42,7 +42,15 @@ def test_osmolality_above_the_aim_is_said_as_the_estimate_that_it_is() -> None:
 
 
 def test_where_osmolality_is_a_risk_and_solids_are_not_both_say_on_what_ground() -> None:
-    """The limit of 400 mOsm/kg: common practice, no source."""
+    """The limit of 400 mOsm/kg: common practice, no source; that of 600: University of California Cooperative
+    Extension, Tulare, which has stronger mixes fed only where fresh water is always there."""
     told = strength_cautions(mix_on_water(1000.0, 0.16 / 0.84, POWDER, 40.0))
     assert "16.0 % solids is above the aim of 12 % to 15 %." in told
-    assert "may be above 400 mOsm/kg: by common practice a risk of scours. Keep fresh water before the calves." in told
+    assert "may be above 400 mOsm/kg: keep fresh water before the calves. By common practice scours are a risk" in told
+    assert told.endswith("Other advice sees it only above 600. The label and your veterinarian decide.")
+
+
+def test_above_both_limits_nobody_is_told_that_other_advice_allows_it() -> None:
+    told = strength_cautions(mix_on_water(1000.0, 0.25 / 0.75, POWDER, 40.0))
+    assert "above 400 mOsm/kg: keep fresh water before the calves." in told
+    assert "Other advice" not in told

@@ -139,8 +139,9 @@ def _mix() -> tuple[tuple[str, str], ...]:
             translate("Glossary", "Osmolality"),
             translate(
                 "Glossary",
-                "How much is dissolved in the water of the mix. Too much "
-                "draws water into the gut and can scour a calf.",
+                "How much is dissolved in the water of the mix; cow's milk has about 300 mOsm/kg. Too much draws water "
+                "into the gut and can scour a calf. How much that is, is not agreed on: some advice says 400, other "
+                "600. The label and your veterinarian decide.",
             ),
         ),
         (

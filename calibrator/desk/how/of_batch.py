@@ -212,7 +212,7 @@ def _strength(group: GroupSheet, line: SheetLine) -> Working:
     words = translate(
         "How",
         "For powder by weight. The room that powder takes follows from fat, protein, lactose and ash on its label; "
-        "osmolality from lactose and ash. A laboratory's value goes before the estimate.",
+        "osmolality from lactose and ash. An additive's laboratory value goes before its estimate.",
     )
     sources = translate("How", "additive volumes in solution, Walstra et al., Dairy Science and Technology")
     return Working(translate("How", "Strength and room"), parts, (sources,), words)
