@@ -1583,8 +1583,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Osmolalidad</translation>
     </message>
     <message>
-        <source>How much is dissolved in the water of the mix. Too much draws water into the gut and can scour a calf.</source>
-        <translation>Cuánto hay disuelto en el agua de la mezcla. Demasiado jala agua al intestino y puede dar diarrea.</translation>
+        <source>How much is dissolved in the water of the mix; cow&apos;s milk has about 300 mOsm/kg. Too much draws water into the gut and can scour a calf. How much that is, is not agreed on: some advice says 400, other 600. The label and your veterinarian decide.</source>
+        <translation>Cuánto hay disuelto en el agua de la mezcla; la leche de vaca tiene unos 300 mOsm/kg. Demasiado jala agua al intestino y puede dar diarrea. No hay acuerdo en cuánto es demasiado: unos dicen 400, otros 600. Deciden la etiqueta y su veterinario.</translation>
     </message>
     <message>
         <source>Brix</source>
@@ -3036,8 +3036,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>1000 × polvo por agua × lo que aporta 1 g: 1000 × {ratio} × {osmoles}</translation>
     </message>
     <message>
-        <source>For powder by weight. The room that powder takes follows from fat, protein, lactose and ash on its label; osmolality from lactose and ash. A laboratory&apos;s value goes before the estimate.</source>
-        <translation>Para polvo por peso. El lugar que ocupa el polvo sale de la grasa, proteína, lactosa y ceniza de su etiqueta; la osmolalidad, de la lactosa y la ceniza. El valor de un laboratorio va antes que la estimación.</translation>
+        <source>For powder by weight. The room that powder takes follows from fat, protein, lactose and ash on its label; osmolality from lactose and ash. An additive&apos;s laboratory value goes before its estimate.</source>
+        <translation>Para polvo por peso. El lugar que ocupa el polvo sale de la grasa, proteína, lactosa y ceniza de su etiqueta; la osmolalidad, de la lactosa y la ceniza. El valor de laboratorio de un aditivo va antes que su estimación.</translation>
     </message>
     <message>
         <source>additive volumes in solution, Walstra et al., Dairy Science and Technology</source>
@@ -5163,8 +5163,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Menos de 12 % de sólidos: más aguada de lo que se suele buscar.</translation>
     </message>
     <message>
-        <source>So much powder brings the osmolality, by an estimate from the label, above 400 mOsm/kg; that can upset the gut. A refractometer does not measure it.</source>
-        <translation>Con tanto polvo la osmolalidad, estimada por la etiqueta, pasa de 400 mOsm/kg; eso puede trastornar el intestino. Un refractómetro no la mide.</translation>
+        <source>So much powder brings the osmolality, by an estimate from the label, above 400 mOsm/kg: keep fresh water before the calves. By common practice scours are a risk from there on; other advice sees it only above 600. A refractometer does not measure it.</source>
+        <translation>Con tanto polvo la osmolalidad, estimada por la etiqueta, pasa de 400 mOsm/kg: que no les falte agua limpia a las becerras. Según la práctica común, de ahí en adelante hay riesgo de diarrea; otros lo ven solo arriba de 600. Un refractómetro no la mide.</translation>
     </message>
     <message>
         <source>Calves under two weeks are the first to suffer from a strong mix, and all need free water. The label and your veterinarian decide.</source>
@@ -9613,16 +9613,16 @@ Sign off all the same? The record will say so.</source>
         <translation>Una osmolalidad de unos {value} (más o menos {spread}) está por encima de la meta de {low} a {high} mOsm/kg.</translation>
     </message>
     <message>
-        <source>Osmolality of about {value} (give or take {spread}) is above {risk} mOsm/kg: by common practice a risk of scours. Keep fresh water before the calves.</source>
-        <translation>Una osmolalidad de unos {value} (más o menos {spread}) pasa de {risk} mOsm/kg: según la práctica común, riesgo de diarrea. Que no les falte agua limpia a las becerras.</translation>
+        <source>Osmolality of about {value} (give or take {spread}) is above {risk} mOsm/kg: keep fresh water before the calves. By common practice scours are a risk from there on.</source>
+        <translation>Una osmolalidad de unos {value} (más o menos {spread}) pasa de {risk} mOsm/kg: que no les falte agua limpia a las becerras. Según la práctica común, de ahí en adelante hay riesgo de diarrea.</translation>
+    </message>
+    <message>
+        <source>Osmolality of about {value} (give or take {spread}) may be above {risk} mOsm/kg: keep fresh water before the calves. By common practice scours are a risk from there on.</source>
+        <translation>Una osmolalidad de unos {value} (más o menos {spread}) puede pasar de {risk} mOsm/kg: que no les falte agua limpia a las becerras. Según la práctica común, de ahí en adelante hay riesgo de diarrea.</translation>
     </message>
     <message>
         <source>Osmolality of about {value} (give or take {spread}) may be above the aim of {low} to {high} mOsm/kg.</source>
         <translation>Una osmolalidad de unos {value} (más o menos {spread}) puede pasar de lo que se busca, de {low} a {high} mOsm/kg.</translation>
-    </message>
-    <message>
-        <source>Osmolality of about {value} (give or take {spread}) may be above {risk} mOsm/kg: by common practice a risk of scours. Keep fresh water before the calves.</source>
-        <translation>Una osmolalidad de unos {value} (más o menos {spread}) puede pasar de {risk} mOsm/kg: según la práctica común, riesgo de diarrea. Que no les falte agua limpia a las becerras.</translation>
     </message>
 </context>
 <context>
