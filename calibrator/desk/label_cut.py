@@ -31,9 +31,10 @@ def cut_of(kept: Preferences) -> Cut:
 
 def grid_of(kept: Preferences) -> LabelGrid:
     """The label sheet as it was described last; what is missing is as proposed."""
-    told = {name: value for name, value in kept.label_grid.items() if name in asdict(PROPOSED)}
-    whole = {name: round(told[name]) for name in _WHOLE if name in told}
-    return replace(PROPOSED, **told | whole)  # type: ignore[arg-type]
+    proposed = kept_grid(PROPOSED)
+    sizes = {name: kept.label_grid.get(name, size) for name, size in proposed.items()}
+    columns, rows, used = (round(sizes.pop(name)) for name in _WHOLE)
+    return LabelGrid(columns=columns, rows=rows, used=used, **sizes)
 
 
 def kept_grid(grid: LabelGrid) -> dict[str, float]:

@@ -49,7 +49,7 @@ def _numbered(records: Records, job: Job) -> Iterator[list[Printed]]:
     sheets = [records.record_print(sheet) for sheet in job.sheets]
     try:
         yield sheets
-    except Exception:
+    except Exception:  # whatever it was, paper that did not come is told as spoiled
         end_sheets(records, [_spoiled(sheet, job) for sheet in sheets])
         raise
 

@@ -39,7 +39,7 @@ class _Words(QLabel):
         self._tells_whole = False
         self.setTextFormat(Qt.TextFormat.PlainText)
 
-    def setText(self, text: str) -> None:  # noqa: N802
+    def setText(self, text: str) -> None:
         shown = on_screen(text, self._longest)
         cut = shown.count("…") > text.count("…")
         if cut or self._tells_whole:  # a tip of the page's own stays

@@ -4,12 +4,9 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
+from calibrator.marked import QT_TRANSLATE_NOOP
+
 CONTEXT = "Records"
-
-
-def QT_TRANSLATE_NOOP(_context: str, literal: str) -> str:  # noqa: N802
-    """Marks a phrase for the gatherer of words, which knows it by this name; Qt's own tells no type."""
-    return literal
 
 
 SENTENCES = (

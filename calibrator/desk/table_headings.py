@@ -12,17 +12,13 @@ from collections.abc import Sequence
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.refusals import written_out
+from calibrator.marked import QT_TRANSLATE_NOOP
 from calibrator.records.table_file import FlatTable
 from calibrator.records.workbook import SheetOf
 
 CONTEXT = "TableHeadings"
 _WITH_UNIT = re.compile(r"(.+) \(([^()]*)\)")
 _NEWEST = re.compile(r"newest (\d+)")
-
-
-def QT_TRANSLATE_NOOP(_context: str, literal: str) -> str:  # noqa: N802
-    """Marks a phrase for the gatherer of words, which knows it by this name; Qt's own tells no type."""
-    return literal
 
 
 HEADINGS = frozenset(

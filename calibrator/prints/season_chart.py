@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from datetime import date, timedelta
 
 from calibrator.model import SeasonLot, UnitSystem
@@ -213,7 +213,10 @@ def draw_spreads(sheet: Sheet, room: Box, bars: Sequence[SpreadBar], unknown: st
     figures = 44.0
     reach = 1.6 * max([bar.share or 0.0 for bar in bars] + [1e-4])
     width = room.right_mm - figures - left
-    across: Callable[[float], float] = lambda share: left + width * min(1.0, share / reach)  # noqa: E731
+
+    def across(share: float) -> float:
+        return left + width * min(1.0, share / reach)
+
     for place, bar in enumerate(bars):
         middle = room.y_mm + ROW_MM * (place + 0.5)
         sheet.text(bar.name, room.x_mm, middle + 1.2, 3.3)

@@ -2,11 +2,7 @@
 
 from __future__ import annotations
 
-
-def QT_TRANSLATE_NOOP(_context: str, literal: str) -> str:  # noqa: N802
-    """Marks a phrase for the extractor, which knows it by this name; Qt's own tells no type."""
-    return literal
-
+from calibrator.marked import QT_TRANSLATE_NOOP
 
 # Shared
 LOT = QT_TRANSLATE_NOOP("Prints", "LOT")

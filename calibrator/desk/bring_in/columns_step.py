@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from itertools import islice
-from typing import Any
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QComboBox, QGridLayout, QVBoxLayout, QWidget
@@ -124,7 +123,9 @@ class ColumnsStep(QWidget):
         holder.setLayout(inside)
         return holder
 
-    def _way(self, what: str, place: int, options: Iterable[tuple[Any, str]], chosen: Any, name: str) -> QComboBox:
+    def _way(
+        self, what: str, place: int, options: Iterable[tuple[object, str]], chosen: object, name: str
+    ) -> QComboBox:
         box = self._box(options, chosen)
         box.setAccessibleName(self.tr("How “{name}” is written").format(name=name))
         box.setProperty("what", what)
@@ -213,7 +214,7 @@ class ColumnsStep(QWidget):
             self.refresh()
             self.changed.emit()
 
-    def _box(self, options: Iterable[tuple[Any, str]], chosen: Any = None, *, blank: bool = True) -> QComboBox:
+    def _box(self, options: Iterable[tuple[object, str]], chosen: object = None, *, blank: bool = True) -> QComboBox:
         box = CalmBox()
         box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         box.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -257,7 +258,7 @@ class ColumnsStep(QWidget):
         return foot
 
 
-def _offer(box: QComboBox, options: Iterable[tuple[Any, str]], *, blank: bool = True) -> None:
+def _offer(box: QComboBox, options: Iterable[tuple[object, str]], *, blank: bool = True) -> None:
     blocker = QSignalBlocker(box)
     box.clear()
     if blank:
@@ -267,7 +268,7 @@ def _offer(box: QComboBox, options: Iterable[tuple[Any, str]], *, blank: bool = 
     blocker.unblock()
 
 
-def _choose(box: QComboBox, value: Any) -> None:
+def _choose(box: QComboBox, value: object) -> None:
     """Choose by the value itself: words of an enumeration come back from a box as plain text."""
     places = [
         at for at in range(box.count()) if box.itemData(at) == value and (box.itemData(at) is None) == (value is None)

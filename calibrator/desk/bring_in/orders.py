@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator
-from datetime import date, datetime, timedelta
+from datetime import date, datetime, time, timedelta
 from enum import StrEnum
 from functools import lru_cache
 
@@ -135,7 +135,9 @@ def _figured(text: str, order: DayOrder | None) -> date:
 def _at(day: date, clock: str) -> datetime:
     told = re.sub(r"[\s.]", "", clock[:5]) + clock[5:]
     afternoon = re.search(r"([ap])\.?\s?m\.?", told, re.I)
-    hours, minutes = (int(part) for part in re.match(r"(\d{1,2}):(\d{2})", clock).groups())  # type: ignore[union-attr]
+    begun = re.match(r"(\d{1,2}):(\d{2})", clock)
+    assert begun is not None  # whoever asks has matched the whole
+    hours, minutes = int(begun[1]), int(begun[2])
     if afternoon:
         hours = hours % 12 + (12 if afternoon[1].lower() == "p" else 0)
     zone = re.search(r"(Z|[+-]\d{2}:?\d{2})$", clock)
@@ -150,8 +152,8 @@ def clock_in(cell: Value) -> tuple[int, int] | None:
     """A time of day as hours and minutes; None for what is none."""
     if isinstance(cell, float | int) and not isinstance(cell, bool) and 0 <= cell < 1:
         return divmod(round(cell * 1440) % 1440, 60)
-    if hasattr(cell, "hour"):
-        return cell.hour, cell.minute  # type: ignore[union-attr]
+    if isinstance(cell, datetime | time):
+        return cell.hour, cell.minute
     if isinstance(cell, str) and re.fullmatch(r"\d{1,2}:\d{2}(:\d{2})?\s*([ap]\.?\s?m\.?)?", cell.strip(), re.I):
         try:
             made = _at(date(2000, 1, 1), cell.strip())

@@ -6,6 +6,7 @@ from collections import Counter
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
+from typing import Any
 
 from calibrator.desk.bring_in.choices import Choices, Question, begun, names_of, questions, with_settled
 from calibrator.desk.bring_in.judging import Judged, There, fill_key, judge, lot_key
@@ -64,10 +65,10 @@ class Bringing:
         self.choices = replace(begun(self.table, row, kept.by), scale_id=kept.scale_id, scoops=kept.scoops)
         self._propose()
 
-    def change(self, **told: object) -> None:
+    def change(self, **told: Any) -> None:
         """Take an answer; what it settles besides is settled too."""
         assert self.table is not None
-        self.choices = with_settled(self.table, replace(self.choices, **told))  # type: ignore[arg-type]
+        self.choices = with_settled(self.table, replace(self.choices, **told))
         self.judged = None
         if "meanings" in told:
             self._propose()

@@ -37,10 +37,10 @@ class LotHistoryModel(HeadedModel):
     def row(self, number: int) -> Row | None:
         return self._rows[number] if 0 <= number < len(self._rows) else None
 
-    def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
+    def rowCount(self, parent: Index = QModelIndex()) -> int:
         return 0 if parent.isValid() else len(self._rows)
 
-    def columnCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
+    def columnCount(self, parent: Index = QModelIndex()) -> int:
         return 0 if parent.isValid() else 4
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:

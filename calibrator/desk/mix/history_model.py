@@ -51,10 +51,10 @@ class HistoryModel(HeadedModel):
         """Where a check stands; −1 where it is not shown."""
         return next((n for n, row in enumerate(self._rows) if row.check_id == check_id), -1)
 
-    def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
+    def rowCount(self, parent: Index = QModelIndex()) -> int:
         return 0 if parent.isValid() else len(self._rows)
 
-    def columnCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
+    def columnCount(self, parent: Index = QModelIndex()) -> int:
         return 0 if parent.isValid() else len(FIELDS)
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:

@@ -77,10 +77,10 @@ class BatchModel(QAbstractTableModel):
     def today_row(self) -> int | None:
         return self._sheet.today_row if self._sheet else None
 
-    def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
+    def rowCount(self, parent: Index = QModelIndex()) -> int:
         return 0 if parent.isValid() else len(self._counts)
 
-    def columnCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
+    def columnCount(self, parent: Index = QModelIndex()) -> int:
         return 0 if parent.isValid() else len(Column)
 
     def data(self, index: Index, role: int = Role.DisplayRole) -> Any:

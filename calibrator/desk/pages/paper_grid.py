@@ -60,8 +60,8 @@ class GridFields(QWidget):
         told = {name: size.value for name, size in sizes.items() if size is not None}
         if len(told) < len(sizes):
             return None
-        counts = {name: field.count() for name, field in self._counts().items()}
-        return LabelGrid(**counts, **told)  # type: ignore[arg-type]
+        columns, rows, used = self.columns.count(), self.rows.count(), self.used.count()
+        return LabelGrid(columns=columns, rows=rows, used=used, **told)
 
     def _counts(self) -> dict[str, CountField]:
         return {"columns": self.columns, "rows": self.rows, "used": self.used}

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from functools import partial
-from typing import cast
+from typing import TypeVar
 
 from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
 
@@ -21,6 +21,7 @@ from calibrator.desk.season_doors import SeasonDoors
 from calibrator.model import Farm
 
 Panel = HappenedPanel | LotsPanel | SpreadPanel | WhyPanel | InsidePanel
+P = TypeVar("P", LotsPanel, SpreadPanel, WhyPanel, InsidePanel)
 
 
 class SeasonPage(Page):
@@ -72,22 +73,22 @@ class SeasonPage(Page):
     @property
     def lots(self) -> LotsPanel:
         """The table of lots, two of them side by side."""
-        return cast(LotsPanel, self._panel(1))
+        return self._panel(1, LotsPanel)
 
     @property
     def spread(self) -> SpreadPanel:
         """Where the spread comes from."""
-        return cast(SpreadPanel, self._panel(2))
+        return self._panel(2, SpreadPanel)
 
     @property
     def why(self) -> WhyPanel:
         """What density goes with."""
-        return cast(WhyPanel, self._panel(3))
+        return self._panel(3, WhyPanel)
 
     @property
     def inside(self) -> InsidePanel:
         """The bags of one lot."""
-        return cast(InsidePanel, self._panel(4))
+        return self._panel(4, InsidePanel)
 
     @property
     def panel(self) -> Panel:
@@ -96,8 +97,9 @@ class SeasonPage(Page):
         assert found is not None
         return self._made[found]
 
-    def _panel(self, place: int) -> Panel:
+    def _panel(self, place: int, kind: type[P]) -> P:
         self.tabs.setCurrentIndex(place)
+        assert isinstance(self.panel, kind)
         return self.panel
 
     def _add_place(self, caption: str) -> QWidget:

@@ -63,10 +63,10 @@ class VolumeModel(QAbstractTableModel):
         self._telling = telling(sheet) if sheet else None
         self.endResetModel()
 
-    def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
+    def rowCount(self, parent: Index = QModelIndex()) -> int:
         return 0 if parent.isValid() or self._sheet is None else len(self._waters)
 
-    def columnCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
+    def columnCount(self, parent: Index = QModelIndex()) -> int:
         return 0 if parent.isValid() else len(VolumeColumn)
 
     def data(self, index: Index, role: int = Role.DisplayRole) -> Any:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 from typing import TYPE_CHECKING
 
@@ -32,7 +33,7 @@ from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.desk.widgets.picture_key import Entry, PictureKey
 from calibrator.model import FillWay, LotPoints, UnitSystem
 from calibrator.science.mark import OldLineVerdict
-from calibrator.science.season_findings import FEWEST_TO_JUDGE
+from calibrator.science.season_findings import FEWEST_TO_JUDGE, Finding
 
 if TYPE_CHECKING:
     from calibrator.desk.season.checks_strip import ChecksStrip
@@ -184,7 +185,7 @@ class HappenedPanel(QWidget):
             OldLineVerdict.WEIGH_MORE: self.tr("Whether that line could have stayed, the fills do not tell."),
         }[verdict]
 
-    def _tell(self, told: list) -> None:  # type: ignore[type-arg]
+    def _tell(self, told: Sequence[tuple[int | None, Finding]]) -> None:
         blocker = QSignalBlocker(self.told)
         self.told.clear()
         for number, finding in told[:MOST_TOLD]:
@@ -232,6 +233,9 @@ class HappenedPanel(QWidget):
         needed = self.period.sizeHint()
         if needed.width() > self.period.minimumWidth():
             self.period.setFixedSize(needed)
+
+    def _show_period(self, first: float, last: float) -> None:
+        self.plot.show_period(first, last)
 
     def _show_whole(self) -> None:
         self.plot.show_period(*self.plot.whole_period())
@@ -310,7 +314,7 @@ class HappenedPanel(QWidget):
             caption.setBuddy(field)
             field.setAccessibleName(text.replace("&", ""))
             captions += [caption, field]
-        self.band.chosen.connect(lambda first, last: self.plot.show_period(first, last))
+        self.band.chosen.connect(self._show_period)
         self._plot_place = column(spacing=0)
         self._figures = QWidget()
         body = QVBoxLayout(self._figures)

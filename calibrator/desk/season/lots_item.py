@@ -29,7 +29,7 @@ Floats = NDArray[np.float64]
 Bools = NDArray[np.bool_]
 
 
-class LotsItem(pg.GraphicsObject):  # type: ignore[misc]
+class LotsItem(pg.GraphicsObject):  # type: ignore[misc]  # pyqtgraph tells no types
     """Places along the time axis must rise. `marked` lots are diamonds, larger; `hollow` ones are outlines; the current
     one has a ring."""
 

@@ -15,7 +15,7 @@ Floats = NDArray[np.float64]
 Joined = list[tuple[Floats, Floats]]
 
 
-class LinesItem(pg.GraphicsObject):  # type: ignore[misc]
+class LinesItem(pg.GraphicsObject):  # type: ignore[misc]  # pyqtgraph tells no types
     """Lines over days, each with its pen. It asks for no room of its own: the lots tell what is in view."""
 
     def __init__(self) -> None:
@@ -32,7 +32,7 @@ class LinesItem(pg.GraphicsObject):  # type: ignore[misc]
         box = self.getViewBox()
         return QRectF() if box is None else QRectF(box.viewRect())
 
-    def viewRangeChanged(self) -> None:  # noqa: N802
+    def viewRangeChanged(self) -> None:
         self.prepareGeometryChange()
 
     def paint(self, painter: QPainter, *_: Any) -> None:

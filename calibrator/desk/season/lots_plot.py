@@ -8,7 +8,8 @@ from dataclasses import field
 import numpy as np
 import pyqtgraph as pg
 from numpy.typing import NDArray
-from PySide6.QtCore import Qt, Signal
+from pyqtgraph.GraphicsScene.mouseEvents import MouseClickEvent
+from PySide6.QtCore import QPointF, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent
 
 from calibrator.desk.plain_text import tip
@@ -178,16 +179,16 @@ class LotsPlot(DayPlot):
                 self.show_period(day - (last - first) / 2, day + (last - first) / 2)
         self.hovered.emit(shown.keys[place] if shown is not None and place >= 0 else "")
 
-    def _mouse_moved(self, at: object) -> None:
-        place = self.lots.nearest(at.x(), at.y(), REACH_PX)  # type: ignore[attr-defined]
+    def _mouse_moved(self, at: QPointF) -> None:
+        place = self.lots.nearest(at.x(), at.y(), REACH_PX)
         text = self.words_at(place)
         self.setToolTip(tip(text))
         self.setCursor(Qt.CursorShape.PointingHandCursor if place >= 0 else Qt.CursorShape.ArrowCursor)
         if place >= 0:
             self._go_to(place)
 
-    def _mouse_clicked(self, event: object) -> None:
-        at = event.scenePos()  # type: ignore[attr-defined]
+    def _mouse_clicked(self, event: MouseClickEvent) -> None:
+        at = event.scenePos()
         place = self.lots.nearest(at.x(), at.y(), REACH_PX)
         if place >= 0 and self._shown is not None:
             self._go_to(place)

@@ -53,10 +53,9 @@ class SpreadPanel(QWidget):
     def show_season(self, facts: SeasonFacts) -> None:
         """Show where this season's spread comes from."""
         found = facts.spread if facts.lots else self.tr("Weigh in a lot first.")
-        told = isinstance(found, SpreadFindings)
         self._found = found if isinstance(found, SpreadFindings) else None
-        self._second.setVisible(told)
-        self._third.setVisible(told and bool(found.people))  # type: ignore[union-attr]
+        self._second.setVisible(self._found is not None)
+        self._third.setVisible(self._found is not None and bool(self._found.people))
         if not isinstance(found, SpreadFindings):
             self.finding.setText(self.tr("The spread cannot be told yet"))
             self.advice.setText(found)

@@ -33,7 +33,7 @@ class Xy:
     whole: bool = False
 
 
-class XyPlot(pg.PlotWidget):  # type: ignore[misc]
+class XyPlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph tells no types
     """Only looked at: the words beside it say the same."""
 
     def __init__(self) -> None:

@@ -37,10 +37,10 @@ class FillTable(HeadedModel):
     def fill_at(self, row: int) -> Fill:
         return self._fills[len(self._fills) - 1 - row]
 
-    def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008  Qt's own signature
+    def rowCount(self, parent: Index = QModelIndex()) -> int:
         return 0 if parent.isValid() else len(self._fills)
 
-    def columnCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
+    def columnCount(self, parent: Index = QModelIndex()) -> int:
         return 0 if parent.isValid() else 4
 
     def headings(self) -> tuple[str, ...]:

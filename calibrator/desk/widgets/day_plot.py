@@ -31,7 +31,7 @@ class Told(Protocol):
     def words(self) -> str: ...
 
 
-class QuickAxis(pg.AxisItem):  # type: ignore[misc]
+class QuickAxis(pg.AxisItem):  # type: ignore[misc]  # pyqtgraph tells no types
     """Draws its ticks straight away, each as a filled strip: from a recorded picture, with fonts sought anew and
     pens set pixel by pixel, they would take half the time of a frame while the period is dragged."""
 
@@ -60,7 +60,7 @@ class QuickAxis(pg.AxisItem):  # type: ignore[misc]
 class DayAxis(QuickAxis):
     """Days as people write them; positions are day numbers, as `date.toordinal` gives them."""
 
-    def tickValues(self, low: float, high: float, size: float) -> list[tuple[float, list[float]]]:  # noqa: N802
+    def tickValues(self, low: float, high: float, size: float) -> list[tuple[float, list[float]]]:
         return [(1.0, [float(day) for day in month_days(low, high)])]
 
     def tickStrings(self, values: Sequence[float], scale: float, spacing: float) -> list[str]:
@@ -93,7 +93,7 @@ def _firsts(first: int, last: int) -> list[int]:
     return [date(month // 12, month % 12 + 1, 1).toordinal() for month in months]
 
 
-class DayPlot(pg.PlotWidget):  # type: ignore[misc]
+class DayPlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph tells no types
     """What the charts over days have in common; a chart of its own draws in `_draw` and fits in `_stretch`.
 
     `lines` lie beneath the bars and dots; `across` is the axis beneath, where it is not one of days. Hovering

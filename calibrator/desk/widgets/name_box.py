@@ -43,7 +43,7 @@ class NameBox(QCheckBox):
         if event.size().width() != event.oldSize().width():
             self.updateGeometry()
 
-    def initStyleOption(self, option: QStyleOptionButton) -> None:  # noqa: N802
+    def initStyleOption(self, option: QStyleOptionButton) -> None:
         super().initStyleOption(option)
         room = self.style().subElementRect(QStyle.SubElement.SE_CheckBoxContents, option, self).width()
         option.text = "\n".join(self._wrapped(room))

@@ -22,7 +22,7 @@ class NameChoice(CalmBox):
         painter.drawComplexControl(QStyle.ComplexControl.CC_ComboBox, option)
         painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
 
-    def showPopup(self) -> None:  # noqa: N802
+    def showPopup(self) -> None:
         widest = max(self.view().sizeHintForColumn(0) + _AROUND_PX, self.width())
         self.view().setMinimumWidth(min(widest, self.screen().availableGeometry().width()))
         super().showPopup()

@@ -60,8 +60,8 @@ class QuantityField(QWidget):
     """
 
     understood = Signal(object)
-    editingFinished = Signal()  # noqa: N815 - as on Qt's own line
-    returnPressed = Signal()  # noqa: N815
+    editingFinished = Signal()  # as on Qt's own line
+    returnPressed = Signal()
 
     def __init__(
         self,

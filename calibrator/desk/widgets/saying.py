@@ -212,7 +212,7 @@ class Held(QLabel):
         self.setWordWrap(True)
         self.setAlignment(Qt.AlignmentFlag.AlignTop)
 
-    def setText(self, text: str) -> None:  # noqa: N802
+    def setText(self, text: str) -> None:
         shown = on_screen(text, LONGEST_TEXT)
         # Any of these may be the tallest, as wide as the page happens to be.
         if shown and all(len(shown) > len(told) or shown.count("\n") > told.count("\n") for told in self._told):
