@@ -6,7 +6,7 @@ that closing or killing the program at any point loses nothing. Results come fro
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import replace
 from datetime import datetime
 from enum import StrEnum
@@ -23,7 +23,7 @@ from calibrator.model import Farm, Fill, FillWay, Lot, Scale, Scoop, SignOff, St
 from calibrator.records import Records
 from calibrator.records.entries import Added, Entry, Struck
 from calibrator.science.mark import LineVerdict, OldLine
-from calibrator.science.plausible import POINT_MOVED, Doubt
+from calibrator.science.plausible import Doubt, likeliest
 from calibrator.science.weighing import LevelResult
 
 if TYPE_CHECKING:
@@ -224,10 +224,10 @@ class Guide:
         """Why a typed weight is hardly meant; None where it can be."""
         return finding.doubt(self.known, way, mass_g, scoopfuls, self.findings)
 
-    def likelier(self, way: FillWay, mass_g: float, scoopfuls: int) -> float | None:
-        """The weight where a doubted one has its decimal point elsewhere, g; None where none such can be."""
-        moved = (mass_g * factor for factor in POINT_MOVED)
-        return next((each for each in moved if self.doubt(way, each, scoopfuls) is None), None)
+    def likelier(self, way: FillWay, masses_g: Iterable[float], scoopfuls: int) -> float | None:
+        """Which of these weights was meant instead of a doubted one, g; None where none of them can be."""
+        can_be = [mass_g for mass_g in masses_g if self.doubt(way, mass_g, scoopfuls) is None]
+        return likeliest(can_be, scoopfuls, self.scoop.volume_ml) if self.scoop else None
 
     def wanted(self, mass_g: float) -> tuple[float, float]:
         """The farm's tolerance about a weight."""

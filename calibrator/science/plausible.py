@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+from collections.abc import Iterable
 from enum import StrEnum
 
 from calibrator.science.guard import positive
@@ -11,9 +13,10 @@ DENSEST_G_PER_ML = 1.1
 """Wide of anything published for dried milk, 0.30 (roller dried) to 0.78 g/mL (tapped): Cal Poly dairy
 technology center 2001; Food Sci. Anim. Resour. 42(6):915, table 2."""
 
+MIDDLE_G_PER_ML = 0.48
+"""Between the two ends published."""
 POINT_MOVED = (0.1, 0.01, 10.0, 100.0)
-"""What a weight is to be multiplied by where its decimal point was left out or is a place or two off. Of these at
-most one leads into the densities above, as their ends lie less than a factor of ten apart."""
+"""What a weight is to be multiplied by where its decimal point was left out or is a place or two off."""
 
 
 class Doubt(StrEnum):
@@ -37,6 +40,12 @@ def weight_doubt(mass_g: float, scoopfuls: int, filled_ml: float, capacity_g: fl
     if density > DENSEST_G_PER_ML:
         return Doubt.TOO_HEAVY
     return Doubt.TOO_LIGHT if density < LIGHTEST_G_PER_ML else None
+
+
+def likeliest(masses_g: Iterable[float], scoopfuls: int, filled_ml: float) -> float | None:
+    """The weight whose powder is most like others, of those that may have been meant; None of none."""
+    usual_g = MIDDLE_G_PER_ML * positive(filled_ml, "The scoop's volume") * scoopfuls
+    return min(masses_g, key=lambda mass_g: abs(math.log(mass_g / usual_g)), default=None)
 
 
 def over_level(mass_g: float, scoopfuls: int, level_high_g: float) -> bool:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QPushButton, QScrollArea
 from pytestqt.qtbot import QtBot
 from test_weigh_in_typing import enter, opened
@@ -81,3 +83,7 @@ def test_the_mark_is_shown_whole_on_the_smallest_window(
     for part in (step._field, step._keep_old if old_line_mm else step._as_proposed, step._drawn):
         assert part.visibleRegion().boundingRect() == part.rect()
     assert step._drawing.height() < step._drawing.width()
+    last = step._keep_old if old_line_mm else step._as_proposed
+    last.setFocus()
+    QTest.keyClick(last, Qt.Key.Key_Tab)
+    assert step._field.line.hasFocus()

@@ -16,6 +16,7 @@ from calibrator.desk.weigh_in.findings_panel import ToMarkPanel
 from calibrator.desk.weigh_in.step_fills import StepFills
 from calibrator.desk.weigh_in.step_lot import StepLot
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
+from calibrator.desk.weigh_in.step_tools import StepTools
 from calibrator.desk.widgets.saying import Bubble
 from calibrator.desk.window import Window
 from calibrator.model import FillWay, Lot, Scale, Scoop, Step
@@ -86,7 +87,7 @@ def test_a_bare_number_is_read_in_the_unit_of_the_scale(window: Window) -> None:
     in_grams(window)
     page, view = opened(window, Step.LEVEL_FILLS)
     assert page.guide is not None
-    assert view._weight.message == "A number alone is read in g, as this scale shows it."
+    assert view._weight.message == "A number alone is in g."
     assert view._weight.line.placeholderText() == "like 283 g"
     enter("331")
     enter("11.6 oz")
@@ -258,3 +259,63 @@ def test_of_two_fills_far_apart_nobody_is_told_which_is_wrong_until_a_third_show
     enter("11.7")
     assert [str(view._table.index(row, REMARK).data())[:3] for row in range(3)] == ["", "odd", ""]
     assert "nothing tells yet" not in view._odd.text()
+
+
+@pytest.mark.parametrize(
+    ("typed", "offered"),
+    [("11.8 lb", "Was 11.8 oz meant?"), ("332", "Was 332 g meant?"), ("11.65 g", "Was 11.65 oz meant?")],
+)
+def test_a_number_of_another_unit_is_offered_first(window: Window, typed: str, offered: str) -> None:
+    page, view = opened(window, Step.LEVEL_FILLS)
+    enter(typed)
+    assert page.guide is not None
+    assert page.guide.fills_of(FillWay.LEVEL) == []
+    assert view._weight.message.startswith(offered)
+
+
+def test_enter_stays_in_a_field_whose_text_cannot_be_taken(window: Window) -> None:
+    page, _view = opened(window, Step.LEVEL_FILLS)
+    page.open_step(Step.SCOOP_AND_SCALE)
+    view = page._views[Step.SCOOP_AND_SCALE]
+    assert isinstance(view, StepTools)
+    for field, wrong, right in ((view._target, "10 qt", "10 oz"), (view._old_line, "5 oz", "1/2 in")):
+        field.setFocus()
+        field.line.selectAll()
+        enter(wrong)
+        assert field.line.hasFocus()
+        enter(right)
+        assert field.text() == right
+        assert not field.line.hasFocus()
+    page.open_step(Step.LOT)
+    lot = page._views[Step.LOT]
+    assert isinstance(lot, StepLot)
+    lot._humidity.setFocus()
+    enter("40 oz")
+    assert page.guide is not None
+    assert (page.guide.step, lot._humidity.line.hasFocus()) == (Step.LOT, True)
+    enter("40")
+    assert page.guide.step is Step.SCOOP_AND_SCALE
+
+
+def test_the_step_of_the_tools_opens_at_what_is_missing_and_enter_never_ticks(window: Window) -> None:
+    page, _view = opened(window, Step.LEVEL_FILLS)
+    guide = page.guide
+    assert guide is not None
+    guide.set(scale_zeroed=False, target_mass_g=None, target_typed="")
+    page.reload()
+    page.open_step(Step.SCOOP_AND_SCALE)
+    view = page._views[Step.SCOOP_AND_SCALE]
+    assert isinstance(view, StepTools)
+    assert view._target.line.hasFocus()
+    enter("10 oz")
+    page.open_step(Step.LOT)
+    page.open_step(Step.SCOOP_AND_SCALE)
+    assert view._zeroed.hasFocus()
+    told: list[str] = []
+    window.desk.said.connect(told.append)
+    QTest.keyClick(view._zeroed, Qt.Key.Key_Return)
+    assert (view._zeroed.isChecked(), guide.step) == (False, Step.SCOOP_AND_SCALE)
+    assert "space bar" in told[-1]
+    QTest.keyClick(view._zeroed, Qt.Key.Key_Space)
+    QTest.keyClick(view._zeroed, Qt.Key.Key_Return)
+    assert guide.step is Step.LEVEL_FILLS

@@ -177,6 +177,21 @@ def test_an_unlikely_scoop_is_asked_about_in_the_page_and_a_second_enter_keeps_i
     assert page.step is FirstStep.LOT
 
 
+def test_enter_goes_past_a_box_to_be_ticked_and_keeps_the_last_step(
+    qtbot: QtBot, page: WelcomePage, empty_desk: Desk
+) -> None:
+    add_farm(qtbot, page)
+    add_scale(qtbot, page)
+    add_scoop(qtbot, page)
+    type_in(qtbot, page.lot_form.number.line, "26-A1")
+    box = page.lot_form.medicated
+    box.setFocus()
+    with qtbot.waitSignal(empty_desk.go_to):
+        qtbot.keyClick(box, Qt.Key.Key_Return)
+    (lot,) = empty_desk.records.every(Lot)
+    assert not lot.medicated
+
+
 @pytest.mark.parametrize("again", [False, True])
 def test_a_scoops_size_comes_back_as_it_was_typed(
     qtbot: QtBot, page: WelcomePage, empty_desk: Desk, again: bool

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtWidgets import QWidget
+from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QCheckBox, QWidget
 
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import TextField
@@ -17,3 +19,25 @@ def enter_moves_on(holder: QWidget, to_next: Callable[[], object] | None = None)
         text.entered.connect(move)
     for amount in holder.findChildren(Amount):
         amount.entered.connect(move)
+    for box in holder.findChildren(QCheckBox):
+        on_enter(box, move)
+
+
+def on_enter(box: QCheckBox, act: Callable[[], object]) -> None:
+    """What Enter does on a box to be ticked, where it would do nothing; the space bar ticks."""
+    box.installEventFilter(_OnEnter(box, act))
+
+
+class _OnEnter(QObject):
+    def __init__(self, box: QCheckBox, act: Callable[[], object]) -> None:
+        super().__init__(box)
+        self._act = act
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if event.type() != QEvent.Type.KeyPress or not isinstance(event, QKeyEvent):
+            return False
+        if event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            return False
+        if not event.isAutoRepeat():
+            self._act()
+        return True

@@ -71,7 +71,7 @@ class FillTable(HeadedModel):
         if fill.struck_reason is not None:
             return self.tr("struck out: {reason}").format(reason=fill.struck_reason)
         if fill.id in self._odd:
-            return self.tr("odd: look at it again")
+            return self.tr("odd")
         if fill.scoopfuls > 1:
             return self.tr("{count} scoopfuls together").format(count=fill.scoopfuls)
         return ""

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from calibrator.desk.as_typed import system_of, understood
 from calibrator.model import Scale, UnitSystem
-from calibrator.units import Kind, default_unit
+from calibrator.science.plausible import POINT_MOVED
+from calibrator.units import Kind, Quantity, default_unit
 
 
 def unit_of(scale: Scale | None, system: UnitSystem) -> str | None:
@@ -13,6 +14,20 @@ def unit_of(scale: Scale | None, system: UnitSystem) -> str | None:
     step = understood(scale.resolution_typed, UnitSystem.METRIC) if scale else None
     told = step.unit if step is not None and not step.bare else None
     return None if told == default_unit(Kind.MASS, system) else told
+
+
+def meant_instead(quantity: Quantity) -> dict[float, UnitSystem]:
+    """What else may have been meant, g, and in whose units it is told: the number as so many ounces or grams, or with
+    its decimal point elsewhere.
+    """
+    number = quantity.value / _one(quantity.unit)
+    units = {number * _one(unit): system_of(unit) for unit in ("oz", "g") if unit != quantity.unit}
+    return units | {quantity.value * factor: system_of(quantity.unit) for factor in POINT_MOVED}
+
+
+def _one(unit: str) -> float:
+    found = understood(f"1 {unit}", UnitSystem.METRIC)
+    return found.value if found is not None else 1.0
 
 
 def other_unit(unit: str) -> str:

@@ -18,25 +18,25 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from calibrator.desk import shown
-from calibrator.desk.as_typed import as_typed, system_of
+from calibrator.desk.as_typed import as_typed
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.desk.parts import button, card, column, label, row, set_style_property, show_as_rows
 from calibrator.desk.plain_text import tip
+from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in.commands import enter_fill, restore_fill, strike_fill
 from calibrator.desk.weigh_in.fill_plot import FillPlot
 from calibrator.desk.weigh_in.fill_table import REMARK, FillTable
 from calibrator.desk.weigh_in.findings_panel import FindingsPanel
-from calibrator.desk.weigh_in.scale_unit import other_unit, unit_of
+from calibrator.desk.weigh_in.scale_unit import meant_instead, other_unit, unit_of
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.weigh_in.words import doubt_words, more_fills_advised, odd_words
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.widgets.stray_keys import SteadySpin, strays
 from calibrator.model import Fill, FillWay
 from calibrator.science.plausible import Doubt
-from calibrator.units import Kind, MaskNotUnderstood, Quantity, read_mask
+from calibrator.units import Kind, MaskNotUnderstood, Quantity, edit_text, read_mask
 
 MOST_TOGETHER = 20
 MOST_BAGS = 999
@@ -229,14 +229,21 @@ class StepFills(StepView):
             read_as = self.tr("It was read as {number} {unit}; if {other} is meant, type {number} {other}.")
             as_read = read_as.format(number=quantity.typed, unit=quantity.unit, other=other_unit(quantity.unit))
             words = f"{words} {as_read}"
-        likelier = guide.likelier(self._way, quantity.value, self._together.value())
-        if likelier is not None and doubt is not Doubt.OVER_LEVEL:  # first: the end of a long sentence is cut
-            meant = self.tr("Was {mass} meant?").format(mass=shown.mass(likelier, system_of(quantity.unit)))
-            words = f"{meant} {words}"
+        if doubt is not Doubt.OVER_LEVEL:  # first: the end of a long sentence is cut
+            words = f"{self._meant(guide, quantity)} {words}".lstrip()
         self._weight.set_problem(words)
         self._weight.line.selectAll()
         if doubt is Doubt.OVER_LEVEL:
             self.desk.ask.confirm(words, self.tr("It weighs that all the same"), partial(self._keep, guide, quantity))
+
+    def _meant(self, guide: Guide, quantity: Quantity) -> str:
+        """What was likelier meant than a weight that is doubted."""
+        others = meant_instead(quantity)
+        mass_g = guide.likelier(self._way, others, self._together.value())
+        if mass_g is None:
+            return ""
+        told = edit_text(mass_g, Kind.MASS, others[mass_g], decimal_comma=decimal_comma())
+        return self.tr("Was {mass} meant?").format(mass=told)
 
     def _keep(self, guide: Guide, quantity: Quantity) -> None:
         kept = enter_fill(
@@ -257,7 +264,7 @@ class StepFills(StepView):
         """A bare number is what the scale's display shows, so it is read in the display's unit."""
         unit = unit_of(guide.scale, self.desk.system)
         self._weight.set_default_unit(unit)
-        remark = self.tr("A number alone is read in {unit}, as this scale shows it.").format(unit=unit) if unit else ""
+        remark = self.tr("A number alone is in {unit}.").format(unit=unit) if unit else ""
         self._weight.set_remark(remark)
 
     def _show_across(self, on: bool) -> None:

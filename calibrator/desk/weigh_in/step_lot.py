@@ -11,7 +11,7 @@ from calibrator.desk.forms.reach import ROOM_C
 from calibrator.desk.guide import Guide
 from calibrator.desk.parts import card, label
 from calibrator.desk.speech import day_text
-from calibrator.desk.weigh_in.step_view import StepView, show_kept
+from calibrator.desk.weigh_in.step_view import StepView, show_kept, stays_wrong
 from calibrator.desk.widgets.form_rows import form_rows
 from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.desk.widgets.quantity_field import QuantityField
@@ -119,5 +119,7 @@ class StepLot(StepView):
 
     def _onward(self) -> None:
         self._take()
+        if any(stays_wrong(field) for field in (self._humidity, self._temperature)):
+            return
         if self.guide and self.guide.weigh_in.by:
             self.ready.emit()

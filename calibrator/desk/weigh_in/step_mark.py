@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from functools import partial
-from itertools import pairwise
 
 from PySide6.QtCore import QCoreApplication
-from PySide6.QtWidgets import QHBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLayout, QVBoxLayout, QWidget
 
 from calibrator import units
 from calibrator.desk import shown
@@ -55,29 +54,31 @@ class StepMark(StepView):
         caption = label(self.tr("Drawn elsewhere? Distance down the wall &from the rim:"), "quiet")
         caption.setBuddy(self._field)
         self._drawn = label("", tone="good")
-        side = column(
-            card(
-                row(label(self.tr("New line for this lot"), "quiet", wrap=False), None, self._how),
-                self._where,
-                self._why,
-                self._problem,
-            ),
-            self._old_card,
-            row(self._as_proposed, self._keep_old, None),
-            self._drawn,
-            None,
+        # Made before the picture, which stands at its left: the keys come to what is proposed first.
+        side = QWidget(self)
+        side.setLayout(
+            _part(
+                card(
+                    row(label(self.tr("New line for this lot"), "quiet", wrap=False), None, self._how),
+                    self._where,
+                    self._why,
+                    self._problem,
+                ),
+                self._old_card,
+                row(self._as_proposed, self._keep_old, None),
+                self._drawn,
+                None,
+            )
         )
         enter = button(self.tr("Ente&r"), self._enter)
         # The drawing needs less height than the words beside it: what is typed stands in what it leaves.
-        picture = column(card(self._drawing), caption, row(self._field, column(enter, None)))
-        picture.setStretch(0, 1)
+        picture = QWidget(self)
+        picture.setLayout(_part(card(self._drawing), caption, row(self._field, column(enter, None))))
         both = QHBoxLayout()
         both.setSpacing(2 * SPACE)
-        both.addLayout(picture, 7)
-        both.addLayout(side, 6)
+        both.addWidget(picture, 7)
+        both.addWidget(side, 6)
         self.body.addLayout(both, 1)
-        for one, other in pairwise((self._how, self._as_proposed, self._keep_old, self._field.line, enter)):
-            QWidget.setTabOrder(one, other)
 
     def refresh(self, guide: Guide, fresh: bool) -> None:
         system = self.desk.system
@@ -256,6 +257,12 @@ def _draw(wipe: bool, fed: str) -> str:
         return f"{draw} {beside.format(lot=fed)}"
     out = translate("StepMark", "Wipe out the old line, or strike it through.")
     return f"{draw} {out}" if wipe else draw
+
+
+def _part(*items: QWidget | QLayout | None) -> QVBoxLayout:
+    layout = column(*items)
+    layout.setContentsMargins(0, 0, 0, 0)
+    return layout
 
 
 def _reach(reach_mm: float, system: UnitSystem) -> str:

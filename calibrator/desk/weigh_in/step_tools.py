@@ -6,12 +6,13 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
+from calibrator.desk.forms.enter import on_enter
 from calibrator.desk.guide import Guide
 from calibrator.desk.parts import button, card, label, set_tone
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.scoop_names import scoop_title
 from calibrator.desk.weigh_in import words
-from calibrator.desk.weigh_in.step_view import StepView, show_kept
+from calibrator.desk.weigh_in.step_view import StepView, show_kept, stays_wrong
 from calibrator.desk.widgets.form_rows import form_rows
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.quantity_field import QuantityField
@@ -56,6 +57,7 @@ class StepTools(StepView):
         self._scoop.activated.connect(self._choose_scoop)
         self._scale.activated.connect(self._choose_scale)
         self._zeroed.toggled.connect(self._zero)
+        on_enter(self._zeroed, self._past_zero)
         self.body.addWidget(card(form_rows(rows, FIELD_WIDTH), self._zeroed, self._scale_says, self._together))
         self.body.addWidget(button(self.tr("Set &up another scoop or scale"), self._set_up, "link"))
         self.body.addStretch(1)
@@ -72,7 +74,13 @@ class StepTools(StepView):
         self._judge_scale(guide)
 
     def first_field(self) -> QWidget:
-        return self._scoop
+        """The first one that is still to be filled in."""
+        w = self.guide.weigh_in if self.guide else None
+        if w is None or w.scoop_id is None:
+            return self._scoop
+        if w.scale_id is None:
+            return self._scale
+        return self._zeroed if w.target_mass_g is not None and not w.scale_zeroed else self._target
 
     def _show_kept(self, guide: Guide, fresh: bool) -> None:
         w = guide.weigh_in
@@ -192,7 +200,16 @@ class StepTools(StepView):
 
     def _onward(self) -> None:
         self._take_quantities()
-        self.focusNextChild()
+        field = self.sender()
+        if not (isinstance(field, QuantityField) and stays_wrong(field)):
+            self.focusNextChild()
+
+    def _past_zero(self) -> None:
+        """Enter ticks nothing: who presses it once too often has not looked at the scale."""
+        if self._zeroed.isChecked():
+            self.ready.emit()
+        else:
+            self.desk.say(self.tr("Press the space bar to tick it, once it is so."))
 
     def _set_up(self) -> None:
         self.desk.go_to.emit("setup", "")

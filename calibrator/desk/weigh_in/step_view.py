@@ -65,6 +65,15 @@ class StepView(QWidget):
         return ""
 
 
+def stays_wrong(field: QuantityField) -> bool:
+    """Whether a field holds what cannot be taken; the cursor is in it then, what is typed next takes its place."""
+    if not field.problem():
+        return False
+    field.setFocus()
+    field.line.selectAll()
+    return True
+
+
 def show_kept(field: QuantityField, value: float | None, typed: str, fresh: bool) -> None:
     """Bring a field up to what is kept, but never over what a person is typing or has yet to mend.
 
