@@ -1348,8 +1348,8 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>anulada: {reason}</translation>
     </message>
     <message>
-        <source>odd: look at it again</source>
-        <translation>rara: revísela</translation>
+        <source>odd</source>
+        <translation>rara</translation>
     </message>
     <message>
         <source>{count} scoopfuls together</source>
@@ -9118,6 +9118,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>A&amp;notar</translation>
     </message>
     <message>
+        <source>A number alone is in {unit}.</source>
+        <translation>Un número solo está en {unit}.</translation>
+    </message>
+    <message>
         <source>&amp;Undo</source>
         <translation>&amp;Deshacer</translation>
     </message>
@@ -9148,10 +9152,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>It weighs that all the same</source>
         <translation>Pesa eso de todos modos</translation>
-    </message>
-    <message>
-        <source>A number alone is read in {unit}, as this scale shows it.</source>
-        <translation>Un número solo se lee en {unit}, como lo muestra esta báscula.</translation>
     </message>
     <message>
         <source>Now bag {bag}</source>
@@ -9588,6 +9588,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Fills were already weighed on this scale. To use another scale, start a new weigh-in.</source>
         <translation>Ya se pesaron llenadas en esta báscula. Para usar otra báscula, empiece otra pesada.</translation>
+    </message>
+    <message>
+        <source>Press the space bar to tick it, once it is so.</source>
+        <translation>Pulse la barra espaciadora para marcarla, cuando sea así.</translation>
     </message>
 </context>
 <context>
