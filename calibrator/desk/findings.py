@@ -2,21 +2,15 @@
 
 from __future__ import annotations
 
-from bisect import bisect_right
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime
-from functools import cached_property, reduce
-from itertools import accumulate
-from operator import attrgetter
-from weakref import WeakKeyDictionary
 
 from calibrator import units
+from calibrator.desk.lessons import Experience
 from calibrator.desk.refusals import in_words
-from calibrator.model import Farm, Fill, FillWay, Lot, Mark, Scale, Scoop, SignOff, Taught, WeighIn, new_id
-from calibrator.records import Records, bag_sums, bag_sums_of
-from calibrator.records.season import taught
-from calibrator.science.bag_sums import bag_means, by_weigh_in
+from calibrator.model import Farm, Fill, FillWay, Lot, Mark, Scale, Scoop, SignOff, WeighIn, new_id
+from calibrator.records import Records
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import (
     FOR_OLD_LINE,
@@ -38,10 +32,8 @@ from calibrator.science.plausible import Doubt, over_level, weight_doubt
 from calibrator.science.scale import ScaleCheck, check_scale, scale_facts, smallest_net_weight_g
 from calibrator.science.scale import scoopfuls_together as together
 from calibrator.science.scoop import height_from_down_wall_mm
-from calibrator.science.settling import Settled, Settling
-from calibrator.science.spread import LotSpread, Pool, lot_spread
+from calibrator.science.settling import Settling
 from calibrator.science.weighing import (
-    BagHistory,
     DensityResult,
     LevelResult,
     Weighed,
@@ -52,14 +44,6 @@ from calibrator.science.weighing import (
 from calibrator.values import dataclass
 
 SAME_LINE_MM = 0.05
-
-
-@dataclass(frozen=True)
-class Experience:
-    """What the farm's earlier lots teach: how bags differ, how much powder settles to the mark."""
-
-    history: BagHistory | None
-    settling: Settled
 
 
 @dataclass(frozen=True)
@@ -96,58 +80,6 @@ class Findings:
         if self.check is not None:
             return self.check.result.half_width_g / self.check.result.u_g
         return self.line_reach[0] / self.line.mass_u_g if self.line and self.line.mass_u_g else 0.0
-
-
-MOST_ONE_BY_ONE = 200
-_SPREADS: WeakKeyDictionary[Records, dict[str, LotSpread]] = WeakKeyDictionary()
-"""The fills of a weigh-in stay as they are once it is signed off, so that they are read once."""
-
-
-_Sums = tuple[Pool, Settled]
-_NOTHING: _Sums = Pool(), Settled()
-
-
-class Lessons:
-    """What the sign-offs of a farm teach; read once, it tells of many weigh-ins what came before each."""
-
-    def __init__(self, records: Records, farm_id: str) -> None:
-        self._records, self._farm_id = records, farm_id
-        self._taught = sorted(taught(records, farm_id), key=attrgetter("at"))
-        self._ats = [one.at for one in self._taught]
-        self._places = {one.weigh_in_id: place for place, one in enumerate(self._taught)}
-
-    @cached_property
-    def _spreads(self) -> dict[str, LotSpread]:
-        known = _SPREADS.setdefault(self._records, {})
-        new = [one.weigh_in_id for one in self._taught if one.weigh_in_id not in known]
-        many = len(new) > MOST_ONE_BY_ONE
-        sums = bag_sums(self._records, self._farm_id) if many else bag_sums_of(self._records, new)
-        known |= {key: lot_spread(bag_means(bags, 1.0)) for key, bags in by_weigh_in(sums).items()}
-        return known
-
-    @cached_property
-    def _after_each(self) -> list[_Sums]:
-        """What the first so many sign-offs teach, for none of them on."""
-        return list(accumulate(self._taught, self._joined, initial=_NOTHING))
-
-    def _joined(self, sums: _Sums, one: Taught) -> _Sums:
-        pooled, settled = sums
-        if (spread := self._spreads.get(one.weigh_in_id)) is not None:
-            pooled = pooled.joined(spread)
-        return pooled, settled.joined(one.settling_factor) if one.settling_u > 0 else settled
-
-    def before(self, weigh_in: WeighIn) -> Experience:
-        """What was signed off before a weigh-in began."""
-        count = bisect_right(self._ats, weigh_in.started_at)
-        own = min(self._places.get(weigh_in.id, count), count)
-        # Its own sign-off is among them where it has the time of the beginning, or a clock was set back.
-        pooled, settled = reduce(self._joined, self._taught[own + 1 : count], self._after_each[own])
-        return Experience(pooled.history(), settled)
-
-
-def experience(records: Records, weigh_in: WeighIn) -> Experience:
-    """Read what was signed off before a weigh-in began."""
-    return Lessons(records, weigh_in.farm_id).before(weigh_in)
 
 
 def read(records: Records, weigh_in_id: str, taught: Experience) -> Known:

@@ -18,6 +18,7 @@ from calibrator.desk import findings as finding
 from calibrator.desk.alone import keep_or_wait, tell_or_wait
 from calibrator.desk.change_over import FedFrom, before_sign_off, change_over, keep_lots
 from calibrator.desk.findings import Findings, Known
+from calibrator.desk.lessons import experience
 from calibrator.desk.standing import Standing, standing
 from calibrator.model import Farm, Fill, FillWay, Lot, Scale, Scoop, SignOff, Step, WeighIn, new_id
 from calibrator.records import Records
@@ -62,7 +63,7 @@ class Guide:
         self._id = weigh_in.id
         self._looked_at: Step | None = None
         self._version = -1
-        self._taught = finding.experience(records, weigh_in)
+        self._taught = experience(records, weigh_in)
         self.known: Known
         self.findings: Findings
         self.signed_off: SignOff | None = None

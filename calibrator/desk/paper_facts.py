@@ -7,8 +7,9 @@ from dataclasses import replace
 from datetime import date, datetime
 
 from calibrator.desk.both_lots import FromBoth
-from calibrator.desk.findings import Lessons, read, work_out
+from calibrator.desk.findings import read, work_out
 from calibrator.desk.label_cut import Cut
+from calibrator.desk.lessons import Lessons
 from calibrator.desk.scoop_names import scoop_title
 from calibrator.desk.sheets import GroupSheet, LotInUse, PlanSheet, SheetLine
 from calibrator.desk.warmth import composition_of, draw_c

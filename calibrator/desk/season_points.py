@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from calibrator.desk.findings import experience, read, work_out
+from calibrator.desk.findings import read, work_out
+from calibrator.desk.lessons import experience
 from calibrator.model import Scoop, SeasonLot, UnitSystem, WeighIn
 from calibrator.records import Records
 from calibrator.science.errors import CannotCompute

@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterable, Sequence
 
 from calibrator.desk import cell_words
 from calibrator.desk.cell_words import told
-from calibrator.desk.findings import Lessons
+from calibrator.desk.lessons import Lessons
 from calibrator.desk.mix_history import kept_checks, kept_counts, names
 from calibrator.desk.mix_table import history_table
 from calibrator.desk.paper_facts import Options, lot_sheet_facts

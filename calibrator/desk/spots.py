@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from calibrator.desk import findings
-from calibrator.desk.findings import Experience, Findings, Known
+from calibrator.desk.findings import Findings, Known
+from calibrator.desk.lessons import Experience, experience
 from calibrator.model import Fill, FillWay, Mark, Shape, SignOff, SpotFill, WeighIn
 from calibrator.records import Records
 from calibrator.science.errors import CannotCompute
@@ -102,7 +103,7 @@ def spot_doubt(facts: SpotFacts, way: FillWay, mass_g: float) -> Doubt | None:
 
 def experience_of(records: Records, signed: SignOff) -> Experience:
     """What the farm's lots before this one teach."""
-    return findings.experience(records, records.find(WeighIn, signed.weigh_in_id))
+    return experience(records, records.find(WeighIn, signed.weigh_in_id))
 
 
 def _judged(

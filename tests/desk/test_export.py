@@ -20,7 +20,7 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk import season_tables
 from calibrator.desk.context import Desk
 from calibrator.desk.export_dialog import ExportDialog
-from calibrator.desk.findings import Lessons
+from calibrator.desk.lessons import Lessons
 from calibrator.desk.season_doors import SeasonDoors
 from calibrator.desk.season_tables import season_sheets
 from calibrator.desk.theme import Theme

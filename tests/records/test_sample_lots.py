@@ -14,6 +14,7 @@ import pytest
 
 from calibrator.desk import findings
 from calibrator.desk.at_hand import at_hand
+from calibrator.desk.lessons import experience
 from calibrator.desk.sample import season_clock
 from calibrator.desk.standing import standing
 from calibrator.model import (
@@ -170,7 +171,7 @@ def test_the_sign_offs_are_what_the_science_says_today(season: Records, farm: Fa
     """Where this fails after a change of the science, run `python tests/make_sample_lots.py`."""
     for stored in season.sign_offs(farm.id):
         weigh_in = season.find(WeighIn, stored.weigh_in_id)
-        known = findings.read(season, weigh_in.id, findings.experience(season, weigh_in))
+        known = findings.read(season, weigh_in.id, experience(season, weigh_in))
         told, mark = findings.sign_off(known, findings.work_out(known), stored.by, stored.at, "")
         for field in fields(SignOff):
             if field.name not in NAMES:
