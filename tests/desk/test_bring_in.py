@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 from answers import Answers
+from openpyxl import Workbook
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.bring_in.choices import Bags
@@ -217,3 +218,33 @@ def test_bags_and_the_empty_scoop_are_asked(opened: Open, desk: Desk, qtbot: QtB
     assert [(fill.bag, fill.mass_g, fill.typed) for fill in judged.past.fills] == [
         (1, pytest.approx(330), "450 g − 120 g"), (2, pytest.approx(335), "455 g − 120 g"),
     ]  # fmt: skip
+
+
+def test_of_several_sheets_the_first_table_that_is_known_stands_there_at_once(desk: Desk, tmp_path: Path) -> None:
+    book = Workbook()
+    book.active.append(["Notes on the season"])
+    book.create_sheet("Empty")
+    for name, lot in (("Lots", "A-1"), ("Old lots", "B-1")):
+        sheet = book.create_sheet(name)
+        for cells in (["Lot #", "Brand", "Date rec'd"], [lot, "20-20", date(2025, 3, 4)]):
+            sheet.append(cells)
+    book.save(tmp_path / "season.xlsx")
+    assert desk.farm is not None
+    work = Bringing(desk.records, desk.farm, tmp_path / "season.xlsx", "AB")
+    work.look(unwatched)
+    assert work.sheet == "Lots"
+    assert [one.lot_number for one in work.judge(date(2026, 3, 2), unwatched).past.lots] == ["A-1"]
+
+
+def test_of_sheets_that_tell_nothing_none_is_taken_for_the_table(desk: Desk, tmp_path: Path) -> None:
+    book = Workbook()
+    book.active.append(["Hello"])
+    book.create_sheet("Empty")
+    book.save(tmp_path / "notes.xlsx")
+    assert desk.farm is not None
+    work = Bringing(desk.records, desk.farm, tmp_path / "notes.xlsx", "AB")
+    work.look(unwatched)
+    assert work.table is None
+    dialog = BringInDialog(desk, work)
+    assert not dialog.next_button.isEnabled()
+    dialog.deleteLater()

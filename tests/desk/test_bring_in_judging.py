@@ -12,7 +12,16 @@ from calibrator.desk.bring_in.cells import NotTaken
 from calibrator.desk.bring_in.choices import Ask, Bags, Choices, begun, questions, with_settled
 from calibrator.desk.bring_in.judging import Judged, There, judge
 from calibrator.desk.bring_in.meanings import Meaning, column_name, heading_row, headings_of, meaning_of, unit_of
-from calibrator.desk.bring_in.orders import DayOrder, clock_in, commas, counts_days, day_in, day_orders, with_point
+from calibrator.desk.bring_in.orders import (
+    DayOrder,
+    clock_in,
+    commas,
+    counts_days,
+    day_in,
+    day_orders,
+    text_of,
+    with_point,
+)
 from calibrator.desk.days import DayNotUnderstood
 from calibrator.model import Cylinder, Farm, FillWay, Lot, PackageKind, Scale, Scoop
 from calibrator.records.foreign.table import CellError, ForeignTable, Share, Value
@@ -63,6 +72,18 @@ def faults(found: Judged) -> list[tuple[int, str, str]]:
         ("Fecha", Meaning.WHEN, ""),
         ("Medida", Meaning.SCOOP, ""),
         ("Quién", Meaning.BY, ""),
+        ("Brand", Meaning.PRODUCT, ""),
+        ("Marca", Meaning.PRODUCT, ""),
+        ("Date rec'd", Meaning.ARRIVED, ""),
+        ("# bags", Meaning.PACKAGES, ""),
+        ("Bag wt (lb)", Meaning.PACKAGE_MASS, "lb"),
+        ("Lb/bag", Meaning.PACKAGE_MASS, "lb"),
+        ("Peso c/u (kg)", Meaning.PACKAGE_MASS, "kg"),
+        ("N.º de lote", Meaning.LOT, ""),
+        ("Costal n.º", Meaning.BAG, ""),
+        ("Peso medida (g)", Meaning.NET, "g"),
+        ("Proteína cruda (%)", Meaning.PROTEIN, ""),
+        ("¿Cómo?", Meaning.WAY, ""),
         ("colour", Meaning.NOTHING, ""),
     ],
 )
@@ -351,3 +372,15 @@ def test_a_share_is_no_weight_and_no_count() -> None:
 def test_a_number_is_never_read_by_the_sign_of_the_texts_beside_it() -> None:
     rows = table(("Lot", "Fibre"), ("A", "0,5"), ("B", 0.125))
     assert [lot.composition.fibre_pct for lot in judged(rows).past.lots] == [0.5, 0.125]
+
+
+@pytest.mark.parametrize(("unit", "example"), [("(oz)", "10.2 oz"), ("(lb)", "10.2 oz"), ("(g)", "283 g")])
+def test_what_is_no_weight_is_answered_in_the_units_of_its_column(unit: str, example: str) -> None:
+    heading = f"Weight {unit}"
+    found = judged(table(("Lot", "Day", "Bag", heading), ("A", date(2025, 3, 4), 1, "twelve")))
+    assert [one.words for one in found.faults] == [f"There is no number in it. Type it like {example}."]
+
+
+def test_a_day_of_a_spreadsheet_is_shown_without_its_midnight() -> None:
+    assert text_of(datetime(2025, 3, 4)) == "2025-03-04"
+    assert text_of(datetime(2025, 3, 4, 6, 30)) == "2025-03-04 06:30"

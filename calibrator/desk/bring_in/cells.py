@@ -35,6 +35,7 @@ _PACKAGES |= dict.fromkeys(("tote", "totes", "súper saco", "super saco", "super
 LONGEST_NAME, LONGEST_NOTE, LONGEST_BY = 80, 300, 12
 MOST_BAG, MOST_SCOOPFULS = 999, 20
 _GRAMS_AT_MOST = 1e6
+_FARM_UNITS = ("oz", "lb", "in")
 
 
 class NotTaken(ValueError):
@@ -169,8 +170,9 @@ def _number_text(cell: Value, column: int, asked: Choices) -> str:
 
 @lru_cache(maxsize=8192)
 def _understood(text: str, kind: Kind, unit: str, lowest: float | None) -> Quantity:
+    system = UnitSystem.FARM if unit in _FARM_UNITS else UnitSystem.METRIC  # an example is told in the column's own
     try:
-        return read(text, kind, UnitSystem.METRIC, default_unit=unit or None, lowest=lowest)
+        return read(text, kind, system, default_unit=unit or None, lowest=lowest)
     except NotUnderstood as error:
         raise NotTaken(sentence(error)) from None
 

@@ -61,26 +61,32 @@ OF_FILLS = frozenset(tuple(Meaning)[tuple(Meaning).index(Meaning.WHEN) :])
 """What belongs to a weighing, the rest to the lot."""
 
 _WORDS: dict[Meaning, str] = {
-    Meaning.LOT: "lot|lot number|lot no|lot nr|lot #|lot id|batch number|lote|numero de lote|no de lote|n de lote",
-    Meaning.PRODUCT: "product|product name|powder|milk replacer|replacer|producto|polvo|sustituto|sustituto de leche",
+    Meaning.LOT: "lot|lot number|lot no|lot nr|lot #|lot id|batch number|lote|numero de lote|no de lote|n de lote"
+    "|lote n|lote no|lote #",
+    Meaning.PRODUCT: "product|product name|brand|powder|milk replacer|replacer|producto|marca|polvo|sustituto"
+    "|sustituto de leche",
     Meaning.SUPPLIER: "supplier|vendor|from|mill|dealer|proveedor|distribuidor",
     Meaning.PLANT: "plant code|plant|line code|planta|codigo de planta",
-    Meaning.ARRIVED: "arrived on|arrived|arrival|received|date received|delivered|delivery date|llegada|llego"
-    "|llego el|fecha de llegada|recibido|entrega",
+    Meaning.ARRIVED: "arrived on|arrived|arrival|received|date received|delivered|delivery date|delivered on"
+    "|received on|date rec d|rec d|date in|llegada|llego|llego el|fecha de llegada|recibido|entrega|entregado"
+    "|fecha de entrega|recibido el",
     Meaning.MADE: "made on|made|manufactured|manufacture date|production date|produced|mfg date|fabricado|hecho"
     "|fecha de fabricacion|elaborado",
     Meaning.FED_FROM: "fed from|fed since|started feeding|first fed|se da desde|en uso desde",
     Meaning.FINISHED: "finished on|finished|used up|last fed|empty on|terminado|se acabo|acabado",
     Meaning.PACKAGE: "kind of package|package|packaging|tipo de envase|envase",
-    Meaning.PACKAGES: "packages|bags|number of bags|bag count|no of bags|how many bags|how many|quantity|qty|sacos"
-    "|numero de sacos|costales|numero de costales|cuantos costales|cantidad|cuantos sacos|bolsas|totes",
-    Meaning.PACKAGE_MASS: "weight of a package|bag weight|weight of bag|weight of each|bag size|peso del saco"
-    "|peso de saco|peso de cada uno|peso por saco|peso del costal|peso de un costal|peso por costal",
-    Meaning.PRICE: "price of a package|price|price per bag|bag price|cost|cost per bag|precio"
-    "|precio por saco|precio por costal|costo",
-    Meaning.PROTEIN: "protein|crude protein|proteina",
-    Meaning.FAT: "fat|crude fat|grasa",
-    Meaning.FIBRE: "fibre|fiber|crude fiber|fibra",
+    Meaning.PACKAGES: "packages|bags|number of bags|bag count|no of bags|how many bags|how many|quantity|qty|# bags"
+    "|# of bags|sacos|numero de sacos|costales|numero de costales|cuantos costales|cantidad|cuantos sacos|bolsas"
+    "|totes",
+    Meaning.PACKAGE_MASS: "weight of a package|bag weight|weight of bag|weight of each|bag size|bag wt"
+    "|weight per bag|wt per bag|lb per bag|lbs per bag|lb bag|lbs bag|kg per bag|kg bag|peso del saco|peso de saco"
+    "|peso de cada uno|peso por saco|peso del costal|peso de un costal|peso por costal|peso c u|kg por saco"
+    "|kg por costal|kg costal|kg saco",
+    Meaning.PRICE: "price of a package|price|price per bag|bag price|cost|cost per bag|unit price|price each"
+    "|cost each|precio|precio por saco|precio por costal|costo|precio unitario|precio c u",
+    Meaning.PROTEIN: "protein|crude protein|proteina|proteina cruda",
+    Meaning.FAT: "fat|crude fat|grasa|grasa cruda",
+    Meaning.FIBRE: "fibre|fiber|crude fiber|fibra|crude fibre|fibra cruda",
     Meaning.ASH: "ash|ceniza|cenizas",
     Meaning.MOISTURE: "moisture|humedad",
     Meaning.MEDICATED: "medicated|medicado",
@@ -90,18 +96,19 @@ _WORDS: dict[Meaning, str] = {
     "|fecha de pesado|pesado el",
     Meaning.CLOCK: "time|time of day|hour|hora",
     Meaning.SCOOP: "scoop|scoop name|cup|which scoop|medida|cucharon|taza|cuchara",
-    Meaning.BAG: "bag|bag number|bag no|bag #|costal|numero de costal|no de costal|saco|numero de saco|no de saco"
-    "|bolsa",
-    Meaning.WAY: "filled|how filled|fill type|way|llenado|como se lleno|tipo de llenado",
-    Meaning.NET: "weight|net weight|net|fill weight|powder weight|powder|scoop weight|weight of powder|fill|peso"
-    "|peso neto|neto|peso del polvo",
+    Meaning.BAG: "bag|bag number|bag no|bag #|costal|numero de costal|no de costal|costal n|costal no|costal #|saco"
+    "|numero de saco|no de saco|bolsa",
+    Meaning.WAY: "filled|how filled|fill type|way|llenado|como se lleno|tipo de llenado|como",
+    Meaning.NET: "weight|net weight|net|fill weight|powder weight|powder|scoop weight|weight of powder|fill|peso|wt"
+    "|net wt|fill wt|scoop wt|weight of scoop|weight of scoopful|peso neto|neto|peso del polvo|peso medida"
+    "|peso de medida|peso de la medida",
     Meaning.GROSS: "gross|gross weight|filled scoop|weight of filled scoop|full scoop|scoop and powder|peso bruto"
     "|bruto|medida llena|cucharon lleno|peso del cucharon lleno",
-    Meaning.TARE: "tare|empty scoop|weight of empty scoop|empty weight|tara|medida vacia"
-    "|cucharon vacio|peso del cucharon vacio",
+    Meaning.TARE: "tare|empty scoop|weight of empty scoop|empty weight|tara|medida vacia|cucharon vacio"
+    "|peso del cucharon vacio",
     Meaning.TYPED: "as typed|tal como se escribio",
     Meaning.SCOOPFULS: "scoopfuls|number of scoops|scoops|numero de medidas|medidas|cucharadas|cucharones",
-    Meaning.LINE: "line below the rim|line|mark|linea bajo el borde|linea|marca",
+    Meaning.LINE: "line below the rim|line|mark|linea bajo el borde|linea|raya",
     Meaning.BY: "by|who|weighed by|person|initials|feeder|name|quien|por|pesado por|persona|iniciales|nombre",
     Meaning.STRUCK: "struck out because|struck out|left out because|tachado porque|no cuenta porque",
     Meaning.SESSION: "weigh in|weighing|session|pesada",
@@ -113,15 +120,16 @@ _BRACKET = re.compile(r"[(\[]([^()\[\]]{1,12})[)\]]")
 
 def plain(text: str) -> str:
     """A heading without accents, brackets, signs and capitals."""
-    bare = unicodedata.normalize("NFKD", _BRACKET.sub(" ", text).casefold())
+    bare = unicodedata.normalize("NFKD", _BRACKET.sub(" ", text).casefold().replace("º", ""))
     letters = "".join(sign for sign in bare if not unicodedata.combining(sign))
-    return " ".join(re.sub(r"[^\w#]+", " ", letters.replace("º", "").replace("_", " ")).split())
+    return " ".join(re.sub(r"[^\w#]+", " ", letters.replace("_", " ")).split())
 
 
 def unit_of(heading: str, kind: Kind = Kind.MASS) -> str:
-    """The unit of a kind that a heading tells, in brackets or as its last word; blank for none."""
+    """The unit of a kind that a heading tells, in brackets, as its last word or its first; blank for none."""
     words = re.split(r"[\s,;:/.]+", _BRACKET.sub(" ", heading).strip())
-    told = [*_BRACKET.findall(heading), *(words[-1:] if len(words) > 1 else [])]
+    first = [one for one in words[:1] if one.isalpha()]  # "# bags" is no weight in pounds
+    told = [*_BRACKET.findall(heading), *(words[-1:] + first if len(words) > 1 else [])]
     found = (symbol_of(one) for one in told)
     return next((symbol for symbol in found if symbol is not None and kind_of(symbol) is kind), "")
 

@@ -58,8 +58,8 @@ def text_of(cell: Value) -> str:
         return f"{100 * cell:.12g} %"
     if isinstance(cell, float):
         return f"{cell:.12g}"
-    if isinstance(cell, datetime):
-        return cell.isoformat(" ", "minutes")
+    if isinstance(cell, datetime):  # a spreadsheet's day is its midnight
+        return cell.date().isoformat() if cell.time() == time() else cell.isoformat(" ", "minutes")
     return "" if cell is None else str(cell).strip()
 
 

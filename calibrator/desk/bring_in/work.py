@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
+from contextlib import suppress
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
@@ -15,6 +16,7 @@ from calibrator.model import Farm, Lot, Scale, Scoop, WeighIn
 from calibrator.model.underway import Underway
 from calibrator.records import Records
 from calibrator.records.bringing import bring_in
+from calibrator.records.errors import ForeignRefused
 from calibrator.records.foreign.kinds import FileKind, kind_of
 from calibrator.records.foreign.table import ForeignTable
 from calibrator.records.foreign.text import TextWay, read_text, way_of
@@ -34,7 +36,7 @@ class Bringing:
         self.judged: Judged | None = None
 
     def look(self, underway: Underway) -> None:
-        """Find out how the file is written, and read it where there is nothing to choose."""
+        """Find out how the file is written, and read it; of a workbook the first sheet with headings that are known."""
         if kind_of(self.file) is FileKind.TEXT:
             self.way = way_of(self.file)
             self.read(underway)
@@ -46,6 +48,16 @@ class Bringing:
         self.sheet = (seen or [self.sheets[0][0]])[0]
         if len(seen) == 1:
             self.read(underway)
+        elif not any(self._reads(name, underway) for name in seen):
+            self.sheet, self.table = seen[0] if seen else self.sheet, None
+
+    def _reads(self, sheet: str, underway: Underway) -> bool:
+        """Whether a sheet is a table under headings that are known."""
+        self.sheet = sheet
+        with suppress(ForeignRefused):
+            self.read(underway)
+            return self.choices.heading is not None
+        return False
 
     def read(self, underway: Underway) -> None:
         """Read the sheet, or the text in its way, and settle what it tells of itself."""
