@@ -136,6 +136,8 @@ def _needed(widget: QAbstractButton) -> int:
 
 
 def _label(widget: QLabel) -> Iterator[str]:
+    if widget.property("kind") in ("title", "heading") and widget.text().endswith("…") and widget.toolTip():
+        yield f"heading “{widget.text()}” is not told to its end"
     if not widget.wordWrap():
         needed = max(widget.fontMetrics().horizontalAdvance(plain(line)) for line in widget.text().split("\n"))
         if widget.width() + CLOSE_PX < needed:
