@@ -26,8 +26,9 @@ def as_typed(mass_g: float, typed: str, system: UnitSystem, *, resolution_g: flo
             as_said = with_unit(typed.strip(), Kind.MASS, of, decimal_comma=decimal_comma())
             if system_of(found.unit) is not system:
                 return f"{told} ({as_said})"
-            fine = edit_text(found.value, Kind.MASS, system, decimal_comma=decimal_comma()) if found.bare else as_said
-            return next((text for text in (told, fine) if _means(text, found.value)), as_said)
+            fine = edit_text(found.value, Kind.MASS, system, decimal_comma=decimal_comma())
+            ways = (told, as_said if "lb" in told else fine)  # who typed pounds and ounces reads them
+            return next((text for text in ways if _means(text, found.value)), as_said)
     return f"{told} ({typed})" if typed else told
 
 

@@ -29,6 +29,7 @@ FARM, METRIC = UnitSystem.FARM, UnitSystem.METRIC
         (11.65 * OUNCE_G, "11.65", METRIC, "330 g (11.65 oz)"),
         (11 * OUNCE_G, "11", FARM, "11.0 oz"),
         (10.1 * OUNCE_G, "10,1", FARM, "10.1 oz"),
+        (332.5, "332,5 g", METRIC, "332.5 g"),
         (75.25 * OUNCE_G, "4 lb 11 1/4 oz", FARM, "4 lb 11 1/4 oz"),
         (330.0, "450 g − 120 g", METRIC, "330 g (450 g − 120 g)"),  # out of an old table
         (330.0, "", METRIC, "330 g"),

@@ -20,9 +20,13 @@ def meant_instead(quantity: Quantity) -> dict[float, UnitSystem]:
     """What else may have been meant, g, and in whose units it is told: the number as so many ounces or grams, or with
     its decimal point elsewhere.
     """
-    number = quantity.value / _one(quantity.unit)
-    units = {number * _one(unit): system_of(unit) for unit in ("oz", "g") if unit != quantity.unit}
+    units = {in_unit(quantity, unit): system_of(unit) for unit in ("oz", "g") if unit != quantity.unit}
     return units | {quantity.value * factor: system_of(quantity.unit) for factor in POINT_MOVED}
+
+
+def in_unit(quantity: Quantity, unit: str) -> float:
+    """The number that was typed, had it been of this unit, g."""
+    return quantity.value / _one(quantity.unit) * _one(unit)
 
 
 def _one(unit: str) -> float:

@@ -29,7 +29,7 @@ from calibrator.desk.weigh_in.commands import enter_fill, restore_fill, strike_f
 from calibrator.desk.weigh_in.fill_plot import FillPlot
 from calibrator.desk.weigh_in.fill_table import REMARK, FillTable
 from calibrator.desk.weigh_in.findings_panel import FindingsPanel
-from calibrator.desk.weigh_in.scale_unit import meant_instead, other_unit, unit_of
+from calibrator.desk.weigh_in.scale_unit import in_unit, meant_instead, other_unit, unit_of
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.weigh_in.words import doubt_words, more_fills_advised, odd_words
 from calibrator.desk.widgets.quantity_field import QuantityField
@@ -225,7 +225,7 @@ class StepFills(StepView):
     def _doubt(self, doubt: Doubt, guide: Guide, quantity: Quantity) -> None:
         """A weight that cannot be is refused; one that is only unlikely can be kept all the same."""
         words = doubt_words(doubt, guide, self.desk.system)
-        if quantity.bare:
+        if quantity.bare and self._other_unit_may_be(guide, quantity):
             read_as = self.tr("It was read as {number} {unit}; if {other} is meant, type {number} {other}.")
             as_read = read_as.format(number=quantity.typed, unit=quantity.unit, other=other_unit(quantity.unit))
             words = f"{words} {as_read}"
@@ -235,6 +235,10 @@ class StepFills(StepView):
         self._weight.line.selectAll()
         if doubt is Doubt.OVER_LEVEL:
             self.desk.ask.confirm(words, self.tr("It weighs that all the same"), partial(self._keep, guide, quantity))
+
+    def _other_unit_may_be(self, guide: Guide, quantity: Quantity) -> bool:
+        other_g = in_unit(quantity, other_unit(quantity.unit))
+        return guide.doubt(self._way, other_g, self._together.value()) is None
 
     def _meant(self, guide: Guide, quantity: Quantity) -> str:
         """What was likelier meant than a weight that is doubted."""
