@@ -31,7 +31,7 @@ def read_day(text: str, today: date) -> date | None:
     """The day that a text means; None for a blank one.
 
     Understood are 2026-03-02, Mar 2 2026, 2 March 2026 (English or Spanish months), figures whose day
-    cannot be a month (3/14/2026), today, yesterday; without a year (2 March, 3/14) the last such day.
+    cannot be a month (3/14/2026, 25.11.26), today, yesterday; without a year (2 March, 3/14) the last such day.
     Raises DayNotUnderstood with code `two_ways`, `no_day`, `no_such_day`, `to_come` or `too_early`.
     """
     words = text.strip().lower()
@@ -66,9 +66,15 @@ def _from_figures(text: str) -> date:
     first, _, second, third = match.groups()
     if len(first) == 4:
         return _day(int(first), int(second), int(third))
-    if len(third) != 4 or len(first) > 2:
+    if len(third) not in (2, 4) or len(first) > 2:
         raise DayNotUnderstood("no_day")
-    return _one_of([_possible(int(third), int(a), int(b)) for a, b in ((first, second), (second, first))])
+    year = _year(int(third))
+    return _one_of([_possible(year, int(a), int(b)) for a, b in ((first, second), (second, first))])
+
+
+def _year(number: int) -> int:
+    """A year of two figures, as people write it last, is one of this century."""
+    return number if number > 99 else 2000 + number
 
 
 def _one_of(readings: Sequence[date | None]) -> date:
@@ -104,10 +110,11 @@ def day_from_words(text: str) -> date:
     if len(parts) != 3 or len(months) != 1 or len(numbers) != 2:
         raise DayNotUnderstood("no_day")
     years = [number for number in numbers if number > 999]
-    if len(years) != 1:
+    if len(years) > 1 or (not years and not re.search(r"\b\d\d$", text, re.ASCII)):
         raise DayNotUnderstood("no_day")
-    numbers.remove(years[0])
-    return _day(years[0], months[0], numbers[0])
+    year = years[0] if years else numbers[-1]
+    numbers.remove(year)
+    return _day(_year(year), months[0], numbers[0])
 
 
 def _numbers(parts: Sequence[str]) -> list[int]:

@@ -18,6 +18,15 @@ MIDDLE_G_PER_ML = 0.48
 POINT_MOVED = (0.1, 0.01, 10.0, 100.0)
 """What a weight is to be multiplied by where its decimal point was left out or is a place or two off."""
 
+USUAL_FEEDING_G = (140.0, 910.0)
+"""Powder for one calf at one feeding, 5 oz to 2 lb: wide of what labels tell. Common practice, no source."""
+
+
+def unusual_feeding(powder_g: float) -> bool:
+    """Whether that much powder is hardly meant for one calf at one feeding. Raises CannotCompute unless above zero."""
+    low, high = USUAL_FEEDING_G
+    return not low <= positive(powder_g, "The powder of a feeding") <= high
+
 
 class Doubt(StrEnum):
     """Why a weight cannot be meant."""

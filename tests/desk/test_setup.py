@@ -74,6 +74,35 @@ def test_a_new_scale_needs_its_figures_and_the_typed_text_stays(qtbot: QtBot, pa
     assert [scale.name for scale in desk.records.every(Scale)] == ["Kitchen scale", "Barn scale"]
 
 
+def test_the_cursor_goes_to_the_first_field_that_is_to_be_mended(qtbot: QtBot, page: SetupPage) -> None:
+    page.show()
+    page.show_tab(Scale)
+    tab = page.scales
+    tab.start_new()
+    type_in(qtbot, tab.form.capacity.line, "5")
+    type_in(qtbot, tab.form.name.line, "Barn scale")
+    tab.keep()
+    assert page.window().focusWidget() is tab.form.step.line  # left empty, and read before the other
+    type_in(qtbot, tab.form.step.line, "1 g")
+    tab.form.name.line.setFocus()
+    tab.keep()
+    assert page.window().focusWidget() is tab.form.capacity.line
+    assert tab.form.capacity.line.selectedText() == "5"
+
+
+def test_a_missing_unit_is_asked_for_with_the_farms_own_first(qtbot: QtBot, page: SetupPage, desk: Desk) -> None:
+    page.show_tab(Scale)
+    page.scales.start_new()
+    field = page.scales.form.capacity
+    type_in(qtbot, field.line, "5")
+    assert not field.understood()
+    assert field.box.message == "Its unit is missing: write 5 lb or 5 kg."
+    farm = desk.farm
+    assert farm is not None
+    desk.keep(replace(farm, units=UnitSystem.METRIC))
+    assert field.box.message == "Its unit is missing: write 5 kg or 5 lb."
+
+
 def test_put_back_lets_go_of_what_was_typed(qtbot: QtBot, page: SetupPage) -> None:
     page.show_tab(Scale)
     tab = page.scales

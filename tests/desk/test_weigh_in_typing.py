@@ -20,7 +20,7 @@ from calibrator.desk.weigh_in.step_tools import StepTools
 from calibrator.desk.widgets.saying import Bubble
 from calibrator.desk.window import Window
 from calibrator.model import FillWay, Lot, Scale, Scoop, Step
-from calibrator.science.plausible import over_level
+from calibrator.science.plausible import over_level, unusual_feeding
 
 LEVEL = ("11.6", "11.7", "11.8", "11.6", "11.7", "11.6", "11.8", "11.7")
 
@@ -67,6 +67,30 @@ def in_grams(window: Window) -> None:
 @pytest.mark.parametrize(("mass_g", "scoopfuls", "over"), [(340.0, 1, False), (341.0, 1, True), (681.0, 2, True)])
 def test_to_a_line_no_scoopful_outweighs_a_level_one(mass_g: float, scoopfuls: int, over: bool) -> None:
     assert over_level(mass_g, scoopfuls, 340.0) is over
+
+
+@pytest.mark.parametrize(
+    ("powder_g", "unusual"), [(60.0, True), (227.0, False), (283.5, False), (454.0, False), (2800.0, True)]
+)
+def test_a_feeding_ten_times_too_large_or_small_is_unusual(powder_g: float, unusual: bool) -> None:
+    """Labels tell 8 to 16 oz (227 to 454 g) a feeding: common practice, no source."""
+    assert unusual_feeding(powder_g) is unusual
+
+
+def test_a_slip_in_the_target_weight_is_told_beneath_it(window: Window) -> None:
+    page, _ = opened(window, Step.LEVEL_FILLS)
+    page.open_step(Step.SCOOP_AND_SCALE)
+    tools = page._views[Step.SCOOP_AND_SCALE]
+    assert isinstance(tools, StepTools)
+    assert tools._target_says.isHidden()
+    tools._target.line.setFocus()
+    tools._target.line.selectAll()
+    enter("100 oz")
+    assert "usually gets 4.9 oz to" in tools._target_says.text()
+    tools._target.line.setFocus()
+    tools._target.line.selectAll()
+    enter("10 oz")
+    assert tools._target_says.isHidden()
 
 
 def test_a_fill_to_the_line_heavier_than_a_level_one_is_asked_about(window: Window, answers: Answers) -> None:

@@ -76,7 +76,7 @@ class TextField(Captioned):
     def filled(self) -> bool:
         """Whether there is a text; says so beneath where there is none."""
         if not self.text():
-            self.say(self.tr("Type a name, so that it can be told from others."), wrong=True)
+            self.say(self.tr("Give it a name."), wrong=True)
         return bool(self.text())
 
     def set_text(self, text: str) -> None:

@@ -71,6 +71,21 @@ class Form(QWidget, Generic[N]):
         """The next telling as typed; None where something is missing, which is said beside the field."""
         return None
 
+    def take(self) -> N | None:
+        """As `made`; where a field is to be mended the cursor goes there."""
+        made = self.made()
+        wrong = [] if made is not None else self._wrong_lines()
+        if wrong and self.window().focusWidget() not in wrong:
+            wrong[0].setFocus(Qt.FocusReason.OtherFocusReason)
+            wrong[0].selectAll()
+        return made
+
+    def _wrong_lines(self) -> list[QLineEdit]:
+        """The fields in which something is wrong, as they are read."""
+        lines = [line for line in self.findChildren(QLineEdit) if line.isVisibleTo(self)]
+        wrong = [line for line in lines if line.property("state") == "wrong"]
+        return sorted(wrong, key=lambda line: line.mapTo(self, line.rect().topLeft()).toTuple()[::-1])
+
     @property
     def typed(self) -> bool:
         """Whether something is typed that was not kept yet."""

@@ -98,7 +98,7 @@ class ThingsTab(QWidget, Generic[T]):
 
     def keep(self) -> None:
         """Keep what is typed as a new telling."""
-        made = self.form.made()
+        made = self.form.take()
         if made is None:
             return
         kept = self.desk.keep(made)

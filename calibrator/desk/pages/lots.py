@@ -115,7 +115,7 @@ class LotsPage(Page):
 
     def keep(self) -> None:
         """Keep the lot as typed, unless another one has its number."""
-        made = self.form.made()
+        made = self.form.take()
         if made is None or self._is_double(made):
             return
         kept = self.desk.keep(made)

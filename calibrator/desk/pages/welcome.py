@@ -161,7 +161,7 @@ class WelcomePage(Page):
         if form.thing is not None and not form.typed:
             self._go_on()
             return
-        made = form.made()
+        made = form.take()
         if made is None:
             return
         kept = self.desk.keep(made)
@@ -170,7 +170,7 @@ class WelcomePage(Page):
             self._go_on()
 
     def _keep_lot(self) -> None:
-        made = self.lot_form.made()
+        made = self.lot_form.take()
         if made is None:
             return
         kept = self.desk.keep(made)

@@ -17,6 +17,7 @@ from calibrator.desk.widgets.form_rows import form_rows
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.model import Mark, Scale, Scoop
+from calibrator.science.plausible import unusual_feeding
 from calibrator.units import Kind
 
 FIELD_WIDTH = 320
@@ -40,12 +41,17 @@ class StepTools(StepView):
         self._nominal = self._quantity(Kind.MASS, self.tr("Check weight"), required=False)
         self._reading = self._quantity(Kind.MASS, self.tr("Scale reads"), required=False)
         self._old_line = self._quantity(Kind.LENGTH, self.tr("Old line"), required=False)
+        self._target_says = label("", "caution")
         self._scale_says = label("")
         self._together = label("")
         rows = (
             (self.tr("S&coop"), self._scoop, self.tr("its name is painted on it")),
             (self.tr("Sc&ale"), self._scale, ""),
-            (self.tr("Tar&get weight"), self._target, self.tr("powder for one feeding, from this scoop")),
+            (
+                self.tr("Tar&get weight"),
+                self._target,
+                self.tr("powder for one calf at one feeding, be it several scoopfuls"),
+            ),
             (self.tr("C&heck weight"), self._nominal, self.tr("if you have one: what it should weigh")),
             (self.tr("Scale &reads"), self._reading, self.tr("with the check weight on it")),
             (
@@ -58,7 +64,9 @@ class StepTools(StepView):
         self._scale.activated.connect(self._choose_scale)
         self._zeroed.toggled.connect(self._zero)
         on_enter(self._zeroed, self._past_zero)
-        self.body.addWidget(card(form_rows(rows, FIELD_WIDTH), self._zeroed, self._scale_says, self._together))
+        self.body.addWidget(
+            card(form_rows(rows, FIELD_WIDTH), self._zeroed, self._target_says, self._scale_says, self._together)
+        )
         self.body.addWidget(button(self.tr("Set &up another scoop or scale"), self._set_up, "link"))
         self.body.addStretch(1)
 
@@ -71,6 +79,7 @@ class StepTools(StepView):
         self._show_kept(guide, fresh)
         if fresh:
             self._suggest(guide)
+        self._judge_target(guide)
         self._judge_scale(guide)
 
     def first_field(self) -> QWidget:
@@ -124,6 +133,12 @@ class StepTools(StepView):
         box.setCurrentIndex(next((i for i, thing in enumerate(usable) if thing.id == chosen), -1))
         box.setPlaceholderText(self.tr("choose"))
         box.blockSignals(False)
+
+    def _judge_target(self, guide: Guide) -> None:
+        target_g = guide.weigh_in.target_mass_g
+        hardly_meant = target_g is not None and unusual_feeding(target_g)
+        self._target_says.setText(words.target_words(self.desk.system) if hardly_meant else "")
+        self._target_says.setVisible(hardly_meant)
 
     def _judge_scale(self, guide: Guide) -> None:
         check = guide.findings.scale

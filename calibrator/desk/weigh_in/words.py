@@ -10,7 +10,7 @@ from calibrator.desk.guide import Guide, Missing
 from calibrator.desk.parts import Tone
 from calibrator.model import FillWay, Step, UnitSystem
 from calibrator.science.mark import Line, LineCheck, LineVerdict, MarkProblem, OldLine, OldLineVerdict
-from calibrator.science.plausible import Doubt
+from calibrator.science.plausible import USUAL_FEEDING_G, Doubt
 from calibrator.science.scale import ScaleCheck
 from calibrator.science.weighing import IntervalRule, LevelResult
 
@@ -350,6 +350,16 @@ def scale_words(check: ScaleCheck, system: UnitSystem) -> tuple[str, Tone]:
     )
     advice = translate("WeighInWords", "Zero it, check that it stands level, fit fresh batteries, and try again.")
     return f"{words.format(error=error)} {advice}", "warn"
+
+
+def target_words(system: UnitSystem) -> str:
+    """About a target weight that is hardly meant."""
+    low, high = (shown.mass(limit, system) for limit in USUAL_FEEDING_G)
+    words = translate(
+        "WeighInWords",
+        "One calf usually gets {low} to {high} of powder at a feeding. Look at the unit and the decimal point.",
+    )
+    return words.format(low=low, high=high)
 
 
 def doubt_words(doubt: Doubt, guide: Guide, system: UnitSystem) -> str:

@@ -297,7 +297,7 @@ class QuantityField(QWidget):
             self._system,
             decimal_comma=decimal_comma(),
             default_unit=self._unit_left_out(),
-            must_name=self._must_name,
+            must_name=self._must_name if self._system is UnitSystem.FARM else _turned(self._must_name),
             lowest=self._lowest,
             highest=self._highest,
         )
@@ -347,3 +347,8 @@ def _short(found: Quantity | None) -> str:
     """The other unit alone, where the field is too narrow for both."""
     other = re.search(r"\((.*)\)$", str(found or ""))
     return f"= {other[1]}" if other else ""
+
+
+def _turned(units: tuple[str, str] | None) -> tuple[str, str] | None:
+    """The farm's own unit first, wherever two are named."""
+    return units and (units[1], units[0])
