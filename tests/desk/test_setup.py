@@ -100,6 +100,8 @@ def test_a_missing_unit_is_asked_for_with_the_farms_own_first(qtbot: QtBot, page
     farm = desk.farm
     assert farm is not None
     desk.keep(replace(farm, units=UnitSystem.METRIC))
+    type_in(qtbot, field.line, "5")
+    assert not field.understood()
     assert field.box.message == "Its unit is missing: write 5 kg or 5 lb."
 
 
