@@ -4244,7 +4244,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Often:</source>
-        <translation>Usual:</translation>
+        <translation>Lo común:</translation>
     </message>
     <message>
         <source>Protein</source>
@@ -5885,7 +5885,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <name>QuantityField</name>
     <message>
         <source>like {example}</source>
-        <translation>como {example}</translation>
+        <translation>ej. {example}</translation>
     </message>
 </context>
 <context>
@@ -6661,7 +6661,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Step of the display</source>
-        <translation>División de la báscula</translation>
+        <translation>De cuánto en cuánto marca</translation>
     </message>
     <message>
         <source>As on its plate, after Max.</source>
@@ -6673,7 +6673,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Often:</source>
-        <translation>Usual:</translation>
+        <translation>Lo común:</translation>
     </message>
     <message>
         <source>This is not more than one step of the display. Check both.</source>
@@ -7808,7 +7808,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>As painted on it. A size like “1 quart” is only its name: what it holds is measured.</source>
-        <translation>Como lo lleva pintado. Un tamaño como “1 cuarto” es solo el nombre: lo que cabe se mide.</translation>
+        <translation>El que trae pintado. “Medida de 1 litro” es solo un nombre: lo que le cabe se mide.</translation>
     </message>
     <message>
         <source>Better still: fill it to the rim with water and weigh the water, three times. Without water the dimensions count.</source>
@@ -9091,7 +9091,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Scoopfuls together</source>
-        <translation>Medidas por llenada</translation>
+        <translation>Medidas juntas</translation>
     </message>
     <message>
         <source>Str&amp;ike out …</source>
@@ -9542,12 +9542,12 @@ Sign off all the same? The record will say so.</source>
         <translation>&amp;Báscula</translation>
     </message>
     <message>
-        <source>powder for one feeding, from this scoop</source>
-        <translation>polvo de una toma, con esta medida</translation>
-    </message>
-    <message>
         <source>Tar&amp;get weight</source>
         <translation>Peso de&amp;seado</translation>
+    </message>
+    <message>
+        <source>powder for one calf at one feeding, be it several scoopfuls</source>
+        <translation>polvo para una becerra en una toma, aunque sean varias medidas</translation>
     </message>
     <message>
         <source>C&amp;heck weight</source>
@@ -9571,7 +9571,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>down the wall from the rim; empty if there is none</source>
-        <translation>bajo el borde; vacío si no hay</translation>
+        <translation>por la pared, debajo del borde; vacío si no hay</translation>
     </message>
     <message>
         <source>Set &amp;up another scoop or scale</source>
@@ -10395,8 +10395,8 @@ Sign off all the same? The record will say so.</source>
 <context>
     <name>TextField</name>
     <message>
-        <source>Type a name, so that it can be told from others.</source>
-        <translation>Escriba un nombre, para distinguirlo de los demás.</translation>
+        <source>Give it a name.</source>
+        <translation>Póngale un nombre.</translation>
     </message>
 </context>
 <context>
@@ -11470,7 +11470,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Often:</source>
-        <translation>Usual:</translation>
+        <translation>Lo común:</translation>
     </message>
     <message>
         <source>Tell how high the water must stand in it</source>
@@ -11921,6 +11921,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Zero it, check that it stands level, fit fresh batteries, and try again.</source>
         <translation>Póngala en cero, vea que esté nivelada, cambie las pilas y pruebe otra vez.</translation>
+    </message>
+    <message>
+        <source>One calf usually gets {low} to {high} of powder at a feeding. Look at the unit and the decimal point.</source>
+        <translation>Una becerra suele recibir de {low} a {high} de polvo por toma. Revise la unidad y el punto decimal.</translation>
     </message>
     <message>
         <source>That is more than this scale weighs ({capacity}). Type it again.</source>
