@@ -1669,6 +1669,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Tomas al día</translation>
     </message>
     <message>
+        <source>How many calves</source>
+        <translation>Cuántas becerras</translation>
+    </message>
+    <message>
         <source>Volume for each calf and feeding</source>
         <translation>Volumen por becerra y toma</translation>
     </message>
@@ -5632,6 +5636,18 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>A&amp;gregar un grupo de becerras</translation>
     </message>
     <message>
+        <source>Another group has this name.</source>
+        <translation>Otro grupo ya tiene este nombre.</translation>
+    </message>
+    <message>
+        <source>More about the water: extra for hoses and pails, warmth, pace of feeding</source>
+        <translation>Más sobre el agua: extra para mangueras y cubetas, calor, ritmo de las tomas</translation>
+    </message>
+    <message>
+        <source>Less about the water</source>
+        <translation>Menos sobre el agua</translation>
+    </message>
+    <message>
         <source>More about scoopfuls: part fills, one kind, by weight</source>
         <translation>Más de las medidas: parciales, de un tipo, por peso</translation>
     </message>
@@ -5646,14 +5662,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Less about cold weather</source>
         <translation>Menos sobre el tiempo frío</translation>
-    </message>
-    <message>
-        <source>More about warmth: powder, mix, pace of feeding</source>
-        <translation>Más sobre el calor: polvo, mezcla, ritmo de las tomas</translation>
-    </message>
-    <message>
-        <source>Less about warmth</source>
-        <translation>Menos sobre el calor</translation>
     </message>
     <message>
         <source>&amp;Keep the plan</source>
@@ -5676,6 +5684,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Plan nuevo</translation>
     </message>
     <message>
+        <source>All calves</source>
+        <translation>Todas las becerras</translation>
+    </message>
+    <message>
         <source>The table would go up to {most}, and today you have {calves}. Keep it so?</source>
         <translation>La tabla llegaría hasta {most}, y hoy tiene {calves}. ¿Guardarla así?</translation>
     </message>
@@ -5688,12 +5700,12 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>{name} quedó guardado.</translation>
     </message>
     <message>
-        <source>Write whole numbers with commas between, like 109, 111, 120.</source>
-        <translation>Escriba números enteros con comas entre ellos, como 109, 111, 120.</translation>
+        <source>More about the table: first and last count, counts of your own</source>
+        <translation>Más sobre la tabla: desde y hasta cuántas becerras, otras cantidades</translation>
     </message>
     <message>
-        <source>The last count is below the first one.</source>
-        <translation>La última cantidad es menor que la primera.</translation>
+        <source>Less about the table</source>
+        <translation>Menos sobre la tabla</translation>
     </message>
     <message>
         <source>none: no limit</source>
@@ -5722,34 +5734,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Vessels are entered in the set-up.</source>
         <translation>Los recipientes se registran en Ajustes.</translation>
-    </message>
-    <message>
-        <source>&amp;First count</source>
-        <translation>&amp;Desde cuántas becerras</translation>
-    </message>
-    <message>
-        <source>Last c&amp;ount</source>
-        <translation>Hasta &amp;cuántas</translation>
-    </message>
-    <message>
-        <source>&amp;In steps of</source>
-        <translation>En pas&amp;os de</translation>
-    </message>
-    <message>
-        <source>Always in the table, like 109, 111, 120. Today&apos;s count is in it anyway.</source>
-        <translation>Siempre en la tabla, como 109, 111, 120. Las de hoy ya están.</translation>
-    </message>
-    <message>
-        <source>&amp;Counts of your own</source>
-        <translation>Otras cantidades &amp;fijas</translation>
-    </message>
-    <message>
-        <source>Water and vessel</source>
-        <translation>Agua y recipiente</translation>
-    </message>
-    <message>
-        <source>Rows of the table</source>
-        <translation>Filas de la tabla</translation>
     </message>
     <message>
         <source>Put {name} aside? It leaves the list; what was printed from it stays in the records.</source>
@@ -10189,6 +10173,37 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>newest {count}</source>
         <translation>las {count} más nuevas</translation>
+    </message>
+</context>
+<context>
+    <name>TableRows</name>
+    <message>
+        <source>Last c&amp;ount</source>
+        <translation>Hasta &amp;cuántas</translation>
+    </message>
+    <message>
+        <source>Always in the table, like 109, 111, 120. Today&apos;s count is in it anyway.</source>
+        <translation>Siempre en la tabla, como 109, 111, 120. Las de hoy ya están.</translation>
+    </message>
+    <message>
+        <source>&amp;Counts of your own</source>
+        <translation>Otras cantidades &amp;fijas</translation>
+    </message>
+    <message>
+        <source>&amp;First count</source>
+        <translation>&amp;Desde cuántas becerras</translation>
+    </message>
+    <message>
+        <source>&amp;In steps of</source>
+        <translation>En pas&amp;os de</translation>
+    </message>
+    <message>
+        <source>Write whole numbers with commas between, like 109, 111, 120.</source>
+        <translation>Escriba números enteros con comas entre ellos, como 109, 111, 120.</translation>
+    </message>
+    <message>
+        <source>The last count is below the first one.</source>
+        <translation>La última cantidad es menor que la primera.</translation>
     </message>
 </context>
 <context>

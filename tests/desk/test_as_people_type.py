@@ -131,7 +131,7 @@ PLACES = {
         ("Weight of each", "50", Kind.MASS),
     ),
     "plan": Place(
-        4, press("New plan"), (("Name of the plan", "Night"), ("Calves", "31"), ("Powder", "9.5 oz")),
+        4, press("New plan"), (("Name of the plan", "Night"), ("How many calves", "31"), ("Powder", "9.5 oz")),
         ("Powder", "9.5", Kind.MASS),
     ),
     "scoop": Place(

@@ -81,7 +81,7 @@ def make_a_plan(window: Window) -> None:
     QTest.keyClick(window, Qt.Key.Key_4, Qt.KeyboardModifier.ControlModifier)
     press("Make the first plan")
     fill_in("Name of the plan", "Morning")
-    fill_in("Calves", "6")
+    fill_in("How many calves", "6")
     QTest.keyClick(tab_to("finished mix"), Qt.Key.Key_Space)
     press("Keep the plan")
 

@@ -59,7 +59,7 @@ def test_a_plan_typed_is_kept_as_meant(form: PlanForm, herd: Herd, qtbot: QtBot)
     put(qtbot, first.rate.mass.line, "9 1/2 oz")
     put(qtbot, first.rate.volume.line, "2")
     put(qtbot, form.allowance.line, "3")
-    put(qtbot, form.counts.line, "111, 120")
+    put(qtbot, form.rows.own.line, "111, 120")
     form.vessel.setCurrentIndex(form.vessel.findData(tank.id))
     with qtbot.waitSignal(form.kept) as kept:
         form.keep_button.click()
@@ -92,14 +92,14 @@ def test_nonsense_stays_for_mending_and_is_named_beside_its_field(form: PlanForm
     put(qtbot, form.name.line, "Morning milk")
     form.groups[0].water.click()
     put(qtbot, form.groups[0].rate.mass.line, "ten")
-    put(qtbot, form.counts.line, "109; eleven")
+    put(qtbot, form.rows.own.line, "109; eleven")
     form.keep()
     assert not plans(herd)
     assert form.groups[0].rate.mass.text() == "ten"
     assert form.groups[0].rate.mass.line.property("state") == "wrong"
-    assert "109, 111, 120" in form.counts.message
+    assert "109, 111, 120" in form.rows.own.message
     put(qtbot, form.groups[0].rate.mass.line, "10")
-    put(qtbot, form.counts.line, "109; 111")
+    put(qtbot, form.rows.own.line, "109; 111")
     form.keep()
     assert plans(herd)[0].counts == (109, 111)
 
@@ -107,14 +107,16 @@ def test_nonsense_stays_for_mending_and_is_named_beside_its_field(form: PlanForm
 def test_the_last_count_may_not_be_below_the_first(form: PlanForm, herd: Herd, qtbot: QtBot) -> None:
     put(qtbot, form.name.line, "Morning milk")
     form.groups[0].water.click()
-    put(qtbot, form.count_from, "120")
-    put(qtbot, form.count_to, "110")
+    put(qtbot, form.rows.first, "120")
+    put(qtbot, form.rows.last, "110")
     form.keep()
     assert not plans(herd)
-    assert form.count_to.property("state") == "wrong"
+    assert form.rows.last.property("state") == "wrong"
 
 
-def test_a_plan_without_a_name_takes_one_to_the_name(form: PlanForm, herd: Herd) -> None:
+def test_a_plan_without_a_name_takes_one_to_the_name(form: PlanForm, herd: Herd, qtbot: QtBot) -> None:
+    assert form.name.text() == "All calves"
+    put(qtbot, form.name.line, " ")
     form.groups[0].water.click()
     form.keep()
     assert not plans(herd)
@@ -142,6 +144,8 @@ def test_the_other_bases_are_told_while_one_types(form: PlanForm, qtbot: QtBot) 
     rate = form.groups[0].rate
     assert "13.1 % solids" in same_mix(rate)
     assert "an estimate" in same_mix(rate)
+    told = same_mix(rate).splitlines()
+    assert len(told) == len({line.split(" of ")[0] for line in told}) == 5  # no figure twice
     put(qtbot, rate.mass.line, "8 oz")
     assert "10.8 % solids" in same_mix(rate)
     put(qtbot, rate.mass.line, "8 pounds of")
@@ -208,14 +212,60 @@ def test_keys_are_unique_and_every_field_has_a_name(form: PlanForm, herd: Herd) 
 
 def test_tab_reaches_the_fields_in_the_order_they_stand_in(form: PlanForm, qtbot: QtBot) -> None:
     form.add.click()
+    for fold in form._folds:
+        fold.link.click()
+    form.resize(780, 2200)  # all of it in sight, so that nothing scrolls meanwhile
+    QApplication.processEvents()
     form.name.line.setFocus()
-    reached = []
-    for _ in range(10):
+    reached = [form.name.line]
+    for _ in range(60):
         qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+        if QApplication.focusWidget() is form.name.line:
+            break
         reached.append(QApplication.focusWidget())
-    first = form.groups[0]
-    wanted = [first.name.line, first.calves, first.feedings, first.volume.line, first.finished]
-    assert reached[:5] == wanted
+    assert {form.allowance.line, form.rows.own.line, form.groups[1].calves, form.keep_button} <= set(reached)
+    places = [one.mapTo(form, one.rect().center()) for one in reached]
+    for one, before, after in zip(reached[1:], places, places[1:], strict=False):
+        below, beside = after.y() > before.y() + 5, abs(after.y() - before.y()) <= 12 and after.x() > before.x()
+        assert below or beside or one in (form.groups[0].remove, form.groups[1].remove), one.accessibleName()
+
+
+def test_seldom_things_are_folded_away_and_opened_where_something_is_wrong(
+    form: PlanForm, herd: Herd, qtbot: QtBot
+) -> None:
+    assert not any(fold.unfolded for fold in form._folds)
+    form.groups[0].water.click()
+    put(qtbot, form.rows.first, "120")
+    put(qtbot, form.rows.last, "110")
+    form.keep()
+    assert form.more_rows.unfolded
+    assert form.rows.last.hasFocus()
+    form.edit(herd.plan("Milk", group(12), counts=(), allowance_share=0.03))
+    assert (form.more_rows.unfolded, form.more_warmth.unfolded) == (False, True)
+
+
+def test_groups_are_told_apart_by_their_names(form: PlanForm, herd: Herd, qtbot: QtBot) -> None:
+    assert not form.groups[0].name.isVisible()  # of calves that are all alike no name is asked
+    form.add.click()
+    for editor in form.groups:
+        editor.water.click()
+    put(qtbot, form.groups[0].name.line, "Group 2")
+    form.keep()
+    assert not plans(herd)
+    assert form.groups[1].name.message == "Another group has this name."
+    put(qtbot, form.groups[0].name.line, "")
+    form.keep()
+    assert [each.name for each in plans(herd)[0].groups] == ["Group 1", "Group 2"]
+
+
+def test_the_suggested_name_is_given_once_and_goes_with_the_first_letter(
+    form: PlanForm, herd: Herd, qtbot: QtBot
+) -> None:
+    qtbot.keyClicks(QApplication.focusWidget(), "Milk")
+    assert form.name.text() == "Milk"
+    herd.plan("All calves")
+    form.edit(None)
+    assert form.name.text() == ""
 
 
 def test_a_last_count_far_above_the_calves_is_asked_about(
@@ -223,7 +273,7 @@ def test_a_last_count_far_above_the_calves_is_asked_about(
 ) -> None:
     form.edit(herd.plan("Milk", group(26)))
     before = len(plans(herd))
-    put(qtbot, form.count_to, "26300")
+    put(qtbot, form.rows.last, "26300")
     answers.yes = False
     form.keep()
     assert "26300" in answers.asked[-1].replace(",", "")

@@ -60,12 +60,13 @@ class GroupEditor(QFrame):
         self.desk = desk
         self._powder: Powder | None = None
         self._water_c = 43.0
+        self._alone = True
         self.setProperty("kind", "card")
         self.heading = label("", "heading", wrap=False)
         self.remove = button(self.tr("Leave this group out"), self._ask_remove, "link")
         self.name = TextField(self.tr("Name, like “under two weeks”"))
         self.calves, self.feedings = CountField(), CountField(1, MOST_FEEDINGS)
-        self._calves = Captioned(self.tr("Calves"), self.calves)
+        self._calves = Captioned(self.tr("How many calves"), self.calves)
         self._feedings = Captioned(self.tr("Feedings a day"), self.feedings)
         caption = self.tr("Volume for each calf and feeding")
         self.volume = Amount(desk, caption, Kind.VOLUME, within=FEEDING_ML)
@@ -118,7 +119,11 @@ class GroupEditor(QFrame):
 
     def show_place(self, number: int, alone: bool) -> None:
         """Which group of the plan this is."""
-        self.heading.setText(self.tr("Calves") if alone else self.tr("Group {number}").format(number=number))
+        name = self.tr("Group {number}").format(number=number)
+        self._alone = alone
+        self.heading.setText(self.tr("Calves") if alone else name)
+        self.name.line.setPlaceholderText(name)
+        self.name.setVisible(not alone or bool(self.name.text()))
         self.remove.setVisible(not alone)
         told = self.tr("Leave group {number} out").format(number=number)
         self.remove.setAccessibleName(told)
@@ -151,7 +156,7 @@ class GroupEditor(QFrame):
         if volume is None or means is None or rate is None:
             return None
         return PlanGroup(
-            name=self.name.text(),
+            name=self.called(),
             calves=self.calves.count(),
             volume_ml=volume,
             volume_means=means,
@@ -162,6 +167,10 @@ class GroupEditor(QFrame):
             steps=tuple(sorted((step.made() for step in self.steps.rows), key=attrgetter("from_day"))),
             day_one=self._day_one(),
         )
+
+    def called(self) -> str:
+        """The group's name; one among several has its number where none is typed, so that it can be told from them."""
+        return self.name.text() or ("" if self._alone else self.name.line.placeholderText())
 
     def in_order(self) -> tuple[QWidget, ...]:
         """The fields in the order in which the Tab key reaches them."""
@@ -273,23 +282,17 @@ class GroupEditor(QFrame):
         return self.tr("{water} of water, {mix} with its powder").format(water=water, mix=whole)
 
     def _lay_out(self) -> None:
-        first = row(self.name, self._calves, self._feedings, spacing=2 * SPACE)
-        for place, stretch in enumerate((4, 2, 2)):
-            first.setStretch(place, stretch)
-        choices = row(self.finished, self.water, None, spacing=2 * SPACE)
-        means = QVBoxLayout()
-        means.setSpacing(3)
-        means.addWidget(label(self.tr("This volume is"), wrap=False))
-        means.addLayout(choices)
-        means.addWidget(self._means_note)
-        means.addStretch(1)
-        second = row(self.volume, means, spacing=2 * SPACE)
-        second.setStretch(0, 3)
-        second.setStretch(1, 5)
+        figures = row(self._calves, self._feedings, self.volume, spacing=2 * SPACE)
+        for place, stretch in enumerate((2, 2, 4)):
+            figures.setStretch(place, stretch)
+        choices = row(label(self.tr("This volume is"), wrap=False), self.finished, self.water, None, spacing=2 * SPACE)
+        means = column(choices, self._means_note, spacing=3)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)
         layout.setSpacing(int(1.5 * SPACE))
-        for item in (row(self.heading, None, self.remove), first, second):
-            layout.addLayout(item)
+        layout.addLayout(row(self.heading, None, self.remove))
+        layout.addWidget(self.name)
+        layout.addLayout(figures)
+        layout.addLayout(means)
         layout.addWidget(self.rate)
         layout.addWidget(self.more)

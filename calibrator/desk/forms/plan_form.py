@@ -17,13 +17,13 @@ from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.forms.group_editor import GroupEditor
 from calibrator.desk.forms.history import HistoryList
 from calibrator.desk.forms.scoop_rule_fields import ScoopRuleFields
+from calibrator.desk.forms.table_rows import TableRows
 from calibrator.desk.forms.warmth_fields import WarmthFields
-from calibrator.desk.parts import button, card, label, row, scrolled
-from calibrator.desk.sheets import powder_in_use, read_counts, suggested_range
+from calibrator.desk.parts import button, card, column, label, row, scrolled
+from calibrator.desk.sheets import powder_in_use
 from calibrator.desk.standing import standing
 from calibrator.desk.table_words import hot, scald_words
 from calibrator.desk.theme import SPACE
-from calibrator.desk.widgets.count_field import CountField
 from calibrator.desk.widgets.fold import Fold
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import Plan, PlanGroup, Scoop, UnitSystem, Vessel, WeighIn, new_id
@@ -47,28 +47,17 @@ class PlanForm(QWidget):
         self.desk = desk
         self.plan: Plan | None = None
         self._powder: Powder | None = None
-        self._touched = self._range_touched = False
+        self._touched = False
         self.groups: list[GroupEditor] = []
-        self.heading = label("", "heading", wrap=False)
         self.name = TextField(self.tr("Na&me of the plan"))
         self.add = button(self.tr("&Add a group of calves"), self._add_group)
         self.history = HistoryList(desk)
         self._make_water_fields()
-        self._make_count_fields()
+        self.rows = TableRows()
         self.warmth = WarmthFields(desk)
         self.scoop_rule = ScoopRuleFields()
-        self.more_scoopfuls = Fold(
-            self.tr("More about scoopfuls: part fills, one kind, by weight"),
-            self.tr("Less about scoopfuls"),
-            self.scoop_rule,
-        )
         self.cold = ColdFields(desk)
-        self.more_cold = Fold(
-            self.tr("More about cold weather: powder, a further feeding"), self.tr("Less about cold weather"), self.cold
-        )
-        self.more_warmth = Fold(
-            self.tr("More about warmth: powder, mix, pace of feeding"), self.tr("Less about warmth"), self.warmth
-        )
+        self._make_folds()
         self.keep_button = button(self.tr("&Keep the plan"), self.keep, "main")
         self.back = button(self.tr("&Go back without keeping"), self._leave)
         self.retire = button(self.tr("Put this plan asi&de"), self._ask_retire, "link")
@@ -77,7 +66,7 @@ class PlanForm(QWidget):
             self.name,
             self.temperature,
             self.allowance,
-            self.counts,
+            self.rows,
             self.warmth,
             self.cold,
             self.scoop_rule,
@@ -88,27 +77,40 @@ class PlanForm(QWidget):
 
     def edit(self, plan: Plan | None) -> None:
         """Show a plan, or an empty form for a new one."""
-        self.plan, self._range_touched = plan, plan is not None
-        self.heading.setText(self.tr("Change the plan") if plan else self.tr("A new plan"))
+        self.plan = plan
         self.retire.setVisible(plan is not None)
         self._powder = self._powder_now()
-        self.name.set_text(plan.name if plan else "")
+        self.name.set_text(plan.name if plan else self._usual_name())
+        self.rows.load(plan)
         self._show_groups(plan.groups if plan else (None,))
         self._show_water(plan)
         self.warmth.load(plan.warmth if plan else None)
-        self.more_warmth.unfold(bool(plan and plan.warmth))
+        self.more_warmth.unfold(bool(plan and (plan.warmth or plan.allowance_share)))
         self.cold.load(plan.cold if plan else None)
         self.more_cold.unfold(bool(plan and plan.cold))
         self.scoop_rule.load(plan.scoopfuls if plan else None, self._scoops())
         self.more_scoopfuls.unfold(bool(plan and plan.scoopfuls))
-        self._show_counts(plan)
+        self.more_rows.unfold(bool(plan and plan.counts))
         self.history.show_of(Plan, plan.id if plan else "")
         self._mix_anew()
         self._touched = False
 
+    @property
+    def title(self) -> str:
+        """What is done here."""
+        return self.tr("Change the plan") if self.plan else self.tr("A new plan")
+
     def begin(self) -> None:
-        """Put the cursor into the first field."""
+        """Put the cursor into the first field; a name that was only suggested goes with the first letter typed."""
         self.name.line.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.name.line.selectAll()
+
+    def _usual_name(self) -> str:
+        """A name to begin with, where no other plan has it."""
+        farm = self.desk.farm
+        usual = self.tr("All calves")
+        taken = {plan.name for plan in self.desk.records.every(Plan, farm.id)} if farm else set()
+        return "" if usual in taken else usual
 
     def leave(self) -> bool:
         """What is typed stays in the form while the window is open."""
@@ -142,10 +144,10 @@ class PlanForm(QWidget):
         farm = self.desk.farm
         sound = [self.name.filled(), *(g.understood() for g in self.groups), self.temperature.understood()]
         sound += [self.allowance.understood(), self.warmth.understood(), self.cold.understood()]
-        sound.append(self._counts_understood())
+        sound += [self._named_apart(), self.rows.understood()]
         groups = [group for editor in self.groups if (group := editor.group())]
         water, allowance = self.temperature.value(), self.allowance.share()
-        counts = read_counts(self.counts.text())
+        counts = self.rows.counts()
         if farm is None or water is None or counts is None or not all(sound):
             self._go_to_wrong()
             return None
@@ -157,28 +159,31 @@ class PlanForm(QWidget):
             allowance_share=allowance or 0.0,
             water_temperature_c=water,
             vessel_id=self.vessel.currentData() or None,
-            count_from=self.count_from.count(),
-            count_to=self.count_to.count(),
-            count_step=self.count_step.count(),
+            count_from=self.rows.first.count(),
+            count_to=self.rows.last.count(),
+            count_step=self.rows.step.count(),
             counts=counts,
             warmth=self.warmth.made(),
             cold=self.cold.made(),
             scoopfuls=self.scoop_rule.made(),
         )
 
-    def _counts_understood(self) -> bool:
-        if read_counts(self.counts.text()) is None:
-            self.counts.say(self.tr("Write whole numbers with commas between, like 109, 111, 120."), wrong=True)
-            return False
-        if self.count_to.count() < self.count_from.count():
-            self._to.say(self.tr("The last count is below the first one."), wrong=True)
-            return False
-        self._to.say("")
+    def _named_apart(self) -> bool:
+        """Groups are told apart by their names, in the tables, on paper and in checks of the mix."""
+        names: set[str] = set()
+        for editor in self.groups:
+            if editor.called() in names:
+                editor.name.say(self.tr("Another group has this name."), wrong=True)
+                return False
+            names.add(editor.called())
         return True
 
     def _go_to_wrong(self) -> None:
         for widget in self.findChildren(QWidget):
             if widget.property("state") == "wrong" and widget.focusPolicy() != Qt.FocusPolicy.NoFocus:
+                for fold in self._folds:
+                    if fold.isAncestorOf(widget):
+                        fold.unfold()
                 widget.setFocus(Qt.FocusReason.OtherFocusReason)
                 return
         for editor in self.groups:
@@ -226,7 +231,7 @@ class PlanForm(QWidget):
         else:
             editor.load(group)
         editor.edited.connect(self._typed)
-        editor.calves.counted.connect(self._suggest_range)
+        editor.calves.counted.connect(self._follow_calves)
         editor.remove_wanted.connect(self._remove_group)
         editor.rearranged.connect(self._tie_tabs)
         self.groups.append(editor)
@@ -256,12 +261,11 @@ class PlanForm(QWidget):
 
     def _tie_tabs(self) -> None:
         """Cards that came later are still reached in the order they stand in."""
+        groups = (widget for editor in self.groups for widget in editor.in_order())
         before: QWidget = self.name.line
-        for editor in self.groups:
-            for widget in editor.in_order():
-                QWidget.setTabOrder(before, widget)
-                before = widget
-        QWidget.setTabOrder(before, self.add)
+        for widget in (self.vessel, self.temperature.line, *groups, self.add):
+            QWidget.setTabOrder(before, widget)
+            before = widget
 
     def _typed(self) -> None:
         self._touched = True
@@ -277,17 +281,8 @@ class PlanForm(QWidget):
         for editor in self.groups:
             editor.mixed_with(self._powder, water)
 
-    def _suggest_range(self) -> None:
-        if self._range_touched:
-            return
-        low, high = suggested_range(sum(editor.calves.count() for editor in self.groups))
-        for field, value in ((self.count_from, low), (self.count_to, high)):
-            field.set_count(value)
-
-    def _touch_range(self) -> None:
-        self._range_touched = True
-        self._counts_understood()
-        self._typed()
+    def _follow_calves(self) -> None:
+        self.rows.follow(sum(editor.calves.count() for editor in self.groups))
 
     def _show_water(self, plan: Plan | None) -> None:
         self.vessel.clear()
@@ -313,14 +308,6 @@ class PlanForm(QWidget):
         used = self.plan.scoopfuls.scoop_id if self.plan and self.plan.scoopfuls else ""
         return [scoop for scoop in every if scoop.retired_on is None or scoop.id == used]
 
-    def _show_counts(self, plan: Plan | None) -> None:
-        values = (plan.count_from, plan.count_to, plan.count_step) if plan else (0, 0, 1)
-        fields = (self.count_from, self.count_to, self.count_step)
-        for field, value in zip(fields, values, strict=True):
-            field.set_count(value)
-        self.counts.set_text(", ".join(str(count) for count in plan.counts) if plan else "")
-        self._to.say("")
-
     def _make_water_fields(self) -> None:
         aim = self.tr("Common practice: 108–110 °F (42–43 °C) for mixing.")
         self.temperature = Amount(
@@ -340,28 +327,37 @@ class PlanForm(QWidget):
         self.vessel.activated.connect(self._typed)
         self._vessel = Captioned(self.tr("Mi&xed in"), self.vessel, self.tr("Vessels are entered in the set-up."))
 
-    def _make_count_fields(self) -> None:
-        self.count_from, self.count_to = CountField(), CountField()
-        self.count_step = CountField(1)
-        self._from = Captioned(self.tr("&First count"), self.count_from)
-        self._to = Captioned(self.tr("Last c&ount"), self.count_to)
-        self._step = Captioned(self.tr("&In steps of"), self.count_step)
-        note = self.tr("Always in the table, like 109, 111, 120. Today's count is in it anyway.")
-        self.counts = TextField(self.tr("&Counts of your own"), note, longest=200)
-        for field in (self.count_from, self.count_to, self.count_step):
-            field.counted.connect(self._touch_range)
+    def _make_folds(self) -> None:
+        """What a plan can do without, each under its own line."""
+        water = QWidget()
+        inside = column(row(self.allowance, None, spacing=2 * SPACE), self.warmth)
+        inside.setContentsMargins(0, 0, 0, 0)
+        water.setLayout(inside)
+        self.more_warmth = Fold(
+            self.tr("More about the water: extra for hoses and pails, warmth, pace of feeding"),
+            self.tr("Less about the water"),
+            water,
+        )
+        self.more_cold = Fold(
+            self.tr("More about cold weather: powder, a further feeding"), self.tr("Less about cold weather"), self.cold
+        )
+        self.more_scoopfuls = Fold(
+            self.tr("More about scoopfuls: part fills, one kind, by weight"),
+            self.tr("Less about scoopfuls"),
+            self.scoop_rule,
+        )
+        self.more_rows = Fold(
+            self.tr("More about the table: first and last count, counts of your own"),
+            self.tr("Less about the table"),
+            self.rows,
+        )
+        self._folds = (self.more_warmth, self.more_cold, self.more_scoopfuls, self.more_rows)
 
-    def _water_card(self) -> QFrame:
-        fields = row(self.temperature, self.allowance, self._vessel, spacing=2 * SPACE)
-        for place in range(3):
-            fields.setStretch(place, 1)
-        return card(label(self.tr("Water and vessel"), "heading"), fields, self.scald, self.more_warmth, self.more_cold)
-
-    def _counts_card(self) -> QFrame:
-        fields = row(self._from, self._to, self._step, self.counts, spacing=2 * SPACE)
-        for place, stretch in enumerate((2, 2, 2, 5)):
+    def _plan_card(self) -> QFrame:
+        fields = row(self.name, self._vessel, self.temperature, spacing=2 * SPACE)
+        for place, stretch in enumerate((4, 3, 3)):
             fields.setStretch(place, stretch)
-        return card(label(self.tr("Rows of the table"), "heading"), fields, self.more_scoopfuls)
+        return card(fields, self.scald)
 
     def _lay_out(self) -> None:
         inner = QWidget()
@@ -370,11 +366,11 @@ class PlanForm(QWidget):
         body.setSpacing(int(1.5 * SPACE))
         self._groups = QVBoxLayout()
         self._groups.setSpacing(int(1.5 * SPACE))
-        body.addWidget(card(self.heading, self.name))
+        body.addWidget(self._plan_card())
         body.addLayout(self._groups)
         body.addLayout(row(self.add, None))
-        for widget in (self._water_card(), self._counts_card(), self.history):
-            body.addWidget(widget)
+        body.addWidget(card(*self._folds))
+        body.addWidget(self.history)
         body.addStretch(1)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)

@@ -177,8 +177,9 @@ def _rename(field: Amount, caption: str) -> None:
 
 
 def same_mix(ratio: float, powder: Powder, water_c: float, system: UnitSystem, but: RateBasis) -> list[str]:
-    """The mix in every basis but one, and its osmolality."""
+    """The mix in every basis but one, and its osmolality. Made up to so much and fed as so much is one figure."""
     volume = UNIT_VOLUME_ML[system]
-    others = [basis for basis in RateBasis if basis is not but]
+    told = {but, RateBasis.PER_FINISHED, *([RateBasis.MADE_UP] if but is RateBasis.PER_FINISHED else [])}
+    others = [basis for basis in RateBasis if basis not in told]
     lines = [rate_text(rate_in(basis, ratio, powder, water_c, volume), system) for basis in others]
     return [*lines, osmolality_text(mix_on_water(volume, ratio, powder, water_c))]

@@ -139,7 +139,7 @@ class TablesPage(Page):
     def pending(self) -> str:
         """What is typed here and not kept yet; counts of calves are kept by leaving."""
         form = self._form.made
-        return form.heading.text() if form is not None and form.typed else ""
+        return form.title if form is not None and form.typed else ""
 
     def leave(self) -> bool:
         self._keep_calves()
@@ -397,8 +397,12 @@ class TablesPage(Page):
             self.desk.go_to.emit(self._back_to, "")
 
     def _say_where(self) -> None:
-        papers = self._stack.currentWidget() is self._paper
-        self.title.setText(self.tr("Labels, charts and sheets") if papers else self.tr("Batch tables"))
+        shown, titles = self._stack.currentWidget(), self.tr("Batch tables")
+        if shown is self._paper:
+            titles = self.tr("Labels, charts and sheets")
+        elif shown is self._form:
+            titles = self.form.title
+        self.title.setText(titles)
 
     def _see_changes(self) -> None:
         if self._now and self._now.in_use:
