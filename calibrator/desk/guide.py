@@ -36,6 +36,7 @@ STEPS = tuple(Step)
 BAGS_PROPOSED = 4
 MOST_BAGS = 999
 FILLS_PER_BAG = 2
+FILLS_PLANNED = BAGS_PROPOSED * FILLS_PER_BAG
 LEAST_LEVEL_FILLS = 2
 
 
@@ -153,7 +154,7 @@ class Guide:
 
     def next_bag(self, way: FillWay) -> int:
         """The bag for the next fill: two from each in turn; then a further one where that helps, and the last one
-        again where nothing more is wanted."""
+        again where the plan is done and nothing more is wanted."""
         counted = [fill.bag for fill in self.fills_of(way) if fill.counts]
         if not counted:
             return 1
@@ -174,8 +175,8 @@ class Guide:
     def _more_wanted(self, way: FillWay) -> bool:
         check, level = self.findings.check, self.findings.level
         if way == FillWay.TO_MARK:
-            return check is None or check.verdict == LineVerdict.WEIGH_MORE
-        return level is None or not level.advice.enough
+            return check is None or check.verdict == LineVerdict.WEIGH_MORE or self.plan_is_open(check.result)
+        return level is None or not level.advice.enough or self.plan_is_open(level)
 
     @property
     def _bags_there(self) -> int:
@@ -242,9 +243,10 @@ class Guide:
         return finding.line_delivers(self.known, self.findings, line_mm)
 
     def still_planned(self, result: LevelResult) -> tuple[int, int]:
-        """Fills and bags that the plan has beyond those weighed: two fills from each of the bags it goes round."""
+        """Fills and bags that the plan has beyond those weighed: two fills from each of four bags, and as many in all
+        from fewer."""
         bags = max(0, self.bags_at_hand - result.bags)
-        return max(FILLS_PER_BAG * self.bags_at_hand - result.fills, FILLS_PER_BAG * bags, 0), bags
+        return max(FILLS_PLANNED - result.fills, FILLS_PER_BAG * bags, 0), bags
 
     def plan_is_open(self, result: LevelResult) -> bool:
         """Whether fewer fills or bags were weighed than the plan has."""

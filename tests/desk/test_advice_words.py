@@ -79,14 +79,16 @@ def test_enough_is_not_said_while_the_plan_asks_for_more(taught: Guide) -> None:
     assert taught.next_bag(FillWay.LEVEL) == 2
     told, tone = words.advice_words(level, taught, UnitSystem.FARM)
     assert told.startswith("Within ± ")
-    assert told.endswith("The plan asks for 5 fills and 2 bags more, to see how bags and fills of this lot differ.")
+    assert told.endswith("already; the plan asks for 5 fills and 2 bags more.")
     assert tone != "good"
+    assert words.level_reason(level, taught, UnitSystem.FARM).startswith("That rests on earlier lots")
     weigh(taught, FillWay.LEVEL, *ALIKE_G[3:7])
     assert taught.findings.level is not None
     assert "asks for 1 fill more" in words.advice_words(taught.findings.level, taught, UnitSystem.FARM)[0]
     weigh(taught, FillWay.LEVEL, ALIKE_G[7])
     assert taught.findings.level is not None
     assert words.advice_words(taught.findings.level, taught, UnitSystem.FARM)[0].startswith("Enough: ")
+    assert words.level_reason(taught.findings.level, taught, UnitSystem.FARM) == ""
 
 
 def test_what_the_plan_still_asks_for_is_what_the_proposed_bags_come_to(taught: Guide) -> None:
@@ -111,12 +113,12 @@ def test_a_line_shown_to_be_right_early_is_told_with_what_the_plan_still_asks(ta
     assert check is not None
     assert check.verdict is LineVerdict.ON_TARGET
     told, tone = words.check_words(check, taught, UnitSystem.FARM)
-    assert told.startswith("The new line is right: a feeding is within the tolerance. The plan asks for 5 fills and ")
+    assert told == "The new line is right: a feeding is within the tolerance."
     assert tone == "good"
+    assert " The plan asks for 5 fills and " in words.check_reason(check, taught, UnitSystem.FARM)
     weigh(taught, FillWay.TO_MARK, 283.0, 284.0, 283.5, 283.0, 284.0)
     assert taught.findings.check is not None
-    told = words.check_words(taught.findings.check, taught, UnitSystem.FARM)[0]
-    assert told == "The new line is right: a feeding is within the tolerance."
+    assert "plan" not in words.check_reason(taught.findings.check, taught, UnitSystem.FARM)
 
 
 def test_an_old_line_that_fills_show_to_be_right_is_kept_by_that_word(desk: Desk, lot: Lot) -> None:
@@ -161,8 +163,7 @@ def test_while_level_fills_are_to_tell_nothing_is_drawn_or_wiped_out(desk: Desk,
     assert old is not None
     assert words.level_fills_tell(old)
     step.show_guide(guide)
-    assert step.hands.text().startswith("Leave the old line for now, and go back to weigh more level fills.")
-    assert "Measure" not in step.hands.text()
+    assert step.hands.text() == "Leave the old line for now, and go back to weigh more level fills."
     assert "more level fill" in words.old_line_words(old, UnitSystem.FARM)[0]
     assert (step._as_proposed.property("kind"), step._keep_old.property("kind")) == ("", "")
     assert step.first_field() is step._field
@@ -226,7 +227,7 @@ def test_a_line_drawn_on_too_few_level_fills_is_called_preliminary(desk: Desk, l
     assert step.hands.text().startswith("Measure")
 
 
-def few_bags(desk: Desk, lot: Lot, count: int) -> Guide:
+def few_bags(desk: Desk, lot: Lot, count: int | None) -> Guide:
     return begin(desk, desk.records.keep(replace(lot, package_count=count)))
 
 
@@ -260,6 +261,36 @@ def test_a_lot_of_few_bags_gets_its_line_right(desk: Desk, lot: Lot, count: int)
     assert told == "The new line is right: a feeding is within the tolerance."
 
 
+@pytest.mark.parametrize(
+    ("count", "planned"),
+    [
+        (None, "Two fills from each of four bags"),
+        (84, "Two fills from each of four bags"),
+        (3, "Eight fills, shared over the 3 bags of the lot"),
+        (1, "Eight fills from all over the bag"),
+    ],
+)
+def test_nobody_is_sent_to_bags_that_the_lot_does_not_have(
+    desk: Desk, lot: Lot, count: int | None, planned: str
+) -> None:
+    guide = few_bags(desk, lot, count)
+    assert f"{planned}: type the weight" in words.level_hands(guide)
+    for bag in range(1, min(count or 4, 4) + 1):
+        guide.add_fill(FillWay.LEVEL, bag, 332.0, "332 g")
+    level = guide.findings.level
+    assert level is not None
+    fills, bags = guide.still_planned(level)
+    assert (level.fills + fills, bags) == (8, 0)
+    assert f"; 8 from {min(count or 4, 4)} bag" in words.plan_words(level, guide)
+
+
+def test_a_history_does_not_keep_a_small_lot_s_fills_to_its_last_bag(taught: Guide, lot: Lot) -> None:
+    taught.records.keep(replace(taught.lot, package_count=2))
+    taught.refresh()
+    weigh(taught, FillWay.LEVEL, *ALIKE_G)
+    assert [fill.bag for fill in taught.fills_of(FillWay.LEVEL)].count(1) == 4
+
+
 def test_while_fills_are_few_a_lone_bag_s_interval_is_called_assumed(desk: Desk, lot: Lot) -> None:
     guide = few_bags(desk, lot, 1)
     weigh(guide, FillWay.LEVEL, *ALIKE_G[:2])
@@ -280,7 +311,7 @@ def test_of_two_bags_apart_the_mean_is_right_and_that_bags_are_not_is_said(desk:
     check = guide.findings.check
     assert check is not None
     assert check.verdict is LineVerdict.ON_TARGET
-    told = words.check_words(check, guide, UnitSystem.METRIC)[0]
+    told = words.check_reason(check, guide, UnitSystem.METRIC)
     assert "That is the mean of the lot: out of one bag it may be 26" in told  # 1.96 · 19/√2 g
     assert told.endswith("Weigh a spot fill of each bag that is opened.")
 

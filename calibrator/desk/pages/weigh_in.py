@@ -87,17 +87,10 @@ class WeighInPage(Page):
 
     def _step_view(self, step: Step) -> StepView:
         if step is Step.LEVEL_FILLS:
-            hands = self.tr(
-                "Dip, heap, and strike off with a straight edge. No tapping, no pressing. Two fills from each of four "
-                "bags: type the weight, press Enter."
-            )
-            return StepFills(self.desk, FillWay.LEVEL, hands, self._undo[FillWay.LEVEL], LevelPanel())
+            return StepFills(self.desk, FillWay.LEVEL, words.level_hands, self._undo[FillWay.LEVEL], LevelPanel())
         if step is Step.FILLS_TO_MARK:
-            hands = self.tr(
-                "Fill to the new line, level it with one shake, read it at eye level. Type the weight, press Enter."
-            )
             panel = ToMarkPanel(self._move_line)
-            return StepFills(self.desk, FillWay.TO_MARK, hands, self._undo[FillWay.TO_MARK], panel)
+            return StepFills(self.desk, FillWay.TO_MARK, words.mark_hands, self._undo[FillWay.TO_MARK], panel)
         plain: dict[Step, Callable[[Desk], StepView]] = {
             Step.LOT: StepLot,
             Step.SCOOP_AND_SCALE: StepTools,

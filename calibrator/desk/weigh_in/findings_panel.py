@@ -140,11 +140,10 @@ class LevelPanel(FindingsPanel):
         level, density = guide.findings.level, guide.findings.density
         self._density.setVisible(density is not None)
         if level is None:
-            self._show_nothing(guide.findings.trouble or self.tr("Take two fills each from four bags."))
+            self._show_nothing(guide.findings.trouble or f"{words.fills_planned(guide)}.")
             return
         self._show_result(level, guide, system)
-        why = "" if level.advice.enough else words.wanted_words(level, system)
-        self._show_verdict(*words.advice_words(level, guide, system), why)
+        self._show_verdict(*words.advice_words(level, guide, system), words.level_reason(level, guide, system))
         if density is not None:
             self._density.setText(
                 self.tr("Bulk density {density}").format(
@@ -180,13 +179,13 @@ class ToMarkPanel(FindingsPanel):
         self._settling.setVisible(check is not None)
         self._move.setVisible(guide.line_should_move)
         if check is None or guide.weigh_in.target_mass_g is None:
-            self._show_nothing(
-                guide.findings.trouble
-                or self.tr("Fill to the line, level by a shake, weigh: two fills each from four bags.")
+            how = self.tr("Fill to the line, level by a shake, weigh. {fills}.").format(
+                fills=words.fills_planned(guide)
             )
+            self._show_nothing(guide.findings.trouble or how)
             return
         self._show_result(check.result, guide, system)
-        self._show_verdict(*words.check_words(check, guide, system), words.tolerance_words(check, guide, system))
+        self._show_verdict(*words.check_words(check, guide, system), words.check_reason(check, guide, system))
         earlier = self.tr("The fills to the line before count too, brought to this one.")
         settling = words.settling_words(check)
         self._settling.setText(f"{settling} {earlier}" if guide.counts_earlier_line else settling)

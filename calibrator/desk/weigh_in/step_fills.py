@@ -47,9 +47,11 @@ GLOVED_ROW_PX = 40  # a fill is chosen to be struck out, with gloves on
 class StepFills(StepView):
     """The fills of one way. Undo and redo go through a stack of its own."""
 
-    def __init__(self, desk: Desk, way: FillWay, hands: str, stack: QUndoStack, panel: FindingsPanel) -> None:
-        super().__init__(desk, hands)
-        self._way, self._stack, self._panel = way, stack, panel
+    def __init__(
+        self, desk: Desk, way: FillWay, hands: Callable[[Guide], str], stack: QUndoStack, panel: FindingsPanel
+    ) -> None:
+        super().__init__(desk, "")
+        self._way, self._hands, self._stack, self._panel = way, hands, stack, panel
         self._weight = QuantityField(Kind.MASS, desk.system, name=self.tr("Weight"), required=True)
         self._weight.returnPressed.connect(self._enter)
         set_style_property(self._weight.line, "kind", "large")
@@ -92,6 +94,7 @@ class StepFills(StepView):
         fills = guide.fills_of(self._way)
         odd = guide.odd_fills(self._way)
         system = self.desk.system
+        self.hands.setText(self._hands(guide))
         self._weight.set_system(system)
         self._show_unit(guide)
         resolution = guide.scale.resolution_g if guide.scale else None

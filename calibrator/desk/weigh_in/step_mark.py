@@ -237,8 +237,7 @@ def _hands(guide: Guide) -> str:
     if _may_do(guide):
         return translate(
             "StepMark",
-            "Leave the old line for now, and go back to weigh more level fills. Only if you draw the new line all the "
-            "same is the old one wiped out, or struck through.",
+            "Leave the old line for now, and go back to weigh more level fills.",
         )
     draw = _draw(guide.line_to_wipe_mm is not None, _fed_with_it(guide))
     if not words.level_fills_advised(guide):

@@ -168,7 +168,7 @@ class StepSignOff(StepView):
             )
             rows += [
                 (self.tr("To the mark"), weighed),
-                (self.tr("Against the target"), words.tolerance_words(found.check, guide, system)),
+                (self.tr("Against the target"), words.check_reason(found.check, guide, system)),
                 (self.tr("How it settles"), words.settling_words(found.check)),
             ]
         if found.old:

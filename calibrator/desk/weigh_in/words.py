@@ -6,7 +6,7 @@ from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk import shown
 from calibrator.desk.counted import counted
-from calibrator.desk.guide import Guide, Missing
+from calibrator.desk.guide import BAGS_PROPOSED, FILLS_PLANNED, Guide, Missing
 from calibrator.desk.parts import Tone
 from calibrator.model import FillWay, Step, UnitSystem
 from calibrator.science.mark import Line, LineCheck, LineVerdict, MarkProblem, OldLine, OldLineVerdict
@@ -50,14 +50,15 @@ def missing_words(missing: tuple[Missing, ...]) -> str:
 
 def advice_words(level: LevelResult, guide: Guide, system: UnitSystem) -> tuple[str, Tone]:
     """Whether the fills are enough, and if not, how many more and from where."""
-    advice, planned = level.advice, open_plan_words(level, guide)
+    advice, more = level.advice, _still_planned(level, guide)
     if advice.enough:
         known = fine(advice.half_width_g, system)
-        if planned:
-            return translate("WeighInWords", "Within ± {mass} already. {plan}").format(mass=known, plan=planned), ""
+        if more:
+            words = translate("WeighInWords", "Within ± {mass} already; the plan asks for {more} more.")
+            return words.format(mass=known, more=more), ""
         words = translate("WeighInWords", "Enough: a level scoopful is known within ± {mass}.").format(mass=known)
         return words, "good"
-    if planned:
+    if more:
         return plan_words(level, guide), ""
     if not advice.within_reach or advice.more_fills > MOST_PROPOSED:
         together = guide.findings.scoopfuls_together
@@ -71,25 +72,64 @@ def advice_words(level: LevelResult, guide: Guide, system: UnitSystem) -> tuple[
 
 def plan_words(result: LevelResult, guide: Guide) -> str:
     """How far the plan of fills is done; the one thing to do before it is."""
-    words = translate("WeighInWords", "{fills} from {bags} so far; two from each of {planned} are planned.")
+    words = translate("WeighInWords", "{fills} from {bags} so far; {all} from {planned} are planned.")
     return words.format(
-        fills=counted.fills(result.fills), bags=counted.bags(result.bags), planned=counted.bags(guide.bags_at_hand)
+        fills=counted.fills(result.fills),
+        bags=counted.bags(result.bags),
+        all=FILLS_PLANNED,
+        planned=counted.bags(guide.bags_at_hand),
     )
 
 
-def open_plan_words(result: LevelResult, guide: Guide) -> str:
-    """What the plan asks for where the figures would do without, and why; blank once it is done.
-
-    What earlier lots taught makes a few fills enough, but nothing of it is about the bags of this lot.
-    """
+def _still_planned(result: LevelResult, guide: Guide) -> str:
+    """The fills, and bags, that the plan has beyond those weighed; blank once it is done."""
     fills, bags = guide.still_planned(result)
     if not fills:
         return ""
     more = counted.fills(fills)
-    if bags:
-        more = translate("WeighInWords", "{fills} and {bags}").format(fills=more, bags=counted.bags(bags))
-    words = translate("WeighInWords", "The plan asks for {more} more, to see how bags and fills of this lot differ.")
-    return words.format(more=more)
+    return translate("WeighInWords", "{fills} and {bags}").format(fills=more, bags=counted.bags(bags)) if bags else more
+
+
+def level_hands(guide: Guide) -> str:
+    """How level fills are taken, and how many."""
+    words = translate(
+        "WeighInWords",
+        "Dip, heap, and strike off with a straight edge. No tapping, no pressing. {fills}: type the weight, press "
+        "Enter.",
+    )
+    return words.format(fills=fills_planned(guide))
+
+
+def mark_hands(_guide: Guide) -> str:
+    """How fills to the line are taken."""
+    return translate(
+        "WeighInWords",
+        "Fill to the line, level it with one shake, read it at eye level. Type the weight, press Enter.",
+    )
+
+
+def fills_planned(guide: Guide) -> str:
+    """The fills that the plan has, and the bags that it takes them from."""
+    bags = guide.bags_at_hand
+    if bags == BAGS_PROPOSED:
+        return translate("WeighInWords", "Two fills from each of four bags")
+    if bags == 1:
+        return translate("WeighInWords", "Eight fills from all over the bag")
+    return translate("WeighInWords", "Eight fills, shared over the {bags} of the lot").format(bags=counted.bags(bags))
+
+
+def level_reason(level: LevelResult, guide: Guide, system: UnitSystem) -> str:
+    """What stands beneath the advice: how well a level scoopful is known, or why the plan goes on all the same.
+
+    What earlier lots taught makes a few fills enough, but nothing of it is about the bags of this lot.
+    """
+    if not level.advice.enough:
+        return wanted_words(level, system)
+    if not guide.plan_is_open(level):
+        return ""
+    return translate(
+        "WeighInWords", "That rests on earlier lots; the plan is to see how bags and fills of this one differ."
+    )
 
 
 def wanted_words(level: LevelResult, system: UnitSystem) -> str:
@@ -243,13 +283,9 @@ def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str
     """The verdict on the drawn line."""
     stays = guide.weigh_in.drawn_line_mm == guide.weigh_in.old_line_mm
     if check.verdict == LineVerdict.ON_TARGET:
-        words = (
-            translate("WeighInWords", "Keep the line: a feeding is within the tolerance.")
-            if stays
-            else translate("WeighInWords", "The new line is right: a feeding is within the tolerance.")
-        )
-        said = (words, _bags_apart_words(check, system), open_plan_words(check.result, guide))
-        return " ".join(filter(None, said)), "good"
+        if stays:
+            return translate("WeighInWords", "Keep the line: a feeding is within the tolerance."), "good"
+        return translate("WeighInWords", "The new line is right: a feeding is within the tolerance."), "good"
     if check.verdict == LineVerdict.MOVE:
         words = translate("WeighInWords", "Move the line to {down} down the wall from the rim, and weigh to it again.")
         return words.format(down=unbroken(shown.length(check.next_line.down_wall_mm, system))), "bad"
@@ -272,16 +308,23 @@ def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str
     return counted.more_to_the_line(check.more_fills), "warn"
 
 
-def _bags_apart_words(check: LineCheck, system: UnitSystem) -> str:
-    """That single bags miss what the lot meets; blank where they do not."""
-    if not check.bags_apart:
-        return ""
-    words = translate(
-        "WeighInWords",
-        "That is the mean of the lot: out of one bag it may be {mass} more or less. Weigh a spot fill of each bag "
-        "that is opened.",
-    )
-    return words.format(mass=fine(check.bag_reach_g, system))
+def check_reason(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
+    """What stands beneath the verdict: what it rests on, and what a line found right still asks for."""
+    told = [tolerance_words(check, guide, system)]
+    right = check.verdict == LineVerdict.ON_TARGET
+    if right and check.bags_apart:
+        words = translate(
+            "WeighInWords",
+            "That is the mean of the lot: out of one bag it may be {mass} more or less. Weigh a spot fill of each "
+            "bag that is opened.",
+        )
+        told.append(words.format(mass=fine(check.bag_reach_g, system)))
+    if right and (more := _still_planned(check.result, guide)):
+        words = translate(
+            "WeighInWords", "The plan asks for {more} more, to see how bags and fills of this lot differ."
+        )
+        told.append(words.format(more=more))
+    return " ".join(told)
 
 
 def untried_words() -> str:
