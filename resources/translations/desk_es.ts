@@ -3771,10 +3771,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
 <context>
     <name>LevelPanel</name>
     <message>
-        <source>Take two fills each from four bags.</source>
-        <translation>Tome dos llenadas de cada uno de cuatro costales.</translation>
-    </message>
-    <message>
         <source>Bulk density {density}</source>
         <translation>Densidad aparente {density}</translation>
     </message>
@@ -9266,8 +9262,8 @@ Last kept: {mass}</source>
         <translation>Deje por ahora la línea anterior: oprima Conservar la anterior y pese dos llenadas hasta ella.</translation>
     </message>
     <message>
-        <source>Leave the old line for now, and go back to weigh more level fills. Only if you draw the new line all the same is the old one wiped out, or struck through.</source>
-        <translation>Deje por ahora la línea anterior y regrese a pesar más llenadas al ras. Solo si de todos modos dibuja la línea nueva, borre o tache la anterior.</translation>
+        <source>Leave the old line for now, and go back to weigh more level fills.</source>
+        <translation>Deje por ahora la línea anterior y regrese a pesar más llenadas al ras.</translation>
     </message>
     <message>
         <source>More level fills are advised first; a line drawn now is preliminary.</source>
@@ -10467,8 +10463,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Mo&amp;ver la línea ahí</translation>
     </message>
     <message>
-        <source>Fill to the line, level by a shake, weigh: two fills each from four bags.</source>
-        <translation>Llene hasta la línea, empareje sacudiendo, pese. Dos costales o más.</translation>
+        <source>Fill to the line, level by a shake, weigh. {fills}.</source>
+        <translation>Llene hasta la línea, empareje sacudiendo, pese. {fills}.</translation>
     </message>
     <message>
         <source>The fills to the line before count too, brought to this one.</source>
@@ -11691,14 +11687,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Pesar &amp;otro lote</translation>
     </message>
     <message>
-        <source>Dip, heap, and strike off with a straight edge. No tapping, no pressing. Two fills from each of four bags: type the weight, press Enter.</source>
-        <translation>Meta la medida, llénela con copete y rase con una regla. Sin golpear, sin apretar. Dos llenadas de cada uno de cuatro costales: escriba el peso y oprima Enter.</translation>
-    </message>
-    <message>
-        <source>Fill to the new line, level it with one shake, read it at eye level. Type the weight, press Enter.</source>
-        <translation>Llene hasta la línea nueva, empareje con una sacudida y lea a la altura de los ojos. Escriba el peso y oprima Enter.</translation>
-    </message>
-    <message>
         <source>Go on without</source>
         <translation>Seguir sin ellas</translation>
     </message>
@@ -11778,10 +11766,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Más llenadas apenas lo aclararían: siga con lo que se sabe.</translation>
     </message>
     <message>
-        <source>{fills} from {bags} so far; two from each of {planned} are planned.</source>
-        <translation>Van {fills} de {bags}; el plan son dos de cada uno de {planned}.</translation>
-    </message>
-    <message>
         <source>Known within ± {now}; within ± {wanted} is wanted.</source>
         <translation>Se conoce con ± {now}; se busca ± {wanted}.</translation>
     </message>
@@ -11822,20 +11806,48 @@ Sign off all the same? The record will say so.</source>
         <translation>El intervalo se apoya en cuánto varían estos costales.</translation>
     </message>
     <message>
-        <source>Within ± {mass} already. {plan}</source>
-        <translation>Ya está dentro de ± {mass}. {plan}</translation>
-    </message>
-    <message>
         <source>{fills} and {bags}</source>
         <translation>{fills} y {bags}</translation>
     </message>
     <message>
         <source>The plan asks for {more} more, to see how bags and fills of this lot differ.</source>
-        <translation>El plan pide {more} más, para ver cuánto difieren los costales y las llenadas de este lote.</translation>
+        <translation>El plan pide {more} más, para ver cuánto varían los costales y las llenadas de este lote.</translation>
     </message>
     <message>
         <source>The interval rests on how bags differed in this farm&apos;s earlier lots.</source>
         <translation>El intervalo se apoya en cuánto variaron los costales en los lotes anteriores de este establo.</translation>
+    </message>
+    <message>
+        <source>Within ± {mass} already; the plan asks for {more} more.</source>
+        <translation>Ya está dentro de ± {mass}; el plan pide {more} más.</translation>
+    </message>
+    <message>
+        <source>{fills} from {bags} so far; {all} from {planned} are planned.</source>
+        <translation>Van {fills} de {bags}; el plan son {all} de {planned}.</translation>
+    </message>
+    <message>
+        <source>Dip, heap, and strike off with a straight edge. No tapping, no pressing. {fills}: type the weight, press Enter.</source>
+        <translation>Meta la medida, llénela con copete y rase con una regla. Sin golpear, sin apretar. {fills}: escriba el peso y oprima Enter.</translation>
+    </message>
+    <message>
+        <source>Fill to the line, level it with one shake, read it at eye level. Type the weight, press Enter.</source>
+        <translation>Llene hasta la línea, empareje con una sacudida y lea a la altura de los ojos. Escriba el peso y oprima Enter.</translation>
+    </message>
+    <message>
+        <source>Two fills from each of four bags</source>
+        <translation>Dos llenadas de cada uno de cuatro costales</translation>
+    </message>
+    <message>
+        <source>Eight fills from all over the bag</source>
+        <translation>Ocho llenadas de distintas partes del costal</translation>
+    </message>
+    <message>
+        <source>Eight fills, shared over the {bags} of the lot</source>
+        <translation>Ocho llenadas, repartidas entre los {bags} del lote</translation>
+    </message>
+    <message>
+        <source>That rests on earlier lots; the plan is to see how bags and fills of this one differ.</source>
+        <translation>Eso se apoya en lotes anteriores; el plan es para ver cuánto varían los costales y las llenadas de este.</translation>
     </message>
     <message>
         <source>Every bag of the lot was dipped, so only how fills differ counts; until more are weighed, a cautious figure is assumed for it.</source>
