@@ -50,7 +50,7 @@ def test_part_fills_count_only_where_they_are_allowed(herd: Herd) -> None:
     plan = herd.plan("Milk", replace(group(3), rate=eight))
     without = sheet_of(herd, plan).today_line
     assert without is not None
-    assert without.scoops is None or all(count == int(count) for _, count in without.scoops.parts)
+    assert without.scoops is None  # no whole count lies near enough: weigh it
     halves = replace(plan, scoopfuls=Scoopfuls(part_fills=(0.5,)))
     line = sheet_of(herd, halves).today_line
     assert line is not None
