@@ -57,8 +57,46 @@ def test_any_cell_is_written_so_that_the_file_opens(
     for row, found in zip(rows, back, strict=True):
         figure = row[1]
         assert isinstance(figure, float)
-        told = pytest.approx(figure, rel=1e-14) if math.isfinite(figure) else str(figure)  # sheets keep 16 digits
+        ends = {"inf": "∞", "-inf": "−∞", "nan": "–"}
+        told = pytest.approx(figure, rel=1e-14) if math.isfinite(figure) else ends[str(figure)]  # sheets keep 16 digits
         assert found[1] == told
+
+
+FIGURES: tuple[tuple[tuple[float, ...], str], ...] = (
+    ((372.9987256875, 364.1), "0.0"),
+    ((0.5638680660430839, 0.55), "0.0000"),
+    ((0.006577169721118558,), "0.000000"),
+    ((22679.6185, 25000.0), "0.0"),
+    ((22.5, 20.0), "General"),  # short as they are
+    ((84, 80), "General"),
+    ((6.916575421435909, 0.000123456), "General"),  # of two sizes: one way would make nothing of the small one
+    ((math.inf, 6.5), "General"),
+)
+
+
+@pytest.mark.parametrize(("figures", "shown"), FIGURES)
+def test_long_figures_are_shown_short_and_kept_whole(tmp_path: Path, figures: tuple[float, ...], shown: str) -> None:
+    file = tmp_path / "season.xlsx"
+    write_workbook([SheetOf("lots", FlatTable(("figure",), tuple((one,) for one in figures)))], file)
+    cells = [cell for (cell,) in load_workbook(file)["lots"].iter_rows(min_row=2)]
+    assert {cell.number_format for cell in cells} == {shown}
+    assert [cell.value for cell in cells if cell.value != "∞"] == [one for one in figures if math.isfinite(one)]
+
+
+def test_a_column_is_as_wide_as_what_stands_in_it_and_can_be_filtered(tmp_path: Path) -> None:
+    file = tmp_path / "season.xlsx"
+    moment = datetime(2026, 3, 2, 6, 30, tzinfo=UTC)
+    rows: tuple[tuple[Cell, ...], ...] = ((moment, date(2026, 3, 2), "22/20 milk replacer, medicated", "x" * 300, 1.5),)
+    heads = ("at", "day", "product", "note", "a heading that is longer than the figures beneath it (g/mL)")
+    write_workbook([SheetOf("lots", FlatTable(heads, rows))], file)
+    sheet = load_workbook(file)["lots"]
+    widths = [sheet.column_dimensions[letter].width for letter in "ABCDE"]
+    assert widths[0] > len("2026-03-02 06:30")  # a narrower one would be shown as ########
+    assert widths[1] > len("2026-03-02")
+    assert widths[2] > len("22/20 milk replacer, medicated")
+    assert widths[3] == 40
+    assert widths[4] > len(heads[4])
+    assert (sheet.freeze_panes, sheet.auto_filter.ref) == ("A2", "A1:E2")
 
 
 def test_a_sheet_that_is_full_goes_on_in_another(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
