@@ -12,7 +12,7 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.desk.spots import read_spots, spot_findings
-from calibrator.desk.weigh_in import words
+from calibrator.desk.weigh_in import line_words, words
 from calibrator.desk.weigh_in.step_mark import StepMark
 from calibrator.desk.weigh_in.workings import level_workings
 from calibrator.model import FillWay, Lot, Scale, Scoop, SpotFill, Step, UnitSystem, WeighIn, new_id
@@ -112,13 +112,13 @@ def test_a_line_shown_to_be_right_early_is_told_with_what_the_plan_still_asks(ta
     check = taught.findings.check
     assert check is not None
     assert check.verdict is LineVerdict.ON_TARGET
-    told, tone = words.check_words(check, taught, UnitSystem.FARM)
+    told, tone = line_words.check_words(check, taught, UnitSystem.FARM)
     assert told == "The new line is right: a feeding is within the tolerance."
     assert tone == "good"
-    assert " The plan asks for 5 fills and " in words.check_reason(check, taught, UnitSystem.FARM)
+    assert " The plan asks for 5 fills and " in line_words.check_reason(check, taught, UnitSystem.FARM)
     weigh(taught, FillWay.TO_MARK, 283.0, 284.0, 283.5, 283.0, 284.0)
     assert taught.findings.check is not None
-    assert "plan" not in words.check_reason(taught.findings.check, taught, UnitSystem.FARM)
+    assert "plan" not in line_words.check_reason(taught.findings.check, taught, UnitSystem.FARM)
 
 
 def test_an_old_line_that_fills_show_to_be_right_is_kept_by_that_word(desk: Desk, lot: Lot) -> None:
@@ -129,7 +129,7 @@ def test_an_old_line_that_fills_show_to_be_right_is_kept_by_that_word(desk: Desk
     check = guide.findings.check
     assert check is not None
     assert check.verdict is LineVerdict.ON_TARGET
-    told = words.check_words(check, guide, UnitSystem.FARM)[0]
+    told = line_words.check_words(check, guide, UnitSystem.FARM)[0]
     assert told == "Keep the line: a feeding is within the tolerance."
 
 
@@ -146,12 +146,12 @@ def test_a_new_line_as_near_as_the_ruler_has_it_is_not_kept_as_an_old_one(desk: 
     check = guide.findings.check
     assert check is not None
     assert check.verdict is LineVerdict.AS_NEAR_AS_RULED
-    told, tone = words.check_words(check, guide, UnitSystem.FARM)
+    told, tone = line_words.check_words(check, guide, UnitSystem.FARM)
     assert told.startswith("The new line is as near as the ruler has it, though a feeding is outside the tolerance")
     assert "Keep" not in told
     assert tone == "warn"
     guide.set(old_line_mm=12.7, old_line_typed="1/2 in")
-    told = words.check_words(check, guide, UnitSystem.FARM)[0]
+    told = line_words.check_words(check, guide, UnitSystem.FARM)[0]
     assert told.startswith("Keep the line, though a feeding is outside the tolerance")
 
 
@@ -161,10 +161,10 @@ def test_while_level_fills_are_to_tell_nothing_is_drawn_or_wiped_out(desk: Desk,
     old_line_that_delivers(guide, 0.085)
     old = guide.findings.old
     assert old is not None
-    assert words.level_fills_tell(old)
+    assert line_words.level_fills_tell(old)
     step.show_guide(guide)
     assert step.hands.text() == "Leave the old line for now, and go back to weigh more level fills."
-    assert "more level fill" in words.old_line_words(old, UnitSystem.FARM)[0]
+    assert "more level fill" in line_words.old_line_words(old, UnitSystem.FARM)[0]
     assert (step._as_proposed.property("kind"), step._keep_old.property("kind")) == ("", "")
     assert step.first_field() is step._field
     guide.set(drawn_line_mm=25.0, drawn_line_typed="25 mm")  # drawn all the same
@@ -206,7 +206,7 @@ def test_fills_to_the_old_line_say_more_of_it_than_level_fills(desk: Desk, lot: 
     guide.take_next_line()
     assert guide.findings.old is not None
     assert guide.findings.old.verdict is OldLineVerdict.MOVE
-    assert words.old_line_words(guide.findings.old, UnitSystem.FARM)[0].startswith("Move the line.")
+    assert line_words.old_line_words(guide.findings.old, UnitSystem.FARM)[0].startswith("Move the line.")
     step.show_guide(guide)
     assert step.hands.text().endswith("Wipe out the old line, or strike it through.")
 
@@ -257,7 +257,7 @@ def test_a_lot_of_few_bags_gets_its_line_right(desk: Desk, lot: Lot, count: int)
     check = guide.findings.check
     assert check is not None
     assert {fill.bag for fill in guide.fills_of(FillWay.TO_MARK)} == set(range(1, count + 1))
-    told = words.check_words(check, guide, UnitSystem.FARM)[0]
+    told = line_words.check_words(check, guide, UnitSystem.FARM)[0]
     assert told == "The new line is right: a feeding is within the tolerance."
 
 
@@ -311,7 +311,7 @@ def test_of_two_bags_apart_the_mean_is_right_and_that_bags_are_not_is_said(desk:
     check = guide.findings.check
     assert check is not None
     assert check.verdict is LineVerdict.ON_TARGET
-    told = words.check_reason(check, guide, UnitSystem.METRIC)
+    told = line_words.check_reason(check, guide, UnitSystem.METRIC)
     assert "That is the mean of the lot: out of one bag it may be 26" in told  # 1.96 · 19/√2 g
     assert told.endswith("Weigh a spot fill of each bag that is opened.")
 

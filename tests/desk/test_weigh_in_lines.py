@@ -11,7 +11,7 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
-from calibrator.desk.weigh_in import words
+from calibrator.desk.weigh_in import line_words, words
 from calibrator.desk.weigh_in.step_mark import StepMark, _reach
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.model import Cylinder, FillWay, Lot, Scale, Scoop, Step, UnitSystem, WeighIn, new_id
@@ -106,7 +106,7 @@ def test_an_old_line_in_doubt_is_told_by_what_is_not_known(
     by_level: OldLineVerdict, more: int, reach: bool, told: str
 ) -> None:
     old = OldLine(269.0, 3.0, 262.0, 276.0, -0.05, OldLineVerdict.WEIGH_MORE, more, False, reach, by_level)
-    text, tone = words.old_line_words(old, UnitSystem.METRIC)
+    text, tone = line_words.old_line_words(old, UnitSystem.METRIC)
     assert told in text
     assert str(MOST_MORE) not in text
     assert tone == "warn"
@@ -138,9 +138,9 @@ def test_a_lot_of_one_bag_is_not_sent_for_a_third(guide: Guide) -> None:
 def test_a_little_more_than_whole_scoopfuls_is_left_away(guide: Guide) -> None:
     """Three scoopfuls of 94 g are 282 g of 283.5 g: −0.5 %."""
     line = fill_line(Cylinder(diameter_mm=60, height_mm=73), 94.0, 0.3, 283.5)
-    told = words.line_problem_words(line, 0.02)
+    told = line_words.line_problem_words(line, 0.02)
     assert "Take 3 level scoopfuls and no more: that is −0.5 % against the target." in told
-    assert words.line_problem_words(line, 0.004).endswith("Use a smaller scoop.")
+    assert line_words.line_problem_words(line, 0.004).endswith("Use a smaller scoop.")
 
 
 def test_a_doubt_below_the_scale_s_step_is_no_nought(guide: Guide) -> None:

@@ -15,7 +15,7 @@ from calibrator.desk.guide import STEPS, Guide
 from calibrator.desk.help.hands import of_step
 from calibrator.desk.page import Page
 from calibrator.desk.parts import button, label, row, scrolled, set_style_property
-from calibrator.desk.weigh_in import words
+from calibrator.desk.weigh_in import line_words, words
 from calibrator.desk.weigh_in.chooser import LotChooser
 from calibrator.desk.weigh_in.commands import recall
 from calibrator.desk.weigh_in.findings_panel import LevelPanel, ToMarkPanel
@@ -140,9 +140,9 @@ class WeighInPage(Page):
         """Go on; past fills that were never weighed, or that say the line is wrong, only if that is meant."""
         guide = self.guide
         if guide is not None and guide.step is Step.FILLS_TO_MARK and guide.line_untried:
-            self.desk.ask.confirm(words.untried_words(), self.tr("Go on without"), partial(self._move_by, 1))
+            self.desk.ask.confirm(line_words.untried_words(), self.tr("Go on without"), partial(self._move_by, 1))
         elif guide is not None and guide.step is Step.FILLS_TO_MARK and guide.line_should_move:
-            question = words.wrong_line_words(guide, self.desk.system)
+            question = line_words.wrong_line_words(guide, self.desk.system)
             self.desk.ask.confirm(question, self.tr("Go on with this line"), partial(self._move_by, 1))
         else:
             self._move_by(1)

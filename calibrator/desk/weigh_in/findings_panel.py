@@ -14,7 +14,7 @@ from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
 from calibrator.desk.parts import Tone, button, label, row, set_style_property, set_tone
 from calibrator.desk.theme import SPACE
-from calibrator.desk.weigh_in import words
+from calibrator.desk.weigh_in import line_words, words
 from calibrator.desk.weigh_in.fill_plot import Bands
 from calibrator.desk.weigh_in.workings import check_workings, level_workings
 from calibrator.model import UnitSystem
@@ -185,9 +185,9 @@ class ToMarkPanel(FindingsPanel):
             self._show_nothing(guide.findings.trouble or how)
             return
         self._show_result(check.result, guide, system)
-        self._show_verdict(*words.check_words(check, guide, system), words.check_reason(check, guide, system))
+        self._show_verdict(*line_words.check_words(check, guide, system), line_words.check_reason(check, guide, system))
         earlier = self.tr("The fills to the line before count too, brought to this one.")
-        settling = words.settling_words(check)
+        settling = line_words.settling_words(check)
         self._settling.setText(f"{settling} {earlier}" if guide.counts_earlier_line else settling)
 
     def bands(self, guide: Guide) -> Bands | None:

@@ -16,7 +16,7 @@ from calibrator.desk.parts import button, card, column, label, row, set_style_pr
 from calibrator.desk.refusals import in_words
 from calibrator.desk.scoop_lines import ScoopState, scoop_state
 from calibrator.desk.theme import SPACE
-from calibrator.desk.weigh_in import words
+from calibrator.desk.weigh_in import line_words, words
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.weigh_in.workings import line_workings
 from calibrator.desk.widgets.quantity_field import QuantityField
@@ -125,7 +125,7 @@ class StepMark(StepView):
             self._why.setText(guide.findings.trouble)
             self._problem.hide()
             return
-        self._where.setText(words.line_words(line, system))
+        self._where.setText(line_words.where_words(line, system))
         reach_g, reach_mm = guide.findings.line_reach
         why = self.tr(
             "For {target} a feeding; give or take {mass} ({length}) at 95 %. A line {step} higher or lower "
@@ -144,14 +144,14 @@ class StepMark(StepView):
         if guide.line_untried:
             narrower = self.tr("Fills to the line, the next step, make it surer.")
             self._why.setText(f"{self._why.text()} {narrower}")
-        self._problem.setText(words.line_problem_words(line, guide.farm.tolerance_share))
+        self._problem.setText(line_words.line_problem_words(line, guide.farm.tolerance_share))
         self._problem.setVisible(not usable)
 
     def _show_old(self, guide: Guide) -> None:
         old = guide.findings.old
         self._old_card.setVisible(old is not None)
         if old is not None:
-            text, tone = words.old_line_words(old, self.desk.system)
+            text, tone = line_words.old_line_words(old, self.desk.system)
             self._old.setText(text)
             set_tone(self._old_card, tone)
 
@@ -179,7 +179,7 @@ class StepMark(StepView):
             return
         if found is not None and abs(found.share) > FAR_OFF_SHARE:
             self.desk.ask.confirm(
-                words.far_off_words(found, self.desk.system),
+                line_words.far_off_words(found, self.desk.system),
                 self.tr("The line is there all the same"),
                 partial(self._keep, quantity),
             )
@@ -213,7 +213,7 @@ def _keeps_old(guide: Guide) -> bool:
 def _may_do(guide: Guide) -> bool:
     """Whether more level fills are to tell if the old line does."""
     old = _old_line(guide)
-    return old is not None and words.level_fills_tell(old)
+    return old is not None and line_words.level_fills_tell(old)
 
 
 def _fed_with_it(guide: Guide) -> str:

@@ -13,7 +13,7 @@ from calibrator.desk.in_use import LotState
 from calibrator.desk.parts import Tone, button, card, clear, label, row, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
-from calibrator.desk.weigh_in import words
+from calibrator.desk.weigh_in import line_words
 from calibrator.desk.weigh_in.fed_from import FedFromQuestion
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.widgets.initials import select_on_entry
@@ -118,7 +118,7 @@ class StepSignOff(StepView):
             text = self.tr("No fills to the mark yet: the line rests on the level fills alone.")
             tone = "warn"
         else:
-            text, tone = words.check_words(check, guide, self.desk.system)
+            text, tone = line_words.check_words(check, guide, self.desk.system)
         self._verdict.setText(text)
         set_tone(self._verdict, tone)
 
@@ -131,7 +131,7 @@ class StepSignOff(StepView):
         if check is None:
             return self.tr("{signed} No fills to the mark were weighed.").format(signed=by), "warn"
         although = self.tr("{signed} Signed although the fills said: {verdict}")
-        return although.format(signed=by, verdict=words.check_words(check, guide, self.desk.system)[0]), "warn"
+        return although.format(signed=by, verdict=line_words.check_words(check, guide, self.desk.system)[0]), "warn"
 
     def _rows(self, guide: Guide, signed: SignOff | None) -> list[tuple[str, str]]:
         system, w, found = self.desk.system, guide.weigh_in, guide.findings
@@ -168,12 +168,16 @@ class StepSignOff(StepView):
             )
             rows += [
                 (self.tr("To the mark"), weighed),
-                (self.tr("Against the target"), words.check_reason(found.check, guide, system)),
-                (self.tr("How it settles"), words.settling_words(found.check)),
+                (self.tr("Against the target"), line_words.check_reason(found.check, guide, system)),
+                (self.tr("How it settles"), line_words.settling_words(found.check)),
             ]
         if found.old:
             anew = w.drawn_line_mm is not None and w.drawn_line_mm != w.old_line_mm
-            told = words.moved_line_words(found.old, system) if anew else words.old_line_words(found.old, system)[0]
+            told = (
+                line_words.moved_line_words(found.old, system)
+                if anew
+                else line_words.old_line_words(found.old, system)[0]
+            )
             rows.append((self.tr("Old line"), told))
         if signed is not None:
             rows.append((self.tr("Weighed by"), signed.by))
@@ -209,8 +213,8 @@ class StepSignOff(StepView):
             )
         if guide.on_target:
             return ""
-        verdict = words.check_words(check, guide, self.desk.system)[0]
-        reason = words.tolerance_words(check, guide, self.desk.system)
+        verdict = line_words.check_words(check, guide, self.desk.system)[0]
+        reason = line_words.tolerance_words(check, guide, self.desk.system)
         return self.tr("{verdict} {reason}\n\nSign off all the same? The record will say so.").format(
             verdict=verdict, reason=reason
         )

@@ -1,0 +1,198 @@
+"""How lines are said: where to draw one, whether an old one will do, what fills to one show of it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QCoreApplication
+
+from calibrator.desk import shown
+from calibrator.desk.counted import counted
+from calibrator.desk.guide import Guide
+from calibrator.desk.parts import Tone
+from calibrator.desk.weigh_in.words import (
+    MOST_PROPOSED,
+    fine,
+    plan_words,
+    signed_percent,
+    still_planned_words,
+    unbroken,
+)
+from calibrator.model import UnitSystem
+from calibrator.science.mark import Line, LineCheck, LineVerdict, MarkProblem, OldLine, OldLineVerdict
+
+translate = QCoreApplication.translate
+
+
+def where_words(line: Line, system: UnitSystem) -> str:
+    """Where to draw the line, told as hands measure it."""
+    down = unbroken(shown.length(line.down_wall_mm, system))
+    if line.full_scoops:
+        words = counted.full_scoops_first(line.full_scoops)
+    else:
+        words = translate("WeighInWords", "Draw the line {down} down the wall from the rim.")
+    return words.format(down=down)
+
+
+def line_problem_words(line: Line, tolerance_share: float) -> str:
+    """Why a line can't be used, and what to do instead; blank where it can."""
+    if line.problem is None:
+        return ""
+    left_out = line.mass_g / line.target_g
+    if line.problem is MarkProblem.TOO_NEAR_FLOOR and line.full_scoops and left_out <= tolerance_share:
+        return counted.without_the_last(line.full_scoops).format(share=signed_percent(-left_out))
+    return {
+        MarkProblem.TOO_NEAR_FLOOR: translate(
+            "WeighInWords",
+            "The line would be so near the floor that it cannot be read well. Use a smaller scoop.",
+        ),
+        MarkProblem.TOO_NEAR_RIM: translate(
+            "WeighInWords",
+            "The line would be so near the rim that it cannot be told from it. Use a larger scoop, "
+            "or strike it level and take the weight as it is.",
+        ),
+    }[line.problem]
+
+
+def old_line_words(old: OldLine, system: UnitSystem) -> tuple[str, Tone]:
+    """Keep or move the line found on the scoop, and what it would deliver from this lot."""
+    delivers = translate(
+        "WeighInWords", "With the old line a feeding of this lot would weigh {mass} ({share})."
+    ).format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
+    if old.verdict == OldLineVerdict.KEEP:
+        return translate("WeighInWords", "Keep the old line. {delivers}").format(delivers=delivers), "good"
+    if old.verdict == OldLineVerdict.MOVE:
+        return translate("WeighInWords", "Move the line. {delivers}").format(delivers=delivers), "bad"
+    words = _undecided_words(old)
+    return translate("WeighInWords", "{words} {delivers}").format(words=words, delivers=delivers), "warn"
+
+
+def moved_line_words(old: OldLine, system: UnitSystem) -> str:
+    """What the old line would have delivered, once another is drawn: there is nothing left to decide."""
+    words = translate("WeighInWords", "Moved. A feeding of this lot would have weighed {mass} ({share}).")
+    return words.format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
+
+
+def _undecided_words(old: OldLine) -> str:
+    """What is not known of an old line, and what would tell it."""
+    if old.by_level == OldLineVerdict.MOVE:
+        return translate("WeighInWords", "By the level fills it has to move: draw the new line.")
+    if old.by_level == OldLineVerdict.KEEP:
+        return translate(
+            "WeighInWords",
+            "By the level fills it would do. Only how this powder settles under the shake is not known: "
+            "leave the old line, and weigh two fills to it.",
+        )
+    if level_fills_tell(old):
+        return counted.more_level(old.more_fills)
+    return translate("WeighInWords", "Draw the new line: level fills would hardly tell whether the old one will do.")
+
+
+def level_fills_tell(old: OldLine) -> bool:
+    """Whether a few more level fills are what is advised for an old line, before anything is drawn."""
+    unsure = old.verdict is OldLineVerdict.WEIGH_MORE and old.by_level is OldLineVerdict.WEIGH_MORE
+    return unsure and old.within_reach and old.more_fills <= MOST_PROPOSED
+
+
+def far_off_words(found: OldLine, system: UnitSystem) -> str:
+    """A line far from where the target weight calls for it: what it would deliver, and the likely slip."""
+    return translate(
+        "WeighInWords",
+        "A feeding to a line there would weigh {mass} ({share} against the target). Measure from the rim down along "
+        "the wall, not from the bottom up. Is the line really there?",
+    ).format(mass=shown.mass(found.delivers_g, system), share=signed_percent(found.share))
+
+
+def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str, Tone]:
+    """The verdict on the drawn line."""
+    stays = guide.weigh_in.drawn_line_mm == guide.weigh_in.old_line_mm
+    if check.verdict == LineVerdict.ON_TARGET:
+        if stays:
+            return translate("WeighInWords", "Keep the line: a feeding is within the tolerance."), "good"
+        return translate("WeighInWords", "The new line is right: a feeding is within the tolerance."), "good"
+    if check.verdict == LineVerdict.MOVE:
+        words = translate("WeighInWords", "Move the line to {down} down the wall from the rim, and weigh to it again.")
+        return words.format(down=unbroken(shown.length(check.next_line.down_wall_mm, system))), "bad"
+    if check.verdict == LineVerdict.AS_NEAR_AS_RULED:
+        if stays:
+            return translate(
+                "WeighInWords",
+                "Keep the line, though a feeding is outside the tolerance: no other division of the ruler is nearer. "
+                "A narrower scoop would do better.",
+            ), "warn"
+        return translate(
+            "WeighInWords",
+            "The new line is as near as the ruler has it, though a feeding is outside the tolerance: no other division "
+            "is nearer. A narrower scoop would do better.",
+        ), "warn"
+    if guide.plan_is_open(check.result):
+        return plan_words(check.result, guide), ""
+    if not check.within_reach or check.more_fills > MOST_PROPOSED:
+        return translate("WeighInWords", "More fills would hardly tell it better: go on with what is known."), "warn"
+    return counted.more_to_the_line(check.more_fills), "warn"
+
+
+def check_reason(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
+    """What stands beneath the verdict: what it rests on, and what a line found right still asks for."""
+    told = [tolerance_words(check, guide, system)]
+    right = check.verdict == LineVerdict.ON_TARGET
+    if right and check.bags_apart:
+        words = translate(
+            "WeighInWords",
+            "That is the mean of the lot: out of one bag it may be {mass} more or less. Weigh a spot fill of each "
+            "bag that is opened.",
+        )
+        told.append(words.format(mass=fine(check.bag_reach_g, system)))
+    if right and (more := still_planned_words(check.result, guide)):
+        words = translate(
+            "WeighInWords", "The plan asks for {more} more, to see how bags and fills of this lot differ."
+        )
+        told.append(words.format(more=more))
+    return " ".join(told)
+
+
+def untried_words() -> str:
+    """What is not known while no fill to the line was weighed."""
+    return translate(
+        "WeighInWords",
+        "No fill to the line was weighed yet, so how the powder settles in it is not known and the line may be some "
+        "percent off. Weigh at least two fills to it, or go on without?",
+    )
+
+
+def wrong_line_words(guide: Guide, system: UnitSystem) -> str:
+    """What would be signed although the fills to the line speak against it."""
+    check, line_mm = guide.findings.check, guide.weigh_in.drawn_line_mm
+    if check is None or line_mm is None:
+        return ""
+    words = translate(
+        "WeighInWords", "{verdict} What would be signed is the line at {line}, with {mass} in a feeding. Go on with it?"
+    )
+    verdict, line = check_words(check, guide, system)[0], unbroken(shown.length(line_mm, system))
+    return words.format(verdict=verdict, line=line, mass=fine(check.mean_g, system))
+
+
+def tolerance_words(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
+    """A feeding beside the tolerance: what every verdict on a line rests on."""
+    target_g = guide.weigh_in.target_mass_g or check.mean_g
+    words = translate(
+        "WeighInWords",
+        "A feeding weighs {mean}, surely {low} to {high}. Tolerance: {from_mass} to {to_mass} ({target} ± {share}).",
+    )
+    return words.format(
+        mean=fine(check.mean_g, system),
+        low=fine(check.low_g, system),
+        high=fine(check.high_g, system),
+        from_mass=fine(target_g - check.tolerance_g, system),
+        to_mass=fine(target_g + check.tolerance_g, system),
+        target=shown.mass(target_g, system),
+        share=shown.percent(100 * guide.farm.tolerance_share),
+    )
+
+
+def settling_words(check: LineCheck) -> str:
+    """What the shake did to the powder."""
+    percent = shown.percent(100 * abs(check.settling_factor - 1))
+    if check.settling_factor >= 1:
+        words = translate("WeighInWords", "Levelled by a shake, the powder packs {percent} denser than struck level.")
+    else:
+        words = translate("WeighInWords", "Filled to the line, the powder lies {percent} looser than struck level.")
+    return words.format(percent=percent)
