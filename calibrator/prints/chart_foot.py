@@ -38,7 +38,8 @@ def cautions(facts: WallChart, tongue: Tongue) -> list[str]:
     limit = show_temperature(SCALD_C, facts.units)
     told = [tongue(words.MEDICATED)] if facts.medicated else []
     told += [tongue(words.SCALD).format(limit=limit), tongue(words.FEED_AT_ONCE), tongue(words.NO_TUBE)]
-    return [*told, tongue(words.ASK_VET), tongue(words.FOLLOW_LABEL), tongue(words.DUST)]
+    told += [tongue(words.ASK_VET), tongue(words.FRESH_WATER)]  # water beside milk: common practice, no source
+    return [*told, tongue(words.FOLLOW_LABEL), tongue(words.DUST)]
 
 
 def lay_foot(facts: WallChart, said: Words, width_mm: float) -> Foot:

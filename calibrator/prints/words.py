@@ -92,13 +92,14 @@ RATE_DRY_MATTER = QT_TRANSLATE_NOOP("Prints", "{solids} dry matter by weight of 
 VESSEL = QT_TRANSLATE_NOOP("Prints", "mixed in {vessel}")
 
 # Cautions
-SCALD = QT_TRANSLATE_NOOP("Prints", "Water of {limit} or hotter scalds. Keep people and calves away from it.")
-FOLLOW_LABEL = QT_TRANSLATE_NOOP("Prints", "Follow the product's label. It comes before this sheet.")
+SCALD = QT_TRANSLATE_NOOP("Prints", "Water of {limit} or hotter scalds: keep people and calves away.")
+FOLLOW_LABEL = QT_TRANSLATE_NOOP("Prints", "The product's label comes before this sheet.")
 MEDICATED = QT_TRANSLATE_NOOP(
     "Prints", "MEDICATED powder: feed only as its label and your veterinarian say. Mind the withdrawal time."
 )
 ASK_VET = QT_TRANSLATE_NOOP("Prints", "Sick or weak calf? Ask the veterinarian.")
 NO_TUBE = QT_TRANSLATE_NOOP("Prints", "No milk or replacer by tube unless the veterinarian says so.")
+FRESH_WATER = QT_TRANSLATE_NOOP("Prints", "Calves need fresh water too.")
 FEED_AT_ONCE = QT_TRANSLATE_NOOP("Prints", "Feed at once and keep the mix moving.")
 DUST = QT_TRANSLATE_NOOP("Prints", "Do not breathe the dust; no flames near it.")
 

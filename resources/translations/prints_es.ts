@@ -700,12 +700,12 @@
             <translation>se mezcla en {vessel}</translation>
         </message>
         <message>
-            <source>Water of {limit} or hotter scalds. Keep people and calves away from it.</source>
-            <translation>El agua a {limit} o más quema. Aleje de ella a la gente y a las becerras.</translation>
+            <source>Water of {limit} or hotter scalds: keep people and calves away.</source>
+            <translation>El agua a {limit} o más quema: aleje a la gente y a las becerras.</translation>
         </message>
         <message>
-            <source>Follow the product's label. It comes before this sheet.</source>
-            <translation>Siga la etiqueta del producto: manda sobre esta hoja.</translation>
+            <source>The product's label comes before this sheet.</source>
+            <translation>La etiqueta del producto manda sobre esta hoja.</translation>
         </message>
         <message>
             <source>MEDICATED powder: feed only as its label and your veterinarian say. Mind the withdrawal time.</source>
@@ -717,15 +717,19 @@
         </message>
         <message>
             <source>No milk or replacer by tube unless the veterinarian says so.</source>
-            <translation>Nada de leche ni sustituto por sonda, salvo que lo indique el veterinario.</translation>
+            <translation>Ni leche ni sustituto por sonda, salvo que lo indique el veterinario.</translation>
+        </message>
+        <message>
+            <source>Calves need fresh water too.</source>
+            <translation>Dé también agua limpia.</translation>
         </message>
         <message>
             <source>Feed at once and keep the mix moving.</source>
-            <translation>Dé la mezcla enseguida y no deje de moverla.</translation>
+            <translation>Dé la mezcla enseguida, sin dejar de moverla.</translation>
         </message>
         <message>
             <source>Do not breathe the dust; no flames near it.</source>
-            <translation>No respire el polvo; nada de llamas cerca.</translation>
+            <translation>No respire el polvo; sin llamas cerca.</translation>
         </message>
         <message>
             <source>± is the half-width of a 95 % interval, as on the screens: each doubt is widened by Student's factor for its own degrees of freedom, then added as squares. For the scoop's volume and for settling the factor is 2 (JCGM 100:2008). In the budgets u is one standard uncertainty.</source>

@@ -130,6 +130,7 @@ def test_a_chart_says_what_it_replaces_and_what_to_beware_of() -> None:
         "label",
         "Feed at once",
         "MEDICATED",
+        "fresh water",
     ):
         assert words in shown, words
     assert "Take down" not in told(wall_chart(chart(replaces=None)))
