@@ -207,11 +207,17 @@ class SpreadBar:
 ROW_MM = 7.0
 
 
+_WIDEST = 2.5
+"""Times the largest bar: an interval that goes farther would leave the bars themselves too short to compare."""
+
+
 def draw_spreads(sheet: Sheet, room: Box, bars: Sequence[SpreadBar], unknown: str) -> None:
     """A bar for each spread, its interval as a line; a line that is too long ends at the edge with its figure told."""
     left = room.x_mm + max(width_mm(bar.name, 3.3) for bar in bars) + 4.0
     figures = 44.0
-    reach = 1.6 * max([bar.share or 0.0 for bar in bars] + [1e-4])
+    largest = max([bar.share or 0.0 for bar in bars] + [1e-4])
+    ends = [bar.interval[1] for bar in bars if bar.share and bar.interval]
+    reach = min(max([1.6 * largest, *(1.05 * end for end in ends)]), _WIDEST * largest)
     width = room.right_mm - figures - left
 
     def across(share: float) -> float:

@@ -76,7 +76,8 @@ def _densities(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
         draw_densities(sheet, room, season.lots, season.chart, facts.units, tongue)
 
     flow.picture(_CHART_MM, draw)
-    flow.paragraph(tongue(words.HOW_TO_READ))
+    ring = tongue(words.RING_MARKS) if any(one.rules for one in season.chart.lots) else ""
+    flow.paragraph(f"{tongue(words.HOW_TO_READ)} {ring}".rstrip())
 
 
 def _happened(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:

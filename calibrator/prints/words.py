@@ -256,8 +256,9 @@ DENSITY_AXIS = QT_TRANSLATE_NOOP("Prints", "{unit}, at the day of the weigh-in")
 HOW_TO_READ = QT_TRANSLATE_NOOP(
     "Prints",
     "Dot: a lot, its bar a 95 % interval. Grey steps: the limits within which lots of its kind of powder are "
-    "expected, wider where a lot is known less well. Line: the running mean. A ring marks a lot that stands out.",
+    "expected, wider where a lot is known less well. Line: the running mean.",
 )
+RING_MARKS = QT_TRANSLATE_NOOP("Prints", "A ring marks a lot that stands out.")
 WHAT_HAPPENED = QT_TRANSLATE_NOOP("Prints", "What happened")
 FEW_LOTS = QT_TRANSLATE_NOOP("Prints", "So few lots do not tell yet what is ordinary here.")
 LAST_CHANGE_MORE = QT_TRANSLATE_NOOP("Prints", "By the scoop, lot {lot} weighs {share} more than lot {before}.")

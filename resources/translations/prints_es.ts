@@ -800,8 +800,12 @@
             <translation>{unit}, en el día de la pesada</translation>
         </message>
         <message>
-            <source>Dot: a lot, its bar a 95 % interval. Grey steps: the limits within which lots of its kind of powder are expected, wider where a lot is known less well. Line: the running mean. A ring marks a lot that stands out.</source>
-            <translation>Punto: un lote, su barra es un intervalo del 95 %. Escalones grises: los límites en que se esperan los lotes de su tipo de polvo, más anchos donde un lote se conoce menos. Línea: el promedio móvil. Un círculo señala un lote que llama la atención.</translation>
+            <source>Dot: a lot, its bar a 95 % interval. Grey steps: the limits within which lots of its kind of powder are expected, wider where a lot is known less well. Line: the running mean.</source>
+            <translation>Punto: un lote, su barra es un intervalo del 95 %. Escalones grises: los límites en que se esperan los lotes de su tipo de polvo, más anchos donde un lote se conoce menos. Línea: el promedio móvil.</translation>
+        </message>
+        <message>
+            <source>A ring marks a lot that stands out.</source>
+            <translation>Un círculo señala un lote que llama la atención.</translation>
         </message>
         <message>
             <source>What happened</source>

@@ -15,8 +15,10 @@ from calibrator.model import Paper, UnitSystem
 from calibrator.prints.fonts import width_mm
 from calibrator.prints.output import write_pdf
 from calibrator.prints.page import Anchor, Go, Line, Page, Shape, Text
+from calibrator.prints.season_chart import SpreadBar, draw_spreads
 from calibrator.prints.season_facts import Carried, LastChange, MixChecks, SeasonReport
 from calibrator.prints.season_report import season_report
+from calibrator.prints.sheet import Sheet
 from calibrator.science.bag_sums import by_weigh_in
 from calibrator.science.season_findings import season
 from calibrator.science.season_spread import season_spread
@@ -189,3 +191,20 @@ def test_from_few_lots_nothing_is_said_of_how_lots_differ() -> None:
         told = " ".join(one.text for one in texts(season_report(report(spread=found)).pages[1]))
         assert (said in told) is expected
         assert ("cannot tell" in told.split("Standard deviations")[0]) is expected
+
+
+@pytest.mark.parametrize(("densities", "told"), [(STEADY, False), ([*STEADY, 0.70], True)])
+def test_the_ring_is_explained_where_there_is_one(densities: list[float], told: bool) -> None:
+    page = season_report(report(densities)).pages[0]
+    said = " ".join(one.text for one in texts(page)).replace("\u00a0", " ")
+    assert ("A ring marks a lot that stands out." in said) is told
+
+
+@pytest.mark.parametrize(("high", "ends"), [(0.032, 2), (0.09, 1)])
+def test_an_interval_ends_with_a_stroke_unless_it_goes_beyond_the_picture(high: float, ends: int) -> None:
+    sheet = Sheet(215.9, 279.4)
+    bars = (SpreadBar("lots", 0.019, (0.013, high)), SpreadBar("bags", 0.01, (0.005, 0.015)))
+    draw_spreads(sheet, sheet.body, bars, "")
+    strokes = [i for i in sheet.page().items if isinstance(i, Line) and i.x1_mm == i.x2_mm]
+    top = min(stroke.y1_mm for stroke in strokes)
+    assert sum(stroke.y1_mm == pytest.approx(top) for stroke in strokes) == ends
