@@ -1,4 +1,7 @@
-"""How a weigh-in's findings are said: short sentences, the figure with its unit, what to do next."""
+"""How a weigh-in's findings are said: short sentences, the figure with its unit, what to do next.
+
+Lines have words of their own (`line_words`).
+"""
 
 from __future__ import annotations
 
