@@ -179,6 +179,10 @@ SENTENCES = (
     QT_TRANSLATE_NOOP("Records", "{file} cannot be read: {fault}. Nothing was brought in."),
     QT_TRANSLATE_NOOP(
         "Records",
+        "{file} cannot be read: it has format version {found}, and this program reads {known}. Nothing was brought in.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
         "{file}, entry {entry}: {fault}. Mend the file and try again; nothing was brought in.",
     ),
     QT_TRANSLATE_NOOP(
@@ -217,6 +221,11 @@ SENTENCES = (
         "Records",
         "{file} has more than {most} columns, or the sign between its cells is not the one chosen. Nothing was "
         "brought in.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Records",
+        "{file} has more than {most} cells. Save only the rows and columns that you need as a file of their own. "
+        "Nothing was brought in.",
     ),
     QT_TRANSLATE_NOOP(
         "Records",
@@ -277,6 +286,18 @@ SENTENCES = (
     QT_TRANSLATE_NOOP("Records", "{place} cannot be written: {fault}. Choose another place."),
 )
 """Those of `calibrator.records.errors`; a test keeps the two alike."""
+
+
+FAULTS = (
+    QT_TRANSLATE_NOOP("Records", "it has no list of changes"),
+    QT_TRANSLATE_NOOP("Records", "it holds no .json file"),
+    QT_TRANSLATE_NOOP("Records", "it is not JSON text"),
+    QT_TRANSLATE_NOOP("Records", "it is not a file"),
+    QT_TRANSLATE_NOOP("Records", "it is not an export of this program"),
+    QT_TRANSLATE_NOOP("Records", "it is too large for the memory of this computer"),
+    QT_TRANSLATE_NOOP("Records", "no access"),
+)
+"""What stands in their {fault}, as far as it is not said by the system."""
 
 
 def kind_words(kind: str) -> str:

@@ -26,6 +26,8 @@ def in_words(error: Exception) -> str:
         said = QCoreApplication.translate(record_sentences.CONTEXT, SENTENCES[error.code])
         if "kind" in params:
             params["kind"] = record_sentences.kind_words(params["kind"])
+        if params.get("fault") in record_sentences.FAULTS:
+            params["fault"] = QCoreApplication.translate(record_sentences.CONTEXT, params["fault"])
         return said.format(**params)
     said = QCoreApplication.translate(science_sentences.CONTEXT, getattr(error, "sentence", str(error)))
     filled = {name: QCoreApplication.translate(science_sentences.CONTEXT, told) for name, told in params.items()}

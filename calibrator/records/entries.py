@@ -92,7 +92,7 @@ def read_changes(file: Path, underway: Underway = unwatched) -> list[Any]:
         raise _unreadable(file, "it is not an export of this program")
     if told.get("version") != VERSION:
         found = str(told.get("version"))[:20]
-        raise _unreadable(file, f"it has format version {found}, and this program reads {VERSION}")
+        raise ImportRefused("import_version", file=file.name, found=found, known=str(VERSION))
     if not isinstance(told.get("changes"), list):
         raise _unreadable(file, "it has no list of changes")
     return list(told["changes"])
@@ -103,12 +103,16 @@ def _json(file: Path, underway: Underway) -> Any:
         underway(0.0)  # asked at each object, because a long text is read in one go otherwise
         return value
 
+    if file.exists() and not file.is_file():  # a pipe or a device has no end
+        raise _unreadable(file, "it is not a file")
     try:
         return json.loads(file.read_text(encoding="utf-8-sig"), object_hook=read_on)
     except OSError as error:
         raise _unreadable(file, error.strerror or "no access") from None
     except (ValueError, RecursionError):
         raise _unreadable(file, "it is not JSON text") from None
+    except MemoryError:
+        raise _unreadable(file, "it is too large for the memory of this computer") from None
 
 
 def _unreadable(file: Path, fault: str) -> ImportRefused:

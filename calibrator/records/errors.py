@@ -77,6 +77,8 @@ SENTENCES = {
     "Enter a correction instead.",
     "refused": "The records {place} refused this: {detail}. Nothing was changed.",
     "import_unreadable": "{file} cannot be read: {fault}. Nothing was brought in.",
+    "import_version": "{file} cannot be read: it has format version {found}, and this program reads {known}. Nothing "
+    "was brought in.",
     "import_fault": "{file}, entry {entry}: {fault}. Mend the file and try again; nothing was brought in.",
     "foreign_password": "{file} is locked with a password. Open it in the spreadsheet program, save it without one, "
     "and choose it again. Nothing was brought in.",
@@ -93,6 +95,8 @@ SENTENCES = {
     "file of their own. Nothing was brought in.",
     "foreign_wide": "{file} has more than {most} columns, or the sign between its cells is not the one chosen. "
     "Nothing was brought in.",
+    "foreign_cells": "{file} has more than {most} cells. Save only the rows and columns that you need as a file of "
+    "their own. Nothing was brought in.",
     "foreign_bomb": "{file} would unpack to far more than a table needs, so it is not opened. Save the sheet anew as "
     "CSV and choose that file. Nothing was brought in.",
     "foreign_entities": "{file} declares XML entities, which no spreadsheet program writes, so it is not opened. "

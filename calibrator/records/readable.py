@@ -20,7 +20,7 @@ class Readable:
     def tables(self) -> dict[str, list[str]]:
         """The columns of each table. Raises `sqlite3.Error` where the list of tables itself is lost."""
         names = [row[0] for row in self._raw.execute("SELECT name FROM sqlite_master WHERE type = 'table'")]
-        return {name: [row[1] for row in self._raw.execute(f'PRAGMA table_info("{name}")')] for name in names}
+        return {name: [row[1] for row in self._raw.execute(f"PRAGMA table_info({_named(name)})")] for name in names}
 
     def rows(self, table: str, columns: list[str], known: int = 0) -> dict[int, Row]:
         """The rows that can be read, by their numbers; `known` is a number that the table must reach."""
@@ -36,17 +36,18 @@ class Readable:
         """What an index still tells of a column, by the rows' numbers: also of rows that are lost."""
         found: dict[int, str] = {}
         with suppress(sqlite3.Error):
-            query = f'SELECT rowid, "{column}" FROM "{table}" INDEXED BY "ix_{table}_{column}" ORDER BY "{column}"'
-            for number, told in self._raw.execute(query):
-                found[number] = told
+            told, index = _named(column), _named(f"ix_{table}_{column}")
+            query = f"SELECT rowid, {told} FROM {_named(table)} INDEXED BY {index} ORDER BY {told}"
+            for number, owner in self._raw.execute(query):
+                found[number] = owner
         return found
 
     def _scanned(self, table: str, columns: list[str], direction: str) -> Iterator[tuple[int, Row]]:
-        named = ", ".join(f'"{column}"' for column in columns)
+        named = ", ".join(map(_named, columns))
         last: int | None = None
         with suppress(sqlite3.Error):
             for number, *values in self._raw.execute(
-                f'SELECT rowid, {named} FROM "{table}" ORDER BY rowid {direction}'
+                f"SELECT rowid, {named} FROM {_named(table)} ORDER BY rowid {direction}"
             ):
                 if last is not None and (number <= last) == (direction == "ASC"):
                     return  # pages that point in circles
@@ -54,9 +55,14 @@ class Readable:
                 yield number, dict(zip(columns, values, strict=True))
 
     def _one(self, table: str, columns: list[str], number: int) -> dict[int, Row]:
-        named = ", ".join(f'"{column}"' for column in columns)
+        named = ", ".join(map(_named, columns))
         try:
-            row = self._raw.execute(f'SELECT {named} FROM "{table}" WHERE rowid = ?', (number,)).fetchone()
+            row = self._raw.execute(f"SELECT {named} FROM {_named(table)} WHERE rowid = ?", (number,)).fetchone()
         except sqlite3.Error:
             return {}
         return {number: dict(zip(columns, row, strict=True))} if row else {}
+
+
+def _named(name: str) -> str:
+    """A name in a query, whatever signs a damaged file has in it."""
+    return '"' + name.replace('"', '""') + '"'

@@ -153,9 +153,9 @@ class Stage:
 
     def lot_number(self, table: str, owner: str) -> str:
         """The number of the lot of a fill's weigh-in, or of a spot fill's lot."""
-        lot = f"(SELECT lot_id FROM weigh_ins WHERE id = '{owner}' LIMIT 1)" if table == "fills" else f"'{owner}'"
+        lot = "(SELECT lot_id FROM weigh_ins WHERE id = ? LIMIT 1)" if table == "fills" else "?"
         query = f"SELECT lot_number FROM lots WHERE id = {lot} ORDER BY change DESC LIMIT 1"
-        row = self._raw.execute(query).fetchone()
+        row = self._raw.execute(query, (owner,)).fetchone()
         return str(row[0]) if row else ""
 
     def close(self, *, chained: bool = False) -> None:

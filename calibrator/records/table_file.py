@@ -18,7 +18,8 @@ from calibrator.values import dataclass
 
 T = TypeVar("T")
 Cell = str | float | date | None
-_STARTS_A_FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n")
+_STARTS_A_FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
+"""The wide signs are taken for the narrow ones where such letters are usual."""
 _DISK_IS_FULL = (28, 122)  # ENOSPC, EDQUOT
 
 

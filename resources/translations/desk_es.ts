@@ -6278,6 +6278,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>No se puede leer {file}: {fault}. No se trajo nada.</translation>
     </message>
     <message>
+        <source>{file} cannot be read: it has format version {found}, and this program reads {known}. Nothing was brought in.</source>
+        <translation>No se puede leer {file}: tiene la versión de formato {found} y este programa lee la {known}. No se trajo nada.</translation>
+    </message>
+    <message>
         <source>{file}, entry {entry}: {fault}. Mend the file and try again; nothing was brought in.</source>
         <translation>{file}, entrada {entry}: {fault}. Corrija el archivo y pruebe otra vez; no se trajo nada.</translation>
     </message>
@@ -6312,6 +6316,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>{file} has more than {most} columns, or the sign between its cells is not the one chosen. Nothing was brought in.</source>
         <translation>{file} tiene más de {most} columnas, o el signo entre sus celdas no es el escogido. No se trajo nada.</translation>
+    </message>
+    <message>
+        <source>{file} has more than {most} cells. Save only the rows and columns that you need as a file of their own. Nothing was brought in.</source>
+        <translation>{file} tiene más de {most} celdas. Guarde en un archivo aparte solo las filas y columnas que necesita. No se trajo nada.</translation>
     </message>
     <message>
         <source>{file} would unpack to far more than a table needs, so it is not opened. Save the sheet anew as CSV and choose that file. Nothing was brought in.</source>
@@ -6368,6 +6376,34 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>{place} cannot be written: {fault}. Choose another place.</source>
         <translation>No se puede escribir {place}: {fault}. Elija otro lugar.</translation>
+    </message>
+    <message>
+        <source>it has no list of changes</source>
+        <translation>no tiene lista de cambios</translation>
+    </message>
+    <message>
+        <source>it holds no .json file</source>
+        <translation>no contiene ningún archivo .json</translation>
+    </message>
+    <message>
+        <source>it is not JSON text</source>
+        <translation>no es texto JSON</translation>
+    </message>
+    <message>
+        <source>it is not a file</source>
+        <translation>no es un archivo</translation>
+    </message>
+    <message>
+        <source>it is not an export of this program</source>
+        <translation>no es una exportación de este programa</translation>
+    </message>
+    <message>
+        <source>it is too large for the memory of this computer</source>
+        <translation>es demasiado grande para la memoria de esta computadora</translation>
+    </message>
+    <message>
+        <source>no access</source>
+        <translation>sin acceso</translation>
     </message>
     <message>
         <source>farm</source>

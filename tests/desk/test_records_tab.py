@@ -11,14 +11,17 @@ import pytest
 from answers import Answers
 from openpyxl import load_workbook
 from pytestqt.qtbot import QtBot
+from speaking import speaking
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.records_form import RecordsForm
 from calibrator.desk.lot_history.words import Speaker
 from calibrator.desk.plain_text import on_screen
+from calibrator.desk.refusals import in_words
 from calibrator.desk.trust_words import findings_words, loss_words, moment, salvaged_words, watching_words, what_to_do
 from calibrator.model import Farm, Lot
-from calibrator.records import Fault, Finding, Records
+from calibrator.records import Fault, Finding, ImportRefused, Records
+from calibrator.records.entries import read_changes
 from calibrator.records.lot_history import Topic, lot_history
 from calibrator.records.salvage import Loss, Salvaged
 from tests.exported import export_text
@@ -66,6 +69,15 @@ def test_a_file_that_is_none_of_ours_is_refused_in_words(
     form.import_button.click()
     assert answers.told == ["strange.json cannot be read: it is not JSON text. Nothing was brought in."]
     assert len(desk.records.every(Lot)) == 1
+
+
+def test_why_a_file_cannot_be_read_is_said_in_the_language_of_the_screen(tmp_path: Path) -> None:
+    file = tmp_path / "strange.json"
+    file.write_text("lot;bags", encoding="utf-8")
+    with pytest.raises(ImportRefused) as refused:
+        read_changes(file)
+    with speaking("es"):
+        assert in_words(refused.value) == "No se puede leer strange.json: no es texto JSON. No se trajo nada."
 
 
 def test_there_being_no_copy_is_said(form: RecordsForm, desk: Desk) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import os
 from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
@@ -304,6 +305,25 @@ def test_other_files_are_refused(records: Records, tmp_path: Path, content: byte
         file.write_bytes(content)
     with pytest.raises(ImportRefused, match=sentence):
         import_season(records, file)
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="a pipe under a name is there on some systems only")
+def test_what_has_no_end_is_refused(records: Records, tmp_path: Path) -> None:
+    os.mkfifo(tmp_path / "records.json")
+    with pytest.raises(ImportRefused, match="it is not a file"):
+        import_season(records, tmp_path / "records.json")
+
+
+def test_a_file_larger_than_memory_is_refused(
+    records: Records, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def too_much(*_: object, **__: object) -> None:
+        raise MemoryError
+
+    (tmp_path / "records.json").write_text("{}", "utf-8")
+    monkeypatch.setattr("calibrator.records.entries.json.loads", too_much)
+    with pytest.raises(ImportRefused, match="too large for the memory"):
+        import_season(records, tmp_path / "records.json")
 
 
 def test_an_empty_folder_and_deep_nesting_are_refused(records: Records, tmp_path: Path) -> None:

@@ -103,6 +103,13 @@ def test_a_sheet_too_wide_is_told(tmp_path: Path) -> None:
         read_sheet(book(tmp_path / "a.xlsx", [["x"] * 301]), "Sheet1")
 
 
+def test_more_cells_than_memory_should_hold_are_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(reader, "MOST_CELLS", 6)
+    assert len(read_sheet(book(tmp_path / "a.xlsx", [["a", "b"]] * 3), "Sheet1").rows) == 3
+    with pytest.raises(ForeignRefused, match="more than 6 cells"):
+        read_sheet(book(tmp_path / "b.xlsx", [["a", "b"]] * 4), "Sheet1")
+
+
 def test_a_package_that_unpacks_to_too_much_is_refused_before_it_is_unpacked(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:

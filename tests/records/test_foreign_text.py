@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import re
 from pathlib import Path
 
@@ -113,6 +114,20 @@ def test_too_many_rows_and_too_large_files_are_told(tmp_path: Path, monkeypatch:
     monkeypatch.setattr("calibrator.records.foreign.kinds.LARGEST_FILE_MB", 0)
     with pytest.raises(ForeignRefused, match="larger than 0 MB"):
         table(tmp_path, "a,b\n")
+
+
+def test_more_cells_than_memory_should_hold_are_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(text, "MOST_CELLS", 6)
+    assert len(table(tmp_path, "a,b\n" * 3).rows) == 3
+    with pytest.raises(ForeignRefused, match="more than 6 cells"):
+        table(tmp_path, "a,b\n" * 4)
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="a pipe under a name is there on some systems only")
+def test_what_has_no_end_is_no_table(tmp_path: Path) -> None:
+    os.mkfifo(tmp_path / "weights.csv")
+    with pytest.raises(ForeignRefused, match="neither text in columns nor a workbook"):
+        kind_of(tmp_path / "weights.csv")
 
 
 def test_reading_tells_how_far_it_is_and_can_be_given_up(tmp_path: Path) -> None:

@@ -376,3 +376,8 @@ def test_nobody_waits_for_the_same_silence_twice(file: Path, monkeypatch: pytest
         with pytest.raises(RecordsUnreachable):
             records.version()
         assert records.version(anew=True) == records.version() == 0
+
+
+def test_what_is_written_in_a_file_from_elsewhere_runs_nothing(file: Path) -> None:
+    with Records.open(str(file)) as records, records.reading() as connection:
+        assert connection.exec_driver_sql("PRAGMA trusted_schema").scalar() == 0

@@ -15,10 +15,11 @@ import pytest
 from invented import World
 
 from calibrator.model import Farm, Lot, WeighIn
-from calibrator.records import Records, RecordsDamaged, RecordsError, RecordsLocked, backup
+from calibrator.records import Records, RecordsDamaged, RecordsError, RecordsLocked, backup, staging
 from calibrator.records.entries import Told
 from calibrator.records.exporting import every_entry
 from calibrator.records.paths import backups_folder
+from calibrator.records.readable import Readable
 from calibrator.records.salvage import Salvaged, salvage
 
 PAGE = 4096
@@ -266,6 +267,23 @@ def test_a_lot_lost_whole_keeps_its_fills_under_a_name_that_says_so(file: Path) 
         (lot,) = records.every(Lot)
         assert (lot.id, lot.lot_number) == (world.lot.id, f"? {world.lot.id[:6]}")
         assert records.keep(invented.lot(world.farm.id, id=lot.id, revision=lot.revision, lot_number="24-1107B"))
+
+
+NAMES = ("it's", 'a "b"', "x' OR '1' = '1", "; DROP TABLE lots")
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_whatever_signs_a_damaged_file_has_in_it_a_query_takes_them_for_a_name(tmp_path: Path, name: str) -> None:
+    stage = staging.newest(tmp_path / "fresh.sqlite")
+    assert {stage.lot_number(table, name) for table in ("fills", "spot_fills")} == {""}
+    stage.close()
+    with closing(sqlite3.connect(":memory:")) as raw:
+        quoted = '"' + name.replace('"', '""') + '"'
+        raw.execute(f"CREATE TABLE {quoted} (id, {quoted})")
+        raw.execute(f"INSERT INTO {quoted} VALUES (1, 2)")
+        found = Readable(raw)
+        assert found.tables() == {name: ["id", name]}
+        assert found.rows(name, ["id", name]) == {1: {"id": 1, name: 2}}
 
 
 def test_it_is_not_done_to_open_records_nor_to_a_server(season: Path) -> None:

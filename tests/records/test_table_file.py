@@ -37,7 +37,7 @@ def test_cells_are_told_so_that_any_program_reads_them() -> None:
     assert csv_text(table).count("\r\n") == 3
 
 
-@pytest.mark.parametrize("text", ["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "\n=1"])
+@pytest.mark.parametrize("text", ["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "\n=1", "＝1+1", "＠SUM(A1)"])
 def test_no_text_runs_as_a_formula_and_figures_stay_figures(text: str) -> None:
     table = FlatTable(("note", "off (%)"), ((text, -5.5),))
     assert list(csv.reader(io.StringIO(csv_text(table), newline="")))[1] == ["'" + text, "-5.5"]

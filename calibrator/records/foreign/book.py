@@ -19,7 +19,7 @@ from calibrator.model.underway import Underway, part_of, unwatched
 from calibrator.records.errors import ForeignRefused, RecordsError
 from calibrator.records.foreign.kinds import reading
 from calibrator.records.foreign.packed import holds_formulas
-from calibrator.records.foreign.table import MOST_COLUMNS, MOST_ROWS, CellError, ForeignTable, Share, Value
+from calibrator.records.foreign.table import MOST_CELLS, MOST_COLUMNS, MOST_ROWS, CellError, ForeignTable, Share, Value
 from calibrator.values import dataclass
 
 _LOOKING = 0.2  # the share of the whole that looking through the package takes
@@ -92,7 +92,7 @@ def _table(book: Any, sheet: Any, told: Any, file: Path, underway: Underway) -> 
     sheet.reset_dimensions()  # some programs write wrong ones
     rows: list[tuple[Value, ...]] = []
     formulas: set[tuple[int, int]] = set()
-    empty = 0
+    empty = held = 0
     for values, marks in zip(sheet.iter_rows(), told, strict=False):
         at = len(rows) + empty
         row = _row(values, marks, at, formulas)
@@ -101,7 +101,9 @@ def _table(book: Any, sheet: Any, told: Any, file: Path, underway: Underway) -> 
         if row:  # empty rows count only when something comes after them
             rows += [()] * empty
             rows.append(row)
-        empty = 0 if row else empty + 1
+        empty, held = 0 if row else empty + 1, held + len(row)
+        if held > MOST_CELLS:
+            raise ForeignRefused("foreign_cells", file=file.name, most=f"{MOST_CELLS:,}")
         if at >= MOST_ROWS:
             raise ForeignRefused("foreign_long", file=file.name, most=f"{MOST_ROWS:,}")
         if at % 500 == 0:

@@ -38,6 +38,8 @@ def reading(file: Path) -> Iterator[None]:
 
 def kind_of(file: Path) -> FileKind:
     """Whether a file is text or a workbook. Raises `ForeignRefused`, or `ImportRefused` where it cannot be opened."""
+    if file.exists() and not file.is_file():  # a pipe or a device has no end
+        raise ForeignRefused("foreign_no_table", file=file.name)
     with reading(file), file.open("rb") as opened:
         size = file.stat().st_size
         head = opened.read(_HEAD)

@@ -11,6 +11,9 @@ Value = str | float | bool | date | time | None
 
 MOST_ROWS = 200_000
 MOST_COLUMNS = 300
+MOST_CELLS = 8_000_000
+"""Of all rows together: about half a gigabyte of memory."""
+
 LARGEST_FILE_MB = 256
 
 

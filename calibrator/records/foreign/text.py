@@ -15,7 +15,7 @@ from typing import TextIO
 from calibrator.model.underway import Underway, unwatched
 from calibrator.records.errors import ForeignRefused
 from calibrator.records.foreign.kinds import reading
-from calibrator.records.foreign.table import MOST_COLUMNS, MOST_ROWS, ForeignTable
+from calibrator.records.foreign.table import MOST_CELLS, MOST_COLUMNS, MOST_ROWS, ForeignTable
 from calibrator.records.table_file import unguarded
 from calibrator.values import dataclass
 
@@ -54,6 +54,7 @@ def read_text(file: Path, way: TextWay, underway: Underway = unwatched) -> Forei
     Raises `ForeignRefused` with the row for what cannot be told apart.
     """
     rows: list[tuple[str | None, ...]] = []
+    held = 0
     with reading(file), _opened(file, way.coding) as opened:
         size = max(1, os.fstat(opened.fileno()).st_size)
         reader = csv.reader(_lines(opened, file), delimiter=way.separator, strict=True)
@@ -62,6 +63,9 @@ def read_text(file: Path, way: TextWay, underway: Underway = unwatched) -> Forei
                 if len(cells) > MOST_COLUMNS:
                     raise ForeignRefused("foreign_wide", file=file.name, most=str(MOST_COLUMNS))
                 rows.append(_row(cells))
+                held += len(rows[-1])
+                if held > MOST_CELLS:
+                    raise ForeignRefused("foreign_cells", file=file.name, most=f"{MOST_CELLS:,}")
                 if len(rows) > MOST_ROWS:
                     raise ForeignRefused("foreign_long", file=file.name, most=f"{MOST_ROWS:,}")
                 if len(rows) % 1000 == 0:
