@@ -123,7 +123,8 @@ def _fewest(enough: Callable[[int], bool], most: int) -> int | None:
 def plan(outlook: Outlook, scoopfuls: Sequence[int], wanted_share: float) -> tuple[int | None, bool]:
     """The fewest further fills until the half-width can be expected to be `wanted_share` of the mean, and
     whether they must come from other bags, as far as the lot has any; going on with the same bags where that takes
-    no more. None where `MOST_MORE` would not do."""
+    no more. Where how bags differ is seen from these bags alone, a further bag tells that better as well, so there
+    each bag gets two scoopfuls at most before the next is opened. None where `MOST_MORE` would not do."""
     spare = outlook.spare_bags(len(scoopfuls))
 
     def others(more: int) -> bool:
@@ -135,6 +136,8 @@ def plan(outlook: Outlook, scoopfuls: Sequence[int], wanted_share: float) -> tup
 
     other = _fewest(others, MOST_MORE)
     same = _fewest(same_ones, other or MOST_MORE)
+    if other is not None and spare and outlook.rule == IntervalRule.BAG_MEANS and min(scoopfuls) > 1:
+        return other, True
     return (same, False) if same is not None else (other, True)
 
 

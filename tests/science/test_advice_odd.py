@@ -52,6 +52,13 @@ def test_four_single_fills_that_agree_are_not_yet_believed() -> None:
     assert found.more_fills == 4
 
 
+def test_after_two_fills_a_bag_the_next_fill_comes_from_another_bag() -> None:
+    """Else the same few bags are weighed over and over, and how bags differ stays as unsure as before."""
+    found = advice(STEADY, tolerance_g=0.4)
+    assert not found.enough
+    assert found.from_other_bags
+
+
 def test_a_history_is_believed_from_the_first_bag_on() -> None:
     assert advice(STEADY[:2], lots=3).enough
 
