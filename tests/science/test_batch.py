@@ -187,6 +187,23 @@ def test_rounding_the_water_first_leaves_only_the_scales_step() -> None:
     assert exact.ratio_error_share == pytest.approx(0.0, abs=1e-12)
 
 
+def test_37_calves_of_280_g_take_what_anybody_reckons() -> None:
+    rate = MixingRate(basis=RateBasis.MADE_UP, powder_mass_g=280.0, volume_ml=1784.0)
+    group = replace(GROUP, volume_ml=1784.0, volume_means=VolumeMeans.FINISHED_MIX, rate=rate)
+    for calves in (33, 37):
+        mix = batch.group_mix(group, calves, POWDER, 43.0)
+        made = batch.rounded(mix, POWDER, 43.0, water_step_ml=100.0, powder_step_g=1.0)
+        assert made.mix.powder_g == pytest.approx(280 * calves)
+
+
+@lawful
+@given(st.integers(1, 2000), st.floats(10.0, 2000.0))
+def test_rounding_never_changes_the_ratio_by_more_than_anybody_sees(calves: int, water_step_ml: float) -> None:
+    mix = batch.group_mix(GROUP, calves, POWDER, 43.0)
+    made = batch.rounded(mix, POWDER, 43.0, water_step_ml=water_step_ml, powder_step_g=0.0)
+    assert abs(made.ratio_error_share) <= batch.WATER_CLOSE * 1.01
+
+
 def test_rounding_plain_water_and_rounding_it_away() -> None:
     nothing = mixing.mix_on_water(1000.0, 0.0, POWDER, 43.0)
     assert batch.rounded(nothing, POWDER, 43.0, water_step_ml=10.0, powder_step_g=1.0).ratio_error_share == 0.0
