@@ -235,6 +235,14 @@ def would_tell_words(judged: Judged, way: SolidsFrom) -> str:
     return words[judged.would_tell] if judged.would_tell else ""
 
 
+def may_be_fed_words() -> str:
+    """For a mix of which nothing is proven, with calves waiting."""
+    return translate(
+        "MixWords",
+        "This is no proof that it is wrong: if water and powder were measured as the chart says, it can be fed.",
+    )
+
+
 def inside_reading_words(low: float, high: float) -> str:
     """Which readings would surely be inside."""
     text = translate("MixWords", "A mean reading between {low} and {high} Brix would surely be right.")
@@ -363,8 +371,10 @@ def _powder_words(found: Correction, scoops: ScoopCount | None, system: UnitSyst
     weight = mass(found.powder_g, system, step_g)
     if scoops is None:
         return translate("MixWords", "Add {weight} of powder, weighed, and mix it in.").format(weight=weight)
-    text = translate("MixWords", "Add {weight} of powder ({scoops}) and mix it in.")
-    return text.format(weight=weight, scoops=count_words(scoops))
+    text = translate(
+        "MixWords", "Add {weight} of powder, weighed, and mix it in. By the scoop: {scoops}, that is {total}."
+    )
+    return text.format(weight=weight, scoops=count_words(scoops), total=mass(scoops.total_g, system, step_g))
 
 
 def count_words(scoops: ScoopCount) -> str:

@@ -48,6 +48,7 @@ from calibrator.model import BagCount, Farm, MixCheck
 from calibrator.model.underway import Underway
 from calibrator.records import RecordsUnreachable
 from calibrator.records.table_file import CsvStyle, write_csv
+from calibrator.science.check import Verdict
 from calibrator.science.check_season import first_found
 
 if TYPE_CHECKING:
@@ -171,11 +172,19 @@ class HistoryPanel(QWidget):
             text = self.tr("The mix of lot {lot} has shifted: it was found out at check {count}.")
             self.finding.setText(text.format(lot=lots[newest.point.lot_id], count=found))
         else:
-            text = self.tr("Nothing unusual in the checks of lot {lot}.")
-            self.finding.setText(text.format(lot=lots[newest.point.lot_id]))
+            self.finding.setText(self._without_shift(shown, newest.point.lot_id, lots[newest.point.lot_id]))
         apart = feeders_words(feeders_apart(shown))
         self.meaning.setText(apart)
         self.meaning.setVisible(bool(apart))
+
+    def _without_shift(self, shown: list[Kept], lot_id: str, lot: str) -> str:
+        """Of a lot that has not shifted; a mix that was off stays one that was off."""
+        verdicts = [k.check.verdict for k in shown if k.watched is not None and k.lot.id == lot_id]
+        off = sum(Verdict(verdict).outside for verdict in verdicts if verdict)
+        if not off:
+            return self.tr("Nothing unusual in the checks of lot {lot}.").format(lot=lot)
+        text = self.tr("Lot {lot}: {off} of {all} checks off target, without a lasting shift so far.")
+        return text.format(lot=lot, off=off, all=len(verdicts))
 
     def _words(self, key: str) -> str:
         checks = [self._check_words(one) for one in self._kept if one.check.id == key]

@@ -12,6 +12,7 @@ from calibrator.desk.mix.history_model import HistoryRow
 from calibrator.desk.mix_history import Counted, Kept
 from calibrator.desk.mix_words import mass, number, percent, powder_verdict_words, verdict_words
 from calibrator.desk.speech import day_text
+from calibrator.desk.trust_words import moment
 from calibrator.model import UnitSystem
 from calibrator.science.check import Verdict
 from calibrator.science.check_season import Mean, off_share
@@ -29,7 +30,7 @@ def check_row(one: Kept) -> HistoryRow:
     batch = f"{check.group_name} {check.calves or ''}".strip()
     return HistoryRow(
         check_id=check.id,
-        day=day_text(check.at.astimezone().date()),
+        day=moment(check.at),
         lot=one.lot.lot_number,
         batch=batch or "–",
         feeder=check.feeder or "–",

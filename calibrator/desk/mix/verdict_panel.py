@@ -129,7 +129,11 @@ class VerdictPanel(QWidget):
         self.bar.show_judged(judged, ends, words.percent(judged.target))
         self.bar.setAccessibleDescription(self.solids.text())
         self._offer(judged.would_tell, found)
-        told = [words.would_tell_words(judged, best.way), self._inside_words(found, judged, best)]
+        told = [
+            words.may_be_fed_words() if may_be_fed(found) else "",
+            words.would_tell_words(judged, best.way),
+            self._inside_words(found, judged, best),
+        ]
         _say(self.would_tell, " ".join(text for text in told if text))
 
     def _offer(self, would_tell: WouldTell | None, found: MixFindings) -> None:
@@ -194,6 +198,12 @@ class VerdictPanel(QWidget):
             lines = [self.tr("No usual slip fits this reading. Weigh the next powder, and look at the scoop.")]
         self.causes.setText("\n".join(lines))
         self.causes_card.setVisible(outside)
+
+
+def may_be_fed(found: MixFindings) -> bool:
+    """Whether the verdict is open and nothing about harm is told."""
+    open_yet = found.judged is not None and found.judged.verdict is Verdict.CANNOT_TELL
+    return open_yet and not found.at_odds and not any(words.grave(caution) for caution in found.cautions)
 
 
 def _of_drops(found: MixFindings) -> bool:

@@ -7,7 +7,7 @@ from datetime import timedelta
 
 import pytest
 from answers import Answers
-from herd import GAL_ML, Herd, group
+from herd import GAL_ML, OZ_G, Herd, group
 from mix_hands import NOW, labels, own_line, refractometer, type_in, zeroed
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QLabel
@@ -17,6 +17,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.how.of_check import of_solids
 from calibrator.desk.how.view import HowDialog
 from calibrator.desk.mix_batch import planned
+from calibrator.desk.mix_words import mass
 from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.model import (
     Instrument,
@@ -26,6 +27,7 @@ from calibrator.model import (
     MixCheck,
     Pail,
     ReadingKind,
+    UnitSystem,
     new_id,
 )
 from calibrator.records import Records
@@ -51,6 +53,7 @@ def test_the_batch_is_the_charts_and_the_verdict_comes_while_typing(qtbot: QtBot
     assert [s.way for s in found.ways] == [SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE]
     assert found.ways[1].share == pytest.approx(0.1327, abs=1e-4)
     assert panel.verdict.verdict.text() == "Probably too strong, not sure yet"
+    assert "it can be fed" in panel.verdict.would_tell.text()  # calves are waiting
     assert "never checked in plain water" in panel.verdict.doubts.text()
     assert "Milk replacers differ" in panel.verdict.way.text()
     # The label tells no moisture, so 4 % is taken (common practice, no source): 0.96 of the powder is dry matter.
@@ -148,8 +151,11 @@ def test_a_thin_mix_is_told_with_its_correction_and_its_causes(qtbot: QtBot, sur
     assert fix.add is Add.POWDER
     assert fix.fits
     assert not panel.found.correction_planned
-    assert "of powder" in panel.verdict.correction.text()
-    assert panel.found.correction_scoops is not None
+    assert "of powder, weighed" in panel.verdict.correction.text()
+    scoops = panel.found.correction_scoops
+    assert scoops is not None
+    # So many scoopfuls weigh something else than what the scale is to show, and both are told.
+    assert f"that is {mass(scoops.total_g, UnitSystem.FARM, 0.1 * OZ_G)}" in panel.verdict.correction.text()
     assert Slip.SCOOP_LESS in {cause.slip for cause in panel.found.causes}
     assert "One scoopful too few" in panel.verdict.causes.text()
     assert panel.verdict.causes_card.isVisibleTo(panel)

@@ -54,6 +54,17 @@ def test_history_by_day_feeder_and_lot_and_as_a_table(
     assert answers.path.is_file()
 
 
+def test_a_mix_that_was_off_is_told_where_nothing_has_shifted(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    for day in range(3):
+        kept_check(herd, day, 0.13, "Ana")
+    kept_check(herd, 3, 0.124, "Ana", verdict="thin")
+    desk.changed.emit()
+    page.bring_up("history")
+    panel = page.history
+    assert "1 of 4 checks off target, without a lasting shift" in panel.finding.text()
+    assert ":" in panel.model.index(0, 0).data()  # two feedings a day are told apart
+
+
 def test_counts_of_bags_stand_beside_the_checks(
     page: MixCheckPage, herd: Herd, desk: Desk, answers: Answers, tmp_path: Path, qtbot: QtBot
 ) -> None:
