@@ -2466,6 +2466,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Nada raro en las revisiones del lote {lot}.</translation>
     </message>
     <message>
+        <source>Lot {lot}: {off} of {all} checks off target, without a lasting shift so far.</source>
+        <translation>Lote {lot}: {off} de {all} revisiones fuera de lo deseado; hasta ahora no se ve un cambio que se quede.</translation>
+    </message>
+    <message>
         <source>Save the checks as a table</source>
         <translation>Guardar las revisiones como tabla</translation>
     </message>
@@ -5071,6 +5075,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Está demasiado cerca del límite para este instrumento. Mejor pese el polvo de la siguiente tanda.</translation>
     </message>
     <message>
+        <source>This is no proof that it is wrong: if water and powder were measured as the chart says, it can be fed.</source>
+        <translation>Esto no prueba que esté mal: si el agua y el polvo se midieron como dice la tabla, puede darla.</translation>
+    </message>
+    <message>
         <source>A mean reading between {low} and {high} Brix would surely be right.</source>
         <translation>Una lectura promedio entre {low} y {high} Brix estaría bien con seguridad.</translation>
     </message>
@@ -5195,8 +5203,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Agregue {weight} de polvo, pesado, y mézclelo.</translation>
     </message>
     <message>
-        <source>Add {weight} of powder ({scoops}) and mix it in.</source>
-        <translation>Agregue {weight} de polvo ({scoops}) y mézclelo.</translation>
+        <source>Add {weight} of powder, weighed, and mix it in. By the scoop: {scoops}, that is {total}.</source>
+        <translation>Agregue {weight} de polvo, pesado, y mézclelo. Con la medida: {scoops}, o sea {total}.</translation>
     </message>
     <message>
         <source>{count} × {scoop} struck level</source>
