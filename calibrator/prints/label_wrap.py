@@ -26,6 +26,7 @@ _APART = 8.0
 _AGAIN = 45.0  # of unbroken line before the weights come again
 _EDGE_WORDS_EVERY = 70.0
 _CLEAR = 0.8
+_NO_DASH = 1.2  # nearer to the words a line would be read as a dash before them
 _HALF_HEIGHT = 0.62  # of a weight, share of its size, with what bends away below it
 
 
@@ -58,7 +59,7 @@ def _piece(
     top = edge + PAD_MM + (sag if flat.rim_outside else 0.0)
     half = info.width_mm / 2 * flat.spread(top + info.height_mm) + _CLEAR
     items += _flat(info.items(), flat, _START + half, top, info.width_mm)
-    taken = (_START, _START + 2 * half, top - sag - _CLEAR, top + info.height_mm + sag + _CLEAR)
+    taken = (_START - _NO_DASH, _START + 2 * half, top - sag - _CLEAR, top + info.height_mm + sag + _CLEAR)
     items += _lines(flat, [(note, _middle(note, edge)) for note in notes], taken, inner)
     x, y, right, bottom = flat.bounds(depth)
     outline = _outline(flat, depth, inner, edge)

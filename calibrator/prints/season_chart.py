@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from datetime import date, timedelta
+from itertools import pairwise
 
 from calibrator.model import SeasonLot, UnitSystem
 from calibrator.prints.fit import cut_start, plain
@@ -24,6 +25,7 @@ _OZ_QT_STEPS = (0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0)
 _MOST_NAMES = 16
 _SIDE = 5.0  # between the frame and the first lot
 _NAME_MM = 24.0
+_PIECE_MM = 2.0
 
 
 @dataclass(frozen=True)
@@ -154,9 +156,28 @@ def _draw_marked(sheet: Sheet, scales: _Scales, lots: Sequence[SeasonLot], chart
         at = (scales.x(lot.at.date()), scales.y(lot.density_g_per_ml))
         sheet.put(Shape(arc(*at, 1.7, 0, 360), stroke_mm=0.4))
     taken = [_bar_box(scales, lot) for lot in lots]
+    lines = _line_boxes(scales, pairs)
     named = pairs if len(pairs) <= _MOST_NAMES else marked
     for lot, one in sorted(named, key=_unmarked_last)[-_MOST_NAMES:]:
-        _name(sheet, scales, lot, one, taken)
+        _name(sheet, scales, lot, one, taken, lines)
+
+
+def _line_boxes(scales: _Scales, pairs: Sequence[tuple[SeasonLot, Charted]]) -> list[Box]:
+    """The middles and the running means, in pieces."""
+    found = []
+    for kind in dict.fromkeys(one.kind for _, one in pairs):
+        own = [(scales.x(lot.at.date()), one) for lot, one in pairs if one.kind == kind]
+        for (x1, a), (x2, b) in pairwise(own):
+            for value1, value2 in (
+                (a.running_g_per_ml, b.running_g_per_ml),
+                (a.middle_g_per_ml, b.middle_g_per_ml),
+            ):
+                y1, y2 = scales.y(value1), scales.y(value2)
+                steps = max(1, math.ceil((x2 - x1) / _PIECE_MM))
+                for step in range(steps):
+                    ys = [y1 + (y2 - y1) * at / steps for at in (step, step + 1)]
+                    found.append(Box(x1 + (x2 - x1) * step / steps, min(ys), _PIECE_MM, abs(ys[1] - ys[0]) + 0.1))
+    return found
 
 
 def _bar_box(scales: _Scales, lot: SeasonLot) -> Box:
@@ -168,7 +189,8 @@ def _unmarked_last(pair: tuple[SeasonLot, Charted]) -> bool:
     return not pair[1].rules
 
 
-def _name(sheet: Sheet, scales: _Scales, lot: SeasonLot, one: Charted, taken: list[Box]) -> None:
+def _name(sheet: Sheet, scales: _Scales, lot: SeasonLot, one: Charted, taken: list[Box], lines: Sequence[Box]) -> None:
+    """Clear of other names and bars, and of the lines where any place is."""
     weight = Weight.BOLD if one.rules else Weight.REGULAR
     told = cut_start(plain(lot.lot_number), _NAME_MM, SMALL, weight)
     wide = width_mm(told, SMALL, weight)
@@ -177,12 +199,12 @@ def _name(sheet: Sheet, scales: _Scales, lot: SeasonLot, one: Charted, taken: li
     below = scales.y(lot.density_low_g_per_ml) + 0.8
     sides = [(left, top) for left in (x + 1.2, x - 1.2 - wide) for top in (y - 3.4, y + 0.9)]
     over = [(left, top) for top in (above, below) for left in (x - wide / 2, x - 1.2, x + 1.2 - wide)]
-    for left, top in (*sides, *over):
-        box = Box(left, top, wide, SMALL)
-        if _inside(box, scales.box) and not any(_meet(box, other) for other in taken):
-            taken.append(box)
-            sheet.text(told, left, box.bottom_mm - 0.4, SMALL, weight)
-            return
+    boxes = [Box(left, top, wide, SMALL) for left, top in (*sides, *over)]
+    free = [box for box in boxes if _inside(box, scales.box) and not any(_meet(box, other) for other in taken)]
+    clear = [box for box in free if not any(_meet(box, line) for line in lines)]
+    for box in (clear or free)[:1]:
+        taken.append(box)
+        sheet.text(told, box.x_mm, box.bottom_mm - 0.4, SMALL, weight)
 
 
 def _inside(box: Box, frame: Box) -> bool:

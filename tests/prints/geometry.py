@@ -75,6 +75,12 @@ def _page(page: Page, edge_mm: float) -> Iterator[str]:
             yield f"{one.text!r} overlaps {other.text!r}"
 
 
+def crossed(text: Text, item: Line | Shape) -> bool:
+    """Whether a stroke or an edge runs through a text."""
+    corners = _shrunk(text_corners_mm(text))
+    return any(_crosses(corners, outline) for outline in _outline(item))
+
+
 def _shrunk(corners: Sequence[Point]) -> tuple[Point, ...]:
     """The box a hair smaller: touching is no overlap."""
     cx, cy = sum(x for x, _ in corners) / 4, sum(y for _, y in corners) / 4

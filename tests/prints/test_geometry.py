@@ -13,7 +13,7 @@ from calibrator.prints.label_facts import LabelForm
 from calibrator.prints.labels import scoop_labels
 from calibrator.prints.page import BLACK, Box, Document, Line, Page, Shape, Text, rectangle
 from calibrator.prints.record import lot_sheet
-from tests.prints.geometry import troubles
+from tests.prints.geometry import text_corners_mm, troubles
 from tests.prints.samples import (
     CONE,
     GRID,
@@ -79,6 +79,26 @@ def test_wrap_labels(languages: tuple[str, ...], paper: Paper, units: UnitSystem
     for shape in (TINY, RED, HUGE, CONE):
         facts = sheet(label(shape, name=NASTY), languages=languages, paper=paper, units=units, form=LabelForm.WRAP)
         assert troubles(scoop_labels(facts)) == []
+
+
+@pytest.mark.parametrize("languages", LANGUAGES)
+def test_no_line_of_a_wrap_is_read_as_a_dash_before_its_words(languages: tuple[str, ...]) -> None:
+    document = scoop_labels(sheet(label(HUGE), languages=languages, form=LabelForm.WRAP))
+    for page in document.pages:
+        ends = [
+            (item.steps[1].x_mm, item.steps[1].y_mm)
+            for item in page.items
+            if isinstance(item, Shape) and item.stroke_mm and len(item.steps) == 2
+        ]
+        boxes = [text_corners_mm(item) for item in page.items if isinstance(item, Text) and not item.figures]
+        gaps = [
+            box[0][0] - x
+            for x, y in ends
+            for box in boxes
+            if box[0][1] - 0.5 < y < box[2][1] + 0.5 and 0 < box[0][0] - x < 20
+        ]
+        assert gaps
+        assert min(gaps) > 1.5
 
 
 @everywhere

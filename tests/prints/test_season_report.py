@@ -15,13 +15,14 @@ from calibrator.model import Paper, UnitSystem
 from calibrator.prints.fonts import width_mm
 from calibrator.prints.output import write_pdf
 from calibrator.prints.page import Anchor, Go, Line, Page, Shape, Text
-from calibrator.prints.season_chart import SpreadBar, draw_spreads
+from calibrator.prints.season_chart import SMALL, SpreadBar, draw_spreads
 from calibrator.prints.season_facts import Carried, LastChange, MixChecks, SeasonReport
 from calibrator.prints.season_report import season_report
 from calibrator.prints.sheet import Sheet
 from calibrator.science.bag_sums import by_weigh_in
 from calibrator.science.season_findings import season
 from calibrator.science.season_spread import season_spread
+from tests.prints.geometry import crossed
 from tests.season_rows import bags, lot
 
 STEADY = [0.55, 0.556, 0.548, 0.553, 0.547, 0.552, 0.551, 0.549]
@@ -98,6 +99,17 @@ def test_every_lot_is_drawn_and_the_chart_is_linear_in_day_and_density() -> None
     for told, y in ticks.items():
         assert y - 1.0 == pytest.approx(found[0][1] + per * (float(told) - STEADY[0]), abs=1e-6)
     assert len(ticks) >= 3
+
+
+def test_no_line_runs_through_the_name_of_a_lot() -> None:
+    page = season_report(report()).pages[0]
+    lines = [item for item in page.items if isinstance(item, Line) and item.dash_mm]
+    lines += [item for item in page.items if isinstance(item, Shape) and item.stroke_mm == 0.35]
+    names = [item for item in texts(page) if item.text.startswith("26-") and item.size_mm == SMALL]
+    crossing = [(name.text, line) for name in names for line in lines if crossed(name, line)]
+    assert len(lines) > len(STEADY)
+    assert len({name.text for name in names}) == len(STEADY)
+    assert crossing == []
 
 
 def test_the_bars_are_the_95_percent_intervals() -> None:
