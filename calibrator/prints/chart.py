@@ -22,6 +22,8 @@ from calibrator.prints.page import Box, Document, Page, Weight
 from calibrator.prints.sheet import MARGIN_MM, Sheet, paper_mm
 
 _TEMPERATURE_MM = 40.0
+_EACH_MM = 6.5  # what each calf drinks
+GROUP_NAMES_MM = (10.5, 8.0, 5.6)
 
 
 def wall_chart(facts: WallChart) -> Document:
@@ -33,8 +35,7 @@ def wall_chart(facts: WallChart) -> Document:
     groups = _cells(facts, said)
     feet = {lies: lay_foot(facts, said, _width(facts, lies)) for lies in (False, True)}
     rooms = {lies: _room(facts, said, lies, foot) for lies, foot in feet.items()}
-    headings = [group_mm(said) if len(groups) > 1 else 0.0 for _ in groups]
-    layout = best_layout(groups, headings, rooms, least_widths(said))
+    layout = _laid_out(groups, said, rooms)
     if layout is None:
         raise DoesNotFit("This chart does not fit the paper. Use fewer kinds of scoops, or larger paper.")
     foot = feet[layout.landscape]
@@ -47,6 +48,14 @@ def wall_chart(facts: WallChart) -> Document:
     )
     chart = said.joined(words.WALL_CHART, " / ")
     return Document(f"{chart} {facts.number} · {plain(facts.lot_number)}", pages)
+
+
+def _laid_out(groups: list[list[RowCells]], said: Words, rooms: dict[bool, tuple[float, float]]) -> Layout | None:
+    """With each group's name large enough to be found from afar, where the rows lose nothing by it."""
+    least = least_widths(said)
+    sizes = GROUP_NAMES_MM if len(groups) > 1 else (0.0,)
+    laid = [best_layout(groups, [group_mm(said, size) if size else 0.0] * len(groups), rooms, least) for size in sizes]
+    return next((layout for layout in laid if layout and laid[-1] and layout.rank <= laid[-1].rank), laid[-1])
 
 
 def _cells(facts: WallChart, said: Words) -> list[list[RowCells]]:
@@ -115,4 +124,4 @@ def _rate(sheet: Sheet, facts: WallChart, said: Words, layout: Layout, box: Box)
 def _each(facts: WallChart, said: Words, room_mm: float) -> Fitted:
     """What each calf is to drink, for the one who pours it."""
     told = [one for t in said.tongues if (one := fed_told(facts.groups[0], facts, t))]
-    return fit_line(" / ".join(told), room_mm, 4.8, 3.4, Weight.BOLD)
+    return fit_line(" / ".join(told), room_mm, _EACH_MM, 3.4, Weight.BOLD)

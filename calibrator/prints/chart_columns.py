@@ -2,12 +2,14 @@
 
 Type size. At 2 m a person with half of normal sight (20/40) just tells figures of 10 minutes of arc, which
 is 5.8 mm: 20/20 is 5 minutes by definition of the chart (Snellen). Figures of the table are at least 6 mm
-high, a type of 9 mm or 25 points, and larger wherever the rows leave room.
+high, a type of 9 mm or 25 points, and larger wherever the rows leave room;
+those of the day's count then 8 mm, more than a three-hundredth of the distance (common practice, no source).
 """
 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from enum import StrEnum
 
 from calibrator.prints.chart_scoopfuls import SUB_LEADING, Style, draw_scoopfuls, scoopfuls_width, slots
@@ -43,6 +45,10 @@ class RowShape:
     figure_lines: int
     sub_lines: int
 
+    def of(self, cells: RowCells) -> RowShape:
+        """That of one row: the day's own is larger where the type is small."""
+        return replace(self, style=self.style.of(cells))
+
     @property
     def size_mm(self) -> float:
         return self.style.size_mm
@@ -71,8 +77,8 @@ def _figure(cells: RowCells, column: Column) -> str:
 def column_width(column: Column, rows: Sequence[RowCells], style: Style) -> float:
     """The room that the widest cell takes; measured bold, as any row may be today's."""
     if column is Column.SCOOPFULS:
-        return scoopfuls_width([cells.parts for cells in rows], style)
-    figure = max(width_mm(_figure(cells, column), style.size_mm, Weight.BOLD, True) for cells in rows)
+        return scoopfuls_width(rows, style)
+    figure = max(width_mm(_figure(cells, column), style.of(cells).size_mm, Weight.BOLD, True) for cells in rows)
     notes = [note for cells in rows for note in _notes(cells, column, style)]
     widest = max((width_mm(note, style.sub_mm, Weight.BOLD) for note in notes), default=0.0)
     sign = 1.4 * style.sub_mm if column is Column.WATER and notes else 0.0
@@ -84,7 +90,7 @@ def row_shape(rows: Sequence[RowCells], style: Style) -> RowShape:
     lines = max(1, max(map(len, parts), default=0)) if style.stacked else 1
     told = max((len(part.told) for row in parts for part in row), default=0) if style.told else 0
     notes = max((len(_notes(cells, column, style)) for cells in rows for column in Column), default=0)
-    return RowShape(style, slots(parts, style), lines, max(told * lines, notes))
+    return RowShape(style, slots(rows, style), lines, max(told * lines, notes))
 
 
 def draw_row(
@@ -95,6 +101,7 @@ def draw_row(
     top_mm: float,
 ) -> None:
     """One row; `columns` tells the left edge and width of each."""
+    shape = shape.of(cells)
     size, weight = shape.size_mm, Weight.BOLD if cells.today else Weight.SEMIBOLD
     top = top_mm + _ROW_PAD
     for column, (x, _) in columns.items():

@@ -18,7 +18,8 @@ from calibrator.prints.chart_words import RowCells
 from calibrator.values import dataclass
 
 FLAG_MM = 7.0
-_GUTTER = 4.5
+TODAY_TYPE_MM = 12.0
+_GUTTER, _GUTTER_OF_TODAY = 4.5, 3.0
 _WIDEST_GUTTER = 16.0
 _STEP = 0.5
 _MOST_AIR = 3.0
@@ -87,13 +88,14 @@ def _placed(
     style: Style,
     least: Mapping[Column, float],
     room_mm: float,
+    least_gutter: float = _GUTTER,
 ) -> dict[Column, tuple[float, float]] | None:
     widths = [max(column_width(column, rows, style), least.get(column, 0.0)) for column in chosen]
     gutters = len(widths) + 1
-    spare = room_mm - sum(widths) - gutters * _GUTTER
+    spare = room_mm - sum(widths) - gutters * least_gutter
     if spare < 0:
         return None
-    gutter = min(_WIDEST_GUTTER, _GUTTER + spare / gutters)
+    gutter = min(_WIDEST_GUTTER, least_gutter + spare / gutters)
     edges, x = {}, gutter / 2
     for column, width in zip(chosen, widths, strict=True):
         edges[column] = (x, width)
@@ -106,7 +108,7 @@ def bands(groups: Sequence[Sequence[RowCells]], headings: Sequence[float], shape
     made: list[Band] = []
     for number, (rows, heading_mm) in enumerate(zip(groups, headings, strict=True)):
         made += [Band(heading_mm, group=number)] if heading_mm else []
-        made += [Band(shape.height_mm, cells, number) for cells in rows]
+        made += [Band(shape.of(cells).height_mm, cells, number) for cells in rows]
     return made
 
 
@@ -176,7 +178,34 @@ def best_layout(
 ) -> Layout | None:
     """The best one; None where a single row does not fit any paper."""
     best = min(layouts(groups, headings, rooms, least), key=lambda layout: layout.rank, default=None)
-    return _aired(best, rooms[best.landscape][1]) if best else None
+    if best is None:
+        return None
+    room = rooms[best.landscape]
+    return _aired(_with_today_large(best, groups, headings, room, least), room[1])
+
+
+def _with_today_large(
+    layout: Layout,
+    groups: Sequence[Sequence[RowCells]],
+    headings: Sequence[float],
+    room: tuple[float, float],
+    least: Mapping[Column, float],
+) -> Layout:
+    """The same with the day's own row as large as takes no page more, from so large a type down."""
+    rows = [cells for group in groups for cells in group]
+    for size in type_sizes(layout.shape.size_mm + _STEP):
+        if size > TODAY_TYPE_MM:
+            continue
+        style = replace(layout.shape.style, today_mm=size)
+        # One wide row may come nearer to its neighbours than all of them.
+        columns = _placed([*layout.columns], rows, style, least, room[0] - FLAG_MM, _GUTTER_OF_TODAY)
+        shape = row_shape(rows, style)
+        if columns is None or shape.of(max(rows, key=lambda cells: cells.today)).height_mm + max(headings) > room[1]:
+            continue
+        pages = split(bands(groups, headings, shape), room[1])
+        if len(pages) == len(layout.pages):
+            return replace(layout, shape=shape, columns=columns, pages=pages)
+    return layout
 
 
 def _aired(layout: Layout, room_mm: float) -> Layout:

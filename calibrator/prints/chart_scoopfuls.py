@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
-from calibrator.prints.chart_words import PartCell
+from calibrator.prints.chart_words import PartCell, RowCells
 from calibrator.prints.emblems import scoop
 from calibrator.prints.fit import fit_line
 from calibrator.prints.fonts import width_mm
@@ -21,12 +22,18 @@ _WIDEST_WORDS = 30.0
 @dataclass(frozen=True)
 class Style:
     """Ways to lay out a row: the type size; the scoopfuls below each other or in one line; the words for
-    them in every row or once in the heading; what each batch makes, or not."""
+    them in every row or once in the heading; what each batch makes, or not; the type of the day's own row, where that
+    is larger."""
 
     size_mm: float
     stacked: bool = False
     told: bool = True
     extra: bool = True
+    today_mm: float = 0.0
+
+    def of(self, cells: RowCells) -> Style:
+        """That of one row."""
+        return replace(self, size_mm=max(self.size_mm, self.today_mm)) if cells.today else self
 
     @property
     def sub_mm(self) -> float:
@@ -34,17 +41,19 @@ class Style:
         return max(3.3, 0.36 * self.size_mm)
 
 
-def slots(rows: Sequence[Sequence[PartCell]], style: Style) -> tuple[float, ...]:
+def slots(rows: Sequence[RowCells], style: Style) -> tuple[float, ...]:
     """The width that the first, second, … part takes in its widest row, so that they stand in columns."""
-    most = max(map(len, rows), default=0)
-    return tuple(max(_width(parts[i], style) for parts in rows if len(parts) > i) for i in range(most))
+    most = max((len(cells.parts) for cells in rows), default=0)
+    return tuple(
+        max(_width(cells.parts[i], style.of(cells)) for cells in rows if len(cells.parts) > i) for i in range(most)
+    )
 
 
-def scoopfuls_width(rows: Sequence[Sequence[PartCell]], style: Style) -> float:
-    widths = slots(rows, style)
+def scoopfuls_width(rows: Sequence[RowCells], style: Style) -> float:
+    widths, plus = slots(rows, style), max((_plus(style.of(cells)) for cells in rows), default=0.0)
     if style.stacked:
-        return max(widths, default=0.0) + (_plus(style) if len(widths) > 1 else 0.0)
-    return sum(widths) + _plus(style) * max(0, len(widths) - 1)
+        return max(widths, default=0.0) + (plus if len(widths) > 1 else 0.0)
+    return sum(widths) + plus * max(0, len(widths) - 1)
 
 
 def _width(part: PartCell, style: Style) -> float:

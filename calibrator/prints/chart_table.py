@@ -19,6 +19,7 @@ from calibrator.prints.sheet import Sheet
 
 _FIRST, _SECOND, _LEGEND = 5.2, 4.2, 3.7
 _LEAST = 2.4
+_EACH = 7.0  # what each calf of a group drinks
 _COUNTED_BORDER = 1.3
 _INDENTS = {Column.WATER: 4.0, Column.TEMPERATURE: 3.4}  # room for the picture before the words
 
@@ -33,8 +34,9 @@ def _legend_mm(said: Words) -> float:
     return _LEGEND * (1.45 + 0.55 * (len(said.tongues) - 1))
 
 
-def group_mm(said: Words) -> float:
-    return 8.4 + 5.0 * len(said.tongues)
+def group_mm(said: Words, name_mm: float) -> float:
+    """How high a group's heading is with its name in type of this size."""
+    return 1.5 * name_mm + 5.0 * len(said.tongues)
 
 
 def _phrases(each: bool) -> dict[Column, str]:
@@ -128,7 +130,7 @@ def draw_bands(
         if band.row is None:
             _group(sheet, facts, said, band.group, box)
         else:
-            spare = band.height_mm - layout.shape.height_mm
+            spare = band.height_mm - layout.shape.of(band.row).height_mm
             draw_row(sheet, band.row, layout.shape, columns, top + spare / 2)
             if band.row.today:
                 _counted(sheet, said, box, facts.printed_on)
@@ -139,14 +141,16 @@ def draw_bands(
 
 def _group(sheet: Sheet, facts: WallChart, said: Words, number: int, box: Box) -> None:
     group = facts.groups[number]
-    each = fit_line(said.joined(lambda t: fed_told(group, facts, t), " / "), 0.6 * box.width_mm, 5.6, 3.4, Weight.BOLD)
-    sheet.text(each.text, box.right_mm, box.y_mm + 5.8, each.size_mm, Weight.BOLD, Anchor.END)
+    size = (box.height_mm - group_mm(said, 0.0)) / 1.5
+    drinks = said.joined(lambda t: fed_told(group, facts, t), " / ")
+    each = fit_line(drinks, 0.6 * box.width_mm, min(size, _EACH), 3.4, Weight.BOLD)
+    sheet.text(each.text, box.right_mm, box.y_mm + 1.04 * size, each.size_mm, Weight.BOLD, Anchor.END)
     room = box.width_mm - width_mm(each.text, each.size_mm, Weight.BOLD) - 4.0
-    name = fit_line(plain(group.name), room, 5.6, 4.0, Weight.BOLD)
-    sheet.text(name.text, box.x_mm, box.y_mm + 5.8, name.size_mm, Weight.BOLD)
+    name = fit_line(plain(group.name), room, size, 4.0, Weight.BOLD)
+    sheet.text(name.text, box.x_mm, box.y_mm + 1.04 * size, name.size_mm, Weight.BOLD)
     told = [group_told(group, facts, t, fed=False) for t in said.tongues]
-    fitted = fit_block(told, box.width_mm, box.height_mm - 8.0, 4.2, 2.6, Weight.SEMIBOLD, 1.16)
-    sheet.lines(fitted, box.x_mm, box.y_mm + 7.0, Weight.SEMIBOLD, leading=1.16)
+    fitted = fit_block(told, box.width_mm, group_mm(said, 0.0) + 0.4, 4.2, 2.6, Weight.SEMIBOLD, 1.16)
+    sheet.lines(fitted, box.x_mm, box.y_mm + 1.25 * size, Weight.SEMIBOLD, leading=1.16)
     sheet.rule(box.x_mm, box.bottom_mm, box.right_mm, box.bottom_mm, 0.4)
 
 
