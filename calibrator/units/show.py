@@ -141,7 +141,7 @@ def show_length(length_mm: float, system: UnitSystem, *, step: float | None = No
     return with_comma(f"{on_ruler(from_base(Fraction(length_mm), 'in'), fine)} in", decimal_comma)
 
 
-def show_move(old_mm: float, new_mm: float, system: UnitSystem, *, decimal_comma: bool = False) -> str:
+def show_move(old_mm: float, new_mm: float, system: UnitSystem) -> str:
     """How far one line is from another, either way: the difference of both as `show_length` tells them.
 
     So that who takes 3/8 in from 9/16 in finds the 3/16 in that stand between them. The lines are in mm.
@@ -150,7 +150,7 @@ def show_move(old_mm: float, new_mm: float, system: UnitSystem, *, decimal_comma
         return _NOTHING
     unit, step = ("mm", Fraction(1)) if system is UnitSystem.METRIC else ("in", Fraction(1, 16))
     old, new = (round_to(from_base(Fraction(mm), unit), step) for mm in (old_mm, new_mm))
-    return show_length(float(to_base(abs(new - old), unit)), system, decimal_comma=decimal_comma)
+    return show_length(float(to_base(abs(new - old), unit)), system)
 
 
 def in_default_unit(value: float, kind: Kind, system: UnitSystem) -> float:

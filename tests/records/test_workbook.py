@@ -17,8 +17,6 @@ from calibrator.records.errors import TableNotWritten
 from calibrator.records.table_file import Cell, FlatTable
 from calibrator.records.workbook import SheetOf, write_workbook
 
-MOMENTS = st.datetimes(timezones=st.just(UTC))
-
 
 def read(file: Path, name: str) -> list[tuple[object, ...]]:
     return list(load_workbook(file)[name].iter_rows(values_only=True))

@@ -214,7 +214,7 @@ class VesselForm(Form[Vessel]):
     def _take_volume(self) -> None:
         rim = self._rim_ml()
         if rim is not None:
-            self.volume.take(edit_text(rim, Kind.VOLUME, self.desk.system))
+            self.volume.take(edit_text(rim, Kind.VOLUME, self.desk.system, decimal_comma=decimal_comma()))
 
     def _lay_out(self) -> None:
         self.body.addWidget(self.name)

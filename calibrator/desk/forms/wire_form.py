@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QCheckBox, QVBoxLayout, QWidget
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.parts import button, card, label, row
+from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.desk.widgets.card_columns import card_columns
@@ -129,7 +130,7 @@ class WireForm(QWidget):
         if reading is None:
             return self.tr("This line does not fit: it would be passed over.")
         try:
-            found = read(reading.text, Kind.MASS, self.desk.system)
+            found = read(reading.text, Kind.MASS, self.desk.system, decimal_comma=decimal_comma())
         except NotUnderstood:
             return self.tr("“{text}” is no weight: it would be passed over.").format(text=reading.text)
         if not reading.still:

@@ -14,6 +14,7 @@ from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.examples import AT_THE_CALF, LEVEL, MIX, MIX_IN_VESSEL, PLAIN_WATER, WATER_IN_JUG
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.mix_tools import Tools
+from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import ROWS
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.side_by_side import SideBySide
@@ -85,7 +86,8 @@ class ReadingsForm(QWidget):
         """The example is the batch's own finished mix, and a bare number is of the example's unit."""
         examples = dict(MIX_IN_VESSEL)
         if volume_ml is not None:
-            examples = {system: show_in_one_unit(volume_ml, system) for system in UnitSystem}
+            comma = decimal_comma()
+            examples = {system: show_in_one_unit(volume_ml, system, decimal_comma=comma) for system in UnitSystem}
         self.volume.box.set_examples(examples)
         self.volume.box.set_default_unit({system: told.split()[-1] for system, told in examples.items()})
 

@@ -278,3 +278,14 @@ def test_a_bare_number_in_the_vessel_is_of_the_unit_that_the_batch_is_told_in(qt
     assert volume.line.placeholderText().endswith(" qt")
     type_in(qtbot, volume.line, "2")
     assert volume.value() == pytest.approx(GAL_ML / 2)
+
+
+def test_the_example_of_a_batch_is_written_as_people_here_write_it(page: MixCheckPage) -> None:
+    before = QLocale()
+    QLocale.setDefault(QLocale(QLocale.Language.German))
+    try:
+        page.check.readings.show_batch_volume(2200.0)
+        shown = page.check.readings.volume.line.placeholderText()
+    finally:
+        QLocale.setDefault(before)
+    assert "2,3 qt" in shown
