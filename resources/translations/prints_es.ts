@@ -157,7 +157,7 @@
         </message>
         <message>
             <source>better weighed</source>
-            <translation>mejor pesado</translation>
+            <translation>mejor péselo</translation>
         </message>
         <message>
             <source>For cold weather, below {limit}</source>
@@ -417,7 +417,7 @@
         </message>
         <message>
             <source>struck out: {reason}</source>
-            <translation>anulada: {reason}</translation>
+            <translation>tachada: {reason}</translation>
         </message>
         <message>
             <source>Results</source>
