@@ -210,7 +210,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>With&amp;draw the newest</source>
-        <translation>Anular el más n&amp;uevo</translation>
+        <translation>Retirar el más n&amp;uevo</translation>
     </message>
     <message>
         <source>{since} to {until}: bags {bags}, {feedings}, {mean} each ({share})</source>
@@ -236,11 +236,11 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <name>BatchForm</name>
     <message>
         <source>Mixed by</source>
-        <translation>Mezcló</translation>
+        <translation>Quién mezcló</translation>
     </message>
     <message>
         <source>Solids wanted, as mixed</source>
-        <translation>Sólidos deseados, ya mezclado</translation>
+        <translation>Sólidos que se quieren en la mezcla</translation>
     </message>
     <message>
         <source>Give or take</source>
@@ -275,7 +275,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Powder by weight</source>
-        <translation>Polvo por peso</translation>
+        <translation>Polvo (peso)</translation>
     </message>
     <message>
         <source>Scoopfuls</source>
@@ -907,7 +907,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>striking out {weight}</source>
-        <translation>anular {weight}</translation>
+        <translation>tachar {weight}</translation>
     </message>
     <message>
         <source>counting {weight} again</source>
@@ -1050,7 +1050,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Lots, sign-offs with intervals and budgets, fills, spot fills, lines, checks of the mix, counts of bags and trials, struck-out ones too. Units stand in the headings; masses are grams.</source>
-        <translation>Lotes, firmas con intervalos y cuentas de la incertidumbre, llenadas, llenadas sueltas, líneas, revisiones de la mezcla, conteos de costales y pruebas, también lo anulado. Las unidades están en los encabezados; los pesos, en gramos.</translation>
+        <translation>Lotes, firmas con intervalos y cuentas de la incertidumbre, llenadas, llenadas sueltas, líneas, revisiones de la mezcla, conteos de costales y pruebas, también lo tachado. Las unidades están en los encabezados; los pesos, en gramos.</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -1345,7 +1345,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>struck out: {reason}</source>
-        <translation>anulada: {reason}</translation>
+        <translation>tachada: {reason}</translation>
     </message>
     <message>
         <source>odd</source>
@@ -1380,7 +1380,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Struck out because</source>
-        <translation>Anulada porque</translation>
+        <translation>Tachada porque</translation>
     </message>
     <message>
         <source>spot fill</source>
@@ -1508,7 +1508,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Struck out</source>
-        <translation>Anulada</translation>
+        <translation>Tachada</translation>
     </message>
     <message>
         <source>A fill that does not count, with the reason. It stays in the records.</source>
@@ -2342,7 +2342,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>On average off target: {feeders}.</source>
-        <translation>En promedio, lejos del objetivo: {feeders}.</translation>
+        <translation>En promedio, fuera de lo deseado: {feeders}.</translation>
     </message>
 </context>
 <context>
@@ -2384,7 +2384,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Mixed by</source>
-        <translation>Mezcló</translation>
+        <translation>Quién mezcló</translation>
     </message>
     <message>
         <source>Found</source>
@@ -2407,7 +2407,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>With&amp;draw …</source>
-        <translation>An&amp;ular …</translation>
+        <translation>Q&amp;uitar …</translation>
     </message>
     <message>
         <source>all lots</source>
@@ -2423,7 +2423,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>off target, %</source>
-        <translation>lejos del objetivo, %</translation>
+        <translation>diferencia con lo deseado, %</translation>
     </message>
     <message>
         <source>Here every check stands by its day, so that a lot that is off is found out by the checks. With a Brix calibration and three drops a check, 5 % too much powder is found after about four checks, 8 % after one or two; 2 % often not within a dozen: count the bags too.</source>
@@ -2515,7 +2515,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Mixed by</source>
-        <translation>Mezcló</translation>
+        <translation>Quién mezcló</translation>
     </message>
 </context>
 <context>
@@ -2593,7 +2593,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>whole milk: {slope} × reading + {intercept}, brought to powder as fed</source>
-        <translation>leche entera: {slope} × lectura + {intercept}, pasado a polvo tal como se da</translation>
+        <translation>leche entera: {slope} × lectura + {intercept}, cambiado a peso de polvo</translation>
     </message>
     <message>
         <source>powder on the chart ÷ (powder + water that leaves room for it in the volume)</source>
@@ -3811,7 +3811,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>With&amp;draw …</source>
-        <translation>An&amp;ular …</translation>
+        <translation>Q&amp;uitar …</translation>
     </message>
     <message>
         <source>Weighed mixes of this powder</source>
@@ -4027,7 +4027,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>{scoop}: {line} down the wall for {target}</source>
-        <translation>{scoop}: {line} bajo el borde para {target}</translation>
+        <translation>{scoop}: a {line} del borde para {target}</translation>
     </message>
     <message>
         <source>{scoop}: do not use it for this lot</source>
@@ -4387,11 +4387,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>the striking out</source>
-        <translation>la anulación</translation>
+        <translation>la tachadura</translation>
     </message>
     <message>
         <source>struck out: {fill}, because: {reason}</source>
-        <translation>anulada: {fill}, porque: {reason}</translation>
+        <translation>tachada: {fill}, porque: {reason}</translation>
     </message>
     <message>
         <source>{person} filled {weight}</source>
@@ -4964,11 +4964,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Solids here are powder as fed ÷ mix, the powder&apos;s own {water} of water counted in. As dry matter that is {dry}.</source>
-        <translation>Aquí los sólidos son polvo tal como se da ÷ mezcla, con el {water} de agua propia del polvo. Como materia seca son {dry}.</translation>
+        <translation>Aquí sólidos = peso del polvo ÷ peso de la mezcla (el polvo trae {water} de agua). En materia seca son {dry}.</translation>
     </message>
     <message>
         <source>Whole milk&apos;s line tells dry matter and was brought to powder as fed.</source>
-        <translation>La línea de la leche entera da materia seca y se pasó a polvo tal como se da.</translation>
+        <translation>La línea de la leche entera da materia seca; aquí se cambió a peso de polvo.</translation>
     </message>
     <message>
         <source>This instrument was never checked in plain water: its zero may be off.</source>
@@ -5120,7 +5120,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>The finished volume was drawn as water</source>
-        <translation>El volumen terminado se sirvió como agua</translation>
+        <translation>Se echó de agua lo que debía ser el total de la mezcla</translation>
     </message>
     <message>
         <source>Water and powder together were filled up to the mark for the water</source>
@@ -5232,7 +5232,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>At the calf {warmth}</source>
-        <translation>En la becerra {warmth}</translation>
+        <translation>Al darla {warmth}</translation>
     </message>
     <message>
         <source>Check the thermometer in ice water to be surer.</source>
@@ -5302,7 +5302,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Mixed from lot</source>
-        <translation>Mezclado del lote</translation>
+        <translation>Lote con que se mezcló</translation>
     </message>
     <message>
         <source>{time} on {day} is still to come.</source>
@@ -5653,7 +5653,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>More about scoopfuls: part fills, one kind, by weight</source>
-        <translation>Más de las medidas: parciales, de un tipo, por peso</translation>
+        <translation>Más de las medidas: medias medidas, un solo tipo, por peso</translation>
     </message>
     <message>
         <source>Less about scoopfuls</source>
@@ -5764,11 +5764,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>{step}. water</source>
-        <translation>{step}. agua</translation>
+        <translation>Agua {step}</translation>
     </message>
     <message>
         <source>{step}. height</source>
-        <translation>{step}. altura</translation>
+        <translation>Altura {step}</translation>
     </message>
 </context>
 <context>
@@ -5919,7 +5919,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <name>RateEditor</name>
     <message>
         <source>Rate, counted as</source>
-        <translation>La dosis se da como</translation>
+        <translation>La dosis se cuenta como</translation>
     </message>
     <message>
         <source>Powder</source>
@@ -5939,7 +5939,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>made up to this much mix</source>
-        <translation>completado a tanta mezcla</translation>
+        <translation>agua hasta completar esta mezcla</translation>
     </message>
     <message>
         <source>in this much mix as fed</source>
@@ -6056,15 +6056,15 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Water drawn at</source>
-        <translation>Agua servida a</translation>
+        <translation>El agua a</translation>
     </message>
     <message>
         <source>Mix at</source>
-        <translation>Mezcla a</translation>
+        <translation>La mezcla a</translation>
     </message>
     <message>
         <source>At the calf</source>
-        <translation>En la becerra</translation>
+        <translation>Al darla a</translation>
     </message>
     <message>
         <source>Mix in the vessel</source>
@@ -6267,11 +6267,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>A new {kind} cannot be struck out already. Keep it first, then strike it out.</source>
-        <translation>Un dato nuevo ({kind}) no puede venir ya anulado. Guárdelo primero y luego anúlelo.</translation>
+        <translation>Un dato nuevo ({kind}) no puede venir ya tachado. Guárdelo primero y luego táchelo.</translation>
     </message>
     <message>
         <source>Say why this {kind} is struck out.</source>
-        <translation>Diga por qué se anula esto ({kind}).</translation>
+        <translation>Diga por qué se tacha esto ({kind}).</translation>
     </message>
     <message>
         <source>Records are only ever added to; what is kept cannot be changed or removed. Enter a correction instead.</source>
@@ -8901,7 +8901,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>St&amp;rike it out</source>
-        <translation>An&amp;ular</translation>
+        <translation>Ta&amp;char</translation>
     </message>
     <message>
         <source>Weigh the lot in &amp;anew</source>
@@ -8965,7 +8965,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Stir this bag and weigh it again: if that is right, strike this one out. If it is as far off, feed from this bag by the scale.</source>
-        <translation>Revuelva este costal y pese otra vez: si esa llenada sale bien, anule ésta. Si sigue igual, sirva de este costal con la báscula.</translation>
+        <translation>Revuelva este costal y pese otra vez: si esa llenada sale bien, tache ésta. Si sigue igual, sirva de este costal con la báscula.</translation>
     </message>
     <message>
         <source>The last one differs much from the others. Was it read and typed rightly?</source>
@@ -8981,7 +8981,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Why is {weight} struck out? It stays visible with the reason.</source>
-        <translation>¿Por qué se anula {weight}? Queda a la vista con el motivo.</translation>
+        <translation>¿Por qué se tacha {weight}? Queda a la vista con el motivo.</translation>
     </message>
     <message>
         <source>That is more than this scale weighs. Type it again.</source>
@@ -9119,7 +9119,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Str&amp;ike out …</source>
-        <translation>An&amp;ular …</translation>
+        <translation>Tachar &amp;una …</translation>
     </message>
     <message>
         <source>Re&amp;do</source>
@@ -9197,14 +9197,14 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Nothing to take back. To take a fill out of the count, select it and strike it out.</source>
-        <translation>No hay nada que deshacer. Para que una llenada no cuente, selecciónela y anúlela.</translation>
+        <translation>No hay nada que deshacer. Para que una llenada no cuente, selecciónela y táchela.</translation>
     </message>
 </context>
 <context>
     <name>StepLot</name>
     <message>
         <source>Read the lot number off the bag in front of you. Open four bags if you can, and stir up powder that has caked or settled: bags differ as well as scoopfuls.</source>
-        <translation>Lea el número de lote en el costal que tiene enfrente. Abra cuatro costales si puede y revuelva el polvo apelmazado o asentado: los costales varían igual que las medidas.</translation>
+        <translation>Lea el número de lote en el costal que tiene enfrente. Abra cuatro costales si puede y revuelva el polvo apelmazado o asentado: no solo varían las medidas, también los costales.</translation>
     </message>
     <message>
         <source>This powder is medicated. Follow its label, the veterinarian and local rules; wear gloves.</source>
@@ -9271,7 +9271,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>&amp;Drawn as proposed</source>
-        <translation>&amp;Dibujada así</translation>
+        <translation>Ya la &amp;dibujé así</translation>
     </message>
     <message>
         <source>Keep the &amp;old line</source>
@@ -9279,7 +9279,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Drawn elsewhere? Distance down the wall &amp;from the rim:</source>
-        <translation>¿En otra part&amp;e? Distancia bajo el borde:</translation>
+        <translation>¿La dibujó &amp;en otro lugar? A qué distancia del borde:</translation>
     </message>
     <message>
         <source>Ente&amp;r</source>
@@ -9335,7 +9335,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Drawn: {where} down the wall from the rim.</source>
-        <translation>Dibujada: {where} bajo el borde.</translation>
+        <translation>Dibujada a {where} del borde.</translation>
     </message>
     <message>
         <source>Not known yet</source>
@@ -9453,7 +9453,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>{where} down the wall from the rim</source>
-        <translation>{where} bajo el borde</translation>
+        <translation>a {where} del borde</translation>
     </message>
     <message>
         <source>Fill mark</source>
@@ -10595,11 +10595,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>{scoop}: is the line of lot {number} drawn ({line} down the wall) and the label on it?</source>
-        <translation>{scoop}: ¿ya está dibujada la línea del lote {number} ({line} bajo el borde) y puesta la etiqueta?</translation>
+        <translation>{scoop}: ¿ya está dibujada la línea del lote {number} (a {line} del borde) y puesta la etiqueta?</translation>
     </message>
     <message>
         <source>{scoop} is not marked for lot {number} yet. Draw the line {line} down the wall and put the label on.</source>
-        <translation>{scoop} aún no está marcada para el lote {number}. Dibuje la línea {line} bajo el borde y ponga la etiqueta.</translation>
+        <translation>{scoop} aún no está marcada para el lote {number}. Dibuje la línea a {line} del borde, por la pared, y ponga la etiqueta.</translation>
     </message>
     <message>
         <source>Lot {number} is weighed in; change over when lot {old} is finished.</source>
@@ -10682,7 +10682,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Powder by weight</source>
-        <translation>Polvo por peso</translation>
+        <translation>Polvo (peso)</translation>
     </message>
     <message>
         <source>Scoopfuls</source>
@@ -10797,7 +10797,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Keep the sol&amp;ution&apos;s check</source>
-        <translation>Guardar la de la s&amp;olución</translation>
+        <translation>Guardar la prueba con a&amp;zúcar</translation>
     </message>
     <message>
         <source>&amp;Keep what it holds</source>
@@ -10829,7 +10829,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Found so far</source>
-        <translation>Encontrado hasta ahora</translation>
+        <translation>Resultado hasta ahora</translation>
     </message>
     <message>
         <source>Instrument</source>
@@ -10853,7 +10853,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Every three months: table sugar is a standard by weight. More than {off} off: clean it first.</source>
-        <translation>Cada tres meses: el azúcar de mesa es un patrón por peso. Si se aparta más de {off}, límpielo primero.</translation>
+        <translation>Cada tres meses, con azúcar de mesa pesada: se sabe cuánto debe leer. Si se aparta más de {off}, límpielo primero.</translation>
     </message>
     <message>
         <source>Weigh {sugar} of sugar and {water} of water: {brix} Brix.</source>
@@ -10865,7 +10865,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>With&amp;draw the newest</source>
-        <translation>Anular la más n&amp;ueva</translation>
+        <translation>Retirar la más n&amp;ueva</translation>
     </message>
 </context>
 <context>
@@ -11204,7 +11204,7 @@ Sign off all the same? The record will say so.</source>
     <name>Trust</name>
     <message>
         <source>fill struck out</source>
-        <translation>llenada anulada</translation>
+        <translation>llenada tachada</translation>
     </message>
     <message>
         <source>fill that counts again</source>
@@ -11486,7 +11486,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Each way: {ways}.</source>
-        <translation>De cada modo: {ways}.</translation>
+        <translation>Por cada método: {ways}.</translation>
     </message>
     <message>
         <source>Reckoned for the volume on the chart; type what is in the vessel to be sure.</source>
@@ -11592,7 +11592,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Powder by weight</source>
-        <translation>Polvo por peso</translation>
+        <translation>Polvo (peso)</translation>
     </message>
     <message>
         <source>Scoopfuls</source>
@@ -11903,7 +11903,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Draw the line {down} down the wall from the rim.</source>
-        <translation>Dibuje la línea {down} bajo el borde, por la pared.</translation>
+        <translation>Dibuje la línea a {down} del borde, midiendo por la pared.</translation>
     </message>
     <message>
         <source>The line would be so near the floor that it cannot be read well. Use a smaller scoop.</source>
@@ -11943,7 +11943,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Move the line to {down} down the wall from the rim, and weigh to it again.</source>
-        <translation>Mueva la línea a {down} bajo el borde y pese otra vez hasta ella.</translation>
+        <translation>Mueva la línea a {down} del borde y pese otra vez hasta ella.</translation>
     </message>
     <message>
         <source>Keep the line, though a feeding is outside the tolerance: no other division of the ruler is nearer. A narrower scoop would do better.</source>
@@ -11963,7 +11963,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>{verdict} What would be signed is the line at {line}, with {mass} in a feeding. Go on with it?</source>
-        <translation>{verdict} Se firmaría la línea a {line}, con {mass} en una toma. ¿Seguir con ella?</translation>
+        <translation>{verdict} Así se quedaría la línea a {line}, con {mass} por toma. ¿Seguir con ella?</translation>
     </message>
     <message>
         <source>A feeding weighs {mean}, surely {low} to {high}. Tolerance: {from_mass} to {to_mass} ({target} ± {share}).</source>
@@ -12019,7 +12019,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>A fill lies far from the others. If something went wrong with it, select it and strike it out; if not, let it stand.</source>
-        <translation>Una llenada queda lejos de las demás. Si algo salió mal con ella, selecciónela y anúlela; si no, déjela.</translation>
+        <translation>Una llenada queda lejos de las demás. Si algo salió mal con ella, selecciónela y táchela; si no, déjela.</translation>
     </message>
     <message>
         <source>Weigh-in of lot {number}</source>
