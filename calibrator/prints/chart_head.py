@@ -95,7 +95,7 @@ def _sign_type(said: Words) -> float:
 def _number(sheet: Sheet, facts: WallChart, said: Words, box: Box) -> None:
     sheet.rule(box.x_mm, box.y_mm, box.right_mm, box.y_mm, 0.4)
     has_old = facts.replaces is not None
-    number = said.each(lambda t: t(words.CHART_NUMBER).format(number=facts.number))
+    number = said.each(lambda t: t(words.SHEET_NUMBER).format(number=facts.number))
     _number_lines(sheet, number, box, box.width_mm * (0.44 if has_old else 0.95) - 2.5, 7.6, Anchor.START)
     if not has_old:
         return

@@ -238,7 +238,7 @@ def _scoop_name(label: ScoopLabel, said: Words) -> str:
 
 
 def _number(label: ScoopLabel, said: Words, piece: tuple[int, int]) -> tuple[str, ...]:
-    phrase = words.LABEL_NUMBER if label.replaces is None else words.LABEL_REPLACES
+    phrase = words.SHEET_NUMBER if label.replaces is None else words.LABEL_REPLACES
     told = said.each(lambda t: t(phrase).format(number=label.number, old=label.replaces))
     if piece[1] == 1:
         return told

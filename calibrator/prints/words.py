@@ -14,13 +14,13 @@ ARRIVED = QT_TRANSLATE_NOOP("Prints", "Arrived {date}")
 BY = QT_TRANSLATE_NOOP("Prints", "by {who}")
 PAGE_OF = QT_TRANSLATE_NOOP("Prints", "Page {page} of {pages}")
 PRINTED = QT_TRANSLATE_NOOP("Prints", "Printed {date}")
+SHEET_NUMBER = QT_TRANSLATE_NOOP("Prints", "Sheet no. {number}")
 
 # Scoop label
 RIM_EDGE = QT_TRANSLATE_NOOP("Prints", "RIM EDGE")
 LINE_BELOW_RIM = QT_TRANSLATE_NOOP("Prints", "Line below the rim")
 LINES_BELOW_RIM = QT_TRANSLATE_NOOP("Prints", "Lines below the rim")
 SCOOP_NAME = QT_TRANSLATE_NOOP("Prints", "Scoop: {name}")
-LABEL_NUMBER = QT_TRANSLATE_NOOP("Prints", "Sheet no. {number}")
 LABEL_REPLACES = QT_TRANSLATE_NOOP("Prints", "Sheet no. {number} · replaces no. {old}")
 FULL_SCOOPS_MORE = QT_TRANSLATE_NOOP("Prints", "+ {count} level")
 MEDICATED_POWDER = QT_TRANSLATE_NOOP("Prints", "MEDICATED powder: see the bag's label")
@@ -45,7 +45,6 @@ CHECK_BAR = QT_TRANSLATE_NOOP(
 
 # Wall chart
 WALL_CHART = QT_TRANSLATE_NOOP("Prints", "Wall chart")
-CHART_NUMBER = QT_TRANSLATE_NOOP("Prints", "Sheet no. {number}")
 CHART_REPLACES = QT_TRANSLATE_NOOP("Prints", "Take down no. {old}")
 OTHER_LOT = QT_TRANSLATE_NOOP("Prints", "Another lot number on the bag? Stop. Weigh in again.")
 CALVES = QT_TRANSLATE_NOOP("Prints", "Calves")
@@ -105,7 +104,6 @@ DUST = QT_TRANSLATE_NOOP("Prints", "Do not breathe the dust; no flames near it."
 
 # Lot sheet
 LOT_SHEET = QT_TRANSLATE_NOOP("Prints", "Lot sheet")
-SHEET_NUMBER = QT_TRANSLATE_NOOP("Prints", "Sheet no. {number}")
 SHEET_REPLACES = QT_TRANSLATE_NOOP("Prints", "Sheet no. {number} (replaces no. {old})")
 THE_LOT = QT_TRANSLATE_NOOP("Prints", "Lot")
 PRODUCT = QT_TRANSLATE_NOOP("Prints", "Product")
