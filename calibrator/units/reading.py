@@ -30,6 +30,8 @@ _EXAMPLES = MappingProxyType(
         Kind.COUNT: ("24", "24"),
     }
 )
+# Scales of farms show these too.
+_FURTHER = ("0.64 lb", "0.283 kg")
 
 
 def read(
@@ -84,10 +86,17 @@ def with_unit(
     return f"{stripped_text(text).rstrip('°')} {left_out}".rstrip() if parsed.bare else text
 
 
-def example(kind: Kind, system: UnitSystem, *, decimal_comma: bool = False) -> str:
-    """A text that a field of this kind takes, to show people how."""
-    told = _EXAMPLES[kind][0 if system is UnitSystem.FARM else 1]
-    return with_comma(told, decimal_comma)
+def example(kind: Kind, system: UnitSystem, *, unit: str | None = None, decimal_comma: bool = False) -> str:
+    """A text that a field of this kind takes, to show people how; in a certain unit where that is asked for.
+
+    Raises ValueError for a unit that no example is told in.
+    """
+    usual = _EXAMPLES[kind]
+    wanted = unit or default_unit(kind, system)
+    told = next((one for one in (*usual, *_FURTHER) if one.split()[-1] == wanted), None)
+    if told is None and unit is not None:
+        raise ValueError(f"no example in {unit}")
+    return with_comma(told or usual[0 if system is UnitSystem.FARM else 1], decimal_comma)
 
 
 def _speech(kind: Kind, system: UnitSystem, decimal_comma: bool) -> Speech:

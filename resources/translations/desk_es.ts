@@ -7890,10 +7890,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Grueso de la pared de {scoop}</translation>
     </message>
     <message>
-        <source>like 2 mm</source>
-        <translation>como 2 mm</translation>
-    </message>
-    <message>
         <source>{line} (reckoned)</source>
         <translation>{line} (calculada)</translation>
     </message>

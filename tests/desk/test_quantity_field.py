@@ -301,13 +301,14 @@ def test_a_value_filled_in_and_then_changed_by_hand(qtbot: QtBot, make: MakeFiel
 
 
 def test_a_field_with_a_unit_of_its_own_in_each_system(qtbot: QtBot, make: MakeField) -> None:
-    field = make(default_unit={FARM: "lb", METRIC: "kg"})
+    field = make(examples={FARM: "50 lb", METRIC: "25 kg"})
     qtbot.keyClicks(field.line, "50")
     field.set_system(METRIC)
     assert (field.text(), field.message) == ("50 lb", "= 22.68 kg (50 lb)")
     field.set_typed("25")
     assert field.message == "= 25 kg (55.116 lb)"
-    single = make(default_unit="lb")
+    single = make()
+    single.set_default_unit("lb")
     single.set_typed("50")
     single.set_system(METRIC)
     assert single.text() == "50 lb"
@@ -556,3 +557,24 @@ def test_a_bare_number_has_the_unit_of_the_fields_own_example(
     other = {Kind.LENGTH: "98 mm", Kind.MASS: "10 g", Kind.VOLUME: "100 mL"}[kind]
     field.set_examples({FARM: "1", METRIC: other})
     assert field.quantity().value == pytest.approx(meant)  # type: ignore[union-attr]
+
+
+@pytest.mark.parametrize("unit", ["oz", "lb", "g", "kg"])
+@pytest.mark.parametrize("system", list(UnitSystem))
+def test_the_example_follows_the_unit_that_a_scale_shows(make: MakeField, unit: str, system: UnitSystem) -> None:
+    field = make(examples={FARM: "50 lb", METRIC: "25 kg"})
+    field.set_system(system)
+    field.set_default_unit(unit)
+    assert field.line.placeholderText().endswith(f" {unit}")
+    field.set_typed(field.example)
+    meant = field.quantity()
+    field.set_typed(field.example.split()[0])
+    assert field.quantity() is not None
+    assert meant is not None
+    assert field.quantity().value == meant.value  # type: ignore[union-attr]
+    field.set_typed("ten")
+    assert field.tell() is False
+    assert field.example in field.message
+    field.set_typed("")
+    field.set_default_unit(None)
+    assert field.example == ("50 lb" if system is FARM else "25 kg")

@@ -250,3 +250,12 @@ def test_naming_a_fields_own_unit() -> None:
 def test_every_example_given_to_people_can_be_typed(kind: Kind, system: UnitSystem, decimal_comma: bool) -> None:
     told = example(kind, system, decimal_comma=decimal_comma)
     assert read(told, kind, system, decimal_comma=decimal_comma).value > 0
+
+
+def test_an_example_can_be_asked_for_in_a_unit_of_its_own() -> None:
+    for unit in ("oz", "lb", "g", "kg"):
+        told = example(Kind.MASS, FARM, unit=unit, decimal_comma=True)
+        assert told.endswith(f" {unit}")
+        assert read(told, Kind.MASS, FARM, decimal_comma=True).value == pytest.approx(283, rel=0.03)
+    with pytest.raises(ValueError, match="no example in ft"):
+        example(Kind.LENGTH, FARM, unit="ft")

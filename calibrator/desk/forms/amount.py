@@ -16,8 +16,6 @@ from calibrator.model import UnitSystem
 from calibrator.units import Kind, Quantity
 
 WHOLE_PCT = 100.0
-BAG_UNIT = {UnitSystem.FARM: "lb", UnitSystem.METRIC: "kg"}
-"""What a bare number means for a bag: never ounces or grams."""
 
 
 class Amount(Captioned):
@@ -38,7 +36,6 @@ class Amount(Captioned):
         lowest: float | None = None,
         highest: float | None = None,
         within: Reach | None = None,
-        default_unit: str | Mapping[UnitSystem, str] | None = None,
         must_name: tuple[str, str] | None = None,
         example: bool = True,
         examples: Mapping[UnitSystem, str] | None = None,
@@ -50,7 +47,6 @@ class Amount(Captioned):
             kind,
             self._following.system,
             required=not optional,
-            default_unit=default_unit,
             must_name=must_name,
             lowest=lowest,
             highest=highest,

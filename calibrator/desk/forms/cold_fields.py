@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.examples import COLD_AIR, MORE_POWDER
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.parts import label, row
 from calibrator.desk.theme import SPACE
@@ -26,9 +27,24 @@ class ColdFields(QWidget):
         super().__init__()
         self._on = False
         self.below = Amount(
-            desk, self.tr("Below"), Kind.TEMPERATURE, optional=True, lowest=-50.0, highest=25.0, example=False
+            desk,
+            self.tr("Below"),
+            Kind.TEMPERATURE,
+            optional=True,
+            lowest=-50.0,
+            highest=25.0,
+            examples=COLD_AIR,
+            example=False,
         )
-        self.more = Amount(desk, self.tr("More powder"), Kind.PERCENT, optional=True, lowest=0.0, highest=MOST_MORE_PCT)
+        self.more = Amount(
+            desk,
+            self.tr("More powder"),
+            Kind.PERCENT,
+            optional=True,
+            lowest=0.0,
+            highest=MOST_MORE_PCT,
+            examples=MORE_POWDER,
+        )
         self.further = CountField(0, MOST_FURTHER)
         self._further = Captioned(self.tr("Further feedings a day"), self.further)
         told = self.tr(

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QButtonGroup, QCheckBox, QComboBox, QRadioButton, 
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.examples import TOLERANCE
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.forms.history import HistoryList
 from calibrator.desk.forms.hot_water_form import HotWaterForm
@@ -46,7 +47,7 @@ class FarmForm(QWidget):
         self.paper.addItem(self.tr("A4"), Paper.A4)
         note = self.tr("Most a feeding is off.")
         self.tolerance = Amount(
-            desk, self.tr("Tolerance"), Kind.PERCENT, note, lowest=0.1, highest=WIDEST_TOLERANCE_PCT
+            desk, self.tr("Tolerance"), Kind.PERCENT, note, lowest=0.1, highest=WIDEST_TOLERANCE_PCT, examples=TOLERANCE
         )
         self.water_qt, self.water_l = CalmBox(), CalmBox()
         sign = self.tr("Sign or letters: $, MXN.")

@@ -8,7 +8,8 @@ from datetime import date
 from PySide6.QtWidgets import QCheckBox, QWidget
 
 from calibrator.desk.context import Desk
-from calibrator.desk.forms.amount import BAG_UNIT, Amount
+from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.examples import BAG
 from calibrator.desk.forms.fields import Captioned, DayField, Suggestions, TextField
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.price_field import PriceField
@@ -43,7 +44,7 @@ class LotForm(Form[Lot]):
         count = self.tr("How many")
         self.count = Amount(desk, count, Kind.COUNT, optional=True, lowest=1, highest=MOST_PACKAGES, example=False)
         mass = self.tr("Weight of each")
-        self.mass = Amount(desk, mass, Kind.MASS, optional=True, within=BAG_G, default_unit=BAG_UNIT, example=False)
+        self.mass = Amount(desk, mass, Kind.MASS, optional=True, within=BAG_G, examples=BAG, example=False)
         self.parts = {
             "protein_pct": self._percent(self.tr("Protein")),
             "fat_pct": self._percent(self.tr("Fat")),

@@ -13,6 +13,7 @@ from calibrator.desk.counted import counted
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.cold_fields import ColdFields
 from calibrator.desk.forms.enter import enter_moves_on
+from calibrator.desk.forms.examples import IN_HOSES
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.forms.group_editor import GroupEditor
 from calibrator.desk.forms.history import HistoryList
@@ -322,6 +323,7 @@ class PlanForm(QWidget):
             note,
             lowest=0.0,
             highest=MOST_ALLOWANCE_PCT,
+            examples=IN_HOSES,
         )
         self.vessel = NameChoice()
         self.vessel.activated.connect(self._typed)

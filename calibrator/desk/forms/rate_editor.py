@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.examples import SOLIDS
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.parts import row
 from calibrator.desk.rate_words import UNIT_VOLUME_ML, basis_name, osmolality_text, rate_text
@@ -43,7 +44,7 @@ class RateEditor(QWidget):
         self._basis = Captioned(self.tr("Rate, counted as"), self.basis)
         self.mass = Amount(desk, self.tr("Powder"), Kind.MASS)
         self.volume = Amount(desk, self.tr("on this much water"), Kind.VOLUME)
-        self.share = Amount(desk, self.tr("Share of the mix"), Kind.PERCENT, within=SOLIDS_PCT)
+        self.share = Amount(desk, self.tr("Share of the mix"), Kind.PERCENT, within=SOLIDS_PCT, examples=SOLIDS)
         self._same = (Held("quiet"), Held("quiet"))
         for field in (self.mass, self.volume, self.share):
             field.edited.connect(self._typed)

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QCheckBox, QWidget
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.amount import Amount
-from calibrator.desk.forms.examples import MIXING_TANK
+from calibrator.desk.forms.examples import FILLED_TO, MIXING_TANK
 from calibrator.desk.forms.fields import Captioned, Suggestions, TextField
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.reach import VESSEL_ML
@@ -49,7 +49,9 @@ class VesselForm(Form[Vessel]):
             examples=MIXING_TANK,
         )
         share_note = self.tr("The rest is room for stirring.")
-        self.usable = Amount(desk, self.tr("May be filled to"), Kind.PERCENT, share_note, lowest=1, highest=100)
+        self.usable = Amount(
+            desk, self.tr("May be filled to"), Kind.PERCENT, share_note, lowest=1, highest=100, examples=FILLED_TO
+        )
         self.volumes = Suggestions(self.tr("Often:"), self.usable.line)
         self.has_levels = QCheckBox(self.tr("Tell how high the water must stand in it"))
         self.fields = ShapeFields(desk, self.tr("Shape of the vessel"), self._how_to_pour(), WIDEST_MM)

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.examples import MIX
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.parts import label, row
 from calibrator.desk.theme import SPACE
@@ -35,7 +36,14 @@ class WarmthFields(QWidget):
         )
         note = self.tr("Empty: the water is drawn as told above.")
         self.mix = Amount(
-            desk, self.tr("The mix is to land at"), Kind.TEMPERATURE, note, optional=True, lowest=0.0, highest=60.0
+            desk,
+            self.tr("The mix is to land at"),
+            Kind.TEMPERATURE,
+            note,
+            optional=True,
+            lowest=0.0,
+            highest=60.0,
+            examples=MIX,
         )
         self.pace = CountField(0, MOST_CALVES)
         self._pace = Captioned(self.tr("Calves fed in ten minutes"), self.pace)

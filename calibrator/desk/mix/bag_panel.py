@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QCheckBox, QVBoxLayout, QWidget
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.days import DayNotUnderstood
-from calibrator.desk.forms.amount import BAG_UNIT, Amount
+from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
 from calibrator.desk.forms.enter import enter_moves_on
 from calibrator.desk.forms.examples import BAG
@@ -58,7 +58,6 @@ class BagPanel(QWidget):
             Kind.MASS,
             optional=True,
             within=PACKAGE_G,
-            default_unit=BAG_UNIT,
             examples=BAG,
         )
         self.feedings = BareField(self.tr("Feedings made, one calf each"), FEEDINGS, 0)

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.examples import GIVE_OR_TAKE, SOLIDS
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.mix_batch import Batch, FarmNow, batch_of
 from calibrator.desk.mix_checks import Aim
@@ -41,9 +42,11 @@ class BatchForm(QWidget):
         self.calves = CountField(0)
         self.feeder = TextField(self.tr("Mixed by"))
         self.target = Amount(
-            desk, self.tr("Solids wanted, as mixed"), Kind.PERCENT, lowest=2, highest=40, example=False
+            desk, self.tr("Solids wanted, as mixed"), Kind.PERCENT, lowest=2, highest=40, examples=SOLIDS, example=False
         )
-        self.tolerance = Amount(desk, self.tr("Give or take"), Kind.PERCENT, lowest=0.1, highest=5, example=False)
+        self.tolerance = Amount(
+            desk, self.tr("Give or take"), Kind.PERCENT, lowest=0.1, highest=5, examples=GIVE_OR_TAKE, example=False
+        )
         self.tolerance.set_share(TOLERANCE_SHARE)
         self.group.activated.connect(self._choose_group)
         self.vessel.activated.connect(self.edited)

@@ -89,7 +89,6 @@ class ReadingsForm(QWidget):
             comma = decimal_comma()
             examples = {system: show_in_one_unit(volume_ml, system, decimal_comma=comma) for system in UnitSystem}
         self.volume.box.set_examples(examples)
-        self.volume.box.set_default_unit({system: told.split()[-1] for system, told in examples.items()})
 
     def readings(self) -> list[Reading]:
         """All that is typed and understood."""

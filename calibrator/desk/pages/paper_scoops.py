@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk import shown
 from calibrator.desk.context import Desk
+from calibrator.desk.forms.examples import WALL
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.label_cut import Cut
 from calibrator.desk.label_lines import LineOffer
@@ -50,9 +51,8 @@ class ScoopPick(QWidget):
         self._line_list.setContentsMargins(3 * SPACE, 0, 0, 0)
         self._line_list.setSpacing(SPACE)
         self.wall = QuantityField(
-            Kind.LENGTH, desk.system, required=False, lowest=0.0, highest=THICKEST_MM,
-            default_unit="mm",
-        )  # fmt: skip
+            Kind.LENGTH, desk.system, required=False, lowest=0.0, highest=THICKEST_MM, examples=WALL
+        )
         self.wall.set_value(desk.settings.now.walls_mm.get(scoop.id))
         self.wall.understood.connect(self._keep_wall)
         self.wall.line.textEdited.connect(self._wall_typed)
@@ -62,7 +62,6 @@ class ScoopPick(QWidget):
             self.tr("At the rim. A wrap goes around the outside, and that is longer."),
         )
         self.wall.set_name(self.tr("Thickness of the wall of {scoop}").format(scoop=scoop.name))
-        self.wall.line.setPlaceholderText(self.tr("like 2 mm"))
         self.state = label("", "quiet")
         self.on_button = button(on_the_scoop(), self._say_it_is_on, "link")
         self._state = QWidget()

@@ -16,7 +16,7 @@ from calibrator.desk.speech import decimal_comma, figure_text
 from calibrator.desk.widgets.saying import Saying
 from calibrator.desk.widgets.unit_sentences import sentence
 from calibrator.model import UnitSystem
-from calibrator.units import Kind, NotUnderstood, Quantity, default_unit, edit_text, example, read, with_unit
+from calibrator.units import Kind, NotUnderstood, Quantity, edit_text, example, read, with_unit
 
 _LINE_AIR_PX = 2  # that Qt keeps at each side of the words in a line
 _MANY_UNITS = frozenset({Kind.MASS, Kind.VOLUME, Kind.LENGTH})  # each system has more than one unit for these
@@ -53,10 +53,9 @@ class QuantityField(QWidget):
 
     `understood(object)` brings the new Quantity, or None, when typing has changed it; never when the program
     sets it. `editingFinished` comes before `returnPressed`, so that what was typed is taken before the page
-    moves on. `default_unit` is one unit for both systems, or one each; `examples`, where the usual one would be
-    odd, is one each, and a volume's unit left out is that of its example. `must_name` are two units of which one
-    must be written. `lowest` and `highest` are in the kind's base unit. `note` stands beneath where there is nothing
-    else to say.
+    moves on. A number without a unit has that of the example: the usual one of the system, or of `examples`, one each,
+    where the usual one would be odd. `must_name` are two units of which one must be written. `lowest` and `highest`
+    are in the kind's base unit. `note` stands beneath where there is nothing else to say.
     """
 
     understood = Signal(object)
@@ -70,7 +69,6 @@ class QuantityField(QWidget):
         *,
         name: str = "",
         required: bool = True,
-        default_unit: str | Mapping[UnitSystem, str] | None = None,
         must_name: tuple[str, str] | None = None,
         lowest: float | None = None,
         highest: float | None = None,
@@ -80,7 +78,8 @@ class QuantityField(QWidget):
     ) -> None:
         super().__init__(parent)
         self._kind, self._system, self._required = kind, system, required
-        self._default_unit, self._lowest, self._highest = default_unit, lowest, highest
+        self._default_unit: str | None = None
+        self._lowest, self._highest = lowest, highest
         self._must_name, self._examples = must_name, examples
         self._filled: float | None = None  # the exact value behind a text that the program wrote
         self._from_outside, self._remark = "", ""
@@ -130,8 +129,10 @@ class QuantityField(QWidget):
             self._line.setText(told)  # a bare number was meant in the unit of the example before
         self._hint()
 
-    def set_default_unit(self, unit: str | Mapping[UnitSystem, str] | None) -> None:
-        """The unit of a number without one, None for the system's own; what stands in the field keeps its meaning."""
+    def set_default_unit(self, unit: str | None) -> None:
+        """The unit of a number without one, which the example has then too; None for that of the usual example. What
+        stands in the field keeps its meaning.
+        """
         if unit == self._default_unit:
             return
         kept, told = self._line.text(), self.told()
@@ -221,6 +222,13 @@ class QuantityField(QWidget):
         return self._message
 
     @property
+    def example(self) -> str:
+        """What the field takes, to show people how; it has the unit that a number without one is taken in."""
+        if self._default_unit is None and self._examples:
+            return figure_text(self._examples[self._system])
+        return example(self._kind, self._system, unit=self._default_unit, decimal_comma=decimal_comma())
+
+    @property
     def line(self) -> QLineEdit:
         """The line itself, for tab order and shortcuts."""
         return self._line
@@ -257,11 +265,9 @@ class QuantityField(QWidget):
         self._hint()
 
     def _hint(self) -> None:
-        usual = example(self._kind, self._example_system(), decimal_comma=decimal_comma())
-        told = figure_text(self._examples[self._system] if self._examples else usual)
-        words = self.tr("like {example}").format(example=told)
+        words = self.tr("like {example}").format(example=self.example)
         if self._line.fontMetrics().horizontalAdvance(words) > self._room_px():
-            words = told  # the figure whole rather than the beginning of both
+            words = self.example  # the figure whole rather than the beginning of both
         self._line.setPlaceholderText(words if self._example_shown else "")
 
     def _room_px(self) -> int:
@@ -271,24 +277,16 @@ class QuantityField(QWidget):
         inside = self._line.style().subElementRect(QStyle.SubElement.SE_LineEditContents, option, self._line)
         return inside.width() - 2 * _LINE_AIR_PX
 
-    def _example_system(self) -> UnitSystem:
-        """The system that has the unit left out, so that the example shows it."""
-        unit = self._unit_left_out()
-        return next((system for system in UnitSystem if default_unit(self._kind, system) == unit), self._system)
-
     def _with_own_example(self, error: NotUnderstood) -> NotUnderstood:
         """The refusal with the example that stands in the empty field, in place of the kind's usual one."""
-        usual = example(self._kind, self._system, decimal_comma=decimal_comma())
-        if self._examples is None or error.params.get("example") != usual:
+        if error.params.get("example") != example(self._kind, self._system, decimal_comma=decimal_comma()):
             return error
-        return NotUnderstood(error.code, **{**error.params, "example": figure_text(self._examples[self._system])})
+        return NotUnderstood(error.code, **{**error.params, "example": self.example})
 
     def _unit_left_out(self) -> str | None:
         if self._default_unit is None and self._kind in _MANY_UNITS and self._examples:
             return self._examples[self._system].split()[-1]  # after "like 40 gal" a bare 40 is gallons, never quarts
-        if isinstance(self._default_unit, str) or self._default_unit is None:
-            return self._default_unit
-        return self._default_unit[self._system]
+        return self._default_unit
 
     def _read(self) -> Quantity:
         found = read(
