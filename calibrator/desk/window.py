@@ -30,6 +30,7 @@ from calibrator.desk.standing import first_step
 from calibrator.desk.theme import SPACE, the_theme
 from calibrator.desk.trust_words import moment
 from calibrator.desk.watch import Watch
+from calibrator.desk.widgets.fitting import FRAME
 from calibrator.model import Farm
 from calibrator.model.underway import Underway, unwatched
 from calibrator.records import RecordsError, RecordsUnreachable
@@ -50,7 +51,6 @@ WITH_PICTURES = "season"  # shows the first at once; all others when they are as
 COMPARISON = "calibrator.desk.pages.farms_compared"
 LEAST = QSize(1024, 700)  # what every page is laid out for
 LEAST_SEEN = QSize(900, 480)  # a screen of large letters: there the page scrolls as a whole
-FRAME = QSize(8, 40)  # what the system draws round a window, known for certain only once it is up
 
 
 def least_size(available: QSize) -> QSize:

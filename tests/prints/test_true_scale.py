@@ -71,6 +71,17 @@ def test_a_straight_wrap_is_as_long_as_the_way_around(shape: Cylinder | Box, dpi
 
 
 @pytest.mark.parametrize("dpi", [300, 600])
+@pytest.mark.parametrize("shape", [HUGE, Cylinder(diameter_mm=96, height_mm=92)])
+def test_lines_of_a_straight_wrap_lie_at_their_distance_at_its_end(shape: Cylinder | Box, dpi: float) -> None:
+    """Where it overlaps nothing is written, so that each line is met alone."""
+    one = label(shape)
+    document = scoop_labels(sheet(one, form=LabelForm.WRAP))
+    black = runs_mm(picture(document, dpi)[round(10.3 * dpi / MM_PER_INCH)], dpi)[0]
+    found = distances_below_rim(document, dpi, black[1] - 2.0, 10)
+    assert found[: len(one.lines)] == pytest.approx(sorted(line.down_wall_mm for line in one.lines), abs=ALLOWED_MM)
+
+
+@pytest.mark.parametrize("dpi", [300, 600])
 @pytest.mark.parametrize("shape", [RED, CONE])
 def test_lines_of_a_tapered_wrap_are_arcs_about_the_cone_s_tip(shape: TaperedCup, dpi: float) -> None:
     """A cone's surface unrolls into a sector whose radius is the slant height: plane geometry."""

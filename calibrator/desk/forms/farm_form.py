@@ -52,7 +52,7 @@ class FarmForm(QWidget):
         self.water_qt, self.water_l = CalmBox(), CalmBox()
         sign = self.tr("Sign or letters: $, MXN.")
         self.currency = TextField(self.tr("Currency"), sign, longest=LONGEST_CURRENCY)
-        self.charts = QCheckBox(self.tr("Today says when no wall chart of a plan is up"))
+        self.charts = QCheckBox(self.tr("The page Today says when no wall chart of a plan is up"))
         self.languages = LanguageForm(desk)
         self.hot_water = HotWaterForm(desk)
         self.history = HistoryList(desk)

@@ -53,7 +53,7 @@ class PaperChoice(QFrame):
         self.chart.setChecked(True)
         self.plan = NameChoice()
         self._plan = Captioned(self.tr("Pla&n"), self.plan, speaks=False)
-        not_asked = self.tr("Today does not ask for wall charts; under Set-up it can be told to again.")
+        not_asked = self.tr("The page Today asks for no wall charts; under Set-up it can be told to again.")
         self._not_asked = label(not_asked, "quiet")
         self._scoops = QWidget()
         self._scoop_list = QVBoxLayout(self._scoops)
