@@ -1088,6 +1088,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Tolerancia</translation>
     </message>
     <message>
+        <source>The page Today says when no wall chart of a plan is up</source>
+        <translation>La página Hoy avisa cuando no hay tabla de pared de un plan</translation>
+    </message>
+    <message>
         <source>Most a feeding is off.</source>
         <translation>Lo más que falla una toma.</translation>
     </message>
@@ -1098,10 +1102,6 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <message>
         <source>Currency</source>
         <translation>Moneda</translation>
-    </message>
-    <message>
-        <source>Today says when no wall chart of a plan is up</source>
-        <translation>Hoy avisa cuando no hay tabla de pared de un plan</translation>
     </message>
     <message>
         <source>Water is measured to</source>
@@ -5454,10 +5454,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Pla&amp;n</translation>
     </message>
     <message>
-        <source>Today does not ask for wall charts; under Set-up it can be told to again.</source>
-        <translation>Hoy no pide tablas de pared; en Ajustes se puede volver a pedir.</translation>
-    </message>
-    <message>
         <source>Strip down the wall</source>
         <translation>Tira por la pared</translation>
     </message>
@@ -5500,6 +5496,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>A wrap is as long as its scoop goes around: cut it from plain paper.</source>
         <translation>Una envoltura es tan larga como la vuelta de su medida: córtela de papel normal.</translation>
+    </message>
+    <message>
+        <source>The page Today asks for no wall charts; under Set-up it can be told to again.</source>
+        <translation>La página Hoy no pide tablas de pared; en Ajustes se puede volver a pedir.</translation>
     </message>
     <message>
         <source>Pape&amp;r</source>
