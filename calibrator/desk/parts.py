@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from calibrator.desk.plain_text import LONGEST_LINE, LONGEST_TEXT, LONGEST_TITLE, on_screen, tip
+from calibrator.desk.plain_text import LONGEST_LINE, LONGEST_TEXT, LONGEST_TITLE, on_screen, tip, with_units_bound
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.stray_keys import SteadyButton
 
@@ -36,6 +36,7 @@ class _Words(QLabel):
     def __init__(self, longest: int) -> None:
         super().__init__()
         self._longest = longest
+        self._plain = ""
         self._tells_whole = False
         self.setTextFormat(Qt.TextFormat.PlainText)
 
@@ -45,7 +46,12 @@ class _Words(QLabel):
         if cut or self._tells_whole:  # a tip of the page's own stays
             self.setToolTip(tip(text) if cut else "")
         self._tells_whole = cut
-        super().setText(shown)
+        self._plain = shown
+        super().setText(with_units_bound(shown))
+
+    def text(self) -> str:
+        """As it was set."""
+        return self._plain
 
 
 def label(text: str = "", kind: LabelKind = "", *, wrap: bool = True, tone: Tone = "", longest: int = 0) -> QLabel:

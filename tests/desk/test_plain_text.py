@@ -9,10 +9,11 @@ import pytest
 from hypothesis import example, given
 from hypothesis import strategies as st
 from PySide6.QtGui import QTextDocumentFragment
+from PySide6.QtWidgets import QLabel
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.parts import label
-from calibrator.desk.plain_text import LONGEST_LINE, LONGEST_WORD, on_screen, tip
+from calibrator.desk.plain_text import LONGEST_LINE, LONGEST_WORD, on_screen, tip, with_units_bound
 
 
 @given(st.text())
@@ -69,3 +70,13 @@ def test_words_that_are_cut_are_read_whole_in_a_tip(qtbot: QtBot) -> None:
     made.setToolTip("its own")
     made.setText("a scale")
     assert made.toolTip() == "its own"
+
+
+def test_a_number_keeps_its_unit_on_its_line(qtbot: QtBot) -> None:
+    assert with_units_bound("10.2 oz, 1 3/8 in or 95 % of 4 bags") == (
+        "10.2\u00a0oz, 1 3/8\u00a0in or 95\u00a0% of 4 bags"
+    )
+    shown = label("Draw the line 9 mm down.")
+    qtbot.addWidget(shown)
+    assert shown.text() == "Draw the line 9 mm down."
+    assert QLabel.text(shown) == "Draw the line 9\u00a0mm down."
