@@ -1809,7 +1809,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Write the lot on the scoop beside it, and wipe out the old line.</source>
-        <translation>Escriba el lote junto a ella en la medida y borre la línea vieja.</translation>
+        <translation>Escriba el lote junto a ella en la medida y borre la línea anterior.</translation>
     </message>
     <message>
         <source>Use a marker that the wash does not take off and that may touch feed.</source>
@@ -2066,7 +2066,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>bags</source>
-        <translation>sacos</translation>
+        <translation>costales</translation>
     </message>
     <message>
         <source>totes</source>
@@ -2793,7 +2793,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>as in this farm&apos;s earlier lots</source>
-        <translation>como en los lotes anteriores de esta granja</translation>
+        <translation>como en los lotes anteriores de este establo</translation>
     </message>
     <message>
         <source>taken so until fills to the line show it</source>
@@ -2813,7 +2813,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>A feeding to the old line</source>
-        <translation>Una toma con la línea vieja</translation>
+        <translation>Una toma con la línea anterior</translation>
     </message>
     <message>
         <source>level scoopful × share of the volume below the line × settling</source>
@@ -2833,11 +2833,11 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>What a feeding to the old line weighs from this lot, beside what is wanted.</source>
-        <translation>Lo que pesa una toma de este lote con la línea vieja, frente a lo que se busca.</translation>
+        <translation>Lo que pesa una toma de este lote con la línea anterior, frente a lo que se busca.</translation>
     </message>
     <message>
         <source>Keep or move the old line</source>
-        <translation>Dejar o mover la línea vieja</translation>
+        <translation>Dejar o mover la línea anterior</translation>
     </message>
     <message>
         <source>A feeding to this line</source>
@@ -2869,7 +2869,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>the target and the farm&apos;s tolerance</source>
-        <translation>el objetivo y la tolerancia de la granja</translation>
+        <translation>el objetivo y la tolerancia del establo</translation>
     </message>
     <message>
         <source>Verdict</source>
@@ -2893,7 +2893,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>One calf&apos;s feeding times the calves, in as few equal batches as the vessel holds, then rounded to what can be measured out.</source>
-        <translation>La toma de un becerro por los becerros, en las menos tandas iguales que quepan en el recipiente, y redondeada a lo que se puede medir.</translation>
+        <translation>La toma de una becerra por las becerras, en las menos tandas iguales que quepan en el recipiente, y redondeada a lo que se puede medir.</translation>
     </message>
     <message>
         <source>What rounding does</source>
@@ -2921,15 +2921,15 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>One calf</source>
-        <translation>Un becerro</translation>
+        <translation>Una becerra</translation>
     </message>
     <message>
         <source>{calves} × one calf</source>
-        <translation>{calves} × un becerro</translation>
+        <translation>{calves} × una becerra</translation>
     </message>
     <message>
         <source>All calves</source>
-        <translation>Todos los becerros</translation>
+        <translation>Todas las becerras</translation>
     </message>
     <message>
         <source>finished mix ÷ usable room in the vessel ({vessel}), rounded up: {mix} ÷ {usable}</source>
@@ -2953,7 +2953,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>a batch&apos;s share is {exact}; to the step that this farm draws water in</source>
-        <translation>a una tanda le tocan {exact}; al paso con que esta granja mide el agua</translation>
+        <translation>a una tanda le tocan {exact}; al paso con que este establo mide el agua</translation>
     </message>
     <message>
         <source>what so many scoopfuls weigh</source>
@@ -2993,7 +2993,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>The count that people are told lies within the farm&apos;s tolerance of {tolerance}: {rule}</source>
-        <translation>La cuenta que se da está dentro de la tolerancia de la granja, {tolerance}: {rule}</translation>
+        <translation>La cuenta que se da está dentro de la tolerancia del establo, {tolerance}: {rule}</translation>
     </message>
     <message>
         <source>whole scoopfuls of one kind, and the water is drawn to suit them.</source>
@@ -3189,7 +3189,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Each bag is held against the mean of the weigh-in, by how bags and fills differ on this farm. {bags} so far.</source>
-        <translation>Cada costal se compara con la media de la pesada, según lo que difieren costales y llenadas en esta granja. Hasta ahora {bags}.</translation>
+        <translation>Cada costal se compara con la media de la pesada, según lo que difieren costales y llenadas en este establo. Hasta ahora {bags}.</translation>
     </message>
     <message>
         <source>Bags of lot {lot}</source>
@@ -3361,7 +3361,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>What is left, less what the plans take day by day: steps to weaning and the cold are reckoned in, today&apos;s feedings too. What calves leave or spill is not known: count the bags now and then.</source>
-        <translation>Lo que queda, menos lo que piden los planes día por día: cuentan los pasos al destete y el frío, y también las tomas de hoy. Lo que los becerros dejan o tiran no se sabe: cuente los costales de vez en cuando.</translation>
+        <translation>Lo que queda, menos lo que piden los planes día por día: cuentan los pasos al destete y el frío, y también las tomas de hoy. Lo que las becerras dejan o tiran no se sabe: cuente los costales de vez en cuando.</translation>
     </message>
     <message>
         <source>conservation of mass</source>
@@ -3385,7 +3385,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>calves × powder of a feeding × feedings a day, hoses and pails included</source>
-        <translation>becerros × polvo de una toma × tomas al día, con mangueras y cubetas</translation>
+        <translation>becerras × polvo de una toma × tomas al día, con mangueras y cubetas</translation>
     </message>
     <message>
         <source>All plans today</source>
@@ -5791,7 +5791,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Totes left this morning</source>
-        <translation>Sacos por la mañana</translation>
+        <translation>Supersacos por la mañana</translation>
     </message>
     <message>
         <source>Bags left this morning</source>
@@ -8016,7 +8016,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Old lines do not hold for it: weigh each lot in.</source>
-        <translation>Las líneas viejas no valen para él: pese cada lote.</translation>
+        <translation>Las líneas anteriores no valen para él: pese cada lote.</translation>
     </message>
     <message>
         <source>scoop “{new}” took the place of “{old}”, from lot {lot} on.</source>
@@ -8230,7 +8230,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>By the old line</source>
-        <translation>Con la línea vieja</translation>
+        <translation>Con la línea anterior</translation>
     </message>
     <message>
         <source>Its solids</source>
