@@ -164,6 +164,9 @@ def test_days_at_hand_follow_from_bags_and_plans(herd: Herd) -> None:
     # 30 days take 75 bags of 50 lb, 7.5 are left: 68 have to come.
     assert part(told, "To order").result == "68"
     assert part(told, "Milk").result == part(told, "All plans today").result
+    pounds = [f"{one.working} {one.result}" for one in of_stock(found, UnitSystem.FARM).parts]
+    assert sum(" lb" in one for one in pounds) >= 4
+    assert not any(" kg" in one or re.search(r"\d g\b", one) for one in pounds)
 
 
 def test_another_lot_that_came_is_not_ordered_again(herd: Herd) -> None:

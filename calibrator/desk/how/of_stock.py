@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from calibrator.desk import shown
 from calibrator.desk.at_hand import ORDER_DAYS, AtHand
-from calibrator.desk.how.working import Part, Working, figure, translate, weight
+from calibrator.desk.how.working import Part, Working, figure, translate
 from calibrator.desk.speech import day_text
 from calibrator.model import UnitSystem
 
@@ -20,7 +20,7 @@ def of_stock(found: AtHand, system: UnitSystem) -> Working:
         "What is left, less what the plans take day by day: steps to weaning and the cold are reckoned in, today's "
         "feedings too. What calves leave or spill is not known: count the bags now and then.",
     )
-    parts = (_left(found, system), *_plans(found), *_days(found), *_order(found, system))
+    parts = (_left(found, system), *_plans(found, system), *_days(found, system), *_order(found, system))
     source = translate("How", "conservation of mass")
     return Working(translate("How", "Powder at hand"), parts, (source,), words)
 
@@ -33,24 +33,24 @@ def _left(found: AtHand, system: UnitSystem) -> Part:
     told = text.format(
         day=day_text(found.since),
         number=figure(found.packages, 1),
-        mass=weight(found.lot.package_mass_g or 0.0),
-        fed=weight(found.fed_g),
+        mass=shown.mass(found.lot.package_mass_g or 0.0, system),
+        fed=shown.mass(found.fed_g, system),
     )
     return Part(translate("How", "Left"), told, shown.mass(found.stock.left_g, system))
 
 
-def _plans(found: AtHand) -> Iterator[Part]:
+def _plans(found: AtHand, system: UnitSystem) -> Iterator[Part]:
     working = translate("How", "calves × powder of a feeding × feedings a day, hoses and pails included")
     for name, daily_g in found.by_plan[:MOST_PLANS_TOLD]:
-        yield Part(name, working, weight(daily_g))
-    yield Part(translate("How", "All plans today"), translate("How", "added up"), weight(found.daily_g))
+        yield Part(name, working, shown.mass(daily_g, system))
+    yield Part(translate("How", "All plans today"), translate("How", "added up"), shown.mass(found.daily_g, system))
 
 
-def _days(found: AtHand) -> Iterator[Part]:
+def _days(found: AtHand, system: UnitSystem) -> Iterator[Part]:
     if found.stock.days is None:
         return
     working = translate("How", "full days: {left} less what each day takes, today's {daily} first")
-    told = working.format(left=weight(found.stock.left_g), daily=weight(found.daily_g))
+    told = working.format(left=shown.mass(found.stock.left_g, system), daily=shown.mass(found.daily_g, system))
     yield Part(translate("How", "Days at hand"), told, str(found.stock.days))
 
 
