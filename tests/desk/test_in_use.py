@@ -70,6 +70,15 @@ def test_a_lot_that_waits_is_fed_only_when_there_is_no_other(lots: list[Lot], fe
         assert lot_fed([late], TODAY) == late
 
 
+@pytest.mark.parametrize(("feeding", "fed"), [(0, "next"), (1, "begun"), (2, "begun")])
+def test_a_change_over_told_for_today_is_done_from_its_first_feeding_on(feeding: int, fed: str) -> None:
+    begun = Lot(id="begun", farm_id="farm", lot_number="C")
+    told = Lot(id="next", farm_id="farm", lot_number="D", waits=True, fed_from=TODAY, fed_from_feeding=feeding)
+    found = lot_fed([begun, told], TODAY)
+    assert found is not None
+    assert found.id == fed
+
+
 @given(LOTS)
 def test_lots_of_earlier_versions_are_read_as_they_were_meant(lots: list[Lot]) -> None:
     """The newest change-over, else the newest sign-off: what the program told until then."""

@@ -123,6 +123,11 @@ def test_a_package_that_unpacks_to_too_much_is_refused_before_it_is_unpacked(
     assert opened == []
 
 
+def test_a_large_workbook_that_is_packed_as_usual_is_read(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(packed, "SMALL", 1)
+    assert sheets_of(book(tmp_path / "a.xlsx", [["lot"]])) == (SheetName("Sheet1", False),)
+
+
 @pytest.mark.parametrize("limit", ["MOST_PARTS", "LARGEST_UNPACKED"])
 def test_packages_of_too_many_parts_or_too_large_are_refused(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch, limit: str
@@ -167,12 +172,15 @@ def test_the_library_reads_through_the_safe_parser() -> None:
         ("mimetype", "older kind"),
         ("Index/Document.iwa", "older kind"),
         ("word/document.xml", "neither text"),
+        ("xl/workbook.xml", "neither text"),
+        ("[Content_Types].xml word/document.xml", "neither text"),
     ],
 )
 def test_packages_of_other_kinds_are_told(tmp_path: Path, name: str, told: str) -> None:
     file = tmp_path / "other.xlsx"
     with zipfile.ZipFile(file, "w") as package:
-        package.writestr(name, b"x")
+        for part in name.split():
+            package.writestr(part, b"x")
     with pytest.raises(ForeignRefused, match=told):
         sheets_of(file)
 

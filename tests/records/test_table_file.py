@@ -19,6 +19,7 @@ from calibrator.records.table_file import (
     FlatTable,
     by_columns,
     csv_text,
+    guarded,
     rounded,
     table_of,
     unguarded,
@@ -41,6 +42,11 @@ def test_cells_are_told_so_that_any_program_reads_them() -> None:
 def test_no_text_runs_as_a_formula_and_figures_stay_figures(text: str) -> None:
     table = FlatTable(("note", "off (%)"), ((text, -5.5),))
     assert list(csv.reader(io.StringIO(csv_text(table), newline="")))[1] == ["'" + text, "-5.5"]
+
+
+@pytest.mark.parametrize("text", ["'tis thin", "a=1", "'", "a'=1", ""])
+def test_what_never_was_guarded_stays_as_it_is(text: str) -> None:
+    assert (guarded(text), unguarded(text)) == (text, text)
 
 
 @given(st.lists(st.tuples(st.text(st.characters(blacklist_categories=("Cs",), blacklist_characters="\0")), st.floats(

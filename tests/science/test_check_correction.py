@@ -12,7 +12,8 @@ from calibrator.model import Composition, Vessel
 from calibrator.science import mixing
 from calibrator.science.correction import Add, Addition, Batch, correct
 from calibrator.science.errors import CannotCompute
-from calibrator.science.heat import mix_temperature_c
+from calibrator.science.heat import WATER_HEAT_KJ_PER_KG_C, mix_temperature_c
+from calibrator.science.powder import specific_heat
 from calibrator.science.water import density_g_per_ml
 
 POWDER = mixing.powder_from(Composition())
@@ -53,6 +54,23 @@ def test_no_correction_runs_over(share: float, target: float, filled: float, usa
     assert found.powder_g == pytest.approx(whole.powder_g * left)
     assert found.water_ml == pytest.approx(whole.water_ml * left)
     assert found.temperature_after_c == pytest.approx(whole.temperature_after_c)
+
+
+def test_what_is_added_cools_a_mix_by_the_specific_heats() -> None:
+    """By hand: the heat of mix and powder before is that of all of it after; the mix is powder and water itself."""
+    batch = Batch(10_000.0, 40.0, 0.08)
+    found = correct(batch, 0.13, ADDITION)
+    mass_g = 10_000.0 / (0.92 / density_g_per_ml(40.0) + 0.08 * POWDER.specific_volume_ml_per_g)
+    dry = specific_heat(Composition(), (40.0 + 15.0) / 2)
+    mix = mass_g * (0.92 * WATER_HEAT_KJ_PER_KG_C + 0.08 * dry)
+    expected = (mix * 40.0 + found.powder_g * dry * 15.0) / (mix + found.powder_g * dry)
+    assert found.temperature_after_c == pytest.approx(expected, rel=1e-12)
+
+
+def test_a_vessel_may_be_full_to_its_rim() -> None:
+    assert correct(Batch(40_000.0, 40.0, 0.13), 0.13, ADDITION, vessel(40_000.0, 1.0)).add is Add.NOTHING
+    with pytest.raises(CannotCompute, match="does not hold so much"):
+        correct(Batch(40_001.0, 40.0, 0.13), 0.13, ADDITION, vessel(40_000.0, 1.0))
 
 
 def test_powder_cools_a_mix_as_it_does_when_it_is_mixed() -> None:
