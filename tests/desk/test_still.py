@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import cast
 
 import pytest
 from answers import Answers
@@ -14,9 +15,13 @@ from still import moves
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import TextField
+from calibrator.desk.guide import Missing
+from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.parts import label
 from calibrator.desk.theme import Theme
+from calibrator.desk.weigh_in.words import missing_words
 from calibrator.desk.window import Window
+from calibrator.model import Lot
 from calibrator.records import Records, demo_records
 from tests.tour import tour, weigh_a_new_lot
 
@@ -61,6 +66,25 @@ def _moved(desk: Desk) -> dict[str, str]:
     window.replace_by_another()
     QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
     return found
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_all_that_a_step_still_needs_is_read_whole_beside_its_buttons(desk: Desk, language: str) -> None:
+    with speaking(language):
+        window = Window(desk)
+        window.resize(1024, 700)
+        window.show()
+        window.show_page("weigh_in", desk.records.every(Lot)[-1].id)
+        page = cast(WeighInPage, window.page("weigh_in"))
+        QCoreApplication.processEvents()
+        before, told = page._foot.geometry(), missing_words(tuple(Missing))
+        page._missing.setText(told)
+        QCoreApplication.processEvents()
+        assert page._missing.text() == told
+        assert page._missing.heightForWidth(page._missing.width()) <= page._missing.height()
+        assert page._foot.geometry() == before
+        window.replace_by_another()
+        QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
 
 def test_a_message_that_pushes_would_be_seen(qtbot: QtBot) -> None:
