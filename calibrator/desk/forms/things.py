@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import date
 from typing import Any, Generic, TypeVar
 
-from PySide6.QtCore import QSignalBlocker, Qt
+from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QListWidget, QListWidgetItem, QSizePolicy, QWidget
 
@@ -37,6 +37,9 @@ class Wording:
 
 class ThingsTab(QWidget, Generic[T]):
     """Add, correct, retire. Nothing is deleted: what is retired can be shown and taken back."""
+
+    kept = Signal(str)
+    """The id of what was just kept."""
 
     def __init__(self, desk: Desk, kind: type[T], form: Form[T], wording: Wording, about: Callable[[T], str]) -> None:
         super().__init__()
@@ -106,6 +109,7 @@ class ThingsTab(QWidget, Generic[T]):
             self._show(kept)
             self.reload()
             self.desk.say(self.tr("{name} is kept.").format(name=kept.name))
+            self.kept.emit(kept.id)
 
     def pending(self) -> str:
         """The name of what is typed and not kept yet; blank where all is kept."""

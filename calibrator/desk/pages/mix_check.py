@@ -6,6 +6,7 @@ from collections.abc import Callable
 from functools import partial
 from typing import TypeVar, cast
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
@@ -90,7 +91,11 @@ class MixCheckPage(Page):
         tool_id = str(readings.refractometer.currentData() or readings.hydrometer.currentData() or "")
         if not tool_id:
             self._enter_instruments()
+            self.instruments.kept.connect(self._check_tool, Qt.ConnectionType.SingleShotConnection)
             return
+        self._check_tool(tool_id)
+
+    def _check_tool(self, tool_id: str) -> None:
         self.bring_up("tool_checks")
         self.tool_checks.open(tool_id)
 

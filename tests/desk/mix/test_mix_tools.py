@@ -51,6 +51,24 @@ def test_a_refractometer_is_entered_and_checked_by_keys(qtbot: QtBot, page: MixC
     assert desk.records.find(InstrumentCheck, known.id).withdrawn_reason == "spilled some"
 
 
+def test_who_was_sent_to_enter_an_instrument_comes_to_its_check(qtbot: QtBot, page: MixCheckPage, desk: Desk) -> None:
+    type_in(qtbot, page.check.readings.first.line, "11.2 11.4 11.2")
+    qtbot.keyClick(page.check.verdict.to_water, Qt.Key.Key_Space)
+    tab = page.instruments
+    assert page.tabs.currentWidget().isAncestorOf(tab)
+    type_in(qtbot, tab.form.name.line, "Glass one")  # type: ignore[attr-defined]
+    type_in(qtbot, tab.form.division.line, "0.2")  # type: ignore[attr-defined]
+    tab.keep()
+    (tool,) = desk.records.every(Instrument)
+    assert page.tabs.currentWidget().isAncestorOf(page.tool_checks)
+    assert page.tool_checks.state.text() == "never checked"
+    page.bring_up("instruments")
+    tab.open(tool.id)
+    type_in(qtbot, tab.form.name.line, "Glass two")  # type: ignore[attr-defined]
+    tab.keep()
+    assert page.tabs.currentWidget().isAncestorOf(tab)  # sent once
+
+
 def test_each_kind_of_instrument_is_checked_in_its_own_way(
     qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
 ) -> None:
