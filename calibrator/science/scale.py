@@ -11,6 +11,8 @@ from calibrator.science.stats import rounding_u, two_roundings_u
 from calibrator.values import dataclass
 
 MOST_TOGETHER = 20
+MOST_STEPS = 10_000
+"""Verification steps of a scale of medium accuracy, class III: OIML R 76-1:2006, table 3."""
 
 
 class Taring(StrEnum):
@@ -73,6 +75,14 @@ def error_allowed_g(mass_g: float, step_g: float) -> float:
     """
     steps = not_negative(mass_g, "The check weight") / positive(step_g, "The step of the scale's display")
     return step_g * (1.0 if steps <= 500 else 2.0 if steps <= 2000 else 3.0)
+
+
+def steps_usual(step_g: float, capacity_g: float) -> bool:
+    """Whether a scale tells no more steps up to its capacity than ordinary ones do, `MOST_STEPS`.
+
+    Raises CannotCompute for a step or a capacity that is not above zero.
+    """
+    return positive(capacity_g, "The most it weighs") <= MOST_STEPS * positive(step_g, "The step") * (1 + 1e-9)
 
 
 def weight_tolerance_g(nominal_g: float) -> float:

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QLineEdit
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
+from calibrator.desk.forms.scale_form import ScaleForm
 from calibrator.desk.forms.scoop_form import ScoopForm
 from calibrator.desk.pages.setup import SetupPage
 from calibrator.desk.widgets.shape_choice import ShapeKind
@@ -103,6 +104,25 @@ def test_a_missing_unit_is_asked_for_with_the_farms_own_first(qtbot: QtBot, page
     type_in(qtbot, field.line, "5")
     assert not field.understood()
     assert field.box.message == "Its unit is missing: write 5 kg or 5 lb."
+
+
+def test_a_kitchen_scale_up_to_110_lb_is_asked_about_once(qtbot: QtBot, page: SetupPage, desk: Desk) -> None:
+    page.show_tab(Scale)
+    tab = page.scales
+    tab.start_new()
+    form = tab.form
+    assert isinstance(form, ScaleForm)
+    type_in(qtbot, form.name.line, "Barn scale")
+    type_in(qtbot, form.step.line, "0.1 oz")
+    type_in(qtbot, form.capacity.line, "110 lb")
+    tab.keep()
+    assert len(desk.records.every(Scale)) == 1
+    assert form.question.words == "A scale up to 110 lb that shows every 0.1 oz is rare. Are both figures right?"
+    type_in(qtbot, form.capacity.line, "11 lb")
+    assert form.question.isHidden()
+    type_in(qtbot, form.capacity.line, "110 lb")
+    tab.keep()  # the same once more is a yes
+    assert [scale.capacity_typed for scale in desk.records.every(Scale)][1:] == ["110 lb"]
 
 
 def test_put_back_lets_go_of_what_was_typed(qtbot: QtBot, page: SetupPage) -> None:

@@ -8,7 +8,9 @@ from calibrator.desk.forms.examples import CAPACITY, STEP
 from calibrator.desk.forms.fields import Suggestions, TextField
 from calibrator.desk.forms.form import Form
 from calibrator.desk.parts import column, row
+from calibrator.desk.widgets.question import Question
 from calibrator.model import Scale, UnitSystem, new_id
+from calibrator.science.scale import steps_usual
 from calibrator.units import Kind
 
 STEPS = {UnitSystem.FARM: ("0.1 oz", "0.05 oz", "0.01 lb", "1 g"), UnitSystem.METRIC: ("1 g", "0.1 g", "5 g")}
@@ -29,7 +31,7 @@ class ScaleForm(Form[Scale]):
         super().__init__(desk)
         self._suggested_name = suggested_name
         self.name = TextField(self.tr("Name of the scale"))
-        step_note = self.tr("The smallest change that it shows.")
+        step_note = self.tr("The smallest change on its display: 0.1 oz, 1 g.")
         self.step = Amount(
             desk,
             self.tr("Step of the display"),
@@ -55,12 +57,17 @@ class ScaleForm(Form[Scale]):
         self.steps = Suggestions(often, self.capacity.line)
         self.capacities = Suggestions(often, self.capacity.line)
         self.body.addWidget(self.name)
+        self.question = Question(self.tr("Yes, that is right"))
+        self.question.hide()
+        self.question.answered.connect(self.ended)
         self.body.addLayout(row(column(self.step, self.steps), column(self.capacity, self.capacities), spacing=24))
+        self.body.addWidget(self.question)
         self.body.addStretch(1)
         self.steps.chosen.connect(self.step.take)
         self.capacities.chosen.connect(self.capacity.take)
         for field in (self.name, self.step, self.capacity):
             field.edited.connect(self.edited)
+            field.edited.connect(self.question.hide)
         self.enter_moves_on()
 
     def fill_in(self, thing: Scale | None) -> None:
@@ -69,6 +76,8 @@ class ScaleForm(Form[Scale]):
         self.name.set_text(thing.name if thing else self._suggested_name)
         self.step.set_value(thing.resolution_g if thing else None, thing.resolution_typed if thing else "")
         self.capacity.set_value(thing.capacity_g if thing else None, thing.capacity_typed if thing else "")
+        self.question.hide()
+        self.question.take_as_known((thing.resolution_g, thing.capacity_g) if thing else None)
 
     def made(self) -> Scale | None:
         farm = self.desk.farm
@@ -78,6 +87,10 @@ class ScaleForm(Form[Scale]):
             return None
         if step.value >= capacity.value:
             self.capacity.say(self.tr("This is not more than one step of the display. Check both."), wrong=True)
+            return None
+        doubt = "" if steps_usual(step.value, capacity.value) else self._rare()
+        if not self.question.settled(doubt, (step.value, capacity.value)):
+            self.question.show()
             return None
         return Scale(
             id=self.thing.id if self.thing else new_id(),
@@ -90,3 +103,7 @@ class ScaleForm(Form[Scale]):
             retired_on=self.retired_on(),
             revision=self.thing.revision if self.thing else "",
         )
+
+    def _rare(self) -> str:
+        text = self.tr("A scale up to {most} that shows every {step} is rare. Are both figures right?")
+        return text.format(most=self.capacity.told(), step=self.step.told())

@@ -246,7 +246,10 @@ class WelcomePage(Page):
             ),
             FirstStep.LOT: (
                 self.tr("The first lot"),
-                self.tr("The powder that is fed now or comes next. Only its lot number is needed."),
+                self.tr(
+                    "The powder that is fed now or comes next. Only its lot number is needed; bags, price and the rest "
+                    "of the label can be told later, on Lots."
+                ),
             ),
         }[step]
 
