@@ -81,8 +81,8 @@ SENTENCES: Mapping[str, str] = MappingProxyType(
         "not_whole": "Type a whole number, like {example}.",
         "negative": "“{part}” is below zero, which cannot be. Type it like {example}.",
         "zero": "Zero cannot be right here. Type it like {example}.",
-        "too_little": "“{part}” is less than can be right here: at least {limit}.",
-        "too_much": "“{part}” is more than can be right here: at most {limit}.",
+        "too_little": "Too little: at least {limit}.",
+        "too_much": "Too much: at most {limit}.",
     }
 )
 """Every way not to be understood: code → English sentence. The parts in braces are the params."""

@@ -124,6 +124,22 @@ def test_a_bare_number_is_read_in_the_unit_of_the_scale(window: Window) -> None:
     assert "It was read as 16.6 g; if oz is meant, type 16.6 oz." in view._weight.message
 
 
+def test_after_a_fill_is_struck_out_the_next_weight_is_typed_at_once(window: Window, answers: Answers) -> None:
+    """The button that was pressed goes dark: the next Enter must not press the one beside it."""
+    page, view = opened(window, Step.LEVEL_FILLS)
+    guide = page.guide
+    assert guide is not None
+    for text in ("11.6", "13.9", "11.7"):
+        enter(text)
+    view._view.selectRow(1)
+    view._strike.setFocus()
+    QTest.keyClick(view._strike, Qt.Key.Key_Space)
+    assert [fill.counts for fill in guide.fills_of(FillWay.LEVEL)] == [True, False, True]
+    enter("11.8")
+    assert [fill.typed for fill in guide.fills_of(FillWay.LEVEL)] == ["11.6", "13.9", "11.7", "11.8"]
+    assert [fill.counts for fill in guide.fills_of(FillWay.LEVEL)] == [True, False, True, True]
+
+
 def test_a_blank_field_leaves_undo_to_the_fills(window: Window) -> None:
     page, view = opened(window, Step.LEVEL_FILLS)
     assert page.guide is not None

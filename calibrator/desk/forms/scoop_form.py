@@ -46,7 +46,7 @@ class ScoopForm(Form[Scoop]):
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
         self.name = TextField(self.tr("Name of the scoop"), self._about_its_name())
-        told = self.tr("Red tape, a number burned in: so that nobody takes another for it.")
+        told = self.tr("Red tape, a number burned in. May stay empty.")
         self.told_by = TextField(self.tr("What to know it by"), told, longest=LONGEST_MARKING)
         self.replaces = NameChoice()
         self.replaces.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)

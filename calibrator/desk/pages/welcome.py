@@ -235,7 +235,7 @@ class WelcomePage(Page):
             ),
             FirstStep.SCALE: (
                 self.tr("The scale"),
-                self.tr("The one on which scoopfuls will be weighed. Both figures stand on its plate."),
+                self.tr("The one on which scoopfuls will be weighed. Look at its plate or its manual."),
             ),
             FirstStep.SCOOP: (
                 self.tr("The scoop"),

@@ -313,6 +313,8 @@ class StepFills(StepView):
         fill, guide = self._selected(), self.guide
         if fill is None or guide is None:
             return
+        # From here, not from a button that goes dark, the next weight is typed.
+        self._weight.line.setFocus(Qt.FocusReason.OtherFocusReason)
         if not fill.counts:
             restore_fill(self.desk, self._stack, guide, fill)
             return

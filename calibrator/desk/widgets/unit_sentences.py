@@ -124,10 +124,10 @@ def sentences() -> dict[str, str]:
         "zero": QCoreApplication.translate("Units", "Zero cannot be right here. Type it like {example}."),
         "too_little": QCoreApplication.translate(
             "Units",
-            "“{part}” is less than can be right here: at least {limit}.",
+            "Too little: at least {limit}.",
         ),
         "too_much": QCoreApplication.translate(
             "Units",
-            "“{part}” is more than can be right here: at most {limit}.",
+            "Too much: at most {limit}.",
         ),
     }
