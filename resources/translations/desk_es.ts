@@ -6680,8 +6680,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Nombre de la báscula</translation>
     </message>
     <message>
-        <source>The smallest change that it shows.</source>
-        <translation>El menor cambio que muestra.</translation>
+        <source>The smallest change on its display: 0.1 oz, 1 g.</source>
+        <translation>El menor cambio que muestra: 0.1 oz, 1 g.</translation>
     </message>
     <message>
         <source>Step of the display</source>
@@ -6700,8 +6700,16 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Lo común:</translation>
     </message>
     <message>
+        <source>Yes, that is right</source>
+        <translation>Sí, está bien</translation>
+    </message>
+    <message>
         <source>This is not more than one step of the display. Check both.</source>
         <translation>Esto no es más que una división. Revise los dos.</translation>
+    </message>
+    <message>
+        <source>A scale up to {most} that shows every {step} is rare. Are both figures right?</source>
+        <translation>Una báscula hasta {most} que marca cada {step} es rara. ¿Están bien las dos cifras?</translation>
     </message>
 </context>
 <context>
@@ -7795,6 +7803,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Nombre de la medida</translation>
     </message>
     <message>
+        <source>Red tape, a number burned in. May stay empty.</source>
+        <translation>Cinta roja, un número quemado. Puede quedar vacío.</translation>
+    </message>
+    <message>
         <source>Takes the place of</source>
         <translation>Sustituye a</translation>
     </message>
@@ -7817,10 +7829,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>{number}. weighing</source>
         <translation>{number}.ª pesada</translation>
-    </message>
-    <message>
-        <source>Red tape, a number burned in: so that nobody takes another for it.</source>
-        <translation>Cinta roja, un número quemado: para que nadie la confunda con otra.</translation>
     </message>
     <message>
         <source>What to know it by</source>
@@ -11430,12 +11438,12 @@ Sign off all the same? The record will say so.</source>
         <translation>Cero no puede ser aquí. Escríbalo como {example}.</translation>
     </message>
     <message>
-        <source>“{part}” is less than can be right here: at least {limit}.</source>
-        <translation>“{part}” es muy poco aquí: tiene que ser {limit} o más.</translation>
+        <source>Too little: at least {limit}.</source>
+        <translation>Muy poco: mínimo {limit}.</translation>
     </message>
     <message>
-        <source>“{part}” is more than can be right here: at most {limit}.</source>
-        <translation>“{part}” es más de lo que puede ser aquí: {limit} o menos.</translation>
+        <source>Too much: at most {limit}.</source>
+        <translation>Demasiado: máximo {limit}.</translation>
     </message>
 </context>
 <context>
@@ -12073,8 +12081,12 @@ Sign off all the same? The record will say so.</source>
         <translation>La báscula</translation>
     </message>
     <message>
-        <source>The one on which scoopfuls will be weighed. Both figures stand on its plate.</source>
-        <translation>En la que se pesarán las medidas. Las dos cifras están en su placa.</translation>
+        <source>The one on which scoopfuls will be weighed. Look at its plate or its manual.</source>
+        <translation>En la que se pesarán las medidas. Vea su placa o su manual.</translation>
+    </message>
+    <message>
+        <source>The powder that is fed now or comes next. Only its lot number is needed; bags, price and the rest of the label can be told later, on Lots.</source>
+        <translation>El polvo que se está dando o el que sigue. Solo hace falta su número de lote; los costales, el precio y lo demás de la etiqueta se pueden anotar después, en Lotes.</translation>
     </message>
     <message>
         <source>The scoop</source>
@@ -12087,10 +12099,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>The first lot</source>
         <translation>El primer lote</translation>
-    </message>
-    <message>
-        <source>The powder that is fed now or comes next. Only its lot number is needed.</source>
-        <translation>El polvo que se está dando o el que sigue. Solo hace falta su número de lote.</translation>
     </message>
 </context>
 <context>
