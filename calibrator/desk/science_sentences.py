@@ -149,6 +149,7 @@ WHAT = (
     QT_TRANSLATE_NOOP("Science", "The air temperature"),
     QT_TRANSLATE_NOOP("Science", "The allowance"),
     QT_TRANSLATE_NOOP("Science", "The ash on the label"),
+    QT_TRANSLATE_NOOP("Science", "The capacity of the scale"),
     QT_TRANSLATE_NOOP("Science", "The check weight"),
     QT_TRANSLATE_NOOP("Science", "The cost of a bag"),
     QT_TRANSLATE_NOOP("Science", "The cost of a fill"),

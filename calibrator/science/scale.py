@@ -82,7 +82,9 @@ def steps_usual(step_g: float, capacity_g: float) -> bool:
 
     Raises CannotCompute for a step or a capacity that is not above zero.
     """
-    return positive(capacity_g, "The most it weighs") <= MOST_STEPS * positive(step_g, "The step") * (1 + 1e-9)
+    return positive(capacity_g, "The capacity of the scale") <= MOST_STEPS * positive(
+        step_g, "The step of the display"
+    ) * (1 + 1e-9)
 
 
 def weight_tolerance_g(nominal_g: float) -> float:
