@@ -7170,6 +7170,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>La ceniza de la etiqueta</translation>
     </message>
     <message>
+        <source>The capacity of the scale</source>
+        <translation>La capacidad de la báscula</translation>
+    </message>
+    <message>
         <source>The check weight</source>
         <translation>La pesa de control</translation>
     </message>
