@@ -399,3 +399,19 @@ def test_a_line_lost_in_scatter_is_refused() -> None:
 def test_nonsense_is_answered_in_a_sentence(call: object) -> None:
     with pytest.raises(CannotCompute, match=r"^[A-Z].*[.]$"):
         call()  # type: ignore[operator]
+
+
+def test_solids_are_as_sure_as_the_mean_of_the_readings_and_what_they_share() -> None:
+    """Four readings that spread by 0.4 %, and 0.3 % that all share: 0.2 % and 0.3 % in quadrature."""
+    found = solids.solids_read(0.13, SolidsFrom.OWN_LINE, solids.Read(0.004, math.inf, 4, 0.003, 0.01))
+    assert found.readings_u == pytest.approx(0.002)
+    assert found.u == pytest.approx(math.hypot(0.002, 0.003))
+    assert found.half_width == pytest.approx(1.959964 * found.u, rel=1e-6)
+
+
+def test_more_drops_make_the_band_of_a_line_narrower() -> None:
+    line = own_line.fit([0.10, 0.12, 0.14, 0.16], [8.0, 9.9, 12.1, 14.0])
+    few, many = (solids.expected_half_width(line, 0.13, FRESH, drops) for drops in (3, 12))
+    assert 0 < many < few
+    ((low, high),) = solids.line_band(line, [0.13], FRESH)
+    assert (low, high) == pytest.approx((0.13 - few, 0.13 + few))

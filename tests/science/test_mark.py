@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 
 from calibrator.model import Box, Cylinder, Fill, FillWay, Poured, Shape, TaperedCup
 from calibrator.science import scoop
+from calibrator.science.advice import MOST_MORE
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import (
     LineVerdict,
@@ -28,7 +29,7 @@ from calibrator.science.mark import (
     weighed_to_line,
 )
 from calibrator.science.scale import ScaleFacts
-from calibrator.science.verify import on_ruler
+from calibrator.science.verify import fills_until, on_ruler
 from calibrator.science.weighing import LevelResult, Weighed, level_result
 
 CUP = TaperedCup(rim_diameter_mm=100.0, floor_diameter_mm=80.0, height_mm=90.0)
@@ -229,6 +230,33 @@ def test_no_more_bags_are_asked_for_than_the_lot_has(bags_there: int) -> None:
     assert found.verdict == LineVerdict.WEIGH_MORE
     assert found.from_other_bags <= (bags_there > 4) or not found.within_reach
     assert found.result.outlook.spare_bags(found.result.bags) == max(0, bags_there - 4)
+
+
+def test_the_settling_is_as_sure_as_fills_of_the_same_bags_make_it() -> None:
+    """What the bags have in common cancels; of five bags, each filled twice either way, a tenth of the variance of a
+    fill is left of each."""
+    loose, marked = level(), fills(203.0, spread=0.006)
+    found = check_line(CYLINDER, loose, marked, 30.0, 200.0, 0.02, FINE)
+    of_fills = [result.fill_sd_g / result.mean_g for result in (loose, found.result)]
+    assert found.settling_u == pytest.approx(found.settling_factor * math.hypot(*of_fills) / math.sqrt(10))
+    reach = 1.959964 * found.result.bag_sd_g / found.result.mean_g * found.mean_g
+    assert found.bag_reach_g == pytest.approx(reach, rel=1e-6)
+    assert found.bags_apart == (reach > 4.0)
+    assert found.next_line.u_share == pytest.approx(found.u_g / found.mean_g)
+
+
+@pytest.mark.parametrize("mean_g", [200.0, 203.5, 197.0])
+def test_an_open_check_asks_for_fills_until_either_answer_can_be_given(mean_g: float) -> None:
+    """The interval has to come within the nearer of what settles it: all inside the tolerance, or off the target."""
+    found = check_line(CYLINDER, level(), fills(mean_g, spread=0.08), 31.0, 200.0, 0.02, FINE)
+    assert found.verdict == LineVerdict.WEIGH_MORE
+    room_g = max(abs(found.mean_g - 200.0), 4.0 - abs(found.mean_g - 200.0))
+    assert (found.more_fills, found.from_other_bags, found.within_reach) == fills_until(
+        found.result, (room_g / found.result.mean_g) ** 2
+    )
+    wider = fills_until(found.result, (2 * room_g / found.result.mean_g) ** 2)
+    assert wider[0] < found.more_fills
+    assert fills_until(found.result, -1e-9) == (MOST_MORE, True, False)
 
 
 def test_all_bags_of_a_small_lot_are_enough() -> None:

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import math
 import random
 
 import pytest
 
 from calibrator.science.errors import CannotCompute
+from calibrator.science.stats import two_sided_t
 from calibrator.science.within_lot import Inside, InsideLot, Opened, inside_lot
 
 CENTRE = 300.0
@@ -34,6 +36,13 @@ def test_a_jump_is_found_where_it_happened() -> None:
     assert (found.told, found.at) == (Inside.JUMP, 4)
     assert found.share == pytest.approx(0.079, abs=0.003)
     assert found.low_share < found.share < found.high_share
+
+
+def test_the_interval_of_a_jump_is_that_of_two_means() -> None:
+    """Four bags before and four after, each known to √(0.8² + 1.5²) %: each mean to half of that, by Student's t."""
+    found = judged([1.0, 1.0, 1.0, 1.0, 1.08, 1.08, 1.08, 1.08])
+    half = two_sided_t(0.95, 40.0) * math.sqrt(2) * math.hypot(0.008, 0.015) / 2
+    assert (found.share, found.low_share, found.high_share) == pytest.approx((0.08, 0.08 - half, 0.08 + half))
 
 
 def test_a_drift_is_found_as_one() -> None:
