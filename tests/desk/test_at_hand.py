@@ -18,6 +18,7 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk.at_hand import AtHand, at_hand
 from calibrator.desk.context import Desk
+from calibrator.desk.pages.lots import LotsPage
 from calibrator.desk.pages.today import TodayPage
 from calibrator.desk.standing import standing
 from calibrator.desk.theme import Theme
@@ -173,7 +174,14 @@ def test_what_came_is_asked_where_it_is_not_entered(herd: Herd, qtbot: QtBot, an
     assert not page.powder_card.count.isVisible()
     with qtbot.waitSignal(page.desk.go_to) as went:
         page.powder_card.enter.click()
-    assert went.args == ["lots", signed.lot_id]
+    assert went.args == ["lots", f"bags of {signed.lot_id}"]
+    lots = LotsPage(page.desk)
+    qtbot.addWidget(lots)
+    lots.reload()
+    lots.open(went.args[1])
+    assert lots.form.thing is not None
+    assert lots.form.thing.id == signed.lot_id
+    assert lots.window().focusWidget() is lots.form.count.line
 
 
 def test_keys_are_unique_and_every_field_has_a_name(herd: Herd, qtbot: QtBot, answers: Answers) -> None:

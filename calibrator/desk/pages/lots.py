@@ -28,6 +28,8 @@ if TYPE_CHECKING:
     from calibrator.desk.lot_history.dialog import LotHistoryDialog
 
 NEW = "new"
+BAGS_OF = "bags of "
+"""Before a lot's id: its form with the cursor where the bags that came are told."""
 NUMBER, PRODUCT, ARRIVED, BAGS = 0, 1, 2, 3
 ROOM_FOR_BAGS_PX = 960
 WIDEST_COLUMN = 260
@@ -91,6 +93,10 @@ class LotsPage(Page):
     def open(self, thing_id: str) -> None:
         if thing_id == NEW:
             self.start_new()
+        elif thing_id.startswith(BAGS_OF):
+            self.open(thing_id.removeprefix(BAGS_OF))
+            self.correct()
+            self.form.count.line.setFocus(Qt.FocusReason.OtherFocusReason)
         elif thing_id:
             self._show_all()
             self.stack.setCurrentIndex(0)

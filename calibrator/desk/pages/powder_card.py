@@ -22,6 +22,7 @@ from calibrator.science.errors import CannotCompute
 from calibrator.units import show_mass
 from calibrator.units.bare import Bare, bare_text
 
+BAGS_OF = "bags of "  # what the page of lots takes for the form of a lot, at its bags
 LEFT = Bare("12", 0.0, 5000.0)
 
 
@@ -161,4 +162,4 @@ class PowderCard(QFrame):
 
     def _enter(self) -> None:
         if self._lot:
-            self.desk.go_to.emit("lots", self._lot.id)
+            self.desk.go_to.emit("lots", f"{BAGS_OF}{self._lot.id}")
