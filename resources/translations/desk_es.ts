@@ -9429,7 +9429,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Look it over. Signing off freezes this weigh-in. Once the lot is fed, its mark replaces the older ones, and charts and labels printed before are out of date.</source>
-        <translation>Revísela. Al firmar, esta pesada ya no cambia. Cuando el lote se da, su línea reemplaza las anteriores, y las tablas y etiquetas ya impresas quedan atrasadas.</translation>
+        <translation>Revísela. Una vez firmada, la pesada ya no se puede cambiar. Cuando empiece a dar este lote, su línea reemplaza las anteriores, y las tablas y etiquetas ya impresas ya no sirven.</translation>
     </message>
     <message>
         <source>{signed} No fills to the mark were weighed.</source>
@@ -10520,7 +10520,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>The fills to the line before count too, brought to this one.</source>
-        <translation>Las llenadas hasta la línea anterior también cuentan, llevadas a esta.</translation>
+        <translation>También cuentan las llenadas hasta la línea anterior, calculadas para esta.</translation>
     </message>
     <message>
         <source>tolerance: ± {mass}</source>
