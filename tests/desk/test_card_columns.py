@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import pytest
+from keys import tab_through
 from PySide6.QtCore import QPoint
 from PySide6.QtWidgets import QApplication, QFrame, QScrollArea, QWidget
 from pytestqt.qtbot import QtBot
@@ -52,3 +53,25 @@ def test_a_wide_window_has_two_columns(page: SetupPage, tab: str, size: tuple[in
     assert all(card.width() <= MOST_PX for card in cards(page))
     used = max(card.mapTo(inner, QPoint(card.width(), 0)).x() for card in cards(page))
     assert used >= 0.98 * min(area.viewport().width(), 2 * MOST_PX)
+
+
+@pytest.mark.parametrize("size", [(1024, 700), (1280, 800)])
+@pytest.mark.parametrize("tab", [0, 4, 5])
+def test_tab_goes_down_one_column_and_then_the_other(
+    page: SetupPage, qtbot: QtBot, tab: int, size: tuple[int, int]
+) -> None:
+    page.tabs.setCurrentIndex(tab)
+    with qtbot.waitActive(page):
+        page.activateWindow()
+    sized(page, *size)
+    page.tabs.tabBar().setFocus()
+    here = page.tabs.currentWidget()
+    way = [widget for widget in tab_through(page) if here.isAncestorOf(widget)]
+    edges = sorted(left_edges(page))
+
+    def as_read(widget: QWidget) -> tuple[int, int, int]:
+        at = widget.mapTo(page, QPoint())
+        return sum(at.x() >= edge for edge in edges), at.y(), at.x()
+
+    assert len(way) >= 4
+    assert way == sorted(way, key=as_read)
