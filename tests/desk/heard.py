@@ -12,6 +12,7 @@ from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QComboBox,
     QLineEdit,
+    QTabBar,
     QTableView,
     QWidget,
 )
@@ -39,9 +40,9 @@ def _for_hands(widget: QWidget) -> bool:
     inside = widget.parentWidget()
     if isinstance(inside, QComboBox | QAbstractSpinBox | QAbstractItemView):
         return False
-    return isinstance(widget, QAbstractButton | QLineEdit | QComboBox | QAbstractSpinBox | QAbstractItemView) or (
-        type(widget).paintEvent is not QWidget.paintEvent and type(widget).__module__.startswith("calibrator.")
-    )
+    return isinstance(
+        widget, QAbstractButton | QLineEdit | QComboBox | QAbstractSpinBox | QAbstractItemView | QTabBar
+    ) or (type(widget).paintEvent is not QWidget.paintEvent and type(widget).__module__.startswith("calibrator."))
 
 
 def _mute(table: QTableView, told: QAccessibleInterface) -> Iterator[str]:

@@ -8,7 +8,9 @@ from pathlib import Path
 
 import pytest
 from answers import Answers
+from keys import tab_through
 from openpyxl import Workbook
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.bring_in.choices import Bags
@@ -62,6 +64,37 @@ def answer_all(desk: Desk, dialog: BringInDialog, order: DayOrder) -> None:
     choose(columns.scoops[""], desk.records.every(Scoop)[0].id)
     columns.by.line.setText("AR")
     columns.by.line.textEdited.emit("AR")
+
+
+def test_tab_goes_through_the_columns_and_what_came_of_them_before_the_buttons(
+    opened: Open, desk: Desk, qtbot: QtBot
+) -> None:
+    dialog = opened(FILLS)
+    dialog.next_button.click()
+    answer_all(desk, dialog, DayOrder.MONTH_DAY)
+    QApplication.processEvents()
+    dialog.cancel_button.setFocus()
+    columns = dialog.columns
+    way = tab_through(dialog)
+    begin = way.index(columns.meanings[0])
+    way = [*way[begin:], *way[:begin]]
+    asked = [
+        *columns.meanings,
+        columns.way,
+        columns.scale,
+        *columns.scoops.values(),
+        columns.by.line,
+        columns.fill_down,
+    ]
+    assert [each for each in way if each in asked] == asked
+    assert way.index(columns.ways["orders", 1]) == way.index(columns.meanings[1]) + 1
+    assert way.index(dialog.next_button) > way.index(columns.fill_down)
+    dialog.next_button.click()
+    wait(qtbot, dialog)
+    QApplication.processEvents()
+    dialog.next_button.setFocus()
+    way = tab_through(dialog)
+    assert way.index(dialog.outcome.tabs.tabBar()) < way.index(dialog.outcome.views[dialog.outcome.lots])
 
 
 def test_days_of_two_orders_are_asked_and_can_be_changed_on_the_way_back(

@@ -12,10 +12,10 @@ import pypdfium2
 import pytest
 from answers import Answers, at_noon
 from herd import OZ_G, TEN_ON_TWO, Herd, group
-from keys import RAIL, mnemonics, nameless
+from keys import RAIL, mnemonics, nameless, tab_through
 from PySide6.QtCore import Qt
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
-from PySide6.QtWidgets import QApplication, QDialog, QStyle, QStyleOptionButton
+from PySide6.QtWidgets import QApplication, QDialog, QStyle, QStyleOptionButton, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 from speaking import speaking
 
@@ -25,6 +25,7 @@ from calibrator.desk.pages import paper as paper_module
 from calibrator.desk.pages.paper import PaperPanel
 from calibrator.desk.paper_jobs import Job, LabelJob, Ready
 from calibrator.desk.theme import Theme
+from calibrator.desk.widgets.later import Later
 from calibrator.model import Box, Ending, Paper, Printed, PrintKind, SignOff, new_id
 from calibrator.model.underway import Underway
 from calibrator.prints.output import CannotPrint
@@ -250,6 +251,35 @@ def test_a_farm_without_wall_charts_is_told_where_to_have_them_asked_for(
     assert "Set-up" in panel.choice._not_asked.text()
     panel.choice.labels.click()
     assert panel.choice._not_asked.isHidden()
+
+
+def test_tab_comes_to_the_scoops_beneath_the_kind_of_print_however_often_they_are_offered(
+    panel: PaperPanel, herd: Herd, signed: SignOff
+) -> None:
+    holder = QWidget()
+    holder.setWindowTitle("prints")
+    place = Later(lambda: panel)
+    layout = QVBoxLayout(holder)
+    layout.addWidget(place)
+    holder.resize(780, 620)
+    place.content.show_lot("")
+    holder.show()
+    holder.activateWindow()
+    blue = herd.scoop("Blue scoop", Box(length_mm=90, width_mm=80, height_mm=95))
+    herd.sign("25-1103C", TEN_OZ_LEVEL, blue, herd.lot_of(signed))
+    panel.desk.changed.emit()
+    QApplication.processEvents()
+    panel.back.setFocus()
+    way = tab_through(holder)
+    first = way.index(panel.choice.labels)
+    way = [*way[first:], *way[:first]]
+    places = [way.index(each) for pick in panel.choice.picks for each in (pick.box, *pick.lines) if each in way]
+    assert len(places) >= 2
+    assert places == sorted(places)
+    assert places[0] > 0
+    assert places[-1] < way.index(panel.choice.cut) < way.index(panel.preview)
+    panel.setParent(None)
+    holder.deleteLater()
 
 
 def test_paper_and_language_are_chosen(

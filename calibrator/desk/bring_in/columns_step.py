@@ -20,6 +20,7 @@ from calibrator.desk.parts import card, clear, label, row, scrolled
 from calibrator.desk.plain_text import LONGEST_LINE, on_screen
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.calm_box import CalmBox
+from calibrator.desk.widgets.later import take_turn
 from calibrator.model import FillWay, Scale, Scoop
 from calibrator.units import Kind
 
@@ -60,7 +61,7 @@ class ColumnsStep(QWidget):
             self.epoch: Captioned(self.tr("Days are counted"), self.epoch),
         }
         self.open = label("", "quiet")
-        self._weighing = QWidget()
+        self._columns, self._weighing = QWidget(), QWidget()
         self._wire()
         self._lay_out()
 
@@ -84,6 +85,7 @@ class ColumnsStep(QWidget):
     def _show_columns(self, work: Bringing) -> None:
         clear(self._grid)
         self.meanings, self.ways = [], {}
+        made: list[QWidget] = []
         table, asked = work.table, work.choices
         if table is None:
             return
@@ -99,9 +101,11 @@ class ColumnsStep(QWidget):
             examples = islice((text_of(cell) for _, cell in cells_of(table, asked, place)), EXAMPLES)
             told = on_screen("   ".join(examples).replace("\n", " "), LONGEST_LINE)
             self._grid.addWidget(label(on_screen(name, 28), wrap=False), place + 1, 0)
+            made += [box, self._ways_of(work, place, name)]
             self._grid.addWidget(box, place + 1, 1)
-            self._grid.addWidget(self._ways_of(work, place, name), place + 1, 2)
+            self._grid.addWidget(made[-1], place + 1, 2)
             self._grid.addWidget(label(told, "quiet"), place + 1, 3)
+        take_turn(self._columns, *made)
 
     def _ways_of(self, work: Bringing, place: int, name: str) -> QWidget:
         """The unit, order and decimal sign of a column, where it has any."""
@@ -170,6 +174,7 @@ class ColumnsStep(QWidget):
             self.scoops[name] = box
             self._scoops.addWidget(label(on_screen(caption, LONGEST_LINE), wrap=False), at, 0)
             self._scoops.addWidget(box, at, 1)
+        take_turn(self.scale, *self.scoops.values())
 
     def _choose_meaning(self) -> None:
         if self._work is not None:
@@ -235,13 +240,12 @@ class ColumnsStep(QWidget):
         inside.addLayout(row(self._whole[self.way], self._whole[self.bags], self._whole[self.scale], None))
         inside.addLayout(self._scoops)
         inside.addLayout(row(self.tare, None))
-        columns = QWidget()
-        columns.setLayout(self._grid)
+        self._columns.setLayout(self._grid)
         holder = QWidget()
         both = QVBoxLayout(holder)
         both.setContentsMargins(0, 0, 0, 0)
         both.setSpacing(SPACE)
-        both.addWidget(card(columns))
+        both.addWidget(card(self._columns))
         both.addWidget(card(label(self.tr("The file as a whole"), "heading"), self._weighing, self._foot()))
         both.addStretch(1)
         body = QVBoxLayout(self)

@@ -12,6 +12,7 @@ from calibrator.desk.counted import counted
 from calibrator.desk.parts import label, set_tone
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.later import take_turn
 from calibrator.desk.words import packages_words
 from calibrator.model import Fill, Scoop
 from calibrator.units import show_mass
@@ -28,6 +29,7 @@ class OutcomeStep(QWidget):
         self.told, self.more = label("", "heading"), label("", "quiet")
         self.tabs = QTabWidget()
         self.tabs.setAccessibleName(self.tr("What the file comes to"))
+        self.tabs.tabBar().setAccessibleName(self.tabs.accessibleName())
         self.lots, self.weighed, self.faults, self.there = Lines(self), Lines(self), Lines(self), Lines(self)
         self.views: dict[Lines, QTableView] = {
             self.faults: lines_view(self.faults, self.tr("Cells to mend")),
@@ -64,6 +66,7 @@ class OutcomeStep(QWidget):
         for model, caption in captions.items():
             if model.rowCount():
                 self.tabs.addTab(self.views[model], caption.format(count=self._count(work, model)))
+        take_turn(self.tabs.tabBar(), *(self.tabs.widget(place) for place in range(self.tabs.count())))
         self.tabs.setVisible(self.tabs.count() > 0)
 
     def _count(self, work: Bringing, model: Lines) -> int:

@@ -21,6 +21,7 @@ class HelpPage(Page):
         super().__init__(desk, self.tr("Help"), parent)
         self.tabs = QTabWidget()
         self.tabs.setAccessibleName(self.tr("Parts of the help"))
+        self.tabs.tabBar().setAccessibleName(self.tabs.accessibleName())
         self.tabs.addTab(all_handiwork(all_of_them()), self.tr("How it is done"))
         self.tabs.addTab(_words(), self.tr("What the words mean"))
         self.tabs.addTab(Manual(), self.tr("Manual"))

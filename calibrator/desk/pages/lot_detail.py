@@ -74,6 +74,7 @@ class LotDetail(QFrame):
             words.setAlignment(Qt.AlignmentFlag.AlignTop)
         self.tabs = QTabWidget()
         self.tabs.setAccessibleName(self.tr("Parts of the lot"))
+        self.tabs.tabBar().setAccessibleName(self.tabs.accessibleName())
         self.tabs.addTab(_page(self._blocks, self.standing_words, row(self.how, None)), self.tr("Signed off"))
         self.tabs.addTab(_fills(self.no_fills, self.fills), self.tr("Fills"))
         self.tabs.addTab(_page(self.about, self.history), self.tr("Label and history"))

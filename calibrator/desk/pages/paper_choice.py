@@ -28,6 +28,7 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.tongues import PAPER_LANGUAGES, on_paper
 from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.desk.widgets.count_field import CountField
+from calibrator.desk.widgets.later import take_turn
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import Paper, Plan, Scoop
 
@@ -168,6 +169,7 @@ class PaperChoice(QFrame):
             pick.changed.connect(self._tell)
             pick.is_on.connect(self.is_on)
             self._scoop_list.addWidget(pick)
+        take_turn(self._scoops, *self.picks)
 
     def _keep_cut(self) -> None:
         self._desk.settings.keep(label_cut=str(self.cut.currentData()))

@@ -17,6 +17,7 @@ from calibrator.desk.marking import on_the_scoop
 from calibrator.desk.parts import button, clear, label, row, set_tone
 from calibrator.desk.scoop_lines import ScoopState
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.later import take_turn
 from calibrator.desk.widgets.name_box import NameBox
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.words import scoop_tone, scoop_words
@@ -94,6 +95,7 @@ class ScoopPick(QWidget):
             line.toggled.connect(self._line_toggled)
             self.lines.append(line)
             self._line_list.addWidget(line)
+        take_turn(self._lines, *self.lines)
 
     def show_state(self, state: ScoopState) -> None:
         """Show whether the scoop bears the lot's line; where not yet, it can be said here too."""

@@ -30,6 +30,7 @@ class SetupPage(Page):
         self.body.addWidget(self.tabs, 1)
         self.farm = FarmForm(desk)
         self.tabs.setAccessibleName(self.tr("Parts of the set-up"))
+        self.tabs.tabBar().setAccessibleName(self.tabs.accessibleName())
         self.tabs.addTab(self.farm, self.tr("&Farm"))
         names = {
             Scoop: self.tr("Sc&oops"),

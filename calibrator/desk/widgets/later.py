@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from itertools import pairwise
 from typing import Generic, TypeVar
 
 from PySide6.QtCore import Qt
@@ -34,17 +35,17 @@ class Later(QWidget, Generic[W]):
 def take_turn(after: QWidget, *parts: QWidget) -> None:
     """Have the Tab key come to parts that were added late where they stand: right after what stands before them."""
     # Qt's own chain is not walked: PySide gives each widget in it to the one before, and lets go of both together.
-    policy, last = after.focusPolicy(), after
-    after.setFocusPolicy(Qt.FocusPolicy.TabFocus)  # Qt puts nothing behind what takes no focus
-    for part in parts:
-        for each in (part, *part.findChildren(QWidget)):
-            if _takes_tab(each, after.window()):
-                QWidget.setTabOrder(last, each)
-                last = each
-    after.setFocusPolicy(policy)
+    every = [each for part in parts for each in (part, *part.findChildren(QWidget)) if _has_turn(each, after.window())]
+    # What takes no focus goes along, so that it can be followed later on; Qt moves it only while it takes some.
+    quiet = [(each, each.focusPolicy()) for each in (after, *every) if not each.focusPolicy() & Qt.FocusPolicy.TabFocus]
+    for each, _ in quiet:
+        each.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+    for before, each in pairwise((after, *every)):
+        QWidget.setTabOrder(before, each)
+    for each, policy in quiet:
+        each.setFocusPolicy(policy)
 
 
-def _takes_tab(widget: QWidget, window: QWidget) -> bool:
-    """Whether the key comes to it; the list that drops out of a box is a window of its own."""
-    takes = bool(widget.focusPolicy() & Qt.FocusPolicy.TabFocus) and widget.focusProxy() is None
-    return takes and widget.window() is window
+def _has_turn(widget: QWidget, window: QWidget) -> bool:
+    """What hands the focus on has none of its own; the list that drops out of a box is a window of its own."""
+    return widget.focusProxy() is None and widget.window() is window
