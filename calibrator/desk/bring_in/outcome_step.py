@@ -66,7 +66,7 @@ class OutcomeStep(QWidget):
         for model, caption in captions.items():
             if model.rowCount():
                 self.tabs.addTab(self.views[model], caption.format(count=self._count(work, model)))
-        take_turn(self.tabs.tabBar(), *(self.tabs.widget(place) for place in range(self.tabs.count())))
+        take_turn(self.tabs.tabBar(), *(self.views[model] for model in captions if model.rowCount()))
         self.tabs.setVisible(self.tabs.count() > 0)
 
     def _count(self, work: Bringing, model: Lines) -> int:
