@@ -233,6 +233,13 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
 </context>
 <context>
+    <name>BatchCard</name>
+    <message>
+        <source>The batch</source>
+        <translation>La tanda</translation>
+    </message>
+</context>
+<context>
     <name>BatchForm</name>
     <message>
         <source>Mixed by</source>
@@ -775,10 +782,6 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <message>
         <source>Enter your re&amp;fractometer and thermometer</source>
         <translation>Registre su re&amp;fractómetro y su termómetro</translation>
-    </message>
-    <message>
-        <source>The batch</source>
-        <translation>La tanda</translation>
     </message>
 </context>
 <context>

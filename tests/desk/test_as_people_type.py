@@ -20,6 +20,7 @@ from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
+from calibrator.desk.page import Page
 from calibrator.desk.pages.setup import SetupPage
 from calibrator.desk.pages.tables import TablesPage
 from calibrator.desk.theme import the_theme
@@ -165,6 +166,8 @@ def come_to(window: Window, name: str) -> Place:
     go(window, place.number)
     place.come(window)
     QApplication.processEvents()
+    while isinstance(focus(), Page):  # the cursor is on its way to the first field
+        QApplication.processEvents()
     return place
 
 

@@ -6,7 +6,7 @@ from datetime import date
 from functools import partial
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
 from calibrator import __version__
 from calibrator.desk.alone import tell_or_wait
@@ -30,9 +30,21 @@ from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.beside import beside
+from calibrator.desk.widgets.later import Later
 from calibrator.model import Farm, Lot, MixCheck, Reading, ReadingKind, new_id
 from calibrator.science.check import Verdict
 from calibrator.science.errors import CannotCompute
+
+
+class BatchCard(QFrame):
+    """Which batch was read, of which lot and when: mostly as the chart and the clock have it."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.occasion, self.batch_form = OccasionForm(desk), BatchForm(desk)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(card(label(self.tr("The batch"), "heading"), self.occasion, self.batch_form))
 
 
 class CheckPanel(QWidget):
@@ -43,8 +55,9 @@ class CheckPanel(QWidget):
     water_check_wanted = Signal()
     line_wanted = Signal()
 
-    def __init__(self, desk: Desk) -> None:
-        super().__init__()
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        # Where it will stand, before it is filled, as a page is: it is dressed once.
+        super().__init__(parent)
         self.desk = desk
         self._tools: Tools | None = None
         self._now: FarmNow | None = None
@@ -53,19 +66,29 @@ class CheckPanel(QWidget):
         self._found = MixFindings()
         self._shows_kept = False  # what was kept last is still being carried out
         self._corrected = False  # the mix in hand was read before and put right
-        self.occasion = OccasionForm(desk)
-        self.batch_form, self.readings = BatchForm(desk), ReadingsForm(desk)
+        self._batch = Later(self._make_batch)
+        self.readings = ReadingsForm(desk)
         self.verdict = VerdictPanel()
         self.note = TextField(self.tr("Note"), longest=200)
         self.keep_button = button(self.tr("&Keep this check"), self.keep, "main")
         self.clear_button = button(self.tr("Clea&r"), self.clear)
-        self.occasion.edited.connect(self._of_another_typed)
-        self.batch_form.edited.connect(self._batch_typed)
         self.readings.edited.connect(self.work_out)
         self.verdict.water_check_wanted.connect(self.water_check_wanted)
         self.verdict.line_wanted.connect(self.line_wanted)
         self.verdict.again_wanted.connect(self.read_again)
         self._lay_out()
+
+    def complete(self) -> None:
+        """Make what is not made yet."""
+        _ = self._batch.content
+
+    @property
+    def occasion(self) -> OccasionForm:
+        return self._batch.content.occasion
+
+    @property
+    def batch_form(self) -> BatchForm:
+        return self._batch.content.batch_form
 
     def show_farm(self, now: FarmNow, tools: Tools, standing: Standing) -> None:
         """Read anew; what is typed stays. `now` is that of the lot in use."""
@@ -253,6 +276,13 @@ class CheckPanel(QWidget):
             program_version=__version__,
         )
 
+    def _make_batch(self) -> BatchCard:
+        made = BatchCard(self.desk)
+        made.occasion.edited.connect(self._of_another_typed)
+        made.batch_form.edited.connect(self._batch_typed)
+        enter_moves_on(made, self.focusNextChild)
+        return made
+
     def _lay_out(self) -> None:
         self.lot = label("", "quiet")
         self.no_lot = label(
@@ -278,7 +308,7 @@ class CheckPanel(QWidget):
         inside.setContentsMargins(0, 0, 0, 0)
         inside.setSpacing(int(1.5 * SPACE))
         inside.addWidget(card(row(self.no_tools, None), self.readings, self.note))
-        inside.addWidget(card(label(self.tr("The batch"), "heading"), self.occasion, self.batch_form))
+        inside.addWidget(self._batch)
         inside.addStretch(1)
         # What is told of the lot stands beside the fields: it grows while day and time are typed.
         self.verdict.head(self.lot)

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from functools import partial
 from typing import TypeVar, cast
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, QEvent, Qt, QTimer
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
@@ -23,7 +24,7 @@ from calibrator.desk.mix_tools import Tools, read_tools
 from calibrator.desk.page import Page
 from calibrator.desk.parts import label
 from calibrator.desk.refusals import in_words
-from calibrator.desk.standing import standing
+from calibrator.desk.standing import Standing, standing
 from calibrator.model import Instrument
 from calibrator.science.errors import CannotCompute
 
@@ -31,26 +32,27 @@ P = TypeVar("P", bound=QWidget)
 
 
 class MixCheckPage(Page):
-    """Six tabs, each made when it is first looked at. What is typed stays until it is kept or cleared."""
+    """Six tabs, each made when it is first looked at, the first in a moment of its own: nobody waits for all at once.
+
+    What is typed stays until it is kept or cleared.
+    """
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, self.tr("Mix check"), parent)
         self._tools: Tools | None = None
         self._now: FarmNow | None = None
+        self._standing: Standing | None = None
+        self._wanted = False  # somebody came to the first tab before it was all there
         self.trouble = label("", "caution")
         self.tabs = QTabWidget()
         self.body.addWidget(self.trouble)
         self.body.addWidget(self.tabs, 1)
-        self.check = CheckPanel(desk)
-        self.check.instruments_wanted.connect(self._enter_instruments)
-        self.check.water_check_wanted.connect(self._check_in_water)
-        self.check.line_wanted.connect(partial(self.bring_up, "line"))
         self.tabs.setAccessibleName(self.tr("Parts of the mix check"))
         self.tabs.tabBar().setAccessibleName(self.tabs.accessibleName())
-        self.tabs.addTab(self.check, self.tr("This &mix"))
         self._places = {
             name: self._add_place(caption)
             for name, caption in (
+                ("check", self.tr("This &mix")),
                 ("bags", self.tr("Ba&gs")),
                 ("history", self.tr("Histor&y")),
                 ("line", self.tr("Brix calibrati&on")),
@@ -60,6 +62,19 @@ class MixCheckPage(Page):
         }
         self._made: dict[str, QWidget] = {}
         self.tabs.currentChanged.connect(self._look_at)
+        self.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.setInterval(0)
+        self._soon.timeout.connect(self._next_piece)
+        self._pieces = self._in_pieces()
+        self._soon.start()
+
+    @property
+    def check(self) -> CheckPanel:
+        for _ in self._pieces:  # who asks for it gets it whole
+            pass
+        return cast(CheckPanel, self._made["check"])
 
     @property
     def bags(self) -> BagPanel:
@@ -110,15 +125,13 @@ class MixCheckPage(Page):
             return
         records = self.desk.records
         self._tools = read_tools(records, farm)
-        now = standing(records, farm, self.desk.clock().date())
+        now = self._standing = standing(records, farm, self.desk.clock().date())
         try:
             self._now = farm_now(records, farm, now, at=self.desk.clock())
             self._tell("")
         except CannotCompute as error:
             self._now = None
             self._tell(in_words(error))
-        if self._now is not None:
-            self.check.show_farm(self._now, self._tools, now)
         for name in self._made:
             self._fill(name)
 
@@ -126,12 +139,25 @@ class MixCheckPage(Page):
         """An instrument by its id; else the check in hand, ready to type."""
         if thing_id and self.instruments.open(thing_id):
             self.bring_up("instruments")
-        elif self.tabs.currentWidget() is self.check:
+        elif self.tabs.currentWidget() is self._places["check"]:
+            self._wanted = True
+            if self._soon.isActive():
+                self.setFocus(Qt.FocusReason.OtherFocusReason)
+            else:
+                self.check.start()
+
+    def event(self, event: QEvent) -> bool:
+        """Who types before the first tab is all there finds it there, and every key in it."""
+        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress and self._soon.isActive():
+            self._soon.stop()
             self.check.start()
+            QCoreApplication.sendEvent(self.check.readings.first.line, event.clone())
+            return True
+        return super().event(event)
 
     def pending(self) -> str:
         """What is typed in any tab and not kept yet; blank where all is kept."""
-        made = (self.check, *(self._made[name] for name in ("bags", "line", "instruments") if name in self._made))
+        made = (self._made[name] for name in ("check", "bags", "line", "instruments") if name in self._made)
         found = (panel.pending() for panel in made if isinstance(panel, CheckPanel | BagPanel | LinePanel | ThingsTab))
         return next((text for text in found if text), "")
 
@@ -141,6 +167,23 @@ class MixCheckPage(Page):
         layout.setContentsMargins(0, 0, 0, 0)
         self.tabs.addTab(place, caption)
         return place
+
+    def _next_piece(self) -> None:
+        if next(self._pieces, None) is not None:
+            self._soon.start()
+
+    def _in_pieces(self) -> Iterator[CheckPanel]:
+        """The first tab, one piece in each moment, so that none of them holds the window up for long."""
+        made = self._make_check(self.desk)
+        made.hide()  # until all of it stands where it will
+        self._place("check", made)
+        yield made
+        made.complete()
+        yield made
+        self._fill("check")
+        made.show()
+        if self._wanted:
+            made.start()
 
     def _look_at(self, place: int) -> None:
         names = {id(widget): name for name, widget in self._places.items()}
@@ -152,14 +195,16 @@ class MixCheckPage(Page):
 
     def _panel(self, name: str, make: Callable[[Desk], P]) -> P:
         if name not in self._made:
-            made = make(self.desk)
-            self._made[name] = made
-            layout = self._places[name].layout()
-            assert layout is not None
-            layout.addWidget(made)
-            made.show()
+            self._place(name, make(self.desk))
+            self._made[name].show()
             self._fill(name)
         return cast(P, self._made[name])
+
+    def _place(self, name: str, made: QWidget) -> None:
+        self._made[name] = made
+        layout = self._places[name].layout()
+        assert layout is not None
+        layout.addWidget(made)
 
     def _fill(self, name: str) -> None:
         """Have a panel that is there read anew."""
@@ -172,6 +217,8 @@ class MixCheckPage(Page):
             panel.show_farm(farm)
         elif now is None:
             return
+        elif isinstance(panel, CheckPanel) and self._standing is not None:
+            panel.show_farm(now, tools, self._standing)
         elif isinstance(panel, BagPanel):
             panel.show_farm(now)
         elif isinstance(panel, LinePanel):
@@ -179,6 +226,13 @@ class MixCheckPage(Page):
             panel.show_hand(self.check.found)
         elif isinstance(panel, ToolChecks):
             panel.show_tools(tools, now.powder.resolution_g)
+
+    def _make_check(self, desk: Desk) -> CheckPanel:
+        made = CheckPanel(desk, self._places["check"])
+        made.instruments_wanted.connect(self._enter_instruments)
+        made.water_check_wanted.connect(self._check_in_water)
+        made.line_wanted.connect(partial(self.bring_up, "line"))
+        return made
 
     def _make_tool_checks(self, desk: Desk) -> ToolChecks:
         made = ToolChecks(desk)

@@ -21,6 +21,7 @@ def test_no_choice_moves_another_field_of_the_form(qtbot: QtBot, herd: Herd, des
     with speaking(language):
         panel = mix_page(qtbot, desk).check
         type_in(qtbot, panel.readings.first.line, "9.5")
+        QApplication.processEvents()
         form = panel.findChild(QWidget, "form")
         assert isinstance(form, QWidget)
         for box in (box for box in form.findChildren(QComboBox) if box.isVisible()):
