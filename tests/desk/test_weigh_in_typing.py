@@ -15,6 +15,7 @@ from calibrator.desk.weigh_in.fill_table import REMARK, WEIGHT
 from calibrator.desk.weigh_in.findings_panel import ToMarkPanel
 from calibrator.desk.weigh_in.step_fills import StepFills
 from calibrator.desk.weigh_in.step_lot import StepLot
+from calibrator.desk.weigh_in.step_mark import StepMark
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.weigh_in.step_tools import StepTools
 from calibrator.desk.widgets.saying import Bubble
@@ -253,6 +254,21 @@ def test_tab_from_the_last_field_of_the_lot_comes_to_next(window: Window) -> Non
         assert field.hasFocus()
         QTest.keyClick(field, Qt.Key.Key_Tab)
     assert QApplication.focusWidget() is page._next
+
+
+def test_a_line_that_was_found_wrong_is_not_offered_again(window: Window) -> None:
+    page, _view = opened(window, Step.FILLS_TO_MARK)
+    for text in ("10.9", "11.0", "10.9", "11.0", "10.9", "11.0"):
+        enter(text)
+    guide = page.guide
+    assert guide is not None
+    assert guide.line_should_move
+    page.open_step(Step.MARK)
+    mark = page._views[Step.MARK]
+    assert isinstance(mark, StepMark)
+    assert mark._field.text() == ""
+    assert mark._drawn.text().startswith("Drawn: ")
+    assert mark.pending() == ""
 
 
 def test_next_asks_before_it_leaves_a_line_that_was_found_wrong(window: Window, answers: Answers) -> None:

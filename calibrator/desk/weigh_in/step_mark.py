@@ -103,7 +103,9 @@ class StepMark(StepView):
         if drawn is not None:
             where = shown.length(drawn, system)
             self._drawn.setText(self.tr("Drawn: {where} down the wall from the rim.").format(where=where))
-        if fresh:
+        if fresh and guide.line_should_move:
+            self._field.set_kept(None, "")  # what stood there would be the line that is wrong
+        elif fresh:
             self._field.set_kept(drawn, w.drawn_line_typed)
 
     def first_field(self) -> QWidget:
