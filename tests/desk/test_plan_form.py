@@ -230,6 +230,19 @@ def test_tab_reaches_the_fields_in_the_order_they_stand_in(form: PlanForm, qtbot
         assert below or beside or one in (form.groups[0].remove, form.groups[1].remove), one.accessibleName()
 
 
+def test_enter_goes_on_through_the_whole_plan_and_keeps_nothing(form: PlanForm, herd: Herd, qtbot: QtBot) -> None:
+    editor, met = form.groups[0], [form.name.line]
+    form.name.line.setFocus()
+    for _ in range(6):
+        qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Return)
+        if QApplication.focusWidget() in (form.vessel, editor.finished, editor.water, editor.rate.basis):
+            qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+        met.append(QApplication.focusWidget())
+    wanted = [form.name.line, form.temperature.line, editor.calves, editor.feedings, editor.volume.line]
+    assert met[:5] == wanted
+    assert not plans(herd)
+
+
 def test_seldom_things_are_folded_away_and_opened_where_something_is_wrong(
     form: PlanForm, herd: Herd, qtbot: QtBot
 ) -> None:

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QCheckBox, QWidget
 
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import TextField
+from calibrator.desk.widgets.count_field import CountField
 
 
 def enter_moves_on(holder: QWidget, to_next: Callable[[], object] | None = None) -> None:
@@ -19,6 +20,8 @@ def enter_moves_on(holder: QWidget, to_next: Callable[[], object] | None = None)
         text.entered.connect(move)
     for amount in holder.findChildren(Amount):
         amount.entered.connect(move)
+    for count in holder.findChildren(CountField):
+        count.returnPressed.connect(move)
     for box in holder.findChildren(QCheckBox):
         on_enter(box, move)
 

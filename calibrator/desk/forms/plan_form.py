@@ -231,6 +231,7 @@ class PlanForm(QWidget):
             self._load_new(editor)
         else:
             editor.load(group)
+        enter_moves_on(editor, self.focusNextChild)
         editor.edited.connect(self._typed)
         editor.calves.counted.connect(self._follow_calves)
         editor.remove_wanted.connect(self._remove_group)
