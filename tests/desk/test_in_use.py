@@ -15,7 +15,7 @@ from hypothesis import strategies as some
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from calibrator.desk.change_over import FedFrom, before_sign_off, change_over, finished, keep_lots
+from calibrator.desk.change_over import FedFrom, Wrong, before_sign_off, change_over, finished, keep_lots, refused
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.history import changed_words
 from calibrator.desk.hung import Fault, chart_faults
@@ -308,3 +308,26 @@ def test_a_plan_out_of_a_file_that_no_chart_can_be_made_of_has_none_that_holds(h
     assert faults(herd) == []
     herd.print(PrintKind.WALL_CHART, first, plan_id=plan.id)
     assert faults(herd) == [Fault.CALVES]
+
+
+def test_the_day_a_lot_is_fed_from_is_held_against_its_arrival_its_weigh_in_and_the_lots_after_it(herd: Herd) -> None:
+    first, second = signed_now(herd, "A"), signed_now(herd, "B")
+    weighed = first.at.astimezone().date()
+    before = weighed - timedelta(days=1)
+    now = now_of(herd)
+    assert refused(now, of(now, first), weighed) is None
+    told = refused(now, of(now, first), before)
+    assert told is not None
+    assert (told.why, told.day) == (Wrong.BEFORE_WEIGHED, weighed)
+    herd.records.keep(replace(herd.lot_of(first), arrived_on=before))
+    now = now_of(herd)
+    assert refused(now, of(now, first), before) is None  # the day it came says more than the day it was weighed
+    told = refused(now, of(now, first), before - timedelta(days=1))
+    assert told is not None
+    assert (told.why, told.day) == (Wrong.BEFORE_ARRIVAL, before)
+    keep_lots(herd.records, change_over(now, of(now, second), FedFrom(TODAY)), "AB")
+    now = now_of(herd)
+    assert refused(now, of(now, first), TODAY) is None
+    told = refused(now, of(now, first), TODAY - timedelta(days=1))
+    assert told is not None
+    assert (told.why, told.lot.id, told.day) == (Wrong.BEFORE_OTHER, second.lot_id, TODAY)

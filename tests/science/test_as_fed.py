@@ -151,3 +151,23 @@ def test_the_plan_of_a_day_holds_each_feeding_once_and_no_weaned_group() -> None
         shown = day_plan(told, on, POWDER)
         assert [each.name for each in shown.groups] == names
         assert daily_powder_g(shown, POWDER) == pytest.approx(powder_of_day_g(told, POWDER, on))
+
+
+def test_it_matters_which_feeding_is_mixed_where_groups_get_other_numbers_of_them_or_one_has_its_own() -> None:
+    twice, thrice = group(feedings_per_day=2), group(feedings_per_day=3)
+    morning = Feeding(name="morning", volume_ml=QUART_ML)
+    assert feedings_differ(plan(twice, thrice), DAY_ONE)
+    assert not feedings_differ(plan(group(feedings=(morning,))), DAY_ONE)
+    assert feedings_differ(plan(group(feedings=(morning, replace(morning, name="night")))), DAY_ONE)
+
+
+@pytest.mark.parametrize(
+    ("names", "told"),
+    [(("morning",), ["Young"]), (("", ""), ["Young"]), (("morning", "night"), ["Young, morning", "Young, night"])],
+)
+def test_feedings_are_groups_of_their_own_only_where_several_have_names(
+    names: tuple[str, ...], told: list[str]
+) -> None:
+    feedings = tuple(Feeding(name=name, volume_ml=QUART_ML) for name in names)
+    shown = day_plan(plan(group(feedings=feedings)), DAY_ONE, POWDER)
+    assert [each.name for each in shown.groups] == told
