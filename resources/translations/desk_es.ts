@@ -9443,10 +9443,6 @@ Last kept: {mass}</source>
         <translation>{signed} Firmada aunque las llenadas decían: {verdict}</translation>
     </message>
     <message>
-        <source>Lot</source>
-        <translation>Lote</translation>
-    </message>
-    <message>
         <source>Scoop, scale</source>
         <translation>Medida, báscula</translation>
     </message>

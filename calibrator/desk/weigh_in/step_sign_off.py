@@ -31,7 +31,7 @@ class StepSignOff(StepView):
         self._grid = QGridLayout()
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(3 * SPACE)
-        self._grid.setVerticalSpacing(SPACE // 2)  # signing in view on the smallest window too
+        self._grid.setVerticalSpacing(SPACE // 4)  # signing in view on the smallest window too
         self._grid.setColumnStretch(1, 1)
         holder = QWidget()
         holder.setLayout(self._grid)
@@ -135,7 +135,7 @@ class StepSignOff(StepView):
 
     def _rows(self, guide: Guide, signed: SignOff | None) -> list[tuple[str, str]]:
         system, w, found = self.desk.system, guide.weigh_in, guide.findings
-        rows = [(self.tr("Lot"), guide.lot.lot_number)]
+        rows: list[tuple[str, str]] = []  # the lot stands above them
         if guide.scoop and guide.scale:
             rows.append((self.tr("Scoop, scale"), f"{guide.scoop.name}, {guide.scale.name}"))
         if found.level:
