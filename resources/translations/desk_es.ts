@@ -4038,6 +4038,21 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
 </context>
 <context>
+    <name>LotChanges</name>
+    <message>
+        <source>Lot {new} was weighed in anew on {day}. Scoopfuls before → now:</source>
+        <translation>El lote {new} se pesó otra vez el {day}. Medidas antes → ahora:</translation>
+    </message>
+    <message>
+        <source>Lot {new} took the place of lot {old} on {day}. Scoopfuls before → now:</source>
+        <translation>El lote {new} tomó el lugar del lote {old} el {day}. Medidas antes → ahora:</translation>
+    </message>
+    <message>
+        <source>Outdated on the wall: chart no. {numbers}. Print it anew and take the old one down.</source>
+        <translation>Atrasada en la pared: tabla n.º {numbers}. Imprímala otra vez y quite la vieja.</translation>
+    </message>
+</context>
+<context>
     <name>LotChooser</name>
     <message>
         <source>Every new lot number is weighed anew: its powder packs differently from the last one.</source>
@@ -10436,18 +10451,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>From {day} on lot {number} is fed.</source>
         <translation>Desde el {day} se da el lote {number}.</translation>
-    </message>
-    <message>
-        <source>Lot {new} was weighed in anew on {day}. Scoopfuls before → now:</source>
-        <translation>El lote {new} se pesó otra vez el {day}. Medidas antes → ahora:</translation>
-    </message>
-    <message>
-        <source>Lot {new} took the place of lot {old} on {day}. Scoopfuls before → now:</source>
-        <translation>El lote {new} tomó el lugar del lote {old} el {day}. Medidas antes → ahora:</translation>
-    </message>
-    <message>
-        <source>Outdated on the wall: chart no. {numbers}. Print it anew and take the old one down.</source>
-        <translation>Atrasada en la pared: tabla n.º {numbers}. Imprímala otra vez y quite la vieja.</translation>
     </message>
     <message>
         <source>Labels, charts and sheets</source>

@@ -12,7 +12,7 @@ from calibrator.desk.both_lots import both_text, from_both
 from calibrator.desk.change_over import FedFrom, change_over, keep_lots
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.plan_form import PlanForm
-from calibrator.desk.hung import outdated_sheets
+from calibrator.desk.lot_changes import lot_changes, sign_off_in_use
 from calibrator.desk.page import Page
 from calibrator.desk.pages.paper import PaperPanel
 from calibrator.desk.pages.sheet_view import SheetView
@@ -23,9 +23,7 @@ from calibrator.desk.sheets import (
     LotInUse,
     Occasion,
     PlanSheet,
-    changes,
     day_sheet,
-    powder_before,
     powder_in_use,
     powder_of,
 )
@@ -34,7 +32,7 @@ from calibrator.desk.standing import Standing, standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.later import Later
 from calibrator.desk.widgets.name_choice import NameChoice
-from calibrator.model import Farm, Plan, PrintKind, Vessel
+from calibrator.model import Farm, Plan, Vessel
 from calibrator.prints.chart_facts import TwoLots
 from calibrator.science.errors import CannotCompute
 
@@ -282,39 +280,12 @@ class TablesPage(Page):
         self._two_lots = two_lots_facts(found, sheet, old, self._powder) if found else None
 
     def _show_changes(self, farm: Farm, now: Standing, powder: LotInUse) -> None:
-        before = powder_before(self.desk.records, now)
-        signed = powder.sign_off
-        if before is None or before.lot is None or signed is None or powder.lot is None:
+        seen = sign_off_in_use(now) in self._seen
+        found = lot_changes(self.desk.records, farm, now, powder, self._plans, self._vessels, self._today())
+        if seen or found is None:
             self.view.show_changes(farm, "", (), "")
-            return
-        if self._settled(now) or not (now.in_use and now.in_use.lot.id == powder.lot.id):
-            self.view.show_changes(farm, "", (), "")
-            return
-        found = list(changes(farm, list(self._plans.values()), self._vessels, before, powder, self.desk.clock().date()))
-        if before.lot.id == powder.lot.id:
-            told = self.tr("Lot {new} was weighed in anew on {day}. Scoopfuls before → now:")
         else:
-            told = self.tr("Lot {new} took the place of lot {old} on {day}. Scoopfuls before → now:")
-        anew = before.lot.id == powder.lot.id
-        day = signed.at.date() if anew else powder.lot.fed_from or signed.at.date()
-        title = told.format(new=powder.lot.lot_number, old=before.lot.lot_number, day=day_text(day))
-        counted = [change for change in found if not change.weighed]  # "weigh it" before and now is no news
-        self.view.show_changes(farm, title if found else "", counted, self._outdated(now))
-
-    def _settled(self, now: Standing) -> bool:
-        """Whether the changes with the lot in use were seen, or every chart was printed since."""
-        newest = _sign_off_in_use(now)
-        charts = {p.plan_id for p in now.prints if p.kind is PrintKind.WALL_CHART and p.sign_off_id == newest}
-        return newest in self._seen or set(self._plans) <= charts
-
-    def _outdated(self, now: Standing) -> str:
-        sheets = outdated_sheets(now, PrintKind.WALL_CHART)
-        if not sheets:
-            return ""
-        numbers = ", ".join(str(sheet.number) for sheet in sheets)
-        return self.tr("Outdated on the wall: chart no. {numbers}. Print it anew and take the old one down.").format(
-            numbers=numbers
-        )
+            self.view.show_changes(farm, found.title, found.found, found.outdated)
 
     @property
     def _dirty(self) -> bool:
@@ -406,12 +377,8 @@ class TablesPage(Page):
 
     def _see_changes(self) -> None:
         if self._now and self._now.in_use:
-            self._seen.add(_sign_off_in_use(self._now))
+            self._seen.add(sign_off_in_use(self._now))
             self._show_sheet()
 
     def _start_weigh_in(self) -> None:
         self.desk.go_to.emit("weigh_in", "")
-
-
-def _sign_off_in_use(now: Standing) -> str:
-    return now.in_use.sign_off.id if now.in_use and now.in_use.sign_off else ""
