@@ -19,7 +19,7 @@ from calibrator.values import dataclass
 
 FLAG_MM = 7.0
 TODAY_TYPE_MM = 12.0
-_GUTTER, _GUTTER_OF_TODAY = 4.5, 3.0
+_GUTTER, _GUTTER_OF_TODAY = 4.5, 3.5
 _WIDEST_GUTTER = 16.0
 _STEP = 0.5
 _MOST_AIR = 3.0
