@@ -210,10 +210,14 @@ def usual_waters(rows: BatchTable, today: int, step_ml: float) -> tuple[float, f
 
 @dataclass(frozen=True)
 class Rounded:
-    """A mix as it will be measured out; `ratio_error_share` is its ratio ÷ the wanted one − 1."""
+    """A mix as it will be measured out; `ratio_error_share` is its ratio ÷ the wanted one − 1.
+
+    `for_water` tells that the powder goes by the rounded water, not by what the calves are to get.
+    """
 
     mix: Mix
     ratio_error_share: float
+    for_water: bool = True
 
 
 def rounded(
@@ -230,7 +234,7 @@ def rounded(
     powder_g = mix.powder_g if close else mix.powder_g * water / mix.water_ml
     powder_g = _to_step(powder_g, not_negative(powder_step_g, "The step of the scale"))
     made = mix_of(water, powder_g, powder, water_temperature_c)
-    return Rounded(made, made.ratio / mix.ratio - 1 if mix.ratio else 0.0)
+    return Rounded(made, made.ratio / mix.ratio - 1 if mix.ratio else 0.0, not close)
 
 
 def _to_step(value: float, step: float) -> float:

@@ -194,6 +194,9 @@ def test_37_calves_of_280_g_take_what_anybody_reckons() -> None:
         mix = batch.group_mix(group, calves, POWDER, 43.0)
         made = batch.rounded(mix, POWDER, 43.0, water_step_ml=100.0, powder_step_g=1.0)
         assert made.mix.powder_g == pytest.approx(280 * calves)
+        assert not made.for_water
+    one = batch.rounded(batch.group_mix(group, 1, POWDER, 43.0), POWDER, 43.0, water_step_ml=100.0, powder_step_g=1.0)
+    assert one.for_water  # 1.6 L rounded by 1 %: there the powder keeps to the water
 
 
 @lawful

@@ -53,7 +53,7 @@ def _amounts(sheet: PlanSheet, group: GroupSheet, line: SheetLine, row: BatchRow
         *(_herd(row) if row else ()),
         *(_batches(group, row) if row else ()),
         _water(line, to, row),
-        *_powder(group, line, to),
+        *_powder(group, line, to, row),
         Part(
             translate("How", "What rounding does"),
             translate("How", "powder to water as measured out ÷ as wanted − 1"),
@@ -111,10 +111,13 @@ def _water(line: SheetLine, to: Telling, row: BatchRow | None) -> Part:
     return Part(what, working.format(exact=volume(row.per_batch.water_ml)), water_text(line.batch.mix.water_ml, to))
 
 
-def _powder(group: GroupSheet, line: SheetLine, to: Telling) -> tuple[Part, ...]:
+def _powder(group: GroupSheet, line: SheetLine, to: Telling, row: BatchRow | None) -> tuple[Part, ...]:
     mix = line.batch.mix
     if line.trimmed_share is not None:
         working = translate("How", "what so many scoopfuls weigh")
+    elif row is not None and not line.batch.for_water:
+        text = translate("How", "a batch's share is {exact}; to the step of the scale")
+        working = text.format(exact=weight(row.per_batch.powder_g))
     else:
         text = translate("How", "water × powder to water: {water} × {ratio}; to the step of the scale")
         working = text.format(water=weight(mix.water_g), ratio=figure(group.per_calf.ratio, 4))
