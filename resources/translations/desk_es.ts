@@ -2963,6 +2963,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>lo que pesan tantas medidas</translation>
     </message>
     <message>
+        <source>a batch&apos;s share is {exact}; to the step of the scale</source>
+        <translation>lo que toca a una tanda es {exact}; al paso de la báscula</translation>
+    </message>
+    <message>
         <source>water × powder to water: {water} × {ratio}; to the step of the scale</source>
         <translation>agua × polvo por agua: {water} × {ratio}; al paso de la báscula</translation>
     </message>
