@@ -18,8 +18,8 @@ MIDDLE_G_PER_ML = 0.48
 POINT_MOVED = (0.1, 0.01, 10.0, 100.0)
 """What a weight is to be multiplied by where its decimal point was left out or is a place or two off."""
 
-USUAL_FEEDING_G = (140.0, 910.0)
-"""Powder for one calf at one feeding, 5 oz to 2 lb: wide of what labels tell. Common practice, no source."""
+USUAL_FEEDING_G = (141.75, 907.2)
+"""Powder for one calf at one feeding, 5 to 32 oz: wide of what labels tell. Common practice, no source."""
 
 
 def unusual_feeding(powder_g: float) -> bool:

@@ -87,7 +87,7 @@ def test_a_slip_in_the_target_weight_is_told_beneath_it(window: Window) -> None:
     tools._target.line.setFocus()
     tools._target.line.selectAll()
     enter("100 oz")
-    assert "usually gets 4.9 oz to" in tools._target_says.text()
+    assert "usually gets 5 oz to 32 oz of powder" in tools._target_says.text()
     tools._target.line.setFocus()
     tools._target.line.selectAll()
     enter("10 oz")

@@ -179,7 +179,7 @@ class ToMarkPanel(FindingsPanel):
         self._settling.setVisible(check is not None)
         self._move.setVisible(guide.line_should_move)
         if check is None or guide.weigh_in.target_mass_g is None:
-            how = self.tr("Fill to the line, level by a shake, weigh. {fills}.").format(
+            how = self.tr("Fill to the line, level it with one shake, weigh. {fills}.").format(
                 fills=words.fills_planned(guide)
             )
             self._show_nothing(guide.findings.trouble or how)

@@ -130,7 +130,7 @@ class StepSignOff(StepView):
             return by, "good"
         if check is None:
             return self.tr("{signed} No fills to the mark were weighed.").format(signed=by), "warn"
-        although = self.tr("{signed} Signed although the fills said: {verdict}")
+        although = self.tr("{signed} When it was signed: {verdict}")
         return although.format(signed=by, verdict=line_words.check_words(check, guide, self.desk.system)[0]), "warn"
 
     def _rows(self, guide: Guide, signed: SignOff | None) -> list[tuple[str, str]]:

@@ -224,7 +224,8 @@ def scale_words(check: ScaleCheck, system: UnitSystem) -> tuple[str, Tone]:
 
 def target_words(system: UnitSystem) -> str:
     """About a target weight that is hardly meant."""
-    low, high = (shown.mass(limit, system) for limit in USUAL_FEEDING_G)
+    whole_g = {UnitSystem.FARM: 28.349523125, UnitSystem.METRIC: 10.0}[system]
+    low, high = (shown.mass(limit, system, resolution_g=whole_g) for limit in USUAL_FEEDING_G)
     words = translate(
         "WeighInWords",
         "One calf usually gets {low} to {high} of powder at a feeding. Look at the unit and the decimal point.",
