@@ -9458,8 +9458,8 @@ Last kept: {mass}</source>
         <translation>{signed} No se pesó ninguna llenada hasta la línea.</translation>
     </message>
     <message>
-        <source>{signed} Signed although the fills said: {verdict}</source>
-        <translation>{signed} Firmada aunque las llenadas decían: {verdict}</translation>
+        <source>{signed} When it was signed: {verdict}</source>
+        <translation>{signed} Al firmarla: {verdict}</translation>
     </message>
     <message>
         <source>Scoop, scale</source>
@@ -10521,8 +10521,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Mo&amp;ver la línea ahí</translation>
     </message>
     <message>
-        <source>Fill to the line, level by a shake, weigh. {fills}.</source>
-        <translation>Llene hasta la línea, empareje sacudiendo, pese. {fills}.</translation>
+        <source>Fill to the line, level it with one shake, weigh. {fills}.</source>
+        <translation>Llene hasta la línea, empareje con una sacudida y pese. {fills}.</translation>
     </message>
     <message>
         <source>The fills to the line before count too, brought to this one.</source>
@@ -11966,6 +11966,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>The new line is as near as the ruler has it, though a feeding is outside the tolerance: no other division is nearer. A narrower scoop would do better.</source>
         <translation>La línea nueva queda tan cerca como la regla lo permite, aunque la toma está fuera de la tolerancia: ninguna otra división queda más cerca. Una medida más angosta lo haría mejor.</translation>
+    </message>
+    <message>
+        <source>A feeding is within the tolerance so far.</source>
+        <translation>Hasta ahora una toma queda dentro de la tolerancia.</translation>
+    </message>
+    <message>
+        <source>A feeding is outside the tolerance so far.</source>
+        <translation>Hasta ahora una toma queda fuera de la tolerancia.</translation>
     </message>
     <message>
         <source>That is the mean of the lot: out of one bag it may be {mass} more or less. Weigh a spot fill of each bag that is opened.</source>
