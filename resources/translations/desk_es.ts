@@ -11801,15 +11801,15 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>the scale level and zeroed</source>
-        <translation>la báscula nivelada y en cero</translation>
+        <translation>la báscula a nivel y en cero</translation>
     </message>
     <message>
         <source>at least two level fills</source>
-        <translation>al menos dos llenadas al ras</translation>
+        <translation>dos llenadas al ras</translation>
     </message>
     <message>
         <source>the line drawn on the scoop</source>
-        <translation>la línea dibujada en la medida</translation>
+        <translation>la línea dibujada</translation>
     </message>
     <message>
         <source>Still needed: {what}</source>
