@@ -56,8 +56,12 @@ class Rail(QWidget):
 
     def light(self, key: str) -> None:
         """Show which page is in hand; a page without a button leaves the last one lit."""
-        if key in self.buttons:
-            self.buttons[key].setChecked(True)
+        made = self.buttons.get(key)
+        if made is None:
+            return
+        made.setChecked(True)
+        if self.window().focusWidget() in self.buttons.values():  # else one is lit and another framed
+            made.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def draw_anew(self) -> None:
         """Take up the colours now in force."""

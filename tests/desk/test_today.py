@@ -140,7 +140,11 @@ def test_marks_and_outdated_sheets(qtbot: QtBot, page: TodayPage, yard: Yard, em
         "Red is not marked for lot B yet. Draw the line 11/16 in down the wall and put the label on.",
         "Blue still bears the line of lot A; lot B is in use.",
         "1 wall chart is out of date: wall chart (wall chart, sheet no. 2).",  # the plural stands until a language is
+        "To mix today: no plan yet. From one come the batch tables and the wall chart.",
     ]
+    with qtbot.waitSignal(empty_desk.go_to) as asked:
+        page.rows[-1].button.click()
+    assert asked.args == ["tables", "new"]
     with qtbot.waitSignal(empty_desk.go_to) as asked:
         page.rows[0].button.click()
     assert asked.args == ["tables", f"label:{second.lot_id}"]
@@ -399,5 +403,6 @@ def test_tab_goes_through_the_page_as_it_is_read_however_often_it_is_read_anew(
         empty_desk.changed.emit()
         QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
         QApplication.processEvents()
-    assert len(page.rows) == 4
-    assert len(page.rows[-1].buttons) == 2
+    assert len(page.rows) == 5
+    assert len(page.rows[-2].buttons) == 2
+    assert page.rows[-1].words.startswith("To mix today: no plan yet")

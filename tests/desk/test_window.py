@@ -37,6 +37,16 @@ def window(qtbot: QtBot, desk: Desk) -> Iterator[Window]:
     shown.close()
 
 
+def test_the_framed_button_of_the_rail_is_the_lit_one(window: Window) -> None:
+    """Whoever clicked one page and goes to another by its key sees one button marked, not two."""
+    window.rail.buttons["lots"].setFocus()
+    window.rail.buttons["lots"].click()
+    QTest.keyClick(window, Qt.Key.Key_6, Qt.KeyboardModifier.ControlModifier)
+    window.show_page("season")
+    assert window.focusWidget() is window.rail.buttons["season"]
+    assert window.rail.buttons["season"].isChecked()
+
+
 def test_an_empty_store_leads_by_the_hand(qtbot: QtBot, empty_desk: Desk) -> None:
     shown = Window(empty_desk)
     qtbot.addWidget(shown)

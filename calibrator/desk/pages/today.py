@@ -36,6 +36,9 @@ class WaitingRow(QWidget):
         self.setLayout(line)
 
 
+NEW_PLAN = "new"  # what the page of tables takes for an empty form
+
+
 class TodayPage(Page):
     """Read anew whenever something is kept; each line brings the person to where it is done."""
 
@@ -95,6 +98,9 @@ class TodayPage(Page):
         for plan in now.plans:
             words = self.tr("To mix today: {plan}").format(plan=plan.name)
             self._add(self.what_to_do.leading(words, self.tr("Open the table"), "tables", plan.id))
+        if now.in_use and not now.plans:
+            words = self.tr("To mix today: no plan yet. From one come the batch tables and the wall chart.")
+            self._add(self.what_to_do.leading(words, self.tr("Make a plan"), "tables", NEW_PLAN))
         take_turn(self._waiting_heading, *self.rows)
         for line in self.rows:
             if line.words == had:
