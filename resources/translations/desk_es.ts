@@ -10568,6 +10568,14 @@ Sign off all the same? The record will say so.</source>
         <translation>Abrir la tabla</translation>
     </message>
     <message>
+        <source>To mix today: no plan yet. From one come the batch tables and the wall chart.</source>
+        <translation>Para mezclar hoy: todavía no hay plan. De él salen las tablas de mezcla y la tabla de pared.</translation>
+    </message>
+    <message>
+        <source>Make a plan</source>
+        <translation>Hacer un plan</translation>
+    </message>
+    <message>
         <source>{powder} No other lot has come.</source>
         <translation>{powder} No ha llegado otro lote.</translation>
     </message>
