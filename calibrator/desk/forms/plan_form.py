@@ -138,7 +138,7 @@ class PlanForm(QWidget):
         kept = self.desk.keep(plan)
         if kept is not None:
             self._touched = False
-            self.desk.say(self.tr("{name} is kept.").format(name=kept.name))
+            self.desk.say(self.tr("The plan “{name}” is kept.").format(name=kept.name))
             self.kept.emit(kept.id)
 
     def _made(self) -> Plan | None:
