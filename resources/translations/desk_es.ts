@@ -5722,10 +5722,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Guardarla así</translation>
     </message>
     <message>
-        <source>{name} is kept.</source>
-        <translation>{name} quedó guardado.</translation>
-    </message>
-    <message>
         <source>More about the table: first and last count, counts of your own</source>
         <translation>Más sobre la tabla: desde y hasta cuántas becerras, otras cantidades</translation>
     </message>
@@ -5736,6 +5732,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>none: no limit</source>
         <translation>ninguno: sin límite</translation>
+    </message>
+    <message>
+        <source>The plan “{name}” is kept.</source>
+        <translation>El plan “{name}” quedó guardado.</translation>
     </message>
     <message>
         <source>Common practice: 108–110 °F (42–43 °C) for mixing.</source>
