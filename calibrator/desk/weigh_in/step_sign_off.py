@@ -166,8 +166,9 @@ class StepSignOff(StepView):
                 low=shown.mass(found.check.result.low_g, system),
                 high=shown.mass(found.check.result.high_g, system),
             )
+            if found.check.mean_g != found.check.result.mean_g:  # with full scoops; else it is the feeding itself
+                rows.append((self.tr("To the mark"), weighed))
             rows += [
-                (self.tr("To the mark"), weighed),
                 (self.tr("Against the target"), line_words.check_reason(found.check, guide, system)),
                 (self.tr("How it settles"), line_words.settling_words(found.check)),
             ]

@@ -107,7 +107,7 @@ def mark_hands(_guide: Guide) -> str:
     """How fills to the line are taken."""
     return translate(
         "WeighInWords",
-        "Fill to the line, level it with one shake, read it at eye level. Type the weight, press Enter.",
+        "Fill as at every feeding: to the line, level with one shake, read at eye level. Type the weight, press Enter.",
     )
 
 
