@@ -11828,6 +11828,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Basta: una medida al ras se conoce con ± {mass}.</translation>
     </message>
     <message>
+        <source>Fill as at every feeding: to the line, level with one shake, read at eye level. Type the weight, press Enter.</source>
+        <translation>Llene como en cada toma: hasta la línea, emparejada con una sacudida, leída a la altura de los ojos. Escriba el peso y oprima Enter.</translation>
+    </message>
+    <message>
         <source>More fills would hardly tell it better: go on with what is known.</source>
         <translation>Más llenadas apenas lo aclararían: siga con lo que se sabe.</translation>
     </message>
@@ -11894,10 +11898,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Dip, heap, and strike off with a straight edge. No tapping, no pressing. {fills}: type the weight, press Enter.</source>
         <translation>Meta la medida, llénela con copete y rase con una regla. Sin golpear, sin apretar. {fills}: escriba el peso y oprima Enter.</translation>
-    </message>
-    <message>
-        <source>Fill to the line, level it with one shake, read it at eye level. Type the weight, press Enter.</source>
-        <translation>Llene hasta la línea, empareje con una sacudida y lea a la altura de los ojos. Escriba el peso y oprima Enter.</translation>
     </message>
     <message>
         <source>Two fills from each of four bags</source>
