@@ -212,6 +212,26 @@ def test_a_scoops_size_comes_back_as_it_was_typed(
     assert [form.diameter.text(), form.inner_height.text()] == ["10 cm", "4,1 in"]
 
 
+def test_water_is_offered_and_asked_for_only_when_wanted(qtbot: QtBot, page: WelcomePage, empty_desk: Desk) -> None:
+    add_farm(qtbot, page)
+    add_scale(qtbot, page)
+    form = page.scoop_form
+    assert not form.waters[0].isVisible()
+    form.with_water.setFocus()
+    qtbot.keyClick(form.with_water, Qt.Key.Key_Space)
+    assert form.waters[0].line.hasFocus()
+    assert not form.with_water.isVisible()
+    for field, text in ((form.name, "Red"), (form.diameter, "100 mm"), (form.inner_height, "104 mm")):
+        type_in(qtbot, field.line, text)
+    for field in form.waters:
+        type_in(qtbot, field.line, "815 g")
+    page.keep()
+    (scoop,) = empty_desk.records.every(Scoop)
+    assert scoop.volume_from_water
+    page.back_button.click()
+    assert form.waters[0].isVisible()
+
+
 def test_going_on_later_leads_to_today(qtbot: QtBot, page: WelcomePage, empty_desk: Desk) -> None:
     assert not page.leave_button.isVisible()
     add_farm(qtbot, page)

@@ -9,7 +9,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.parts import card, column, label
 from calibrator.desk.theme import SPACE, the_theme
-from calibrator.desk.tongues import LANGUAGES, PAPER_LANGUAGES, on_paper
+from calibrator.desk.tongues import LANGUAGES, PAPER_LANGUAGES, on_paper, spoken
 from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.desk.widgets.side_by_side import SideBySide
 
@@ -35,7 +35,7 @@ class ScreenLanguage(Captioned):
         plain = caption.replace("&", "")
         self.caption.setText(" · ".join([caption, *(word for word in CALLED if word not in plain)]))
         self.box.setAccessibleName(self.caption.text().replace("&", ""))
-        self.box.setItemText(0, self.tr("Like this computer"))
+        self.box.setItemText(0, self.tr("Like this computer: {language}").format(language=NAMES[spoken("")]))
         self.reload()
         self.box.activated.connect(self._chosen)
 

@@ -7,12 +7,12 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QStackedWidget,
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.examples import WATER_IN_SCOOP
-from calibrator.desk.forms.fields import Captioned, TextField
+from calibrator.desk.forms.fields import Captioned, TextField, focus_on
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.reach import SCOOP_ML, WATER_IN_SCOOP_G
 from calibrator.desk.forms.scoop_doubts import unlikely
 from calibrator.desk.forms.shape_fields import ShapeFields
-from calibrator.desk.parts import add_all, column, label, row
+from calibrator.desk.parts import add_all, button, column, label, row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.refusals import in_words
 from calibrator.desk.scoop_names import scoop_title
@@ -43,8 +43,10 @@ class ScoopForm(Form[Scoop]):
 
     kind = Scoop
 
-    def __init__(self, desk: Desk) -> None:
+    def __init__(self, desk: Desk, *, brief: bool = False) -> None:
+        """`brief` offers water as one button: the first scoop can be measured with a ruler alone."""
         super().__init__(desk)
+        self._brief = brief
         self.name = TextField(self.tr("Name of the scoop"), self._about_its_name())
         told = self.tr("Red tape, a number burned in. May stay empty.")
         self.told_by = TextField(self.tr("What to know it by"), told, longest=LONGEST_MARKING)
@@ -89,7 +91,9 @@ class ScoopForm(Form[Scoop]):
             field.set_value(None)
         self.temperature.set_value(ROOM_C)
         self.forget_water.setChecked(False)
-        self.forget_water.setVisible(thing is not None and thing.volume_from_water)
+        by_water = thing is not None and thing.volume_from_water
+        self.forget_water.setVisible(by_water)
+        self._show_water(by_water or not self._brief)
         self._look()
         self.question.take_as_known(self._figures() if thing else None)
 
@@ -162,10 +166,20 @@ class ScoopForm(Form[Scoop]):
         )
         water.setContentsMargins(0, 0, 0, 0)
         self._water_part.setLayout(water)
+        self.with_water = button(self.tr("Measure it with &water instead, which is surer"), self._open_water, "link")
         names = row(self.name, self.told_by, spacing=24)
         # The volume right beneath the dimensions that it comes from: in view while they are typed.
-        parts = (names, self.fields, self._beneath, self._water_part, _third(self._replaces))
+        offer = row(self.with_water, None)
+        parts = (names, self.fields, self._beneath, offer, self._water_part, _third(self._replaces))
         add_all(self.body, (*parts, self._by_water, self._difference))
+
+    def _open_water(self) -> None:
+        self._show_water(True)
+        focus_on(self.waters[0])
+
+    def _show_water(self, shown: bool) -> None:
+        self._water_part.setVisible(shown)
+        self.with_water.setVisible(not shown)
 
     def _watch(self) -> None:
         for text in (self.name, self.told_by):
@@ -262,7 +276,7 @@ class ScoopForm(Form[Scoop]):
 
     def _tell(self, found: ScoopVolume | None) -> None:
         if found is None:
-            self._by_dimensions.setText(self.tr("The drawing and the volume appear as you type."))
+            self._by_dimensions.setText(self.tr("The drawing and the volume appear once every measure is there."))
         else:
             text = self.tr("By its dimensions it holds {volume}.")
             self._by_dimensions.setText(text.format(volume=self._in_words(found.dimensions)))

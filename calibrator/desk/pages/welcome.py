@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import TypeVar
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QRadioButton, QStackedWidget, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
@@ -23,6 +24,7 @@ from calibrator.desk.standing import FirstStep, first_step
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.drawing import Drawing
 from calibrator.desk.widgets.later import Later
+from calibrator.desk.widgets.side_by_side import SideBySide
 from calibrator.desk.widgets.step_strip import StepStrip
 from calibrator.model import Farm, Lot, Scale, Scoop, UnitSystem, new_id
 
@@ -50,7 +52,9 @@ class FarmStep(QWidget):
         self.farm_units.setChecked(True)
         told = self.tr("Either can be typed at any time, and the choice can be changed later.")
         shown = label(self.tr("Numbers are shown in"))
-        layout = column(self.language, self.name, shown, self.farm_units, self.metric_units, label(told, "quiet"), None)
+        who = SideBySide(self.name, self.language, gap=2 * SPACE)
+        units = (shown, self.farm_units, self.metric_units, label(told, "quiet"))
+        layout = column(who, *units, None, self._the_way(), None)
         layout.setContentsMargins(0, 0, 0, 0)
         self.setLayout(layout)
 
@@ -68,6 +72,20 @@ class FarmStep(QWidget):
             focus_on(self.name)
             return None
         return self._typed()
+
+    def _the_way(self) -> QHBoxLayout:
+        """What this is all about, in three drawings."""
+        way = {
+            "weigh": self.tr("Weigh every new lot"),
+            "ruler": self.tr("Draw its line"),
+            "pail": self.tr("Mix by its chart"),
+        }
+        drawn = []
+        for name, words in way.items():
+            told = label(words, "quiet")
+            told.setAlignment(Qt.AlignmentFlag.AlignHCenter)
+            drawn.append(column(Drawing(name, words), told))
+        return row(None, *drawn, None)
 
     def _carry_over(self) -> None:
         """Another language means another window: what is typed here goes along."""
@@ -89,7 +107,7 @@ class WelcomePage(Page):
         self._step: FirstStep | None = None
         self.farm_step = FarmStep(desk)
         self._scale = Later(lambda: self._ends(ScaleForm(desk, self.tr("Kitchen scale"))))
-        self._scoop = Later(lambda: self._ends(ScoopForm(desk)))
+        self._scoop = Later(lambda: self._ends(ScoopForm(desk, brief=True)))
         self._lot = Later(lambda: self._ends(LotForm(desk, brief=True)))
         self._strip = StepStrip()
         self._strip.set_names({step: self._words(step)[0] for step in STEPS})
@@ -239,10 +257,7 @@ class WelcomePage(Page):
             ),
             FirstStep.SCOOP: (
                 self.tr("The scoop"),
-                self.tr(
-                    "Choose its shape and measure it inside with a ruler. Or fill it with water and weigh "
-                    "that, which is surer."
-                ),
+                self.tr("Choose its shape and measure it inside with a ruler."),
             ),
             FirstStep.LOT: (
                 self.tr("The first lot"),
