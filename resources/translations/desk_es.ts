@@ -1149,6 +1149,18 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <source>Numbers are shown in</source>
         <translation>Los números se muestran en</translation>
     </message>
+    <message>
+        <source>Weigh every new lot</source>
+        <translation>Pesar cada lote nuevo</translation>
+    </message>
+    <message>
+        <source>Draw its line</source>
+        <translation>Trazar su raya</translation>
+    </message>
+    <message>
+        <source>Mix by its chart</source>
+        <translation>Mezclar según su tabla</translation>
+    </message>
 </context>
 <context>
     <name>FarmsDialog</name>
@@ -7877,6 +7889,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Volumen por agua</translation>
     </message>
     <message>
+        <source>Measure it with &amp;water instead, which is surer</source>
+        <translation>Mejor medirla con &amp;agua: es más seguro</translation>
+    </message>
+    <message>
         <source>no other scoop</source>
         <translation>ninguna otra</translation>
     </message>
@@ -7889,8 +7905,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>Cabrían {volume}. Ninguna medida es así: revise los números y sus unidades.</translation>
     </message>
     <message>
-        <source>The drawing and the volume appear as you type.</source>
-        <translation>El dibujo y el volumen aparecen mientras escribe.</translation>
+        <source>The drawing and the volume appear once every measure is there.</source>
+        <translation>El dibujo y el volumen aparecen cuando están todas las dimensiones.</translation>
     </message>
     <message>
         <source>By its dimensions it holds {volume}.</source>
@@ -8006,8 +8022,8 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>&amp;Idioma de la pantalla</translation>
     </message>
     <message>
-        <source>Like this computer</source>
-        <translation>El de esta computadora</translation>
+        <source>Like this computer: {language}</source>
+        <translation>El de esta computadora: {language}</translation>
     </message>
 </context>
 <context>
@@ -12111,16 +12127,16 @@ Sign off all the same? The record will say so.</source>
         <translation>En la que se pesarán las medidas. Vea su placa o su manual.</translation>
     </message>
     <message>
+        <source>Choose its shape and measure it inside with a ruler.</source>
+        <translation>Escoja su forma y mídala por dentro con una regla.</translation>
+    </message>
+    <message>
         <source>The powder that is fed now or comes next. Only its lot number is needed; bags, price and the rest of the label can be told later, on Lots.</source>
         <translation>El polvo que se está dando o el que sigue. Solo hace falta su número de lote; los costales, el precio y lo demás de la etiqueta se pueden anotar después, en Lotes.</translation>
     </message>
     <message>
         <source>The scoop</source>
         <translation>La medida</translation>
-    </message>
-    <message>
-        <source>Choose its shape and measure it inside with a ruler. Or fill it with water and weigh that, which is surer.</source>
-        <translation>Escoja su forma y mídala por dentro con una regla. O llénela de agua y pese el agua, que es más seguro.</translation>
     </message>
     <message>
         <source>The first lot</source>
