@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QStackedWidget, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.examples import WATER_IN_SCOOP
-from calibrator.desk.forms.fields import Captioned, TextField, focus_on
+from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.reach import SCOOP_ML, WATER_IN_SCOOP_G
 from calibrator.desk.forms.scoop_doubts import unlikely
@@ -175,7 +176,7 @@ class ScoopForm(Form[Scoop]):
 
     def _open_water(self) -> None:
         self._show_water(True)
-        focus_on(self.waters[0])
+        self.waters[0].line.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _show_water(self, shown: bool) -> None:
         self._water_part.setVisible(shown)
