@@ -16,13 +16,13 @@ from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
     QFileDialog,
-    QLineEdit,
     QMessageBox,
     QWidget,
 )
 
 from calibrator.desk.parts import framed, label
 from calibrator.desk.plain_text import on_screen
+from calibrator.desk.widgets.stray_keys import SteadyLine
 
 _held: set[QDialog] = set()  # questions with no window beneath them
 
@@ -103,7 +103,7 @@ class _ReasonDialog(QDialog):
         self.setWindowTitle(_title())
         self._on_text = on_text
         asked = label(question)
-        self._line = QLineEdit()
+        self._line = SteadyLine()
         self._line.setMaxLength(200)
         self._line.setAccessibleName(question)
         asked.setBuddy(self._line)

@@ -29,13 +29,15 @@ PIECE_OF = QT_TRANSLATE_NOOP("Prints", "piece {piece} of {pieces}")
 LABEL_SHEET = QT_TRANSLATE_NOOP("Prints", "Scoop labels")
 LABEL_HOW = QT_TRANSLATE_NOOP(
     "Prints",
-    "Cut along the thin lines. Dry the scoop, put the black edge flush with the rim and press down the wall. "
-    "Take off every older label and line.",
+    "Cut along the thin lines. Dry the scoop and stick the label on its outside, the black edge flush with the rim. "
+    "Where the powder does not show through, copy the lines to the inside with the marker. "
+    "Take off labels and lines of lots that are no longer fed.",
 )
 WRAP_HOW = QT_TRANSLATE_NOOP(
     "Prints",
-    "Cut along the thin lines. Dry the scoop, put the black edge flush with the rim all round and let each "
-    "end overlap to the dashed line, lines level. Take off every older label and line.",
+    "Cut along the thin lines. Dry the scoop, put the black edge flush with the rim all round its outside and let "
+    "each end overlap to the dashed line, lines level. Where the powder does not show through, copy the lines to the "
+    "inside with the marker. Take off labels and lines of lots that are no longer fed.",
 )
 CHECK_BAR = QT_TRANSLATE_NOOP(
     "Prints",

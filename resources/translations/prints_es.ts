@@ -72,12 +72,12 @@
             <translation>Etiquetas para medidas</translation>
         </message>
         <message>
-            <source>Cut along the thin lines. Dry the scoop, put the black edge flush with the rim and press down the wall. Take off every older label and line.</source>
-            <translation>Corte por las líneas delgadas. Seque la medida, ponga la orilla negra pareja con el borde y pegue hacia abajo por la pared. Quite toda etiqueta y línea anterior.</translation>
+            <source>Cut along the thin lines. Dry the scoop and stick the label on its outside, the black edge flush with the rim. Where the powder does not show through, copy the lines to the inside with the marker. Take off labels and lines of lots that are no longer fed.</source>
+            <translation>Corte por las líneas delgadas. Seque la medida y pegue la etiqueta por fuera, con la orilla negra pareja con el borde. Si el polvo no se ve a través de la pared, copie las líneas por dentro con el marcador. Quite las etiquetas y líneas de lotes que ya no se dan.</translation>
         </message>
         <message>
-            <source>Cut along the thin lines. Dry the scoop, put the black edge flush with the rim all round and let each end overlap to the dashed line, lines level. Take off every older label and line.</source>
-            <translation>Corte por las líneas delgadas. Seque la medida, ponga la orilla negra pareja con el borde todo alrededor y traslape cada extremo hasta la línea punteada, con las líneas a nivel. Quite toda etiqueta y línea anterior.</translation>
+            <source>Cut along the thin lines. Dry the scoop, put the black edge flush with the rim all round its outside and let each end overlap to the dashed line, lines level. Where the powder does not show through, copy the lines to the inside with the marker. Take off labels and lines of lots that are no longer fed.</source>
+            <translation>Corte por las líneas delgadas. Seque la medida, ponga la orilla negra pareja con el borde todo alrededor, por fuera, y traslape cada extremo hasta la línea punteada, con las líneas a nivel. Si el polvo no se ve a través de la pared, copie las líneas por dentro con el marcador. Quite las etiquetas y líneas de lotes que ya no se dan.</translation>
         </message>
         <message>
             <source>Measure both bars first: one 50 mm, one 2 in. If either is off, throw the sheet away and print again at 100 %, without “fit to page”.</source>

@@ -6,6 +6,7 @@ import re
 from collections import Counter
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel, QLineEdit, QTabBar, QTableView, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -69,3 +70,15 @@ def test_keys_and_names(shown: dict[type[Page], Page]) -> None:
         checked(setup)
     # The rail is hidden while the first steps are taken.
     checked(shown[WelcomePage], rail="")
+
+
+def test_alt_with_the_letter_of_no_button_writes_nothing(qtbot: QtBot, shown: dict[type[Page], Page]) -> None:
+    lines = [line for page in shown.values() for line in page.findChildren(QLineEdit) if line.isVisible()]
+    assert len(lines) > 5
+    for line in lines:
+        before = line.text()
+        qtbot.keyClick(line, Qt.Key.Key_J, Qt.KeyboardModifier.AltModifier)
+        assert line.text() == before, line.accessibleName()
+        if line.hasAcceptableInput() and not line.isReadOnly() and not line.validator():
+            qtbot.keyClick(line, Qt.Key.Key_J)
+            assert "j" in line.text()

@@ -6,11 +6,12 @@ from collections.abc import Callable, Sequence
 from datetime import date
 
 from PySide6.QtCore import QDate, QLocale, Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from calibrator.desk.days import DayNotUnderstood, read_day
 from calibrator.desk.parts import button, clear, label, set_style_property
 from calibrator.desk.widgets.saying import Saying
+from calibrator.desk.widgets.stray_keys import SteadyLine
 
 LONGEST_NAME = 60
 
@@ -57,7 +58,7 @@ class TextField(Captioned):
     entered = Signal()
 
     def __init__(self, caption: str, note: str = "", *, longest: int = LONGEST_NAME) -> None:
-        self.line = QLineEdit()
+        self.line = SteadyLine()
         self.line.setMaxLength(longest)
         super().__init__(caption, self.line, note)
         self.line.textEdited.connect(self._typed)

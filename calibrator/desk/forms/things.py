@@ -22,6 +22,7 @@ from calibrator.records import RecordsError
 from calibrator.values import dataclass
 
 T = TypeVar("T", Scale, Scoop, Vessel, Instrument)
+WIDEST = 960  # a form is read down, not across a wide screen
 
 
 @dataclass(frozen=True)
@@ -128,7 +129,12 @@ class ThingsTab(QWidget, Generic[T]):
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
         layout.setSpacing(2 * SPACE)
         layout.addLayout(left)
-        layout.addLayout(right, 1)
+        right.setContentsMargins(0, 0, 0, 0)
+        wide = QWidget()
+        wide.setMaximumWidth(WIDEST)
+        wide.setLayout(right)
+        layout.addWidget(wide, 100)
+        layout.addStretch(1)
 
     def _things(self) -> Sequence[T]:
         farm = self.desk.farm

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QModelIndex, Qt
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QHeaderView, QLineEdit, QSplitter, QStackedWidget, QTableView, QWidget
+from PySide6.QtWidgets import QHeaderView, QSplitter, QStackedWidget, QTableView, QWidget
 
 from calibrator.desk.change_over import FedFrom, change_over, finished, keep_lots
 from calibrator.desk.context import Desk
@@ -22,6 +22,7 @@ from calibrator.desk.pages.lots_table import LOT_ROLE, LotsModel
 from calibrator.desk.parts import button, card, column, label, row, scrolled, show_as_rows
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.desk.widgets.later import Later
+from calibrator.desk.widgets.stray_keys import SteadyLine
 from calibrator.model import Farm, Lot, Scoop
 
 if TYPE_CHECKING:
@@ -166,7 +167,7 @@ class LotsPage(Page):
         self.table.selectionModel().currentRowChanged.connect(self._row_chosen)
 
     def _make_buttons(self) -> None:
-        self.search = QLineEdit()
+        self.search = SteadyLine()
         self.search.setPlaceholderText(self.tr("Number, product …"))
         self.search.setClearButtonEnabled(True)
         self.search.textChanged.connect(self._search_for)

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from functools import partial
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QButtonGroup, QCheckBox, QDialog, QLineEdit, QRadioButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QCheckBox, QDialog, QRadioButton, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.paper_jobs import end_sheets
@@ -15,6 +15,7 @@ from calibrator.desk.plain_text import on_screen
 from calibrator.desk.sheet_words import sheet_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.initials import select_on_entry
+from calibrator.desk.widgets.stray_keys import SteadyLine
 from calibrator.model import Ending, Printed, SheetEnding, new_id
 
 LONGEST_INITIALS = 12
@@ -32,7 +33,7 @@ class SheetsDown(QDialog):
         self.replaced = QRadioButton(self.tr("&Replaced: a new sheet is there"))
         self.spoiled = QRadioButton(self.tr("Thrown away &unused: jammed, or its bars were off"))
         self._ways = QButtonGroup(self)
-        self.initials = QLineEdit(desk.initials)
+        self.initials = SteadyLine(desk.initials)
         self.initials.setMaxLength(LONGEST_INITIALS)
         self.initials.setFixedWidth(140)
         self.initials.setAccessibleName(self.tr("Initials"))

@@ -18,7 +18,7 @@ from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
-from calibrator.desk.parts import Tone, button, label, row, set_tone
+from calibrator.desk.parts import Tone, button, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.spots import SpotFacts, SpotFindings, read_spots, spot_doubt, spot_findings
@@ -60,7 +60,7 @@ class SpotCard(QFrame):
         self.weight = Amount(desk, self.tr("Wei&ght of the scoopful"), Kind.MASS)
         self.by = TextField(self.tr("Your initials"), longest=LONGEST_INITIALS)
         select_on_entry(self.by.line)
-        self.keep_button = button(self.tr("&Keep"), self.keep, "main")
+        self.keep_button = button(self.tr("&Keep"), self.keep)
         self.bag = label("")
         self.verdict = label("")
         self.numbers = label("", "quiet")
@@ -72,6 +72,7 @@ class SpotCard(QFrame):
         self.weigh_button = button(self.tr("Weigh the lot in &anew"), self._weigh_in)
         self._lay_out()
         self.weight.entered.connect(self.keep)
+        self.weight.edited.connect(self._light)
         self.by.entered.connect(self.weight.line.setFocus)
         self.scoop.activated.connect(self._tell)
 
@@ -125,7 +126,12 @@ class SpotCard(QFrame):
         add = partial(self.desk.records.add_spot_fill, spot)
         if self.desk.attempt(partial(keep_or_wait, self.desk.outbox, add, Added(spot.at, spot), spot)) is not None:
             self.weight.set_value(None)
+            self._light()
             self.weight.line.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _light(self) -> None:
+        """What stands out on the page is what waits to be done, and a typed weight that waits to be kept."""
+        set_style_property(self.keep_button, "kind", "main" if self.weight.text() else "")
 
     def pending(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""

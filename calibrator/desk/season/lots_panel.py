@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from PySide6.QtCore import QModelIndex
-from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QLineEdit, QTableView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
@@ -19,6 +19,7 @@ from calibrator.desk.season.facts import SeasonFacts
 from calibrator.desk.season.side_by_side import beside_words, rows_of
 from calibrator.desk.season.side_table import SideTable
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.stray_keys import SteadyLine
 from calibrator.model import Lot, SeasonLot
 from calibrator.science.errors import CannotCompute
 
@@ -33,7 +34,7 @@ class LotsPanel(QWidget):
         super().__init__()
         self.desk = desk
         self._facts: SeasonFacts | None = None
-        self.search = QLineEdit()
+        self.search = SteadyLine()
         self.found = label("", "quiet", wrap=False)
         self.model, self.table = SeasonModel(self), QTableView()
         self.finding = label("", "heading")

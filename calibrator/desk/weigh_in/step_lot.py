@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from PySide6.QtWidgets import QLineEdit, QWidget
+from PySide6.QtWidgets import QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.reach import ROOM_C
@@ -15,6 +15,7 @@ from calibrator.desk.weigh_in.step_view import StepView, show_kept, stays_wrong
 from calibrator.desk.widgets.form_rows import form_rows
 from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.desk.widgets.quantity_field import QuantityField
+from calibrator.desk.widgets.stray_keys import SteadyLine
 from calibrator.model import Lot, UnitSystem
 from calibrator.units import Kind
 
@@ -40,7 +41,7 @@ class StepLot(StepView):
             self.tr("This powder is medicated. Follow its label, the veterinarian and local rules; wear gloves."),
             "caution",
         )
-        self._initials = QLineEdit()
+        self._initials = SteadyLine()
         self._initials.setMaxLength(MOST_INITIALS)
         self._initials.setAccessibleName(self.tr("Your initials"))
         select_on_entry(self._initials)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QGridLayout, QLineEdit, QWidget
+from PySide6.QtWidgets import QGridLayout, QWidget
 
 from calibrator.desk import shown
 from calibrator.desk.change_over import asked_at_sign_off
@@ -17,6 +17,7 @@ from calibrator.desk.weigh_in import line_words
 from calibrator.desk.weigh_in.fed_from import FedFromQuestion
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.widgets.initials import select_on_entry
+from calibrator.desk.widgets.stray_keys import SteadyLine
 from calibrator.model import SignOff, Step
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import LineVerdict
@@ -36,7 +37,7 @@ class StepSignOff(StepView):
         holder = QWidget()
         holder.setLayout(self._grid)
         self._verdict = label("", "heading")
-        self._initials = QLineEdit()
+        self._initials = SteadyLine()
         self._initials.setMaxLength(12)
         self._initials.setFixedWidth(140)
         self._initials.setAccessibleName(self.tr("Initials"))

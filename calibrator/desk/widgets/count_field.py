@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from PySide6.QtCore import QRegularExpression, Qt, QTimer, Signal
 from PySide6.QtGui import QFocusEvent, QHideEvent, QKeyEvent, QRegularExpressionValidator
-from PySide6.QtWidgets import QLineEdit
 
 from calibrator.desk.widgets.saying import Bubble
+from calibrator.desk.widgets.stray_keys import SteadyLine
 
 MOST = 99_999
 READ_MS = 8000  # how long a sentence stands that nobody sends away
 _UP_DOWN = {Qt.Key.Key_Up: 1, Qt.Key.Key_Down: -1}
 
 
-class CountField(QLineEdit):
+class CountField(SteadyLine):
     """An empty field counts as the least number. `counted` tells every change that a person makes."""
 
     counted = Signal(int)

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QLineEdit, QStyle, QStyleOptionFrame, QVBoxLayout,
 from calibrator.desk.parts import set_style_property
 from calibrator.desk.speech import decimal_comma, figure_text
 from calibrator.desk.widgets.saying import Saying
+from calibrator.desk.widgets.stray_keys import SteadyLine
 from calibrator.desk.widgets.unit_sentences import sentence
 from calibrator.model import UnitSystem
 from calibrator.units import Kind, NotUnderstood, Quantity, edit_text, example, read, with_unit
@@ -22,7 +23,7 @@ _LINE_AIR_PX = 2  # that Qt keeps at each side of the words in a line
 _MANY_UNITS = frozenset({Kind.MASS, Kind.VOLUME, Kind.LENGTH})  # each system has more than one unit for these
 
 
-class EntryLine(QLineEdit):
+class EntryLine(SteadyLine):
     """A line whose Enter is its own: it never reaches a dialog's default button, held down it counts once."""
 
     entered = Signal()

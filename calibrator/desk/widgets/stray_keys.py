@@ -6,14 +6,17 @@ typed goes to whoever waits for a weight (`strays.came`).
 
 from __future__ import annotations
 
+import sys
+
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QPushButton, QSpinBox
+from PySide6.QtWidgets import QLineEdit, QPushButton, QSpinBox
 
 PACE_MS = (
     35  # between two keys; the fastest fingers need twice that for several keys on end (common practice, no source)
 )
 LEAST_KEYS = 3
+_ALT_WRITES = sys.platform == "darwin"
 _ENTER = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
 
 
@@ -67,6 +70,17 @@ class SteadyButton(QPushButton):
             strays.came.emit(self._burst.end())
         elif follows and event.key() == Qt.Key.Key_Space and self._burst.text.strip():
             event.accept()  # a space amid a weight; one after another are a quick finger's
+        else:
+            super().keyPressEvent(event)
+
+
+class SteadyLine(QLineEdit):
+    """A line that Alt with the letter of no button writes nothing into."""
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        alone = event.modifiers() == Qt.KeyboardModifier.AltModifier
+        if alone and event.text().strip() and not _ALT_WRITES:
+            event.ignore()
         else:
             super().keyPressEvent(event)
 
