@@ -375,3 +375,35 @@ def test_the_step_of_the_tools_opens_at_what_is_missing_and_enter_never_ticks(wi
     QTest.keyClick(view._zeroed, Qt.Key.Key_Space)
     QTest.keyClick(view._zeroed, Qt.Key.Key_Return)
     assert guide.step is Step.LEVEL_FILLS
+
+
+def test_a_check_weight_is_a_round_one_in_the_unit_of_the_scale(window: Window) -> None:
+    page, _ = opened(window, Step.LEVEL_FILLS)
+    page.open_step(Step.SCOOP_AND_SCALE)
+    view, guide = page._views[Step.SCOOP_AND_SCALE], page.guide
+    assert isinstance(view, StepTools)
+    assert guide is not None
+    assert [f.line.placeholderText() for f in (view._nominal, view._reading)] == ["like 1 lb", "like 16 oz"]
+    for field, text in ((view._nominal, "1"), (view._reading, "16.4")):
+        field.setFocus()
+        enter(text)
+    assert (guide.weigh_in.check_nominal_typed, guide.weigh_in.check_reading_typed) == ("1 lb", "16.4 oz")
+    assert "reads 0.4 oz too much" in view._scale_says.text()
+    view._nominal.setFocus()
+    view._nominal.line.selectAll()
+    enter("16")  # ounces are meant; 16 lb are more than the scale weighs
+    assert view._nominal.problem().startswith("Too much")
+    assert guide.weigh_in.check_nominal_typed == "1 lb"
+
+
+def test_a_scale_in_grams_reads_a_check_weight_in_grams(window: Window) -> None:
+    in_grams(window)
+    page, _ = opened(window, Step.LEVEL_FILLS)
+    page.open_step(Step.SCOOP_AND_SCALE)
+    view, guide = page._views[Step.SCOOP_AND_SCALE], page.guide
+    assert isinstance(view, StepTools)
+    assert guide is not None
+    assert [f.line.placeholderText() for f in (view._nominal, view._reading)] == ["like 500 g"] * 2
+    view._reading.setFocus()
+    enter("499")
+    assert (guide.weigh_in.check_reading_g, guide.weigh_in.check_reading_typed) == (499.0, "499 g")

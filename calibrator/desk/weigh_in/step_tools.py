@@ -2,23 +2,27 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.enter import on_enter
+from calibrator.desk.forms.examples import CHECK_WEIGHT, CHECK_WEIGHT_READ
 from calibrator.desk.guide import Guide
 from calibrator.desk.parts import button, card, label, set_tone
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.scoop_names import scoop_title
 from calibrator.desk.weigh_in import words
+from calibrator.desk.weigh_in.scale_unit import unit_of
 from calibrator.desk.weigh_in.step_view import StepView, show_kept, stays_wrong
 from calibrator.desk.widgets.form_rows import form_rows
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.quantity_field import QuantityField
-from calibrator.model import Mark, Scale, Scoop
+from calibrator.model import Mark, Scale, Scoop, UnitSystem
 from calibrator.science.plausible import unusual_feeding
-from calibrator.units import Kind
+from calibrator.units import Kind, Quantity
 
 FIELD_WIDTH = 320
 
@@ -38,8 +42,8 @@ class StepTools(StepView):
         self._scale = NameChoice()
         self._zeroed = QCheckBox(self.tr("The scale stands le&vel and shows zero with the empty scoop on it"))
         self._target = self._quantity(Kind.MASS, self.tr("Target weight"))
-        self._nominal = self._quantity(Kind.MASS, self.tr("Check weight"), required=False)
-        self._reading = self._quantity(Kind.MASS, self.tr("Scale reads"), required=False)
+        self._nominal = self._quantity(Kind.MASS, self.tr("Check weight"), required=False, examples=CHECK_WEIGHT)
+        self._reading = self._quantity(Kind.MASS, self.tr("Scale reads"), required=False, examples=CHECK_WEIGHT_READ)
         self._old_line = self._quantity(Kind.LENGTH, self.tr("Old line"), required=False)
         self._target_says = label("", "caution")
         self._scale_says = label("")
@@ -76,6 +80,7 @@ class StepTools(StepView):
         self._zeroed.setChecked(guide.weigh_in.scale_zeroed)
         for field in (self._target, self._nominal, self._reading, self._old_line):
             field.set_system(self.desk.system)
+        self._follow_scale(guide)
         self._show_kept(guide, fresh)
         if fresh:
             self._suggest(guide)
@@ -90,6 +95,12 @@ class StepTools(StepView):
         if w.scale_id is None:
             return self._scale
         return self._zeroed if w.target_mass_g is not None and not w.scale_zeroed else self._target
+
+    def _follow_scale(self, guide: Guide) -> None:
+        """What is weighed on the scale is typed in the unit of its display, and is never more than it weighs."""
+        for field in (self._nominal, self._reading):
+            field.set_default_unit(unit_of(guide.scale, self.desk.system))
+            field.set_limits(None, guide.scale.capacity_g if guide.scale else None)
 
     def _show_kept(self, guide: Guide, fresh: bool) -> None:
         w = guide.weigh_in
@@ -158,8 +169,10 @@ class StepTools(StepView):
         marks = self.desk.records.marks(scoop_id=scoop_id) if scoop_id else []
         return marks[-1] if marks else None
 
-    def _quantity(self, kind: Kind, name: str, required: bool = True) -> QuantityField:
-        field = QuantityField(kind, self.desk.system, name=name, required=required)
+    def _quantity(
+        self, kind: Kind, name: str, required: bool = True, examples: Mapping[UnitSystem, str] | None = None
+    ) -> QuantityField:
+        field = QuantityField(kind, self.desk.system, name=name, required=required, examples=examples)
         field.editingFinished.connect(self._take_quantities)
         field.returnPressed.connect(self._onward)
         return field
@@ -180,8 +193,12 @@ class StepTools(StepView):
             suffix = "_mm" if name == "old_line" else "_mass_g" if name == "target" else "_g"
             if quantity is not None or not field.text():
                 known[name + suffix] = quantity.value if quantity else None
-                known[name + "_typed"] = quantity.typed if quantity else ""
+                known[name + "_typed"] = self._words_to_keep(field, quantity) if quantity else ""
         self.desk.attempt(lambda: guide.set(**known))
+
+    def _words_to_keep(self, field: QuantityField, quantity: Quantity) -> str:
+        """As it was typed; with its unit where that is not the one that a bare number has everywhere."""
+        return field.told() if field in (self._nominal, self._reading) else quantity.typed
 
     def _choose_scoop(self, index: int) -> None:
         if self.guide is None or self._scoop.itemData(index) == self.guide.weigh_in.scoop_id:

@@ -225,8 +225,8 @@ class QuantityField(QWidget):
     @property
     def example(self) -> str:
         """What the field takes, to show people how; it has the unit that a number without one is taken in."""
-        if self._default_unit is None and self._examples:
-            return figure_text(self._examples[self._system])
+        if self._examples and (own := self._own_example()):
+            return figure_text(own)
         return example(self._kind, self._system, unit=self._default_unit, decimal_comma=decimal_comma())
 
     @property
@@ -270,6 +270,13 @@ class QuantityField(QWidget):
         if self._line.fontMetrics().horizontalAdvance(words) > self._room_px():
             words = self.example  # the figure whole rather than the beginning of both
         self._line.setPlaceholderText(words if self._example_shown else "")
+
+    def _own_example(self) -> str:
+        """The one of the field's own examples that has the unit of a bare number; blank where none has."""
+        examples = self._examples or {}
+        if self._default_unit is None:
+            return examples[self._system]
+        return next((one for one in examples.values() if one.split()[-1] == self._default_unit), "")
 
     def _room_px(self) -> int:
         """For words in the line."""
