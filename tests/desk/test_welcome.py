@@ -6,12 +6,13 @@ from typing import Any
 
 import pytest
 from PySide6.QtCore import QProcess, Qt
-from PySide6.QtWidgets import QLineEdit
+from PySide6.QtWidgets import QApplication, QLineEdit
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.welcome import WelcomePage
 from calibrator.desk.standing import FirstStep
+from calibrator.desk.widgets.shape_choice import ShapeKind
 from calibrator.model import Farm, Lot, Scale, Scoop, UnitSystem
 
 
@@ -255,3 +256,21 @@ def test_the_sample_season_opens_in_a_window_of_its_own(
     assert started[0][-1] == "--demo"
     assert len(answers.told) == told
     assert empty_desk.farm is None
+
+
+def test_enter_on_a_choice_goes_on_as_in_a_field(qtbot: QtBot, page: WelcomePage) -> None:
+    type_in(qtbot, page.farm_step.name.line, "Willow Bend")
+    page.farm_step.metric_units.setFocus()
+    qtbot.keyClick(page.farm_step.metric_units, Qt.Key.Key_Space)
+    qtbot.keyClick(page.farm_step.metric_units, Qt.Key.Key_Return)
+    assert page.step is FirstStep.SCALE
+    add_scale(qtbot, page)
+    straight = page.scoop_form.shapes.buttons[ShapeKind.STRAIGHT]
+    straight.setFocus()
+    QApplication.processEvents()  # arrow keys go by where the buttons lie
+    qtbot.keyClick(straight, Qt.Key.Key_Right)
+    tapered = page.scoop_form.shapes.buttons[ShapeKind.TAPERED]
+    assert tapered.hasFocus()
+    assert tapered.isChecked()
+    qtbot.keyClick(tapered, Qt.Key.Key_Return)
+    assert page.scoop_form.rim.line.hasFocus()

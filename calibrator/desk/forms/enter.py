@@ -1,4 +1,4 @@
-"""Enter in a field goes on to the next one; nothing is kept by it."""
+"""Enter in a field or on a choice goes on to the next one; nothing is kept by it."""
 
 from __future__ import annotations
 
@@ -6,11 +6,12 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QCheckBox, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QRadioButton, QWidget
 
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import TextField
 from calibrator.desk.widgets.count_field import CountField
+from calibrator.desk.widgets.shape_choice import ShapeButton
 
 
 def enter_moves_on(holder: QWidget, to_next: Callable[[], object] | None = None) -> None:
@@ -22,17 +23,18 @@ def enter_moves_on(holder: QWidget, to_next: Callable[[], object] | None = None)
         amount.entered.connect(move)
     for count in holder.findChildren(CountField):
         count.returnPressed.connect(move)
-    for box in holder.findChildren(QCheckBox):
-        on_enter(box, move)
+    for kind in (QCheckBox, QRadioButton, ShapeButton, QComboBox):
+        for box in holder.findChildren(kind):
+            on_enter(box, move)
 
 
-def on_enter(box: QCheckBox, act: Callable[[], object]) -> None:
-    """What Enter does on a box to be ticked, where it would do nothing; the space bar ticks."""
+def on_enter(box: QWidget, act: Callable[[], object]) -> None:
+    """What Enter does on a choice, where it would do nothing; the space bar ticks and opens, the arrow keys choose."""
     box.installEventFilter(_OnEnter(box, act))
 
 
 class _OnEnter(QObject):
-    def __init__(self, box: QCheckBox, act: Callable[[], object]) -> None:
+    def __init__(self, box: QWidget, act: Callable[[], object]) -> None:
         super().__init__(box)
         self._act = act
 

@@ -167,7 +167,9 @@ class ScoopForm(Form[Scoop]):
         )
         water.setContentsMargins(0, 0, 0, 0)
         self._water_part.setLayout(water)
-        self.with_water = button(self.tr("Measure it with &water instead, which is surer"), self._open_water, "link")
+        self.with_water = button(
+            self.tr("Measure its volume with &water as well, which is surer"), self._open_water, "link"
+        )
         names = row(self.name, self.told_by, spacing=24)
         # The volume right beneath the dimensions that it comes from: in view while they are typed.
         offer = row(self.with_water, None)

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QRadioButton, QStackedW
 
 from calibrator.desk.context import Desk
 from calibrator.desk.emblem import Emblem
+from calibrator.desk.forms.enter import on_enter
 from calibrator.desk.forms.fields import TextField, focus_on
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.language_form import ScreenLanguage
@@ -118,6 +119,8 @@ class WelcomePage(Page):
         self.leave_button = button(self.tr("Finish setting up &later"), self._later, "link")
         self.next_button = button(self.tr("Keep and go &on"), self.keep, "main")
         self.farm_step.name.entered.connect(self.keep)
+        for choice in (self.farm_step.farm_units, self.farm_step.metric_units):
+            on_enter(choice, self.keep)
         self._lay_out()
 
     @property
