@@ -7869,6 +7869,10 @@ entre {low} y {high} (intervalo de 95 %)</translation>
         <translation>{number}.ª pesada</translation>
     </message>
     <message>
+        <source>Measure its volume with &amp;water as well, which is surer</source>
+        <translation>Medir también su volumen con &amp;agua: es más seguro</translation>
+    </message>
+    <message>
         <source>What to know it by</source>
         <translation>En qué se reconoce</translation>
     </message>
@@ -7887,10 +7891,6 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     <message>
         <source>Volume from water</source>
         <translation>Volumen por agua</translation>
-    </message>
-    <message>
-        <source>Measure it with &amp;water instead, which is surer</source>
-        <translation>Mejor medirla con &amp;agua: es más seguro</translation>
     </message>
     <message>
         <source>no other scoop</source>
