@@ -264,7 +264,11 @@ def test_enter_on_a_choice_goes_on_as_in_a_field(qtbot: QtBot, page: WelcomePage
     qtbot.keyClick(page.farm_step.metric_units, Qt.Key.Key_Space)
     qtbot.keyClick(page.farm_step.metric_units, Qt.Key.Key_Return)
     assert page.step is FirstStep.SCALE
+    page.back_button.click()
+    page.farm_step.farm_units.click()
+    page.keep()
     add_scale(qtbot, page)
+    assert page.step is FirstStep.SCOOP
     straight = page.scoop_form.shapes.buttons[ShapeKind.STRAIGHT]
     straight.setFocus()
     QApplication.processEvents()  # arrow keys go by where the buttons lie
