@@ -27,15 +27,20 @@ _PAD = 1.0
 
 @dataclass(frozen=True)
 class Beside:
-    """What stands beside a line: its weight, and the full scoops that go before."""
+    """What stands beside a line: its weight, and what it is made of where full scoops go before, a line a language."""
 
     line: LabelLine
     mass: str
-    more: str
+    more: tuple[str, ...]
 
     @property
     def main(self) -> bool:
         return self.line.use is LineUse.MAIN
+
+    @property
+    def made_of(self) -> str:
+        """What the weight is made of, in one line."""
+        return " ".join(self.more)
 
     @property
     def weight(self) -> Weight:
@@ -46,20 +51,21 @@ class Beside:
         return _MAIN_SIZE if self.main else _THIN_SIZE
 
     def height(self, scale: float) -> float:
-        return scale * self.size * (1.3 + (_MORE * 1.2 if self.more else 0.0)) + (0.8 if self.main else 0.0)
+        return scale * self.size * (1.3 + _MORE * 1.2 * len(self.more)) + (0.8 if self.main else 0.0)
 
     def width(self, scale: float) -> float:
         size = scale * self.size
         mass = width_mm(self.mass, size, self.weight, True) + 2 * _PAD
         half = 1.4 * size if self.line.use is LineUse.HALF else 0.0
-        return max(mass + half, width_mm(self.more, size * _MORE, Weight.SEMIBOLD) + 2 * _PAD)
+        more = (width_mm(text, size * _MORE, Weight.SEMIBOLD) + 2 * _PAD for text in self.more)
+        return max((mass + half, *more))
 
 
 def beside(line: LabelLine, said: Words, units: UnitSystem, resolution_g: float | None) -> Beside:
     """The words of one line."""
     mass = show_mass(line.target_mass_g, units, resolution_g=resolution_g)
-    more = said.joined(lambda t: t(words.FULL_SCOOPS_MORE).format(count=line.full_scoops), " / ")
-    return Beside(line, mass, more if line.full_scoops else "")
+    more = said.each(lambda t: "= " + t(words.FULL_SCOOPS_MORE).format(count=line.full_scoops))
+    return Beside(line, mass, more if line.full_scoops else ())
 
 
 def gauge_width_mm(notes: Sequence[Beside]) -> float:
@@ -96,7 +102,7 @@ def _draw_words(sheet: Sheet, note: Beside, middle_mm: float, scale: float) -> N
     start = _MAIN_RUN if note.main else _THIN_RUN
     sheet.rule(start, y, _TEXT_FROM, middle_mm, 0.2)
     x = _TEXT_FROM + _PAD
-    lift = 0.6 * _MORE * size if note.more else 0.0
+    lift = 0.6 * _MORE * size * len(note.more)
     if note.line.use is LineUse.HALF:
         square = Box(x, middle_mm - lift - 0.6 * size, 1.2 * size, 1.2 * size)
         sheet.frame(square, None, BLACK)
@@ -104,4 +110,6 @@ def _draw_words(sheet: Sheet, note: Beside, middle_mm: float, scale: float) -> N
         x += 1.4 * size
     baseline = centre_baseline(middle_mm - lift, size)
     sheet.text(note.mass, x, baseline, size, note.weight, figures=True)
-    sheet.text(note.more, _TEXT_FROM + _PAD, baseline + 1.15 * _MORE * size + 0.1, size * _MORE, Weight.SEMIBOLD)
+    for place, text in enumerate(note.more, start=1):
+        beneath = baseline + 0.1 + 1.15 * _MORE * size * place
+        sheet.text(text, _TEXT_FROM + _PAD, beneath, size * _MORE, Weight.SEMIBOLD)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import date
@@ -217,7 +218,8 @@ def _below_rim(label: ScoopLabel, facts: LabelSheet, said: Words) -> tuple[str, 
 def _more(line: LabelLine, said: Words) -> str:
     """The full scoops before the one to the line, without which its weight is not reached."""
     told = said.joined(lambda t: t(words.FULL_SCOOPS_MORE).format(count=line.full_scoops), " / ")
-    return f" {_held(told)}" if line.full_scoops else ""
+    parts = re.sub(r"(\d) ", rf"\1{_NO_BREAK}", told)
+    return f" ({parts})" if line.full_scoops else ""
 
 
 def _length(line: LabelLine, units: UnitSystem) -> str:

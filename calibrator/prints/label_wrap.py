@@ -174,7 +174,7 @@ def _spot_text(note: Beside) -> str:
 
 
 def _spot_width(note: Beside) -> float:
-    more = width_mm(note.more, note.size * 0.6, Weight.SEMIBOLD)
+    more = width_mm(note.made_of, note.size * 0.6, Weight.SEMIBOLD)
     return width_mm(_spot_text(note), note.size, note.weight, True) + (more + 1.2 if note.more else 0.0) + 2.4
 
 
@@ -184,7 +184,7 @@ def _spot(flat: Unrolled, note: Beside, s_mm: float, d_mm: float) -> Iterator[It
     items: list[Item] = [Text(_spot_text(note), 1.2, baseline, size, note.weight, figures=True)]
     if note.more:
         x = 2.4 + width_mm(_spot_text(note), size, note.weight, True)
-        items.append(Text(note.more, x, centre_baseline(0.0, size * 0.6), size * 0.6, Weight.SEMIBOLD))
+        items.append(Text(note.made_of, x, centre_baseline(0.0, size * 0.6), size * 0.6, Weight.SEMIBOLD))
     yield from _flat(items, flat, s_mm, d_mm, width)
 
 

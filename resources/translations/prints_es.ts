@@ -60,8 +60,8 @@
             <translation>Hoja n.º {number} · reemplaza la {old}</translation>
         </message>
         <message>
-            <source>+ {count} level</source>
-            <translation>+ {count} al ras</translation>
+            <source>{count} level + 1 to here</source>
+            <translation>{count} al ras + 1 hasta aquí</translation>
         </message>
         <message>
             <source>piece {piece} of {pieces}</source>

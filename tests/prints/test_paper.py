@@ -298,9 +298,9 @@ def test_main_and_half_lines_are_told_from_others() -> None:
 def test_scoopfuls_before_the_line_stand_on_the_label() -> None:
     line = LabelLine(target_mass_g=20 * OUNCE, down_wall_mm=30, use=LineUse.MAIN, full_scoops=1)
     shown = told(scoop_labels(sheet(label(lines=(line,)))))
-    assert "+ 1 level" in shown
-    assert "(30 mm) + 1 level" in shown.replace("\N{NO-BREAK SPACE}", " ")  # in the words too: the line alone is less
-    assert "+ 1 level" in told(scoop_labels(sheet(label(lines=(line,)), form=LabelForm.WRAP)))
+    assert "= 1 level + 1 to here" in shown  # what the weight is made of: the line alone is less
+    assert "(30 mm) (1 level + 1 to here)" in shown.replace("\N{NO-BREAK SPACE}", " ")
+    assert "= 1 level + 1 to here" in told(scoop_labels(sheet(label(lines=(line,)), form=LabelForm.WRAP)))
 
 
 @pytest.mark.parametrize("form", list(LabelForm))
