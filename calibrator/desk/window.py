@@ -50,6 +50,7 @@ PAGES = {
 WITH_PICTURES = "season"  # shows the first at once; all others when they are asked for
 COMPARISON = "calibrator.desk.pages.farms_compared"
 LEAST = QSize(1024, 700)  # what every page is laid out for
+LEAST_WHOLE = QSize(1016, 670)  # what is left of that by a window's frame and the bar of a desktop: nothing scrolls yet
 LEAST_SEEN = QSize(900, 480)  # a screen of large letters: there the page scrolls as a whole
 
 
@@ -86,7 +87,7 @@ class _Whole(QWidget):
         super().__init__()
         self._pages = pages
         pages.setParent(self)
-        self.setMinimumSize(LEAST - QSize(RAIL_PX, 0))
+        self.setMinimumSize(LEAST_WHOLE - QSize(RAIL_PX, 0))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         self._pages.resize(event.size())

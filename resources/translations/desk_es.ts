@@ -3670,7 +3670,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Up to the brim or a line. Weighing water in it, under Instrument checks, is surer.</source>
-        <translation>Hasta el borde o hasta una raya. Es más seguro pesarle agua, en Revisión de instrumentos.</translation>
+        <translation>Hasta el borde o hasta una raya. Es más seguro pesarle agua, en Revisar instrumentos.</translation>
     </message>
     <message>
         <source>What it holds</source>
@@ -4896,7 +4896,7 @@ entre {low} y {high} (intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Instrument &amp;checks</source>
-        <translation>&amp;Revisión de instrumentos</translation>
+        <translation>&amp;Revisar instrumentos</translation>
     </message>
     <message>
         <source>I&amp;nstruments</source>

@@ -31,6 +31,7 @@ if TYPE_CHECKING:
     from calibrator.desk.season.xy_plot import XyPlot
 
 ROW_PX, HEADER_PX, PLOT_HEIGHT = 29, 52, 140
+LEAST_ROWS = 4
 FIGURES = (2, 3)  # the columns of effect and interval
 
 
@@ -158,7 +159,9 @@ class WhyPanel(QWidget):
         table.setTabKeyNavigation(False)
         table.verticalHeader().hide()
         table.verticalHeader().setDefaultSectionSize(ROW_PX)
-        table.setFixedHeight(ROW_PX * len(Cause) + HEADER_PX)
+        table.setSizeAdjustPolicy(QAbstractItemView.SizeAdjustPolicy.AdjustToContents)
+        table.setMinimumHeight(ROW_PX * LEAST_ROWS + HEADER_PX)  # the rest scrolls where the window is low
+        table.setMaximumHeight(ROW_PX * len(Cause) + HEADER_PX)
         header = table.horizontalHeader()
         header.setHighlightSections(False)
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
