@@ -15,6 +15,15 @@ class _Counted(QObject):
     def fills(self, count: int) -> str:
         return self.tr("%n fills", "", count)
 
+    def weighings(self, count: int) -> str:
+        return self.tr("%n weighings", "", count)
+
+    def scoopfuls(self, count: int) -> str:
+        return self.tr("%n scoopfuls", "", count)
+
+    def to_the_line_before(self, count: int) -> str:
+        return self.tr("%n of them to the line before", "", count)
+
     def trials(self, count: int) -> str:
         return self.tr("%n trials", "", count)
 

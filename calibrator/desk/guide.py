@@ -242,11 +242,11 @@ class Guide:
         """
         return finding.line_delivers(self.known, self.findings, line_mm)
 
-    def still_planned(self, result: LevelResult) -> tuple[int, int]:
+    def still_planned(self, result: LevelResult | None) -> tuple[int, int]:
         """Fills and bags that the plan has beyond those weighed: two fills from each of four bags, and as many in all
         from fewer."""
-        bags = max(0, self.bags_at_hand - result.bags)
-        return max(FILLS_PLANNED - result.fills, FILLS_PER_BAG * bags, 0), bags
+        bags = max(0, self.bags_at_hand - (result.bags if result else 0))
+        return max(FILLS_PLANNED - (result.fills if result else 0), FILLS_PER_BAG * bags, 0), bags
 
     def plan_is_open(self, result: LevelResult) -> bool:
         """Whether fewer fills or bags were weighed than the plan has."""
@@ -259,11 +259,11 @@ class Guide:
         return check is not None and check.verdict == LineVerdict.ON_TARGET
 
     @property
-    def counts_earlier_line(self) -> bool:
-        """Whether fills to a line drawn before count in the verdict too, brought to the one drawn now."""
+    def to_earlier_line(self) -> int:
+        """How many fills to a line drawn before count in the verdict too, brought to the one drawn now."""
         check = self.findings.check
         own = sum(fill.counts for fill in self.fills_of(FillWay.TO_MARK))
-        return check is not None and check.result.fills > own
+        return check.result.fills - own if check is not None else 0
 
     @property
     def line_to_wipe_mm(self) -> float | None:

@@ -85,6 +85,11 @@ class LevelResult:
     parts: tuple[tuple[float, float], ...]
 
     @property
+    def scoopfuls(self) -> int:
+        """Those of all fills: more than these where several were weighed together."""
+        return sum(bag.scoopfuls for bag in self.bag_means)
+
+    @property
     def half_width_g(self) -> float:
         """Half the width of the 95 % interval."""
         return (self.high_g - self.low_g) / 2

@@ -25,6 +25,27 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n weighings</source>
+        <translation>
+            <numerusform>%n weighing</numerusform>
+            <numerusform>%n weighings</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n scoopfuls</source>
+        <translation>
+            <numerusform>%n scoopful</numerusform>
+            <numerusform>%n scoopfuls</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them to the line before</source>
+        <translation>
+            <numerusform>%n of them to the line before</numerusform>
+            <numerusform>%n of them to the line before</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>And %n more: Set-up, Records, Check now tells each.</source>
         <translation>
             <numerusform>And %n more: Set-up, Records, Check now tells it.</numerusform>

@@ -119,7 +119,7 @@ def test_a_line_that_settles_is_moved_and_the_next_fills_are_on_target(guide: Gu
     assert guide.fills_of(FillWay.TO_MARK) == []
     assert guide.findings.check is None
     guide.add_fill(FillWay.TO_MARK, 1, 283.5, "")
-    assert guide.counts_earlier_line
+    assert guide.to_earlier_line > 0
     assert guide.findings.check is not None
     assert guide.findings.check.result.fills == 9
     assert guide.on_target

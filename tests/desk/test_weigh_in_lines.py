@@ -12,7 +12,7 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.desk.weigh_in import line_words, words
-from calibrator.desk.weigh_in.step_mark import StepMark, _reach
+from calibrator.desk.weigh_in.step_mark import StepMark
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.model import Cylinder, FillWay, Lot, Scale, Scoop, Step, UnitSystem, WeighIn, new_id
 from calibrator.science.advice import MOST_MORE
@@ -87,9 +87,10 @@ def test_before_fills_to_the_line_it_is_said_that_they_make_it_surer(guide: Guid
     assert "surer" not in step._why.text()
 
 
-def test_a_line_is_never_off_by_nothing() -> None:
-    assert _reach(0.2, UnitSystem.FARM) == "less than 1/16 in"
-    assert _reach(6.4, UnitSystem.FARM) == "1/4 in"
+def test_a_line_is_never_off_by_nothing(guide: Guide, step: StepMark, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(guide, "findings", replace(guide.findings, line_reach=(1.0, 0.2)))
+    step.show_guide(guide)
+    assert "give or take 0.04 oz at 95 %" in step._why.text().replace("\N{NO-BREAK SPACE}", " ")
 
 
 @pytest.mark.parametrize(

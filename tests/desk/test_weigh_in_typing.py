@@ -20,7 +20,7 @@ from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.weigh_in.step_tools import StepTools
 from calibrator.desk.widgets.saying import Bubble
 from calibrator.desk.window import Window
-from calibrator.model import FillWay, Lot, Scale, Scoop, Step
+from calibrator.model import FillWay, Lot, Scale, Scoop, Step, UnitSystem
 from calibrator.science.plausible import over_level, unusual_feeding
 
 LEVEL = ("11.6", "11.7", "11.8", "11.6", "11.7", "11.6", "11.8", "11.7")
@@ -407,3 +407,81 @@ def test_a_scale_in_grams_reads_a_check_weight_in_grams(window: Window) -> None:
     view._reading.setFocus()
     enter("499")
     assert (guide.weigh_in.check_reading_g, guide.weigh_in.check_reading_typed) == (499.0, "499 g")
+
+
+def test_scoopfuls_weighed_together_are_told_as_the_list_shows_them(window: Window) -> None:
+    page, view = opened(window, Step.LEVEL_FILLS)
+    assert page.guide is not None
+    page.guide.add_fill(FillWay.LEVEL, 1, 331.0, "331 g")
+    page.reload()
+    assert view._panel._interval.text().startswith("mean of 1 fill from 1 bag\n")
+    page.guide.add_fill(FillWay.LEVEL, 2, 662.0, "662 g", 2)
+    page.reload()
+    assert view._table.rowCount() == 2
+    assert view._panel._interval.text().startswith("mean of 2 weighings, 3 scoopfuls from 2 bags\n")
+    assert view._panel._named.text() == "Mean of 2 weighings, 3 scoopfuls"
+
+
+def test_fills_to_the_line_before_are_told_apart_from_those_in_the_list(window: Window) -> None:
+    page, view = opened(window, Step.FILLS_TO_MARK)
+    guide = page.guide
+    assert guide is not None
+    for text in ("10.8", "10.9", "10.8", "10.9", "10.8", "10.9", "10.8", "10.9"):
+        enter(text)
+    assert "line before" not in view._panel._interval.text()
+    guide.take_next_line()
+    guide.set(drawn_line_mm=16.0, drawn_line_typed="16 mm")
+    page.open_step(Step.FILLS_TO_MARK)
+    enter("10.0")
+    assert view._table.rowCount() == 1
+    assert view._panel._interval.text().startswith("mean of 9 fills from 4 bags, 8 of them to the line before\n")
+
+
+@pytest.mark.parametrize("step", [Step.LEVEL_FILLS, Step.FILLS_TO_MARK])
+def test_beside_next_it_says_that_going_on_is_early(window: Window, step: Step) -> None:
+    page, _view = opened(window, step)
+    if step is Step.LEVEL_FILLS:
+        enter("11.6")
+        assert page._missing.text().startswith("Still needed: ")
+        enter("11.7")
+        assert page._missing.text() == "Early: 6 fills and 3 bags are still planned. You can go on all the same."
+    else:
+        assert page._missing.text() == "Early: 8 fills and 4 bags are still planned. You can go on all the same."
+        enter("10.0")
+        enter("10.0")
+    for text in ("11.6", "11.7", "11.6") if step is Step.LEVEL_FILLS else ("9.9", "10.0", "9.9"):
+        enter(text)
+    assert page._missing.text() == "Early: 3 fills and 1 bag are still planned. You can go on all the same."
+    assert page._next.property("kind") == ""
+    for text in ("11.7", "11.6", "11.7") if step is Step.LEVEL_FILLS else ("10.0", "9.9", "10.0"):
+        enter(text)
+    assert page._missing.text() == ""
+    assert page._next.property("kind") == "main"
+
+
+def test_the_key_of_the_plot_tells_what_the_shapes_are(window: Window) -> None:
+    page, view = opened(window, Step.LEVEL_FILLS)
+    assert page.guide is not None
+    enter("11.6")
+    assert "one shape for each bag" in view._plot._key.text()
+    assert "struck out" not in view._plot._key.text()
+    page.guide.strike(page.guide.fills_of(FillWay.LEVEL)[0].id, "spilled")
+    page.reload()
+    assert view._plot._key.text() == "struck out"
+
+
+@pytest.mark.parametrize("system", list(UnitSystem))
+def test_the_reach_of_the_proposed_line_is_told_in_weight_alone(window: Window, system: UnitSystem) -> None:
+    """As a length it is rounded up to a division, which weighs another figure than that beside it."""
+    page, _view = opened(window, Step.FILLS_TO_MARK)
+    assert page.guide is not None
+    records = window.desk.records
+    records.keep(replace(page.guide.farm, units=system))
+    window.desk.changed.emit()
+    page.open_step(Step.MARK)
+    mark = page._views[Step.MARK]
+    assert isinstance(mark, StepMark)
+    told = mark._why.text().replace("\N{NO-BREAK SPACE}", " ")
+    step = "1/16 in" if system is UnitSystem.FARM else "1 mm"
+    assert told.count(step) == 1
+    assert f"at 95 %. A line {step} higher or lower is " in told

@@ -219,7 +219,7 @@ class WeighInPage(Page):
         self._stack.setCurrentWidget(self._areas[step])
         self._show_tools(view)
         view.show_guide(guide)
-        self._missing.setText(words.missing_words(guide.missing(step)))
+        self._missing.setText(words.missing_words(guide.missing(step)) or words.early_words(guide, step))
         self._back.setVisible(step != STEPS[0])
         self._next.setVisible(step != STEPS[-1])
         self._next.setEnabled(not guide.missing(step))

@@ -16,7 +16,8 @@ from calibrator.model import Fill, UnitSystem
 from calibrator.units import Kind
 from calibrator.values import dataclass
 
-SYMBOLS = "ost+dx"  # one per bag, going round: bags are told apart without colour
+SYMBOLS = ("o", "s", "t", "+", "d", "t1", "p", "star")  # one per bag, going round: told apart without colour
+STRUCK = "x"
 LEAST_FILLS_SHOWN = 8
 
 
@@ -53,13 +54,13 @@ class FillPlot(QFrame):
         layout.addWidget(self._key)
         # It takes the room that is left and asks for none: pyqtgraph's own wish would make the page scroll.
         self._plot.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
-        self.setMinimumHeight(140)
+        self.setMinimumHeight(156)
 
     def show_fills(self, fills: list[Fill], odd: frozenset[str], bands: Bands | None, system: UnitSystem) -> None:
         """Draw everything anew; at a few dozen fills that takes no time worth saving."""
         self._system = system
         self._plot.clear()
-        self._explain(bands)
+        self._explain(fills, bands)
         self._dress()
         if bands is not None:
             self._draw_bands(bands)
@@ -70,10 +71,17 @@ class FillPlot(QFrame):
         self._fit_height(fills, bands)
         self._name_it(fills, bands, system)
 
-    def _explain(self, bands: Bands | None) -> None:
-        """What the bands mean."""
-        interval = Entry(Sign.BAND, "action", self.tr("95 % interval"))
-        self._key.show_entries((interval, Entry(Sign.DASHES, "good", bands.wanted)) if bands else ())
+    def _explain(self, fills: list[Fill], bands: Bands | None) -> None:
+        """What the bands and the points mean."""
+        entries = []
+        if bands is not None:
+            interval = Entry(Sign.BAND, "action", self.tr("95 % interval"))
+            entries += [interval, Entry(Sign.DASHES, "good", bands.wanted)]
+        if any(fill.counts for fill in fills):
+            entries.append(Entry(Sign.SHAPES, "text", self.tr("one shape for each bag")))
+        if not all(fill.counts for fill in fills):
+            entries.append(Entry(Sign.CROSS, "quiet", self.tr("struck out")))
+        self._key.show_entries(entries)
 
     def _dress(self) -> None:
         t = tokens()
@@ -115,7 +123,7 @@ class FillPlot(QFrame):
             [number],
             [self._shown(fill.mass_g / fill.scoopfuls)],
             pen=None,
-            symbol="x" if not fill.counts else SYMBOLS[(fill.bag - 1) % (len(SYMBOLS) - 1)],
+            symbol=SYMBOLS[(fill.bag - 1) % len(SYMBOLS)] if fill.counts else STRUCK,
             symbolSize=14 if odd else 11,
             symbolBrush=None if not fill.counts else colour,
             symbolPen=pg.mkPen(colour, width=2),

@@ -8,7 +8,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
 from calibrator.desk import shown
-from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
@@ -98,14 +97,13 @@ class FindingsPanel(QFrame):
         resolution_g = guide.scale.resolution_g if guide.scale else None
         self._figure.setText(shown.mass(result.mean_g, system, resolution_g=resolution_g))
         self._interval.setText(
-            self.tr("mean of {fills} from {bags}\nbetween {low} and {high} (95 % interval)").format(
-                fills=counted.fills(result.fills),
-                bags=counted.bags(result.bags),
+            self.tr("{mean_of}\nbetween {low} and {high}\n(95 % interval)").format(
+                mean_of=words.mean_of_words(result, self._to_earlier_line(guide)),
                 low=shown.mass(result.low_g, system, resolution_g=resolution_g),
                 high=shown.mass(result.high_g, system, resolution_g=resolution_g),
             )
         )
-        self._named.setText(self.tr("Mean of {fills}").format(fills=counted.fills(result.fills)))
+        self._named.setText(self.tr("Mean of {fills}").format(fills=words.weighed_words(result)))
         self._next.setText(
             self.tr("One more scoopful may weigh {low} to {high}.").format(
                 low=shown.mass(result.next_low_g, system, resolution_g=resolution_g),
@@ -115,6 +113,10 @@ class FindingsPanel(QFrame):
         self._rule.setText(words.rule_words(result, planned=guide.plan_is_open(result)))
         for part in (self._next, self._rule):
             part.show()
+
+    def _to_earlier_line(self, guide: Guide) -> int:
+        """How many of the fills were to a line that was drawn before."""
+        return 0
 
     def _show_verdict(self, text: str, tone: Tone, why: str) -> None:
         self._verdict.setText(text)
@@ -186,9 +188,12 @@ class ToMarkPanel(FindingsPanel):
             return
         self._show_result(check.result, guide, system)
         self._show_verdict(*line_words.check_words(check, guide, system), line_words.check_reason(check, guide, system))
-        earlier = self.tr("The fills to the line before count too, brought to this one.")
+        earlier = self.tr("The fills to the line before are brought to this one.")
         settling = line_words.settling_words(check)
-        self._settling.setText(f"{settling} {earlier}" if guide.counts_earlier_line else settling)
+        self._settling.setText(f"{settling} {earlier}" if guide.to_earlier_line else settling)
+
+    def _to_earlier_line(self, guide: Guide) -> int:
+        return guide.to_earlier_line
 
     def bands(self, guide: Guide) -> Bands | None:
         check, target = guide.findings.check, guide.weigh_in.target_mass_g

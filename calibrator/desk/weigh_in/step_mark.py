@@ -21,7 +21,6 @@ from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.weigh_in.workings import line_workings
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
-from calibrator.model import UnitSystem
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import OldLine, OldLineVerdict
 from calibrator.units import Kind, Quantity
@@ -128,19 +127,19 @@ class StepMark(StepView):
             self._problem.hide()
             return
         self._where.setText(line_words.where_words(line, system))
-        reach_g, reach_mm = guide.findings.line_reach
+        reach_g, _reach_mm = guide.findings.line_reach
+        # The reach in weight alone: as a length it would be rounded up to a division, and the two would not agree.
         why = self.tr(
-            "For {target} a feeding; give or take {mass} ({length}) at 95 %. A line {step} higher or lower "
-            "is {slope} more or less."
+            "For {target} a feeding; give or take {mass} at 95 %. A line {step} higher or lower is {slope} more or "
+            "less."
         )
         step_mm = units.line_step_mm(system)
         self._why.setText(
             why.format(
                 target=words.unbroken(shown.mass(line.target_g, system)),
-                mass=words.unbroken(shown.mass(reach_g, system)),
-                length=words.unbroken(_reach(reach_mm, system)),
+                mass=words.unbroken(words.fine(reach_g, system)),
                 step=words.unbroken(shown.length(step_mm, system)),
-                slope=words.unbroken(shown.mass(line.grams_per_mm * step_mm, system)),
+                slope=words.unbroken(words.fine(line.grams_per_mm * step_mm, system)),
             )
         )
         if guide.line_untried:
@@ -264,12 +263,3 @@ def _part(*items: QWidget | QLayout | None) -> QVBoxLayout:
     layout = column(*items)
     layout.setContentsMargins(0, 0, 0, 0)
     return layout
-
-
-def _reach(reach_mm: float, system: UnitSystem) -> str:
-    """How far the line may be off: never told as nothing."""
-    told = shown.length(reach_mm, system)
-    if told != shown.length(0.0, system):
-        return told
-    least = translate("StepMark", "less than {length}")
-    return least.format(length=shown.length(units.line_step_mm(system), system))

@@ -13,7 +13,7 @@ from calibrator.desk.in_use import LotState
 from calibrator.desk.parts import Tone, button, card, clear, label, row, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
-from calibrator.desk.weigh_in import line_words
+from calibrator.desk.weigh_in import line_words, words
 from calibrator.desk.weigh_in.fed_from import FedFromQuestion
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.widgets.initials import select_on_entry
@@ -148,7 +148,7 @@ class StepSignOff(StepView):
                         mean=shown.mass(found.level.mean_g, system),
                         low=shown.mass(found.level.low_g, system),
                         high=shown.mass(found.level.high_g, system),
-                        fills=counted.fills(found.level.fills),
+                        fills=words.weighed_words(found.level),
                         bags=counted.bags(found.level.bags),
                     ),
                 )

@@ -51,6 +51,20 @@ def missing_words(missing: tuple[Missing, ...]) -> str:
     return translate("WeighInWords", "Still needed: {what}").format(what=", ".join(words[what] for what in missing))
 
 
+def early_words(guide: Guide, step: Step) -> str:
+    """That to go on is possible and early; blank where it is what to do next, and where it is not possible."""
+    way = {Step.LEVEL_FILLS: FillWay.LEVEL, Step.FILLS_TO_MARK: FillWay.TO_MARK}.get(step)
+    if way is None or guide.missing(step) or not more_fills_advised(guide, way) or guide.line_should_move:
+        return ""
+    check = guide.findings.check
+    result = guide.findings.level if way is FillWay.LEVEL else check.result if check else None
+    fills, bags = guide.still_planned(result)
+    if not fills:
+        return translate("WeighInWords", "Early: more fills are advised. You can go on all the same.")
+    words = translate("WeighInWords", "Early: {more} are still planned. You can go on all the same.")
+    return words.format(more=planned_words(fills, bags))
+
+
 def advice_words(level: LevelResult, guide: Guide, system: UnitSystem) -> tuple[str, Tone]:
     """Whether the fills are enough, and if not, how many more and from where."""
     advice, more = level.advice, still_planned_words(level, guide)
@@ -84,11 +98,31 @@ def plan_words(result: LevelResult, guide: Guide) -> str:
     )
 
 
+def weighed_words(result: LevelResult) -> str:
+    """How much was weighed, as the list beside it shows it: scoopfuls weighed together are one row there."""
+    if result.scoopfuls == result.fills:
+        return counted.fills(result.fills)
+    words = translate("WeighInWords", "{weighings}, {scoopfuls}")
+    return words.format(weighings=counted.weighings(result.fills), scoopfuls=counted.scoopfuls(result.scoopfuls))
+
+
+def mean_of_words(result: LevelResult, to_earlier_line: int = 0) -> str:
+    """What a mean is of, told apart where the list beside it does not show all of it."""
+    words = translate("WeighInWords", "mean of {fills} from {bags}")
+    if to_earlier_line:
+        words = translate("WeighInWords", "mean of {fills} from {bags}, {before}")
+    before = counted.to_the_line_before(to_earlier_line)
+    return words.format(fills=weighed_words(result), bags=counted.bags(result.bags), before=before)
+
+
 def still_planned_words(result: LevelResult, guide: Guide) -> str:
     """The fills, and bags, that the plan has beyond those weighed; blank once it is done."""
     fills, bags = guide.still_planned(result)
-    if not fills:
-        return ""
+    return planned_words(fills, bags) if fills else ""
+
+
+def planned_words(fills: int, bags: int) -> str:
+    """So many fills, and the bags that are among them."""
     more = counted.fills(fills)
     return translate("WeighInWords", "{fills} and {bags}").format(fills=more, bags=counted.bags(bags)) if bags else more
 

@@ -32,6 +32,8 @@ class Sign(Enum):
     DIAMOND = auto()
     DOWN = auto()
     UP = auto()
+    SHAPES = auto()
+    CROSS = auto()
     NUMBER = auto()
 
 
@@ -128,6 +130,13 @@ def draw_sign(painter: QPainter, sign: Sign, place: QRectF, colour: str) -> None
         painter.fillRect(QRectF(middle.x() - half - 2, middle.y() - half - 2, SIZE_PX + 4, SIZE_PX + 4), QColor(colour))
         painter.setPen(QColor(tokens().on_action))
         painter.drawText(place, Qt.AlignmentFlag.AlignCenter, "1")
+    elif sign is Sign.CROSS:
+        for slope in (-half, half):
+            painter.drawLine(QLineF(middle.x() - half, middle.y() - slope, middle.x() + half, middle.y() + slope))
+    elif sign is Sign.SHAPES:
+        painter.setBrush(QColor(colour))
+        for one, beside in ((Sign.CIRCLE, -SIGN_PX / 4), (Sign.SQUARE, SIGN_PX / 4)):
+            _draw_dot(painter, one, middle + QPointF(beside, 0), 0.8 * half)
     else:
         painter.setBrush(Qt.BrushStyle.NoBrush if sign is Sign.RING else QColor(colour))
         _draw_dot(painter, sign, middle, half)
