@@ -1332,6 +1332,14 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Intervalo del 95 %</translation>
     </message>
     <message>
+        <source>one shape for each bag</source>
+        <translation>una figura por costal</translation>
+    </message>
+    <message>
+        <source>struck out</source>
+        <translation>tachada</translation>
+    </message>
+    <message>
         <source>Plot of {fills}</source>
         <translation>Gráfica de {fills}</translation>
     </message>
@@ -1409,10 +1417,12 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
 <context>
     <name>FindingsPanel</name>
     <message>
-        <source>mean of {fills} from {bags}
-between {low} and {high} (95 % interval)</source>
-        <translation>promedio de {fills} de {bags}
-entre {low} y {high} (intervalo de 95 %)</translation>
+        <source>{mean_of}
+between {low} and {high}
+(95 % interval)</source>
+        <translation>{mean_of}
+entre {low} y {high}
+(intervalo de 95 %)</translation>
     </message>
     <message>
         <source>Mean of {fills}</source>
@@ -9336,6 +9346,10 @@ Last kept: {mass}</source>
         <translation>antes, medidas llenas: {count}</translation>
     </message>
     <message>
+        <source>For {target} a feeding; give or take {mass} at 95 %. A line {step} higher or lower is {slope} more or less.</source>
+        <translation>Para {target} por toma; más o menos {mass} al 95 %. Una línea {step} más arriba o más abajo cambia la toma en {slope}.</translation>
+    </message>
+    <message>
         <source>Fills to the line, the next step, make it surer.</source>
         <translation>Las llenadas hasta la línea, el paso siguiente, la dan con más seguridad.</translation>
     </message>
@@ -9372,10 +9386,6 @@ Last kept: {mass}</source>
         <translation>Borre la línea anterior o táchela.</translation>
     </message>
     <message>
-        <source>less than {length}</source>
-        <translation>menos de {length}</translation>
-    </message>
-    <message>
         <source>New line for this lot</source>
         <translation>Línea nueva para este lote</translation>
     </message>
@@ -9386,10 +9396,6 @@ Last kept: {mass}</source>
     <message>
         <source>Not known yet</source>
         <translation>Todavía no se sabe</translation>
-    </message>
-    <message>
-        <source>For {target} a feeding; give or take {mass} ({length}) at 95 %. A line {step} higher or lower is {slope} more or less.</source>
-        <translation>Para {target} por toma; más o menos {mass} ({length}) al 95 %. Una línea {step} más arriba o más abajo cambia la toma en {slope}.</translation>
     </message>
 </context>
 <context>
@@ -10541,8 +10547,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Llene hasta la línea, empareje con una sacudida y pese. {fills}.</translation>
     </message>
     <message>
-        <source>The fills to the line before count too, brought to this one.</source>
-        <translation>También cuentan las llenadas hasta la línea anterior, calculadas para esta.</translation>
+        <source>The fills to the line before are brought to this one.</source>
+        <translation>Las llenadas hasta la línea anterior están calculadas para esta.</translation>
     </message>
     <message>
         <source>tolerance: ± {mass}</source>
@@ -11840,8 +11846,28 @@ Sign off all the same? The record will say so.</source>
         <translation>Todavía falta: {what}</translation>
     </message>
     <message>
+        <source>Early: more fills are advised. You can go on all the same.</source>
+        <translation>Aún no: se recomiendan más llenadas. De todos modos puede seguir.</translation>
+    </message>
+    <message>
+        <source>Early: {more} are still planned. You can go on all the same.</source>
+        <translation>Aún no: del plan faltan {more}. De todos modos puede seguir.</translation>
+    </message>
+    <message>
         <source>Enough: a level scoopful is known within ± {mass}.</source>
         <translation>Basta: una medida al ras se conoce con ± {mass}.</translation>
+    </message>
+    <message>
+        <source>{weighings}, {scoopfuls}</source>
+        <translation>{weighings}, {scoopfuls}</translation>
+    </message>
+    <message>
+        <source>mean of {fills} from {bags}</source>
+        <translation>promedio de {fills} de {bags}</translation>
+    </message>
+    <message>
+        <source>mean of {fills} from {bags}, {before}</source>
+        <translation>promedio de {fills} de {bags}, {before}</translation>
     </message>
     <message>
         <source>Fill as at every feeding: to the line, level with one shake, read at eye level. Type the weight, press Enter.</source>
@@ -12597,6 +12623,27 @@ Sign off all the same? The record will say so.</source>
         <translation>
             <numerusform>%n prueba</numerusform>
             <numerusform>%n pruebas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n weighings</source>
+        <translation>
+            <numerusform>%n pesada</numerusform>
+            <numerusform>%n pesadas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n scoopfuls</source>
+        <translation>
+            <numerusform>%n medida</numerusform>
+            <numerusform>%n medidas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them to the line before</source>
+        <translation>
+            <numerusform>%n de ellas hasta la línea anterior</numerusform>
+            <numerusform>%n de ellas hasta la línea anterior</numerusform>
         </translation>
     </message>
     <message numerus="yes">
