@@ -13,7 +13,18 @@ from calibrator.desk.mix_tools import Tools, hydrometer, own_line, references_fo
 from calibrator.desk.refusals import in_words
 from calibrator.model import Composition, InstrumentCheckKind, Pail, Reading, ReadingKind
 from calibrator.science.causes import Cause, likeliest, told
-from calibrator.science.check import Caution, Judged, PailsCompared, best, cautions, compare_pails, disagree, judge
+from calibrator.science.check import (
+    Caution,
+    Judged,
+    PailsCompared,
+    best,
+    cautions,
+    compare_pails,
+    deciding,
+    disagree,
+    judge,
+    reading_for,
+)
 from calibrator.science.correction import Addition, Correction, correct
 from calibrator.science.correction import Batch as InVessel
 from calibrator.science.errors import CannotCompute
@@ -30,6 +41,7 @@ from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
 
+USUAL_BRIX = 11.0  # any reading that mixes give: the ways are straight lines over it
 STORE_C = 15.0  # powder as stored, where nobody says
 
 TEMPERATURES = (ReadingKind.WATER_TEMPERATURE, ReadingKind.MIX_TEMPERATURE, ReadingKind.CALF_TEMPERATURE)
@@ -148,7 +160,7 @@ def work_out(
     work = _Work(batch, readings, tools, at, corrected)
     makers = (_by_drops, _by_hydrometer, _by_jug, *(() if corrected else (_by_volume,)))
     ways = tuple(solids for make in makers for solids in work.attempt(_bound(make, work)))
-    chosen = best(ways) if ways else None
+    chosen = _chosen(work, ways, aim)
     judged = _judged(work, chosen, aim)
     correction, scoops, as_planned = _correction(work, judged, chosen)
     return MixFindings(
@@ -171,6 +183,25 @@ def work_out(
         thermometer=work.thermometer(),
         troubles=tuple(dict.fromkeys(work.troubles)),
     )
+
+
+def right_brix(batch: Batch, aim: Aim, tools: Tools, instrument_id: str, at: datetime) -> float | None:
+    """What the refractometer would show of a mix as wanted, °Brix; None where no way tells it."""
+    usual = Reading(kind=ReadingKind.BRIX, value=USUAL_BRIX, typed="", instrument_id=instrument_id)
+    work = _Work(batch, [usual], tools, at)
+    ways = work.attempt(_bound(_by_drops, work))
+    return reading_for(USUAL_BRIX, best(ways), aim.target_share) if ways else None
+
+
+def _chosen(work: _Work, ways: Sequence[Solids], aim: Aim | None) -> Solids | None:
+    if not ways:
+        return None
+    if aim is not None:
+        try:
+            return deciding(ways, aim.target_share, aim.tolerance_share)
+        except CannotCompute:
+            pass  # `_judged` tells it
+    return best(ways)
 
 
 def _bound(make: Callable[[_Work], list[Solids]], work: _Work) -> Callable[[], list[Solids]]:

@@ -18,6 +18,7 @@ from calibrator.science.solids import WHOLE_MILK_INTERCEPT_PCT, WHOLE_MILK_SLOPE
 from calibrator.units import show_mass, show_percent, show_temperature, show_volume
 
 translate = QCoreApplication.translate
+OF_RULES = (SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE)
 FINE_STEP = {UnitSystem.FARM: 0.25, UnitSystem.METRIC: 0.1}
 
 
@@ -65,7 +66,23 @@ def leaning_words(judged: Judged) -> str:
             return translate("MixWords", "Probably too thin, not sure yet")
         if judged.deviation > judged.tolerance:
             return translate("MixWords", "Probably too strong, not sure yet")
+        return translate("MixWords", "Looks right")
     return verdict_words(judged.verdict)
+
+
+def leaning_tone(judged: Judged) -> Tone:
+    """A reading that says what is wanted is no warning, however little it proves."""
+    return "" if looks_right(judged) else verdict_tone(judged.verdict)
+
+
+def looks_right(judged: Judged) -> bool:
+    """Whether an open verdict rests on a reading within what is wanted."""
+    return judged.verdict is Verdict.CANNOT_TELL and abs(judged.deviation) <= judged.tolerance
+
+
+def right_words(brix: float) -> str:
+    """What the refractometer shows where all is well."""
+    return translate("MixWords", "Right would be about {brix} °Brix.").format(brix=number(brix))
 
 
 def odds_words(found: MixFindings) -> str:
@@ -208,6 +225,12 @@ def doubt_words(doubt: Doubt) -> str:
 
 def would_tell_words(judged: Judged, way: SolidsFrom) -> str:
     """What reading would settle an open verdict that rests on this way."""
+    if way in OF_RULES and looks_right(judged):
+        return translate(
+            "MixWords",
+            "How right it is, this reading cannot tell closer than ± {half}. Two weighed mixes make it sure, once for "
+            "this powder; see the tab Brix calibration.",
+        ).format(half=percent((judged.high - judged.low) / 2))
     if way is SolidsFrom.FINISHED_VOLUME and judged.would_tell is not None:
         return translate(
             "MixWords", "The volume alone does not tell it. Read three drops of the mix with a refractometer."
@@ -223,7 +246,8 @@ def would_tell_words(judged: Judged, way: SolidsFrom) -> str:
         ),
         WouldTell.OWN_LINE: translate(
             "MixWords",
-            "More drops do not help. A Brix calibration from weighed mixes would tell; see the tab of that name.",
+            "More drops do not help, nor does plain water. Two weighed mixes would tell, once for this powder; see the "
+            "tab Brix calibration.",
         ),
         WouldTell.MORE_REFERENCES: translate(
             "MixWords", "Add weighed mixes to the Brix calibration; they make it surer."
@@ -235,11 +259,14 @@ def would_tell_words(judged: Judged, way: SolidsFrom) -> str:
     return words[judged.would_tell] if judged.would_tell else ""
 
 
-def may_be_fed_words() -> str:
+def may_be_fed_words(judged: Judged) -> str:
     """For a mix of which nothing is proven, with calves waiting."""
+    if looks_right(judged):
+        return translate("MixWords", "Nothing speaks against it: it can be fed.")
     return translate(
         "MixWords",
-        "This is no proof that it is wrong: if water and powder were measured as the chart says, it can be fed.",
+        "Look whether water and powder were measured as the chart says. If they were, it can be fed: "
+        "this reading alone is no proof that it is wrong.",
     )
 
 

@@ -12,7 +12,7 @@ from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, not_negative, positive
 from calibrator.science.heat import TOO_COOL_C, scalds
 from calibrator.science.mixing import Powder
-from calibrator.science.refractometer import Doubt, Refractometer, brix
+from calibrator.science.refractometer import FRESH_ZERO_U, STALE_ZERO_U, Doubt, Refractometer, brix
 from calibrator.science.solids import Solids, SolidsFrom
 from calibrator.science.stats import two_sided_t, welch_satterthwaite
 from calibrator.values import dataclass
@@ -103,13 +103,39 @@ def _would_tell(solids: Solids, needed: float) -> tuple[WouldTell, int]:
     for readings in range(solids.readings + 1, MOST_READINGS + 1):
         if _half_width(solids, readings, solids.rest_u) <= needed:
             return WouldTell.MORE_READINGS, readings - solids.readings
-    if solids.doubts and {Doubt.NEVER_ZEROED, Doubt.ZERO_OVERDUE} & set(solids.doubts):
+    by_rule = solids.way in (SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE, SolidsFrom.FINISHED_VOLUME)
+    unzeroed = bool({Doubt.NEVER_ZEROED, Doubt.ZERO_OVERDUE} & set(solids.doubts))
+    if unzeroed and not (by_rule and _half_width(solids, MOST_READINGS, _zeroed_u(solids)) > needed):
         return WouldTell.ZERO_CHECK, 0
-    if solids.way in (SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE, SolidsFrom.FINISHED_VOLUME):
+    if by_rule:
         return WouldTell.OWN_LINE, 0
     if solids.way is SolidsFrom.OWN_LINE and solids.half_width <= 3 * needed:
         return WouldTell.MORE_REFERENCES, 0
     return WouldTell.TOO_NEAR, 0
+
+
+def _zeroed_u(solids: Solids) -> float:
+    """What readings share of doubt once the instrument is checked in plain water."""
+    gone = (STALE_ZERO_U**2 - FRESH_ZERO_U**2) * solids.per_unit**2
+    return math.sqrt(max(0.0, solids.rest_u**2 - gone))
+
+
+def deciding(found: Sequence[Solids], target_share: float, tolerance_share: float = TOLERANCE_SHARE) -> Solids:
+    """The way that the verdict rests on: `best`, unless the finished volume is surely outside and every instrument,
+    unsure alone, leans to the same side.
+
+    The volume takes the powder for right; wrong powder that makes up for wrong water would have to show in the
+    instrument, which says the contrary. Raises CannotCompute as `best` and `judge` do.
+    """
+    chosen = best(found)
+    volume = next((s for s in found if s.way is SolidsFrom.FINISHED_VOLUME), None)
+    if volume is None or volume is chosen:
+        return chosen
+    judged = judge(volume, target_share, tolerance_share)
+    side = math.copysign(1.0, judged.deviation)
+    leans = all(side * (s.share - target_share) > tolerance_share for s in found)
+    unsure = not judge(chosen, target_share, tolerance_share).verdict.outside
+    return volume if judged.verdict.outside and leans and unsure else chosen
 
 
 def best(found: Sequence[Solids]) -> Solids:

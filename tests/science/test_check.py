@@ -52,6 +52,23 @@ def test_the_verdict_counts_the_doubt(share: float, u: float, verdict: Verdict) 
     assert verdict.outside == (verdict in (Verdict.STRONG, Verdict.THIN))
 
 
+def test_a_volume_surely_outside_decides_where_every_instrument_leans_its_way() -> None:
+    """Wrong water that wrong powder made up for would have to show in the instrument."""
+    volume = seen(0.109, 0.001, way=SolidsFrom.FINISHED_VOLUME)
+    rough = seen(0.108, 0.008, way=SolidsFrom.WHOLE_MILK)
+    for found in ((rough, volume), (volume, rough)):
+        assert check.deciding(found, 0.122, 0.005) is volume
+    for other in (
+        seen(0.121, 0.008, way=SolidsFrom.WHOLE_MILK),  # as wanted: the powder may make up for the water
+        seen(0.135, 0.008, way=SolidsFrom.WHOLE_MILK),  # to the other side
+        seen(0.108, 0.001),  # sure by itself
+    ):
+        assert check.deciding((other, volume), 0.122, 0.005) is other
+    inside = seen(0.122, 0.001, way=SolidsFrom.FINISHED_VOLUME)
+    assert check.deciding((rough, inside), 0.122, 0.005) is rough
+    assert check.deciding((volume,), 0.122, 0.005) is volume
+
+
 @given(
     share=st.floats(0.05, 0.25), u=st.floats(1e-5, 0.02), target=st.floats(0.08, 0.2), tolerance=st.floats(1e-3, 0.02)
 )
@@ -81,7 +98,9 @@ def test_an_open_verdict_says_how_many_readings_would_settle_it() -> None:
         ({"way": SolidsFrom.TRADE_RULE}, WouldTell.OWN_LINE),
         ({"way": SolidsFrom.WHOLE_MILK}, WouldTell.OWN_LINE),
         ({"doubts": (Doubt.ZERO_OVERDUE,)}, WouldTell.ZERO_CHECK),
-        ({"doubts": (Doubt.NEVER_ZEROED,), "way": SolidsFrom.TRADE_RULE}, WouldTell.ZERO_CHECK),
+        # Plain water is asked for where it would settle it: the rule's own doubt leaves as much open.
+        ({"doubts": (Doubt.NEVER_ZEROED,), "way": SolidsFrom.TRADE_RULE}, WouldTell.OWN_LINE),
+        ({"doubts": (Doubt.NEVER_ZEROED,), "way": SolidsFrom.TRADE_RULE, "rest_u": 0.0028}, WouldTell.ZERO_CHECK),
         ({"doubts": (Doubt.KNOWN_OVERDUE,)}, WouldTell.MORE_REFERENCES),
         ({"way": SolidsFrom.JUG}, WouldTell.TOO_NEAR),
     ],

@@ -61,6 +61,11 @@ class BareField(TextField):
         if self.text():
             self.tell()
 
+    def set_example(self, bare: Bare) -> None:
+        """Show another example of the same; what is typed is left alone."""
+        self._bare = bare
+        self.line.setPlaceholderText(bare.shown(decimal_comma=decimal_comma()))
+
     def rename(self, caption: str) -> None:
         """Another caption, also for readers of the screen."""
         self.caption.setText(caption)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from calibrator.desk.how.working import GUM, Part, Working, degrees, figure, percent, translate
 from calibrator.desk.mix_checks import MixFindings
-from calibrator.desk.mix_words import verdict_words, way_name
+from calibrator.desk.mix_words import leaning_words, way_name
 from calibrator.science.check import Judged
 from calibrator.science.own_line import Line
 from calibrator.science.solids import WHOLE_MILK_INTERCEPT_PCT, WHOLE_MILK_SLOPE, Solids, SolidsFrom
@@ -100,4 +100,4 @@ def _verdict(judged: Judged | None) -> tuple[Part, ...]:
         target=percent(judged.target, 2),
         tolerance=percent(judged.tolerance, 2),
     )
-    return (Part(translate("How", "Verdict"), told, verdict_words(judged.verdict)),)
+    return (Part(translate("How", "Verdict"), told, leaning_words(judged)),)

@@ -21,9 +21,9 @@ from calibrator.desk.mix.occasion_form import OccasionForm
 from calibrator.desk.mix.readings_form import ReadingsForm
 from calibrator.desk.mix.verdict_panel import VerdictPanel
 from calibrator.desk.mix_batch import FarmNow, farm_now
-from calibrator.desk.mix_checks import TEMPERATURES, MixFindings, work_out
+from calibrator.desk.mix_checks import TEMPERATURES, MixFindings, right_brix, work_out
 from calibrator.desk.mix_tools import Tools
-from calibrator.desk.mix_words import verdict_words
+from calibrator.desk.mix_words import leaning_words
 from calibrator.desk.parts import button, card, column, label, row
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text
@@ -158,11 +158,15 @@ class CheckPanel(QWidget):
         readings, aim = self.readings.readings(), self.batch_form.aim()
         at = self.occasion.at() or self.desk.clock()
         unread = self.readings.unread()
+        tool = self.readings.refractometer_id
+        right = right_brix(batch, aim, self._tools, tool, at) if aim and self.readings.in_brix else None
+        self.readings.show_right(right)
         self._found = work_out(batch, [] if unread else readings, aim, self._tools, at, corrected=self._corrected)
         self._shows_kept = self._shows_kept and not (readings or unread)
         if not self._shows_kept:
             self._head()
-            self.verdict.show_findings(self._found, batch, self.desk.system, self._stale(readings, self._tools))
+            stale = self._stale(readings, self._tools)
+            self.verdict.show_findings(self._found, batch, self.desk.system, stale, right)
             self.verdict.show_unread(unread)
         lot_known = self._now is not None and self._now.powder.lot is not None
         self.keep_button.setEnabled(bool(readings) and not unread and lot_known)
@@ -191,10 +195,11 @@ class CheckPanel(QWidget):
         if check is None:
             return
         desk = self.desk
+        judged = self._found.judged  # before the fields are emptied
         if desk.attempt(partial(tell_or_wait, desk.records, desk.outbox, check, desk.clock())) is not None:
             self._show_kept(check)
             told = self.tr("The check is kept: {verdict}.")
-            verdict = self.tr("no verdict") if not check.verdict else verdict_words(Verdict(check.verdict))
+            verdict = self.tr("no verdict") if judged is None else leaning_words(judged)
             self.desk.say(told.format(verdict=verdict.lower()))
             self.kept.emit()
 

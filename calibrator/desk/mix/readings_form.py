@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from dataclasses import replace
 from functools import partial
 
 from PySide6.QtCore import QSignalBlocker, Signal
@@ -89,6 +90,25 @@ class ReadingsForm(QWidget):
             comma = decimal_comma()
             examples = {system: show_in_one_unit(volume_ml, system, decimal_comma=comma) for system in UnitSystem}
         self.volume.box.set_examples(examples)
+
+    @property
+    def refractometer_id(self) -> str:
+        """The refractometer chosen; blank where the farm has none entered."""
+        return _id(self.refractometer)
+
+    @property
+    def in_brix(self) -> bool:
+        """Whether the drops are read on the Brix scale."""
+        return ReadingKind(self.scale.currentData()) is ReadingKind.BRIX
+
+    def show_right(self, right_brix: float | None) -> None:
+        """The example is what this mix should show, lest any other be taken for that."""
+        if right_brix is None or not self.in_brix:
+            return
+        one, other = (f"{right_brix + more:.1f}" for more in (0.0, 0.2))
+        drops = replace(DROPS, example=f"{one} {other} {one}")
+        for field in (self.first, self.last):
+            field.set_example(drops)
 
     def readings(self) -> list[Reading]:
         """All that is typed and understood."""

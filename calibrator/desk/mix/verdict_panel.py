@@ -46,6 +46,7 @@ class VerdictPanel(QWidget):
         self._over = column()
         self.verdict_card = card(self._over, self.verdict, self.solids, self.bar, self.would_tell, self._next)
         self._found = MixFindings()
+        self._right: list[str] = []
         self.how = how_button(self._workings)
         self._cautions = QVBoxLayout()
         self._cautions.setSpacing(SPACE)
@@ -71,9 +72,13 @@ class VerdictPanel(QWidget):
         for part in (self.odds, self.again, self.kept, self.to_water, self.to_line):
             part.hide()
 
-    def show_findings(self, found: MixFindings, batch: Batch, system: UnitSystem, stale: str = "") -> None:
-        """Tell what the readings say; `stale` names other instruments whose checks no longer hold."""
+    def show_findings(
+        self, found: MixFindings, batch: Batch, system: UnitSystem, stale: str = "", right_brix: float | None = None
+    ) -> None:
+        """Tell what the readings say; `stale` names other instruments whose checks no longer hold, `right_brix` is
+        what the refractometer would show of a mix as wanted."""
         self._found = found
+        self._right = [] if right_brix is None else [words.right_words(right_brix)]
         self.how.setVisible(found.best is not None)
         self._show_verdict(found)
         self._show_way(found, stale)
@@ -112,25 +117,24 @@ class VerdictPanel(QWidget):
             set_style_property(self.verdict_card, "tone", "")
             set_tone(self.verdict, "")
             self.verdict.setText(self.tr("No verdict yet"))
+            awaited = self.tr("Type the drops of the first pail, best three: the verdict comes at once.")
             self.solids.setText(
-                self.tr("Say what solids are wanted.")
-                if best is not None
-                else self.tr("Type the drops of the first pail, best three: the verdict comes at once.")
+                self.tr("Say what solids are wanted.") if best is not None else " ".join([awaited, *self._right])
             )
             self.would_tell.hide()
             self._offer(None, found)
             return
-        tone = words.verdict_tone(judged.verdict)
+        tone = words.leaning_tone(judged)
         set_style_property(self.verdict_card, "tone", tone)
         set_tone(self.verdict, tone)
         self.verdict.setText(words.leaning_words(judged))
-        self.solids.setText(words.solids_words(judged, best))
+        self.solids.setText(" ".join([words.solids_words(judged, best), *self._right]))
         ends = (words.percent(judged.target - judged.tolerance), words.percent(judged.target + judged.tolerance))
         self.bar.show_judged(judged, ends, words.percent(judged.target))
         self.bar.setAccessibleDescription(self.solids.text())
         self._offer(judged.would_tell, found)
         told = [
-            words.may_be_fed_words() if may_be_fed(found) else "",
+            words.may_be_fed_words(judged) if may_be_fed(found) else "",
             words.would_tell_words(judged, best.way),
             self._inside_words(found, judged, best),
         ]
@@ -183,7 +187,7 @@ class VerdictPanel(QWidget):
         if found.correction_planned:
             lines.append(self.tr("Reckoned for the volume on the chart; type what is in the vessel to be sure."))
         if found.at_odds:
-            lines[0] = self.tr("Only once both agree: {fix}").format(fix=lines[0])
+            lines.insert(0, self.tr("Only once both agree:"))
         self.correction.setText("\n".join(lines))
 
     def _show_causes(self, found: MixFindings) -> None:

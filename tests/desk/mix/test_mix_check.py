@@ -66,6 +66,41 @@ def test_the_batch_is_the_charts_and_the_verdict_comes_while_typing(qtbot: QtBot
     assert panel.keep_button.isEnabled()
 
 
+def test_what_the_refractometer_should_show_is_told_before_and_beside_the_reading(
+    qtbot: QtBot, page: MixCheckPage
+) -> None:
+    panel = page.check
+    batch = panel.batch_form.batch()
+    assert batch is not None
+    assert batch.target_share is not None
+    # Whole milk's line (0.9984 Brix + 2.077, dry matter) the other way round, 4 % moisture as above.
+    right = (96 * batch.target_share - 2.077) / 0.9984
+    told = f"Right would be about {right:.1f} °Brix."
+    assert told in panel.verdict.solids.text()
+    assert panel.readings.first.line.placeholderText().startswith(f"{right:.1f} ")
+    type_in(qtbot, panel.readings.first.line, f"{right:.1f} {right:.1f} {right:.1f}")
+    assert panel.verdict.verdict.text() == "Looks right"
+    assert panel.verdict.verdict_card.property("tone") == ""
+    assert told in panel.verdict.solids.text()
+    assert "Nothing speaks against it: it can be fed." in panel.verdict.would_tell.text()
+    assert "Two weighed mixes make it sure" in panel.verdict.would_tell.text()
+
+
+def test_a_volume_that_is_too_much_decides_where_the_drops_lean_its_way(qtbot: QtBot, page: MixCheckPage) -> None:
+    panel = page.check
+    batch = panel.batch_form.batch()
+    assert batch is not None
+    assert batch.mix is not None
+    type_in(qtbot, panel.readings.first.line, "8.6 8.6 8.6")
+    assert panel.verdict.verdict.text() == "Probably too thin, not sure yet"
+    type_in(qtbot, panel.readings.volume.line, f"{1.15 * batch.mix.volume_ml / 1000:.1f} L")
+    assert panel.verdict.verdict.text() == "Too thin"
+    assert panel.found.best is not None
+    assert panel.found.best.way is SolidsFrom.FINISHED_VOLUME
+    assert panel.found.correction is not None
+    assert panel.found.correction.add is Add.POWDER
+
+
 def test_with_an_own_line_the_verdict_is_sure_and_kept_as_typed(qtbot: QtBot, sure: MixCheckPage, desk: Desk) -> None:
     panel = sure.check
     type_in(qtbot, panel.readings.first.line, "11.4 11.6 11.5")

@@ -85,7 +85,7 @@ def test_drops_and_volume_that_disagree_are_said_first(qtbot: QtBot, sure: MixCh
     told = panel.verdict
     assert told.odds.parentWidget() is told.correction_card
     assert told.odds.y() < told.correction.y()
-    assert told.correction.text().startswith("Only once both agree: ")
+    assert told.correction.text().startswith("Only once both agree:")
     assert panel.verdict.to_water.isVisibleTo(sure)
     qtbot.keyClick(panel.verdict.to_water, Qt.Key.Key_Space)
     assert sure.tool_checks.isVisible()
@@ -183,11 +183,10 @@ def test_a_check_in_plain_water_that_was_made_that_day_is_ordered_no_more(
     assert not panel.verdict.to_water.isVisibleTo(sure)
     panel.keep()
     assert "Add nothing before both agree" in panel.verdict.kept.text()
-    fix = panel.verdict.correction.text().splitlines()[0]
-    assert fix.startswith("Only once both agree: ")
+    only, first, *_ = panel.verdict.correction.text().splitlines()
+    assert only == "Only once both agree:"
     sure.bring_up("history")
-    only = fix.replace("Only once both agree: ", "To put it right, but only once both ways agree: ")
-    assert only in sure.history.pointed.text()
+    assert f"To put it right, but only once both ways agree: {first}" in sure.history.pointed.text()
 
 
 def test_what_was_kept_stays_under_the_lot_that_it_was_kept_for(
