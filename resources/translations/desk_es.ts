@@ -4967,6 +4967,14 @@ entre {low} y {high}
         <translation>Todavía no se sabe</translation>
     </message>
     <message>
+        <source>Looks right</source>
+        <translation>Parece correcta</translation>
+    </message>
+    <message>
+        <source>Right would be about {brix} °Brix.</source>
+        <translation>Lo correcto sería marcar unos {brix} °Brix.</translation>
+    </message>
+    <message>
         <source>Too little powder</source>
         <translation>Falta polvo</translation>
     </message>
@@ -5043,6 +5051,10 @@ entre {low} y {high}
         <translation>Esta lectura queda fuera de las mezclas pesadas con que se hizo la línea.</translation>
     </message>
     <message>
+        <source>How right it is, this reading cannot tell closer than ± {half}. Two weighed mixes make it sure, once for this powder; see the tab Brix calibration.</source>
+        <translation>Esta lectura no distingue más fino que ± {half}. Dos mezclas pesadas lo hacen seguro, una sola vez para este polvo; vea la pestaña Calibración Brix.</translation>
+    </message>
+    <message>
         <source>One more drop would tell, if it reads like these.</source>
         <translation>Una gota más lo diría, si lee como estas.</translation>
     </message>
@@ -5107,10 +5119,6 @@ entre {low} y {high}
         <translation>El volumen solo no lo dice. Lea tres gotas de la mezcla con un refractómetro.</translation>
     </message>
     <message>
-        <source>More drops do not help. A Brix calibration from weighed mixes would tell; see the tab of that name.</source>
-        <translation>Más gotas no ayudan. Una calibración Brix de mezclas pesadas lo diría; vea la pestaña con ese nombre.</translation>
-    </message>
-    <message>
         <source>Add weighed mixes to the Brix calibration; they make it surer.</source>
         <translation>Agregue mezclas pesadas a la calibración Brix; la hacen más segura.</translation>
     </message>
@@ -5119,8 +5127,16 @@ entre {low} y {high}
         <translation>Está demasiado cerca del límite para este instrumento. Mejor pese el polvo de la siguiente tanda.</translation>
     </message>
     <message>
-        <source>This is no proof that it is wrong: if water and powder were measured as the chart says, it can be fed.</source>
-        <translation>Esto no prueba que esté mal: si el agua y el polvo se midieron como dice la tabla, puede darla.</translation>
+        <source>More drops do not help, nor does plain water. Two weighed mixes would tell, once for this powder; see the tab Brix calibration.</source>
+        <translation>No ayudan más gotas ni la revisión en agua sola. Lo dirían dos mezclas pesadas, una sola vez para este polvo; vea la pestaña Calibración Brix.</translation>
+    </message>
+    <message>
+        <source>Nothing speaks against it: it can be fed.</source>
+        <translation>Nada indica que esté mal: puede darla.</translation>
+    </message>
+    <message>
+        <source>Look whether water and powder were measured as the chart says. If they were, it can be fed: this reading alone is no proof that it is wrong.</source>
+        <translation>Vea si el agua y el polvo se midieron como dice la tabla. Si fue así, puede darla: esta lectura sola no prueba que esté mal.</translation>
     </message>
     <message>
         <source>A mean reading between {low} and {high} Brix would surely be right.</source>
@@ -11525,6 +11541,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Diga qué sólidos se desean.</translation>
     </message>
     <message>
+        <source>Only once both agree:</source>
+        <translation>Solo cuando las dos concuerden:</translation>
+    </message>
+    <message>
         <source>Type the drops of the first pail, best three: the verdict comes at once.</source>
         <translation>Escriba las gotas de la primera cubeta, mejor tres: el resultado llega enseguida.</translation>
     </message>
@@ -11535,10 +11555,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Reckoned for the volume on the chart; type what is in the vessel to be sure.</source>
         <translation>Calculado para el volumen de la tabla; escriba lo que hay en el recipiente para estar seguro.</translation>
-    </message>
-    <message>
-        <source>Only once both agree: {fix}</source>
-        <translation>Solo cuando las dos concuerden: {fix}</translation>
     </message>
     <message>
         <source>{number}. {what} ({fits}).</source>
