@@ -94,7 +94,10 @@ def scoop_ways(sign_offs: Sequence[SignOff], marks: Sequence[Mark], names: dict[
         name = names[signed.scoop_id]
         ways.append(_way(signed, name, FillWay.LEVEL, signed.level_mean_g, signed.level_u_g))
         own = (mark for mark in marks if mark.sign_off_id == signed.id)
-        ways += [_way(signed, name, FillWay.TO_MARK, mark.mass_g, mark.mass_u_g) for mark in own]
+        ways += [
+            replace(_way(signed, name, FillWay.TO_MARK, mark.mass_g, mark.mass_u_g), full_scoops=mark.full_scoops)
+            for mark in own
+        ]
     return tuple(ways)
 
 

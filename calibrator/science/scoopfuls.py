@@ -21,7 +21,8 @@ class ScoopWay:
     """One kind of fill: a scoop, how it is filled, what one scoopful weighs.
 
     `u_mean_g` is the standard uncertainty of that weight for this lot, `fill_sd_g` the spread of single
-    scoopfuls of a bag, `bag_sd_g` that of the bags around it.
+    scoopfuls of a bag, `bag_sd_g` that of the bags around it. `full_scoops` level scoopfuls go before each one to
+    this line, for one feeding.
     """
 
     scoop_id: str
@@ -31,6 +32,7 @@ class ScoopWay:
     u_mean_g: float = 0.0
     fill_sd_g: float = 0.0
     bag_sd_g: float = 0.0
+    full_scoops: int = 0
 
 
 @dataclass(frozen=True)
@@ -60,9 +62,19 @@ class ScoopCount:
         return len(self.parts) == 1 and self.parts[0][0].way is FillWay.TO_MARK
 
     @property
+    def by_feeding(self) -> bool:
+        """Of one scoop, as its label says for one feeding: N times so many level and one to the line for N calves."""
+        lines = {way.scoop_id: (way.full_scoops, n) for way, n in self.parts if way.way is FillWay.TO_MARK}
+        level = {way.scoop_id: n for way, n in self.parts if way.way is FillWay.LEVEL}
+        if len(self.parts) != 2 or len(lines) != 1 or lines.keys() != level.keys():
+            return False
+        ((scoop_id, (full_scoops, n)),) = lines.items()
+        return level[scoop_id] == full_scoops * n
+
+    @property
     def told(self) -> bool:
-        """Whether people are told it: countable, or to the line, which is beside weighing where it is many."""
-        return self.countable or self.to_line
+        """Whether people are told it: countable, or as the line is meant, which is beside weighing where it is many."""
+        return self.countable or self.to_line or self.by_feeding
 
 
 def spread_95_g(parts: Sequence[tuple[ScoopWay, float]]) -> float:

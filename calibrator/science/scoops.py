@@ -10,7 +10,8 @@ The rule, fixed beforehand, so that nobody has to trust a clever count while cal
 
 Within this rule the search is exact; see `scoop_search`. What people are told first (`usual`) is a count to the line
 of one scoop, where such a count lies within the tolerance and takes at most `MOST_TIMES_FEWEST` times the fewest:
-a feeder holds a marked scoop, and fills it to its line. That holds beyond `MOST_COUNTABLE` too: a table in which 25
+a feeder holds a marked scoop, and fills it to its line. Where a feeding takes level scoops and one to the line, it is
+that, once for each calf: what the label says. That holds beyond `MOST_COUNTABLE` too: a table in which 25
 calves are told level where 24 are told to the line would have the wrong powder counted. So many are better weighed, and
 are told as a count to the line beside that.
 """
@@ -152,23 +153,53 @@ def usual_table(
     fewest. Of each line the nearest whole count is looked at. Otherwise as `fewest_table`.
     """
     table = fewest_table(targets_g, ways, tolerance_share, fractions=fractions)
-    lines = [place for place, way in enumerate(table.ways) if way.way is FillWay.TO_MARK]
-    if not lines:
+    meant = _as_meant(table.ways)
+    if not meant:
         return table
-    masses = np.array([table.ways[place].mass_g for place in lines])[:, None]
+    masses = np.array([feeding.mass_g for feeding in meant])[:, None]
+    fills = np.array([feeding.level_n + 1 for feeding in meant])[:, None]
     n = np.rint(table.targets_g / masses)
     error = np.abs(n * masses / table.targets_g - 1)
-    natural = (n >= 1) & (n <= MOST_TIMES_FEWEST * table.scoopfuls) & (error <= tolerance_share + ROUNDING)
-    best = np.where(natural, n + error, np.inf).argmin(axis=0)  # an error is below 1: the fewest, then the nearest
+    natural = (n >= 1) & (n * fills <= MOST_TIMES_FEWEST * table.scoopfuls) & (error <= tolerance_share + ROUNDING)
+    best = np.where(natural, n * fills + error, np.inf).argmin(axis=0)  # an error is below 1: fewest, then nearest
     columns = np.arange(len(best))
-    found = natural[best, columns]
+    found, times = natural[best, columns], n[best, columns].astype(np.int64)
+    line, level, level_n = (
+        np.array([getattr(feeding, name) for feeding in meant], dtype=np.int64)[best]
+        for name in ("line", "level", "level_n")
+    )
+    first = level_n > 0  # level scoopfuls come first, where there are any
     return replace(
         table,
-        first=np.where(found, np.array(lines, dtype=np.int64)[best], table.first),
-        first_n=np.where(found, n[best, columns].astype(np.int64), table.first_n),
-        second=np.where(found, -1, table.second),
-        second_n=np.where(found, 0, table.second_n),
+        first=np.where(found, np.where(first, level, line), table.first),
+        first_n=np.where(found, np.where(first, level_n * times, times), table.first_n),
+        second=np.where(found, np.where(first, line, -1), table.second),
+        second_n=np.where(found, np.where(first, times, 0), table.second_n),
     )
+
+
+@dataclass(frozen=True)
+class _Meant:
+    """What a line is meant for, a feeding: `level_n` level scoopfuls (way `level`) and one to it (way `line`)."""
+
+    line: int
+    level: int
+    level_n: int
+    mass_g: float
+
+
+def _as_meant(ways: Sequence[ScoopWay]) -> list[_Meant]:
+    level = {way.scoop_id: place for place, way in enumerate(ways) if way.way is FillWay.LEVEL}
+    found = []
+    for place, way in enumerate(ways):
+        if way.way is not FillWay.TO_MARK:
+            continue
+        if not way.full_scoops:
+            found.append(_Meant(place, -1, 0, way.mass_g))
+        elif (rim := level.get(way.scoop_id)) is not None:
+            mass_g = way.full_scoops * ways[rim].mass_g + way.mass_g
+            found.append(_Meant(place, rim, way.full_scoops, mass_g))
+    return found
 
 
 def usual(

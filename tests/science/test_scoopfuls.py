@@ -135,6 +135,27 @@ def test_n_calves_are_n_to_the_line_from_the_first_row_to_the_last() -> None:
     assert (level.countable, level.to_line, level.told) == (False, False, False)
 
 
+def test_a_feeding_of_several_scoopfuls_is_told_for_each_calf_as_the_label_says() -> None:
+    """500 g are one level scoop of 270 g and one to the line: 24 calves are 24 of each, not 52 to the line."""
+    level = ScoopWay("bote", "bote", FillWay.LEVEL, 270.0)
+    line = ScoopWay("bote", "bote", FillWay.TO_MARK, 230.0, full_scoops=1)
+    for calves in range(1, 61):
+        count = usual(calves * 500.0, [level, line], 0.02)
+        assert count is not None
+        assert told(count) == {("bote", FillWay.LEVEL): calves, ("bote", FillWay.TO_MARK): calves}
+        assert (count.by_feeding, count.told, count.countable) == (True, True, 2 * calves <= 24)
+    two = ScoopWay("bote", "bote", FillWay.TO_MARK, 60.0, full_scoops=2)
+    count = usual(5 * 600.0, [level, two], 0.001)
+    assert count is not None
+    assert told(count) == {("bote", FillWay.LEVEL): 10, ("bote", FillWay.TO_MARK): 5}
+    # What is no whole number of feedings is told as ever; a level scoop of another scoop is none of this one's.
+    assert usual(5.5 * 500.0, [level, line], 0.002) == fewest(5.5 * 500.0, [level, line], 0.002)
+    other = replace(level, scoop_id="red")
+    found = usual(7 * 500.0, [other, line], 0.02)
+    assert found == fewest(7 * 500.0, [other, line], 0.02)
+    assert found is None or not found.by_feeding
+
+
 def test_a_line_that_does_not_come_out_or_takes_too_many_leaves_the_fewest() -> None:
     for target in (5.5 * 283.5, 36.5 * 283.5):
         assert usual(target, [LEVEL, LINE], 0.001) == fewest(target, [LEVEL, LINE], 0.001)
