@@ -11,9 +11,9 @@ from calibrator.desk.sheets import GroupSheet, SheetLine
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import Farm, FillWay, UnitSystem
 from calibrator.science.delivered import delivered
-from calibrator.science.heat import SCALD_CAUTION_C, scalds
+from calibrator.science.heat import SCALD_CAUTION_C, scalds, scalds_in_seconds
 from calibrator.science.scoops import ScoopWay
-from calibrator.units import show_length, show_mass, show_percent, show_volume
+from calibrator.units import Kind, show_both, show_length, show_mass, show_percent, show_volume
 from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
@@ -209,12 +209,19 @@ def hot(temperature_c: float) -> bool:
     return scalds(temperature_c) or isclose(temperature_c, SCALD_CAUTION_C)
 
 
-def scald_words(temperature: str) -> str:
-    """The caution beside hot water."""
-    words = translate(
+def scald_words(celsius: float, system: UnitSystem) -> str:
+    """The caution beside hot water: how soon it scalds, and how warm a calf wants the mix."""
+    if scalds_in_seconds(celsius):
+        burns = translate("TableWords", "Water at {temperature} scalds skin within seconds.")
+    else:
+        burns = translate(
+            "TableWords", "Water at {temperature} scalds skin within minutes, hotter water within seconds."
+        )
+    care = translate(
         "TableWords",
-        "Water at {temperature} scalds skin within minutes, hotter water within seconds. Wear gloves, "
-        "keep children away, and let the mix cool to 100–105 °F (38–41 °C) at the calf. The product label "
-        "comes first.",
+        "Wear gloves, keep children away, and let the mix cool to {feeding} at the calf. The product label comes "
+        "first.",
     )
-    return words.format(temperature=temperature)
+    temperature = show_both(celsius, Kind.TEMPERATURE, system, decimal_comma=decimal_comma())
+    feeding = "38–41 °C" if system is UnitSystem.METRIC else "100–105 °F (38–41 °C)"
+    return f"{burns.format(temperature=temperature)} {care.format(feeding=feeding)}"

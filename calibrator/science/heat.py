@@ -18,6 +18,9 @@ SCALD_CAUTION_C = (120.0 - 32.0) / 1.8
 """Water above 120 °F (49 °C) scalds skin: five minutes at 120 °F, 30 s at 130 °F, 6 s at 140 °F (leaflet of
 the U.S. Consumer Product Safety Commission, as widely reprinted)."""
 
+SCALDS_IN_SECONDS_C = (130.0 - 32.0) / 1.8
+"""From here on in half a minute and less; the same leaflet."""
+
 FEEDING_RANGE_C = (37.8, 40.6)
 """The mix at the calf, 100–105 °F: about a calf's own warmth, which is 101 to 103 °F. Common practice, no source."""
 
@@ -31,6 +34,11 @@ WATER_HEAT_KJ_PER_KG_C = 4.182
 def scalds(temperature_c: float) -> bool:
     """Whether a caution against scalds belongs beside water of this temperature."""
     return finite(temperature_c, "The temperature") > SCALD_CAUTION_C
+
+
+def scalds_in_seconds(temperature_c: float) -> bool:
+    """Whether such water scalds before a hand is drawn back and dried."""
+    return finite(temperature_c, "The temperature") >= SCALDS_IN_SECONDS_C
 
 
 def _liquid(temperature_c: float, what: str) -> float:

@@ -17,7 +17,7 @@ from calibrator.desk.table_words import scald_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.side_by_side import SideBySide
 from calibrator.model import HotWater, UnitSystem
-from calibrator.units import Kind, show_both
+from calibrator.units import Kind
 
 
 class HotWaterForm(QWidget):
@@ -97,4 +97,4 @@ class HotWaterForm(QWidget):
         hot = self.hot.value()
         self.scald.setVisible(hot is not None and is_hot(hot))
         if hot is not None:
-            self.scald.setText(scald_words(show_both(hot, Kind.TEMPERATURE, self.desk.system)))
+            self.scald.setText(scald_words(hot, self.desk.system))

@@ -30,7 +30,7 @@ from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import Plan, PlanGroup, Scoop, UnitSystem, Vessel, WeighIn, new_id
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import Powder
-from calibrator.units import Kind, show_both
+from calibrator.units import Kind
 
 MOST_ALLOWANCE_PCT = 50.0
 MOST_TIMES = 10  # a last count so far above the calves of today is asked about
@@ -279,7 +279,7 @@ class PlanForm(QWidget):
         self.scald.setVisible(known and hot(water or 0.0))
         if water is None:
             return
-        self.scald.setText(scald_words(show_both(water, Kind.TEMPERATURE, self.desk.system)))
+        self.scald.setText(scald_words(water, self.desk.system))
         for editor in self.groups:
             editor.mixed_with(self._powder, water)
 

@@ -376,4 +376,4 @@ class SheetView(QWidget):
         temperatures = [sheet.plan.water_temperature_c, *(known.draw_c for known in self._warms)]
         hottest = max([*temperatures, *([hot_water.hot_c] if hot_water else [])])
         self.scald.setVisible(hot(hottest))
-        self.scald.setText(scald_words(show_both(hottest, Kind.TEMPERATURE, system)))
+        self.scald.setText(scald_words(hottest, system))
