@@ -10448,8 +10448,16 @@ Sign off all the same? The record will say so.</source>
         <translation>Agua hasta {water} sobre el fondo; la mezcla queda a {mix}.</translation>
     </message>
     <message>
-        <source>Water at {temperature} scalds skin within minutes, hotter water within seconds. Wear gloves, keep children away, and let the mix cool to 100–105 °F (38–41 °C) at the calf. The product label comes first.</source>
-        <translation>El agua a {temperature} quema la piel en minutos, y más caliente, en segundos. Use guantes, aleje a los niños y deje enfriar la mezcla a 100–105 °F (38–41 °C) al darla. La etiqueta del producto manda.</translation>
+        <source>Water at {temperature} scalds skin within seconds.</source>
+        <translation>El agua a {temperature} quema la piel en segundos.</translation>
+    </message>
+    <message>
+        <source>Water at {temperature} scalds skin within minutes, hotter water within seconds.</source>
+        <translation>El agua a {temperature} quema la piel en minutos, y más caliente en segundos.</translation>
+    </message>
+    <message>
+        <source>Wear gloves, keep children away, and let the mix cool to {feeding} at the calf. The product label comes first.</source>
+        <translation>Use guantes, aleje a los niños y deje enfriar la mezcla a {feeding} al darla. La etiqueta del producto manda.</translation>
     </message>
 </context>
 <context>
