@@ -22,7 +22,7 @@ from PySide6.QtWidgets import (
 
 from calibrator.desk.parts import framed, label
 from calibrator.desk.plain_text import on_screen
-from calibrator.desk.widgets.stray_keys import SteadyLine
+from calibrator.desk.widgets.stray_keys import SteadyLine, StrayNet
 
 _held: set[QDialog] = set()  # questions with no window beneath them
 
@@ -136,6 +136,8 @@ def _when_chosen(dialog: QFileDialog, on_path: Callable[[Path], None]) -> None:
 
 def _open(dialog: QDialog) -> None:
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    if not isinstance(dialog, QFileDialog):
+        StrayNet(dialog)
     if dialog.parentWidget() is None:
         # Nothing else holds it: it would be gone at once, and the program go on without any window.
         _held.add(dialog)

@@ -53,10 +53,8 @@ SENTENCES: Mapping[str, str] = MappingProxyType(
         "exponent": "Write the number out in digits, like {example}.",
         "separators": "“{part}” has more than one decimal sign. Write one number, like {example}.",
         "unfinished": "Digits are missing after “{part}”. Type it like {example}.",
-        "comma_thousands": "“{part}” can be read two ways. Write {whole} without a comma, or {point} "
-        "with a decimal point.",
-        "point_thousands": "“{part}” can be read two ways. Write {whole} without a point, or {comma} "
-        "with a decimal comma.",
+        "comma_thousands": "“{part}” can be read two ways. Write {whole}, or {point} with a decimal point.",
+        "point_thousands": "“{part}” can be read two ways. Write {whole}, or {comma} with a decimal comma.",
         "numbers_in_row": "“{part}” has two numbers in a row. Write one number, or a unit after each, like {example}.",
         "bad_fraction": "“{part}” is not a fraction that can be used. Halves to sixty-fourths can, like 1/4.",
         "improper": "“{part}” is not less than one. Leave a space between whole number and fraction, like 10 1/4.",

@@ -6,10 +6,13 @@ from dataclasses import replace
 
 import pytest
 from answers import Answers
-from PySide6.QtCore import QPoint, QRect, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
+from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton
+from pytestqt.qtbot import QtBot
+from speaking import speaking
 
+from calibrator.desk.context import Desk
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.weigh_in.fill_table import REMARK, WEIGHT
 from calibrator.desk.weigh_in.findings_panel import ToMarkPanel
@@ -18,6 +21,7 @@ from calibrator.desk.weigh_in.step_lot import StepLot
 from calibrator.desk.weigh_in.step_mark import StepMark
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.weigh_in.step_tools import StepTools
+from calibrator.desk.widgets.question import Question
 from calibrator.desk.widgets.saying import Bubble
 from calibrator.desk.window import Window
 from calibrator.model import FillWay, Lot, Scale, Scoop, Step, UnitSystem
@@ -94,18 +98,42 @@ def test_a_slip_in_the_target_weight_is_told_beneath_it(window: Window) -> None:
     assert tools._target_says.isHidden()
 
 
-def test_a_fill_to_the_line_heavier_than_a_level_one_is_asked_about(window: Window, answers: Answers) -> None:
+def asks(window: Window) -> str:
+    """What a question in the page asks; blank where none is in view."""
+    return " ".join(one.words for one in window.findChildren(Question) if one.isVisible())
+
+
+def press(window: Window, text: str) -> None:
+    (found,) = (b for b in window.findChildren(QPushButton) if b.isVisible() and b.text() == text)
+    QTest.mouseClick(found, Qt.MouseButton.LeftButton)
+
+
+@pytest.mark.parametrize("by", ["button", "enter", "typed again"])
+def test_a_fill_to_the_line_heavier_than_a_level_one_is_asked_about(window: Window, by: str) -> None:
     page, view = opened(window, Step.FILLS_TO_MARK)
     assert page.guide is not None
-    answers.yes = False
     enter("13.4")
-    assert "more than this scoop holds struck level (11.7 oz)" in answers.asked[-1]
-    assert "It was read as" not in view._weight.message  # 13.4 g is no scoopful either
+    assert "more than this scoop holds struck level (11.7 oz)" in asks(window)
+    assert "meant?" not in asks(window)  # neither 13.4 g nor another decimal point makes it a scoopful
+    assert view._weight.problem() == ""
     assert page.guide.fills_of(FillWay.TO_MARK) == []
-    answers.yes = True
-    enter("13.4")
+    if by == "button":
+        press(window, "It weighs that all the same")
+    else:
+        enter("" if by == "enter" else "13.4")
     assert [fill.typed for fill in page.guide.fills_of(FillWay.TO_MARK)] == ["13.4"]
-    assert view._weight.text() == ""
+    assert (view._weight.text(), asks(window)) == ("", "")
+    enter("13.4")
+    assert asks(window)  # each one anew
+
+
+def test_the_weight_typed_after_a_question_takes_the_place_of_the_doubted_one(window: Window) -> None:
+    page, _view = opened(window, Step.FILLS_TO_MARK)
+    assert page.guide is not None
+    enter("13.4")
+    enter("10.0")
+    assert asks(window) == ""
+    assert [fill.typed for fill in page.guide.fills_of(FillWay.TO_MARK)] == ["10.0"]
 
 
 def test_a_bare_number_is_read_in_the_unit_of_the_scale(window: Window) -> None:
@@ -122,7 +150,7 @@ def test_a_bare_number_is_read_in_the_unit_of_the_scale(window: Window) -> None:
     ]
     assert [view._table.index(row, WEIGHT).data() for row in (1, 0)] == ["11.68 oz (331 g)", "11.60 oz"]
     enter("16.6")
-    assert "It was read as 16.6 g; if oz is meant, type 16.6 oz." in view._weight.message
+    assert view._weight.message.startswith("Was 16.6 oz meant?")
 
 
 def test_after_a_fill_is_struck_out_the_next_weight_is_typed_at_once(window: Window, answers: Answers) -> None:
@@ -154,21 +182,29 @@ def test_a_blank_field_leaves_undo_to_the_fills(window: Window) -> None:
 
 @pytest.mark.parametrize("size", [(1280, 800), (1024, 700)])
 @pytest.mark.parametrize("step", [Step.LEVEL_FILLS, Step.FILLS_TO_MARK])
-def test_the_answer_to_a_wrong_weight_leaves_bag_and_scoopfuls_in_view(
-    window: Window, step: Step, size: tuple[int, int]
+@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("typed", ["116", "1.16", "3300 g", "50000", "0.4 g", "11.6.5", "1,234", "11.6 gal", "2.1 lb"])
+def test_what_is_wrong_with_a_weight_is_told_once_beneath_it(
+    qtbot: QtBot, desk: Desk, step: Step, size: tuple[int, int], typed: str, language: str
 ) -> None:
-    window.resize(*size)
-    _page, view = opened(window, step)
-    QApplication.processEvents()
-    enter("116")
-    (bubble,) = (found for found in window.findChildren(Bubble) if found.isVisible())
-    over = _on_window(bubble, window)
-    for field in (view._bag, view._together, view._weight.line, view._strike, view._undo):
-        assert not over.intersects(_on_window(field, window)), field.accessibleName()
-
-
-def _on_window(widget: QWidget, window: Window) -> QRect:
-    return QRect(widget.mapTo(window, QPoint(0, 0)), widget.size())
+    """Whole and where it is typed, with no bubble over the figures beside it; nothing moves for it."""
+    with speaking(language):
+        spoken = Window(desk)
+        qtbot.addWidget(spoken)
+        spoken.resize(*size)
+        spoken.show()
+        qtbot.waitExposed(spoken)
+        _page, view = opened(spoken, step)
+        QApplication.processEvents()
+        fields = (view._bag, view._together, view._strike, view._undo, view._view)
+        before = [field.geometry() for field in fields]
+        enter(typed)
+        QApplication.processEvents()
+        assert view._weight.problem()
+        assert view._says.fits, view._says.text()
+        assert not [found for found in spoken.findChildren(Bubble) if found.isVisible()]
+        assert [field.geometry() for field in fields] == before
+        spoken.replace_by_another()
 
 
 @pytest.mark.parametrize(
@@ -220,26 +256,24 @@ def test_from_across_the_room_the_mean_is_named_the_line_can_be_moved_and_escape
     assert page.guide.step == Step.MARK
 
 
-def test_next_asks_before_it_leaves_the_line_untried_and_sign_off_leads_back(window: Window, answers: Answers) -> None:
+def test_next_asks_before_it_leaves_the_line_untried_and_sign_off_leads_back(window: Window) -> None:
     page, _view = opened(window, Step.FILLS_TO_MARK)
     guide = page.guide
     assert guide is not None
-    answers.yes = False
     page.next_step()
-    assert "No fill to the line was weighed yet" in answers.asked[-1]
+    page.next_step()  # once too often answers nothing
+    assert "No fill to the line was weighed yet" in asks(window)
     assert guide.step == Step.FILLS_TO_MARK
-    answers.yes = True
-    page.next_step()
+    press(window, "Go on without")
     assert guide.step == Step.SIGN_OFF
+    assert asks(window) == ""
     sign_off = page._views[Step.SIGN_OFF]
     assert isinstance(sign_off, StepSignOff)
     QTest.mouseClick(sign_off._fill_button, Qt.MouseButton.LeftButton)
     assert guide.step == Step.FILLS_TO_MARK
     enter("10.0")
-    asked = len(answers.asked)
     page.next_step()
     assert guide.step == Step.SIGN_OFF
-    assert len(answers.asked) == asked
     assert not sign_off._fill_button.isVisible()
 
 
@@ -271,7 +305,17 @@ def test_a_line_that_was_found_wrong_is_not_offered_again(window: Window) -> Non
     assert mark.pending() == ""
 
 
-def test_next_asks_before_it_leaves_a_line_that_was_found_wrong(window: Window, answers: Answers) -> None:
+def test_a_weight_typed_while_next_asks_is_a_fill(window: Window) -> None:
+    page, _view = opened(window, Step.FILLS_TO_MARK)
+    assert page.guide is not None
+    QTest.mouseClick(page._next, Qt.MouseButton.LeftButton)
+    assert asks(window)
+    enter("10.0")
+    assert [fill.typed for fill in page.guide.fills_of(FillWay.TO_MARK)] == ["10.0"]
+    assert asks(window) == ""
+
+
+def test_next_asks_before_it_leaves_a_line_that_was_found_wrong(window: Window) -> None:
     """It names the line and the feeding that would be signed."""
     page, _view = opened(window, Step.FILLS_TO_MARK)
     guide = page.guide
@@ -279,14 +323,12 @@ def test_next_asks_before_it_leaves_a_line_that_was_found_wrong(window: Window, 
     for bag in (1, 1, 2, 2, 3, 3, 4, 4):
         guide.add_fill(FillWay.TO_MARK, bag, 9.0 * 28.349523125, "9.0 oz")
     assert guide.line_should_move
-    answers.yes = False
     page.next_step()
-    assert "Move the line" in answers.asked[-1]
-    assert "What would be signed is the line at 1/2 in" in answers.asked[-1].replace("\N{NO-BREAK SPACE}", " ")
-    assert "9.0" in answers.asked[-1]
+    assert "Move the line" in asks(window)
+    assert "What would be signed is the line at 1/2 in" in asks(window).replace("\N{NO-BREAK SPACE}", " ")
+    assert "9.0" in asks(window)
     assert guide.step == Step.FILLS_TO_MARK
-    answers.yes = True
-    page.next_step()
+    press(window, "Go on with this line")
     assert guide.step == Step.SIGN_OFF
 
 

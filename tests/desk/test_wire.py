@@ -7,15 +7,17 @@ import select
 import subprocess
 import sys
 from collections.abc import Iterator
+from functools import partial
 
 import pytest
 from answers import Answers
 from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QPushButton, QWidget
+from PySide6.QtWidgets import QApplication, QDialog, QLineEdit, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
+from calibrator.desk.ask import Ask
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.wire_form import SAMPLE, WireForm
 from calibrator.desk.pages.weigh_in import WeighInPage
@@ -242,6 +244,15 @@ def types(widget: QWidget, text: str, pace_ms: int = 4, start_ms: int = 1_000_00
             QApplication.sendEvent(QApplication.focusWidget() or widget, event)
 
 
+def typed_at(widget: QWidget, text: str, pace_ms: int = 4, start_ms: int = 1_000_000) -> None:
+    """The same into a widget of a window that may not be the active one."""
+    for number, sign in enumerate(text):
+        key = Qt.Key.Key_Return if sign == "\r" else Qt.Key(ord(sign.upper()))
+        event = QKeyEvent(QEvent.Type.KeyPress, key, Qt.KeyboardModifier.NoModifier, sign)
+        event.setTimestamp(start_ms + number * pace_ms)
+        QApplication.sendEvent(widget, event)
+
+
 def test_a_scale_as_a_keyboard_enters_one_weight_after_another(page: WeighInPage) -> None:
     line = step(page)._weight.line
     line.setFocus()
@@ -277,6 +288,48 @@ def test_a_burst_at_the_sign_off_signs_nothing(page: WeighInPage, answers: Answe
     types(page._next, "ST,GS,+ 11.60 oz\r")
     assert page.guide is not None
     assert page.guide.step is Step.LEVEL_FILLS
+
+
+@pytest.mark.parametrize("kind", ["reason", "confirm", "tell"])
+def test_a_weight_that_a_scale_types_into_a_question_is_neither_lost_nor_its_answer(
+    page: WeighInPage, kind: str
+) -> None:
+    view = step(page)
+    ask, came = Ask(), []
+    if kind == "reason":
+        ask.reason("Why?", came.append)
+    elif kind == "confirm":
+        ask.confirm("Really?", "Yes", partial(came.append, "yes"))
+    else:
+        ask.tell("Something went wrong.")
+    (dialog,) = (top for top in page.window().findChildren(QDialog) if top.isVisible())
+    QApplication.processEvents()
+    within = dialog.focusWidget()
+    assert within is not None
+    typed_at(within, "sp")
+    typed_at(within, "11.72\r", start_ms=2_000_000)
+    assert dialog.isVisible()
+    assert came == []
+    assert view._weight.text() == "11.72"
+    if kind == "reason":
+        assert isinstance(within, QLineEdit)
+        assert within.text() == "sp"
+        typed_at(within, "ill 3 g\r", pace_ms=90, start_ms=3_000_000)
+        assert came == ["spill 3 g"]
+    dialog.close()
+
+
+def test_a_stray_weight_that_finds_another_in_the_field_is_told(page: WeighInPage) -> None:
+    view = step(page)
+    told: list[str] = []
+    page.desk.said.connect(told.append)
+    QTest.keyClicks(view._weight.line, "11.9")
+    page._next.setEnabled(True)
+    page._next.setFocus()
+    types(page._next, "11.72\r")
+    assert view._weight.text() == "11.9"
+    assert "typed 11.72" in told[-1]
+    assert "11.9 is in the field" in told[-1]
 
 
 def test_a_moving_scale_that_strays_is_passed_over(page: WeighInPage) -> None:

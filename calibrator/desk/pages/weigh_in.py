@@ -26,6 +26,7 @@ from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.weigh_in.step_tools import StepTools
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.widgets.later import Later, take_turn
+from calibrator.desk.widgets.question import Question
 from calibrator.desk.widgets.step_strip import StepStrip
 from calibrator.model import FillWay, Lot, Step, WeighIn, new_id
 
@@ -59,11 +60,15 @@ class WeighInPage(Page):
         foot.setStretch(2, 1)
         foot.setContentsMargins(0, 0, 0, 0)
         self._foot.setLayout(foot)
+        self._question = Question("")
+        self._question.answered.connect(partial(self._move_by, 1))
+        self._question.hide()
         self._head = row(self.title)
         self._head.setStretch(0, 1)
         self.body.insertLayout(0, self._head)
         self.body.addWidget(self._strip)
         self.body.addWidget(self._stack, 1)
+        self.body.addWidget(self._question)
         self.body.addWidget(self._foot)
         for keys, slot in (("Alt+Right", self.next_step), ("Alt+Left", self.previous_step)):
             shortcut = QShortcut(QKeySequence(keys), self)
@@ -140,10 +145,12 @@ class WeighInPage(Page):
         """Go on; past fills that were never weighed, or that say the line is wrong, only if that is meant."""
         guide = self.guide
         if guide is not None and guide.step is Step.FILLS_TO_MARK and guide.line_untried:
-            self.desk.ask.confirm(line_words.untried_words(), self.tr("Go on without"), partial(self._move_by, 1))
+            self._question.ask(line_words.untried_words(), self.tr("Go on without"))
+            self._focus_first()  # a weight typed next is a fill, not an answer
         elif guide is not None and guide.step is Step.FILLS_TO_MARK and guide.line_should_move:
             question = line_words.wrong_line_words(guide, self.desk.system)
-            self.desk.ask.confirm(question, self.tr("Go on with this line"), partial(self._move_by, 1))
+            self._question.ask(question, self.tr("Go on with this line"))
+            self._focus_first()
         else:
             self._move_by(1)
 
@@ -195,6 +202,7 @@ class WeighInPage(Page):
         return tell_or_wait(self.desk.records, self.desk.outbox, begun, self.desk.clock())
 
     def _show_chooser(self) -> None:
+        self._question.hide()
         self.title.setText(self.tr("Weigh-in"))
         self._strip.hide()
         self._foot.hide()
@@ -211,6 +219,7 @@ class WeighInPage(Page):
         elif guide.weigh_in.drawn_line_mm != self._line_mm:
             self._recall_done(FillWay.TO_MARK)
         step = guide.step
+        self._question.hide()
         self.title.setText(words.title(guide))
         view, _area = self._views[step], self._areas[step].content
         self._strip.show()

@@ -32,9 +32,3 @@ def in_unit(quantity: Quantity, unit: str) -> float:
 def _one(unit: str) -> float:
     found = understood(f"1 {unit}", UnitSystem.METRIC)
     return found.value if found is not None else 1.0
-
-
-def other_unit(unit: str) -> str:
-    """The unit that is likelier meant where a weight in this one cannot be right."""
-    other = UnitSystem.FARM if system_of(unit) is UnitSystem.METRIC else UnitSystem.METRIC
-    return default_unit(Kind.MASS, other)

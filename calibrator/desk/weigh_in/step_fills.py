@@ -29,15 +29,17 @@ from calibrator.desk.weigh_in.commands import enter_fill, restore_fill, strike_f
 from calibrator.desk.weigh_in.fill_plot import FillPlot
 from calibrator.desk.weigh_in.fill_table import REMARK, FillTable
 from calibrator.desk.weigh_in.findings_panel import FindingsPanel
-from calibrator.desk.weigh_in.scale_unit import in_unit, meant_instead, other_unit, unit_of
+from calibrator.desk.weigh_in.scale_unit import meant_instead, unit_of
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.weigh_in.words import doubt_words, more_fills_advised, odd_words
 from calibrator.desk.widgets.quantity_field import QuantityField
+from calibrator.desk.widgets.question import Question
 from calibrator.desk.widgets.stray_keys import SteadySpin, strays
 from calibrator.model import Fill, FillWay
 from calibrator.science.plausible import Doubt
 from calibrator.units import Kind, MaskNotUnderstood, Quantity, edit_text, read_mask
 
+LINES_SAID = 2  # beneath the weight: what is wrong with one is told there, and nowhere else
 MOST_TOGETHER = 20
 MOST_BAGS = 999
 
@@ -54,6 +56,12 @@ class StepFills(StepView):
         self._way, self._hands, self._stack, self._panel = way, hands, stack, panel
         self._weight = QuantityField(Kind.MASS, desk.system, name=self.tr("Weight"), required=True)
         self._weight.returnPressed.connect(self._enter)
+        self._weight.understood.connect(self._question_off)
+        self._says = self._weight.say_beside("")
+        self._says.keep_lines(LINES_SAID)
+        self._question = Question(self.tr("It weighs that all the same"))
+        self._question.answered.connect(self._keep_asked)
+        self._question.hide()
         set_style_property(self._weight.line, "kind", "large")
         self._from_wire = ""
         self._wire_words = label("", "caution")
@@ -97,6 +105,7 @@ class StepFills(StepView):
         self.hands.setText(self._hands(guide))
         self._weight.set_system(system)
         self._show_unit(guide)
+        self._question_off()
         resolution = guide.scale.resolution_g if guide.scale else None
         self._table.show_fills(fills, odd, system, resolution)
         self._panel.show_findings(guide, system)
@@ -131,6 +140,7 @@ class StepFills(StepView):
         entry_card = card(
             weight_name,
             row(self._weight, column(self._enter_button, None)),
+            self._says,
             row(bag_name, self._bag, None, together_name, self._together),
         )
         entry_card.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
@@ -138,6 +148,7 @@ class StepFills(StepView):
             self._now,
             entry_card,
             row(self._strike, None, self._undo, self._redo),  # above the table: in view on the smallest window too
+            self._question,
             self._wire_words,
             self._odd,
             self._view,
@@ -169,27 +180,32 @@ class StepFills(StepView):
         self._usual.triggered.connect(partial(self._across.setChecked, False))
         self.addAction(self._usual)
 
-    def _take_weighed(self, text: str) -> None:
-        """A weight from the scale's wire, as if typed; what a person is typing stays."""
+    def _take_weighed(self, text: str) -> bool:
+        """A weight from the scale's wire, as if typed; what a person is typing stays. Gives whether it was taken."""
         guide = self.guide
         if not self.isVisible() or guide is None or guide.signed_off is not None:
-            return
+            return False
         if self._weight.text() not in ("", self._from_wire):
-            return
+            return False
         self._from_wire = text
         self._weight.set_typed(text)
         self._weight.setFocus()
         if self.desk.settings.now.scale_enters:
             self._enter()
+        return True
 
     def _take_stray(self, text: str) -> None:
         """A weight that a scale typed where the cursor was not in the field: it waits there to be looked at."""
         if not self.isVisible():
             return
         reading = self._by_mask(text) if self.desk.settings.now.scale_mask else text
-        if reading:
-            self._take_weighed(reading)
+        if reading and self._take_weighed(reading):
             self.desk.say(self.tr("The scale typed while the cursor was elsewhere; its weight is in the field now."))
+        elif reading:
+            words = self.tr(
+                "The scale typed {weight} while the cursor was elsewhere: not taken, {typed} is in the field."
+            )
+            self.desk.say(words.format(weight=reading, typed=self._weight.text()))
 
     def _by_mask(self, text: str) -> str:
         """The weight in a line of a scale that works as a keyboard, while it stands still; else blank."""
@@ -220,31 +236,35 @@ class StepFills(StepView):
             self._weight.line.selectAll()  # what is typed next takes the place of what was refused
             return
         doubt = guide.doubt(self._way, quantity.value, self._together.value())
-        if doubt is not None:
-            self._doubt(doubt, guide, quantity)
+        if doubt is None or (doubt is Doubt.OVER_LEVEL and self._is_answered(guide, quantity)):
+            self._keep(guide, quantity)
             return
-        self._keep(guide, quantity)
-
-    def _doubt(self, doubt: Doubt, guide: Guide, quantity: Quantity) -> None:
-        """A weight that cannot be is refused; one that is only unlikely can be kept all the same."""
-        words = doubt_words(doubt, guide, self.desk.system)
-        if quantity.bare and self._other_unit_may_be(guide, quantity):
-            read_as = self.tr("It was read as {number} {unit}; if {other} is meant, type {number} {other}.")
-            as_read = read_as.format(number=quantity.typed, unit=quantity.unit, other=other_unit(quantity.unit))
-            words = f"{words} {as_read}"
-        if doubt is not Doubt.OVER_LEVEL:  # first: the end of a long sentence is cut
-            words = f"{self._meant(guide, quantity)} {words}".lstrip()
-        self._weight.set_problem(words)
+        if doubt is not Doubt.OVER_LEVEL:
+            meant = self._meant(guide, quantity)
+            self._weight.set_problem(
+                f"{meant} {doubt_words(doubt, guide, self.desk.system, short=bool(meant))}".lstrip()
+            )
+        self._weight.setFocus()
         self._weight.line.selectAll()
-        if doubt is Doubt.OVER_LEVEL:
-            self.desk.ask.confirm(words, self.tr("It weighs that all the same"), partial(self._keep, guide, quantity))
 
-    def _other_unit_may_be(self, guide: Guide, quantity: Quantity) -> bool:
-        other_g = in_unit(quantity, other_unit(quantity.unit))
-        return guide.doubt(self._way, other_g, self._together.value()) is None
+    def _is_answered(self, guide: Guide, quantity: Quantity) -> bool:
+        """A weight that is only unlikely is asked about in the page: the next one can be typed over it."""
+        words = doubt_words(Doubt.OVER_LEVEL, guide, self.desk.system)
+        meant = self._meant(guide, quantity)
+        settled = self._question.settled(f"{words} {meant}".rstrip(), (quantity.value, self._together.value()))
+        self._question.setVisible(not settled)
+        return settled
+
+    def _question_off(self) -> None:
+        self._question.hide()
+
+    def _keep_asked(self) -> None:
+        quantity, guide = self._weight.quantity(), self.guide
+        if guide is not None and quantity is not None:
+            self._keep(guide, quantity)
 
     def _meant(self, guide: Guide, quantity: Quantity) -> str:
-        """What was likelier meant than a weight that is doubted."""
+        """What was likelier meant than a weight that is doubted; blank where nothing else can be."""
         others = meant_instead(quantity)
         mass_g = guide.likelier(self._way, others, self._together.value())
         if mass_g is None:
@@ -265,6 +285,7 @@ class StepFills(StepView):
         )
         if kept is not None:
             self._weight.set_typed("")
+            self._question.take_as_known(None)
         self._weight.setFocus()
 
     def _show_unit(self, guide: Guide) -> None:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from functools import partial
-
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QHBoxLayout, QLayout, QVBoxLayout, QWidget
 
@@ -20,6 +18,7 @@ from calibrator.desk.weigh_in import line_words, words
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.weigh_in.workings import line_workings
 from calibrator.desk.widgets.quantity_field import QuantityField
+from calibrator.desk.widgets.question import Question
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import OldLine, OldLineVerdict
@@ -48,6 +47,10 @@ class StepMark(StepView):
         self._old_card = card(label(self.tr("The line now on the scoop"), "quiet"), self._old)
         self._field = QuantityField(Kind.LENGTH, desk.system, name=self.tr("Line as drawn"), required=True)
         self._field.returnPressed.connect(self._enter)
+        self._field.understood.connect(self._question_off)
+        self._question = Question(self.tr("The line is there all the same"))
+        self._question.answered.connect(self._keep_asked)
+        self._question.hide()
         self._as_proposed = button(self.tr("&Drawn as proposed"), self._take_proposed, "main")
         self._keep_old = button(self.tr("Keep the &old line"), self._take_old)
         caption = label(self.tr("Drawn elsewhere? Distance down the wall &from the rim:"), "quiet")
@@ -72,7 +75,7 @@ class StepMark(StepView):
         enter = button(self.tr("Ente&r"), self._enter)
         # The drawing needs less height than the words beside it: what is typed stands in what it leaves.
         picture = QWidget(self)
-        picture.setLayout(_part(card(self._drawing), caption, row(self._field, column(enter, None))))
+        picture.setLayout(_part(card(self._drawing), caption, row(self._field, column(enter, None)), self._question))
         both = QHBoxLayout()
         both.setSpacing(2 * SPACE)
         both.addWidget(picture, 7)
@@ -84,6 +87,7 @@ class StepMark(StepView):
         w, found = guide.weigh_in, guide.findings
         self._drawing.set_system(system)
         self._field.set_system(system)
+        self._question_off()
         self._drawing.set_shape(guide.scoop.shape if guide.scoop else None)
         proposed = units.on_line_step(found.line.down_wall_mm, system) if found.line else None
         wiped = guide.line_to_wipe_mm
@@ -178,14 +182,20 @@ class StepMark(StepView):
             self._field.set_problem(in_words(error))
             self._field.line.selectAll()
             return
-        if found is not None and abs(found.share) > FAR_OFF_SHARE:
-            self.desk.ask.confirm(
-                line_words.far_off_words(found, self.desk.system),
-                self.tr("The line is there all the same"),
-                partial(self._keep, quantity),
-            )
-            return
-        self._keep(quantity)
+        far_off = found is not None and abs(found.share) > FAR_OFF_SHARE
+        doubt = line_words.far_off_words(found, self.desk.system) if found is not None and far_off else ""
+        settled = self._question.settled(doubt, quantity.value)
+        self._question.setVisible(not settled)
+        if settled:
+            self._keep(quantity)
+
+    def _keep_asked(self) -> None:
+        quantity = self._field.quantity()
+        if quantity is not None:
+            self._keep(quantity)
+
+    def _question_off(self) -> None:
+        self._question.hide()
 
     def _keep(self, quantity: Quantity) -> None:
         guide = self.guide

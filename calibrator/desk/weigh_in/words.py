@@ -267,8 +267,8 @@ def target_words(system: UnitSystem) -> str:
     return words.format(low=low, high=high)
 
 
-def doubt_words(doubt: Doubt, guide: Guide, system: UnitSystem) -> str:
-    """Why a typed weight is hardly meant."""
+def doubt_words(doubt: Doubt, guide: Guide, system: UnitSystem, *, short: bool = False) -> str:
+    """Why a typed weight is hardly meant; `short` where what was meant is told already."""
     if doubt == Doubt.OVER_CAPACITY and guide.scale is not None:
         words = translate("WeighInWords", "That is more than this scale weighs ({capacity}). Type it again.")
         return words.format(capacity=shown.mass(guide.scale.capacity_g, system))
@@ -278,17 +278,13 @@ def doubt_words(doubt: Doubt, guide: Guide, system: UnitSystem) -> str:
             "That is more than this scoop holds struck level ({level}), and the line lies below its rim.",
         )
         return words.format(level=shown.mass(guide.findings.level.mean_g, system))
-    if doubt == Doubt.TOO_HEAVY:
-        return translate(
-            "WeighInWords",
-            "No powder is as heavy as that in this scoop. Look at the unit, at the zero of the scale, and at the "
-            "scoop's measures in the set-up.",
-        )
-    return translate(
-        "WeighInWords",
-        "No powder is as light as that in this scoop. Look at the unit, at the zero of the scale, and at the "
-        "scoop's measures in the set-up.",
+    words = (
+        translate("WeighInWords", "No powder is so heavy in this scoop.")
+        if doubt == Doubt.TOO_HEAVY
+        else translate("WeighInWords", "No powder is so light in this scoop.")
     )
+    advice = translate("WeighInWords", "Check unit, zero and the scoop's measures.")
+    return words if short else f"{words} {advice}"
 
 
 def odd_words(fills: int) -> str:

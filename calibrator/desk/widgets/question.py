@@ -34,14 +34,23 @@ class Question(QWidget):
         """What was kept before is not asked about again."""
         self._about = about
 
+    def ask(self, doubt: str, yes: str) -> None:
+        """Put a question that only its button answers: what led to it may have been pressed once too often."""
+        self._yes.setText(yes)
+        self._put(doubt)
+        self.show()
+
     def settled(self, doubt: str, about: object) -> bool:
         """Whether nothing is to be asked: there is no doubt, or it was asked `about` just this before."""
         if not doubt or about == self._about:
             return True
         self._about = about
+        self._put(doubt)
+        return False
+
+    def _put(self, doubt: str) -> None:
         self._words.setText(doubt)
         self._yes.setAccessibleDescription(doubt)
-        return False
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)

@@ -37,6 +37,7 @@ class Saying(QLabel):
     def __init__(self, beside: QWidget, note: str = "") -> None:
         super().__init__()
         self._beside, self._note, self._whole, self._short = beside, on_screen(note), "", ""
+        self._lines = 1
         self._bubble: Bubble | None = None
         self.setTextFormat(Qt.TextFormat.PlainText)
         self.setProperty("kind", "quiet")
@@ -51,6 +52,11 @@ class Saying(QLabel):
     def set_note(self, note: str) -> None:
         """What stands there where there is nothing to say; it sets the height."""
         self._note = on_screen(note)
+        self.updateGeometry()
+
+    def keep_lines(self, lines: int) -> None:
+        """So many are free from the beginning, for what is to be read here and not in a bubble."""
+        self._lines = lines
         self.updateGeometry()
 
     def say(self, text: str, *, state: str = "ok", short: str = "") -> None:
@@ -69,7 +75,7 @@ class Saying(QLabel):
         return super().text() in (self._whole, self._short)
 
     def heightForWidth(self, width: int) -> int:
-        return max(self.fontMetrics().lineSpacing(), self._height(self._note, width))
+        return max(self._lines * self.fontMetrics().lineSpacing(), self._height(self._note, width))
 
     def sizeHint(self) -> QSize:
         return QSize(0, self.heightForWidth(max(self.width(), 1)))

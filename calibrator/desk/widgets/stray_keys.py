@@ -8,9 +8,9 @@ from __future__ import annotations
 
 import sys
 
-from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QLineEdit, QPushButton, QSpinBox
+from PySide6.QtWidgets import QLineEdit, QPushButton, QSpinBox, QWidget
 
 PACE_MS = (
     35  # between two keys; the fastest fingers need twice that for several keys on end (common practice, no source)
@@ -54,6 +54,32 @@ class Burst:
         """What was typed, and no more of it."""
         text, self.text = self.text, ""
         return text.strip()
+
+
+class StrayNet(QObject):
+    """Takes a scale's weight out of a question: it neither answers it nor is lost. What a person types stays."""
+
+    def __init__(self, dialog: QWidget) -> None:
+        super().__init__(dialog)
+        self._burst = Burst()
+        self._before = ""
+        for kind in (QPushButton, QLineEdit):
+            for each in dialog.findChildren(kind):
+                each.installEventFilter(self)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if event.type() != QEvent.Type.KeyPress or not isinstance(event, QKeyEvent):
+            return False
+        line = watched if isinstance(watched, QLineEdit) else None
+        if not self._burst.take(event):
+            self._before = line.text() if line else ""
+        weight = self._burst.running and any(sign.isdigit() for sign in self._burst.text)
+        if not weight or event.key() not in _ENTER:
+            return False
+        if line is not None:
+            line.setText(self._before)
+        strays.came.emit(self._burst.end())
+        return True
 
 
 class SteadyButton(QPushButton):

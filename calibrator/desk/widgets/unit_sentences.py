@@ -44,11 +44,11 @@ def sentences() -> dict[str, str]:
         ),
         "comma_thousands": QCoreApplication.translate(
             "Units",
-            "“{part}” can be read two ways. Write {whole} without a comma, or {point} with a decimal point.",
+            "“{part}” can be read two ways. Write {whole}, or {point} with a decimal point.",
         ),
         "point_thousands": QCoreApplication.translate(
             "Units",
-            "“{part}” can be read two ways. Write {whole} without a point, or {comma} with a decimal comma.",
+            "“{part}” can be read two ways. Write {whole}, or {comma} with a decimal comma.",
         ),
         "numbers_in_row": QCoreApplication.translate(
             "Units",
