@@ -9214,6 +9214,10 @@ entre {low} y {high}
         <translation>A&amp;notar</translation>
     </message>
     <message>
+        <source>The scale typed {weight} while the cursor was elsewhere: not taken, {typed} is in the field.</source>
+        <translation>La báscula escribió {weight} con el cursor en otro lugar: no se tomó, en el campo está {typed}.</translation>
+    </message>
+    <message>
         <source>A number alone is in {unit}.</source>
         <translation>Un número solo está en {unit}.</translation>
     </message>
@@ -9238,16 +9242,12 @@ entre {low} y {high}
         <translation>La báscula escribió mientras el cursor estaba en otro lugar; su peso está ahora en el campo.</translation>
     </message>
     <message>
-        <source>It was read as {number} {unit}; if {other} is meant, type {number} {other}.</source>
-        <translation>Se leyó como {number} {unit}; si son {other}, escriba {number} {other}.</translation>
-    </message>
-    <message>
         <source>Was {mass} meant?</source>
         <translation>¿Quiso decir {mass}?</translation>
     </message>
     <message>
         <source>It weighs that all the same</source>
-        <translation>Pesa eso de todos modos</translation>
+        <translation>De todos modos pesa eso</translation>
     </message>
     <message>
         <source>Now bag {bag}</source>
@@ -11398,12 +11398,12 @@ Sign off all the same? The record will say so.</source>
         <translation>Faltan cifras después de “{part}”. Escríbalo como {example}.</translation>
     </message>
     <message>
-        <source>“{part}” can be read two ways. Write {whole} without a comma, or {point} with a decimal point.</source>
-        <translation>“{part}” se puede leer de dos modos. Escriba {whole} sin coma, o {point} con punto decimal.</translation>
+        <source>“{part}” can be read two ways. Write {whole}, or {point} with a decimal point.</source>
+        <translation>“{part}” se puede leer de dos modos. Escriba {whole}, o {point} con punto decimal.</translation>
     </message>
     <message>
-        <source>“{part}” can be read two ways. Write {whole} without a point, or {comma} with a decimal comma.</source>
-        <translation>“{part}” se puede leer de dos modos. Escriba {whole} sin punto, o {comma} con coma decimal.</translation>
+        <source>“{part}” can be read two ways. Write {whole}, or {comma} with a decimal comma.</source>
+        <translation>“{part}” se puede leer de dos modos. Escriba {whole}, o {comma} con coma decimal.</translation>
     </message>
     <message>
         <source>“{part}” has two numbers in a row. Write one number, or a unit after each, like {example}.</source>
@@ -11898,6 +11898,18 @@ Sign off all the same? The record will say so.</source>
         <translation>Llene como en cada toma: hasta la línea, emparejada con una sacudida, leída a la altura de los ojos. Escriba el peso y oprima Enter.</translation>
     </message>
     <message>
+        <source>No powder is so heavy in this scoop.</source>
+        <translation>Ningún polvo pesa tanto en esta medida.</translation>
+    </message>
+    <message>
+        <source>No powder is so light in this scoop.</source>
+        <translation>Ningún polvo pesa tan poco en esta medida.</translation>
+    </message>
+    <message>
+        <source>Check unit, zero and the scoop&apos;s measures.</source>
+        <translation>Revise unidad, cero y medida.</translation>
+    </message>
+    <message>
         <source>More fills would hardly tell it better: go on with what is known.</source>
         <translation>Más llenadas apenas lo aclararían: siga con lo que se sabe.</translation>
     </message>
@@ -12100,14 +12112,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>That is more than this scoop holds struck level ({level}), and the line lies below its rim.</source>
         <translation>Es más de lo que cabe al ras en esta medida ({level}), y la línea queda debajo del borde.</translation>
-    </message>
-    <message>
-        <source>No powder is as heavy as that in this scoop. Look at the unit, at the zero of the scale, and at the scoop&apos;s measures in the set-up.</source>
-        <translation>Ningún polvo pesa tanto en esta medida. Revise la unidad, el cero de la báscula y las dimensiones de la medida en Ajustes.</translation>
-    </message>
-    <message>
-        <source>No powder is as light as that in this scoop. Look at the unit, at the zero of the scale, and at the scoop&apos;s measures in the set-up.</source>
-        <translation>Ningún polvo pesa tan poco en esta medida. Revise la unidad, el cero de la báscula y las dimensiones de la medida en Ajustes.</translation>
     </message>
     <message>
         <source>These two fills lie far apart, and nothing tells yet which one went wrong. Weigh another: it will show.</source>
