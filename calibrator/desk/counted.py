@@ -112,7 +112,7 @@ class _Counted(QObject):
         return self.tr("Cannot tell yet: weigh %n more fills to the line.", "", count)
 
     def full_scoops_first(self, count: int) -> str:
-        return self.tr("%n full scoops, then one to a line {down} down the wall from the rim.", "", count)
+        return self.tr("%n level scoopfuls, then one to a line {down} down the wall from the rim.", "", count)
 
     def without_the_last(self, count: int) -> str:
         return self.tr(

@@ -87,19 +87,30 @@ def packages_words(lot: Lot, system: UnitSystem | None = None) -> str:
 
 
 def mark_words(mark: Mark, system: UnitSystem) -> str:
-    """Where a line is: "1 5/16 in", after so many full scoops."""
-    line = show_length(mark.down_wall_mm, system, decimal_comma=decimal_comma())
+    """How far down the wall a line is: "1 5/16 in"."""
+    return show_length(mark.down_wall_mm, system, decimal_comma=decimal_comma())
+
+
+def made_of_words(mark: Mark) -> str:
+    """What one feeding by a line takes; blank where that is one scoopful to it."""
     if not mark.full_scoops:
-        return line
-    if mark.full_scoops == 1:
-        return translate("Words", "1 full scoop, then {line}").format(line=line)
-    return translate("Words", "{count} full scoops, then {line}").format(count=mark.full_scoops, line=line)
+        return ""
+    return translate("Words", "{count} level + 1 to the line").format(count=mark.full_scoops)
 
 
-def marks_words(marks: Sequence[Mark], scoops: Sequence[Scoop], system: UnitSystem) -> str:
-    """The lines of a lot; the scoop is named where there are several."""
+def target_words(mark: Mark, system: UnitSystem) -> str:
+    """The weight that a line is for, and what it is made of: "15 oz = 1 level + 1 to the line"."""
+    target = show_mass(mark.target_mass_g, system, decimal_comma=decimal_comma())
+    return " = ".join(part for part in (target, made_of_words(mark)) if part)
+
+
+def marks_words(marks: Sequence[Mark], scoops: Sequence[Scoop], system: UnitSystem, *, made_of: bool = True) -> str:
+    """The lines of a lot; the scoop is named where there are several. `made_of` tells what a feeding takes by each."""
     names = {scoop.id: scoop.name for scoop in scoops}
-    told = [(names.get(mark.scoop_id, ""), mark_words(mark, system)) for mark in marks]
+    lines = [(mark, mark_words(mark, system)) for mark in marks]
+    if made_of:
+        lines = [(mark, f"{line} ({made})" if (made := made_of_words(mark)) else line) for mark, line in lines]
+    told = [(names.get(mark.scoop_id, ""), line) for mark, line in lines]
     if len({mark.scoop_id for mark in marks}) <= 1:
         return ", ".join(line for _, line in told)
     return ", ".join(f"{name} {line}" for name, line in told)

@@ -22,7 +22,7 @@ _COLDEST_C = -60.0
 _NEVER_ZERO = (Kind.MASS, Kind.VOLUME, Kind.LENGTH)
 _EXAMPLES = MappingProxyType(
     {
-        Kind.MASS: ("10.2 oz", "283 g"),
+        Kind.MASS: ("10.2 oz", "280 g"),
         Kind.VOLUME: ("2 qt", "1.9 L"),
         Kind.LENGTH: ("1 5/16 in", "33 mm"),
         Kind.TEMPERATURE: ("110 °F", "43 °C"),
@@ -31,7 +31,7 @@ _EXAMPLES = MappingProxyType(
     }
 )
 # Scales of farms show these too.
-_FURTHER = ("0.64 lb", "0.283 kg")
+_FURTHER = ("0.64 lb", "0.28 kg")
 
 
 def read(

@@ -14,6 +14,7 @@ from calibrator.desk.guide import Guide
 from calibrator.desk.weigh_in import line_words, words
 from calibrator.desk.weigh_in.step_mark import StepMark
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
+from calibrator.desk.weigh_in.words import mark_hands
 from calibrator.model import Cylinder, FillWay, Lot, Scale, Scoop, Step, UnitSystem, WeighIn, new_id
 from calibrator.science.advice import MOST_MORE
 from calibrator.science.mark import OldLine, OldLineVerdict, fill_line
@@ -72,10 +73,21 @@ def test_a_moved_line_is_the_one_to_wipe_out(guide: Guide, step: StepMark) -> No
 def test_full_scoops_are_told_in_the_picture(guide: Guide, step: StepMark) -> None:
     guide.set(target_mass_g=510.0, target_typed="18 oz")
     step.show_guide(guide)
-    assert "full scoops first: 1" in step._drawing.words()
+    assert "before it, struck level: 1" in step._drawing.words()
     guide.set(target_mass_g=283.5, target_typed="10 oz")
     step.show_guide(guide)
-    assert "full scoops" not in step._drawing.words()
+    assert "struck level" not in step._drawing.words()
+
+
+def test_only_the_scoopful_to_the_line_is_weighed_and_its_weight_is_told(guide: Guide) -> None:
+    guide.set(drawn_line_mm=13.0, drawn_line_typed="13 mm")
+    assert "Weigh only" not in mark_hands(guide)
+    guide.set(target_mass_g=510.0, target_typed="18 oz")
+    line = guide.findings.line
+    assert line is not None
+    assert line.full_scoops == 1
+    told = mark_hands(guide).replace("\N{NO-BREAK SPACE}", " ")
+    assert f"about {line.mass_g / 28.349523125:.2f} oz, without the level ones before it" in told
 
 
 def test_before_fills_to_the_line_it_is_said_that_they_make_it_surer(guide: Guide, step: StepMark) -> None:

@@ -141,7 +141,7 @@ def test_a_bare_number_is_read_in_the_unit_of_the_scale(window: Window) -> None:
     page, view = opened(window, Step.LEVEL_FILLS)
     assert page.guide is not None
     assert view._weight.message == "A number alone is in g."
-    assert view._weight.line.placeholderText() == "like 283 g"
+    assert view._weight.line.placeholderText() == "like 280 g"
     enter("331")
     enter("11.6 oz")
     assert [(fill.typed, round(fill.mass_g, 1)) for fill in page.guide.fills_of(FillWay.LEVEL)] == [

@@ -192,7 +192,7 @@ def test_the_words_of_a_refusal(text: str, kind: Kind, sentence: str) -> None:
 
 
 def test_examples_are_in_the_persons_own_units() -> None:
-    assert refusal("ten", MASS, METRIC).params["example"] == "283 g"
+    assert refusal("ten", MASS, METRIC).params["example"] == "280 g"
     assert refusal("ten", VOLUME, METRIC, decimal_comma=True).params["example"] == "1,9 L"
 
 

@@ -13,7 +13,7 @@ from calibrator.desk.counted import counted
 from calibrator.desk.forms.history import changed_words, why_words
 from calibrator.desk.mix_words import percent, verdict_words
 from calibrator.desk.trust_words import moment, watched_words
-from calibrator.desk.words import mark_words, way_words
+from calibrator.desk.words import mark_words, target_words, way_words
 from calibrator.model import (
     BagCount,
     Ending,
@@ -151,7 +151,7 @@ class Speaker:
         text = translate("LotHistory", "{scoop}: line for {target} at {line}")
         told = text.format(
             scoop=self._name(one.now.scoop_id),
-            target=shown.mass(one.now.target_mass_g, self.system),
+            target=target_words(one.now, self.system),
             line=mark_words(one.now, self.system),
         )
         if one.before is None:

@@ -7,13 +7,11 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout
 from calibrator.desk.context import Desk
 from calibrator.desk.parts import clear, column, label, row, set_tone
 from calibrator.desk.scoop_lines import ScoopState, line_of, scoop_state
-from calibrator.desk.speech import decimal_comma
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
-from calibrator.desk.words import mark_words, medicated_caution, scoop_tone, scoop_words
+from calibrator.desk.words import mark_words, medicated_caution, scoop_tone, scoop_words, target_words
 from calibrator.model import Scoop
-from calibrator.units import show_mass
 
 DRAWN_PX = 224  # all of the card is in view beside what is waiting
 
@@ -62,7 +60,7 @@ class LotCard(QFrame):
             told = self.tr("{scoop}: {line} down the wall for {target}").format(
                 scoop=scoop.name,
                 line=mark_words(mark, self.desk.system),
-                target=show_mass(mark.target_mass_g, self.desk.system, decimal_comma=decimal_comma()),
+                target=target_words(mark, self.desk.system),
             )
         elif state is ScoopState.NO_LINE:
             told = self.tr("{scoop}: no line yet").format(scoop=scoop.name)

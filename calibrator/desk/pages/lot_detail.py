@@ -38,6 +38,7 @@ from calibrator.desk.words import (
     state_tone,
     state_words,
     step_words,
+    target_words,
 )
 from calibrator.model import Composition, Fill, Lot, Mark, PackageKind, Scoop, SignOff, SpotFill, WeighIn
 from calibrator.records import brought_in
@@ -185,7 +186,7 @@ class LotDetail(QFrame):
     def _add_mark(self, known: LotStanding, mark: Mark, names: dict[str, str]) -> None:
         block = FigureBlock()
         caption = self.tr("{scoop}, line down the wall").format(scoop=names.get(mark.scoop_id, ""))
-        note = self.tr("for {target}").format(target=self._mass(mark.target_mass_g))
+        note = self.tr("for {target}").format(target=target_words(mark, self.desk.system))
         if self._now and known.state is not LotState.FINISHED:
             note = f"{note}, {scoop_words(scoop_state(self._now, known, mark.scoop_id))}"
         block.tell(caption, mark_words(mark, self.desk.system), note)

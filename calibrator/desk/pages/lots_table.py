@@ -82,7 +82,7 @@ def _cells(known: LotStanding, scoops: Sequence[Scoop], system: UnitSystem) -> l
     """Each cell as shown, and what it is sorted by."""
     lot, density = known.lot, known.density
     density_shown = shown.density(density.value, system, density.half_width, unit=False) if density else ""
-    lines = marks_words(known.marks, scoops, system)
+    lines = marks_words(known.marks, scoops, system, made_of=False)
     return [
         (lot.lot_number, lot.lot_number.casefold()),
         (lot.product, lot.product.casefold()),

@@ -23,13 +23,15 @@ LEAST_FILLS_SHOWN = 8
 
 @dataclass(frozen=True)
 class Bands:
-    """What is drawn behind the fills, in grams of one scoopful; `wanted` names the wider band in the key."""
+    """What is drawn behind the fills, in grams of one scoopful; `interval` and `wanted` name both bands in the
+    key."""
 
     mean_g: float
     low_g: float
     high_g: float
     tolerance_low_g: float
     tolerance_high_g: float
+    interval: str
     wanted: str
 
 
@@ -75,7 +77,7 @@ class FillPlot(QFrame):
         """What the bands and the points mean."""
         entries = []
         if bands is not None:
-            interval = Entry(Sign.BAND, "action", self.tr("95 % interval"))
+            interval = Entry(Sign.BAND, "action", bands.interval)
             entries += [interval, Entry(Sign.DASHES, "good", bands.wanted)]
         if any(fill.counts for fill in fills):
             entries.append(Entry(Sign.SHAPES, "text", self.tr("one shape for each bag")))

@@ -159,7 +159,8 @@ class LevelPanel(FindingsPanel):
             return None
         wanted_g = level.advice.wanted_half_width_g
         wanted = self.tr("wanted: within ± {mass}").format(mass=words.fine(wanted_g, guide.farm.units))
-        return Bands(level.mean_g, level.low_g, level.high_g, level.mean_g - wanted_g, level.mean_g + wanted_g, wanted)
+        low_g, high_g = level.mean_g - wanted_g, level.mean_g + wanted_g
+        return Bands(level.mean_g, level.low_g, level.high_g, low_g, high_g, self.tr("95 % interval"), wanted)
 
 
 class ToMarkPanel(FindingsPanel):
@@ -202,6 +203,7 @@ class ToMarkPanel(FindingsPanel):
         before = check.before_g  # the fills shown are of the scoopful to the line alone
         low, high = guide.wanted(target)
         tolerance = self.tr("tolerance: ± {mass}").format(mass=shown.mass(check.tolerance_g, guide.farm.units))
-        return Bands(
-            check.result.mean_g, check.low_g - before, check.high_g - before, low - before, high - before, tolerance
-        )
+        # The feeding's, which is judged: the level scoopfuls before and what is not known of bags widen it.
+        interval = self.tr("a feeding, 95 % interval")
+        held = (check.low_g - before, check.high_g - before, low - before, high - before)
+        return Bands(check.result.mean_g, *held, interval, tolerance)

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from calibrator.desk import shown
 from calibrator.desk.as_typed import as_typed
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
@@ -35,7 +36,7 @@ from calibrator.desk.weigh_in.words import doubt_words, more_fills_advised, odd_
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.widgets.question import Question
 from calibrator.desk.widgets.stray_keys import SteadySpin, strays
-from calibrator.model import Fill, FillWay
+from calibrator.model import Fill, FillWay, UnitSystem
 from calibrator.science.plausible import Doubt
 from calibrator.units import Kind, MaskNotUnderstood, Quantity, edit_text, read_mask
 
@@ -292,6 +293,11 @@ class StepFills(StepView):
         """A bare number is what the scale's display shows, so it is read in the display's unit."""
         unit = unit_of(guide.scale, self.desk.system)
         self._weight.set_default_unit(unit)
+        line = guide.findings.line
+        if self._way is FillWay.TO_MARK and line is not None:
+            step_g = guide.scale.resolution_g if guide.scale else None
+            awaited = {one: shown.mass(line.mass_g, one, resolution_g=step_g) for one in UnitSystem}
+            self._weight.set_examples(awaited)
         remark = self.tr("A number alone is in {unit}.").format(unit=unit) if unit else ""
         self._weight.set_remark(remark)
 

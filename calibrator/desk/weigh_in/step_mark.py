@@ -94,7 +94,7 @@ class StepMark(StepView):
         self.hands.setText(_hands(guide))
         self._drawing.set_lines(w.drawn_line_mm if w.drawn_line_mm is not None else proposed, wiped)
         full = found.line.full_scoops if found.line else 0
-        self._drawing.set_before(self.tr("full scoops first: {count}").format(count=full) if full else "")
+        self._drawing.set_before(self.tr("before it, struck level: {count}").format(count=full) if full else "")
         self._show_proposal(guide)
         self._show_old(guide)
         self._keep_old.setVisible(w.old_line_mm is not None)

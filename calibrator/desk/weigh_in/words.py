@@ -137,12 +137,17 @@ def level_hands(guide: Guide) -> str:
     return words.format(fills=fills_planned(guide))
 
 
-def mark_hands(_guide: Guide) -> str:
-    """How fills to the line are taken."""
-    return translate(
+def mark_hands(guide: Guide) -> str:
+    """How fills to the line are taken; where level scoopfuls go before, that only the one to the line is weighed."""
+    told = translate(
         "WeighInWords",
         "Fill as at every feeding: to the line, level with one shake, read at eye level. Type the weight, press Enter.",
     )
+    line = guide.findings.line
+    if line is None or not line.full_scoops:
+        return told
+    only = translate("WeighInWords", "Weigh only the one to the line, about {mass}, without the level ones before it.")
+    return f"{told} {only.format(mass=unbroken(fine(line.mass_g, guide.farm.units)))}"
 
 
 def fills_planned(guide: Guide) -> str:
