@@ -186,10 +186,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n full scoops, then one to a line {down} down the wall from the rim.</source>
-        <translation>
-            <numerusform>%n full scoop, then one to a line {down} down the wall from the rim.</numerusform>
-            <numerusform>%n full scoops, then one to a line {down} down the wall from the rim.</numerusform>
+        <source>%n level scoopfuls, then one to a line {down} down the wall from the rim.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
         </translation>
     </message>
     <message numerus="yes">

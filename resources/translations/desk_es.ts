@@ -1328,10 +1328,6 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
 <context>
     <name>FillPlot</name>
     <message>
-        <source>95 % interval</source>
-        <translation>Intervalo del 95 %</translation>
-    </message>
-    <message>
         <source>one shape for each bag</source>
         <translation>una figura por costal</translation>
     </message>
@@ -3810,6 +3806,10 @@ entre {low} y {high}
     <message>
         <source>wanted: within ± {mass}</source>
         <translation>se busca: ± {mass}</translation>
+    </message>
+    <message>
+        <source>95 % interval</source>
+        <translation>intervalo de 95 %</translation>
     </message>
 </context>
 <context>
@@ -9358,10 +9358,6 @@ Last kept: {mass}</source>
         <translation>A&amp;notar</translation>
     </message>
     <message>
-        <source>full scoops first: {count}</source>
-        <translation>antes, medidas llenas: {count}</translation>
-    </message>
-    <message>
         <source>For {target} a feeding; give or take {mass} at 95 %. A line {step} higher or lower is {slope} more or less.</source>
         <translation>Para {target} por toma; más o menos {mass} al 95 %. Una línea {step} más arriba o más abajo cambia la toma en {slope}.</translation>
     </message>
@@ -9372,6 +9368,10 @@ Last kept: {mass}</source>
     <message>
         <source>The line is there all the same</source>
         <translation>La línea sí está ahí</translation>
+    </message>
+    <message>
+        <source>before it, struck level: {count}</source>
+        <translation>antes, al ras: {count}</translation>
     </message>
     <message>
         <source>The old line is right for this lot too: leave it, and press Keep the old line.</source>
@@ -10577,6 +10577,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>tolerance: ± {mass}</source>
         <translation>tolerancia: ± {mass}</translation>
+    </message>
+    <message>
+        <source>a feeding, 95 % interval</source>
+        <translation>una toma, intervalo de 95 %</translation>
     </message>
 </context>
 <context>
@@ -11898,6 +11902,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Llene como en cada toma: hasta la línea, emparejada con una sacudida, leída a la altura de los ojos. Escriba el peso y oprima Enter.</translation>
     </message>
     <message>
+        <source>Weigh only the one to the line, about {mass}, without the level ones before it.</source>
+        <translation>Pese solo la llenada hasta la línea, unos {mass}, sin las que van antes al ras.</translation>
+    </message>
+    <message>
         <source>No powder is so heavy in this scoop.</source>
         <translation>Ningún polvo pesa tanto en esta medida.</translation>
     </message>
@@ -12608,12 +12616,8 @@ Sign off all the same? The record will say so.</source>
         <translation>{packages} de {mass}</translation>
     </message>
     <message>
-        <source>1 full scoop, then {line}</source>
-        <translation>1 medida llena y luego {line}</translation>
-    </message>
-    <message>
-        <source>{count} full scoops, then {line}</source>
-        <translation>{count} medidas llenas y luego {line}</translation>
+        <source>{count} level + 1 to the line</source>
+        <translation>{count} al ras + 1 hasta la línea</translation>
     </message>
 </context>
 <context>
@@ -12829,10 +12833,10 @@ Sign off all the same? The record will say so.</source>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n full scoops, then one to a line {down} down the wall from the rim.</source>
+        <source>%n level scoopfuls, then one to a line {down} down the wall from the rim.</source>
         <translation>
-            <numerusform>%n medida llena y luego una hasta la línea, {down} bajo el borde.</numerusform>
-            <numerusform>%n medidas llenas y luego una hasta la línea, {down} bajo el borde.</numerusform>
+            <numerusform>%n medida al ras y luego una hasta la línea, {down} bajo el borde.</numerusform>
+            <numerusform>%n medidas al ras y luego una hasta la línea, {down} bajo el borde.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
