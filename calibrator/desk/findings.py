@@ -28,7 +28,7 @@ from calibrator.science.mark import (
     tolerance_band,
     weighed_to_line,
 )
-from calibrator.science.plausible import Doubt, over_level, weight_doubt
+from calibrator.science.plausible import Doubt, over_level, usual_g, weight_doubt
 from calibrator.science.scale import ScaleCheck, check_scale, scale_facts, smallest_net_weight_g
 from calibrator.science.scale import scoopfuls_together as together
 from calibrator.science.scoop import height_from_down_wall_mm
@@ -102,6 +102,21 @@ def fills_of(known: Known, way: FillWay, line_mm: float | None = None) -> list[F
     return [
         fill for fill in known.fills if fill.way == way and (way != FillWay.TO_MARK or _same_line(fill.line_mm, line))
     ]
+
+
+def with_a_first_fill(known: Known, findings: Findings, way: FillWay) -> Known:
+    """The facts as they would be with a first fill of a usual weight: what is said of one takes so much room."""
+    scoop, line = known.scoop, findings.line
+    level = way is FillWay.LEVEL
+    if scoop is None or (line is None and not level):
+        return known
+    mass_g = line.mass_g if line is not None and not level else usual_g(scoop.volume_ml)
+    w = known.weigh_in
+    drawn_mm = None if level else w.drawn_line_mm
+    fill = Fill(
+        id="", weigh_in_id=w.id, way=way, bag=1, mass_g=mass_g, typed="", by="", at=w.started_at, line_mm=drawn_mm
+    )
+    return replace(known, fills=(*known.fills, fill))
 
 
 def odd_fills(known: Known, findings: Findings, way: FillWay) -> frozenset[str]:

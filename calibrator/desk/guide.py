@@ -7,6 +7,7 @@ that closing or killing the program at any point loses nothing. Results come fro
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from copy import copy
 from dataclasses import replace
 from datetime import datetime
 from enum import StrEnum
@@ -115,6 +116,13 @@ class Guide:
     def fills_of(self, way: FillWay) -> list[Fill]:
         """The fills of one way, struck ones included; to the mark only those to the line now drawn."""
         return finding.fills_of(self.known, way)
+
+    def with_a_first_fill(self, way: FillWay) -> Guide:
+        """The weigh-in as it would look with a first fill; nothing is kept of it."""
+        seen = copy(self)
+        seen.known = finding.with_a_first_fill(self.known, self.findings, way)
+        seen.findings = finding.work_out(seen.known)
+        return seen
 
     def add_fill(self, way: FillWay, bag: int, mass_g: float, typed: str, scoopfuls: int = 1) -> Fill:
         """Keep one weighing; it is on the disk when this returns."""

@@ -53,8 +53,13 @@ def weight_doubt(mass_g: float, scoopfuls: int, filled_ml: float, capacity_g: fl
 
 def likeliest(masses_g: Iterable[float], scoopfuls: int, filled_ml: float) -> float | None:
     """The weight whose powder is most like others, of those that may have been meant; None of none."""
-    usual_g = MIDDLE_G_PER_ML * positive(filled_ml, "The scoop's volume") * scoopfuls
-    return min(masses_g, key=lambda mass_g: abs(math.log(mass_g / usual_g)), default=None)
+    usual = usual_g(filled_ml) * scoopfuls
+    return min(masses_g, key=lambda mass_g: abs(math.log(mass_g / usual)), default=None)
+
+
+def usual_g(filled_ml: float) -> float:
+    """What a scoopful of middling powder weighs, g."""
+    return MIDDLE_G_PER_ML * positive(filled_ml, "The scoop's volume")
 
 
 def over_level(mass_g: float, scoopfuls: int, level_high_g: float) -> bool:

@@ -527,3 +527,46 @@ def test_the_reach_of_the_proposed_line_is_told_in_weight_alone(window: Window, 
     step = "1/16 in" if system is UnitSystem.FARM else "1 mm"
     assert told.count(step) == 1
     assert f"at 95 %. A line {step} higher or lower is " in told
+
+
+@pytest.mark.parametrize("size", [(1280, 800), (1024, 740), (1024, 700)])
+@pytest.mark.parametrize("step", [Step.LEVEL_FILLS, Step.FILLS_TO_MARK])
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_before_the_first_weight_it_says_what_will_stand_there_and_nothing_jumps_when_it_comes(
+    qtbot: QtBot, desk: Desk, step: Step, size: tuple[int, int], language: str
+) -> None:
+    with speaking(language):
+        shown = Window(desk)
+        qtbot.addWidget(shown)
+        shown.resize(*size)
+        shown.show()
+        qtbot.waitExposed(shown)
+        _page, view = opened(shown, step)
+        panel, plot = view._panel, view._plot
+        coming = (panel._coming, panel._coming_too, plot._hint, view._listed)
+        there = (panel._figure, panel._interval, plot._plot)
+        qtbot.wait(10)
+        assert all(one.isVisible() and one.text() for one in coming)
+        assert not any(one.isVisible() for one in there)
+        parts = (view._weight, view._bag, view._undo, view._view, panel, plot)
+        before = [part.geometry() for part in parts]
+        enter("11.7" if step is Step.LEVEL_FILLS else "10.0")
+        qtbot.wait(10)
+        assert [part.geometry() for part in parts] == before
+        assert not any(one.isVisible() for one in coming)
+        assert all(one.isVisible() for one in there)
+        shown.replace_by_another()
+
+
+def test_what_keeps_the_room_of_the_first_weight_is_kept_nowhere(window: Window) -> None:
+    page, view = opened(window, Step.LEVEL_FILLS)
+    assert page.guide is not None
+    assert page.guide.with_a_first_fill(FillWay.LEVEL).findings.level is not None
+    assert page.guide.findings.level is None
+    assert page.desk.records.fills(page.guide.weigh_in.id) == []
+    view._across.setChecked(True)
+    assert view._panel._named.text() == "Two fills from each of four bags."
+    assert not view._panel._figure.isVisible()
+    enter("11.6")
+    assert view._panel._figure.isVisible()
+    assert view._panel._named.text() == "Mean of 1 fill"

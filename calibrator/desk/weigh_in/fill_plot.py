@@ -5,11 +5,12 @@ from __future__ import annotations
 import pyqtgraph as pg
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor
-from PySide6.QtWidgets import QFrame, QSizePolicy, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QSizePolicy, QStackedLayout, QVBoxLayout, QWidget
 
 from calibrator import units
 from calibrator.desk import shown
 from calibrator.desk.counted import counted
+from calibrator.desk.parts import label
 from calibrator.desk.theme import SPACE, tokens, ui_font
 from calibrator.desk.widgets.picture_key import Entry, PictureKey, Sign
 from calibrator.model import Fill, UnitSystem
@@ -48,7 +49,14 @@ class FillPlot(QFrame):
         self._plot.hideButtons()
         for part in (self._plot, self._plot.viewport()):
             part.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        layout = QVBoxLayout(self)
+        drawn = QWidget(self)
+        self._hint = label("", "quiet")
+        self._hint.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self._hint.setContentsMargins(2 * SPACE, SPACE, 2 * SPACE, SPACE)
+        self._pages = QStackedLayout(self)
+        self._pages.addWidget(drawn)
+        self._pages.addWidget(self._hint)
+        layout = QVBoxLayout(drawn)
         layout.setContentsMargins(SPACE, SPACE, SPACE, SPACE)
         layout.setSpacing(SPACE // 2)
         layout.addWidget(self._plot, 1)
@@ -69,7 +77,8 @@ class FillPlot(QFrame):
         for number, fill in enumerate(fills, start=1):
             self._draw_fill(number, fill, fill.id in odd)
         self._plot.setXRange(0.5, max(len(fills), LEAST_FILLS_SHOWN) + 0.5, padding=0)
-        self._plot.getAxis("left").setStyle(showValues=bool(fills))  # no fill, no weights to tell
+        self._hint.setText(self.tr("Each fill becomes a point here; behind them lie the mean and its 95 % interval."))
+        self._pages.setCurrentIndex(0 if fills else 1)
         self._fit_height(fills, bands)
         self._name_it(fills, bands, system)
 

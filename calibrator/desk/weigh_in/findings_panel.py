@@ -5,18 +5,18 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QStackedLayout, QVBoxLayout, QWidget
 
 from calibrator.desk import shown
 from calibrator.desk.guide import Guide
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
-from calibrator.desk.parts import Tone, button, label, row, set_style_property, set_tone
+from calibrator.desk.parts import Tone, add_all, button, label, row, set_style_property, set_tone
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in import line_words, words
 from calibrator.desk.weigh_in.fill_plot import Bands
 from calibrator.desk.weigh_in.workings import check_workings, level_workings
-from calibrator.model import UnitSystem
+from calibrator.model import FillWay, UnitSystem
 from calibrator.science.weighing import LevelResult
 
 
@@ -34,7 +34,18 @@ class FindingsPanel(QFrame):
         self._why = label("")
         self._next = label("")
         self._rule = label("", "quiet")
-        layout = QVBoxLayout(self)
+        self._coming = label("", "heading")
+        self._coming_too = label("", "quiet")
+        self._empty, self._from_afar = True, False
+        # One lies behind the other: what will be told keeps its room while it is told what will stand there.
+        self._pages = QStackedLayout(self)
+        self._told, self._hint = QWidget(self), QWidget(self)
+        self._pages.addWidget(self._told)
+        self._pages.addWidget(self._hint)
+        hint = QVBoxLayout(self._hint)
+        hint.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, SPACE)
+        add_all(hint, (None, self._coming, self._coming_too, None))
+        layout = QVBoxLayout(self._told)
         layout.setContentsMargins(2 * SPACE, SPACE, 2 * SPACE, SPACE)
         layout.setSpacing(SPACE // 2)
         layout.addStretch(1)  # from across the room the figure stands in the middle; near by no room is to spare
@@ -47,12 +58,11 @@ class FindingsPanel(QFrame):
         near = QVBoxLayout(self._near)
         near.setContentsMargins(0, 0, 0, 0)
         near.setSpacing(SPACE // 2)
-        for part in (self._why, self._next, self._rule):
-            near.addWidget(part)
         self.extra = QVBoxLayout()
+        add_all(near, (self._why, self._next, self.extra))
         self._how = how_button(self._workings)
         self._how.hide()
-        foot = row(self.extra, self._how)
+        foot = row(self._rule, self._how)
         foot.setStretch(0, 1)
         foot.setAlignment(self._how, Qt.AlignmentFlag.AlignBottom)
         near.addLayout(foot)
@@ -60,20 +70,63 @@ class FindingsPanel(QFrame):
         self.acts = QVBoxLayout()  # what can be done, also from across the room
         layout.addLayout(self.acts)
         layout.addStretch(1)
+        self._layouts = (near, layout)
         self._guide: Guide | None = None
 
     def show_findings(self, guide: Guide, system: UnitSystem) -> None:
-        """Bring the words up to the facts."""
+        """Bring the words up to the facts. Where there are none, those of a first fill keep the room, unseen."""
         self._guide = guide
-        self._how.setVisible(bool(self._workings()))
+        self._empty = not self.has_result(guide)
+        seen = guide.with_a_first_fill(self.way) if self._empty else guide
+        if self.has_result(seen):
+            self._how.setVisible(bool(self.workings(seen)))
+            self.show_known(seen, system)
+            for part in self._told.findChildren(QWidget):
+                part.ensurePolished()  # what was never in view has no font of its own yet, and no height
+            for layout in self._layouts:
+                layout.activate()
+        if self._empty:
+            self._named.setText(guide.findings.trouble or self.plan(guide))
+            self._coming.setText(self.coming())
+            self._coming_too.setText(guide.findings.trouble or self.coming_too())
+        self._arrange()
+
+    way: FillWay
+
+    def has_result(self, guide: Guide) -> bool:
+        """Whether the fills of this step say anything yet."""
+        return False
+
+    def show_known(self, guide: Guide, system: UnitSystem) -> None:
+        """What the fills say."""
+
+    def plan(self, guide: Guide) -> str:
+        """What is to be weighed, before anything is."""
+        return f"{words.fills_planned(guide)}."
+
+    def coming(self) -> str:
+        """What will stand here from the first weight on."""
+        return ""
+
+    def coming_too(self) -> str:
+        """What else will."""
+        return ""
 
     def show_across(self, on: bool) -> None:
         """Leave only the figure and what to do, large."""
+        self._from_afar = on
         for large in (self._named, self._figure, self._verdict):
             set_style_property(large, "across", "yes" if on else "")
         self._interval.setVisible(not on)
         self._named.setVisible(on)
         self._near.setVisible(not on)
+        self._arrange()
+
+    def _arrange(self) -> None:
+        """From afar only the plan stands there before the first weight, near by what is coming."""
+        self._pages.setCurrentWidget(self._hint if self._empty and not self._from_afar else self._told)
+        for part in (self._figure, self._verdict):
+            part.setVisible(not (self._empty and self._from_afar))
 
     def workings(self, guide: Guide) -> tuple[Working, ...]:
         """How the figures came about; none where there are none."""
@@ -85,13 +138,6 @@ class FindingsPanel(QFrame):
     def bands(self, guide: Guide) -> Bands | None:
         """What the plot draws behind the fills."""
         return None
-
-    def _show_nothing(self, text: str) -> None:
-        self._figure.setText("–")
-        self._interval.setText(text)
-        self._named.setText(text)
-        for part in (self._verdict, self._why, self._next, self._rule):
-            part.hide()
 
     def _show_result(self, result: LevelResult, guide: Guide, system: UnitSystem) -> None:
         resolution_g = guide.scale.resolution_g if guide.scale else None
@@ -111,8 +157,6 @@ class FindingsPanel(QFrame):
             )
         )
         self._rule.setText(words.rule_words(result, planned=guide.plan_is_open(result)))
-        for part in (self._next, self._rule):
-            part.show()
 
     def _to_earlier_line(self, guide: Guide) -> int:
         """How many of the fills were to a line that was drawn before."""
@@ -122,12 +166,13 @@ class FindingsPanel(QFrame):
         self._verdict.setText(text)
         self._why.setText(why)
         self._why.setVisible(bool(why))
-        self._verdict.show()
         set_tone(self._verdict, tone)
 
 
 class LevelPanel(FindingsPanel):
     """Level fills: bulk density and how many more."""
+
+    way = FillWay.LEVEL
 
     def __init__(self) -> None:
         super().__init__()
@@ -137,12 +182,19 @@ class LevelPanel(FindingsPanel):
     def workings(self, guide: Guide) -> tuple[Working, ...]:
         return level_workings(guide)
 
-    def show_findings(self, guide: Guide, system: UnitSystem) -> None:
-        super().show_findings(guide, system)
+    def has_result(self, guide: Guide) -> bool:
+        return guide.findings.level is not None
+
+    def coming(self) -> str:
+        return self.tr("What a level scoopful weighs stands here from the first weight on.")
+
+    def coming_too(self) -> str:
+        return self.tr("With it: how sure that is, how many fills are still needed, and the bulk density.")
+
+    def show_known(self, guide: Guide, system: UnitSystem) -> None:
         level, density = guide.findings.level, guide.findings.density
         self._density.setVisible(density is not None)
         if level is None:
-            self._show_nothing(guide.findings.trouble or f"{words.fills_planned(guide)}.")
             return
         self._show_result(level, guide, system)
         self._show_verdict(*words.advice_words(level, guide, system), words.level_reason(level, guide, system))
@@ -166,6 +218,8 @@ class LevelPanel(FindingsPanel):
 class ToMarkPanel(FindingsPanel):
     """Fills to the line: on target or not, and where the line should be."""
 
+    way = FillWay.TO_MARK
+
     def __init__(self, on_move: Callable[[], object]) -> None:
         super().__init__()
         self._settling = label("", "quiet")
@@ -176,16 +230,26 @@ class ToMarkPanel(FindingsPanel):
     def workings(self, guide: Guide) -> tuple[Working, ...]:
         return check_workings(guide)
 
+    def has_result(self, guide: Guide) -> bool:
+        return guide.findings.check is not None and guide.weigh_in.target_mass_g is not None
+
+    def plan(self, guide: Guide) -> str:
+        words_for = self.tr("Fill to the line, level it with one shake, weigh. {fills}.")
+        return words_for.format(fills=words.fills_planned(guide))
+
+    def coming(self) -> str:
+        return self.tr("Whether the line is right stands here from the first weight on.")
+
+    def coming_too(self) -> str:
+        return self.tr("With it: what a feeding weighs beside the tolerance, and how many fills are still needed.")
+
     def show_findings(self, guide: Guide, system: UnitSystem) -> None:
-        super().show_findings(guide, system)
-        check = guide.findings.check
-        self._settling.setVisible(check is not None)
         self._move.setVisible(guide.line_should_move)
-        if check is None or guide.weigh_in.target_mass_g is None:
-            how = self.tr("Fill to the line, level it with one shake, weigh. {fills}.").format(
-                fills=words.fills_planned(guide)
-            )
-            self._show_nothing(guide.findings.trouble or how)
+        super().show_findings(guide, system)
+
+    def show_known(self, guide: Guide, system: UnitSystem) -> None:
+        check = guide.findings.check
+        if check is None:
             return
         self._show_result(check.result, guide, system)
         self._show_verdict(*line_words.check_words(check, guide, system), line_words.check_reason(check, guide, system))

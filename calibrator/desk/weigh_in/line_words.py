@@ -124,7 +124,7 @@ def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str
             "is nearer. A narrower scoop would do better.",
         ), "warn"
     if guide.plan_is_open(check.result):
-        return f"{_so_far_words(check, guide)} {plan_words(check.result, guide)}", ""
+        return _so_far_words(check, guide), ""
     if not check.within_reach or check.more_fills > MOST_PROPOSED:
         return translate("WeighInWords", "More fills would hardly tell it better: go on with what is known."), "warn"
     return counted.more_to_the_line(check.more_fills), "warn"
@@ -141,6 +141,8 @@ def _so_far_words(check: LineCheck, guide: Guide) -> str:
 def check_reason(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
     """What stands beneath the verdict: what it rests on, and what a line found right still asks for."""
     told = [tolerance_words(check, guide, system)]
+    if check.verdict == LineVerdict.WEIGH_MORE and guide.plan_is_open(check.result):
+        told.insert(0, plan_words(check.result, guide))
     right = check.verdict == LineVerdict.ON_TARGET
     if right and check.bags_apart:
         words = translate(

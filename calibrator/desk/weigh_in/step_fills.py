@@ -110,6 +110,7 @@ class StepFills(StepView):
         resolution = guide.scale.resolution_g if guide.scale else None
         self._table.show_fills(fills, odd, system, resolution)
         self._panel.show_findings(guide, system)
+        self._listed.setVisible(not fills)
         self._plot.show_fills(fills, odd, self._panel.bands(guide), system)
         self._bag.setValue(guide.next_bag(self._way))
         self._across.setChecked(self.desk.settings.now.large_figures)
@@ -165,6 +166,9 @@ class StepFills(StepView):
         view.verticalHeader().setDefaultSectionSize(GLOVED_ROW_PX)
         view.horizontalHeader().setSectionResizeMode(REMARK, QHeaderView.ResizeMode.Stretch)
         view.selectionModel().selectionChanged.connect(self._choose_strike_word)
+        self._listed = label(self.tr("Each weight is listed here, the newest on top."), "quiet")
+        self._listed.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        view.viewport().setLayout(column(self._listed))
         return model, view
 
     def _add_shortcuts(self) -> None:
