@@ -1328,6 +1328,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
 <context>
     <name>FillPlot</name>
     <message>
+        <source>Each fill becomes a point here; behind them lie the mean and its 95 % interval.</source>
+        <translation>Aquí cada llenada será un punto; detrás quedan el promedio y su intervalo de 95 %.</translation>
+    </message>
+    <message>
         <source>one shape for each bag</source>
         <translation>una figura por costal</translation>
     </message>
@@ -3799,6 +3803,14 @@ entre {low} y {high}
 </context>
 <context>
     <name>LevelPanel</name>
+    <message>
+        <source>What a level scoopful weighs stands here from the first weight on.</source>
+        <translation>Lo que pesa una medida rasa aparece aquí desde el primer peso.</translation>
+    </message>
+    <message>
+        <source>With it: how sure that is, how many fills are still needed, and the bulk density.</source>
+        <translation>Junto con qué tan seguro es, cuántas llenadas faltan y la densidad aparente.</translation>
+    </message>
     <message>
         <source>Bulk density {density}</source>
         <translation>Densidad aparente {density}</translation>
@@ -9214,6 +9226,10 @@ entre {low} y {high}
         <translation>A&amp;notar</translation>
     </message>
     <message>
+        <source>Each weight is listed here, the newest on top.</source>
+        <translation>Aquí queda cada peso, el más nuevo arriba.</translation>
+    </message>
+    <message>
         <source>The scale typed {weight} while the cursor was elsewhere: not taken, {typed} is in the field.</source>
         <translation>La báscula escribió {weight} con el cursor en otro lugar: no se tomó, en el campo está {typed}.</translation>
     </message>
@@ -10569,6 +10585,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Fill to the line, level it with one shake, weigh. {fills}.</source>
         <translation>Llene hasta la línea, empareje con una sacudida y pese. {fills}.</translation>
+    </message>
+    <message>
+        <source>Whether the line is right stands here from the first weight on.</source>
+        <translation>Si la línea está bien aparece aquí desde el primer peso.</translation>
+    </message>
+    <message>
+        <source>With it: what a feeding weighs beside the tolerance, and how many fills are still needed.</source>
+        <translation>Junto con lo que pesa una toma frente a la tolerancia y cuántas llenadas faltan.</translation>
     </message>
     <message>
         <source>The fills to the line before are brought to this one.</source>
