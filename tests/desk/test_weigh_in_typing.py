@@ -290,6 +290,38 @@ def test_tab_from_the_last_field_of_the_lot_comes_to_next(window: Window) -> Non
     assert QApplication.focusWidget() is page._next
 
 
+def test_next_lights_up_while_the_last_thing_needed_is_typed_and_takes_it_along(window: Window) -> None:
+    """A mouse goes from the field straight to Next, which is not to be dead there."""
+    window.desk.initials = ""
+    window.show_page("weigh_in", window.desk.records.every(Lot)[0].id)
+    page = window.page("weigh_in")
+    assert isinstance(page, WeighInPage)
+    assert page.guide is not None
+    lot = page._views[Step.LOT]
+    assert isinstance(lot, StepLot)
+    lot._initials.clear()
+    lot.take()
+    assert (page._next.isEnabled(), page._missing.text()) == (False, "Still needed: your initials")
+    QTest.keyClicks(lot._initials, "MK")
+    assert (page._next.isEnabled(), page._missing.text()) == (True, "")
+    QTest.mouseClick(page._next, Qt.MouseButton.LeftButton)
+    assert (page.guide.step, page.guide.weigh_in.by) == (Step.SCOOP_AND_SCALE, "MK")
+    tools = page._views[Step.SCOOP_AND_SCALE]
+    assert isinstance(tools, StepTools)
+    if not tools._zeroed.isChecked():
+        tools._zeroed.click()
+    tools._target.line.setFocus()
+    tools._target.line.selectAll()
+    QTest.keyClick(tools._target.line, Qt.Key.Key_Delete)
+    tools.take()
+    assert not page._next.isEnabled()
+    QTest.keyClicks(tools._target.line, "9.5 oz")
+    assert page._next.isEnabled()
+    QTest.keyClick(page, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
+    assert page.guide.step is Step.LEVEL_FILLS
+    assert page.guide.weigh_in.target_typed == "9.5 oz"
+
+
 def test_a_line_that_was_found_wrong_is_not_offered_again(window: Window) -> None:
     page, _view = opened(window, Step.FILLS_TO_MARK)
     for text in ("10.9", "11.0", "10.9", "11.0", "10.9", "11.0"):

@@ -82,6 +82,7 @@ class WeighInPage(Page):
         view = self._step_view(step)
         view.ready.connect(self.next_step)
         view.wanted.connect(self.open_step)
+        view.typing.connect(self._show_missing)
         if (work := of_step(step)) is not None:
             view.show_how(work)
         self._head.addWidget(view.tools)
@@ -144,6 +145,8 @@ class WeighInPage(Page):
     def next_step(self) -> None:
         """Go on; past fills that were never weighed, or that say the line is wrong, only if that is meant."""
         guide = self.guide
+        if guide is not None and guide.signed_off is None:
+            self._views[guide.step].take()
         if guide is not None and guide.step is Step.FILLS_TO_MARK and guide.line_untried:
             self._question.ask(line_words.untried_words(), self.tr("Go on without"))
             self._focus_first()  # a weight typed next is a fill, not an answer
@@ -228,11 +231,20 @@ class WeighInPage(Page):
         self._stack.setCurrentWidget(self._areas[step])
         self._show_tools(view)
         view.show_guide(guide)
-        self._missing.setText(words.missing_words(guide.missing(step)) or words.early_words(guide, step))
         self._back.setVisible(step != STEPS[0])
         self._next.setVisible(step != STEPS[-1])
-        self._next.setEnabled(not guide.missing(step))
+        self._show_missing()
         set_style_property(self._next, "kind", "" if view.has_lit_button else "main")
+
+    def _show_missing(self) -> None:
+        """What is still needed, less what stands in the field that is being filled in."""
+        guide = self.guide
+        if guide is None:
+            return
+        typed = self._views[guide.step].typed_already()
+        missing = tuple(what for what in guide.missing(guide.step) if what not in typed)
+        self._missing.setText(words.missing_words(missing) or words.early_words(guide, guide.step))
+        self._next.setEnabled(not missing)
 
     def _show_tools(self, of: StepView | None) -> None:
         for view in self._views.values():

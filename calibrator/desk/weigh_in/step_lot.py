@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.reach import ROOM_C
-from calibrator.desk.guide import Guide
+from calibrator.desk.guide import Guide, Missing
 from calibrator.desk.parts import card, label
 from calibrator.desk.speech import day_text
 from calibrator.desk.weigh_in.step_view import StepView, show_kept, stays_wrong
@@ -45,6 +45,7 @@ class StepLot(StepView):
         self._initials.setMaxLength(MOST_INITIALS)
         self._initials.setAccessibleName(self.tr("Your initials"))
         select_on_entry(self._initials)
+        self._initials.textEdited.connect(self.typing)
         self._initials.editingFinished.connect(self._take)
         self._initials.returnPressed.connect(self._onward)
         self._humidity = self._quantity(Kind.PERCENT, self.tr("Room humidity"), None)
@@ -78,6 +79,12 @@ class StepLot(StepView):
 
     def first_field(self) -> QWidget:
         return self._initials
+
+    def typed_already(self) -> frozenset[Missing]:
+        return frozenset({Missing.INITIALS} if self._initials.text().strip() else ())
+
+    def take(self) -> None:
+        self._take()
 
     def _facts(self, lot: Lot) -> str:
         parts = [lot.product] if lot.product else []

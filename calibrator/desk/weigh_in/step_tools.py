@@ -10,7 +10,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.enter import on_enter
 from calibrator.desk.forms.examples import CHECK_WEIGHT, CHECK_WEIGHT_READ
-from calibrator.desk.guide import Guide
+from calibrator.desk.guide import Guide, Missing
 from calibrator.desk.parts import button, card, label, set_tone
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.scoop_names import scoop_title
@@ -42,6 +42,7 @@ class StepTools(StepView):
         self._scale = NameChoice()
         self._zeroed = QCheckBox(self.tr("The scale stands le&vel and shows zero with the empty scoop on it"))
         self._target = self._quantity(Kind.MASS, self.tr("Target weight"))
+        self._target.understood.connect(self.typing)
         self._nominal = self._quantity(Kind.MASS, self.tr("Check weight"), required=False, examples=CHECK_WEIGHT)
         self._reading = self._quantity(Kind.MASS, self.tr("Scale reads"), required=False, examples=CHECK_WEIGHT_READ)
         self._old_line = self._quantity(Kind.LENGTH, self.tr("Old line"), required=False)
@@ -176,6 +177,12 @@ class StepTools(StepView):
         field.editingFinished.connect(self._take_quantities)
         field.returnPressed.connect(self._onward)
         return field
+
+    def typed_already(self) -> frozenset[Missing]:
+        return frozenset({Missing.TARGET} if self._target.quantity() else ())
+
+    def take(self) -> None:
+        self._take_quantities()
 
     def _take_quantities(self) -> None:
         """Keep what is understood; a text that is not stays in its field, with the reason beneath."""

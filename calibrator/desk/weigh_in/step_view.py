@@ -6,7 +6,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
-from calibrator.desk.guide import Guide
+from calibrator.desk.guide import Guide, Missing
 from calibrator.desk.help.hands import Handiwork
 from calibrator.desk.help.view import hands_button
 from calibrator.desk.parts import label, row
@@ -16,10 +16,11 @@ from calibrator.desk.widgets.quantity_field import QuantityField
 
 class StepView(QWidget):
     """One step: what to do with the hands, the fields, what came of it. `ready` asks for the next step, `wanted` for
-    the one named.
+    the one named, `typing` tells that a field with what is still needed is being filled in.
     """
 
     ready = Signal()
+    typing = Signal()
     wanted = Signal(str)
 
     def __init__(self, desk: Desk, hands: str) -> None:
@@ -63,6 +64,13 @@ class StepView(QWidget):
     def pending(self) -> str:
         """What is typed and not entered yet."""
         return ""
+
+    def typed_already(self) -> frozenset[Missing]:
+        """Of what is still needed, what stands in a field that the cursor has not left: Next takes it along."""
+        return frozenset()
+
+    def take(self) -> None:
+        """Keep what stands in the fields; going on does not wait until the cursor leaves them."""
 
 
 def stays_wrong(field: QuantityField) -> bool:
