@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime
 
+from calibrator.desk.mix_batch import COVERAGE
 from calibrator.model import BagCount, Farm, Lot, MixCheck, Plan, Vessel
 from calibrator.records import Records
 from calibrator.science.bag_count import BagResult, Ends, bag_count
 from calibrator.science.check_season import Mean, Point, Watched, means_by, off_share, watch
 from calibrator.science.errors import CannotCompute
+from calibrator.science.solids import SolidsFrom
 from calibrator.values import dataclass
 
 
@@ -104,4 +106,8 @@ def _when(fact: MixCheck | BagCount) -> float:
 
 
 def _point(check: MixCheck) -> Point:
-    return Point(check.lot_id, off_share(check.solids_share or 0.0, check.target_share))
+    off = off_share(check.solids_share or 0.0, check.target_share)
+    if check.way == SolidsFrom.OWN_LINE or check.solids_low is None or check.solids_high is None:
+        return Point(check.lot_id, off, check.way)
+    half = (check.solids_high - check.solids_low) / 2
+    return Point(check.lot_id, off, check.way, half / (COVERAGE * check.target_share))

@@ -7,7 +7,7 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.desk.mix_checks import MixFindings
 from calibrator.desk.parts import Tone
 from calibrator.desk.speech import decimal_comma
-from calibrator.model import FillWay, UnitSystem
+from calibrator.model import FillWay, MixCheck, UnitSystem
 from calibrator.science.causes import Cause, Fits, Slip
 from calibrator.science.check import Caution, Judged, Pails, Verdict, WouldTell
 from calibrator.science.correction import Add, Correction
@@ -61,13 +61,25 @@ def verdict_words(verdict: Verdict) -> str:
 
 def leaning_words(judged: Judged) -> str:
     """The verdict; where it is open, which way the reading leans if it lies outside what is wanted."""
-    if judged.verdict is Verdict.CANNOT_TELL:
-        if judged.deviation < -judged.tolerance:
+    return _leaning(judged.verdict, judged.deviation, judged.tolerance)
+
+
+def kept_words(check: MixCheck) -> str:
+    """The verdict of a kept check, in the words that stood on the page; a dash where it tells none."""
+    if not check.verdict:
+        return "–"
+    deviation = (check.solids_share or 0.0) - check.target_share
+    return _leaning(Verdict(check.verdict), deviation, check.tolerance_share)
+
+
+def _leaning(verdict: Verdict, deviation: float, tolerance: float) -> str:
+    if verdict is Verdict.CANNOT_TELL:
+        if deviation < -tolerance:
             return translate("MixWords", "Probably too thin, not sure yet")
-        if judged.deviation > judged.tolerance:
+        if deviation > tolerance:
             return translate("MixWords", "Probably too strong, not sure yet")
         return translate("MixWords", "Looks right")
-    return verdict_words(judged.verdict)
+    return verdict_words(verdict)
 
 
 def leaning_tone(judged: Judged) -> Tone:

@@ -34,6 +34,7 @@ class Need(StrEnum):
     OLD_CHARTS = "old_charts"  # charts of no plan in use rest on an older sign-off
     LOT_SHEETS = "lot_sheets"  # a lot was weighed anew since its record was printed
     MIX_OFF = "mix_off"  # the last check of the mix was too thin or too strong, and no right one followed
+    MIX_UNSURE = "mix_unsure"  # the last check of the mix leans to thin or strong and proves nothing
     CHECK_MIX = "check_mix"  # the mix of the lot in use was not checked for long
 
 
@@ -67,18 +68,30 @@ def waiting(now: Standing) -> list[Waiting]:
     if sheets := outdated_sheets(now, PrintKind.LOT_SHEET):
         known = now.lot(sheets[0].lot_id)
         found.append(Waiting(Need.LOT_SHEETS, lot=known.lot if known else None, sheets=sheets))
-    overdue = [] if any(each.need is Need.MIX_OFF for each in found) else _check_overdue(now)
+    asked = any(each.need in (Need.MIX_OFF, Need.MIX_UNSURE) for each in found)
+    overdue = [] if asked else _check_overdue(now)
     return [*found, *overdue]
 
 
 def _mix_off(now: Standing) -> list[Waiting]:
-    """The mix of the lot in use, where the last check that told anything said that it was not as wanted."""
+    """The mix of the lot in use, where the last check that told anything said that it was not as wanted, or the last
+    of all leans that way."""
     lot = now.in_use.lot if now.in_use else None
-    told = [c for c in now.checks if lot and c.lot_id == lot.id and c.verdict in (*OFF, RIGHT)]
-    last = max(told, key=_moment, default=None)
-    if last is None or last.verdict == RIGHT:
-        return []
-    return [Waiting(Need.MIX_OFF, lot=lot, day=last.at.astimezone().date(), check=last)]
+    own = sorted((c for c in now.checks if lot and c.lot_id == lot.id and c.verdict), key=_moment)
+    last = next((c for c in reversed(own) if c.verdict in (*OFF, RIGHT)), None)
+    if last is not None and last.verdict in OFF:
+        return [Waiting(Need.MIX_OFF, lot=lot, day=last.at.astimezone().date(), check=last)]
+    if own and leans(own[-1]):
+        return [Waiting(Need.MIX_UNSURE, lot=lot, day=own[-1].at.astimezone().date(), check=own[-1])]
+    return []
+
+
+def leans(check: MixCheck) -> str:
+    """To which side an open check lies outside what is wanted; blank for any other."""
+    if check.solids_share is None or check.verdict in (*OFF, RIGHT, ""):
+        return ""
+    off = check.solids_share - check.target_share
+    return "" if abs(off) <= check.tolerance_share else THIN if off < 0 else STRONG
 
 
 def _moment(check: MixCheck) -> datetime:

@@ -27,10 +27,17 @@ LEAST_BASELINE = 10
 
 @dataclass(frozen=True)
 class Point:
-    """One check: its lot, and solids ÷ target − 1."""
+    """One check: its lot, and solids ÷ target − 1.
+
+    `way` names the way from reading to solids, `way_u` is the standard uncertainty that all checks by this way share,
+    as `off_share`: a rule of thumb may be off for a whole product. The farm's own line has none beyond
+    `COMMON_SD_SHARE`.
+    """
 
     lot_id: str
     off_share: float
+    way: str = ""
+    way_u: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -110,23 +117,27 @@ def _mean(values: Sequence[float], sd: float, df: float, names: int) -> Mean:
 def watch(points: Sequence[Point]) -> tuple[Watched, ...]:
     """The checks in their order, each judged by what was known up to it; nothing later is used.
 
-    The middle is the mean of earlier lots' checks once there are `LEAST_BASELINE` of them, else the target.
+    The middle is the mean of earlier lots' checks by the same way once there are `LEAST_BASELINE` of them, which takes
+    the way's own doubt with it; else the target.
     """
     found: list[Watched] = []
     for n, point in enumerate(points):
         before = points[: n + 1]
         own = [p for p in before if p.lot_id == point.lot_id]
-        earlier = [p.off_share for p in before if p.lot_id != point.lot_id]
-        middle = mean_of(earlier) if len(earlier) >= LEAST_BASELINE else 0.0
-        found.append(_judged(own, middle, spread_within_lots(before)))
+        earlier = [p.off_share for p in before if p.lot_id != point.lot_id and p.way == point.way]
+        known = len(earlier) >= LEAST_BASELINE
+        doubts = [0.0 if known and p.way == point.way else p.way_u for p in own]
+        found.append(_judged(own, doubts, mean_of(earlier) if known else 0.0, spread_within_lots(before)))
     return tuple(found)
 
 
-def _judged(own: Sequence[Point], middle: float, sd: float) -> Watched:
+def _judged(own: Sequence[Point], doubts: Sequence[float], middle: float, sd: float) -> Watched:
     newest, running = own[-1], running_means([point.off_share for point in own], middle)[-1]
-    common = LIMIT_SD * COMMON_SD_SHARE
+    # What a way is off, it is off in each of its checks alike: it adds up as the readings themselves do.
+    common = LIMIT_SD * math.hypot(COMMON_SD_SHARE, running_means(doubts, 0.0)[-1])
     half = math.hypot(running_reaches([sd * sd] * len(own))[-1], common)
-    off = abs(running - middle) > half or abs(newest.off_share - middle) > math.hypot(LIMIT_SD * sd, common)
+    alone = LIMIT_SD * math.hypot(sd, COMMON_SD_SHARE, doubts[-1])
+    off = abs(running - middle) > half or abs(newest.off_share - middle) > alone
     return Watched(newest, running, middle - half, middle + half, off)
 
 

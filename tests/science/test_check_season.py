@@ -108,3 +108,17 @@ def test_of_many_feeders_without_a_lean_hardly_one_is_called_off() -> None:
     assert sum(any(mean.sure for mean in farm.values()) for farm in farms) <= 0.05 * 200
     leaning = means_by(names, [Point("lot", dice.gauss(0.07 if name == "C" else 0.0, 0.02)) for name in names])
     assert [name for name, mean in leaning.items() if mean.sure] == ["C"]
+
+
+def test_what_a_rule_of_thumb_may_be_off_is_not_laid_to_the_lot() -> None:
+    """Rule Brix + 2 may be a point off of some thirteen, u some 6 %: a check 11 % thin by it tells nothing yet, the
+    same one by the farm's own line does; ten checks of an earlier lot by the same rule take its doubt with them."""
+    by_rule = [Point("a", -0.11, "rule", 0.06)]
+    assert not watch(by_rule)[-1].found
+    assert watch(points("a", -0.11))[-1].found
+    assert not any(w.found for w in watch(by_rule * 12))
+    earlier = [Point("b", 0.0, "rule", 0.06)] * LEAST_BASELINE
+    assert watch([*earlier, *by_rule])[-1].found
+    assert not watch([*points("b", *[0.0] * LEAST_BASELINE), *by_rule])[-1].found
+    half = watch(by_rule * 40)[-1]
+    assert (half.high - half.low) / 2 > LIMIT_SD * 0.06

@@ -11,7 +11,7 @@ from calibrator.desk import shown
 from calibrator.desk.as_typed import as_typed, understood
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.history import changed_words, why_words
-from calibrator.desk.mix_words import percent, verdict_words
+from calibrator.desk.mix_words import kept_words, percent
 from calibrator.desk.trust_words import moment, watched_words
 from calibrator.desk.words import mark_words, target_words, way_words
 from calibrator.model import (
@@ -32,7 +32,6 @@ from calibrator.model import (
     WeighIn,
 )
 from calibrator.records.lot_history import Happening, Topic
-from calibrator.science.check import Verdict
 from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
@@ -104,7 +103,7 @@ class Speaker:
             return translate("LotHistory", "mix read: {readings}").format(readings=readings)
         text = translate("LotHistory", "mix read: {readings}; solids {solids}, wanted {wanted}")
         told = text.format(readings=readings, solids=percent(check.solids_share), wanted=percent(check.target_share))
-        return f"{told}: {verdict_words(Verdict(check.verdict))}" if check.verdict else told
+        return f"{told}: {kept_words(check)}" if check.verdict else told
 
     def _weighed(self, one: Happening) -> Told:
         told = self._fill(one.now)

@@ -36,6 +36,7 @@ from calibrator.desk.mix_history import (
 from calibrator.desk.mix_put_right import put_right_words
 from calibrator.desk.mix_table import history_table
 from calibrator.desk.mix_tools import read_tools
+from calibrator.desk.needs import OFF, THIN, leans
 from calibrator.desk.parts import button, card, column, label, row, show_as_rows
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.standing import standing
@@ -48,7 +49,6 @@ from calibrator.model import BagCount, Farm, MixCheck
 from calibrator.model.underway import Underway
 from calibrator.records import RecordsUnreachable
 from calibrator.records.table_file import CsvStyle, write_csv
-from calibrator.science.check import Verdict
 from calibrator.science.check_season import first_found
 
 if TYPE_CHECKING:
@@ -161,30 +161,38 @@ class HistoryPanel(QWidget):
             return
         watched = [k.watched for k in shown if k.watched is not None]
         newest = watched[-1] if watched else None
-        lots = {k.lot.id: k.lot.lot_number for k in shown}
         found = first_found(watched, newest.point.lot_id) if newest else None
         if newest is None:
             self.finding.setText(self.tr("No solids were read in these checks"))
-        elif found == 1:
-            text = self.tr("The mix of lot {lot} is off since its first check.")
-            self.finding.setText(text.format(lot=lots[newest.point.lot_id]))
-        elif found is not None:
-            text = self.tr("The mix of lot {lot} has shifted: it was found out at check {count}.")
-            self.finding.setText(text.format(lot=lots[newest.point.lot_id], count=found))
         else:
-            self.finding.setText(self._without_shift(shown, newest.point.lot_id, lots[newest.point.lot_id]))
+            own = [k for k in shown if k.watched is not None and k.lot.id == newest.point.lot_id]
+            self.finding.setText(self._of_lot(own, newest.found, found))
         apart = feeders_words(feeders_apart(shown))
         self.meaning.setText(apart)
         self.meaning.setVisible(bool(apart))
 
-    def _without_shift(self, shown: list[Kept], lot_id: str, lot: str) -> str:
-        """Of a lot that has not shifted; a mix that was off stays one that was off."""
-        verdicts = [k.check.verdict for k in shown if k.watched is not None and k.lot.id == lot_id]
-        off = sum(Verdict(verdict).outside for verdict in verdicts if verdict)
-        if not off:
-            return self.tr("Nothing unusual in the checks of lot {lot}.").format(lot=lot)
-        text = self.tr("Lot {lot}: {off} of {all} checks off target, without a lasting shift so far.")
-        return text.format(lot=lot, off=off, all=len(verdicts))
+    def _of_lot(self, told: list[Kept], now_off: bool, found: int | None) -> str:
+        """Of the checks of one lot, no more than the rows beneath bear out."""
+        lot, off = told[-1].lot.lot_number, sum(one.check.verdict in OFF for one in told)
+        lean = leans(told[-1].check)
+        if found is not None and now_off and off:
+            if found == 1:
+                return self.tr("The mix of lot {lot} is off since its first check.").format(lot=lot)
+            text = self.tr("The mix of lot {lot} has shifted: it was found out at check {count}.")
+            return text.format(lot=lot, count=found)
+        if found is not None and now_off:
+            text = self.tr("Taken together, the checks of lot {lot} show a shift; no single one is sure of it.")
+        elif off:
+            text = self.tr("Lot {lot}: {off} of {all} checks off target, without a lasting shift so far.")
+        elif lean:
+            text = (
+                self.tr("The newest check of lot {lot} reads too thin, but is not sure. Check again.")
+                if lean == THIN
+                else self.tr("The newest check of lot {lot} reads too strong, but is not sure. Check again.")
+            )
+        else:
+            text = self.tr("Nothing unusual in the checks of lot {lot}.")
+        return text.format(lot=lot, off=off, all=len(told))
 
     def _words(self, key: str) -> str:
         checks = [self._check_words(one) for one in self._kept if one.check.id == key]

@@ -10,11 +10,10 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.desk.counted import counted
 from calibrator.desk.mix.history_model import HistoryRow
 from calibrator.desk.mix_history import Counted, Kept
-from calibrator.desk.mix_words import mass, number, percent, powder_verdict_words, verdict_words
+from calibrator.desk.mix_words import kept_words, mass, number, percent, powder_verdict_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.trust_words import moment
 from calibrator.model import UnitSystem
-from calibrator.science.check import Verdict
 from calibrator.science.check_season import Mean, off_share
 
 if TYPE_CHECKING:
@@ -36,7 +35,7 @@ def check_row(one: Kept) -> HistoryRow:
         feeder=check.feeder or "–",
         solids="–" if check.solids_share is None else percent(check.solids_share),
         wanted=percent(check.target_share),
-        verdict=verdict_words(Verdict(check.verdict)) if check.verdict else "–",
+        verdict=kept_words(check),
     )
 
 

@@ -16,7 +16,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.feeding_names import feeding_name
 from calibrator.desk.marking import mark_scoop, on_the_scoop
-from calibrator.desk.needs import THIN, Need, Waiting, waiting
+from calibrator.desk.needs import THIN, Need, Waiting, leans, waiting
 from calibrator.desk.sheet_words import chart_words, outdated_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import LotStanding, Standing
@@ -98,6 +98,8 @@ class WhatToDo:
                 return self.leading(_delivered(found), translate("TodayPage", "Weigh in"), "weigh_in", lot_id)
             case Need.MIX_OFF:
                 return self.leading(_mix_off(found), translate("TodayPage", "Check again"), "mix_check")
+            case Need.MIX_UNSURE:
+                return self.leading(_mix_unsure(found), translate("TodayPage", "Check again"), "mix_check")
             case Need.CHECK_MIX:
                 return self.leading(_unchecked(found), translate("TodayPage", "Check the mix"), "mix_check")
         return self._sheets(now, found, lot_id)
@@ -210,6 +212,17 @@ def _mix_off(found: Waiting) -> str:
         text = translate(
             "TodayPage", "The mix with lot {number} was too strong on {day}, and no right one was read since."
         )
+    return text.format(number=found.lot.lot_number, day=day_text(found.day))
+
+
+def _mix_unsure(found: Waiting) -> str:
+    assert found.lot is not None
+    assert found.day is not None
+    assert found.check is not None
+    if leans(found.check) == THIN:
+        text = translate("TodayPage", "The mix with lot {number} was probably too thin on {day}; it is not sure.")
+    else:
+        text = translate("TodayPage", "The mix with lot {number} was probably too strong on {day}; it is not sure.")
     return text.format(number=found.lot.lot_number, day=day_text(found.day))
 
 

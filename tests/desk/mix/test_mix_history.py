@@ -143,3 +143,43 @@ def test_a_withdrawn_check_counts_no_more_and_stays_in_the_records(
 def test_an_empty_history_says_what_it_will_be(page: MixCheckPage) -> None:
     page.bring_up("history")
     assert page.history.finding.text() == "No check yet"
+
+
+def by_rule(herd: Herd, day: int, share: float) -> MixCheck:
+    """A check by a rule of thumb, which is two points unsure and proves nothing."""
+    ends: dict[str, object] = {"solids_low": share - 0.02, "solids_high": share + 0.02}
+    return kept_check(herd, day, share, way="whole_milk", verdict="cannot_tell", **ends)
+
+
+def test_the_headline_claims_no_more_than_the_checks_beneath_it(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    panel = page.history
+
+    def told() -> str:
+        desk.changed.emit()
+        page.bring_up("history")
+        return panel.finding.text()
+
+    by_rule(herd, 1, 0.115)
+    assert told() == "The newest check of lot 25-0202B reads too thin, but is not sure. Check again."
+    assert "Probably too thin, not sure yet" in panel.pointed.text()
+    by_rule(herd, 2, 0.13)
+    assert told() == "Nothing unusual in the checks of lot 25-0202B."
+    assert "Looks right" in panel.pointed.text()
+
+
+def test_a_shift_that_only_all_checks_together_show_is_told_so(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    for day in range(3, 20):  # each within what is wanted, all on one side
+        kept_check(herd, day, 0.1345, verdict="cannot_tell")
+    desk.changed.emit()
+    page.bring_up("history")
+    told = page.history.finding.text()
+    assert told == "Taken together, the checks of lot 25-0202B show a shift; no single one is sure of it."
+
+
+def test_a_lot_off_at_first_and_right_since_is_not_called_off(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    kept_check(herd, 1, 0.115, verdict="thin")
+    for day in (2, 3):
+        kept_check(herd, day, 0.13)
+    desk.changed.emit()
+    page.bring_up("history")
+    assert "1 of 3 checks off target, without a lasting shift" in page.history.finding.text()

@@ -146,6 +146,16 @@ def test_a_mix_that_was_off_waits_until_a_right_one_was_read(herd: Herd) -> None
     assert off.day == (NOW - timedelta(days=2)).date()
 
 
+def test_an_unsure_check_that_leans_waits_until_another_is_read(herd: Herd) -> None:
+    def needs() -> list[Need]:
+        return [found.need for found in waiting(standing(herd.records, herd.farm, NOW.date()))]
+
+    kept_check(herd, 27, 0.12, verdict="cannot_tell")
+    assert Need.MIX_UNSURE in needs()
+    kept_check(herd, 28, 0.131, verdict="cannot_tell")
+    assert Need.MIX_UNSURE not in needs()
+
+
 def test_without_an_instrument_its_checks_lead_to_entering_one(qtbot: QtBot, page: MixCheckPage) -> None:
     page.bring_up("tool_checks")
     page.tool_checks.instruments_wanted.emit()
