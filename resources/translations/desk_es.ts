@@ -2495,6 +2495,18 @@ entre {low} y {high}
         <translation>Lote {lot}: {off} de {all} revisiones fuera de lo deseado; hasta ahora no se ve un cambio que se quede.</translation>
     </message>
     <message>
+        <source>Taken together, the checks of lot {lot} show a shift; no single one is sure of it.</source>
+        <translation>Tomadas juntas, las revisiones del lote {lot} muestran un cambio; ninguna por sí sola lo asegura.</translation>
+    </message>
+    <message>
+        <source>The newest check of lot {lot} reads too thin, but is not sure. Check again.</source>
+        <translation>La última revisión del lote {lot} sale aguada, pero no es seguro. Revise otra vez.</translation>
+    </message>
+    <message>
+        <source>The newest check of lot {lot} reads too strong, but is not sure. Check again.</source>
+        <translation>La última revisión del lote {lot} sale fuerte, pero no es seguro. Revise otra vez.</translation>
+    </message>
+    <message>
         <source>Save the checks as a table</source>
         <translation>Guardar las revisiones como tabla</translation>
     </message>
@@ -10740,6 +10752,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>The mix with lot {number} was too strong on {day}, and no right one was read since.</source>
         <translation>La mezcla con el lote {number} salió demasiado fuerte el {day} y desde entonces no se ha leído ninguna correcta.</translation>
+    </message>
+    <message>
+        <source>The mix with lot {number} was probably too thin on {day}; it is not sure.</source>
+        <translation>La mezcla con el lote {number} quizás salió demasiado aguada el {day}; no es seguro.</translation>
+    </message>
+    <message>
+        <source>The mix with lot {number} was probably too strong on {day}; it is not sure.</source>
+        <translation>La mezcla con el lote {number} quizás salió demasiado fuerte el {day}; no es seguro.</translation>
     </message>
     <message>
         <source>The mix with lot {number} was not checked yet.</source>
