@@ -81,6 +81,7 @@ def wall_chart_facts(
         water_step=farm.water_step_qt if farm_units else farm.water_step_l,
         cold_below_c=cold.below_c if cold and cold.on else None,
         two_lots=two_lots,
+        scale_most_g=sheet.powder.capacity_g,
         weeks=weeks,
     )
 
@@ -166,6 +167,8 @@ def _row(line: SheetLine, sheet: GroupSheet, drawn_c: float) -> ChartRow:
         fits=levels is None or levels.holds,
         today=line.calves == sheet.today,
         additives=tuple(zip(sheet.additives, line.additives_g, strict=True)),
+        portions=line.portions.count if line.portions else 1,
+        portion_g=line.portions.each_g if line.portions else 0.0,
     )
 
 

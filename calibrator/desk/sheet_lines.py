@@ -13,6 +13,7 @@ from calibrator.model import Farm, Lot, PlanGroup, Scoopfuls, ScoopRule, SignOff
 from calibrator.science.batch import BatchTable, Rounded, calves_served, rounded, scaled
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import Mix, Powder, mix_of
+from calibrator.science.portions import Portions, portions
 from calibrator.science.scoops import ScoopCount, ScoopWay, WaterTrim, trim_water, usual
 from calibrator.science.vessels import Fit, fit, level_mm, usable_ml
 from calibrator.values import dataclass
@@ -24,13 +25,17 @@ MOST_TRIMMED_SHARE = 0.1  # more than this is another feeding: then the powder i
 
 @dataclass(frozen=True)
 class LotInUse:
-    """The powder that is being fed: what mixing and counting need to know of it."""
+    """The powder that is being fed: what mixing and counting need to know of it.
+
+    `capacity_g` is what the farm's largest scale weighs, 0 where none is known.
+    """
 
     lot: Lot | None
     sign_off: SignOff | None
     ways: tuple[ScoopWay, ...]
     powder: Powder
     resolution_g: float
+    capacity_g: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -52,7 +57,8 @@ class SheetLine:
     `batch` is rounded as people measure it out. `scoops` is None where no count of scoopfuls comes within
     the farm's tolerance. `trimmed_share` is how much more or less of everything whole scoopfuls make of it; None
     where the water was not trimmed to them. `shares` are those of powder and additives in what is weighed in.
-    `levels` tells where a batch stands in the vessel, None without one.
+    `levels` tells where a batch stands in the vessel, None without one. `portions` are those in which a batch's
+    powder is weighed, None where the scale weighs it at once.
     """
 
     calves: int
@@ -65,6 +71,7 @@ class SheetLine:
     levels: Levels | None = None
     trimmed_share: float | None = None
     shares: tuple[float, ...] = (1.0,)
+    portions: Portions | None = None
 
     @property
     def powder_g(self) -> float:
@@ -98,6 +105,7 @@ class GroupSheet:
     rule: Scoopfuls = field(default_factory=Scoopfuls)
     shares: tuple[float, ...] = (1.0,)  # of powder and additives in what is weighed in
     additives: tuple[str, ...] = ()  # their names
+    capacity_g: float = 0.0
     _lines: dict[int, SheetLine] = field(default_factory=dict, repr=False)  # by calves
 
     @property
@@ -118,6 +126,7 @@ class GroupSheet:
             self.rule,
             self.shares,
             self.additives,
+            self.capacity_g,
         )
 
     def taking_over(self, earlier: GroupSheet | None) -> GroupSheet:
@@ -149,22 +158,18 @@ class GroupSheet:
     def today_line(self) -> SheetLine | None:
         return None if self.today_row is None else self.line(self.today_row)
 
+    @property
+    def in_portions(self) -> bool:
+        """Whether any row has more powder in a batch than the scale weighs; no row is worked out for it."""
+        batches_g = self.table.powder_g / self.table.batches * self.shares[0]
+        heaviest_g = float(batches_g.max(initial=0.0))
+        return portions(heaviest_g, self.capacity_g, self.resolution_g) is not None
+
     def _make(self, number: int) -> SheetLine:
         row = self.table[number]
         trim = self._trim(row.per_batch) if self.rule.rule is ScoopRule.ONE_KIND else None
         batch = self._rounded(row.per_batch) if trim is None else self._trimmed(row.per_batch, trim)
-        return SheetLine(
-            row.calves,
-            row.batches,
-            batch,
-            row.fits,
-            row.over_usable_ml,
-            row.overflow_ml,
-            trim.count if trim else self._count(batch.mix.powder_g * self.shares[0]),
-            levels_in(self.table.vessel, batch.mix),
-            trim.change_share if trim else None,
-            self.shares,
-        )
+        return self._line(row.calves, row.batches, batch, Fit(row.fits, row.over_usable_ml, row.overflow_ml), trim)
 
     def line_of_water(self, water_ml: float) -> SheetLine:
         """One batch with so much water, drawn as told; `calves` are those it serves."""
@@ -172,17 +177,22 @@ class GroupSheet:
         trim = self._trim(wanted) if self.rule.rule is ScoopRule.ONE_KIND else None
         batch = self._rounded(wanted, 0.0) if trim is None else self._trimmed(wanted, trim)
         room = fit(batch.mix.volume_ml, self.table.vessel) if self.table.vessel else Fit(True, 0.0, 0.0)
+        return self._line(calves_served(batch.mix.volume_ml, self.per_calf.volume_ml), 1, batch, room, trim)
+
+    def _line(self, calves: int, batches: int, batch: Rounded, room: Fit, trim: WaterTrim | None) -> SheetLine:
+        powder_g = batch.mix.powder_g * self.shares[0]
         return SheetLine(
-            calves_served(batch.mix.volume_ml, self.per_calf.volume_ml),
-            1,
+            calves,
+            batches,
             batch,
             room.fits,
             room.over_usable_ml,
             room.overflow_ml,
-            trim.count if trim else self._count(batch.mix.powder_g * self.shares[0]),
+            trim.count if trim else self._count(powder_g),
             levels_in(self.table.vessel, batch.mix),
             trim.change_share if trim else None,
             self.shares,
+            portions(powder_g, self.capacity_g, self.resolution_g),
         )
 
     def _rounded(self, mix: Mix, water_step: float | None = None) -> Rounded:

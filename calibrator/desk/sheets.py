@@ -133,8 +133,17 @@ def powder_of(records: Records, now: Standing, known: LotStanding | None, sign_o
     marks = [mark for mark in now.marks if mark.lot_id == known.lot.id]
     names = names_on_paper(now.scoops)
     powder = powder_from(known.lot.composition)
-    resolution = records.find(Scale, own[-1].scale_id).resolution_g if own else 0.0
-    return LotInUse(known.lot, own[-1] if own else None, scoop_ways(own, marks, names), powder, resolution)
+    signed = own[-1] if own else None
+    own_scale = records.find(Scale, signed.scale_id) if signed else None
+    resolution = own_scale.resolution_g if own_scale else 0.0
+    ways = scoop_ways(own, marks, names)
+    return LotInUse(known.lot, signed, ways, powder, resolution, _capacity_g(records, known.lot.farm_id, own_scale))
+
+
+def _capacity_g(records: Records, farm_id: str, own: Scale | None) -> float:
+    """What the largest scale in use weighs, so that nobody is told to weigh in portions what fits another scale."""
+    in_use = (scale for scale in records.every(Scale, farm_id) if scale.retired_on is None)
+    return max((scale.capacity_g for scale in (*in_use, *([own] if own else []))), default=0.0)
 
 
 def plan_sheet(
@@ -225,6 +234,7 @@ def _sheet(
         rule,
         whole.shares,
         tuple(additive.name for additive in told.additives),
+        powder.capacity_g,
     )
 
 

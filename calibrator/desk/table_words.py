@@ -12,12 +12,14 @@ from calibrator.desk.speech import decimal_comma
 from calibrator.model import Farm, FillWay, UnitSystem
 from calibrator.science.delivered import delivered
 from calibrator.science.heat import SCALD_CAUTION_C, scalds, scalds_in_seconds
+from calibrator.science.portions import most_at_once_g
 from calibrator.science.scoops import ScoopWay
 from calibrator.units import Kind, show_both, show_length, show_mass, show_percent, show_volume
 from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
 _MANY, _MUCH, _MUCH_G, _MUCH_ML = 18, 0.188, 280.0, 336_665.0  # as long in words as any: 88 gal 3 3/4 qt
+_LARGE_G = 8504.0  # 18 lb 12.0 oz
 
 
 @dataclass(frozen=True)
@@ -48,6 +50,29 @@ def water_text(volume_ml: float, to: Telling) -> str:
 def powder_text(mass_g: float, to: Telling) -> str:
     """Powder to what the scale shows."""
     return show_mass(mass_g, to.system, resolution_g=to.resolution_g or None, decimal_comma=decimal_comma())
+
+
+def portions_text(line: SheetLine, to: Telling) -> str:
+    """In which portions a batch's powder is weighed; blank where the scale weighs it at once."""
+    if line.portions is None:
+        return ""
+    words = translate("TableWords", "weigh {count} × {amount}")
+    if line.batches > 1:
+        words = translate("TableWords", "weigh each batch as {count} × {amount}")
+    return words.format(count=line.portions.count, amount=powder_text(line.portions.each_g, to))
+
+
+def heavy_text(capacity_g: float, to: Telling) -> str:
+    """What powder is too heavy for the scale, and why it is less than the scale weighs."""
+    words = translate(
+        "TableWords",
+        "Powder heavier than {most}: weigh it in portions. The scale weighs {capacity} at most, its pail included.",
+    )
+    most, capacity = (
+        show_mass(mass_g, to.system, decimal_comma=decimal_comma())
+        for mass_g in (most_at_once_g(capacity_g), capacity_g)
+    )
+    return words.format(most=most, capacity=capacity)
 
 
 def additives_text(line: SheetLine, sheet: GroupSheet, to: Telling) -> str:
@@ -186,6 +211,12 @@ def longest_notes(to: Telling) -> tuple[str, str]:
     over = show_volume(_MUCH_ML, to.system, decimal_comma=decimal_comma())
     share, spread = _percent(_MUCH), show_mass(_MUCH_G, to.system, decimal_comma=decimal_comma())
     return _split_words(_MANY, over), f"{_off_words(share, spread, short=True)}. {_solids_words(share, share, share)}"
+
+
+def longest_portions(to: Telling) -> str:
+    """As much as is told beneath today's powder of a batch that the scale does not weigh at once."""
+    words = translate("TableWords", "weigh each batch as {count} × {amount}")
+    return words.format(count=_MANY, amount=powder_text(_LARGE_G, to))
 
 
 def levels_text(line: SheetLine, to: Telling) -> str:

@@ -23,7 +23,8 @@ class ChartRow:
 
     Levels stand above the vessel's floor, as a stick in it reads: of the water alone, and of the finished mix.
     `fits` is False where the vessel would run over. `additives` pairs what is weighed in besides the powder with
-    its weight in g. `many` scoopfuls are better weighed, and the row says so.
+    its weight in g. `many` scoopfuls are better weighed, and the row says so. Powder that the scale does not weigh at
+    once is weighed in `portions` of `portion_g`.
     """
 
     calves: int
@@ -39,6 +40,8 @@ class ChartRow:
     fits: bool = True
     today: bool = False
     additives: tuple[tuple[str, float], ...] = ()
+    portions: int = 1
+    portion_g: float = 0.0
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -126,4 +129,5 @@ class WallChart:
     water_step: float | None = None
     cold_below_c: float | None = None
     two_lots: TwoLots | None = None
+    scale_most_g: float = 0.0  # what the scale weighs, its container included; 0 where not known
     weeks: tuple[Weeks, ...] = ()

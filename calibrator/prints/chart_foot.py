@@ -10,7 +10,7 @@ from calibrator.prints.fonts import width_mm
 from calibrator.prints.languages import Tongue, Words
 from calibrator.prints.page import Anchor, Box, Weight
 from calibrator.prints.sheet import Sheet
-from calibrator.units import show_temperature
+from calibrator.units import show_mass, show_temperature
 from calibrator.values import dataclass
 
 SCALD_C = 48.9  # 120 °F: five minutes burn an adult's skin deeply (U.S. Consumer Product Safety Commission)
@@ -39,6 +39,9 @@ def cautions(facts: WallChart, tongue: Tongue) -> list[str]:
     told = [tongue(words.MEDICATED)] if facts.medicated else []
     told += [tongue(words.SCALD).format(limit=limit), tongue(words.FEED_AT_ONCE), tongue(words.NO_TUBE)]
     told += [tongue(words.ASK_VET), tongue(words.FRESH_WATER)]  # water beside milk: common practice, no source
+    if any(row.portions > 1 for group in facts.groups for row in group.rows):
+        capacity = show_mass(facts.scale_most_g, facts.units)
+        told.append(tongue(words.SCALE_MOST).format(capacity=capacity))
     return [*told, tongue(words.FOLLOW_LABEL), tongue(words.DUST)]
 
 

@@ -138,6 +138,9 @@ def _notes(row: ChartRow, facts: WallChart, said: Words) -> list[str]:
 
 def _powder_notes(row: ChartRow, facts: WallChart, said: Words) -> tuple[str, ...]:
     with_it = tuple(f"+ {_mass(mass_g, facts)} {plain(name)}" for name, mass_g in row.additives)
+    if row.portions > 1:
+        each = _mass(row.portion_g, facts)
+        return (*said.each(lambda t: t(words.WEIGH_PORTIONS).format(count=row.portions, powder=each)), *with_it)
     if not row.scoopfuls and any(each.scoopfuls for group in facts.groups for each in group.rows):
         return (*said.each(words.WEIGH_POWDER), *with_it)
     return (*said.each(words.BETTER_WEIGH), *with_it) if row.scoopfuls and row.many else with_it

@@ -10396,6 +10396,18 @@ Sign off all the same? The record will say so.</source>
 <context>
     <name>TableWords</name>
     <message>
+        <source>weigh {count} × {amount}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weigh each batch as {count} × {amount}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Powder heavier than {most}: weigh it in portions. The scale weighs {capacity} at most, its pail included.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>and {amount} of {name}</source>
         <translation>y {amount} de {name}</translation>
     </message>

@@ -160,6 +160,14 @@
             <translation>mejor péselo</translation>
         </message>
         <message>
+            <source>weigh {count} × {powder}</source>
+            <translation>pese {count} × {powder}</translation>
+        </message>
+        <message>
+            <source>The scale weighs {capacity} at most, its pail included: weigh heavier powder in the portions told.</source>
+            <translation>La báscula pesa hasta {capacity}, con todo y cubeta: si el polvo pesa más, péselo en las porciones indicadas.</translation>
+        </message>
+        <message>
             <source>For cold weather, below {limit}</source>
             <translation>Para tiempo frío, bajo {limit}</translation>
         </message>

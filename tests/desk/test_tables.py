@@ -407,6 +407,47 @@ def test_many_scoopfuls_to_the_line_keep_their_percent_and_the_reason_to_weigh_s
     assert page.view.many.text().startswith("More than 24 scoopfuls")
 
 
+def test_powder_heavier_than_the_scale_weighs_is_told_in_portions(
+    shown: Callable[[], TablesPage], herd: Herd, qtbot: QtBot
+) -> None:
+    """5 kg with a fifth left to the pail: 4 kg at once. 24 calves take 15 lb, 6804 g, so two portions of 7 lb 8 oz."""
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.plan("Milk", group(24), count_from=10, count_to=30, counts=())
+    page = shown()
+    assert page.view.today.rows[0].powder.note.text() == "weigh 2 × 7 lb 8.0 oz"
+    assert page.view.heavy.isVisibleTo(page)
+    assert page.view.heavy.text().startswith("Powder heavier than 8 lb 13.1 oz: weigh it in portions.")
+    assert "11 lb 0.4 oz" in page.view.heavy.text()
+    model = page.view.table.batches
+    tips = [model.data(model.index(row, Column.POWDER), Qt.ItemDataRole.ToolTipRole) for row in range(model.rowCount())]
+    assert ["weigh " in tip for tip in tips] == [calves * 10 * OZ_G > 4000 for calves in range(10, 31)]
+    page.view.today.rows[0].calves.selectAll()
+    qtbot.keyClicks(page.view.today.rows[0].calves, "10")
+    assert page.view.today.rows[0].powder.note.text() == ""
+
+
+def test_a_larger_scale_of_the_farm_weighs_at_once_what_the_one_of_the_weigh_in_does_not(
+    shown: Callable[[], TablesPage], herd: Herd
+) -> None:
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.plan("Milk", group(24), count_from=10, count_to=30, counts=())
+    herd.records.keep(replace(herd.scale, id="hanging", name="Hanging scale", capacity_g=50_000.0, revision=""))
+    page = shown()
+    assert page.view.heavy.isHidden()
+    assert page.view.today.rows[0].powder.note.text() == ""
+
+
+def test_a_vessel_that_makes_several_batches_tells_the_portions_of_each(
+    shown: Callable[[], TablesPage], herd: Herd
+) -> None:
+    """66 gal filled to nine tenths, 59.4 gal, hold 107 calves of 0.553 gal: 109 calves are two batches of 34 lb 1 oz,
+    15.45 kg each, and each four portions of 8 lb 8.2 oz.
+    """
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.plan(vessel_id=herd.vessel().id)
+    assert shown().view.today.rows[0].powder.note.text() == "weigh each batch as 4 × 8 lb 8.2 oz"
+
+
 def test_a_table_of_few_scoopfuls_gives_no_reason_to_weigh(shown: Callable[[], TablesPage], herd: Herd) -> None:
     herd.sign("25-1103C", 1.04 * TEN_OZ_LEVEL)
     herd.plan("Milk", group(8), count_from=1, count_to=20, counts=())

@@ -95,6 +95,26 @@ def test_the_days_row_is_larger_and_takes_no_page_more(rows: int, languages: tup
     assert sizes["102"] >= sizes["101"]
 
 
+def test_powder_that_the_scale_does_not_weigh_at_once_is_told_in_portions_in_its_row() -> None:
+    heavy = chart(range(20, 26), today=24)
+    pounds = 16 * OUNCE
+    rows = tuple(
+        replace(each, portions=2, portion_g=each.powder_g / 2) if each.calves >= 24 else each
+        for each in heavy.groups[0].rows
+    )
+    facts = replace(heavy, groups=(replace(heavy.groups[0], rows=rows),), scale_most_g=11 * pounds)
+    document = wall_chart(facts)
+    shown = told(document)
+    assert shown.count("weigh 2 ×") == 2
+    assert "weigh 2 × 7 lb 8" in shown
+    assert "The scale weighs 11 lb at most" in shown
+    spanish = told(wall_chart(replace(facts, languages=("es",))))
+    assert "pese 2 × 7 lb 8" in spanish
+    assert "hasta 11 lb" in spanish
+    assert "at most" not in told(wall_chart(heavy))
+    assert len(document.pages) == 1
+
+
 def test_two_feeders_find_their_names_from_afar_where_the_rows_leave_room() -> None:
     one = chart(range(36, 38), today=37)
     two = replace(one, groups=tuple(replace(one.groups[0], name=name) for name in ("Ana", "Luis")))

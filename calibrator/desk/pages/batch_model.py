@@ -19,6 +19,7 @@ from calibrator.desk.table_words import (
     error_text,
     error_words,
     levels_text,
+    portions_text,
     powder_text,
     rounding_words,
     scoops_text,
@@ -148,6 +149,7 @@ class BatchModel(QAbstractTableModel):
     def _tip(self, line: SheetLine, to: Telling) -> str:
         """The whole row in words, whatever a narrow column cut off."""
         told = [scoops_text(line, to)] if self._sheet and self._sheet.ways else []
+        told.append(portions_text(line, to))
         told.append(error_words(line, to))
         if self._sheet:
             told.append(delivered_words(line, self._sheet))

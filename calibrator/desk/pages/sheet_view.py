@@ -23,7 +23,7 @@ from calibrator.desk.rate_words import group_text, osmolality_text, rate_text, s
 from calibrator.desk.sheets import Changed, GroupSheet, LotInUse, PlanSheet, SheetLine
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.strength_words import at_risk, strength_cautions
-from calibrator.desk.table_words import Telling, hot, scald_words, scoops_text
+from calibrator.desk.table_words import Telling, heavy_text, hot, scald_words, scoops_text, telling
 from calibrator.desk.theme import SPACE
 from calibrator.desk.warmth import Warm, hot_needed, served, warm
 from calibrator.desk.warmth_words import hot_text, order_text
@@ -65,6 +65,7 @@ class SheetView(QWidget):
         self.tabs.currentChanged.connect(self._show_tab)
         self.words, self.temperature = label("", "quiet"), label("", "quiet")
         self.strength, self.many = label(""), label("", "quiet")
+        self.heavy = label("")
         self.rows_by = QTabBar()
         self.rows_by.setDrawBase(False)
         self.rows_by.setExpanding(False)
@@ -107,6 +108,7 @@ class SheetView(QWidget):
         body.addLayout(column(self.words, self.strength, spacing=SPACE // 2))
         body.addWidget(self.table, 1)
         body.addWidget(self.volumes, 1)
+        body.addWidget(self.heavy)
         body.addWidget(self.many)
         body.addWidget(self.temperature)
         outer = QVBoxLayout(self)
@@ -320,8 +322,11 @@ class SheetView(QWidget):
         self._tell_words(sheet)
         most = sheet.line(len(sheet) - 1).scoops if sheet and len(sheet) else None
         show_if(self.many, most is not None and most.told and not most.countable)
+        show_if(self.heavy, sheet is not None and sheet.in_portions)
         if sheet is None:
             return
+        if sheet.in_portions:
+            self.heavy.setText(heavy_text(sheet.capacity_g, telling(sheet)))
         self.table.dress_for(sheet)
 
     def _tell_words(self, sheet: GroupSheet | None) -> None:

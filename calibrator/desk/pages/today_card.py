@@ -18,6 +18,8 @@ from calibrator.desk.table_words import (
     error_words,
     levels_text,
     longest_notes,
+    longest_portions,
+    portions_text,
     powder_text,
     scoops_text,
     split_text,
@@ -151,7 +153,8 @@ class TodayRow(QWidget):
             self.more.setText("")
             return
         self.water.tell(each_text(line, water_text(line.batch.mix.water_ml, to)))
-        self.powder.tell(each_text(line, powder_text(line.powder_g, to)), additives_text(line, sheet, to))
+        besides = (portions_text(line, to), additives_text(line, sheet, to))
+        self.powder.tell(each_text(line, powder_text(line.powder_g, to)), "\n".join(filter(None, besides)))
         if sheet.rule.rule is ScoopRule.WEIGH:
             self.scoops.tell(scoops_text(line, to), self.tr("as the plan says"))
         elif not sheet.ways:
@@ -173,6 +176,8 @@ class TodayRow(QWidget):
             self.water.hold(split)
         if sheet.ways:
             self.scoops.hold(counted)
+        if sheet.in_portions:
+            self.powder.hold(longest_portions(to))
 
     def _tell_vessel(self, sheet: GroupSheet, line: SheetLine, to: Telling) -> None:
         vessel = sheet.table.vessel
