@@ -10397,15 +10397,15 @@ Sign off all the same? The record will say so.</source>
     <name>TableWords</name>
     <message>
         <source>weigh {count} × {amount}</source>
-        <translation type="unfinished"></translation>
+        <translation>pese {count} × {amount}</translation>
     </message>
     <message>
         <source>weigh each batch as {count} × {amount}</source>
-        <translation type="unfinished"></translation>
+        <translation>pese cada tanda en {count} × {amount}</translation>
     </message>
     <message>
         <source>Powder heavier than {most}: weigh it in portions. The scale weighs {capacity} at most, its pail included.</source>
-        <translation type="unfinished"></translation>
+        <translation>Polvo de más de {most}: péselo en porciones. La báscula pesa hasta {capacity}, con todo y cubeta.</translation>
     </message>
     <message>
         <source>and {amount} of {name}</source>
