@@ -7,21 +7,22 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import MixingRate, PlanGroup, RateBasis, UnitSystem, VolumeMeans
 from calibrator.science.feeding import fed_ml
-from calibrator.science.mixing import Mix
-from calibrator.units import show_mass, show_percent, show_typed_volume
+from calibrator.science.mixing import Mix, Powder, mix_on_water, mix_to_volume
+from calibrator.units import Kind, read, show_mass, show_percent, show_typed_volume
 
 translate = QCoreApplication.translate
+BY_SHARE = (RateBasis.SOLIDS, RateBasis.DRY_MATTER)
 UNIT_VOLUME_ML = {UnitSystem.FARM: 1892.705892, UnitSystem.METRIC: 1000.0}  # told on 2 qt, or on 1 L
 
 
 def basis_name(basis: RateBasis) -> str:
     """What a rate counts powder against, as a choice in a list."""
     names = {
-        RateBasis.ON_WATER: translate("RateWords", "powder added on top of water"),
-        RateBasis.MADE_UP: translate("RateWords", "powder made up with water to a volume"),
-        RateBasis.SOLIDS: translate("RateWords", "solids of the mix, as mixed"),
-        RateBasis.DRY_MATTER: translate("RateWords", "dry matter of the mix"),
-        RateBasis.PER_FINISHED: translate("RateWords", "powder in the mix as fed"),
+        RateBasis.ON_WATER: translate("RateWords", "Powder on top of water"),
+        RateBasis.MADE_UP: translate("RateWords", "Powder, filled up with water"),
+        RateBasis.SOLIDS: translate("RateWords", "Percent powder in the mix"),
+        RateBasis.DRY_MATTER: translate("RateWords", "Percent dry matter in the mix"),
+        RateBasis.PER_FINISHED: translate("RateWords", "Powder per volume of mix fed"),
     }
     return names[basis]
 
@@ -40,6 +41,50 @@ def rate_text(rate: MixingRate, system: UnitSystem) -> str:
         RateBasis.PER_FINISHED: translate("RateWords", "{powder} of powder in every {volume} of mix as fed"),
     }[rate.basis]
     return words.format(powder=mass_text(rate.powder_mass_g, system), volume=_volume(rate.volume_ml, system))
+
+
+def rate_example(rate: MixingRate, ratio: float, powder: Powder, water_c: float, system: UnitSystem) -> str:
+    """What a rate is, by its own figures: what is poured together, and what comes of it."""
+    if rate.basis in BY_SHARE:
+        return _share_example(rate, mix_on_water(UNIT_VOLUME_ML[system], ratio, powder, water_c), powder, system)
+    words = {
+        RateBasis.ON_WATER: translate("RateWords", "{powder} of powder on top of {volume} of water: {mix} of mix."),
+        RateBasis.MADE_UP: translate(
+            "RateWords", "{powder} of powder, filled up with water to {volume} of mix: {water} of water."
+        ),
+        RateBasis.PER_FINISHED: translate(
+            "RateWords", "{volume} of mix as the calves drink it: {powder} of powder in it, {water} of water."
+        ),
+    }[rate.basis]
+    make = mix_on_water if rate.basis is RateBasis.ON_WATER else mix_to_volume
+    made = make(rate.volume_ml, ratio, powder, water_c)
+    return words.format(
+        powder=mass_text(rate.powder_mass_g, system),
+        volume=_volume(rate.volume_ml, system),
+        mix=_volume(made.volume_ml, system),
+        water=_volume(made.water_ml, system),
+    )
+
+
+def _share_example(rate: MixingRate, mix: Mix, powder: Powder, system: UnitSystem) -> str:
+    solids = mix.solids_share
+    told = {"powder": _of_hundred(solids, system), "water": _of_hundred(1 - solids, system)}
+    told |= {"mix": _of_hundred(1.0, system), "dry": _of_hundred(rate.solids_share, system)}
+    if rate.basis is RateBasis.SOLIDS:
+        return translate("RateWords", "{powder} of powder and {water} of water make {mix} of mix.").format(**told)
+    words = translate(
+        "RateWords", "{mix} of mix hold {dry} of dry matter: {powder} of powder, of which {share} is water."
+    )
+    return words.format(share=_share(powder.water_share), **told)
+
+
+def _of_hundred(share: float, system: UnitSystem) -> str:
+    """So much of a hundred grams or ounces of mix, so that the percent is seen in it."""
+    one, style = (1.0, "g") if system is UnitSystem.METRIC else (read("1 oz", Kind.MASS, system).value, "oz")
+    places = 1 if share < 1 else 0
+    return show_mass(
+        100 * share * one, system, resolution_g=one / 10**places, style=style, decimal_comma=decimal_comma()
+    )
 
 
 def group_text(group: PlanGroup, mix: Mix, system: UnitSystem) -> str:

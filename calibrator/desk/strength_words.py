@@ -16,8 +16,14 @@ def strength_cautions(mix: Mix) -> str:
     """What is to be thought of before such a mix is fed; blank where it lies within both aims."""
     told = [text for text in (_solids(mix), _osmolality(mix)) if text]
     if told:
-        told.append(translate("StrengthWords", "The label and your veterinarian decide."))
+        told.append(_who_decides())
     return " ".join(told)
+
+
+def solids_caution(mix: Mix) -> str:
+    """How far a mix lies from the usual solids; blank within the aim."""
+    told = _solids(mix)
+    return f"{told} {_who_decides()}" if told else ""
 
 
 def at_risk(mix: Mix) -> bool:
@@ -28,11 +34,17 @@ def at_risk(mix: Mix) -> bool:
     )
 
 
+def _who_decides() -> str:
+    return translate("StrengthWords", "The label and your veterinarian decide.")
+
+
 def _solids(mix: Mix) -> str:
     texts = {
         Band.BELOW: translate("StrengthWords", "{value} solids is below the aim of {low} to {high}."),
         Band.ABOVE: translate("StrengthWords", "{value} solids is above the aim of {low} to {high}."),
-        Band.RISK: translate("StrengthWords", "{value} solids is above {risk}: calves may scour."),
+        Band.RISK: translate(
+            "StrengthWords", "{value} solids is above {risk}: calves may scour. The aim is {low} to {high}."
+        ),
     }
     low, high, risk = SOLIDS_SHARE.low, SOLIDS_SHARE.high, SOLIDS_SHARE.risk
     told = texts.get(band(mix.solids_share, SOLIDS_SHARE), "")

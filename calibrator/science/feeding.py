@@ -5,12 +5,21 @@ Light: the day's page asks for it at once.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 
-from calibrator.model import Plan, PlanGroup, VolumeMeans
+from calibrator.model import MixingRate, Plan, PlanGroup, RateBasis, VolumeMeans
+from calibrator.science.bands import SOLIDS_SHARE
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, not_negative, positive
-from calibrator.science.mixing import Mix, Powder, mix_on_water, mix_to_volume, powder_from
+from calibrator.science.mixing import (
+    Mix,
+    Powder,
+    mix_on_water,
+    mix_to_volume,
+    powder_from,
+    powder_per_water,
+)
 from calibrator.science.recipe import Additive, Recipe, recipe
 
 MOST_ROWS = 20_000  # of a table
@@ -68,6 +77,32 @@ def powder_per_calf_g(
     """The powder alone in one calf's feeding, g; otherwise as `mix_per_calf`."""
     mix = mix_per_calf(group, powder, water_temperature_c, allowance_share)
     return mix.powder_g * recipe_of(group, powder, water_temperature_c).shares[0]
+
+
+def usual_volume_ml(powder_g: float, powder: Powder, water_temperature_c: float, step_ml: float) -> float:
+    """The finished mix that holds so much powder near the middle of the aim for solids, in whole steps, mL.
+
+    In halves or quarters of the step where whole ones would leave the aim. Raises CannotCompute for no powder or step.
+    """
+    low, high = SOLIDS_SHARE.low, SOLIDS_SHARE.high
+    aim = MixingRate(basis=RateBasis.SOLIDS, solids_share=(low + high) / 2)
+    one = mix_on_water(1000.0, powder_per_water(aim, powder, water_temperature_c), powder, water_temperature_c)
+    exact = one.volume_ml * positive(powder_g, "The weight of powder") / one.powder_g
+    for step in (positive(step_ml, "The step of the volume") / parts for parts in (1, 2, 4)):
+        volume = max(1, round(exact / step)) * step
+        rate = MixingRate(basis=RateBasis.MADE_UP, powder_mass_g=powder_g, volume_ml=volume)
+        ratio = powder_per_water(rate, powder, water_temperature_c)
+        if low <= ratio / (1 + ratio) <= high:
+            return volume
+    return exact
+
+
+def target_missed_g(powder_g: float, targets_g: Sequence[float], tolerance_share: float) -> float | None:
+    """The weight nearest to `powder_g` of those that scoops are marked for; None where one is met, or there is none."""
+    nearest = min(targets_g, key=lambda target: abs(target - powder_g), default=None)
+    if nearest is None or abs(powder_g - nearest) <= tolerance_share * nearest:
+        return None
+    return nearest
 
 
 def group_mix(

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QApplication, QLineEdit
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
+from calibrator.desk.forms.group_editor import GroupEditor
 from calibrator.desk.forms.plan_form import PlanForm
 from calibrator.desk.forms.rate_editor import RateEditor
 from calibrator.desk.theme import Theme
@@ -72,7 +73,7 @@ def test_a_plan_typed_is_kept_as_meant(form: PlanForm, herd: Herd, qtbot: QtBot)
     (made,) = plan.groups
     assert (made.calves, made.feedings_per_day, made.volume_means) == (109, 2, VolumeMeans.FINISHED_MIX)
     assert made.volume_ml == pytest.approx(2.5 * QT_ML)
-    assert made.rate.basis is RateBasis.ON_WATER
+    assert made.rate.basis is RateBasis.MADE_UP  # as the volume: finished mix
     assert made.rate.powder_mass_g == pytest.approx(9.5 * OZ_G)
     assert made.rate.volume_ml == pytest.approx(2 * QT_ML)
     assert made.rate.typed == "9 1/2 oz / 2 qt"
@@ -136,7 +137,7 @@ def test_another_basis_tells_the_same_mix(form: PlanForm, herd: Herd, qtbot: QtB
 
 def same_mix(rate: RateEditor) -> str:
     """The same mix in the other bases, as shown."""
-    return "\n".join(part.text() for part in rate._same).strip()
+    return rate._same.text()
 
 
 def test_the_other_bases_are_told_while_one_types(form: PlanForm, qtbot: QtBot) -> None:
@@ -199,7 +200,7 @@ def test_metric_farms_begin_with_round_metric_figures(form: PlanForm, herd: Herd
     form.desk.attempt(lambda: herd.records.keep(replace(herd.farm, units=UnitSystem.METRIC)))
     form.edit(None)
     assert form.groups[0].volume.text() == "2 L"
-    assert form.groups[0].rate.mass.text() == "130 g"
+    assert (form.groups[0].rate.mass.text(), form.groups[0].rate.volume.text()) == ("280 g", "2 L")
     assert form.temperature.text() == "43 °C"
 
 
@@ -311,3 +312,125 @@ def test_a_new_plan_begins_with_the_weight_that_was_signed(form: PlanForm, herd:
     (mark,) = [mark for mark in herd.records.marks() if mark.sign_off_id == signed.id]
     form.edit(None)
     assert form.groups[0].rate.mass.value() == pytest.approx(mark.target_mass_g)
+
+
+def metric_plan_for(form: PlanForm, herd: Herd, target: str) -> GroupEditor:
+    """A new plan on a metric farm whose scoop was marked for 10 oz, typed as that many grams."""
+    form.desk.attempt(lambda: herd.records.keep(replace(herd.farm, units=UnitSystem.METRIC)))
+    herd.sign("25-0112A", 0.5, target_typed=target)
+    form.edit(None)
+    return form.groups[0]
+
+
+def test_the_volume_of_the_rate_goes_with_that_of_the_feeding(form: PlanForm, herd: Herd, qtbot: QtBot) -> None:
+    """Two volumes that look alike: with one of them left at 2 L a calf would silently get twice the powder."""
+    editor = metric_plan_for(form, herd, "283.49523125 g")
+    editor.finished.click()
+    put(qtbot, editor.volume.line, "4 L")
+    assert editor.rate.volume.text() == "4 L"
+    made = editor.group()
+    assert made is not None
+    assert made.rate.powder_mass_g == pytest.approx(10 * OZ_G)
+    assert made.rate.volume_ml == pytest.approx(4000)
+    assert editor.rate.outcome.text() == "= 283 g of powder per calf and feeding, 7.0 % solids"
+    assert "signed off for" not in editor.rate.advice.text()
+    assert "below the aim of 12 % to 15 %" in editor.rate.advice.text()
+
+
+def test_what_is_water_or_mix_for_the_calf_is_so_for_the_rate(form: PlanForm, herd: Herd) -> None:
+    """Else a calf would get less than the scoop is marked for: 10 oz on 2 qt of water make more than 2 qt."""
+    herd.sign("25-0112A", 0.5)
+    form.edit(None)
+    editor = form.groups[0]
+    for choice, basis in ((editor.finished, RateBasis.MADE_UP), (editor.water, RateBasis.ON_WATER)):
+        choice.click()
+        assert editor.rate.shown_basis() is basis
+        assert editor.rate.outcome.text().startswith("= 10.0 oz of powder per calf and feeding, ")
+        assert editor.rate.advice.text() == ""
+
+
+def test_a_rate_that_somebody_typed_follows_no_more(form: PlanForm, herd: Herd, qtbot: QtBot) -> None:
+    """Half a litre for 10 oz on a feeding of 2 L: four times the powder that the scoop is marked for."""
+    editor = metric_plan_for(form, herd, "283.49523125 g")
+    editor.finished.click()
+    put(qtbot, editor.rate.volume.line, "1 L")
+    put(qtbot, editor.volume.line, "2 L")
+    assert editor.rate.volume.text() == "1 L"
+    assert editor.rate.outcome.text().startswith("= 567 g of powder per calf and feeding, ")
+    assert "The lot in use was signed off for 283 g a feeding. Look" in editor.rate.advice.text()
+    assert "calves may scour. The aim is 12 % to 15 %. The label" in editor.rate.advice.text()
+
+
+def test_a_plan_that_was_kept_keeps_its_rate_and_says_what_comes_of_it(
+    form: PlanForm, herd: Herd, qtbot: QtBot
+) -> None:
+    herd.sign("25-0112A", 0.5)
+    form.edit(herd.plan("Milk", group(12)))
+    editor = form.groups[0]
+    assert editor.rate.advice.text() == ""
+    put(qtbot, editor.volume.line, "4 qt")
+    assert editor.rate.volume.value() == pytest.approx(2 * QT_ML)
+    assert editor.rate.outcome.text().startswith("= 20.0 oz of powder per calf and feeding, 13.1 % solids")
+    assert "The lot in use was signed off for 10.0 oz a feeding." in editor.rate.advice.text()
+
+
+def test_where_no_lot_is_signed_the_usual_powder_goes_with_the_volume(form: PlanForm, qtbot: QtBot) -> None:
+    editor = form.groups[0]
+    editor.water.click()
+    put(qtbot, editor.volume.line, "3 qt")
+    assert editor.rate.mass.value() == pytest.approx(15 * OZ_G)
+    put(qtbot, editor.rate.mass.line, "12 oz")
+    put(qtbot, editor.volume.line, "2 qt")
+    assert (editor.rate.mass.text(), editor.rate.volume.text()) == ("12 oz", "2 qt")
+
+
+def test_a_new_plan_suggests_the_volume_that_gives_the_usual_solids(form: PlanForm, herd: Herd) -> None:
+    """10 oz in 2 L: 283.5 g and some 1.79 L of water. Never 23 % because 2 L is what one begins with."""
+    editor = metric_plan_for(form, herd, "283.49523125 g")
+    assert editor.volume.text() == editor.rate.volume.text() == "2 L"
+    for choice in (editor.finished, editor.water):
+        choice.click()
+        assert editor.rate.advice.text() == ""
+
+
+def test_that_one_of_the_two_must_be_chosen_is_seen_before_one_keeps(form: PlanForm) -> None:
+    editor = form.groups[0]
+    assert editor._means_note.text() == "Choose one: it decides how much powder each calf gets."
+    assert editor._means_note.property("state") == "care"
+    assert editor.rate.outcome.text() == ""
+    editor.water.click()
+    assert editor._means_note.property("state") == "ok"
+    assert "2 qt of water" in editor._means_note.text()
+
+
+@pytest.mark.parametrize(
+    ("basis", "told"),
+    [
+        (RateBasis.ON_WATER, "10.0 oz of powder on top of 2 qt of water: 2.22 qt of mix."),
+        (RateBasis.MADE_UP, "9.0 oz of powder, filled up with water to 2 qt of mix: 1.80 qt of water."),
+        (RateBasis.PER_FINISHED, "2 qt of mix as the calves drink it: 9.0 oz of powder in it, 1.80 qt of water."),
+        (RateBasis.SOLIDS, "13.1 oz of powder and 86.9 oz of water make 100 oz of mix."),
+        (
+            RateBasis.DRY_MATTER,
+            "100 oz of mix hold 12.6 oz of dry matter: 13.1 oz of powder, of which 4.0 % is water.",
+        ),
+    ],
+)
+def test_each_way_of_telling_a_rate_is_shown_by_its_own_figures(form: PlanForm, basis: RateBasis, told: str) -> None:
+    rate = form.groups[0].rate
+    rate.basis.setCurrentIndex(rate.basis.findData(basis))
+    rate.basis.activated.emit(rate.basis.currentIndex())
+    assert rate._example.text() == told
+
+
+def test_labels_begin_with_a_capital(form: PlanForm, herd: Herd) -> None:
+    herd.vessel()
+    form.edit(None)
+    rate = form.groups[0].rate
+    captions = [form.vessel.itemText(0)]
+    for at in range(rate.basis.count()):
+        rate.basis.setCurrentIndex(at)
+        rate.basis.activated.emit(at)
+        captions += [rate.basis.currentText(), rate.volume.caption.text(), rate.share.caption.text()]
+    captions += [choice.text() for choice in (form.groups[0].finished, form.groups[0].water)]
+    assert [text for text in captions if not text[:1].isupper()] == []

@@ -5,8 +5,10 @@ from __future__ import annotations
 import pytest
 
 from calibrator.model import Additive, Composition, MixingRate, PlanGroup, RateBasis, VolumeMeans
-from calibrator.science.feeding import fed_ml, mix_per_calf, powder_per_calf_g
-from calibrator.science.mixing import powder_from
+from calibrator.science.bands import SOLIDS_SHARE
+from calibrator.science.errors import CannotCompute
+from calibrator.science.feeding import fed_ml, mix_per_calf, powder_per_calf_g, target_missed_g, usual_volume_ml
+from calibrator.science.mixing import powder_from, powder_per_water
 
 OUNCE_G, TWO_QUARTS_ML, WARM_C = 28.349523125, 2 * 946.352946, 43.0
 POWDER = powder_from(Composition())
@@ -32,3 +34,27 @@ def test_the_powder_of_a_feeding_is_told_without_its_additives() -> None:
         assert whole.powder_g == pytest.approx(15 * OUNCE_G * (1 + extra))
         assert fed_ml(group(fat), whole) == pytest.approx(whole.volume_ml / (1 + extra))
     assert powder_per_calf_g(group(), POWDER, WARM_C) == pytest.approx(10 * OUNCE_G)
+
+
+@pytest.mark.parametrize(("powder_g", "litres"), [(500, 3.5), (270, 2.0), (283.5, 2.0), (140, 1.0), (55, 0.375)])
+def test_a_weight_of_powder_has_a_usual_volume_in_whole_steps(powder_g: float, litres: float) -> None:
+    """500 g in 3.5 L: some 3.1 kg of water with it, 13.9 %."""
+    volume = usual_volume_ml(powder_g, POWDER, WARM_C, 500.0)
+    assert volume == pytest.approx(1000 * litres)
+    made_up = MixingRate(basis=RateBasis.MADE_UP, powder_mass_g=powder_g, volume_ml=volume)
+    ratio = powder_per_water(made_up, POWDER, WARM_C)
+    assert SOLIDS_SHARE.low <= ratio / (1 + ratio) <= SOLIDS_SHARE.high
+
+
+def test_where_no_step_will_do_the_volume_is_as_it_comes() -> None:
+    """5 g at 13.5 % are 37 g of mix."""
+    assert usual_volume_ml(5.0, POWDER, WARM_C, 500.0) == pytest.approx(35.6, abs=0.5)
+    with pytest.raises(CannotCompute):
+        usual_volume_ml(0.0, POWDER, WARM_C, 500.0)
+
+
+def test_a_powder_is_held_against_the_nearest_of_the_weights_that_scoops_are_marked_for() -> None:
+    assert target_missed_g(1000.0, [500.0], 0.02) == 500.0
+    assert target_missed_g(505.0, [250.0, 500.0], 0.02) is None
+    assert target_missed_g(300.0, [250.0, 500.0], 0.02) == 250.0
+    assert target_missed_g(500.0, [], 0.02) is None

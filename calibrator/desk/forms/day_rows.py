@@ -13,13 +13,13 @@ from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.forms.reach import FEEDING_ML
 from calibrator.desk.forms.rows_editor import RowEditor
 from calibrator.desk.parts import button, row
+from calibrator.desk.rate_words import BY_SHARE
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.model import Feeding, FeedingStep, MixingRate, RateBasis
 from calibrator.units import Kind
 
 LAST_DAY, MOST_FEEDINGS = 365, 6
-BY_SHARE = (RateBasis.SOLIDS, RateBasis.DRY_MATTER)
 
 
 class FeedingRow(RowEditor):

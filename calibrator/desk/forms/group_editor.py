@@ -9,6 +9,7 @@ from operator import attrgetter
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QButtonGroup, QFrame, QRadioButton, QVBoxLayout, QWidget
 
+from calibrator.desk import shown as figures
 from calibrator.desk.context import Desk
 from calibrator.desk.days import DayNotUnderstood
 from calibrator.desk.forms.additive_editor import AdditiveEditor
@@ -19,32 +20,36 @@ from calibrator.desk.forms.rate_editor import RateEditor
 from calibrator.desk.forms.reach import FEEDING_ML
 from calibrator.desk.forms.rows_editor import RowsEditor
 from calibrator.desk.parts import button, column, label, row, set_style_property
+from calibrator.desk.rate_words import mass_text
+from calibrator.desk.signed_for import SignedFor
 from calibrator.desk.speech import decimal_comma
+from calibrator.desk.strength_words import solids_caution
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.desk.widgets.fold import Fold
 from calibrator.model import MixingRate, PlanGroup, RateBasis, UnitSystem, VolumeMeans
-from calibrator.science.batch import mix_per_calf
 from calibrator.science.errors import CannotCompute
-from calibrator.science.mixing import Powder
+from calibrator.science.feeding import mix_per_calf, powder_per_calf_g, target_missed_g, usual_volume_ml
+from calibrator.science.mixing import Mix, Powder
 from calibrator.units import Kind, read, show_typed_volume
 
 MOST_FEEDINGS = 6
+FEEDING_STEPS = {UnitSystem.FARM: "1/2 qt", UnitSystem.METRIC: "0.5 L"}  # in which feedings are laid down
 MOST_ADDITIVES, MOST_STEPS = 6, 12
 
 
-def _usual(system: UnitSystem, signed_g: float | None = None) -> PlanGroup:
-    """What most farms begin with, in round figures of the farm's units; the powder as it was signed off for."""
+def _usual(system: UnitSystem, signed: SignedFor | None, powder: Powder | None, water_c: float) -> PlanGroup:
+    """What most farms begin with: the powder of a feeding in the volume of a feeding, in round figures.
+
+    The powder as it was signed off for, in as much as gives it the usual strength; else the usual powder.
+    """
     farm = system is UnitSystem.FARM
-    basis, powder, volume = (RateBasis.ON_WATER, "10 oz", "2 qt") if farm else (RateBasis.MADE_UP, "130 g", "1 L")
-    feeding = "2 qt" if farm else "2 L"
-    rate = MixingRate(
-        basis=basis,
-        powder_mass_g=signed_g or read(powder, Kind.MASS, system).value,
-        volume_ml=read(feeding if signed_g else volume, Kind.VOLUME, system).value,
-    )
-    # What was signed off for is the powder of a feeding, so it goes on the volume of a feeding.
+    basis, usual, feeding = (RateBasis.ON_WATER, "10 oz", "2 qt") if farm else (RateBasis.MADE_UP, "280 g", "2 L")
     each = read(feeding, Kind.VOLUME, system).value
+    if signed and powder:
+        each = usual_volume_ml(signed.newest_g, powder, water_c, read(FEEDING_STEPS[system], Kind.VOLUME, system).value)
+    mass = signed.newest_g if signed else read(usual, Kind.MASS, system).value
+    rate = MixingRate(basis=basis, powder_mass_g=mass, volume_ml=each)
     return PlanGroup(name="", calves=0, volume_ml=each, volume_means=VolumeMeans.FINISHED_MIX, rate=rate)
 
 
@@ -59,6 +64,7 @@ class GroupEditor(QFrame):
         super().__init__()
         self.desk = desk
         self._powder: Powder | None = None
+        self._signed: SignedFor | None = None
         self._water_c = 43.0
         self._alone = True
         self.setProperty("kind", "card")
@@ -71,8 +77,8 @@ class GroupEditor(QFrame):
         caption = self.tr("Volume for each calf and feeding")
         self.volume = Amount(desk, caption, Kind.VOLUME, within=FEEDING_ML)
         self.finished, self.water = (
-            QRadioButton(self.tr("finished mix")),
-            QRadioButton(self.tr("water, powder on top")),
+            QRadioButton(self.tr("Finished mix")),
+            QRadioButton(self.tr("Water, powder on top")),
         )
         self._means = QButtonGroup(self)
         self._means_note = label("", "quiet")
@@ -93,15 +99,22 @@ class GroupEditor(QFrame):
         self.name.edited.connect(self.edited)
         for field in (self.calves, self.feedings):
             field.counted.connect(self.edited)
-        for signal in (self.volume.edited, self.rate.edited, self._means.buttonClicked):
-            signal.connect(self._typed)
+        for signal in (self.volume.edited, self._means.buttonClicked):
+            signal.connect(self._feeding_typed)
+        self.rate.edited.connect(self._typed)
 
-    def load(self, group: PlanGroup | None, signed_g: float | None = None) -> None:
-        """Show a group, or usual figures to begin with; then what the volume means is left open.
+    def load(self, group: PlanGroup) -> None:
+        """Show a group."""
+        self._show(group, group)
 
-        `signed_g` is the powder of a feeding that the lot in use was signed off for.
-        """
-        shown = group or _usual(self.desk.system, signed_g)
+    def begin(self) -> None:
+        """Show usual figures; what the volume means is left open."""
+        usual, signed = _usual(self.desk.system, self._signed, self._powder, self._water_c), self._signed
+        self._show(usual, None)
+        self.rate.begin(usual.rate, signed.typed if signed else "", powder_stays=signed is not None)
+        self._tell_means()
+
+    def _show(self, shown: PlanGroup, group: PlanGroup | None) -> None:
         self.name.set_text(shown.name)
         self.calves.set_count(shown.calves)
         if group is None:
@@ -128,8 +141,9 @@ class GroupEditor(QFrame):
         told = self.tr("Leave group {number} out").format(number=number)
         self.remove.setAccessibleName(told)
 
-    def mixed_with(self, powder: Powder | None, water_temperature_c: float) -> None:
-        self._powder, self._water_c = powder, water_temperature_c
+    def mixed_with(self, powder: Powder | None, water_temperature_c: float, signed: SignedFor | None) -> None:
+        """Tell which powder and water it is, and which powder of a feeding the lot in use was signed off for."""
+        self._powder, self._water_c, self._signed = powder, water_temperature_c, signed
         self.rate.mixed_with(powder, water_temperature_c)
         self._tell_means()
 
@@ -257,24 +271,57 @@ class GroupEditor(QFrame):
     def _ask_remove(self) -> None:
         self.remove_wanted.emit()
 
+    def _feeding_typed(self) -> None:
+        volume = self.volume.value()
+        if volume is not None:
+            bases = {VolumeMeans.WATER: RateBasis.ON_WATER, VolumeMeans.FINISHED_MIX: RateBasis.MADE_UP}
+            means = self.means()
+            self.rate.follow(volume, self.volume.told(), bases[means] if means else self.rate.shown_basis())
+        self._typed()
+
     def _typed(self) -> None:
         self._tell_means()
         self.edited.emit()
 
     def _tell_means(self) -> None:
-        """Say what the volume amounts to in the other meaning."""
+        """Say what the volume amounts to in the other meaning, and what each calf gets."""
         self._tell_more()
-        set_style_property(self._means_note, "state", "ok")
-        self._means_note.setText(self._other_meaning())
+        open_ = self.means() is None
+        set_style_property(self._means_note, "state", "care" if open_ else "ok")
+        mix, powder_g = self._mix()
+        if open_:
+            self._means_note.setText(self.tr("Choose one: it decides how much powder each calf gets."))
+        else:
+            self._means_note.setText(self._other_meaning(mix) if mix else "")
+        if mix is None or self.day_feedings.rows:  # feedings that differ have volumes of their own
+            self.rate.tell("", "")
+        else:
+            self.rate.tell(self._outcome(mix, powder_g), self._advice(mix, powder_g))
 
-    def _other_meaning(self) -> str:
+    def _mix(self) -> tuple[Mix | None, float]:
+        """What one calf gets at a feeding, and the powder alone in it."""
         group = self.group()
         if group is None or self._powder is None:
-            return ""
+            return None, 0.0
         try:
             mix = mix_per_calf(group, self._powder, self._water_c)
+            return mix, powder_per_calf_g(group, self._powder, self._water_c)
         except CannotCompute:
-            return ""
+            return None, 0.0
+
+    def _outcome(self, mix: Mix, powder_g: float) -> str:
+        told = self.tr("= {powder} of powder per calf and feeding, {solids} solids")
+        return told.format(powder=mass_text(powder_g, self.desk.system), solids=figures.percent(100 * mix.solids_share))
+
+    def _advice(self, mix: Mix, powder_g: float) -> str:
+        """Where the powder is not what scoops are marked for, or the mix is not of the usual strength."""
+        told, signed, farm = [], self._signed, self.desk.farm
+        if signed and farm and (target := target_missed_g(powder_g, signed.targets_g, farm.tolerance_share)):
+            words = self.tr("The lot in use was signed off for {target} a feeding. Look at both volumes.")
+            told.append(words.format(target=mass_text(target, self.desk.system)))
+        return "\n".join(text for text in (*told, solids_caution(mix)) if text)
+
+    def _other_meaning(self, mix: Mix) -> str:
         system = self.desk.system
         comma = decimal_comma()
         water = show_typed_volume(mix.water_ml, system, decimal_comma=comma)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from dataclasses import replace
 from functools import partial
 
@@ -22,18 +23,20 @@ from calibrator.desk.forms.table_rows import TableRows
 from calibrator.desk.forms.warmth_fields import WarmthFields
 from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.sheets import powder_in_use
+from calibrator.desk.signed_for import SignedFor, signed_for
 from calibrator.desk.standing import standing
 from calibrator.desk.table_words import hot, scald_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.fold import Fold
 from calibrator.desk.widgets.name_choice import NameChoice
-from calibrator.model import Plan, PlanGroup, Scoop, UnitSystem, Vessel, WeighIn, new_id
+from calibrator.model import Plan, PlanGroup, Scoop, UnitSystem, Vessel, new_id
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import Powder
 from calibrator.units import Kind
 
 MOST_ALLOWANCE_PCT = 50.0
 MOST_TIMES = 10  # a last count so far above the calves of today is asked about
+USUAL_WATER_C = 43.0
 USUAL_WATER = {UnitSystem.FARM: "110 °F", UnitSystem.METRIC: "43 °C"}
 
 
@@ -48,6 +51,7 @@ class PlanForm(QWidget):
         self.desk = desk
         self.plan: Plan | None = None
         self._powder: Powder | None = None
+        self._signed: SignedFor | None = None
         self._touched = False
         self.groups: list[GroupEditor] = []
         self.name = TextField(self.tr("Na&me of the plan"))
@@ -80,11 +84,11 @@ class PlanForm(QWidget):
         """Show a plan, or an empty form for a new one."""
         self.plan = plan
         self.retire.setVisible(plan is not None)
-        self._powder = self._powder_now()
+        self._look_up()
         self.name.set_text(plan.name if plan else self._usual_name())
         self.rows.load(plan)
-        self._show_groups(plan.groups if plan else (None,))
         self._show_water(plan)
+        self._show_groups(plan.groups if plan else (None,))
         self.warmth.load(plan.warmth if plan else None)
         self.more_warmth.unfold(bool(plan and (plan.warmth or plan.allowance_share)))
         self.cold.load(plan.cold if plan else None)
@@ -192,27 +196,16 @@ class PlanForm(QWidget):
                 editor.finished.setFocus(Qt.FocusReason.OtherFocusReason)
                 return
 
-    def _powder_now(self) -> Powder | None:
-        farm = self.desk.farm
+    def _look_up(self) -> None:
+        """The powder of the lot in use, and what its lines were drawn for."""
+        farm, records = self.desk.farm, self.desk.records
+        self._powder = self._signed = None
         if farm is None:
-            return None
-        try:
-            return powder_in_use(self.desk.records, standing(self.desk.records, farm, self.desk.clock().date())).powder
-        except CannotCompute:
-            return None
-
-    def _load_new(self, editor: GroupEditor) -> None:
-        """A new group begins with the powder of a feeding that the newest line of the lot in use was drawn for, as it
-        was typed at the weigh-in.
-        """
-        farm = self.desk.farm
-        known = standing(self.desk.records, farm, self.desk.clock().date()).in_use if farm else None
-        if known is None or known.sign_off is None or not known.marks:
-            editor.load(None)
             return
-        signed_g = known.marks[-1].target_mass_g
-        editor.load(None, signed_g)
-        editor.rate.mass.set_value(signed_g, self.desk.records.find(WeighIn, known.sign_off.weigh_in_id).target_typed)
+        now = standing(records, farm, self.desk.clock().date())
+        self._signed = signed_for(records, now)
+        with suppress(CannotCompute):
+            self._powder = powder_in_use(records, now).powder
 
     def _show_groups(self, groups: tuple[PlanGroup | None, ...]) -> None:
         for editor in list(self.groups):
@@ -228,7 +221,8 @@ class PlanForm(QWidget):
     def _place_group(self, group: PlanGroup | None) -> GroupEditor:
         editor = GroupEditor(self.desk)
         if group is None:
-            self._load_new(editor)
+            editor.mixed_with(self._powder, self.temperature.value() or USUAL_WATER_C, self._signed)
+            editor.begin()
         else:
             editor.load(group)
         enter_moves_on(editor, self.focusNextChild)
@@ -281,14 +275,14 @@ class PlanForm(QWidget):
             return
         self.scald.setText(scald_words(water, self.desk.system))
         for editor in self.groups:
-            editor.mixed_with(self._powder, water)
+            editor.mixed_with(self._powder, water, self._signed)
 
     def _follow_calves(self) -> None:
         self.rows.follow(sum(editor.calves.count() for editor in self.groups))
 
     def _show_water(self, plan: Plan | None) -> None:
         self.vessel.clear()
-        self.vessel.addItem(self.tr("none: no limit"), "")
+        self.vessel.addItem(self.tr("None: no limit"), "")
         for vessel in self._vessels():
             self.vessel.addItem(vessel.name, vessel.id)
         self.vessel.setCurrentIndex(max(0, self.vessel.findData(plan.vessel_id if plan else "")))

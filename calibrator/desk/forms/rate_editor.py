@@ -10,8 +10,15 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.examples import SOLIDS
 from calibrator.desk.forms.fields import Captioned
-from calibrator.desk.parts import row
-from calibrator.desk.rate_words import UNIT_VOLUME_ML, basis_name, osmolality_text, rate_text
+from calibrator.desk.parts import column, row, set_style_property
+from calibrator.desk.rate_words import (
+    BY_SHARE,
+    UNIT_VOLUME_ML,
+    basis_name,
+    osmolality_text,
+    rate_example,
+    rate_text,
+)
 from calibrator.desk.refusals import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.calm_box import CalmBox
@@ -21,13 +28,16 @@ from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import Powder, mix_on_water, powder_per_water, rate_in
 from calibrator.units import Kind
 
-BY_SHARE = (RateBasis.SOLIDS, RateBasis.DRY_MATTER)
 SOLIDS_PCT = (0.1, 60.0)
 PERCENT = 100.0
 
 
 class RateEditor(QWidget):
-    """Asks for a rate in any of the five bases. Changing the basis tells the same mix in the new one."""
+    """Asks for a rate in any of the five bases. Changing the basis tells the same mix in the new one.
+
+    A new one follows the feeding that it is for until a hand is on it: two volumes on a page that look alike, one of
+    them left as it was, are twice the powder.
+    """
 
     edited = Signal()
 
@@ -37,17 +47,20 @@ class RateEditor(QWidget):
         self._powder: Powder | None = None
         self._water_c = 43.0
         self._shown = RateBasis.ON_WATER
+        self._follows = self._powder_stays = False
         self.basis = CalmBox()
         for basis in RateBasis:
             self.basis.addItem(basis_name(basis), basis)
         self.basis.activated.connect(self._change_basis)
-        self._basis = Captioned(self.tr("Rate, counted as"), self.basis)
+        self._basis = Captioned(self.tr("How the rate is told"), self.basis)
         self.mass = Amount(desk, self.tr("Powder"), Kind.MASS)
-        self.volume = Amount(desk, self.tr("on this much water"), Kind.VOLUME)
+        self.volume = Amount(desk, self.tr("On this much water"), Kind.VOLUME)
         self.share = Amount(desk, self.tr("Share of the mix"), Kind.PERCENT, within=SOLIDS_PCT, examples=SOLIDS)
-        self._same = (Held("quiet"), Held("quiet"))
-        for field in (self.mass, self.volume, self.share):
-            field.edited.connect(self._typed)
+        self.outcome, self.advice, self._same = Held("heading", lines=2), Held(lines=6), Held("quiet")
+        self._example = Held("quiet", lines=1)
+        self.mass.edited.connect(self._own_powder)
+        for field in (self.volume, self.share):
+            field.edited.connect(self._own_rate)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(SPACE)
@@ -55,13 +68,15 @@ class RateEditor(QWidget):
         for place, stretch in enumerate((4, 3, 3, 6)):
             fields.setStretch(place, stretch)
         layout.addLayout(fields)
-        same = row(*self._same, spacing=3 * SPACE)
-        same.setStretch(0, 1)
-        same.setStretch(1, 1)
-        layout.addLayout(same)
+        layout.addWidget(self._example)
+        comes_to = row(column(self.outcome, self.advice, None, spacing=SPACE // 2), self._same, spacing=3 * SPACE)
+        comes_to.setStretch(0, 1)
+        comes_to.setStretch(1, 1)
+        layout.addLayout(comes_to)
 
     def load(self, rate: MixingRate) -> None:
-        """Show a rate."""
+        """Show a rate that somebody laid down."""
+        self._follows = False
         self.basis.setCurrentIndex(self.basis.findData(rate.basis))
         self._shown = rate.basis
         if rate.basis in BY_SHARE:
@@ -71,6 +86,32 @@ class RateEditor(QWidget):
             self.volume.set_value(rate.volume_ml)
         self._show_fields()
         self._tell_same()
+
+    def begin(self, rate: MixingRate, typed: str, *, powder_stays: bool) -> None:
+        """Show usual figures that follow the feeding; the powder keeps its weight, or goes with the volume."""
+        self.load(rate)
+        self.mass.set_value(rate.powder_mass_g, typed)
+        self._follows, self._powder_stays = True, powder_stays
+
+    def follow(self, volume_ml: float, told: str, basis: RateBasis) -> None:
+        """Take over what a feeding's volume became, and whether that is water or mix."""
+        if not self._follows:
+            return
+        if basis is not self._shown:
+            self.basis.setCurrentIndex(self.basis.findData(basis))
+            self._shown = basis
+            self._show_fields()
+        mass, was = self.mass.value(), self.volume.value()
+        if not self._powder_stays and mass and was:
+            self.mass.set_value(mass * volume_ml / was)
+        self.volume.set_value(volume_ml, told)
+        self._tell_same()
+
+    def tell(self, outcome: str, advice: str) -> None:
+        """Say what each calf gets of it, and what is to be thought of."""
+        self.outcome.setText(outcome)
+        self.advice.setText(advice)
+        set_style_property(self.advice, "state", "care" if advice else "")
 
     def mixed_with(self, powder: Powder | None, water_temperature_c: float) -> None:
         """Tell which powder and water the rate is for; both enter the other bases."""
@@ -121,6 +162,14 @@ class RateEditor(QWidget):
     def _refuse(self, rate: MixingRate, words: str) -> None:
         (self.share if rate.basis in BY_SHARE else self.mass).say(words, wrong=True)
 
+    def _own_powder(self) -> None:
+        self._powder_stays = True
+        self._typed()
+
+    def _own_rate(self) -> None:
+        self._follows = False
+        self._typed()
+
     def _typed(self) -> None:
         self._tell_same()
         self.edited.emit()
@@ -128,7 +177,7 @@ class RateEditor(QWidget):
     def _change_basis(self) -> None:
         basis = RateBasis(self.basis.currentData())
         told = self._told_in(basis)
-        self._shown = basis
+        self._shown, self._follows = basis, False
         if told is not None:
             self.load(told)
         self._show_fields()
@@ -152,24 +201,23 @@ class RateEditor(QWidget):
         self.mass.setVisible(not by_share)
         self.volume.setVisible(not by_share)
         captions = {
-            RateBasis.ON_WATER: self.tr("on this much water"),
-            RateBasis.MADE_UP: self.tr("made up to this much mix"),
-            RateBasis.PER_FINISHED: self.tr("in this much mix as fed"),
-            RateBasis.SOLIDS: self.tr("Powder by weight of mix"),
-            RateBasis.DRY_MATTER: self.tr("Dry matter by weight of mix"),
+            RateBasis.ON_WATER: self.tr("On this much water"),
+            RateBasis.MADE_UP: self.tr("Up to this much mix"),
+            RateBasis.PER_FINISHED: self.tr("In this much mix"),
+            RateBasis.SOLIDS: self.tr("Powder, by weight"),
+            RateBasis.DRY_MATTER: self.tr("Dry matter, by weight"),
         }
         _rename(self.share if by_share else self.volume, captions[basis])
 
     def _tell_same(self) -> None:
-        ratio = self._ratio()
-        if ratio is None or self._powder is None:
-            for part in self._same:
-                part.setText("")
+        ratio, rate = self._ratio(), self.rate()
+        if ratio is None or rate is None or self._powder is None:
+            for words in (self._same, self._example):
+                words.setText("")
             return
+        self._example.setText(rate_example(rate, ratio, self._powder, self._water_c, self.desk.system))
         lines = same_mix(ratio, self._powder, self._water_c, self.desk.system, self._shown)
-        head = self.tr("The same mix is:")
-        self._same[0].setText("\n".join([head, *lines[:2]]))
-        self._same[1].setText("\n".join(lines[2:]))
+        self._same.setText("\n".join([self.tr("The same mix is:"), *lines]))
 
 
 def _rename(field: Amount, caption: str) -> None:

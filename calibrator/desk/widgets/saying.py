@@ -217,6 +217,9 @@ class Held(QLabel):
         self.setProperty("tone", tone)
         self.setWordWrap(True)
         self.setAlignment(Qt.AlignmentFlag.AlignTop)
+        policy = self.sizePolicy()
+        policy.setHeightForWidth(True)  # which a label without a word in it yet does not ask for
+        self.setSizePolicy(policy)
 
     def setText(self, text: str) -> None:
         shown = on_screen(text, LONGEST_TEXT)
