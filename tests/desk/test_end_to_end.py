@@ -82,7 +82,7 @@ def make_a_plan(window: Window) -> None:
     press("Make the first plan")
     fill_in("Name of the plan", "Morning")
     fill_in("How many calves", "6")
-    QTest.keyClick(tab_to("finished mix"), Qt.Key.Key_Space)
+    QTest.keyClick(tab_to("Finished mix"), Qt.Key.Key_Space)
     press("Keep the plan")
 
 
