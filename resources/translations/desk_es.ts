@@ -1686,6 +1686,14 @@ entre {low} y {high}
         <translation>Nombre, como “menos de dos semanas”</translation>
     </message>
     <message>
+        <source>Finished mix</source>
+        <translation>Mezcla terminada</translation>
+    </message>
+    <message>
+        <source>Water, powder on top</source>
+        <translation>Agua, el polvo aparte</translation>
+    </message>
+    <message>
         <source>Calves</source>
         <translation>Becerras</translation>
     </message>
@@ -1700,14 +1708,6 @@ entre {low} y {high}
     <message>
         <source>Volume for each calf and feeding</source>
         <translation>Volumen por becerra y toma</translation>
-    </message>
-    <message>
-        <source>finished mix</source>
-        <translation>mezcla terminada</translation>
-    </message>
-    <message>
-        <source>water, powder on top</source>
-        <translation>agua, el polvo aparte</translation>
     </message>
     <message>
         <source>Add an additive</source>
@@ -1764,6 +1764,18 @@ entre {low} y {high}
     <message>
         <source>Today is their day {day}.</source>
         <translation>Hoy es su día {day}.</translation>
+    </message>
+    <message>
+        <source>Choose one: it decides how much powder each calf gets.</source>
+        <translation>Elija uno: de eso depende cuánto polvo recibe cada becerra.</translation>
+    </message>
+    <message>
+        <source>= {powder} of powder per calf and feeding, {solids} solids</source>
+        <translation>= {powder} de polvo por becerra y toma, {solids} de sólidos</translation>
+    </message>
+    <message>
+        <source>The lot in use was signed off for {target} a feeding. Look at both volumes.</source>
+        <translation>El lote en uso se firmó para {target} por toma. Revise los dos volúmenes.</translation>
     </message>
     <message>
         <source>{water} of water, {mix} with its powder</source>
@@ -5784,16 +5796,16 @@ entre {low} y {high}
         <translation>Guardarla así</translation>
     </message>
     <message>
+        <source>None: no limit</source>
+        <translation>Ninguno: sin límite</translation>
+    </message>
+    <message>
         <source>More about the table: first and last count, counts of your own</source>
         <translation>Más sobre la tabla: desde y hasta cuántas becerras, otras cantidades</translation>
     </message>
     <message>
         <source>Less about the table</source>
         <translation>Menos sobre la tabla</translation>
-    </message>
-    <message>
-        <source>none: no limit</source>
-        <translation>ninguno: sin límite</translation>
     </message>
     <message>
         <source>The plan “{name}” is kept.</source>
@@ -6002,16 +6014,16 @@ entre {low} y {high}
 <context>
     <name>RateEditor</name>
     <message>
-        <source>Rate, counted as</source>
-        <translation>La dosis se cuenta como</translation>
-    </message>
-    <message>
         <source>Powder</source>
         <translation>Polvo</translation>
     </message>
     <message>
-        <source>on this much water</source>
-        <translation>por esta agua</translation>
+        <source>How the rate is told</source>
+        <translation>Cómo se da la dosis</translation>
+    </message>
+    <message>
+        <source>On this much water</source>
+        <translation>Por esta agua</translation>
     </message>
     <message>
         <source>Share of the mix</source>
@@ -6022,20 +6034,20 @@ entre {low} y {high}
         <translation>Sería una mezcla con {percent} de polvo. Revise los dos números y sus unidades.</translation>
     </message>
     <message>
-        <source>made up to this much mix</source>
-        <translation>agua hasta completar esta mezcla</translation>
+        <source>Up to this much mix</source>
+        <translation>Hasta esta mezcla</translation>
     </message>
     <message>
-        <source>in this much mix as fed</source>
-        <translation>en tanta mezcla servida</translation>
+        <source>In this much mix</source>
+        <translation>En esta mezcla</translation>
     </message>
     <message>
-        <source>Powder by weight of mix</source>
-        <translation>Polvo en peso de la mezcla</translation>
+        <source>Powder, by weight</source>
+        <translation>Polvo, en peso</translation>
     </message>
     <message>
-        <source>Dry matter by weight of mix</source>
-        <translation>Materia seca en peso de la mezcla</translation>
+        <source>Dry matter, by weight</source>
+        <translation>Materia seca, en peso</translation>
     </message>
     <message>
         <source>The same mix is:</source>
@@ -6045,24 +6057,24 @@ entre {low} y {high}
 <context>
     <name>RateWords</name>
     <message>
-        <source>powder added on top of water</source>
-        <translation>polvo por agua, aparte del agua</translation>
+        <source>Powder on top of water</source>
+        <translation>Polvo aparte del agua</translation>
     </message>
     <message>
-        <source>powder made up with water to a volume</source>
-        <translation>polvo y agua hasta completar un volumen</translation>
+        <source>Powder, filled up with water</source>
+        <translation>Polvo, y agua hasta completar</translation>
     </message>
     <message>
-        <source>solids of the mix, as mixed</source>
-        <translation>sólidos de la mezcla</translation>
+        <source>Percent powder in the mix</source>
+        <translation>Porcentaje de polvo en la mezcla</translation>
     </message>
     <message>
-        <source>dry matter of the mix</source>
-        <translation>materia seca de la mezcla</translation>
+        <source>Percent dry matter in the mix</source>
+        <translation>Porcentaje de materia seca</translation>
     </message>
     <message>
-        <source>powder in the mix as fed</source>
-        <translation>polvo en la mezcla servida</translation>
+        <source>Powder per volume of mix fed</source>
+        <translation>Polvo por volumen servido</translation>
     </message>
     <message>
         <source>{share} solids by weight of the mix, as mixed</source>
@@ -6083,6 +6095,26 @@ entre {low} y {high}
     <message>
         <source>{powder} of powder in every {volume} of mix as fed</source>
         <translation>{powder} de polvo en cada {volume} de mezcla servida</translation>
+    </message>
+    <message>
+        <source>{powder} of powder on top of {volume} of water: {mix} of mix.</source>
+        <translation>{powder} de polvo además de {volume} de agua: {mix} de mezcla.</translation>
+    </message>
+    <message>
+        <source>{powder} of powder, filled up with water to {volume} of mix: {water} of water.</source>
+        <translation>{powder} de polvo, y agua hasta completar {volume} de mezcla: {water} de agua.</translation>
+    </message>
+    <message>
+        <source>{volume} of mix as the calves drink it: {powder} of powder in it, {water} of water.</source>
+        <translation>{volume} de mezcla como la toman las becerras: lleva {powder} de polvo y {water} de agua.</translation>
+    </message>
+    <message>
+        <source>{powder} of powder and {water} of water make {mix} of mix.</source>
+        <translation>{powder} de polvo y {water} de agua dan {mix} de mezcla.</translation>
+    </message>
+    <message>
+        <source>{mix} of mix hold {dry} of dry matter: {powder} of powder, of which {share} is water.</source>
+        <translation>{mix} de mezcla llevan {dry} de materia seca: {powder} de polvo, del que {share} es agua.</translation>
     </message>
     <message>
         <source>{volume} of water for each calf, feed each {mix} of mix</source>
@@ -9725,8 +9757,8 @@ Sign off all the same? The record will say so.</source>
         <translation>{value} de sólidos está por encima de la meta de {low} a {high}.</translation>
     </message>
     <message>
-        <source>{value} solids is above {risk}: calves may scour.</source>
-        <translation>{value} de sólidos pasa de {risk}: las becerras pueden tener diarrea.</translation>
+        <source>{value} solids is above {risk}: calves may scour. The aim is {low} to {high}.</source>
+        <translation>{value} de sólidos pasa de {risk}: las becerras pueden tener diarrea. La meta es {low} a {high}.</translation>
     </message>
     <message>
         <source>Osmolality of about {value} (give or take {spread}) is above the aim of {low} to {high} mOsm/kg.</source>
