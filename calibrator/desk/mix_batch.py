@@ -28,15 +28,15 @@ COVERAGE = 1.96
 class FarmNow:
     """What all checks of a lot rest on, read once: its powder, the day's plans, vessels, the line of the lot before.
 
-    `old_line_share` is what a feeding by that line would weigh ÷ its target − 1, `old_chart_share` the same for
-    level scoopfuls counted by the chart of the lot before; None where not known.
+    `old_fill_g` is what one scoopful filled to that line would weigh, `old_chart_share` what level scoopfuls counted
+    by the chart of the lot before would weigh ÷ what is wanted − 1; None where not known.
     """
 
     farm: Farm
     powder: LotInUse
     plans: tuple[Plan, ...]
     vessels: tuple[Vessel, ...]
-    old_line_share: float | None
+    old_fill_g: float | None
     old_chart_share: float | None
 
     def vessel(self, vessel_id: str | None) -> Vessel | None:
@@ -83,8 +83,9 @@ def farm_now(records: Records, farm: Farm, now: Standing, lot_id: str = "", at: 
     pair = last_two(_until_lot(in_order(season_lots(records, farm.id)), known.lot.id if known else ""))
     if pair is None:
         return FarmNow(farm, powder, plans, vessels, None, None)
-    line = with_line_of(records, *pair, farm.tolerance_share)
-    return FarmNow(farm, powder, plans, vessels, line.share if line else None, change_share(*pair))
+    line, (before, last) = with_line_of(records, *pair, farm.tolerance_share), pair
+    fill_g = line.delivers_g - (before.full_scoops or 0) * last.level_mean_g if line else None
+    return FarmNow(farm, powder, plans, vessels, fill_g, change_share(*pair))
 
 
 def _of_day(plan: Plan, on: date, powder: LotInUse) -> Plan:
@@ -139,16 +140,27 @@ def planned(batch: Batch) -> Planned | None:
         count_error_g=batch.scoops.error_g if batch.scoops and batch.scoops.told else 0.0,
         scoopful_g=way.mass_g if way else None,
         scoopfuls=batch.scoops.scoopfuls if batch.scoops else 0,
-        old_line_share=_old_share(way, batch.now),
-        rim_share=_rim_share(way, batch.now.powder.ways),
+        old_line_share=_old_share(batch.scoops, batch.now),
+        rim_share=_rim_share(batch.scoops, way, batch.now.powder.ways),
         calves=batch.calves,
     )
 
 
-def _old_share(way: ScoopWay | None, now: FarmNow) -> float | None:
-    if way is None:
+def _old_share(scoops: ScoopCount | None, now: FarmNow) -> float | None:
+    """What the line of the lot before brings beyond the count; of level scoopfuls alone, what its chart brings."""
+    if scoops is None or not scoops.parts:
         return None
-    return now.old_line_share if way.way is FillWay.TO_MARK else now.old_chart_share
+    if all(way.way is not FillWay.TO_MARK for way, _ in scoops.parts):
+        return now.old_chart_share
+    return _marked_share(scoops, now.old_fill_g)
+
+
+def _marked_share(scoops: ScoopCount, mass_g: float | None) -> float | None:
+    """The same count, each scoopful to the line weighing this instead, ÷ the count as it is − 1."""
+    if mass_g is None:
+        return None
+    marked = sum(n * (mass_g - way.mass_g) for way, n in scoops.parts if way.way is FillWay.TO_MARK)
+    return marked / sum(n * way.mass_g for way, n in scoops.parts)
 
 
 def _main_way(scoops: ScoopCount | None) -> ScoopWay | None:
@@ -160,8 +172,8 @@ def _count(part: tuple[ScoopWay, float]) -> float:
     return part[1]
 
 
-def _rim_share(way: ScoopWay | None, ways: Sequence[ScoopWay]) -> float | None:
-    if way is None or way.way is not FillWay.TO_MARK:
+def _rim_share(scoops: ScoopCount | None, way: ScoopWay | None, ways: Sequence[ScoopWay]) -> float | None:
+    if scoops is None or way is None or all(part.way is not FillWay.TO_MARK for part, _ in scoops.parts):
         return None
-    level = [w for w in ways if w.scoop_id == way.scoop_id and w.way is FillWay.LEVEL]
-    return level[0].mass_g / way.mass_g - 1 if level else None
+    level = next((w for w in ways if w.scoop_id == way.scoop_id and w.way is FillWay.LEVEL), None)
+    return _marked_share(scoops, level.mass_g) if level else None

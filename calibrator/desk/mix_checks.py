@@ -93,6 +93,12 @@ class MixFindings:
         return bool(self.at_odds_ways)
 
     @property
+    def odds_of_volume(self) -> bool:
+        """Whether one of them is the finished volume: it takes the powder for right, and stays at odds where the
+        powder is wrong, however often both are read."""
+        return any(way.way is SolidsFrom.FINISHED_VOLUME for way in self.at_odds_ways)
+
+    @property
     def by_own_line(self) -> Solids | None:
         """The solids by the farm's own line, whatever the verdict rests on."""
         return next((solids for solids in self.ways if solids.way is SolidsFrom.OWN_LINE), None)
@@ -375,10 +381,19 @@ def _causes(work: _Work, judged: Judged | None, chosen: Solids | None) -> tuple[
     if judged is None or chosen is None or plan is None or work.corrected or not judged.verdict.outside:
         return ()
     try:
-        return told(likeliest(chosen, plan))
+        return told(likeliest(chosen, plan, _volume_read(work)))
     except CannotCompute as error:
         work.troubles.append(in_words(error))
         return ()
+
+
+def _volume_read(work: _Work) -> tuple[float, float] | None:
+    """The finished volume as read, mL, with its standard uncertainty; None where none was, or none that can be."""
+    try:
+        read = finished_ml(work)
+    except CannotCompute:
+        return None  # told where the volume itself is asked for
+    return None if read is None or read <= 0 else (read, VOLUME_U_SHARE * read)
 
 
 def _cautions(work: _Work, chosen: Solids | None) -> tuple[Caution, ...]:

@@ -36,4 +36,6 @@ def put_right_words(records: Records, farm: Farm, now: Standing, tools: Tools, c
     text = translate("MixWords", "To put it right: {fix}")
     if found.at_odds:
         text = translate("MixWords", "To put it right, but only once both ways agree: {fix}")
+        if found.odds_of_volume:
+            text = translate("MixWords", "To put it right, but only if fresh drops read the same: {fix}")
     return text.format(fix=" ".join(lines))

@@ -100,20 +100,9 @@ def right_words(brix: float) -> str:
 def odds_words(found: MixFindings) -> str:
     """Two ways that cannot both be right: each with its solids, and what to look at before anything is added."""
     one, other = (f"{way_name(way.way)}: {percent(way.share)}" for way in found.at_odds_ways)
-    of_volume = any(way.way is SolidsFrom.FINISHED_VOLUME for way in found.at_odds_ways)
-    if of_volume and found.at_odds_checked:
-        text = translate(
-            "MixWords",
-            "Two ways disagree ({one}; {other}). Either the powder was not what the chart says, or one was misread. "
-            "Read the volume again before you add anything.",
-        )
-    elif of_volume:
-        text = translate(
-            "MixWords",
-            "Two ways disagree ({one}; {other}). Either the powder was not what the chart says, or one was misread. "
-            "Check the instrument in plain water and read the volume again before you add anything.",
-        )
-    elif found.at_odds_checked:
+    if found.odds_of_volume:
+        return _odds_of_volume(one, other, found.at_odds_checked)
+    if found.at_odds_checked:
         text = translate(
             "MixWords", "Two instruments disagree ({one}; {other}). Read with both again before you add anything."
         )
@@ -123,6 +112,33 @@ def odds_words(found: MixFindings) -> str:
             "Two instruments disagree ({one}; {other}). Check both in plain water before you add anything.",
         )
     return text.format(one=one, other=other)
+
+
+def _odds_of_volume(one: str, other: str, checked: bool) -> str:
+    text = translate(
+        "MixWords",
+        "Two ways disagree ({one}; {other}). The volume takes it that the powder went in as on the chart: too little "
+        "or too much powder it cannot see. Before you add anything:",
+    )
+    look = [
+        translate("MixWords", "stir to the bottom and read three fresh drops"),
+        translate("MixWords", "read the volume again"),
+        translate(
+            "MixWords",
+            "count back the scoopfuls, and look whether they were filled to the line of this lot and not of the one "
+            "before",
+        ),
+    ]
+    if not checked:
+        look.insert(0, translate("MixWords", "check the instrument in plain water"))
+    return "\n".join([text.format(one=one, other=other), *(f"{n}. {what}" for n, what in enumerate(look, start=1))])
+
+
+def when_words(found: MixFindings) -> str:
+    """When a correction may be carried out though two ways disagree."""
+    if found.odds_of_volume:
+        return translate("MixWords", "If the drops then read the same, the powder was wrong. Only then:")
+    return translate("MixWords", "Only once both agree:")
 
 
 def powder_verdict_words(verdict: Verdict) -> str:
@@ -310,9 +326,16 @@ def pails_words(verdict: Pails) -> str:
 
 def slip_words(cause: Cause) -> str:
     """A slip with what the solids would be: the person looks, the program only reckons."""
+    what = _scoopfuls(cause) if cause.count > 1 else _slip(cause.slip)
     return translate("MixWords", "{what}: that would give {solids}").format(
-        what=_slip(cause.slip), solids=percent(cause.solids_share)
+        what=what, solids=percent(cause.solids_share)
     )
+
+
+def _scoopfuls(cause: Cause) -> str:
+    if cause.slip is Slip.SCOOP_LESS:
+        return translate("MixWords", "{count} scoopfuls too few").format(count=cause.count)
+    return translate("MixWords", "{count} scoopfuls too many").format(count=cause.count)
 
 
 def _slip(slip: Slip) -> str:

@@ -8,11 +8,14 @@ from enum import StrEnum
 
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, not_negative, positive
-from calibrator.science.mixing import Powder, mix_of
+from calibrator.science.mixing import Mix, Powder, mix_of
 from calibrator.science.solids import Solids
 from calibrator.values import dataclass
 
 WELL_Z, POSSIBLE_Z = 1.0, 2.0
+
+MOST_MISCOUNTED = 5
+"""So many scoopfuls are lost count of in one batch, and no more than a quarter of them: common practice, no source."""
 
 
 class Slip(StrEnum):
@@ -61,29 +64,31 @@ class Planned:
 
 @dataclass(frozen=True)
 class Cause:
-    """A slip, the solids it would give, how many standard deviations that is off the reading, how it fits."""
+    """A slip, the solids it would give, how many standard deviations that is off the reading, how it fits. `count`
+    is how many scoopfuls too few or too many."""
 
     slip: Slip
     solids_share: float
     off_sd: float
     fits: Fits
+    count: int = 1
 
 
 def _share(value: float, what: str) -> float:
     return between(value, -0.9, 9.0, what, "a tenth and ten times of what is wanted")
 
 
-def _powder_after(plan: Planned) -> dict[Slip, float]:
+def _powder_after(plan: Planned, count: int) -> dict[Slip, float]:
     found, counted_g = {Slip.NONE: plan.powder_g}, plan.powder_g + plan.count_error_g
     if plan.old_line_share is not None:
         found[Slip.OLD_LINE] = counted_g * (
             1 + between(plan.old_line_share, -0.9, 9.0, "The old line", "−90 and 900 %")
         )
     if plan.scoopful_g is not None and plan.scoopfuls > 0:
-        one = positive(plan.scoopful_g, "The weight of a scoopful")
-        if plan.scoopfuls > 1:
-            found[Slip.SCOOP_LESS] = counted_g - one
-        found[Slip.SCOOP_MORE] = counted_g + one
+        miscounted_g = count * positive(plan.scoopful_g, "The weight of a scoopful")
+        if plan.scoopfuls > count:
+            found[Slip.SCOOP_LESS] = counted_g - miscounted_g
+        found[Slip.SCOOP_MORE] = counted_g + miscounted_g
     if plan.calves > 1:
         found[Slip.CALF_LESS] = plan.powder_g * (1 - 1 / plan.calves)
         found[Slip.CALF_MORE] = plan.powder_g * (1 + 1 / plan.calves)
@@ -92,47 +97,90 @@ def _powder_after(plan: Planned) -> dict[Slip, float]:
     return {slip: mass for slip, mass in found.items() if mass > 0}
 
 
-def solids_after(plan: Planned) -> dict[Slip, float]:
-    """The solids that each slip would give, a share, as mixed; masses and volumes add up.
-
-    Raises CannotCompute for a plan without water or powder.
-    """
+def _mixes_after(plan: Planned, count: int) -> dict[Slip, Mix]:
     positive(plan.powder_g, "The weight of powder")
     not_negative(plan.powder_u_g, "The spread of the powder")
     planned = mix_of(plan.water_ml, plan.powder_g, plan.powder, plan.water_c)
     found = {
-        slip: mix_of(plan.water_ml, mass, plan.powder, plan.water_c).solids_share
-        for slip, mass in _powder_after(plan).items()
+        slip: mix_of(plan.water_ml, mass, plan.powder, plan.water_c)
+        for slip, mass in _powder_after(plan, count).items()
     }
-    found[Slip.VOLUME_AS_WATER] = mix_of(planned.volume_ml, plan.powder_g, plan.powder, plan.water_c).solids_share
+    found[Slip.VOLUME_AS_WATER] = mix_of(planned.volume_ml, plan.powder_g, plan.powder, plan.water_c)
     less_ml = plan.water_ml - plan.powder_g * plan.powder.specific_volume_ml_per_g
     if less_ml > 0:
-        found[Slip.WATER_AS_VOLUME] = mix_of(less_ml, plan.powder_g, plan.powder, plan.water_c).solids_share
+        found[Slip.WATER_AS_VOLUME] = mix_of(less_ml, plan.powder_g, plan.powder, plan.water_c)
     return found
 
 
-def likeliest(solids: Solids, plan: Planned) -> tuple[Cause, ...]:
+def solids_after(plan: Planned, count: int = 1) -> dict[Slip, float]:
+    """The solids that each slip would give, a share, as mixed, with so many scoopfuls too few or too many; masses and
+    volumes add up.
+
+    Raises CannotCompute for a plan without water or powder.
+    """
+    return {slip: mix.solids_share for slip, mix in _mixes_after(plan, count).items()}
+
+
+def likeliest(solids: Solids, plan: Planned, volume: tuple[float, float] | None = None) -> tuple[Cause, ...]:
     """Every slip with its fit to the reading, the best first; equal fits in the order of `Slip`.
 
     A slip is off by |reading − its solids| ÷ √(u² + u²), of the reading and of the powder's own spread; below
-    1 it fits well, below 2 it is possible. Only reckoning: looking at the scoop and the chart decides.
+    1 it fits well, below 2 it is possible. Where the finished volume was read (mL, with its standard uncertainty), a
+    slip that would give another volume is off by that, if it is more: wrong powder leaves the volume nearly as it is,
+    wrong water does not. A volume that no slip would give is another batch's or misread, and rules out nothing. Several
+    scoopfuls come after what is simpler and fits as well, for some number of them fits
+    nearly any reading. Only reckoning: looking at the scoop and the chart decides.
     """
     spread = solids.share * plan.powder_u_g / positive(plan.powder_g, "The weight of powder")
     u = math.hypot(solids.u, spread)
     if u <= 0:
         raise CannotCompute("A reading without any spread cannot be judged.")
-    found = [_cause(slip, share, abs(solids.share - share) / u) for slip, share in solids_after(plan).items()]
+    by_count = [_mixes_after(plan, count) for count in range(1, _most_miscounted(plan) + 1)]
+    reached = volume is not None and any(_volume_off(m, volume) < POSSIBLE_Z for one in by_count for m in one.values())
+    told_by = volume if reached else None
+    found = []
+    for slip in by_count[0]:
+        counts = by_count if slip in (Slip.SCOOP_LESS, Slip.SCOOP_MORE) else by_count[:1]
+        fits = [
+            _cause(slip, mixes[slip].solids_share, _off(solids.share, u, mixes[slip], told_by), count)
+            for count, mixes in enumerate(counts, start=1)
+            if slip in mixes
+        ]
+        found.append(min(fits, key=_off_sd))
     order = list(Slip)
-    return tuple(sorted(found, key=lambda c: (list(Fits).index(c.fits), _half_steps(c.off_sd), order.index(c.slip))))
+    return tuple(
+        sorted(
+            found,
+            key=lambda c: (list(Fits).index(c.fits), c.count > 1, _half_steps(c.off_sd), order.index(c.slip)),
+        )
+    )
+
+
+def _most_miscounted(plan: Planned) -> int:
+    return min(MOST_MISCOUNTED, max(1, plan.scoopfuls // 4))
+
+
+def _off(share: float, u: float, mix: Mix, volume: tuple[float, float] | None) -> float:
+    off = abs(share - mix.solids_share) / u
+    return off if volume is None else max(off, _volume_off(mix, volume))
+
+
+def _volume_off(mix: Mix, volume: tuple[float, float]) -> float:
+    read_ml, u_ml = positive(volume[0], "The finished volume"), positive(volume[1], "The volume's doubt")
+    return abs(read_ml - mix.volume_ml) / u_ml
+
+
+def _off_sd(cause: Cause) -> float:
+    return cause.off_sd
 
 
 def _half_steps(off_sd: float) -> int:
     return math.floor(2 * off_sd)
 
 
-def _cause(slip: Slip, share: float, off: float) -> Cause:
+def _cause(slip: Slip, share: float, off: float, count: int) -> Cause:
     fits = Fits.WELL if off < WELL_Z else Fits.POSSIBLE if off < POSSIBLE_Z else Fits.NO
-    return Cause(slip, share, off, fits)
+    return Cause(slip, share, off, fits, count)
 
 
 def told(causes: Sequence[Cause], most: int = 3) -> tuple[Cause, ...]:

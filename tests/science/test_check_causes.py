@@ -111,3 +111,29 @@ def test_impossible_plans_are_refused(change: dict[str, float]) -> None:
 def test_a_reading_without_spread_is_refused() -> None:
     with pytest.raises(CannotCompute, match="without any spread"):
         likeliest(reading(0.13, 0.0), replace(PLAN, powder_u_g=0.0))
+
+
+def test_several_scoopfuls_lost_count_of_are_found_and_told_after_what_is_simpler() -> None:
+    many = replace(PLAN, scoopful_g=147.5, scoopfuls=20, old_line_share=None)
+    three_less = solids_after(many, 3)[Slip.SCOOP_LESS]
+    assert three_less == pytest.approx(mixing.mix_of(20_000.0, 17 * 147.5, POWDER, 43.0).solids_share)
+    causes = {c.slip: c for c in likeliest(reading(three_less), many)}
+    assert (causes[Slip.SCOOP_LESS].count, causes[Slip.SCOOP_LESS].fits) == (3, Fits.WELL)
+    line = likeliest(reading(three_less), replace(many, old_line_share=-0.152))
+    assert [c.slip for c in told(line)][:2] == [Slip.OLD_LINE, Slip.SCOOP_LESS]
+    # Of four scoopfuls nobody loses count of two.
+    few = likeliest(reading(three_less), replace(PLAN, scoopful_g=737.5, scoopfuls=4))
+    assert next(c for c in few if c.slip is Slip.SCOOP_LESS).count == 1
+
+
+def test_a_volume_as_planned_rules_out_wrong_water_and_one_that_is_not_rules_out_wrong_powder() -> None:
+    planned = mixing.mix_of(20_000.0, 2950.0, POWDER, 43.0)
+    much = mixing.mix_of(planned.volume_ml, 2950.0, POWDER, 43.0)
+    plan, thin = replace(PLAN, old_line_share=-0.1), reading(much.solids_share)
+    right = (planned.volume_ml, 0.01 * planned.volume_ml)
+    assert Slip.VOLUME_AS_WATER not in {c.slip for c in told(likeliest(thin, plan, right), 9)}
+    assert Slip.OLD_LINE in {c.slip for c in told(likeliest(thin, plan, right), 9)}
+    more = (much.volume_ml, 0.01 * much.volume_ml)
+    assert {c.slip for c in told(likeliest(thin, plan, more), 9)} == {Slip.VOLUME_AS_WATER}
+    with pytest.raises(CannotCompute, match="finished volume"):
+        likeliest(thin, plan, (0.0, 1.0))

@@ -207,12 +207,14 @@ class CheckPanel(QWidget):
         """Empty the fields, and leave what is to be done where it is: it is carried out only now."""
         self._corrected = False
         self._shows_kept = bool(check.verdict) and Verdict(check.verdict).outside
-        at_odds_now = self._found.at_odds  # before the fields are emptied
+        found = self._found  # before the fields are emptied
         self._empty()
         if self._shows_kept:
             at_odds = self.tr("The check is kept. Add nothing before both agree: read the mix again.")
             sure = self.tr("The check is kept. Do this now, then read the mix again.")
-            self.verdict.show_kept(at_odds if at_odds_now else sure)
+            if found.odds_of_volume:
+                at_odds = self.tr("The check is kept. Look at these first, then read the mix again.")
+            self.verdict.show_kept(at_odds if found.at_odds else sure)
         self._area.verticalScrollBar().setValue(0)
 
     def read_again(self) -> None:

@@ -187,7 +187,7 @@ class VerdictPanel(QWidget):
         if found.correction_planned:
             lines.append(self.tr("Reckoned for the volume on the chart; type what is in the vessel to be sure."))
         if found.at_odds:
-            lines.insert(0, self.tr("Only once both agree:"))
+            lines.insert(0, words.when_words(found))
         self.correction.setText("\n".join(lines))
 
     def _show_causes(self, found: MixFindings) -> None:

@@ -224,12 +224,32 @@ def test_a_thin_mix_is_not_called_a_strong_one_by_its_caution(
     assert "a strong mix" in labels(panel.verdict)
 
 
+def test_a_right_volume_and_thin_drops_name_the_powder_and_how_many_scoopfuls(qtbot: QtBot, sure: MixCheckPage) -> None:
+    """Too few scoopfuls leave the volume nearly right: it never comes to agree with the drops."""
+    panel = sure.check
+    type_in(qtbot, panel.batch_form.calves, "16")
+    batch = panel.batch_form.batch()
+    assert batch is not None
+    assert batch.scoops is not None
+    plan = planned(batch)
+    assert plan is not None
+    assert batch.mix is not None
+    brix = 100 * solids_after(plan, 3)[Slip.SCOOP_LESS] - 1.5
+    type_in(qtbot, panel.readings.first.line, " ".join([f"{brix:.1f}"] * 6))
+    type_in(qtbot, panel.readings.volume.line, f"{batch.mix.volume_ml / 1000:.1f} L")
+    assert panel.found.odds_of_volume
+    causes = panel.verdict.causes.text()
+    assert "3 scoopfuls too few" in causes
+    assert "drawn as water" not in causes
+    assert "add" not in panel.verdict.odds.text().splitlines()[-1].lower()
+
+
 def test_the_line_of_the_lot_before_is_named_as_a_cause(qtbot: QtBot, sure: MixCheckPage) -> None:
     """The new lot is 12 % denser: the old line brings 12 % too much powder."""
     panel = sure.check
     batch = panel.batch_form.batch()
     assert batch is not None
-    assert batch.now.old_line_share == pytest.approx(0.12, abs=0.005)
+    assert batch.now.old_fill_g == pytest.approx(1.12 * 10 * OZ_G, rel=0.005)
     assert batch.target_share is not None
     ratio = batch.target_share / (1 - batch.target_share) * 1.12
     brix = 100 * ratio / (1 + ratio) - 1.5

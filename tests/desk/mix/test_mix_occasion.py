@@ -82,7 +82,7 @@ def test_a_check_of_the_lot_before_on_an_earlier_day(qtbot: QtBot, page: MixChec
     assert batch.now.powder.lot is not None
     assert batch.now.powder.lot.lot_number == "25-0112A"
     # The first lot has none before it whose line could have been used.
-    assert batch.now.old_line_share is None
+    assert batch.now.old_fill_g is None
     type_in(qtbot, panel.readings.first.line, "11.2 11.4")
     qtbot.keyClick(panel.keep_button, Qt.Key.Key_Space)
     (kept,) = herd.records.every(MixCheck)

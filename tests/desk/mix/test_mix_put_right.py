@@ -85,7 +85,10 @@ def test_drops_and_volume_that_disagree_are_said_first(qtbot: QtBot, sure: MixCh
     told = panel.verdict
     assert told.odds.parentWidget() is told.correction_card
     assert told.odds.y() < told.correction.y()
-    assert told.correction.text().startswith("Only once both agree:")
+    assert told.correction.text().startswith("If the drops then read the same, the powder was wrong. Only then:")
+    first, *look = told.odds.text().splitlines()
+    assert "too little or too much powder it cannot see" in first
+    assert [line[:9] for line in look] == ["1. check ", "2. stir t", "3. read t", "4. count "]
     assert panel.verdict.to_water.isVisibleTo(sure)
     qtbot.keyClick(panel.verdict.to_water, Qt.Key.Key_Space)
     assert sure.tool_checks.isVisible()
@@ -184,19 +187,19 @@ def test_a_check_in_plain_water_that_was_made_that_day_is_ordered_no_more(
     assert batch.mix is not None
     type_in(qtbot, panel.readings.first.line, "8.0 8.0 8.0")
     type_in(qtbot, panel.readings.volume.line, f"{0.95 * batch.mix.volume_ml / 1000:.1f} L")
-    assert "Check the instrument in plain water" in panel.verdict.odds.text()
+    assert "1. check the instrument in plain water" in panel.verdict.odds.text()
     zeroed(herd, herd.records.every(Instrument)[0], days=0.0)
     desk.changed.emit()
     assert panel.found.at_odds
     assert "plain water" not in panel.verdict.odds.text()
-    assert "Read the volume again before you add anything." in panel.verdict.odds.text()
+    assert "1. stir to the bottom and read three fresh drops" in panel.verdict.odds.text()
     assert not panel.verdict.to_water.isVisibleTo(sure)
     panel.keep()
-    assert "Add nothing before both agree" in panel.verdict.kept.text()
+    assert "Look at these first" in panel.verdict.kept.text()
     only, first, *_ = panel.verdict.correction.text().splitlines()
-    assert only == "Only once both agree:"
+    assert only == "If the drops then read the same, the powder was wrong. Only then:"
     sure.bring_up("history")
-    assert f"To put it right, but only once both ways agree: {first}" in sure.history.pointed.text()
+    assert f"To put it right, but only if fresh drops read the same: {first}" in sure.history.pointed.text()
 
 
 def test_what_was_kept_stays_under_the_lot_that_it_was_kept_for(
