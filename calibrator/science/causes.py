@@ -97,7 +97,11 @@ def _powder_after(plan: Planned, count: int) -> dict[Slip, float]:
     return {slip: mass for slip, mass in found.items() if mass > 0}
 
 
-def _mixes_after(plan: Planned, count: int) -> dict[Slip, Mix]:
+def mixes_after(plan: Planned, count: int = 1) -> dict[Slip, Mix]:
+    """The mix after each slip, with so many scoopfuls too few or too many; masses and volumes add up.
+
+    Raises CannotCompute for a plan without water or powder.
+    """
     positive(plan.powder_g, "The weight of powder")
     not_negative(plan.powder_u_g, "The spread of the powder")
     planned = mix_of(plan.water_ml, plan.powder_g, plan.powder, plan.water_c)
@@ -110,15 +114,6 @@ def _mixes_after(plan: Planned, count: int) -> dict[Slip, Mix]:
     if less_ml > 0:
         found[Slip.WATER_AS_VOLUME] = mix_of(less_ml, plan.powder_g, plan.powder, plan.water_c)
     return found
-
-
-def solids_after(plan: Planned, count: int = 1) -> dict[Slip, float]:
-    """The solids that each slip would give, a share, as mixed, with so many scoopfuls too few or too many; masses and
-    volumes add up.
-
-    Raises CannotCompute for a plan without water or powder.
-    """
-    return {slip: mix.solids_share for slip, mix in _mixes_after(plan, count).items()}
 
 
 def likeliest(solids: Solids, plan: Planned, volume: tuple[float, float] | None = None) -> tuple[Cause, ...]:
@@ -135,7 +130,7 @@ def likeliest(solids: Solids, plan: Planned, volume: tuple[float, float] | None 
     u = math.hypot(solids.u, spread)
     if u <= 0:
         raise CannotCompute("A reading without any spread cannot be judged.")
-    by_count = [_mixes_after(plan, count) for count in range(1, _most_miscounted(plan) + 1)]
+    by_count = [mixes_after(plan, count) for count in range(1, _most_miscounted(plan) + 1)]
     reached = volume is not None and any(_volume_off(m, volume) < POSSIBLE_Z for one in by_count for m in one.values())
     told_by = volume if reached else None
     found = []

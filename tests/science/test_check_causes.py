@@ -9,7 +9,7 @@ import pytest
 
 from calibrator.model import Composition
 from calibrator.science import mixing
-from calibrator.science.causes import Fits, Planned, Slip, likeliest, solids_after, told
+from calibrator.science.causes import Fits, Planned, Slip, likeliest, mixes_after, told
 from calibrator.science.errors import CannotCompute
 from calibrator.science.solids import Solids, SolidsFrom
 
@@ -26,6 +26,10 @@ PLAN = Planned(
     rim_share=0.15,
     calves=6,
 )
+
+
+def solids_after(plan: Planned, count: int = 1) -> dict[Slip, float]:
+    return {slip: mix.solids_share for slip, mix in mixes_after(plan, count).items()}
 
 
 def reading(share: float, u: float = 0.0008) -> Solids:

@@ -31,7 +31,7 @@ from calibrator.model import (
     new_id,
 )
 from calibrator.records import Records
-from calibrator.science.causes import Slip, solids_after
+from calibrator.science.causes import Slip, mixes_after
 from calibrator.science.check import Caution, Verdict
 from calibrator.science.correction import Add
 from calibrator.science.solids import SolidsFrom
@@ -177,7 +177,7 @@ def test_a_thin_mix_is_told_with_its_correction_and_its_causes(qtbot: QtBot, sur
     type_in(qtbot, panel.batch_form.calves, "8")
     plan = planned(panel.batch_form.batch())  # type: ignore[arg-type]
     assert plan is not None
-    missing = solids_after(plan)[Slip.SCOOP_LESS]
+    missing = mixes_after(plan)[Slip.SCOOP_LESS].solids_share
     type_in(qtbot, panel.readings.first.line, " ".join([f"{100 * missing - 1.5:.1f}"] * 3))
     type_in(qtbot, panel.readings.volume.line, "40 gal")
     assert panel.verdict.verdict.text() == "Too thin"
@@ -234,7 +234,7 @@ def test_a_right_volume_and_thin_drops_name_the_powder_and_how_many_scoopfuls(qt
     plan = planned(batch)
     assert plan is not None
     assert batch.mix is not None
-    brix = 100 * solids_after(plan, 3)[Slip.SCOOP_LESS] - 1.5
+    brix = 100 * mixes_after(plan, 3)[Slip.SCOOP_LESS].solids_share - 1.5
     type_in(qtbot, panel.readings.first.line, " ".join([f"{brix:.1f}"] * 6))
     type_in(qtbot, panel.readings.volume.line, f"{batch.mix.volume_ml / 1000:.1f} L")
     assert panel.found.odds_of_volume
