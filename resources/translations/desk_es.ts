@@ -772,6 +772,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>La revisión está guardada. Haga esto ahora y luego lea la mezcla otra vez.</translation>
     </message>
     <message>
+        <source>The check is kept. Look at these first, then read the mix again.</source>
+        <translation>La revisión quedó guardada. Vea primero estas cosas y luego lea la mezcla otra vez.</translation>
+    </message>
+    <message>
         <source>after correcting</source>
         <translation>ya corregida</translation>
     </message>
@@ -5115,14 +5119,6 @@ entre {low} y {high}
         <translation>Quizás demasiado fuerte; aún no es seguro</translation>
     </message>
     <message>
-        <source>Two ways disagree ({one}; {other}). Either the powder was not what the chart says, or one was misread. Read the volume again before you add anything.</source>
-        <translation>Dos lecturas no concuerdan ({one}; {other}). O el polvo no fue el de la tabla, o una se leyó mal. Lea otra vez el volumen antes de agregar nada.</translation>
-    </message>
-    <message>
-        <source>Two ways disagree ({one}; {other}). Either the powder was not what the chart says, or one was misread. Check the instrument in plain water and read the volume again before you add anything.</source>
-        <translation>Dos lecturas no concuerdan ({one}; {other}). O el polvo no fue el de la tabla, o una se leyó mal. Revise el instrumento en agua sola y lea otra vez el volumen antes de agregar nada.</translation>
-    </message>
-    <message>
         <source>Two instruments disagree ({one}; {other}). Read with both again before you add anything.</source>
         <translation>Dos instrumentos no concuerdan ({one}; {other}). Lea otra vez con los dos antes de agregar nada.</translation>
     </message>
@@ -5167,6 +5163,34 @@ entre {low} y {high}
         <translation>No ayudan más gotas ni la revisión en agua sola. Lo dirían dos mezclas pesadas, una sola vez para este polvo; vea la pestaña Calibración Brix.</translation>
     </message>
     <message>
+        <source>Two ways disagree ({one}; {other}). The volume takes it that the powder went in as on the chart: too little or too much powder it cannot see. Before you add anything:</source>
+        <translation>Dos lecturas no concuerdan ({one}; {other}). El volumen da por hecho que se echó el polvo de la tabla: no puede ver si faltó o sobró polvo. Antes de agregar nada:</translation>
+    </message>
+    <message>
+        <source>stir to the bottom and read three fresh drops</source>
+        <translation>remueva hasta el fondo y lea tres gotas nuevas</translation>
+    </message>
+    <message>
+        <source>read the volume again</source>
+        <translation>lea otra vez el volumen</translation>
+    </message>
+    <message>
+        <source>count back the scoopfuls, and look whether they were filled to the line of this lot and not of the one before</source>
+        <translation>recuente las medidas y vea si se llenaron hasta la raya de este lote y no la del anterior</translation>
+    </message>
+    <message>
+        <source>check the instrument in plain water</source>
+        <translation>revise el instrumento en agua sola</translation>
+    </message>
+    <message>
+        <source>If the drops then read the same, the powder was wrong. Only then:</source>
+        <translation>Si las gotas vuelven a dar lo mismo, el polvo no fue el debido. Solo entonces:</translation>
+    </message>
+    <message>
+        <source>Only once both agree:</source>
+        <translation>Solo cuando las dos concuerden:</translation>
+    </message>
+    <message>
         <source>Nothing speaks against it: it can be fed.</source>
         <translation>Nada indica que esté mal: puede darla.</translation>
     </message>
@@ -5197,6 +5221,14 @@ entre {low} y {high}
     <message>
         <source>{what}: that would give {solids}</source>
         <translation>{what}: eso daría {solids}</translation>
+    </message>
+    <message>
+        <source>{count} scoopfuls too few</source>
+        <translation>{count} medidas de menos</translation>
+    </message>
+    <message>
+        <source>{count} scoopfuls too many</source>
+        <translation>{count} medidas de más</translation>
     </message>
     <message>
         <source>Mixed as on the chart, the reading is off by chance</source>
@@ -5353,6 +5385,10 @@ entre {low} y {high}
     <message>
         <source>To put it right, but only once both ways agree: {fix}</source>
         <translation>Para corregirlo, pero solo cuando las dos lecturas concuerden: {fix}</translation>
+    </message>
+    <message>
+        <source>To put it right, but only if fresh drops read the same: {fix}</source>
+        <translation>Para corregirlo, pero solo si unas gotas nuevas dan lo mismo: {fix}</translation>
     </message>
 </context>
 <context>
@@ -11639,10 +11675,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Say what solids are wanted.</source>
         <translation>Diga qué sólidos se desean.</translation>
-    </message>
-    <message>
-        <source>Only once both agree:</source>
-        <translation>Solo cuando las dos concuerden:</translation>
     </message>
     <message>
         <source>Type the drops of the first pail, best three: the verdict comes at once.</source>
