@@ -602,3 +602,14 @@ def test_what_keeps_the_room_of_the_first_weight_is_kept_nowhere(window: Window)
     enter("11.6")
     assert view._panel._figure.isVisible()
     assert view._panel._named.text() == "Mean of 1 fill"
+
+
+def test_of_a_signed_weigh_in_nothing_is_promised_where_nothing_was_weighed(window: Window) -> None:
+    page, view = opened(window, Step.FILLS_TO_MARK)
+    guide = page.guide
+    assert guide is not None
+    guide.sign_off("MK")
+    page.open_step(Step.FILLS_TO_MARK)
+    assert view._panel._coming.text() == "Nothing was weighed here."
+    assert not view._listed.isVisible()
+    assert view._plot._hint.text() == ""

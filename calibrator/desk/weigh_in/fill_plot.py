@@ -66,6 +66,11 @@ class FillPlot(QFrame):
         self._plot.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
         self.setMinimumHeight(156)
 
+    def show_coming(self, can_come: bool) -> None:
+        """Say what will be drawn here, as long as anything can be weighed."""
+        words = self.tr("Each fill becomes a point here; behind them lie the mean and its 95 % interval.")
+        self._hint.setText(words if can_come else "")
+
     def show_fills(self, fills: list[Fill], odd: frozenset[str], bands: Bands | None, system: UnitSystem) -> None:
         """Draw everything anew; at a few dozen fills that takes no time worth saving."""
         self._system = system
@@ -77,7 +82,6 @@ class FillPlot(QFrame):
         for number, fill in enumerate(fills, start=1):
             self._draw_fill(number, fill, fill.id in odd)
         self._plot.setXRange(0.5, max(len(fills), LEAST_FILLS_SHOWN) + 0.5, padding=0)
-        self._hint.setText(self.tr("Each fill becomes a point here; behind them lie the mean and its 95 % interval."))
         self._pages.setCurrentIndex(0 if fills else 1)
         self._fit_height(fills, bands)
         self._name_it(fills, bands, system)

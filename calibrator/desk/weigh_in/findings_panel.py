@@ -23,6 +23,8 @@ from calibrator.science.weighing import LevelResult
 class FindingsPanel(QFrame):
     """The common frame of both fill steps."""
 
+    way: FillWay
+
     def __init__(self) -> None:
         super().__init__()
         self.setProperty("kind", "card")
@@ -81,17 +83,19 @@ class FindingsPanel(QFrame):
         if self.has_result(seen):
             self._how.setVisible(bool(self.workings(seen)))
             self.show_known(seen, system)
-            for part in self._told.findChildren(QWidget):
-                part.ensurePolished()  # what was never in view has no font of its own yet, and no height
-            for layout in self._layouts:
-                layout.activate()
         if self._empty:
-            self._named.setText(guide.findings.trouble or self.plan(guide))
-            self._coming.setText(self.coming())
-            self._coming_too.setText(guide.findings.trouble or self.coming_too())
+            self._say_what_comes(guide)
         self._arrange()
 
-    way: FillWay
+    def _say_what_comes(self, guide: Guide) -> None:
+        for part in self._told.findChildren(QWidget):
+            part.ensurePolished()  # what was never in view has no font of its own yet, and no height
+        for layout in self._layouts:
+            layout.activate()
+        trouble, signed = guide.findings.trouble, guide.signed_off is not None
+        self._named.setText(trouble or self.plan(guide))
+        self._coming.setText(self.tr("Nothing was weighed here.") if signed else self.coming())
+        self._coming_too.setText(trouble or ("" if signed else self.coming_too()))
 
     def has_result(self, guide: Guide) -> bool:
         """Whether the fills of this step say anything yet."""

@@ -110,7 +110,9 @@ class StepFills(StepView):
         resolution = guide.scale.resolution_g if guide.scale else None
         self._table.show_fills(fills, odd, system, resolution)
         self._panel.show_findings(guide, system)
-        self._listed.setVisible(not fills)
+        can_come = guide.signed_off is None
+        self._listed.setVisible(can_come and not fills)
+        self._plot.show_coming(can_come)
         self._plot.show_fills(fills, odd, self._panel.bands(guide), system)
         self._bag.setValue(guide.next_bag(self._way))
         self._across.setChecked(self.desk.settings.now.large_figures)
