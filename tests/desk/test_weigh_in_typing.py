@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 from answers import Answers
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton
 from pytestqt.qtbot import QtBot
@@ -613,3 +613,96 @@ def test_of_a_signed_weigh_in_nothing_is_promised_where_nothing_was_weighed(wind
     assert view._panel._coming.text() == "Nothing was weighed here."
     assert not view._listed.isVisible()
     assert view._plot._hint.text() == ""
+
+
+def begun(window: Window) -> WeighInPage:
+    window.show_page("weigh_in", window.desk.records.every(Lot)[0].id)
+    page = window.page("weigh_in")
+    assert isinstance(page, WeighInPage)
+    return page
+
+
+@pytest.mark.parametrize("way", ["next", "keys", "strip"])
+def test_initials_and_a_target_just_typed_let_one_go_on(window: Window, way: str) -> None:
+    """Next was dark until their field was left, and a click on a dark button leaves none."""
+    page = begun(window)
+    guide = page.guide
+    assert guide is not None
+    records = window.desk.records
+    guide.set(scoop_id=records.every(Scoop)[0].id, scale_id=records.every(Scale)[0].id, scale_zeroed=True)
+
+    def on(step: Step) -> None:
+        if way == "next":
+            QTest.mouseClick(page._next, Qt.MouseButton.LeftButton)
+        elif way == "keys":
+            QTest.keyClick(window, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
+        else:
+            strip = page._strip
+            QTest.mouseClick(strip, Qt.MouseButton.LeftButton, pos=QPoint(int(strip._x(list(Step).index(step))), 15))
+        assert guide.step is step
+
+    assert page._missing.text() == "Still needed: your initials"
+    QTest.keyClicks(QApplication.focusWidget(), "MK")
+    assert page._missing.text() == ""
+    assert page._next.isEnabled()
+    on(Step.SCOOP_AND_SCALE)
+    assert guide.weigh_in.by == "MK"
+    assert page._missing.text() == "Still needed: the target weight"
+    tools = page._views[Step.SCOOP_AND_SCALE]
+    assert isinstance(tools, StepTools)
+    tools._target.setFocus()
+    QTest.keyClicks(tools._target.line, "10 oz")
+    assert page._missing.text() == ""
+    on(Step.LEVEL_FILLS)
+    assert guide.weigh_in.target_typed == "10 oz"
+
+
+def test_a_click_on_a_step_that_cannot_be_opened_yet_says_why(window: Window) -> None:
+    page = begun(window)
+    told: list[str] = []
+    window.desk.said.connect(told.append)
+    strip = page._strip
+    QTest.mouseClick(strip, Qt.MouseButton.LeftButton, pos=QPoint(int(strip._x(2)), 15))
+    assert told == ["Still needed: your initials"]
+    assert page.guide is not None
+    assert page.guide.step is Step.LOT
+
+
+def test_a_weight_typed_and_not_entered_is_not_left_behind(window: Window) -> None:
+    page, view = opened(window, Step.LEVEL_FILLS)
+    guide = page.guide
+    assert guide is not None
+    for text in ("11.6", "11.7", "11.6"):
+        enter(text)
+    QTest.keyClicks(view._weight.line, "11.7")
+    page.next_step()
+    assert guide.step is Step.LEVEL_FILLS
+    assert view._weight.message == "Not entered yet: press Enter, or clear it."
+    page.open_step(Step.MARK)
+    assert guide.step is Step.LEVEL_FILLS
+    enter("")
+    page.next_step()
+    assert guide.step is Step.MARK
+    assert len(guide.fills_of(FillWay.LEVEL)) == 4
+
+
+def test_a_line_typed_and_not_entered_is_taken_by_next(window: Window) -> None:
+    page, _view = opened(window, Step.FILLS_TO_MARK)
+    guide = page.guide
+    assert guide is not None
+    guide.set(drawn_line_mm=None, drawn_line_typed="")
+    page.open_step(Step.MARK)
+    mark = page._views[Step.MARK]
+    assert isinstance(mark, StepMark)
+    assert not page._next.isEnabled()
+    mark._field.setFocus()
+    QTest.keyClicks(mark._field.line, "1/2 in")
+    QTest.mouseClick(page._next, Qt.MouseButton.LeftButton)
+    assert (guide.weigh_in.drawn_line_typed, guide.step) == ("1/2 in", Step.FILLS_TO_MARK)
+    page.open_step(Step.MARK)
+    mark._field.setFocus()
+    mark._field.line.selectAll()
+    QTest.keyClicks(mark._field.line, "20 in")
+    QTest.mouseClick(page._next, Qt.MouseButton.LeftButton)
+    assert (guide.weigh_in.drawn_line_typed, guide.step) == ("1/2 in", Step.MARK)
+    assert mark._field.problem()

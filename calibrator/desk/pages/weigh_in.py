@@ -145,17 +145,32 @@ class WeighInPage(Page):
     def next_step(self) -> None:
         """Go on; past fills that were never weighed, or that say the line is wrong, only if that is meant."""
         guide = self.guide
-        if guide is not None and guide.signed_off is None:
-            self._views[guide.step].take()
-        if guide is not None and guide.step is Step.FILLS_TO_MARK and guide.line_untried:
+        if guide is None or not self._is_taken():
+            return
+        if guide.step is Step.FILLS_TO_MARK and guide.line_untried:
             self._question.ask(line_words.untried_words(), self.tr("Go on without"))
             self._focus_first()  # a weight typed next is a fill, not an answer
-        elif guide is not None and guide.step is Step.FILLS_TO_MARK and guide.line_should_move:
+        elif guide.step is Step.FILLS_TO_MARK and guide.line_should_move:
             question = line_words.wrong_line_words(guide, self.desk.system)
             self._question.ask(question, self.tr("Go on with this line"))
             self._focus_first()
         else:
             self._move_by(1)
+
+    def _is_taken(self) -> bool:
+        """Keep what stands in the fields of the open step. Gives whether that leaves nothing to be mended there."""
+        guide = self.guide
+        if guide is None or guide.signed_off is not None:
+            return guide is not None
+        step = guide.step
+        return self._views[step].take() and guide.step is step
+
+    def _holds_back(self, step: Step) -> bool:
+        """Whether a later step has to wait for what is typed in the open one."""
+        guide = self.guide
+        if guide is None or STEPS.index(step) <= STEPS.index(guide.step):
+            return False
+        return bool(step not in guide.reachable() or self.pending()) and not self._is_taken()
 
     def previous_step(self) -> None:
         self._move_by(-1)
@@ -170,6 +185,8 @@ class WeighInPage(Page):
         """Open a step if nothing before it is missing; else say what is."""
         guide = self.guide
         if guide is None:
+            return
+        if self._holds_back(Step(step)):
             return
         if Step(step) not in guide.reachable():
             self.desk.say(words.missing_words(guide.missing_before(Step(step))))

@@ -133,6 +133,14 @@ class StepFills(StepView):
     def pending(self) -> str:
         return self._weight.text().strip()
 
+    def take(self) -> bool:
+        """A weight that was not entered is no fill yet: whether it is one cannot be guessed."""
+        if not self.pending() or self.guide is None or self.guide.signed_off is not None:
+            return True
+        self._weight.set_problem(self.tr("Not entered yet: press Enter, or clear it."))
+        self._weight.setFocus()
+        return False
+
     def _left(self) -> QVBoxLayout:
         weight_name, bag_name = label(self.tr("Wei&ght"), "quiet"), label(self.tr("B&ag"), "quiet")
         together_name = label(self.tr("Scoop&fuls"), "quiet")

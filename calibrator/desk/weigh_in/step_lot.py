@@ -83,8 +83,9 @@ class StepLot(StepView):
     def typed_already(self) -> frozenset[Missing]:
         return frozenset({Missing.INITIALS} if self._initials.text().strip() else ())
 
-    def take(self) -> None:
+    def take(self) -> bool:
         self._take()
+        return True
 
     def _facts(self, lot: Lot) -> str:
         parts = [lot.product] if lot.product else []

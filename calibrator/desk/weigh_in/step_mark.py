@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLayout, QVBoxLayout, QWidget
 from calibrator import units
 from calibrator.desk import shown
 from calibrator.desk.context import Desk
-from calibrator.desk.guide import Guide
+from calibrator.desk.guide import Guide, Missing
 from calibrator.desk.how.view import how_button
 from calibrator.desk.parts import button, card, column, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
@@ -47,7 +47,7 @@ class StepMark(StepView):
         self._old_card = card(label(self.tr("The line now on the scoop"), "quiet"), self._old)
         self._field = QuantityField(Kind.LENGTH, desk.system, name=self.tr("Line as drawn"), required=True)
         self._field.returnPressed.connect(self._enter)
-        self._field.understood.connect(self._question_off)
+        self._field.understood.connect(self._typed_anew)
         self._question = Question(self.tr("The line is there all the same"))
         self._question.answered.connect(self._keep_asked)
         self._question.hide()
@@ -87,7 +87,7 @@ class StepMark(StepView):
         w, found = guide.weigh_in, guide.findings
         self._drawing.set_system(system)
         self._field.set_system(system)
-        self._question_off()
+        self._question.hide()
         self._drawing.set_shape(guide.scoop.shape if guide.scoop else None)
         proposed = units.on_line_step(found.line.down_wall_mm, system) if found.line else None
         wiped = guide.line_to_wipe_mm
@@ -119,6 +119,17 @@ class StepMark(StepView):
     def pending(self) -> str:
         typed = self._field.text()
         return typed if self.guide and typed != self.guide.weigh_in.drawn_line_typed else ""
+
+    def typed_already(self) -> frozenset[Missing]:
+        return frozenset({Missing.LINE} if self._field.quantity() is not None else ())
+
+    def take(self) -> bool:
+        """A line typed and not entered is entered; what can be taken of it leads on by itself."""
+        guide = self.guide
+        if guide is None or guide.signed_off is not None or not self.pending():
+            return True
+        self._enter()
+        return not self.pending()
 
     def _show_proposal(self, guide: Guide) -> None:
         system, line = self.desk.system, guide.findings.line
@@ -194,8 +205,9 @@ class StepMark(StepView):
         if quantity is not None:
             self._keep(quantity)
 
-    def _question_off(self) -> None:
+    def _typed_anew(self) -> None:
         self._question.hide()
+        self.typing.emit()
 
     def _keep(self, quantity: Quantity) -> None:
         guide = self.guide

@@ -181,8 +181,9 @@ class StepTools(StepView):
     def typed_already(self) -> frozenset[Missing]:
         return frozenset({Missing.TARGET} if self._target.quantity() else ())
 
-    def take(self) -> None:
+    def take(self) -> bool:
         self._take_quantities()
+        return True
 
     def _take_quantities(self) -> None:
         """Keep what is understood; a text that is not stays in its field, with the reason beneath."""

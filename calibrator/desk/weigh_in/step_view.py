@@ -69,8 +69,10 @@ class StepView(QWidget):
         """Of what is still needed, what stands in a field that the cursor has not left: Next takes it along."""
         return frozenset()
 
-    def take(self) -> None:
-        """Keep what stands in the fields; going on does not wait until the cursor leaves them."""
+    def take(self) -> bool:
+        """Keep what stands in the fields; going on does not wait until the cursor leaves them. Gives whether one may
+        go on."""
+        return True
 
 
 def stays_wrong(field: QuantityField) -> bool:
