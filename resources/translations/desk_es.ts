@@ -1421,6 +1421,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
 <context>
     <name>FindingsPanel</name>
     <message>
+        <source>Nothing was weighed here.</source>
+        <translation>Aquí no se pesó nada.</translation>
+    </message>
+    <message>
         <source>{mean_of}
 between {low} and {high}
 (95 % interval)</source>
@@ -9292,6 +9296,10 @@ entre {low} y {high}
     <message>
         <source>Read from across the roo&amp;m</source>
         <translation>Leer desde le&amp;jos</translation>
+    </message>
+    <message>
+        <source>Not entered yet: press Enter, or clear it.</source>
+        <translation>Aún no se anotó: oprima Enter o bórrelo.</translation>
     </message>
     <message>
         <source>Wei&amp;ght</source>
