@@ -114,6 +114,9 @@ class _Counted(QObject):
     def full_scoops_first(self, count: int) -> str:
         return self.tr("%n level scoopfuls, then one to a line {down} down the wall from the rim.", "", count)
 
+    def level_alone(self, count: int) -> str:
+        return self.tr("%n level scoopfuls, no line needed: {share} against the target.", "", count)
+
     def without_the_last(self, count: int) -> str:
         return self.tr(
             "The line would be so near the floor that it cannot be read well. Take %n level scoopfuls and no more: "

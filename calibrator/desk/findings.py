@@ -22,6 +22,7 @@ from calibrator.science.mark import (
     fill_line,
     fraction_at,
     full_scoops_before,
+    level_instead,
     old_line,
     reach_95,
     reach_untried_95,
@@ -272,7 +273,8 @@ def _line(known: Known, scoop: Scoop, level: LevelResult, settling: Settling) ->
     target = known.weigh_in.target_mass_g
     if target is None:
         return None
-    return fill_line(scoop.shape, level.mean_g, level.u_g, target, settling.factor, settling.u)
+    line = fill_line(scoop.shape, level.mean_g, level.u_g, target, settling.factor, settling.u)
+    return level_instead(scoop.shape, line, level.mean_g, level.u_g, known.farm.tolerance_share)
 
 
 def _line_check(

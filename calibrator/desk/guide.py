@@ -279,8 +279,15 @@ class Guide:
         return finding.line_to_wipe(self.known)
 
     @property
+    def struck_level(self) -> bool:
+        """Whether no line is drawn, for level scoopfuls alone are the feeding."""
+        return self.weigh_in.drawn_line_mm == 0
+
+    @property
     def line_untried(self) -> bool:
         """Whether no fill to the line now drawn counts, while some still can be weighed."""
+        if self.struck_level:
+            return False
         return self.signed_off is None and not any(fill.counts for fill in self.fills_of(FillWay.TO_MARK))
 
     @property

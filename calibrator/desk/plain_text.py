@@ -14,7 +14,7 @@ from calibrator.model.names import tame
 LONGEST_WORD = 60
 UNBROKEN = 20
 LONGEST_LINE = 80
-LONGEST_TITLE = 240  # a verdict of two sentences too
+LONGEST_TITLE = 360  # a verdict of three sentences too
 LONGEST_TEXT = 2000
 _JOINERS = "\u200c\u200d"  # families of emoji and the letters of some scripts hang together by them
 _KEPT = "\n" + _JOINERS

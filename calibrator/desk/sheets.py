@@ -92,11 +92,14 @@ def scoop_ways(sign_offs: Sequence[SignOff], marks: Sequence[Mark], names: dict[
         if signed.scoop_id not in names:
             continue
         name = names[signed.scoop_id]
-        ways.append(_way(signed, name, FillWay.LEVEL, signed.level_mean_g, signed.level_u_g))
-        own = (mark for mark in marks if mark.sign_off_id == signed.id)
+        own = [mark for mark in marks if mark.sign_off_id == signed.id]
+        level = _way(signed, name, FillWay.LEVEL, signed.level_mean_g, signed.level_u_g)
+        alone = next((mark.level_scoopfuls for mark in own if mark.struck_level), 0)
+        ways.append(replace(level, full_scoops=alone))
         ways += [
             replace(_way(signed, name, FillWay.TO_MARK, mark.mass_g, mark.mass_u_g), full_scoops=mark.full_scoops)
             for mark in own
+            if not mark.struck_level
         ]
     return tuple(ways)
 

@@ -87,12 +87,16 @@ def packages_words(lot: Lot, system: UnitSystem | None = None) -> str:
 
 
 def mark_words(mark: Mark, system: UnitSystem) -> str:
-    """How far down the wall a line is: "1 5/16 in"."""
+    """How far down the wall a line is: "1 5/16 in"; "struck level" where none is needed."""
+    if mark.struck_level:
+        return translate("Words", "struck level")
     return show_length(mark.down_wall_mm, system, decimal_comma=decimal_comma())
 
 
 def made_of_words(mark: Mark) -> str:
     """What one feeding by a line takes; blank where that is one scoopful to it."""
+    if mark.struck_level:
+        return translate("Words", "{count} level").format(count=mark.level_scoopfuls)
     if not mark.full_scoops:
         return ""
     return translate("Words", "{count} level + 1 to the line").format(count=mark.full_scoops)

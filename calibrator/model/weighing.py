@@ -150,7 +150,8 @@ class Mark:
     """A line on a scoop for one lot and one target weight, as signed off.
 
     `full_scoops` struck-level scoopfuls go before the one filled to the line. `mass_g` is what the fills to
-    the line weighed (or are expected to weigh where none were taken).
+    the line weighed (or are expected to weigh where none were taken). A line at the rim, 0 mm down the wall, is none:
+    the last scoopful is struck level too.
     """
 
     id: str
@@ -164,3 +165,13 @@ class Mark:
     down_wall_mm: float
     mass_g: float
     mass_u_g: float
+
+    @property
+    def struck_level(self) -> bool:
+        """Whether no line is needed: level scoopfuls alone are the feeding."""
+        return self.down_wall_mm == 0
+
+    @property
+    def level_scoopfuls(self) -> int:
+        """How many scoopfuls of a feeding are struck level."""
+        return self.full_scoops + int(self.struck_level)

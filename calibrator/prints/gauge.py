@@ -64,8 +64,10 @@ class Beside:
 def beside(line: LabelLine, said: Words, units: UnitSystem, resolution_g: float | None) -> Beside:
     """The words of one line."""
     mass = show_mass(line.target_mass_g, units, resolution_g=resolution_g)
-    more = said.each(lambda t: "= " + t(words.FULL_SCOOPS_MORE).format(count=line.full_scoops))
-    return Beside(line, mass, more if line.full_scoops else ())
+    made_of = words.LEVEL_ALONE if line.struck_level else words.FULL_SCOOPS_MORE
+    count = line.full_scoops + int(line.struck_level)
+    more = said.each(lambda t: "= " + t(made_of).format(count=count))
+    return Beside(line, mass, more if count else ())
 
 
 def gauge_width_mm(notes: Sequence[Beside]) -> float:
@@ -83,7 +85,8 @@ def gauge_items(notes: Sequence[Beside], top_mm: float, height_mm: float) -> tup
     middles = spread([n.line.down_wall_mm for n in notes], heights, top_mm, height_mm - 0.5)
     sheet = Sheet(0, height_mm)
     for note, middle in zip(notes, middles, strict=True):
-        _draw_line(sheet, note.line)
+        if not note.line.struck_level:
+            _draw_line(sheet, note.line)
         _draw_words(sheet, note, middle, scale)
     return sheet.page().items
 
@@ -96,11 +99,13 @@ def _draw_line(sheet: Sheet, line: LabelLine) -> None:
 def _draw_words(sheet: Sheet, note: Beside, middle_mm: float, scale: float) -> None:
     size, y = scale * note.size, note.line.down_wall_mm
     if note.main:
-        sheet.put(arrow(_MAIN_RUN - 2.6, y, 3.0 * max(scale, 0.6), 180))
+        if not note.line.struck_level:
+            sheet.put(arrow(_MAIN_RUN - 2.6, y, 3.0 * max(scale, 0.6), 180))
         box = Box(_TEXT_FROM, middle_mm - note.height(scale) / 2, note.width(scale), note.height(scale))
         sheet.frame(box, 0.5)
     start = _MAIN_RUN if note.main else _THIN_RUN
-    sheet.rule(start, y, _TEXT_FROM, middle_mm, 0.2)
+    if not note.line.struck_level:
+        sheet.rule(start, y, _TEXT_FROM, middle_mm, 0.2)
     x = _TEXT_FROM + _PAD
     lift = 0.6 * _MORE * size * len(note.more)
     if note.line.use is LineUse.HALF:

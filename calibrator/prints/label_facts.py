@@ -33,7 +33,8 @@ class LineUse(StrEnum):
 class LabelLine:
     """A line on the label: `down_wall_mm` from the rim along the wall, for `target_mass_g` of powder.
 
-    `full_scoops` struck-level scoopfuls go before the one filled to this line.
+    `full_scoops` struck-level scoopfuls go before the one filled to this line. At the rim, 0 mm, there is no line:
+    level scoopfuls alone are the feeding.
     """
 
     target_mass_g: float
@@ -41,6 +42,11 @@ class LabelLine:
     use: LineUse = LineUse.OTHER
     full_scoops: int = 0
     reckoned: bool = False  # from the main line's fills, never drawn and weighed itself
+
+    @property
+    def struck_level(self) -> bool:
+        """Whether it is no line but level scoopfuls alone."""
+        return self.down_wall_mm == 0
 
 
 @dataclass(frozen=True, kw_only=True)

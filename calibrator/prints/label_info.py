@@ -204,7 +204,9 @@ def _dated(said: Words, phrase: str, day: date) -> tuple[str, ...]:
 
 def _below_rim(label: ScoopLabel, facts: LabelSheet, said: Words) -> tuple[str, ...]:
     """How far below the rim each line is, for a check with a ruler once the label is stuck on."""
-    lines = sorted(label.lines, key=lambda line: line.down_wall_mm)
+    lines = sorted((one for one in label.lines if not one.struck_level), key=lambda line: line.down_wall_mm)
+    if not lines:
+        return (said.joined(words.STRUCK_LEVEL, " / "),)
     if len(lines) == 1:
         return (f"{said.joined(words.LINE_BELOW_RIM, ' / ')}: {_length(lines[0], facts.units)}{_more(lines[0], said)}",)
     told = (

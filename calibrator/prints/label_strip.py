@@ -62,7 +62,7 @@ def lowest_mm(label: ScoopLabel) -> float:
 
 def edge_height_mm(label: ScoopLabel) -> float:
     """How broad the black edge at the rim may be before it comes near the first line."""
-    return min(EDGE_MM, 0.55 * min(line.down_wall_mm for line in label.lines))
+    return min([EDGE_MM, *(0.55 * line.down_wall_mm for line in label.lines if not line.struck_level)])
 
 
 def _most(label: ScoopLabel, room: tuple[float, float] | None, lowest: float) -> tuple[float, float]:

@@ -122,7 +122,7 @@ def _lines(
 ) -> Iterator[Item]:
     """Every line from end to end but for the words; its own weight in it again and again, in turn."""
     spots = _spots(flat, notes, taken[1] + 4.0, inner - 2.0)
-    for note, _ in notes:
+    for note in (each for each, _ in notes if not each.line.struck_level):
         d = note.line.down_wall_mm
         gaps = [(a, b) for a, b, of, middle in spots if abs(middle - d) < 0.45 * of.size + 0.6 or of is note]
         if taken[2] < d < taken[3]:

@@ -22,7 +22,7 @@ def scoop_labels(facts: LabelSheet) -> Document:
     """Labels at true scale, several to a page. Raises DoesNotFit."""
     if not facts.labels or not all(label.lines for label in facts.labels):
         raise DoesNotFit("There is no line to print yet. Sign off a weigh-in first.")
-    if any(line.down_wall_mm <= 0 for label in facts.labels for line in label.lines):
+    if any(line.down_wall_mm < 0 for label in facts.labels for line in label.lines):
         raise DoesNotFit("A line must lie below the rim. Choose another scoop or weight.")
     said = Words.of(facts.languages)
     facts = replace(facts, labels=tuple(replace(one, copies=max(1, one.copies)) for one in facts.labels))

@@ -53,6 +53,17 @@ class Line:
     u_mm: float
     grams_per_mm: float
     problem: MarkProblem | None
+    feeding_g: float
+
+    @property
+    def struck_level(self) -> bool:
+        """Whether no line is needed: level scoopfuls alone are near enough to the target (`level_instead`)."""
+        return self.down_wall_mm == 0
+
+    @property
+    def error_share(self) -> float:
+        """How far level scoopfuls before and the one to the line are off the target."""
+        return self.feeding_g / self.target_g - 1
 
     @property
     def u_share(self) -> float:
@@ -141,6 +152,38 @@ def fill_line(
         u_mm=u / per_mm,
         grams_per_mm=per_mm,
         problem=_problem(shape, height, fraction),
+        feeding_g=full * level_mean_g + volume * per_ml,
+    )
+
+
+def level_instead(shape: Shape, line: Line, level_mean_g: float, level_u_g: float, tolerance_share: float) -> Line:
+    """A whole number of level scoopfuls in place of a line that nobody could read, where that many weigh the target
+    within the tolerance; else the line as it is.
+
+    Told as a line at the rim, to which nothing settles: it is struck level as it was weighed. Raises CannotCompute
+    for weights that are not above zero.
+    """
+    _checked_level(level_mean_g, level_u_g, line.target_g)
+    count = round(line.target_g / level_mean_g)
+    off = abs(count * level_mean_g / line.target_g - 1)
+    if line.problem is None or count < 1 or off > positive(tolerance_share, "The tolerance"):
+        return line
+    rim = scoop.rim_volume_ml(shape)
+    height = scoop.inner_height_mm(shape)
+    per_mm = level_mean_g / rim * scoop.slope_ml_per_mm(shape, height) / _wall_per_height(shape)
+    u = count * level_u_g
+    return Line(
+        target_g=line.target_g,
+        full_scoops=count - 1,
+        volume_ml=rim,
+        height_mm=height,
+        down_wall_mm=0.0,
+        mass_g=level_mean_g,
+        mass_u_g=u,
+        u_mm=u / per_mm,
+        grams_per_mm=per_mm,
+        problem=None,
+        feeding_g=count * level_mean_g,
     )
 
 

@@ -22,7 +22,7 @@ class ScoopWay:
 
     `u_mean_g` is the standard uncertainty of that weight for this lot, `fill_sd_g` the spread of single
     scoopfuls of a bag, `bag_sd_g` that of the bags around it. `full_scoops` level scoopfuls go before each one to
-    this line, for one feeding.
+    this line, for one feeding; of level scoopfuls, so many alone are one.
     """
 
     scoop_id: str
@@ -64,6 +64,9 @@ class ScoopCount:
     @property
     def by_feeding(self) -> bool:
         """Of one scoop, as its label says for one feeding: N times so many level and one to the line for N calves."""
+        if len(self.parts) == 1 and self.parts[0][0].way is FillWay.LEVEL:
+            way, n = self.parts[0]
+            return way.full_scoops > 0 and n % way.full_scoops == 0
         lines = {way.scoop_id: (way.full_scoops, n) for way, n in self.parts if way.way is FillWay.TO_MARK}
         level = {way.scoop_id: n for way, n in self.parts if way.way is FillWay.LEVEL}
         if len(self.parts) != 2 or len(lines) != 1 or lines.keys() != level.keys():

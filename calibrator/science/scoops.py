@@ -157,7 +157,7 @@ def usual_table(
     if not meant:
         return table
     masses = np.array([feeding.mass_g for feeding in meant])[:, None]
-    fills = np.array([feeding.level_n + 1 for feeding in meant])[:, None]
+    fills = np.array([feeding.level_n + (feeding.line >= 0) for feeding in meant])[:, None]
     n = np.rint(table.targets_g / masses)
     error = np.abs(n * masses / table.targets_g - 1)
     natural = (n >= 1) & (n * fills <= MOST_TIMES_FEWEST * table.scoopfuls) & (error <= tolerance_share + ROUNDING)
@@ -169,18 +169,20 @@ def usual_table(
         for name in ("line", "level", "level_n")
     )
     first = level_n > 0  # level scoopfuls come first, where there are any
+    to_line = line >= 0
     return replace(
         table,
         first=np.where(found, np.where(first, level, line), table.first),
         first_n=np.where(found, np.where(first, level_n * times, times), table.first_n),
         second=np.where(found, np.where(first, line, -1), table.second),
-        second_n=np.where(found, np.where(first, times, 0), table.second_n),
+        second_n=np.where(found, np.where(first & to_line, times, 0), table.second_n),
     )
 
 
 @dataclass(frozen=True)
 class _Meant:
-    """What a line is meant for, a feeding: `level_n` level scoopfuls (way `level`) and one to it (way `line`)."""
+    """What a scoop is meant for, a feeding: `level_n` level scoopfuls (way `level`) and one to its line (way `line`);
+    −1 for a way that it does not take."""
 
     line: int
     level: int
@@ -192,6 +194,8 @@ def _as_meant(ways: Sequence[ScoopWay]) -> list[_Meant]:
     level = {way.scoop_id: place for place, way in enumerate(ways) if way.way is FillWay.LEVEL}
     found = []
     for place, way in enumerate(ways):
+        if way.way is FillWay.LEVEL and way.full_scoops:
+            found.append(_Meant(-1, place, way.full_scoops, way.full_scoops * way.mass_g))
         if way.way is not FillWay.TO_MARK:
             continue
         if not way.full_scoops:

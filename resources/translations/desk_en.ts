@@ -187,9 +187,16 @@
     </message>
     <message numerus="yes">
         <source>%n level scoopfuls, then one to a line {down} down the wall from the rim.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n level scoopful, then one to a line {down} down the wall from the rim.</numerusform>
+            <numerusform>%n level scoopfuls, then one to a line {down} down the wall from the rim.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n level scoopfuls, no line needed: {share} against the target.</source>
+        <translation>
+            <numerusform>%n level scoopful, no line needed: {share} against the target.</numerusform>
+            <numerusform>%n level scoopfuls, no line needed: {share} against the target.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -4095,6 +4095,10 @@ entre {low} y {high}
         <translation>Un lote está en uso cuando su pesada está firmada.</translation>
     </message>
     <message>
+        <source>{scoop}: without a line, {target}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{scoop}: no line yet</source>
         <translation>{scoop}: todavía sin línea</translation>
     </message>
@@ -4508,6 +4512,10 @@ entre {low} y {high}
     <message>
         <source>{scoop}: line for {target} at {line}</source>
         <translation>{scoop}: línea para {target} a {line}</translation>
+    </message>
+    <message>
+        <source>{scoop}: without a line, {target}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the line at {line}</source>
@@ -9478,6 +9486,22 @@ Last kept: {mass}</source>
         <translation>antes, al ras: {count}</translation>
     </message>
     <message>
+        <source>struck level: {count}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Use it level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Struck level, without a line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For {target} a feeding; give or take {mass} at 95 %. A line would be too near rim or floor.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The old line is right for this lot too: leave it, and press Keep the old line.</source>
         <translation>La línea anterior también sirve para este lote: déjela y oprima Conservar la anterior.</translation>
     </message>
@@ -9492,6 +9516,14 @@ Last kept: {mass}</source>
     <message>
         <source>More level fills are advised first; a line drawn now is preliminary.</source>
         <translation>Conviene pesar antes más llenadas al ras; la línea que se dibuje ahora es provisional.</translation>
+    </message>
+    <message>
+        <source>Fill the scoop and strike it level with a straight edge; it needs no line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave the old line while lot {lot} is fed to it, then wipe it out.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Measure from the rim down along the wall and draw the line all round, at eye level.</source>
@@ -10788,6 +10820,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Check the mix</source>
         <translation>Revisar la mezcla</translation>
+    </message>
+    <message>
+        <source>{scoop} is to be struck level for lot {number}. Wipe out its old line and put the label on.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{scoop}: is the line of lot {number} drawn ({line} down the wall) and the label on it?</source>
@@ -12744,6 +12780,10 @@ Sign off all the same? The record will say so.</source>
         <translation>{packages} de {mass}</translation>
     </message>
     <message>
+        <source>{count} level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{count} level + 1 to the line</source>
         <translation>{count} al ras + 1 hasta la línea</translation>
     </message>
@@ -12965,6 +13005,13 @@ Sign off all the same? The record will say so.</source>
         <translation>
             <numerusform>%n medida al ras y luego una hasta la línea, {down} bajo el borde.</numerusform>
             <numerusform>%n medidas al ras y luego una hasta la línea, {down} bajo el borde.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n level scoopfuls, no line needed: {share} against the target.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
         </translation>
     </message>
     <message numerus="yes">

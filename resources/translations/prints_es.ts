@@ -60,6 +60,14 @@
             <translation>Hoja n.º {number} · reemplaza la {old}</translation>
         </message>
         <message>
+            <source>{count} level</source>
+            <translation>{count} al ras</translation>
+        </message>
+        <message>
+            <source>Struck level: no line</source>
+            <translation>Al ras: sin línea</translation>
+        </message>
+        <message>
             <source>{count} level + 1 to here</source>
             <translation>{count} al ras + 1 hasta aquí</translation>
         </message>

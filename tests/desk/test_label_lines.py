@@ -17,13 +17,15 @@ from calibrator.desk.label_lines import LineOffer
 from calibrator.desk.pages.paper_scoops import ScoopPick
 from calibrator.desk.paper_facts import Options, lot_sheet_facts
 from calibrator.desk.paper_making import Chosen, LotPaper, Want, lot_paper
-from calibrator.model import FillWay, MixingRate, Paper, RateBasis, SignOff, WeighIn, new_id
+from calibrator.desk.words import target_words
+from calibrator.model import FillWay, MixingRate, Paper, RateBasis, SignOff, UnitSystem, WeighIn, new_id
 from calibrator.prints.label_facts import LineUse
 from calibrator.prints.page import Document, Text
 from calibrator.prints.record_words import RULES, SHAPES, SOURCES
 from calibrator.records import Records
 from calibrator.science.budget import Distribution, Source
 from calibrator.science.mark import MarkProblem
+from calibrator.science.scoops import usual
 from calibrator.science.spread import IntervalRule
 from calibrator.science.weighing import bulk_density
 
@@ -109,6 +111,28 @@ def test_a_line_too_near_the_floor_is_told_with_the_level_scoop_before_it(
     qtbot.addWidget(pick)
     pick.offer([offer for offer in offers(herd) if offer.plans == ("Other",)], 0.0)
     assert [line.text().replace("\u00a0", " ") for line in pick.lines] == [told]
+
+
+def test_a_scoop_that_is_struck_level_says_so_on_every_sheet(herd: Herd) -> None:
+    """10.6 oz a level scoopful, 21.3 oz wanted: two of them are −0.5 %, within the 2 % of the farm."""
+    _guide, signed = signed_to(herd, 21.3, None)
+    (mark,) = herd.records.marks(sign_off_id=signed.id)
+    assert (mark.struck_level, mark.level_scoopfuls, mark.full_scoops) == (True, 2, 1)
+    assert mark.mass_g == pytest.approx(signed.level_mean_g)
+    assert target_words(mark, UnitSystem.FARM) == "21.3 oz = 2 level"
+    paper = paper_of(herd)
+    assert [(way.way, way.full_scoops) for way in paper.powder.ways] == [(FillWay.LEVEL, 2)]
+    count = usual(100 * 21.3 * OZ_G, paper.powder.ways, 0.02)
+    assert count is not None
+    assert [(way.way, n) for way, n in count.parts] == [(FillWay.LEVEL, 200.0)]  # two for each calf, not the fewest
+    assert count.told
+    main = paper.offers(herd.red)[0]
+    chosen = Chosen(Want.LABELS, OPTIONS, "", {herd.red.id: (main,)}, {})
+    label = paper.job(chosen, at_noon(), "AB")
+    assert label is not None
+    shown = texts(label.document(label.sheets))
+    assert {"21.3 oz", "= 2 level"} <= shown
+    assert any("Struck level: no line" in text for text in shown)
 
 
 def signed_to(herd: Herd, target_oz: float, to_line_oz: float | None) -> tuple[Guide, SignOff]:

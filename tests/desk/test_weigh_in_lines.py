@@ -79,6 +79,29 @@ def test_full_scoops_are_told_in_the_picture(guide: Guide, step: StepMark) -> No
     assert "struck level" not in step._drawing.words()
 
 
+@pytest.mark.parametrize(("target_g", "count"), [(331.0, 1), (335.0, 1), (660.0, 2), (668.0, 2)])
+def test_level_scoopfuls_alone_are_proposed_where_no_line_could_be_read(
+    guide: Guide, step: StepMark, qtbot: QtBot, target_g: float, count: int
+) -> None:
+    """A scoop that holds the feeding, or half of it, within the tolerance: no line, and a way on."""
+    guide.set(target_mass_g=target_g, target_typed=f"{target_g} g", old_line_mm=20.0, old_line_typed="20 mm")
+    step.show_guide(guide)
+    share = 100 * (count * 332.0 / target_g - 1)  # the mean of the fills is 332 g
+    assert f"{count} level scoopful" in step._where.text()
+    assert f"{abs(share):.1f}\N{NO-BREAK SPACE}%" in step._where.text() or f"{abs(share):.1f} %" in step._where.text()
+    assert (step._as_proposed.text(), step._as_proposed.isEnabled()) == ("&Use it level", True)
+    assert f"struck level: {count}" in step._drawing.words()
+    assert "strike it level" in step.hands.text()
+    with qtbot.waitSignal(step.wanted) as asked:
+        step._as_proposed.click()
+    assert asked.args == [Step.SIGN_OFF]
+    assert guide.struck_level
+    assert not guide.line_untried
+    assert guide.missing(Step.MARK) == ()
+    step.show_guide(guide)
+    assert step._drawn.text() == "Struck level, without a line."
+
+
 def test_only_the_scoopful_to_the_line_is_weighed_and_its_weight_is_told(guide: Guide) -> None:
     guide.set(drawn_line_mm=13.0, drawn_line_typed="13 mm")
     assert "Weigh only" not in mark_hands(guide)

@@ -350,7 +350,7 @@ def _line_at(mm: float) -> LabelLine:
     [
         (sheet(), "no line to print"),
         (sheet(label(lines=())), "no line to print"),
-        (sheet(label(lines=(_line_at(0.0),))), "below the rim"),
+        (sheet(label(lines=(_line_at(-1.0),))), "below the rim"),
         (sheet(label(Cylinder(diameter_mm=-5, height_mm=20))), "diameter must be greater"),
         (sheet(label(Cylinder(diameter_mm=90, height_mm=400), lines=(_line_at(320.0),))), "larger paper"),
         (sheet(label(Cylinder(diameter_mm=900, height_mm=500)), form=LabelForm.WRAP), "strip label instead"),

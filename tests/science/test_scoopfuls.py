@@ -144,6 +144,12 @@ def test_a_feeding_of_several_scoopfuls_is_told_for_each_calf_as_the_label_says(
         assert count is not None
         assert told(count) == {("bote", FillWay.LEVEL): calves, ("bote", FillWay.TO_MARK): calves}
         assert (count.by_feeding, count.told, count.countable) == (True, True, 2 * calves <= 24)
+    alone = replace(level, full_scoops=2)
+    for calves in range(1, 61):
+        count = usual(calves * 541.0, [alone], 0.02)
+        assert count is not None
+        assert told(count) == {("bote", FillWay.LEVEL): 2 * calves}  # not the fewest within the tolerance
+        assert (count.by_feeding, count.told) == (True, True)
     two = ScoopWay("bote", "bote", FillWay.TO_MARK, 60.0, full_scoops=2)
     count = usual(5 * 600.0, [level, two], 0.001)
     assert count is not None

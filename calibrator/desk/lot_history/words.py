@@ -148,6 +148,8 @@ class Speaker:
 
     def _line(self, one: Happening) -> Told:
         text = translate("LotHistory", "{scoop}: line for {target} at {line}")
+        if one.now.struck_level:
+            text = translate("LotHistory", "{scoop}: without a line, {target}")
         told = text.format(
             scoop=self._name(one.now.scoop_id),
             target=target_words(one.now, self.system),

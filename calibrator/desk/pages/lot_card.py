@@ -56,7 +56,11 @@ class LotCard(QFrame):
         tag.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Maximum)
         set_tone(tag, scoop_tone(state))
         mark = line_of(known, scoop.id)
-        if mark is not None:
+        if mark is not None and mark.struck_level:
+            told = self.tr("{scoop}: without a line, {target}").format(
+                scoop=scoop.name, target=target_words(mark, self.desk.system)
+            )
+        elif mark is not None:
             told = self.tr("{scoop}: {line} down the wall for {target}").format(
                 scoop=scoop.name,
                 line=mark_words(mark, self.desk.system),
@@ -78,4 +82,4 @@ class LotCard(QFrame):
         if shown:
             self.drawing.set_system(self.desk.system)
             self.drawing.set_shape(scoops[shown[-1].scoop_id].shape)
-            self.drawing.set_lines(shown[-1].down_wall_mm, None)
+            self.drawing.set_lines(None if shown[-1].struck_level else shown[-1].down_wall_mm, None)

@@ -74,6 +74,7 @@ class SpotCard(QFrame):
         self.weight.entered.connect(self.keep)
         self.weight.edited.connect(self._light)
         self.by.entered.connect(self.weight.line.setFocus)
+        self.scoop.activated.connect(self._offer_ways)
         self.scoop.activated.connect(self._tell)
 
     def show_standing(self, now: Standing) -> None:
@@ -87,9 +88,20 @@ class SpotCard(QFrame):
             self.scoop.addItem(names.get(mark.scoop_id, ""), mark.id)
         self.scoop.setCurrentIndex(max(self.scoop.findData(chosen), 0))
         self._scoop_box.setVisible(self.scoop.count() > 1)
+        self._offer_ways()
         if not self.by.busy and not self.by.text():
             self.by.set_text(self.desk.initials)
         self._tell()
+
+    def _offer_ways(self) -> None:
+        """A scoop that is struck level has no line to be filled to."""
+        mark = self._mark()
+        without = mark is not None and mark.struck_level
+        if without:
+            self.level.setChecked(True)
+        elif not self.to_mark.isVisibleTo(self):
+            self.to_mark.setChecked(True)
+        self.to_mark.setVisible(not without)
 
     def go_on(self) -> None:
         """Tell anew while the server is away: of the lot as last read, with what waits."""

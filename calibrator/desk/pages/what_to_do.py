@@ -112,7 +112,12 @@ class WhatToDo:
         known = now.lot(found.lot.id)
         assert known is not None
         done = Do(on_the_scoop(), partial(mark_scoop, self.desk, now, known, found.scoop))
-        if found.labelled:
+        if found.line.struck_level:
+            text = translate(
+                "TodayPage",
+                "{scoop} is to be struck level for lot {number}. Wipe out its old line and put the label on.",
+            )
+        elif found.labelled:
             text = translate(
                 "TodayPage", "{scoop}: is the line of lot {number} drawn ({line} down the wall) and the label on it?"
             )

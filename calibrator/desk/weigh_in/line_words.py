@@ -25,11 +25,18 @@ translate = QCoreApplication.translate
 def where_words(line: Line, system: UnitSystem) -> str:
     """Where to draw the line, told as hands measure it."""
     down = unbroken(shown.length(line.down_wall_mm, system))
+    if line.struck_level:
+        return level_words(line)
     if line.full_scoops:
         words = counted.full_scoops_first(line.full_scoops)
     else:
         words = translate("WeighInWords", "Draw the line {down} down the wall from the rim.")
     return words.format(down=down)
+
+
+def level_words(line: Line) -> str:
+    """That level scoopfuls alone do, and how near they come."""
+    return counted.level_alone(line.full_scoops + 1).format(share=signed_percent(line.error_share))
 
 
 def line_problem_words(line: Line, tolerance_share: float) -> str:

@@ -20,6 +20,7 @@ from calibrator.desk.weigh_in.workings import line_workings
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.widgets.question import Question
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
+from calibrator.model import Step
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import OldLine, OldLineVerdict
 from calibrator.units import Kind, Quantity
@@ -92,9 +93,15 @@ class StepMark(StepView):
         proposed = units.on_line_step(found.line.down_wall_mm, system) if found.line else None
         wiped = guide.line_to_wipe_mm
         self.hands.setText(_hands(guide))
-        self._drawing.set_lines(w.drawn_line_mm if w.drawn_line_mm is not None else proposed, wiped)
+        level = found.line is not None and found.line.struck_level and w.drawn_line_mm in (None, 0)
+        new_mm = w.drawn_line_mm if w.drawn_line_mm is not None else proposed
+        self._drawing.set_lines(0.0 if level else new_mm, wiped)
         full = found.line.full_scoops if found.line else 0
-        self._drawing.set_before(self.tr("before it, struck level: {count}").format(count=full) if full else "")
+        before = self.tr("before it, struck level: {count}") if full else ""
+        if level:
+            before = self.tr("struck level: {count}")
+        self._drawing.set_before(before.format(count=full + level))
+        self._as_proposed.setText(self.tr("&Use it level") if level else self.tr("&Drawn as proposed"))
         self._show_proposal(guide)
         self._show_old(guide)
         self._keep_old.setVisible(w.old_line_mm is not None)
@@ -105,11 +112,12 @@ class StepMark(StepView):
         self._drawn.setVisible(drawn is not None)
         if drawn is not None:
             where = shown.length(drawn, system)
-            self._drawn.setText(self.tr("Drawn: {where} down the wall from the rim.").format(where=where))
+            told = self.tr("Drawn: {where} down the wall from the rim.").format(where=where)
+            self._drawn.setText(self.tr("Struck level, without a line.") if guide.struck_level else told)
         if fresh and guide.line_should_move:
             self._field.set_kept(None, "")  # what stood there would be the line that is wrong
         elif fresh:
-            self._field.set_kept(drawn, w.drawn_line_typed)
+            self._field.set_kept(drawn or None, w.drawn_line_typed)
 
     def first_field(self) -> QWidget:
         if self.guide is not None and _keeps_old(self.guide):
@@ -143,6 +151,17 @@ class StepMark(StepView):
             return
         self._where.setText(line_words.where_words(line, system))
         reach_g, _reach_mm = guide.findings.line_reach
+        if line.struck_level:
+            self._why.setText(
+                self.tr(
+                    "For {target} a feeding; give or take {mass} at 95 %. A line would be too near rim or floor."
+                ).format(
+                    target=words.unbroken(shown.mass(line.target_g, system)),
+                    mass=words.unbroken(words.fine(reach_g, system)),
+                )
+            )
+            self._problem.hide()
+            return
         # The reach in weight alone: as a length it would be rounded up to a division, and the two would not agree.
         why = self.tr(
             "For {target} a feeding; give or take {mass} at 95 %. A line {step} higher or lower is {slope} more or "
@@ -172,8 +191,13 @@ class StepMark(StepView):
             set_tone(self._old_card, tone)
 
     def _take_proposed(self) -> None:
-        line = self.guide.findings.line if self.guide else None
-        if line is not None:
+        guide = self.guide
+        line = guide.findings.line if guide else None
+        if guide is not None and line is not None and line.struck_level:
+            self._field.set_typed("")
+            self.desk.attempt(lambda: guide.set(drawn_line_mm=0.0, drawn_line_typed=""))
+            self.wanted.emit(Step.SIGN_OFF)
+        elif line is not None:
             self._field.set_typed(units.show_length(line.down_wall_mm, self.desk.system))
             self._enter()
 
@@ -262,11 +286,23 @@ def _hands(guide: Guide) -> str:
             "StepMark",
             "Leave the old line for now, and go back to weigh more level fills.",
         )
+    line = guide.findings.line
+    if line is not None and line.struck_level and guide.weigh_in.drawn_line_mm in (None, 0):
+        return _no_line(guide.line_to_wipe_mm is not None, _fed_with_it(guide))
     draw = _draw(guide.line_to_wipe_mm is not None, _fed_with_it(guide))
     if not words.level_fills_advised(guide):
         return draw
     first = translate("StepMark", "More level fills are advised first; a line drawn now is preliminary.")
     return f"{first} {draw}"
+
+
+def _no_line(wipe: bool, fed: str) -> str:
+    """For a scoop that is struck level: what to do with a line that it bears."""
+    told = translate("StepMark", "Fill the scoop and strike it level with a straight edge; it needs no line.")
+    if wipe and fed:
+        until = translate("StepMark", "Leave the old line while lot {lot} is fed to it, then wipe it out.")
+        return f"{told} {until.format(lot=fed)}"
+    return f"{told} {translate('StepMark', 'Wipe out the old line, or strike it through.')}" if wipe else told
 
 
 def _draw(wipe: bool, fed: str) -> str:

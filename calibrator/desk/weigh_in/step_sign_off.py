@@ -115,6 +115,8 @@ class StepSignOff(StepView):
         check, target = guide.findings.check, guide.weigh_in.target_mass_g
         if signed is not None:
             text, tone = self._signed_words(guide, signed)
+        elif check is None and guide.struck_level and guide.findings.line is not None:
+            text, tone = line_words.level_words(guide.findings.line), "good"
         elif check is None or target is None:
             text = self.tr("No fills to the mark yet: the line rests on the level fills alone.")
             tone = "warn"
@@ -128,6 +130,8 @@ class StepSignOff(StepView):
         by = self.tr("Signed off by {by}.").format(by=signed.by)
         check = guide.findings.check
         if signed.verdict == LineVerdict.ON_TARGET:
+            return by, "good"
+        if check is None and guide.struck_level:
             return by, "good"
         if check is None:
             return self.tr("{signed} No fills to the mark were weighed.").format(signed=by), "warn"
@@ -158,6 +162,8 @@ class StepSignOff(StepView):
             rows.append((self.tr("Bulk density"), density))
         if w.drawn_line_mm is not None:
             where = self.tr("{where} down the wall from the rim").format(where=shown.length(w.drawn_line_mm, system))
+            if guide.struck_level:
+                where = line_words.level_words(found.line) if found.line else ""
             rows.append((self.tr("Fill mark"), where))
         if w.target_mass_g is not None:
             rows.append((self.tr("Target weight"), shown.mass(w.target_mass_g, system)))
@@ -208,6 +214,8 @@ class StepSignOff(StepView):
         if retired:
             return self.tr("{name} is retired. Sign off a line weighed with it all the same?").format(name=retired[0])
         check = guide.findings.check
+        if guide.struck_level:
+            return ""
         if check is None:
             return self.tr(
                 "No fill to the mark was weighed, so settling is not known and the line may be some percent off. "

@@ -130,7 +130,7 @@ class StepTools(StepView):
         if w.target_mass_g is None and not self._target.text():
             self._target.set_value(mark.target_mass_g)
             self._take_quantities()
-        if w.old_line_mm is None and not self._old_line.text():
+        if w.old_line_mm is None and not self._old_line.text() and not mark.struck_level:
             self._old_line.set_value(mark.down_wall_mm)
             self._take_quantities()
 

@@ -255,6 +255,8 @@ class ScoopDrawing(QWidget):
         if self._new_mm is None or self._level(self._new_mm) is None:
             return []
         before = [self._before] if self._before else []
+        if self._new_mm == 0:  # at the rim: the scoop is struck level
+            return before
         return [self._names[0], self._length(self._new_mm), self.tr("down the wall"), *before]
 
     def _new_label(self, moved_told: bool) -> Told:
@@ -262,6 +264,8 @@ class ScoopDrawing(QWidget):
         if not self._new_words():
             return []
         more = [self._before] if self._before else []
+        if self._new_mm == 0:
+            return [(text, _font(True)) for text in more]
         return self._label(self._names[0], self._new_mm, more if moved_told else [*self._move_words(), *more])
 
     def _old_label(self) -> Told:
@@ -283,7 +287,7 @@ class ScoopDrawing(QWidget):
         return [self._names[1], self._length(self._old_mm), self.tr("down the wall")]
 
     def _move_words(self) -> list[str]:
-        if self._new_mm is None or self._old_mm is None or not (self._new_words() and self._old_words()):
+        if not self._new_mm or self._old_mm is None or not (self._new_words() and self._old_words()):
             return []
         first, second = (show_move(self._old_mm, self._new_mm, system) for system in self._systems())
         distance = f"{first} ({second})"
