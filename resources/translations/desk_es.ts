@@ -4096,7 +4096,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>{scoop}: without a line, {target}</source>
-        <translation type="unfinished"></translation>
+        <translation>{scoop}: sin línea, {target}</translation>
     </message>
     <message>
         <source>{scoop}: no line yet</source>
@@ -4515,7 +4515,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>{scoop}: without a line, {target}</source>
-        <translation type="unfinished"></translation>
+        <translation>{scoop}: sin línea, {target}</translation>
     </message>
     <message>
         <source>the line at {line}</source>
@@ -9487,19 +9487,19 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>struck level: {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>al ras: {count}</translation>
     </message>
     <message>
         <source>&amp;Use it level</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Usarla al ras</translation>
     </message>
     <message>
         <source>Struck level, without a line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Al ras, sin línea.</translation>
     </message>
     <message>
         <source>For {target} a feeding; give or take {mass} at 95 %. A line would be too near rim or floor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para {target} por toma; {mass} de más o de menos (95 %). Una línea quedaría muy cerca del borde o del fondo.</translation>
     </message>
     <message>
         <source>The old line is right for this lot too: leave it, and press Keep the old line.</source>
@@ -9519,11 +9519,11 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Fill the scoop and strike it level with a straight edge; it needs no line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Llene la medida y rásela con una regla; no necesita línea.</translation>
     </message>
     <message>
         <source>Leave the old line while lot {lot} is fed to it, then wipe it out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deje la línea anterior mientras se da con ella el lote {lot}; después bórrela.</translation>
     </message>
     <message>
         <source>Measure from the rim down along the wall and draw the line all round, at eye level.</source>
@@ -10823,7 +10823,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>{scoop} is to be struck level for lot {number}. Wipe out its old line and put the label on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con el lote {number}, {scoop} se usa al ras. Borre la línea anterior y pegue la etiqueta.</translation>
     </message>
     <message>
         <source>{scoop}: is the line of lot {number} drawn ({line} down the wall) and the label on it?</source>
@@ -12781,7 +12781,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>{count} level</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} al ras</translation>
     </message>
     <message>
         <source>{count} level + 1 to the line</source>
@@ -13009,9 +13009,9 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message numerus="yes">
         <source>%n level scoopfuls, no line needed: {share} against the target.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n medida al ras, sin línea: {share} contra lo deseado.</numerusform>
+            <numerusform>%n medidas al ras, sin línea: {share} contra lo deseado.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
