@@ -3,19 +3,24 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from typing import cast
 
 import pytest
 from answers import Answers
 from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QLineEdit
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
+from calibrator.desk.forms.plan_form import PlanForm
 from calibrator.desk.forms.scale_form import ScaleForm
 from calibrator.desk.forms.scoop_form import ScoopForm
 from calibrator.desk.pages.setup import SetupPage
+from calibrator.desk.pages.tables import TablesPage
 from calibrator.desk.widgets.shape_choice import ShapeKind
-from calibrator.model import Cylinder, Farm, Poured, Scale, Scoop, TaperedCup, UnitSystem, Vessel
+from calibrator.desk.window import Window
+from calibrator.model import Cylinder, Farm, Plan, Poured, Scale, Scoop, TaperedCup, UnitSystem, Vessel
 from calibrator.records import Records
 
 
@@ -375,3 +380,54 @@ def test_another_thing_opens_at_its_top_with_the_cursor_in_its_first_field(
     left_at_its_end()
     tab.put_back()
     assert bar.value() == 0
+
+
+def half_typed_plan(window: Window) -> PlanForm:
+    window.show_page("tables", "new")
+    form = cast(TablesPage, window.page("tables")).form
+    QTest.keyClicks(form.name.line, "Milk")
+    QTest.keyClicks(form.groups[0].calves, "24")
+    form.groups[0].water.click()
+    form.enter_vessel.click()
+    return form
+
+
+def test_a_half_typed_plan_leads_to_the_vessels_and_is_there_again_with_the_new_one(
+    window: Window, desk: Desk, qtbot: QtBot
+) -> None:
+    form = half_typed_plan(window)
+    page = cast(SetupPage, window.current_page)
+    assert page.back.isVisible()
+    type_in(qtbot, page.vessels.form.name.line, "Cart tank")
+    type_in(qtbot, page.vessels.form.volume.line, "40 gal")
+    page.vessels.keep()
+    assert window.current_page.key == "tables"
+    assert form.isVisible()
+    assert (form.name.text(), form.groups[0].calves.count(), form.groups[0].water.isChecked()) == ("Milk", 24, True)
+    (tank,) = desk.records.every(Vessel)
+    assert form.vessel.currentData() == tank.id
+    form.keep()
+    (plan,) = desk.records.every(Plan)
+    assert (plan.name, plan.vessel_id) == ("Milk", tank.id)
+
+
+def test_the_way_back_to_the_plan_is_there_without_a_vessel_too_and_only_then(window: Window, qtbot: QtBot) -> None:
+    form = half_typed_plan(window)
+    page = cast(SetupPage, window.current_page)
+    page.back.click()
+    assert form.isVisible()
+    assert (form.name.text(), form.vessel.currentData()) == ("Milk", "")
+    window.show_page("setup")
+    assert not page.back.isVisible()
+    type_in(qtbot, page.vessels.form.name.line, "Cart tank")
+    type_in(qtbot, page.vessels.form.volume.line, "40 gal")
+    page.vessels.keep()
+    assert window.current_page is page
+
+
+def test_who_is_led_to_the_vessels_finds_what_was_typed_there(window: Window, qtbot: QtBot) -> None:
+    window.show_page("setup", "vessel")
+    page = cast(SetupPage, window.current_page)
+    type_in(qtbot, page.vessels.form.name.line, "Cart tank")
+    half_typed_plan(window)
+    assert page.vessels.form.name.text() == "Cart tank"

@@ -41,10 +41,14 @@ USUAL_WATER = {UnitSystem.FARM: "110 °F", UnitSystem.METRIC: "43 °C"}
 
 
 class PlanForm(QWidget):
-    """Edits one plan. `kept` tells its id, `left` that the person went back without keeping."""
+    """Edits one plan. `kept` tells its id, `left` that the person went back without keeping.
+
+    `vessel_wanted` leads to where vessels are entered; one that is entered there meanwhile is chosen here.
+    """
 
     kept = Signal(str)
     left = Signal()
+    vessel_wanted = Signal()
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
@@ -52,7 +56,7 @@ class PlanForm(QWidget):
         self.plan: Plan | None = None
         self._powder: Powder | None = None
         self._signed: SignedFor | None = None
-        self._touched = False
+        self._touched = self._vessel_awaited = False
         self.groups: list[GroupEditor] = []
         self.name = TextField(self.tr("Na&me of the plan"))
         self.add = button(self.tr("&Add a group of calves"), self._add_group)
@@ -77,12 +81,14 @@ class PlanForm(QWidget):
             self.scoop_rule,
         ):
             field.edited.connect(self._typed)
-        enter_moves_on(self)  # keeping has its button
+        enter_moves_on(self, self._to_next)  # keeping has its button
         desk.changed.connect(self._mix_anew)
+        desk.changed.connect(self._vessels_anew)
 
     def edit(self, plan: Plan | None) -> None:
         """Show a plan, or an empty form for a new one."""
         self.plan = plan
+        self._vessel_awaited = False
         self.retire.setVisible(plan is not None)
         self._look_up()
         self.name.set_text(plan.name if plan else self._usual_name())
@@ -109,6 +115,12 @@ class PlanForm(QWidget):
         """Put the cursor into the first field; a name that was only suggested goes with the first letter typed."""
         self.name.line.setFocus(Qt.FocusReason.OtherFocusReason)
         self.name.line.selectAll()
+
+    def come_back(self) -> None:
+        """The person is back from entering a vessel."""
+        if self._vessel_awaited:
+            self._vessel_awaited = False
+            self.vessel.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _usual_name(self) -> str:
         """A name to begin with, where no other plan has it."""
@@ -225,7 +237,7 @@ class PlanForm(QWidget):
             editor.begin()
         else:
             editor.load(group)
-        enter_moves_on(editor, self.focusNextChild)
+        enter_moves_on(editor, self._to_next)
         editor.edited.connect(self._typed)
         editor.calves.counted.connect(self._follow_calves)
         editor.remove_wanted.connect(self._remove_group)
@@ -259,7 +271,7 @@ class PlanForm(QWidget):
         """Cards that came later are still reached in the order they stand in."""
         groups = (widget for editor in self.groups for widget in editor.in_order())
         before: QWidget = self.name.line
-        for widget in (self.vessel, self.temperature.line, *groups, self.add):
+        for widget in (self.vessel, self.temperature.line, self.enter_vessel, *groups, self.add):
             QWidget.setTabOrder(before, widget)
             before = widget
 
@@ -281,16 +293,38 @@ class PlanForm(QWidget):
         self.rows.follow(sum(editor.calves.count() for editor in self.groups))
 
     def _show_water(self, plan: Plan | None) -> None:
-        self.vessel.clear()
-        self.vessel.addItem(self.tr("None: no limit"), "")
-        for vessel in self._vessels():
-            self.vessel.addItem(vessel.name, vessel.id)
-        self.vessel.setCurrentIndex(max(0, self.vessel.findData(plan.vessel_id if plan else "")))
+        self._offer_vessels(plan.vessel_id if plan else None)
         if plan:
             self.temperature.set_value(plan.water_temperature_c)
         else:
             self.temperature.set_text(USUAL_WATER[self.desk.system])
         self.allowance.set_share(plan.allowance_share if plan else 0.0)
+
+    def _offer_vessels(self, chosen: str | None) -> None:
+        self.vessel.clear()
+        self.vessel.addItem(self.tr("None: no limit"), "")
+        for vessel in self._vessels():
+            self.vessel.addItem(vessel.name, vessel.id)
+        self.vessel.setCurrentIndex(max(0, self.vessel.findData(chosen or "")))
+
+    def _vessels_anew(self) -> None:
+        """Vessels were entered or named anew meanwhile; what is typed stays, and the choice with it."""
+        known = {self.vessel.itemData(at) for at in range(self.vessel.count())}
+        chosen = self.vessel.currentData()
+        new = [vessel.id for vessel in self._vessels() if vessel.id not in known]
+        if self._vessel_awaited and new:
+            chosen, self._touched = new[-1], True
+        self._offer_vessels(chosen)
+
+    def _to_next(self) -> None:
+        """On with Enter, which leads nobody away from the plan."""
+        self.focusNextChild()
+        if self.enter_vessel.hasFocus():
+            self.focusNextChild()
+
+    def _want_vessel(self) -> None:
+        self._vessel_awaited = True
+        self.vessel_wanted.emit()
 
     def _vessels(self) -> list[Vessel]:
         farm = self.desk.farm
@@ -322,7 +356,8 @@ class PlanForm(QWidget):
         )
         self.vessel = NameChoice()
         self.vessel.activated.connect(self._typed)
-        self._vessel = Captioned(self.tr("Mi&xed in"), self.vessel, self.tr("Vessels are entered in the set-up."))
+        self._vessel = Captioned(self.tr("Mi&xed in"), self.vessel, speaks=False)
+        self.enter_vessel = button(self.tr("Enter a vessel"), self._want_vessel, "link")
 
     def _make_folds(self) -> None:
         """What a plan can do without, each under its own line."""
@@ -351,7 +386,8 @@ class PlanForm(QWidget):
         self._folds = (self.more_warmth, self.more_cold, self.more_scoopfuls, self.more_rows)
 
     def _plan_card(self) -> QFrame:
-        fields = row(self.name, self._vessel, self.temperature, spacing=2 * SPACE)
+        vessel = column(self._vessel, row(self.enter_vessel, None), None, spacing=0)
+        fields = row(self.name, vessel, self.temperature, spacing=2 * SPACE)
         for place, stretch in enumerate((4, 3, 3)):
             fields.setStretch(place, stretch)
         return card(fields, self.scald)

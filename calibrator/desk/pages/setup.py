@@ -15,17 +15,26 @@ from calibrator.desk.forms.things import ThingsTab, Wording
 from calibrator.desk.forms.vessel_form import VesselForm
 from calibrator.desk.forms.wire_form import WireForm
 from calibrator.desk.page import Page
+from calibrator.desk.parts import button
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import Scale, Scoop, Vessel
 from calibrator.units import show_percent, show_scoop_volume, show_volume
 
+FROM_PLAN = ("tables", "vessel")  # the page in hand before, and what was asked for there
+
 
 class SetupPage(Page):
-    """A tab each for the farm, its things and the records; a thing's id opens it on its tab."""
+    """A tab each for the farm, its things and the records; a thing's id opens it on its tab.
+
+    Whoever came from a plan to enter a vessel is led back to it, by keeping the vessel or without.
+    """
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, "", parent)
         self.title.setText(self.tr("Set-up"))
+        self.back = button(self.tr("Back to the plan"), self._go_back)
+        self.back.hide()
+        self.beside_title(self.back)
         self.tabs = QTabWidget()
         self.body.addWidget(self.tabs, 1)
         self.farm = FarmForm(desk)
@@ -79,13 +88,18 @@ class SetupPage(Page):
         self.tabs.setCurrentWidget(self._holders[kind])
 
     def open(self, thing_id: str) -> None:
-        """Show a thing by its id, or an empty form by the name of its kind: scoop, scale, vessel."""
+        """Show a thing by its id, or an empty form by the name of its kind: scoop, scale, vessel.
+
+        What is typed and not kept stays, whatever was asked for.
+        """
+        self.back.setVisible((self.came_from, thing_id) == FROM_PLAN)
         if not thing_id:
             return
         for kind in self._holders:
             if thing_id == kind.__name__.lower():
                 self.show_tab(kind)
-                self._tab(kind).start_new()
+                if not self._tab(kind).pending():
+                    self._tab(kind).start_new()
             elif self._tab(kind).open(thing_id):
                 self.show_tab(kind)
 
@@ -93,6 +107,13 @@ class SetupPage(Page):
         """What is typed here and not kept yet; blank where all is kept."""
         found = [tab.pending() for tab in self._made.values()]
         return ", ".join(name for name in found if name)
+
+    def _go_back(self) -> None:
+        self.desk.go_to.emit(FROM_PLAN[0], "")
+
+    def _vessel_kept(self) -> None:
+        if not self.back.isHidden():
+            self._go_back()
 
     def _reload_tab(self) -> None:
         here = self.tabs.currentWidget()
@@ -121,7 +142,9 @@ class SetupPage(Page):
             return ThingsTab(desk, Scoop, ScoopForm(desk), self._scoop_words(), self._about_scoop)
         if kind is Scale:
             return ThingsTab(desk, Scale, ScaleForm(desk), self._scale_words(), self._about_scale)
-        return ThingsTab(desk, Vessel, VesselForm(desk), self._vessel_words(), self._about_vessel)
+        vessels = ThingsTab(desk, Vessel, VesselForm(desk), self._vessel_words(), self._about_vessel)
+        vessels.kept.connect(self._vessel_kept)
+        return vessels
 
     def _about_scale(self, scale: Scale) -> str:
         text = self.tr("{step} steps, up to {capacity}")

@@ -133,6 +133,8 @@ class TablesPage(Page):
             self._back()
         elif self._stack.currentWidget() is self._paper:
             self._back()  # the side bar leads to the tables, as it says
+        elif self._stack.currentWidget() is self._form:
+            self.form.come_back()
 
     def pending(self) -> str:
         """What is typed here and not kept yet; counts of calves are kept by leaving."""
@@ -165,6 +167,7 @@ class TablesPage(Page):
         form = PlanForm(self.desk)
         form.kept.connect(self._plan_kept)
         form.left.connect(self._back)
+        form.vessel_wanted.connect(self._enter_vessel)
         return form
 
     def _make_paper(self) -> PaperPanel:
@@ -379,6 +382,10 @@ class TablesPage(Page):
         if self._now and self._now.in_use:
             self._seen.add(sign_off_in_use(self._now))
             self._show_sheet()
+
+    def _enter_vessel(self) -> None:
+        """The set-up leads back here; what is typed stays in the form."""
+        self.desk.go_to.emit("setup", "vessel")
 
     def _start_weigh_in(self) -> None:
         self.desk.go_to.emit("weigh_in", "")
