@@ -5848,6 +5848,10 @@ entre {low} y {high}
         <translation>Ninguno: sin límite</translation>
     </message>
     <message>
+        <source>Enter a vessel</source>
+        <translation>Registrar un recipiente</translation>
+    </message>
+    <message>
         <source>More about the table: first and last count, counts of your own</source>
         <translation>Más sobre la tabla: desde y hasta cuántas becerras, otras cantidades</translation>
     </message>
@@ -5878,10 +5882,6 @@ entre {low} y {high}
     <message>
         <source>Mi&amp;xed in</source>
         <translation>&amp;Se mezcla en</translation>
-    </message>
-    <message>
-        <source>Vessels are entered in the set-up.</source>
-        <translation>Los recipientes se registran en Ajustes.</translation>
     </message>
     <message>
         <source>Put {name} aside? It leaves the list; what was printed from it stays in the records.</source>
@@ -8635,6 +8635,10 @@ entre {low} y {high}
     <message>
         <source>Set-up</source>
         <translation>Ajustes</translation>
+    </message>
+    <message>
+        <source>Back to the plan</source>
+        <translation>Volver al plan</translation>
     </message>
     <message>
         <source>Parts of the set-up</source>
