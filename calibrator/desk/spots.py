@@ -101,6 +101,11 @@ def spot_doubt(facts: SpotFacts, way: FillWay, mass_g: float) -> Doubt | None:
     return findings.doubt(facts.known, way, mass_g, 1)
 
 
+def to_line_g(signed: SignOff, mark: Mark) -> float:
+    """What the one scoopful to the line is to weigh, g: the feeding less the level scoopfuls before it."""
+    return mark.target_mass_g - mark.full_scoops * signed.level_mean_g
+
+
 def experience_of(records: Records, signed: SignOff) -> Experience:
     """What the farm's lots before this one teach."""
     return experience(records, records.find(WeighIn, signed.weigh_in_id))

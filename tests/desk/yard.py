@@ -56,7 +56,9 @@ class Yard:
     def start(self, lot: Lot) -> WeighIn:
         return self.records.keep(WeighIn(id=new_id(), farm_id=self.farm.id, lot_id=lot.id, started_at=NOON))
 
-    def sign(self, lot: Lot, scoop: Scoop, weigh_in: WeighIn | None = None, down_wall_mm: float = 32.0) -> SignOff:
+    def sign(
+        self, lot: Lot, scoop: Scoop, weigh_in: WeighIn | None = None, down_wall_mm: float = 32.0, full_scoops: int = 0
+    ) -> SignOff:
         weigh_in = weigh_in or self.start(lot)
         made = a_sign_off(self, lot, scoop, weigh_in)
         mark = Mark(
@@ -65,8 +67,8 @@ class Yard:
             sign_off_id=made.id,
             lot_id=lot.id,
             scoop_id=scoop.id,
-            target_mass_g=283.5,
-            full_scoops=0,
+            target_mass_g=283.5 + full_scoops * made.level_mean_g,
+            full_scoops=full_scoops,
             height_mm=92.0 - down_wall_mm,
             down_wall_mm=down_wall_mm,
             mass_g=283,

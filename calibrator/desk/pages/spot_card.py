@@ -21,12 +21,12 @@ from calibrator.desk.how.working import Working
 from calibrator.desk.parts import Tone, button, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text, decimal_comma
-from calibrator.desk.spots import SpotFacts, SpotFindings, read_spots, spot_doubt, spot_findings
+from calibrator.desk.spots import SpotFacts, SpotFindings, read_spots, spot_doubt, spot_findings, to_line_g
 from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.desk.widgets.name_choice import NameChoice
-from calibrator.desk.words import way_words
+from calibrator.desk.words import made_of_words, way_words
 from calibrator.model import FillWay, Mark, Scoop, SignOff, SpotFill, new_id
 from calibrator.records.entries import Added, Struck
 from calibrator.science.errors import CannotCompute
@@ -61,6 +61,7 @@ class SpotCard(QFrame):
         self.by = TextField(self.tr("Your initials"), longest=LONGEST_INITIALS)
         select_on_entry(self.by.line)
         self.keep_button = button(self.tr("&Keep"), self.keep)
+        self.what = label("", "quiet")
         self.bag = label("")
         self.verdict = label("")
         self.numbers = label("", "quiet")
@@ -76,6 +77,7 @@ class SpotCard(QFrame):
         self.by.entered.connect(self.weight.line.setFocus)
         self.scoop.activated.connect(self._offer_ways)
         self.scoop.activated.connect(self._tell)
+        self.to_mark.toggled.connect(self._tell_what)
 
     def show_standing(self, now: Standing) -> None:
         """Offer the scoops that are marked for the lot in use; hidden where there is none."""
@@ -170,6 +172,7 @@ class SpotCard(QFrame):
         layout.addWidget(label(how, "quiet"))
         layout.addWidget(self._scoop_box)
         layout.addLayout(row(self.to_mark, self.level, None))
+        layout.addWidget(self.what)
         fields = row(self.weight, self.by)
         fields.setStretch(0, 3)
         fields.setStretch(1, 2)
@@ -206,13 +209,23 @@ class SpotCard(QFrame):
         self.verdict.setText(words)
         self.verdict.setVisible(bool(words))
         set_tone(self.verdict, tone)
+        self._tell_newest(signed)
         self._tell_bag(found, mark)
         self._found_now = found
         for widget in (self.numbers, self.how):
             widget.setVisible(found is not None)
         if found:
             self.numbers.setText(self._numbers(found))
-        self._tell_newest(signed)
+        self._tell_what()
+
+    def _tell_what(self) -> None:
+        """Where level scoopfuls go before the one to the line: that the one is weighed, and not the feeding."""
+        mark, signed = self._mark(), self._signed()
+        several = mark is not None and signed is not None and mark.full_scoops > 0 and self.to_mark.isChecked()
+        self.what.setVisible(several)
+        if mark and signed and several:
+            text = self.tr("Weigh only the one scoopful to the line, about {mass}: without the level before it.")
+            self.what.setText(text.format(mass=self._mass(to_line_g(signed, mark))))
 
     def _found(self, signed: SignOff, mark: Mark) -> SpotFindings | None:
         if not self.desk.records.spot_fills(signed.lot_id):
@@ -231,7 +244,7 @@ class SpotCard(QFrame):
 
     def _verdict(self, found: SpotFindings, mark: Mark) -> tuple[str, Tone]:
         if found.verdict is OldLineVerdict.KEEP:
-            return self.tr("For the whole lot the mark still holds."), "good"
+            return self.tr("For the whole lot the mark still holds."), "" if found.odd else "good"
         if found.verdict is OldLineVerdict.MOVE:
             return self.tr("The mark no longer holds: weigh the lot in anew and move the line."), "bad"
         if found.way is FillWay.LEVEL:
@@ -248,11 +261,22 @@ class SpotCard(QFrame):
             return
         comma, bag = decimal_comma(), found.bag
         off = show_percent(100 * abs(bag.share), decimal_comma=comma)
+        told = []
+        if found.odd and self._newest is not None:
+            text = self.tr(
+                "Was {weight} read and typed rightly? It differs much from the fills before. If it was not, strike it "
+                "out and weigh again."
+            )
+            told.append(text.format(weight=self._as_typed(self._newest)))
         if bag.share < 0:
             text = self.tr("This bag: {mass}, {off} less than {target}.")
+            several = self.tr("A feeding from this bag ({made_of}): {mass}, {off} less than {target}.")
         else:
             text = self.tr("This bag: {mass}, {off} more than {target}.")
-        told = [text.format(mass=self._mass(bag.feeding_g), off=off, target=self._mass(mark.target_mass_g))]
+            several = self.tr("A feeding from this bag ({made_of}): {mass}, {off} more than {target}.")
+        text = several if mark.full_scoops else text
+        mass, target = self._mass(bag.feeding_g), self._mass(mark.target_mass_g)
+        told.append(text.format(made_of=made_of_words(mark), mass=mass, off=off, target=target))
         tolerance = show_percent(100 * farm.tolerance_share, decimal_comma=comma)
         if bag.within:
             told.append(self.tr("That is within the tolerance of {tolerance}.").format(tolerance=tolerance))
@@ -265,7 +289,7 @@ class SpotCard(QFrame):
                 )
             )
         self.bag.setText(" ".join(told))
-        set_tone(self.bag, "good" if bag.within else "bad")
+        set_tone(self.bag, "bad" if not bag.within else "warn" if found.odd else "good")
 
     def _numbers(self, found: SpotFindings) -> str:
         mark, farm = self._mark(), self.desk.farm
@@ -286,8 +310,6 @@ class SpotCard(QFrame):
                 density=density, bags=counted.bags(found.level.bags)
             ),
         ]
-        if found.odd:
-            lines.append(self.tr("The last one differs much from the others. Was it read and typed rightly?"))
         return "\n".join(lines)
 
     def _tell_newest(self, signed: SignOff | None) -> None:
