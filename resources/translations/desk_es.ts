@@ -9100,12 +9100,28 @@ entre {low} y {high}
         <translation>Llenada suelta</translation>
     </message>
     <message>
+        <source>Weigh only the one scoopful to the line, about {mass}: without the level before it.</source>
+        <translation>Pese solo la medida hasta la raya, unos {mass}: sin la que va al ras antes.</translation>
+    </message>
+    <message>
         <source>The mark no longer holds: weigh the lot in anew and move the line.</source>
         <translation>La línea ya no sirve: pese otra vez el lote y mueva la línea.</translation>
     </message>
     <message>
         <source>Level fills leave it open. Fill the next one to the mark: that tells sooner.</source>
         <translation>Las llenadas al ras no lo deciden. Llene la siguiente hasta la línea: eso lo dice antes.</translation>
+    </message>
+    <message>
+        <source>Was {weight} read and typed rightly? It differs much from the fills before. If it was not, strike it out and weigh again.</source>
+        <translation>¿Se leyó y se escribió bien {weight}? Es muy distinta de las llenadas anteriores. Si no, táchela y pese otra vez.</translation>
+    </message>
+    <message>
+        <source>A feeding from this bag ({made_of}): {mass}, {off} less than {target}.</source>
+        <translation>Una toma de este costal ({made_of}): {mass}, {off} menos que {target}.</translation>
+    </message>
+    <message>
+        <source>A feeding from this bag ({made_of}): {mass}, {off} more than {target}.</source>
+        <translation>Una toma de este costal ({made_of}): {mass}, {off} más que {target}.</translation>
     </message>
     <message>
         <source>Bulk density now: {density}, from {bags}.</source>
@@ -9146,10 +9162,6 @@ entre {low} y {high}
     <message>
         <source>Stir this bag and weigh it again: if that is right, strike this one out. If it is as far off, feed from this bag by the scale.</source>
         <translation>Revuelva este costal y pese otra vez: si esa llenada sale bien, tache ésta. Si sigue igual, sirva de este costal con la báscula.</translation>
-    </message>
-    <message>
-        <source>The last one differs much from the others. Was it read and typed rightly?</source>
-        <translation>La última es muy distinta de las demás. ¿Se leyó y se escribió bien?</translation>
     </message>
     <message>
         <source>Let {weight} count again</source>
