@@ -257,6 +257,8 @@ WHAT = (
     QT_TRANSLATE_NOOP("Science", "The water temperature"),
     QT_TRANSLATE_NOOP("Science", "The weight"),
     QT_TRANSLATE_NOOP("Science", "The weight of a bag"),
+    QT_TRANSLATE_NOOP("Science", "The step of the volume"),
+    QT_TRANSLATE_NOOP("Science", "The volume's doubt"),
     QT_TRANSLATE_NOOP("Science", "The weight of a level scoopful"),
     QT_TRANSLATE_NOOP("Science", "The weight of a litre of mix"),
     QT_TRANSLATE_NOOP("Science", "The weight of a package"),
