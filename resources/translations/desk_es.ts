@@ -7762,6 +7762,14 @@ entre {low} y {high}
         <translation>El peso de un costal</translation>
     </message>
     <message>
+        <source>The step of the volume</source>
+        <translation>El paso del volumen</translation>
+    </message>
+    <message>
+        <source>The volume&apos;s doubt</source>
+        <translation>La duda en el volumen</translation>
+    </message>
+    <message>
         <source>The weight of a level scoopful</source>
         <translation>El peso de una medida al ras</translation>
     </message>
