@@ -66,14 +66,25 @@ class Ask(QObject):
         if self._later and self.told_now is None:
             self._show(self._later.popleft())
 
-    def confirm(self, question: str, yes: str, on_yes: Callable[[], None]) -> None:
-        """Put a question whose *yes* has a name of its own; anything else changes nothing."""
+    def confirm(
+        self,
+        question: str,
+        yes: str,
+        on_yes: Callable[[], None],
+        other: tuple[str, Callable[[], None]] | None = None,
+    ) -> None:
+        """Put a question whose *yes* has a name of its own, `other` a second one; anything else changes nothing."""
         text, none = on_screen(question), QMessageBox.StandardButton.NoButton
         box = QMessageBox(QMessageBox.Icon.Question, _title(), text, none, _window())
         box.setTextFormat(Qt.TextFormat.PlainText)
-        box.addButton(yes, QMessageBox.ButtonRole.AcceptRole)
+        first = box.addButton(yes, QMessageBox.ButtonRole.AcceptRole)
+        if other is None:
+            box.accepted.connect(on_yes)
+        else:
+            second = box.addButton(other[0], QMessageBox.ButtonRole.AcceptRole)
+            first.clicked.connect(partial(_act, on_yes))
+            second.clicked.connect(partial(_act, other[1]))
         cancel = box.addButton(QMessageBox.StandardButton.Cancel)
-        box.accepted.connect(on_yes)
         box.setDefaultButton(cancel)  # Enter, pressed once too often, changes nothing
         _open(box)
 
@@ -95,6 +106,11 @@ class Ask(QObject):
         dialog = QFileDialog(_window(), title, "", kinds)
         dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
         _when_chosen(dialog, on_path)
+
+
+def _act(act: Callable[[], None], _checked: bool) -> None:
+    """A button tells whether it is checked, which no answer asks."""
+    act()
 
 
 class _ReasonDialog(QDialog):

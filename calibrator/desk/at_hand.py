@@ -13,6 +13,7 @@ from calibrator.desk.standing import LotStanding, Standing
 from calibrator.model import Lot, Plan
 from calibrator.records import Records
 from calibrator.science.as_fed import powder_of_day_g
+from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import powder_from
 from calibrator.science.stock import Stock, packages_missing, stock_over
 from calibrator.values import dataclass
@@ -26,14 +27,23 @@ _TO_COME = (LotState.WAITING, LotState.DELIVERED, LotState.UNDER_WAY)
 
 
 @dataclass(frozen=True)
+class LeftOver:
+    """Whole bags left of a lot that is no longer fed, and that nobody said is finished."""
+
+    lot: Lot
+    packages: float
+    left_g: float
+
+
+@dataclass(frozen=True)
 class AtHand:
     """The lot in use and what is left of it.
 
     `daily_g` is what today takes; `counted_on` is the day of the count that it rests on, None where it is what
     came less what the plans fed since `since`: `packages` less `fed_g`. `by_plan` is what each plan takes today.
     `to_order` is how many packages like these have to come for the next `ORDER_DAYS` days, the other lots' `waiting_g`
-    counted in; None where nobody said how much came of those. `next_lot` is the one to go on with, weighed in or
-    not; None where none has come.
+    and what is `left_over` of earlier ones counted in; None where nobody said how much came of those. `next_lot` is
+    the one to go on with, weighed in or not; None where none has come.
     """
 
     lot: Lot
@@ -47,6 +57,7 @@ class AtHand:
     waiting_g: float | None
     to_order: int | None
     next_lot: LotStanding | None
+    left_over: tuple[LeftOver, ...] = ()
 
     @property
     def needed_on(self) -> date | None:
@@ -70,17 +81,18 @@ def at_hand(records: Records, now: Standing, today: date) -> AtHand | None:
     if known is None:
         return None
     lot, counted = known.lot, known.lot.packages_left
-    packages = counted.packages if counted else lot.package_count
-    if packages is None or lot.package_mass_g is None or known.sign_off is None:
+    packages, since = _begun_with(now, known)
+    if packages is None or lot.package_mass_g is None or since is None:
         return None
-    first_fed = lot.fed_from or _first_sign_off(now, lot) or known.sign_off.at.date()
-    since = counted.on if counted else first_fed
     plans = _plans(records, lot)
     fed = sum(_days_g(plans, lot, since, min((today - since).days, LONGEST_DAYS)))
     needs = _days_g(plans, lot, today, LONGEST_DAYS)
     left = stock_over(packages, lot.package_mass_g, fed, needs, today)
     others = [other for other in now.lots if other.state in _TO_COME]
     waiting = _waiting_g(others)
+    over = _left_over(now, plans, today)
+    if waiting is not None:
+        waiting += sum(old.left_g for old in over)
     return AtHand(
         lot=lot,
         stock=left,
@@ -93,7 +105,41 @@ def at_hand(records: Records, now: Standing, today: date) -> AtHand | None:
         waiting_g=waiting,
         to_order=_to_order(needs, left, waiting, lot.package_mass_g),
         next_lot=now.next_lot or next(iter(others), None),
+        left_over=over,
     )
+
+
+def packages_left(records: Records, now: Standing, today: date) -> float | None:
+    """How many bags are left of the lot in use; None where that cannot be told."""
+    try:
+        found = at_hand(records, now, today)
+    except CannotCompute:
+        return None
+    return found.stock.packages_left if found else None
+
+
+def _begun_with(now: Standing, known: LotStanding) -> tuple[float | None, date | None]:
+    """The bags as counted last, else as they came, and since when those are fed from."""
+    lot, counted = known.lot, known.lot.packages_left
+    if counted:
+        return counted.packages, counted.on
+    signed = known.sign_off.at.date() if known.sign_off else None
+    return lot.package_count, lot.fed_from or _first_sign_off(now, lot) or signed
+
+
+def _left_over(now: Standing, plans: Sequence[Plan], today: date) -> tuple[LeftOver, ...]:
+    """Of each lot that is no longer fed, the whole bags that the plans left of it until the next one was begun."""
+    found = []
+    for known in now.lots:
+        lot, (packages, since) = known.lot, _begun_with(now, known)
+        if known.state is not LotState.LEFT_OVER or packages is None or since is None or lot.package_mass_g is None:
+            continue
+        later = (o.lot.fed_from for o in now.lots if o.lot.id != lot.id and o.lot.fed_from and o.lot.fed_from >= since)
+        days = (min(later, default=today) - since).days
+        left_g = packages * lot.package_mass_g - sum(_days_g(plans, lot, since, min(max(0, days), LONGEST_DAYS)))
+        if left_g >= lot.package_mass_g:
+            found.append(LeftOver(lot, left_g / lot.package_mass_g, left_g))
+    return tuple(found)
 
 
 def _first_sign_off(now: Standing, lot: Lot) -> date | None:

@@ -69,6 +69,14 @@ def change_over(now: Standing, known: LotStanding, when: FedFrom) -> tuple[Lot, 
     return (*taken_back, begun)
 
 
+def with_old_finished(now: Standing, told: Sequence[Lot], on: date) -> tuple[Lot, ...]:
+    """What a change-over keeps, where nothing is left of the lot that was fed until then."""
+    fed = now.in_use.lot if now.in_use else None
+    if fed is None or any(lot.id == fed.id and lot.fed_from is not None for lot in told):
+        return tuple(told)
+    return (*(lot for lot in told if lot.id != fed.id), replace(fed, finished_on=on))
+
+
 def asked_at_sign_off(now: Standing, lot: Lot) -> LotStanding | None:
     """The lot that is fed, where it has to be said from when on the one weighed in is fed in its place."""
     fed, known = now.in_use, now.lot(lot.id)

@@ -94,6 +94,12 @@ class _Counted(QObject):
     def totes_to_order(self, count: int) -> str:
         return self.tr("The next {days} days take %n totes more than there are.", "", count)
 
+    def old_bags(self, count: int) -> str:
+        return self.tr("By count and plans about %n bags of lot {old} are left: do they stay at hand?", "", count)
+
+    def more_bags_at_hand(self, count: int) -> str:
+        return self.tr("Besides, about %n bags of lot {lot}, no longer fed.", "", count)
+
     def powder_for(self, count: int) -> str:
         return self.tr("Powder of lot {lot} for %n days.", "", count)
 

@@ -24,7 +24,7 @@ def state_words(state: LotState) -> str:
         LotState.UNDER_WAY: translate("Words", "being weighed"),
         LotState.WAITING: translate("Words", "waiting"),
         LotState.IN_USE: translate("Words", "in use"),
-        LotState.LEFT_OVER: translate("Words", "left over"),
+        LotState.LEFT_OVER: translate("Words", "no longer fed"),
         LotState.FINISHED: translate("Words", "finished"),
     }[state]
 

@@ -17,6 +17,7 @@ class Answers(Ask):
         self.told: list[str] = []
         self.asked: list[str] = []
         self.yes = True
+        self.other = False  # where a question has two answers, the second
         self.words = "spilled some"
         self.path: Path | None = None
         self.first_paths: list[Path] = []  # these are chosen before it, one after another
@@ -25,10 +26,16 @@ class Answers(Ask):
     def tell(self, text: str) -> None:
         self.told.append(text)
 
-    def confirm(self, question: str, yes: str, on_yes: Callable[[], None]) -> None:
+    def confirm(
+        self,
+        question: str,
+        yes: str,
+        on_yes: Callable[[], None],
+        other: tuple[str, Callable[[], None]] | None = None,
+    ) -> None:
         self.asked.append(question)
         if self.yes:
-            on_yes()
+            (other[1] if other and self.other else on_yes)()
 
     def reason(self, question: str, on_text: Callable[[str], None]) -> None:
         self.asked.append(question)

@@ -184,6 +184,48 @@ def test_what_came_is_asked_where_it_is_not_entered(herd: Herd, qtbot: QtBot, an
     assert lots.window().focusWidget() is lots.form.count.line
 
 
+def changed_over(herd: Herd, qtbot: QtBot, answers: Answers) -> tuple[TodayPage, SignOff, SignOff]:
+    """Of the first lot 142 bags came: 19.5 are left after 49 days; the second one is changed over to."""
+    first = signed_lot(herd, 142)
+    second = herd.sign("26-0301A", TEN_OZ_LEVEL)
+    told = replace(herd.lot_of(second), package_count=30, package_mass_g=BAG_G, waits=True)
+    herd.records.keep(told)
+    page = page_of(herd, qtbot, answers)
+    assert "Lot 26-0301A is needed on" in page.powder_card.needed.text()
+    assert "it is weighed in and can follow" in page.powder_card.needed.text()
+    (do,) = [row.button for row in page.rows if row.button.text() == "Change over"]
+    do.click()
+    return page, first, second
+
+
+def test_bags_left_of_the_old_lot_are_asked_about_and_stay_at_hand(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
+    page, first, second = changed_over(herd, qtbot, answers)
+    assert "about 20 bags of lot 25-1103C are left: do they stay at hand?" in answers.asked[-1]
+    assert herd.lot_of(first).finished_on is None
+    assert page.powder_card.over.text() == "Besides, about 20 bags of lot 25-1103C, no longer fed."
+    known = found(herd)
+    assert known is not None
+    assert known.lot.id == second.lot_id
+    assert known.left_over[0].packages == pytest.approx(19.5)
+    # 30 days take 75 bags, 49.5 are there.
+    assert known.to_order == 26
+    assert known.waiting_g == pytest.approx(19.5 * BAG_G)
+    later = found(herd, TODAY + timedelta(days=3))
+    assert later is not None
+    assert later.left_over == known.left_over
+
+
+def test_an_old_lot_of_which_none_is_left_is_finished_with_the_change_over(
+    herd: Herd, qtbot: QtBot, answers: Answers
+) -> None:
+    answers.other = True
+    page, first, second = changed_over(herd, qtbot, answers)
+    assert herd.lot_of(first).finished_on == TODAY
+    assert herd.lot_of(second).fed_from == TODAY
+    assert not page.powder_card.over.isVisible()
+    assert found(herd).to_order == 45  # type: ignore[union-attr]
+
+
 def test_keys_are_unique_and_every_field_has_a_name(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
     signed_lot(herd, 130)
     page = page_of(herd, qtbot, answers)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import gc
+from functools import partial
 from pathlib import Path
 
 import pytest
@@ -141,3 +142,19 @@ def test_a_question_before_there_is_any_window_stays_until_it_is_answered(
     del box
     qtbot.waitUntil(lambda: not any(isinstance(found, QMessageBox) for found in qapp.topLevelWidgets()))
     assert not ask._held
+
+
+@pytest.mark.parametrize(("pressed", "told"), [("They stay", ["stay"]), ("None is left", ["gone"]), ("Cancel", [])])
+def test_a_question_with_two_answers_does_the_one_that_is_pressed(
+    qapp: QApplication, pressed: str, told: list[str]
+) -> None:
+    came: list[str] = []
+    Ask(qapp).confirm(
+        "Left?", "They stay", partial(came.append, "stay"), ("None is left", partial(came.append, "gone"))
+    )
+    box = next(w for w in QApplication.topLevelWidgets() if isinstance(w, QMessageBox) and w.isVisible())
+    next(one for one in box.buttons() if one.text().replace("&", "") == pressed).click()
+    assert came == told
+    assert not box.isVisible()
+    del box
+    gc.collect()

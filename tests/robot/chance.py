@@ -49,11 +49,17 @@ class ByChance(Ask):
         assert text
         self.told += 1
 
-    def confirm(self, question: str, yes: str, on_yes: Callable[[], None]) -> None:
+    def confirm(
+        self,
+        question: str,
+        yes: str,
+        on_yes: Callable[[], None],
+        other: tuple[str, Callable[[], None]] | None = None,
+    ) -> None:
         assert question
         assert yes
         if self._rng.random() < 0.75:
-            on_yes()
+            self._rng.choice([on_yes, *([other[1]] if other else [])])()
 
     def reason(self, question: str, on_text: Callable[[str], None]) -> None:
         words = self._rng.choice(REASONS)

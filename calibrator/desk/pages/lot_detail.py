@@ -25,7 +25,7 @@ from calibrator.desk.in_use import LotState
 from calibrator.desk.money import price_text
 from calibrator.desk.pages.fills_table import FillsModel
 from calibrator.desk.parts import clear, column, label, row, scrolled, set_tone, show_as_rows
-from calibrator.desk.scoop_lines import scoop_state
+from calibrator.desk.scoop_lines import ScoopState, scoop_state
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.desk.theme import SPACE
@@ -188,7 +188,10 @@ class LotDetail(QFrame):
         caption = self.tr("{scoop}, line down the wall").format(scoop=names.get(mark.scoop_id, ""))
         note = self.tr("for {target}").format(target=target_words(mark, self.desk.system))
         if self._now and known.state is not LotState.FINISHED:
-            note = f"{note}, {scoop_words(scoop_state(self._now, known, mark.scoop_id))}"
+            state = scoop_state(self._now, known, mark.scoop_id)
+            if known.state is LotState.LEFT_OVER and state is ScoopState.TO_MARK:
+                state = ScoopState.OTHER_LOT  # its line was on the scoop, and made way for the next one
+            note = f"{note}, {scoop_words(state)}"
         block.tell(caption, mark_words(mark, self.desk.system), note)
         self._add_block(block)
 

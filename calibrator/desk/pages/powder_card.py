@@ -36,6 +36,7 @@ class PowderCard(QFrame):
         self.found: AtHand | None = None
         self.setProperty("kind", "card")
         self.days, self.left = label("", "heading"), label("")
+        self.over = label("")
         self.needed, self.order, self.basis = label(""), label(""), label("", "quiet")
         self.how = how_button(self.workings)
         self.count = BareField("", LEFT, 2)
@@ -45,7 +46,7 @@ class PowderCard(QFrame):
         layout.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)
         layout.setSpacing(SPACE)
         layout.addWidget(label(self.tr("Powder at hand"), "quiet"))
-        for widget in (self.days, self.left, self.needed, self.order, self.basis):
+        for widget in (self.days, self.left, self.over, self.needed, self.order, self.basis):
             layout.addWidget(widget)
         layout.addLayout(row(self.how, None))
         layout.addLayout(row(self.count, self.keep_button))
@@ -113,6 +114,9 @@ class PowderCard(QFrame):
         order = self._order_text(found) if found else ""
         self.order.setText(order)
         self.order.setVisible(bool(order))
+        over = self._over_text(found) if found else ""
+        self.over.setText(over)
+        self.over.setVisible(bool(over))
         if found:
             self.days.setText(self._days_text(found))
             self.basis.setText(self._basis_text(found))
@@ -142,15 +146,30 @@ class PowderCard(QFrame):
             return ""
         if found.needed_on is None:
             return self.tr("It does not feed today in full.")
-        text = self.tr("A new lot is needed on {day}: weigh it in before the last bag is opened.")
-        return text.format(day=day_text(found.needed_on))
+        follows = found.next_lot
+        if follows is None:
+            text = self.tr("A new lot is needed on {day}: weigh it in before the last bag is opened.")
+        elif follows.sign_off is None:
+            text = self.tr("Lot {lot} is needed on {day}: weigh it in before the last bag is opened.")
+        else:
+            text = self.tr("Lot {lot} is needed on {day}: it is weighed in and can follow.")
+        return text.format(day=day_text(found.needed_on), lot=follows.lot.lot_number if follows else "")
 
     def _order_text(self, found: AtHand) -> str:
         if not found.to_order:
             return ""
         tote = found.lot.package is PackageKind.TOTE
         text = (counted.totes_to_order if tote else counted.bags_to_order)(found.to_order)
-        return text.format(days=ORDER_DAYS)
+        told = text.format(days=ORDER_DAYS)
+        if found.waiting_g:
+            told += " " + self.tr("That counts in {mass} of other lots.").format(mass=self._stored(found.waiting_g))
+        return told
+
+    def _over_text(self, found: AtHand) -> str:
+        lines = (
+            counted.more_bags_at_hand(round(old.packages)).format(lot=old.lot.lot_number) for old in found.left_over
+        )
+        return "\n".join(lines)
 
     def _basis_text(self, found: AtHand) -> str:
         daily = self._stored(found.daily_g)

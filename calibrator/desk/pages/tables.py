@@ -9,10 +9,11 @@ from functools import partial
 from PySide6.QtWidgets import QComboBox, QStackedWidget, QVBoxLayout, QWidget
 
 from calibrator.desk.both_lots import both_text, from_both
-from calibrator.desk.change_over import FedFrom, change_over, keep_lots
+from calibrator.desk.change_over import FedFrom, change_over, keep_lots, with_old_finished
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.plan_form import PlanForm
 from calibrator.desk.lot_changes import lot_changes, sign_off_in_use
+from calibrator.desk.old_bags import ask_change_over
 from calibrator.desk.page import Page
 from calibrator.desk.pages.paper import PaperPanel
 from calibrator.desk.pages.sheet_view import SheetView
@@ -220,8 +221,20 @@ class TablesPage(Page):
         known = self._now.lot(lot_id) if self._now else None
         if known is None or self._now is None:
             return
+        act, fed = partial(self._change_over_now, lot_id, on), self._now.in_use
+        if on > self._today() or (fed and fed.lot.id == lot_id):
+            act(False)  # the lot that is fed goes on until then
+        else:
+            ask_change_over(self.desk, self._now, "", act)
+
+    def _change_over_now(self, lot_id: str, on: date, old_is_finished: bool) -> None:
+        known = self._now.lot(lot_id) if self._now else None
+        if known is None or self._now is None:
+            return
         self._keep_calves()
         told = change_over(self._now, known, FedFrom(on))
+        if old_is_finished:
+            told = with_old_finished(self._now, told, on)
         if self.desk.attempt(partial(keep_lots, self.desk.records, told, self.desk.initials)) is not None:
             self._lot_id = ""
             said = self.tr("From {day} on lot {number} is fed.")

@@ -11,12 +11,13 @@ from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
 from calibrator.desk.at_hand import AtHand
-from calibrator.desk.change_over import FedFrom, change_over, keep_lots
+from calibrator.desk.change_over import FedFrom, change_over, keep_lots, with_old_finished
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.feeding_names import feeding_name
 from calibrator.desk.marking import mark_scoop, on_the_scoop
 from calibrator.desk.needs import THIN, Need, Waiting, leans, waiting
+from calibrator.desk.old_bags import ask_change_over
 from calibrator.desk.sheet_words import chart_words, outdated_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import LotStanding, Standing
@@ -151,14 +152,15 @@ class WhatToDo:
             "of lot {old} no more.",
         )
         told = text.format(number=lot.lot_number, old=old.lot_number)
-        yes = translate("TodayPage", "Change over")
-        self.desk.ask.confirm(told, yes, partial(self._change_over_now, now, lot))
+        ask_change_over(self.desk, now, told, partial(self._change_over_now, now, lot))
 
-    def _change_over_now(self, now: Standing, lot: Lot) -> None:
+    def _change_over_now(self, now: Standing, lot: Lot, old_is_finished: bool) -> None:
         known = now.lot(lot.id)
         if known is None:
             return
         told = change_over(now, known, FedFrom(now.today))
+        if old_is_finished:
+            told = with_old_finished(now, told, now.today)
         if self.desk.attempt(partial(keep_lots, self.desk.records, told, self.desk.initials)) is not None:
             text = translate("TodayPage", "Lot {number} is in use.")
             self.desk.say(text.format(number=lot.lot_number))
