@@ -108,7 +108,7 @@ class Ask(QObject):
         _when_chosen(dialog, on_path)
 
 
-def _act(act: Callable[[], None], _checked: bool) -> None:
+def _act(act: Callable[[], None], _checked: bool = False) -> None:
     """A button tells whether it is checked, which no answer asks."""
     act()
 
