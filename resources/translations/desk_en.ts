@@ -151,6 +151,20 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>By count and plans about %n bags of lot {old} are left: do they stay at hand?</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Besides, about %n bags of lot {lot}, no longer fed.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>Powder of lot {lot} for %n days.</source>
         <translation>
             <numerusform>Powder of lot {lot} for %n day.</numerusform>

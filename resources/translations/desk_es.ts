@@ -5462,6 +5462,21 @@ entre {low} y {high}
     </message>
 </context>
 <context>
+    <name>OldBags</name>
+    <message>
+        <source>Change over</source>
+        <translation>Cambiar de lote</translation>
+    </message>
+    <message>
+        <source>Change over, they stay</source>
+        <translation>Cambiar; los costales quedan</translation>
+    </message>
+    <message>
+        <source>Change over, none is left</source>
+        <translation>Cambiar; ya no queda nada</translation>
+    </message>
+</context>
+<context>
     <name>OutcomeStep</name>
     <message>
         <source>What the file comes to</source>
@@ -5972,6 +5987,18 @@ entre {low} y {high}
     <message>
         <source>A new lot is needed on {day}: weigh it in before the last bag is opened.</source>
         <translation>El {day} hace falta un lote nuevo: péselo antes de abrir el último costal.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is needed on {day}: weigh it in before the last bag is opened.</source>
+        <translation>El {day} hace falta el lote {lot}: péselo antes de abrir el último costal.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} is needed on {day}: it is weighed in and can follow.</source>
+        <translation>El {day} hace falta el lote {lot}: ya está pesado y puede seguir.</translation>
+    </message>
+    <message>
+        <source>That counts in {mass} of other lots.</source>
+        <translation>Ahí ya se cuentan {mass} de otros lotes.</translation>
     </message>
     <message>
         <source>Counted on {day}, less {daily} a day by the plans.</source>
@@ -12724,8 +12751,8 @@ Sign off all the same? The record will say so.</source>
         <translation>en uso</translation>
     </message>
     <message>
-        <source>left over</source>
-        <translation>sobrante</translation>
+        <source>no longer fed</source>
+        <translation>ya no se da</translation>
     </message>
     <message>
         <source>finished</source>
@@ -12987,6 +13014,20 @@ Sign off all the same? The record will say so.</source>
         <translation>
             <numerusform>En los próximos {days} días falta %n supersaco.</numerusform>
             <numerusform>En los próximos {days} días faltan %n supersacos.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>By count and plans about %n bags of lot {old} are left: do they stay at hand?</source>
+        <translation>
+            <numerusform>Según la cuenta y los planes queda cerca de %n costal del lote {old}: ¿se queda en existencia?</numerusform>
+            <numerusform>Según la cuenta y los planes quedan unos %n costales del lote {old}: ¿se quedan en existencia?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Besides, about %n bags of lot {lot}, no longer fed.</source>
+        <translation>
+            <numerusform>Además, cerca de %n costal del lote {lot}, que ya no se da.</numerusform>
+            <numerusform>Además, unos %n costales del lote {lot}, que ya no se da.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
