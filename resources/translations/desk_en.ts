@@ -152,16 +152,16 @@
     </message>
     <message numerus="yes">
         <source>By count and plans about %n bags of lot {old} are left: do they stay at hand?</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>By count and plans about %n bag of lot {old} is left: does it stay at hand?</numerusform>
+            <numerusform>By count and plans about %n bags of lot {old} are left: do they stay at hand?</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Besides, about %n bags of lot {lot}, no longer fed.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Besides, about %n bag of lot {lot}, no longer fed.</numerusform>
+            <numerusform>Besides, about %n bags of lot {lot}, no longer fed.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
