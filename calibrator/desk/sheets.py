@@ -163,9 +163,11 @@ def plan_sheet(
     together = _together(farm, plan, vessel, powder)
     if earlier is not None:
         groups = tuple(
-            sheet.taking_over(was) for sheet, was in zip_longest(groups, earlier.groups[: len(groups)]) if sheet
+            sheet.taking_over(was)
+            for sheet, was in zip_longest(groups, earlier.groups[: len(groups)])
+            if sheet is not None
         )
-        together = together and together.taking_over(earlier.together)
+        together = None if together is None else together.taking_over(earlier.together)
     return PlanSheet(plan, vessel, powder, groups, together)
 
 

@@ -131,7 +131,9 @@ def error_words(line: SheetLine, to: Telling) -> str:
     if line.trimmed_share is not None:
         told = translate("TableWords", "water trimmed, {share} of everything; give or take {spread}")
         return told.format(share=_signed(line.trimmed_share), spread=spread)
-    off = show_percent(100 * abs(count.error_share), 1, decimal_comma=decimal_comma())
+    off, none = (show_percent(100 * share, 1, decimal_comma=decimal_comma()) for share in (abs(count.error_share), 0.0))
+    if off == none:
+        return translate("TableWords", "on target, give or take {spread}").format(spread=spread)
     return _off_words(off, spread, short=count.error_g < 0)
 
 
@@ -178,14 +180,13 @@ def _percent(share: float) -> str:
     return show_percent(100 * share, decimal_comma=decimal_comma())
 
 
-def batches_text(line: SheetLine, to: Telling) -> str:
-    """How many batches; where one would not do, why."""
+def batches_text(line: SheetLine) -> str:
+    """How many batches; where one would not do, why. By how much stands in the tip and at today's calves."""
     if line.fits:
         return "1"
     if line.overflow_ml > 0:
-        told = translate("TableWords", "{batches} (one would be {over} too much)")
-        return told.format(batches=line.batches, over=_over(line, to))
-    return translate("TableWords", "{batches} (one would be too full)").format(batches=line.batches)
+        return translate("TableWords", "{batches} (one runs over)").format(batches=line.batches)
+    return translate("TableWords", "{batches} (one is too full)").format(batches=line.batches)
 
 
 def vessel_text(line: SheetLine, vessel: str, to: Telling) -> str:

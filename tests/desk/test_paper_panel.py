@@ -26,6 +26,7 @@ from calibrator.desk.pages.paper import PaperPanel
 from calibrator.desk.paper_jobs import Job, LabelJob, Ready
 from calibrator.desk.theme import Theme
 from calibrator.desk.widgets.later import Later
+from calibrator.desk.window import LEAST_WHOLE, RAIL_PX
 from calibrator.model import Box, Ending, Paper, Printed, PrintKind, SignOff, new_id
 from calibrator.model.underway import Underway
 from calibrator.prints.output import CannotPrint
@@ -574,3 +575,19 @@ def test_a_print_that_takes_its_time_is_made_beside_the_window(
     assert isinstance(panel._ready, Ready)
     assert isinstance(panel._ready.job, LabelJob)
     assert panel.number.text() == "This will be sheet no. 1."
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_the_preview_turns_pages_by_whole_words_in_a_window_with_a_frame(
+    qapp: QApplication, herd: Herd, signed: SignOff, answers: Answers, qtbot: QtBot, language: str
+) -> None:
+    """On a screen of 1024 by 768 the frame takes its part: “Previous page” had lost both ends there."""
+    if qapp.property("tokens") is None:
+        Theme(qapp)
+    with speaking(language):
+        panel = shown_panel(qtbot, herd, answers)
+        panel.resize(LEAST_WHOLE.width() - RAIL_PX - 48, 620)  # the page's own edges are 24 px each
+        panel.show_plan(herd.plan("Morning milk", group(10)).id)
+        QApplication.processEvents()
+        for each in (panel.bar.back, panel.bar.forward, panel.bar.true_size):
+            assert each.width() >= each.sizeHint().width(), each.text()

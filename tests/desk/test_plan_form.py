@@ -81,6 +81,7 @@ def test_a_plan_typed_is_kept_as_meant(form: PlanForm, herd: Herd, qtbot: QtBot)
 
 def test_whether_mix_or_water_is_asked_and_never_guessed(form: PlanForm, herd: Herd, qtbot: QtBot) -> None:
     put(qtbot, form.name.line, "Morning milk")
+    put(qtbot, form.groups[0].calves, "24")
     form.keep()
     assert not plans(herd)
     assert form.groups[0].finished.hasFocus()
@@ -160,6 +161,7 @@ def test_groups_come_and_go(form: PlanForm, herd: Herd, qtbot: QtBot) -> None:
     put(qtbot, form.groups[1].name.line, "Old")
     for editor in form.groups:
         editor.water.click()
+        put(qtbot, editor.calves, "12")
     form.groups[0].remove.click()
     assert len(form.groups) == 1
     form.keep()
@@ -263,6 +265,7 @@ def test_groups_are_told_apart_by_their_names(form: PlanForm, herd: Herd, qtbot:
     form.add.click()
     for editor in form.groups:
         editor.water.click()
+        put(qtbot, editor.calves, "12")
     put(qtbot, form.groups[0].name.line, "Group 2")
     form.keep()
     assert not plans(herd)
@@ -434,3 +437,18 @@ def test_labels_begin_with_a_capital(form: PlanForm, herd: Herd) -> None:
         captions += [rate.basis.currentText(), rate.volume.caption.text(), rate.share.caption.text()]
     captions += [choice.text() for choice in (form.groups[0].finished, form.groups[0].water)]
     assert [text for text in captions if not text[:1].isupper()] == []
+
+
+def test_calves_that_were_forgotten_are_asked_for(form: PlanForm, herd: Herd, qtbot: QtBot) -> None:
+    """Kept without, the plan has a table without a row, and nobody knows why."""
+    editor = form.groups[0]
+    editor.water.click()
+    form.keep()
+    assert not plans(herd)
+    assert editor._calves.message == "Type how many."
+    assert editor.calves.hasFocus()
+    qtbot.keyClicks(QApplication.focusWidget(), "24")
+    assert editor._calves.message == ""
+    form.keep()
+    (plan,) = plans(herd)
+    assert (plan.groups[0].calves, plan.count_from, plan.count_to) == (24, 20, 28)

@@ -23,7 +23,7 @@ from calibrator.desk.pages.tables import TablesPage
 from calibrator.desk.pages.volume_table import VolumeColumn
 from calibrator.desk.theme import Theme
 from calibrator.desk.widgets.roomy_table import RoomyTable
-from calibrator.desk.window import RAIL_PX
+from calibrator.desk.window import LEAST_WHOLE, RAIL_PX
 from calibrator.model import Composition, Plan, PrintKind, Scoopfuls, ScoopRule, UnitSystem, VolumeMeans
 from calibrator.records import Records
 
@@ -505,3 +505,37 @@ def as_wide_as_needed(table: RoomyTable, last: int) -> None:
     assert min(spare) >= 0
     assert max(spare[:-1]) - min(spare[:-1]) <= 1
     assert 0 <= table.viewport().width() - header.length() < len(columns)
+
+
+def test_why_a_batch_is_mixed_in_several_is_read_whole_on_the_smallest_window(
+    shown: Callable[[], TablesPage], herd: Herd
+) -> None:
+    """Scoopfuls level and to the line, of two batches: as much as a row says of one scoop."""
+    herd.sign("25-1103C", TEN_OZ_LEVEL * 1.6)
+    herd.plan("Milk", group(24), vessel_id=herd.vessel("Mixing tub", 12.0).id, count_from=20, count_to=28, counts=())
+    page = shown()
+    page.resize(LEAST_WHOLE.width() - RAIL_PX, LEAST_WHOLE.height())
+    QApplication.processEvents()
+    assert cells(page, "24")[Column.BATCHES] == "2 (one runs over)"
+    table = page.view.table
+    assert table.columnWidth(Column.BATCHES) >= table.sizeHintForColumn(Column.BATCHES)
+
+
+def test_a_plan_without_calves_says_what_to_do_in_the_farms_units(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    herd.records.keep(replace(herd.farm, units=UnitSystem.METRIC))
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.plan("Milk", group(0), count_from=0, count_to=0, counts=())
+    page = shown()
+    assert page.view.today.rows[0].water.note.text() == "Type how many calves there are today."
+    assert "Water at 43 °C (110 °F)." in page.view.temperature.text()
+    page.view.today.rows[0].calves.setText("24")
+    page.view.today.rows[0].calves.counted.emit(24)
+    assert page.view.today.rows[0].water.note.text() == ""
+    assert cells(page, "24")[Column.CALVES] == "24"
+
+
+def test_a_count_without_error_is_on_target(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    """Ten ounces a scoop and calf: 0.0 % over is no way to say so."""
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.plan("Milk", group(10))
+    assert shown().view.today.rows[0].scoops.note.text().startswith("on target, give or take ")

@@ -208,6 +208,7 @@ def test_a_plans_warmth_is_folded_away_and_asks_for_the_powder(herd: Herd, qtbot
     form.show()
     assert not form.warmth.isVisible()
     put(qtbot, form.name.line, "Milk")
+    put(qtbot, form.groups[0].calves, "24")
     form.groups[0].water.click()
     form.more_warmth.link.click()
     put(qtbot, form.warmth.mix.line, "104 F")

@@ -99,6 +99,7 @@ class GroupEditor(QFrame):
         self.name.edited.connect(self.edited)
         for field in (self.calves, self.feedings):
             field.counted.connect(self.edited)
+        self.calves.counted.connect(self._calves_typed)
         for signal in (self.volume.edited, self._means.buttonClicked):
             signal.connect(self._feeding_typed)
         self.rate.edited.connect(self._typed)
@@ -146,6 +147,10 @@ class GroupEditor(QFrame):
         self._powder, self._water_c, self._signed = powder, water_temperature_c, signed
         self.rate.mixed_with(powder, water_temperature_c)
         self._tell_means()
+
+    def ask_calves(self) -> None:
+        """Say that a number of calves is missing; the field says it no more once one is typed."""
+        self._calves.say(self.tr("Type how many."), wrong=True)
 
     def understood(self) -> bool:
         """Whether the group can be kept; what is missing is said beside the field."""
@@ -270,6 +275,9 @@ class GroupEditor(QFrame):
 
     def _ask_remove(self) -> None:
         self.remove_wanted.emit()
+
+    def _calves_typed(self) -> None:
+        self._calves.say("")
 
     def _feeding_typed(self) -> None:
         volume = self.volume.value()

@@ -161,7 +161,7 @@ class PlanForm(QWidget):
         farm = self.desk.farm
         sound = [self.name.filled(), *(g.understood() for g in self.groups), self.temperature.understood()]
         sound += [self.allowance.understood(), self.warmth.understood(), self.cold.understood()]
-        sound += [self._named_apart(), self.rows.understood()]
+        sound += [self._named_apart(), self.rows.understood(), self._has_rows()]
         groups = [group for editor in self.groups if (group := editor.group())]
         water, allowance = self.temperature.value(), self.allowance.share()
         counts = self.rows.counts()
@@ -184,6 +184,13 @@ class PlanForm(QWidget):
             cold=self.cold.made(),
             scoopfuls=self.scoop_rule.made(),
         )
+
+    def _has_rows(self) -> bool:
+        """A table without calves, now or as far as it goes, would have no row: somebody forgot to type them."""
+        if self.rows.last.count() or self.rows.counts() or any(editor.calves.count() for editor in self.groups):
+            return True
+        self.groups[0].ask_calves()
+        return False
 
     def _named_apart(self) -> bool:
         """Groups are told apart by their names, in the tables, on paper and in checks of the mix."""

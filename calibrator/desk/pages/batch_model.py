@@ -144,7 +144,7 @@ class BatchModel(QAbstractTableModel):
             return "\n".join(told)
         if column is Column.SCOOPFULS:
             return scoops_text(line, to)
-        return error_text(line) if column is Column.ERROR else batches_text(line, to)
+        return error_text(line) if column is Column.ERROR else batches_text(line)
 
     def _tip(self, line: SheetLine, to: Telling) -> str:
         """The whole row in words, whatever a narrow column cut off."""

@@ -149,7 +149,7 @@ class TodayRow(QWidget):
                 Rest.WEANED: self.tr("weaned: no more milk"),
                 Rest.NOT_NOW: self.tr("not at this feeding"),
             }
-            self.water.say(reasons[rest] if rest else "")
+            self.water.say(reasons[rest] if rest else self.tr("Type how many calves there are today."))
             self.more.setText("")
             return
         self.water.tell(each_text(line, water_text(line.batch.mix.water_ml, to)))

@@ -15,9 +15,9 @@ class PreviewBar(QWidget):
         super().__init__()
         self._preview = preview
         self.where = label("", "quiet", wrap=False)
-        self.back = button(self.tr("Pre&vious page"), preview.turn_back)
+        self.back = button(self.tr("Pre&vious"), preview.turn_back)
         self.back.setAccessibleName(self.tr("Previous page"))
-        self.forward = button(self.tr("Ne&xt page"), preview.turn_forward)
+        self.forward = button(self.tr("Ne&xt"), preview.turn_forward)
         self.forward.setAccessibleName(self.tr("Next page"))
         self.true_size = button(self.tr("True si&ze"), self._resize)
         self.true_size.setCheckable(True)
