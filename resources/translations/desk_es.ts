@@ -1750,6 +1750,10 @@ entre {low} y {high}
         <translation>Quitar el grupo {number}</translation>
     </message>
     <message>
+        <source>Type how many.</source>
+        <translation>Escriba cuántas.</translation>
+    </message>
+    <message>
         <source>Choose which of the two the volume is.</source>
         <translation>Escoja cuál de los dos es el volumen.</translation>
     </message>
@@ -6016,11 +6020,11 @@ entre {low} y {high}
         <translation>Página anterior</translation>
     </message>
     <message>
-        <source>Pre&amp;vious page</source>
+        <source>Pre&amp;vious</source>
         <translation>Anteri&amp;or</translation>
     </message>
     <message>
-        <source>Ne&amp;xt page</source>
+        <source>Ne&amp;xt</source>
         <translation>Si&amp;guiente</translation>
     </message>
     <message>
@@ -6110,7 +6114,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Up to this much mix</source>
-        <translation>Hasta esta mezcla</translation>
+        <translation>Hasta completar</translation>
     </message>
     <message>
         <source>In this much mix</source>
@@ -10599,6 +10603,10 @@ Sign off all the same? The record will say so.</source>
         <translation>agua ajustada, {share} de todo; más o menos {spread}</translation>
     </message>
     <message>
+        <source>on target, give or take {spread}</source>
+        <translation>justo, más o menos {spread}</translation>
+    </message>
+    <message>
         <source>{share} short, give or take {spread}</source>
         <translation>falta {share}, más o menos {spread}</translation>
     </message>
@@ -10619,12 +10627,12 @@ Sign off all the same? The record will say so.</source>
         <translation>Redondeo de agua y polvo: fuerza {share}.</translation>
     </message>
     <message>
-        <source>{batches} (one would be {over} too much)</source>
-        <translation>{batches} (uno solo pasaría por {over})</translation>
+        <source>{batches} (one runs over)</source>
+        <translation>{batches} (una rebasa)</translation>
     </message>
     <message>
-        <source>{batches} (one would be too full)</source>
-        <translation>{batches} (uno solo sería demasiado)</translation>
+        <source>{batches} (one is too full)</source>
+        <translation>{batches} (una queda muy llena)</translation>
     </message>
     <message>
         <source>{vessel}: {why}</source>
@@ -10986,6 +10994,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>not at this feeding</source>
         <translation>en esta toma no</translation>
+    </message>
+    <message>
+        <source>Type how many calves there are today.</source>
+        <translation>Escriba cuántas becerras hay hoy.</translation>
     </message>
     <message>
         <source>as the plan says</source>
