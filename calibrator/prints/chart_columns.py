@@ -12,7 +12,15 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from enum import StrEnum
 
-from calibrator.prints.chart_scoopfuls import SUB_LEADING, Style, draw_scoopfuls, scoopfuls_width, slots
+from calibrator.prints.chart_scoopfuls import (
+    SUB_LEADING,
+    Style,
+    draw_scoopfuls,
+    scoopfuls_width,
+    slots,
+    small_lines,
+    words_below,
+)
 from calibrator.prints.chart_words import RowCells
 from calibrator.prints.emblems import warning
 from calibrator.prints.fit import fit_line
@@ -24,7 +32,8 @@ from calibrator.values import dataclass
 LEAST_TYPE_MM = 9.0
 LARGEST_TYPE_MM = 16.0
 _ROW_PAD = 1.15
-_WIDEST_NOTE = 46.0
+_WIDEST_NOTE = 52.0
+_SIGN = 1.4  # the warning before a note, with its gap, share of the note's type
 
 
 class Column(StrEnum):
@@ -79,16 +88,18 @@ def column_width(column: Column, rows: Sequence[RowCells], style: Style) -> floa
     if column is Column.SCOOPFULS:
         return scoopfuls_width(rows, style)
     figure = max(width_mm(_figure(cells, column), style.of(cells).size_mm, Weight.BOLD, True) for cells in rows)
-    notes = [note for cells in rows for note in _notes(cells, column, style)]
-    widest = max((width_mm(note, style.sub_mm, Weight.BOLD) for note in notes), default=0.0)
-    sign = 1.4 * style.sub_mm if column is Column.WATER and notes else 0.0
+    notes = [
+        width_mm(note, style.sub_mm, _note_weight(cells)) for cells in rows for note in _notes(cells, column, style)
+    ]
+    widest = max(notes, default=0.0)
+    sign = _SIGN * style.sub_mm if column is Column.WATER and any(cells.warn for cells in rows) else 0.0
     return max(figure, min(_WIDEST_NOTE, widest + sign))
 
 
 def row_shape(rows: Sequence[RowCells], style: Style) -> RowShape:
     parts = [cells.parts for cells in rows]
     lines = max(1, max(map(len, parts), default=0)) if style.stacked else 1
-    told = max((len(part.told) for row in parts for part in row), default=0) if style.told else 0
+    told = max((len(words_below(part, style)) for row in parts for part in row), default=0)
     notes = max((len(_notes(cells, column, style)) for cells in rows for column in Column), default=0)
     return RowShape(style, slots(rows, style), lines, max(told * lines, notes))
 
@@ -114,10 +125,17 @@ def draw_row(
 
 
 def _notes(cells: RowCells, column: Column, style: Style) -> tuple[str, ...]:
-    """What stands small below the figure of a column."""
-    if column is Column.WATER:
-        return cells.below(style.extra)
-    return cells.powder_notes if column is Column.POWDER else ()
+    """What stands small below the figure of a column, in as many lines as it takes at its size."""
+    if column not in (Column.WATER, Column.POWDER):
+        return ()
+    told = cells.below(style.extra) if column is Column.WATER else cells.powder_notes
+    figure = width_mm(_figure(cells, column), style.of(cells).size_mm, Weight.BOLD, True)
+    room = max(_WIDEST_NOTE, figure) - (_SIGN * style.sub_mm if cells.warn and column is Column.WATER else 0.0)
+    return tuple(line for note in told for line in small_lines(note, room, style, _note_weight(cells)))
+
+
+def _note_weight(cells: RowCells) -> Weight:
+    return Weight.BOLD if cells.warn else Weight.REGULAR
 
 
 def _draw_notes(
@@ -127,7 +145,7 @@ def _draw_notes(
     for number, note in enumerate(_notes(cells, column, style)):
         mark = cells.warn and column is Column.WATER and number == 0
         weight = Weight.BOLD if mark else Weight.REGULAR
-        indent = 1.3 * size if mark else 0.0
+        indent = _SIGN * size if mark else 0.0
         top = top_mm + number * size * SUB_LEADING
         if mark:
             sheet.put(*warning(Box(x, top, 1.1 * size, size)))

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from calibrator.prints.chart_words import PartCell, RowCells
 from calibrator.prints.emblems import scoop
-from calibrator.prints.fit import fit_line
+from calibrator.prints.fit import fit_line, wrap
 from calibrator.prints.fonts import width_mm
 from calibrator.prints.page import Box, Weight
 from calibrator.prints.sheet import Sheet, centre_baseline
@@ -17,6 +17,9 @@ SUB_LEADING = 1.16
 _PICTURE = 0.98  # a scoop's height, share of the type size
 _PICTURE_WIDE = 1.35
 _WIDEST_WORDS = 30.0
+_MOST_LINES = 2
+LEAST_SUB_MM = 4.4
+"""Letters of 2.9 mm, 5 minutes of arc at 2 m, which normal sight just tells (Snellen): the small words of a row."""
 
 
 @dataclass(frozen=True)
@@ -38,7 +41,7 @@ class Style:
     @property
     def sub_mm(self) -> float:
         """The small words below the figures."""
-        return max(3.3, 0.36 * self.size_mm)
+        return max(LEAST_SUB_MM, 0.36 * self.size_mm)
 
 
 def slots(rows: Sequence[RowCells], style: Style) -> tuple[float, ...]:
@@ -59,8 +62,19 @@ def scoopfuls_width(rows: Sequence[RowCells], style: Style) -> float:
 def _width(part: PartCell, style: Style) -> float:
     count = width_mm(part.count, style.size_mm, Weight.BOLD, True)
     pictures = part.pictures * _PICTURE * _PICTURE_WIDE * style.size_mm
-    told = max((width_mm(t, style.sub_mm) for t in part.told), default=0.0) if style.told else 0.0
+    told = max((width_mm(line, style.sub_mm) for line in words_below(part, style)), default=0.0)
     return max(count + 0.2 * style.size_mm + pictures, min(_WIDEST_WORDS, told))
+
+
+def words_below(part: PartCell, style: Style) -> list[str]:
+    """The words below a part, as many lines as they take at their size: shrunk to one they were too small from afar."""
+    return [line for told in part.told for line in small_lines(told, _WIDEST_WORDS, style)] if style.told else []
+
+
+def small_lines(text: str, room_mm: float, style: Style, weight: Weight = Weight.REGULAR) -> list[str]:
+    """Small words in two lines at most; a name that takes more stands in one, shrunk and cut as that needs."""
+    lines = wrap(text, room_mm, style.sub_mm, weight)
+    return lines if len(lines) <= _MOST_LINES else [text]
 
 
 def _plus(style: Style) -> float:
@@ -102,10 +116,8 @@ def _draw_part(
     for _ in range(part.pictures):
         sheet.put(*scoop(Box(x, middle - high / 2, high * _PICTURE_WIDE * 0.94, high), part.way, part.filled))
         x += high * _PICTURE_WIDE
-    if not style.told:
-        return
     top = top_mm + 1.04 * size
-    for told in part.told:
+    for told in words_below(part, style):
         fitted = fit_line(told, room_mm, style.sub_mm, 0.62 * style.sub_mm)
         top += style.sub_mm * SUB_LEADING
         sheet.text(fitted.text, x_mm, top - 0.28 * style.sub_mm, fitted.size_mm)

@@ -17,7 +17,8 @@ from calibrator.prints.languages import Words
 from calibrator.prints.page import BLACK, WHITE, Anchor, Box, Shape, Weight, polygon
 from calibrator.prints.sheet import Sheet
 
-_FIRST, _SECOND, _LEGEND = 5.2, 4.2, 3.7
+_FIRST, _SECOND = 5.2, 4.2
+_LEGENDS = (4.4, 3.7)  # in one language as large as the small words of the rows, in two as leaves the rows their room
 _LEAST = 2.4
 _EACH = 7.0  # what each calf of a group drinks
 _COUNTED_BORDER = 1.3
@@ -30,8 +31,12 @@ def headings_mm(facts: WallChart, said: Words) -> float:
     return 1.2 * (_FIRST + _SECOND * (len(said.tongues) - 1)) + legend + 1.6
 
 
+def _legend_type(said: Words) -> float:
+    return _LEGENDS[len(said.tongues) > 1]
+
+
 def _legend_mm(said: Words) -> float:
-    return _LEGEND * (1.45 + 0.55 * (len(said.tongues) - 1))
+    return _legend_type(said) * (1.45 + 0.55 * (len(said.tongues) - 1))
 
 
 def group_mm(said: Words, name_mm: float) -> float:
@@ -93,11 +98,11 @@ def _heading(sheet: Sheet, told: Sequence[str], box: Box, column: Column) -> flo
 
 def _legend(sheet: Sheet, layout: Layout, facts: WallChart, said: Words, box: Box, told_mm: float) -> None:
     """The one scoop's name, and what the pictures mean where the rows do not say it."""
-    names, baseline = scoop_names(facts), box.bottom_mm - 1.9
+    names, baseline, size = scoop_names(facts), box.bottom_mm - 1.9, _legend_type(said)
     told = layout.shape.style.told
     if len(names) == 1:
         start = 0.0 if told else told_mm + 3.0
-        name = fit_line(names[0], box.width_mm - start, _LEGEND, _LEGEND * 0.8)
+        name = fit_line(names[0], box.width_mm - start, size, size * 0.8)
         sheet.text(name.text, box.x_mm + start, baseline if told else box.y_mm + 4.7, name.size_mm)
     if told:
         return
@@ -108,7 +113,7 @@ def _legend(sheet: Sheet, layout: Layout, facts: WallChart, said: Words, box: Bo
         high = 0.9 * _legend_mm(said)
         sheet.put(*scoop(Box(x, baseline - high + 0.9, 1.3 * high, high), part.way, part.filled))
         told_room = room - 1.45 * high - 1.0
-        lines = fit_block(part.ways, told_room, _legend_mm(said), _LEGEND, 1.8, Weight.SEMIBOLD, 1.1)
+        lines = fit_block(part.ways, told_room, _legend_mm(said), size, 1.8, Weight.SEMIBOLD, 1.1)
         top = baseline + 0.9 - 0.5 * high - 0.55 * len(lines.lines) * lines.size_mm
         sheet.lines(lines, x + 1.45 * high, top, Weight.SEMIBOLD, leading=1.1)
 

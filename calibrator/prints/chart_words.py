@@ -117,9 +117,9 @@ def row_cells(row: ChartRow, basis: RateBasis, facts: WallChart, said: Words, se
 def _mix(row: ChartRow, basis: RateBasis, facts: WallChart, said: Words) -> tuple[str, ...]:
     if row.mix_ml is None:
         return ()
-    volume = show_volume(row.mix_ml, facts.units, step=facts.water_step)
+    volume = _held(show_volume(row.mix_ml, facts.units, step=facts.water_step))
     phrase = words.FILL_UP_TO if basis is RateBasis.MADE_UP else words.MAKES
-    return (said.joined(lambda t: t(phrase).format(volume=volume), " / "),)
+    return said.each(lambda t: t(phrase).format(volume=volume))
 
 
 def _notes(row: ChartRow, facts: WallChart, said: Words) -> list[str]:
@@ -139,7 +139,7 @@ def _notes(row: ChartRow, facts: WallChart, said: Words) -> list[str]:
 def _powder_notes(row: ChartRow, facts: WallChart, said: Words) -> tuple[str, ...]:
     with_it = tuple(f"+ {_mass(mass_g, facts)} {plain(name)}" for name, mass_g in row.additives)
     if row.portions > 1:
-        each = _mass(row.portion_g, facts)
+        each = _held(_mass(row.portion_g, facts))
         return (*said.each(lambda t: t(words.WEIGH_PORTIONS).format(count=row.portions, powder=each)), *with_it)
     if not row.scoopfuls and any(each.scoopfuls for group in facts.groups for each in group.rows):
         return (*said.each(words.WEIGH_POWDER), *with_it)
@@ -148,6 +148,11 @@ def _powder_notes(row: ChartRow, facts: WallChart, said: Words) -> tuple[str, ..
 
 def _mass(mass_g: float, facts: WallChart) -> str:
     return show_mass(mass_g, facts.units, resolution_g=facts.resolution_g)
+
+
+def _held(figure: str) -> str:
+    """A figure that no line ends in: what stands small below may take several."""
+    return figure.replace(" ", "\u00a0")
 
 
 def _vessel(facts: WallChart, tongue: Tongue) -> str:

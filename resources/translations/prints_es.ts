@@ -192,8 +192,8 @@
             <translation>rinde {volume}</translation>
         </message>
         <message>
-            <source>fill up to {volume}</source>
-            <translation>complete hasta {volume}</translation>
+            <source>fill to {volume}</source>
+            <translation>complete a {volume}</translation>
         </message>
         <message>
             <source>{volume} of water per calf</source>

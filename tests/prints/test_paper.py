@@ -104,15 +104,46 @@ def test_powder_that_the_scale_does_not_weigh_at_once_is_told_in_portions_in_its
     )
     facts = replace(heavy, groups=(replace(heavy.groups[0], rows=rows),), scale_most_g=11 * pounds)
     document = wall_chart(facts)
-    shown = told(document)
+    shown = told(document).replace("\u00a0", " ")
     assert shown.count("weigh 2 ×") == 2
     assert "weigh 2 × 7 lb 8" in shown
     assert "The scale weighs 11 lb at most" in shown
-    spanish = told(wall_chart(replace(facts, languages=("es",))))
+    spanish = told(wall_chart(replace(facts, languages=("es",)))).replace("\u00a0", " ")
     assert "pese 2 × 7 lb 8" in spanish
     assert "hasta 11 lb" in spanish
     assert "at most" not in told(wall_chart(heavy))
     assert len(document.pages) == 1
+
+
+SMALL_WORDS = ("makes", "rinde", "fill to", "complete a", "better weighed", "mejor péselo", "to the line", "la línea")
+
+
+@pytest.mark.parametrize("basis", [RateBasis.ON_WATER, RateBasis.MADE_UP])
+@pytest.mark.parametrize("paper", list(Paper))
+@pytest.mark.parametrize("languages", [("en",), ("es",), ("en", "es")])
+@pytest.mark.parametrize("rows", [3, 6, 9, 12])
+def test_the_small_words_of_a_row_are_read_at_two_metres(
+    rows: int, languages: tuple[str, ...], paper: Paper, basis: RateBasis
+) -> None:
+    """Snellen's 5 minutes of arc, 2.9 mm: what a normal eye just tells. They are wrapped, not shrunk."""
+    plain_rows = chart(range(101, 101 + rows), today=103, languages=languages, paper=paper)
+    group = plain_rows.groups[0]
+    many = tuple(
+        replace(each, mix_ml=each.calves * 2.21 * QUART, many=True, scoopfuls=(to_line(each.calves),))
+        for each in group.rows
+    )
+    document = wall_chart(
+        replace(plain_rows, groups=(replace(group, rows=many, rate=replace(group.rate, basis=basis)),))
+    )
+    small = [t for t in texts(document) if t.text.startswith(SMALL_WORDS)]
+    assert len(small) >= 2 * rows
+    assert min(t.size_mm for t in small) * CAP_HEIGHT >= 2000 * math.tan(math.radians(5 / 60))
+    assert not [t.text for t in small if t.text.endswith("…")]
+    assert len(document.pages) == 1 or rows > 9 or len(languages) * rows > 12
+
+
+def to_line(count: int) -> ScoopPart:
+    return ScoopPart(scoop_name="Red scoop", way=FillWay.TO_MARK, count=count)
 
 
 def test_two_feeders_find_their_names_from_afar_where_the_rows_leave_room() -> None:
