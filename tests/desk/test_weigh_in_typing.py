@@ -8,7 +8,7 @@ import pytest
 from answers import Answers
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton
+from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton, QScrollArea
 from pytestqt.qtbot import QtBot
 from speaking import speaking
 
@@ -537,7 +537,7 @@ def test_the_key_of_the_plot_tells_what_the_shapes_are(window: Window) -> None:
     page, view = opened(window, Step.LEVEL_FILLS)
     assert page.guide is not None
     enter("11.6")
-    assert "one shape for each bag" in view._plot._key.text()
+    assert "one for each bag" in view._plot._key.text()
     assert "struck out" not in view._plot._key.text()
     page.guide.strike(page.guide.fills_of(FillWay.LEVEL)[0].id, "spilled")
     page.reload()
@@ -706,3 +706,26 @@ def test_a_line_typed_and_not_entered_is_taken_by_next(window: Window) -> None:
     QTest.mouseClick(page._next, Qt.MouseButton.LeftButton)
     assert (guide.weigh_in.drawn_line_typed, guide.step) == ("1/2 in", Step.MARK)
     assert mark._field.problem()
+
+
+def test_the_level_fills_need_no_scrolling_on_a_small_old_monitor(window: Window) -> None:
+    """Frame and task bar leave 1016 by 670 of it; the list scrolls by itself."""
+    window.resize(1016, 670)
+    page, view = opened(window, Step.LEVEL_FILLS)
+    area = page._areas[Step.LEVEL_FILLS].content
+    assert isinstance(area, QScrollArea)
+    for text in ("", *LEVEL):
+        if text:
+            enter(text)
+        QApplication.processEvents()
+        assert area.verticalScrollBar().maximum() == 0
+        assert view._view.height() >= 124
+
+
+def test_of_a_line_that_is_wrong_no_further_scoopful_is_foretold(window: Window) -> None:
+    _page, view = opened(window, Step.FILLS_TO_MARK)
+    enter("10.0")
+    assert view._panel._next.isVisible()
+    for text in ("10.8", "10.9", "10.8", "10.9", "10.8", "10.9", "10.8", "10.9"):
+        enter(text)
+    assert not view._panel._next.isVisible()

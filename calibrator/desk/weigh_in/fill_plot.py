@@ -20,6 +20,7 @@ from calibrator.values import dataclass
 SYMBOLS = ("o", "s", "t", "+", "d", "t1", "p", "star")  # one per bag, going round: told apart without colour
 STRUCK = "x"
 LEAST_FILLS_SHOWN = 8
+LEAST_PX = 140  # with two lines of words beneath
 
 
 @dataclass(frozen=True)
@@ -64,7 +65,7 @@ class FillPlot(QFrame):
         layout.addWidget(self._key)
         # It takes the room that is left and asks for none: pyqtgraph's own wish would make the page scroll.
         self._plot.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
-        self.setMinimumHeight(156)
+        self.setMinimumHeight(LEAST_PX)
 
     def show_coming(self, can_come: bool) -> None:
         """Say what will be drawn here, as long as anything can be weighed."""
@@ -93,7 +94,7 @@ class FillPlot(QFrame):
             interval = Entry(Sign.BAND, "action", bands.interval)
             entries += [interval, Entry(Sign.DASHES, "good", bands.wanted)]
         if any(fill.counts for fill in fills):
-            entries.append(Entry(Sign.SHAPES, "text", self.tr("one shape for each bag")))
+            entries.append(Entry(Sign.SHAPES, "text", self.tr("one for each bag")))
         if not all(fill.counts for fill in fills):
             entries.append(Entry(Sign.CROSS, "quiet", self.tr("struck out")))
         self._key.show_entries(entries)

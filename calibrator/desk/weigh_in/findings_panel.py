@@ -214,7 +214,7 @@ class LevelPanel(FindingsPanel):
         if level is None:
             return None
         wanted_g = level.advice.wanted_half_width_g
-        wanted = self.tr("wanted: within ± {mass}").format(mass=words.fine(wanted_g, guide.farm.units))
+        wanted = self.tr("wanted: ± {mass}").format(mass=words.fine(wanted_g, guide.farm.units))
         low_g, high_g = level.mean_g - wanted_g, level.mean_g + wanted_g
         return Bands(level.mean_g, level.low_g, level.high_g, low_g, high_g, self.tr("95 % interval"), wanted)
 
@@ -256,6 +256,7 @@ class ToMarkPanel(FindingsPanel):
         if check is None:
             return
         self._show_result(check.result, guide, system)
+        self._next.setVisible(not guide.line_should_move)  # of a line that is wrong no more scoopfuls are filled
         self._show_verdict(*line_words.check_words(check, guide, system), line_words.check_reason(check, guide, system))
         earlier = self.tr("The fills to the line before are brought to this one.")
         settling = line_words.settling_words(check)

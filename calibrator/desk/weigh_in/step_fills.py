@@ -44,6 +44,7 @@ LINES_SAID = 2  # beneath the weight: what is wrong with one is told there, and 
 MOST_TOGETHER = 20
 MOST_BAGS = 999
 
+LIST_PX = 124  # its headings and two fills
 GLOVED_ROW_PX = 40  # a fill is chosen to be struck out, with gloves on
 
 
@@ -173,6 +174,9 @@ class StepFills(StepView):
         show_as_rows(view, model, self.tr("Fills, newest first"))
         view.setAlternatingRowColors(True)
         view.setWordWrap(True)
+        # It takes the room that is left and scrolls by itself: asking for more, it would make the page scroll too.
+        view.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
+        view.setMinimumHeight(LIST_PX)
         view.verticalHeader().setDefaultSectionSize(GLOVED_ROW_PX)
         view.horizontalHeader().setSectionResizeMode(REMARK, QHeaderView.ResizeMode.Stretch)
         view.selectionModel().selectionChanged.connect(self._choose_strike_word)
