@@ -1336,8 +1336,8 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Aquí cada llenada será un punto; detrás quedan el promedio y su intervalo de 95 %.</translation>
     </message>
     <message>
-        <source>one shape for each bag</source>
-        <translation>una figura por costal</translation>
+        <source>one for each bag</source>
+        <translation>una por costal</translation>
     </message>
     <message>
         <source>struck out</source>
@@ -3852,7 +3852,7 @@ entre {low} y {high}
         <translation>Densidad aparente {density}</translation>
     </message>
     <message>
-        <source>wanted: within ± {mass}</source>
+        <source>wanted: ± {mass}</source>
         <translation>se busca: ± {mass}</translation>
     </message>
     <message>
