@@ -118,8 +118,8 @@ def _parser() -> argparse.ArgumentParser:
 
 def _missing_library(error: ImportError) -> str:
     return (
-        f"The window's libraries could not be loaded ({error}). On Linux without a desktop, install the "
-        "system packages named in the README under 'Linux without a desktop', then start again."
+        f"The window's libraries could not be loaded ({error}). On Linux, install the "
+        "system packages named in the README under 'Packages that Linux may lack', then start again."
     )
 
 

@@ -44,7 +44,7 @@ def main(dist: Path, root: Path) -> None:
 
 
 def system_packages() -> list[str]:
-    """The README's list for a Linux without a desktop: that and nothing else must do."""
+    """The README's list of packages that Linux may lack: that and nothing else must do."""
     told = (Path(__file__).parents[1] / "README.md").read_text("utf-8")
     return re.findall(r"lib\S+", told.partition("apt-get install -y")[2].partition("```")[0])
 

@@ -6,7 +6,7 @@ Nothing here blocks: a question is a window-modal dialog, the answer comes back 
 from __future__ import annotations
 
 from collections import deque
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from functools import partial
 from pathlib import Path
 
@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QDialogButtonBox,
     QFileDialog,
     QMessageBox,
+    QVBoxLayout,
     QWidget,
 )
 
@@ -88,9 +89,9 @@ class Ask(QObject):
         box.setDefaultButton(cancel)  # Enter, pressed once too often, changes nothing
         _open(box)
 
-    def reason(self, question: str, on_text: Callable[[str], None]) -> None:
-        """Ask for a line of text that may not be empty."""
-        _open(_ReasonDialog(question, on_text, _window()))
+    def reason(self, question: str, on_text: Callable[[str], None], usual: Sequence[str] = ()) -> None:
+        """Ask for a line of text that may not be empty; `usual` ones are taken with one press."""
+        _open(_ReasonDialog(question, on_text, usual, _window()))
 
     def save_path(self, title: str, suggestion: str, kinds: str, on_path: Callable[[Path], None]) -> None:
         """Ask where to save a file; `suggestion` is a whole path. A name without an ending gets the suggestion's."""
@@ -114,7 +115,9 @@ def _act(act: Callable[[], None], _checked: bool = False) -> None:
 
 
 class _ReasonDialog(QDialog):
-    def __init__(self, question: str, on_text: Callable[[str], None], parent: QWidget | None) -> None:
+    def __init__(
+        self, question: str, on_text: Callable[[str], None], usual: Sequence[str], parent: QWidget | None
+    ) -> None:
         super().__init__(parent)
         self.setWindowTitle(_title())
         self._on_text = on_text
@@ -132,7 +135,21 @@ class _ReasonDialog(QDialog):
         layout = framed(self)
         for widget in (asked, self._line, buttons):
             layout.addWidget(widget)
+        if usual:
+            self._suggest(usual, layout)
         self.setMinimumWidth(420)
+
+    def _suggest(self, usual: Sequence[str], layout: QVBoxLayout) -> None:
+        from calibrator.desk.forms.fields import Suggestions  # the day's page is up before anybody is asked
+
+        offered = Suggestions(QCoreApplication.translate("Ask", "Often:"), self._line)
+        layout.insertWidget(layout.count() - 1, offered)
+        offered.offer(usual)  # in the dialog by now: the Tab key goes through them
+        offered.chosen.connect(self._take)
+
+    def _take(self, text: str) -> None:
+        self._line.setText(text)
+        self.accept()
 
     def _allow(self, text: str) -> None:
         self._ok.setEnabled(bool(text.strip()))

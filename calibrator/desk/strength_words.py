@@ -47,7 +47,7 @@ def _solids(mix: Mix) -> str:
         ),
     }
     low, high, risk = SOLIDS_SHARE.low, SOLIDS_SHARE.high, SOLIDS_SHARE.risk
-    told = texts.get(band(mix.solids_share, SOLIDS_SHARE), "")
+    told = texts.get(band(round(mix.solids_share, 3), SOLIDS_SHARE), "")  # as told: 12.0 % is not below 12 %
     return told.format(
         value=_percent(mix.solids_share, 1), low=_percent(low, 0), high=_percent(high, 0), risk=_percent(risk, 0)
     )

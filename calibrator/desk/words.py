@@ -120,6 +120,16 @@ def marks_words(marks: Sequence[Mark], scoops: Sequence[Scoop], system: UnitSyst
     return ", ".join(f"{name} {line}" for name, line in told)
 
 
+def usual_slips() -> tuple[str, ...]:
+    """Why a weighed scoopful is usually struck out."""
+    return (
+        translate("Words", "typed wrong"),
+        translate("Words", "spilled"),
+        translate("Words", "not struck level"),
+        translate("Words", "scale not at zero"),
+    )
+
+
 def medicated_caution() -> str:
     """Who decides about a medicated powder."""
     return translate(

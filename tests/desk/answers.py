@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
@@ -37,7 +37,7 @@ class Answers(Ask):
         if self.yes:
             (other[1] if other and self.other else on_yes)()
 
-    def reason(self, question: str, on_text: Callable[[str], None]) -> None:
+    def reason(self, question: str, on_text: Callable[[str], None], usual: Sequence[str] = ()) -> None:
         self.asked.append(question)
         if self.words:
             on_text(self.words)

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 from answers import Answers, at_noon
 from herd import Herd
-from PySide6.QtCore import QPoint
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QApplication, QDialog, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -78,3 +78,16 @@ def test_cancel_stands_left_of_what_the_dialog_is_for(
     last = row[-1]
     assert at[last].x() + last.width() > dialog.width() - 40  # at the right edge
     dialog.close()
+
+
+def test_a_usual_reason_is_one_press(desk: Desk, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch) -> None:
+    told: list[str] = []
+    window = QWidget()
+    qtbot.addWidget(window)
+    monkeypatch.setattr(ask, "_window", lambda: window)
+    Ask(window).reason("Why should 94 oz not count?", told.append, ("typed wrong", "spilled"))
+    dialog = next(one for one in window.findChildren(QDialog) if one.isVisible())
+    (spilled,) = (one for one in dialog.findChildren(QPushButton) if one.text() == "spilled")
+    qtbot.mouseClick(spilled, Qt.MouseButton.LeftButton)
+    assert told == ["spilled"]
+    assert not dialog.isVisible()

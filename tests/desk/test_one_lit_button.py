@@ -87,3 +87,21 @@ def test_the_mark_is_shown_whole_on_the_smallest_window(
     last.setFocus()
     QTest.keyClick(last, Qt.Key.Key_Tab)
     assert step._field.line.hasFocus()
+
+
+def test_a_signed_weigh_in_makes_room_for_the_lot_that_waits(window: Window) -> None:
+    page, _view = opened(window, Step.LEVEL_FILLS)
+    assert page.guide is not None
+    for mass_g in (331.0, 333.0, 330.0, 332.0):
+        page.guide.add_fill(FillWay.LEVEL, page.guide.next_bag(FillWay.LEVEL), mass_g, "")
+    page.guide.set(drawn_line_mm=13.0, drawn_line_typed="13 mm")
+    page.guide.sign_off("MK")
+    window.show_page("today")
+    window.show_page("weigh_in")
+    assert page.guide is not None  # nothing else waits: what was signed can be looked at
+    lot = page.guide.lot
+    window.desk.records.keep(replace(lot, id=new_id(), lot_number="26-9", revision=""))
+    window.show_page("today")
+    window.show_page("weigh_in")
+    assert page.guide is None
+    assert lit(window) == ["Weigh in"]

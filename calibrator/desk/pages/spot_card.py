@@ -26,7 +26,7 @@ from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.desk.widgets.name_choice import NameChoice
-from calibrator.desk.words import made_of_words, way_words
+from calibrator.desk.words import made_of_words, usual_slips, way_words
 from calibrator.model import FillWay, Mark, Scoop, SignOff, SpotFill, new_id
 from calibrator.records.entries import Added, Struck
 from calibrator.science.errors import CannotCompute
@@ -299,7 +299,7 @@ class SpotCard(QFrame):
         density = shown.density(found.density.density_g_per_ml, self.desk.system, found.density.expanded)
         tolerance = show_percent(100 * farm.tolerance_share, decimal_comma=comma)
         lines = [
-            self.tr("A feeding weighs {mass}, surely {low} to {high}; wanted {target} ± {tolerance}.").format(
+            self.tr("A feeding weighs {mass}, between {low} and {high} (95 %); wanted {target} ± {tolerance}.").format(
                 mass=self._mass(found.delivers_g),
                 low=self._mass(found.low_g),
                 high=self._mass(found.high_g),
@@ -336,7 +336,9 @@ class SpotCard(QFrame):
     def _strike(self) -> None:
         if self._newest is not None:
             question = self.tr("Why is {weight} struck out? It stays visible with the reason.")
-            self.desk.ask.reason(question.format(weight=self._as_typed(self._newest)), self._strike_because)
+            self.desk.ask.reason(
+                question.format(weight=self._as_typed(self._newest)), self._strike_because, usual_slips()
+            )
 
     def _strike_because(self, reason: str) -> None:
         if self._newest is not None:

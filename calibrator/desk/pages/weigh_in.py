@@ -16,7 +16,7 @@ from calibrator.desk.help.hands import of_step
 from calibrator.desk.page import Page
 from calibrator.desk.parts import button, label, row, scrolled, set_style_property
 from calibrator.desk.weigh_in import line_words, words
-from calibrator.desk.weigh_in.chooser import LotChooser
+from calibrator.desk.weigh_in.chooser import LotChooser, another_waits
 from calibrator.desk.weigh_in.commands import recall
 from calibrator.desk.weigh_in.findings_panel import LevelPanel, ToMarkPanel
 from calibrator.desk.weigh_in.step_fills import StepFills
@@ -109,6 +109,8 @@ class WeighInPage(Page):
         """Take up a lot's weigh-in where it was left, or begin one; with no lot, go on with the one in hand."""
         if thing_id:
             self._take_up(thing_id)
+        elif self.guide and self.guide.signed_off and another_waits(self.guide.standing, self.guide.lot.id):
+            self.close_guide()  # what was signed is done
         else:
             self._focus_first()
 

@@ -28,6 +28,7 @@ from calibrator.desk.trial.words import asked_words
 from calibrator.desk.trial.work import TAKEN_BACK, TrialWork, doubt
 from calibrator.desk.widgets.fitting import fit, whole
 from calibrator.desk.widgets.saying import Held
+from calibrator.desk.words import usual_slips
 from calibrator.model import Farm, FillWay, TrialFill
 from calibrator.science.plausible import Doubt
 from calibrator.units import Kind, show_mass
@@ -217,7 +218,7 @@ class TrialDialog(QDialog):
             return
         question = self.tr("Why should {mass} by {name} not count?")
         told = question.format(mass=self._read(fill), name=on_screen(fill.person))
-        self.desk.ask.reason(told, partial(self._strike_because, fill))
+        self.desk.ask.reason(told, partial(self._strike_because, fill), usual_slips())
 
     def _strike_because(self, fill: TrialFill, reason: str) -> None:
         self._done(partial(self.work.strike, fill, reason, self._who()))

@@ -27,6 +27,11 @@ def _place(known: LotStanding) -> int:
     return {LotState.DELIVERED: LOUD, LotState.BROUGHT_IN: LOUD + 2}.get(known.state, LOUD + 1)
 
 
+def another_waits(now: Standing, lot_id: str) -> bool:
+    """Whether a lot other than this one was left open or waits to be weighed in."""
+    return any(known.lot.id != lot_id and _place(known) <= LOUD for known in now.lots)
+
+
 class LotChooser(QWidget):
     """A card for each lot, with the one button that begins or goes on."""
 

@@ -192,7 +192,8 @@ def tolerance_words(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
     target_g = guide.weigh_in.target_mass_g or check.mean_g
     words = translate(
         "WeighInWords",
-        "A feeding weighs {mean}, surely {low} to {high}. Tolerance: {from_mass} to {to_mass} ({target} ± {share}).",
+        "A feeding weighs {mean}, between {low} and {high} (95 %). Tolerance: {from_mass} to {to_mass} ({target} ± "
+        "{share}).",
     )
     return words.format(
         mean=fine(check.mean_g, system),

@@ -36,6 +36,7 @@ from calibrator.desk.weigh_in.words import doubt_words, more_fills_advised, odd_
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.widgets.question import Question
 from calibrator.desk.widgets.stray_keys import SteadySpin, strays
+from calibrator.desk.words import usual_slips
 from calibrator.model import Fill, FillWay, UnitSystem
 from calibrator.science.plausible import Doubt
 from calibrator.units import Kind, MaskNotUnderstood, Quantity, edit_text, read_mask
@@ -370,7 +371,7 @@ class StepFills(StepView):
 
         question = self.tr("Why should {typed} from bag {bag} not count?")
         typed = as_typed(fill.mass_g, fill.typed, self.desk.system)
-        self.desk.ask.reason(question.format(typed=typed, bag=fill.bag), strike)
+        self.desk.ask.reason(question.format(typed=typed, bag=fill.bag), strike, usual_slips())
 
     def _choose_strike_word(self) -> None:
         fill = self._selected()
