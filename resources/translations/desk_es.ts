@@ -110,6 +110,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
 <context>
     <name>Ask</name>
     <message>
+        <source>Often:</source>
+        <translation>Lo común:</translation>
+    </message>
+    <message>
         <source>This happened {times} times.</source>
         <translation>Esto pasó {times} veces.</translation>
     </message>
@@ -9163,12 +9167,12 @@ entre {low} y {high}
         <translation>Una toma de este costal ({made_of}): {mass}, {off} más que {target}.</translation>
     </message>
     <message>
-        <source>Bulk density now: {density}, from {bags}.</source>
-        <translation>Densidad aparente ahora: {density}, de {bags}.</translation>
+        <source>A feeding weighs {mass}, between {low} and {high} (95 %); wanted {target} ± {tolerance}.</source>
+        <translation>Una toma pesa {mass}, entre {low} y {high} (95 %); se desean {target} ± {tolerance}.</translation>
     </message>
     <message>
-        <source>A feeding weighs {mass}, surely {low} to {high}; wanted {target} ± {tolerance}.</source>
-        <translation>Una toma pesa {mass}, con seguridad de {low} a {high}; se desean {target} ± {tolerance}.</translation>
+        <source>Bulk density now: {density}, from {bags}.</source>
+        <translation>Densidad aparente ahora: {density}, de {bags}.</translation>
     </message>
     <message>
         <source>Opened another bag? Stir it up, fill the scoop once and weigh it: a spot fill tells whether the line still holds.</source>
@@ -12309,8 +12313,8 @@ Sign off all the same? The record will say so.</source>
         <translation>{verdict} Así se quedaría la línea a {line}, con {mass} por toma. ¿Seguir con ella?</translation>
     </message>
     <message>
-        <source>A feeding weighs {mean}, surely {low} to {high}. Tolerance: {from_mass} to {to_mass} ({target} ± {share}).</source>
-        <translation>Una toma pesa {mean}, con seguridad entre {low} y {high}. Tolerancia: {from_mass} a {to_mass} ({target} ± {share}).</translation>
+        <source>A feeding weighs {mean}, between {low} and {high} (95 %). Tolerance: {from_mass} to {to_mass} ({target} ± {share}).</source>
+        <translation>Una toma pesa {mean}, entre {low} y {high} (95 %). Tolerancia: {from_mass} a {to_mass} ({target} ± {share}).</translation>
     </message>
     <message>
         <source>Levelled by a shake, the powder packs {percent} denser than struck level.</source>
@@ -12849,6 +12853,22 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>{count} level + 1 to the line</source>
         <translation>{count} al ras + 1 hasta la línea</translation>
+    </message>
+    <message>
+        <source>typed wrong</source>
+        <translation>mal escrito</translation>
+    </message>
+    <message>
+        <source>spilled</source>
+        <translation>se derramó</translation>
+    </message>
+    <message>
+        <source>not struck level</source>
+        <translation>no quedó al ras</translation>
+    </message>
+    <message>
+        <source>scale not at zero</source>
+        <translation>báscula sin cero</translation>
     </message>
 </context>
 <context>
