@@ -21,6 +21,7 @@ _KEPT = "\n" + _JOINERS
 # A folder's place is read to its end: what its slashes part are words of their own.
 _ENDLESS = re.compile(rf"([^\s/\\]{{{LONGEST_WORD - 1}}})[^\s/\\]{{2,}}")
 _LONG = re.compile(rf"\S{{{UNBROKEN + 10},}}")
+_AFTER_SIGN = re.compile(r"(?<=±) (?=\d)")
 _BEFORE_UNIT = re.compile(r"(?<=\d) (?=(?:%|°|[gL]\b|kg|lb|oz|qt|gal|mL|mm|cm|in\b|ft\b|Brix|mOsm))")
 _BREAK = "\u200b"  # of no width; a line may end there
 
@@ -45,5 +46,5 @@ def _broken(word: re.Match[str]) -> str:
 
 
 def with_units_bound(text: str) -> str:
-    """The same words; where a line is broken, no number stands at its end with its unit on the next."""
-    return _BEFORE_UNIT.sub("\u00a0", text)
+    """The same words; where a line is broken, a number keeps its unit beside it, and a ± its number."""
+    return _AFTER_SIGN.sub("\u00a0", _BEFORE_UNIT.sub("\u00a0", text))

@@ -76,6 +76,7 @@ def test_a_number_keeps_its_unit_on_its_line(qtbot: QtBot) -> None:
     assert with_units_bound("10.2 oz, 1 3/8 in or 95 % of 4 bags") == (
         "10.2\u00a0oz, 1 3/8\u00a0in or 95\u00a0% of 4 bags"
     )
+    assert with_units_bound("0.498 ± 0.011 g/mL") == "0.498 ±\u00a00.011\u00a0g/mL"
     shown = label("Draw the line 9 mm down.")
     qtbot.addWidget(shown)
     assert shown.text() == "Draw the line 9 mm down."

@@ -103,7 +103,7 @@ class FarmForm(QWidget):
             self._units.addButton(choice)
         self._water = Captioned(self.tr("Water is measured to"), self.water_qt)
         self._water_metric = Captioned(self.tr("Water is measured to"), self.water_l)
-        told = self.tr("You can always type either, like 10 oz or 283 g. What you typed is kept as typed.")
+        told = self.tr("You can always type either, like 10 oz or 280 g. What you typed is kept as typed.")
         units = column(
             label(self.tr("Numbers are shown in")),
             self.farm_units,
