@@ -214,7 +214,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>With&amp;draw the newest</source>
-        <translation>Retirar el más n&amp;uevo</translation>
+        <translation>Q&amp;uitar el último conteo</translation>
     </message>
     <message>
         <source>{since} to {until}: bags {bags}, {feedings}, {mean} each ({share})</source>
@@ -1103,6 +1103,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>La página Hoy avisa cuando no hay tabla de pared de un plan</translation>
     </message>
     <message>
+        <source>You can always type either, like 10 oz or 280 g. What you typed is kept as typed.</source>
+        <translation>Siempre puede escribir en unas u otras, como 10 oz o 280 g. Se guarda tal como lo escribió.</translation>
+    </message>
+    <message>
         <source>Most a feeding is off.</source>
         <translation>Lo más que falla una toma.</translation>
     </message>
@@ -1117,10 +1121,6 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <message>
         <source>Water is measured to</source>
         <translation>El agua se mide a</translation>
-    </message>
-    <message>
-        <source>You can always type either, like 10 oz or 283 g. What you typed is kept as typed.</source>
-        <translation>Siempre puede escribir en unas u otras, como 10 oz o 283 g. Se guarda tal como lo escribió.</translation>
     </message>
     <message>
         <source>Numbers are shown in</source>
@@ -1380,7 +1380,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>odd</source>
-        <translation>rara</translation>
+        <translation>dudosa</translation>
     </message>
     <message>
         <source>{count} scoopfuls together</source>
@@ -1509,7 +1509,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Dipped a little over the line, then one shake from side to side, so that the powder lies level there.</source>
-        <translation>Se hunde un poco más de la línea y luego una sacudida de lado a lado, para que el polvo quede parejo ahí.</translation>
+        <translation>La medida se mete en el polvo hasta pasar un poco la línea; luego una sacudida de lado a lado, para que el polvo quede parejo ahí.</translation>
     </message>
     <message>
         <source>18 to the line</source>
@@ -1866,7 +1866,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Use a marker that the wash does not take off and that may touch feed.</source>
-        <translation>Use un marcador que no se lave y que pueda tocar alimento.</translation>
+        <translation>Use un marcador que no se borre al lavar y que pueda tocar alimento.</translation>
     </message>
     <message>
         <source>Fill to the line</source>
@@ -2183,11 +2183,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>made on</source>
-        <translation>fabricado el</translation>
+        <translation>día de fabricación</translation>
     </message>
     <message>
         <source>arrived on</source>
-        <translation>recibido el</translation>
+        <translation>día en que se recibió</translation>
     </message>
     <message>
         <source>label composition</source>
@@ -2834,7 +2834,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The scoop&apos;s volume cancels: a scoop measured 3 % wrong gets the same line.</source>
-        <translation>El volumen de la medida se cancela: una medida mal medida en un 3 % recibe la misma línea.</translation>
+        <translation>El volumen de la medida no influye: aunque se haya medido con 3 % de error, la línea queda en el mismo lugar.</translation>
     </message>
     <message>
         <source>The scoop is filled as high as the wanted weight needs room, at this lot&apos;s density.</source>
@@ -3708,7 +3708,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>It corrects for temperature by itself (ATC)</source>
-        <translation>Corrige solo por temperatura (ATC)</translation>
+        <translation>Compensa la temperatura por sí mismo (ATC)</translation>
     </message>
     <message>
         <source>It stands on the glass, often 60 °F or 20 °C.</source>
@@ -3916,7 +3916,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Weigh powder and water on the kitchen scale, mix well, and read three drops. Two strengths make a calibration, six mixes make it sure. It holds for this powder and this refractometer.</source>
-        <translation>Pese polvo y agua en la báscula de cocina, mezcle bien y lea tres gotas. Dos fuerzas hacen una calibración, seis mezclas la hacen segura. Vale para este polvo y este refractómetro.</translation>
+        <translation>Pese polvo y agua en la báscula de cocina, mezcle bien y lea tres gotas. Con dos concentraciones ya hay calibración; con seis mezclas es segura. Vale para este polvo y este refractómetro.</translation>
     </message>
     <message>
         <source>No lot is in use yet: a calibration belongs to a powder. Sign off a weigh-in first.</source>
@@ -3968,7 +3968,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>From {count} mixes: {slope} Brix for each percent of solids. Three drops tell the solids within {half} either way (95 %).</source>
-        <translation>De {count} mezclas: {slope} Brix por cada uno por ciento de sólidos. Tres gotas dicen los sólidos con {half} de más o de menos (95 %).</translation>
+        <translation>De {count} mezclas: {slope} °Brix por cada 1 % de sólidos. Tres gotas dicen los sólidos con {half} de más o de menos (95 %).</translation>
     </message>
     <message>
         <source>With fewer than six mixes that is partly an assumption.</source>
@@ -4189,7 +4189,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Signed off</source>
-        <translation>Firmado</translation>
+        <translation>Firma</translation>
     </message>
     <message>
         <source>Fills</source>
@@ -4221,7 +4221,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Signed off on {day} by {who}: {fills} from {bags}.</source>
-        <translation>Firmado el {day} por {who}: {fills} de {bags}.</translation>
+        <translation>Pesada firmada el {day} por {who}: {fills} de {bags}.</translation>
     </message>
     <message>
         <source>Weighed on {day}, brought in from {file}; not signed off.</source>
@@ -5816,7 +5816,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Less about the water</source>
-        <translation>Menos sobre el agua</translation>
+        <translation>Ocultar lo del agua</translation>
     </message>
     <message>
         <source>More about scoopfuls: part fills, one kind, by weight</source>
@@ -5824,7 +5824,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Less about scoopfuls</source>
-        <translation>Menos de las medidas</translation>
+        <translation>Ocultar lo de las medidas</translation>
     </message>
     <message>
         <source>More about cold weather: powder, a further feeding</source>
@@ -5832,7 +5832,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Less about cold weather</source>
-        <translation>Menos sobre el tiempo frío</translation>
+        <translation>Ocultar lo del tiempo frío</translation>
     </message>
     <message>
         <source>&amp;Keep the plan</source>
@@ -7346,7 +7346,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The Brix that one percent of solids adds</source>
-        <translation>El Brix que agrega cada uno por ciento de sólidos</translation>
+        <translation>Los °Brix que agrega cada 1 % de sólidos</translation>
     </message>
     <message>
         <source>The age of a check</source>
@@ -8015,7 +8015,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Red tape, a number burned in. May stay empty.</source>
-        <translation>Cinta roja, un número quemado. Puede quedar vacío.</translation>
+        <translation>Cinta roja, un número grabado. Puede quedar vacío.</translation>
     </message>
     <message>
         <source>Takes the place of</source>
@@ -9664,7 +9664,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Signed. Lot {old} is fed until the change-over under Today. Print label and wall chart now or then; they go up then.</source>
-        <translation>Firmado. Se da el lote {old} hasta el cambio, en Hoy. Imprima la etiqueta y la tabla de pared ahora o entonces; se ponen entonces.</translation>
+        <translation>Pesada firmada. Se da el lote {old} hasta el cambio, en Hoy. Puede imprimir ya la etiqueta y la tabla de pared, pero póngalas hasta el día del cambio.</translation>
     </message>
     <message>
         <source>Signed off by {by}.</source>
@@ -9680,7 +9680,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Signed. Print the label and the wall chart.</source>
-        <translation>Firmado. Imprima la etiqueta y la tabla de pared.</translation>
+        <translation>Pesada firmada. Imprima la etiqueta y la tabla de pared.</translation>
     </message>
     <message>
         <source>Look it over. Signing off freezes this weigh-in. Once the lot is fed, its mark replaces the older ones, and charts and labels printed before are out of date.</source>
@@ -9776,7 +9776,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Signed off. Now print the label and the wall chart.</source>
-        <translation>Firmado. Ahora imprima la etiqueta y la tabla de pared.</translation>
+        <translation>Pesada firmada. Ahora imprima la etiqueta y la tabla de pared.</translation>
     </message>
 </context>
 <context>
@@ -10894,7 +10894,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>{scoop} is not marked for lot {number} yet. Draw the line {line} down the wall and put the label on.</source>
-        <translation>{scoop} aún no está marcada para el lote {number}. Dibuje la línea a {line} del borde, por la pared, y ponga la etiqueta.</translation>
+        <translation>Falta marcar la medida {scoop} para el lote {number}. Trace la línea a {line} del borde, por la pared, y pegue la etiqueta.</translation>
     </message>
     <message>
         <source>Lot {number} is weighed in; change over when lot {old} is finished.</source>
@@ -11172,7 +11172,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>With&amp;draw the newest</source>
-        <translation>Retirar la más n&amp;ueva</translation>
+        <translation>Q&amp;uitar la última revisión</translation>
     </message>
 </context>
 <context>
@@ -11481,7 +11481,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Fills, newest first</source>
-        <translation>Medidas, la más nueva primero</translation>
+        <translation>Llenadas, la más nueva primero</translation>
     </message>
 </context>
 <context>
@@ -11832,7 +11832,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Tell how high the water must stand in it</source>
-        <translation>Diga a qué altura debe llegar el agua</translation>
+        <translation>Indicar a qué altura debe llegar el agua</translation>
     </message>
     <message>
         <source>Shape of the vessel</source>
@@ -11840,7 +11840,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Tell how long a mix stays warm in it</source>
-        <translation>Diga cuánto se mantiene caliente la mezcla</translation>
+        <translation>Indicar cuánto se mantiene caliente la mezcla</translation>
     </message>
     <message>
         <source>Take this volume</source>
@@ -12210,7 +12210,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>{fills} from {bags} so far; {all} from {planned} are planned.</source>
-        <translation>Van {fills} de {bags}; el plan son {all} de {planned}.</translation>
+        <translation>Hasta ahora, {fills} de {bags}; el plan son {all} de {planned}.</translation>
     </message>
     <message>
         <source>Dip, heap, and strike off with a straight edge. No tapping, no pressing. {fills}: type the weight, press Enter.</source>
@@ -12306,7 +12306,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>No fill to the line was weighed yet, so how the powder settles in it is not known and the line may be some percent off. Weigh at least two fills to it, or go on without?</source>
-        <translation>Aún no se pesó ninguna llenada hasta la línea: no se sabe cómo se asienta el polvo y la línea puede errar unos puntos porcentuales. ¿Pesar al menos dos llenadas hasta ella, o seguir sin ellas?</translation>
+        <translation>Aún no se pesó ninguna llenada hasta la línea: no se sabe cómo se asienta el polvo y la línea puede fallar por un 2 o 3 %. ¿Pesar al menos dos llenadas hasta ella, o seguir sin ellas?</translation>
     </message>
     <message>
         <source>{verdict} What would be signed is the line at {line}, with {mass} in a feeding. Go on with it?</source>
@@ -13072,8 +13072,8 @@ Sign off all the same? The record will say so.</source>
     <message numerus="yes">
         <source>%n more fills would do, each from a bag not yet dipped.</source>
         <translation>
-            <numerusform>Bastaría %n llenada más, de un costal sin usar.</numerusform>
-            <numerusform>Bastarían %n llenadas más, cada una de un costal sin usar.</numerusform>
+            <numerusform>Bastaría %n llenada más, de otro costal, todavía sin pesar.</numerusform>
+            <numerusform>Bastarían %n llenadas más, cada una de otro costal, todavía sin pesar.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
