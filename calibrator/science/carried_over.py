@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 from calibrator.model import SeasonLot, Shape
 from calibrator.science.compare import Difference, compare
@@ -81,7 +82,15 @@ def difference_share(first: SeasonLot, second: SeasonLot) -> Difference:
             (math.log(one.density_g_per_ml), one.density_u_g_per_ml / one.density_g_per_ml) for one in (first, second)
         ]
     one, other = ((*side, lot.degrees_of_freedom) for side, lot in zip(sides, (first, second), strict=True))
-    return compare(one, other)
+    found = compare(one, other)
+    # Compared by its logarithm, a ratio is told as the share that it is: ln 0.94 is −6.2 %, the lot 6.0 % lighter.
+    return replace(
+        found,
+        difference=math.expm1(found.difference),
+        u=found.u * math.exp(found.difference),
+        low=math.expm1(found.low),
+        high=math.expm1(found.high),
+    )
 
 
 def as_to_the_mark(lot: SeasonLot) -> SeasonLot:

@@ -378,7 +378,7 @@ def test_two_chosen_lots_are_compared(shown: Callable[[], SeasonPage], herd: Her
     assert not panel.beside.isVisible()
     panel.table.selectRow(2)
     panel.table.selectionModel().select(panel.model.index(1, 0), BOTH)
-    assert panel.finding.text().startswith("A level scoop weighs 9.5 % more (between ")
+    assert panel.finding.text().startswith("A level scoop weighs 10.0 % more (between ")
     assert panel.finding.text().endswith(") with lot 25-1204A than with lot 25-1103C.")
     headings = [panel.beside.horizontalHeaderItem(n).text() for n in (1, 2)]
     assert headings == ["25-1103C", "25-1204A"]

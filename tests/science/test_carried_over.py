@@ -47,12 +47,12 @@ def test_two_lots_with_one_scoop_are_compared_by_their_scoopfuls_else_by_density
     first = lot(0, 0.55, level_mean_g=330.0, level_u_g=1.65, density_u_g_per_ml=0.011)
     second = {"level_mean_g": 340.0, "level_u_g": 3.4, "density_u_g_per_ml": 0.0112}
     same = difference_share(first, lot(1, 0.56, **second))
-    assert same.difference == pytest.approx(math.log(340 / 330))
-    assert same.u == pytest.approx(math.hypot(0.005, 0.01))
+    assert same.difference == pytest.approx(340 / 330 - 1)
+    assert same.u == pytest.approx(340 / 330 * math.hypot(0.005, 0.01))
     for other in ({"scoop_id": "blue"}, {"scoop_revision": "newer"}):
         found = difference_share(first, lot(1, 0.56, **second, **other))
-        assert found.difference == pytest.approx(math.log(0.56 / 0.55))
-        assert found.u == pytest.approx(math.hypot(0.02, 0.02))
+        assert found.difference == pytest.approx(0.56 / 0.55 - 1)
+        assert found.u == pytest.approx(0.56 / 0.55 * math.hypot(0.02, 0.02))
 
 
 def test_a_lot_to_the_mark_is_denser_by_its_settling_and_less_sure() -> None:
