@@ -27,11 +27,12 @@ from calibrator.model import (
 )
 from calibrator.prints.chart_facts import ChartGroup, ChartRow, LotPart, ScoopPart, TwoLots, WallChart, WeekRow, Weeks
 from calibrator.prints.label_facts import LabelForm, LabelGrid, LabelLine, LabelSheet, ScoopLabel
-from calibrator.prints.record_facts import COVERAGE_FACTOR, LotSheet
+from calibrator.prints.record_facts import LotSheet
 from calibrator.records import Records
 from calibrator.science.feeding import fed_ml
 from calibrator.science.mixing import Powder
 from calibrator.science.scoops import ScoopCount
+from calibrator.science.struck import COVERAGE_FACTOR
 from calibrator.science.weeks import Phase, phases
 from calibrator.values import dataclass
 

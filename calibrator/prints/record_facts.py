@@ -6,11 +6,9 @@ from datetime import datetime
 
 from calibrator.model import Farm, Fill, Lot, Mark, Paper, Scale, Scoop, SignOff, SpotFill, UnitSystem, WeighIn
 from calibrator.science.budget import BudgetRow
+from calibrator.science.struck import COVERAGE_FACTOR
 from calibrator.science.weighing import LevelResult
 from calibrator.values import dataclass
-
-COVERAGE_FACTOR = 2.0
-"""From a standard uncertainty to about 95 % where no degrees of freedom are known: JCGM 100:2008, 6.3.3."""
 
 
 @dataclass(frozen=True, kw_only=True)

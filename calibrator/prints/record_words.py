@@ -9,11 +9,12 @@ from calibrator.model import Box, Composition, Cylinder, FillWay, PackageKind, P
 from calibrator.prints import words
 from calibrator.prints.fit import plain
 from calibrator.prints.languages import Tongue, Words
-from calibrator.prints.record_facts import COVERAGE_FACTOR, LotSheet
+from calibrator.prints.record_facts import LotSheet
 from calibrator.science.budget import Distribution, Source
 from calibrator.science.keep import VERDICT_LEVEL
 from calibrator.science.mark import LineVerdict, OldLineVerdict
 from calibrator.science.spread import IntervalRule
+from calibrator.science.struck import COVERAGE_FACTOR
 from calibrator.science.verify import JUDGED_LEVEL
 from calibrator.units import (
     Kind,

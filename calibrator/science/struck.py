@@ -22,6 +22,10 @@ _PLASTIC_EXPANSION_PER_C = 3e-4  # in volume; polyethylene and polypropylene, a 
 _REFERENCE_C = 20.0
 
 
+COVERAGE_FACTOR = 2.0
+"""From a standard uncertainty to about 95 % where no degrees of freedom are known: JCGM 100:2008, 6.3.3."""
+
+
 @dataclass(frozen=True)
 class VolumeEstimate:
     """A volume in mL, its standard uncertainty and the degrees of freedom of that."""
@@ -29,6 +33,11 @@ class VolumeEstimate:
     volume_ml: float
     u_ml: float
     degrees_of_freedom: float
+
+    @property
+    def expanded_ml(self) -> float:
+        """Half the 95 % interval, told alike wherever the volume is."""
+        return COVERAGE_FACTOR * self.u_ml
 
 
 def _pouring_part(masses_g: Sequence[float], reading_u_g: float) -> tuple[float, float]:

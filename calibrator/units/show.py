@@ -114,16 +114,16 @@ def show_scoop_volume(volume_ml: float, system: UnitSystem, *, decimal_comma: bo
     return with_comma(f"{on_step(from_base(Fraction(volume_ml), unit), step)} {unit}", decimal_comma)
 
 
-def show_scoop_estimate(volume_ml: float, u_ml: float, system: UnitSystem, *, decimal_comma: bool = False) -> str:
-    """A scoop's volume with its uncertainty in one unit, then in the other system's: "0.987 ± 0.012 qt (934 ± 11 mL)".
+def show_scoop_estimate(volume_ml: float, half_ml: float, system: UnitSystem, *, decimal_comma: bool = False) -> str:
+    """A scoop's volume with half its interval in one unit, then in the other's: "0.987 ± 0.012 qt (934 ± 11 mL)".
 
     In quarts from 3/4 qt, below that in fl oz; millilitres alone where the system is metric.
     """
-    metric = show_with_uncertainty(volume_ml, u_ml, "mL", decimal_comma=decimal_comma)
-    if system is UnitSystem.METRIC or not (tellable(volume_ml) and tellable(u_ml)):
+    metric = show_with_uncertainty(volume_ml, half_ml, "mL", decimal_comma=decimal_comma)
+    if system is UnitSystem.METRIC or not (tellable(volume_ml) and tellable(half_ml)):
         return metric
     unit = "qt" if from_base(Fraction(volume_ml), "qt") >= Fraction(3, 4) else "fl oz"
-    told, spread = (float(from_base(Fraction(size), unit)) for size in (volume_ml, u_ml))
+    told, spread = (float(from_base(Fraction(size), unit)) for size in (volume_ml, half_ml))
     return f"{show_with_uncertainty(told, spread, unit, decimal_comma=decimal_comma)} ({metric})"
 
 

@@ -281,11 +281,11 @@ class ScoopForm(Form[Scoop]):
         if found is None:
             self._by_dimensions.setText(self.tr("The drawing and the volume appear once every measure is there."))
         else:
-            text = self.tr("By its dimensions it holds {volume}.")
+            text = self.tr("By its dimensions it holds {volume}, 95 % sure.")
             self._by_dimensions.setText(text.format(volume=self._in_words(found.dimensions)))
         self._by_water.setVisible(found is not None and found.water is not None)
         if found and found.water:
-            text = self.tr("By water it holds {volume}. This is what counts.")
+            text = self.tr("By water it holds {volume}, 95 % sure. This is what counts.")
             self._by_water.setText(text.format(volume=self._in_words(found.water)))
         self._difference.setVisible(bool(found and found.check and not found.check.agrees))
         if found and found.difference_pct is not None:
@@ -298,7 +298,7 @@ class ScoopForm(Form[Scoop]):
 
     def _in_words(self, volume: VolumeEstimate) -> str:
         comma = decimal_comma()
-        return show_scoop_estimate(volume.volume_ml, volume.u_ml, self.desk.system, decimal_comma=comma)
+        return show_scoop_estimate(volume.volume_ml, volume.expanded_ml, self.desk.system, decimal_comma=comma)
 
 
 def _third(widget: QWidget) -> QHBoxLayout:
