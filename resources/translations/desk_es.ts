@@ -8046,6 +8046,14 @@ entre {low} y {high}
         <translation>Medir también su volumen con &amp;agua: es más seguro</translation>
     </message>
     <message>
+        <source>By its dimensions it holds {volume}, 95 % sure.</source>
+        <translation>Por sus dimensiones le caben {volume}, con 95 % de seguridad.</translation>
+    </message>
+    <message>
+        <source>By water it holds {volume}, 95 % sure. This is what counts.</source>
+        <translation>Con agua le caben {volume}, con 95 % de seguridad. Eso es lo que cuenta.</translation>
+    </message>
+    <message>
         <source>What to know it by</source>
         <translation>En qué se reconoce</translation>
     </message>
@@ -8080,14 +8088,6 @@ entre {low} y {high}
     <message>
         <source>The drawing and the volume appear once every measure is there.</source>
         <translation>El dibujo y el volumen aparecen cuando están todas las dimensiones.</translation>
-    </message>
-    <message>
-        <source>By its dimensions it holds {volume}.</source>
-        <translation>Por sus dimensiones le caben {volume}.</translation>
-    </message>
-    <message>
-        <source>By water it holds {volume}. This is what counts.</source>
-        <translation>Por agua le caben {volume}. Esto es lo que cuenta.</translation>
     </message>
     <message>
         <source>Dimensions and water differ by {percent}. Measure the inside once more, and see that the scale was zeroed with the empty scoop on it.</source>
