@@ -398,12 +398,37 @@ def test_a_new_plan_suggests_the_volume_that_gives_the_usual_solids(form: PlanFo
 
 def test_that_one_of_the_two_must_be_chosen_is_seen_before_one_keeps(form: PlanForm) -> None:
     editor = form.groups[0]
-    assert editor._means_note.text() == "Choose one: it decides how much powder each calf gets."
+    assert editor._means_note.text() == (
+        "Choose one: 2 qt of mix has 1.78 qt of water in it; 2 qt of water becomes 2.22 qt with its powder."
+    )
     assert editor._means_note.property("state") == "care"
     assert editor.rate.outcome.text() == ""
     editor.water.click()
     assert editor._means_note.property("state") == "ok"
     assert "2 qt of water" in editor._means_note.text()
+
+
+def test_the_difference_between_mix_and_water_is_told_by_the_figures_typed_as_the_choice_then_makes_them(
+    form: PlanForm, qtbot: QtBot
+) -> None:
+    """2.5 qt of mix, then of water: what was told before the choice stands there after it."""
+    editor = form.groups[0]
+    put(qtbot, editor.volume.line, "2.5 qt")
+    before = editor._means_note.text()
+    editor.finished.click()
+    water, whole = editor._means_note.text().removesuffix(" with its powder").split(" of water, ")
+    assert whole == "2 1/2 qt"
+    assert f"2 1/2 qt of mix has {water} of water in it" in before
+    editor.water.click()
+    water, whole = editor._means_note.text().removesuffix(" with its powder").split(" of water, ")
+    assert water == "2 1/2 qt"
+    assert before.endswith(f"2 1/2 qt of water becomes {whole} with its powder.")
+
+
+def test_without_a_volume_the_choice_is_asked_for_in_general_words(form: PlanForm, qtbot: QtBot) -> None:
+    editor = form.groups[0]
+    put(qtbot, editor.volume.line, "two")
+    assert editor._means_note.text() == "Choose one: it decides how much powder each calf gets."
 
 
 @pytest.mark.parametrize(

@@ -36,6 +36,7 @@ from calibrator.units import Kind, read, show_typed_volume
 MOST_FEEDINGS = 6
 FEEDING_STEPS = {UnitSystem.FARM: "1/2 qt", UnitSystem.METRIC: "0.5 L"}  # in which feedings are laid down
 MOST_ADDITIVES, MOST_STEPS = 6, 12
+_BASES = {VolumeMeans.WATER: RateBasis.ON_WATER, VolumeMeans.FINISHED_MIX: RateBasis.MADE_UP}
 
 
 def _usual(system: UnitSystem, signed: SignedFor | None, powder: Powder | None, water_c: float) -> PlanGroup:
@@ -171,7 +172,10 @@ class GroupEditor(QFrame):
 
     def group(self) -> PlanGroup | None:
         """The group as typed; None where something is missing."""
-        volume, means, rate = self.volume.value(), self.means(), self.rate.rate()
+        return self._group_as(self.means(), self.rate.rate())
+
+    def _group_as(self, means: VolumeMeans | None, rate: MixingRate | None) -> PlanGroup | None:
+        volume = self.volume.value()
         if volume is None or means is None or rate is None:
             return None
         return PlanGroup(
@@ -282,9 +286,8 @@ class GroupEditor(QFrame):
     def _feeding_typed(self) -> None:
         volume = self.volume.value()
         if volume is not None:
-            bases = {VolumeMeans.WATER: RateBasis.ON_WATER, VolumeMeans.FINISHED_MIX: RateBasis.MADE_UP}
             means = self.means()
-            self.rate.follow(volume, self.volume.told(), bases[means] if means else self.rate.shown_basis())
+            self.rate.follow(volume, self.volume.told(), _BASES[means] if means else self.rate.shown_basis())
         self._typed()
 
     def _typed(self) -> None:
@@ -298,7 +301,7 @@ class GroupEditor(QFrame):
         set_style_property(self._means_note, "state", "care" if open_ else "ok")
         mix, powder_g = self._mix()
         if open_:
-            self._means_note.setText(self.tr("Choose one: it decides how much powder each calf gets."))
+            self._means_note.setText(self._difference())
         else:
             self._means_note.setText(self._other_meaning(mix) if mix else "")
         if mix is None or self.day_feedings.rows:  # feedings that differ have volumes of their own
@@ -329,6 +332,32 @@ class GroupEditor(QFrame):
             told.append(words.format(target=mass_text(target, self.desk.system)))
         return "\n".join(text for text in (*told, solids_caution(mix)) if text)
 
+    def _difference(self) -> str:
+        """What is to be chosen, by the figures typed; in general words where they make no mix yet."""
+        made = [self._mix_as(means) for means in (VolumeMeans.FINISHED_MIX, VolumeMeans.WATER)]
+        as_mix, as_water = made
+        if as_mix is None or as_water is None:
+            return self.tr("Choose one: it decides how much powder each calf gets.")
+        words = self.tr(
+            "Choose one: {volume} of mix has {water} of water in it; {volume} of water becomes {mix} with its powder."
+        )
+        comma, system = decimal_comma(), self.desk.system
+        volume, water, whole = (
+            show_typed_volume(each, system, decimal_comma=comma)
+            for each in (as_water.water_ml, as_mix.water_ml, as_water.volume_ml)
+        )
+        return words.format(volume=volume, water=water, mix=whole)
+
+    def _mix_as(self, means: VolumeMeans) -> Mix | None:
+        """What one calf would get if the volume meant this."""
+        group = self._group_as(means, self.rate.would_be(_BASES[means]))
+        if group is None or self._powder is None:
+            return None
+        try:
+            return mix_per_calf(group, self._powder, self._water_c)
+        except CannotCompute:
+            return None
+
     def _other_meaning(self, mix: Mix) -> str:
         system = self.desk.system
         comma = decimal_comma()
@@ -340,7 +369,7 @@ class GroupEditor(QFrame):
         figures = row(self._calves, self._feedings, self.volume, spacing=2 * SPACE)
         for place, stretch in enumerate((2, 2, 4)):
             figures.setStretch(place, stretch)
-        choices = row(label(self.tr("This volume is"), wrap=False), self.finished, self.water, None, spacing=2 * SPACE)
+        choices = row(label(self.tr("Mix or water?"), wrap=False), self.finished, self.water, None, spacing=2 * SPACE)
         means = column(choices, self._means_note, spacing=3)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)

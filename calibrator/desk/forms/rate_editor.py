@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
@@ -106,6 +108,11 @@ class RateEditor(QWidget):
             self.mass.set_value(mass * volume_ml / was)
         self.volume.set_value(volume_ml, told)
         self._tell_same()
+
+    def would_be(self, basis: RateBasis) -> MixingRate | None:
+        """The rate as it stands once the feeding's volume is said to be water or mix."""
+        rate = self.rate()
+        return replace(rate, basis=basis) if rate and self._follows else rate
 
     def tell(self, outcome: str, advice: str) -> None:
         """Say what each calf gets of it, and what is to be thought of."""
