@@ -1786,6 +1786,10 @@ entre {low} y {high}
         <translation>Elija uno: de eso depende cuánto polvo recibe cada becerra.</translation>
     </message>
     <message>
+        <source>Mix or water?</source>
+        <translation>¿Mezcla o agua?</translation>
+    </message>
+    <message>
         <source>= {powder} of powder per calf and feeding, {solids} solids</source>
         <translation>= {powder} de polvo por becerra y toma, {solids} de sólidos</translation>
     </message>
@@ -1794,12 +1798,12 @@ entre {low} y {high}
         <translation>El lote en uso se firmó para {target} por toma. Revise los dos volúmenes.</translation>
     </message>
     <message>
-        <source>{water} of water, {mix} with its powder</source>
-        <translation>{water} de agua, {mix} ya con su polvo</translation>
+        <source>Choose one: {volume} of mix has {water} of water in it; {volume} of water becomes {mix} with its powder.</source>
+        <translation>Elija uno: {volume} de mezcla lleva {water} de agua; {volume} de agua dan {mix} con su polvo.</translation>
     </message>
     <message>
-        <source>This volume is</source>
-        <translation>Este volumen es</translation>
+        <source>{water} of water, {mix} with its powder</source>
+        <translation>{water} de agua, {mix} ya con su polvo</translation>
     </message>
 </context>
 <context>
