@@ -28,6 +28,13 @@ def locale_of(wanted: str) -> QLocale:
     return QLocale(_LOCALES[wanted])
 
 
+def thinks_metric() -> bool:
+    """Whether this computer's country measures in g and L; one that names no country tells nothing."""
+    system = QLocale.system()
+    named = system.language() != QLocale.Language.C
+    return named and system.measurementSystem() == QLocale.MeasurementSystem.MetricSystem
+
+
 def on_paper(chosen: tuple[str, ...]) -> tuple[str, ...]:
     """The languages to propose for a print: those chosen, else the one of the screen."""
     if chosen in PAPER_LANGUAGES:

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QFileDia
 from pytestqt.qtbot import QtBot
 from speaking import speaking
 
+from calibrator.desk import tongues
 from calibrator.desk.app import Opener
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.farm_form import FarmForm
@@ -201,3 +202,16 @@ def test_the_window_that_asks_for_a_file_speaks_spanish(qtbot: QtBot) -> None:
     assert {"&Look in:", "Files of &type:"} < english
     assert english & spanish == set()
     assert not [said for said in spanish if "fichero" in said or "irectorio" in said]
+
+
+@pytest.mark.parametrize(("name", "metric"), [("es_MX", True), ("es_US", False), ("en_US", False), ("C", False)])
+def test_the_first_farm_thinks_in_the_units_of_its_country(
+    monkeypatch: pytest.MonkeyPatch, name: str, metric: bool
+) -> None:
+    class There(QLocale):
+        @staticmethod
+        def system() -> QLocale:
+            return QLocale(name)
+
+    monkeypatch.setattr(tongues, "QLocale", There)
+    assert tongues.thinks_metric() is metric

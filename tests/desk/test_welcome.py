@@ -278,3 +278,12 @@ def test_enter_on_a_choice_goes_on_as_in_a_field(qtbot: QtBot, page: WelcomePage
     assert tapered.isChecked()
     qtbot.keyClick(tapered, Qt.Key.Key_Return)
     assert page.scoop_form.rim.line.hasFocus()
+
+
+@pytest.mark.parametrize("metric", [True, False])
+def test_the_units_proposed_are_the_countrys(
+    qtbot: QtBot, empty_desk: Desk, monkeypatch: pytest.MonkeyPatch, metric: bool
+) -> None:
+    monkeypatch.setattr("calibrator.desk.pages.welcome.thinks_metric", lambda: metric)
+    page = opened(qtbot, empty_desk)
+    assert page.farm_step.metric_units.isChecked() is metric

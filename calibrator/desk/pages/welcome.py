@@ -23,6 +23,7 @@ from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.sample import open_sample_season
 from calibrator.desk.standing import FirstStep, first_step
 from calibrator.desk.theme import SPACE
+from calibrator.desk.tongues import thinks_metric
 from calibrator.desk.widgets.drawing import Drawing
 from calibrator.desk.widgets.later import Later
 from calibrator.desk.widgets.side_by_side import SideBySide
@@ -50,7 +51,7 @@ class FarmStep(QWidget):
         self._units = QButtonGroup(self)
         for choice in (self.farm_units, self.metric_units):
             self._units.addButton(choice)
-        self.farm_units.setChecked(True)
+        (self.metric_units if thinks_metric() else self.farm_units).setChecked(True)
         told = self.tr("Either can be typed at any time, and the choice can be changed later.")
         shown = label(self.tr("Numbers are shown in"))
         who = SideBySide(self.name, self.language, gap=2 * SPACE)

@@ -50,7 +50,7 @@ class StepTools(StepView):
         self._scale_says = label("")
         self._together = label("")
         rows = (
-            (self.tr("S&coop"), self._scoop, self.tr("its name is painted on it")),
+            (self.tr("S&coop"), self._scoop, ""),
             (self.tr("Sc&ale"), self._scale, ""),
             (
                 self.tr("Tar&get weight"),
