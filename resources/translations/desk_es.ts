@@ -1163,7 +1163,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Draw its line</source>
-        <translation>Trazar su raya</translation>
+        <translation>Trazar su línea</translation>
     </message>
     <message>
         <source>Mix by its chart</source>
@@ -1485,7 +1485,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Weighing scoopfuls of a new lot from several bags, drawing the line, and checking it.</source>
-        <translation>Pesar medidas de un lote nuevo de varios costales, dibujar la línea y comprobarla.</translation>
+        <translation>Pesar medidas de un lote nuevo de varios costales, trazar la línea y comprobarla.</translation>
     </message>
     <message>
         <source>Level fill</source>
@@ -1509,7 +1509,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Dipped a little over the line, then one shake from side to side, so that the powder lies level there.</source>
-        <translation>La medida se mete en el polvo hasta pasar un poco la línea; luego una sacudida de lado a lado, para que el polvo quede parejo ahí.</translation>
+        <translation>Se llena un poco por encima de la línea y se da una sacudida de lado a lado, para que el polvo quede parejo en ella.</translation>
     </message>
     <message>
         <source>18 to the line</source>
@@ -2323,7 +2323,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>line drawn</source>
-        <translation>línea dibujada</translation>
+        <translation>línea trazada</translation>
     </message>
     <message>
         <source>step</source>
@@ -2838,11 +2838,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>The scoop&apos;s volume cancels: a scoop measured 3 % wrong gets the same line.</source>
-        <translation>El volumen de la medida no influye: aunque se haya medido con 3 % de error, la línea queda en el mismo lugar.</translation>
+        <translation>El volumen de la medida no influye: aunque sus dimensiones se anoten con un error de 3 %, la línea sale igual.</translation>
     </message>
     <message>
         <source>The scoop is filled as high as the wanted weight needs room, at this lot&apos;s density.</source>
-        <translation>La medida se llena hasta donde el peso buscado ocupa lugar, con la densidad de este lote.</translation>
+        <translation>La medida se llena hasta la altura que necesita el peso deseado con la densidad de este lote.</translation>
     </message>
     <message>
         <source>Where the line for {target} goes</source>
@@ -3724,7 +3724,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Up to the brim or a line. Weighing water in it, under Instrument checks, is surer.</source>
-        <translation>Hasta el borde o hasta una raya. Es más seguro pesarle agua, en Revisar instrumentos.</translation>
+        <translation>Hasta el borde o hasta una línea. Es más seguro pesarle agua, en Revisar instrumentos.</translation>
     </message>
     <message>
         <source>What it holds</source>
@@ -3920,7 +3920,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Weigh powder and water on the kitchen scale, mix well, and read three drops. Two strengths make a calibration, six mixes make it sure. It holds for this powder and this refractometer.</source>
-        <translation>Pese polvo y agua en la báscula de cocina, mezcle bien y lea tres gotas. Con dos concentraciones ya hay calibración; con seis mezclas es segura. Vale para este polvo y este refractómetro.</translation>
+        <translation>Pese polvo y agua en la báscula de cocina, mezcle bien y lea tres gotas. Con dos concentraciones ya hay calibración; con seis mezclas queda segura. Vale para este polvo y este refractómetro.</translation>
     </message>
     <message>
         <source>No lot is in use yet: a calibration belongs to a powder. Sign off a weigh-in first.</source>
@@ -3972,7 +3972,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>From {count} mixes: {slope} Brix for each percent of solids. Three drops tell the solids within {half} either way (95 %).</source>
-        <translation>De {count} mezclas: {slope} °Brix por cada 1 % de sólidos. Tres gotas dicen los sólidos con {half} de más o de menos (95 %).</translation>
+        <translation>De {count} mezclas: {slope} Brix por cada 1 % de sólidos. Tres gotas dicen los sólidos con {half} de más o de menos (95 %).</translation>
     </message>
     <message>
         <source>With fewer than six mixes that is partly an assumption.</source>
@@ -4471,7 +4471,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>trial of feeders begun: {scoop}, {way}</source>
-        <translation>prueba de quienes alimentan empezada: {scoop}, {way}</translation>
+        <translation>prueba de personal empezada: {scoop}, {way}</translation>
     </message>
     <message>
         <source>lot {number} entered</source>
@@ -4611,7 +4611,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Trial of feeders</source>
-        <translation>Prueba de quienes alimentan</translation>
+        <translation>Prueba de personal</translation>
     </message>
 </context>
 <context>
@@ -4842,7 +4842,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Lot {number} is signed off. What was weighed stays in the records. A new sign-off takes its place: the lines, labels and charts made by the old one hold no more then. Weigh it in again?</source>
-        <translation>El lote {number} está firmado. Lo pesado queda en los registros. Una firma nueva toma su lugar: las rayas, etiquetas y tablas hechas con la anterior dejan de valer. ¿Pesarlo otra vez?</translation>
+        <translation>El lote {number} está firmado. Lo pesado queda en los registros. Una firma nueva toma su lugar: las líneas, etiquetas y tablas hechas con la anterior dejan de valer. ¿Pesarlo otra vez?</translation>
     </message>
     <message>
         <source>Weigh in again</source>
@@ -5200,7 +5200,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>count back the scoopfuls, and look whether they were filled to the line of this lot and not of the one before</source>
-        <translation>recuente las medidas y vea si se llenaron hasta la raya de este lote y no la del anterior</translation>
+        <translation>recuente las medidas y vea si se llenaron hasta la línea de este lote y no la del anterior</translation>
     </message>
     <message>
         <source>check the instrument in plain water</source>
@@ -5828,7 +5828,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Less about scoopfuls</source>
-        <translation>Ocultar lo de las medidas</translation>
+        <translation>Menos opciones de medidas</translation>
     </message>
     <message>
         <source>More about cold weather: powder, a further feeding</source>
@@ -6982,7 +6982,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Draw the line on the scoop and enter where it is before signing off.</source>
-        <translation>Antes de firmar, dibuje la línea en la medida y anote dónde está.</translation>
+        <translation>Antes de firmar, trace la línea en la medida y anote dónde está.</translation>
     </message>
     <message>
         <source>Each step of poured water must stand higher and hold more than the one before.</source>
@@ -9148,7 +9148,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Weigh only the one scoopful to the line, about {mass}: without the level before it.</source>
-        <translation>Pese solo la medida hasta la raya, unos {mass}: sin la que va al ras antes.</translation>
+        <translation>Pese solo la medida hasta la línea, unos {mass}: sin la que va al ras antes.</translation>
     </message>
     <message>
         <source>The mark no longer holds: weigh the lot in anew and move the line.</source>
@@ -9263,11 +9263,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>Each bar is a standard deviation, its line the 95 % interval: between lots of one kind, between bags of a lot, between scoopfuls of one bag. Two thirds of all lie within it, nearly all within twice.</source>
-        <translation>Cada barra es una desviación estándar y su raya el intervalo de 95 %: entre lotes de una clase, entre costales de un lote, entre medidas de un costal. Dos tercios quedan dentro de ella, casi todos dentro del doble.</translation>
+        <translation>Cada barra es una desviación estándar y su línea el intervalo de 95 %: entre lotes de una clase, entre costales de un lote, entre medidas de un costal. Dos tercios quedan dentro de ella, casi todos dentro del doble.</translation>
     </message>
     <message>
         <source>Overlapping lines mean: nobody can be told from the others. It is what to practise, not who to blame.</source>
-        <translation>Si las rayas se enciman, nadie se distingue de los demás. Sirve para practicar, no para culpar.</translation>
+        <translation>Si las líneas se enciman, nadie se distingue de los demás. Sirve para practicar, no para culpar.</translation>
     </message>
     <message>
         <source>between lots</source>
@@ -9514,11 +9514,11 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Line as drawn</source>
-        <translation>Línea dibujada</translation>
+        <translation>Línea trazada</translation>
     </message>
     <message>
         <source>&amp;Drawn as proposed</source>
-        <translation>Ya la &amp;dibujé así</translation>
+        <translation>Ya la trac&amp;é así</translation>
     </message>
     <message>
         <source>Keep the &amp;old line</source>
@@ -9526,7 +9526,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Drawn elsewhere? Distance down the wall &amp;from the rim:</source>
-        <translation>¿La dibujó &amp;en otro lugar? A qué distancia del borde:</translation>
+        <translation>¿La trazó &amp;en otro lugar? A qué distancia del borde:</translation>
     </message>
     <message>
         <source>Ente&amp;r</source>
@@ -9578,7 +9578,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>More level fills are advised first; a line drawn now is preliminary.</source>
-        <translation>Conviene pesar antes más llenadas al ras; la línea que se dibuje ahora es provisional.</translation>
+        <translation>Conviene pesar antes más llenadas al ras; la línea que se trace ahora es provisional.</translation>
     </message>
     <message>
         <source>Fill the scoop and strike it level with a straight edge; it needs no line.</source>
@@ -9590,7 +9590,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Measure from the rim down along the wall and draw the line all round, at eye level.</source>
-        <translation>Mida desde el borde hacia abajo por la pared y dibuje la línea alrededor, a la altura de los ojos.</translation>
+        <translation>Mida desde el borde hacia abajo por la pared y trace la línea alrededor, a la altura de los ojos.</translation>
     </message>
     <message>
         <source>Leave the old line while lot {lot} is fed to it, and write its lot beside each line.</source>
@@ -9606,7 +9606,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Drawn: {where} down the wall from the rim.</source>
-        <translation>Dibujada a {where} del borde.</translation>
+        <translation>Trazada a {where} del borde.</translation>
     </message>
     <message>
         <source>Not known yet</source>
@@ -9819,10 +9819,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>S&amp;coop</source>
         <translation>Me&amp;dida</translation>
-    </message>
-    <message>
-        <source>its name is painted on it</source>
-        <translation>su nombre está pintado en ella</translation>
     </message>
     <message>
         <source>Sc&amp;ale</source>
@@ -10894,11 +10890,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>{scoop}: is the line of lot {number} drawn ({line} down the wall) and the label on it?</source>
-        <translation>{scoop}: ¿ya está dibujada la línea del lote {number} (a {line} del borde) y puesta la etiqueta?</translation>
+        <translation>{scoop}: ¿ya está trazada la línea del lote {number} (a {line} del borde) y puesta la etiqueta?</translation>
     </message>
     <message>
         <source>{scoop} is not marked for lot {number} yet. Draw the line {line} down the wall and put the label on.</source>
-        <translation>Falta marcar la medida {scoop} para el lote {number}. Trace la línea a {line} del borde, por la pared, y pegue la etiqueta.</translation>
+        <translation>Falta marcar {scoop} para el lote {number}. Trace la línea a {line} del borde, por la pared, y ponga la etiqueta.</translation>
     </message>
     <message>
         <source>Lot {number} is weighed in; change over when lot {old} is finished.</source>
@@ -11132,7 +11128,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Fill it with water to the brim, or to the line that you will use, and weigh the water.</source>
-        <translation>Llénela de agua hasta el borde, o hasta la raya que va a usar, y pese el agua.</translation>
+        <translation>Llénela de agua hasta el borde, o hasta la línea que va a usar, y pese el agua.</translation>
     </message>
     <message>
         <source>What the jug holds</source>
@@ -11377,7 +11373,7 @@ Sign off all the same? The record will say so.</source>
     <name>TrialDialog</name>
     <message>
         <source>Trial of feeders</source>
-        <translation>Prueba de quienes alimentan</translation>
+        <translation>Prueba de personal</translation>
     </message>
     <message>
         <source>Who fills</source>
@@ -11852,7 +11848,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Lines painted on a vessel are often wrong. Stand it where it is used, pour weighed or measured water in by steps, the last one up to the rim. At each step note all the water that is in it by then, and how high it stands above the floor.</source>
-        <translation>Las rayas pintadas en un recipiente muchas veces están mal. Póngalo donde se usa y vierta agua pesada o medida por pasos, el último hasta el borde. En cada paso anote toda el agua que ya tiene y a qué altura está sobre el fondo.</translation>
+        <translation>Las líneas pintadas en un recipiente muchas veces están mal. Póngalo donde se usa y vierta agua pesada o medida por pasos, el último hasta el borde. En cada paso anote toda el agua que ya tiene y a qué altura está sobre el fondo.</translation>
     </message>
     <message>
         <source>Just mixed</source>
@@ -12102,7 +12098,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>the line drawn on the scoop</source>
-        <translation>la línea dibujada</translation>
+        <translation>la línea trazada</translation>
     </message>
     <message>
         <source>Still needed: {what}</source>
@@ -12182,11 +12178,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>By the level fills it has to move: draw the new line.</source>
-        <translation>Según las llenadas al ras hay que moverla: dibuje la línea nueva.</translation>
+        <translation>Según las llenadas al ras hay que moverla: trace la línea nueva.</translation>
     </message>
     <message>
         <source>Draw the new line: level fills would hardly tell whether the old one will do.</source>
-        <translation>Dibuje la línea nueva: las llenadas al ras apenas dirían si la anterior sirve.</translation>
+        <translation>Trace la línea nueva: las llenadas al ras apenas dirían si la anterior sirve.</translation>
     </message>
     <message>
         <source>Keep the line: a feeding is within the tolerance.</source>
@@ -12214,7 +12210,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>{fills} from {bags} so far; {all} from {planned} are planned.</source>
-        <translation>Hasta ahora, {fills} de {bags}; el plan son {all} de {planned}.</translation>
+        <translation>Hasta ahora {fills} de {bags}; el plan son {all} de {planned}.</translation>
     </message>
     <message>
         <source>Dip, heap, and strike off with a straight edge. No tapping, no pressing. {fills}: type the weight, press Enter.</source>
@@ -12246,7 +12242,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Draw the line {down} down the wall from the rim.</source>
-        <translation>Dibuje la línea a {down} del borde, midiendo por la pared.</translation>
+        <translation>Trace la línea a {down} del borde, midiendo por la pared.</translation>
     </message>
     <message>
         <source>The line would be so near the floor that it cannot be read well. Use a smaller scoop.</source>
@@ -13076,8 +13072,8 @@ Sign off all the same? The record will say so.</source>
     <message numerus="yes">
         <source>%n more fills would do, each from a bag not yet dipped.</source>
         <translation>
-            <numerusform>Bastaría %n llenada más, de otro costal, todavía sin pesar.</numerusform>
-            <numerusform>Bastarían %n llenadas más, cada una de otro costal, todavía sin pesar.</numerusform>
+            <numerusform>Bastaría %n llenada más, de otro costal todavía sin pesar.</numerusform>
+            <numerusform>Bastarían %n llenadas más, cada una de otro costal todavía sin pesar.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -13090,8 +13086,8 @@ Sign off all the same? The record will say so.</source>
     <message numerus="yes">
         <source>Too close to say whether the old line will do: weigh %n more level fills, or draw the new line.</source>
         <translation>
-            <numerusform>Está muy justo para decir si la línea anterior sirve: pese %n llenada más al ras, o dibuje la línea nueva.</numerusform>
-            <numerusform>Está muy justo para decir si la línea anterior sirve: pese %n llenadas más al ras, o dibuje la línea nueva.</numerusform>
+            <numerusform>Está muy justo para decir si la línea anterior sirve: pese %n llenada más al ras, o trace la línea nueva.</numerusform>
+            <numerusform>Está muy justo para decir si la línea anterior sirve: pese %n llenadas más al ras, o trace la línea nueva.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
