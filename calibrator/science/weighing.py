@@ -63,6 +63,7 @@ class LevelResult:
     a bag as the rule has them. `odd` are indices into the fills given. `bag_means`, `outlook` (the spread) and
     `parts` (standard uncertainty and degrees of freedom of what the fills show, and of what is common to all
     of them) are what later steps reckon with. `degrees_of_freedom` is that of `u_g` by Welch–Satterthwaite.
+    `taken_off_g` is the scale's error, which `bag_means` still have and the mean and its interval do not.
     """
 
     mean_g: float
@@ -83,6 +84,7 @@ class LevelResult:
     bag_means: tuple[BagMean, ...]
     outlook: Outlook
     parts: tuple[tuple[float, float], ...]
+    taken_off_g: float = 0.0
 
     @property
     def scoopfuls(self) -> int:
@@ -259,6 +261,7 @@ def level_result(
         bag_means=t.bags,
         outlook=outlook,
         parts=doubt.parts,
+        taken_off_g=offset,
     )
 
 

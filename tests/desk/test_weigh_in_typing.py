@@ -21,6 +21,7 @@ from calibrator.desk.weigh_in.step_lot import StepLot
 from calibrator.desk.weigh_in.step_mark import StepMark
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.weigh_in.step_tools import StepTools
+from calibrator.desk.weigh_in.workings import level_workings
 from calibrator.desk.widgets.question import Question
 from calibrator.desk.widgets.saying import Bubble
 from calibrator.desk.window import Window
@@ -729,3 +730,26 @@ def test_of_a_line_that_is_wrong_no_further_scoopful_is_foretold(window: Window)
     for text in ("10.8", "10.9", "10.8", "10.9", "10.8", "10.9", "10.8", "10.9"):
         enter(text)
     assert not view._panel._next.isVisible()
+
+
+def test_a_mean_that_is_corrected_for_the_scale_says_so(window: Window) -> None:
+    """16 oz shown as 15.8: 11.6 and 11.8 mean 11.85 oz, which would be wondered at beside the list."""
+    page, view = opened(window, Step.LEVEL_FILLS)
+    guide = page.guide
+    assert guide is not None
+    enter("11.6")
+    assert "for the scale" not in view._panel._interval.text()
+    for reading, told in (("15.8", "0.15 oz added for the scale"), ("16.2", "0.15 oz taken off for the scale")):
+        grams = {name: 28.349523125 * float(text) for name, text in (("nominal", "16"), ("reading", reading))}
+        guide.set(check_nominal_g=grams["nominal"], check_reading_g=grams["reading"])
+        page.reload()
+        assert told in view._panel._interval.text()
+        result = guide.findings.level
+        assert result is not None
+        (weighing, *_rest) = level_workings(guide)
+        results = {part.what: part.result for part in weighing.parts}
+        assert results["Mean of the bags"] == results["Bag 1"]
+        assert results["Corrected for the scale"] != results["Bag 1"]
+        (point,) = [item for item in view._plot._plot.listDataItems() if len(item.xData or ()) == 1]
+        assert point.yData[0] * 28.349523125 == pytest.approx(result.mean_g)
+        assert "corrected" in view._plot._key.text()

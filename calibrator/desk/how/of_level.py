@@ -82,9 +82,25 @@ def _mean(level: LevelResult) -> tuple[Part, ...]:
     mean = Part(
         translate("How", "Mean of the bags"),
         translate("How", "every bag counts the same: {sum}").format(sum=f"({summed}) ÷ {level.bags}"),
-        grams(level.mean_g),
+        grams(level.mean_g + level.taken_off_g),
     )
-    return (*bags, mean)
+    return (*bags, mean, *_corrected(level))
+
+
+def _corrected(level: LevelResult) -> tuple[Part, ...]:
+    """The scale's error, where the check weight showed one that is taken off."""
+    if not level.taken_off_g:
+        return ()
+    error = f"{level.taken_off_g:+.1f}".replace("-", "−")
+    return (
+        Part(
+            translate("How", "Corrected for the scale"),
+            translate("How", "less what the scale reads too much at this weight, by the check weight: {error}").format(
+                error=f"{error} g"
+            ),
+            grams(level.mean_g),
+        ),
+    )
 
 
 def _interval(level: LevelResult) -> tuple[Part, ...]:

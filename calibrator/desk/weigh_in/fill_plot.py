@@ -26,7 +26,7 @@ LEAST_PX = 140  # with two lines of words beneath
 @dataclass(frozen=True)
 class Bands:
     """What is drawn behind the fills, in grams of one scoopful; `interval` and `wanted` name both bands in the
-    key."""
+    key. `taken_off_g` is what the scale reads too much, which the fills as listed still have."""
 
     mean_g: float
     low_g: float
@@ -35,6 +35,7 @@ class Bands:
     tolerance_high_g: float
     interval: str
     wanted: str
+    taken_off_g: float = 0.0
 
 
 class FillPlot(QFrame):
@@ -80,8 +81,9 @@ class FillPlot(QFrame):
         self._dress()
         if bands is not None:
             self._draw_bands(bands)
+        off_g = bands.taken_off_g if bands is not None else 0.0
         for number, fill in enumerate(fills, start=1):
-            self._draw_fill(number, fill, fill.id in odd)
+            self._draw_fill(number, fill, fill.id in odd, off_g)
         self._plot.setXRange(0.5, max(len(fills), LEAST_FILLS_SHOWN) + 0.5, padding=0)
         self._pages.setCurrentIndex(0 if fills else 1)
         self._fit_height(fills, bands)
@@ -94,7 +96,9 @@ class FillPlot(QFrame):
             interval = Entry(Sign.BAND, "action", bands.interval)
             entries += [interval, Entry(Sign.DASHES, "good", bands.wanted)]
         if any(fill.counts for fill in fills):
-            entries.append(Entry(Sign.SHAPES, "text", self.tr("one for each bag")))
+            corrected = bands is not None and bands.taken_off_g
+            shapes = self.tr("one for each bag, corrected") if corrected else self.tr("one for each bag")
+            entries.append(Entry(Sign.SHAPES, "text", shapes))
         if not all(fill.counts for fill in fills):
             entries.append(Entry(Sign.CROSS, "quiet", self.tr("struck out")))
         self._key.show_entries(entries)
@@ -132,12 +136,12 @@ class FillPlot(QFrame):
         region.setZValue(-10)
         self._plot.addItem(region)
 
-    def _draw_fill(self, number: int, fill: Fill, odd: bool) -> None:
+    def _draw_fill(self, number: int, fill: Fill, odd: bool, off_g: float) -> None:
         t = tokens()
         colour = t.quiet if not fill.counts else t.warn if odd else t.text
         self._plot.plot(
             [number],
-            [self._shown(fill.mass_g / fill.scoopfuls)],
+            [self._shown(fill.mass_g / fill.scoopfuls - off_g)],
             pen=None,
             symbol=SYMBOLS[(fill.bag - 1) % len(SYMBOLS)] if fill.counts else STRUCK,
             symbolSize=14 if odd else 11,
@@ -146,7 +150,8 @@ class FillPlot(QFrame):
         )
 
     def _fit_height(self, fills: list[Fill], bands: Bands | None) -> None:
-        masses = [fill.mass_g / fill.scoopfuls for fill in fills if fill.counts]
+        off_g = bands.taken_off_g if bands is not None else 0.0
+        masses = [fill.mass_g / fill.scoopfuls - off_g for fill in fills if fill.counts]
         if bands is not None:
             masses += [bands.tolerance_low_g, bands.tolerance_high_g]
         if masses:

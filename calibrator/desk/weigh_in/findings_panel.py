@@ -148,7 +148,7 @@ class FindingsPanel(QFrame):
         self._figure.setText(shown.mass(result.mean_g, system, resolution_g=resolution_g))
         self._interval.setText(
             self.tr("{mean_of}\nbetween {low} and {high}\n(95 % interval)").format(
-                mean_of=words.mean_of_words(result, self._to_earlier_line(guide)),
+                mean_of=words.mean_of_words(result, system, self._to_earlier_line(guide)),
                 low=shown.mass(result.low_g, system, resolution_g=resolution_g),
                 high=shown.mass(result.high_g, system, resolution_g=resolution_g),
             )
@@ -216,7 +216,9 @@ class LevelPanel(FindingsPanel):
         wanted_g = level.advice.wanted_half_width_g
         wanted = self.tr("wanted: ± {mass}").format(mass=words.fine(wanted_g, guide.farm.units))
         low_g, high_g = level.mean_g - wanted_g, level.mean_g + wanted_g
-        return Bands(level.mean_g, level.low_g, level.high_g, low_g, high_g, self.tr("95 % interval"), wanted)
+        return Bands(
+            level.mean_g, level.low_g, level.high_g, low_g, high_g, self.tr("95 % interval"), wanted, level.taken_off_g
+        )
 
 
 class ToMarkPanel(FindingsPanel):
@@ -275,4 +277,4 @@ class ToMarkPanel(FindingsPanel):
         # The feeding's, which is judged: the level scoopfuls before and what is not known of bags widen it.
         interval = self.tr("a feeding, 95 % interval")
         held = (check.low_g - before, check.high_g - before, low - before, high - before)
-        return Bands(check.result.mean_g, *held, interval, tolerance)
+        return Bands(check.result.mean_g, *held, interval, tolerance, check.result.taken_off_g)

@@ -106,13 +106,24 @@ def weighed_words(result: LevelResult) -> str:
     return words.format(weighings=counted.weighings(result.fills), scoopfuls=counted.scoopfuls(result.scoopfuls))
 
 
-def mean_of_words(result: LevelResult, to_earlier_line: int = 0) -> str:
+def mean_of_words(result: LevelResult, system: UnitSystem, to_earlier_line: int = 0) -> str:
     """What a mean is of, told apart where the list beside it does not show all of it."""
     words = translate("WeighInWords", "mean of {fills} from {bags}")
     if to_earlier_line:
         words = translate("WeighInWords", "mean of {fills} from {bags}, {before}")
     before = counted.to_the_line_before(to_earlier_line)
-    return words.format(fills=weighed_words(result), bags=counted.bags(result.bags), before=before)
+    told = words.format(fills=weighed_words(result), bags=counted.bags(result.bags), before=before)
+    return f"{told}, {corrected_words(result, system)}" if result.taken_off_g else told
+
+
+def corrected_words(result: LevelResult, system: UnitSystem) -> str:
+    """What was added or taken off for the scale's error: without it a mean could lie beyond all that is listed."""
+    words = (
+        translate("WeighInWords", "{mass} taken off for the scale")
+        if result.taken_off_g > 0
+        else translate("WeighInWords", "{mass} added for the scale")
+    )
+    return words.format(mass=fine(abs(result.taken_off_g), system))
 
 
 def still_planned_words(result: LevelResult, guide: Guide) -> str:
@@ -257,7 +268,11 @@ def scale_words(check: ScaleCheck, system: UnitSystem) -> tuple[str, Tone]:
         if check.error_g > 0
         else translate("WeighInWords", "The scale reads {error} too little.")
     )
-    advice = translate("WeighInWords", "Zero it, check that it stands level, fit fresh batteries, and try again.")
+    advice = translate(
+        "WeighInWords",
+        "Zero it, check that it stands level, fit fresh batteries, and try again. If it stays so, the means are "
+        "corrected for it.",
+    )
     return f"{words.format(error=error)} {advice}", "warn"
 
 
