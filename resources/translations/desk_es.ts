@@ -1344,6 +1344,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>una por costal</translation>
     </message>
     <message>
+        <source>one for each bag, corrected</source>
+        <translation>una por costal, corregida</translation>
+    </message>
+    <message>
         <source>struck out</source>
         <translation>tachada</translation>
     </message>
@@ -2739,6 +2743,14 @@ entre {low} y {high}
     <message>
         <source>The powder that the scoop holds struck level, by the room that it has there.</source>
         <translation>El polvo que cabe en la medida al ras, entre el lugar que tiene ahí.</translation>
+    </message>
+    <message>
+        <source>Corrected for the scale</source>
+        <translation>Corregido por la báscula</translation>
+    </message>
+    <message>
+        <source>less what the scale reads too much at this weight, by the check weight: {error}</source>
+        <translation>menos lo que la báscula marca de más a este peso, según la pesa de control: {error}</translation>
     </message>
     <message>
         <source>each doubt widened by Student&apos;s t for its degrees of freedom, then added as squares</source>
@@ -12129,12 +12141,24 @@ Sign off all the same? The record will say so.</source>
         <translation>promedio de {fills} de {bags}, {before}</translation>
     </message>
     <message>
+        <source>{mass} taken off for the scale</source>
+        <translation>menos {mass} por la báscula</translation>
+    </message>
+    <message>
+        <source>{mass} added for the scale</source>
+        <translation>más {mass} por la báscula</translation>
+    </message>
+    <message>
         <source>Fill as at every feeding: to the line, level with one shake, read at eye level. Type the weight, press Enter.</source>
         <translation>Llene como en cada toma: hasta la línea, emparejada con una sacudida, leída a la altura de los ojos. Escriba el peso y oprima Enter.</translation>
     </message>
     <message>
         <source>Weigh only the one to the line, about {mass}, without the level ones before it.</source>
         <translation>Pese solo la llenada hasta la línea, unos {mass}, sin las que van antes al ras.</translation>
+    </message>
+    <message>
+        <source>Zero it, check that it stands level, fit fresh batteries, and try again. If it stays so, the means are corrected for it.</source>
+        <translation>Póngala en cero, vea que esté nivelada, cambie las pilas y pruebe otra vez. Si sigue así, los promedios se corrigen por eso.</translation>
     </message>
     <message>
         <source>No powder is so heavy in this scoop.</source>
@@ -12335,10 +12359,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>The scale reads {error} too little.</source>
         <translation>La báscula marca {error} de menos.</translation>
-    </message>
-    <message>
-        <source>Zero it, check that it stands level, fit fresh batteries, and try again.</source>
-        <translation>Póngala en cero, vea que esté nivelada, cambie las pilas y pruebe otra vez.</translation>
     </message>
     <message>
         <source>One calf usually gets {low} to {high} of powder at a feeding. Look at the unit and the decimal point.</source>
