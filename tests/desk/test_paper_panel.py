@@ -17,6 +17,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QApplication, QDialog, QStyle, QStyleOptionButton, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
+from screens import squeezed
 from speaking import speaking
 
 from calibrator.desk.context import Desk
@@ -589,5 +590,4 @@ def test_the_preview_turns_pages_by_whole_words_in_a_window_with_a_frame(
         panel.resize(LEAST_WHOLE.width() - RAIL_PX - 48, 620)  # the page's own edges are 24 px each
         panel.show_plan(herd.plan("Morning milk", group(10)).id)
         QApplication.processEvents()
-        for each in (panel.bar.back, panel.bar.forward, panel.bar.true_size):
-            assert each.width() >= each.sizeHint().width(), each.text()
+        assert list(squeezed(panel.bar)) == []

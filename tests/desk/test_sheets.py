@@ -215,6 +215,7 @@ def test_a_batch_that_the_step_of_water_pushes_over_the_rim_is_said_to_run_over(
 
 def test_a_chart_keeps_to_the_line_where_many_are_better_weighed(herd: Herd) -> None:
     """25 calves are 25 to the line, with a word that weighing is better; no row changes the manner."""
+    herd.scale = herd.records.keep(replace(herd.scale, capacity_g=50_000, capacity_typed="50 kg"))  # all at once
     signed = herd.sign("25-1103C", 1.04 * TEN_OZ_LEVEL)
     here = powder_in_use(herd.records, standing(herd.records, herd.farm))
     plan = herd.plan(count_from=20, count_to=30)
