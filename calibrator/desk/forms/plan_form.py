@@ -7,7 +7,7 @@ from dataclasses import replace
 from functools import partial
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QPushButton, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
@@ -15,11 +15,13 @@ from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.cold_fields import ColdFields
 from calibrator.desk.forms.enter import enter_moves_on
 from calibrator.desk.forms.examples import IN_HOSES
-from calibrator.desk.forms.fields import Captioned, TextField
+from calibrator.desk.forms.fields import TextField
 from calibrator.desk.forms.group_editor import GroupEditor
 from calibrator.desk.forms.history import HistoryList
+from calibrator.desk.forms.plan_groups import PlanGroups
 from calibrator.desk.forms.scoop_rule_fields import ScoopRuleFields
 from calibrator.desk.forms.table_rows import TableRows
+from calibrator.desk.forms.vessel_choice import VesselChoice
 from calibrator.desk.forms.warmth_fields import WarmthFields
 from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.sheets import powder_in_use
@@ -29,14 +31,13 @@ from calibrator.desk.table_words import hot, scald_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.fold import Fold
 from calibrator.desk.widgets.name_choice import NameChoice
-from calibrator.model import Plan, PlanGroup, Scoop, UnitSystem, Vessel, new_id
+from calibrator.model import Plan, Scoop, UnitSystem, new_id
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mixing import Powder
 from calibrator.units import Kind
 
 MOST_ALLOWANCE_PCT = 50.0
 MOST_TIMES = 10  # a last count so far above the calves of today is asked about
-USUAL_WATER_C = 43.0
 USUAL_WATER = {UnitSystem.FARM: "110 °F", UnitSystem.METRIC: "43 °C"}
 
 
@@ -56,10 +57,9 @@ class PlanForm(QWidget):
         self.plan: Plan | None = None
         self._powder: Powder | None = None
         self._signed: SignedFor | None = None
-        self._touched = self._vessel_awaited = False
-        self.groups: list[GroupEditor] = []
+        self._touched = False
         self.name = TextField(self.tr("Na&me of the plan"))
-        self.add = button(self.tr("&Add a group of calves"), self._add_group)
+        self.group_list = PlanGroups(desk, self._to_next)
         self.history = HistoryList(desk)
         self._make_water_fields()
         self.rows = TableRows()
@@ -79,8 +79,12 @@ class PlanForm(QWidget):
             self.warmth,
             self.cold,
             self.scoop_rule,
+            self.group_list,
+            self.vessel_choice,
         ):
             field.edited.connect(self._typed)
+        self.group_list.counted.connect(self._follow_calves)
+        self.group_list.rearranged.connect(self._tie_tabs)
         enter_moves_on(self, self._to_next)  # keeping has its button
         desk.changed.connect(self._mix_anew)
         desk.changed.connect(self._vessels_anew)
@@ -88,13 +92,13 @@ class PlanForm(QWidget):
     def edit(self, plan: Plan | None) -> None:
         """Show a plan, or an empty form for a new one."""
         self.plan = plan
-        self._vessel_awaited = False
         self.retire.setVisible(plan is not None)
         self._look_up()
         self.name.set_text(plan.name if plan else self._usual_name())
         self.rows.load(plan)
         self._show_water(plan)
-        self._show_groups(plan.groups if plan else (None,))
+        self.group_list.mixed_with(self._powder, self.temperature.value(), self._signed)
+        self.group_list.show_groups(plan.groups if plan else (None,))
         self.warmth.load(plan.warmth if plan else None)
         self.more_warmth.unfold(bool(plan and (plan.warmth or plan.allowance_share)))
         self.cold.load(plan.cold if plan else None)
@@ -111,6 +115,22 @@ class PlanForm(QWidget):
         """What is done here."""
         return self.tr("Change the plan") if self.plan else self.tr("A new plan")
 
+    @property
+    def groups(self) -> list[GroupEditor]:
+        return self.group_list.editors
+
+    @property
+    def add(self) -> QPushButton:
+        return self.group_list.add
+
+    @property
+    def vessel(self) -> NameChoice:
+        return self.vessel_choice.box
+
+    @property
+    def enter_vessel(self) -> QPushButton:
+        return self.vessel_choice.enter
+
     def begin(self) -> None:
         """Put the cursor into the first field; a name that was only suggested goes with the first letter typed."""
         self.name.line.setFocus(Qt.FocusReason.OtherFocusReason)
@@ -118,9 +138,7 @@ class PlanForm(QWidget):
 
     def come_back(self) -> None:
         """The person is back from entering a vessel."""
-        if self._vessel_awaited:
-            self._vessel_awaited = False
-            self.vessel.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.vessel_choice.come_back()
 
     def _usual_name(self) -> str:
         """A name to begin with, where no other plan has it."""
@@ -159,10 +177,9 @@ class PlanForm(QWidget):
 
     def _made(self) -> Plan | None:
         farm = self.desk.farm
-        sound = [self.name.filled(), *(g.understood() for g in self.groups), self.temperature.understood()]
+        sound = [self.name.filled(), self.group_list.understood(), self.temperature.understood()]
         sound += [self.allowance.understood(), self.warmth.understood(), self.cold.understood()]
-        sound += [self._named_apart(), self.rows.understood(), self._has_rows()]
-        groups = [group for editor in self.groups if (group := editor.group())]
+        sound += [self.group_list.named_apart(), self.rows.understood(), self._has_rows()]
         water, allowance = self.temperature.value(), self.allowance.share()
         counts = self.rows.counts()
         if farm is None or water is None or counts is None or not all(sound):
@@ -172,10 +189,10 @@ class PlanForm(QWidget):
         return replace(
             plan,
             name=self.name.text(),
-            groups=tuple(groups),
+            groups=self.group_list.groups(),
             allowance_share=allowance or 0.0,
             water_temperature_c=water,
-            vessel_id=self.vessel.currentData() or None,
+            vessel_id=self.vessel_choice.chosen(),
             count_from=self.rows.first.count(),
             count_to=self.rows.last.count(),
             count_step=self.rows.step.count(),
@@ -187,20 +204,10 @@ class PlanForm(QWidget):
 
     def _has_rows(self) -> bool:
         """A table without calves, now or as far as it goes, would have no row: somebody forgot to type them."""
-        if self.rows.last.count() or self.rows.counts() or any(editor.calves.count() for editor in self.groups):
+        if self.rows.last.count() or self.rows.counts() or self.group_list.calves():
             return True
         self.groups[0].ask_calves()
         return False
-
-    def _named_apart(self) -> bool:
-        """Groups are told apart by their names, in the tables, on paper and in checks of the mix."""
-        names: set[str] = set()
-        for editor in self.groups:
-            if editor.called() in names:
-                editor.name.say(self.tr("Another group has this name."), wrong=True)
-                return False
-            names.add(editor.called())
-        return True
 
     def _go_to_wrong(self) -> None:
         for widget in self.findChildren(QWidget):
@@ -226,59 +233,10 @@ class PlanForm(QWidget):
         with suppress(CannotCompute):
             self._powder = powder_in_use(records, now).powder
 
-    def _show_groups(self, groups: tuple[PlanGroup | None, ...]) -> None:
-        for editor in list(self.groups):
-            self._drop(editor)
-        for group in groups:
-            self._place_group(group)
-
-    def _add_group(self) -> None:
-        editor = self._place_group(None)
-        self._typed()
-        editor.name.line.setFocus(Qt.FocusReason.OtherFocusReason)
-
-    def _place_group(self, group: PlanGroup | None) -> GroupEditor:
-        editor = GroupEditor(self.desk)
-        if group is None:
-            editor.mixed_with(self._powder, self.temperature.value() or USUAL_WATER_C, self._signed)
-            editor.begin()
-        else:
-            editor.load(group)
-        enter_moves_on(editor, self._to_next)
-        editor.edited.connect(self._typed)
-        editor.calves.counted.connect(self._follow_calves)
-        editor.remove_wanted.connect(self._remove_group)
-        editor.rearranged.connect(self._tie_tabs)
-        self.groups.append(editor)
-        self._groups.addWidget(editor)
-        self._number_groups()
-        self._mix_anew()
-        return editor
-
-    def _remove_group(self) -> None:
-        editor = self.sender()
-        if isinstance(editor, GroupEditor) and len(self.groups) > 1:
-            self._drop(editor)
-            self._number_groups()
-            self._typed()
-            self.add.setFocus(Qt.FocusReason.OtherFocusReason)
-
-    def _drop(self, editor: GroupEditor) -> None:
-        self.groups.remove(editor)
-        self._groups.removeWidget(editor)
-        editor.hide()
-        editor.deleteLater()
-
-    def _number_groups(self) -> None:
-        for number, editor in enumerate(self.groups, start=1):
-            editor.show_place(number, len(self.groups) == 1)
-        self._tie_tabs()
-
     def _tie_tabs(self) -> None:
         """Cards that came later are still reached in the order they stand in."""
-        groups = (widget for editor in self.groups for widget in editor.in_order())
         before: QWidget = self.name.line
-        for widget in (self.vessel, self.temperature.line, self.enter_vessel, *groups, self.add):
+        for widget in (self.vessel, self.temperature.line, self.enter_vessel, *self.group_list.in_order()):
             QWidget.setTabOrder(before, widget)
             before = widget
 
@@ -293,51 +251,28 @@ class PlanForm(QWidget):
         if water is None:
             return
         self.scald.setText(scald_words(water, self.desk.system))
-        for editor in self.groups:
-            editor.mixed_with(self._powder, water, self._signed)
+        self.group_list.mixed_with(self._powder, water, self._signed)
 
     def _follow_calves(self) -> None:
-        self.rows.follow(sum(editor.calves.count() for editor in self.groups))
+        self.rows.follow(self.group_list.calves())
 
     def _show_water(self, plan: Plan | None) -> None:
-        self._offer_vessels(plan.vessel_id if plan else None)
+        self.vessel_choice.load(plan.vessel_id if plan else None)
         if plan:
             self.temperature.set_value(plan.water_temperature_c)
         else:
             self.temperature.set_text(USUAL_WATER[self.desk.system])
         self.allowance.set_share(plan.allowance_share if plan else 0.0)
 
-    def _offer_vessels(self, chosen: str | None) -> None:
-        self.vessel.clear()
-        self.vessel.addItem(self.tr("None: no limit"), "")
-        for vessel in self._vessels():
-            self.vessel.addItem(vessel.name, vessel.id)
-        self.vessel.setCurrentIndex(max(0, self.vessel.findData(chosen or "")))
-
     def _vessels_anew(self) -> None:
-        """Vessels were entered or named anew meanwhile; what is typed stays, and the choice with it."""
-        known = {self.vessel.itemData(at) for at in range(self.vessel.count())}
-        chosen = self.vessel.currentData()
-        new = [vessel.id for vessel in self._vessels() if vessel.id not in known]
-        if self._vessel_awaited and new:
-            chosen, self._touched = new[-1], True
-        self._offer_vessels(chosen)
+        if self.vessel_choice.reload():
+            self._touched = True
 
     def _to_next(self) -> None:
         """On with Enter, which leads nobody away from the plan."""
         self.focusNextChild()
         if self.enter_vessel.hasFocus():
             self.focusNextChild()
-
-    def _want_vessel(self) -> None:
-        self._vessel_awaited = True
-        self.vessel_wanted.emit()
-
-    def _vessels(self) -> list[Vessel]:
-        farm = self.desk.farm
-        every = self.desk.records.every(Vessel, farm.id) if farm else []
-        used = self.plan.vessel_id if self.plan else None
-        return [vessel for vessel in every if vessel.retired_on is None or vessel.id == used]
 
     def _scoops(self) -> list[Scoop]:
         farm = self.desk.farm
@@ -361,10 +296,8 @@ class PlanForm(QWidget):
             highest=MOST_ALLOWANCE_PCT,
             examples=IN_HOSES,
         )
-        self.vessel = NameChoice()
-        self.vessel.activated.connect(self._typed)
-        self._vessel = Captioned(self.tr("Mi&xed in"), self.vessel, speaks=False)
-        self.enter_vessel = button(self.tr("Enter a vessel"), self._want_vessel, "link")
+        self.vessel_choice = VesselChoice(self.desk)
+        self.vessel_choice.wanted.connect(self.vessel_wanted)
 
     def _make_folds(self) -> None:
         """What a plan can do without, each under its own line."""
@@ -393,8 +326,7 @@ class PlanForm(QWidget):
         self._folds = (self.more_warmth, self.more_cold, self.more_scoopfuls, self.more_rows)
 
     def _plan_card(self) -> QFrame:
-        vessel = column(self._vessel, row(self.enter_vessel, None), None, spacing=0)
-        fields = row(self.name, vessel, self.temperature, spacing=2 * SPACE)
+        fields = row(self.name, self.vessel_choice, self.temperature, spacing=2 * SPACE)
         for place, stretch in enumerate((4, 3, 3)):
             fields.setStretch(place, stretch)
         return card(fields, self.scald)
@@ -404,11 +336,8 @@ class PlanForm(QWidget):
         body = QVBoxLayout(inner)
         body.setContentsMargins(0, 0, 0, 0)
         body.setSpacing(int(1.5 * SPACE))
-        self._groups = QVBoxLayout()
-        self._groups.setSpacing(int(1.5 * SPACE))
         body.addWidget(self._plan_card())
-        body.addLayout(self._groups)
-        body.addLayout(row(self.add, None))
+        body.addWidget(self.group_list)
         body.addWidget(card(*self._folds))
         body.addWidget(self.history)
         body.addStretch(1)
