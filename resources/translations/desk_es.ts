@@ -5819,14 +5819,6 @@ entre {low} y {high}
         <translation>&amp;Nombre del plan</translation>
     </message>
     <message>
-        <source>&amp;Add a group of calves</source>
-        <translation>A&amp;gregar un grupo de becerras</translation>
-    </message>
-    <message>
-        <source>Another group has this name.</source>
-        <translation>Otro grupo ya tiene este nombre.</translation>
-    </message>
-    <message>
         <source>More about the water: extra for hoses and pails, warmth, pace of feeding</source>
         <translation>Más sobre el agua: extra para mangueras y cubetas, calor, ritmo de las tomas</translation>
     </message>
@@ -5883,14 +5875,6 @@ entre {low} y {high}
         <translation>Guardarla así</translation>
     </message>
     <message>
-        <source>None: no limit</source>
-        <translation>Ninguno: sin límite</translation>
-    </message>
-    <message>
-        <source>Enter a vessel</source>
-        <translation>Registrar un recipiente</translation>
-    </message>
-    <message>
         <source>More about the table: first and last count, counts of your own</source>
         <translation>Más sobre la tabla: desde y hasta cuántas becerras, otras cantidades</translation>
     </message>
@@ -5919,16 +5903,23 @@ entre {low} y {high}
         <translation>E&amp;xtra para mangueras y cubetas</translation>
     </message>
     <message>
-        <source>Mi&amp;xed in</source>
-        <translation>&amp;Se mezcla en</translation>
-    </message>
-    <message>
         <source>Put {name} aside? It leaves the list; what was printed from it stays in the records.</source>
         <translation>¿Archivar {name}? Sale de la lista; lo que se imprimió con él queda en los registros.</translation>
     </message>
     <message>
         <source>Put aside</source>
         <translation>Archivar</translation>
+    </message>
+</context>
+<context>
+    <name>PlanGroups</name>
+    <message>
+        <source>&amp;Add a group of calves</source>
+        <translation>A&amp;gregar un grupo de becerras</translation>
+    </message>
+    <message>
+        <source>Another group has this name.</source>
+        <translation>Otro grupo ya tiene este nombre.</translation>
     </message>
 </context>
 <context>
@@ -11818,6 +11809,21 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>No usual slip fits this reading. Weigh the next powder, and look at the scoop.</source>
         <translation>Ningún descuido común corresponde a esta lectura. Pese el polvo de la próxima tanda y revise la medida.</translation>
+    </message>
+</context>
+<context>
+    <name>VesselChoice</name>
+    <message>
+        <source>Enter a vessel</source>
+        <translation>Registrar un recipiente</translation>
+    </message>
+    <message>
+        <source>Mi&amp;xed in</source>
+        <translation>&amp;Se mezcla en</translation>
+    </message>
+    <message>
+        <source>None: no limit</source>
+        <translation>Ninguno: sin límite</translation>
     </message>
 </context>
 <context>
