@@ -139,9 +139,9 @@ def error_words(line: SheetLine, to: Telling) -> str:
 
 def _off_words(off: str, spread: str, *, short: bool) -> str:
     if short:
-        told = translate("TableWords", "{share} short, give or take {spread}")
+        told = translate("TableWords", "powder {share} short, give or take {spread}")
     else:
-        told = translate("TableWords", "{share} over, give or take {spread}")
+        told = translate("TableWords", "powder {share} over, give or take {spread}")
     return told.format(share=off, spread=spread)
 
 
@@ -211,7 +211,8 @@ def longest_notes(to: Telling) -> tuple[str, str]:
     """As much as is told beneath today's water and scoopfuls, so that room is kept for it while a count is typed."""
     over = show_volume(_MUCH_ML, to.system, decimal_comma=decimal_comma())
     share, spread = _percent(_MUCH), show_mass(_MUCH_G, to.system, decimal_comma=decimal_comma())
-    return _split_words(_MANY, over), f"{_off_words(share, spread, short=True)}. {_solids_words(share, share, share)}"
+    off = _off_words(share, spread, short=True)
+    return _split_words(_MANY, over), f"{off}. {_solids_words(share, share, share)}"
 
 
 def longest_portions(to: Telling) -> str:

@@ -8,13 +8,13 @@ from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.counted import counted
 from calibrator.desk.refusals import in_words
-from calibrator.desk.sheet_lines import GroupSheet, SheetLine
+from calibrator.desk.sheet_lines import GroupSheet, SheetLine, water_step_ml
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.table_words import Telling, each_text, water_text
 from calibrator.desk.warmth import HotNeed, Warm, blend_of
 from calibrator.model import HotWater, UnitSystem
 from calibrator.science.errors import CannotCompute
-from calibrator.science.heat import TOO_COOL_C
+from calibrator.science.heat import TOO_COOL_C, as_drawn
 from calibrator.science.serving import Served
 from calibrator.units import show_temperature, show_volume
 
@@ -42,7 +42,9 @@ def _blend(line: SheetLine, known: Warm, hot: HotWater | None, to: Telling) -> s
             else translate("WarmthWords", "Draw water at {temperature}.").format(temperature=at)
         )
     words = translate("WarmthWords", "Draw water at {temperature}: {hot} hot and {cold} cold.")
-    both = (each_text(line, water_text(volume, to)) for volume in (parts.hot_ml, parts.cold_ml))
+    water_ml = line.batch.mix.water_ml
+    drawn = as_drawn(parts, water_ml, water_step_ml(to.farm, water_ml))
+    both = (each_text(line, water_text(volume, to)) for volume in drawn)
     return words.format(temperature=at, **dict(zip(("hot", "cold"), both, strict=True)))
 
 

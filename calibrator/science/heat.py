@@ -139,6 +139,17 @@ def blend(water_g: float, wanted_c: float, hot_c: float, cold_c: float) -> Blend
     return Blend(hot_g, cold_g, hot_g / density_g_per_ml(hot), cold_g / density_g_per_ml(cold))
 
 
+def as_drawn(found: Blend, water_ml: float, step_ml: float) -> tuple[float, float]:
+    """Hot water to a step of what it is drawn with, then cold up to all the water, mL: the two add up to it.
+
+    Hot water takes a little more room than it does once it is mixed, so that its own volumes would not.
+    """
+    step = not_negative(step_ml, "The step of the water")
+    hot = round(found.hot_ml / step) * step if step else found.hot_ml
+    hot = min(hot, water_ml)
+    return hot, water_ml - hot
+
+
 def hot_water_missing_ml(needed: Blend, tank_ml: float) -> float:
     """Hot water that a tank holds too little of, mL; 0 where it suffices."""
     return max(0.0, needed.hot_ml - not_negative(tank_ml, "The hot water in the tank"))

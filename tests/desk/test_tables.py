@@ -539,3 +539,14 @@ def test_a_count_without_error_is_on_target(shown: Callable[[], TablesPage], her
     herd.sign("25-1103C", TEN_OZ_LEVEL)
     herd.plan("Milk", group(10))
     assert shown().view.today.rows[0].scoops.note.text().startswith("on target, give or take ")
+
+
+def test_a_count_that_is_off_says_off_what(shown: Callable[[], TablesPage], herd: Herd) -> None:
+    """It is the powder of the batch that is short, and not the mix or a feeding."""
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    for more, words in ((1.012, "powder 1.2 % short, give or take "), (0.988, "powder 1.2 % over, give or take ")):
+        herd.plan("Milk", replace(group(10), volume_ml=more * group(10).volume_ml))
+        page = shown()
+        page.plans.setCurrentIndex(page.plans.count() - 1)
+        page.plans.activated.emit(page.plans.count() - 1)
+        assert words in page.view.today.rows[0].scoops.note.text()

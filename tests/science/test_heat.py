@@ -121,3 +121,12 @@ def test_figures_of_the_trade() -> None:
     """Common practice, no source: the calf 100–105 °F, too cool below 85 °F."""
     fahrenheit = [c * 1.8 + 32 for c in (*heat.FEEDING_RANGE_C, heat.TOO_COOL_C)]
     assert fahrenheit == pytest.approx([100, 105, 85], abs=0.1)
+
+
+def test_hot_and_cold_water_as_they_are_drawn_add_up_to_all_the_water() -> None:
+    found = heat.blend(43_300.0, 43.0, 60.0, 18.0)
+    assert found.hot_ml + found.cold_ml > 43_700.0  # each at its own warmth, before they are mixed
+    hot, cold = heat.as_drawn(found, 43_700.0, 100.0)
+    assert (round(hot), round(cold)) == (26_200, 17_500)
+    assert heat.as_drawn(found, 43_700.0, 0.0)[0] == found.hot_ml
+    assert heat.as_drawn(found, 20_000.0, 100.0) == (20_000.0, 0.0)
