@@ -10614,12 +10614,12 @@ Sign off all the same? The record will say so.</source>
         <translation>justo, más o menos {spread}</translation>
     </message>
     <message>
-        <source>{share} short, give or take {spread}</source>
-        <translation>falta {share}, más o menos {spread}</translation>
+        <source>powder {share} short, give or take {spread}</source>
+        <translation>falta {share} de polvo, más o menos {spread}</translation>
     </message>
     <message>
-        <source>{share} over, give or take {spread}</source>
-        <translation>sobra {share}, más o menos {spread}</translation>
+        <source>powder {share} over, give or take {spread}</source>
+        <translation>sobra {share} de polvo, más o menos {spread}</translation>
     </message>
     <message>
         <source>Makes {solids} solids as mixed.</source>
