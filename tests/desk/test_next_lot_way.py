@@ -77,7 +77,7 @@ def second(window: Window, qtbot: QtBot) -> Lot:
     qtbot.waitUntil(window.isActiveWindow)
     sign(window, lot_of(window.desk))
     assert "is not marked for lot 25-0302A yet" in row(window, "Red scoop").words
-    press(row(window, "Red scoop"), "It is on the scoop")
+    press(row(window, "Red scoop"), "Mark as put on")
     assert needs(window) == []
     farm = window.desk.farm
     assert farm is not None
@@ -105,7 +105,7 @@ def test_a_lot_that_is_not_fed_yet_leaves_the_day_as_it_is_until_the_change_over
     press(row(window, "26-0401B"), "Change over")
     assert heading(window).startswith("26-0401B")
     assert "Red scoop is not marked for lot 26-0401B yet" in needs(window)[0]
-    press(row(window, "Red scoop"), "It is on the scoop")
+    press(row(window, "Red scoop"), "Mark as put on")
     assert needs(window) == []
 
 
@@ -122,8 +122,8 @@ def test_a_label_saved_leaves_the_question_whether_it_is_on_the_scoop(window: Wi
     window.desk.changed.emit()
     asked = row(window, "Red scoop")
     assert asked.words.endswith("and the label on it?")
-    assert [each.text() for each in asked.buttons] == ["It is on the scoop", "Print the label"]
-    press(asked, "It is on the scoop")
+    assert [each.text() for each in asked.buttons] == ["Mark as put on", "Print the label"]
+    press(asked, "Mark as put on")
     assert needs(window) == []
     (told,) = window.desk.records.find(Lot, second.id).scoops_marked or ()
     assert (told.sign_off_id, told.on) == (signed.id, window.desk.clock().date())

@@ -64,7 +64,7 @@ class ScoopPick(QWidget):
         )
         self.wall.set_name(self.tr("Thickness of the wall of {scoop}").format(scoop=scoop.name))
         self.state = label("", "quiet")
-        self.on_button = button(on_the_scoop(), self._say_it_is_on, "link")
+        self.on_button = button(on_the_scoop(), self._say_it_is_on)
         self._state = QWidget()
         told = row(self.state, self.on_button)
         told.setContentsMargins(3 * SPACE, 0, 0, 0)

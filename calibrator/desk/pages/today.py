@@ -94,6 +94,8 @@ class TodayPage(Page):
         for told in self.what_to_do.every(now, self.powder_card.found):
             self._add(told)
         needed = self.tr("Nothing is waiting.") if not self.rows else self.tr("Where you are needed")
+        if not self.rows and now.in_use and not now.plans:
+            needed = self.tr("What comes next")
         self._waiting_heading.setText(needed)
         for plan in now.plans:
             words = self.tr("To mix today: {plan}").format(plan=plan.name)

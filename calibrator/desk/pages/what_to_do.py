@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 from functools import partial
+from math import isclose
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
@@ -22,7 +23,7 @@ from calibrator.desk.sheet_words import chart_words, outdated_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.desk.words import mark_words, step_words
-from calibrator.model import Lot
+from calibrator.model import Lot, Mark
 from calibrator.values import dataclass
 
 if TYPE_CHECKING:
@@ -118,6 +119,10 @@ class WhatToDo:
                 "TodayPage",
                 "{scoop} is to be struck level for lot {number}. Wipe out its old line and put the label on.",
             )
+        elif _bears_it(now, found.line):
+            text = translate(
+                "TodayPage", "{scoop}: its line stays ({line} down the wall). Put the label of lot {number} on."
+            )
         elif found.labelled:
             text = translate(
                 "TodayPage", "{scoop}: is the line of lot {number} drawn ({line} down the wall) and the label on it?"
@@ -191,6 +196,15 @@ class WhatToDo:
         from calibrator.desk.pages.sheets_down import ask_what_is_down
 
         self.down_dialog = ask_what_is_down(self.desk, found.sheets, self._page.window())
+
+
+SAME_LINE_MM = 0.05
+
+
+def _bears_it(now: Standing, line: Mark) -> bool:
+    """Whether the scoop bore this very line for the lot before: it was kept."""
+    before = [mark for mark in now.marks if mark.scoop_id == line.scoop_id and mark.lot_id != line.lot_id]
+    return bool(before) and isclose(before[-1].down_wall_mm, line.down_wall_mm, abs_tol=SAME_LINE_MM)
 
 
 def _left_open(found: Waiting) -> str:

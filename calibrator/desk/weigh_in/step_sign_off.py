@@ -180,12 +180,12 @@ class StepSignOff(StepView):
                 (self.tr("How it settles"), line_words.settling_words(found.check)),
             ]
         if found.old:
-            anew = w.drawn_line_mm is not None and w.drawn_line_mm != w.old_line_mm
-            told = (
-                line_words.moved_line_words(found.old, system)
-                if anew
-                else line_words.old_line_words(found.old, system)[0]
-            )
+            if w.drawn_line_mm is not None and w.drawn_line_mm != w.old_line_mm:
+                told = line_words.moved_line_words(found.old, system)
+            elif found.check is not None:
+                told = self.tr("Kept. What fills to it weighed stands above.")
+            else:
+                told = line_words.old_line_words(found.old, system)[0]
             rows.append((self.tr("Old line"), told))
         if signed is not None:
             rows.append((self.tr("Weighed by"), signed.by))

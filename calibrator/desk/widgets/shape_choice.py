@@ -60,8 +60,8 @@ class ShapeButton(QAbstractButton):
         painter.drawRoundedRect(self.rect().adjusted(2, 2, -2, -2), 8, 8)
         if strong and self.hasFocus():
             painter.setBrush(Qt.BrushStyle.NoBrush)
-            painter.setPen(QPen(QColor(t.text), 1, Qt.PenStyle.DotLine))
-            painter.drawRoundedRect(self.rect().adjusted(6, 6, -6, -6), 5, 5)
+            painter.setPen(QPen(QColor(t.action), 3))
+            painter.drawRoundedRect(self.rect().adjusted(7, 7, -7, -7), 5, 5)
         painter.setBrush(QColor(t.surface))
         painter.setPen(QPen(QColor(t.action), 3, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap))
         painter.translate(self.width() / 2, 14)
