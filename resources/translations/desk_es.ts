@@ -4946,8 +4946,8 @@ entre {low} y {high}
 <context>
     <name>Marking</name>
     <message>
-        <source>It is on the scoop</source>
-        <translation>Ya está en la medida</translation>
+        <source>Mark as put on</source>
+        <translation>Marcar como puesta</translation>
     </message>
     <message>
         <source>{scoop} is marked for lot {number}.</source>
@@ -9746,6 +9746,10 @@ Last kept: {mass}</source>
         <translation>Cómo se asienta el polvo</translation>
     </message>
     <message>
+        <source>Kept. What fills to it weighed stands above.</source>
+        <translation>Se queda. Arriba está lo que pesaron las llenadas hasta ella.</translation>
+    </message>
+    <message>
         <source>Old line</source>
         <translation>Línea anterior</translation>
     </message>
@@ -10832,6 +10836,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Lo que hace falta</translation>
     </message>
     <message>
+        <source>What comes next</source>
+        <translation>Lo que sigue</translation>
+    </message>
+    <message>
         <source>To mix today: {plan}</source>
         <translation>Para mezclar hoy: {plan}</translation>
     </message>
@@ -10890,6 +10898,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>{scoop} is to be struck level for lot {number}. Wipe out its old line and put the label on.</source>
         <translation>Con el lote {number}, {scoop} se usa al ras. Borre la línea anterior y pegue la etiqueta.</translation>
+    </message>
+    <message>
+        <source>{scoop}: its line stays ({line} down the wall). Put the label of lot {number} on.</source>
+        <translation>{scoop}: su línea se queda (a {line} del borde). Ponga la etiqueta del lote {number}.</translation>
     </message>
     <message>
         <source>{scoop}: is the line of lot {number} drawn ({line} down the wall) and the label on it?</source>
