@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 import pytest
 from answers import Answers
@@ -753,3 +754,21 @@ def test_a_mean_that_is_corrected_for_the_scale_says_so(window: Window) -> None:
         (point,) = [item for item in view._plot._plot.listDataItems() if len(item.xData or ()) == 1]
         assert point.yData[0] * 28.349523125 == pytest.approx(result.mean_g)
         assert "corrected" in view._plot._key.text()
+
+
+@pytest.mark.parametrize("size", [(1016, 670), (1016, 700), (1280, 800)])
+def test_what_is_said_of_an_odd_fill_squeezes_no_field(window: Window, size: tuple[int, int]) -> None:
+    window.resize(*size)
+    _page, view = opened(window, Step.LEVEL_FILLS)
+    parts = (view._weight.line, view._bag, view._strike)
+    QApplication.processEvents()
+    before = [part.size() for part in parts]
+    for text in ("11.6", "11.8", "15.2"):
+        enter(text)
+    QApplication.processEvents()
+    assert view._odd.isVisible()
+    assert [part.size().height() for part in parts] == [size.height() for size in before]
+    assert view._view.height() >= 124
+    for above, below in pairwise((view._weight.line, view._bag, view._strike, view._odd, view._view)):
+        tops = [part.mapTo(view, QPoint(0, 0)).y() for part in (above, below)]
+        assert tops[0] + above.height() <= tops[1]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import partial
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QAction, QKeySequence, QUndoStack
 from PySide6.QtWidgets import (
     QHBoxLayout,
@@ -171,13 +171,10 @@ class StepFills(StepView):
 
     def _make_table(self) -> tuple[FillTable, QTableView]:
         model = FillTable()
-        view = QTableView()
+        view = _Rows()
         show_as_rows(view, model, self.tr("Fills, newest first"))
         view.setAlternatingRowColors(True)
         view.setWordWrap(True)
-        # It takes the room that is left and scrolls by itself: asking for more, it would make the page scroll too.
-        view.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
-        view.setMinimumHeight(LIST_PX)
         view.verticalHeader().setDefaultSectionSize(GLOVED_ROW_PX)
         view.horizontalHeader().setSectionResizeMode(REMARK, QHeaderView.ResizeMode.Stretch)
         view.selectionModel().selectionChanged.connect(self._choose_strike_word)
@@ -391,6 +388,16 @@ class StepFills(StepView):
 
     def _name_redo(self, text: str) -> None:
         self._redo.setToolTip(tip(text))
+
+
+class _Rows(QTableView):
+    """It takes the room that is left and scrolls by itself: asking for more, it would make the page scroll too."""
+
+    def sizeHint(self) -> QSize:
+        return QSize(super().sizeHint().width(), LIST_PX)
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(super().minimumSizeHint().width(), LIST_PX)
 
 
 def _toggle(text: str, on_change: Callable[[bool], None]) -> QPushButton:
