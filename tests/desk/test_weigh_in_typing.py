@@ -772,3 +772,24 @@ def test_what_is_said_of_an_odd_fill_squeezes_no_field(window: Window, size: tup
     for above, below in pairwise((view._weight.line, view._bag, view._strike, view._odd, view._view)):
         tops = [part.mapTo(view, QPoint(0, 0)).y() for part in (above, below)]
         assert tops[0] + above.height() <= tops[1]
+
+
+def test_next_does_not_answer_whether_a_line_far_off_is_really_there(window: Window) -> None:
+    page, _view = opened(window, Step.FILLS_TO_MARK)
+    guide = page.guide
+    assert guide is not None
+    guide.set(drawn_line_mm=None, drawn_line_typed="")
+    page.open_step(Step.MARK)
+    mark = page._views[Step.MARK]
+    assert isinstance(mark, StepMark)
+    mark._field.setFocus()
+    QTest.keyClicks(mark._field.line, "3 in")
+    for _ in range(3):
+        QTest.mouseClick(page._next, Qt.MouseButton.LeftButton)
+        page.next_step()
+    assert "Is the line really there?" in asks(window)
+    assert not page._next.isEnabled()
+    assert guide.weigh_in.drawn_line_mm is None
+    press(window, "The line is there all the same")
+    assert guide.weigh_in.drawn_line_typed == "3 in"
+    assert guide.step is Step.FILLS_TO_MARK

@@ -76,12 +76,13 @@ class StepMark(StepView):
         enter = button(self.tr("Ente&r"), self._enter)
         # The drawing needs less height than the words beside it: what is typed stands in what it leaves.
         picture = QWidget(self)
-        picture.setLayout(_part(card(self._drawing), caption, row(self._field, column(enter, None)), self._question))
+        picture.setLayout(_part(card(self._drawing), caption, row(self._field, column(enter, None))))
         both = QHBoxLayout()
         both.setSpacing(2 * SPACE)
         both.addWidget(picture, 7)
         both.addWidget(side, 6)
         self.body.addLayout(both, 1)
+        self.body.addWidget(self._question)
 
     def refresh(self, guide: Guide, fresh: bool) -> None:
         system = self.desk.system
@@ -129,14 +130,16 @@ class StepMark(StepView):
         return typed if self.guide and typed != self.guide.weigh_in.drawn_line_typed else ""
 
     def typed_already(self) -> frozenset[Missing]:
-        return frozenset({Missing.LINE} if self._field.quantity() is not None else ())
+        asked = self._question.isVisible()  # Next, pressed once too often, does not answer
+        return frozenset({Missing.LINE} if self._field.quantity() is not None and not asked else ())
 
     def take(self) -> bool:
         """A line typed and not entered is entered; what can be taken of it leads on by itself."""
         guide = self.guide
         if guide is None or guide.signed_off is not None or not self.pending():
             return True
-        self._enter()
+        if not self._question.isVisible():
+            self._enter()
         return not self.pending()
 
     def _show_proposal(self, guide: Guide) -> None:
@@ -221,6 +224,7 @@ class StepMark(StepView):
         doubt = line_words.far_off_words(found, self.desk.system) if found is not None and far_off else ""
         settled = self._question.settled(doubt, quantity.value)
         self._question.setVisible(not settled)
+        self.typing.emit()
         if settled:
             self._keep(quantity)
 
