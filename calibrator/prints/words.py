@@ -333,7 +333,7 @@ CHECKS_TOLD = QT_TRANSLATE_NOOP(
 )
 CHECKS_NONE = QT_TRANSLATE_NOOP("Prints", "No check of the mix was kept.")
 COLUMN_WEIGHED = QT_TRANSLATE_NOOP("Prints", "Weighed in")
-COLUMN_OFF = QT_TRANSLATE_NOOP("Prints", "Off its kind")
+COLUMN_OFF = QT_TRANSLATE_NOOP("Prints", "From the average")
 COLUMN_RULES = QT_TRANSLATE_NOOP("Prints", "What stands out")
 ALL_LOTS = QT_TRANSLATE_NOOP("Prints", "Lots, newest first")
 OLDER_LOTS = QT_TRANSLATE_NOOP("Prints", "{count} older ones are in the tables that the program saves.")
@@ -342,15 +342,15 @@ REPORT_CAUTION = QT_TRANSLATE_NOOP(
     "Densities are weighed, never corrected by humidity. Feed by the product's label; the veterinarian decides "
     "for sick calves.",
 )
-WHAT_FEEDING = QT_TRANSLATE_NOOP("Prints", "What it did to a feeding where the line of the lot before stayed")
-COLUMN_LINE_OF = QT_TRANSLATE_NOOP("Prints", "By the line of")
-COLUMN_FEEDING = QT_TRANSLATE_NOOP("Prints", "A feeding weighs")
+WHAT_FEEDING = QT_TRANSLATE_NOOP("Prints", "If the line had not been moved: a feeding by the line of the lot before")
+COLUMN_LINE_OF = QT_TRANSLATE_NOOP("Prints", "If by the line of")
+COLUMN_FEEDING = QT_TRANSLATE_NOOP("Prints", "A feeding would be")
 COLUMN_OFF_TARGET = QT_TRANSLATE_NOOP("Prints", "Off target")
 COLUMN_SOLIDS = QT_TRANSLATE_NOOP("Prints", "Solids")
 COLUMN_MONEY = QT_TRANSLATE_NOOP("Prints", "Powder a day, {currency}")
 NOTHING_CARRIED = QT_TRANSLATE_NOOP("Prints", "No two lots with one scoop and a line tell it yet.")
 MONEY_READ = QT_TRANSLATE_NOOP(
     "Prints",
-    "More than 0: powder fed beyond the target and paid for; less than 0: powder that the calves did not get. "
-    "A blank: no price or no plan was entered.",
+    "Only where the old line was kept. More than 0: powder fed beyond the target and paid for; less than 0: powder "
+    "that the calves would not have got. A blank: no price or no plan was entered.",
 )

@@ -980,8 +980,8 @@
             <translation>Pesado</translation>
         </message>
         <message>
-            <source>Off its kind</source>
-            <translation>Fuera de su tipo</translation>
+            <source>From the average</source>
+            <translation>Frente al promedio</translation>
         </message>
         <message>
             <source>What stands out</source>
@@ -1000,16 +1000,16 @@
             <translation>Las densidades se pesan, nunca se corrigen por humedad. Alimente según la etiqueta del producto; con becerras enfermas decide el veterinario.</translation>
         </message>
         <message>
-            <source>What it did to a feeding where the line of the lot before stayed</source>
-            <translation>Qué le hizo a una toma donde se dejó la línea del lote anterior</translation>
+            <source>If the line had not been moved: a feeding by the line of the lot before</source>
+            <translation>Si no se hubiera movido la raya: una toma con la raya del lote anterior</translation>
         </message>
         <message>
-            <source>By the line of</source>
-            <translation>Con la línea de</translation>
+            <source>If by the line of</source>
+            <translation>Si con la raya de</translation>
         </message>
         <message>
-            <source>A feeding weighs</source>
-            <translation>Una toma pesa</translation>
+            <source>A feeding would be</source>
+            <translation>Una toma sería de</translation>
         </message>
         <message>
             <source>Off target</source>
@@ -1028,8 +1028,8 @@
             <translation>Aún no hay dos lotes con la misma medida y una línea que lo digan.</translation>
         </message>
         <message>
-            <source>More than 0: powder fed beyond the target and paid for; less than 0: powder that the calves did not get. A blank: no price or no plan was entered.</source>
-            <translation>Más de 0: polvo dado y pagado de más; menos de 0: polvo que las becerras no recibieron. En blanco: no se anotó precio o plan.</translation>
+            <source>Only where the old line was kept. More than 0: powder fed beyond the target and paid for; less than 0: powder that the calves would not have got. A blank: no price or no plan was entered.</source>
+            <translation>Solo donde se dejó la raya anterior. Más de 0: polvo dado y pagado de más; menos de 0: polvo que las becerras no habrían recibido. En blanco: no se anotó precio o plan.</translation>
         </message>
     </context>
 </TS>

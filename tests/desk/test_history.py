@@ -12,7 +12,21 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.history import HistoryList, changed_words
-from calibrator.model import Composition, Cylinder, Farm, FeederTrial, FillWay, Lot, Scale, Scoop, UnitSystem, WeighIn
+from calibrator.model import (
+    Composition,
+    Cylinder,
+    Farm,
+    FeederTrial,
+    FillWay,
+    Lot,
+    Plan,
+    Scale,
+    Scoop,
+    UnitSystem,
+    Vessel,
+    WeighIn,
+    new_id,
+)
 
 LOT = Lot(id="a", farm_id="f", lot_number="25-0302A", package_count=40)
 SCALE = Scale(
@@ -54,6 +68,19 @@ TRIAL = FeederTrial(
 )
 def test_a_change_is_told_from_what_to_what(qtbot: QtBot, before: object, after: object, words: str) -> None:
     assert changed_words(before, after, UnitSystem.FARM) == words
+
+
+def test_things_are_told_by_their_names_and_never_by_their_ids(qtbot: QtBot, desk: Desk) -> None:
+    """A plan that names a vessel told of "c9b39ceb…" in its history."""
+    assert desk.farm is not None
+    tub = desk.records.keep(Vessel(id=new_id(), farm_id=desk.farm.id, name="Mixing tub", rim_volume_ml=60_000.0))
+    plan = desk.records.keep(Plan(id=new_id(), farm_id=desk.farm.id, name="Milk", groups=()))
+    plan = desk.records.keep(replace(plan, vessel_id=tub.id))
+    shown = HistoryList(desk)
+    qtbot.addWidget(shown)
+    shown.show_of(Plan, plan.id)
+    assert _lines(shown)[0].endswith("vessel – → “Mixing tub”")
+    assert changed_words(plan, replace(plan, vessel_id="c9b39ceb"), UnitSystem.FARM) == "changed vessel"
 
 
 def test_all_of_a_long_history_can_be_shown(qtbot: QtBot, desk: Desk) -> None:

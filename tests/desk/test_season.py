@@ -388,6 +388,29 @@ def test_two_chosen_lots_are_compared(shown: Callable[[], SeasonPage], herd: Her
     assert not panel.open_button.isEnabled()
 
 
+def test_two_lots_are_compared_by_plain_clicks(shown: Callable[[], SeasonPage], herd: Herd, qtbot: QtBot) -> None:
+    for number, density in (("25-1103C", 0.5), ("25-1204A", 0.55), ("25-1205A", 0.551)):
+        herd.sign(number, density)
+    panel = shown().lots
+
+    def click(row: int) -> None:
+        where = panel.table.visualRect(panel.model.index(row, 0)).center()
+        qtbot.mouseClick(panel.table.viewport(), Qt.MouseButton.LeftButton, pos=where)
+
+    assert panel.finding.text() == "Press Compare two, then click the two lots."
+    panel.compare_button.click()
+    assert panel.finding.text() == "Now click one more lot."
+    click(2)
+    assert panel.beside.isVisible()
+    assert "25-1205A" in panel.finding.text()
+    click(1)
+    assert "more than two" in panel.finding.text()
+    click(0)
+    assert panel.finding.text().startswith("A level scoop weighs 10.0 % more")
+    panel.compare_button.click()
+    assert len(panel.chosen) == 1
+
+
 def test_the_spread_is_drawn_and_told(shown: Callable[[], SeasonPage], herd: Herd) -> None:
     for number in range(6):
         herd.sign(f"25-{number}", 0.5 + 0.004 * number)
@@ -574,7 +597,7 @@ def test_only_what_is_drawn_is_explained(shown: Callable[[], SeasonPage], herd: 
     assert "95 % interval" in said
     assert ("out of line" in said) == bool(drawn.marked.any())
     assert ("what happened" in said) == bool(drawn.tags)
-    assert ("middle of a kind" in said) == (lots > 1)
+    assert ("average of this powder" in said) == (lots > 1)
 
 
 def test_a_lot_out_of_line_has_its_diamond_explained(shown: Callable[[], SeasonPage], herd: Herd) -> None:

@@ -16,7 +16,21 @@ from calibrator.desk.parts import button, clear, label
 from calibrator.desk.speech import day_text, decimal_comma, figure_text
 from calibrator.desk.trust_words import moment
 from calibrator.desk.words import step_words, way_words
-from calibrator.model import FillWay, PackageKind, Paper, Scoop, ScoopMarked, Step, UnitSystem
+from calibrator.model import (
+    FillWay,
+    Instrument,
+    Lot,
+    PackageKind,
+    Paper,
+    Plan,
+    Scale,
+    Scoop,
+    ScoopMarked,
+    Step,
+    UnitSystem,
+    Vessel,
+)
+from calibrator.records import Records
 from calibrator.records.bringing import BROUGHT_IN
 from calibrator.records.importing import IMPORTED
 from calibrator.units import show_length, show_mass, show_percent, show_scoop_volume, show_volume
@@ -50,7 +64,7 @@ class HistoryList(QWidget):
             return
         self._lines.addWidget(label(self.tr("What was kept"), "heading"))
         earlier = [None, *changes[:-1]]
-        names = {scoop.id: scoop.name for scoop in self.desk.records.every(Scoop)}
+        names = _names(self.desk.records)
         told = [(change, before.noun if before else None) for change, before in zip(changes, earlier, strict=True)]
         for change, before in reversed(told if self._all else told[-SHOWN:]):
             what = changed_words(before, change.noun, self.desk.system, names)
@@ -105,7 +119,7 @@ def changed_words(before: Any, after: Any, system: UnitSystem, names: Mapping[st
 def _changes(before: Any, after: Any, system: UnitSystem, called: Mapping[str, str]) -> Iterator[str]:
     names = [name for name in _differing(before, after) if name != "revision"]
     for name in names:
-        old, new = (_by_name(getattr(noun, name), called) for noun in (before, after))
+        old, new = (getattr(noun, name) for noun in (before, after))
         if _told_elsewhere(name, names):
             continue
         if name == "scoops_marked":
@@ -118,7 +132,9 @@ def _changes(before: Any, after: Any, system: UnitSystem, called: Mapping[str, s
             yield from _changes(old, new, system, called)
             continue
         caption = _captions().get(name, translate("History", "other entries"))
-        words = [value_words(name, value, system) for value in (old, new)]
+        words = [
+            _named(value, called) if name.endswith("_id") else value_words(name, value, system) for value in (old, new)
+        ]
         if None in words or words[0] == words[1]:
             yield translate("History", "changed {what}").format(what=caption)
         else:
@@ -145,8 +161,21 @@ def _ending_words(name: str, now: bool | str) -> str:
     return translate("History", "closed") if now else translate("History", "opened again")
 
 
-def _by_name(value: Any, called: Mapping[str, str]) -> Any:
-    return called.get(value, value) if isinstance(value, str) else value
+def _names(records: Records) -> dict[str, str]:
+    """What the things are called that others name by their id."""
+    named = {scoop.id: scoop.name for scoop in records.every(Scoop)}
+    named |= {vessel.id: vessel.name for vessel in records.every(Vessel)}
+    named |= {scale.id: scale.name for scale in records.every(Scale)}
+    named |= {plan.id: plan.name for plan in records.every(Plan)}
+    named |= {instrument.id: instrument.name for instrument in records.every(Instrument)}
+    return named | {lot.id: lot.lot_number for lot in records.every(Lot)}
+
+
+def _named(thing_id: str | None, called: Mapping[str, str]) -> str | None:
+    """What a thing is called; None for one that nobody knows any more: its id says nothing to a person."""
+    if not thing_id:
+        return "–"
+    return f"“{called[thing_id]}”" if thing_id in called else None
 
 
 def _told_elsewhere(name: str, names: list[str]) -> bool:

@@ -21,9 +21,9 @@ def legend(shown: PlotLots | None) -> list[Entry]:
         return []
     told = [Entry(Sign.BAR, "quiet", translate("Season", "95 % interval"))]
     if _joined(shown, np.isfinite(shown.limit_lows)):
-        told.append(Entry(Sign.DASHES, "quiet", translate("Season", "limits for a lot of its kind")))
+        told.append(Entry(Sign.DASHES, "quiet", translate("Season", "where a usual lot of this powder lies")))
     if _joined(shown, np.isfinite(shown.middles)):
-        told.append(Entry(Sign.DOTS, "good", translate("Season", "middle of a kind")))
+        told.append(Entry(Sign.DOTS, "good", translate("Season", "average of this powder")))
     if _joined(shown, np.isfinite(shown.running)):
         told.append(Entry(Sign.LINE, "mark", translate("Season", "running mean")))
     if shown.marked.any():

@@ -28,7 +28,7 @@ WIDEST, NARROWEST_NOTE = 220, 160
 
 
 class LotsPanel(QWidget):
-    """Two rows chosen (with Ctrl, or Shift and an arrow) are compared beneath."""
+    """Two rows chosen are compared beneath: one after the other once *Compare two* is pressed, or with Ctrl."""
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
@@ -42,6 +42,8 @@ class LotsPanel(QWidget):
         self.note = TextField(self.tr("Note"), longest=LONGEST_NOTE)
         self._noted = ""  # the lot that the note is about
         self.open_button = button(self.tr("&Open the lot"), self._open)
+        self.compare_button = button(self.tr("&Compare two"), self._choose_two)
+        self.compare_button.setCheckable(True)
         self._dress()
         self._lay_out()
 
@@ -113,6 +115,7 @@ class LotsPanel(QWidget):
     def _compare(self) -> None:
         facts, chosen = self._facts, self.chosen
         self.open_button.setEnabled(len(chosen) == 1)
+        self.compare_button.setVisible(facts is not None and len(facts.lots) > 1)
         two = facts is not None and len(chosen) == 2
         self._show_note(chosen)
         self.beside.setVisible(two)
@@ -131,7 +134,21 @@ class LotsPanel(QWidget):
             return self.tr("Here every lot that is signed off stands in a row. It begins with the first sign-off.")
         if lots == 1:
             return self.tr("The next lot that is signed off can be compared with this one.")
-        return self.tr("Choose two lots (Ctrl and click, or Shift and an arrow) to compare them.")
+        if not self.compare_button.isChecked():
+            return self.tr("Press Compare two, then click the two lots.")
+        chosen = len(self.chosen)
+        if chosen > 2:
+            return self.tr("These are more than two: click those away that are not meant.")
+        return self.tr("Now click one more lot.") if chosen else self.tr("Now click the two lots.")
+
+    def _choose_two(self) -> None:
+        """With plain clicks, each of which takes a lot or lets it go; the one that is chosen stays."""
+        several, one = QAbstractItemView.SelectionMode.MultiSelection, QAbstractItemView.SelectionMode.ExtendedSelection
+        on = self.compare_button.isChecked()
+        self.table.setSelectionMode(several if on else one)
+        if not on:
+            self.table.selectRow(max(0, self.table.currentIndex().row()))
+        self._compare()
 
     def _open(self) -> None:
         if self._facts is not None and self.chosen:
@@ -170,7 +187,7 @@ class LotsPanel(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
         layout.setSpacing(SPACE)
-        self._find, line = QWidget(), row(caption, self.search, self.found, self.open_button)
+        self._find, line = QWidget(), row(caption, self.search, self.found, self.compare_button, self.open_button)
         line.setContentsMargins(0, 0, 0, 0)
         self._find.setLayout(line)
         layout.addWidget(self._find)

@@ -165,7 +165,7 @@ def _points(percent: float) -> str:
 
 
 def _out_of_line(found: OutOfLine) -> Said:
-    what = translate("Season", "lot {lot} is {off} off the middle of its kind.").format(
+    what = translate("Season", "lot {lot} is {off} off the average of this powder.").format(
         lot=found.at.lot_number, off=signed_share(found.off)
     )
     return Said(
