@@ -4896,6 +4896,10 @@ entre {low} y {high}
         <translation>A&amp;brir el lote</translation>
     </message>
     <message>
+        <source>&amp;Compare two</source>
+        <translation>&amp;Comparar dos</translation>
+    </message>
+    <message>
         <source>a note on a lot</source>
         <translation>una nota sobre un lote</translation>
     </message>
@@ -4916,8 +4920,20 @@ entre {low} y {high}
         <translation>El próximo lote firmado se podrá comparar con este.</translation>
     </message>
     <message>
-        <source>Choose two lots (Ctrl and click, or Shift and an arrow) to compare them.</source>
-        <translation>Escoja dos lotes (Ctrl y clic, o Mayús y una flecha) para compararlos.</translation>
+        <source>Press Compare two, then click the two lots.</source>
+        <translation>Oprima Comparar dos y luego haga clic en los dos lotes.</translation>
+    </message>
+    <message>
+        <source>These are more than two: click those away that are not meant.</source>
+        <translation>Son más de dos: quite con un clic los que no van.</translation>
+    </message>
+    <message>
+        <source>Now click one more lot.</source>
+        <translation>Ahora haga clic en otro lote.</translation>
+    </message>
+    <message>
+        <source>Now click the two lots.</source>
+        <translation>Ahora haga clic en los dos lotes.</translation>
     </message>
     <message>
         <source>Number, product, scoop …</source>
@@ -8293,8 +8309,8 @@ entre {low} y {high}
         <translation>Tenga cerrados los costales, remueva el polvo que se pega; pese, nunca corrija por humedad.</translation>
     </message>
     <message>
-        <source>lot {lot} is {off} off the middle of its kind.</source>
-        <translation>el lote {lot} se aparta {off} del centro de su clase.</translation>
+        <source>lot {lot} is {off} off the average of this powder.</source>
+        <translation>el lote {lot} está a {off} del promedio de este polvo.</translation>
     </message>
     <message>
         <source>Weigh a scoopful from two more of its bags before the line is trusted.</source>
@@ -8365,12 +8381,12 @@ entre {low} y {high}
         <translation>intervalo del 95 %</translation>
     </message>
     <message>
-        <source>limits for a lot of its kind</source>
-        <translation>límites para un lote de su tipo</translation>
+        <source>where a usual lot of this powder lies</source>
+        <translation>donde cae un lote usual de este polvo</translation>
     </message>
     <message>
-        <source>middle of a kind</source>
-        <translation>centro de un tipo</translation>
+        <source>average of this powder</source>
+        <translation>promedio de este polvo</translation>
     </message>
     <message>
         <source>running mean</source>
@@ -12636,8 +12652,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Días desde el {day}</translation>
     </message>
     <message>
-        <source>off the middle, %</source>
-        <translation>del centro, %</translation>
+        <source>heavier or lighter than average, %</source>
+        <translation>más o menos pesado que el promedio, %</translation>
     </message>
     <message>
         <source>Cause</source>
