@@ -59,7 +59,7 @@ def portions_text(line: SheetLine, to: Telling) -> str:
     words = translate("TableWords", "weigh {count} × {amount}")
     if line.batches > 1:
         words = translate("TableWords", "weigh each batch as {count} × {amount}")
-    return words.format(count=line.portions.count, amount=powder_text(line.portions.each_g, to))
+    return words.format(count=line.portions.count, amount=_held(powder_text(line.portions.each_g, to)))
 
 
 def heavy_text(capacity_g: float, to: Telling) -> str:
@@ -218,7 +218,12 @@ def longest_notes(to: Telling) -> tuple[str, str]:
 def longest_portions(to: Telling) -> str:
     """As much as is told beneath today's powder of a batch that the scale does not weigh at once."""
     words = translate("TableWords", "weigh each batch as {count} × {amount}")
-    return words.format(count=_MANY, amount=powder_text(_LARGE_G, to))
+    return words.format(count=_MANY, amount=_held(powder_text(_LARGE_G, to)))
+
+
+def _held(figure: str) -> str:
+    """A figure in which no line ends."""
+    return figure.replace(" ", "\u00a0")
 
 
 def levels_text(line: SheetLine, to: Telling) -> str:

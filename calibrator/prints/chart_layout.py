@@ -136,7 +136,7 @@ def split(made: Sequence[Band], room_mm: float) -> tuple[tuple[Band, ...], ...]:
     return tuple(tuple(page) for page in best)
 
 
-def styles(rows: Sequence[RowCells]) -> Iterator[tuple[Style, ...]]:
+def styles(rows: Sequence[RowCells], *, tight: bool = False) -> Iterator[tuple[Style, ...]]:
     """Series of styles, each from the largest type down. Names of several scoops must stand in the rows."""
     named = any(part.name for cells in rows for part in cells.parts)
     stackable = any(len(cells.parts) > 1 for cells in rows)
@@ -144,7 +144,7 @@ def styles(rows: Sequence[RowCells]) -> Iterator[tuple[Style, ...]]:
     ways = [(True, True)] * extra + [(True, False)] + [(False, False)] * (not named)
     for stacked in (False, True) if stackable else (False,):
         for told, more in ways:
-            yield tuple(Style(size, stacked, told, more) for size in type_sizes(_FLOOR))
+            yield tuple(Style(size, stacked, told, more, tight=tight) for size in type_sizes(_FLOOR))
 
 
 def layouts(
@@ -152,12 +152,14 @@ def layouts(
     headings: Sequence[float],
     rooms: Mapping[bool, tuple[float, float]],
     least: Mapping[Column, float],
+    *,
+    tight: bool = False,
 ) -> Iterator[Layout]:
     """Every layout worth comparing; `rooms` tells width and height of the table, upright and
     landscape, `least` what the columns' headings take."""
     rows = [cells for group in groups for cells in group]
     for landscape, (width, height) in rooms.items():
-        for series in styles(rows):
+        for series in styles(rows, tight=tight):
             found = False
             for style in series:
                 if found and style.size_mm < LEAST_TYPE_MM:
@@ -180,6 +182,9 @@ def best_layout(
     best = min(layouts(groups, headings, rooms, least), key=lambda layout: layout.rank, default=None)
     if best is None:
         return None
+    if len(best.pages) > 1:
+        tight = min(layouts(groups, headings, rooms, least, tight=True), key=lambda layout: layout.rank)
+        best = tight if len(tight.pages) < len(best.pages) and tight.rank < best.rank else best
     room = rooms[best.landscape]
     return _aired(_with_today_large(best, groups, headings, room, least), room[1])
 

@@ -67,9 +67,7 @@ TAPPED = QT_TRANSLATE_NOOP("Prints", "tapped")
 WEIGH_POWDER = QT_TRANSLATE_NOOP("Prints", "weigh it")
 BETTER_WEIGH = QT_TRANSLATE_NOOP("Prints", "better weighed")
 WEIGH_PORTIONS = QT_TRANSLATE_NOOP("Prints", "weigh {count} × {powder}")
-SCALE_MOST = QT_TRANSLATE_NOOP(
-    "Prints", "The scale weighs {capacity} at most, its pail included: weigh heavier powder in the portions told."
-)
+SCALE_MOST = QT_TRANSLATE_NOOP("Prints", "The scale weighs {capacity} at most, pail included.")
 COLD_WEATHER = QT_TRANSLATE_NOOP("Prints", "For cold weather, below {limit}")
 TWO_LOTS = QT_TRANSLATE_NOOP("Prints", "ONE BATCH FROM TWO LOTS")
 TWO_LOTS_CALVES = QT_TRANSLATE_NOOP("Prints", "{calves} calves")

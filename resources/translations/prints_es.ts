@@ -172,8 +172,8 @@
             <translation>pese {count} × {powder}</translation>
         </message>
         <message>
-            <source>The scale weighs {capacity} at most, its pail included: weigh heavier powder in the portions told.</source>
-            <translation>La báscula pesa hasta {capacity}, con todo y cubeta: si el polvo pesa más, péselo en las porciones indicadas.</translation>
+            <source>The scale weighs {capacity} at most, pail included.</source>
+            <translation>La báscula pesa hasta {capacity}, con todo y cubeta.</translation>
         </message>
         <message>
             <source>For cold weather, below {limit}</source>

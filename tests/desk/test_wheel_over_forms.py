@@ -12,6 +12,7 @@ from pytestqt.qtbot import QtBot
 
 import calibrator.desk
 from calibrator.desk.parts import scrolled
+from calibrator.desk.widgets.calm_box import CalmTabs
 from calibrator.desk.widgets.name_choice import NameChoice
 
 
@@ -46,3 +47,27 @@ def test_every_choice_of_the_desk_is_such_a_one() -> None:
     folder = Path(calibrator.desk.__file__).parent
     plain = [path.name for path in folder.rglob("*.py") if re.search(r"\bQComboBox\(", path.read_text("utf-8"))]
     assert plain == []
+
+
+def test_the_wheel_over_tabs_in_a_page_that_scrolls_turns_none(qtbot: QtBot) -> None:
+    """The whole page of batch tables scrolls, and in passing it turned from calves to volumes of water."""
+    tabs = CalmTabs()
+    qtbot.addWidget(tabs)
+    for name in ("By calves", "By volume of water"):
+        tabs.addTab(name)
+    tabs.show()
+    at = QPointF(tabs.rect().center())
+    rolled = QWheelEvent(
+        at, QPointF(tabs.mapToGlobal(at.toPoint())), QPoint(), QPoint(0, -120), Qt.MouseButton.NoButton,
+        Qt.KeyboardModifier.NoModifier, Qt.ScrollPhase.NoScrollPhase, False,
+    )  # fmt: skip
+    QApplication.sendEvent(tabs, rolled)
+    assert not rolled.isAccepted()
+    assert tabs.currentIndex() == 0
+
+
+def test_a_page_of_tables_has_only_such_tabs() -> None:
+    bars = [
+        path.name for path in Path(calibrator.desk.__file__).parent.rglob("*.py") if " QTabBar()" in path.read_text()
+    ]
+    assert bars == []

@@ -40,6 +40,7 @@ from tests.prints.samples import (
     NASTY,
     OUNCE,
     QUART,
+    RATE,
     RED,
     TINY,
     chart,
@@ -140,6 +141,23 @@ def test_the_small_words_of_a_row_are_read_at_two_metres(
     assert min(t.size_mm for t in small) * CAP_HEIGHT >= 2000 * math.tan(math.radians(5 / 60))
     assert not [t.text for t in small if t.text.endswith("…")]
     assert len(document.pages) == 1 or rows > 9 or len(languages) * rows > 12
+
+
+def test_the_small_words_give_way_only_where_that_saves_a_page() -> None:
+    """Nine counts of a medicated powder on Letter paper, each to be filled up: one page by smaller words, or two."""
+    usual = chart(range(20, 29), today=24)
+    rows = tuple(
+        replace(each, mix_ml=each.calves * 2 * QUART, many=True, scoopfuls=(to_line(each.calves),))
+        for each in usual.groups[0].rows
+    )
+    made_up = replace(usual.groups[0], rows=rows, rate=replace(RATE, basis=RateBasis.MADE_UP))
+    long_foot = replace(usual, groups=(made_up,), medicated=True, scale_most_g=4989.5)
+    document = wall_chart(long_foot)
+    assert len(document.pages) == 1
+    small = {t.size_mm for t in texts(document) if t.text.startswith(SMALL_WORDS)}
+    assert min(small) >= 3.7
+    roomy = wall_chart(replace(long_foot, groups=(replace(made_up, rows=rows[:6]),)))
+    assert min(t.size_mm for t in texts(roomy) if t.text.startswith(SMALL_WORDS)) >= 4.4
 
 
 def to_line(count: int) -> ScoopPart:

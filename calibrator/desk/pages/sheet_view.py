@@ -7,7 +7,7 @@ from datetime import date
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QBoxLayout, QFrame, QTabBar, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QBoxLayout, QFrame, QVBoxLayout, QWidget
 
 from calibrator.desk.counted import counted
 from calibrator.desk.how.view import how_button
@@ -27,6 +27,7 @@ from calibrator.desk.table_words import Telling, heavy_text, hot, scald_words, s
 from calibrator.desk.theme import SPACE
 from calibrator.desk.warmth import Warm, hot_needed, served, warm
 from calibrator.desk.warmth_words import hot_text, order_text
+from calibrator.desk.widgets.calm_box import CalmTabs
 from calibrator.desk.words import marks_words
 from calibrator.model import Farm, Mark, Scoop, UnitSystem
 from calibrator.science.errors import CannotCompute
@@ -58,7 +59,7 @@ class SheetView(QWidget):
         self.scald, self.hot_water = label("", "caution"), label("", "caution")
         self.order = label("", "quiet")
         self.trouble = label("", "caution")
-        self.tabs = QTabBar()
+        self.tabs = CalmTabs()
         self.tabs.setExpanding(False)
         self.tabs.setDrawBase(False)
         self.tabs.setAccessibleName(self.tr("Group of calves"))
@@ -66,7 +67,7 @@ class SheetView(QWidget):
         self.words, self.temperature = label("", "quiet"), label("", "quiet")
         self.strength, self.many = label(""), label("", "quiet")
         self.heavy = label("")
-        self.rows_by = QTabBar()
+        self.rows_by = CalmTabs()
         self.rows_by.setDrawBase(False)
         self.rows_by.setExpanding(False)
         self.rows_by.setAccessibleName(self.tr("Rows of the table"))

@@ -1,10 +1,10 @@
-"""A choice that the wheel leaves alone: rolling over a form scrolls the form and changes nothing in it."""
+"""Choices that the wheel leaves alone: rolling over a form or a page scrolls it and changes nothing in it."""
 
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QWheelEvent
-from PySide6.QtWidgets import QComboBox
+from PySide6.QtWidgets import QComboBox, QTabBar
 
 
 class CalmBox(QComboBox):
@@ -13,6 +13,13 @@ class CalmBox(QComboBox):
     def __init__(self) -> None:
         super().__init__()
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        event.ignore()
+
+
+class CalmTabs(QTabBar):
+    """As `QTabBar`, in a page that scrolls: the wheel would turn to another tab in passing."""
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         event.ignore()
