@@ -793,3 +793,17 @@ def test_next_does_not_answer_whether_a_line_far_off_is_really_there(window: Win
     press(window, "The line is there all the same")
     assert guide.weigh_in.drawn_line_typed == "3 in"
     assert guide.step is Step.FILLS_TO_MARK
+
+
+def test_a_weight_that_is_asked_about_stays_in_view_with_the_question(window: Window) -> None:
+    window.resize(1016, 670)
+    page, view = opened(window, Step.FILLS_TO_MARK)
+    enter("13.4")
+    for _ in range(4):
+        QApplication.processEvents()
+    area = page._areas[Step.FILLS_TO_MARK].content
+    assert isinstance(area, QScrollArea)
+    seen = area.viewport().rect()
+    for part in (view._weight.line, view._question._words, view._question._yes):
+        assert seen.contains(part.rect().translated(part.mapTo(area.viewport(), QPoint(0, 0)))), part
+    assert view._question._words.width() > 300

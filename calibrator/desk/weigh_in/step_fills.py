@@ -62,7 +62,7 @@ class StepFills(StepView):
         self._weight.understood.connect(self._question_off)
         self._says = self._weight.say_beside("")
         self._says.keep_lines(LINES_SAID)
-        self._question = Question(self.tr("It weighs that all the same"))
+        self._question = Question(self.tr("It weighs that all the same"), narrow=True)
         self._question.answered.connect(self._keep_asked)
         self._question.hide()
         set_style_property(self._weight.line, "kind", "large")

@@ -295,7 +295,7 @@ def doubt_words(doubt: Doubt, guide: Guide, system: UnitSystem, *, short: bool =
     if doubt == Doubt.OVER_LEVEL and guide.findings.level is not None:
         words = translate(
             "WeighInWords",
-            "That is more than this scoop holds struck level ({level}), and the line lies below its rim.",
+            "That is more than this scoop holds struck level ({level}); to the line it holds less.",
         )
         return words.format(level=shown.mass(guide.findings.level.mean_g, system))
     words = (

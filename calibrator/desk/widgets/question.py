@@ -6,7 +6,7 @@ from PySide6.QtCore import QTimer, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QScrollArea, QWidget
 
-from calibrator.desk.parts import button, label, row
+from calibrator.desk.parts import button, column, label, row
 
 
 class Question(QWidget):
@@ -14,14 +14,15 @@ class Question(QWidget):
 
     answered = Signal()
 
-    def __init__(self, yes: str) -> None:
+    def __init__(self, yes: str, *, narrow: bool = False) -> None:
+        """`narrow`: the button stands beneath the words, where a column leaves them no room beside it."""
         super().__init__()
         self._about: object = None
         self._soon = QTimer(self, singleShot=True, interval=0)  # where it stands is known once it is laid out
         self._soon.timeout.connect(self._come_into_view)
         self._words = label("", "caution")
         self._yes = button(yes, self.answered.emit)
-        line = row(self._words, self._yes)
+        line = column(self._words, row(self._yes, None)) if narrow else row(self._words, self._yes)
         line.setStretch(0, 1)
         line.setContentsMargins(0, 0, 0, 0)
         self.setLayout(line)
