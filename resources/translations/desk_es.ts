@@ -12195,6 +12195,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Póngala en cero, vea que esté nivelada, cambie las pilas y pruebe otra vez. Si sigue así, los promedios se corrigen por eso.</translation>
     </message>
     <message>
+        <source>That is more than this scoop holds struck level ({level}); to the line it holds less.</source>
+        <translation>Es más de lo que cabe al ras en esta medida ({level}); hasta la línea cabe menos.</translation>
+    </message>
+    <message>
         <source>No powder is so heavy in this scoop.</source>
         <translation>Ningún polvo pesa tanto en esta medida.</translation>
     </message>
@@ -12401,10 +12405,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>That is more than this scale weighs ({capacity}). Type it again.</source>
         <translation>Es más de lo que pesa esta báscula ({capacity}). Escríbalo otra vez.</translation>
-    </message>
-    <message>
-        <source>That is more than this scoop holds struck level ({level}), and the line lies below its rim.</source>
-        <translation>Es más de lo que cabe al ras en esta medida ({level}), y la línea queda debajo del borde.</translation>
     </message>
     <message>
         <source>These two fills lie far apart, and nothing tells yet which one went wrong. Weigh another: it will show.</source>
