@@ -807,3 +807,16 @@ def test_a_weight_that_is_asked_about_stays_in_view_with_the_question(window: Wi
     for part in (view._weight.line, view._question._words, view._question._yes):
         assert seen.contains(part.rect().translated(part.mapTo(area.viewport(), QPoint(0, 0)))), part
     assert view._question._words.width() > 300
+
+
+def test_a_weight_cleared_away_is_not_called_for(window: Window) -> None:
+    page, view = opened(window, Step.FILLS_TO_MARK)
+    QTest.keyClicks(view._weight.line, "10.1")
+    page.next_step()
+    assert view._weight.message.startswith("Not entered yet")
+    view._weight.line.selectAll()
+    QTest.keyClick(view._weight.line, Qt.Key.Key_Backspace)
+    view._bag.setFocus()
+    assert "Type a value" not in view._weight.message
+    page.next_step()
+    assert asks(window)

@@ -59,7 +59,7 @@ class StepFills(StepView):
         self._way, self._hands, self._stack, self._panel = way, hands, stack, panel
         self._weight = QuantityField(Kind.MASS, desk.system, name=self.tr("Weight"), required=True)
         self._weight.returnPressed.connect(self._enter)
-        self._weight.understood.connect(self._question_off)
+        self._weight.understood.connect(self._typed_anew)
         self._says = self._weight.say_beside("")
         self._says.keep_lines(LINES_SAID)
         self._question = Question(self.tr("It weighs that all the same"), narrow=True)
@@ -108,7 +108,7 @@ class StepFills(StepView):
         self.hands.setText(self._hands(guide))
         self._weight.set_system(system)
         self._show_unit(guide)
-        self._question_off()
+        self._question.hide()
         resolution = guide.scale.resolution_g if guide.scale else None
         self._table.show_fills(fills, odd, system, resolution)
         self._panel.show_findings(guide, system)
@@ -272,8 +272,10 @@ class StepFills(StepView):
         self._question.setVisible(not settled)
         return settled
 
-    def _question_off(self) -> None:
+    def _typed_anew(self) -> None:
         self._question.hide()
+        if not self._weight.text():
+            self._weight.set_typed("")  # nothing is wrong with a weight that was cleared away
 
     def _keep_asked(self) -> None:
         quantity, guide = self._weight.quantity(), self.guide
