@@ -173,7 +173,7 @@
         </message>
         <message>
             <source>The scale weighs {capacity} at most, pail included.</source>
-            <translation>La báscula pesa hasta {capacity}, con todo y cubeta.</translation>
+            <translation>La báscula pesa hasta {capacity} con cubeta.</translation>
         </message>
         <message>
             <source>For cold weather, below {limit}</source>

@@ -415,6 +415,7 @@ def test_powder_heavier_than_the_scale_weighs_is_told_in_portions(
     herd.plan("Milk", group(24), count_from=10, count_to=30, counts=())
     page = shown()
     assert page.view.today.rows[0].powder.note.text() == "weigh 2 × 7\u00a0lb\u00a08.0\u00a0oz"
+    assert page.view.today.rows[0].powder.note.alignment() & Qt.AlignmentFlag.AlignTop
     assert page.view.heavy.isVisibleTo(page)
     assert page.view.heavy.text().startswith("Powder heavier than 8 lb 13.1 oz: weigh it in portions.")
     assert "11 lb 0.4 oz" in page.view.heavy.text()

@@ -75,6 +75,7 @@ class Figure(QWidget):
         self._caption = label(caption, "quiet", wrap=False)
         self.value = label("", "heading")
         self.note = label("", "quiet")
+        self.note.setAlignment(Qt.AlignmentFlag.AlignTop)  # not in the middle of the room it keeps
         self._most = ""  # that may come to stand in the note
         # As wide as its part of the row, whatever it says: the row is not laid out anew for a longer figure.
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
