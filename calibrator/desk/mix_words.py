@@ -256,8 +256,8 @@ def would_tell_words(judged: Judged, way: SolidsFrom) -> str:
     if way in OF_RULES and looks_right(judged):
         return translate(
             "MixWords",
-            "How right it is, this reading cannot tell closer than ± {half}. Two weighed mixes make it sure, once for "
-            "this powder; see the tab Brix calibration.",
+            "How right it is, this reading cannot tell closer than ± {half}. Weighed mixes tell more, once for this "
+            "powder: two make a start, six a sure verdict; see the tab Brix calibration.",
         ).format(half=percent((judged.high - judged.low) / 2))
     if way is SolidsFrom.FINISHED_VOLUME and judged.would_tell is not None:
         return translate(
@@ -274,8 +274,8 @@ def would_tell_words(judged: Judged, way: SolidsFrom) -> str:
         ),
         WouldTell.OWN_LINE: translate(
             "MixWords",
-            "More drops do not help, nor does plain water. Two weighed mixes would tell, once for this powder; see the "
-            "tab Brix calibration.",
+            "More drops do not help, nor does plain water. Weighed mixes do, once for this powder: two make a start, six a "
+            "sure verdict; see the tab Brix calibration.",
         ),
         WouldTell.MORE_REFERENCES: translate(
             "MixWords", "Add weighed mixes to the Brix calibration; they make it surer."

@@ -105,7 +105,7 @@ def _would_tell(solids: Solids, needed: float) -> tuple[WouldTell, int]:
             return WouldTell.MORE_READINGS, readings - solids.readings
     by_rule = solids.way in (SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE, SolidsFrom.FINISHED_VOLUME)
     unzeroed = bool({Doubt.NEVER_ZEROED, Doubt.ZERO_OVERDUE} & set(solids.doubts))
-    if unzeroed and not (by_rule and _half_width(solids, MOST_READINGS, _zeroed_u(solids)) > needed):
+    if unzeroed and _half_width(solids, MOST_READINGS, _zeroed_u(solids)) <= needed:
         return WouldTell.ZERO_CHECK, 0
     if by_rule:
         return WouldTell.OWN_LINE, 0

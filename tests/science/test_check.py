@@ -97,7 +97,8 @@ def test_an_open_verdict_says_how_many_readings_would_settle_it() -> None:
     [
         ({"way": SolidsFrom.TRADE_RULE}, WouldTell.OWN_LINE),
         ({"way": SolidsFrom.WHOLE_MILK}, WouldTell.OWN_LINE),
-        ({"doubts": (Doubt.ZERO_OVERDUE,)}, WouldTell.ZERO_CHECK),
+        ({"doubts": (Doubt.ZERO_OVERDUE,), "rest_u": 0.0028}, WouldTell.ZERO_CHECK),
+        ({"doubts": (Doubt.ZERO_OVERDUE,)}, WouldTell.MORE_REFERENCES),
         # Plain water is asked for where it would settle it: the rule's own doubt leaves as much open.
         ({"doubts": (Doubt.NEVER_ZEROED,), "way": SolidsFrom.TRADE_RULE}, WouldTell.OWN_LINE),
         ({"doubts": (Doubt.NEVER_ZEROED,), "way": SolidsFrom.TRADE_RULE, "rest_u": 0.0028}, WouldTell.ZERO_CHECK),

@@ -100,7 +100,7 @@ class Suggestions(QWidget):
         self._after = after
         self._line = QHBoxLayout(self)
         self._line.setContentsMargins(0, 0, 0, 0)
-        self._line.setSpacing(4)
+        self._line.setSpacing(0)
         self._caption = caption
 
     def offer(self, texts: Sequence[str]) -> None:

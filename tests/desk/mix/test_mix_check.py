@@ -83,7 +83,7 @@ def test_what_the_refractometer_should_show_is_told_before_and_beside_the_readin
     assert panel.verdict.verdict_card.property("tone") == ""
     assert told in panel.verdict.solids.text()
     assert "Nothing speaks against it: it can be fed." in panel.verdict.would_tell.text()
-    assert "Two weighed mixes make it sure" in panel.verdict.would_tell.text()
+    assert "Weighed mixes tell more" in panel.verdict.would_tell.text()
 
 
 def test_a_volume_that_is_too_much_decides_where_the_drops_lean_its_way(qtbot: QtBot, page: MixCheckPage) -> None:
