@@ -5143,10 +5143,6 @@ entre {low} y {high}
         <translation>Esta lectura queda fuera de las mezclas pesadas con que se hizo la línea.</translation>
     </message>
     <message>
-        <source>How right it is, this reading cannot tell closer than ± {half}. Two weighed mixes make it sure, once for this powder; see the tab Brix calibration.</source>
-        <translation>Esta lectura no distingue más fino que ± {half}. Dos mezclas pesadas lo hacen seguro, una sola vez para este polvo; vea la pestaña Calibración Brix.</translation>
-    </message>
-    <message>
         <source>One more drop would tell, if it reads like these.</source>
         <translation>Una gota más lo diría, si lee como estas.</translation>
     </message>
@@ -5211,10 +5207,6 @@ entre {low} y {high}
         <translation>Está demasiado cerca del límite para este instrumento. Mejor pese el polvo de la siguiente tanda.</translation>
     </message>
     <message>
-        <source>More drops do not help, nor does plain water. Two weighed mixes would tell, once for this powder; see the tab Brix calibration.</source>
-        <translation>No ayudan más gotas ni la revisión en agua sola. Lo dirían dos mezclas pesadas, una sola vez para este polvo; vea la pestaña Calibración Brix.</translation>
-    </message>
-    <message>
         <source>Two ways disagree ({one}; {other}). The volume takes it that the powder went in as on the chart: too little or too much powder it cannot see. Before you add anything:</source>
         <translation>Dos lecturas no concuerdan ({one}; {other}). El volumen da por hecho que se echó el polvo de la tabla: no puede ver si faltó o sobró polvo. Antes de agregar nada:</translation>
     </message>
@@ -5241,6 +5233,14 @@ entre {low} y {high}
     <message>
         <source>Only once both agree:</source>
         <translation>Solo cuando las dos concuerden:</translation>
+    </message>
+    <message>
+        <source>How right it is, this reading cannot tell closer than ± {half}. Weighed mixes tell more, once for this powder: two make a start, six a sure verdict; see the tab Brix calibration.</source>
+        <translation>Esta lectura no distingue más fino que ± {half}. Más dicen las mezclas pesadas, una sola vez para este polvo: con dos se empieza, con seis queda seguro; vea la pestaña Calibración Brix.</translation>
+    </message>
+    <message>
+        <source>More drops do not help, nor does plain water. Weighed mixes do, once for this powder: two make a start, six a sure verdict; see the tab Brix calibration.</source>
+        <translation>No ayudan más gotas ni la revisión en agua sola. Ayudan las mezclas pesadas, una sola vez para este polvo: con dos se empieza, con seis queda seguro; vea la pestaña Calibración Brix.</translation>
     </message>
     <message>
         <source>Nothing speaks against it: it can be fed.</source>
