@@ -274,8 +274,8 @@ def would_tell_words(judged: Judged, way: SolidsFrom) -> str:
         ),
         WouldTell.OWN_LINE: translate(
             "MixWords",
-            "More drops do not help, nor does plain water. Weighed mixes do, once for this powder: two make a start, six "
-            "a sure verdict; see the tab Brix calibration.",
+            "More drops do not help, nor does plain water. Weighed mixes do, once for this powder: two make a start, "
+            "six a sure verdict; see the tab Brix calibration.",
         ),
         WouldTell.MORE_REFERENCES: translate(
             "MixWords", "Add weighed mixes to the Brix calibration; they make it surer."

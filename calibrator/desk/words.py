@@ -113,7 +113,10 @@ def marks_words(marks: Sequence[Mark], scoops: Sequence[Scoop], system: UnitSyst
     names = {scoop.id: scoop.name for scoop in scoops}
     lines = [(mark, mark_words(mark, system)) for mark in marks]
     if made_of:
-        lines = [(mark, f"{line} ({made})" if (made := made_of_words(mark)) else line) for mark, line in lines]
+        lines = [
+            (mark, f"{line} ({made})" if (made := made_of_words(mark)) and not mark.struck_level else line)
+            for mark, line in lines
+        ]
     told = [(names.get(mark.scoop_id, ""), line) for mark, line in lines]
     if len({mark.scoop_id for mark in marks}) <= 1:
         return ", ".join(line for _, line in told)

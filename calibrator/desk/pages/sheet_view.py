@@ -171,7 +171,9 @@ class SheetView(QWidget):
         self.lot_number.setText(self.tr("Lot {number}").format(number=lot.lot_number))
         told = [lot.product, self.tr("weighed in {day}").format(day=day_text(signed.at.date()))]
         if marks:
-            told.append(self.tr("line down the wall: {marks}").format(marks=marks_words(marks, scoops, system)))
+            level = all(mark.struck_level for mark in marks)
+            words = self.tr("without a line: {marks}") if level else self.tr("line down the wall: {marks}")
+            told.append(words.format(marks=marks_words(marks, scoops, system)))
         self.lot_words.setText(", ".join(text for text in told if text))
 
     def show_changes(self, farm: Farm, title: str, found: Sequence[Changed], outdated: str) -> None:
