@@ -8884,6 +8884,10 @@ entre {low} y {high}
         <translation>línea bajo el borde: {marks}</translation>
     </message>
     <message>
+        <source>without a line: {marks}</source>
+        <translation>sin línea: {marks}</translation>
+    </message>
+    <message>
         <source>All powder is weighed, as before.</source>
         <translation>Todo el polvo se pesa, como antes.</translation>
     </message>
