@@ -26,7 +26,7 @@ from calibrator.desk.weigh_in.workings import level_workings
 from calibrator.desk.widgets.question import Question
 from calibrator.desk.widgets.saying import Bubble
 from calibrator.desk.window import Window
-from calibrator.model import FillWay, Lot, Scale, Scoop, Step, UnitSystem
+from calibrator.model import FillWay, Lot, Scale, Scoop, Step, UnitSystem, new_id
 from calibrator.science.plausible import over_level, unusual_feeding
 
 LEVEL = ("11.6", "11.7", "11.8", "11.6", "11.7", "11.6", "11.8", "11.7")
@@ -615,6 +615,46 @@ def test_of_a_signed_weigh_in_nothing_is_promised_where_nothing_was_weighed(wind
     assert view._panel._coming.text() == "Nothing was weighed here."
     assert not view._listed.isVisible()
     assert view._plot._hint.text() == ""
+
+
+def test_what_is_signed_off_looks_like_it_before_anything_is_typed(window: Window) -> None:
+    page, view = opened(window, Step.FILLS_TO_MARK)
+    guide = page.guide
+    assert guide is not None
+    assert view._entry_card.isVisible()
+    assert not view.closed.isVisible()
+    view._across.setChecked(True)
+    guide.sign_off("MK")
+    for step in (Step.SCOOP_AND_SCALE, Step.LEVEL_FILLS, Step.MARK, Step.FILLS_TO_MARK):
+        page.open_step(step)
+        shown = page._views[step]
+        assert shown.closed.isVisible()
+        assert not shown.hands.isVisible()
+        assert not [line for line in shown.findChildren(QLineEdit) if line.isVisible() and line.isEnabled()]
+        pressed = [one for one in shown.findChildren(QPushButton) if one.isVisible() and one.isEnabled()]
+        assert all(one.property("kind") == "link" for one in pressed)
+    assert view._view.isVisible()  # the fills, though the weigh-in was read from across the room
+    assert window.desk.settings.now.large_figures
+    page.open_step(Step.SIGN_OFF)
+    assert [one for one in page._views[Step.SIGN_OFF].findChildren(QPushButton) if one.isVisible() and one.isEnabled()]
+
+
+def test_the_next_weigh_in_is_open_again_after_one_that_was_signed(window: Window) -> None:
+    page, _ = opened(window, Step.FILLS_TO_MARK)
+    guide = page.guide
+    assert guide is not None
+    guide.sign_off("MK")
+    page.open_step(Step.LEVEL_FILLS)
+    level = page._views[Step.LEVEL_FILLS]
+    assert level.closed.isVisible()
+    lot = window.desk.records.keep(Lot(id=new_id(), farm_id=guide.lot.farm_id, lot_number="next"))
+    page.open(lot.id)
+    assert page.guide is not guide
+    page.open_step(Step.SCOOP_AND_SCALE)
+    tools = page._views[Step.SCOOP_AND_SCALE]
+    assert tools.hands.isVisible()
+    assert not tools.closed.isVisible()
+    assert all(line.isEnabled() for line in tools.findChildren(QLineEdit) if line.isVisible())
 
 
 def begun(window: Window) -> WeighInPage:

@@ -129,6 +129,18 @@ class StepFills(StepView):
         self._show_stack()
         self._show_wire(self.desk.wire.words)
 
+    def close_entry(self, signed: bool) -> None:
+        """Of what is signed off only the fills and what they came to are left to be looked at."""
+        far = self._across.isChecked() and not signed  # the farm's own choice stays as it is
+        if far != self._looks_far:
+            self._look_across(far)
+        super().close_entry(signed)
+        if signed:
+            self._odd.hide()
+        for part in (self._entry_card, self._undo, self._redo, self._across):
+            part.setVisible(not signed)
+        self._strike.setVisible(not signed and not far)
+
     def first_field(self) -> QWidget:
         return self._weight
 
@@ -151,7 +163,7 @@ class StepFills(StepView):
         together_name.setBuddy(self._together)
         self._enter_button = button(self.tr("Ente&r"), self._enter, "main")
         set_style_property(self._enter_button, "beside", "large")
-        entry_card = card(
+        entry_card = self._entry_card = card(
             weight_name,
             row(self._weight, column(self._enter_button, None)),
             self._says,
@@ -322,6 +334,10 @@ class StepFills(StepView):
     def _show_across(self, on: bool) -> None:
         """Only what a person at the bags needs to see, large enough to be read from there."""
         self.desk.settings.keep(large_figures=on)
+        self._look_across(on)
+
+    def _look_across(self, on: bool) -> None:
+        self._looks_far = on
         for part in (self._view, self._plot, self._strike, self.hands):
             part.setVisible(not on)
         self._now.setVisible(on)

@@ -26,6 +26,8 @@ from calibrator.science.mark import LineVerdict
 class StepSignOff(StepView):
     """Shows the outcome; a signature freezes it, and then label, lot sheet and wall chart can be printed."""
 
+    closes = False  # what is printed is printed from here
+
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk, "")
         self.fed_from = FedFromQuestion()

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractSpinBox, QCheckBox, QComboBox, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide, Missing
@@ -22,6 +22,7 @@ class StepView(QWidget):
     ready = Signal()
     typing = Signal()
     wanted = Signal(str)
+    closes = True  # once it is signed off, there is nothing to do here
 
     def __init__(self, desk: Desk, hands: str) -> None:
         super().__init__()
@@ -36,6 +37,12 @@ class StepView(QWidget):
         self.body = QVBoxLayout(self)
         self.body.setContentsMargins(0, 0, 0, 0)
         self.body.setSpacing(int(1.5 * SPACE))
+        self.closed = label(
+            self.tr("Signed off: it can be looked at here, and changed no more. To weigh anew, weigh in the lot again.")
+        )
+        self.closed.hide()
+        self._shut: list[QWidget] = []
+        self.body.addWidget(self.closed)
         self.body.addWidget(self.hands)
 
     def show_how(self, work: Handiwork) -> None:
@@ -47,6 +54,22 @@ class StepView(QWidget):
         fresh = self.guide is not guide
         self.guide = guide
         self.refresh(guide, fresh)
+        if self.closes:
+            self.close_entry(guide.signed_off is not None)
+
+    def close_entry(self, signed: bool) -> None:
+        """What is signed off looks like it from the start, and not only once something was typed into it."""
+        self.closed.setVisible(signed)
+        if signed:
+            self.hands.hide()
+            shut = [w for w in self.findChildren(QWidget) if _takes_entry(w) and w.isEnabled()]
+        else:
+            if self._shut:
+                self.hands.show()
+            shut = []
+        for widget in self._shut if not signed else shut:
+            widget.setEnabled(not signed)
+        self._shut = [*self._shut, *shut] if signed else []
 
     def refresh(self, guide: Guide, fresh: bool) -> None:
         """Bring the view up to the facts; `fresh` when another weigh-in came into view."""
@@ -73,6 +96,12 @@ class StepView(QWidget):
         """Keep what stands in the fields; going on does not wait until the cursor leaves them. Gives whether one may
         go on."""
         return True
+
+
+def _takes_entry(widget: QWidget) -> bool:
+    if isinstance(widget, QPushButton):
+        return bool(widget.property("kind") != "link")
+    return isinstance(widget, QLineEdit | QComboBox | QCheckBox | QAbstractSpinBox)
 
 
 def stays_wrong(field: QuantityField) -> bool:
