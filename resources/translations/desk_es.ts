@@ -9905,6 +9905,13 @@ Sign off all the same? The record will say so.</source>
     </message>
 </context>
 <context>
+    <name>StepView</name>
+    <message>
+        <source>Signed off: it can be looked at here, and changed no more. To weigh anew, weigh in the lot again.</source>
+        <translation>Ya está firmada: aquí se puede ver, pero ya no cambiar. Para pesar de nuevo, pese otra vez el lote.</translation>
+    </message>
+</context>
+<context>
     <name>StrengthWords</name>
     <message>
         <source>The label and your veterinarian decide.</source>
