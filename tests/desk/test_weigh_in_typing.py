@@ -544,6 +544,13 @@ def test_the_key_of_the_plot_tells_what_the_shapes_are(window: Window) -> None:
     page.guide.strike(page.guide.fills_of(FillWay.LEVEL)[0].id, "spilled")
     page.reload()
     assert view._plot._key.text() == "struck out"
+    enter("11.6")
+    enter("11.7")
+    assert view._plot._key.text().endswith("; struck out")
+    page.guide.strike(page.guide.add_fill(FillWay.LEVEL, 2, 450.0, "450 g").id, "spilled")
+    page.guide.restore(page.guide.fills_of(FillWay.LEVEL)[0].id)
+    page.reload()
+    assert "struck out" not in view._plot._key.text()  # 450 g lies far above all that is drawn
 
 
 @pytest.mark.parametrize("system", list(UnitSystem))

@@ -81,12 +81,11 @@ class FillPlot(QFrame):
         self._dress()
         if bands is not None:
             self._draw_bands(bands)
-        off_g = bands.taken_off_g if bands is not None else 0.0
         for number, fill in enumerate(fills, start=1):
-            self._draw_fill(number, fill, fill.id in odd, off_g)
+            self._draw_fill(number, fill, fill.id in odd, _drawn_g(fill, bands))
         self._plot.setXRange(0.5, max(len(fills), LEAST_FILLS_SHOWN) + 0.5, padding=0)
         self._pages.setCurrentIndex(0 if fills else 1)
-        self._fit_height(fills, bands)
+        self._fit_height(_reach_g(fills, bands))
         self._name_it(fills, bands, system)
 
     def _explain(self, fills: list[Fill], bands: Bands | None) -> None:
@@ -99,7 +98,7 @@ class FillPlot(QFrame):
             corrected = bands is not None and bands.taken_off_g
             shapes = self.tr("one for each bag, corrected") if corrected else self.tr("one for each bag")
             entries.append(Entry(Sign.SHAPES, "text", shapes))
-        if not all(fill.counts for fill in fills):
+        if _struck_in_view(fills, bands):
             entries.append(Entry(Sign.CROSS, "quiet", self.tr("struck out")))
         self._key.show_entries(entries)
 
@@ -136,12 +135,12 @@ class FillPlot(QFrame):
         region.setZValue(-10)
         self._plot.addItem(region)
 
-    def _draw_fill(self, number: int, fill: Fill, odd: bool, off_g: float) -> None:
+    def _draw_fill(self, number: int, fill: Fill, odd: bool, drawn_g: float) -> None:
         t = tokens()
         colour = t.quiet if not fill.counts else t.warn if odd else t.text
         self._plot.plot(
             [number],
-            [self._shown(fill.mass_g / fill.scoopfuls - off_g)],
+            [self._shown(drawn_g)],
             pen=None,
             symbol=SYMBOLS[(fill.bag - 1) % len(SYMBOLS)] if fill.counts else STRUCK,
             symbolSize=14 if odd else 11,
@@ -149,15 +148,10 @@ class FillPlot(QFrame):
             symbolPen=pg.mkPen(colour, width=2),
         )
 
-    def _fit_height(self, fills: list[Fill], bands: Bands | None) -> None:
-        off_g = bands.taken_off_g if bands is not None else 0.0
-        masses = [fill.mass_g / fill.scoopfuls - off_g for fill in fills if fill.counts]
-        if bands is not None:
-            masses += [bands.tolerance_low_g, bands.tolerance_high_g]
-        if masses:
-            low, high = min(masses), max(masses)
-            room = max((high - low) * 0.15, high * 0.004)
-            self._plot.setYRange(self._shown(low - room), self._shown(high + room), padding=0)
+    def _fit_height(self, reach_g: tuple[float, float] | None) -> None:
+        if reach_g is not None:
+            low_g, high_g = reach_g
+            self._plot.setYRange(self._shown(low_g), self._shown(high_g), padding=0)
 
     def _shown(self, mass_g: float) -> float:
         return units.in_default_unit(mass_g, Kind.MASS, self._system)
@@ -175,3 +169,27 @@ class FillPlot(QFrame):
                 high=shown.mass(bands.high_g, system),
             )
         )
+
+
+def _drawn_g(fill: Fill, bands: Bands | None) -> float:
+    """Where a fill is drawn: one scoopful of it, less what the scale reads too much."""
+    return fill.mass_g / fill.scoopfuls - (bands.taken_off_g if bands is not None else 0.0)
+
+
+def _reach_g(fills: list[Fill], bands: Bands | None) -> tuple[float, float] | None:
+    """The weights between which all lies that counts, with some room; None where nothing does."""
+    masses = [_drawn_g(fill, bands) for fill in fills if fill.counts]
+    if bands is not None:
+        masses += [bands.tolerance_low_g, bands.tolerance_high_g]
+    if not masses:
+        return None
+    low, high = min(masses), max(masses)
+    room = max((high - low) * 0.15, high * 0.004)
+    return low - room, high + room
+
+
+def _struck_in_view(fills: list[Fill], bands: Bands | None) -> bool:
+    """Whether a struck fill is to be seen: one that was a slip often lies far beyond the others."""
+    reach = _reach_g(fills, bands)
+    struck = [_drawn_g(fill, bands) for fill in fills if not fill.counts]
+    return bool(struck) and (reach is None or any(reach[0] <= mass_g <= reach[1] for mass_g in struck))
