@@ -14,6 +14,7 @@ from enum import StrEnum
 
 from calibrator.prints.chart_scoopfuls import (
     SUB_LEADING,
+    SUB_TOP,
     Style,
     draw_scoopfuls,
     scoopfuls_width,
@@ -31,7 +32,7 @@ from calibrator.values import dataclass
 
 LEAST_TYPE_MM = 9.0
 LARGEST_TYPE_MM = 16.0
-_ROW_PAD = 1.15
+_ROW_PAD = 0.9
 _WIDEST_NOTE = 52.0
 _SIGN = 1.4  # the warning before a note, with its gap, share of the note's type
 
@@ -121,7 +122,7 @@ def draw_row(
         else:
             sheet.text(_figure(cells, column), x, top + 0.84 * size, size, weight, figures=True)
     for column in (Column.WATER, Column.POWDER):
-        _draw_notes(sheet, cells, column, columns[column], top + 1.04 * size, shape.style)
+        _draw_notes(sheet, cells, column, columns[column], top + SUB_TOP * size, shape.style)
 
 
 def _notes(cells: RowCells, column: Column, style: Style) -> tuple[str, ...]:

@@ -13,7 +13,8 @@ from calibrator.prints.page import Box, Weight
 from calibrator.prints.sheet import Sheet, centre_baseline
 from calibrator.values import dataclass
 
-SUB_LEADING = 1.16
+SUB_LEADING = 1.12
+SUB_TOP = 0.98  # where the small words begin, share of the type size: figures have nothing below their line
 _PICTURE = 0.98  # a scoop's height, share of the type size
 _PICTURE_WIDE = 1.35
 _WIDEST_WORDS = 30.0
@@ -119,7 +120,7 @@ def _draw_part(
     for _ in range(part.pictures):
         sheet.put(*scoop(Box(x, middle - high / 2, high * _PICTURE_WIDE * 0.94, high), part.way, part.filled))
         x += high * _PICTURE_WIDE
-    top = top_mm + 1.04 * size
+    top = top_mm + SUB_TOP * size
     for told in words_below(part, style):
         fitted = fit_line(told, room_mm, style.sub_mm, 0.62 * style.sub_mm)
         top += style.sub_mm * SUB_LEADING

@@ -160,6 +160,29 @@ def test_the_small_words_give_way_only_where_that_saves_a_page() -> None:
     assert min(t.size_mm for t in texts(roomy) if t.text.startswith(SMALL_WORDS)) >= 4.4
 
 
+@pytest.mark.parametrize("paper", list(Paper))
+@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("medicated", [False, True])
+def test_the_rows_that_a_plan_suggests_hang_on_one_sheet_with_all_their_small_words(
+    paper: Paper, language: str, medicated: bool
+) -> None:
+    """Four counts below today's and four above, filled up to a mark and weighed in portions."""
+    usual = chart(range(20, 29), today=24, languages=(language,), paper=paper)
+    rows = tuple(
+        replace(each, mix_ml=3500 * each.calves, portions=3, portion_g=167 * each.calves, scoopfuls=(to_line(24),))
+        for each in usual.groups[0].rows
+    )
+    rate = MixingRate(basis=RateBasis.MADE_UP, powder_mass_g=500, volume_ml=3500)
+    group = replace(usual.groups[0], rows=rows, rate=rate)
+    metric = replace(
+        usual, groups=(group,), units=UnitSystem.METRIC, resolution_g=1.0, scale_most_g=5000.0, medicated=medicated
+    )
+    document = wall_chart(metric)
+    assert len(document.pages) == 1
+    assert [t.text for t in texts(document) if t.text.endswith("…")] == []
+    assert min(t.size_mm for t in texts(document) if t.text.startswith(SMALL_WORDS)) >= 4.4  # none gave way
+
+
 def to_line(count: int) -> ScoopPart:
     return ScoopPart(scoop_name="Red scoop", way=FillWay.TO_MARK, count=count)
 
