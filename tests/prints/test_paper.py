@@ -180,7 +180,7 @@ def test_the_rows_that_a_plan_suggests_hang_on_one_sheet_with_all_their_small_wo
     document = wall_chart(metric)
     assert len(document.pages) == 1
     assert [t.text for t in texts(document) if t.text.endswith("…")] == []
-    assert min(t.size_mm for t in texts(document) if t.text.startswith(SMALL_WORDS)) >= 4.4  # none gave way
+    assert min(t.size_mm for t in texts(document) if t.text.startswith(SMALL_WORDS)) >= 4.399  # none gave way
 
 
 def to_line(count: int) -> ScoopPart:
