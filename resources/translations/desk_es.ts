@@ -3861,7 +3861,7 @@ entre {low} y {high}
     <name>LevelPanel</name>
     <message>
         <source>What a level scoopful weighs stands here from the first weight on.</source>
-        <translation>Lo que pesa una medida rasa aparece aquí desde el primer peso.</translation>
+        <translation>Lo que pesa una medida al ras aparece aquí desde el primer peso.</translation>
     </message>
     <message>
         <source>With it: how sure that is, how many fills are still needed, and the bulk density.</source>
@@ -12163,11 +12163,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Early: more fills are advised. You can go on all the same.</source>
-        <translation>Aún no: se recomiendan más llenadas. De todos modos puede seguir.</translation>
+        <translation>Es pronto: se recomiendan más llenadas. Puede seguir.</translation>
     </message>
     <message>
         <source>Early: {more} are still planned. You can go on all the same.</source>
-        <translation>Aún no: del plan faltan {more}. De todos modos puede seguir.</translation>
+        <translation>Es pronto: del plan faltan {more}. Puede seguir.</translation>
     </message>
     <message>
         <source>Enough: a level scoopful is known within ± {mass}.</source>
