@@ -61,25 +61,27 @@ def verdict_words(verdict: Verdict) -> str:
 
 def leaning_words(judged: Judged) -> str:
     """The verdict; where it is open, which way the reading leans if it lies outside what is wanted."""
-    return _leaning(judged.verdict, judged.deviation, judged.tolerance)
+    if judged.verdict is Verdict.CANNOT_TELL:
+        if judged.deviation < -judged.tolerance:
+            return translate("MixWords", "Probably too thin, not sure yet")
+        if judged.deviation > judged.tolerance:
+            return translate("MixWords", "Probably too strong, not sure yet")
+        return translate("MixWords", "Looks right")
+    return verdict_words(judged.verdict)
 
 
 def kept_words(check: MixCheck) -> str:
-    """The verdict of a kept check, in the words that stood on the page; a dash where it tells none."""
+    """The verdict of a kept check as it stood on the page, short enough for a column; a dash where it tells none."""
     if not check.verdict:
         return "–"
-    deviation = (check.solids_share or 0.0) - check.target_share
-    return _leaning(Verdict(check.verdict), deviation, check.tolerance_share)
-
-
-def _leaning(verdict: Verdict, deviation: float, tolerance: float) -> str:
-    if verdict is Verdict.CANNOT_TELL:
-        if deviation < -tolerance:
-            return translate("MixWords", "Probably too thin, not sure yet")
-        if deviation > tolerance:
-            return translate("MixWords", "Probably too strong, not sure yet")
+    if check.verdict == Verdict.CANNOT_TELL and check.solids_share is not None:
+        deviation = check.solids_share - check.target_share
+        if deviation < -check.tolerance_share:
+            return translate("MixWords", "Probably too thin")
+        if deviation > check.tolerance_share:
+            return translate("MixWords", "Probably too strong")
         return translate("MixWords", "Looks right")
-    return verdict_words(verdict)
+    return verdict_words(Verdict(check.verdict))
 
 
 def leaning_tone(judged: Judged) -> Tone:
