@@ -5211,6 +5211,14 @@ entre {low} y {high}
         <translation>Dos lecturas no concuerdan ({one}; {other}). El volumen da por hecho que se echó el polvo de la tabla: no puede ver si faltó o sobró polvo. Antes de agregar nada:</translation>
     </message>
     <message>
+        <source>Probably too thin</source>
+        <translation>Quizás aguada</translation>
+    </message>
+    <message>
+        <source>Probably too strong</source>
+        <translation>Quizás fuerte</translation>
+    </message>
+    <message>
         <source>stir to the bottom and read three fresh drops</source>
         <translation>remueva hasta el fondo y lea tres gotas nuevas</translation>
     </message>
