@@ -13,7 +13,7 @@ from calibrator.prints.chart_columns import (
     column_width,
     row_shape,
 )
-from calibrator.prints.chart_scoopfuls import Style
+from calibrator.prints.chart_scoopfuls import LEAST_SUB_MM, TIGHT_SUBS_MM, Style
 from calibrator.prints.chart_words import RowCells
 from calibrator.values import dataclass
 
@@ -136,7 +136,7 @@ def split(made: Sequence[Band], room_mm: float) -> tuple[tuple[Band, ...], ...]:
     return tuple(tuple(page) for page in best)
 
 
-def styles(rows: Sequence[RowCells], *, tight: bool = False) -> Iterator[tuple[Style, ...]]:
+def styles(rows: Sequence[RowCells], small_mm: float = LEAST_SUB_MM) -> Iterator[tuple[Style, ...]]:
     """Series of styles, each from the largest type down. Names of several scoops must stand in the rows."""
     named = any(part.name for cells in rows for part in cells.parts)
     stackable = any(len(cells.parts) > 1 for cells in rows)
@@ -144,7 +144,7 @@ def styles(rows: Sequence[RowCells], *, tight: bool = False) -> Iterator[tuple[S
     ways = [(True, True)] * extra + [(True, False)] + [(False, False)] * (not named)
     for stacked in (False, True) if stackable else (False,):
         for told, more in ways:
-            yield tuple(Style(size, stacked, told, more, tight=tight) for size in type_sizes(_FLOOR))
+            yield tuple(Style(size, stacked, told, more, small_mm=small_mm) for size in type_sizes(_FLOOR))
 
 
 def layouts(
@@ -152,14 +152,13 @@ def layouts(
     headings: Sequence[float],
     rooms: Mapping[bool, tuple[float, float]],
     least: Mapping[Column, float],
-    *,
-    tight: bool = False,
+    small_mm: float = LEAST_SUB_MM,
 ) -> Iterator[Layout]:
     """Every layout worth comparing; `rooms` tells width and height of the table, upright and
     landscape, `least` what the columns' headings take."""
     rows = [cells for group in groups for cells in group]
     for landscape, (width, height) in rooms.items():
-        for series in styles(rows, tight=tight):
+        for series in styles(rows, small_mm):
             found = False
             for style in series:
                 if found and style.size_mm < LEAST_TYPE_MM:
@@ -182,9 +181,12 @@ def best_layout(
     best = min(layouts(groups, headings, rooms, least), key=lambda layout: layout.rank, default=None)
     if best is None:
         return None
-    if len(best.pages) > 1:
-        tight = min(layouts(groups, headings, rooms, least, tight=True), key=lambda layout: layout.rank)
-        best = tight if len(tight.pages) < len(best.pages) and tight.rank < best.rank else best
+    legible = best.shape.size_mm >= LEAST_TYPE_MM
+    for small_mm in TIGHT_SUBS_MM if legible and len(best.pages) > 1 else ():
+        tight = min(layouts(groups, headings, rooms, least, small_mm), key=lambda layout: layout.rank)
+        if len(tight.pages) < len(best.pages) and tight.rank < best.rank:
+            best = tight
+            break
     room = rooms[best.landscape]
     return _aired(_with_today_large(best, groups, headings, room, least), room[1])
 

@@ -17,12 +17,12 @@ SUB_LEADING = 1.12
 SUB_TOP = 0.98  # where the small words begin, share of the type size: figures have nothing below their line
 _PICTURE = 0.98  # a scoop's height, share of the type size
 _PICTURE_WIDE = 1.35
-_WIDEST_WORDS = 30.0
+_WIDEST_WORDS, _WIDEST_TIGHT = 30.0, 40.0
 _MOST_LINES = 2
 LEAST_SUB_MM = 4.4
 """Letters of 2.9 mm, 5 minutes of arc at 2 m, which normal sight just tells (Snellen): the small words of a row."""
-TIGHT_SUB_MM = 3.7
-"""As the words of a chart in two languages have it above the scoopfuls: a second page is missed more."""
+TIGHT_SUBS_MM = (3.7, 3.3)
+"""What they give way to, in this order: a second page is seen less than they are. Common practice, no source."""
 
 
 @dataclass(frozen=True)
@@ -36,7 +36,7 @@ class Style:
     told: bool = True
     extra: bool = True
     today_mm: float = 0.0
-    tight: bool = False  # small words smaller, where that saves a page
+    small_mm: float = LEAST_SUB_MM  # the small words are no smaller; less where that saves a page
 
     def of(self, cells: RowCells) -> Style:
         """That of one row."""
@@ -45,7 +45,7 @@ class Style:
     @property
     def sub_mm(self) -> float:
         """The small words below the figures."""
-        return max(TIGHT_SUB_MM if self.tight else LEAST_SUB_MM, 0.36 * self.size_mm)
+        return max(self.small_mm, 0.36 * self.size_mm)
 
 
 def slots(rows: Sequence[RowCells], style: Style) -> tuple[float, ...]:
@@ -67,12 +67,18 @@ def _width(part: PartCell, style: Style) -> float:
     count = width_mm(part.count, style.size_mm, Weight.BOLD, True)
     pictures = part.pictures * _PICTURE * _PICTURE_WIDE * style.size_mm
     told = max((width_mm(line, style.sub_mm) for line in words_below(part, style)), default=0.0)
-    return max(count + 0.2 * style.size_mm + pictures, min(_WIDEST_WORDS, told))
+    return max(count + 0.2 * style.size_mm + pictures, min(_widest(style), told))
 
 
 def words_below(part: PartCell, style: Style) -> list[str]:
     """The words below a part, as many lines as they take at their size: shrunk to one they were too small from afar."""
-    return [line for told in part.told for line in small_lines(told, _WIDEST_WORDS, style)] if style.told else []
+    room = _widest(style)
+    return [line for told in part.told for line in small_lines(told, room, style)] if style.told else []
+
+
+def _widest(style: Style) -> float:
+    """The most that words may widen a part: two languages stand in one line where that saves a page."""
+    return _WIDEST_TIGHT if style.small_mm < LEAST_SUB_MM else _WIDEST_WORDS
 
 
 def small_lines(text: str, room_mm: float, style: Style, weight: Weight = Weight.REGULAR) -> list[str]:

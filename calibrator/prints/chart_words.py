@@ -119,7 +119,9 @@ def _mix(row: ChartRow, basis: RateBasis, facts: WallChart, said: Words) -> tupl
         return ()
     volume = _held(show_volume(row.mix_ml, facts.units, step=facts.water_step))
     phrase = words.FILL_UP_TO if basis is RateBasis.MADE_UP else words.MAKES
-    return said.each(lambda t: t(phrase).format(volume=volume))
+    # In two languages the figure stands once, after both: a line more in every row can cost a page.
+    ways = said.each(lambda t: t(phrase).format(volume="").strip())
+    return (f"{' / '.join(ways)} {volume}",)
 
 
 def _notes(row: ChartRow, facts: WallChart, said: Words) -> list[str]:

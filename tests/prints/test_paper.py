@@ -138,7 +138,8 @@ def test_the_small_words_of_a_row_are_read_at_two_metres(
     )
     small = [t for t in texts(document) if t.text.startswith(SMALL_WORDS)]
     assert len(small) >= 2 * rows
-    assert min(t.size_mm for t in small) * CAP_HEIGHT >= 2000 * math.tan(math.radians(5 / 60))
+    sharp = 2000 * math.tan(math.radians(5 / 60))
+    assert min(t.size_mm for t in small) * CAP_HEIGHT >= (sharp if len(languages) == 1 else 0.75 * sharp)
     assert not [t.text for t in small if t.text.endswith("…")]
     assert len(document.pages) == 1 or rows > 9 or len(languages) * rows > 12
 
@@ -155,7 +156,7 @@ def test_the_small_words_give_way_only_where_that_saves_a_page() -> None:
     document = wall_chart(long_foot)
     assert len(document.pages) == 1
     small = {t.size_mm for t in texts(document) if t.text.startswith(SMALL_WORDS)}
-    assert min(small) >= 3.7
+    assert min(small) >= 3.29
     roomy = wall_chart(replace(long_foot, groups=(replace(made_up, rows=rows[:6]),)))
     assert min(t.size_mm for t in texts(roomy) if t.text.startswith(SMALL_WORDS)) >= 4.4
 
@@ -181,6 +182,29 @@ def test_the_rows_that_a_plan_suggests_hang_on_one_sheet_with_all_their_small_wo
     assert len(document.pages) == 1
     assert [t.text for t in texts(document) if t.text.endswith("…")] == []
     assert min(t.size_mm for t in texts(document) if t.text.startswith(SMALL_WORDS)) >= 4.399  # none gave way
+
+
+@pytest.mark.parametrize("paper", list(Paper))
+@pytest.mark.parametrize("batches", [1, 2])
+def test_nine_counts_to_be_filled_up_hang_on_one_page_in_both_languages(batches: int, paper: Paper) -> None:
+    """24 calves, four fewer to four more: 2 L of mix each. Their small words were 2.6 mm, now 3.3."""
+    usual = chart(
+        range(20, 29), today=24, languages=("en", "es"), paper=paper, units=UnitSystem.METRIC, water_step=0.1,
+        resolution_g=1.0, vessel_name="Tub", water_temperature_c=43.0,
+    )  # fmt: skip
+    rows = tuple(
+        replace(
+            each, batches=batches, mix_ml=each.calves * 2000 / batches, water_ml=each.calves * 1800 / batches,
+            powder_g=each.calves * 283.5 / batches, scoopfuls=(to_line(each.calves // batches),),
+        )
+        for each in usual.groups[0].rows
+    )  # fmt: skip
+    made_up = replace(usual.groups[0], rows=rows, rate=replace(RATE, basis=RateBasis.MADE_UP))
+    document = wall_chart(replace(usual, groups=(made_up,)))
+    assert len(document.pages) == 1
+    small = [t for t in texts(document) if t.text.startswith(SMALL_WORDS)]
+    assert min(t.size_mm for t in small) >= 3.29
+    assert f"fill to / complete a {48 / batches:.1f} L" in told(document).replace("\u00a0", " ")
 
 
 def to_line(count: int) -> ScoopPart:
