@@ -1803,7 +1803,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Choose one: {volume} of mix has {water} of water in it; {volume} of water becomes {mix} with its powder.</source>
-        <translation>Elija uno: {volume} de mezcla lleva {water} de agua; {volume} de agua dan {mix} con su polvo.</translation>
+        <translation>Elija uno: en {volume} de mezcla hay {water} de agua; {volume} de agua con su polvo dan {mix}.</translation>
     </message>
     <message>
         <source>{water} of water, {mix} with its powder</source>
