@@ -164,7 +164,8 @@ def _work_out(known: Known, scale: ScaleCheck | None) -> Findings:
     line = _line(known, known.scoop, level, settling)
     full_scoops = line.full_scoops if line else 0
     check = _line_check(known, level, known.weigh_in.drawn_line_mm, full_scoops, scale)
-    reach = reach_untried_95(line, level.mean_g, level.parts, (settling.factor, settling.u)) if line else (0.0, 0.0)
+    packs = (1.0, 0.0) if line and line.struck_level else (settling.factor, settling.u)  # level is as it was weighed
+    reach = reach_untried_95(line, level.mean_g, level.parts, packs) if line else (0.0, 0.0)
     tried_mm = known.weigh_in.drawn_line_mm if check else _last_line(known)
     learned = check or _line_check(known, level, tried_mm, full_scoops, scale)
     if learned is not None:
@@ -195,7 +196,10 @@ def sign_off(known: Known, findings: Findings, by: str, at: datetime, version: s
         raise CannotCompute(findings.trouble or "Weigh level fills and set a target weight before signing off.")
     if w.drawn_line_mm is None or w.target_mass_g is None:
         raise CannotCompute("Draw the line on the scoop and enter where it is before signing off.")
-    check = findings.check
+    check, level_alone = findings.check, w.drawn_line_mm == 0
+    old = findings.old.verdict if findings.old else None
+    if old and level_alone:
+        old = OldLineVerdict.MOVE  # whatever it would have done: it is wiped out
     made = SignOff(
         id=new_id(),
         farm_id=known.farm.id,
@@ -218,10 +222,10 @@ def sign_off(known: Known, findings: Findings, by: str, at: datetime, version: s
         density_high_g_per_ml=density.high_g_per_ml,
         bag_sd_share=level.bag_sd_g / level.mean_g,
         fill_sd_share=level.fill_sd_g / level.mean_g,
-        settling_factor=settling.factor,
+        settling_factor=1.0 if level_alone else settling.factor,
         settling_u=settling.u if check else 0.0,
         verdict=check.verdict.value if check else "",
-        old_line_verdict=findings.old.verdict.value if findings.old else "",
+        old_line_verdict=old.value if old else "",
         scoop_revision=scoop.revision,
         scale_revision=scale.revision,
         lot_revision=known.lot.revision,

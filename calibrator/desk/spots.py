@@ -119,6 +119,8 @@ def _judged(
         return check
     assert found.level is not None
     doubt = signed.settling_u or (found.settling.u if found.settling and check is None else 0.0)
+    if mark.struck_level:
+        doubt = 0.0  # nothing settles in a scoop that is struck level
     return old_line(
         shape,
         found.level,

@@ -21,6 +21,7 @@ THIN_WIDTH_MM = 0.35
 _MAIN_RUN, _THIN_RUN = 13.0, 9.0
 _TEXT_FROM = 16.0
 _MAIN_SIZE, _THIN_SIZE, _LEAST_SIZE = 5.4, 3.6, 2.0
+_ALONE = 1.0  # the same where level scoopfuls are all there is to tell
 _MORE = 0.62  # size of the words on full scoops, share of the weight's
 _PAD = 1.0
 
@@ -43,6 +44,11 @@ class Beside:
         return " ".join(self.more)
 
     @property
+    def share(self) -> float:
+        """Size of the words beneath the weight, share of the weight's."""
+        return _ALONE if self.line.struck_level else _MORE
+
+    @property
     def weight(self) -> Weight:
         return Weight.BOLD if self.main else Weight.SEMIBOLD
 
@@ -51,13 +57,13 @@ class Beside:
         return _MAIN_SIZE if self.main else _THIN_SIZE
 
     def height(self, scale: float) -> float:
-        return scale * self.size * (1.3 + _MORE * 1.2 * len(self.more)) + (0.8 if self.main else 0.0)
+        return scale * self.size * (1.3 + self.share * 1.2 * len(self.more)) + (0.8 if self.main else 0.0)
 
     def width(self, scale: float) -> float:
         size = scale * self.size
         mass = width_mm(self.mass, size, self.weight, True) + 2 * _PAD
         half = 1.4 * size if self.line.use is LineUse.HALF else 0.0
-        more = (width_mm(text, size * _MORE, Weight.SEMIBOLD) + 2 * _PAD for text in self.more)
+        more = (width_mm(text, size * self.share, Weight.SEMIBOLD) + 2 * _PAD for text in self.more)
         return max((mass + half, *more))
 
 
@@ -107,7 +113,7 @@ def _draw_words(sheet: Sheet, note: Beside, middle_mm: float, scale: float) -> N
     if not note.line.struck_level:
         sheet.rule(start, y, _TEXT_FROM, middle_mm, 0.2)
     x = _TEXT_FROM + _PAD
-    lift = 0.6 * _MORE * size * len(note.more)
+    lift = 0.6 * note.share * size * len(note.more)
     if note.line.use is LineUse.HALF:
         square = Box(x, middle_mm - lift - 0.6 * size, 1.2 * size, 1.2 * size)
         sheet.frame(square, None, BLACK)
@@ -116,5 +122,5 @@ def _draw_words(sheet: Sheet, note: Beside, middle_mm: float, scale: float) -> N
     baseline = centre_baseline(middle_mm - lift, size)
     sheet.text(note.mass, x, baseline, size, note.weight, figures=True)
     for place, text in enumerate(note.more, start=1):
-        beneath = baseline + 0.1 + 1.15 * _MORE * size * place
-        sheet.text(text, _TEXT_FROM + _PAD, beneath, size * _MORE, Weight.SEMIBOLD)
+        beneath = baseline + 0.1 + 1.15 * note.share * size * place
+        sheet.text(text, _TEXT_FROM + _PAD, beneath, size * note.share, Weight.SEMIBOLD)

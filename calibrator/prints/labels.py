@@ -45,7 +45,7 @@ def _grid(facts: LabelSheet, said: Words) -> Iterator[Page]:
 
 def _plain(facts: LabelSheet, said: Words) -> list[Page]:
     """The paper upright, or lying where that saves pages."""
-    told = (*said.each(words.CHECK_BAR), *said.each(_how(facts.form)))
+    told = (*said.each(words.CHECK_BAR), *said.each(_how(facts)))
     found: list[list[Page]] = []
     refusal: DoesNotFit | None = None
     for landscape in (False, True):
@@ -65,5 +65,7 @@ def _pieces(facts: LabelSheet, said: Words, room: tuple[float, float]) -> list[P
     return [p for one in facts.labels for p in [strip(one, facts, said)] * one.copies]
 
 
-def _how(form: LabelForm) -> str:
-    return words.WRAP_HOW if form is LabelForm.WRAP else words.LABEL_HOW
+def _how(facts: LabelSheet) -> str:
+    if all(line.struck_level for label in facts.labels for line in label.lines):
+        return words.LEVEL_HOW
+    return words.WRAP_HOW if facts.form is LabelForm.WRAP else words.LABEL_HOW

@@ -87,6 +87,10 @@ def _line_columns(teller: Teller) -> tuple[TableColumn, ...]:
     )
 
 
+def _both_lengths(mm: float) -> str:
+    return f"{mm:.1f} mm ({show_length(mm, UnitSystem.FARM)})"
+
+
 def _line_rows(teller: Teller) -> list[TableRow]:
     units = teller.facts.units
     return [
@@ -94,7 +98,7 @@ def _line_rows(teller: Teller) -> list[TableRow]:
             (
                 show_both(mark.target_mass_g, Kind.MASS, units),
                 str(mark.full_scoops),
-                f"{mark.down_wall_mm:.1f} mm ({show_length(mark.down_wall_mm, UnitSystem.FARM)})",
+                teller.say(words.STRUCK_LEVEL) if mark.struck_level else _both_lengths(mark.down_wall_mm),
                 f"{mark.height_mm:.1f}",
                 f"{mark.mass_g:.2f} ± {teller.facts.line_coverage * mark.mass_u_g:.2f}",
             ),

@@ -35,6 +35,11 @@ LABEL_HOW = QT_TRANSLATE_NOOP(
     "Where the powder does not show through, copy the lines to the inside with the marker. "
     "Take off labels and lines of lots that are no longer fed.",
 )
+LEVEL_HOW = QT_TRANSLATE_NOOP(
+    "Prints",
+    "Cut along the thin lines. Dry the scoop and stick the label on its outside, the black edge flush with the rim. "
+    "Fill the scoop and strike it level. Take off labels and lines of lots that are no longer fed.",
+)
 WRAP_HOW = QT_TRANSLATE_NOOP(
     "Prints",
     "Cut along the thin lines. Dry the scoop, put the black edge flush with the rim all round its outside and let "

@@ -64,6 +64,10 @@
             <translation>{count} al ras</translation>
         </message>
         <message>
+            <source>Cut along the thin lines. Dry the scoop and stick the label on its outside, the black edge flush with the rim. Fill the scoop and strike it level. Take off labels and lines of lots that are no longer fed.</source>
+            <translation>Corte por las líneas delgadas. Seque la medida y pegue la etiqueta por fuera, con la orilla negra pareja con el borde. Llene la medida y rásela. Quite las etiquetas y líneas de lotes que ya no se dan.</translation>
+        </message>
+        <message>
             <source>Struck level: no line</source>
             <translation>Al ras: sin línea</translation>
         </message>

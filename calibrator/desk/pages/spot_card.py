@@ -243,11 +243,15 @@ class SpotCard(QFrame):
         return facts
 
     def _verdict(self, found: SpotFindings, mark: Mark) -> tuple[str, Tone]:
+        if mark.struck_level and found.verdict is OldLineVerdict.KEEP:
+            return self.tr("For the whole lot level scoopfuls still do."), "" if found.odd else "good"
+        if mark.struck_level and found.verdict is OldLineVerdict.MOVE:
+            return self.tr("Level scoopfuls no longer do: weigh the lot in anew."), "bad"
         if found.verdict is OldLineVerdict.KEEP:
             return self.tr("For the whole lot the mark still holds."), "" if found.odd else "good"
         if found.verdict is OldLineVerdict.MOVE:
             return self.tr("The mark no longer holds: weigh the lot in anew and move the line."), "bad"
-        if found.way is FillWay.LEVEL:
+        if found.way is FillWay.LEVEL and not mark.struck_level:
             return self.tr("Level fills leave it open. Fill the next one to the mark: that tells sooner."), "warn"
         if found.more_fills > MOST_ASKED:
             return self.tr("Of the whole lot nothing is sure yet: weigh one fill from each bag you open."), "warn"

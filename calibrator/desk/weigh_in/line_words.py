@@ -72,6 +72,14 @@ def old_line_words(old: OldLine, system: UnitSystem) -> tuple[str, Tone]:
     return translate("WeighInWords", "{words} {delivers}").format(words=words, delivers=delivers), "warn"
 
 
+def level_instead_words(old: OldLine, system: UnitSystem) -> str:
+    """That the old line is not needed where the scoop is used level, and what it would have delivered."""
+    words = translate(
+        "WeighInWords", "It is not needed: use the scoop level. With it a feeding would weigh {mass} ({share})."
+    )
+    return words.format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
+
+
 def moved_line_words(old: OldLine, system: UnitSystem) -> str:
     """What the old line would have delivered, once another is drawn: there is nothing left to decide."""
     words = translate("WeighInWords", "Moved. A feeding of this lot would have weighed {mass} ({share}).")

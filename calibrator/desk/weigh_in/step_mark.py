@@ -62,7 +62,7 @@ class StepMark(StepView):
         side.setLayout(
             _part(
                 card(
-                    row(label(self.tr("New line for this lot"), "quiet", wrap=False), None, self._how),
+                    row(label(self.tr("For this lot"), "quiet", wrap=False), None, self._how),
                     self._where,
                     self._why,
                     self._problem,
@@ -156,9 +156,7 @@ class StepMark(StepView):
         reach_g, _reach_mm = guide.findings.line_reach
         if line.struck_level:
             self._why.setText(
-                self.tr(
-                    "For {target} a feeding; give or take {mass} at 95 %. A line would be too near rim or floor."
-                ).format(
+                self.tr("For {target} a feeding; give or take {mass} at 95 %. A line could not be read there.").format(
                     target=words.unbroken(shown.mass(line.target_g, system)),
                     mass=words.unbroken(words.fine(reach_g, system)),
                 )
@@ -189,7 +187,11 @@ class StepMark(StepView):
         old = guide.findings.old
         self._old_card.setVisible(old is not None)
         if old is not None:
+            line = guide.findings.line
+            level = line is not None and line.struck_level and old.verdict is not OldLineVerdict.KEEP
             text, tone = line_words.old_line_words(old, self.desk.system)
+            if level:
+                text, tone = line_words.level_instead_words(old, self.desk.system), "warn"
             self._old.setText(text)
             set_tone(self._old_card, tone)
 
