@@ -137,7 +137,7 @@ def test_marks_and_outdated_sheets(qtbot: QtBot, page: TodayPage, yard: Yard, em
     assert "line of another lot" in shown
     assert "Blue: do not use it for this lot" in shown
     assert words(page) == [
-        "Red is not marked for lot B yet. Draw the line 11/16 in down the wall and put the label on.",
+        "Red: its line stays (11/16 in down the wall). Put the label of lot B on.",
         "Blue still bears the line of lot A; lot B is in use.",
         "1 wall chart is out of date: wall chart (wall chart, sheet no. 2).",  # the plural stands until a language is
         "To mix today: no plan yet. From one come the batch tables and the wall chart.",
