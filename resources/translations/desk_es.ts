@@ -9182,6 +9182,14 @@ entre {low} y {high}
         <translation>Pese solo la medida hasta la línea, unos {mass}: sin la que va al ras antes.</translation>
     </message>
     <message>
+        <source>For the whole lot level scoopfuls still do.</source>
+        <translation>Para todo el lote la medida al ras todavía sirve.</translation>
+    </message>
+    <message>
+        <source>Level scoopfuls no longer do: weigh the lot in anew.</source>
+        <translation>La medida al ras ya no sirve: pese otra vez el lote.</translation>
+    </message>
+    <message>
         <source>The mark no longer holds: weigh the lot in anew and move the line.</source>
         <translation>La línea ya no sirve: pese otra vez el lote y mueva la línea.</translation>
     </message>
@@ -9560,8 +9568,16 @@ Last kept: {mass}</source>
         <translation>¿La trazó &amp;en otro lugar? A qué distancia del borde:</translation>
     </message>
     <message>
+        <source>For this lot</source>
+        <translation>Para este lote</translation>
+    </message>
+    <message>
         <source>Ente&amp;r</source>
         <translation>A&amp;notar</translation>
+    </message>
+    <message>
+        <source>For {target} a feeding; give or take {mass} at 95 %. A line could not be read there.</source>
+        <translation>Para {target} por toma; {mass} de más o de menos (95 %). Ahí no se podría leer una línea.</translation>
     </message>
     <message>
         <source>For {target} a feeding; give or take {mass} at 95 %. A line {step} higher or lower is {slope} more or less.</source>
@@ -9590,10 +9606,6 @@ Last kept: {mass}</source>
     <message>
         <source>Struck level, without a line.</source>
         <translation>Al ras, sin línea.</translation>
-    </message>
-    <message>
-        <source>For {target} a feeding; give or take {mass} at 95 %. A line would be too near rim or floor.</source>
-        <translation>Para {target} por toma; {mass} de más o de menos (95 %). Una línea quedaría muy cerca del borde o del fondo.</translation>
     </message>
     <message>
         <source>The old line is right for this lot too: leave it, and press Keep the old line.</source>
@@ -9630,10 +9642,6 @@ Last kept: {mass}</source>
     <message>
         <source>Wipe out the old line, or strike it through.</source>
         <translation>Borre la línea anterior o táchela.</translation>
-    </message>
-    <message>
-        <source>New line for this lot</source>
-        <translation>Línea nueva para este lote</translation>
     </message>
     <message>
         <source>Drawn: {where} down the wall from the rim.</source>
@@ -12344,6 +12352,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>{words} {delivers}</source>
         <translation>{words} {delivers}</translation>
+    </message>
+    <message>
+        <source>It is not needed: use the scoop level. With it a feeding would weigh {mass} ({share}).</source>
+        <translation>No hace falta: use la medida al ras. Con ella una toma pesaría {mass} ({share}).</translation>
     </message>
     <message>
         <source>Moved. A feeding of this lot would have weighed {mass} ({share}).</source>
