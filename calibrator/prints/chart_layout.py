@@ -184,7 +184,7 @@ def best_layout(
     legible = best.shape.size_mm >= LEAST_TYPE_MM
     for small_mm in TIGHT_SUBS_MM if legible and len(best.pages) > 1 else ():
         tight = min(layouts(groups, headings, rooms, least, small_mm), key=lambda layout: layout.rank)
-        if len(tight.pages) < len(best.pages) and tight.rank < best.rank:
+        if len(tight.pages) == 1 and tight.rank < best.rank:
             best = tight
             break
     room = rooms[best.landscape]
