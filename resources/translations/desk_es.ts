@@ -4897,7 +4897,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>&amp;Compare two</source>
-        <translation>&amp;Comparar dos</translation>
+        <translation>Comparar &amp;dos</translation>
     </message>
     <message>
         <source>a note on a lot</source>
