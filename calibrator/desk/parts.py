@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Literal
 
-from PySide6.QtCore import QAbstractItemModel, Qt
+from PySide6.QtCore import QAbstractItemModel, QEvent, QObject, Qt
+from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFrame,
@@ -154,6 +155,22 @@ def show_as_rows(table: QTableView, model: QAbstractItemModel, name: str) -> Non
     header.setHighlightSections(False)
     header.setTextElideMode(Qt.TextElideMode.ElideRight)
     header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+    table.installEventFilter(_FirstRow(table))
+
+
+class _FirstRow(QObject):
+    """The Tab key chooses the first row where none is chosen: the arrow key after it would come to the second."""
+
+    def __init__(self, table: QTableView) -> None:
+        super().__init__(table)
+        self._table = table
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.FocusIn and isinstance(event, QFocusEvent):
+            by_tab = event.reason() in (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
+            if by_tab and not self._table.selectionModel().hasSelection():
+                self._table.selectRow(0)
+        return False
 
 
 def scrolled(inner: QWidget, area: QScrollArea | None = None) -> QScrollArea:

@@ -867,3 +867,17 @@ def test_a_weight_cleared_away_is_not_called_for(window: Window) -> None:
     assert "Type a value" not in view._weight.message
     page.next_step()
     assert asks(window)
+
+
+def test_tab_into_the_fills_chooses_the_newest(window: Window) -> None:
+    _page, view = opened(window, Step.LEVEL_FILLS)
+    for text in ("11.6", "11.7", "11.8"):
+        enter(text)
+    view._redo.setFocus()
+    view._view.setFocus(Qt.FocusReason.TabFocusReason)
+    assert [index.row() for index in view._view.selectionModel().selectedRows()] == [0]
+    QTest.keyClick(view._view, Qt.Key.Key_Down)
+    assert [index.row() for index in view._view.selectionModel().selectedRows()] == [1]
+    view._weight.setFocus()
+    view._view.setFocus(Qt.FocusReason.TabFocusReason)
+    assert [index.row() for index in view._view.selectionModel().selectedRows()] == [1]
