@@ -1005,11 +1005,11 @@
         </message>
         <message>
             <source>If the line had not been moved: a feeding by the line of the lot before</source>
-            <translation>Si no se hubiera movido la raya: una toma con la raya del lote anterior</translation>
+            <translation>Si no se hubiera movido la línea: una toma con la línea del lote anterior</translation>
         </message>
         <message>
             <source>If by the line of</source>
-            <translation>Si con la raya de</translation>
+            <translation>Si con la línea de</translation>
         </message>
         <message>
             <source>A feeding would be</source>
@@ -1033,7 +1033,7 @@
         </message>
         <message>
             <source>Only where the old line was kept. More than 0: powder fed beyond the target and paid for; less than 0: powder that the calves would not have got. A blank: no price or no plan was entered.</source>
-            <translation>Solo donde se dejó la raya anterior. Más de 0: polvo dado y pagado de más; menos de 0: polvo que las becerras no habrían recibido. En blanco: no se anotó precio o plan.</translation>
+            <translation>Solo donde se dejó la línea anterior. Más de 0: polvo dado y pagado de más; menos de 0: polvo que las becerras no habrían recibido. En blanco: no se anotó precio o plan.</translation>
         </message>
     </context>
 </TS>
