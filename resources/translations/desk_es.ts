@@ -10783,7 +10783,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>S&amp;how retired</source>
-        <translation>&amp;Ver retirados</translation>
+        <translation>&amp;Ver lo retirado</translation>
     </message>
     <message>
         <source>&amp;Keep</source>
