@@ -696,8 +696,8 @@
             <translation>Polvo MEDICADO: vea la etiqueta del costal</translation>
         </message>
         <message>
-            <source>feed each {volume} of mix</source>
-            <translation>dé a cada una {volume} de mezcla</translation>
+            <source>each feeding: {volume} of mix a calf</source>
+            <translation>cada toma: {volume} de mezcla por becerra</translation>
         </message>
         <message>
             <source>{volume} of mix per calf</source>

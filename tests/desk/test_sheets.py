@@ -243,7 +243,7 @@ def test_where_water_is_told_a_chart_says_how_much_mix_each_calf_is_to_drink(her
     printed = herd.print(PrintKind.WALL_CHART, signed, plan_id=plan.id)
     facts = wall_chart_facts(herd.farm, sheet, signed, printed, signed.at.date(), Options(Paper.LETTER, ("en",)))
     assert facts.groups[0].fed_ml == pytest.approx(2 * QT_ML + 10 * OZ_G * 0.70, rel=0.005)
-    assert "feed each 2.21 qt of mix · 10.0 oz of powder on top of every 2 qt of water" in group_told(
+    assert "each feeding: 2.21 qt of mix a calf · 10.0 oz of powder on top of every 2 qt of water" in group_told(
         facts.groups[0], facts, Tongue("en")
     )
     shown = group_text(plan.groups[0], sheet.groups[0].per_calf, herd.farm.units)
