@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import random
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from openpyxl import Workbook
@@ -61,8 +61,8 @@ class ByChance(Ask):
         if self._rng.random() < 0.75:
             self._rng.choice([on_yes, *([other[1]] if other else [])])()
 
-    def reason(self, question: str, on_text: Callable[[str], None]) -> None:
-        words = self._rng.choice(REASONS)
+    def reason(self, question: str, on_text: Callable[[str], None], usual: Sequence[str] = ()) -> None:
+        words = self._rng.choice((*REASONS, *usual))
         if words:
             on_text(words)
 
