@@ -5018,7 +5018,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>{name} will no longer be offered; its readings stay. Retire this instrument?</source>
-        <translation>{name} ya no se ofrecerá; sus lecturas se quedan. ¿Retirar este instrumento?</translation>
+        <translation>{name} ya no se ofrecerá; sus lecturas se conservan. ¿Retirar este instrumento?</translation>
     </message>
 </context>
 <context>
@@ -8066,7 +8066,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Pour water in by steps, the last one up to the rim. At each step note all the water that is in the scoop by then, and how high it stands above the floor, along the wall.</source>
-        <translation>Vierta agua por pasos, el último hasta el borde. En cada paso anote toda el agua que ya tiene la medida y a qué altura está sobre el fondo, a lo largo de la pared.</translation>
+        <translation>Vierta agua por pasos, el último hasta el borde. En cada paso anote toda el agua que ya tiene la medida y a qué altura llega sobre el fondo, a lo largo de la pared.</translation>
     </message>
     <message>
         <source>{number}. weighing</source>
@@ -8282,15 +8282,15 @@ entre {low} y {high}
     </message>
     <message>
         <source>Densities stepped by {share} with it: one of the two volumes may be wrong. Weigh water in the new scoop. The fill mark holds all the same, for the volume cancels in it.</source>
-        <translation>Con ella la densidad dio un paso de {share}: uno de los dos volúmenes puede estar mal. Pese agua en la medida nueva. La línea vale de todos modos, porque en ella el volumen se cancela.</translation>
+        <translation>Con ella la densidad dio un salto de {share}: uno de los dos volúmenes puede estar mal. Pese agua en la medida nueva. La línea vale de todos modos, porque en ella el volumen se cancela.</translation>
     </message>
     <message>
         <source>Density shows no step with it: both volumes agree.</source>
-        <translation>La densidad no da ningún paso con ella: los dos volúmenes concuerdan.</translation>
+        <translation>La densidad no da ningún salto con ella: los dos volúmenes concuerdan.</translation>
     </message>
     <message>
         <source>Whether densities stepped with it cannot be told yet.</source>
-        <translation>Todavía no se puede decir si la densidad dio un paso con ella.</translation>
+        <translation>Todavía no se sabe si la densidad dio un salto con ella.</translation>
     </message>
     <message>
         <source>humid air at the weigh-in, {humidity} (usually {usual}), lots {lots}.</source>
@@ -8539,7 +8539,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Looking through {lots} and the weighings out of files, of which none is left out …</source>
-        <translation>Revisando {lots} y los pesajes traídos de archivos; ninguno queda fuera …</translation>
+        <translation>Revisando {lots} y las pesadas traídas de archivos, sin dejar nada fuera …</translation>
     </message>
 </context>
 <context>
@@ -8574,7 +8574,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Kept where this computer keeps secrets. Blank: the one kept.</source>
-        <translation>Se guarda donde esta computadora guarda secretos. En blanco: la ya guardada.</translation>
+        <translation>Se guarda donde esta computadora guarda sus contraseñas. En blanco: la ya guardada.</translation>
     </message>
     <message>
         <source>Bring the records of this computer&apos;s file over</source>
@@ -8582,7 +8582,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Entries brought over</source>
-        <translation>Anotaciones pasadas</translation>
+        <translation>Anotaciones transferidas</translation>
     </message>
     <message>
         <source>Try it</source>
@@ -8689,7 +8689,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>You stopped waiting for {place}.</source>
-        <translation>Usted dejó de esperar a {place}.</translation>
+        <translation>Usted dejó de esperar respuesta de {place}.</translation>
     </message>
     <message>
         <source>The file holds what was on this computer before the server was used. What is entered there is not on the server; the next start asks for the server again.</source>
@@ -8748,7 +8748,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>{volume}, by water</source>
-        <translation>{volume}, por agua</translation>
+        <translation>{volume}, con agua</translation>
     </message>
     <message>
         <source>{volume}, by dimensions</source>
@@ -8772,7 +8772,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>{name} will no longer be offered; its weighings stay. Retire this scale?</source>
-        <translation>{name} ya no se ofrecerá; sus pesadas se quedan. ¿Retirar esta báscula?</translation>
+        <translation>{name} ya no se ofrecerá; sus pesadas se conservan. ¿Retirar esta báscula?</translation>
     </message>
     <message>
         <source>&amp;Add a scoop</source>
@@ -8788,7 +8788,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>{name} will no longer be offered; its marks stay. Why is it retired: worn, lost, broken, replaced?</source>
-        <translation>{name} ya no se ofrecerá; sus marcas se conservan. ¿Por qué se retira: gastada, perdida, rota, sustituida?</translation>
+        <translation>{name} ya no se ofrecerá; sus líneas se conservan. ¿Por qué se retira: gastada, perdida, rota, sustituida?</translation>
     </message>
     <message>
         <source>&amp;Add a vessel</source>
@@ -9074,7 +9074,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Made, arrived</source>
-        <translation>Hecho, llegó</translation>
+        <translation>Fabricado, recibido</translation>
     </message>
     <message>
         <source>Density</source>
@@ -9086,7 +9086,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Settles to the mark by</source>
-        <translation>Se asienta hasta la línea</translation>
+        <translation>Asentamiento hasta la línea</translation>
     </message>
     <message>
         <source>By the line of the lot before</source>
@@ -9247,7 +9247,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Stir this bag and weigh it again: if that is right, strike this one out. If it is as far off, feed from this bag by the scale.</source>
-        <translation>Revuelva este costal y pese otra vez: si esa llenada sale bien, tache ésta. Si sigue igual, sirva de este costal con la báscula.</translation>
+        <translation>Revuelva este costal y pese otra vez: si esa llenada sale bien, tache esta. Si sigue igual, pese en la báscula el polvo de este costal.</translation>
     </message>
     <message>
         <source>Let {weight} count again</source>
@@ -9298,7 +9298,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The spread cannot be told yet</source>
-        <translation>Todavía no se puede decir la variación</translation>
+        <translation>Todavía no se conoce la variación</translation>
     </message>
     <message>
         <source>Each bar is a standard deviation, its line the 95 % interval: between lots of one kind, between bags of a lot, between scoopfuls of one bag. Two thirds of all lie within it, nearly all within twice.</source>
@@ -9350,7 +9350,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>For a mean known within {share}: {fills} from each of {bags} are the least work. So far a weigh-in had {usual_bags} with {usual_fills} each, which knows it within {reach}.</source>
-        <translation>Para conocer el promedio a {share}, lo menos trabajoso son {fills} de cada uno de {bags}. Hasta ahora una pesada tuvo {usual_bags} con {usual_fills} cada uno, que lo conoce a {reach}.</translation>
+        <translation>Para conocer el promedio a {share}, lo menos trabajoso son {fills} de cada uno de {bags}. Hasta ahora una pesada tuvo {usual_bags} con {usual_fills} cada uno, con lo que se conoce a {reach}.</translation>
     </message>
     <message>
         <source>Weigh fewer fills of more bags: bags differ more than scoopfuls of one bag.</source>
@@ -9374,7 +9374,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Look at the scale: its step makes up most of the scatter. Weigh several scoopfuls together, or use a finer scale.</source>
-        <translation>Revise la báscula: su paso es la mayor parte de la variación. Pese varias medidas juntas, o use una báscula más fina.</translation>
+        <translation>Revise la báscula: su división causa la mayor parte de la variación. Pese varias medidas juntas, o use una báscula más fina.</translation>
     </message>
     <message>
         <source>{low} or more</source>
@@ -9425,7 +9425,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Each weight is listed here, the newest on top.</source>
-        <translation>Aquí queda cada peso, el más nuevo arriba.</translation>
+        <translation>Aquí queda cada peso, el más reciente arriba.</translation>
     </message>
     <message>
         <source>The scale typed {weight} while the cursor was elsewhere: not taken, {typed} is in the field.</source>
@@ -9433,7 +9433,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>A number alone is in {unit}.</source>
-        <translation>Un número solo está en {unit}.</translation>
+        <translation>Sin unidad, el número va en {unit}.</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
@@ -9449,7 +9449,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Fills, newest first</source>
-        <translation>Llenadas, la más nueva primero</translation>
+        <translation>Llenadas, la más reciente primero</translation>
     </message>
     <message>
         <source>The scale typed while the cursor was elsewhere; its weight is in the field now.</source>
@@ -9494,7 +9494,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>This powder is medicated. Follow its label, the veterinarian and local rules; wear gloves.</source>
-        <translation>Este polvo es medicado. Siga su etiqueta, al veterinario y las reglas locales; use guantes.</translation>
+        <translation>Este polvo es medicado. Siga la etiqueta, al veterinario y las reglas locales; use guantes.</translation>
     </message>
     <message>
         <source>Your initials</source>
@@ -9534,7 +9534,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>if known; it is noted, never corrected for</source>
-        <translation>si se sabe; solo se anota; no corrige nada</translation>
+        <translation>si se sabe; solo se anota, no corrige nada</translation>
     </message>
     <message>
         <source>Room tem&amp;perature</source>
@@ -9557,7 +9557,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>&amp;Drawn as proposed</source>
-        <translation>Ya la trac&amp;é así</translation>
+        <translation>&amp;Ya la tracé así</translation>
     </message>
     <message>
         <source>Keep the &amp;old line</source>
@@ -9707,7 +9707,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Signed. Lot {old} is fed until the change-over under Today. Print label and wall chart now or then; they go up then.</source>
-        <translation>Pesada firmada. Se da el lote {old} hasta el cambio, en Hoy. Puede imprimir ya la etiqueta y la tabla de pared, pero póngalas hasta el día del cambio.</translation>
+        <translation>Pesada firmada. Se da el lote {old} hasta el cambio, en Hoy. Puede imprimir ya la etiqueta y la tabla de pared, pero póngalas el día del cambio, no antes.</translation>
     </message>
     <message>
         <source>Signed off by {by}.</source>
@@ -9715,7 +9715,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>No fills to the mark yet: the line rests on the level fills alone.</source>
-        <translation>Todavía no hay llenadas hasta la línea: la línea se apoya solo en las llenadas al ras.</translation>
+        <translation>Todavía no hay llenadas hasta la línea: la línea se basa solo en las llenadas al ras.</translation>
     </message>
     <message>
         <source>&amp;Fill to the line</source>
@@ -9811,7 +9811,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>No fill to the mark was weighed, so settling is not known and the line may be some percent off. Weigh at least two fills to the mark, or sign off all the same?</source>
-        <translation>No se pesó ninguna llenada hasta la línea, así que no se conoce el asentamiento y la línea puede fallar por unos puntos. ¿Pesar al menos dos llenadas hasta la línea, o firmar de todos modos?</translation>
+        <translation>No se pesó ninguna llenada hasta la línea, así que no se conoce el asentamiento y la línea puede fallar por un 2 o 3 %. ¿Pesar al menos dos llenadas hasta la línea, o firmar de todos modos?</translation>
     </message>
     <message>
         <source>{verdict} {reason}
@@ -9819,7 +9819,7 @@ Last kept: {mass}</source>
 Sign off all the same? The record will say so.</source>
         <translation>{verdict} {reason}
 
-¿Firmar de todos modos? El registro lo dirá.</translation>
+¿Firmar de todos modos? Quedará en el registro.</translation>
     </message>
     <message>
         <source>Signed off. Now print the label and the wall chart.</source>
@@ -9885,7 +9885,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Scale &amp;reads</source>
-        <translation>La báscula &amp;indica</translation>
+        <translation>La báscula &amp;marca</translation>
     </message>
     <message>
         <source>with the check weight on it</source>
@@ -9917,7 +9917,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Press the space bar to tick it, once it is so.</source>
-        <translation>Pulse la barra espaciadora para marcarla, cuando sea así.</translation>
+        <translation>Cuando sea así, oprima la barra espaciadora para marcarla.</translation>
     </message>
 </context>
 <context>
@@ -10245,19 +10245,19 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>mean hydrometer</source>
-        <translation>densímetro, media</translation>
+        <translation>densímetro, promedio</translation>
     </message>
     <message>
         <source>mean mix in the jug</source>
-        <translation>mezcla en la jarra, media</translation>
+        <translation>mezcla en la jarra, promedio</translation>
     </message>
     <message>
         <source>mean reading</source>
-        <translation>lectura media</translation>
+        <translation>lectura promedio</translation>
     </message>
     <message>
         <source>mean reading (SG, sugar scale)</source>
-        <translation>lectura media (SG, escala de azúcar)</translation>
+        <translation>lectura promedio (SG, escala de azúcar)</translation>
     </message>
     <message>
         <source>medicated</source>
@@ -10329,7 +10329,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>price of a package</source>
-        <translation>precio</translation>
+        <translation>precio de cada uno</translation>
     </message>
     <message>
         <source>product</source>
@@ -10477,15 +10477,15 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>verdict</source>
-        <translation>juicio</translation>
+        <translation>resultado</translation>
     </message>
     <message>
         <source>verdict of the new line</source>
-        <translation>juicio de la línea nueva</translation>
+        <translation>resultado de la línea nueva</translation>
     </message>
     <message>
         <source>verdict of the old line</source>
-        <translation>juicio de la línea anterior</translation>
+        <translation>resultado de la línea anterior</translation>
     </message>
     <message>
         <source>vessel</source>
@@ -10497,7 +10497,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>way</source>
-        <translation>manera</translation>
+        <translation>método</translation>
     </message>
     <message>
         <source>weigh-in</source>
@@ -10521,7 +10521,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>newest {count}</source>
-        <translation>las {count} más nuevas</translation>
+        <translation>las {count} más recientes</translation>
     </message>
 </context>
 <context>
@@ -10603,7 +10603,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>bar</source>
-        <translation>barra</translation>
+        <translation>barra vertical</translation>
     </message>
     <message>
         <source>there are no headings</source>
@@ -10682,11 +10682,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>{batches} (one runs over)</source>
-        <translation>{batches} (una rebasa)</translation>
+        <translation>{batches} (una sola no cabe)</translation>
     </message>
     <message>
         <source>{batches} (one is too full)</source>
-        <translation>{batches} (una queda muy llena)</translation>
+        <translation>{batches} (una sola queda muy llena)</translation>
     </message>
     <message>
         <source>{vessel}: {why}</source>
@@ -10694,11 +10694,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>mix {batches} equal batches, one would run over by {over}</source>
-        <translation>mezcle {batches} tandas iguales, una sola rebasa por {over}</translation>
+        <translation>mezcle {batches} tandas iguales: una sola se pasaría por {over}</translation>
     </message>
     <message>
         <source>mix {batches} equal batches, one would leave no room for stirring</source>
-        <translation>mezcle {batches} tandas iguales, una sola no deja lugar para revolver</translation>
+        <translation>mezcle {batches} tandas iguales: una sola no dejaría lugar para revolver</translation>
     </message>
     <message>
         <source>Water to {water} above the floor.</source>
@@ -10718,7 +10718,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Wear gloves, keep children away, and let the mix cool to {feeding} at the calf. The product label comes first.</source>
-        <translation>Use guantes, aleje a los niños y deje enfriar la mezcla a {feeding} al darla. La etiqueta del producto manda.</translation>
+        <translation>Use guantes, aleje a los niños y deje enfriar la mezcla a {feeding} para darla. La etiqueta del producto manda.</translation>
     </message>
 </context>
 <context>
@@ -10749,7 +10749,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>A plan says which calves are fed, how much each, and how strong. From it comes the table of water, powder and scoopfuls for every number of calves.</source>
-        <translation>Un plan dice cuáles becerras se alimentan, cuánto cada una y qué tan fuerte. De ahí sale la tabla de agua, polvo y medidas para cada número de becerras.</translation>
+        <translation>Un plan dice qué becerras se alimentan, cuánto toma cada una y qué tan fuerte va la mezcla. De ahí sale la tabla de agua, polvo y medidas para cada número de becerras.</translation>
     </message>
     <message>
         <source>&amp;Make the first plan</source>
@@ -10795,15 +10795,15 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>{name} is kept.</source>
-        <translation>{name} quedó guardado.</translation>
+        <translation>Se guardó {name}.</translation>
     </message>
     <message>
         <source>retired</source>
-        <translation>retirado</translation>
+        <translation>ya no se usa</translation>
     </message>
     <message>
         <source>retired: {why}</source>
-        <translation>retirado: {why}</translation>
+        <translation>ya no se usa: {why}</translation>
     </message>
     <message>
         <source>Take back &amp;into use</source>
@@ -10833,11 +10833,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Whether the line is right stands here from the first weight on.</source>
-        <translation>Si la línea está bien aparece aquí desde el primer peso.</translation>
+        <translation>Desde el primer peso aparece aquí si la línea está bien.</translation>
     </message>
     <message>
         <source>With it: what a feeding weighs beside the tolerance, and how many fills are still needed.</source>
-        <translation>Junto con lo que pesa una toma frente a la tolerancia y cuántas llenadas faltan.</translation>
+        <translation>Y con eso, lo que pesa una toma frente a la tolerancia y cuántas llenadas faltan.</translation>
     </message>
     <message>
         <source>The fills to the line before are brought to this one.</source>
@@ -10872,7 +10872,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Nothing is waiting.</source>
-        <translation>Nada está pendiente.</translation>
+        <translation>No hay nada pendiente.</translation>
     </message>
     <message>
         <source>Where you are needed</source>
@@ -11000,11 +11000,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>The mix with lot {number} was probably too thin on {day}; it is not sure.</source>
-        <translation>La mezcla con el lote {number} quizás salió demasiado aguada el {day}; no es seguro.</translation>
+        <translation>La mezcla con el lote {number} quizás salió demasiado aguada el {day}; no hay certeza.</translation>
     </message>
     <message>
         <source>The mix with lot {number} was probably too strong on {day}; it is not sure.</source>
-        <translation>La mezcla con el lote {number} quizás salió demasiado fuerte el {day}; no es seguro.</translation>
+        <translation>La mezcla con el lote {number} quizás salió demasiado fuerte el {day}; no hay certeza.</translation>
     </message>
     <message>
         <source>The mix with lot {number} was not checked yet.</source>
@@ -11118,7 +11118,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Make so much of it</source>
-        <translation>Haga esta cantidad</translation>
+        <translation>Prepare esta cantidad</translation>
     </message>
     <message>
         <source>Shown in the sugar solution, °Brix</source>
@@ -11126,7 +11126,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Shown in ice water, well stirred</source>
-        <translation>Marca en agua con hielo, bien movida</translation>
+        <translation>Marca en agua con hielo, bien revuelta</translation>
     </message>
     <message>
         <source>Water that fills it, without the jug</source>
@@ -11134,7 +11134,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>How warm that water is</source>
-        <translation>Qué tan tibia está esa agua</translation>
+        <translation>A qué temperatura está esa agua</translation>
     </message>
     <message>
         <source>Type how warm the water is.</source>
@@ -11178,7 +11178,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Half crushed ice, half water, stirred: that is 32 °F (0 °C).</source>
-        <translation>Mitad hielo picado, mitad agua, movido: eso es 32 °F (0 °C).</translation>
+        <translation>Mitad hielo picado, mitad agua, revueltos: eso es 32 °F (0 °C).</translation>
     </message>
     <message>
         <source>In ice water</source>
@@ -11202,11 +11202,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Shown in ice water, well stirred, °F</source>
-        <translation>Marca en agua con hielo, bien agitada, °F</translation>
+        <translation>Marca en agua con hielo, bien revuelta, °F</translation>
     </message>
     <message>
         <source>Shown in ice water, well stirred, °C</source>
-        <translation>Marca en agua con hielo, bien agitada, °C</translation>
+        <translation>Marca en agua con hielo, bien revuelta, °C</translation>
     </message>
     <message>
         <source>Float it in plain water and type how warm that is.</source>
@@ -11214,11 +11214,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>A drop of plain water should read 0. Weekly, and whenever it was dropped.</source>
-        <translation>Una gota de agua sola debe leer 0. Cada semana, y siempre que se haya caído.</translation>
+        <translation>Una gota de agua sola debe marcar 0. Cada semana, y siempre que se haya caído.</translation>
     </message>
     <message>
         <source>Every three months: table sugar is a standard by weight. More than {off} off: clean it first.</source>
-        <translation>Cada tres meses, con azúcar de mesa pesada: se sabe cuánto debe leer. Si se aparta más de {off}, límpielo primero.</translation>
+        <translation>Cada tres meses, con azúcar de mesa pesada: se sabe cuánto debe marcar. Si se aparta más de {off}, límpielo primero.</translation>
     </message>
     <message>
         <source>Weigh {sugar} of sugar and {water} of water: {brix} Brix.</source>
@@ -11281,7 +11281,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Practise: no tapping, and strike level once with the back of a knife.</source>
-        <translation>Practique: sin golpear, y al ras de una sola pasada con el lomo de un cuchillo.</translation>
+        <translation>Practique: no golpee, y rase de una sola pasada con el lomo de un cuchillo.</translation>
     </message>
     <message>
         <source>Practise: shake once, read at eye level, add until the powder stands at the line.</source>
@@ -11289,7 +11289,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Practise: heap the scoop well before striking it level, so that no corner stays empty.</source>
-        <translation>Practique: colme bien la medida antes de pasar el ras, para que no quede hueco.</translation>
+        <translation>Practique: colme bien la medida antes de rasarla, para que no quede hueco.</translation>
     </message>
     <message>
         <source>The fills scatter more than the others&apos; ({sd}): do every move the same way.</source>
@@ -11341,7 +11341,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Over {trials}: habits cannot be told yet</source>
-        <translation>En {trials}: aún no se puede decir qué costumbres hay</translation>
+        <translation>En {trials}: aún no se sabe qué costumbres hay</translation>
     </message>
     <message>
         <source>{share} on {day}</source>
@@ -11357,7 +11357,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Moved by {share} (between {low} and {high}): go through the moves once more.</source>
-        <translation>Se movió {share} (entre {low} y {high}): repase los movimientos una vez más.</translation>
+        <translation>Cambió en {share} (entre {low} y {high}): repase los movimientos una vez más.</translation>
     </message>
     <message>
         <source>A heavy hand each time (between {low} and {high}).</source>
@@ -11369,15 +11369,15 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Fills as the others do, each time.</source>
-        <translation>Llena como los demás, cada vez.</translation>
+        <translation>Cada vez llena como los demás.</translation>
     </message>
     <message>
         <source>Whether that is a habit, so few trials cannot tell.</source>
-        <translation>Si es una costumbre, tan pocas pruebas no lo pueden decir.</translation>
+        <translation>Tan pocas pruebas no dicen si es una costumbre.</translation>
     </message>
     <message>
         <source>Whether that is a habit, these trials cannot tell (between {low} and {high}).</source>
-        <translation>Si es una costumbre, estas pruebas no lo pueden decir (entre {low} y {high}).</translation>
+        <translation>Estas pruebas no dicen si es una costumbre (entre {low} y {high}).</translation>
     </message>
     <message>
         <source>Repeatability: one person&apos;s fills in one trial scatter by {repeat} ({repeat_low} to {repeat_high}). Person by trial: hands differ from one trial to the next by {by_trial} more. Reproducibility: fills by anybody in any trial scatter by {whole} ({whole_low} to {whole_high}). One standard deviation each, 95 % intervals; each trial&apos;s own scoop, line and powder are taken out.</source>
@@ -11531,7 +11531,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Why should {mass} by {name} not count?</source>
-        <translation>¿Por qué no debe contar {mass} de {name}?</translation>
+        <translation>¿Por qué no debe contar la llenada de {mass} de {name}?</translation>
     </message>
     <message>
         <source>Count again</source>
@@ -11539,7 +11539,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Fills, newest first</source>
-        <translation>Llenadas, la más nueva primero</translation>
+        <translation>Llenadas, la más reciente primero</translation>
     </message>
 </context>
 <context>
@@ -11577,7 +11577,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Each signed-off weigh-in has a fingerprint that rests on the one before. An edit by another program is noticed by it.</source>
-        <translation>Cada pesada firmada tiene una huella que se apoya en la anterior. Con ella se nota si otro programa la modificó.</translation>
+        <translation>Cada pesada firmada tiene una huella que depende de la anterior. Con ella se nota si otro programa la modificó.</translation>
     </message>
     <message>
         <source>Weigh-ins that were signed off before {when} are watched from then on; an edit made earlier cannot be told.</source>
@@ -11585,7 +11585,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Watched for later edits from {when} on.</source>
-        <translation>Se vigila contra cambios posteriores desde el {when}.</translation>
+        <translation>Desde el {when} se vigila si algo cambia después.</translation>
     </message>
     <message>
         <source>Lot {lot}, signed off {when} by {who}: another program changed it after it was signed.</source>
@@ -11629,7 +11629,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>What to do: print the lot sheet as it is now. Then choose the copy of {day} under Set-up, Records, Copies, put it back, and compare. What is there now is set aside and kept.</source>
-        <translation>Qué hacer: imprima la hoja del lote como está ahora. Luego elija la copia del {day} en Ajustes, Registros, Copias, recupérela y compare. Lo que hay ahora se aparta y se conserva.</translation>
+        <translation>Qué hacer: imprima la hoja del lote como está ahora. Luego elija la copia del {day} en Ajustes, Registros, Copias, repóngala y compare. Lo que hay ahora se aparta y se conserva.</translation>
     </message>
     <message>
         <source>an entry</source>
@@ -11796,7 +11796,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Zero cannot be right here. Type it like {example}.</source>
-        <translation>Cero no puede ser aquí. Escríbalo como {example}.</translation>
+        <translation>Aquí no puede ser cero. Escríbalo como {example}.</translation>
     </message>
     <message>
         <source>Too little: at least {limit}.</source>
@@ -11921,7 +11921,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Lines painted on a vessel are often wrong. Stand it where it is used, pour weighed or measured water in by steps, the last one up to the rim. At each step note all the water that is in it by then, and how high it stands above the floor.</source>
-        <translation>Las líneas pintadas en un recipiente muchas veces están mal. Póngalo donde se usa y vierta agua pesada o medida por pasos, el último hasta el borde. En cada paso anote toda el agua que ya tiene y a qué altura está sobre el fondo.</translation>
+        <translation>Las líneas pintadas en un recipiente muchas veces están mal. Póngalo donde se usa y vierta por pasos agua que haya pesado o medido, el último hasta el borde. En cada paso anote toda el agua que ya tiene y a qué altura llega sobre el fondo.</translation>
     </message>
     <message>
         <source>Just mixed</source>
@@ -12034,15 +12034,15 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Calves fed in ten minutes</source>
-        <translation>Becerras servidas en diez minutos</translation>
+        <translation>Becerras alimentadas en diez minutos</translation>
     </message>
     <message>
         <source>Groups are fed in the order in which they stand here; youngest first is common practice. How long a mix stays warm is told by its vessel, in the set-up.</source>
-        <translation>Los grupos se sirven en el orden en que están aquí; primero las más chicas es práctica común. Cuánto se mantiene caliente una mezcla lo dice su recipiente, en Ajustes.</translation>
+        <translation>Los grupos se alimentan en el orden en que están aquí; primero las más chicas es práctica común. Cuánto se mantiene caliente una mezcla lo dice su recipiente, en Ajustes.</translation>
     </message>
     <message>
         <source>Type how warm the powder is too: it takes its warmth from the water.</source>
-        <translation>Escriba también qué tan caliente está el polvo: toma su calor del agua.</translation>
+        <translation>Escriba también la temperatura del polvo: le quita calor al agua.</translation>
     </message>
 </context>
 <context>
@@ -12235,7 +12235,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Check unit, zero and the scoop&apos;s measures.</source>
-        <translation>Revise unidad, cero y medida.</translation>
+        <translation>Revise la unidad, el cero y las dimensiones de la medida.</translation>
     </message>
     <message>
         <source>More fills would hardly tell it better: go on with what is known.</source>
@@ -12279,7 +12279,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>The interval rests on how these bags differ.</source>
-        <translation>El intervalo se apoya en cuánto varían estos costales.</translation>
+        <translation>El intervalo se basa en cuánto varían estos costales.</translation>
     </message>
     <message>
         <source>{fills} and {bags}</source>
@@ -12291,7 +12291,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>The interval rests on how bags differed in this farm&apos;s earlier lots.</source>
-        <translation>El intervalo se apoya en cuánto variaron los costales en los lotes anteriores de este establo.</translation>
+        <translation>El intervalo se basa en cuánto variaron los costales en los lotes anteriores de este establo.</translation>
     </message>
     <message>
         <source>Within ± {mass} already; the plan asks for {more} more.</source>
@@ -12319,7 +12319,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>That rests on earlier lots; the plan is to see how bags and fills of this one differ.</source>
-        <translation>Eso se apoya en lotes anteriores; el plan es para ver cuánto varían los costales y las llenadas de este.</translation>
+        <translation>Eso se basa en lotes anteriores; el plan es para ver cuánto varían los costales y las llenadas de este.</translation>
     </message>
     <message>
         <source>Every bag of the lot was dipped, so only how fills differ counts; until more are weighed, a cautious figure is assumed for it.</source>
@@ -12327,7 +12327,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Every bag of the lot was dipped, so the interval rests on how fills differ. Take them from all over the bag, not from its top alone.</source>
-        <translation>Se tomó de todos los costales del lote, así que el intervalo se apoya en cuánto varían las llenadas. Tómelas de distintas partes del costal, no solo de arriba.</translation>
+        <translation>Se tomó de todos los costales del lote, así que el intervalo se basa en cuánto varían las llenadas. Tómelas de distintas partes del costal, no solo de arriba.</translation>
     </message>
     <message>
         <source>Draw the line {down} down the wall from the rim.</source>
@@ -12379,11 +12379,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Keep the line, though a feeding is outside the tolerance: no other division of the ruler is nearer. A narrower scoop would do better.</source>
-        <translation>Deje la línea, aunque la toma está fuera de la tolerancia: ninguna otra división de la regla queda más cerca. Una medida más angosta lo haría mejor.</translation>
+        <translation>Deje la línea, aunque la toma está fuera de la tolerancia: ninguna otra división de la regla queda más cerca. Con una medida más angosta saldría mejor.</translation>
     </message>
     <message>
         <source>The new line is as near as the ruler has it, though a feeding is outside the tolerance: no other division is nearer. A narrower scoop would do better.</source>
-        <translation>La línea nueva queda tan cerca como la regla lo permite, aunque la toma está fuera de la tolerancia: ninguna otra división queda más cerca. Una medida más angosta lo haría mejor.</translation>
+        <translation>La línea nueva queda tan cerca como la regla lo permite, aunque la toma está fuera de la tolerancia: ninguna otra división queda más cerca. Con una medida más angosta saldría mejor.</translation>
     </message>
     <message>
         <source>A feeding is within the tolerance so far.</source>
@@ -12395,7 +12395,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>That is the mean of the lot: out of one bag it may be {mass} more or less. Weigh a spot fill of each bag that is opened.</source>
-        <translation>Eso es la media del lote: de un solo costal puede ser {mass} más o menos. Pese una llenada de cada costal que se abra.</translation>
+        <translation>Ese es el promedio del lote: de un solo costal puede ser {mass} más o menos. Pese una llenada de cada costal que se abra.</translation>
     </message>
     <message>
         <source>No fill to the line was weighed yet, so how the powder settles in it is not known and the line may be some percent off. Weigh at least two fills to it, or go on without?</source>
@@ -12403,7 +12403,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>{verdict} What would be signed is the line at {line}, with {mass} in a feeding. Go on with it?</source>
-        <translation>{verdict} Así se quedaría la línea a {line}, con {mass} por toma. ¿Seguir con ella?</translation>
+        <translation>{verdict} Se firmaría la línea a {line}, con {mass} por toma. ¿Seguir con ella?</translation>
     </message>
     <message>
         <source>A feeding weighs {mean}, between {low} and {high} (95 %). Tolerance: {from_mass} to {to_mass} ({target} ± {share}).</source>
@@ -12435,7 +12435,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>That is more than this scale weighs ({capacity}). Type it again.</source>
-        <translation>Es más de lo que pesa esta báscula ({capacity}). Escríbalo otra vez.</translation>
+        <translation>Eso es más de lo que pesa esta báscula ({capacity}). Escríbalo otra vez.</translation>
     </message>
     <message>
         <source>These two fills lie far apart, and nothing tells yet which one went wrong. Weigh another: it will show.</source>
@@ -12529,7 +12529,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Age since made</source>
-        <translation>Edad desde que se hizo</translation>
+        <translation>Tiempo desde que se hizo</translation>
     </message>
     <message>
         <source>Drift over time</source>
@@ -12569,7 +12569,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>goes with it</source>
-        <translation>va con ella</translation>
+        <translation>varía con ella</translation>
     </message>
     <message>
         <source>no effect worth a thought</source>
@@ -12577,11 +12577,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>cannot tell</source>
-        <translation>no se puede decir</translation>
+        <translation>no se puede saber</translation>
     </message>
     <message>
         <source>cannot tell: too few lots</source>
-        <translation>no se puede decir: muy pocos lotes</translation>
+        <translation>no se puede saber: muy pocos lotes</translation>
     </message>
     <message>
         <source>{low} to {high}</source>
@@ -12597,11 +12597,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>{cause}: cannot tell. {why}</source>
-        <translation>{cause}: no se puede decir. {why}</translation>
+        <translation>{cause}: no se puede saber. {why}</translation>
     </message>
     <message>
         <source>{cause}: cannot tell. {share} {per} agrees with these lots, and so does none ({interval}).</source>
-        <translation>{cause}: no se puede decir. {share} {per} concuerda con estos lotes, y ninguno también ({interval}).</translation>
+        <translation>{cause}: no se puede saber. {share} {per} concuerda con estos lotes, pero también que no haya efecto ({interval}).</translation>
     </message>
     <message>
         <source>{cause}: no effect worth a thought, {share} {per} ({interval}).</source>
@@ -12609,7 +12609,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>{cause}: density goes with it, {share} {per} ({interval}).</source>
-        <translation>{cause}: la densidad va con ella, {share} {per} ({interval}).</translation>
+        <translation>{cause}: la densidad varía con ella, {share} {per} ({interval}).</translation>
     </message>
     <message>
         <source>Densest about {day}.</source>
@@ -12617,7 +12617,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>for {high} above {low}</source>
-        <translation>de {high} sobre {low}</translation>
+        <translation>de {high} frente a {low}</translation>
     </message>
     <message>
         <source>Enter the room&apos;s humidity at each weigh-in.</source>
@@ -12652,7 +12652,7 @@ Sign off all the same? The record will say so.</source>
     <name>WhyPanel</name>
     <message>
         <source>What goes together need not be the cause, and one answer in twenty is chance. A density is never corrected by humidity: weigh.</source>
-        <translation>Lo que va junto no tiene que ser la causa, y una respuesta de cada veinte es azar. Una densidad nunca se corrige por humedad: pese.</translation>
+        <translation>Que dos cosas vayan juntas no quiere decir que una cause la otra, y una de cada veinte respuestas es casualidad. La densidad nunca se corrige por la humedad: pese.</translation>
     </message>
     <message>
         <source>These lots tell no cause yet</source>
@@ -12660,7 +12660,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Density goes with: {causes}</source>
-        <translation>La densidad va con: {causes}</translation>
+        <translation>La densidad varía con: {causes}</translation>
     </message>
     <message>
         <source>Room humidity, %</source>
@@ -12704,7 +12704,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>What density may go with</source>
-        <translation>Con qué puede ir la densidad</translation>
+        <translation>Con qué puede variar la densidad</translation>
     </message>
 </context>
 <context>
@@ -12719,7 +12719,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>“{text}” is typed but not entered. Keep it or put it back, then go to another farm.</source>
-        <translation>“{text}” está escrito pero no ingresado. Guárdelo o descártelo, y después vaya a otro establo.</translation>
+        <translation>“{text}” está escrito pero no anotado. Guárdelo o déjelo como estaba, y después vaya a otro establo.</translation>
     </message>
     <message>
         <source>“{text}” is typed but not entered. Close without it?</source>
@@ -12731,7 +12731,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>The server cannot be reached. You see what this computer last read of it; weighings and checks of the mix wait here and are sent when it is back.</source>
-        <translation>No se puede llegar al servidor. Ve lo último que esta computadora leyó de él; las pesadas y las revisiones de la mezcla esperan aquí y se envían cuando vuelva.</translation>
+        <translation>No hay conexión con el servidor. Se ve lo último que esta computadora leyó de él; las pesadas y las revisiones de la mezcla esperan aquí y se envían cuando vuelva.</translation>
     </message>
     <message>
         <source>No program on this computer opens it. It is here: {place}</source>
@@ -12782,15 +12782,15 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>{part} stands there twice. Write it once.</source>
-        <translation>{part} está dos veces. Escríbalo una vez.</translation>
+        <translation>{part} aparece dos veces. Escríbalo una vez.</translation>
     </message>
     <message>
         <source>“{part}” is no name of a place. Use weight, unit, any or still:ST.</source>
-        <translation>“{part}” no es nombre de ningún lugar. Use weight, unit, any o still:ST.</translation>
+        <translation>“{part}” no es el nombre de ningún campo. Use weight, unit, any o still:ST.</translation>
     </message>
     <message>
         <source>A brace is not closed. Write each place like {weight}.</source>
-        <translation>Una llave no está cerrada. Escriba cada lugar como {weight}.</translation>
+        <translation>Una llave no está cerrada. Escriba cada campo como {weight}.</translation>
     </message>
     <message>
         <source>Write {any} two times at most.</source>
@@ -12798,11 +12798,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>That is too long for a line of a scale.</source>
-        <translation>Eso es demasiado largo para una línea de una báscula.</translation>
+        <translation>Es demasiado largo para una línea de báscula.</translation>
     </message>
     <message>
         <source>This line does not fit: it would be passed over.</source>
-        <translation>Esta línea no encaja: se pasaría por alto.</translation>
+        <translation>Esta línea no coincide: se pasaría por alto.</translation>
     </message>
     <message>
         <source>“{text}” is no weight: it would be passed over.</source>
@@ -12968,8 +12968,8 @@ Sign off all the same? The record will say so.</source>
     <message numerus="yes">
         <source>The server cannot be reached. %n entries since {since} are kept on this computer and will be sent. Go on weighing; sign-off waits for the server.</source>
         <translation>
-            <numerusform>No se puede alcanzar el servidor. %n anotación del {since} está guardada en esta computadora y se enviará. Siga pesando; la firma espera al servidor.</numerusform>
-            <numerusform>No se puede alcanzar el servidor. %n anotaciones desde el {since} están guardadas en esta computadora y se enviarán. Siga pesando; la firma espera al servidor.</numerusform>
+            <numerusform>No hay conexión con el servidor. %n anotación del {since} está guardada en esta computadora y se enviará. Siga pesando; la firma espera al servidor.</numerusform>
+            <numerusform>No hay conexión con el servidor. %n anotaciones desde el {since} están guardadas en esta computadora y se enviarán. Siga pesando; la firma espera al servidor.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -13045,15 +13045,15 @@ Sign off all the same? The record will say so.</source>
     <message numerus="yes">
         <source>%n wall charts are out of date: {sheets}.</source>
         <translation>
-            <numerusform>%n tabla de pared está atrasada: {sheets}.</numerusform>
-            <numerusform>%n tablas de pared están atrasadas: {sheets}.</numerusform>
+            <numerusform>%n tabla de pared ya no vale: {sheets}.</numerusform>
+            <numerusform>%n tablas de pared ya no valen: {sheets}.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lot sheets are out of date, the lot was weighed in anew: {sheets}.</source>
         <translation>
-            <numerusform>%n hoja del lote está atrasada, el lote se pesó otra vez: {sheets}.</numerusform>
-            <numerusform>%n hojas del lote están atrasadas, el lote se pesó otra vez: {sheets}.</numerusform>
+            <numerusform>%n hoja del lote ya no vale, el lote se pesó otra vez: {sheets}.</numerusform>
+            <numerusform>%n hojas del lote ya no valen, el lote se pesó otra vez: {sheets}.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -13192,8 +13192,8 @@ Sign off all the same? The record will say so.</source>
     <message numerus="yes">
         <source>%n level scoopfuls, no line needed: {share} against the target.</source>
         <translation>
-            <numerusform>%n medida al ras, sin línea: {share} contra lo deseado.</numerusform>
-            <numerusform>%n medidas al ras, sin línea: {share} contra lo deseado.</numerusform>
+            <numerusform>%n medida al ras, sin línea: {share} respecto al peso deseado.</numerusform>
+            <numerusform>%n medidas al ras, sin línea: {share} respecto al peso deseado.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
