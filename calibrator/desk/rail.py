@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QRect, Qt, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QButtonGroup, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QButtonGroup, QPushButton, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.emblem import Emblem
@@ -23,6 +23,9 @@ class Rail(QWidget):
 
     wanted = Signal(str)
     """The page whose button was pressed."""
+
+    by_key = False
+    """Whether a key called the page: whoever works by keys goes on in it. Arrows only go along the rail."""
 
     def __init__(self, desk: Desk, window: QWidget) -> None:
         super().__init__(window)
@@ -60,8 +63,15 @@ class Rail(QWidget):
         if made is None:
             return
         made.setChecked(True)
-        if self.window().focusWidget() in self.buttons.values():  # else one is lit and another framed
+        if self.holds_focus():  # else one is lit and another framed
             made.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def holds_focus(self) -> bool:
+        return self.window().focusWidget() in self.buttons.values()
+
+    def last(self) -> QWidget:
+        """What the Tab key leaves the rail from."""
+        return self.farms
 
     def draw_anew(self) -> None:
         """Take up the colours now in force."""
@@ -95,9 +105,23 @@ class Rail(QWidget):
             made.setIcon(pictogram(key))
             made.setIconSize(SIZE)
             made.setToolTip(self.tr("Ctrl+{number}").format(number=number))
+            made.pressed.connect(self._note_key)
             group.addButton(made)
-            QShortcut(QKeySequence(f"Ctrl+{number}"), window, made.click)
+            called = QShortcut(QKeySequence(f"Ctrl+{number}"), window)
+            called.setProperty("page", key)
+            called.activated.connect(self._call)
         return buttons
+
+    def _note_key(self) -> None:
+        made = self.sender()
+        by_arrow = self.holds_focus() and self.window().focusWidget() is not made  # it follows once pressed
+        self.by_key = QApplication.mouseButtons() == Qt.MouseButton.NoButton and not by_arrow
+
+    def _call(self) -> None:
+        made = self.buttons[self.sender().property("page")]
+        if self.holds_focus():
+            made.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        made.click()
 
     def _pressed(self) -> None:
         self.wanted.emit(self.sender().property("page"))

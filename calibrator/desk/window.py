@@ -7,7 +7,7 @@ from importlib import import_module
 from pathlib import Path
 from typing import cast
 
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import QSize, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QDialog,
@@ -141,6 +141,7 @@ class Window(QMainWindow):
         self._theme.changed.connect(self._repaint)
         self._show_away()
         self.show_page("welcome" if first_step(desk.records, desk.farm) else "today", "")
+        self._into_page()
 
     def show_page(self, key: str, thing_id: str = "") -> None:
         """Bring up a page, unless the one in hand asks to stay. What it is built of is loaded beside the window."""
@@ -166,6 +167,15 @@ class Window(QMainWindow):
             if self.desk.outbox is None:
                 raise
             self._say(in_words(error))
+        if self.rail.by_key:
+            QTimer.singleShot(0, self, self._into_page)  # what the page has just made takes no focus before
+
+    def _into_page(self) -> None:
+        """The keys go on with the first thing on the page, unless the page has taken them to another one."""
+        there = self.focusWidget()
+        if there is None or there.focusPolicy() == Qt.FocusPolicy.NoFocus or self.rail.holds_focus():
+            self.rail.last().setFocus(Qt.FocusReason.OtherFocusReason)
+            self.focusNextChild()
 
     def _load(self, key: str, thing_id: str) -> None:
         """A page that is not made yet takes a moment: its button lights up and a word stands there meanwhile."""

@@ -416,3 +416,37 @@ def test_striking_out_and_undoing_need_no_scrolling_on_the_smallest_window(windo
     QApplication.processEvents()
     for button in (view._strike, view._undo, view._redo):
         assert button.visibleRegion().boundingRect() == button.rect(), button.text()
+
+
+def test_after_a_restart_the_only_weigh_in_left_open_goes_on_at_once(window: Window, qtbot: QtBot) -> None:
+    """Weights typed right after the page was called are fills: its list is no stop on the way."""
+    begin(window)
+    equip(window)
+    enter("11.6")
+    window.hide()
+    again = Window(window.desk)
+    qtbot.addWidget(again)
+    again.show()
+    again.activateWindow()
+    qtbot.waitUntil(again.isActiveWindow)
+    QTest.keyClick(again, Qt.Key.Key_3, Qt.KeyboardModifier.ControlModifier)
+    page = page_of(again)
+    qtbot.waitUntil(lambda: page.guide is not None)
+    enter("11.7")
+    assert page.guide is not None
+    assert [fill.typed for fill in page.guide.fills_of(FillWay.LEVEL)] == ["11.6", "11.7"]
+    page.close_guide()
+    assert page._chooser.isVisible()
+    again._closing = True
+
+
+def test_a_choice_to_make_is_not_made_for_one(window: Window) -> None:
+    desk = window.desk
+    lot = lot_of(desk)
+    desk.records.keep(replace(lot, id=new_id(), lot_number="A-778", revision=""))
+    begin(window)
+    page_of(window).close_guide()
+    window.show_page("today")
+    window.show_page("weigh_in")
+    assert page_of(window).guide is None
+    assert page_of(window)._chooser.isVisible()

@@ -17,6 +17,7 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.language_form import LanguageForm
 from calibrator.desk.mistakes import MistakeHook
+from calibrator.desk.pages.today import TodayPage
 from calibrator.desk.pictograms import PICTURES, SIZE, pictogram
 from calibrator.desk.theme import the_theme, tokens
 from calibrator.desk.window import PAGES, RAIL_PX, Window, least_size, within
@@ -37,14 +38,38 @@ def window(qtbot: QtBot, desk: Desk) -> Iterator[Window]:
     shown.close()
 
 
-def test_the_framed_button_of_the_rail_is_the_lit_one(window: Window) -> None:
-    """Whoever clicked one page and goes to another by its key sees one button marked, not two."""
-    window.rail.buttons["lots"].setFocus()
-    window.rail.buttons["lots"].click()
-    QTest.keyClick(window, Qt.Key.Key_6, Qt.KeyboardModifier.ControlModifier)
+def test_the_framed_button_of_the_rail_is_the_lit_one(window: Window, qtbot: QtBot) -> None:
+    """Whoever clicked one page and is led to another sees one button marked, not two."""
+    QTest.mouseClick(window.rail.buttons["lots"], Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: window.current_page.key == "lots")
     window.show_page("season")
+    qtbot.waitUntil(lambda: window.current_page.key == "season")
     assert window.focusWidget() is window.rail.buttons["season"]
     assert window.rail.buttons["season"].isChecked()
+
+
+@pytest.mark.parametrize("key", [key for key in RAIL if key != "today"])
+def test_a_page_called_by_its_key_has_the_keys(window: Window, key: str, qtbot: QtBot) -> None:
+    """What is typed next is typed there: at the rail it would be lost."""
+    window.rail.buttons["today"].setFocus()
+    number = Qt.Key(Qt.Key.Key_1 + RAIL.index(key))
+    QTest.keyClick(window, number, Qt.KeyboardModifier.ControlModifier)
+    qtbot.waitUntil(lambda: window.current_page.key == key)
+    qtbot.waitUntil(lambda: window.current_page.isAncestorOf(window.focusWidget()))
+
+
+def test_arrows_go_on_along_the_rail(window: Window, qtbot: QtBot) -> None:
+    window.rail.buttons["today"].setFocus()
+    QTest.keyClick(window.rail.buttons["today"], Qt.Key.Key_Down)
+    qtbot.waitUntil(lambda: window.current_page.key == "lots")
+    qtbot.wait(1)  # past what would move it
+    assert window.focusWidget() is window.rail.buttons["lots"]
+
+
+def test_at_the_start_the_keys_are_at_what_waits(window: Window) -> None:
+    page = window.current_page
+    assert isinstance(page, TodayPage)
+    assert window.focusWidget() is page.rows[0].button
 
 
 def test_an_empty_store_leads_by_the_hand(qtbot: QtBot, empty_desk: Desk) -> None:

@@ -15,8 +15,9 @@ from calibrator.desk.guide import STEPS, Guide
 from calibrator.desk.help.hands import of_step
 from calibrator.desk.page import Page
 from calibrator.desk.parts import button, label, row, scrolled, set_style_property
+from calibrator.desk.standing import standing
 from calibrator.desk.weigh_in import line_words, words
-from calibrator.desk.weigh_in.chooser import LotChooser, another_waits
+from calibrator.desk.weigh_in.chooser import LotChooser, another_waits, left_open
 from calibrator.desk.weigh_in.commands import recall
 from calibrator.desk.weigh_in.findings_panel import LevelPanel, ToMarkPanel
 from calibrator.desk.weigh_in.step_fills import StepFills
@@ -107,12 +108,18 @@ class WeighInPage(Page):
 
     def open(self, thing_id: str) -> None:
         """Take up a lot's weigh-in where it was left, or begin one; with no lot, go on with the one in hand."""
-        if thing_id:
+        if thing_id or (thing_id := self._left_open()):
             self._take_up(thing_id)
         elif self.guide and self.guide.signed_off and another_waits(self.guide.standing, self.guide.lot.id):
             self.close_guide()  # what was signed is done
         else:
             self._focus_first()
+
+    def _left_open(self) -> str:
+        desk = self.desk
+        if self.guide is not None or desk.farm is None:
+            return ""
+        return left_open(standing(desk.records, desk.farm, desk.clock().date()))
 
     def reload(self) -> None:
         if self.guide is None:

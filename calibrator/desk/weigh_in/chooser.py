@@ -32,6 +32,12 @@ def another_waits(now: Standing, lot_id: str) -> bool:
     return any(known.lot.id != lot_id and _place(known) <= LOUD for known in now.lots)
 
 
+def left_open(now: Standing) -> str:
+    """The one lot whose weigh-in was left open while no other waits; blank where there is a choice to make."""
+    waiting = [known for known in now.lots if _place(known) <= LOUD]
+    return waiting[0].lot.id if len(waiting) == 1 and waiting[0].open_weigh_in is not None else ""
+
+
 class LotChooser(QWidget):
     """A card for each lot, with the one button that begins or goes on."""
 
