@@ -60,7 +60,7 @@
 Bring over what can be read? What the copies hold is added, the damaged file is set aside and kept, and you are told exactly what is lost.</source>
         <translation>{trouble}
 
-¿Traer lo que se pueda leer? Se añade lo que tengan las copias, el archivo dañado se aparta y se conserva, y se le dice exactamente qué se perdió.</translation>
+¿Traer lo que se pueda leer? Se agrega lo que tengan las copias, el archivo dañado se aparta y se conserva, y se le dice exactamente qué se perdió.</translation>
     </message>
     <message>
         <source>Bring it over</source>
@@ -76,7 +76,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Put the copy back</source>
-        <translation>Poner la copia</translation>
+        <translation>Reponer la copia</translation>
     </message>
     <message>
         <source>Bringing over what can be read</source>
@@ -84,7 +84,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Putting the copy back</source>
-        <translation>Poniendo la copia</translation>
+        <translation>Reponiendo la copia</translation>
     </message>
     <message>
         <source>“{text}” is typed but not entered, and it is lost when the language changes. Change it now all the same? Otherwise it changes when the program is started next.</source>
@@ -804,11 +804,11 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Further feedings a day</source>
-        <translation>Tomas de más al día</translation>
+        <translation>Tomas adicionales al día</translation>
     </message>
     <message>
         <source>A further feeding keeps the mix as strong as it is; more powder makes it stronger: watch the osmolality, and ask your veterinarian.</source>
-        <translation>Una toma de más deja la mezcla igual de fuerte; más polvo la hace más fuerte: cuide la osmolalidad y pregunte a su veterinario.</translation>
+        <translation>Una toma adicional deja la mezcla igual de fuerte; más polvo la hace más fuerte: cuide la osmolalidad y pregunte a su veterinario.</translation>
     </message>
     <message>
         <source>Type below which temperature this holds.</source>
@@ -816,7 +816,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Say what changes: more powder, or a further feeding.</source>
-        <translation>Diga qué cambia: más polvo o una toma de más.</translation>
+        <translation>Diga qué cambia: más polvo o una toma adicional.</translation>
     </message>
 </context>
 <context>
@@ -859,7 +859,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>All is said. Go on to see what it comes to.</source>
-        <translation>Todo está dicho. Siga para ver qué resulta.</translation>
+        <translation>No falta nada. Siga para ver qué resulta.</translation>
     </message>
     <message>
         <source>Column</source>
@@ -914,7 +914,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>taken back</source>
-        <translation>retirado</translation>
+        <translation>deshecha</translation>
     </message>
     <message>
         <source>striking out {weight}</source>
@@ -960,7 +960,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>C&amp;old weather, below {limit}: {what}</source>
-        <translation>Tiempo fr&amp;ío, por debajo de {limit}: {what}</translation>
+        <translation>T&amp;iempo frío, por debajo de {limit}: {what}</translation>
     </message>
 </context>
 <context>
@@ -1108,7 +1108,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Most a feeding is off.</source>
-        <translation>Lo más que falla una toma.</translation>
+        <translation>Lo más que puede desviarse una toma.</translation>
     </message>
     <message>
         <source>Sign or letters: $, MXN.</source>
@@ -1151,7 +1151,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Either can be typed at any time, and the choice can be changed later.</source>
-        <translation>Se puede escribir en unas u otras en todo momento, y esto se puede cambiar después.</translation>
+        <translation>Se puede escribir en unas u otras en cualquier momento, y esto se puede cambiar después.</translation>
     </message>
     <message>
         <source>Numbers are shown in</source>
@@ -1268,7 +1268,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Lot {lot}, the same powder: {one} at {first}, {other} at {second}. They weigh it differently: compare scoops, scales and how level is struck.</source>
-        <translation>Lote {lot}, el mismo polvo: {one} en {first}, {other} en {second}. Lo pesan distinto: compare medidas, básculas y cómo se enrasa.</translation>
+        <translation>Lote {lot}, el mismo polvo: {one} en {first}, {other} en {second}. Lo pesan distinto: compare medidas, básculas y cómo se rasa.</translation>
     </message>
     <message>
         <source>Lot {lot}, the same powder: {one} at {first}, {other} at {second}. They agree.</source>
@@ -1314,7 +1314,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <name>FeedingRow</name>
     <message>
         <source>Feeding, like “noon”</source>
-        <translation>Toma, como «mediodía»</translation>
+        <translation>Toma, como “mediodía”</translation>
     </message>
     <message>
         <source>Volume of this feeding</source>
@@ -1407,11 +1407,11 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>By</source>
-        <translation>Por</translation>
+        <translation>Pesó</translation>
     </message>
     <message>
         <source>On</source>
-        <translation>El</translation>
+        <translation>Día</translation>
     </message>
     <message>
         <source>Struck out because</source>
@@ -1501,7 +1501,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Line, or fill mark</source>
-        <translation>Línea, o marca de llenado</translation>
+        <translation>Línea de llenado</translation>
     </message>
     <message>
         <source>How far to fill the scoop so that it holds the target weight of this lot.</source>
@@ -1561,7 +1561,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>A weight that you know for sure. It shows how far off the scale is.</source>
-        <translation>Una pesa que se conoce de seguro. Muestra cuánto falla la báscula.</translation>
+        <translation>Una pesa de peso conocido. Muestra cuánto falla la báscula.</translation>
     </message>
     <message>
         <source>Sign-off</source>
@@ -1569,7 +1569,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The weigh-in is done and frozen: from here labels and tables go by it.</source>
-        <translation>La pesada está terminada y fija: desde aquí las etiquetas y tablas se rigen por ella.</translation>
+        <translation>La pesada está terminada y fija: a partir de aquí las etiquetas y tablas se rigen por ella.</translation>
     </message>
     <message>
         <source>Change-over</source>
@@ -1617,7 +1617,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Solids without the few percent of water that powder itself holds. Laboratories tell this one.</source>
-        <translation>Sólidos sin el poco por ciento de agua que el polvo mismo trae. Los laboratorios dan este.</translation>
+        <translation>Los sólidos sin la poca agua que trae el polvo mismo. Es lo que dan los laboratorios.</translation>
     </message>
     <message>
         <source>Osmolality</source>
@@ -1633,7 +1633,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>What a refractometer reads: degrees made for sugar water. Milk needs a correction.</source>
-        <translation>Lo que lee un refractómetro: grados hechos para agua con azúcar. La leche necesita una corrección.</translation>
+        <translation>Lo que marca un refractómetro: grados hechos para agua con azúcar. La leche necesita una corrección.</translation>
     </message>
     <message>
         <source>Brix calibration</source>
@@ -1731,11 +1731,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>Add a feeding that differs</source>
-        <translation>Añadir una toma distinta</translation>
+        <translation>Agregar una toma distinta</translation>
     </message>
     <message>
         <source>Add a step</source>
-        <translation>Añadir un paso</translation>
+        <translation>Agregar un paso</translation>
     </message>
     <message>
         <source>Day 1 of these calves</source>
@@ -1842,7 +1842,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Draw a straight edge over the rim once: a ruler or the back of a knife.</source>
-        <translation>Pase una vez un borde recto sobre el borde: una regla o el lomo de un cuchillo.</translation>
+        <translation>Pase una vez algo recto sobre el borde: una regla o el lomo de un cuchillo.</translation>
     </message>
     <message>
         <source>No tapping, no pressing, no setting down hard: it packs the powder.</source>
@@ -1910,7 +1910,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Hot water scalds: over 120 °F (49 °C) it burns skin in minutes, hotter in seconds. Feed at the temperature on the product&apos;s label. With young or sick calves ask your veterinarian.</source>
-        <translation>El agua caliente quema: a más de 49 °C (120 °F) quema la piel en minutos, más caliente en segundos. Dé la leche a la temperatura de la etiqueta del producto. Con becerras chicas o enfermas pregunte a su veterinario.</translation>
+        <translation>El agua caliente quema: a más de 49 °C (120 °F) quema la piel en minutos, más caliente en segundos. Dé la mezcla a la temperatura de la etiqueta del producto. Con becerras chicas o enfermas pregunte a su veterinario.</translation>
     </message>
     <message>
         <source>Show me how</source>
@@ -1945,7 +1945,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Here every lot that is signed off stands with its density, so that you see how far lots differ and what a new one does to a feeding. It begins with the first sign-off.</source>
-        <translation>Aquí aparece cada lote firmado con su densidad, para que vea cuánto difieren los lotes y qué le hace uno nuevo a una toma. Empieza con la primera firma.</translation>
+        <translation>Aquí aparece cada lote firmado con su densidad, para que vea cuánto difieren los lotes y qué efecto tiene uno nuevo en una toma. Empieza con la primera firma.</translation>
     </message>
     <message>
         <source>Lot {lot} is the first one weighed in: {density}.</source>
@@ -1977,7 +1977,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Mix off, %</source>
-        <translation>Mezcla, % de más</translation>
+        <translation>Mezcla: diferencia, %</translation>
     </message>
     <message>
         <source>{first} – {last}</source>
@@ -2005,7 +2005,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>What happened, newest first</source>
-        <translation>Qué pasó, lo más nuevo primero</translation>
+        <translation>Qué pasó, lo más reciente primero</translation>
     </message>
     <message>
         <source>Period: Left and Right move it, plus and minus change it, Home shows all</source>
@@ -2275,7 +2275,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>ash</source>
-        <translation>cenizas</translation>
+        <translation>ceniza</translation>
     </message>
     <message>
         <source>moisture</source>
@@ -2504,7 +2504,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Checks of the mix and counts of bags, newest first</source>
-        <translation>Revisiones de la mezcla y cuentas de costales, la más nueva primero</translation>
+        <translation>Revisiones de la mezcla y conteos de costales, lo más reciente primero</translation>
     </message>
     <message>
         <source>No check yet</source>
@@ -2536,11 +2536,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>The newest check of lot {lot} reads too thin, but is not sure. Check again.</source>
-        <translation>La última revisión del lote {lot} sale aguada, pero no es seguro. Revise otra vez.</translation>
+        <translation>La última revisión del lote {lot} sale aguada, pero sin certeza. Revise otra vez.</translation>
     </message>
     <message>
         <source>The newest check of lot {lot} reads too strong, but is not sure. Check again.</source>
-        <translation>La última revisión del lote {lot} sale fuerte, pero no es seguro. Revise otra vez.</translation>
+        <translation>La última revisión del lote {lot} sale fuerte, pero sin certeza. Revise otra vez.</translation>
     </message>
     <message>
         <source>Save the checks as a table</source>
@@ -2626,7 +2626,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The mean of the bags. How far it may be off follows from how bags and fills differ.</source>
-        <translation>La media de los costales. Cuánto puede errar se sabe por lo que difieren costales y llenadas.</translation>
+        <translation>El promedio de los costales. Cuánto puede fallar se sabe por lo que difieren costales y llenadas.</translation>
     </message>
     <message>
         <source>Bags of the lot dipped into</source>
@@ -2646,15 +2646,15 @@ entre {low} y {high}
     </message>
     <message>
         <source>The drops, corrected for their instrument, are turned into solids. What is not known for sure adds up to the interval, and the interval is held against the target.</source>
-        <translation>Las gotas, corregidas por su instrumento, se pasan a sólidos. Lo que no se sabe con certeza suma el intervalo, y el intervalo se compara con el objetivo.</translation>
+        <translation>Las gotas, corregidas por su instrumento, se pasan a sólidos. Lo que no se sabe con certeza suma el intervalo, y el intervalo se compara con lo deseado.</translation>
     </message>
     <message>
         <source>Solids of the mix, as mixed</source>
-        <translation>Sólidos de la mezcla, tal como se mezcla</translation>
+        <translation>Sólidos de la mezcla</translation>
     </message>
     <message>
         <source>mean of the drops {shown}, less {taken_off} for zero and temperature</source>
-        <translation>media de las gotas {shown}, menos {taken_off} por el cero y la temperatura</translation>
+        <translation>promedio de las gotas {shown}, menos {taken_off} por el cero y la temperatura</translation>
     </message>
     <message>
         <source>Reading</source>
@@ -2686,15 +2686,15 @@ entre {low} y {high}
     </message>
     <message>
         <source>Doubt: how the readings differ</source>
-        <translation>Duda: cómo difieren las lecturas</translation>
+        <translation>Incertidumbre: cómo difieren las lecturas</translation>
     </message>
     <message>
         <source>Doubt: instrument and way</source>
-        <translation>Duda: instrumento y manera</translation>
+        <translation>Incertidumbre: instrumento y método</translation>
     </message>
     <message>
         <source>what more readings would not lessen: zero, scale, temperature, the way itself</source>
-        <translation>lo que más lecturas no reducen: cero, escala, temperatura, la manera misma</translation>
+        <translation>lo que más lecturas no reducen: cero, escala, temperatura, el método mismo</translation>
     </message>
     <message>
         <source>95 % interval</source>
@@ -2710,7 +2710,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>from the two doubts above, added as squares: standard uncertainty {u}</source>
-        <translation>de las dos dudas de arriba, sumadas como cuadrados: incertidumbre típica {u}</translation>
+        <translation>de las dos incertidumbres de arriba, sumadas cuadráticamente: incertidumbre estándar {u}</translation>
     </message>
     <message>
         <source>{low} to {high}</source>
@@ -2722,11 +2722,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>mean of its fills ({fills})</source>
-        <translation>media de sus llenadas ({fills})</translation>
+        <translation>promedio de sus llenadas ({fills})</translation>
     </message>
     <message>
         <source>Mean of the bags</source>
-        <translation>Media de los costales</translation>
+        <translation>Promedio de los costales</translation>
     </message>
     <message>
         <source>every bag counts the same: {sum}</source>
@@ -2734,11 +2734,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>All doubts together</source>
-        <translation>Todas las dudas juntas</translation>
+        <translation>Todas las incertidumbres juntas</translation>
     </message>
     <message>
         <source>added as squares; {degrees} degrees of freedom</source>
-        <translation>sumadas como cuadrados; {degrees} grados de libertad</translation>
+        <translation>sumadas cuadráticamente; {degrees} grados de libertad</translation>
     </message>
     <message>
         <source>The powder that the scoop holds struck level, by the room that it has there.</source>
@@ -2754,7 +2754,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>each doubt widened by Student&apos;s t for its degrees of freedom, then added as squares</source>
-        <translation>cada duda ampliada con la t de Student según sus grados de libertad, y sumadas como cuadrados</translation>
+        <translation>cada incertidumbre ampliada con la t de Student según sus grados de libertad, y sumadas cuadráticamente</translation>
     </message>
     <message>
         <source>One more scoopful</source>
@@ -2766,7 +2766,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Doubt: {source}</source>
-        <translation>Duda: {source}</translation>
+        <translation>Incertidumbre: {source}</translation>
     </message>
     <message>
         <source>already part of what the fills show</source>
@@ -2790,11 +2790,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>display step, full</source>
-        <translation>paso de la báscula, llena</translation>
+        <translation>división de la báscula, medida llena</translation>
     </message>
     <message>
         <source>display step, empty</source>
-        <translation>paso de la báscula, vacía</translation>
+        <translation>división de la báscula, medida vacía</translation>
     </message>
     <message>
         <source>the scale&apos;s own error</source>
@@ -2846,7 +2846,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>from the doubts in the level scoopful and in the settling: {mass} of a feeding</source>
-        <translation>de las dudas en la medida al ras y en el asentamiento: {mass} de una toma</translation>
+        <translation>de las incertidumbres en la medida al ras y en el asentamiento: {mass} de una toma</translation>
     </message>
     <message>
         <source>The scoop&apos;s volume cancels: a scoop measured 3 % wrong gets the same line.</source>
@@ -2866,7 +2866,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>target less the scoopfuls struck level: {working}</source>
-        <translation>objetivo menos las medidas al ras: {working}</translation>
+        <translation>peso deseado menos las medidas al ras: {working}</translation>
     </message>
     <message>
         <source>density filled to the line ÷ density struck level</source>
@@ -2902,15 +2902,15 @@ entre {low} y {high}
     </message>
     <message>
         <source>Against the target</source>
-        <translation>Frente al objetivo</translation>
+        <translation>Contra el peso deseado</translation>
     </message>
     <message>
         <source>from the doubts in the level scoopful and in the settling</source>
-        <translation>de las dudas en la medida al ras y en el asentamiento</translation>
+        <translation>de las incertidumbres en la medida al ras y en el asentamiento</translation>
     </message>
     <message>
         <source>judged anew after each fill, therefore by the wider interval of {level}. Inside the tolerance with all of it: keep. Outside with all of it: move. Else weigh more.</source>
-        <translation>se juzga de nuevo tras cada llenada, por eso con el intervalo más ancho de {level}. Dentro de la tolerancia con todo él: dejarla. Fuera con todo él: moverla. Si no, pesar más.</translation>
+        <translation>se juzga de nuevo tras cada llenada, por eso con el intervalo más ancho de {level}. Todo él dentro de la tolerancia: dejarla. Todo fuera: moverla. Si no, pesar más.</translation>
     </message>
     <message>
         <source>What a feeding to the old line weighs from this lot, beside what is wanted.</source>
@@ -2930,7 +2930,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>inside the tolerance with the whole interval: keep. Else, where the interval leaves out the target and another division of the ruler is nearer: move. Else weigh more.</source>
-        <translation>dentro de la tolerancia con todo el intervalo: dejarla. Si no, cuando el intervalo deja fuera el peso deseado y otra división de la regla queda más cerca: moverla. Si no, pesar más.</translation>
+        <translation>todo el intervalo dentro de la tolerancia: dejarla. Si no, cuando el intervalo deja fuera el peso deseado y otra división de la regla queda más cerca: moverla. Si no, pesar más.</translation>
     </message>
     <message>
         <source>What fills to the line weigh, beside what is wanted.</source>
@@ -2950,11 +2950,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>the target and the farm&apos;s tolerance</source>
-        <translation>el objetivo y la tolerancia del establo</translation>
+        <translation>lo deseado y la tolerancia del establo</translation>
     </message>
     <message>
         <source>Verdict</source>
-        <translation>Veredicto</translation>
+        <translation>Resultado</translation>
     </message>
     <message>
         <source>How it is computed</source>
@@ -2974,7 +2974,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>One calf&apos;s feeding times the calves, in as few equal batches as the vessel holds, then rounded to what can be measured out.</source>
-        <translation>La toma de una becerra por las becerras, en las menos tandas iguales que quepan en el recipiente, y redondeada a lo que se puede medir.</translation>
+        <translation>La toma de una becerra por las becerras, en el menor número de tandas iguales que quepan en el recipiente, y redondeada a lo que se puede medir.</translation>
     </message>
     <message>
         <source>What rounding does</source>
@@ -3034,7 +3034,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>a batch&apos;s share is {exact}; to the step that this farm draws water in</source>
-        <translation>a una tanda le tocan {exact}; al paso con que este establo mide el agua</translation>
+        <translation>a una tanda le tocan {exact}; redondeado al paso con que este establo mide el agua</translation>
     </message>
     <message>
         <source>what so many scoopfuls weigh</source>
@@ -3042,11 +3042,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>a batch&apos;s share is {exact}; to the step of the scale</source>
-        <translation>lo que toca a una tanda es {exact}; al paso de la báscula</translation>
+        <translation>lo que toca a una tanda es {exact}; redondeado a la división de la báscula</translation>
     </message>
     <message>
         <source>water × powder to water: {water} × {ratio}; to the step of the scale</source>
-        <translation>agua × polvo por agua: {water} × {ratio}; al paso de la báscula</translation>
+        <translation>agua × polvo por agua: {water} × {ratio}; redondeado a la división de la báscula</translation>
     </message>
     <message>
         <source>powder&apos;s share of all that is weighed in: {share}</source>
@@ -3074,11 +3074,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>scoopfuls differ each for itself, the bag in hand differs from the others, and the lot&apos;s mean is known only so far: 95 %, as squares</source>
-        <translation>las medidas varían cada una por sí, el costal en uso difiere de los demás y el promedio del lote se conoce solo hasta cierto punto: 95 %, como cuadrados</translation>
+        <translation>las medidas varían cada una por sí, el costal en uso difiere de los demás y el promedio del lote se conoce solo hasta cierto punto: 95 %, suma cuadrática</translation>
     </message>
     <message>
         <source>The count that people are told lies within the farm&apos;s tolerance of {tolerance}: {rule}</source>
-        <translation>La cuenta que se da está dentro de la tolerancia del establo, {tolerance}: {rule}</translation>
+        <translation>El número de medidas que se da está dentro de la tolerancia del establo, {tolerance}: {rule}</translation>
     </message>
     <message>
         <source>whole scoopfuls of one kind, and the water is drawn to suit them.</source>
@@ -3086,7 +3086,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>to the line of one scoop where that is within it, with no more than twice the fewest scoopfuls; else the fewest. More than {most} are better weighed.</source>
-        <translation>hasta la línea de una sola medida cuando queda dentro y no son más del doble de las menos posibles; si no, las menos medidas. Si son más de {most}, es mejor pesar.</translation>
+        <translation>hasta la línea de una sola medida cuando queda dentro y no hacen falta más del doble de las mínimas; si no, las mínimas. Si son más de {most}, es mejor pesar.</translation>
     </message>
     <message>
         <source>Scoopfuls</source>
@@ -3094,7 +3094,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>count ÷ powder by weight − 1: {count} ÷ {powder}</source>
-        <translation>cuenta ÷ polvo por peso − 1: {count} ÷ {powder}</translation>
+        <translation>medidas ÷ polvo por peso − 1: {count} ÷ {powder}</translation>
     </message>
     <message>
         <source>Off by</source>
@@ -3110,7 +3110,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Solids, as mixed</source>
-        <translation>Sólidos, tal como se mezcla</translation>
+        <translation>Sólidos en la mezcla</translation>
     </message>
     <message>
         <source>Dry matter</source>
@@ -3162,7 +3162,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>from the doubts in the scoopful ({degrees} degrees of freedom) and in the volume</source>
-        <translation>de las dudas en la medida ({degrees} grados de libertad) y en el volumen</translation>
+        <translation>de las incertidumbres en la medida ({degrees} grados de libertad) y en el volumen</translation>
     </message>
     <message>
         <source>Density of lot {lot}</source>
@@ -3174,7 +3174,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Lots of one product are held against their own middle. A lot beyond its limits is farther off than lots and weighing explain; the running mean finds what creeps.</source>
-        <translation>Los lotes de un producto se comparan con su propio centro. Un lote fuera de sus límites se aparta más de lo que explican los lotes y la pesada; la media móvil descubre lo que cambia poco a poco.</translation>
+        <translation>Los lotes de un producto se comparan con su propio centro. Un lote fuera de sus límites se aparta más de lo que explican los lotes y la pesada; el promedio móvil descubre lo que cambia poco a poco.</translation>
     </message>
     <message>
         <source>Middle of its kind</source>
@@ -3182,11 +3182,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>mean of the logarithms of the densities of this product&apos;s lots</source>
-        <translation>media de los logaritmos de las densidades de los lotes de este producto</translation>
+        <translation>promedio de los logaritmos de las densidades de los lotes de este producto</translation>
     </message>
     <message>
         <source>Off the middle</source>
-        <translation>Fuera del centro</translation>
+        <translation>Distancia al centro</translation>
     </message>
     <message>
         <source>logarithm of density ÷ middle: {density} ÷ {middle}</source>
@@ -3202,7 +3202,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>{width} × √(spread between lots² + doubt of weighing²): {width} × √({between}² + {own}²)</source>
-        <translation>{width} × √(variación entre lotes² + duda de la pesada²): {width} × √({between}² + {own}²)</translation>
+        <translation>{width} × √(variación entre lotes² + incertidumbre de la pesada²): {width} × √({between}² + {own}²)</translation>
     </message>
     <message>
         <source>Limits</source>
@@ -3210,11 +3210,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>{new} × this lot + {old} × the running mean before: {off}, {before}</source>
-        <translation>{new} × este lote + {old} × la media móvil anterior: {off}, {before}</translation>
+        <translation>{new} × este lote + {old} × el promedio móvil anterior: {off}, {before}</translation>
     </message>
     <message>
         <source>Running mean</source>
-        <translation>Media móvil</translation>
+        <translation>Promedio móvil</translation>
     </message>
     <message>
         <source>from the same spreads, each weighted as it counts in it</source>
@@ -3222,7 +3222,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Limits of the running mean</source>
-        <translation>Límites de la media móvil</translation>
+        <translation>Límites del promedio móvil</translation>
     </message>
     <message>
         <source>level scoopful × share of the volume below the line × settling: {level}, {line}, {settling}</source>
@@ -3242,7 +3242,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>{share} of {daily} of powder a day × price ÷ weight of a package: {price} ÷ {package}</source>
-        <translation>{share} de {daily} de polvo al día × precio ÷ peso de un bulto: {price} ÷ {package}</translation>
+        <translation>{share} de {daily} de polvo al día × precio ÷ peso de un envase: {price} ÷ {package}</translation>
     </message>
     <message>
         <source>Money a day</source>
@@ -3250,7 +3250,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Mean</source>
-        <translation>Media</translation>
+        <translation>Promedio</translation>
     </message>
     <message>
         <source>the level scoopful as it was signed off</source>
@@ -3266,15 +3266,15 @@ entre {low} y {high}
     </message>
     <message>
         <source>Running mean now</source>
-        <translation>Media móvil ahora</translation>
+        <translation>Promedio móvil ahora</translation>
     </message>
     <message>
         <source>{new} × this bag + {old} × the running mean before</source>
-        <translation>{new} × este costal + {old} × la media móvil anterior</translation>
+        <translation>{new} × este costal + {old} × el promedio móvil anterior</translation>
     </message>
     <message>
         <source>Each bag is held against the mean of the weigh-in, by how bags and fills differ on this farm. {bags} so far.</source>
-        <translation>Cada costal se compara con la media de la pesada, según lo que difieren costales y llenadas en este establo. Hasta ahora {bags}.</translation>
+        <translation>Cada costal se compara con el promedio de la pesada, según lo que difieren costales y llenadas en este establo. Hasta ahora {bags}.</translation>
     </message>
     <message>
         <source>Bags of lot {lot}</source>
@@ -3286,7 +3286,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>mean of the bags after ÷ mean before − 1; chance of it by chance alone: {p}</source>
-        <translation>media de los costales después ÷ media antes − 1; probabilidad de que sea casualidad: {p}</translation>
+        <translation>promedio de los costales después ÷ promedio antes − 1; probabilidad de que sea casualidad: {p}</translation>
     </message>
     <message>
         <source>Drift</source>
@@ -3298,11 +3298,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>One bag off</source>
-        <translation>Un costal fuera</translation>
+        <translation>Un costal desviado</translation>
     </message>
     <message>
         <source>that bag ÷ mean − 1</source>
-        <translation>ese costal ÷ media − 1</translation>
+        <translation>ese costal ÷ promedio − 1</translation>
     </message>
     <message>
         <source>Fills of one bag differ, bags differ by more than that, lots by more again. What is more tells the spread between them; a standard deviation each, as a share of a scoopful.</source>
@@ -3354,7 +3354,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>the whole numbers beside it with the least work, for a mean known within {share}</source>
-        <translation>los números enteros cercanos con menos trabajo, para una media conocida con ± {share}</translation>
+        <translation>los números enteros cercanos con menos trabajo, para un promedio conocido con ± {share}</translation>
     </message>
     <message>
         <source>{bags}, {fills} each</source>
@@ -3374,7 +3374,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>What it leaves in doubt</source>
-        <translation>La duda que deja</translation>
+        <translation>La incertidumbre que deja</translation>
     </message>
     <message>
         <source>√((spread of bags² + spread of fills² ÷ fills a bag) ÷ bags)</source>
@@ -3410,7 +3410,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>seen where the interval leaves nought out; none where it stays near nought</source>
-        <translation>se ve donde el intervalo deja fuera el cero; ninguno donde se queda cerca de cero</translation>
+        <translation>se ve si el intervalo deja fuera el cero; no hay si se queda cerca de cero</translation>
     </message>
     <message>
         <source>Slope</source>
@@ -3442,7 +3442,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>standard uncertainty × Student&apos;s t</source>
-        <translation>incertidumbre típica × t de Student</translation>
+        <translation>incertidumbre estándar × t de Student</translation>
     </message>
     <message>
         <source>What is left, less what the plans take day by day: steps to weaning and the cold are reckoned in, today&apos;s feedings too. What calves leave or spill is not known: count the bags now and then.</source>
@@ -3498,7 +3498,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Each person&apos;s mean is held against the mean of all people, and each one&apos;s scatter against the others&apos;. The intervals hold for all people at once.</source>
-        <translation>La media de cada persona se compara con la de todas, y lo que varía cada una con lo que varían las demás. Los intervalos valen para todas a la vez.</translation>
+        <translation>El promedio de cada persona se compara con el de todas, y lo que varía cada una con lo que varían las demás. Los intervalos valen para todas a la vez.</translation>
     </message>
     <message>
         <source>Person by person</source>
@@ -3506,7 +3506,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Mean of all</source>
-        <translation>Media de todas</translation>
+        <translation>Promedio de todas</translation>
     </message>
     <message>
         <source>Repeatability</source>
@@ -3522,7 +3522,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>what the means differ by beyond what that scatter explains</source>
-        <translation>lo que difieren las medias más allá de lo que eso explica</translation>
+        <translation>lo que difieren los promedios más allá de lo que eso explica</translation>
     </message>
     <message>
         <source>Reproducibility</source>
@@ -3534,7 +3534,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>A fill is the mean of all, plus what the person adds, plus what differs from fill to fill.</source>
-        <translation>Una llenada es la media de todas, más lo que pone la persona, más lo que cambia de llenada en llenada.</translation>
+        <translation>Una llenada es el promedio de todas, más lo que pone la persona, más lo que cambia de llenada en llenada.</translation>
     </message>
     <message>
         <source>Fills by everybody</source>
@@ -3578,7 +3578,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Stays warm</source>
-        <translation>Sigue tibia</translation>
+        <translation>Se mantiene caliente</translation>
     </message>
     <message>
         <source>water × (drawn − cold) ÷ (hot − cold): {water} × ({drawn} − {cold}) ÷ ({hot} − {cold})</source>
@@ -3716,7 +3716,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The smallest step of its scale.</source>
-        <translation>El paso más chico de su escala.</translation>
+        <translation>La división más chica de su escala.</translation>
     </message>
     <message>
         <source>Division of its scale</source>
@@ -3736,7 +3736,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Up to the brim or a line. Weighing water in it, under Instrument checks, is surer.</source>
-        <translation>Hasta el borde o hasta una línea. Es más seguro pesarle agua, en Revisar instrumentos.</translation>
+        <translation>Hasta el borde o hasta una línea. Es más seguro pesar el agua que le cabe, en Revisar instrumentos.</translation>
     </message>
     <message>
         <source>What it holds</source>
@@ -3884,15 +3884,15 @@ entre {low} y {high}
     <name>LinePanel</name>
     <message>
         <source>Make so much of each</source>
-        <translation>Haga tanto de cada una</translation>
+        <translation>Prepare esta cantidad de cada una</translation>
     </message>
     <message>
         <source>Powder weighed</source>
-        <translation>Polvo pesado</translation>
+        <translation>Peso del polvo</translation>
     </message>
     <message>
         <source>Water weighed</source>
-        <translation>Agua pesada</translation>
+        <translation>Peso del agua</translation>
     </message>
     <message>
         <source>Its drops, in °Brix</source>
@@ -3936,7 +3936,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>No lot is in use yet: a calibration belongs to a powder. Sign off a weigh-in first.</source>
-        <translation>Todavía no hay lote en uso: una calibración es de un polvo. Firme primero una pesada.</translation>
+        <translation>Todavía no hay lote en uso: cada calibración es de un polvo. Firme primero una pesada.</translation>
     </message>
     <message>
         <source>No Brix calibration yet</source>
@@ -3948,7 +3948,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>These mixes make no calibration</source>
-        <translation>Estas mezclas no hacen una calibración</translation>
+        <translation>Estas mezclas no sirven para calibrar</translation>
     </message>
     <message>
         <source>Refractometer</source>
@@ -3976,11 +3976,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>{day}: {solids} solids read {brix} Brix ({powder} in {water})</source>
-        <translation>{day}: {solids} de sólidos leyó {brix} Brix ({powder} en {water})</translation>
+        <translation>{day}: {solids} de sólidos dio {brix} Brix ({powder} en {water})</translation>
     </message>
     <message>
         <source>{target} solids read {brix} Brix, the zero taken off</source>
-        <translation>{target} de sólidos lee {brix} Brix, ya sin el cero</translation>
+        <translation>{target} de sólidos da {brix} Brix, ya sin el cero</translation>
     </message>
     <message>
         <source>From {count} mixes: {slope} Brix for each percent of solids. Three drops tell the solids within {half} either way (95 %).</source>
@@ -4011,11 +4011,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>the target</source>
-        <translation>el objetivo</translation>
+        <translation>lo deseado</translation>
     </message>
     <message>
         <source>what three drops leave open (95 %)</source>
-        <translation>lo que tres gotas dejan abierto (95 %)</translation>
+        <translation>margen de tres gotas (95 %)</translation>
     </message>
     <message>
         <source>Diamond: the mix in hand, {brix} Brix, {solids} solids ({low} to {high}).</source>
@@ -4147,7 +4147,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Outdated on the wall: chart no. {numbers}. Print it anew and take the old one down.</source>
-        <translation>Atrasada en la pared: tabla n.º {numbers}. Imprímala otra vez y quite la vieja.</translation>
+        <translation>Tabla de pared que ya no vale: n.º {numbers}. Imprímala otra vez y quite la vieja.</translation>
     </message>
 </context>
 <context>
@@ -4448,7 +4448,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>It was made after it arrived. Check both days.</source>
-        <translation>Se fabricó después de recibirse. Revise los dos días.</translation>
+        <translation>Se fabricó después de recibirse. Revise las dos fechas.</translation>
     </message>
     <message>
         <source>It was made years before it arrived. Check both days.</source>
@@ -4467,7 +4467,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>weigh-in begun</source>
-        <translation>pesada empezada</translation>
+        <translation>pesada iniciada</translation>
     </message>
     <message>
         <source>mix weighed for the Brix calibration: {powder} in {water}, read {readings}</source>
@@ -4483,7 +4483,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>trial of feeders begun: {scoop}, {way}</source>
-        <translation>prueba de personal empezada: {scoop}, {way}</translation>
+        <translation>prueba de personal iniciada: {scoop}, {way}</translation>
     </message>
     <message>
         <source>lot {number} entered</source>
@@ -4838,7 +4838,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>No lot fits what is asked for.</source>
-        <translation>Ningún lote cumple lo que se pide.</translation>
+        <translation>Ningún lote corresponde a lo buscado.</translation>
     </message>
     <message>
         <source>Back into &amp;use</source>
@@ -4862,7 +4862,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Was the last of lot {number} fed? It can be taken back into use at any time.</source>
-        <translation>¿Se dio lo último del lote {number}? Se puede volver a poner en uso en todo momento.</translation>
+        <translation>¿Ya se dio lo último del lote {number}? Se puede volver a poner en uso en cualquier momento.</translation>
     </message>
     <message>
         <source>From the next feeding on lot {number} is fed.</source>
@@ -4945,7 +4945,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Densities of the lots, newest first</source>
-        <translation>Densidades de los lotes, el más nuevo primero</translation>
+        <translation>Densidades de los lotes, el más reciente primero</translation>
     </message>
     <message>
         <source>Fin&amp;d</source>
@@ -5076,7 +5076,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>{solids} solids as mixed (95 % interval {low} to {high}). Wanted: {target}, give or take {tolerance}.</source>
-        <translation>{solids} de sólidos en la mezcla (intervalo de 95 % de {low} a {high}). Se desea {target}, más o menos {tolerance}.</translation>
+        <translation>{solids} de sólidos en la mezcla (intervalo de 95 %: {low} a {high}). Se desea {target}, más o menos {tolerance}.</translation>
     </message>
     <message>
         <source>whole milk&apos;s line</source>
@@ -5104,7 +5104,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>By the finished volume, the powder taken for right: it finds wrong water, never wrong powder.</source>
-        <translation>Por el volumen terminado, dando el polvo por bueno: descubre agua equivocada, nunca polvo equivocado.</translation>
+        <translation>Por el volumen terminado, dando el polvo por bueno: descubre errores en el agua, nunca en el polvo.</translation>
     </message>
     <message>
         <source>Solids here are powder as fed ÷ mix, the powder&apos;s own {water} of water counted in. As dry matter that is {dry}.</source>
@@ -5132,7 +5132,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>It read the sugar solution wrong. Do not trust it until it was cleaned and checked again.</source>
-        <translation>Leyó mal la solución de azúcar. No confíe en él hasta limpiarlo y revisarlo otra vez.</translation>
+        <translation>Marcó mal la solución de azúcar. No confíe en él hasta limpiarlo y revisarlo otra vez.</translation>
     </message>
     <message>
         <source>It does not compensate for temperature: type how warm the instrument is.</source>
@@ -5144,11 +5144,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>One more drop would tell, if it reads like these.</source>
-        <translation>Una gota más lo diría, si lee como estas.</translation>
+        <translation>Una gota más lo diría, si sale como estas.</translation>
     </message>
     <message>
         <source>{count} more drops would tell, if they read like these.</source>
-        <translation>{count} gotas más lo dirían, si leen como estas.</translation>
+        <translation>{count} gotas más lo dirían, si salen como estas.</translation>
     </message>
     <message>
         <source>Check the instrument in plain water; then this reading tells more.</source>
@@ -5188,7 +5188,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>By the rule of thumb Brix + 2, which is rough: make your own Brix calibration.</source>
-        <translation>Por la regla Brix + 2, que es gruesa: haga su propia calibración Brix.</translation>
+        <translation>Por la regla Brix + 2, que es aproximada: haga su propia calibración Brix.</translation>
     </message>
     <message>
         <source>{way}: {solids} ± {half}</source>
@@ -5196,7 +5196,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The volume alone does not tell it. Read three drops of the mix with a refractometer.</source>
-        <translation>El volumen solo no lo dice. Lea tres gotas de la mezcla con un refractómetro.</translation>
+        <translation>El volumen por sí solo no lo dice. Lea tres gotas de la mezcla con un refractómetro.</translation>
     </message>
     <message>
         <source>Add weighed mixes to the Brix calibration; they make it surer.</source>
@@ -5228,7 +5228,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>count back the scoopfuls, and look whether they were filled to the line of this lot and not of the one before</source>
-        <translation>recuente las medidas y vea si se llenaron hasta la línea de este lote y no la del anterior</translation>
+        <translation>vuelva a contar las medidas y vea si se llenaron hasta la línea de este lote y no la del anterior</translation>
     </message>
     <message>
         <source>check the instrument in plain water</source>
@@ -5244,7 +5244,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>How right it is, this reading cannot tell closer than ± {half}. Weighed mixes tell more, once for this powder: two make a start, six a sure verdict; see the tab Brix calibration.</source>
-        <translation>Esta lectura no distingue más fino que ± {half}. Más dicen las mezclas pesadas, una sola vez para este polvo: con dos se empieza, con seis queda seguro; vea la pestaña Calibración Brix.</translation>
+        <translation>Esta lectura no da más precisión que ± {half}. Más dicen las mezclas pesadas, una sola vez para este polvo: con dos se empieza, con seis queda seguro; vea la pestaña Calibración Brix.</translation>
     </message>
     <message>
         <source>More drops do not help, nor does plain water. Weighed mixes do, once for this powder: two make a start, six a sure verdict; see the tab Brix calibration.</source>
@@ -5344,11 +5344,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>Too hot to drink: let it cool. Calves want it at 100 to 105 °F (38 to 41 °C).</source>
-        <translation>Demasiado caliente para tomarla: déjela enfriar. Las becerras la quieren a 100 a 105 °F (38 a 41 °C).</translation>
+        <translation>Demasiado caliente para tomarla: déjela enfriar. Las becerras la quieren de 100 a 105 °F (38 a 41 °C).</translation>
     </message>
     <message>
         <source>Too cool for calves: below 85 °F (29 °C). They want 100 to 105 °F (38 to 41 °C).</source>
-        <translation>Demasiado fría para las becerras: menos de 85 °F (29 °C). La quieren a 100 a 105 °F (38 a 41 °C).</translation>
+        <translation>Demasiado fría para las becerras: menos de 85 °F (29 °C). La quieren de 100 a 105 °F (38 a 41 °C).</translation>
     </message>
     <message>
         <source>Above 17 % solids calves risk scours. Do not feed it like this.</source>
@@ -5364,11 +5364,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>Calves under two weeks are the first to suffer from a strong mix, and all need free water. The label and your veterinarian decide.</source>
-        <translation>Las becerras de menos de dos semanas son las primeras en sufrir con una mezcla fuerte, y todas necesitan agua libre. Deciden la etiqueta y su veterinario.</translation>
+        <translation>Las becerras de menos de dos semanas son las primeras en resentir una mezcla fuerte, y todas necesitan agua a libre acceso. Deciden la etiqueta y su veterinario.</translation>
     </message>
     <message>
         <source>Thinner than you want it, and still stronger than what is usually aimed at: calves under two weeks are the first to suffer from that, and all need free water. The label and your veterinarian decide.</source>
-        <translation>Más aguada de lo que usted quiere y aun así por encima de lo que se suele buscar: las becerras de menos de dos semanas son las primeras en resentirlo, y todas necesitan agua libre. Deciden la etiqueta y su veterinario.</translation>
+        <translation>Más aguada de lo que usted quiere y aun así por encima de lo que se suele buscar: las becerras de menos de dos semanas son las primeras en resentirlo, y todas necesitan agua a libre acceso. Deciden la etiqueta y su veterinario.</translation>
     </message>
     <message>
         <source>That is far off. First stir to the bottom, read again, and count what went in. Only then:</source>
@@ -5384,7 +5384,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Then there are {volume} in the vessel, at about {temperature}. Read it again.</source>
-        <translation>Entonces hay {volume} en el recipiente, a unos {temperature}. Léala otra vez.</translation>
+        <translation>Entonces habrá {volume} en el recipiente, a unos {temperature}. Lea otra vez la mezcla.</translation>
     </message>
     <message>
         <source>Add {weight} of powder, weighed, and mix it in.</source>
@@ -5478,7 +5478,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Mixed on</source>
-        <translation>Mezclado el</translation>
+        <translation>Se mezcló el</translation>
     </message>
     <message>
         <source>today</source>
@@ -5517,11 +5517,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>Change over, they stay</source>
-        <translation>Cambiar; los costales quedan</translation>
+        <translation>Cambiar; los costales se quedan</translation>
     </message>
     <message>
         <source>Change over, none is left</source>
-        <translation>Cambiar; ya no queda nada</translation>
+        <translation>Cambiar; ya no queda ninguno</translation>
     </message>
 </context>
 <context>
@@ -5702,7 +5702,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>A wrap is as long as its scoop goes around: cut it from plain paper.</source>
-        <translation>Una envoltura es tan larga como la vuelta de su medida: córtela de papel normal.</translation>
+        <translation>La envolvente es tan larga como la vuelta de su medida: córtela de papel normal.</translation>
     </message>
     <message>
         <source>The page Today asks for no wall charts; under Set-up it can be told to again.</source>
@@ -5725,7 +5725,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Print at 100 %, never “fit to page”. Then lay a ruler on the bars: if they are off, throw the sheet away.</source>
-        <translation>Imprima al 100 %, nunca “ajustar a la página”. Luego mida las barras con una regla: si no miden eso, tire la hoja.</translation>
+        <translation>Imprima al 100 %, nunca “ajustar a la página”. Luego mida las barras con una regla: si no miden lo que dicen, tire la hoja.</translation>
     </message>
     <message>
         <source>&amp;Print</source>
@@ -5844,27 +5844,27 @@ entre {low} y {high}
     </message>
     <message>
         <source>More about the water: extra for hoses and pails, warmth, pace of feeding</source>
-        <translation>Más sobre el agua: extra para mangueras y cubetas, calor, ritmo de las tomas</translation>
+        <translation>Más sobre el agua: extra para mangueras y cubetas, temperatura, ritmo de las tomas</translation>
     </message>
     <message>
         <source>Less about the water</source>
-        <translation>Ocultar lo del agua</translation>
+        <translation>Menos sobre el agua</translation>
     </message>
     <message>
         <source>More about scoopfuls: part fills, one kind, by weight</source>
-        <translation>Más de las medidas: medias medidas, un solo tipo, por peso</translation>
+        <translation>Más sobre las medidas: medias medidas, un solo tipo, por peso</translation>
     </message>
     <message>
         <source>Less about scoopfuls</source>
-        <translation>Menos opciones de medidas</translation>
+        <translation>Menos sobre las medidas</translation>
     </message>
     <message>
         <source>More about cold weather: powder, a further feeding</source>
-        <translation>Más sobre el tiempo frío: polvo, una toma de más</translation>
+        <translation>Más sobre el tiempo frío: polvo, una toma adicional</translation>
     </message>
     <message>
         <source>Less about cold weather</source>
-        <translation>Ocultar lo del tiempo frío</translation>
+        <translation>Menos sobre el tiempo frío</translation>
     </message>
     <message>
         <source>&amp;Keep the plan</source>
@@ -5950,11 +5950,11 @@ entre {low} y {high}
     <name>Pourings</name>
     <message>
         <source>Water weighed</source>
-        <translation>Agua pesada</translation>
+        <translation>Agua que se pesó</translation>
     </message>
     <message>
         <source>Water measured in a jug</source>
-        <translation>Agua medida con jarra</translation>
+        <translation>Agua que se midió con jarra</translation>
     </message>
     <message>
         <source>Fill in both fields of at least three steps, without a gap.</source>
@@ -6369,11 +6369,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>The records {place} are damaged: {detail}. Nothing was changed. Set the file aside and restore the newest backup from {backups}.</source>
-        <translation>Los registros {place} están dañados: {detail}. Nada cambió. Aparte el archivo y recupere el respaldo más nuevo de {backups}.</translation>
+        <translation>Los registros {place} están dañados: {detail}. Nada cambió. Aparte el archivo y recupere el respaldo más reciente de {backups}.</translation>
     </message>
     <message>
         <source>The records {place} are empty, but backups of them exist in {backups}. Nothing was changed. Restore the newest backup, or move the backups away to start afresh.</source>
-        <translation>Los registros {place} están vacíos, pero hay respaldos de ellos en {backups}. Nada cambió. Recupere el respaldo más nuevo, o quite de ahí los respaldos para empezar de cero.</translation>
+        <translation>Los registros {place} están vacíos, pero hay respaldos de ellos en {backups}. Nada cambió. Recupere el respaldo más reciente, o quite de ahí los respaldos para empezar de cero.</translation>
     </message>
     <message>
         <source>The file {place} is not a records file of this program. Nothing was changed. Choose another file.</source>
@@ -6409,7 +6409,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The records {place} cannot be reached. Check the drive or the network, then do it again; what was kept before is safe.</source>
-        <translation>No se llega a los registros {place}. Revise la unidad o la red y hágalo otra vez; lo guardado antes está a salvo.</translation>
+        <translation>No hay acceso a los registros {place}. Revise la unidad o la red y hágalo otra vez; lo guardado antes está a salvo.</translation>
     </message>
     <message>
         <source>The server of {place} did not take the name or the password. Check both; the password is looked for in the system&apos;s keyring and in the password file of PostgreSQL.</source>
@@ -6457,7 +6457,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>This {kind} names something that is not in these records. Refresh the page and try again.</source>
-        <translation>Esto ({kind}) nombra algo que no está en estos registros. Abra otra vez la página y pruebe de nuevo.</translation>
+        <translation>Esto ({kind}) menciona algo que no está en estos registros. Abra otra vez la página y pruebe de nuevo.</translation>
     </message>
     <message>
         <source>This {kind} belongs to another farm and cannot be moved. Enter a new one instead.</source>
@@ -6589,11 +6589,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>What is left of {place} could not be brought over: {fault}. Nothing was changed. Free some space or check the folder, then try again.</source>
-        <translation>Lo que queda de {place} no se pudo traer: {fault}. Nada se cambió. Libere espacio o revise la carpeta e inténtelo de nuevo.</translation>
+        <translation>Lo que queda de {place} no se pudo traer: {fault}. Nada cambió. Libere espacio o revise la carpeta e inténtelo de nuevo.</translation>
     </message>
     <message>
         <source>Nothing could be read in {place}, and no backup of it helps. Nothing was changed. Look for a copy of the file on another drive, or move it away to start afresh.</source>
-        <translation>No se pudo leer nada en {place}, y ninguna copia de seguridad ayuda. Nada se cambió. Busque una copia del archivo en otra unidad, o quítelo de ahí para empezar de nuevo.</translation>
+        <translation>No se pudo leer nada en {place}, y ningún respaldo sirve. Nada cambió. Busque una copia del archivo en otra unidad, o quítelo de ahí para empezar de nuevo.</translation>
     </message>
     <message>
         <source>No backup of {place} could be made in {backups}: {fault}. Free some space or check the folder, then try again.</source>
@@ -6713,7 +6713,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>trial of feeders</source>
-        <translation>prueba de las personas que alimentan</translation>
+        <translation>prueba de personal</translation>
     </message>
     <message>
         <source>fill of a trial</source>
@@ -6768,7 +6768,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The file on this computer holds what was there before the server was used; nothing is copied back. To take all along, first save everything to a file, and bring that in afterwards. Use the file from now on?</source>
-        <translation>El archivo de esta computadora contiene lo que había antes de usar el servidor; nada se copia de vuelta. Para llevarse todo, primero guarde todo en un archivo y tráigalo después. ¿Usar el archivo de ahora en adelante?</translation>
+        <translation>El archivo de esta computadora contiene lo que había antes de usar el servidor; no se copia nada de regreso. Para llevarse todo, primero guarde todo en un archivo y tráigalo después. ¿Usar el archivo de ahora en adelante?</translation>
     </message>
     <message>
         <source>Use the file</source>
@@ -6939,7 +6939,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>A scale up to {most} that shows every {step} is rare. Are both figures right?</source>
-        <translation>Una báscula hasta {most} que marca cada {step} es rara. ¿Están bien las dos cifras?</translation>
+        <translation>Es raro que una báscula de hasta {most} marque cada {step}. ¿Están bien las dos cifras?</translation>
     </message>
 </context>
 <context>
@@ -6973,7 +6973,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>A line lies farther down the wall than these labels are high. Use higher labels.</source>
-        <translation>Una línea queda más abajo en la pared que la altura de estas etiquetas. Use etiquetas más altas.</translation>
+        <translation>Una línea queda más abajo de lo que miden de alto estas etiquetas. Use etiquetas más altas.</translation>
     </message>
     <message>
         <source>A line must lie below the rim. Choose another scoop or weight.</source>
@@ -7241,11 +7241,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>This scale is too coarse for so little sugar: make more of the solution.</source>
-        <translation>Esta báscula es muy gruesa para tan poca azúcar: haga más solución.</translation>
+        <translation>A esta báscula le falta precisión para tan poca azúcar: prepare más solución.</translation>
     </message>
     <message>
         <source>This scale is too coarse for so small a mix: make more of it.</source>
-        <translation>Esta báscula es muy gruesa para una mezcla tan chica: haga más.</translation>
+        <translation>A esta báscula le falta precisión para una mezcla tan chica: prepare más.</translation>
     </message>
     <message>
         <source>This scoop is too large for a wrap on this paper. Print the strip label instead.</source>
@@ -7257,7 +7257,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>This sheet has no room for the bars that its scale is checked by. Use plain paper.</source>
-        <translation>En esta hoja no caben las barras para revisar su escala. Use papel blanco.</translation>
+        <translation>En esta hoja no caben las barras para revisar su escala. Use papel normal.</translation>
     </message>
     <message>
         <source>This table would have more than 20,000 rows: take a larger step.</source>
@@ -7337,7 +7337,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The weighed mixes scatter so much that they make no calibration: make new ones.</source>
-        <translation>Las mezclas pesadas están tan dispersas que no hacen una calibración: haga otras.</translation>
+        <translation>Las mezclas pesadas están tan dispersas que no sirven para calibrar: haga otras.</translation>
     </message>
     <message>
         <source>A figure of a weighed mix</source>
@@ -7433,7 +7433,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The display step of the scale</source>
-        <translation>El paso de la báscula</translation>
+        <translation>La división de la báscula</translation>
     </message>
     <message>
         <source>The distance down the wall</source>
@@ -7445,51 +7445,51 @@ entre {low} y {high}
     </message>
     <message>
         <source>The doubt</source>
-        <translation>La duda</translation>
+        <translation>La incertidumbre</translation>
     </message>
     <message>
         <source>The doubt in a dimension</source>
-        <translation>La duda de una dimensión</translation>
+        <translation>La incertidumbre de una dimensión</translation>
     </message>
     <message>
         <source>The doubt in a mean</source>
-        <translation>La duda de un promedio</translation>
+        <translation>La incertidumbre de un promedio</translation>
     </message>
     <message>
         <source>The doubt in a scoopful</source>
-        <translation>La duda de una medida</translation>
+        <translation>La incertidumbre de una medida</translation>
     </message>
     <message>
         <source>The doubt in the check weight</source>
-        <translation>La duda de la pesa de control</translation>
+        <translation>La incertidumbre de la pesa de control</translation>
     </message>
     <message>
         <source>The doubt in the jug</source>
-        <translation>La duda de la jarra</translation>
+        <translation>La incertidumbre de la jarra</translation>
     </message>
     <message>
         <source>The doubt in the level</source>
-        <translation>La duda del nivel</translation>
+        <translation>La incertidumbre del nivel</translation>
     </message>
     <message>
         <source>The doubt in the scale&apos;s error</source>
-        <translation>La duda del error de la báscula</translation>
+        <translation>La incertidumbre del error de la báscula</translation>
     </message>
     <message>
         <source>The doubt in the scoop&apos;s volume</source>
-        <translation>La duda del volumen de la medida</translation>
+        <translation>La incertidumbre del volumen de la medida</translation>
     </message>
     <message>
         <source>The doubt in the settling factor</source>
-        <translation>La duda del factor de asentamiento</translation>
+        <translation>La incertidumbre del factor de asentamiento</translation>
     </message>
     <message>
         <source>The doubt in the temperature</source>
-        <translation>La duda de la temperatura</translation>
+        <translation>La incertidumbre de la temperatura</translation>
     </message>
     <message>
         <source>The doubt in the weight of a level scoopful</source>
-        <translation>La duda del peso de una medida al ras</translation>
+        <translation>La incertidumbre del peso de una medida al ras</translation>
     </message>
     <message>
         <source>The drift</source>
@@ -7609,7 +7609,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The powder per water</source>
-        <translation>El polvo por agua</translation>
+        <translation>El polvo por cantidad de agua</translation>
     </message>
     <message>
         <source>The powder that each feeding got</source>
@@ -7617,7 +7617,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The price of a package</source>
-        <translation>El precio de un paquete</translation>
+        <translation>El precio de un envase</translation>
     </message>
     <message>
         <source>The protein on the label</source>
@@ -7637,7 +7637,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The room</source>
-        <translation>El cuarto</translation>
+        <translation>La temperatura del cuarto</translation>
     </message>
     <message>
         <source>The scale&apos;s error</source>
@@ -7813,7 +7813,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The wanted doubt</source>
-        <translation>La duda deseada</translation>
+        <translation>La incertidumbre deseada</translation>
     </message>
     <message>
         <source>The water temperature</source>
@@ -7833,7 +7833,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The volume&apos;s doubt</source>
-        <translation>La duda en el volumen</translation>
+        <translation>La incertidumbre en el volumen</translation>
     </message>
     <message>
         <source>The weight of a level scoopful</source>
@@ -8000,7 +8000,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Dimensions and water differ by {percent}. Does {volume} by water count?</source>
-        <translation>Las dimensiones y el agua difieren en {percent}. ¿Cuentan los {volume} según el agua?</translation>
+        <translation>Las dimensiones y el agua difieren en {percent}. ¿Se toman los {volume} del agua?</translation>
     </message>
 </context>
 <context>
@@ -8062,7 +8062,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Leave out the earlier water weighing</source>
-        <translation>Dejar fuera el agua pesada antes</translation>
+        <translation>No contar el agua que se pesó antes</translation>
     </message>
     <message>
         <source>Pour water in by steps, the last one up to the rim. At each step note all the water that is in the scoop by then, and how high it stands above the floor, along the wall.</source>
@@ -8137,7 +8137,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>At the rim. A wrap goes around the outside, and that is longer.</source>
-        <translation>En el borde. Una envolvente va por fuera, y eso es más largo.</translation>
+        <translation>En el borde. La envolvente va por fuera, y la vuelta es más larga.</translation>
     </message>
     <message>
         <source>Thickness of the wall of {scoop}</source>
@@ -8180,7 +8180,7 @@ entre {low} y {high}
     <name>ScoopRuleFields</name>
     <message>
         <source>to the line of one scoop where that comes out, else the fewest scoopfuls</source>
-        <translation>hasta la línea de una misma medida cuando sale justo; si no, las menos medidas</translation>
+        <translation>hasta la línea de una misma medida cuando sale justo; si no, el menor número de medidas</translation>
     </message>
     <message>
         <source>whole scoopfuls of one kind, the water trimmed to them</source>
@@ -8204,7 +8204,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>A part filled by eye is off by about 5 % of the scoop.</source>
-        <translation>Una parte llenada a ojo falla por cerca de 5 % de la medida.</translation>
+        <translation>Una parte llenada a ojo puede fallar cerca del 5 % de la medida.</translation>
     </message>
     <message>
         <source>whichever changes the water least</source>
@@ -9885,7 +9885,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Scale &amp;reads</source>
-        <translation>La báscula &amp;marca</translation>
+        <translation>La báscula ma&amp;rca</translation>
     </message>
     <message>
         <source>with the check weight on it</source>
