@@ -33,7 +33,7 @@
         </message>
         <message>
             <source>Page {page} of {pages}</source>
-            <translation>Hoja {page} de {pages}</translation>
+            <translation>Página {page} de {pages}</translation>
         </message>
         <message>
             <source>Printed {date}</source>
@@ -325,7 +325,7 @@
         </message>
         <message>
             <source>from weighed water</source>
-            <translation>por agua pesada</translation>
+            <translation>pesando agua</translation>
         </message>
         <message>
             <source>from its dimensions</source>
@@ -389,7 +389,7 @@
         </message>
         <message>
             <source>Powder stirred up, scoop dipped and heaped, struck off with a straight edge without tapping; the scale zeroed before each weighing. Fills to the line were levelled by a shake and read at eye level. Weights are as the scale showed them, in air.</source>
-            <translation>Polvo revuelto, medida llena con copete y rasada con una regla, sin golpear; báscula en cero antes de cada pesada. Las llenadas hasta la línea se nivelaron sacudiendo y se leyeron a la altura de los ojos. Los pesos son como los mostró la báscula, en aire.</translation>
+            <translation>Polvo revuelto, medida llena con copete y rasada con una regla, sin golpear; báscula en cero antes de cada pesada. Las llenadas hasta la línea se emparejaron con una sacudida y se leyeron a la altura de los ojos. Los pesos son como los mostró la báscula, en aire.</translation>
         </message>
         <message>
             <source>Fills, all of them</source>
@@ -461,7 +461,7 @@
         </message>
         <message>
             <source>Spread</source>
-            <translation>Dispersión</translation>
+            <translation>Variación</translation>
         </message>
         <message>
             <source>between bags {bags}, between fills {fills}</source>
@@ -501,15 +501,15 @@
         </message>
         <message>
             <source>a cautious guess of the spread, for want of fills</source>
-            <translation>una dispersión supuesta con cautela, por falta de llenadas</translation>
+            <translation>una variación supuesta con cautela, por falta de llenadas</translation>
         </message>
         <message>
             <source>Uncertainty budget of the level scoopful</source>
-            <translation>Presupuesto de incertidumbre de la medida al ras</translation>
+            <translation>Cuenta de incertidumbre de la medida al ras</translation>
         </message>
         <message>
             <source>Uncertainty budget of the bulk density</source>
-            <translation>Presupuesto de incertidumbre de la densidad aparente</translation>
+            <translation>Cuenta de incertidumbre de la densidad aparente</translation>
         </message>
         <message>
             <source>Source</source>
@@ -569,11 +569,11 @@
         </message>
         <message>
             <source>display step, full</source>
-            <translation>división, llena</translation>
+            <translation>división, medida llena</translation>
         </message>
         <message>
             <source>display step, empty</source>
-            <translation>división, vacía</translation>
+            <translation>división, medida vacía</translation>
         </message>
         <message>
             <source>error of the scale</source>
@@ -753,11 +753,11 @@
         </message>
         <message>
             <source>± is the half-width of a 95 % interval, as on the screens: each doubt is widened by Student's factor for its own degrees of freedom, then added as squares. For the scoop's volume and for settling the factor is 2 (JCGM 100:2008). In the budgets u is one standard uncertainty.</source>
-            <translation>± es la mitad de un intervalo del 95 %, igual que en las pantallas: cada duda se amplía con el factor de Student para sus propios grados de libertad y luego se suman los cuadrados. Para el volumen de la medida y para el asentamiento el factor es 2 (JCGM 100:2008). En las cuentas de incertidumbre, u es una incertidumbre estándar.</translation>
+            <translation>± es la mitad de un intervalo del 95 %, igual que en las pantallas: cada incertidumbre se amplía con el factor de Student para sus propios grados de libertad y luego se suman los cuadrados. Para el volumen de la medida y para el asentamiento el factor es 2 (JCGM 100:2008). En las cuentas de incertidumbre, u es una incertidumbre estándar.</translation>
         </message>
         <message>
             <source>ONE BATCH FROM TWO LOTS</source>
-            <translation>UNA MEZCLA DE DOS LOTES</translation>
+            <translation>UNA TANDA DE DOS LOTES</translation>
         </message>
         <message>
             <source>{calves} calves</source>
@@ -877,15 +877,15 @@
         </message>
         <message>
             <source>Density is {share} higher with it ({low} to {high}).</source>
-            <translation>La densidad es {share} mayor con ello ({low} a {high}).</translation>
+            <translation>Con eso la densidad es {share} mayor ({low} a {high}).</translation>
         </message>
         <message>
             <source>Density is {share} lower with it ({low} to {high}).</source>
-            <translation>La densidad es {share} menor con ello ({low} a {high}).</translation>
+            <translation>Con eso la densidad es {share} menor ({low} a {high}).</translation>
         </message>
         <message>
             <source>Whether density stepped with it, these lots cannot tell.</source>
-            <translation>Con estos lotes no se sabe si la densidad cambió con ello.</translation>
+            <translation>Con estos lotes no se sabe si con eso cambió la densidad.</translation>
         </message>
         <message>
             <source>outside its limits</source>
@@ -901,7 +901,7 @@
         </message>
         <message>
             <source>a slow drift</source>
-            <translation>una deriva lenta</translation>
+            <translation>un cambio lento</translation>
         </message>
         <message>
             <source>Where the spread comes from</source>
@@ -957,7 +957,7 @@
         </message>
         <message>
             <source>The scale's step is coarse for one scoopful: weigh several together, or use a finer scale.</source>
-            <translation>El escalón de la báscula es grueso para una medida: pese varias juntas o use una báscula más fina.</translation>
+            <translation>La división de la báscula es gruesa para una sola medida: pese varias juntas o use una báscula más fina.</translation>
         </message>
         <message>
             <source>Weigh in every new lot before it is fed: an old line does not hold for another powder.</source>
@@ -965,7 +965,7 @@
         </message>
         <message>
             <source>Least work for the tolerance of {tolerance}: bags: {bags}, fills from each: {fills}. So far a weigh-in had bags: {usual_bags}, fills from each: {usual_fills}.</source>
-            <translation>Lo de menos trabajo para la tolerancia de {tolerance}: costales: {bags}, llenadas de cada uno: {fills}. Hasta ahora se pesaron costales: {usual_bags}, llenadas de cada uno: {usual_fills}.</translation>
+            <translation>Lo menos trabajoso para la tolerancia de {tolerance}: costales: {bags}, llenadas de cada uno: {fills}. Hasta ahora se pesaron costales: {usual_bags}, llenadas de cada uno: {usual_fills}.</translation>
         </message>
         <message>
             <source>Checks of the mix</source>
@@ -973,7 +973,7 @@
         </message>
         <message>
             <source>Checks: {count}. Within the tolerance: {inside}, outside: {outside}, cannot tell: {open}. On average {off} off target.</source>
-            <translation>Revisiones: {count}. Dentro de la tolerancia: {inside}, fuera: {outside}, sin saberse: {open}. En promedio a {off} de lo deseado.</translation>
+            <translation>Revisiones: {count}. Dentro de la tolerancia: {inside}, fuera: {outside}, sin resultado claro: {open}. En promedio a {off} de lo deseado.</translation>
         </message>
         <message>
             <source>No check of the mix was kept.</source>
@@ -993,15 +993,15 @@
         </message>
         <message>
             <source>Lots, newest first</source>
-            <translation>Lotes, el más nuevo primero</translation>
+            <translation>Lotes, el más reciente primero</translation>
         </message>
         <message>
             <source>{count} older ones are in the tables that the program saves.</source>
-            <translation>{count} anteriores están en las tablas que guarda el programa.</translation>
+            <translation>{count} lotes anteriores están en las tablas que guarda el programa.</translation>
         </message>
         <message>
             <source>Densities are weighed, never corrected by humidity. Feed by the product's label; the veterinarian decides for sick calves.</source>
-            <translation>Las densidades se pesan, nunca se corrigen por humedad. Alimente según la etiqueta del producto; con becerras enfermas decide el veterinario.</translation>
+            <translation>Las densidades se pesan, nunca se corrigen por humedad. Dé la mezcla según la etiqueta del producto; con becerras enfermas decide el veterinario.</translation>
         </message>
         <message>
             <source>If the line had not been moved: a feeding by the line of the lot before</source>
