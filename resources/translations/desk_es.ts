@@ -9885,7 +9885,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Scale &amp;reads</source>
-        <translation>La báscula ma&amp;rca</translation>
+        <translation>La básc&amp;ula marca</translation>
     </message>
     <message>
         <source>with the check weight on it</source>
@@ -9901,7 +9901,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Set &amp;up another scoop or scale</source>
-        <translation>Config&amp;urar otra medida o báscula</translation>
+        <translation>Con&amp;figurar otra medida o báscula</translation>
     </message>
     <message>
         <source>choose</source>
