@@ -32,7 +32,7 @@ from calibrator.science.mark import (
 from calibrator.science.plausible import Doubt, over_level, usual_g, weight_doubt
 from calibrator.science.scale import ScaleCheck, check_scale, scale_facts, smallest_net_weight_g
 from calibrator.science.scale import scoopfuls_together as together
-from calibrator.science.scoop import height_from_down_wall_mm
+from calibrator.science.scoop import height_from_down_wall_mm, same_line
 from calibrator.science.settling import Settling
 from calibrator.science.weighing import (
     DensityResult,
@@ -43,8 +43,6 @@ from calibrator.science.weighing import (
     weighed,
 )
 from calibrator.values import dataclass
-
-SAME_LINE_MM = 0.05
 
 
 @dataclass(frozen=True)
@@ -101,7 +99,7 @@ def fills_of(known: Known, way: FillWay, line_mm: float | None = None) -> list[F
     """The fills of one way, struck ones included; to the mark only those to a line, by default that drawn."""
     line = known.weigh_in.drawn_line_mm if line_mm is None else line_mm
     return [
-        fill for fill in known.fills if fill.way == way and (way != FillWay.TO_MARK or _same_line(fill.line_mm, line))
+        fill for fill in known.fills if fill.way == way and (way != FillWay.TO_MARK or same_line(fill.line_mm, line))
     ]
 
 
@@ -173,7 +171,7 @@ def _work_out(known: Known, scale: ScaleCheck | None) -> Findings:
         line = learned.next_line
         reach = reach_95(line, level.degrees_of_freedom)
     old = _old(known, level, settling, line)
-    if old is not None and learned is not None and _same_line(tried_mm, known.weigh_in.old_line_mm):
+    if old is not None and learned is not None and same_line(tried_mm, known.weigh_in.old_line_mm):
         old = replace(old, verdict=FOR_OLD_LINE[learned.verdict])  # fills to it say more than level ones
     return Findings(
         level=level,
@@ -314,7 +312,7 @@ def _last_line(known: Known) -> float | None:
 def line_to_wipe(known: Known) -> float | None:
     """The line last filled to where that is no longer the one drawn, else the old line, mm down the wall."""
     last, drawn = _last_line(known), known.weigh_in.drawn_line_mm
-    return known.weigh_in.old_line_mm if last is None or _same_line(last, drawn) else last
+    return known.weigh_in.old_line_mm if last is None or same_line(last, drawn) else last
 
 
 def line_delivers(known: Known, findings: Findings, line_mm: float) -> OldLine | None:
@@ -366,7 +364,3 @@ def _together(known: Known, level: LevelResult | None) -> int:
     if scoopful is None:
         return 1
     return together(scoopful, smallest_net_weight_g(known.scale.resolution_g, 0.0, known.farm.tolerance_share))
-
-
-def _same_line(one_mm: float | None, other_mm: float | None) -> bool:
-    return one_mm is not None and other_mm is not None and abs(one_mm - other_mm) < SAME_LINE_MM

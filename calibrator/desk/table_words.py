@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from math import isclose
 
 from PySide6.QtCore import QCoreApplication
 
@@ -11,7 +10,7 @@ from calibrator.desk.sheets import GroupSheet, SheetLine
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import Farm, FillWay, UnitSystem
 from calibrator.science.delivered import delivered
-from calibrator.science.heat import SCALD_CAUTION_C, scalds, scalds_in_seconds
+from calibrator.science.heat import scalds_in_seconds
 from calibrator.science.portions import most_at_once_g
 from calibrator.science.scoops import ScoopWay
 from calibrator.units import Kind, show_both, show_length, show_mass, show_percent, show_volume
@@ -240,11 +239,6 @@ def levels_text(line: SheetLine, to: Telling) -> str:
 
 def _over(line: SheetLine, to: Telling) -> str:
     return show_volume(line.overflow_ml, to.system, decimal_comma=decimal_comma())
-
-
-def hot(temperature_c: float) -> bool:
-    """Whether water of this temperature needs a caution, the limit itself included."""
-    return scalds(temperature_c) or isclose(temperature_c, SCALD_CAUTION_C)
 
 
 def scald_words(celsius: float, system: UnitSystem) -> str:

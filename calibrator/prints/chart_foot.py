@@ -10,10 +10,10 @@ from calibrator.prints.fonts import width_mm
 from calibrator.prints.languages import Tongue, Words
 from calibrator.prints.page import Anchor, Box, Weight
 from calibrator.prints.sheet import Sheet
+from calibrator.science.heat import SCALD_CAUTION_C
 from calibrator.units import show_mass, show_temperature
 from calibrator.values import dataclass
 
-SCALD_C = 48.9  # 120 °F: five minutes burn an adult's skin deeply (U.S. Consumer Product Safety Commission)
 _SIZE, _LEAST = 4.1, 2.6
 _LEADING = 1.16
 _FOOT_LINE = 4.2
@@ -35,7 +35,7 @@ class Foot:
 
 def cautions(facts: WallChart, tongue: Tongue) -> list[str]:
     """Whole sentences, the one that saves most harm first."""
-    limit = show_temperature(SCALD_C, facts.units)
+    limit = show_temperature(SCALD_CAUTION_C, facts.units)
     told = [tongue(words.MEDICATED)] if facts.medicated else []
     told += [tongue(words.SCALD).format(limit=limit), tongue(words.FEED_AT_ONCE), tongue(words.NO_TUBE)]
     told += [tongue(words.ASK_VET), tongue(words.FRESH_WATER)]  # water beside milk: common practice, no source

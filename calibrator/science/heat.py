@@ -15,7 +15,7 @@ from calibrator.science.water import density_g_per_ml
 from calibrator.values import dataclass
 
 SCALD_CAUTION_C = (120.0 - 32.0) / 1.8
-"""Water above 120 °F (49 °C) scalds skin: five minutes at 120 °F, 30 s at 130 °F, 6 s at 140 °F (leaflet of
+"""Water of 120 °F (49 °C) and more scalds skin: five minutes at 120 °F, 30 s at 130 °F, 6 s at 140 °F (leaflet of
 the U.S. Consumer Product Safety Commission, as widely reprinted)."""
 
 SCALDS_IN_SECONDS_C = (130.0 - 32.0) / 1.8
@@ -27,18 +27,20 @@ FEEDING_RANGE_C = (37.8, 40.6)
 TOO_COOL_C = 29.4
 """Below 85 °F calves do not do well. Common practice, no source."""
 
+_ROUNDING_C = 1e-6  # 120 °F typed and turned into °C is 120 °F
+
 WATER_HEAT_KJ_PER_KG_C = 4.182
 """Specific heat of water, within 0.6 % from 5 to 90 °C (IAPWS-95)."""
 
 
 def scalds(temperature_c: float) -> bool:
-    """Whether a caution against scalds belongs beside water of this temperature."""
-    return finite(temperature_c, "The temperature") > SCALD_CAUTION_C
+    """Whether a caution against scalds belongs beside water of this temperature: from the limit on."""
+    return finite(temperature_c, "The temperature") >= SCALD_CAUTION_C - _ROUNDING_C
 
 
 def scalds_in_seconds(temperature_c: float) -> bool:
     """Whether such water scalds before a hand is drawn back and dried."""
-    return finite(temperature_c, "The temperature") >= SCALDS_IN_SECONDS_C
+    return finite(temperature_c, "The temperature") >= SCALDS_IN_SECONDS_C - _ROUNDING_C
 
 
 def _liquid(temperature_c: float, what: str) -> float:

@@ -43,6 +43,7 @@ __all__ = [
 
 _ROUNDING = 1e-12  # a rim reached by arithmetic may be overshot in the last digits
 _OUTLINE_STEPS = 32
+SAME_LINE_MM = 0.05
 _ML_PER_FL_OZ = 29.5735295625
 _MM_PER_INCH = 25.4
 
@@ -111,6 +112,11 @@ def height_from_down_wall_mm(shape: Shape, down_wall_mm: float) -> float:
     if not_negative(down_wall_mm, "The distance down the wall") > length * (1 + _ROUNDING):
         raise CannotCompute("This line is below the floor: the wall has {inches} in ({mm} mm).", **_length(length))
     return inner_height_mm(shape) - min(down_wall_mm, length) / _wall_per_height(shape)
+
+
+def same_line(one_mm: float | None, other_mm: float | None) -> bool:
+    """Whether two distances down the wall are one line: finer than any pen draws. No line is the same as none."""
+    return one_mm is not None and other_mm is not None and abs(one_mm - other_mm) < SAME_LINE_MM
 
 
 def outline_mm(shape: Shape) -> tuple[tuple[float, float], ...]:

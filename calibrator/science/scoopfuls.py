@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator, Sequence
 
 from calibrator.model import FillWay
 from calibrator.science.guard import positive
@@ -57,27 +57,32 @@ class ScoopCount:
         return self.scoopfuls <= MOST_COUNTABLE
 
     @property
-    def to_line(self) -> bool:
-        """Of one scoop, each to its line: N of them for N calves where the line is that of a feeding."""
-        return len(self.parts) == 1 and self.parts[0][0].way is FillWay.TO_MARK
-
-    @property
     def by_feeding(self) -> bool:
-        """Of one scoop, as its label says for one feeding: N times so many level and one to the line for N calves."""
-        if len(self.parts) == 1 and self.parts[0][0].way is FillWay.LEVEL:
-            way, n = self.parts[0]
-            return way.full_scoops > 0 and n % way.full_scoops == 0
-        lines = {way.scoop_id: (way.full_scoops, n) for way, n in self.parts if way.way is FillWay.TO_MARK}
-        level = {way.scoop_id: n for way, n in self.parts if way.way is FillWay.LEVEL}
-        if len(self.parts) != 2 or len(lines) != 1 or lines.keys() != level.keys():
-            return False
-        ((scoop_id, (full_scoops, n)),) = lines.items()
-        return level[scoop_id] == full_scoops * n
+        """Of one scoop, as its label says for one feeding: N times that for N calves."""
+        counts = dict(self.parts)
+        for feeding in feedings([way for way, _ in self.parts]):
+            times = {counts[way] / n for way, n in feeding}
+            if len(feeding) == len(counts) and len(times) == 1 and times.pop().is_integer():
+                return True
+        return False
 
     @property
     def told(self) -> bool:
-        """Whether people are told it: countable, or as the line is meant, which is beside weighing where it is many."""
-        return self.countable or self.to_line or self.by_feeding
+        """Whether people are told it: countable, or as its label says, which is beside weighing where it is many."""
+        return self.countable or self.by_feeding
+
+
+def feedings(ways: Iterable[ScoopWay]) -> Iterator[tuple[tuple[ScoopWay, int], ...]]:
+    """What each scoop is meant for, a feeding: so many level scoopfuls, one to its line, or both, level first."""
+    ways = tuple(ways)
+    level = {way.scoop_id: way for way in ways if way.way is FillWay.LEVEL}
+    for way in ways:
+        if way.way is FillWay.LEVEL and way.full_scoops:
+            yield ((way, way.full_scoops),)
+        elif way.way is FillWay.TO_MARK and not way.full_scoops:
+            yield ((way, 1),)
+        elif way.way is FillWay.TO_MARK and (rim := level.get(way.scoop_id)) is not None:
+            yield ((rim, way.full_scoops), (way, 1))
 
 
 def spread_95_g(parts: Sequence[tuple[ScoopWay, float]]) -> float:

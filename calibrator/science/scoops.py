@@ -34,6 +34,7 @@ from calibrator.science.scoopfuls import (
     PART_FILL_SD_SHARE,
     ScoopCount,
     ScoopWay,
+    feedings,
     scoop_count,
     spread_95_g,
 )
@@ -191,18 +192,13 @@ class _Meant:
 
 
 def _as_meant(ways: Sequence[ScoopWay]) -> list[_Meant]:
-    level = {way.scoop_id: place for place, way in enumerate(ways) if way.way is FillWay.LEVEL}
+    place = {way: at for at, way in enumerate(ways)}
     found = []
-    for place, way in enumerate(ways):
-        if way.way is FillWay.LEVEL and way.full_scoops:
-            found.append(_Meant(-1, place, way.full_scoops, way.full_scoops * way.mass_g))
-        if way.way is not FillWay.TO_MARK:
-            continue
-        if not way.full_scoops:
-            found.append(_Meant(place, -1, 0, way.mass_g))
-        elif (rim := level.get(way.scoop_id)) is not None:
-            mass_g = way.full_scoops * ways[rim].mass_g + way.mass_g
-            found.append(_Meant(place, rim, way.full_scoops, mass_g))
+    for feeding in feedings(ways):
+        of = {way.way: (place[way], n) for way, n in feeding}
+        level, level_n = of.get(FillWay.LEVEL, (-1, 0))
+        line, _ = of.get(FillWay.TO_MARK, (-1, 0))
+        found.append(_Meant(line, level, level_n, sum(n * way.mass_g for way, n in feeding)))
     return found
 
 

@@ -99,8 +99,8 @@ def window(qtbot: QtBot, desk: Desk) -> Iterator[Window]:
     """The program's window on that farm."""
     shown = Window(desk)
     qtbot.addWidget(shown)
-    shown.show()
-    qtbot.waitExposed(shown)
+    with qtbot.waitExposed(shown):
+        shown.show()
     yield shown
     shown._closing = True  # whatever a test left typed
     shown.close()

@@ -76,8 +76,8 @@ def window(qtbot: QtBot, qapp: QApplication, records: Records, answers: Answers,
     desk.initials = "AB"
     shown = Window(desk)
     qtbot.addWidget(shown)
-    shown.show()
-    qtbot.waitExposed(shown)
+    with qtbot.waitExposed(shown):
+        shown.show()
     qtbot.waitUntil(shown.isActiveWindow)
     yield shown
     shown._closing = True

@@ -24,8 +24,8 @@ ALT = Qt.KeyboardModifier.AltModifier
 def window(qtbot: QtBot, empty_desk: Desk) -> Iterator[Window]:
     shown = Window(empty_desk)
     qtbot.addWidget(shown)
-    shown.show()
-    qtbot.waitExposed(shown)
+    with qtbot.waitExposed(shown):
+        shown.show()
     yield shown
     shown._closing = True
     shown.close()

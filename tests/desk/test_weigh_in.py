@@ -252,8 +252,8 @@ def test_coming_back_shows_every_field_as_it_was_kept(window: Window, qtbot: QtB
     window.close()
     again = Window(desk)
     qtbot.addWidget(again)
-    again.show()
-    qtbot.waitExposed(again)
+    with qtbot.waitExposed(again):
+        again.show()
     again.activateWindow()
     qtbot.waitUntil(again.isActiveWindow)
     again.show_page("weigh_in", lot_of(desk).id)

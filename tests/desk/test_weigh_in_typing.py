@@ -14,6 +14,7 @@ from pytestqt.qtbot import QtBot
 from speaking import speaking
 
 from calibrator.desk.context import Desk
+from calibrator.desk.guide import Guide
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.weigh_in.fill_table import REMARK, WEIGHT
 from calibrator.desk.weigh_in.findings_panel import ToMarkPanel
@@ -30,6 +31,18 @@ from calibrator.model import FillWay, Lot, Scale, Scoop, Step, UnitSystem, new_i
 from calibrator.science.plausible import over_level, unusual_feeding
 
 LEVEL = ("11.6", "11.7", "11.8", "11.6", "11.7", "11.6", "11.8", "11.7")
+
+
+def without_a_line(window: Window) -> tuple[WeighInPage, Guide, StepMark]:
+    """The mark's step, all weighed and no line drawn yet."""
+    page, _view = opened(window, Step.FILLS_TO_MARK)
+    guide = page.guide
+    assert guide is not None
+    guide.set(drawn_line_mm=None, drawn_line_typed="")
+    page.open_step(Step.MARK)
+    mark = page._views[Step.MARK]
+    assert isinstance(mark, StepMark)
+    return page, guide, mark
 
 
 def opened(window: Window, step: Step, way: FillWay = FillWay.LEVEL) -> tuple[WeighInPage, StepFills]:
@@ -194,8 +207,8 @@ def test_what_is_wrong_with_a_weight_is_told_once_beneath_it(
         spoken = Window(desk)
         qtbot.addWidget(spoken)
         spoken.resize(*size)
-        spoken.show()
-        qtbot.waitExposed(spoken)
+        with qtbot.waitExposed(spoken):
+            spoken.show()
         _page, view = opened(spoken, step)
         QApplication.processEvents()
         fields = (view._bag, view._together, view._strike, view._undo, view._view)
@@ -580,8 +593,8 @@ def test_before_the_first_weight_it_says_what_will_stand_there_and_nothing_jumps
         shown = Window(desk)
         qtbot.addWidget(shown)
         shown.resize(*size)
-        shown.show()
-        qtbot.waitExposed(shown)
+        with qtbot.waitExposed(shown):
+            shown.show()
         _page, view = opened(shown, step)
         panel, plot = view._panel, view._plot
         coming = (panel._coming, panel._coming_too, plot._hint, view._listed)
@@ -736,13 +749,7 @@ def test_a_weight_typed_and_not_entered_is_not_left_behind(window: Window) -> No
 
 
 def test_a_line_typed_and_not_entered_is_taken_by_next(window: Window) -> None:
-    page, _view = opened(window, Step.FILLS_TO_MARK)
-    guide = page.guide
-    assert guide is not None
-    guide.set(drawn_line_mm=None, drawn_line_typed="")
-    page.open_step(Step.MARK)
-    mark = page._views[Step.MARK]
-    assert isinstance(mark, StepMark)
+    page, guide, mark = without_a_line(window)
     assert not page._next.isEnabled()
     mark._field.setFocus()
     QTest.keyClicks(mark._field.line, "1/2 in")
@@ -822,13 +829,7 @@ def test_what_is_said_of_an_odd_fill_squeezes_no_field(window: Window, size: tup
 
 
 def test_next_does_not_answer_whether_a_line_far_off_is_really_there(window: Window) -> None:
-    page, _view = opened(window, Step.FILLS_TO_MARK)
-    guide = page.guide
-    assert guide is not None
-    guide.set(drawn_line_mm=None, drawn_line_typed="")
-    page.open_step(Step.MARK)
-    mark = page._views[Step.MARK]
-    assert isinstance(mark, StepMark)
+    page, guide, mark = without_a_line(window)
     mark._field.setFocus()
     QTest.keyClicks(mark._field.line, "3 in")
     for _ in range(3):

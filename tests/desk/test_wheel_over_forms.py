@@ -26,8 +26,8 @@ def test_the_wheel_over_a_choice_scrolls_the_form(qtbot: QtBot) -> None:
     area = scrolled(inner)
     qtbot.addWidget(area)
     area.resize(300, 200)
-    area.show()
-    qtbot.waitExposed(area)
+    with qtbot.waitExposed(area):
+        area.show()
     assert choice.focusPolicy() == Qt.FocusPolicy.StrongFocus  # Tab and a click, never the wheel
     at = QPointF(choice.rect().center())
     away, none = QPoint(0, -120), QPoint()

@@ -31,8 +31,8 @@ RAIL = [key for key in PAGES if key != "welcome"]
 def window(qtbot: QtBot, desk: Desk) -> Iterator[Window]:
     shown = Window(desk)
     qtbot.addWidget(shown)
-    shown.show()
-    qtbot.waitExposed(shown)
+    with qtbot.waitExposed(shown):
+        shown.show()
     yield shown
     shown._closing = True
     shown.close()

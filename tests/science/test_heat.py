@@ -110,11 +110,12 @@ def test_readings_that_tell_no_cooling_are_refused(readings: tuple[float, float,
         heat.cooling(*readings)
 
 
-def test_scald_caution_above_120_fahrenheit() -> None:
-    assert not heat.scalds((120 - 32) / 1.8)
+def test_scald_caution_from_120_fahrenheit() -> None:
+    assert not heat.scalds((119.9 - 32) / 1.8)
+    assert heat.scalds((120 - 32) / 1.8)
     assert heat.scalds(49.0)
     # 30 s at 130 °F, 6 s at 140 °F (leaflet of the U.S. Consumer Product Safety Commission).
-    assert [heat.scalds_in_seconds((f - 32) / 1.8) for f in (120, 129, 130.001, 140)] == [False, False, True, True]
+    assert [heat.scalds_in_seconds((f - 32) / 1.8) for f in (120, 129, 130, 140)] == [False, False, True, True]
 
 
 def test_figures_of_the_trade() -> None:

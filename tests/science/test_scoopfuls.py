@@ -129,10 +129,10 @@ def test_n_calves_are_n_to_the_line_from_the_first_row_to_the_last() -> None:
         count = usual(calves * 283.5 * 1.003, [LEVEL, LINE], 0.02)
         assert count is not None
         assert told(count) == {("red", FillWay.TO_MARK): calves}
-        assert (count.countable, count.to_line, count.told) == (calves <= 24, True, True)
+        assert (count.countable, count.by_feeding, count.told) == (calves <= 24, True, True)
     level = usual(30 * 300.0, [LEVEL], 0.02)
     assert level is not None
-    assert (level.countable, level.to_line, level.told) == (False, False, False)
+    assert (level.countable, level.by_feeding, level.told) == (False, False, False)
 
 
 def test_a_feeding_of_several_scoopfuls_is_told_for_each_calf_as_the_label_says() -> None:

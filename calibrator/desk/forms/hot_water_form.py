@@ -12,11 +12,11 @@ from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.examples import COLD_WATER, HOT_WATER, TANK
 from calibrator.desk.forms.reach import VESSEL_ML
 from calibrator.desk.parts import card, column, label
-from calibrator.desk.table_words import hot as is_hot
 from calibrator.desk.table_words import scald_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.side_by_side import SideBySide
 from calibrator.model import HotWater, UnitSystem
+from calibrator.science.heat import scalds
 from calibrator.units import Kind
 
 
@@ -95,6 +95,6 @@ class HotWaterForm(QWidget):
 
     def _caution(self) -> None:
         hot = self.hot.value()
-        self.scald.setVisible(hot is not None and is_hot(hot))
+        self.scald.setVisible(hot is not None and scalds(hot))
         if hot is not None:
             self.scald.setText(scald_words(hot, self.desk.system))

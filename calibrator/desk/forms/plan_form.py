@@ -27,12 +27,13 @@ from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.sheets import powder_in_use
 from calibrator.desk.signed_for import SignedFor, signed_for
 from calibrator.desk.standing import standing
-from calibrator.desk.table_words import hot, scald_words
+from calibrator.desk.table_words import scald_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.fold import Fold
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.model import Plan, Scoop, UnitSystem, new_id
 from calibrator.science.errors import CannotCompute
+from calibrator.science.heat import scalds
 from calibrator.science.mixing import Powder
 from calibrator.units import Kind
 
@@ -247,7 +248,7 @@ class PlanForm(QWidget):
     def _mix_anew(self) -> None:
         water = self.temperature.value()
         known = water is not None
-        self.scald.setVisible(known and hot(water or 0.0))
+        self.scald.setVisible(known and scalds(water or 0.0))
         if water is None:
             return
         self.scald.setText(scald_words(water, self.desk.system))

@@ -23,7 +23,7 @@ from calibrator.desk.rate_words import group_text, osmolality_text, rate_text, s
 from calibrator.desk.sheets import Changed, GroupSheet, LotInUse, PlanSheet, SheetLine
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.strength_words import at_risk, strength_cautions
-from calibrator.desk.table_words import Telling, heavy_text, hot, scald_words, scoops_text, telling
+from calibrator.desk.table_words import Telling, heavy_text, scald_words, scoops_text, telling
 from calibrator.desk.theme import SPACE
 from calibrator.desk.warmth import Warm, hot_needed, served, warm
 from calibrator.desk.warmth_words import hot_text, order_text
@@ -31,6 +31,7 @@ from calibrator.desk.widgets.calm_box import CalmTabs
 from calibrator.desk.words import marks_words
 from calibrator.model import Farm, Mark, Scoop, UnitSystem
 from calibrator.science.errors import CannotCompute
+from calibrator.science.heat import scalds
 from calibrator.science.scoops import MOST_COUNTABLE
 from calibrator.units import Kind, show_both, show_percent
 
@@ -383,5 +384,5 @@ class SheetView(QWidget):
         hot_water = sheet.groups[0].farm.hot_water if sheet.groups else None
         temperatures = [sheet.plan.water_temperature_c, *(known.draw_c for known in self._warms)]
         hottest = max([*temperatures, *([hot_water.hot_c] if hot_water else [])])
-        self.scald.setVisible(hot(hottest))
+        self.scald.setVisible(scalds(hottest))
         self.scald.setText(scald_words(hottest, system))

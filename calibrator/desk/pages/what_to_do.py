@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 from functools import partial
-from math import isclose
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
@@ -24,6 +23,7 @@ from calibrator.desk.speech import day_text
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.desk.words import mark_words, step_words
 from calibrator.model import Lot, Mark
+from calibrator.science.scoop import same_line
 from calibrator.values import dataclass
 
 if TYPE_CHECKING:
@@ -198,13 +198,10 @@ class WhatToDo:
         self.down_dialog = ask_what_is_down(self.desk, found.sheets, self._page.window())
 
 
-SAME_LINE_MM = 0.05
-
-
 def _bears_it(now: Standing, line: Mark) -> bool:
     """Whether the scoop bore this very line for the lot before: it was kept."""
     before = [mark for mark in now.marks if mark.scoop_id == line.scoop_id and mark.lot_id != line.lot_id]
-    return bool(before) and isclose(before[-1].down_wall_mm, line.down_wall_mm, abs_tol=SAME_LINE_MM)
+    return bool(before) and same_line(before[-1].down_wall_mm, line.down_wall_mm)
 
 
 def _left_open(found: Waiting) -> str:

@@ -42,8 +42,8 @@ def window(qtbot: QtBot, qapp: QApplication, records: Records, answers: Answers,
     desk.initials = "AB"
     shown = Window(desk)
     qtbot.addWidget(shown)
-    shown.show()
-    qtbot.waitExposed(shown)
+    with qtbot.waitExposed(shown):
+        shown.show()
     qtbot.waitUntil(shown.isActiveWindow)
     QTest.keyClick(shown, Qt.Key.Key_5, CONTROL)
     yield shown
