@@ -312,6 +312,23 @@ def test_the_detail_tells_figures_and_struck_fills(page: LotsPage, yard: Yard) -
     assert told[2].startswith("Red, line down the wall: 1 1/4 in")
 
 
+@pytest.mark.parametrize(
+    ("arrived", "made", "told"),
+    [
+        (date(2026, 2, 10), date(2026, 1, 20), "Arrived 10 Feb 2026. Made 20 Jan 2026."),
+        (date(2026, 2, 10), None, "Arrived 10 Feb 2026."),
+        (None, date(2026, 1, 20), "Made 20 Jan 2026."),
+    ],
+)
+def test_the_detail_tells_the_days_that_are_known(
+    page: LotsPage, yard: Yard, arrived: date | None, made: date | None, told: str
+) -> None:
+    lot = yard.records.keep(replace(yard.lot("A"), arrived_on=arrived, made_on=made))
+    page.reload()
+    page.open(lot.id)
+    assert page.detail.about.text().splitlines()[0] == told
+
+
 def test_finished_and_back(page: LotsPage, yard: Yard, empty_desk: Desk, answers: Any) -> None:
     lot = yard.lot("A")
     page.reload()

@@ -203,16 +203,22 @@ class LotDetail(QFrame):
         return show_mass(mass_g, self.desk.system, decimal_comma=decimal_comma())
 
     def _about(self, lot: Lot) -> list[str]:
-        days = self.tr("Arrived {arrived}, made {made}.").format(
-            arrived=day_text(lot.arrived_on), made=day_text(lot.made_on)
-        )
         packages = packages_words(lot, self.desk.system)
-        lines = [days, packages, self._price(lot), self._mill(lot), self._composition(lot.composition), lot.note]
+        lines = [self._days(lot), packages, self._price(lot), self._mill(lot), self._composition(lot.composition), lot.note]
         if lot.fed_from:
             lines.append(self.tr("Fed since {day}.").format(day=day_text(lot.fed_from)))
         if lot.finished_on:
             lines.append(self.tr("The last of it was fed on {day}.").format(day=day_text(lot.finished_on)))
         return [line for line in lines if line]
+
+    def _days(self, lot: Lot) -> str:
+        """When it arrived and was made, each where it is known: "made –" is nothing to read."""
+        told = []
+        if lot.arrived_on:
+            told.append(self.tr("Arrived {day}.").format(day=day_text(lot.arrived_on)))
+        if lot.made_on:
+            told.append(self.tr("Made {day}.").format(day=day_text(lot.made_on)))
+        return " ".join(told)
 
     def _mill(self, lot: Lot) -> str:
         """Who made it, where, and how."""
