@@ -4264,16 +4264,20 @@ entre {low} y {high}
         <translation>para {target}</translation>
     </message>
     <message>
-        <source>Arrived {arrived}, made {made}.</source>
-        <translation>Recibido el {arrived}, fabricado el {made}.</translation>
-    </message>
-    <message>
         <source>Fed since {day}.</source>
         <translation>Se da desde el {day}.</translation>
     </message>
     <message>
         <source>The last of it was fed on {day}.</source>
         <translation>Lo último se dio el {day}.</translation>
+    </message>
+    <message>
+        <source>Arrived {day}.</source>
+        <translation>Recibido el {day}.</translation>
+    </message>
+    <message>
+        <source>Made {day}.</source>
+        <translation>Fabricado el {day}.</translation>
     </message>
     <message>
         <source>From {supplier}.</source>

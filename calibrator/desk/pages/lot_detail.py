@@ -204,7 +204,14 @@ class LotDetail(QFrame):
 
     def _about(self, lot: Lot) -> list[str]:
         packages = packages_words(lot, self.desk.system)
-        lines = [self._days(lot), packages, self._price(lot), self._mill(lot), self._composition(lot.composition), lot.note]
+        lines = [
+            self._days(lot),
+            packages,
+            self._price(lot),
+            self._mill(lot),
+            self._composition(lot.composition),
+            lot.note,
+        ]
         if lot.fed_from:
             lines.append(self.tr("Fed since {day}.").format(day=day_text(lot.fed_from)))
         if lot.finished_on:
