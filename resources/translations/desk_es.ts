@@ -218,7 +218,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>{since} to {until}: bags {bags}, {feedings}, {mean} each ({share})</source>
-        <translation>{since} a {until}: costales {bags}, {feedings}, {mean} cada una ({share})</translation>
+        <translation>{since} a {until}: costales: {bags}, {feedings}, {mean} cada una ({share})</translation>
     </message>
     <message>
         <source>Why does this count of bags count no more?</source>
@@ -344,7 +344,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>This can be {one} or {other}. Choose the order of this column&apos;s days.</source>
-        <translation>Puede ser {one} o {other}. Escoja el orden de los días de esta columna.</translation>
+        <translation>Puede ser {one} o {other}. Elija el orden de los días de esta columna.</translation>
     </message>
     <message>
         <source>This day is still to come. Mend it in the file.</source>
@@ -356,7 +356,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>There is no such day in the chosen order. Mend it in the file, or choose another order.</source>
-        <translation>No existe tal día en el orden escogido. Corríjalo en el archivo o escoja otro orden.</translation>
+        <translation>No existe tal día en el orden elegido. Corríjalo en el archivo o elija otro orden.</translation>
     </message>
     <message>
         <source>This is no day. Write it like 2026-03-02.</source>
@@ -420,7 +420,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>That is more than the chosen scale weighs. Look at the unit and the scale.</source>
-        <translation>Es más de lo que pesa la báscula escogida. Revise la unidad y la báscula.</translation>
+        <translation>Es más de lo que pesa la báscula elegida. Revise la unidad y la báscula.</translation>
     </message>
     <message>
         <source>This is longer than {most} letters. Shorten it in the file.</source>
@@ -1763,7 +1763,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Choose which of the two the volume is.</source>
-        <translation>Escoja cuál de los dos es el volumen.</translation>
+        <translation>Elija cuál de los dos es el volumen.</translation>
     </message>
     <message>
         <source>Additives change how strong the mix is and how fast a stomach empties: follow the product label, and ask your veterinarian.</source>
@@ -1830,7 +1830,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Lift with your knees; ask for a second pair of hands for heavy bags.</source>
-        <translation>Levante con las rodillas; pida ayuda con los costales pesados.</translation>
+        <translation>Al levantar, doble las rodillas; pida ayuda con los costales pesados.</translation>
     </message>
     <message>
         <source>Strike a scoop level</source>
@@ -1977,7 +1977,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Mix off, %</source>
-        <translation>Mezcla: diferencia, %</translation>
+        <translation>Mezcla, ± %</translation>
     </message>
     <message>
         <source>{first} – {last}</source>
@@ -2379,7 +2379,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>bags {bags}, {feedings}</source>
-        <translation>costales {bags}, {feedings}</translation>
+        <translation>costales: {bags}, {feedings}</translation>
     </message>
     <message>
         <source>{day}, lot {lot}, {feeder}: {solids} solids, wanted {wanted}. {verdict}.</source>
@@ -3514,7 +3514,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>how the fills of one person scatter, all people pooled</source>
-        <translation>cuánto varían las llenadas de una persona, todas juntas</translation>
+        <translation>cuánto varían las llenadas de una persona, con todas las personas juntas</translation>
     </message>
     <message>
         <source>Between people</source>
@@ -3605,7 +3605,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>&amp;Choose a lot</source>
-        <translation>Esco&amp;ja un lote</translation>
+        <translation>Eli&amp;ja un lote</translation>
     </message>
     <message>
         <source>Lot</source>
@@ -3779,7 +3779,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>check overdue</source>
-        <translation>revisión atrasada</translation>
+        <translation>falta revisar</translation>
     </message>
     <message>
         <source>checked</source>
@@ -3980,7 +3980,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>{target} solids read {brix} Brix, the zero taken off</source>
-        <translation>{target} de sólidos da {brix} Brix, ya sin el cero</translation>
+        <translation>{target} de sólidos da {brix} Brix, ya descontado el cero</translation>
     </message>
     <message>
         <source>From {count} mixes: {slope} Brix for each percent of solids. Three drops tell the solids within {half} either way (95 %).</source>
@@ -4221,7 +4221,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Press Show all and choose a lot: what was weighed and signed off of it stands here.</source>
-        <translation>Oprima Mostrar todo y escoja un lote: aquí se ve lo que se pesó y se firmó de él.</translation>
+        <translation>Oprima Mostrar todo y elija un lote: aquí se ve lo que se pesó y se firmó de él.</translation>
     </message>
     <message>
         <source>A weigh-in is under way; it stands at this step: {step}. Press Go on weighing.</source>
@@ -5805,7 +5805,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Choose at least one scoop that has a line for this lot.</source>
-        <translation>Escoja al menos una medida que tenga línea para este lote.</translation>
+        <translation>Elija al menos una medida que tenga línea para este lote.</translation>
     </message>
     <message>
         <source>There is no plan yet. The chart is made from a plan: which calves, how much, how strong.</source>
@@ -6141,7 +6141,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>On this much water</source>
-        <translation>Por esta agua</translation>
+        <translation>Por esta cantidad de agua</translation>
     </message>
     <message>
         <source>Share of the mix</source>
@@ -6381,7 +6381,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The file {place} is not a records file of this program. Nothing was changed. Choose another file.</source>
-        <translation>El archivo {place} no es un archivo de registros de este programa. Nada cambió. Escoja otro archivo.</translation>
+        <translation>El archivo {place} no es un archivo de registros de este programa. Nada cambió. Elija otro archivo.</translation>
     </message>
     <message>
         <source>The database {place} holds tables of another program. Nothing was changed. Choose another database, or have whoever looks after the server make an empty one.</source>
@@ -6529,23 +6529,23 @@ entre {low} y {high}
     </message>
     <message>
         <source>{file} is locked with a password. Open it in the spreadsheet program, save it without one, and choose it again. Nothing was brought in.</source>
-        <translation>{file} está protegido con contraseña. Ábralo en la hoja de cálculo, guárdelo sin ella y escójalo de nuevo. No se trajo nada.</translation>
+        <translation>{file} está protegido con contraseña. Ábralo en la hoja de cálculo, guárdelo sin ella y elíjalo de nuevo. No se trajo nada.</translation>
     </message>
     <message>
         <source>{file} is a file of another program or an older kind (.xls, .xlsb, .ods). Open it in the spreadsheet program, save it as .xlsx or CSV, and choose that file. Nothing was brought in.</source>
-        <translation>{file} es un archivo de otro programa o de un tipo anterior (.xls, .xlsb, .ods). Ábralo en la hoja de cálculo, guárdelo como .xlsx o CSV y escoja ese archivo. No se trajo nada.</translation>
+        <translation>{file} es un archivo de otro programa o de un tipo anterior (.xls, .xlsb, .ods). Ábralo en la hoja de cálculo, guárdelo como .xlsx o CSV y elija ese archivo. No se trajo nada.</translation>
     </message>
     <message>
         <source>{file} is a web page or XML under the name of a table. Open it in the spreadsheet program, save it as .xlsx or CSV, and choose that file. Nothing was brought in.</source>
-        <translation>{file} es una página web o XML con nombre de tabla. Ábralo en la hoja de cálculo, guárdelo como .xlsx o CSV y escoja ese archivo. No se trajo nada.</translation>
+        <translation>{file} es una página web o XML con nombre de tabla. Ábralo en la hoja de cálculo, guárdelo como .xlsx o CSV y elija ese archivo. No se trajo nada.</translation>
     </message>
     <message>
         <source>{file} is neither text in columns nor a workbook. Choose a .csv, .txt or .xlsx file. Nothing was brought in.</source>
-        <translation>{file} no es texto en columnas ni un libro de cálculo. Escoja un archivo .csv, .txt o .xlsx. No se trajo nada.</translation>
+        <translation>{file} no es texto en columnas ni un libro de cálculo. Elija un archivo .csv, .txt o .xlsx. No se trajo nada.</translation>
     </message>
     <message>
         <source>{file} has nothing in it here. Choose another file or sheet. Nothing was brought in.</source>
-        <translation>{file} no tiene nada aquí. Escoja otro archivo u otra hoja. No se trajo nada.</translation>
+        <translation>{file} no tiene nada aquí. Elija otro archivo u otra hoja. No se trajo nada.</translation>
     </message>
     <message>
         <source>{file} is larger than {most} MB. Save the rows that you need as a file of their own. Nothing was brought in.</source>
@@ -6557,7 +6557,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>{file} has more than {most} columns, or the sign between its cells is not the one chosen. Nothing was brought in.</source>
-        <translation>{file} tiene más de {most} columnas, o el signo entre sus celdas no es el escogido. No se trajo nada.</translation>
+        <translation>{file} tiene más de {most} columnas, o el signo entre sus celdas no es el elegido. No se trajo nada.</translation>
     </message>
     <message>
         <source>{file} has more than {most} cells. Save only the rows and columns that you need as a file of their own. Nothing was brought in.</source>
@@ -6565,15 +6565,15 @@ entre {low} y {high}
     </message>
     <message>
         <source>{file} would unpack to far more than a table needs, so it is not opened. Save the sheet anew as CSV and choose that file. Nothing was brought in.</source>
-        <translation>{file} ocuparía al descomprimirse mucho más de lo que necesita una tabla, por eso no se abre. Guarde la hoja de nuevo como CSV y escoja ese archivo. No se trajo nada.</translation>
+        <translation>{file} ocuparía al descomprimirse mucho más de lo que necesita una tabla, por eso no se abre. Guarde la hoja de nuevo como CSV y elija ese archivo. No se trajo nada.</translation>
     </message>
     <message>
         <source>{file} declares XML entities, which no spreadsheet program writes, so it is not opened. Save the sheet anew as CSV and choose that file. Nothing was brought in.</source>
-        <translation>{file} declara entidades XML, que ninguna hoja de cálculo escribe, por eso no se abre. Guarde la hoja de nuevo como CSV y escoja ese archivo. No se trajo nada.</translation>
+        <translation>{file} declara entidades XML, que ninguna hoja de cálculo escribe, por eso no se abre. Guarde la hoja de nuevo como CSV y elija ese archivo. No se trajo nada.</translation>
     </message>
     <message>
         <source>{file} is damaged, or not written as a workbook should be. Open it in the spreadsheet program, save it anew as .xlsx or CSV, and choose that file. Nothing was brought in.</source>
-        <translation>{file} está dañado o no está escrito como un libro de cálculo. Ábralo en la hoja de cálculo, guárdelo de nuevo como .xlsx o CSV y escoja ese archivo. No se trajo nada.</translation>
+        <translation>{file} está dañado o no está escrito como un libro de cálculo. Ábralo en la hoja de cálculo, guárdelo de nuevo como .xlsx o CSV y elija ese archivo. No se trajo nada.</translation>
     </message>
     <message>
         <source>{file}, row {row}: a quotation mark is opened and not closed, or text follows the closing one. Mend that row, or save the file anew in the spreadsheet program. Nothing was brought in.</source>
@@ -6581,11 +6581,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>{file}, row {row}: the letters cannot be read in the chosen way. Choose another way to read letters. Nothing was brought in.</source>
-        <translation>{file}, fila {row}: las letras no se pueden leer del modo escogido. Escoja otro modo de leer letras. No se trajo nada.</translation>
+        <translation>{file}, fila {row}: las letras no se pueden leer del modo elegido. Elija otro modo de leer letras. No se trajo nada.</translation>
     </message>
     <message>
         <source>There is no backup {place}. Choose another one.</source>
-        <translation>No hay ningún respaldo {place}. Escoja otro.</translation>
+        <translation>No hay ningún respaldo {place}. Elija otro.</translation>
     </message>
     <message>
         <source>The backups of a server are made and restored on the server. Ask whoever looks after {place}.</source>
@@ -6981,7 +6981,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>A line must lie below the rim. Choose another scoop or weight.</source>
-        <translation>La línea tiene que quedar debajo del borde. Escoja otra medida u otro peso.</translation>
+        <translation>La línea tiene que quedar debajo del borde. Elija otra medida u otro peso.</translation>
     </message>
     <message>
         <source>A line on the floor of the scoop holds no powder.</source>
@@ -7273,7 +7273,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>This vessel does not hold so much mix: check the volume, or choose the vessel it is in.</source>
-        <translation>En este recipiente no cabe tanta mezcla: revise el volumen, o escoja el recipiente en el que está.</translation>
+        <translation>En este recipiente no cabe tanta mezcla: revise el volumen, o elija el recipiente en el que está.</translation>
     </message>
     <message>
         <source>This would be lighter than water: check the reading, and the instrument in plain water.</source>
@@ -9909,7 +9909,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>choose</source>
-        <translation>escoja</translation>
+        <translation>elija</translation>
     </message>
     <message>
         <source>Fills were already weighed with this scoop. To use another scoop, start a new weigh-in.</source>
@@ -10583,7 +10583,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Choose the sheet.</source>
-        <translation>Escoja la hoja.</translation>
+        <translation>Elija la hoja.</translation>
     </message>
     <message>
         <source>{rows} rows. Look whether the letters, the columns and the headings are right.</source>
@@ -12510,7 +12510,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Choose its shape and measure it inside with a ruler.</source>
-        <translation>Escoja su forma y mídala por dentro con una regla.</translation>
+        <translation>Elija su forma y mídala por dentro con una regla.</translation>
     </message>
     <message>
         <source>The powder that is fed now or comes next. Only its lot number is needed; bags, price and the rest of the label can be told later, on Lots.</source>
@@ -12573,7 +12573,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>goes with it</source>
-        <translation>varía con ella</translation>
+        <translation>varía con esto</translation>
     </message>
     <message>
         <source>no effect worth a thought</source>
@@ -12613,7 +12613,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>{cause}: density goes with it, {share} {per} ({interval}).</source>
-        <translation>{cause}: la densidad varía con ella, {share} {per} ({interval}).</translation>
+        <translation>{cause}: la densidad varía con esto, {share} {per} ({interval}).</translation>
     </message>
     <message>
         <source>Densest about {day}.</source>
@@ -12621,7 +12621,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>for {high} above {low}</source>
-        <translation>de {high} frente a {low}</translation>
+        <translation>{high} frente a {low}</translation>
     </message>
     <message>
         <source>Enter the room&apos;s humidity at each weigh-in.</source>
@@ -12688,7 +12688,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>heavier or lighter than average, %</source>
-        <translation>más o menos pesado que el promedio, %</translation>
+        <translation>frente al promedio, %</translation>
     </message>
     <message>
         <source>Cause</source>
@@ -12774,7 +12774,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Enter each wei&amp;ght at once, without the Enter key</source>
-        <translation>A&amp;notar cada peso al instante, sin la tecla Intro</translation>
+        <translation>A&amp;notar cada peso al instante, sin la tecla Enter</translation>
     </message>
     <message>
         <source>Po&amp;rt</source>
@@ -13084,8 +13084,8 @@ Sign off all the same? The record will say so.</source>
     <message numerus="yes">
         <source>%n rows saved.</source>
         <translation>
-            <numerusform>Se guardó %n renglón.</numerusform>
-            <numerusform>Se guardaron %n renglones.</numerusform>
+            <numerusform>Se guardó %n fila.</numerusform>
+            <numerusform>Se guardaron %n filas.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -13154,8 +13154,8 @@ Sign off all the same? The record will say so.</source>
     <message numerus="yes">
         <source>Powder of lot {lot} for %n days.</source>
         <translation>
-            <numerusform>Polvo del lote {lot} para %n día.</numerusform>
-            <numerusform>Polvo del lote {lot} para %n días.</numerusform>
+            <numerusform>Hay polvo del lote {lot} para %n día.</numerusform>
+            <numerusform>Hay polvo del lote {lot} para %n días.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
