@@ -161,7 +161,7 @@
         </message>
         <message>
             <source>95 % interval</source>
-            <translation>Intervalo de 95 %</translation>
+            <translation>Intervalo del 95 %</translation>
         </message>
         <message>
             <source>weigh it</source>
