@@ -198,7 +198,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Each feeding got {mean} of powder on average (95 % interval {low} to {high}), {share} {side} the target. A bag lasted {lasted} feedings; it should last {should}.</source>
-        <translation>Cada toma llevó {mean} de polvo en promedio (intervalo de 95 % de {low} a {high}), {share} {side} de lo deseado. Un costal rindió {lasted} tomas; debe rendir {should}.</translation>
+        <translation>Cada toma llevó {mean} de polvo en promedio (intervalo del 95 % de {low} a {high}), {share} {side} de lo deseado. Un costal rindió {lasted} tomas; debe rendir {should}.</translation>
     </message>
     <message>
         <source>above</source>
@@ -388,7 +388,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>This is no kind of package. Write bag or tote.</source>
-        <translation>Esto no es un tipo de empaque. Escriba costal o supersaco.</translation>
+        <translation>Esto no es un tipo de envase. Escriba costal o supersaco.</translation>
     </message>
     <message>
         <source>That is less than one percent. Where a fifth is meant, write 20.</source>
@@ -1337,7 +1337,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <name>FillPlot</name>
     <message>
         <source>Each fill becomes a point here; behind them lie the mean and its 95 % interval.</source>
-        <translation>Aquí cada llenada será un punto; detrás quedan el promedio y su intervalo de 95 %.</translation>
+        <translation>Aquí cada llenada será un punto; detrás quedan el promedio y su intervalo del 95 %.</translation>
     </message>
     <message>
         <source>one for each bag</source>
@@ -1357,7 +1357,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Plot of {fills}, mean {mean}, 95 % interval {low} to {high}</source>
-        <translation>Gráfica de {fills}, promedio {mean}, intervalo de 95 % de {low} a {high}</translation>
+        <translation>Gráfica de {fills}, promedio {mean}, intervalo del 95 % de {low} a {high}</translation>
     </message>
 </context>
 <context>
@@ -1438,7 +1438,7 @@ between {low} and {high}
 (95 % interval)</source>
         <translation>{mean_of}
 entre {low} y {high}
-(intervalo de 95 %)</translation>
+(intervalo del 95 %)</translation>
     </message>
     <message>
         <source>Mean of {fills}</source>
@@ -3877,7 +3877,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>95 % interval</source>
-        <translation>intervalo de 95 %</translation>
+        <translation>intervalo del 95 %</translation>
     </message>
 </context>
 <context>
@@ -5080,7 +5080,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>{solids} solids as mixed (95 % interval {low} to {high}). Wanted: {target}, give or take {tolerance}.</source>
-        <translation>{solids} de sólidos en la mezcla (intervalo de 95 %: {low} a {high}). Se desea {target}, más o menos {tolerance}.</translation>
+        <translation>{solids} de sólidos en la mezcla (intervalo del 95 %: {low} a {high}). Se desea {target}, más o menos {tolerance}.</translation>
     </message>
     <message>
         <source>whole milk&apos;s line</source>
@@ -5316,7 +5316,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Water and powder together were filled up to the mark for the water</source>
-        <translation>Agua y polvo juntos se completaron hasta la marca del agua</translation>
+        <translation>Agua y polvo juntos se completaron hasta el nivel que era del agua</translation>
     </message>
     <message>
         <source>Powder for one calf fewer than the water</source>
@@ -8094,7 +8094,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Yes, that is right</source>
-        <translation>Sí, es correcto</translation>
+        <translation>Sí, está bien</translation>
     </message>
     <message>
         <source>As painted on it. A size like “1 quart” is only its name: what it holds is measured.</source>
@@ -8374,7 +8374,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Lot {lot}, {scoop}, {day}: {density}, 95 % interval {interval}</source>
-        <translation>Lote {lot}, {scoop}, {day}: {density}, intervalo de 95 % {interval}</translation>
+        <translation>Lote {lot}, {scoop}, {day}: {density}, intervalo del 95 % {interval}</translation>
     </message>
     <message>
         <source>Out of a file, not signed off.</source>
@@ -8468,7 +8468,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Arrived</source>
-        <translation>Llegó</translation>
+        <translation>Recibido</translation>
     </message>
     <message>
         <source>Scoop</source>
@@ -9086,7 +9086,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>95 % interval</source>
-        <translation>Intervalo de 95 %</translation>
+        <translation>Intervalo del 95 %</translation>
     </message>
     <message>
         <source>Settles to the mark by</source>
@@ -9306,7 +9306,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Each bar is a standard deviation, its line the 95 % interval: between lots of one kind, between bags of a lot, between scoopfuls of one bag. Two thirds of all lie within it, nearly all within twice.</source>
-        <translation>Cada barra es una desviación estándar y su línea el intervalo de 95 %: entre lotes de una clase, entre costales de un lote, entre medidas de un costal. Dos tercios quedan dentro de ella, casi todos dentro del doble.</translation>
+        <translation>Cada barra es una desviación estándar y su línea el intervalo del 95 %: entre lotes de una clase, entre costales de un lote, entre medidas de un costal. Dos tercios quedan dentro de ella, casi todos dentro del doble.</translation>
     </message>
     <message>
         <source>Overlapping lines mean: nobody can be told from the others. It is what to practise, not who to blame.</source>
@@ -9747,7 +9747,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>{mean}, between {low} and {high} (95 % interval); {fills} from {bags}</source>
-        <translation>{mean}, entre {low} y {high} (intervalo de 95 %); {fills} de {bags}</translation>
+        <translation>{mean}, entre {low} y {high} (intervalo del 95 %); {fills} de {bags}</translation>
     </message>
     <message>
         <source>Struck level</source>
@@ -9771,7 +9771,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>{mean}, between {low} and {high} (95 % interval)</source>
-        <translation>{mean}, entre {low} y {high} (intervalo de 95 %)</translation>
+        <translation>{mean}, entre {low} y {high} (intervalo del 95 %)</translation>
     </message>
     <message>
         <source>To the mark</source>
@@ -10313,7 +10313,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>plant code</source>
-        <translation>código de planta</translation>
+        <translation>clave de planta</translation>
     </message>
     <message>
         <source>powder (g a feeding)</source>
@@ -10853,7 +10853,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>a feeding, 95 % interval</source>
-        <translation>una toma, intervalo de 95 %</translation>
+        <translation>una toma, intervalo del 95 %</translation>
     </message>
 </context>
 <context>
@@ -11241,7 +11241,7 @@ Sign off all the same? The record will say so.</source>
     <name>Trial</name>
     <message>
         <source>That is more than this scale weighs. Type it again.</source>
-        <translation>Eso es más de lo que pesa esta báscula. Escríbalo de nuevo.</translation>
+        <translation>Es más de lo que pesa esta báscula. Escríbalo otra vez.</translation>
     </message>
     <message>
         <source>No powder is as heavy as that. Look at the unit.</source>
@@ -11539,7 +11539,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Count again</source>
-        <translation>Contar de nuevo</translation>
+        <translation>Contar otra vez</translation>
     </message>
     <message>
         <source>Fills, newest first</source>
@@ -12439,7 +12439,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>That is more than this scale weighs ({capacity}). Type it again.</source>
-        <translation>Eso es más de lo que pesa esta báscula ({capacity}). Escríbalo otra vez.</translation>
+        <translation>Es más de lo que pesa esta báscula ({capacity}). Escríbalo otra vez.</translation>
     </message>
     <message>
         <source>These two fills lie far apart, and nothing tells yet which one went wrong. Weigh another: it will show.</source>
@@ -12637,7 +12637,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Enter the plant code of each lot; it takes two plants.</source>
-        <translation>Anote el código de planta de cada lote; se necesitan dos plantas.</translation>
+        <translation>Anote el clave de planta de cada lote; se necesitan dos plantas.</translation>
     </message>
     <message>
         <source>Enter for each lot whether it is agglomerated; it takes both.</source>
@@ -12704,7 +12704,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>95 % interval</source>
-        <translation>Intervalo de 95 %</translation>
+        <translation>Intervalo del 95 %</translation>
     </message>
     <message>
         <source>What density may go with</source>
