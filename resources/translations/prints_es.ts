@@ -961,7 +961,7 @@
         </message>
         <message>
             <source>Weigh in every new lot before it is fed: an old line does not hold for another powder.</source>
-            <translation>Pese cada lote nuevo antes de darlo: una línea anterior no vale para otro polvo.</translation>
+            <translation>Pese cada lote nuevo antes de darlo: una línea anterior no sirve para otro polvo.</translation>
         </message>
         <message>
             <source>Least work for the tolerance of {tolerance}: bags: {bags}, fills from each: {fills}. So far a weigh-in had bags: {usual_bags}, fills from each: {usual_fills}.</source>
