@@ -812,7 +812,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Type below which temperature this holds.</source>
-        <translation>Escriba por debajo de qué temperatura vale esto.</translation>
+        <translation>Escriba por debajo de qué temperatura se aplica esto.</translation>
     </message>
     <message>
         <source>Say what changes: more powder, or a further feeding.</source>
@@ -1577,7 +1577,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The feeding from which the next lot is fed. From there its line and its charts hold.</source>
-        <translation>La toma desde la que se da el lote siguiente. Desde ahí valen su línea y sus tablas.</translation>
+        <translation>La toma desde la que se da el lote siguiente. Desde ahí se usan su línea y sus tablas.</translation>
     </message>
     <message>
         <source>Spot fill</source>
@@ -1585,7 +1585,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>One scoopful weighed when another bag is opened, to see whether the line still holds.</source>
-        <translation>Una medida pesada al abrir otro costal, para ver si la línea todavía vale.</translation>
+        <translation>Una medida pesada al abrir otro costal, para ver si la línea todavía sirve.</translation>
     </message>
     <message>
         <source>Batch</source>
@@ -3673,7 +3673,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The mark holds. Go on with one scoopful of each bag opened.</source>
-        <translation>La línea vale. Siga con una medida de cada costal que se abra.</translation>
+        <translation>La línea sirve. Siga con una medida de cada costal que se abra.</translation>
     </message>
     <message>
         <source>Look whether powder cakes or takes up damp in the store, and stir each bag up. Weigh fills to the line: the mark may have to move.</source>
@@ -3732,7 +3732,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Its scale holds at</source>
-        <translation>Su escala vale a</translation>
+        <translation>Escala calibrada a</translation>
     </message>
     <message>
         <source>Up to the brim or a line. Weighing water in it, under Instrument checks, is surer.</source>
@@ -4147,7 +4147,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Outdated on the wall: chart no. {numbers}. Print it anew and take the old one down.</source>
-        <translation>Tabla de pared que ya no vale: n.º {numbers}. Imprímala otra vez y quite la vieja.</translation>
+        <translation>Tabla de pared que ya no sirve: n.º {numbers}. Imprímala otra vez y quite la vieja.</translation>
     </message>
 </context>
 <context>
@@ -4858,7 +4858,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Lot {number} is signed off. What was weighed stays in the records. A new sign-off takes its place: the lines, labels and charts made by the old one hold no more then. Weigh it in again?</source>
-        <translation>El lote {number} está firmado. Lo pesado queda en los registros. Una firma nueva toma su lugar: las líneas, etiquetas y tablas hechas con la anterior dejan de valer. ¿Pesarlo otra vez?</translation>
+        <translation>El lote {number} está firmado. Lo pesado queda en los registros. Una firma nueva toma su lugar: las líneas, etiquetas y tablas hechas con la anterior dejan de servir. ¿Pesarlo otra vez?</translation>
     </message>
     <message>
         <source>Weigh in again</source>
@@ -5316,7 +5316,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Water and powder together were filled up to the mark for the water</source>
-        <translation>Agua y polvo juntos se completaron hasta el nivel que era del agua</translation>
+        <translation>Agua y polvo juntos se completaron hasta el nivel que era solo para el agua</translation>
     </message>
     <message>
         <source>Powder for one calf fewer than the water</source>
@@ -8274,7 +8274,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Old lines do not hold for it: weigh each lot in.</source>
-        <translation>Las líneas anteriores no valen para él: pese cada lote.</translation>
+        <translation>Las líneas anteriores no sirven para él: pese cada lote.</translation>
     </message>
     <message>
         <source>scoop “{new}” took the place of “{old}”, from lot {lot} on.</source>
@@ -8286,7 +8286,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Densities stepped by {share} with it: one of the two volumes may be wrong. Weigh water in the new scoop. The fill mark holds all the same, for the volume cancels in it.</source>
-        <translation>Con ella la densidad dio un salto de {share}: uno de los dos volúmenes puede estar mal. Pese agua en la medida nueva. La línea vale de todos modos, porque en ella el volumen se cancela.</translation>
+        <translation>Con ella la densidad dio un salto de {share}: uno de los dos volúmenes puede estar mal. Pese agua en la medida nueva. La línea sirve de todos modos, porque en ella el volumen se cancela.</translation>
     </message>
     <message>
         <source>Density shows no step with it: both volumes agree.</source>
@@ -9223,7 +9223,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Opened another bag? Stir it up, fill the scoop once and weigh it: a spot fill tells whether the line still holds.</source>
-        <translation>¿Abrió otro costal? Revuélvalo, llene la medida una vez y pésela: esa llenada suelta dice si la línea todavía vale.</translation>
+        <translation>¿Abrió otro costal? Revuélvalo, llene la medida una vez y pésela: esa llenada suelta dice si la línea todavía sirve.</translation>
     </message>
     <message>
         <source>For the whole lot the mark still holds.</source>
@@ -9231,7 +9231,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Of the whole lot nothing is sure yet: weigh one fill from each bag you open.</source>
-        <translation>De todo el lote todavía no se sabe: pese una llenada de cada costal que abra.</translation>
+        <translation>Del lote entero todavía no hay nada seguro: pese una llenada de cada costal que abra.</translation>
     </message>
     <message>
         <source>This bag: {mass}, {off} less than {target}.</source>
@@ -10972,7 +10972,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>From the next feeding on lot {number} is fed. Its lines, labels and wall charts hold from then on, those of lot {old} no more.</source>
-        <translation>Desde la toma siguiente se da el lote {number}. Desde entonces valen sus líneas, etiquetas y tablas de pared, y ya no las del lote {old}.</translation>
+        <translation>Desde la toma siguiente se da el lote {number}. Desde entonces se usan sus líneas, etiquetas y tablas de pared, y ya no las del lote {old}.</translation>
     </message>
     <message>
         <source>Lot {number} is in use.</source>
@@ -13049,15 +13049,15 @@ Sign off all the same? The record will say so.</source>
     <message numerus="yes">
         <source>%n wall charts are out of date: {sheets}.</source>
         <translation>
-            <numerusform>%n tabla de pared ya no vale: {sheets}.</numerusform>
-            <numerusform>%n tablas de pared ya no valen: {sheets}.</numerusform>
+            <numerusform>%n tabla de pared ya no sirve: {sheets}.</numerusform>
+            <numerusform>%n tablas de pared ya no sirven: {sheets}.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lot sheets are out of date, the lot was weighed in anew: {sheets}.</source>
         <translation>
-            <numerusform>%n hoja del lote ya no vale, el lote se pesó otra vez: {sheets}.</numerusform>
-            <numerusform>%n hojas del lote ya no valen, el lote se pesó otra vez: {sheets}.</numerusform>
+            <numerusform>%n hoja del lote ya no sirve, el lote se pesó otra vez: {sheets}.</numerusform>
+            <numerusform>%n hojas del lote ya no sirven, el lote se pesó otra vez: {sheets}.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -13105,8 +13105,8 @@ Sign off all the same? The record will say so.</source>
     <message numerus="yes">
         <source>Of the whole lot nothing is sure yet: about %n more spot fills, from other bags, would tell.</source>
         <translation>
-            <numerusform>De todo el lote todavía no se sabe: lo diría %n llenada suelta más, de otro costal.</numerusform>
-            <numerusform>De todo el lote todavía no se sabe: lo dirían unas %n llenadas sueltas más, de otros costales.</numerusform>
+            <numerusform>Del lote entero todavía no hay nada seguro: lo diría %n llenada suelta más, de otro costal.</numerusform>
+            <numerusform>Del lote entero todavía no hay nada seguro: lo dirían unas %n llenadas sueltas más, de otros costales.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
