@@ -431,3 +431,45 @@ def test_who_is_led_to_the_vessels_finds_what_was_typed_there(window: Window, qt
     type_in(qtbot, page.vessels.form.name.line, "Cart tank")
     half_typed_plan(window)
     assert page.vessels.form.name.text() == "Cart tank"
+
+
+def test_what_was_kept_is_named(qtbot: QtBot, page: SetupPage, desk: Desk) -> None:
+    said: list[str] = []
+    desk.said.connect(said.append)
+    farm = page.farm
+    for line, text in ((farm.name.line, "Wren {5} Farm"), (farm.tolerance.line, "3"), (farm.currency.line, "MXN")):
+        type_in(qtbot, line, text)
+        qtbot.keyClick(line, Qt.Key.Key_Return)
+    farm.metric_units.click()
+    farm.charts.click()
+    farm.paper.activated.emit(farm.paper.currentIndex())  # chosen anew, nothing changed: nothing to say
+    farm.languages.paper.setCurrentIndex(1)
+    farm.languages.paper.activated.emit(1)
+    page.show_tab(Scale)
+    type_in(qtbot, page.scales.form.name.line, "Barn scale")
+    page.scales.keep()
+    assert said == [
+        "Name of the farm kept: Wren {5} Farm",
+        "Tolerance kept: 3 %",
+        "Currency kept: MXN",
+        "Units kept. Metric: g, kg, L, mm, °C",
+        "Kept: Today asks for no wall chart.",
+        "Language of the paper kept: Spanish",
+        "Scale kept: Barn scale",
+    ]
+
+
+def test_each_tab_says_when_it_keeps(page: SetupPage) -> None:
+    told = []
+    for place in range(page.tabs.count()):
+        page.tabs.setCurrentIndex(place)
+        told.append(page.keeps.text())
+    with_button = "Kept when you press Keep."
+    assert page.scoops.keep_button.text().replace("&", "") == "Keep"
+    assert page.wire.listen_button.text().replace("&", "") == "Keep and listen"
+    assert told == [
+        "Each setting is kept as soon as you leave it.",
+        *3 * [with_button],
+        "Kept when you press Keep and listen.",
+        "",  # buttons for files, nothing to keep
+    ]

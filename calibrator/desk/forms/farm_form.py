@@ -132,11 +132,11 @@ class FarmForm(QWidget):
     def _keep_name(self) -> None:
         farm = self.desk.farm
         if farm and self.name.text() != farm.name and self.name.filled():
-            self._keep(name=self.name.text())
+            self._keep(self.tr("Name of the farm kept: {value}"), self.name.text(), name=self.name.text())
 
     def _keep_currency(self) -> None:
         if self.currency.text():
-            self._keep(currency=self.currency.text())
+            self._keep(self.tr("Currency kept: {value}"), self.currency.text(), currency=self.currency.text())
         else:
             self.reload_currency()
 
@@ -150,22 +150,32 @@ class FarmForm(QWidget):
         self.focusNextChild()
 
     def _keep_units(self) -> None:
-        self._keep(units=UnitSystem.METRIC if self.metric_units.isChecked() else UnitSystem.FARM)
+        metric = self.metric_units.isChecked()
+        told = (self.metric_units if metric else self.farm_units).text()
+        self._keep(self.tr("Units kept. {value}"), told, units=UnitSystem.METRIC if metric else UnitSystem.FARM)
 
     def _keep_paper(self) -> None:
-        self._keep(paper=Paper(self.paper.currentData()))
+        paper = Paper(self.paper.currentData())
+        self._keep(self.tr("Paper in the printer kept: {value}"), self.paper.currentText(), paper=paper)
 
     def _keep_charts(self) -> None:
-        self._keep(asks_for_charts=self.charts.isChecked())
+        asks = self.charts.isChecked()
+        told = self.tr("Kept: Today asks for wall charts.") if asks else self.tr("Kept: Today asks for no wall chart.")
+        self._keep(told, asks_for_charts=asks)
 
     def _keep_tolerance(self) -> None:
         if self.tolerance.understood():
-            self._keep(tolerance_share=self.tolerance.share())
+            text = self.tolerance.told()
+            self._keep(self.tr("Tolerance kept: {value}"), text, tolerance_share=self.tolerance.share())
 
     def _keep_water(self) -> None:
-        self._keep(water_step_qt=self.water_qt.currentData(), water_step_l=self.water_l.currentData())
+        shown = self.water_l if self.desk.system is UnitSystem.METRIC else self.water_qt
+        told = self.tr("Kept: water is measured to {value}")
+        quarts, litres = self.water_qt.currentData(), self.water_l.currentData()
+        self._keep(told, shown.currentText(), water_step_qt=quarts, water_step_l=litres)
 
-    def _keep(self, **known: Any) -> None:
+    def _keep(self, told: str, value: str = "", **known: Any) -> None:
+        """Keep what changed, and say what that was: `{value}` stands for it in `told`."""
         farm: Farm | None = self.desk.farm
         if farm is None:
             return
@@ -174,4 +184,4 @@ class FarmForm(QWidget):
             return
         kept = self.desk.keep(changed)
         if kept is not None:
-            self.desk.say(self.tr("Kept."))
+            self.desk.say(told.format(value=value))

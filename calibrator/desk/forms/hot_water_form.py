@@ -77,7 +77,7 @@ class HotWaterForm(QWidget):
             return
         changed = replace(farm, hot_water=known)
         if self.desk.keep(changed) is not None:
-            self.desk.say(self.tr("Kept."))
+            self.desk.say(self.tr("Hot water kept.") if known else self.tr("Hot water is no longer told."))
 
     def _made(self) -> HotWater | None:
         tank, hot, cold = (field.value() for field in self.fields)

@@ -93,4 +93,4 @@ class LanguageForm(QWidget):
 
     def _keep_paper(self) -> None:
         self._desk.settings.keep(paper_languages=PAPER_LANGUAGES[self.paper.currentIndex()])
-        self._desk.say(self.tr("Kept."))
+        self._desk.say(self.tr("Language of the paper kept: {language}").format(language=self.paper.currentText()))

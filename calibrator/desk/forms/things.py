@@ -31,6 +31,7 @@ class Wording:
 
     add: str
     new: str
+    kept: str
     retire: str
     really_retire: str = ""
     why_retire: str = ""  # asked instead, where the reason is kept
@@ -109,7 +110,7 @@ class ThingsTab(QWidget, Generic[T]):
         if kept is not None:
             self._show(kept)
             self.reload()
-            self.desk.say(self.tr("{name} is kept.").format(name=kept.name))
+            self.desk.say(self._wording.kept.format(name=kept.name))
             self.kept.emit(kept.id)
 
     def pending(self) -> str:

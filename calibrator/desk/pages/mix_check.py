@@ -253,6 +253,7 @@ class MixCheckPage(Page):
         return Wording(
             add=self.tr("&Add an instrument"),
             new=self.tr("New instrument"),
+            kept=self.tr("Instrument kept: {name}"),
             retire=self.tr("&Retire this instrument"),
             really_retire=self.tr("{name} will no longer be offered; its readings stay. Retire this instrument?"),
         )

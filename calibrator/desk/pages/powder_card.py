@@ -99,7 +99,7 @@ class PowderCard(QFrame):
         if self.desk.keep(counted_lot, "bags counted") is None:
             self.count.set_text(told.typed)
         else:
-            self.desk.say(self.tr("Kept."))
+            self.desk.say(self.tr("Count of bags kept: {count}").format(count=told.typed))
 
     def _tell(self, trouble: str) -> None:
         found = self.found

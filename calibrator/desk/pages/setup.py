@@ -15,7 +15,7 @@ from calibrator.desk.forms.things import ThingsTab, Wording
 from calibrator.desk.forms.vessel_form import VesselForm
 from calibrator.desk.forms.wire_form import WireForm
 from calibrator.desk.page import Page
-from calibrator.desk.parts import button
+from calibrator.desk.parts import button, label, row
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import Scale, Scoop, Vessel
 from calibrator.units import show_percent, show_scoop_volume, show_volume
@@ -34,7 +34,10 @@ class SetupPage(Page):
         self.title.setText(self.tr("Set-up"))
         self.back = button(self.tr("Back to the plan"), self._go_back)
         self.back.hide()
-        self.beside_title(self.back)
+        self.keeps = label("", "quiet", wrap=False)
+        beside = QWidget()
+        beside.setLayout(row(self.keeps, self.back))
+        self.beside_title(beside)
         self.tabs = QTabWidget()
         self.body.addWidget(self.tabs, 1)
         self.farm = FarmForm(desk)
@@ -117,6 +120,7 @@ class SetupPage(Page):
 
     def _reload_tab(self) -> None:
         here = self.tabs.currentWidget()
+        self.keeps.setText(self._when_kept(here))
         if here is self.farm:
             self.farm.reload()
         if here is self._wire_holder:
@@ -126,6 +130,14 @@ class SetupPage(Page):
         for kind, holder in self._holders.items():
             if here is holder:
                 self._tab(kind).reload()
+
+    def _when_kept(self, here: QWidget | None) -> str:
+        """A setting is kept one way, a thing another: its form makes sense only as a whole."""
+        if here is self.farm:
+            return self.tr("Each setting is kept as soon as you leave it.")
+        if here is self._wire_holder:
+            return self.tr("Kept when you press Keep and listen.")
+        return "" if here is self.records else self.tr("Kept when you press Keep.")
 
     def _tab(self, kind: type[Any]) -> ThingsTab[Any]:
         if kind not in self._made:
@@ -164,6 +176,7 @@ class SetupPage(Page):
         return Wording(
             add=self.tr("&Add a scale"),
             new=self.tr("New scale"),
+            kept=self.tr("Scale kept: {name}"),
             retire=self.tr("&Retire this scale"),
             really_retire=self.tr("{name} will no longer be offered; its weighings stay. Retire this scale?"),
         )
@@ -172,6 +185,7 @@ class SetupPage(Page):
         return Wording(
             add=self.tr("&Add a scoop"),
             new=self.tr("New scoop"),
+            kept=self.tr("Scoop kept: {name}"),
             retire=self.tr("&Retire this scoop"),
             why_retire=self.tr(
                 "{name} will no longer be offered; its marks stay. Why is it retired: worn, lost, broken, replaced?"
@@ -182,6 +196,7 @@ class SetupPage(Page):
         return Wording(
             add=self.tr("&Add a vessel"),
             new=self.tr("New vessel"),
+            kept=self.tr("Vessel kept: {name}"),
             retire=self.tr("&Retire this vessel"),
             really_retire=self.tr("{name} will no longer be offered for batches. Retire this vessel?"),
         )

@@ -78,7 +78,7 @@ class LotsPanel(QWidget):
             return
         lot = replace(self.desk.records.find(Lot, self._noted), note=self.note.text())
         if self.desk.keep(lot, "note") is not None:
-            self.desk.say(self.tr("Kept."))
+            self.desk.say(self.tr("Note on lot {lot} kept.").format(lot=on_screen(lot.lot_number, LONGEST_LINE)))
 
     def _note_typed(self) -> bool:
         known = self._lot_noted()
