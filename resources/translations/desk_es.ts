@@ -1107,6 +1107,38 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Siempre puede escribir en unas u otras, como 10 oz o 280 g. Se guarda tal como lo escribió.</translation>
     </message>
     <message>
+        <source>Name of the farm kept: {value}</source>
+        <translation>Se guardó el nombre del establo: {value}</translation>
+    </message>
+    <message>
+        <source>Currency kept: {value}</source>
+        <translation>Se guardó la moneda: {value}</translation>
+    </message>
+    <message>
+        <source>Units kept. {value}</source>
+        <translation>Se guardaron las unidades. {value}</translation>
+    </message>
+    <message>
+        <source>Paper in the printer kept: {value}</source>
+        <translation>Se guardó el papel de la impresora: {value}</translation>
+    </message>
+    <message>
+        <source>Kept: Today asks for wall charts.</source>
+        <translation>Se guardó: Hoy avisa de las tablas de pared.</translation>
+    </message>
+    <message>
+        <source>Kept: Today asks for no wall chart.</source>
+        <translation>Se guardó: Hoy no avisa de las tablas de pared.</translation>
+    </message>
+    <message>
+        <source>Tolerance kept: {value}</source>
+        <translation>Se guardó la tolerancia: {value}</translation>
+    </message>
+    <message>
+        <source>Kept: water is measured to {value}</source>
+        <translation>Se guardó: el agua se mide a {value}</translation>
+    </message>
+    <message>
         <source>Most a feeding is off.</source>
         <translation>Lo más que puede desviarse una toma.</translation>
     </message>
@@ -1129,10 +1161,6 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <message>
         <source>Paper in the printer</source>
         <translation>Papel de la impresora</translation>
-    </message>
-    <message>
-        <source>Kept.</source>
-        <translation>Guardado.</translation>
     </message>
 </context>
 <context>
@@ -2614,8 +2642,12 @@ entre {low} y {high}
         <translation>El agua caliente tiene que estar más caliente que la fría.</translation>
     </message>
     <message>
-        <source>Kept.</source>
-        <translation>Guardado.</translation>
+        <source>Hot water kept.</source>
+        <translation>Se guardó el agua caliente.</translation>
+    </message>
+    <message>
+        <source>Hot water is no longer told.</source>
+        <translation>Se borró el agua caliente.</translation>
     </message>
 </context>
 <context>
@@ -3853,8 +3885,8 @@ entre {low} y {high}
         <translation>La pantalla y el papel pueden ir en distinto idioma: la oficina lee uno y el establo otro.</translation>
     </message>
     <message>
-        <source>Kept.</source>
-        <translation>Guardado.</translation>
+        <source>Language of the paper kept: {language}</source>
+        <translation>Se guardó el idioma del papel: {language}</translation>
     </message>
 </context>
 <context>
@@ -4908,8 +4940,8 @@ entre {low} y {high}
         <translation>una nota sobre un lote</translation>
     </message>
     <message>
-        <source>Kept.</source>
-        <translation>Guardado.</translation>
+        <source>Note on lot {lot} kept.</source>
+        <translation>Se guardó la nota del lote {lot}.</translation>
     </message>
     <message>
         <source>Note on lot {lot}</source>
@@ -5015,6 +5047,10 @@ entre {low} y {high}
     <message>
         <source>New instrument</source>
         <translation>Instrumento nuevo</translation>
+    </message>
+    <message>
+        <source>Instrument kept: {name}</source>
+        <translation>Se guardó el instrumento: {name}</translation>
     </message>
     <message>
         <source>&amp;Retire this instrument</source>
@@ -6008,8 +6044,8 @@ entre {low} y {high}
         <translation>De este lote solo llegaron {count}. Cuente otra vez o corrija el lote.</translation>
     </message>
     <message>
-        <source>Kept.</source>
-        <translation>Guardado.</translation>
+        <source>Count of bags kept: {count}</source>
+        <translation>Se guardó el conteo de costales: {count}</translation>
     </message>
     <message>
         <source>No plan feeds it yet</source>
@@ -8747,6 +8783,18 @@ entre {low} y {high}
         <translation>Registros</translation>
     </message>
     <message>
+        <source>Each setting is kept as soon as you leave it.</source>
+        <translation>Cada ajuste se guarda en cuanto usted pasa a otra cosa.</translation>
+    </message>
+    <message>
+        <source>Kept when you press Keep and listen.</source>
+        <translation>Se guarda al oprimir Guardar y escuchar.</translation>
+    </message>
+    <message>
+        <source>Kept when you press Keep.</source>
+        <translation>Se guarda al oprimir Guardar.</translation>
+    </message>
+    <message>
         <source>{step} steps, up to {capacity}</source>
         <translation>división de {step}, hasta {capacity}</translation>
     </message>
@@ -8771,6 +8819,10 @@ entre {low} y {high}
         <translation>Báscula nueva</translation>
     </message>
     <message>
+        <source>Scale kept: {name}</source>
+        <translation>Se guardó la báscula: {name}</translation>
+    </message>
+    <message>
         <source>&amp;Retire this scale</source>
         <translation>Ret&amp;irar esta báscula</translation>
     </message>
@@ -8787,6 +8839,10 @@ entre {low} y {high}
         <translation>Medida nueva</translation>
     </message>
     <message>
+        <source>Scoop kept: {name}</source>
+        <translation>Se guardó la medida: {name}</translation>
+    </message>
+    <message>
         <source>&amp;Retire this scoop</source>
         <translation>Ret&amp;irar esta medida</translation>
     </message>
@@ -8801,6 +8857,10 @@ entre {low} y {high}
     <message>
         <source>New vessel</source>
         <translation>Recipiente nuevo</translation>
+    </message>
+    <message>
+        <source>Vessel kept: {name}</source>
+        <translation>Se guardó el recipiente: {name}</translation>
     </message>
     <message>
         <source>&amp;Retire this vessel</source>
@@ -10796,10 +10856,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>P&amp;ut back</source>
         <translation>De&amp;jar como estaba</translation>
-    </message>
-    <message>
-        <source>{name} is kept.</source>
-        <translation>Se guardó {name}.</translation>
     </message>
     <message>
         <source>retired</source>
