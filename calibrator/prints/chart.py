@@ -9,7 +9,7 @@ from calibrator.prints.chart_columns import Column
 from calibrator.prints.chart_facts import WallChart
 from calibrator.prints.chart_foot import Foot, draw_foot, lay_foot
 from calibrator.prints.chart_head import HEAD_MM, draw_head
-from calibrator.prints.chart_layout import Layout, best_layout
+from calibrator.prints.chart_layout import TYPE_STEP_MM, Layout, best_layout
 from calibrator.prints.chart_table import draw_bands, draw_headings, group_mm, headings_mm, least_widths
 from calibrator.prints.chart_two_lots import draw_two_lots, two_lots_mm
 from calibrator.prints.chart_weeks import weeks_page, weeks_width
@@ -24,6 +24,9 @@ from calibrator.prints.sheet import MARGIN_MM, Sheet, paper_mm
 _TEMPERATURE_MM = 40.0
 _EACH_MM = 6.5  # what each calf drinks
 GROUP_NAMES_MM = (10.5, 8.0, 5.6)
+_RATES_MM = 12.6  # several groups tell their rates above their rows: only that it is for the cold stands here
+_MORE_MM = (14.0, 7.0, 3.0, 0.0)  # for larger type of a single group's rate
+_LARGE_STILL_MM = 12.0
 
 
 def wall_chart(facts: WallChart) -> Document:
@@ -34,13 +37,12 @@ def wall_chart(facts: WallChart) -> Document:
     said = Words.of(facts.languages)
     groups = _cells(facts, said)
     feet = {lies: lay_foot(facts, said, _width(facts, lies)) for lies in (False, True)}
-    rooms = {lies: _room(facts, said, lies, foot) for lies, foot in feet.items()}
-    layout = _laid_out(groups, said, rooms)
+    layout, rate_mm = _laid_out(facts, groups, said, feet)
     if layout is None:
         raise DoesNotFit("This chart does not fit the paper. Use fewer kinds of scoops, or larger paper.")
     foot = feet[layout.landscape]
     count = len(layout.pages) + len(facts.weeks)
-    pages = tuple(_page(facts, said, layout, foot, number, count) for number in range(len(layout.pages)))
+    pages = tuple(_page(facts, said, layout, rate_mm, foot, number, count) for number in range(len(layout.pages)))
     upright = lay_foot(facts, said, weeks_width(facts))
     pages += tuple(
         weeks_page(facts, weeks, said, upright, number, count)
@@ -50,12 +52,41 @@ def wall_chart(facts: WallChart) -> Document:
     return Document(f"{chart} {facts.number} · {plain(facts.lot_number)}", pages)
 
 
-def _laid_out(groups: list[list[RowCells]], said: Words, rooms: dict[bool, tuple[float, float]]) -> Layout | None:
-    """With each group's name large enough to be found from afar, where the rows lose nothing by it."""
+def _laid_out(
+    facts: WallChart, groups: list[list[RowCells]], said: Words, feet: dict[bool, Foot]
+) -> tuple[Layout | None, float]:
+    """The layout and the height of the rate above it.
+
+    Each group's name stands large enough to be found from afar, and a single one's rate to be read from there, where
+    the rows lose no more by it than a step of type, and that only down to a size that is large still.
+    """
     least = least_widths(said)
-    sizes = GROUP_NAMES_MM if len(groups) > 1 else (0.0,)
-    laid = [best_layout(groups, [group_mm(said, size) if size else 0.0] * len(groups), rooms, least) for size in sizes]
-    return next((layout for layout in laid if layout and laid[-1] and layout.rank <= laid[-1].rank), laid[-1])
+    several = len(groups) > 1
+
+    def laid(name_mm: float, rate_mm: float) -> Layout | None:
+        rooms = {lies: _room(facts, said, lies, foot, rate_mm) for lies, foot in feet.items()}
+        headings = [group_mm(said, name_mm) if name_mm else 0.0] * len(groups)
+        return best_layout(groups, headings, rooms, least)
+
+    small = _RATES_MM if several else _rate_mm(said)
+    sizes = [(name, small) for name in GROUP_NAMES_MM] if several else [(0.0, small + more) for more in _MORE_MM]
+    tight = laid(*sizes[-1])
+    if tight is not None and (several or len(tight.pages) == 1):
+        for name_mm, rate_mm in sizes[:-1]:
+            found = laid(name_mm, rate_mm)
+            if found is not None and _no_worse(found, tight, several):
+                return found, rate_mm
+    return tight, sizes[-1][1]
+
+
+def _no_worse(layout: Layout, tight: Layout, several: bool) -> bool:
+    if layout.shape.style.small_mm < tight.shape.style.small_mm:
+        return False
+    if layout.rank <= tight.rank:
+        return several or layout.largest_mm >= tight.largest_mm
+    size, least = layout.shape.size_mm, tight.shape.size_mm
+    same = layout.legibility == tight.legibility and not several
+    return same and size >= _LARGE_STILL_MM and least - size <= TYPE_STEP_MM
 
 
 def _cells(facts: WallChart, said: Words) -> list[list[RowCells]]:
@@ -67,22 +98,22 @@ def _width(facts: WallChart, landscape: bool) -> float:
     return paper_mm(facts.paper, landscape=landscape)[0] - 2 * MARGIN_MM
 
 
-def _rate_mm(facts: WallChart, said: Words) -> float:
-    """Groups tell their rates above their rows; a single one tells it below the head."""
-    return 12.6 if len(facts.groups) > 1 else 10.4 + 2.6 * len(said.tongues)
+def _rate_mm(said: Words) -> float:
+    """What each calf drinks in one line, and below it the rate as small as can be."""
+    return 10.4 + 2.6 * len(said.tongues)
 
 
-def _room(facts: WallChart, said: Words, landscape: bool, foot: Foot) -> tuple[float, float]:
+def _room(facts: WallChart, said: Words, landscape: bool, foot: Foot, rate_mm: float) -> tuple[float, float]:
     """Width and height that are left for the rows."""
     height = paper_mm(facts.paper, landscape=landscape)[1] - 2 * MARGIN_MM
-    used = HEAD_MM + _rate_mm(facts, said) + two_lots_mm(facts, said) + headings_mm(facts, said) + foot.height_mm + 1.5
+    used = HEAD_MM + rate_mm + two_lots_mm(facts, said) + headings_mm(facts, said) + foot.height_mm + 1.5
     return _width(facts, landscape), height - used
 
 
-def _page(facts: WallChart, said: Words, layout: Layout, foot: Foot, number: int, pages: int) -> Page:
+def _page(facts: WallChart, said: Words, layout: Layout, rate: float, foot: Foot, number: int, pages: int) -> Page:
     sheet = Sheet(*paper_mm(facts.paper, landscape=layout.landscape))
     draw_head(sheet, facts, said)
-    top, rate = sheet.body.y_mm + HEAD_MM, _rate_mm(facts, said)
+    top = sheet.body.y_mm + HEAD_MM
     _rate(sheet, facts, said, layout, Box(sheet.body.x_mm, top, sheet.body.width_mm, rate))
     top += rate
     draw_two_lots(sheet, facts, said, top)

@@ -23,7 +23,7 @@ from calibrator.prints.chart_scoopfuls import (
     words_below,
 )
 from calibrator.prints.chart_words import RowCells
-from calibrator.prints.emblems import warning
+from calibrator.prints.emblems import scale, warning
 from calibrator.prints.fit import fit_line
 from calibrator.prints.fonts import width_mm
 from calibrator.prints.page import Box, Weight
@@ -117,7 +117,9 @@ def draw_row(
     size, weight = shape.size_mm, Weight.BOLD if cells.today else Weight.SEMIBOLD
     top = top_mm + _ROW_PAD
     for column, (x, _) in columns.items():
-        if column is Column.SCOOPFULS:
+        if column is Column.SCOOPFULS and cells.weighed:
+            sheet.put(*scale(Box(x, top, 1.25 * size, size)))  # told from a counted row at a glance
+        elif column is Column.SCOOPFULS:
             draw_scoopfuls(sheet, cells.parts, shape.slots, shape.style, weight, x, top, shape.line_mm)
         else:
             sheet.text(_figure(cells, column), x, top + 0.84 * size, size, weight, figures=True)

@@ -21,7 +21,7 @@ FLAG_MM = 7.0
 TODAY_TYPE_MM = 12.0
 _GUTTER, _GUTTER_OF_TODAY = 4.5, 3.5
 _WIDEST_GUTTER = 16.0
-_STEP = 0.5
+TYPE_STEP_MM = 0.5
 _MOST_AIR = 3.0
 _FLOOR = 4.0  # for charts that no paper holds at a legible size: never overlap, whatever comes
 
@@ -48,16 +48,25 @@ class Layout:
     def rank(self) -> tuple[bool, int, bool, bool, float, bool, bool]:
         """Smaller is better: legible, few pages, words in every row, large type, upright, one line a row."""
         style = self.shape.style
-        illegible = style.size_mm < LEAST_TYPE_MM
-        pages = len(self.pages)
-        return illegible, pages, not style.told, not style.extra, -style.size_mm, self.landscape, style.stacked
+        return *self.legibility, -style.size_mm, self.landscape, style.stacked
+
+    @property
+    def largest_mm(self) -> float:
+        """The type of the day's own row."""
+        return max(self.shape.style.size_mm, self.shape.style.today_mm)
+
+    @property
+    def legibility(self) -> tuple[bool, int, bool, bool]:
+        """What goes before the largest type."""
+        style = self.shape.style
+        return style.size_mm < LEAST_TYPE_MM, len(self.pages), not style.told, not style.extra
 
 
 def type_sizes(least_mm: float = LEAST_TYPE_MM) -> Iterator[float]:
     size = LARGEST_TYPE_MM
     while size >= least_mm:
         yield size
-        size -= _STEP
+        size -= TYPE_STEP_MM
 
 
 def columns_of(rows: Sequence[RowCells]) -> list[Column]:
@@ -182,7 +191,7 @@ def best_layout(
     if best is None:
         return None
     legible = best.shape.size_mm >= LEAST_TYPE_MM
-    for small_mm in TIGHT_SUBS_MM if legible and len(best.pages) > 1 else ():
+    for small_mm in TIGHT_SUBS_MM if legible and len(best.pages) == 2 else ():  # three never go into one
         tight = min(layouts(groups, headings, rooms, least, small_mm), key=lambda layout: layout.rank)
         if len(tight.pages) == 1 and tight.rank < best.rank:
             best = tight
@@ -200,7 +209,7 @@ def _with_today_large(
 ) -> Layout:
     """The same with the day's own row as large as takes no page more, from so large a type down."""
     rows = [cells for group in groups for cells in group]
-    for size in type_sizes(layout.shape.size_mm + _STEP):
+    for size in type_sizes(layout.shape.size_mm + TYPE_STEP_MM):
         if size > TODAY_TYPE_MM:
             continue
         style = replace(layout.shape.style, today_mm=size)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from functools import lru_cache
 
 from calibrator.prints.chart_words import PartCell, RowCells
 from calibrator.prints.emblems import scoop
@@ -81,10 +82,15 @@ def _widest(style: Style) -> float:
     return _WIDEST_TIGHT if style.small_mm < LEAST_SUB_MM else _WIDEST_WORDS
 
 
-def small_lines(text: str, room_mm: float, style: Style, weight: Weight = Weight.REGULAR) -> list[str]:
+def small_lines(text: str, room_mm: float, style: Style, weight: Weight = Weight.REGULAR) -> tuple[str, ...]:
     """Small words in two lines at most; a name that takes more stands in one, shrunk and cut as that needs."""
-    lines = wrap(text, room_mm, style.sub_mm, weight)
-    return lines if len(lines) <= _MOST_LINES else [text]
+    return _small_lines(text, room_mm, style.sub_mm, weight)
+
+
+@lru_cache(maxsize=4096)  # hundreds of rows say the same few words
+def _small_lines(text: str, room_mm: float, size_mm: float, weight: Weight) -> tuple[str, ...]:
+    lines = wrap(text, room_mm, size_mm, weight)
+    return tuple(lines) if len(lines) <= _MOST_LINES else (text,)
 
 
 def _plus(style: Style) -> float:

@@ -28,7 +28,9 @@ _INDENTS = {Column.WATER: 4.0, Column.TEMPERATURE: 3.4}  # room for the picture 
 def headings_mm(facts: WallChart, said: Words) -> float:
     """How high the headings are; scoopfuls have a line more, for the scoop or for what its pictures mean."""
     legend = _legend_mm(said) if scoop_names(facts) else 0.0
-    return 1.2 * (_FIRST + _SECOND * (len(said.tongues) - 1)) + legend + 1.6
+    tongues = len(said.tongues)
+    batches = any(row.batches > 1 for group in facts.groups for row in group.rows)
+    return 1.2 * (_FIRST + _SECOND * (tongues - 1)) + max(legend, 1.2 * _SECOND * tongues * batches) + 1.6
 
 
 def _legend_type(said: Words) -> float:
@@ -55,12 +57,20 @@ def _phrases(each: bool) -> dict[Column, str]:
     }
 
 
+def _told(column: Column, phrase: str, said: Words) -> tuple[str, ...]:
+    """A column's heading, the languages below each other: "2 ×" under "Batches" was read as morning and evening."""
+    if column is not Column.BATCHES:
+        return said.each(phrase)
+    return tuple(one for t in said.tongues for one in (t(phrase), t(words.A_FEEDING)))
+
+
 def least_widths(said: Words) -> dict[Column, float]:
     """What the headings of narrow columns take at a size that can still be read."""
     phrases = {**_phrases(False), Column.BATCHES: words.BATCHES}
     del phrases[Column.SCOOPFULS]
     return {
-        column: max(width_mm(told, 0.8 * _FIRST, Weight.BOLD) for told in said.each(phrase)) + _INDENTS.get(column, 0.0)
+        column: max(width_mm(one, 0.8 * _FIRST, Weight.BOLD) for one in _told(column, phrase, said))
+        + _INDENTS.get(column, 0.0)
         for column, phrase in phrases.items()
     }
 
@@ -72,7 +82,7 @@ def draw_headings(sheet: Sheet, layout: Layout, facts: WallChart, said: Words, t
     phrases = _phrases(Column.BATCHES in layout.columns)
     for number, column in enumerate(layout.columns):
         box = Box(edges[number], top_mm, edges[number + 1] - edges[number] - 2.0, bottom - top_mm)
-        told_mm = _heading(sheet, said.each(phrases[column]), box, column)
+        told_mm = _heading(sheet, _told(column, phrases[column], said), box, column)
         if column is Column.SCOOPFULS:
             _legend(sheet, layout, facts, said, box, told_mm)
     sheet.rule(body.x_mm, bottom, body.right_mm, bottom, 0.8)

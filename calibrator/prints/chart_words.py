@@ -44,7 +44,7 @@ class PartCell:
 @dataclass(frozen=True)
 class RowCells:
     """The texts of one row. `notes` stand small below the water, `extra` too where there is room; `powder_notes` below
-    the powder."""
+    the powder. `weighed` is a row without scoopfuls on a chart that has some."""
 
     calves: str
     batches: str
@@ -55,6 +55,7 @@ class RowCells:
     notes: tuple[str, ...]
     extra: tuple[str, ...]
     powder_notes: tuple[str, ...]
+    weighed: bool
     warn: bool
     today: bool
 
@@ -109,6 +110,7 @@ def row_cells(row: ChartRow, basis: RateBasis, facts: WallChart, said: Words, se
         notes=(*_notes(row, facts, said), *(up_to if basis is RateBasis.MADE_UP else ())),
         extra=() if basis is RateBasis.MADE_UP else up_to,
         powder_notes=_powder_notes(row, facts, said),
+        weighed=_weighed(row, facts),
         warn=not row.fits,
         today=row.today,
     )
@@ -143,9 +145,13 @@ def _powder_notes(row: ChartRow, facts: WallChart, said: Words) -> tuple[str, ..
     if row.portions > 1:
         each = _held(_mass(row.portion_g, facts))
         return (*said.each(lambda t: t(words.WEIGH_PORTIONS).format(count=row.portions, powder=each)), *with_it)
-    if not row.scoopfuls and any(each.scoopfuls for group in facts.groups for each in group.rows):
+    if _weighed(row, facts):
         return (*said.each(words.WEIGH_POWDER), *with_it)
     return (*said.each(words.BETTER_WEIGH), *with_it) if row.scoopfuls and row.many else with_it
+
+
+def _weighed(row: ChartRow, facts: WallChart) -> bool:
+    return not row.scoopfuls and any(each.scoopfuls for group in facts.groups for each in group.rows)
 
 
 def _mass(mass_g: float, facts: WallChart) -> str:

@@ -57,6 +57,30 @@ def _top(cup: Box, box: Box, stroke: float, way: FillWay, level: float) -> tuple
     return (Line(box.x_mm, y, cup.right_mm + 0.06 * cup.width_mm, y, 1.8 * stroke),)
 
 
+def scale(box: Box) -> tuple[Item, ...]:
+    """A kitchen scale from the front: the plate, the body below it, the window of its figures."""
+    stroke = 0.06 * box.height_mm
+    middle, plate = box.x_mm + box.width_mm / 2, box.y_mm + 0.3 * box.height_mm
+    top, bottom = plate + 0.16 * box.height_mm, box.bottom_mm - stroke / 2
+    body = polygon(
+        (
+            (middle - 0.3 * box.width_mm, top),
+            (middle + 0.3 * box.width_mm, top),
+            (middle + 0.42 * box.width_mm, bottom),
+            (middle - 0.42 * box.width_mm, bottom),
+        )
+    )
+    window = Box(middle - 0.2 * box.width_mm, top + 0.3 * (bottom - top), 0.4 * box.width_mm, 0.4 * (bottom - top))
+    return (
+        Line(box.x_mm, plate, box.right_mm, plate, 2 * stroke),
+        Line(middle, plate, middle, top, 3 * stroke),
+        Shape(body, fill=0.35),
+        Shape(body, stroke_mm=stroke),
+        Shape(rectangle(window), fill=WHITE),
+        Shape(rectangle(window), stroke_mm=stroke),
+    )
+
+
 def octagon(x_mm: float, y_mm: float, radius_mm: float) -> tuple[Item, ...]:
     """The shape of a stop sign about a centre: black with a white ring inside."""
 

@@ -116,6 +116,10 @@
             <translation>Tandas</translation>
         </message>
         <message>
+            <source>a feeding</source>
+            <translation>por toma</translation>
+        </message>
+        <message>
             <source>Water</source>
             <translation>Agua</translation>
         </message>

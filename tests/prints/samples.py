@@ -137,6 +137,12 @@ def chart(counts: Iterable[int] = range(104, 116), today: int = 109, batches: in
     return WallChart(**(facts | more))  # type: ignore[arg-type]
 
 
+def weighed_below(facts: WallChart) -> ChartGroup:
+    """The same rows, the last of them too many scoopfuls to count."""
+    group = facts.groups[0]
+    return replace(group, rows=(*group.rows[:-1], replace(group.rows[-1], scoopfuls=())))
+
+
 def at(minute: int) -> datetime:
     return datetime(2026, 3, 2, 9, minute, tzinfo=UTC)
 
@@ -240,6 +246,14 @@ def documents() -> Iterator[tuple[str, Document]]:
     yield "chart_en", wall_chart(chart())
     yield "chart_both", wall_chart(chart(languages=("en", "es")))
     yield "chart_few", wall_chart(chart(counts=(109, 111, 120)))
+    yield (
+        "chart_batches",
+        wall_chart(
+            chart(
+                (40, 44, 48, 52), 48, 2, languages=("en", "es"), groups=(weighed_below(chart((40, 44, 48, 52), 48, 2)),)
+            )
+        ),
+    )
     yield "chart_many", wall_chart(chart(counts=range(90, 131)))
     yield (
         "chart_long",

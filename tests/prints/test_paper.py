@@ -13,6 +13,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calibrator.model import Cylinder, FillWay, Mark, MixingRate, Paper, Poured, RateBasis, UnitSystem
+from calibrator.prints import chart as wall_chart_module
 from calibrator.prints import fonts
 from calibrator.prints.chart import wall_chart
 from calibrator.prints.chart_columns import LEAST_TYPE_MM
@@ -26,7 +27,7 @@ from calibrator.prints.label_facts import LabelForm, LabelLine, LineUse, label_l
 from calibrator.prints.labels import scoop_labels
 from calibrator.prints.lot_mark import lay_lot
 from calibrator.prints.output import CannotPrint, pdf_bytes, write_pdf
-from calibrator.prints.page import Document, Shape, Text, Weight
+from calibrator.prints.page import WHITE, Document, Shape, Text, Weight
 from calibrator.prints.place import spread
 from calibrator.prints.record import lot_sheet
 from tests.prints.geometry import ink, troubles
@@ -94,6 +95,38 @@ def test_the_days_row_is_larger_and_takes_no_page_more(rows: int, languages: tup
     sizes = {t.text: t.size_mm for t in texts(framed) if t.figures and t.text in ("101", "102")}
     assert sizes["102"] * CAP_HEIGHT >= 2000 / 300
     assert sizes["102"] >= sizes["101"]
+
+
+@pytest.mark.parametrize("languages", [("en",), ("es",), ("en", "es")])
+@pytest.mark.parametrize("rows", [3, 9, 12, 16])
+def test_the_rate_is_read_from_where_the_rows_are_as_far_as_they_lose_nothing(
+    rows: int, languages: tuple[str, ...], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    counts = range(41, 41 + rows)
+
+    def rate_and_rows() -> tuple[float, float, int]:
+        document = wall_chart(chart(counts, today=42, languages=languages))
+        told = [text for text in texts(document) if "13.0 %" in text.text]
+        (figure,) = [text.size_mm for text in texts(document) if text.figures and text.text == "41"]
+        return min(text.size_mm for text in told), figure, len(document.pages)
+
+    rate, figure, pages = rate_and_rows()
+    monkeypatch.setattr(wall_chart_module, "_MORE_MM", (0.0,))
+    small, tight, fewest = rate_and_rows()
+    assert pages == fewest
+    assert rate >= small
+    assert figure == tight or figure >= 12.0
+    if rows == 3:
+        assert rate >= 4.4 > small
+
+
+def test_so_many_batches_are_for_one_feeding() -> None:
+    """ "2 ×" under "Batches" was read as the morning's and the evening's."""
+    for language, told in (("en", ("Batches", "a feeding")), ("es", ("Tandas", "por toma"))):
+        shown = {text.text: text.size_mm for text in texts(wall_chart(chart(batches=2, languages=(language,))))}
+        assert all(shown[one] >= 3.3 for one in told), shown
+        assert "2 ×" in shown
+    assert "a feeding" not in {text.text for text in texts(wall_chart(chart()))}
 
 
 def test_powder_that_the_scale_does_not_weigh_at_once_is_told_in_portions_in_its_row() -> None:
@@ -551,10 +584,17 @@ def test_a_chart_for_the_cold_says_so_whole(groups: int, languages: tuple[str, .
 
 
 def test_a_row_that_nobody_can_count_says_weigh_it_where_others_are_counted() -> None:
+    """In words, and with a scale where the others have their scoops: seen before it is read."""
     one = chart(range(20, 26))
     rows = (*one.groups[0].rows, replace(one.groups[0].rows[-1], calves=99, scoopfuls=()))
-    texts_shown = [t.text for t in texts(wall_chart(replace(one, groups=(replace(one.groups[0], rows=rows),))))]
-    assert texts_shown.count("weigh it") == 1
+    mixed = wall_chart(replace(one, groups=(replace(one.groups[0], rows=rows),)))
+    assert [t.text for t in texts(mixed)].count("weigh it") == 1
     bare = tuple(replace(row, scoopfuls=()) for row in one.groups[0].rows)
     by_weight = wall_chart(replace(one, groups=(replace(one.groups[0], rows=bare),)))
     assert "weigh it" not in [t.text for t in texts(by_weight)]
+    assert (_windows(mixed), _windows(by_weight), _windows(wall_chart(one))) == (1, 0, 0)
+
+
+def _windows(document: Document) -> int:
+    """Scales, each known by the white window of its figures."""
+    return sum(isinstance(item, Shape) and item.fill == WHITE for page in document.pages for item in page.items)
