@@ -53,7 +53,7 @@ def test_in_english_nothing_changes(sheets: tuple[SheetOf, ...]) -> None:
 def test_in_spanish_every_heading_is_spanish_and_none_stands_twice(sheets: tuple[SheetOf, ...]) -> None:
     with speaking("es"):
         told = sheets_in_words(sheets)
-        assert heading("budgets (newest 1000)") == "cuentas de incertidumbre (las 1000 más nuevas)"
+        assert heading("budgets (newest 1000)") == "cuentas de incertidumbre (las 1000 más recientes)"
         assert heading("weight (g)") == "peso (g)"
     for one, other in zip(sheets, told, strict=True):
         assert one.name != other.name

@@ -66,7 +66,7 @@ _WORDS: dict[Meaning, str] = {
     Meaning.PRODUCT: "product|product name|brand|powder|milk replacer|replacer|producto|marca|polvo|sustituto"
     "|sustituto de leche",
     Meaning.SUPPLIER: "supplier|vendor|from|mill|dealer|proveedor|distribuidor",
-    Meaning.PLANT: "plant code|plant|line code|planta|codigo de planta",
+    Meaning.PLANT: "plant code|plant|line code|planta|codigo de planta|clave de planta",
     Meaning.ARRIVED: "arrived on|arrived|arrival|received|date received|delivered|delivery date|delivered on"
     "|received on|date rec d|rec d|date in|llegada|llego|llego el|fecha de llegada|recibido|entrega|entregado"
     "|fecha de entrega|recibido el",
@@ -83,7 +83,7 @@ _WORDS: dict[Meaning, str] = {
     "|peso de cada uno|peso por saco|peso del costal|peso de un costal|peso por costal|peso c u|kg por saco"
     "|kg por costal|kg costal|kg saco",
     Meaning.PRICE: "price of a package|price|price per bag|bag price|cost|cost per bag|unit price|price each"
-    "|cost each|precio|precio por saco|precio por costal|costo|precio unitario|precio c u",
+    "|cost each|precio|precio por saco|precio por costal|precio de cada uno|costo|precio unitario|precio c u",
     Meaning.PROTEIN: "protein|crude protein|proteina|proteina cruda",
     Meaning.FAT: "fat|crude fat|grasa|grasa cruda",
     Meaning.FIBRE: "fibre|fiber|crude fiber|fibra|crude fibre|fibra cruda",
