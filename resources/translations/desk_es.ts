@@ -10746,11 +10746,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>{batches} (one runs over)</source>
-        <translation>{batches} (una sola no cabe)</translation>
+        <translation>{batches} (1 no cabe)</translation>
     </message>
     <message>
         <source>{batches} (one is too full)</source>
-        <translation>{batches} (una sola queda muy llena)</translation>
+        <translation>{batches} (1 muy llena)</translation>
     </message>
     <message>
         <source>{vessel}: {why}</source>
@@ -12693,7 +12693,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Enter the plant code of each lot; it takes two plants.</source>
-        <translation>Anote el clave de planta de cada lote; se necesitan dos plantas.</translation>
+        <translation>Anote la clave de planta de cada lote; se necesitan dos plantas.</translation>
     </message>
     <message>
         <source>Enter for each lot whether it is agglomerated; it takes both.</source>
