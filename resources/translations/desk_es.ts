@@ -1934,7 +1934,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Read the level, and check the mix: refractometer or a weighed jug.</source>
-        <translation>Lea el nivel y revise la mezcla: refractómetro o una jarra pesada.</translation>
+        <translation>Lea el nivel y revise la mezcla: con refractómetro o pesando una jarra.</translation>
     </message>
     <message>
         <source>Hot water scalds: over 120 °F (49 °C) it burns skin in minutes, hotter in seconds. Feed at the temperature on the product&apos;s label. With young or sick calves ask your veterinarian.</source>
@@ -3442,7 +3442,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>seen where the interval leaves nought out; none where it stays near nought</source>
-        <translation>se ve si el intervalo deja fuera el cero; no hay si se queda cerca de cero</translation>
+        <translation>se ve si el intervalo deja fuera el cero; no lo hay si se queda cerca de cero</translation>
     </message>
     <message>
         <source>Slope</source>
@@ -5128,7 +5128,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>weighed jug</source>
-        <translation>jarra pesada</translation>
+        <translation>jarra en la báscula</translation>
     </message>
     <message>
         <source>finished volume</source>
@@ -5140,7 +5140,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>By the weighed jug, through the density of the mix.</source>
-        <translation>Por la jarra pesada, a través de la densidad de la mezcla.</translation>
+        <translation>Pesando la jarra, a través de la densidad de la mezcla.</translation>
     </message>
     <message>
         <source>By the finished volume, the powder taken for right: it finds wrong water, never wrong powder.</source>
@@ -9558,7 +9558,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>This powder is medicated. Follow its label, the veterinarian and local rules; wear gloves.</source>
-        <translation>Este polvo es medicado. Siga la etiqueta, al veterinario y las reglas locales; use guantes.</translation>
+        <translation>Este polvo es medicado. Siga la etiqueta, lo que diga el veterinario y las reglas locales; use guantes.</translation>
     </message>
     <message>
         <source>Your initials</source>
@@ -9981,7 +9981,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Press the space bar to tick it, once it is so.</source>
-        <translation>Cuando sea así, oprima la barra espaciadora para marcarla.</translation>
+        <translation>Cuando sea así, oprima la barra espaciadora para marcar la casilla.</translation>
     </message>
 </context>
 <context>
@@ -11278,7 +11278,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Every three months: table sugar is a standard by weight. More than {off} off: clean it first.</source>
-        <translation>Cada tres meses, con azúcar de mesa pesada: se sabe cuánto debe marcar. Si se aparta más de {off}, límpielo primero.</translation>
+        <translation>Cada tres meses, pesando azúcar de mesa: se sabe cuánto debe marcar. Si se aparta más de {off}, límpielo primero.</translation>
     </message>
     <message>
         <source>Weigh {sugar} of sugar and {water} of water: {brix} Brix.</source>
