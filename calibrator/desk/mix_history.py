@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime
 
+from calibrator.desk.bags_told import bag_result
 from calibrator.desk.mix_batch import COVERAGE
 from calibrator.model import BagCount, Farm, Lot, MixCheck, Plan, Vessel
 from calibrator.records import Records
-from calibrator.science.bag_count import BagResult, Ends, bag_count
+from calibrator.science.bag_count import BagResult
 from calibrator.science.check_season import Mean, Point, Watched, means_by, off_share, watch
-from calibrator.science.errors import CannotCompute
 from calibrator.science.solids import SolidsFrom
 from calibrator.values import dataclass
 
@@ -62,15 +62,7 @@ def kept_counts(records: Records, farm: Farm) -> list[Counted]:
     """The counts of bags that count, oldest first."""
     lots = {lot.id: lot for lot in records.every(Lot, farm.id)}
     counts = sorted((c for c in records.every(BagCount, farm.id) if c.counts and c.lot_id in lots), key=_when)
-    return [Counted(count, lots[count.lot_id], _result(count, farm)) for count in counts]
-
-
-def _result(count: BagCount, farm: Farm) -> BagResult | None:
-    ends = Ends.SHARP if count.sharp else Ends.ROUGH
-    try:
-        return bag_count(count.bags, count.bag_mass_g, count.feedings, count.target_mass_g, farm.tolerance_share, ends)
-    except CannotCompute:
-        return None
+    return [Counted(count, lots[count.lot_id], bag_result(count, farm.tolerance_share)) for count in counts]
 
 
 def names(records: Records, farm: Farm) -> Names:

@@ -33,8 +33,8 @@ class Need(StrEnum):
     CHART = "chart"  # no chart of a plan that holds today hangs
     OLD_CHARTS = "old_charts"  # charts of no plan in use rest on an older sign-off
     LOT_SHEETS = "lot_sheets"  # a lot was weighed anew since its record was printed
-    MIX_OFF = "mix_off"  # the last check of the mix was too thin or too strong, and no right one followed
-    MIX_UNSURE = "mix_unsure"  # the last check of the mix leans to thin or strong and proves nothing
+    MIX_OFF = "mix_off"  # the last check of the mix was too thin or too strong, and none that reads right followed
+    MIX_UNSURE = "mix_unsure"  # the last check of the mix leans to thin or strong, and no bags came out right since
     CHECK_MIX = "check_mix"  # the mix of the lot in use was not checked for long
 
 
@@ -74,16 +74,35 @@ def waiting(now: Standing) -> list[Waiting]:
 
 
 def _mix_off(now: Standing) -> list[Waiting]:
-    """The mix of the lot in use, where the last check that told anything said that it was not as wanted, or the last
-    of all leans that way."""
+    """The mix of the lot in use, where a check said that it was not as wanted or the last of all leans that way, and
+    nothing that was told since says that it is right."""
     lot = now.in_use.lot if now.in_use else None
     own = sorted((c for c in now.checks if lot and c.lot_id == lot.id and c.verdict), key=_moment)
-    last = next((c for c in reversed(own) if c.verdict in (*OFF, RIGHT)), None)
+    last = next((c for c in reversed(own) if c.verdict in OFF or _reads_right(c)), None)
     if last is not None and last.verdict in OFF:
         return [Waiting(Need.MIX_OFF, lot=lot, day=last.at.astimezone().date(), check=last)]
-    if own and leans(own[-1]):
+    if own and leans(own[-1]) and not _bags_came_right(now, own[-1]):
         return [Waiting(Need.MIX_UNSURE, lot=lot, day=own[-1].at.astimezone().date(), check=own[-1])]
     return []
+
+
+def _reads_right(check: MixCheck) -> bool:
+    """Whether a check lies within what is wanted. An open one counts too: without a Brix calibration of the powder no
+    reading is ever sure, and what was put right would be called off for as long as the lot is fed."""
+    return check.verdict == RIGHT or (check.solids_share is not None and check.verdict not in OFF and not leans(check))
+
+
+def _bags_came_right(now: Standing, check: MixCheck) -> bool:
+    """Whether bags counted after a check that proves nothing say that the feedings got their powder. A check that is
+    surely off they do not answer: of the water they tell nothing."""
+    later = [count for count in now.bag_counts if count.lot_id == check.lot_id and count.at > check.at]
+    if not later:
+        return False
+    # The science of counts comes with that of checks, which the first page is up without.
+    from calibrator.desk.bags_told import bag_result
+
+    result = bag_result(max(later, key=lambda count: count.at), now.tolerance_share)
+    return result is not None and result.verdict.value == RIGHT
 
 
 def leans(check: MixCheck) -> str:

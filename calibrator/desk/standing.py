@@ -10,6 +10,7 @@ from weakref import WeakKeyDictionary
 
 from calibrator.desk.in_use import LotState, lot_fed, next_lot, state_of
 from calibrator.model import (
+    BagCount,
     Farm,
     Instrument,
     Lot,
@@ -85,11 +86,13 @@ class Standing:
     prints: tuple[Printed, ...]
     endings: tuple[SheetEnding, ...] = ()  # what became of printed sheets, oldest word first
     checks: tuple[MixCheck, ...] = ()  # of the mix, those that were not withdrawn
+    bag_counts: tuple[BagCount, ...] = ()  # those that were not withdrawn
     has_instruments: bool = False
     plans: tuple[Plan, ...] = ()  # those in use
     charted: Mapping[str, Plan] = field(default_factory=dict)  # the plan as an open lot's newest chart shows it
     today: date = date.max
     asks_for_charts: bool = True
+    tolerance_share: float = 0.0  # of a feeding's powder
 
     def lot(self, lot_id: str) -> LotStanding | None:
         return next((known for known in self.lots if known.lot.id == lot_id), None)
@@ -142,11 +145,13 @@ def _standing(records: Records, farm: Farm, today: date) -> Standing:
         prints,
         endings=tuple(records.sheet_endings(farm.id)),
         checks=tuple(check for check in records.every(MixCheck, farm.id) if not check.withdrawn_reason),
+        bag_counts=tuple(count for count in records.every(BagCount, farm.id) if count.counts),
         has_instruments=any(made.retired_on is None for made in records.every(Instrument, farm.id)),
         plans=tuple(plan for plan in records.every(Plan, farm.id) if plan.retired_on is None),
         charted=_charted(records, [sheet for sheet in prints if sheet.lot_id in open_lots]),
         today=today,
         asks_for_charts=farm.asks_for_charts,
+        tolerance_share=farm.tolerance_share,
     )
 
 

@@ -2560,7 +2560,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Taken together, the checks of lot {lot} show a shift; no single one is sure of it.</source>
-        <translation>Tomadas juntas, las revisiones del lote {lot} muestran un cambio; ninguna por sí sola lo asegura.</translation>
+        <translation>Tomadas juntas, las revisiones del lote {lot} muestran un cambio; ninguna por sí sola lo demuestra.</translation>
     </message>
     <message>
         <source>The newest check of lot {lot} reads too thin, but is not sure. Check again.</source>
@@ -3768,7 +3768,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Up to the brim or a line. Weighing water in it, under Instrument checks, is surer.</source>
-        <translation>Hasta el borde o hasta una línea. Es más seguro pesar el agua que le cabe, en Revisar instrumentos.</translation>
+        <translation>Hasta el borde o hasta una línea. Es más exacto pesar el agua que le cabe, en Revisar instrumentos.</translation>
     </message>
     <message>
         <source>What it holds</source>
@@ -3897,7 +3897,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>With it: how sure that is, how many fills are still needed, and the bulk density.</source>
-        <translation>Junto con qué tan seguro es, cuántas llenadas faltan y la densidad aparente.</translation>
+        <translation>Junto con qué tan bien se sabe, cuántas llenadas faltan y la densidad aparente.</translation>
     </message>
     <message>
         <source>Bulk density {density}</source>
@@ -3964,7 +3964,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Weigh powder and water on the kitchen scale, mix well, and read three drops. Two strengths make a calibration, six mixes make it sure. It holds for this powder and this refractometer.</source>
-        <translation>Pese polvo y agua en la báscula de cocina, mezcle bien y lea tres gotas. Con dos concentraciones ya hay calibración; con seis mezclas queda segura. Vale para este polvo y este refractómetro.</translation>
+        <translation>Pese polvo y agua en la báscula de cocina, mezcle bien y lea tres gotas. Con dos concentraciones ya hay calibración; con seis mezclas queda firme. Vale para este polvo y este refractómetro.</translation>
     </message>
     <message>
         <source>No lot is in use yet: a calibration belongs to a powder. Sign off a weigh-in first.</source>
@@ -5200,11 +5200,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>Probably too thin, not sure yet</source>
-        <translation>Quizás demasiado aguada; aún no es seguro</translation>
+        <translation>Quizás demasiado aguada; aún no se sabe bien</translation>
     </message>
     <message>
         <source>Probably too strong, not sure yet</source>
-        <translation>Quizás demasiado fuerte; aún no es seguro</translation>
+        <translation>Quizás demasiado fuerte; aún no se sabe bien</translation>
     </message>
     <message>
         <source>Two instruments disagree ({one}; {other}). Read with both again before you add anything.</source>
@@ -5240,7 +5240,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Add weighed mixes to the Brix calibration; they make it surer.</source>
-        <translation>Agregue mezclas pesadas a la calibración Brix; la hacen más segura.</translation>
+        <translation>Agregue mezclas pesadas a la calibración Brix; la hacen más precisa.</translation>
     </message>
     <message>
         <source>It is too near the limit for this instrument. Weigh the powder of the next batch instead.</source>
@@ -5284,11 +5284,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>How right it is, this reading cannot tell closer than ± {half}. Weighed mixes tell more, once for this powder: two make a start, six a sure verdict; see the tab Brix calibration.</source>
-        <translation>Esta lectura no da más precisión que ± {half}. Más dicen las mezclas pesadas, una sola vez para este polvo: con dos se empieza, con seis queda seguro; vea la pestaña Calibración Brix.</translation>
+        <translation>Esta lectura no da más precisión que ± {half}. Más dicen las mezclas pesadas, una sola vez para este polvo: con dos se empieza, con seis el resultado es firme; vea la pestaña Calibración Brix.</translation>
     </message>
     <message>
         <source>More drops do not help, nor does plain water. Weighed mixes do, once for this powder: two make a start, six a sure verdict; see the tab Brix calibration.</source>
-        <translation>No ayudan más gotas ni la revisión en agua sola. Ayudan las mezclas pesadas, una sola vez para este polvo: con dos se empieza, con seis queda seguro; vea la pestaña Calibración Brix.</translation>
+        <translation>No ayudan más gotas ni la revisión en agua sola. Ayudan las mezclas pesadas, una sola vez para este polvo: con dos se empieza, con seis el resultado es firme; vea la pestaña Calibración Brix.</translation>
     </message>
     <message>
         <source>Nothing speaks against it: it can be fed.</source>
@@ -5300,7 +5300,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>A mean reading between {low} and {high} Brix would surely be right.</source>
-        <translation>Una lectura promedio entre {low} y {high} Brix estaría bien con seguridad.</translation>
+        <translation>Una lectura promedio entre {low} y {high} Brix estaría bien sin duda.</translation>
     </message>
     <message>
         <source>The first pail and the last are alike.</source>
@@ -5464,7 +5464,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Check the thermometer in ice water to be surer.</source>
-        <translation>Revise el termómetro en agua con hielo para estar más seguro.</translation>
+        <translation>Revise el termómetro en agua con hielo para saberlo mejor.</translation>
     </message>
     <message>
         <source>The thermometer showed {degrees} too much in ice water; that is taken off.</source>
@@ -7237,7 +7237,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>There are too few readings to tell how sure this is.</source>
-        <translation>Hay muy pocas lecturas para decir qué tan seguro es esto.</translation>
+        <translation>Hay muy pocas lecturas para decir qué tan bien se sabe.</translation>
     </message>
     <message>
         <source>There is no line to print yet. Sign off a weigh-in first.</source>
@@ -8114,15 +8114,15 @@ entre {low} y {high}
     </message>
     <message>
         <source>Measure its volume with &amp;water as well, which is surer</source>
-        <translation>Medir también su volumen con &amp;agua: es más seguro</translation>
+        <translation>Medir también su volumen con &amp;agua: es más exacto</translation>
     </message>
     <message>
         <source>By its dimensions it holds {volume}, 95 % sure.</source>
-        <translation>Por sus dimensiones le caben {volume}, con 95 % de seguridad.</translation>
+        <translation>Por sus dimensiones le caben {volume}, con 95 % de certeza.</translation>
     </message>
     <message>
         <source>By water it holds {volume}, 95 % sure. This is what counts.</source>
-        <translation>Con agua le caben {volume}, con 95 % de seguridad. Eso es lo que cuenta.</translation>
+        <translation>Con agua le caben {volume}, con 95 % de certeza. Eso es lo que cuenta.</translation>
     </message>
     <message>
         <source>What to know it by</source>
@@ -9291,7 +9291,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Of the whole lot nothing is sure yet: weigh one fill from each bag you open.</source>
-        <translation>Del lote entero todavía no hay nada seguro: pese una llenada de cada costal que abra.</translation>
+        <translation>Del lote entero todavía no se sabe lo suficiente: pese una llenada de cada costal que abra.</translation>
     </message>
     <message>
         <source>This bag: {mass}, {off} less than {target}.</source>
@@ -9649,7 +9649,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Fills to the line, the next step, make it surer.</source>
-        <translation>Las llenadas hasta la línea, el paso siguiente, la dan con más seguridad.</translation>
+        <translation>Las llenadas hasta la línea, el paso siguiente, la dan con más precisión.</translation>
     </message>
     <message>
         <source>The line is there all the same</source>
@@ -11051,20 +11051,20 @@ Sign off all the same? The record will say so.</source>
         <translation>Ya no se pide tabla de pared. En Ajustes se puede volver a pedir.</translation>
     </message>
     <message>
-        <source>The mix with lot {number} was too thin on {day}, and no right one was read since.</source>
-        <translation>La mezcla con el lote {number} salió demasiado aguada el {day} y desde entonces no se ha leído ninguna correcta.</translation>
+        <source>The mix with lot {number} was too thin on {day}. It stays here until a check reads right.</source>
+        <translation>La mezcla con el lote {number} salió demasiado aguada el {day}. Queda aquí hasta que una revisión salga bien.</translation>
     </message>
     <message>
-        <source>The mix with lot {number} was too strong on {day}, and no right one was read since.</source>
-        <translation>La mezcla con el lote {number} salió demasiado fuerte el {day} y desde entonces no se ha leído ninguna correcta.</translation>
+        <source>The mix with lot {number} was too strong on {day}. It stays here until a check reads right.</source>
+        <translation>La mezcla con el lote {number} salió demasiado fuerte el {day}. Queda aquí hasta que una revisión salga bien.</translation>
     </message>
     <message>
-        <source>The mix with lot {number} was probably too thin on {day}; it is not sure.</source>
-        <translation>La mezcla con el lote {number} quizás salió demasiado aguada el {day}; no hay certeza.</translation>
+        <source>The mix with lot {number} was probably too thin on {day}. It stays here until a check or a count of bags comes out right.</source>
+        <translation>La mezcla con el lote {number} quizás salió demasiado aguada el {day}. Queda aquí hasta que una revisión o un conteo de costales salga bien.</translation>
     </message>
     <message>
-        <source>The mix with lot {number} was probably too strong on {day}; it is not sure.</source>
-        <translation>La mezcla con el lote {number} quizás salió demasiado fuerte el {day}; no hay certeza.</translation>
+        <source>The mix with lot {number} was probably too strong on {day}. It stays here until a check or a count of bags comes out right.</source>
+        <translation>La mezcla con el lote {number} quizás salió demasiado fuerte el {day}. Queda aquí hasta que una revisión o un conteo de costales salga bien.</translation>
     </message>
     <message>
         <source>The mix with lot {number} was not checked yet.</source>
@@ -11135,7 +11135,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>many to count: weighing is surer</source>
-        <translation>son muchas para contarlas: es más seguro pesar</translation>
+        <translation>son muchas para contarlas: pesar es más exacto</translation>
     </message>
     <message>
         <source>fits the {vessel}</source>
@@ -13161,8 +13161,8 @@ Sign off all the same? The record will say so.</source>
     <message numerus="yes">
         <source>Of the whole lot nothing is sure yet: about %n more spot fills, from other bags, would tell.</source>
         <translation>
-            <numerusform>Del lote entero todavía no hay nada seguro: lo diría %n llenada suelta más, de otro costal.</numerusform>
-            <numerusform>Del lote entero todavía no hay nada seguro: lo dirían unas %n llenadas sueltas más, de otros costales.</numerusform>
+            <numerusform>Del lote entero todavía no se sabe lo suficiente: lo diría %n llenada suelta más, de otro costal.</numerusform>
+            <numerusform>Del lote entero todavía no se sabe lo suficiente: lo dirían unas %n llenadas sueltas más, de otros costales.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -56,6 +56,16 @@ def test_translations_have_the_same_places(name: str) -> None:
     assert [source for _, source, forms, _ in messages(name) for told in forms if places(told) != places(source)] == []
 
 
+def test_no_figure_is_called_safe_where_it_is_meant_to_be_certain() -> None:
+    """`Seguro` is both in Spanish: of a mix that calves drink it would say that it is not safe to feed."""
+    told = [form for name in ("desk_es", "prints_es") for _, _, forms, _ in messages(name) for form in forms]
+    told.append(resource("manual/es.md").read_text(encoding="utf-8"))
+    of_a_person = ("para estar seguro",)
+    for allowed in of_a_person:
+        told = [text.replace(allowed, "") for text in told]
+    assert [text[:200] for text in told if re.search(r"\b(in)?segur", text)] == []
+
+
 def test_a_key_is_given_in_both_languages_or_in_none() -> None:
     def keys(text: str) -> int:
         return len(re.findall(r"&\w", text))

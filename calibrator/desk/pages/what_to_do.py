@@ -224,11 +224,11 @@ def _mix_off(found: Waiting) -> str:
     assert found.day is not None
     if found.check is not None and found.check.verdict == THIN:
         text = translate(
-            "TodayPage", "The mix with lot {number} was too thin on {day}, and no right one was read since."
+            "TodayPage", "The mix with lot {number} was too thin on {day}. It stays here until a check reads right."
         )
     else:
         text = translate(
-            "TodayPage", "The mix with lot {number} was too strong on {day}, and no right one was read since."
+            "TodayPage", "The mix with lot {number} was too strong on {day}. It stays here until a check reads right."
         )
     return text.format(number=found.lot.lot_number, day=day_text(found.day))
 
@@ -238,9 +238,17 @@ def _mix_unsure(found: Waiting) -> str:
     assert found.day is not None
     assert found.check is not None
     if leans(found.check) == THIN:
-        text = translate("TodayPage", "The mix with lot {number} was probably too thin on {day}; it is not sure.")
+        text = translate(
+            "TodayPage",
+            "The mix with lot {number} was probably too thin on {day}. It stays here until a check or a count of "
+            "bags comes out right.",
+        )
     else:
-        text = translate("TodayPage", "The mix with lot {number} was probably too strong on {day}; it is not sure.")
+        text = translate(
+            "TodayPage",
+            "The mix with lot {number} was probably too strong on {day}. It stays here until a check or a count of "
+            "bags comes out right.",
+        )
     return text.format(number=found.lot.lot_number, day=day_text(found.day))
 
 

@@ -6,7 +6,7 @@ from datetime import timedelta
 
 import pytest
 from herd import Herd
-from mix_hands import NOW, kept_check, type_in, zeroed
+from mix_hands import NOW, bag_count_of, kept_check, type_in, zeroed
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QLineEdit
 from pytestqt.qtbot import QtBot
@@ -157,6 +157,30 @@ def test_an_unsure_check_that_leans_waits_until_another_is_read(herd: Herd) -> N
     assert Need.MIX_UNSURE in needs()
     kept_check(herd, 28, 0.131, verdict="cannot_tell")
     assert Need.MIX_UNSURE not in needs()
+
+
+def test_a_mix_that_was_off_waits_no_more_once_one_reads_right_though_unsure(herd: Herd) -> None:
+    kept_check(herd, 25, 0.15, verdict="strong")
+    kept_check(herd, 26, 0.131, verdict="cannot_tell")
+    assert not _mix_needs(herd)
+
+
+def test_bags_that_came_out_right_answer_a_check_that_leans_and_none_that_is_surely_off(herd: Herd) -> None:
+    kept_check(herd, 26, 0.12, verdict="cannot_tell")
+    bag_count_of(herd, 25, 1600)
+    assert _mix_needs(herd) == [Need.MIX_UNSURE]  # they were counted before it
+    bag_count_of(herd, 27, 1280)
+    assert _mix_needs(herd) == [Need.MIX_UNSURE]  # each feeding got a quarter too much
+    bag_count_of(herd, 28, 1600)
+    assert not _mix_needs(herd)
+    kept_check(herd, 28, 0.11, verdict="thin")
+    bag_count_of(herd, 29, 1600)
+    assert _mix_needs(herd) == [Need.MIX_OFF]
+
+
+def _mix_needs(herd: Herd) -> list[Need]:
+    found = waiting(standing(herd.records, herd.farm, NOW.date()))
+    return [each.need for each in found if each.need in (Need.MIX_OFF, Need.MIX_UNSURE)]
 
 
 def test_without_an_instrument_its_checks_lead_to_entering_one(qtbot: QtBot, page: MixCheckPage) -> None:
