@@ -5,7 +5,7 @@ the trade, Qt, storage. pint only works out the factors, ahead of time and from 
 read `1,5 g` as 15 g, so it never sees typed text).
 """
 
-from calibrator.units.edit import edit_text, precise_in_both
+from calibrator.units.edit import edit_text
 from calibrator.units.kinds import SENTENCES, Kind, NotUnderstood, Quantity
 from calibrator.units.reading import example, read, with_unit
 from calibrator.units.registry import default_unit
@@ -53,7 +53,6 @@ __all__ = [
     "in_default_unit",
     "line_step_mm",
     "on_line_step",
-    "precise_in_both",
     "read",
     "read_mask",
     "show",

@@ -34,15 +34,6 @@ def precise(value: Fraction, kind: Kind, system: UnitSystem, *, decimal_comma: b
     return with_comma(f"{text} {unit}".rstrip(), decimal_comma)
 
 
-def precise_in_both(value: float, kind: Kind, system: UnitSystem, *, decimal_comma: bool = False) -> str:
-    """A value as a field says that it understood it: "4.1 in (104.1 mm)". Blank where there is no number."""
-    if not tellable(value):
-        return ""
-    exact = Fraction(value)
-    both = (tell(exact, kind, system, decimal_comma=decimal_comma) for tell in (precise, in_brackets))
-    return " ".join(both).rstrip()
-
-
 def at_most(value: Fraction, kind: Kind, system: UnitSystem, *, decimal_comma: bool = False) -> str:
     """A highest limit in two or three digits, rounded down so that what it says holds."""
     return _limit(value, kind, system, floor, decimal_comma)

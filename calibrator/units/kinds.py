@@ -26,9 +26,8 @@ class Quantity:
     """A text that was understood.
 
     `value` is in the kind's base unit (g, mL, mm, °C, %, pieces). `typed` is the text as typed, without the
-    spaces around it. `shown` tells it in the unit system asked for, `also` in the other one, in brackets
-    (blank where both are alike). `unit` is the unit of its last number; `bare` says that the person left
-    that unit out.
+    spaces around it. `shown` tells it in the unit system asked for; `also`, in brackets, in the other one where it
+    was typed in that. `unit` is the unit of its last number; `bare` says that the person left that unit out.
     """
 
     value: float

@@ -10,7 +10,7 @@ from calibrator.units.edit import at_least, at_most, in_brackets, precise
 from calibrator.units.kinds import Kind, NotUnderstood, Quantity
 from calibrator.units.lexing import Speech, stripped_text
 from calibrator.units.parse import Parsed, parse
-from calibrator.units.registry import default_unit, kind_of, symbol_of
+from calibrator.units.registry import default_unit, is_of, kind_of, symbol_of
 from calibrator.units.rounding import with_comma
 
 # Beyond these no farm goes: 1000 t, 1000 m³, 100 m, −60 … 150 °C. They catch the slip of a finger.
@@ -56,6 +56,7 @@ def read(
     """
     speech = _speech(kind, system, decimal_comma)
     parsed = parse(text, kind, _left_out(kind, system, default_unit), speech)
+    told = (parsed.value, kind, system)
     typed = stripped_text(text)
     if parsed.bare and must_name is not None:
         raise speech.problem("unit_needed", part=typed, unit=must_name[0], other=must_name[1])
@@ -63,8 +64,8 @@ def read(
     return Quantity(
         value=float(parsed.value),
         typed=typed,
-        shown=precise(parsed.value, kind, system, decimal_comma=decimal_comma),
-        also=in_brackets(parsed.value, kind, system, decimal_comma=decimal_comma),
+        shown=precise(*told, decimal_comma=decimal_comma),
+        also="" if is_of(parsed.unit, system) else in_brackets(*told, decimal_comma=decimal_comma),
         kind=kind,
         unit=parsed.unit,
         bare=parsed.bare,

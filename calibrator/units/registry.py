@@ -58,6 +58,15 @@ _DEFAULTS = MappingProxyType(
 )
 
 
+_METRIC = frozenset({"g", "kg", "mm", "cm", "m", "mL", "L", "°C"})
+_ALIKE = frozenset({"%", ""})
+
+
+def is_of(symbol: str, system: UnitSystem) -> bool:
+    """Whether a farm of that system reads this unit as its own; a percentage or a count is everybody's."""
+    return symbol in _ALIKE or (symbol in _METRIC) is (system is UnitSystem.METRIC)
+
+
 def symbol_of(spelling: str) -> str | None:
     """The unit as shown ("oz", "fl oz", "°F"), for any spelling of it; None where there is no such unit."""
     plain = " ".join(spelling.lower().replace(".", " ").split())

@@ -72,7 +72,7 @@ def test_typing_a_weight(qtbot: QtBot, make: MakeField) -> None:
     assert quantity is not None
     assert quantity.value == pytest.approx(10.25 * OZ_G)
     assert quantity.typed == "10 1/4 oz"
-    assert field.message == "= 10.25 oz (290.6 g)"
+    assert field.message == "= 10.25 oz"
     assert field.line.property("state") == "ok"
     assert field.problem() == ""
 
@@ -84,9 +84,9 @@ def test_while_typing_nothing_is_called_wrong(qtbot: QtBot, make: MakeField) -> 
         qtbot.keyClicks(field.line, key)
         said.append((field.line.property("state"), field.message))
     assert all(state == "ok" for state, _ in said)
-    assert said[0] == ("ok", "= 2 qt (1.893 L)")
+    assert said[0] == ("ok", "= 2 qt")
     assert said[6] == ("ok", "")
-    assert said[-1] == ("ok", "= 2.25 gal (8.517 L)")
+    assert said[-1] == ("ok", "= 2.25 gal")
 
 
 def test_what_is_wrong_is_told_on_enter_and_the_text_stays(qtbot: QtBot, make: MakeField) -> None:
@@ -108,7 +108,7 @@ def test_mending_is_answered_at_every_key(qtbot: QtBot, make: MakeField) -> None
     assert field.message == "The unit “foz” is not known here. Type it like 2 qt."
     qtbot.keyClicks(field.line, "l ")
     assert field.text() == "2 fl oz"
-    assert field.message == "= 2 fl oz (59.1 mL)"
+    assert field.message == ""
     assert field.line.property("state") == "ok"
 
 
@@ -127,7 +127,7 @@ def test_what_is_wrong_is_told_on_leaving(qtbot: QtBot, make: MakeField) -> None
 def test_a_decimal_comma_is_taken_and_told(qtbot: QtBot, make: MakeField) -> None:
     field = make()
     qtbot.keyClicks(field.line, "10,25")
-    assert field.message == "= 10.25 oz (290.6 g)"
+    assert field.message == "= 10.25 oz"
 
 
 def test_passing_through_a_field_is_no_fault(qtbot: QtBot, make: MakeField) -> None:
@@ -175,7 +175,7 @@ def test_a_size_that_cannot_be(qtbot: QtBot, make: MakeField) -> None:
     qtbot.keyClick(field.line, Qt.Key.Key_Enter)
     assert field.message == "Too much: at most 35 oz."
     field.set_limits(None, None)
-    assert field.message == "= 40 oz (1.134 kg)"
+    assert field.message == "= 40 oz"
 
 
 def test_understood_brings_each_new_meaning_once(qtbot: QtBot, make: MakeField) -> None:
@@ -248,7 +248,7 @@ def test_other_keys_edit_as_on_any_line(qtbot: QtBot, make: MakeField) -> None:
     [
         ("10.2", "10.2 oz", "= 289.2 g (10.2 oz)"),
         ("10 1/4 oz", "10 1/4 oz", "= 290.6 g (10.25 oz)"),
-        ("283 g", "283 g", "= 283 g (9.98 oz)"),
+        ("283 g", "283 g", ""),
         ("ten", "ten", "There is no number in it. Type it like 280 g."),
         ("", "", ""),
     ],
@@ -272,7 +272,9 @@ def test_units_there_and_back(qtbot: QtBot, make: MakeField) -> None:
     for system in (METRIC, FARM, METRIC, FARM, FARM):
         field.set_system(system)
     assert field.text() == "110 °F"
-    assert field.message == "= 110 °F (43.3 °C)"
+    assert field.message == ""
+    field.set_system(METRIC)
+    assert field.message == "= 43.3 °C (110 °F)"
 
 
 def test_a_value_filled_in_changes_with_the_units_and_loses_nothing(make: MakeField) -> None:
@@ -306,7 +308,7 @@ def test_a_field_with_a_unit_of_its_own_in_each_system(qtbot: QtBot, make: MakeF
     field.set_system(METRIC)
     assert (field.text(), field.message) == ("50 lb", "= 22.68 kg (50 lb)")
     field.set_typed("25")
-    assert field.message == "= 25 kg (55.116 lb)"
+    assert field.message == "= 25 kg"
     single = make()
     single.set_default_unit("lb")
     single.set_typed("50")
@@ -344,7 +346,7 @@ def test_a_problem_of_the_pages_own_stays_until_the_text_changes(qtbot: QtBot, m
     assert field.line.property("state") == "wrong"
     qtbot.keyClicks(field.line, "5")
     assert field.problem() == ""
-    assert field.message == "= 10.25 oz (290.6 g)"
+    assert field.message == "= 10.25 oz"
 
 
 def test_nothing_is_said_twice(qtbot: QtBot, make: MakeField) -> None:
@@ -378,7 +380,7 @@ def test_a_locale_with_a_decimal_comma(qtbot: QtBot, make: MakeField) -> None:
     field = make(system=METRIC)
     assert field.line.placeholderText() == "like 280 g"
     qtbot.keyClicks(field.line, "0,283 kg")
-    assert field.message == "= 283 g (9,98 oz)"
+    assert field.message == "= 283 g"
     field.set_value(1250.5)
     assert field.text() == "1,251 kg"
     assert field.problem() == ""
@@ -460,15 +462,15 @@ def test_a_long_sentence_moves_nothing_and_is_read_whole_in_the_field(qtbot: QtB
     assert field.line.hasFocus()
 
 
-def test_where_both_units_do_not_fit_the_other_one_stands(qtbot: QtBot, make: MakeField) -> None:
-    field = make(Kind.MASS)
+def test_where_both_units_do_not_fit_the_farms_own_stands(qtbot: QtBot, make: MakeField) -> None:
+    field = make(Kind.MASS, system=METRIC)
     field.setFixedWidth(100)
     field.set_typed("50 lb")
     field.adjustSize()
     said = field.findChild(Saying)
     assert said is not None
     assert (QLabel.text(said), said.fits) == ("= 22.68 kg", True)
-    assert field.message == "= 50 lb (22.68 kg)"
+    assert field.message == "= 22.68 kg (50 lb)"
 
 
 class Shouting(QTranslator):

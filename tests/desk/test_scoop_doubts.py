@@ -107,7 +107,7 @@ def test_other_figures_are_asked_about_anew_and_likely_ones_are_not(tab: ThingsT
     [
         ("11 in", "2 in", (), "68 °F", ("Diameter inside: 11 in", "1 1/2 in to 10 in")),
         ("3 in", "11 in", (), "68 °F", ("Height inside: 11 in", "1 1/2 in to 10 in")),
-        ("96 mm", "92 mm", ("660 g",), "68 °C", ("Water of 154.4 °F (68 °C)", "39 °F to 122 °F")),
+        ("96 mm", "92 mm", ("660 g",), "68 °C", ("Water of 154.4 °F", "39 °F to 122 °F")),
         ("96 mm", "92 mm", ("23 g",), "68 °F", ("It would hold 0.02 qt (23 mL)",)),
         ("96 mm", "92 mm", ("400 g",), "68 °F", ("differ by 66", "0.42 qt (401 mL) by water")),
         ("96 mm", "92 mm", ("660 g",), "68 °F", ()),

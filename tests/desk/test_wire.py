@@ -7,6 +7,7 @@ import select
 import subprocess
 import sys
 from collections.abc import Iterator
+from dataclasses import replace
 from functools import partial
 
 import pytest
@@ -14,17 +15,17 @@ from answers import Answers
 from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QDialog, QLineEdit, QPushButton, QWidget
+from PySide6.QtWidgets import QApplication, QDialog, QLabel, QLineEdit, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.ask import Ask
 from calibrator.desk.context import Desk
-from calibrator.desk.forms.wire_form import SAMPLE, WireForm
+from calibrator.desk.forms.wire_form import SAMPLES, WireForm
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.weigh_in.step_fills import StepFills
 from calibrator.desk.widgets.stray_keys import strays
 from calibrator.desk.wire import GARBAGE_LINES
-from calibrator.model import Fill, Lot, Scale, Scoop, Step
+from calibrator.model import Fill, Lot, Scale, Scoop, Step, UnitSystem
 
 pty = pytest.importorskip("pty", reason="needs a system with pseudo-terminals")
 IN_TIME_S = 10
@@ -204,8 +205,21 @@ def type_over(form: WireForm, mask: str, line: str) -> str:
     return form.understood.text() if not form.looks.message else form.looks.message
 
 
+SAMPLE = SAMPLES[UnitSystem.FARM]
+
+
+def test_the_example_is_in_the_units_of_the_farm(form: WireForm) -> None:
+    assert form.desk.farm is not None
+    for system, other in ((UnitSystem.METRIC, UnitSystem.FARM), (UnitSystem.FARM, UnitSystem.METRIC)):
+        form.desk.keep(replace(form.desk.farm, units=system))
+        form.reload()
+        told = " ".join(words.text() for words in form.findChildren(QLabel))
+        assert SAMPLES[system] in told
+        assert SAMPLES[other] not in told
+
+
 def test_the_tester_says_what_a_line_means(form: WireForm) -> None:
-    assert type_over(form, STREAM, SAMPLE) == "Understood: 11.6 oz (328.9 g)"
+    assert type_over(form, STREAM, SAMPLE) == "Understood: 11.6 oz"
     assert "the scale moves" in type_over(form, STREAM, SAMPLE.replace("ST", "US"))
     assert "does not fit" in type_over(form, "", SAMPLE)
     assert "is no weight" in type_over(form, "", "0.0 g")

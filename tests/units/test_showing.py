@@ -9,7 +9,6 @@ from calibrator.units import (
     Kind,
     density_unit,
     edit_text,
-    precise_in_both,
     show,
     show_both,
     show_density,
@@ -327,13 +326,6 @@ def test_a_scoops_volume_is_told_with_its_uncertainty_in_one_unit() -> None:
     assert show_scoop_estimate(600.0, 12.0, FARM) == "20.29 ± 0.41 fl oz (600 ± 12 mL)"
     assert show_scoop_estimate(600.0, 12.0, METRIC, decimal_comma=True) == "600 ± 12 mL"
     assert show_scoop_estimate(float("nan"), 1.0, FARM) == show_scoop_estimate(float("nan"), 1.0, METRIC)
-
-
-def test_a_size_is_told_as_finely_as_it_was_typed() -> None:
-    assert precise_in_both(104.14, Kind.LENGTH, FARM) == "4.1 in (104.1 mm)"
-    assert precise_in_both(107.95, Kind.LENGTH, FARM) == "4 1/4 in (108 mm)"
-    assert precise_in_both(120.5, Kind.LENGTH, METRIC, decimal_comma=True) == "120,5 mm (≈ 4 3/4 in)"
-    assert precise_in_both(float("inf"), Kind.LENGTH, FARM) == ""
 
 
 def test_a_volume_as_one_number_of_one_unit() -> None:

@@ -14,8 +14,8 @@ from calibrator.model import UnitSystem
 from calibrator.units import (
     Kind,
     default_unit,
+    edit_text,
     in_default_unit,
-    precise_in_both,
     show_length,
     show_number,
     show_scoop_volume,
@@ -43,12 +43,12 @@ def unlikely(found: ScoopVolume, sizes: Iterable[tuple[str, float]], water_c: fl
     for name, size_mm in sizes:
         if not _within(USUAL_SCOOP_MM, size_mm):
             low, high = (show_length(limit, system, decimal_comma=comma) for limit in USUAL_SCOOP_MM)
-            size = precise_in_both(size_mm, Kind.LENGTH, system, decimal_comma=comma)
+            size = edit_text(size_mm, Kind.LENGTH, system, decimal_comma=comma)
             text = translate("ScoopDoubts", "{name}: {size}. A scoop usually has {low} to {high}. Is that right?")
             return text.format(name=name, size=size, low=low, high=high)
     if water_c is not None and not _within(USUAL_WATER_C, water_c):
         low, high = (show_temperature(limit, system) for limit in USUAL_WATER_C)
-        warmth = precise_in_both(water_c, Kind.TEMPERATURE, system, decimal_comma=comma)
+        warmth = edit_text(water_c, Kind.TEMPERATURE, system, decimal_comma=comma)
         text = translate("ScoopDoubts", "Water of {warmth} was weighed. Usual is {low} to {high}. Is that right?")
         return text.format(warmth=warmth, low=low, high=high)
     if found.difference_pct is not None and abs(found.difference_pct) > MUCH_APART_PCT:

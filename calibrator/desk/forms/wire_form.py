@@ -12,10 +12,11 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.desk.widgets.card_columns import card_columns
 from calibrator.desk.wire import SPEEDS, ports
+from calibrator.model import UnitSystem
 from calibrator.units import Kind, MaskNotUnderstood, NotUnderstood, read, read_mask
 from calibrator.units.scale_line import LONGEST_LINE, LONGEST_MASK
 
-SAMPLE = "ST,GS,+ 11.60 oz"
+SAMPLES = {UnitSystem.FARM: "ST,GS,+ 11.60 oz", UnitSystem.METRIC: "ST,GS,+ 329.0 g"}
 
 
 class WireForm(QWidget):
@@ -43,6 +44,7 @@ class WireForm(QWidget):
 
     def reload(self) -> None:
         """Show what this computer remembers, unless somebody is at it."""
+        self._tell_masks()
         now = self.desk.settings.now
         if not self.looks.busy and not self.port.hasFocus():
             self.port.clear()
@@ -82,24 +84,27 @@ class WireForm(QWidget):
                 "port choose the port, and its speed as its handbook says."
             )
         )
-        masks = label(
+        self._masks = label("", "quiet")
+        speed = Captioned(self.tr("S&peed and frame"), self.speed)
+        where = row(Captioned(self.tr("Po&rt"), self.port), speed, spacing=24)
+        if (typed := self.port.lineEdit()) is not None:
+            typed.setAccessibleName(self.port.accessibleName())
+        told = (hands, where, self.looks, self._masks, self.enters)
+        listen = card(*told, row(self.listen_button, self.stop_button, None))
+        tried = card(self.line, self.understood, self.state, self.last)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
+        layout.addWidget(card_columns((listen,), (tried,)))
+
+    def _tell_masks(self) -> None:
+        self._masks.setText(
             self.tr(
                 "Leave it blank when a line holds only the number and its unit. Else write the line with names for "
                 "what changes: {weight} the number, {unit} the unit, {any} anything, {still:ST} a word (here ST) that "
                 "stands there only while the scale stands still. Example: {still:ST},{any},{weight} {unit} reads "
                 "“{sample}”."
-            ).replace("{sample}", SAMPLE),
-            "quiet",
+            ).replace("{sample}", SAMPLES[self.desk.system])
         )
-        speed = Captioned(self.tr("S&peed and frame"), self.speed)
-        where = row(Captioned(self.tr("Po&rt"), self.port), speed, spacing=24)
-        if (typed := self.port.lineEdit()) is not None:
-            typed.setAccessibleName(self.port.accessibleName())
-        listen = card(hands, where, self.looks, masks, self.enters, row(self.listen_button, self.stop_button, None))
-        tried = card(self.line, self.understood, self.state, self.last)
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
-        layout.addWidget(card_columns((listen,), (tried,)))
 
     def _try(self) -> None:
         line = self.line.line.text().strip()

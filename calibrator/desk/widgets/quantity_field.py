@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 from dataclasses import replace
 from math import isclose
@@ -344,15 +343,10 @@ class QuantityField(QWidget):
         found = None if problem else self.quantity()
         understood = f"= {found}" if found and str(found) != found.typed else ""
         state = "wrong" if problem else "ok"
-        self._message.say(problem or understood or self._remark, state=state, short="" if problem else _short(found))
+        own = f"= {found.shown}" if found and found.also and not problem else ""  # where there is no room for both
+        self._message.say(problem or understood or self._remark, state=state, short=own)
         self._line.setAccessibleDescription(problem or understood or self._remark or self._note)
         set_style_property(self._line, "state", state)
-
-
-def _short(found: Quantity | None) -> str:
-    """The other unit alone, where the field is too narrow for both."""
-    other = re.search(r"\((.*)\)$", str(found or ""))
-    return f"= {other[1]}" if other else ""
 
 
 def _turned(units: tuple[str, str] | None) -> tuple[str, str] | None:

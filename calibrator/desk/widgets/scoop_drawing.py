@@ -11,7 +11,7 @@ from calibrator.desk.theme import tokens, ui_font
 from calibrator.model import Shape, UnitSystem
 from calibrator.science.errors import CannotCompute
 from calibrator.science.scoop import height_from_down_wall_mm, inner_height_mm, outline_mm
-from calibrator.units import Kind, precise_in_both, show_length, show_move
+from calibrator.units import Kind, edit_text, show_length, show_move
 from calibrator.values import dataclass
 
 MARGIN = 14.0
@@ -299,7 +299,7 @@ class ScoopDrawing(QWidget):
 
     def _size(self, mm: float) -> str:
         """A dimension as finely as it was typed; only lines are told to what a pen can follow."""
-        return precise_in_both(mm, Kind.LENGTH, self._system, decimal_comma=decimal_comma())
+        return edit_text(mm, Kind.LENGTH, self._system, decimal_comma=decimal_comma())
 
     def _length(self, mm: float) -> str:
         first, second = (show_length(mm, system) for system in self._systems())
