@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import fields, replace
 from datetime import date
 
 import pytest
@@ -11,13 +11,14 @@ from PySide6.QtWidgets import QLabel, QPushButton
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
-from calibrator.desk.forms.history import HistoryList, changed_words
+from calibrator.desk.forms.history import HistoryList, _captions, changed_words
 from calibrator.model import (
     Composition,
     Cylinder,
     Farm,
     FeederTrial,
     FillWay,
+    Instrument,
     Lot,
     Plan,
     Scale,
@@ -56,6 +57,7 @@ TRIAL = FeederTrial(
         (SCOOP, replace(SCOOP, shape=Cylinder(diameter_mm=96, height_mm=93)), "changed shape and dimensions"),
         (FARM, replace(FARM, units=UnitSystem.METRIC), "units farm units → metric"),
         (FARM, replace(FARM, tolerance_share=0.03, name="W"), "name “Windy Hollow” → “W”; tolerance 2.0 % → 3.0 %"),
+        (FARM, replace(FARM, water_step_qt=0.5), "step of the water, qt 0.25 → 0.5"),
         (LOT, replace(LOT, revision="x"), "–"),
         (TRIAL, replace(TRIAL, withdrawn_reason="wrong bag"), "counts no more, because: wrong bag"),
         (replace(TRIAL, withdrawn_reason="wrong bag"), TRIAL, "counts again"),
@@ -102,3 +104,10 @@ def test_all_of_a_long_history_can_be_shown(qtbot: QtBot, desk: Desk) -> None:
 def _lines(shown: HistoryList) -> list[str]:
     labels = [shown._lines.itemAt(place).widget() for place in range(shown._lines.count())]  # type: ignore[union-attr]
     return [one.text() for one in labels if isinstance(one, QLabel)][1:]
+
+
+@pytest.mark.parametrize("kind", [Farm, Lot, Scoop, Scale, Plan, Vessel, Instrument])
+def test_every_entry_that_can_be_changed_has_its_own_name(kind: type) -> None:
+    """Nothing of what set-up and lots keep is told as "other entries", which name nothing."""
+    told_otherwise = {"id", "farm_id", "revision", "scoops_marked"}
+    assert {field.name for field in fields(kind)} - set(_captions()) <= told_otherwise

@@ -297,7 +297,30 @@ def _captions() -> dict[str, str]:
         "warmth": translate("History", "warmth"),
         "cold": translate("History", "cold weather"),
         "cooling": translate("History", "how it cools"),
+        **_thing_captions(),
         **_work_captions(),
+    }
+
+
+def _thing_captions() -> dict[str, str]:
+    """Those of farms, plans and instruments."""
+    counts, division = translate("History", "counts of calves"), translate("History", "division of its scale")
+    reference = translate("History", "temperature it is made for")
+    return {
+        "water_step_qt": translate("History", "step of the water, qt"),
+        "water_step_l": translate("History", "step of the water, L"),
+        "allowance_share": translate("History", "allowance for hoses and pails"),
+        "water_temperature_c": translate("History", "temperature of the water, °C"),
+        "count_from": counts,
+        "count_to": counts,
+        "count_step": counts,
+        "kind": translate("History", "kind of instrument"),
+        "division": division,
+        "division_typed": division,
+        "compensated": translate("History", "corrects for temperature or not"),
+        "reference_c": reference,
+        "reference_typed": reference,
+        "volume_typed": translate("History", "volume"),
     }
 
 
