@@ -21,10 +21,12 @@ from screens import squeezed
 from speaking import speaking
 
 from calibrator.desk.context import Desk
+from calibrator.desk.in_use import LotState
 from calibrator.desk.label_cut import Cut
 from calibrator.desk.pages import paper as paper_module
 from calibrator.desk.pages.paper import PaperPanel
 from calibrator.desk.paper_jobs import Job, LabelJob, Ready
+from calibrator.desk.standing import LotStanding, standing
 from calibrator.desk.theme import Theme
 from calibrator.desk.widgets.later import Later
 from calibrator.desk.window import LEAST_WHOLE, RAIL_PX
@@ -591,3 +593,22 @@ def test_the_preview_turns_pages_by_whole_words_in_a_window_with_a_frame(
         panel.show_plan(herd.plan("Morning milk", group(10)).id)
         QApplication.processEvents()
         assert list(squeezed(panel.bar)) == []
+
+
+def test_a_label_for_a_powder_that_is_not_fed_says_so(panel: PaperPanel, herd: Herd, signed: SignOff) -> None:
+    """It may be printed ahead; nobody is to take it for the label of today's powder."""
+    panel.show_lot(signed.lot_id)
+    assert panel.not_fed.isHidden()
+    later = herd.sign("25-1201A", TEN_OZ_LEVEL)
+    fed = next(known for known in standing_of(herd) if known.state is LotState.IN_USE)
+    other = later if fed.lot.id == signed.lot_id else signed
+    panel.show_lot(other.lot_id)
+    assert not panel.not_fed.isHidden()
+    assert fed.lot.lot_number in panel.not_fed.text()
+    assert panel.print_button.isEnabled()
+    panel.show_lot_sheet(other.lot_id)
+    assert panel.not_fed.isHidden()
+
+
+def standing_of(herd: Herd) -> Sequence[LotStanding]:
+    return standing(herd.records, herd.farm, at_noon().date()).lots

@@ -63,6 +63,7 @@ class PaperPanel(QWidget):
         self.choice.is_on.connect(self._mark)
         self.choice.changed.connect(self._show)
         self.heading = label("", "heading")
+        self.not_fed = label("", "caution")
         self.number = label("")
         self.numbered = card(self.number)
         self.how = how_button(self.workings)
@@ -211,6 +212,9 @@ class PaperPanel(QWidget):
         self.trouble.setVisible(bool(trouble))
         self.scale.setVisible(not trouble and self.choice.wanted() is Want.LABELS)
         self.plan_button.setVisible(trouble == self._no_plan())
+        other = self._other_powder() if print_ is not None else ""
+        self.not_fed.setText(other)
+        self.not_fed.setVisible(bool(other))
         self.preview.show_document(self.document)
         for widget in (self.numbered, self.how):
             widget.setVisible(print_ is not None)
@@ -259,6 +263,19 @@ class PaperPanel(QWidget):
             return told
         scoop = self.desk.records.find(Scoop, sheet.scoop_id).name
         return self.tr("{scoop}: {told}").format(scoop=scoop, told=told)
+
+    def _other_powder(self) -> str:
+        """That a label or chart is not for the powder that is fed; said, not refused: it may be made ahead."""
+        paper = self._paper
+        fed = paper.now.in_use if paper else None
+        want = self.choice.wanted()
+        if paper is None or fed is None or want is Want.LOT_SHEET or fed.lot.id == paper.known.lot.id:
+            return ""
+        if want is Want.CHART:
+            text = self.tr("This chart is not for the powder in use: that is lot {number}.")
+        else:
+            text = self.tr("This label is not for the powder in use: that is lot {number}.")
+        return text.format(number=fed.lot.lot_number)
 
     def _waits(self) -> bool:
         return self._paper is not None and self._paper.known.state is LotState.WAITING
@@ -326,7 +343,7 @@ class PaperPanel(QWidget):
         body = QVBoxLayout(side)
         body.setContentsMargins(0, 0, 0, 0)
         body.setSpacing(int(1.5 * SPACE))
-        for widget in (self.heading, self.choice, self.trouble):
+        for widget in (self.heading, self.not_fed, self.choice, self.trouble):
             body.addWidget(widget)
         body.addLayout(row(self.plan_button, None))
         body.addWidget(self.numbered)
