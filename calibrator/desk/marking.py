@@ -8,7 +8,7 @@ from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.change_over import keep_lots
 from calibrator.desk.context import Desk
-from calibrator.desk.scoop_lines import marked
+from calibrator.desk.scoop_lines import line_of, marked
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.model import Scoop
 
@@ -25,4 +25,6 @@ def mark_scoop(desk: Desk, now: Standing, known: LotStanding, scoop: Scoop) -> N
     told = marked(now, known, scoop.id, desk.clock().date())
     if desk.attempt(partial(keep_lots, desk.records, told, desk.initials, "")) is not None:
         text = translate("Marking", "{scoop} is marked for lot {number}.")
+        if (own := line_of(known, scoop.id)) and own.struck_level:
+            text = translate("Marking", "{scoop} bears the label of lot {number} and is used level.")
         desk.say(text.format(scoop=scoop.name, number=known.lot.lot_number))

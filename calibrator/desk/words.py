@@ -34,8 +34,15 @@ def state_tone(state: LotState) -> Tone:
     return tones.get(state, "")
 
 
-def scoop_words(state: ScoopState) -> str:
-    """What a scoop is to a lot."""
+def scoop_words(state: ScoopState, *, level: bool = False) -> str:
+    """What a scoop is to a lot; one that is used level has no line that could be marked."""
+    if level:
+        told = {
+            ScoopState.MARKED: translate("Words", "used level"),
+            ScoopState.TO_MARK: translate("Words", "used level, label to come"),
+        }
+        if state in told:
+            return told[state]
     return {
         ScoopState.MARKED: translate("Words", "marked"),
         ScoopState.TO_MARK: translate("Words", "not marked yet"),

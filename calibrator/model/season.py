@@ -58,6 +58,11 @@ class SeasonLot(NamedTuple):
         """Not so for a past weighing out of a file: it stands under the name of its weigh-in."""
         return self.sign_off_id != self.weigh_in_id
 
+    @property
+    def struck_level(self) -> bool:
+        """Whether its scoop is used level, without a line, as in `Mark`."""
+        return self.down_wall_mm == 0
+
 
 class LotPoint(NamedTuple):
     """Of a `SeasonLot` only what its picture and its chart need: of many lots this is read first."""

@@ -17,6 +17,7 @@ from calibrator.desk.label_lines import LineOffer
 from calibrator.desk.pages.paper_scoops import ScoopPick
 from calibrator.desk.paper_facts import Options, lot_sheet_facts
 from calibrator.desk.paper_making import Chosen, LotPaper, Want, lot_paper
+from calibrator.desk.scoop_lines import ScoopState
 from calibrator.desk.words import target_words
 from calibrator.model import FillWay, MixingRate, Paper, RateBasis, SignOff, UnitSystem, WeighIn, new_id
 from calibrator.prints.label_facts import LineUse
@@ -127,6 +128,11 @@ def test_a_scoop_that_is_struck_level_says_so_on_every_sheet(herd: Herd) -> None
     assert [(way.way, n) for way, n in count.parts] == [(FillWay.LEVEL, 200.0)]  # two for each calf, not the fewest
     assert count.told
     main = paper.offers(herd.red)[0]
+    pick = ScoopPick(Desk(herd.records, Answers(), clock=at_noon), herd.red)
+    pick.offer([main], 0.0)
+    pick.show_state(ScoopState.MARKED)
+    assert pick.lines[0].text().endswith("used level, no line")
+    assert pick.state.text() == "used level"
     chosen = Chosen(Want.LABELS, OPTIONS, "", {herd.red.id: (main,)}, {})
     label = paper.job(chosen, at_noon(), "AB")
     assert label is not None

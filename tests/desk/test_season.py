@@ -21,7 +21,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.pages.season import SeasonPage
 from calibrator.desk.pages.season_model import FIELDS
 from calibrator.desk.season import facts as facts_module
-from calibrator.desk.season.facts import DayOf
+from calibrator.desk.season.facts import DayOf, SeasonFacts
 from calibrator.desk.season.happened_panel import HappenedPanel
 from calibrator.desk.season.looking import Looking
 from calibrator.desk.theme import Theme, tokens
@@ -619,3 +619,19 @@ def test_lots_of_one_day_stand_side_by_side_with_their_numbers(shown: Callable[[
     assert list(drawn.names) == ["25-1", "25-2"]
     day = date(2025, 11, 3).toordinal()
     assert list(drawn.days) == pytest.approx([day - 0.15, day + 0.15])
+
+
+@pytest.mark.parametrize("level", [True, False])
+def test_a_scoop_used_level_has_no_line_to_speak_of(shown: Callable[[], SeasonPage], herd: Herd, level: bool) -> None:
+    for name, density in (("A", TEN_OZ_LEVEL), ("B", 0.9 * TEN_OZ_LEVEL)):
+        herd.sign(name, density)
+    page = shown()
+    facts = SeasonFacts(herd.records, herd.farm)
+    if level:
+        facts.lots = tuple(lot._replace(down_wall_mm=0.0, full_scoops=0) for lot in facts.lots)
+    page.happened.show_season(facts)
+    page.inside.show_season(facts)
+    words = page.happened.meaning.text() + page.inside.advice.text()
+    assert words
+    assert ("line" in words) is not level
+    assert ("level" in words.casefold()) is level

@@ -52,10 +52,10 @@ class LotCard(QFrame):
 
     def _line(self, now: Standing, known: LotStanding, scoop: Scoop) -> QHBoxLayout:
         state = scoop_state(now, known, scoop.id)
-        tag = label(scoop_words(state), "tag", wrap=False)
+        mark = line_of(known, scoop.id)
+        tag = label(scoop_words(state, level=bool(mark and mark.struck_level)), "tag", wrap=False)
         tag.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Maximum)
         set_tone(tag, scoop_tone(state))
-        mark = line_of(known, scoop.id)
         if mark is not None and mark.struck_level:
             told = self.tr("{scoop}: without a line, {target}").format(
                 scoop=scoop.name, target=target_words(mark, self.desk.system)

@@ -185,13 +185,16 @@ class LotDetail(QFrame):
 
     def _add_mark(self, known: LotStanding, mark: Mark, names: dict[str, str]) -> None:
         block = FigureBlock()
-        caption = self.tr("{scoop}, line down the wall").format(scoop=names.get(mark.scoop_id, ""))
+        caption = self.tr("{scoop}, line down the wall")
+        if mark.struck_level:
+            caption = self.tr("{scoop}, without a line")
+        caption = caption.format(scoop=names.get(mark.scoop_id, ""))
         note = self.tr("for {target}").format(target=target_words(mark, self.desk.system))
         if self._now and known.state is not LotState.FINISHED:
             state = scoop_state(self._now, known, mark.scoop_id)
             if known.state is LotState.LEFT_OVER and state is ScoopState.TO_MARK:
                 state = ScoopState.OTHER_LOT  # its line was on the scoop, and made way for the next one
-            note = f"{note}, {scoop_words(state)}"
+            note = f"{note}, {scoop_words(state, level=mark.struck_level)}"
         block.tell(caption, mark_words(mark, self.desk.system), note)
         self._add_block(block)
 

@@ -99,7 +99,8 @@ class ScoopPick(QWidget):
 
     def show_state(self, state: ScoopState) -> None:
         """Show whether the scoop bears the lot's line; where not yet, it can be said here too."""
-        self.state.setText(scoop_words(state))
+        level = any(offer.use is LineUse.MAIN and offer.line.struck_level for offer in self._offers)
+        self.state.setText(scoop_words(state, level=level))
         set_tone(self.state, scoop_tone(state))
         self.on_button.setVisible(state is ScoopState.TO_MARK)
 
@@ -147,6 +148,8 @@ class ScoopPick(QWidget):
             return self.tr("{mass}: too near the floor").format(mass=mass)
         if offer.problem is MarkProblem.TOO_NEAR_RIM:
             return self.tr("{mass}: too near the rim").format(mass=mass)
+        if offer.use is LineUse.MAIN and offer.line.struck_level:
+            return self.tr("{mass}: used level, no line").format(mass=mass)
         if offer.use is LineUse.MAIN:
             return self.tr("{mass}: the main line").format(mass=mass)
         if offer.use is LineUse.HALF:

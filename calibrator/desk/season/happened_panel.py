@@ -23,7 +23,7 @@ from calibrator.desk.how.working import Working
 from calibrator.desk.mix_history import kept_checks
 from calibrator.desk.parts import button, card, column, label, row
 from calibrator.desk.plain_text import on_screen
-from calibrator.desk.season.facts import DayOf, Part, SeasonFacts
+from calibrator.desk.season.facts import DayOf, Meaning, Part, SeasonFacts
 from calibrator.desk.season.period_band import PeriodBand
 from calibrator.desk.season.words import change_words, density_text, meaning_words, said
 from calibrator.desk.season_points import change_share, last_two
@@ -176,9 +176,16 @@ class HappenedPanel(QWidget):
         meaning = facts.meaning(place)
         if meaning is None:
             return ""
-        return f"{meaning_words(meaning, facts.farm)} {self._verdict(meaning.carried.verdict)}"
+        return f"{meaning_words(meaning, facts.farm)} {self._verdict(meaning)}"
 
-    def _verdict(self, verdict: OldLineVerdict) -> str:
+    def _verdict(self, meaning: Meaning) -> str:
+        verdict = meaning.carried.verdict
+        if meaning.before.struck_level:  # there was no line that could have moved
+            return {
+                OldLineVerdict.KEEP: self.tr("It could have gone on being used level."),
+                OldLineVerdict.MOVE: self.tr("Level was no longer the right weight."),
+                OldLineVerdict.WEIGH_MORE: self.tr("Whether level was still right, the fills do not tell."),
+            }[verdict]
         return {
             OldLineVerdict.KEEP: self.tr("That line could have stayed."),
             OldLineVerdict.MOVE: self.tr("That line had to move."),

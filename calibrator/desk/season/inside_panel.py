@@ -113,7 +113,7 @@ class InsidePanel(QWidget):
         bags, found = facts.inside(facts.lots[len(facts.lots) - 1 - number])
         self.how.setVisible(found is not None)
         self.finding.setText(self._headline(found))
-        self.advice.setText(self._advice(found, bags))
+        self.advice.setText(self._advice(found, bags, level=facts.lots[len(facts.lots) - 1 - number].struck_level))
         self.key.show_entries(
             (
                 Entry(Sign.SQUARE, "action", self.tr("bag of the weigh-in")),
@@ -148,14 +148,22 @@ class InsidePanel(QWidget):
         ends = {"low": signed_share(found.low_share), "high": signed_share(found.high_share)}
         return text.format(share=signed_share(found.share), **ends)
 
-    def _advice(self, found: InsideLot | None, bags: list[Bag]) -> str:
+    def _advice(self, found: InsideLot | None, bags: list[Bag], *, level: bool) -> str:
+        """What to do; a scoop that is used level has no mark that could hold or move."""
         if found is None:
             return ""
+        if found.told is Inside.STEADY and level:
+            return self.tr("The scoop goes on being used level. Weigh one scoopful of each bag opened.")
         if found.told is Inside.STEADY:
             return self.tr("The mark holds. Go on with one scoopful of each bag opened.")
         if found.told is Inside.TOO_FEW:
             return ""
         when = day_text(bags[found.at].on) if found.at is not None else ""
+        if found.told is Inside.DRIFT and level:
+            return self.tr(
+                "Look whether powder cakes or takes up damp in the store, and stir each bag up. Weigh level fills: "
+                "level may no longer be the right weight."
+            )
         if found.told is Inside.DRIFT:
             return self.tr(
                 "Look whether powder cakes or takes up damp in the store, and stir each bag up. Weigh fills to the "
@@ -165,6 +173,12 @@ class InsidePanel(QWidget):
             return self.tr(
                 "It was weighed on {day}. Look into that bag: caked or damp powder, or a slip of the hand. Weigh it "
                 "again."
+            ).format(day=when)
+        if level:
+            return self.tr(
+                "It happened on {day}. Look at the bags since: another run under the same number (read the code on "
+                "the bag), caking, or another scoop. Until it is clear weigh level fills: level may no longer be the "
+                "right weight."
             ).format(day=when)
         return self.tr(
             "It happened on {day}. Look at the bags since: another run under the same number (read the code on the "

@@ -205,6 +205,16 @@ def meaning_words(meaning: Meaning, farm: Farm) -> str:
     same = translate(
         "Season", "With the line of lot {before} a feeding would weigh {mass}, as wanted (between {low} and {high})."
     )
+    if meaning.before.struck_level:
+        other = translate(
+            "Season",
+            "Used level, as with lot {before}, a feeding would weigh {mass} in place of {target} (between {low} and "
+            "{high}).",
+        )
+        same = translate(
+            "Season",
+            "Used level, as with lot {before}, a feeding would weigh {mass}, as wanted (between {low} and {high}).",
+        )
     told = [
         (same if mass == target else other).format(
             before=meaning.before.lot_number,

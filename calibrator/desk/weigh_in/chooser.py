@@ -15,6 +15,7 @@ from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in import words
 from calibrator.desk.words import scoop_words, state_words
+from calibrator.model import Scoop
 
 LOUD = 1
 """Up to this place a lot is what one came for; the button of the first one is lit."""
@@ -106,7 +107,7 @@ class LotChooser(QWidget):
         """The scoops that it was weighed in with, and whether each bears its line."""
         own = [scoop for scoop in now.scoops if line_of(known, scoop.id)]
         text = self.tr("{scoop}: {state}")
-        states = ((scoop.name, scoop_words(scoop_state(now, known, scoop.id))) for scoop in own)
+        states = ((scoop.name, _scoop_words(now, known, scoop)) for scoop in own)
         return " · ".join(text.format(scoop=name, state=state) for name, state in states)
 
     def _button_text(self, known: LotStanding) -> str:
@@ -119,3 +120,8 @@ class LotChooser(QWidget):
 
     def _to_new_lot(self) -> None:
         self._desk.go_to.emit("lots", NEW_LOT)
+
+
+def _scoop_words(now: Standing, known: LotStanding, scoop: Scoop) -> str:
+    own = line_of(known, scoop.id)
+    return scoop_words(scoop_state(now, known, scoop.id), level=bool(own and own.struck_level))
