@@ -1984,6 +1984,18 @@ entre {low} y {high}
         <translation>El próximo lote mostrará aquí cuánto se aparta de este.</translation>
     </message>
     <message>
+        <source>It could have gone on being used level.</source>
+        <translation>Se podía seguir usando al ras.</translation>
+    </message>
+    <message>
+        <source>Level was no longer the right weight.</source>
+        <translation>Al ras ya no daba el peso correcto.</translation>
+    </message>
+    <message>
+        <source>Whether level was still right, the fills do not tell.</source>
+        <translation>Las llenadas no dicen si al ras seguía siendo correcto.</translation>
+    </message>
+    <message>
         <source>That line could have stayed.</source>
         <translation>Esa línea podía quedarse.</translation>
     </message>
@@ -2336,6 +2348,38 @@ entre {low} y {high}
     <message>
         <source>how it cools</source>
         <translation>cómo se enfría</translation>
+    </message>
+    <message>
+        <source>division of its scale</source>
+        <translation>división de su escala</translation>
+    </message>
+    <message>
+        <source>temperature it is made for</source>
+        <translation>temperatura para la que está hecho</translation>
+    </message>
+    <message>
+        <source>step of the water, qt</source>
+        <translation>paso del agua, qt</translation>
+    </message>
+    <message>
+        <source>step of the water, L</source>
+        <translation>paso del agua, L</translation>
+    </message>
+    <message>
+        <source>allowance for hoses and pails</source>
+        <translation>extra para mangueras y cubetas</translation>
+    </message>
+    <message>
+        <source>temperature of the water, °C</source>
+        <translation>temperatura del agua, °C</translation>
+    </message>
+    <message>
+        <source>kind of instrument</source>
+        <translation>tipo de instrumento</translation>
+    </message>
+    <message>
+        <source>corrects for temperature or not</source>
+        <translation>si corrige la temperatura</translation>
     </message>
     <message>
         <source>target weight</source>
@@ -3704,8 +3748,16 @@ entre {low} y {high}
         <translation>Muy pocos costales para decirlo. Pese una medida de cada costal que se abra.</translation>
     </message>
     <message>
+        <source>The scoop goes on being used level. Weigh one scoopful of each bag opened.</source>
+        <translation>La medida se sigue usando al ras. Pese una medida de cada costal que se abra.</translation>
+    </message>
+    <message>
         <source>The mark holds. Go on with one scoopful of each bag opened.</source>
         <translation>La línea sirve. Siga con una medida de cada costal que se abra.</translation>
+    </message>
+    <message>
+        <source>Look whether powder cakes or takes up damp in the store, and stir each bag up. Weigh level fills: level may no longer be the right weight.</source>
+        <translation>Vea si el polvo se apelmaza o toma humedad en la bodega, y remueva cada costal. Pese llenadas al ras: puede que al ras ya no dé el peso correcto.</translation>
     </message>
     <message>
         <source>Look whether powder cakes or takes up damp in the store, and stir each bag up. Weigh fills to the line: the mark may have to move.</source>
@@ -3714,6 +3766,10 @@ entre {low} y {high}
     <message>
         <source>It was weighed on {day}. Look into that bag: caked or damp powder, or a slip of the hand. Weigh it again.</source>
         <translation>Se pesó el {day}. Revise ese costal: polvo apelmazado o húmedo, o un descuido de la mano. Péselo otra vez.</translation>
+    </message>
+    <message>
+        <source>It happened on {day}. Look at the bags since: another run under the same number (read the code on the bag), caking, or another scoop. Until it is clear weigh level fills: level may no longer be the right weight.</source>
+        <translation>Pasó el {day}. Vea los costales desde entonces: otra producción con el mismo número (lea el código del costal), polvo apelmazado u otra medida. Mientras no se aclare, pese llenadas al ras: puede que al ras ya no dé el peso correcto.</translation>
     </message>
     <message>
         <source>It happened on {day}. Look at the bags since: another run under the same number (read the code on the bag), caking, or another scoop. Until it is clear weigh fills to the line: the mark may have to move.</source>
@@ -4290,6 +4346,10 @@ entre {low} y {high}
     <message>
         <source>{scoop}, line down the wall</source>
         <translation>{scoop}, línea bajo el borde</translation>
+    </message>
+    <message>
+        <source>{scoop}, without a line</source>
+        <translation>{scoop}, sin línea</translation>
     </message>
     <message>
         <source>for {target}</source>
@@ -5004,6 +5064,10 @@ entre {low} y {high}
     <message>
         <source>{scoop} is marked for lot {number}.</source>
         <translation>{scoop} ya está marcada para el lote {number}.</translation>
+    </message>
+    <message>
+        <source>{scoop} bears the label of lot {number} and is used level.</source>
+        <translation>{scoop} lleva la etiqueta del lote {number} y se usa al ras.</translation>
     </message>
 </context>
 <context>
@@ -5854,6 +5918,14 @@ entre {low} y {high}
     <message>
         <source>{scoop}: {told}</source>
         <translation>{scoop}: {told}</translation>
+    </message>
+    <message>
+        <source>This chart is not for the powder in use: that is lot {number}.</source>
+        <translation>Esta tabla de pared no es para el polvo en uso, que es el lote {number}.</translation>
+    </message>
+    <message>
+        <source>This label is not for the powder in use: that is lot {number}.</source>
+        <translation>Esta etiqueta no es para el polvo en uso, que es el lote {number}.</translation>
     </message>
     <message>
         <source>Save as PDF</source>
@@ -8196,6 +8268,10 @@ entre {low} y {high}
         <translation>{mass}: muy cerca del borde</translation>
     </message>
     <message>
+        <source>{mass}: used level, no line</source>
+        <translation>{mass}: se usa al ras, sin línea</translation>
+    </message>
+    <message>
         <source>{mass}: the main line</source>
         <translation>{mass}: la línea principal</translation>
     </message>
@@ -8395,6 +8471,14 @@ entre {low} y {high}
     <message>
         <source>With the line of lot {before} a feeding would weigh {mass}, as wanted (between {low} and {high}).</source>
         <translation>Con la línea del lote {before} una toma pesaría {mass}, como se desea (entre {low} y {high}).</translation>
+    </message>
+    <message>
+        <source>Used level, as with lot {before}, a feeding would weigh {mass} in place of {target} (between {low} and {high}).</source>
+        <translation>Al ras, como con el lote {before}, una toma pesaría {mass} en vez de {target} (entre {low} y {high}).</translation>
+    </message>
+    <message>
+        <source>Used level, as with lot {before}, a feeding would weigh {mass}, as wanted (between {low} and {high}).</source>
+        <translation>Al ras, como con el lote {before}, una toma pesaría {mass}, como se desea (entre {low} y {high}).</translation>
     </message>
     <message>
         <source>Solids would be {solids} in place of {target}.</source>
@@ -12918,6 +13002,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>finished</source>
         <translation>terminado</translation>
+    </message>
+    <message>
+        <source>used level</source>
+        <translation>se usa al ras</translation>
+    </message>
+    <message>
+        <source>used level, label to come</source>
+        <translation>se usa al ras, falta la etiqueta</translation>
     </message>
     <message>
         <source>marked</source>
