@@ -96,7 +96,7 @@ def read(records: Records, weigh_in_id: str, taught: Experience) -> Known:
 
 
 def fills_of(known: Known, way: FillWay, line_mm: float | None = None) -> list[Fill]:
-    """The fills of one way, struck ones included; to the mark only those to a line, by default that drawn."""
+    """The fills of one way, struck ones included; to the line only those to a line, by default that drawn."""
     line = known.weigh_in.drawn_line_mm if line_mm is None else line_mm
     return [
         fill for fill in known.fills if fill.way == way and (way != FillWay.TO_MARK or same_line(fill.line_mm, line))
@@ -121,7 +121,7 @@ def with_a_first_fill(known: Known, findings: Findings, way: FillWay) -> Known:
 def odd_fills(known: Known, findings: Findings, way: FillWay) -> frozenset[str]:
     """The fills that the result of their way flags as odd."""
     result = findings.level if way == FillWay.LEVEL else findings.check and findings.check.result
-    # Those to the mark are judged together, whichever line they were filled to.
+    # Those to the line are judged together, whichever line they were filled to.
     counted = [fill for fill in known.fills if fill.way == way and fill.counts]
     return frozenset(counted[place].id for place in result.odd) if result else frozenset()
 

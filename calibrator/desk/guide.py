@@ -114,7 +114,7 @@ class Guide:
             self.refresh()
 
     def fills_of(self, way: FillWay) -> list[Fill]:
-        """The fills of one way, struck ones included; to the mark only those to the line now drawn."""
+        """The fills of one way, struck ones included; to the line only those to the line now drawn."""
         return finding.fills_of(self.known, way)
 
     def with_a_first_fill(self, way: FillWay) -> Guide:
@@ -262,7 +262,7 @@ class Guide:
 
     @property
     def on_target(self) -> bool:
-        """Whether the fills to the mark have shown the line to be right."""
+        """Whether the fills to the line have shown the line to be right."""
         check = self.findings.check
         return check is not None and check.verdict == LineVerdict.ON_TARGET
 
@@ -297,7 +297,7 @@ class Guide:
 
     @property
     def line_should_move(self) -> bool:
-        """Whether the fills to the mark have shown the line to be wrong."""
+        """Whether the fills to the line have shown the line to be wrong."""
         check = self.findings.check
         return check is not None and check.verdict == LineVerdict.MOVE and self.signed_off is None
 
@@ -306,7 +306,7 @@ class Guide:
         self._looked_at = step
 
     def take_next_line(self) -> None:
-        """Take the line that the fills to the mark call for, and go back to have it drawn."""
+        """Take the line that the fills to the line call for, and go back to have it drawn."""
         check = self.findings.check
         if check is not None:
             self.set(drawn_line_mm=None, drawn_line_typed="", step=Step.MARK)

@@ -26,7 +26,7 @@ _NOTHING: _Sums = Pool(), Settled()
 
 @dataclass(frozen=True)
 class Experience:
-    """What the farm's earlier lots teach: how bags differ, how much powder settles to the mark."""
+    """What the farm's earlier lots teach: how bags differ, how much powder settles to the line."""
 
     history: BagHistory | None
     settling: Settled

@@ -17,7 +17,7 @@ translate = QCoreApplication.translate
 
 def on_the_scoop() -> str:
     """What the button says."""
-    return translate("Marking", "Mark as put on")
+    return translate("Marking", "Line and label are on")
 
 
 def mark_scoop(desk: Desk, now: Standing, known: LotStanding, scoop: Scoop) -> None:

@@ -234,7 +234,7 @@ def doubt_words(doubt: Doubt) -> str:
     """What an instrument has to be doubted for."""
     return {
         Doubt.NEVER_ZEROED: translate(
-            "MixWords", "This instrument was never checked in plain water: its zero may be off."
+            "MixWords", "Before the next check read plain water: that was never done, and the zero may be off."
         ),
         Doubt.ZERO_OVERDUE: translate(
             "MixWords", "Its last check in plain water is more than a week old: do it again."
@@ -276,8 +276,8 @@ def would_tell_words(judged: Judged, way: SolidsFrom) -> str:
         ),
         WouldTell.OWN_LINE: translate(
             "MixWords",
-            "More drops do not help, nor does plain water. Weighed mixes do, once for this powder: two make a start, "
-            "six a sure verdict; see the tab Brix calibration.",
+            "Neither more drops nor plain water would settle it. Weighed mixes would, once for this powder: two make a "
+            "start, six a sure verdict; see the tab Brix calibration.",
         ),
         WouldTell.MORE_REFERENCES: translate(
             "MixWords", "Add weighed mixes to the Brix calibration; they make it surer."
@@ -407,10 +407,15 @@ def grave(caution: Caution) -> bool:
     return caution not in (Caution.TOO_COOL, Caution.SOLIDS_LOW)
 
 
-def correction_words(found: Correction, scoops: ScoopCount | None, system: UnitSystem, step_g: float) -> list[str]:
-    """What to do, line by line; first the mix to take out where the vessel would run over."""
+def correction_words(
+    found: Correction, scoops: ScoopCount | None, system: UnitSystem, step_g: float, *, looked: bool = False
+) -> list[str]:
+    """What to do, line by line; first the mix to take out where the vessel would run over.
+
+    `looked`, where it is told already what to look at before anything is added.
+    """
     told: list[str] = []
-    if found.far_off:
+    if found.far_off and not looked:
         told.append(
             translate(
                 "MixWords",
@@ -442,10 +447,10 @@ def _powder_words(found: Correction, scoops: ScoopCount | None, system: UnitSyst
 
 
 def count_words(scoops: ScoopCount) -> str:
-    """Scoopfuls with how they are filled: "2 × Red scoop to the mark"."""
+    """Scoopfuls with how they are filled: "2 × Red scoop to the line"."""
     how = {
         FillWay.LEVEL: translate("MixWords", "{count} × {scoop} struck level"),
-        FillWay.TO_MARK: translate("MixWords", "{count} × {scoop} to the mark"),
+        FillWay.TO_MARK: translate("MixWords", "{count} × {scoop} to the line"),
         FillWay.TAPPED: translate("MixWords", "{count} × {scoop} tapped"),
     }
     pieces = [how[way.way].format(count=number(n, 0), scoop=way.name) for way, n in scoops.parts]

@@ -67,7 +67,7 @@ def read_spots(records: Records, signed: SignOff, taught: Experience | None = No
 def spot_findings(facts: SpotFacts, signed: SignOff, mark: Mark) -> SpotFindings | None:
     """Judge a mark by its weigh-in and the spot fills since; None without any. Raises CannotCompute.
 
-    Each spot fill counts as one more bag, unless the lot is a single one. A newest fill to the mark judges the
+    Each spot fill counts as one more bag, unless the lot is a single one. A newest fill to the line judges the
     line by what was weighed to it; a level one by the density, with the settling as it was signed off.
     """
     spots = [s for s in facts.spots if s.counts and s.weigh_in_id == signed.weigh_in_id]

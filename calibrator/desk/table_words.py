@@ -85,7 +85,7 @@ def way_text(way: ScoopWay, to: Telling) -> str:
     """One kind of fill; the scoop is named where there are several."""
     how = {
         FillWay.LEVEL: translate("TableWords", "level"),
-        FillWay.TO_MARK: translate("TableWords", "to the mark"),
+        FillWay.TO_MARK: translate("TableWords", "to the line"),
         FillWay.TAPPED: translate("TableWords", "tapped"),
     }[way.way]
     return f"{way.name} {how}" if to.several_scoops else how

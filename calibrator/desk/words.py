@@ -63,7 +63,7 @@ def step_words(step: Step) -> str:
         Step.SCOOP_AND_SCALE: translate("Words", "scoop and scale"),
         Step.LEVEL_FILLS: translate("Words", "level fills"),
         Step.MARK: translate("Words", "the mark"),
-        Step.FILLS_TO_MARK: translate("Words", "fills to the mark"),
+        Step.FILLS_TO_MARK: translate("Words", "fills to the line"),
         Step.SIGN_OFF: translate("Words", "sign-off"),
     }[step]
 
@@ -72,7 +72,7 @@ def way_words(way: FillWay) -> str:
     """How a scoop was filled."""
     return {
         FillWay.LEVEL: translate("Words", "struck level"),
-        FillWay.TO_MARK: translate("Words", "to the mark"),
+        FillWay.TO_MARK: translate("Words", "to the line"),
         FillWay.TAPPED: translate("Words", "tapped"),
     }[way]
 

@@ -109,7 +109,7 @@ class SignOff:
     """The frozen outcome of a weigh-in. Masses are of one scoopful; intervals are 95 %.
 
     `level_*` is the struck-level scoopful, `density_*` the bulk density struck level. `settling_factor` is
-    the density to the mark ÷ struck level. `bag_sd_share` and `fill_sd_share` are the spreads between bags
+    the density to the line ÷ struck level. `bag_sd_share` and `fill_sd_share` are the spreads between bags
     and between fills of a bag, as shares of the mean. The revisions say which tellings of scoop, scale and
     lot it rests on.
     """

@@ -144,7 +144,8 @@ def _powder_notes(row: ChartRow, facts: WallChart, said: Words) -> tuple[str, ..
     with_it = tuple(f"+ {_mass(mass_g, facts)} {plain(name)}" for name, mass_g in row.additives)
     if row.portions > 1:
         each = _held(_mass(row.portion_g, facts))
-        return (*said.each(lambda t: t(words.WEIGH_PORTIONS).format(count=row.portions, powder=each)), *with_it)
+        phrase = words.BETTER_PORTIONS if row.scoopfuls and row.many else words.WEIGH_PORTIONS
+        return (*said.each(lambda t: t(phrase).format(count=row.portions, powder=each)), *with_it)
     if _weighed(row, facts):
         return (*said.each(words.WEIGH_POWDER), *with_it)
     return (*said.each(words.BETTER_WEIGH), *with_it) if row.scoopfuls and row.many else with_it

@@ -29,7 +29,7 @@ _TWO_COLUMNS = ((34.0, 30.0), (40.0, 34.0), (50.0, 38.0), (62.0, 42.0))
 _NO_BREAK = "\N{NO-BREAK SPACE}"
 _SCALES = (1.5, 1.25, 1.0, 0.9, 0.8, 0.7)
 _AMPLE = 0.5  # share of the room that words larger than needed may take
-_MOST_PARTS = 9
+_MOST_PARTS = 10
 _FEWEST_PARTS = 2  # the warning and the number stay, whatever else has to go
 
 
@@ -191,6 +191,8 @@ def _others(
     yield _part(_dated(said, words.WEIGHED_IN, label.weighed_in_on), width_mm, small, Weight.SEMIBOLD, 0.3)
     yield _part(_below_rim(label, facts, said), width_mm, small, Weight.SEMIBOLD, 0.3, 9)
     yield _part([_scoop_name(label, said)], width_mm, _NAME * scale, Weight.SEMIBOLD, 0.7, 2)
+    if not all(line.struck_level for line in label.lines):
+        yield _part(said.each(words.ONE_SHAKE), width_mm, small, Weight.SEMIBOLD, 0.3)
     if any(line.reckoned for line in label.lines):
         yield _part(said.each(words.RECKONED), width_mm, small, Weight.SEMIBOLD, 0.3)
     for day, phrase in ((label.arrived_on, words.ARRIVED), (label.made_on, words.MADE)):

@@ -94,7 +94,7 @@ def difference_share(first: SeasonLot, second: SeasonLot) -> Difference:
 
 
 def as_to_the_mark(lot: SeasonLot) -> SeasonLot:
-    """The lot with the densities that it has in a scoop filled to the mark: settled by its own factor.
+    """The lot with the densities that it has in a scoop filled to the line: settled by its own factor.
 
     The factor's doubt is joined with that of the density in quadrature (JCGM 100:2008, 5.1.2). Raises CannotCompute
     for a factor that is not above zero.

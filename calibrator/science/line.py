@@ -2,7 +2,7 @@
 
 The scoop's volume cancels: density is weight of a struck-level scoopful ÷ rim volume, the line is where the
 target weight ÷ density stands, so only the *fraction* of the rim volume matters, and a scoop whose volume is
-told 3 % wrong gets the same line. The settling factor is the density when filled to the mark ÷ struck level.
+told 3 % wrong gets the same line. The settling factor is the density when filled to the line ÷ struck level.
 Lines are told by their distance down the wall from the rim, mm along the wall.
 """
 

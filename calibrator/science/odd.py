@@ -7,7 +7,8 @@ the other bags' means. Odd at 5 % for the whole set of fills.
 
 Few fills can hardly say among themselves what is odd, and the first fill of a bag least. Until there are more, a fill
 is odd too where it lies far from the others by what fills are known, or else assumed, to spread
-(`spread_beforehand`): the second fill can be told already, though not which of the two went wrong.
+(`spread_beforehand`): the second fill can be told already, though not which of the two went wrong. So is one that
+is a tenth off all others together, however widely those spread: a slip of the pen rather than of the hand.
 """
 
 from __future__ import annotations
@@ -20,6 +21,8 @@ from calibrator.science.spread import BagHistory, spread_beforehand
 from calibrator.science.stats import deletion_t, t_quantile
 
 ALPHA = 0.05
+FAR_SHARE = 0.1
+"""Nobody who strikes level is off by so much: common practice, no source."""
 FEW_FILLS = 12
 """Up to so many what is known beforehand counts too; more of them tell by themselves."""
 
@@ -80,7 +83,19 @@ def odd_fills(
     odd = _odd(suspects)
     if len(fills) > 2 and odd:  # the farthest alone: beside it a sound one may look odd
         odd = (max(suspect for suspect in suspects if suspect[2] in odd)[2],)
-    return tuple(sorted({*among, *odd}))
+    return tuple(sorted({*among, *odd})) or _far(fills)
+
+
+def _far(fills: Sequence[Weighed]) -> tuple[int, ...]:
+    """The fill that lies a tenth off the mean of the others, the farthest where there are several; of two, both."""
+    total, scoopfuls = math.fsum(f.mass_g * f.scoopfuls for f in fills), sum(f.scoopfuls for f in fills)
+    off = {
+        i: abs(f.mass_g * (scoopfuls - f.scoopfuls) / (total - f.mass_g * f.scoopfuls) - 1)
+        for i, f in enumerate(fills)
+        if scoopfuls > f.scoopfuls
+    }
+    far = [i for i, share in off.items() if share > FAR_SHARE]
+    return tuple(far) if len(fills) == 2 else tuple(sorted(far, key=lambda i: off[i])[-1:])
 
 
 def odd_among_themselves(

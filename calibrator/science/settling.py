@@ -1,4 +1,4 @@
-"""The settling factor to reckon with before any fill to the mark of this lot was weighed."""
+"""The settling factor to reckon with before any fill to the line of this lot was weighed."""
 
 from __future__ import annotations
 

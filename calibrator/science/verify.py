@@ -213,6 +213,6 @@ def fills_until(result: LevelResult, half_share2: float) -> tuple[int, bool, boo
 
 
 def _next_line(shape: Shape, level: LevelResult, feeding: Feeding, settling: float, target_g: float) -> Line:
-    """The line from the density that the fills to the mark showed; its doubt is that of those fills."""
+    """The line from the density that the fills to the line showed; its doubt is that of those fills."""
     u_share = feeding.u_g / feeding.mean_g
     return fill_line(shape, level.mean_g, u_share * level.mean_g, target_g, settling)

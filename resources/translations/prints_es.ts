@@ -116,6 +116,14 @@
             <translation>Tandas</translation>
         </message>
         <message>
+            <source>better weigh {count} × {powder}</source>
+            <translation>mejor pese {count} × {powder}</translation>
+        </message>
+        <message>
+            <source>Level to the line with one shake</source>
+            <translation>Nivele hasta la línea con una sacudida</translation>
+        </message>
+        <message>
             <source>a feeding</source>
             <translation>por toma</translation>
         </message>

@@ -97,7 +97,7 @@ def test_each_entry_says_what_was_kept_and_what_it_replaces(dialog: LotHistoryDi
         "mix read: 11.2; solids 13.1\u00a0%, wanted 13.0\u00a0%: As it should be",
         "counts no more, because: misread",
         "bags: 4 of 50 lb emptied over 320 feedings",
-        "trial of feeders begun: red, to the mark",
+        "trial of feeders begun: red, to the line",
         "CD filled 283.0 g",
         "bags and their weight – → 40 (counted again)",
         "the change-over to it – → 9 Nov 2024",

@@ -76,8 +76,8 @@ def second(window: Window, qtbot: QtBot) -> Lot:
     """The first lot is fed, its line on the scoop; a second one came."""
     qtbot.waitUntil(window.isActiveWindow)
     sign(window, lot_of(window.desk))
-    assert "is not marked for lot 25-0302A yet" in row(window, "Red scoop").words
-    press(row(window, "Red scoop"), "Mark as put on")
+    assert "Mark Red scoop for lot 25-0302A" in row(window, "Red scoop").words
+    press(row(window, "Red scoop"), "Line and label are on")
     assert needs(window) == []
     farm = window.desk.farm
     assert farm is not None
@@ -104,8 +104,9 @@ def test_a_lot_that_is_not_fed_yet_leaves_the_day_as_it_is_until_the_change_over
     answers.yes = True
     press(row(window, "26-0401B"), "Change over")
     assert heading(window).startswith("26-0401B")
-    assert "Red scoop is not marked for lot 26-0401B yet" in needs(window)[0]
-    press(row(window, "Red scoop"), "Mark as put on")
+    assert "Mark Red scoop for lot 26-0401B" in needs(window)[0]
+    assert "wipe out the old one" in needs(window)[0]  # there are two on it now
+    press(row(window, "Red scoop"), "Line and label are on")
     assert needs(window) == []
 
 
@@ -122,8 +123,8 @@ def test_a_label_saved_leaves_the_question_whether_it_is_on_the_scoop(window: Wi
     window.desk.changed.emit()
     asked = row(window, "Red scoop")
     assert asked.words.endswith("and the label on it?")
-    assert [each.text() for each in asked.buttons] == ["Mark as put on", "Print the label"]
-    press(asked, "Mark as put on")
+    assert [each.text() for each in asked.buttons] == ["Line and label are on", "Print the label"]
+    press(asked, "Line and label are on")
     assert needs(window) == []
     (told,) = window.desk.records.find(Lot, second.id).scoops_marked or ()
     assert (told.sign_off_id, told.on) == (signed.id, window.desk.clock().date())

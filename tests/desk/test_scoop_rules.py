@@ -151,12 +151,12 @@ def test_the_rule_is_chosen_under_more_about_scoopfuls(herd: Herd, qtbot: QtBot,
     form.edit(kept)
     assert rule.quarters.isChecked()
     rule.one_kind.click()
-    rule.kind.setCurrentIndex(rule.kind.findText("Red scoop, to the mark"))
+    rule.kind.setCurrentIndex(rule.kind.findText("Red scoop, to the line"))
     form.keep()
     kept = herd.records.find(Plan, plan.id)
     assert kept.scoopfuls == Scoopfuls(rule=ScoopRule.ONE_KIND, scoop_id=herd.red.id, way=FillWay.TO_MARK)
     form.edit(kept)
-    assert rule.kind.currentText() == "Red scoop, to the mark"
+    assert rule.kind.currentText() == "Red scoop, to the line"
     rule.fewest.click()
     rule.quarters.setChecked(False)
     form.keep()

@@ -399,6 +399,8 @@ def test_two_lots_are_compared_by_plain_clicks(shown: Callable[[], SeasonPage], 
 
     assert panel.finding.text() == "Press Compare two, then click the two lots."
     panel.compare_button.click()
+    assert panel.finding.text() == "Now click the two lots."  # none is chosen: the first click lets none go
+    click(0)
     assert panel.finding.text() == "Now click one more lot."
     click(2)
     assert panel.beside.isVisible()
@@ -407,8 +409,17 @@ def test_two_lots_are_compared_by_plain_clicks(shown: Callable[[], SeasonPage], 
     assert "more than two" in panel.finding.text()
     click(0)
     assert panel.finding.text().startswith("A level scoop weighs 10.0 % more")
+    assert panel.compare_button.text().replace("&", "") == "End comparing"
     panel.compare_button.click()
     assert len(panel.chosen) == 1
+
+
+def test_of_two_lots_both_are_compared_at_once(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    for number, density in (("25-1103C", 0.5), ("25-1204A", 0.55)):
+        herd.sign(number, density)
+    panel = shown().lots
+    panel.compare_button.click()
+    assert panel.finding.text().startswith("A level scoop weighs 10.0 % more")
 
 
 def test_the_spread_is_drawn_and_told(shown: Callable[[], SeasonPage], herd: Herd) -> None:

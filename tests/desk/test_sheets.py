@@ -228,7 +228,7 @@ def test_a_chart_keeps_to_the_line_where_many_are_better_weighed(herd: Herd) -> 
         assert ("better weighed" in cells.powder_notes) == row.many == (row.calves > 24)
     lines = [sheet.groups[0].line(number) for number in range(11)]
     told = {line.calves: scoops_text(line, telling(sheet.groups[0])) for line in lines}
-    assert (told[24], told[25]) == ("24 to the mark", "weigh it, or 25 to the mark")
+    assert (told[24], told[25]) == ("24 to the line", "weigh it, or 25 to the line")
 
 
 def test_where_water_is_told_a_chart_says_how_much_mix_each_calf_is_to_drink(herd: Herd) -> None:

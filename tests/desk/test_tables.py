@@ -91,9 +91,9 @@ def test_each_digit_typed_changes_the_figures_at_once(
     field = page.view.today.rows[0].calves
     field.setFocus(Qt.FocusReason.TabFocusReason)
     qtbot.keyClicks(field, "1")
-    assert today(page) == ("2 qt", "10.0 oz", "1 to the mark")
+    assert today(page) == ("2 qt", "10.0 oz", "1 to the line")
     qtbot.keyClicks(field, "1")
-    assert today(page) == ("5 gal 2 qt", "6 lb 14.0 oz", "11 to the mark")
+    assert today(page) == ("5 gal 2 qt", "6 lb 14.0 oz", "11 to the line")
     qtbot.keyClicks(field, "1")
     assert today(page)[:2] == ("55 gal 2 qt", "69 lb 6.0 oz")
     assert herd.records.find(Plan, plan.id).groups[0].calves == 109
@@ -175,7 +175,7 @@ def test_another_lot_changes_every_plan_and_says_what_changed(shown: Callable[[]
     title, morning, night = changes(page).split("\n")
     assert "25-1204A" in title
     assert "25-1103C" in title
-    assert morning == "Morning milk, 10 calves: 10 to the mark, as many as before, each to the new line"
+    assert morning == "Morning milk, 10 calves: 10 to the line, as many as before, each to the new line"
     assert night == "Night milk, Old & strong, 4 calves: 4 level  →  2 level"
     assert "Lot 25-1204A" in page.view.lot_number.text()
     page.view.seen.click()
@@ -200,7 +200,7 @@ def test_a_batch_that_would_run_over_is_split_and_says_by_how_much(shown: Callab
     pail = herd.vessel("Pail", 5.0)
     herd.plan("Pails", group(10), vessel_id=pail.id, count_from=7, count_to=10)
     page = shown()
-    assert today(page) == ("2 × 2 gal 2 qt", "2 × 50.0 oz", "2 × 5 to the mark")
+    assert today(page) == ("2 × 2 gal 2 qt", "2 × 50.0 oz", "2 × 5 to the line")
     assert page.view.today.rows[0].water.note.text().startswith("mix 2 equal batches, one would run over by ")
     assert cells(page, "8")[Column.BATCHES] == "1"
 
@@ -371,7 +371,7 @@ def test_the_table_by_volume_goes_up_to_what_the_vessel_holds(shown: Callable[[]
     rows = [[model.data(model.index(r, c)) for c in VolumeColumn] for r in range(model.rowCount())]
     assert [row[:2] for row in rows] == [["1 gal 1 qt", "25.0 oz"], ["2 gal 2 qt", "50.0 oz"]]
     assert [row[VolumeColumn.CALVES] for row in rows] == ["2", "5"]
-    assert [row[VolumeColumn.SCOOPFULS] for row in rows] == ["weigh it", "5 to the mark"]
+    assert [row[VolumeColumn.SCOOPFULS] for row in rows] == ["weigh it", "5 to the line"]
     volumes.step.line.setText("5 gal")
     volumes.step.line.textEdited.emit("5 gal")
     assert volumes.trouble.isVisible()
@@ -453,7 +453,7 @@ def test_a_table_of_few_scoopfuls_gives_no_reason_to_weigh(shown: Callable[[], T
     herd.sign("25-1103C", 1.04 * TEN_OZ_LEVEL)
     herd.plan("Milk", group(8), count_from=1, count_to=20, counts=())
     page = shown()
-    assert cells(page, "20")[Column.SCOOPFULS] == "20 to the mark"
+    assert cells(page, "20")[Column.SCOOPFULS] == "20 to the line"
     assert page.view.many.isHidden()
 
 

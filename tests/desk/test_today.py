@@ -47,7 +47,7 @@ def page(qtbot: QtBot, yard: Yard, empty_desk: Desk) -> TodayPage:
 
 
 def weighed_in(yard: Yard, number: str = "A", full_scoops: int = 0) -> tuple[SignOff, Mark]:
-    """A lot weighed in with the red scoop: two fills from each of four bags, level and to the mark."""
+    """A lot weighed in with the red scoop: two fills from each of four bags, level and to the line."""
     lot = yard.lot(number)
     weigh_in = yard.records.keep(
         replace(
@@ -232,8 +232,13 @@ def test_a_spot_fill_typed_and_entered_says_that_the_mark_holds(qtbot: QtBot, pa
 @pytest.mark.parametrize(
     ("level", "typed", "words", "tone"),
     [
-        (False, "9.4 oz", "This bag: 9.4 oz, 6.0 % less than 10.0 oz. The tolerance is 2.0 %. Stir this bag", "bad"),
-        (False, "10.6 oz", "This bag: 10.6 oz, 6.0 % more than 10.0 oz. The tolerance is 2.0 %. Stir this bag", "bad"),
+        (False, "9.4 oz", "This bag: 9.4 oz, 6.0 % less than 10.0 oz. The tolerance is 2.0 %. Was 9.4 oz read", "bad"),
+        (
+            False,
+            "10.6 oz",
+            "This bag: 10.6 oz, 6.0 % more than 10.0 oz. The tolerance is 2.0 %. Was 10.6 oz read",
+            "bad",
+        ),
         (False, "9.9 oz", "This bag: 9.9 oz, 1.0 % less than 10.0 oz. That is within the tolerance", "good"),
         # Level: the line makes 283.5 g of the lot's 340 g, so 357 g make 297.7 g, worked by hand.
         (True, "357 g", "This bag: 10.5 oz, 5.0 % more than 10.0 oz.", "bad"),

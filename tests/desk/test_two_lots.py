@@ -141,16 +141,16 @@ def test_the_page_shows_either_lots_table_and_changes_over(
     bar.change.click()
     assert bar.day.message == "Type the day from which it is fed."
     assert herd.lot_of(two[1]).fed_from is None
-    assert row.scoops.value.text() == "6 to the mark"
+    assert row.scoops.value.text() == "6 to the line"
     assert "Bags of lot 25-1103C" in bar.words.text()
     bar.lots.setCurrentIndex(0)
     bar.lots.activated.emit(0)
-    assert row.scoops.value.text() == "6 to the mark"
+    assert row.scoops.value.text() == "6 to the line"
     assert "25-1103C" in page.view.lot_number.text()
     bar.change.click()
     assert herd.lot_of(two[0]).fed_from == TODAY
     assert bar.lots.currentText() == "25-1103C, in use"
-    assert row.scoops.value.text() == "6 to the mark"
+    assert row.scoops.value.text() == "6 to the line"
     assert "fed since 2 Mar 2026" in bar.words.text()
     taken = [*mnemonics(page), *"TLWBES"]
     assert len(taken) == len(set(taken))
@@ -182,8 +182,8 @@ def test_what_is_left_of_the_old_lot_is_typed_and_told(
     assert not bar.both.isVisible()
     bar.left.line.setFocus(Qt.FocusReason.OtherFocusReason)
     qtbot.keyClicks(bar.left.line, "40 oz")
-    assert "lot 25-1103C: 40.0 oz, 4 to the mark" in bar.both.text()
-    assert "lot 25-1204A: 60.0 oz, 6 to the mark" in bar.both.text()
+    assert "lot 25-1103C: 40.0 oz, 4 to the line" in bar.both.text()
+    assert "lot 25-1204A: 60.0 oz, 6 to the line" in bar.both.text()
     page.print.click()
     document = page.paper.document
     assert document is not None

@@ -552,7 +552,7 @@ def test_the_key_of_the_plot_tells_what_the_shapes_are(window: Window) -> None:
     page, view = opened(window, Step.LEVEL_FILLS)
     assert page.guide is not None
     enter("11.6")
-    assert "one for each bag" in view._plot._key.text()
+    assert "a shape for each bag" in view._plot._key.text()
     assert "struck out" not in view._plot._key.text()
     page.guide.strike(page.guide.fills_of(FillWay.LEVEL)[0].id, "spilled")
     page.reload()

@@ -149,7 +149,7 @@ def test_a_farm_whose_fills_hardly_spread_is_told_of_smaller_slips() -> None:
 
 def test_earlier_fills_that_were_never_two_of_a_bag_flag_none_beside_its_fellow() -> None:
     singles = [Weighed(b, 290.0 + b) for b in range(6)]
-    fills = [Weighed(1, 290.0), Weighed(1, 330.0)]
+    fills = [Weighed(1, 290.0), Weighed(1, 310.0)]
     assert odd_fills(fills, table(fills), 0.0, pool_bag_history([singles])) == ()
 
 
@@ -162,3 +162,12 @@ def test_two_equal_weights_on_a_coarse_display_do_not_make_the_third_odd() -> No
     assert flagged([(1, 290.0), (1, 290.0), (1, 293.0)]) == (2,)
     assert flagged([(1, 290.0), (2, 290.0), (3, 290.0), (4, 293.0)]) == (3,)
     assert flagged([(1, 290.0), (2, 290.0), (3, 290.0), (4, 293.0)], 3.0 / math.sqrt(6)) == ()
+
+
+def test_a_slip_of_a_tenth_is_odd_however_widely_few_fills_spread() -> None:
+    """8.3 typed for 9.3 as the fourth weight. Nobody who strikes level is so far off: common practice, no source."""
+    fills = [Weighed(bag, mass) for bag, mass in ((1, 9.6), (1, 9.4), (2, 9.3), (2, 8.3))]
+    assert odd_fills(fills, table(fills)) == (3,)
+    two = [Weighed(1, 9.5), Weighed(1, 8.3)]
+    assert odd_fills(two, table(two)) == (0, 1)
+    assert odd_fills(fills[:3], table(fills[:3])) == ()

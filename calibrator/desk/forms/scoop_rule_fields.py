@@ -61,7 +61,7 @@ class ScoopRuleFields(QWidget):
         for scoop in scoops:
             name = on_screen(scoop.name)
             self.kind.addItem(self.tr("{scoop}, level").format(scoop=name), (scoop.id, FillWay.LEVEL))
-            self.kind.addItem(self.tr("{scoop}, to the mark").format(scoop=name), (scoop.id, FillWay.TO_MARK))
+            self.kind.addItem(self.tr("{scoop}, to the line").format(scoop=name), (scoop.id, FillWay.TO_MARK))
         places = [p for p in range(self.kind.count()) if self.kind.itemData(p) == (known.scoop_id, known.way)]
         self.kind.setCurrentIndex(places[0] if places else 0)
         self._look()

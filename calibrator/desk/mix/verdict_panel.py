@@ -183,7 +183,8 @@ class VerdictPanel(QWidget):
         self.correction.setVisible(fix is not None)
         if fix is None:
             return
-        lines = words.correction_words(fix, found.correction_scoops, system, batch.now.powder.resolution_g)
+        step_g = batch.now.powder.resolution_g
+        lines = words.correction_words(fix, found.correction_scoops, system, step_g, looked=found.at_odds)
         if found.correction_planned:
             lines.append(self.tr("Reckoned for the volume on the chart; type what is in the vessel to be sure."))
         if found.at_odds:

@@ -54,7 +54,7 @@ class SpotCard(QFrame):
         self.scoop.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self._scoop_box = Captioned(self.tr("Scoop"), self.scoop)
         self.level = QRadioButton(self.tr("Struck le&vel"))
-        self.to_mark = QRadioButton(self.tr("To the &mark"))
+        self.to_mark = QRadioButton(self.tr("To the li&ne"))
         self.to_mark.setChecked(True)
         self._ways = QButtonGroup(self)
         self.weight = Amount(desk, self.tr("Wei&ght of the scoopful"), Kind.MASS)
@@ -252,7 +252,7 @@ class SpotCard(QFrame):
         if found.verdict is OldLineVerdict.MOVE:
             return self.tr("The mark no longer holds: weigh the lot in anew and move the line."), "bad"
         if found.way is FillWay.LEVEL and not mark.struck_level:
-            return self.tr("Level fills leave it open. Fill the next one to the mark: that tells sooner."), "warn"
+            return self.tr("Level fills leave it open. Fill the next one to the line: that tells sooner."), "warn"
         if found.more_fills > MOST_ASKED:
             return self.tr("Of the whole lot nothing is sure yet: weigh one fill from each bag you open."), "warn"
         return counted.more_spot_fills(found.more_fills), "warn"
@@ -265,13 +265,6 @@ class SpotCard(QFrame):
             return
         comma, bag = decimal_comma(), found.bag
         off = show_percent(100 * abs(bag.share), decimal_comma=comma)
-        told = []
-        if found.odd and self._newest is not None:
-            text = self.tr(
-                "Was {weight} read and typed rightly? It differs much from the fills before. If it was not, strike it "
-                "out and weigh again."
-            )
-            told.append(text.format(weight=self._as_typed(self._newest)))
         if bag.share < 0:
             text = self.tr("This bag: {mass}, {off} less than {target}.")
             several = self.tr("A feeding from this bag ({made_of}): {mass}, {off} less than {target}.")
@@ -280,18 +273,30 @@ class SpotCard(QFrame):
             several = self.tr("A feeding from this bag ({made_of}): {mass}, {off} more than {target}.")
         text = several if mark.full_scoops else text
         mass, target = self._mass(bag.feeding_g), self._mass(mark.target_mass_g)
-        told.append(text.format(made_of=made_of_words(mark), mass=mass, off=off, target=target))
+        told = [text.format(made_of=made_of_words(mark), mass=mass, off=off, target=target)]
         tolerance = show_percent(100 * farm.tolerance_share, decimal_comma=comma)
-        if bag.within:
-            told.append(self.tr("That is within the tolerance of {tolerance}.").format(tolerance=tolerance))
-        else:
-            told.append(self.tr("The tolerance is {tolerance}.").format(tolerance=tolerance))
-            told.append(
-                self.tr(
-                    "Stir this bag and weigh it again: if that is right, strike this one out. If it is as far off, "
-                    "feed from this bag by the scale."
-                )
+        stands = (
+            self.tr("That is within the tolerance of {tolerance}.")
+            if bag.within
+            else self.tr("The tolerance is {tolerance}.")
+        )
+        told.append(stands.format(tolerance=tolerance))
+        if found.odd and self._newest is not None:
+            text = self.tr(
+                "Was {weight} read and typed rightly? It differs much from the fills before. If it was not, strike it "
+                "out and weigh again."
             )
+            told.insert(0 if bag.within else len(told), text.format(weight=self._as_typed(self._newest)))
+        if not bag.within:
+            again = self.tr(
+                "Stir this bag and weigh it again: if that is right, strike this one out. If it is as far off, "
+                "feed from this bag by the scale."
+            )
+            again_odd = self.tr(
+                "If it was: stir this bag and weigh it again. If that is right, strike this one out; if it is as far "
+                "off, feed from this bag by the scale."
+            )
+            told.append(again_odd if found.odd else again)
         self.bag.setText(" ".join(told))
         set_tone(self.bag, "bad" if not bag.within else "warn" if found.odd else "good")
 

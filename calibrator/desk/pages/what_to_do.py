@@ -18,6 +18,7 @@ from calibrator.desk.feeding_names import feeding_name
 from calibrator.desk.marking import mark_scoop, on_the_scoop
 from calibrator.desk.needs import THIN, Need, Waiting, leans, waiting
 from calibrator.desk.old_bags import ask_change_over
+from calibrator.desk.scoop_lines import line_on
 from calibrator.desk.sheet_words import chart_words, outdated_words
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import LotStanding, Standing
@@ -127,10 +128,15 @@ class WhatToDo:
             text = translate(
                 "TodayPage", "{scoop}: is the line of lot {number} drawn ({line} down the wall) and the label on it?"
             )
-        else:
+        elif line_on(now, found.scoop.id) is not None:
             text = translate(
                 "TodayPage",
-                "{scoop} is not marked for lot {number} yet. Draw the line {line} down the wall and put the label on.",
+                "Mark {scoop} for lot {number}: draw the line {line} down the wall, wipe out the old one, put the "
+                "label on.",
+            )
+        else:
+            text = translate(
+                "TodayPage", "Mark {scoop} for lot {number}: draw the line {line} down the wall, put the label on."
             )
         line = mark_words(found.line, self.desk.system)
         words = text.format(scoop=found.scoop.name, number=found.lot.lot_number, line=line)
@@ -153,8 +159,8 @@ class WhatToDo:
     def _ask_change_over(self, now: Standing, lot: Lot, old: Lot) -> None:
         text = translate(
             "TodayPage",
-            "From the next feeding on lot {number} is fed. Its lines, labels and wall charts hold from then on, those "
-            "of lot {old} no more.",
+            "Lot {number} will be fed from the next feeding on. From then its lines, labels and wall charts hold, "
+            "those of lot {old} no more.",
         )
         told = text.format(number=lot.lot_number, old=old.lot_number)
         ask_change_over(self.desk, now, told, partial(self._change_over_now, now, lot))

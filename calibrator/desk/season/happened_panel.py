@@ -299,7 +299,7 @@ class HappenedPanel(QWidget):
             self.days.addItem(name, of)
         self.days.activated.connect(self._choose_days)
         self.ways.addItem(self.tr("struck level"), FillWay.LEVEL)
-        self.ways.addItem(self.tr("filled to the mark"), FillWay.TO_MARK)
+        self.ways.addItem(self.tr("filled to the line"), FillWay.TO_MARK)
         self.ways.activated.connect(self.show_again)
         self.checks_box.toggled.connect(self._show_checks)
         self.told.setWordWrap(True)

@@ -142,12 +142,18 @@ class LotsPanel(QWidget):
         return self.tr("Now click one more lot.") if chosen else self.tr("Now click the two lots.")
 
     def _choose_two(self) -> None:
-        """With plain clicks, each of which takes a lot or lets it go; the one that is chosen stays."""
+        """With plain clicks, each of which takes a lot or lets it go. None is chosen yet, or the first click on one of
+        them lets it go; of two lots, both are meant."""
         several, one = QAbstractItemView.SelectionMode.MultiSelection, QAbstractItemView.SelectionMode.ExtendedSelection
         on = self.compare_button.isChecked()
         self.table.setSelectionMode(several if on else one)
+        self.compare_button.setText(self.tr("End &comparing") if on else self.tr("&Compare two"))
         if not on:
             self.table.selectRow(max(0, self.table.currentIndex().row()))
+        elif self.model.rowCount() == 2:
+            self.table.selectAll()
+        else:
+            self.table.clearSelection()
         self._compare()
 
     def _open(self) -> None:

@@ -96,7 +96,7 @@ class FillPlot(QFrame):
             entries += [interval, Entry(Sign.DASHES, "good", bands.wanted)]
         if any(fill.counts for fill in fills):
             corrected = bands is not None and bands.taken_off_g
-            shapes = self.tr("one for each bag, corrected") if corrected else self.tr("one for each bag")
+            shapes = self.tr("a shape for each bag, corrected") if corrected else self.tr("a shape for each bag")
             entries.append(Entry(Sign.SHAPES, "text", shapes))
         if _struck_in_view(fills, bands):
             entries.append(Entry(Sign.CROSS, "quiet", self.tr("struck out")))

@@ -260,7 +260,7 @@ class ToMarkPanel(FindingsPanel):
         self._show_result(check.result, guide, system)
         self._next.setVisible(not guide.line_should_move)  # of a line that is wrong no more scoopfuls are filled
         self._show_verdict(*line_words.check_words(check, guide, system), line_words.check_reason(check, guide, system))
-        earlier = self.tr("The fills to the line before are brought to this one.")
+        earlier = self.tr("What was filled to the earlier line counts, reckoned to this one.")
         settling = line_words.settling_words(check)
         self._settling.setText(f"{settling} {earlier}" if guide.to_earlier_line else settling)
 
@@ -273,7 +273,7 @@ class ToMarkPanel(FindingsPanel):
             return None
         before = check.before_g  # the fills shown are of the scoopful to the line alone
         low, high = guide.wanted(target)
-        tolerance = self.tr("tolerance: ± {mass}").format(mass=shown.mass(check.tolerance_g, guide.farm.units))
+        tolerance = self.tr("tolerance: ± {mass}").format(mass=words.fine(check.tolerance_g, guide.farm.units))
         # The feeding's, which is judged: the level scoopfuls before and what is not known of bags widen it.
         interval = self.tr("a feeding, 95 % interval")
         held = (check.low_g - before, check.high_g - before, low - before, high - before)

@@ -74,6 +74,8 @@ class StepLot(StepView):
         w = guide.weigh_in
         if fresh or not self._initials.hasFocus():
             self._initials.setText(w.by or self.desk.initials)
+            if self._initials.hasFocus():
+                self._initials.selectAll()  # as on entry: what is typed takes its place
         show_kept(self._humidity, w.room_humidity_pct, "", fresh)
         show_kept(self._temperature, w.room_temperature_c, "", fresh)
 
@@ -98,7 +100,7 @@ class StepLot(StepView):
     def _form(self) -> QWidget:
         rows = (
             (self.tr("Your &initials"), self._initials, self.tr("who weighs today")),
-            (self.tr("Room &humidity"), self._humidity, self.tr("if known; it is noted, never corrected for")),
+            (self.tr("Room &humidity"), self._humidity, self.tr("if known; only noted, no weight is changed for it")),
             (self.tr("Room tem&perature"), self._temperature, self.tr("if known")),
         )
         return form_rows(rows, FIELD_WIDTH)

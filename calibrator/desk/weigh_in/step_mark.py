@@ -40,6 +40,7 @@ class StepMark(StepView):
         )
         self._drawing = ScoopDrawing(desk.system)
         self._offered = True
+        self._drawn_mm: float | None = None
         self._where = label("", "heading")
         self._why = label("", "quiet")
         self._problem = label("", tone="bad")
@@ -115,10 +116,11 @@ class StepMark(StepView):
             where = shown.length(drawn, system)
             told = self.tr("Drawn: {where} down the wall from the rim.").format(where=where)
             self._drawn.setText(self.tr("Struck level, without a line.") if guide.struck_level else told)
-        if fresh and guide.line_should_move:
-            self._field.set_kept(None, "")  # what stood there would be the line that is wrong
+        if (fresh and guide.line_should_move) or (drawn is None and self._drawn_mm is not None):
+            self._field.set_kept(None, "")  # what stood there would be the line that is wrong, and Next would take it
         elif fresh:
             self._field.set_kept(drawn or None, w.drawn_line_typed)
+        self._drawn_mm = drawn
 
     def first_field(self) -> QWidget:
         if self.guide is not None and _keeps_old(self.guide):
@@ -313,7 +315,11 @@ def _no_line(wipe: bool, fed: str) -> str:
 
 def _draw(wipe: bool, fed: str) -> str:
     """How a line is drawn; wiping out only where there is a line to wipe out, and no lot is fed to it."""
-    draw = translate("StepMark", "Measure from the rim down along the wall and draw the line all round, at eye level.")
+    draw = translate(
+        "StepMark",
+        "Measure from the rim down along the wall and draw the line all round, at eye level; lightly at first, for "
+        "fills to it may still move it.",
+    )
     if wipe and fed:
         beside = translate(
             "StepMark", "Leave the old line while lot {lot} is fed to it, and write its lot beside each line."

@@ -120,7 +120,7 @@ class StepSignOff(StepView):
         elif check is None and guide.struck_level and guide.findings.line is not None:
             text, tone = line_words.level_words(guide.findings.line), "good"
         elif check is None or target is None:
-            text = self.tr("No fills to the mark yet: the line rests on the level fills alone.")
+            text = self.tr("No fills to the line yet: the line rests on the level fills alone.")
             tone = "warn"
         else:
             text, tone = line_words.check_words(check, guide, self.desk.system)
@@ -136,7 +136,7 @@ class StepSignOff(StepView):
         if check is None and guide.struck_level:
             return by, "good"
         if check is None:
-            return self.tr("{signed} No fills to the mark were weighed.").format(signed=by), "warn"
+            return self.tr("{signed} No fills to the line were weighed.").format(signed=by), "warn"
         although = self.tr("{signed} When it was signed: {verdict}")
         return although.format(signed=by, verdict=line_words.check_words(check, guide, self.desk.system)[0]), "warn"
 
@@ -176,7 +176,7 @@ class StepSignOff(StepView):
                 high=shown.mass(found.check.result.high_g, system),
             )
             if found.check.mean_g != found.check.result.mean_g:  # with full scoops; else it is the feeding itself
-                rows.append((self.tr("To the mark"), weighed))
+                rows.append((self.tr("To the line"), weighed))
             rows += [
                 (self.tr("Against the target"), line_words.check_reason(found.check, guide, system)),
                 (self.tr("How it settles"), line_words.settling_words(found.check)),
@@ -189,8 +189,9 @@ class StepSignOff(StepView):
             else:
                 told = line_words.old_line_words(found.old, system)[0]
             rows.append((self.tr("Old line"), told))
-        if signed is not None:
-            rows.append((self.tr("Weighed by"), signed.by))
+        rows.append((self.tr("Weighed by"), w.by))
+        if signed is not None and signed.by != w.by:
+            rows.append((self.tr("Signed by"), signed.by))
         return rows
 
     def _sign(self) -> None:
@@ -220,8 +221,8 @@ class StepSignOff(StepView):
             return ""
         if check is None:
             return self.tr(
-                "No fill to the mark was weighed, so settling is not known and the line may be some percent off. "
-                "Weigh at least two fills to the mark, or sign off all the same?"
+                "No fill to the line was weighed, so settling is not known and the line may be a few percent off. "
+                "Weigh at least two fills to the line, or sign off all the same?"
             )
         if guide.on_target:
             return ""

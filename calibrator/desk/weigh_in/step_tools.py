@@ -55,7 +55,7 @@ class StepTools(StepView):
             (
                 self.tr("Tar&get weight"),
                 self._target,
-                self.tr("powder for one calf at one feeding, be it several scoopfuls"),
+                self.tr("powder for one calf at one feeding, all its scoopfuls together; see the bag's label"),
             ),
             (self.tr("C&heck weight"), self._nominal, self.tr("if you have one: what it should weigh")),
             (self.tr("Scale &reads"), self._reading, self.tr("with the check weight on it")),

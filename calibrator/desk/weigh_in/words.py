@@ -30,7 +30,7 @@ def step_names() -> dict[Step, str]:
         Step.SCOOP_AND_SCALE: translate("WeighInWords", "Scoop and scale"),
         Step.LEVEL_FILLS: translate("WeighInWords", "Level fills"),
         Step.MARK: translate("WeighInWords", "Mark"),
-        Step.FILLS_TO_MARK: translate("WeighInWords", "Fills to the mark"),
+        Step.FILLS_TO_MARK: translate("WeighInWords", "Fills to the line"),
         Step.SIGN_OFF: translate("WeighInWords", "Sign-off"),
     }
 
@@ -205,7 +205,7 @@ def rule_words(level: LevelResult, *, planned: bool = False) -> str:
         return translate("WeighInWords", "The interval rests on how bags differed in this farm's earlier lots.")
     if not level.bags_assumed:
         words = translate(
-            "WeighInWords", "These two bags differ by more than would be assumed, so what they show counts."
+            "WeighInWords", "These two bags differ more than bags usually do: that is why the range is so wide."
         )
         advice = translate("WeighInWords", "Stir both, weigh them again, and dip a third bag.")
     else:

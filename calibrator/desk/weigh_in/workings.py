@@ -32,7 +32,7 @@ def line_workings(guide: Guide) -> tuple[Working, ...]:
 
 
 def check_workings(guide: Guide) -> tuple[Working, ...]:
-    """Behind the fills to the mark: the verdict, then their mean and its interval."""
+    """Behind the fills to the line: the verdict, then their mean and its interval."""
     check, target = guide.findings.check, guide.weigh_in.target_mass_g
     if check is None or target is None:
         return ()

@@ -54,7 +54,7 @@ def test_the_batch_is_the_charts_and_the_verdict_comes_while_typing(qtbot: QtBot
     assert found.ways[1].share == pytest.approx(0.1327, abs=1e-4)
     assert panel.verdict.verdict.text() == "Probably too strong, not sure yet"
     assert "it can be fed" in panel.verdict.would_tell.text()  # calves are waiting
-    assert "never checked in plain water" in panel.verdict.doubts.text()
+    assert "Before the next check read plain water" in panel.verdict.doubts.text()
     assert "Milk replacers differ" in panel.verdict.way.text()
     # The label tells no moisture, so 4 % is taken (common practice, no source): 0.96 of the powder is dry matter.
     assert "Solids here are powder as fed ÷ mix" in panel.verdict.basis.text()
