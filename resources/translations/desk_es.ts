@@ -1368,12 +1368,12 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Aquí cada llenada será un punto; detrás quedan el promedio y su intervalo del 95 %.</translation>
     </message>
     <message>
-        <source>one for each bag</source>
-        <translation>una por costal</translation>
+        <source>a shape for each bag, corrected</source>
+        <translation>una figura por costal, corregidas</translation>
     </message>
     <message>
-        <source>one for each bag, corrected</source>
-        <translation>una por costal, corregida</translation>
+        <source>a shape for each bag</source>
+        <translation>una figura por costal</translation>
     </message>
     <message>
         <source>struck out</source>
@@ -2040,7 +2040,7 @@ entre {low} y {high}
         <translation>al ras</translation>
     </message>
     <message>
-        <source>filled to the mark</source>
+        <source>filled to the line</source>
         <translation>hasta la línea</translation>
     </message>
     <message>
@@ -5032,6 +5032,10 @@ entre {low} y {high}
         <translation>Ahora haga clic en los dos lotes.</translation>
     </message>
     <message>
+        <source>End &amp;comparing</source>
+        <translation>Terminar de comparar &amp;dos</translation>
+    </message>
+    <message>
         <source>Number, product, scoop …</source>
         <translation>Número, producto …</translation>
     </message>
@@ -5058,8 +5062,8 @@ entre {low} y {high}
 <context>
     <name>Marking</name>
     <message>
-        <source>Mark as put on</source>
-        <translation>Marcar como puesta</translation>
+        <source>Line and label are on</source>
+        <translation>Línea y etiqueta puestas</translation>
     </message>
     <message>
         <source>{scoop} is marked for lot {number}.</source>
@@ -5219,10 +5223,6 @@ entre {low} y {high}
         <translation>La línea de la leche entera da materia seca; aquí se cambió a peso de polvo.</translation>
     </message>
     <message>
-        <source>This instrument was never checked in plain water: its zero may be off.</source>
-        <translation>Este instrumento nunca se revisó en agua sola: su cero puede estar mal.</translation>
-    </message>
-    <message>
         <source>Its last check in plain water is more than a week old: do it again.</source>
         <translation>Su última revisión en agua sola tiene más de una semana: hágala otra vez.</translation>
     </message>
@@ -5299,8 +5299,16 @@ entre {low} y {high}
         <translation>{way}: {solids} ± {half}</translation>
     </message>
     <message>
+        <source>Before the next check read plain water: that was never done, and the zero may be off.</source>
+        <translation>Antes de la próxima revisión lea agua sola: nunca se ha hecho, y el cero puede estar corrido.</translation>
+    </message>
+    <message>
         <source>The volume alone does not tell it. Read three drops of the mix with a refractometer.</source>
         <translation>El volumen por sí solo no lo dice. Lea tres gotas de la mezcla con un refractómetro.</translation>
+    </message>
+    <message>
+        <source>Neither more drops nor plain water would settle it. Weighed mixes would, once for this powder: two make a start, six a sure verdict; see the tab Brix calibration.</source>
+        <translation>Ni más gotas ni agua sola lo resolverían. Las mezclas pesadas sí, una sola vez para este polvo: dos bastan para empezar, seis dan un resultado seguro; vea la pestaña Calibración Brix.</translation>
     </message>
     <message>
         <source>Add weighed mixes to the Brix calibration; they make it surer.</source>
@@ -5349,10 +5357,6 @@ entre {low} y {high}
     <message>
         <source>How right it is, this reading cannot tell closer than ± {half}. Weighed mixes tell more, once for this powder: two make a start, six a sure verdict; see the tab Brix calibration.</source>
         <translation>Esta lectura no da más precisión que ± {half}. Más dicen las mezclas pesadas, una sola vez para este polvo: con dos se empieza, con seis el resultado es firme; vea la pestaña Calibración Brix.</translation>
-    </message>
-    <message>
-        <source>More drops do not help, nor does plain water. Weighed mixes do, once for this powder: two make a start, six a sure verdict; see the tab Brix calibration.</source>
-        <translation>No ayudan más gotas ni la revisión en agua sola. Ayudan las mezclas pesadas, una sola vez para este polvo: con dos se empieza, con seis el resultado es firme; vea la pestaña Calibración Brix.</translation>
     </message>
     <message>
         <source>Nothing speaks against it: it can be fed.</source>
@@ -5503,7 +5507,7 @@ entre {low} y {high}
         <translation>{count} × {scoop} al ras</translation>
     </message>
     <message>
-        <source>{count} × {scoop} to the mark</source>
+        <source>{count} × {scoop} to the line</source>
         <translation>{count} × {scoop} hasta la línea</translation>
     </message>
     <message>
@@ -8331,7 +8335,7 @@ entre {low} y {high}
         <translation>{scoop}, al ras</translation>
     </message>
     <message>
-        <source>{scoop}, to the mark</source>
+        <source>{scoop}, to the line</source>
         <translation>{scoop}, hasta la línea</translation>
     </message>
 </context>
@@ -9233,7 +9237,7 @@ entre {low} y {high}
         <translation>Intervalo del 95 %</translation>
     </message>
     <message>
-        <source>Settles to the mark by</source>
+        <source>Settles to the line by</source>
         <translation>Asentamiento hasta la línea</translation>
     </message>
     <message>
@@ -9290,10 +9294,6 @@ entre {low} y {high}
         <translation>Al &amp;ras</translation>
     </message>
     <message>
-        <source>To the &amp;mark</source>
-        <translation>Hasta la lí&amp;nea</translation>
-    </message>
-    <message>
         <source>Wei&amp;ght of the scoopful</source>
         <translation>P&amp;eso de la medida</translation>
     </message>
@@ -9342,10 +9342,6 @@ entre {low} y {high}
         <translation>La línea ya no sirve: pese otra vez el lote y mueva la línea.</translation>
     </message>
     <message>
-        <source>Level fills leave it open. Fill the next one to the mark: that tells sooner.</source>
-        <translation>Las llenadas al ras no lo deciden. Llene la siguiente hasta la línea: eso lo dice antes.</translation>
-    </message>
-    <message>
         <source>Was {weight} read and typed rightly? It differs much from the fills before. If it was not, strike it out and weigh again.</source>
         <translation>¿Se leyó y se escribió bien {weight}? Es muy distinta de las llenadas anteriores. Si no, táchela y pese otra vez.</translation>
     </message>
@@ -9370,8 +9366,16 @@ entre {low} y {high}
         <translation>¿Abrió otro costal? Revuélvalo, llene la medida una vez y pésela: esa llenada suelta dice si la línea todavía sirve.</translation>
     </message>
     <message>
+        <source>To the li&amp;ne</source>
+        <translation>Hasta la lí&amp;nea</translation>
+    </message>
+    <message>
         <source>For the whole lot the mark still holds.</source>
         <translation>Para todo el lote la línea todavía sirve.</translation>
+    </message>
+    <message>
+        <source>Level fills leave it open. Fill the next one to the line: that tells sooner.</source>
+        <translation>Las llenadas al ras no lo deciden. Llene la siguiente hasta la línea: eso lo dice antes.</translation>
     </message>
     <message>
         <source>Of the whole lot nothing is sure yet: weigh one fill from each bag you open.</source>
@@ -9396,6 +9400,10 @@ entre {low} y {high}
     <message>
         <source>Stir this bag and weigh it again: if that is right, strike this one out. If it is as far off, feed from this bag by the scale.</source>
         <translation>Revuelva este costal y pese otra vez: si esa llenada sale bien, tache esta. Si sigue igual, pese en la báscula el polvo de este costal.</translation>
+    </message>
+    <message>
+        <source>If it was: stir this bag and weigh it again. If that is right, strike this one out; if it is as far off, feed from this bag by the scale.</source>
+        <translation>Si se escribió bien: revuelva este costal y pese otra vez. Si esa sale bien, tache esta; si sigue igual, pese en la báscula el polvo de este costal.</translation>
     </message>
     <message>
         <source>Let {weight} count again</source>
@@ -9581,7 +9589,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>A number alone is in {unit}.</source>
-        <translation>Sin unidad, el número va en {unit}.</translation>
+        <translation>Un número solo está en {unit}.</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
@@ -9681,8 +9689,8 @@ Last kept: {mass}</source>
         <translation>H&amp;umedad del cuarto</translation>
     </message>
     <message>
-        <source>if known; it is noted, never corrected for</source>
-        <translation>si se sabe; solo se anota, no corrige nada</translation>
+        <source>if known; only noted, no weight is changed for it</source>
+        <translation>si se sabe; solo se anota, ningún peso cambia por ella</translation>
     </message>
     <message>
         <source>Room tem&amp;perature</source>
@@ -9780,8 +9788,8 @@ Last kept: {mass}</source>
         <translation>Deje la línea anterior mientras se da con ella el lote {lot}; después bórrela.</translation>
     </message>
     <message>
-        <source>Measure from the rim down along the wall and draw the line all round, at eye level.</source>
-        <translation>Mida desde el borde hacia abajo por la pared y trace la línea alrededor, a la altura de los ojos.</translation>
+        <source>Measure from the rim down along the wall and draw the line all round, at eye level; lightly at first, for fills to it may still move it.</source>
+        <translation>Mida desde el borde hacia abajo por la pared y trace la línea todo alrededor, a la altura de los ojos; primero tenue, porque las llenadas hasta ella aún pueden moverla.</translation>
     </message>
     <message>
         <source>Leave the old line while lot {lot} is fed to it, and write its lot beside each line.</source>
@@ -9858,12 +9866,24 @@ Last kept: {mass}</source>
         <translation>Pesada firmada. Se da el lote {old} hasta el cambio, en Hoy. Puede imprimir ya la etiqueta y la tabla de pared, pero póngalas el día del cambio, no antes.</translation>
     </message>
     <message>
+        <source>No fills to the line yet: the line rests on the level fills alone.</source>
+        <translation>Todavía no hay llenadas hasta la línea: la línea se basa solo en las llenadas al ras.</translation>
+    </message>
+    <message>
         <source>Signed off by {by}.</source>
         <translation>Firmada por {by}.</translation>
     </message>
     <message>
-        <source>No fills to the mark yet: the line rests on the level fills alone.</source>
-        <translation>Todavía no hay llenadas hasta la línea: la línea se basa solo en las llenadas al ras.</translation>
+        <source>{signed} No fills to the line were weighed.</source>
+        <translation>{signed} No se pesó ninguna llenada hasta la línea.</translation>
+    </message>
+    <message>
+        <source>To the line</source>
+        <translation>Hasta la línea</translation>
+    </message>
+    <message>
+        <source>No fill to the line was weighed, so settling is not known and the line may be a few percent off. Weigh at least two fills to the line, or sign off all the same?</source>
+        <translation>No se pesó ninguna llenada hasta la línea, así que no se conoce el asentamiento y la línea puede fallar por un 2 o 3 %. ¿Pesar al menos dos llenadas hasta la línea, o firmar de todos modos?</translation>
     </message>
     <message>
         <source>&amp;Fill to the line</source>
@@ -9876,10 +9896,6 @@ Last kept: {mass}</source>
     <message>
         <source>Look it over. Signing off freezes this weigh-in. Once the lot is fed, its mark replaces the older ones, and charts and labels printed before are out of date.</source>
         <translation>Revísela. Una vez firmada, la pesada ya no se puede cambiar. Cuando empiece a dar este lote, su línea reemplaza las anteriores, y las tablas y etiquetas ya impresas ya no sirven.</translation>
-    </message>
-    <message>
-        <source>{signed} No fills to the mark were weighed.</source>
-        <translation>{signed} No se pesó ninguna llenada hasta la línea.</translation>
     </message>
     <message>
         <source>{signed} When it was signed: {verdict}</source>
@@ -9918,10 +9934,6 @@ Last kept: {mass}</source>
         <translation>{mean}, entre {low} y {high} (intervalo del 95 %)</translation>
     </message>
     <message>
-        <source>To the mark</source>
-        <translation>Hasta la línea</translation>
-    </message>
-    <message>
         <source>Against the target</source>
         <translation>Contra el peso deseado</translation>
     </message>
@@ -9942,6 +9954,10 @@ Last kept: {mass}</source>
         <translation>Pesó</translation>
     </message>
     <message>
+        <source>Signed by</source>
+        <translation>Firmado por</translation>
+    </message>
+    <message>
         <source>Type your initials, then sign off.</source>
         <translation>Escriba sus iniciales y firme.</translation>
     </message>
@@ -9956,10 +9972,6 @@ Last kept: {mass}</source>
     <message>
         <source>{name} is retired. Sign off a line weighed with it all the same?</source>
         <translation>{name} está fuera de uso. ¿Firmar de todos modos una línea pesada con esto?</translation>
-    </message>
-    <message>
-        <source>No fill to the mark was weighed, so settling is not known and the line may be some percent off. Weigh at least two fills to the mark, or sign off all the same?</source>
-        <translation>No se pesó ninguna llenada hasta la línea, así que no se conoce el asentamiento y la línea puede fallar por un 2 o 3 %. ¿Pesar al menos dos llenadas hasta la línea, o firmar de todos modos?</translation>
     </message>
     <message>
         <source>{verdict} {reason}
@@ -10020,8 +10032,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Peso de&amp;seado</translation>
     </message>
     <message>
-        <source>powder for one calf at one feeding, be it several scoopfuls</source>
-        <translation>polvo para una becerra en una toma, aunque sean varias medidas</translation>
+        <source>powder for one calf at one feeding, all its scoopfuls together; see the bag&apos;s label</source>
+        <translation>polvo para una becerra en una toma, todas sus medidas juntas; vea la etiqueta del costal</translation>
     </message>
     <message>
         <source>C&amp;heck weight</source>
@@ -10781,7 +10793,7 @@ Sign off all the same? The record will say so.</source>
         <translation>al ras</translation>
     </message>
     <message>
-        <source>to the mark</source>
+        <source>to the line</source>
         <translation>hasta la línea</translation>
     </message>
     <message>
@@ -10984,8 +10996,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Y con eso, lo que pesa una toma frente a la tolerancia y cuántas llenadas faltan.</translation>
     </message>
     <message>
-        <source>The fills to the line before are brought to this one.</source>
-        <translation>Las llenadas hasta la línea anterior están calculadas para esta.</translation>
+        <source>What was filled to the earlier line counts, reckoned to this one.</source>
+        <translation>Lo que se llenó hasta la línea anterior cuenta, calculado para esta.</translation>
     </message>
     <message>
         <source>tolerance: ± {mass}</source>
@@ -11055,6 +11067,18 @@ Sign off all the same? The record will say so.</source>
         <translation>{powder} El lote {next} tiene que estar pesado para entonces.</translation>
     </message>
     <message>
+        <source>Mark {scoop} for lot {number}: draw the line {line} down the wall, wipe out the old one, put the label on.</source>
+        <translation>Marque {scoop} para el lote {number}: trace la línea a {line} del borde, por la pared, borre la anterior y ponga la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Mark {scoop} for lot {number}: draw the line {line} down the wall, put the label on.</source>
+        <translation>Marque {scoop} para el lote {number}: trace la línea a {line} del borde, por la pared, y ponga la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Lot {number} will be fed from the next feeding on. From then its lines, labels and wall charts hold, those of lot {old} no more.</source>
+        <translation>El lote {number} se dará a partir de la próxima toma. Desde entonces valen sus líneas, etiquetas y tablas de pared; las del lote {old} ya no.</translation>
+    </message>
+    <message>
         <source>The weigh-in of lot {number} stands at this step: {step}.</source>
         <translation>La pesada del lote {number} está en este paso: {step}.</translation>
     </message>
@@ -11095,10 +11119,6 @@ Sign off all the same? The record will say so.</source>
         <translation>{scoop}: ¿ya está trazada la línea del lote {number} (a {line} del borde) y puesta la etiqueta?</translation>
     </message>
     <message>
-        <source>{scoop} is not marked for lot {number} yet. Draw the line {line} down the wall and put the label on.</source>
-        <translation>Falta marcar {scoop} para el lote {number}. Trace la línea a {line} del borde, por la pared, y ponga la etiqueta.</translation>
-    </message>
-    <message>
         <source>Lot {number} is weighed in; change over when lot {old} is finished.</source>
         <translation>El lote {number} ya está pesado; cambie a él cuando se acabe el lote {old}.</translation>
     </message>
@@ -11109,10 +11129,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Change over</source>
         <translation>Cambiar de lote</translation>
-    </message>
-    <message>
-        <source>From the next feeding on lot {number} is fed. Its lines, labels and wall charts hold from then on, those of lot {old} no more.</source>
-        <translation>Desde la toma siguiente se da el lote {number}. Desde entonces se usan sus líneas, etiquetas y tablas de pared, y ya no las del lote {old}.</translation>
     </message>
     <message>
         <source>Lot {number} is in use.</source>
@@ -12282,10 +12298,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Línea</translation>
     </message>
     <message>
-        <source>Fills to the mark</source>
-        <translation>Hasta la línea</translation>
-    </message>
-    <message>
         <source>Sign-off</source>
         <translation>Firma</translation>
     </message>
@@ -12362,6 +12374,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Pese solo la llenada hasta la línea, unos {mass}, sin las que van antes al ras.</translation>
     </message>
     <message>
+        <source>These two bags differ more than bags usually do: that is why the range is so wide.</source>
+        <translation>Estos dos costales difieren más de lo usual: por eso el margen es tan amplio.</translation>
+    </message>
+    <message>
         <source>Zero it, check that it stands level, fit fresh batteries, and try again. If it stays so, the means are corrected for it.</source>
         <translation>Póngala en cero, vea que esté nivelada, cambie las pilas y pruebe otra vez. Si sigue así, los promedios se corrigen por eso.</translation>
     </message>
@@ -12388,10 +12404,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Known within ± {now}; within ± {wanted} is wanted.</source>
         <translation>Se conoce con ± {now}; se busca ± {wanted}.</translation>
-    </message>
-    <message>
-        <source>These two bags differ by more than would be assumed, so what they show counts.</source>
-        <translation>Estos dos costales difieren más de lo que se supondría, así que cuenta lo que muestran.</translation>
     </message>
     <message>
         <source>Stir both, weigh them again, and dip a third bag.</source>
@@ -12440,6 +12452,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Within ± {mass} already; the plan asks for {more} more.</source>
         <translation>Ya está dentro de ± {mass}; el plan pide {more} más.</translation>
+    </message>
+    <message>
+        <source>Fills to the line</source>
+        <translation>Hasta la línea</translation>
     </message>
     <message>
         <source>{fills} from {bags} so far; {all} from {planned} are planned.</source>
@@ -13044,8 +13060,12 @@ Sign off all the same? The record will say so.</source>
         <translation>la línea</translation>
     </message>
     <message>
-        <source>fills to the mark</source>
+        <source>fills to the line</source>
         <translation>llenadas hasta la línea</translation>
+    </message>
+    <message>
+        <source>to the line</source>
+        <translation>hasta la línea</translation>
     </message>
     <message>
         <source>sign-off</source>
@@ -13054,10 +13074,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>struck level</source>
         <translation>al ras</translation>
-    </message>
-    <message>
-        <source>to the mark</source>
-        <translation>hasta la línea</translation>
     </message>
     <message>
         <source>tapped</source>
