@@ -5308,7 +5308,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Neither more drops nor plain water would settle it. Weighed mixes would, once for this powder: two make a start, six a sure verdict; see the tab Brix calibration.</source>
-        <translation>Ni más gotas ni agua sola lo resolverían. Las mezclas pesadas sí, una sola vez para este polvo: dos bastan para empezar, seis dan un resultado seguro; vea la pestaña Calibración Brix.</translation>
+        <translation>Ni más gotas ni agua sola lo resolverían. Las mezclas pesadas sí, una sola vez para este polvo: dos bastan para empezar, seis dan un resultado cierto; vea la pestaña Calibración Brix.</translation>
     </message>
     <message>
         <source>Add weighed mixes to the Brix calibration; they make it surer.</source>
