@@ -12395,7 +12395,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Check unit, zero and the scoop&apos;s measures.</source>
-        <translation>Revise la unidad, el cero y las dimensiones de la medida.</translation>
+        <translation>Revise unidad, cero y dimensiones.</translation>
     </message>
     <message>
         <source>More fills would hardly tell it better: go on with what is known.</source>
