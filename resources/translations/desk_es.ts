@@ -1984,6 +1984,10 @@ entre {low} y {high}
         <translation>El próximo lote mostrará aquí cuánto se aparta de este.</translation>
     </message>
     <message>
+        <source>Limits are drawn from the third lot on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It could have gone on being used level.</source>
         <translation>Se podía seguir usando al ras.</translation>
     </message>
@@ -4324,8 +4328,8 @@ entre {low} y {high}
         <translation>Todavía no hay nada firmado de este lote.</translation>
     </message>
     <message>
-        <source>Signed off on {day} by {who}: {fills} from {bags}.</source>
-        <translation>Pesada firmada el {day} por {who}: {fills} de {bags}.</translation>
+        <source>Signed off on {day} by {who}: mean of {bags}, {fills}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Weighed on {day}, brought in from {file}; not signed off.</source>
@@ -4622,8 +4626,8 @@ entre {low} y {high}
         <translation>{weight}, {way}, costal {bag}</translation>
     </message>
     <message>
-        <source>{scoop}, struck level: {mass} ({low} to {high}), {fills} from {bags}</source>
-        <translation>{scoop}, al ras: {mass} ({low} a {high}), {fills} de {bags}</translation>
+        <source>{scoop}, struck level: {mass} ({low} to {high}), mean of {bags}, {fills}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the sign-off of {when} by {who}</source>
@@ -8505,16 +8509,16 @@ entre {low} y {high}
         <translation>De un archivo, sin firmar.</translation>
     </message>
     <message>
-        <source>{fills}, {bags}</source>
-        <translation>{fills}, {bags}</translation>
+        <source>{bags}, {fills}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{fills}, {bags}, out of a file</source>
-        <translation>{fills}, {bags}, de un archivo</translation>
+        <source>{bags}, {fills}, out of a file</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>95 % interval</source>
-        <translation>intervalo del 95 %</translation>
+        <source>almost surely within (95 % interval)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>where a usual lot of this powder lies</source>
@@ -8603,8 +8607,8 @@ entre {low} y {high}
         <translation>Densidad</translation>
     </message>
     <message>
-        <source>95 % interval</source>
-        <translation>Interv. 95 %</translation>
+        <source>95 % within</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Change</source>

@@ -484,8 +484,8 @@
             <translation>Contadas</translation>
         </message>
         <message>
-            <source>{fills} fills from {bags} bags</source>
-            <translation>{fills} llenadas de {bags} costales</translation>
+            <source>mean of {bags} bags, {fills} fills</source>
+            <translation>promedio de {bags} costales, {fills} llenadas</translation>
         </message>
         <message>
             <source>One more scoopful</source>

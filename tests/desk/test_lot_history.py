@@ -73,7 +73,7 @@ def _lines(dialog: LotHistoryDialog) -> list[str]:
 
 def test_each_entry_says_what_was_kept_and_what_it_replaces(dialog: LotHistoryDialog, story: Story) -> None:
     signed = moment(story.first.at)
-    level = "10.2 oz (10.2 oz to 10.3 oz), 2 fills from 1 bag"
+    level = "10.2 oz (10.2 oz to 10.3 oz), mean of 1 bag, 2 fills"
     assert _lines(dialog)[::-1] == [
         "lot 24-1107B entered",
         "weigh-in begun",

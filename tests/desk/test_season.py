@@ -8,6 +8,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from datetime import date
 
+import numpy as np
 import pytest
 from answers import Answers, at_noon
 from herd import OZ_G, Herd
@@ -24,6 +25,7 @@ from calibrator.desk.season import facts as facts_module
 from calibrator.desk.season.facts import DayOf, SeasonFacts
 from calibrator.desk.season.happened_panel import HappenedPanel
 from calibrator.desk.season.looking import Looking
+from calibrator.desk.season.words import weighed_words
 from calibrator.desk.theme import Theme, tokens
 from calibrator.model import Box, FillWay, Lot, SignOff, SpotFill, UnitSystem, WeighIn, new_id
 from calibrator.model.underway import Underway
@@ -220,7 +222,7 @@ def test_the_table_has_the_figures_of_the_picture(shown: Callable[[], SeasonPage
     newest = cells(page, 0)
     assert (newest["lot"], newest["arrived"], newest["scoop"]) == ("25-1204A", "2 Feb 2026", "Red scoop")
     assert (newest["density"], newest["interval"]) == ("0.510 g/mL", "0.500 – 0.520")
-    assert (newest["change"], newest["weighed"]) == ("+2.0 %", "8 fills, 4 bags")
+    assert (newest["change"], newest["weighed"]) == ("+2.0 %", "4 bags, 8 fills")
     assert cells(page, 1)["change"] == "–"
     page.tabs.setCurrentIndex(0)
     drawn = page.happened.plot.shown
@@ -608,7 +610,7 @@ def test_only_what_is_drawn_is_explained(shown: Callable[[], SeasonPage], herd: 
     assert "95 % interval" in said
     assert ("out of line" in said) == bool(drawn.marked.any())
     assert ("what happened" in said) == bool(drawn.tags)
-    assert ("average of this powder" in said) == (lots > 1)
+    assert ("average of this powder" in said) == (lots > 2)
 
 
 def test_a_lot_out_of_line_has_its_diamond_explained(shown: Callable[[], SeasonPage], herd: Herd) -> None:
@@ -646,3 +648,31 @@ def test_a_scoop_used_level_has_no_line_to_speak_of(shown: Callable[[], SeasonPa
     assert words
     assert ("line" in words) is not level
     assert ("level" in words.casefold()) is level
+
+
+def test_no_column_of_the_lots_is_cut(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    herd.sign("25-1103C", 0.5)
+    herd.sign("25-1204A", 0.51)
+    page = shown()
+    page.tabs.setCurrentWidget(page.lots)
+    table = page.lots.table
+    for width in (780, 1600, 780):
+        page.resize(width, 600)
+        QApplication.processEvents()
+        assert table.horizontalHeader().length() <= table.viewport().width()
+        assert table.isColumnHidden(FIELDS.index("note")) is (width < 1000)
+        assert not table.isColumnHidden(FIELDS.index("density"))
+
+
+def test_two_lots_have_no_limits_yet_and_it_is_said(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+    herd.sign("25-1103C", 0.5)
+    herd.sign("25-1204A", 0.51)
+    page = shown()
+    assert page.happened.plot.shown is not None
+    assert not np.isfinite(page.happened.plot.shown.limit_lows).any()
+    assert "third lot" in page.happened.meaning.text()
+    herd.sign("25-1305A", 0.505)
+    page.reload()
+    assert np.isfinite(page.happened.plot.shown.limit_lows).any()
+    assert "third lot" not in page.happened.meaning.text()
+    assert weighed_words(page.happened._facts.lots[0]).split(", ")[0].endswith(("bag", "bags"))

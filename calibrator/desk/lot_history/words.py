@@ -133,7 +133,7 @@ class Speaker:
 
     def _signed(self, one: Happening) -> Told:
         signed = one.now
-        text = translate("LotHistory", "{scoop}, struck level: {mass} ({low} to {high}), {fills} from {bags}")
+        text = translate("LotHistory", "{scoop}, struck level: {mass} ({low} to {high}), mean of {bags}, {fills}")
         masses = {"mass": signed.level_mean_g, "low": signed.level_low_g, "high": signed.level_high_g}
         told = text.format(
             scoop=self._name(signed.scoop_id), fills=counted.fills(signed.fills), bags=counted.bags(signed.bags),

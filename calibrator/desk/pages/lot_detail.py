@@ -153,7 +153,7 @@ class LotDetail(QFrame):
             return [*lines, self.tr("Nothing is signed off yet for this lot. Press Weigh in to weigh fills of it.")]
         if signed is None:
             return [*lines, self.tr("Nothing is signed off yet for this lot.")]
-        text = self.tr("Signed off on {day} by {who}: {fills} from {bags}.")
+        text = self.tr("Signed off on {day} by {who}: mean of {bags}, {fills}.")
         day = day_text(signed.at.astimezone().date())
         fills, bags = counted.fills(signed.fills), counted.bags(signed.bags)
         return [*lines, text.format(day=day, who=signed.by, fills=fills, bags=bags)]

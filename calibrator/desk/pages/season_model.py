@@ -113,7 +113,7 @@ class SeasonModel(HeadedModel):
             "arrived": self.tr("Arrived"),
             "scoop": self.tr("Scoop"),
             "density": self.tr("Density"),
-            "interval": self.tr("95 % interval"),
+            "interval": self.tr("95 % within"),
             "change": self.tr("Change"),
             "feeding": self.tr("By the old line"),
             "solids": self.tr("Its solids"),

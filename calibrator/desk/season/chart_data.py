@@ -7,7 +7,7 @@ from collections.abc import Callable, Sequence
 import numpy as np
 from numpy.typing import NDArray
 
-from calibrator.desk.season.facts import DayOf, day_of, days_of
+from calibrator.desk.season.facts import FEWEST_FOR_LIMITS, DayOf, day_of, days_of
 from calibrator.desk.season.lots_plot import PlotLots, Tag
 from calibrator.desk.season.words import lot_words
 from calibrator.desk.season_points import in_unit
@@ -42,6 +42,7 @@ def plot_lots(
         lot = lots[places[place]]
         return lot_words(lot, scoop_name(lot.scoop_id), day_of(lot, of), system, chart.rules(places[place]))
 
+    enough = 1.0 if len(lots) >= FEWEST_FOR_LIMITS else np.nan
     running = np.where(np.isnan(chart.running_reaches), np.nan, chart.running_g_per_ml)
     return PlotLots(
         keys=[keys[place] for place in places],
@@ -52,9 +53,9 @@ def plot_lots(
         marked=chart.marked[order],
         hollow=~np.asarray(lots.column("signed_off"), dtype=bool)[order],
         series=chart.kinds[order],
-        middles=unit * chart.middles_g_per_ml[order],
-        limit_lows=unit * chart.lows_g_per_ml[order],
-        limit_highs=unit * chart.highs_g_per_ml[order],
+        middles=enough * unit * chart.middles_g_per_ml[order],
+        limit_lows=enough * unit * chart.lows_g_per_ml[order],
+        limit_highs=enough * unit * chart.highs_g_per_ml[order],
         running=unit * running[order],
         words=words,
         names=[str(numbers[place]) for place in places],

@@ -23,7 +23,7 @@ from calibrator.desk.how.working import Working
 from calibrator.desk.mix_history import kept_checks
 from calibrator.desk.parts import button, card, column, label, row
 from calibrator.desk.plain_text import on_screen
-from calibrator.desk.season.facts import DayOf, Meaning, Part, SeasonFacts
+from calibrator.desk.season.facts import FEWEST_FOR_LIMITS, DayOf, Meaning, Part, SeasonFacts
 from calibrator.desk.season.period_band import PeriodBand
 from calibrator.desk.season.words import change_words, density_text, meaning_words, said
 from calibrator.desk.season_points import change_share, last_two
@@ -166,7 +166,8 @@ class HappenedPanel(QWidget):
         else:
             before, last = pair
             self.finding.setText(change_words(before, last, change_share(before, last)))
-            self.meaning.setText(self._meaning(facts))
+            few = self.tr("Limits are drawn from the third lot on.") if len(facts.lots) < FEWEST_FOR_LIMITS else ""
+            self.meaning.setText(f"{self._meaning(facts)} {few}".strip())
         self.meaning.setVisible(bool(self.meaning.text()))
 
     def _meaning(self, facts: SeasonFacts) -> str:

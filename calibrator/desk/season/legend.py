@@ -19,7 +19,7 @@ def legend(shown: PlotLots | None) -> list[Entry]:
     """Bars, lines, limits, diamonds, outlines and numbers, each where there is one; none without a lot."""
     if shown is None or not len(shown.keys):
         return []
-    told = [Entry(Sign.BAR, "quiet", translate("Season", "95 % interval"))]
+    told = [Entry(Sign.BAR, "quiet", translate("Season", "almost surely within (95 % interval)"))]
     if _joined(shown, np.isfinite(shown.limit_lows)):
         told.append(Entry(Sign.DASHES, "quiet", translate("Season", "where a usual lot of this powder lies")))
     if _joined(shown, np.isfinite(shown.middles)):

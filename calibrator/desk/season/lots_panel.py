@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from PySide6.QtCore import QModelIndex
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
@@ -25,6 +26,8 @@ from calibrator.science.errors import CannotCompute
 
 TABLE_HEIGHT, SIDE_HEIGHT = 160, 190
 WIDEST, NARROWEST_NOTE = 220, 160
+GIVE_WAY = ("note", "weighed", "product", "scoop", "money", "solids", "feeding")
+"""Columns left out where they would be cut, in this order: two lots compared tell them beneath, one lot its note."""
 
 
 class LotsPanel(QWidget):
@@ -40,6 +43,7 @@ class LotsPanel(QWidget):
         self.finding = label("", "heading")
         self.beside = SideTable()
         self.note = TextField(self.tr("Note"), longest=LONGEST_NOTE)
+        self._widths: dict[str, int] = {}  # px, by what each column holds
         self._noted = ""  # the lot that the note is about
         self.open_button = button(self.tr("&Open the lot"), self._open)
         self.compare_button = button(self.tr("&Compare two"), self._choose_two)
@@ -52,8 +56,12 @@ class LotsPanel(QWidget):
         noted = self._noted
         self._facts = facts
         self.model.show_season(facts)
+        for place in range(len(FIELDS)):  # one left out has no width to be found
+            self.table.setColumnHidden(place, False)
         self.table.resizeColumnsToContents()
         self.table.setColumnWidth(FIELDS.index("note"), NARROWEST_NOTE)
+        self._widths = {name: self.table.columnWidth(place) for place, name in enumerate(FIELDS)}
+        self._leave_out()
         self._count()
         for widget in (self.table, self._find):
             widget.setVisible(bool(facts.lots))
@@ -61,6 +69,21 @@ class LotsPanel(QWidget):
             places = (facts.lots[self.model.place(row)].lot_id for row in range(rows))
             self.table.selectRow(next((row for row, lot in enumerate(places) if noted and lot == noted), 0))
         self._compare()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._leave_out()
+
+    def _leave_out(self) -> None:
+        """Whole columns rather than half ones."""
+        bar = self.table.verticalScrollBar().sizeHint().width()
+        room = self.width() - bar - 2 * SPACE
+        left = dict(self._widths)
+        for name in GIVE_WAY:
+            if sum(left.values()) > room:
+                left.pop(name, None)
+        for place, name in enumerate(FIELDS):
+            self.table.setColumnHidden(place, bool(self._widths) and name not in left)
 
     @property
     def chosen(self) -> list[int]:

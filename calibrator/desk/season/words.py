@@ -256,8 +256,8 @@ def lot_words(
 
 
 def weighed_words(lot: SeasonLot) -> str:
-    """From how many fills of how many bags."""
-    text = translate("Season", "{fills}, {bags}")
+    """Of how many bags it is the mean, and of how many fills these are."""
+    text = translate("Season", "{bags}, {fills}")
     if not lot.signed_off:
-        text = translate("Season", "{fills}, {bags}, out of a file")
+        text = translate("Season", "{bags}, {fills}, out of a file")
     return text.format(fills=counted.fills(lot.fills), bags=counted.bags(lot.bags))
