@@ -1985,7 +1985,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Limits are drawn from the third lot on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los límites se dibujan desde el tercer lote.</translation>
     </message>
     <message>
         <source>It could have gone on being used level.</source>
@@ -4329,7 +4329,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Signed off on {day} by {who}: mean of {bags}, {fills}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesada firmada el {day} por {who}: promedio de {bags}, {fills}.</translation>
     </message>
     <message>
         <source>Weighed on {day}, brought in from {file}; not signed off.</source>
@@ -4627,7 +4627,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>{scoop}, struck level: {mass} ({low} to {high}), mean of {bags}, {fills}</source>
-        <translation type="unfinished"></translation>
+        <translation>{scoop}, al ras: {mass} ({low} a {high}), promedio de {bags}, {fills}</translation>
     </message>
     <message>
         <source>the sign-off of {when} by {who}</source>
@@ -8510,15 +8510,15 @@ entre {low} y {high}
     </message>
     <message>
         <source>{bags}, {fills}</source>
-        <translation type="unfinished"></translation>
+        <translation>{bags}, {fills}</translation>
     </message>
     <message>
         <source>{bags}, {fills}, out of a file</source>
-        <translation type="unfinished"></translation>
+        <translation>{bags}, {fills}, de un archivo</translation>
     </message>
     <message>
         <source>almost surely within (95 % interval)</source>
-        <translation type="unfinished"></translation>
+        <translation>casi seguro dentro (intervalo del 95 %)</translation>
     </message>
     <message>
         <source>where a usual lot of this powder lies</source>
@@ -8608,7 +8608,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>95 % within</source>
-        <translation type="unfinished"></translation>
+        <translation>95 % entre</translation>
     </message>
     <message>
         <source>Change</source>
