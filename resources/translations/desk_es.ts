@@ -8518,7 +8518,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>almost surely within (95 % interval)</source>
-        <translation>casi seguro dentro (intervalo del 95 %)</translation>
+        <translation>casi con certeza dentro (intervalo del 95 %)</translation>
     </message>
     <message>
         <source>where a usual lot of this powder lies</source>
