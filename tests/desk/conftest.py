@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 from answers import Answers, at_noon
+from PySide6.QtCore import QCoreApplication, QEvent
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -32,6 +33,14 @@ def patient() -> None:
     busy.PATIENCE_S = 600
     watch.PATIENCE_S = 600
     app.WARMS_UP = False
+
+
+@pytest.fixture(autouse=True)
+def nothing_left(qapp: QApplication) -> Iterator[None]:
+    """Windows of one test are gone before the next: no event loop runs here that would delete them, and each change
+    of the style sheet would dress thousands of widgets that nobody sees."""
+    yield
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
 
 @pytest.fixture
