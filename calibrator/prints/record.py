@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from math import isclose
 
 from calibrator.model import Fill, SpotFill, UnitSystem
 from calibrator.prints import words
@@ -15,9 +16,10 @@ from calibrator.prints.record_facts import LotSheet
 from calibrator.prints.record_words import SHAPES, SOURCES, WAYS, Teller, decision, freedom
 from calibrator.prints.sheet import Sheet, paper_mm
 from calibrator.science.budget import BudgetRow
-from calibrator.units import Kind, show_both, show_length
+from calibrator.units import Kind, NotUnderstood, read, show_both, show_length, with_unit
 
 _FOOT_MM = 8.0
+_SAME = 1e-3  # what was typed is what was kept, however a file that it came from had rounded it
 _END = Anchor.END
 
 
@@ -147,7 +149,7 @@ def _fill_row(number: int, fill: Fill | SpotFill, teller: Teller) -> TableRow:
         str(fill.bag) if isinstance(fill, Fill) else "",
         teller.say(WAYS[fill.way]),
         str(fill.scoopfuls) if isinstance(fill, Fill) else "1",
-        plain(fill.typed),
+        plain(_as_read(fill, teller.facts.units)),
         f"({grams})" if struck else grams,
         "" if fill.line_mm is None else f"{fill.line_mm:.1f}",
         plain(fill.by),
@@ -155,6 +157,18 @@ def _fill_row(number: int, fill: Fill | SpotFill, teller: Teller) -> TableRow:
         reason,
     )
     return TableRow(cells)
+
+
+def _as_read(fill: Fill | SpotFill, units: UnitSystem) -> str:
+    """As typed, with the unit that a bare number had: the farm may have weighed in the other ones then."""
+    for system in sorted(UnitSystem, key=lambda other: other is not units):
+        try:
+            found = read(fill.typed, Kind.MASS, system)
+        except NotUnderstood:
+            continue
+        if isclose(found.value, fill.mass_g, rel_tol=_SAME):
+            return with_unit(fill.typed.strip(), Kind.MASS, system)
+    return fill.typed
 
 
 def _budget(flow: Flow, teller: Teller, title: str, rows: Sequence[BudgetRow]) -> None:

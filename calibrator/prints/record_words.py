@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from datetime import date
 
-from calibrator.model import Box, Composition, Cylinder, FillWay, PackageKind, Poured, Shape, TaperedCup
+from calibrator.model import Box, Composition, Cylinder, FillWay, PackageKind, Poured, Shape, TaperedCup, UnitSystem
 from calibrator.prints import words
 from calibrator.prints.fit import plain
 from calibrator.prints.languages import Tongue, Words
@@ -56,6 +56,8 @@ _VERDICTS = {
     OldLineVerdict.KEEP.value: words.KEEP,
 }
 _OPEN = (LineVerdict.MOVE.value, LineVerdict.WEIGH_MORE.value)  # signed off although the fills said this
+
+_HUNDREDTH_OZ_G = 0.28349523125
 
 
 class Teller:
@@ -171,14 +173,18 @@ class Teller:
         half = (signed.level_high_g - signed.level_low_g) / 2
         grams = show_with_uncertainty(signed.level_mean_g, half, "g")
         told = show_estimate(signed.level_mean_g, half, Kind.MASS, self.facts.units)
-        return grams if told == grams else f"{grams} ({told})"
+        return grams if told == grams else f"{told} ({grams})"
 
     def _settling(self) -> str:
         signed = self.facts.sign_off
         return show_with_uncertainty(signed.settling_factor, COVERAGE_FACTOR * signed.settling_u)
 
     def _from_to(self, low_g: float, high_g: float) -> str:
-        return f"{self.say(words.FROM_TO, low=f'{low_g:.2f}', high=f'{high_g:.2f}')} g"
+        grams = f"{self.say(words.FROM_TO, low=f'{low_g:.2f}', high=f'{high_g:.2f}')} g"
+        if self.facts.units is UnitSystem.METRIC:
+            return grams
+        low, high = (show_mass(mass_g, self.facts.units, resolution_g=_HUNDREDTH_OZ_G) for mass_g in (low_g, high_g))
+        return f"{self.say(words.FROM_TO, low=low, high=high)} ({grams})"
 
     def _density(self) -> str:
         signed = self.facts.sign_off

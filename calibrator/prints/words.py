@@ -334,7 +334,7 @@ DO_BEST = QT_TRANSLATE_NOOP(
 MIX_CHECKS = QT_TRANSLATE_NOOP("Prints", "Checks of the mix")
 CHECKS_TOLD = QT_TRANSLATE_NOOP(
     "Prints",
-    "Checks: {count}. Within the tolerance: {inside}, outside: {outside}, cannot tell: {open}. On average {off} off "
+    "Checks: {count}. Within the tolerance: {inside}, outside: {outside}, not sure yet: {open}. On average {off} off "
     "target.",
 )
 CHECKS_NONE = QT_TRANSLATE_NOOP("Prints", "No check of the mix was kept.")

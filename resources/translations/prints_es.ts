@@ -984,8 +984,8 @@
             <translation>Revisiones de la mezcla</translation>
         </message>
         <message>
-            <source>Checks: {count}. Within the tolerance: {inside}, outside: {outside}, cannot tell: {open}. On average {off} off target.</source>
-            <translation>Revisiones: {count}. Dentro de la tolerancia: {inside}, fuera: {outside}, sin resultado claro: {open}. En promedio a {off} de lo deseado.</translation>
+            <source>Checks: {count}. Within the tolerance: {inside}, outside: {outside}, not sure yet: {open}. On average {off} off target.</source>
+            <translation>Revisiones: {count}. Dentro de la tolerancia: {inside}, fuera: {outside}, aún no se sabe bien: {open}. En promedio a {off} de lo deseado.</translation>
         </message>
         <message>
             <source>No check of the mix was kept.</source>

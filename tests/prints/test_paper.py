@@ -598,3 +598,16 @@ def test_a_row_that_nobody_can_count_says_weigh_it_where_others_are_counted() ->
 def _windows(document: Document) -> int:
     """Scales, each known by the white window of its figures."""
     return sum(isinstance(item, Shape) and item.fill == WHITE for page in document.pages for item in page.items)
+
+
+def test_a_lot_sheet_tells_weights_in_the_farm_s_units_first_and_as_they_were_read() -> None:
+    facts = record(8)
+    bare = tuple(replace(fill, typed=fill.typed.removesuffix(" oz")) for fill in facts.fills)
+    told = " ".join(text.text for text in texts(lot_sheet(replace(facts, fills=bare)))).replace("\u00a0", " ")
+    assert bare[0].typed == "14.0"
+    assert "14.0 oz" in told
+    level = facts.level
+    assert level is not None
+    assert f"{level.low_g / OUNCE:.2f} oz to {level.high_g / OUNCE:.2f} oz ({level.low_g:.2f} to" in told
+    metric = " ".join(text.text for text in texts(lot_sheet(replace(facts, units=UnitSystem.METRIC))))
+    assert f"{level.low_g:.2f} to {level.high_g:.2f} g" in metric.replace("\u00a0", " ")

@@ -73,7 +73,8 @@ def _weighing() -> tuple[tuple[str, str], ...]:
         (
             translate("Glossary", "Target weight"),
             translate(
-                "Glossary", "The powder that one feeding should get. It comes from your feeding plan, not from here."
+                "Glossary",
+                "The powder that one calf should get at one feeding. The bag's label or your veterinarian tells it.",
             ),
         ),
         (

@@ -248,7 +248,7 @@ class HistoryPanel(QWidget):
                 Entry(Sign.CIRCLE, "good", self.tr("inside")),
                 Entry(Sign.DOWN, "bad", self.tr("too thin")),
                 Entry(Sign.UP, "bad", self.tr("too strong")),
-                Entry(Sign.DIAMOND, "quiet", self.tr("cannot tell")),
+                Entry(Sign.DIAMOND, "quiet", self.tr("looks right or leans, not sure yet")),
                 Entry(Sign.SQUARE, "quiet", self.tr("bags counted over those days")),
                 Entry(Sign.LINE, "mark", self.tr("running mean of the lot")),
                 Entry(Sign.DASHES, "quiet", self.tr("its limits")),

@@ -19,7 +19,7 @@ from calibrator.desk.page import Page
 from calibrator.desk.pages.lot_detail import LotDetail
 from calibrator.desk.pages.lots_filter import LotsFilter, LotsFilterBoxes
 from calibrator.desk.pages.lots_table import LOT_ROLE, LotsModel
-from calibrator.desk.parts import button, card, column, label, row, scrolled, show_as_rows
+from calibrator.desk.parts import button, card, column, label, row, scrolled, set_style_property, show_as_rows
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.desk.widgets.later import Later
 from calibrator.desk.widgets.stray_keys import SteadyLine
@@ -282,6 +282,8 @@ class LotsPage(Page):
         under_way = known is not None and known.open_weigh_in is not None
         again = self.tr("We&igh in again …") if signed else self.tr("We&igh in")
         self.weigh_button.setText(self.tr("Go on we&ighing") if under_way else again)
+        due = under_way or not signed  # what is weighed in already asks for nothing
+        set_style_property(self.weigh_button, "kind", "main" if due else "")
 
     def _weigh_in(self) -> None:
         known = self.chosen
