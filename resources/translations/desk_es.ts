@@ -1556,8 +1556,8 @@ entre {low} y {high}
         <translation>Peso deseado</translation>
     </message>
     <message>
-        <source>The powder that one feeding should get. It comes from your feeding plan, not from here.</source>
-        <translation>El polvo que debe llevar una toma. Viene de su plan de alimentación, no de aquí.</translation>
+        <source>The powder that one calf should get at one feeding. The bag&apos;s label or your veterinarian tells it.</source>
+        <translation>El polvo que debe recibir una becerra en una toma. Lo dice la etiqueta del costal o el veterinario.</translation>
     </message>
     <message>
         <source>Tolerance</source>
@@ -2579,6 +2579,10 @@ entre {low} y {high}
         <translation>revisiones de mezcla</translation>
     </message>
     <message>
+        <source>looks right or leans, not sure yet</source>
+        <translation>parece correcta o se inclina; aún no se sabe bien</translation>
+    </message>
+    <message>
         <source>Checks of the mix and counts of bags, newest first</source>
         <translation>Revisiones de la mezcla y conteos de costales, lo más reciente primero</translation>
     </message>
@@ -2641,10 +2645,6 @@ entre {low} y {high}
     <message>
         <source>too strong</source>
         <translation>demasiado fuerte</translation>
-    </message>
-    <message>
-        <source>cannot tell</source>
-        <translation>todavía no se sabe</translation>
     </message>
     <message>
         <source>bags counted over those days</source>
