@@ -42,7 +42,7 @@ __all__ = [
 
 MOST_CALVES = 1_000_000
 _USUAL_ROWS, _CALVES_WITHOUT_VESSEL = 40, 10
-WATER_CLOSE = 0.002
+WATER_CLOSE = 0.005
 """By this share of the water nobody at a marked pail sees a difference. Common practice, no source."""
 _ROUNDING = 1e-9  # a batch that fills a vessel exactly must not ask for one more
 

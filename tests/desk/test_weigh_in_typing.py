@@ -503,11 +503,11 @@ def test_scoopfuls_weighed_together_are_told_as_the_list_shows_them(window: Wind
     assert page.guide is not None
     page.guide.add_fill(FillWay.LEVEL, 1, 331.0, "331 g")
     page.reload()
-    assert view._panel._interval.text().startswith("mean of 1 fill from 1 bag\n")
+    assert view._panel._interval.text().startswith("mean of 1 bag, 1 fill\n")
     page.guide.add_fill(FillWay.LEVEL, 2, 662.0, "662 g", 2)
     page.reload()
     assert view._table.rowCount() == 2
-    assert view._panel._interval.text().startswith("mean of 2 weighings, 3 scoopfuls from 2 bags\n")
+    assert view._panel._interval.text().startswith("mean of 2 bags, 2 weighings, 3 scoopfuls\n")
     assert view._panel._named.text() == "Mean of 2 weighings, 3 scoopfuls"
 
 
@@ -523,7 +523,7 @@ def test_fills_to_the_line_before_are_told_apart_from_those_in_the_list(window: 
     page.open_step(Step.FILLS_TO_MARK)
     enter("10.0")
     assert view._table.rowCount() == 1
-    assert view._panel._interval.text().startswith("mean of 9 fills from 4 bags, 8 of them to the line before\n")
+    assert view._panel._interval.text().startswith("mean of 4 bags, 9 fills, 8 of them to the line before\n")
 
 
 @pytest.mark.parametrize("step", [Step.LEVEL_FILLS, Step.FILLS_TO_MARK])

@@ -108,9 +108,9 @@ def weighed_words(result: LevelResult) -> str:
 
 def mean_of_words(result: LevelResult, system: UnitSystem, to_earlier_line: int = 0) -> str:
     """What a mean is of, told apart where the list beside it does not show all of it."""
-    words = translate("WeighInWords", "mean of {fills} from {bags}")
+    words = translate("WeighInWords", "mean of {bags}, {fills}")
     if to_earlier_line:
-        words = translate("WeighInWords", "mean of {fills} from {bags}, {before}")
+        words = translate("WeighInWords", "mean of {bags}, {fills}, {before}")
     before = counted.to_the_line_before(to_earlier_line)
     told = words.format(fills=weighed_words(result), bags=counted.bags(result.bags), before=before)
     return f"{told}, {corrected_words(result, system)}" if result.taken_off_g else told
