@@ -12354,14 +12354,6 @@ Sign off all the same? The record will say so.</source>
         <translation>{weighings}, {scoopfuls}</translation>
     </message>
     <message>
-        <source>mean of {fills} from {bags}</source>
-        <translation>promedio de {fills} de {bags}</translation>
-    </message>
-    <message>
-        <source>mean of {fills} from {bags}, {before}</source>
-        <translation>promedio de {fills} de {bags}, {before}</translation>
-    </message>
-    <message>
         <source>{mass} taken off for the scale</source>
         <translation>menos {mass} por la báscula</translation>
     </message>
@@ -12464,6 +12456,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>{fills} from {bags} so far; {all} from {planned} are planned.</source>
         <translation>Hasta ahora {fills} de {bags}; el plan son {all} de {planned}.</translation>
+    </message>
+    <message>
+        <source>mean of {bags}, {fills}</source>
+        <translation>promedio de {bags}, {fills}</translation>
+    </message>
+    <message>
+        <source>mean of {bags}, {fills}, {before}</source>
+        <translation>promedio de {bags}, {fills}, {before}</translation>
     </message>
     <message>
         <source>Dip, heap, and strike off with a straight edge. No tapping, no pressing. {fills}: type the weight, press Enter.</source>
