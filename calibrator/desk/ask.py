@@ -90,7 +90,7 @@ class Ask(QObject):
         _open(box)
 
     def reason(self, question: str, on_text: Callable[[str], None], usual: Sequence[str] = ()) -> None:
-        """Ask for a line of text that may not be empty; `usual` ones are taken with one press."""
+        """Ask for a line of text that may not be empty; `usual` ones are put there with one press."""
         _open(_ReasonDialog(question, on_text, usual, _window()))
 
     def save_path(self, title: str, suggestion: str, kinds: str, on_path: Callable[[Path], None]) -> None:
@@ -148,8 +148,9 @@ class _ReasonDialog(QDialog):
         offered.chosen.connect(self._take)
 
     def _take(self, text: str) -> None:
+        """A usual reason stands in the line like one that was typed: for both it is OK or Enter that takes it."""
         self._line.setText(text)
-        self.accept()
+        self._line.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _allow(self, text: str) -> None:
         self._ok.setEnabled(bool(text.strip()))

@@ -8,7 +8,7 @@ import pytest
 from answers import Answers, at_noon
 from herd import Herd
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import QApplication, QDialog, QPushButton, QWidget
+from PySide6.QtWidgets import QApplication, QDialog, QLineEdit, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk import ask
@@ -80,7 +80,9 @@ def test_cancel_stands_left_of_what_the_dialog_is_for(
     dialog.close()
 
 
-def test_a_usual_reason_is_one_press(desk: Desk, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_usual_reason_is_taken_by_enter_as_a_typed_one_is(
+    desk: Desk, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
     told: list[str] = []
     window = QWidget()
     qtbot.addWidget(window)
@@ -89,5 +91,10 @@ def test_a_usual_reason_is_one_press(desk: Desk, qtbot: QtBot, monkeypatch: pyte
     dialog = next(one for one in window.findChildren(QDialog) if one.isVisible())
     (spilled,) = (one for one in dialog.findChildren(QPushButton) if one.text() == "spilled")
     qtbot.mouseClick(spilled, Qt.MouseButton.LeftButton)
+    assert told == []
+    line = dialog.focusWidget()
+    assert isinstance(line, QLineEdit)
+    assert line.text() == "spilled"
+    qtbot.keyClick(line, Qt.Key.Key_Return)
     assert told == ["spilled"]
     assert not dialog.isVisible()

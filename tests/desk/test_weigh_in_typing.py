@@ -18,7 +18,7 @@ from calibrator.desk.guide import Guide
 from calibrator.desk.pages.weigh_in import WeighInPage
 from calibrator.desk.weigh_in.fill_table import REMARK, WEIGHT
 from calibrator.desk.weigh_in.findings_panel import ToMarkPanel
-from calibrator.desk.weigh_in.step_fills import StepFills
+from calibrator.desk.weigh_in.step_fills import GLOVED_ROW_PX, StepFills
 from calibrator.desk.weigh_in.step_lot import StepLot
 from calibrator.desk.weigh_in.step_mark import StepMark
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
@@ -30,6 +30,7 @@ from calibrator.desk.window import Window
 from calibrator.model import FillWay, Lot, Scale, Scoop, Step, UnitSystem, new_id
 from calibrator.science.plausible import over_level, unusual_feeding
 
+HEAD_PX = 38  # of the list of fills
 LEVEL = ("11.6", "11.7", "11.8", "11.6", "11.7", "11.6", "11.8", "11.7")
 
 
@@ -822,10 +823,40 @@ def test_what_is_said_of_an_odd_fill_squeezes_no_field(window: Window, size: tup
     QApplication.processEvents()
     assert view._odd.isVisible()
     assert [part.size().height() for part in parts] == [size.height() for size in before]
-    assert view._view.height() >= 124
-    for above, below in pairwise((view._weight.line, view._bag, view._strike, view._odd, view._view)):
+    assert view._view.height() >= (124 if size[1] < 700 else HEAD_PX + 4 * GLOVED_ROW_PX)
+    for above, below in pairwise((view._weight.line, view._bag, view._view, view._strike)):
         tops = [part.mapTo(view, QPoint(0, 0)).y() for part in (above, below)]
         assert tops[0] + above.height() <= tops[1]
+
+
+@pytest.mark.parametrize("step", [Step.LEVEL_FILLS, Step.FILLS_TO_MARK])
+def test_what_is_told_never_makes_the_page_around_the_list_scroll(window: Window, step: Step) -> None:
+    """The smallest window, a word across its top, an odd fill: the list scrolls and no page around it."""
+    window.resize(1024, 700)
+    page, view = opened(window, step)
+    window._away.setText("The server is away; what is entered waits here.")
+    window._away.show()
+    for text in ("11.6", "11.8", "15.2") if step is Step.LEVEL_FILLS else ("10.0", "10.1", "7.2"):
+        enter(text)
+        if view._weight.text():
+            enter("")  # questioned first
+    QApplication.processEvents()
+    area = page._areas[step].content
+    assert isinstance(area, QScrollArea)
+    assert view._odd.isVisible()
+    assert area.verticalScrollBar().maximum() == 0
+    assert view._view.height() >= 124
+    assert not view._question.isVisible()
+
+
+def test_the_keys_go_from_the_fields_to_the_list_and_then_to_its_buttons(window: Window) -> None:
+    _page, view = opened(window, Step.LEVEL_FILLS)
+    enter("11.6")
+    view._view.selectRow(0)
+    view._together.setFocus()
+    for then in (view._view, view._strike, view._undo):
+        QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+        assert QApplication.focusWidget() is then
 
 
 def test_next_does_not_answer_whether_a_line_far_off_is_really_there(window: Window) -> None:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
+from functools import partial
+
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
@@ -40,6 +42,8 @@ USUAL_SHARE = 0.13
 class LinePanel(QWidget):
     """Walks through: weigh, mix, read three drops, type. Two mixes make a line, more make it surer."""
 
+    instruments_wanted = Signal()
+
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self.desk = desk
@@ -75,6 +79,8 @@ class LinePanel(QWidget):
         self.list.setSpacing(3)
         self.finding, self.meaning = label("", "heading"), label("", "quiet")
         self.trouble = label("", "caution")
+        self.to_instruments = button(self.tr("Enter an instrument"), self.instruments_wanted.emit, "main")
+        self.to_weigh_in = button(self.tr("Weigh in"), partial(desk.go_to.emit, "weigh_in", ""), "main")
         self.total.edited.connect(self._show_recipes)
         self._lay_out()
 
@@ -167,6 +173,7 @@ class LinePanel(QWidget):
         inside.setContentsMargins(0, 0, 0, 0)
         inside.setSpacing(int(1.5 * SPACE))
         inside.addWidget(self.trouble)
+        inside.addLayout(row(self.to_weigh_in, self.to_instruments, None))
         choice = SideBySide(self._which, self.total)
         self._weigh = card(label(self.tr("1. Weigh these mixes"), "heading"), how, choice, self.recipes)
         weights = SideBySide(self.powder, self.water)
@@ -197,9 +204,11 @@ class LinePanel(QWidget):
         if lot is None:
             missing = self.tr("No lot is in use yet: a calibration belongs to a powder. Sign off a weigh-in first.")
         elif tool is None:
-            missing = self.tr("Enter the refractometer first, under Instruments.")
+            missing = self.tr("A calibration is made with a refractometer, and none is entered yet.")
         self.trouble.setText(missing)
         self.trouble.setVisible(bool(missing))
+        self.to_weigh_in.setVisible(lot is None)
+        self.to_instruments.setVisible(lot is not None and tool is None)
         self._weigh.setEnabled(not missing)
         self._read.setEnabled(not missing)
         found = references_for(self._tools, lot.id, tool.id) if lot and tool else []

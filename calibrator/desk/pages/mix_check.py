@@ -86,7 +86,7 @@ class MixCheckPage(Page):
 
     @property
     def line(self) -> LinePanel:
-        return self._panel("line", LinePanel)
+        return self._panel("line", self._make_line)
 
     @property
     def tool_checks(self) -> ToolChecks:
@@ -232,6 +232,11 @@ class MixCheckPage(Page):
         made.instruments_wanted.connect(self._enter_instruments)
         made.water_check_wanted.connect(self._check_in_water)
         made.line_wanted.connect(partial(self.bring_up, "line"))
+        return made
+
+    def _make_line(self, desk: Desk) -> LinePanel:
+        made = LinePanel(desk)
+        made.instruments_wanted.connect(self._enter_instruments)
         return made
 
     def _make_tool_checks(self, desk: Desk) -> ToolChecks:

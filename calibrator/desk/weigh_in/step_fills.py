@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from functools import partial
+from itertools import pairwise
 
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QAction, QKeySequence, QUndoStack
@@ -11,6 +12,7 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
     QPushButton,
+    QScrollArea,
     QSizePolicy,
     QSpinBox,
     QTableView,
@@ -22,7 +24,7 @@ from calibrator.desk import shown
 from calibrator.desk.as_typed import as_typed
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
-from calibrator.desk.parts import button, card, column, label, row, set_style_property, show_as_rows
+from calibrator.desk.parts import button, card, column, label, row, scrolled, set_style_property, show_as_rows
 from calibrator.desk.plain_text import tip
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
@@ -91,12 +93,9 @@ class StepFills(StepView):
         both = QHBoxLayout()
         both.setSpacing(2 * SPACE)
         both.addLayout(self._left(), 5)
-        right = QVBoxLayout()
-        right.setSpacing(SPACE)
-        right.addWidget(panel)
-        right.addWidget(self._plot, 1)
-        both.addLayout(right, 6)
+        both.addWidget(scrolled(self._right(), _Told()), 6)
         self.body.addLayout(both, 1)
+        self._order_keys()
         self._show_stack()
         self._across.setChecked(desk.settings.now.large_figures)
         self._show_across(self._across.isChecked())
@@ -173,13 +172,27 @@ class StepFills(StepView):
         return column(
             self._now,
             entry_card,
-            row(self._strike, None, self._undo, self._redo),  # above the table: in view on the smallest window too
             self._question,
-            self._wire_words,
-            self._odd,
             self._view,
+            row(self._strike, None, self._undo, self._redo),
             spacing=SPACE,
         )
+
+    def _right(self) -> QWidget:
+        """What is told, however much it is: it scrolls by itself and leaves the list its room."""
+        right = QWidget()
+        right.setLayout(column(self.hands, self._wire_words, self._odd, self._panel, self._plot, spacing=SPACE))
+        layout = right.layout()
+        assert isinstance(layout, QVBoxLayout)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setStretchFactor(self._plot, 1)
+        return right
+
+    def _order_keys(self) -> None:
+        """From the fields to the list, and from what is chosen there to what can be done with it."""
+        keys = (self._weight.line, self._enter_button, self._bag, self._together, self._question)
+        for one, then in pairwise((*keys, self._view, self._strike, self._undo, self._redo)):
+            QWidget.setTabOrder(one, then)
 
     def _make_table(self) -> tuple[FillTable, QTableView]:
         model = FillTable()
@@ -406,6 +419,16 @@ class StepFills(StepView):
 
     def _name_redo(self, text: str) -> None:
         self._redo.setToolTip(tip(text))
+
+
+class _Told(QScrollArea):
+    """It asks for no height: the page around it never scrolls for what is told."""
+
+    def sizeHint(self) -> QSize:
+        return QSize(super().sizeHint().width(), 0)
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(super().minimumSizeHint().width(), 0)
 
 
 class _Rows(QTableView):

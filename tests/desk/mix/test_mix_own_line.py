@@ -122,3 +122,18 @@ def test_mixes_that_make_no_line_say_why(page: MixCheckPage, herd: Herd, desk: D
     desk.changed.emit()
     assert page.line.finding.text() == "These mixes make no calibration"
     assert "too alike" in page.line.meaning.text()
+
+
+def test_without_a_refractometer_it_leads_to_entering_one(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    page.bring_up("line")
+    panel = page.line
+    assert panel.trouble.isVisibleTo(page)
+    assert not panel.to_weigh_in.isVisibleTo(page)
+    qtbot.keyClick(panel.to_instruments, Qt.Key.Key_Space)
+    assert page.instruments.isVisible()
+    refractometer(herd)
+    desk.changed.emit()
+    assert not panel.to_instruments.isVisibleTo(page)
+    assert not panel.trouble.isVisibleTo(page)
