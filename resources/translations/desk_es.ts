@@ -4007,6 +4007,14 @@ entre {low} y {high}
         <translation>Mezclas pesadas de este polvo</translation>
     </message>
     <message>
+        <source>Enter an instrument</source>
+        <translation>Registrar un instrumento</translation>
+    </message>
+    <message>
+        <source>Weigh in</source>
+        <translation>Pesar</translation>
+    </message>
+    <message>
         <source>Type this weight.</source>
         <translation>Escriba este peso.</translation>
     </message>
@@ -4029,6 +4037,10 @@ entre {low} y {high}
     <message>
         <source>No lot is in use yet: a calibration belongs to a powder. Sign off a weigh-in first.</source>
         <translation>Todavía no hay lote en uso: cada calibración es de un polvo. Firme primero una pesada.</translation>
+    </message>
+    <message>
+        <source>A calibration is made with a refractometer, and none is entered yet.</source>
+        <translation>La calibración se hace con un refractómetro y todavía no hay ninguno registrado.</translation>
     </message>
     <message>
         <source>No Brix calibration yet</source>
@@ -4057,10 +4069,6 @@ entre {low} y {high}
     <message>
         <source>Weighed mixes</source>
         <translation>Mezclas pesadas</translation>
-    </message>
-    <message>
-        <source>Enter the refractometer first, under Instruments.</source>
-        <translation>Registre primero el refractómetro, en Instrumentos.</translation>
     </message>
     <message>
         <source>{solids}: {powder} powder, {water} water</source>
@@ -12391,7 +12399,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Check unit, zero and the scoop&apos;s measures.</source>
-        <translation>Revise unidad, cero y dimensiones.</translation>
+        <translation>Revise unidad, cero y tamaño de la medida.</translation>
     </message>
     <message>
         <source>More fills would hardly tell it better: go on with what is known.</source>
