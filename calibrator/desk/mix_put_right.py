@@ -32,7 +32,8 @@ def put_right_words(records: Records, farm: Farm, now: Standing, tools: Tools, c
     found = work_out(batch, check.readings, aim, tools, check.at)
     if found.correction is None:
         return ""
-    lines = correction_words(found.correction, found.correction_scoops, farm.units, then.powder.resolution_g)
+    step_g, looked = then.powder.resolution_g, found.at_odds
+    lines = correction_words(found.correction, found.correction_scoops, farm.units, step_g, looked=looked)
     text = translate("MixWords", "To put it right: {fix}")
     if found.at_odds:
         text = translate("MixWords", "To put it right, but only once both ways agree: {fix}")
