@@ -33,14 +33,17 @@ WIDE_PX, DPI = 620, 73
 
 
 def main() -> None:
-    """The screens in both languages, in a process each that has its own; then the prints."""
-    for language, folder in (("en", PICTURES), ("es", PICTURES / "es")):
+    """The screens in both languages, in a process each that has its own; then the prints.
+
+    Spanish in metric: most who read it weigh in grams. Each manual says beside its first picture which units they show.
+    """
+    for language, folder, units in (("en", PICTURES, "farm"), ("es", PICTURES / "es", "metric")):
         folder.mkdir(exist_ok=True)
         with tempfile.TemporaryDirectory() as drawn:
-            command = [sys.executable, "-m", "tests.draw_screens", drawn, "--light", "--farm", "--language", language]
+            command = [sys.executable, "-m", "tests.draw_screens", drawn, "--light", "--language", language]
             subprocess.run(command, check=True, stdout=subprocess.DEVNULL)
             for name, screen in SCREENS.items():
-                picture = Image.open(Path(drawn) / f"{screen}-farm-light.png").convert("RGB")
+                picture = Image.open(Path(drawn) / f"{screen}-{units}-light.png").convert("RGB")
                 picture = picture.resize(SIZE, Image.Resampling.LANCZOS)
                 _save(picture, folder / f"{name}.png")
     _draw_prints()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from PySide6.QtCore import QLocale, Qt, QUrl
-from PySide6.QtGui import QImage, QTextDocument
+from PySide6.QtGui import QImage, QTextCursor, QTextDocument
 from PySide6.QtWidgets import QTextBrowser
 
 from calibrator.places import resource
@@ -23,6 +23,25 @@ class Manual(QTextBrowser):
         self.document().setDocumentMargin(16)
         spanish = QLocale().language() == QLocale.Language.Spanish
         self.setMarkdown(resource(f"manual/{'es' if spanish else 'en'}.md").read_text(encoding="utf-8"))
+
+    def paragraphs(self) -> list[tuple[int, str, str]]:
+        """Each paragraph: which block it is, the heading it stands under, its text."""
+        told, heading, block = [], "", self.document().begin()
+        while block.isValid():
+            text = block.text().replace("\ufffc", "").strip()  # a picture is such a sign
+            if block.blockFormat().headingLevel():
+                heading = text
+            elif text:
+                told.append((block.blockNumber(), heading, text))
+            block = block.next()
+        return told
+
+    def bring_up(self, number: int) -> None:
+        """Scroll to a block, and set the cursor there."""
+        cursor = QTextCursor(self.document().findBlockByNumber(number))
+        self.setTextCursor(cursor)
+        bar = self.verticalScrollBar()
+        bar.setValue(bar.value() + self.cursorRect(cursor).top())
 
     def loadResource(self, kind: int, name: QUrl | str) -> Any:
         """A picture beside the manual, never anything from elsewhere."""

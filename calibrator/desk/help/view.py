@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
-from PySide6.QtWidgets import QFrame, QGridLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QGridLayout, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from calibrator.desk.help.hands import Handiwork, Move
 from calibrator.desk.parts import button, card, label, row, scrolled
@@ -57,7 +57,7 @@ def _move(number: int, move: Move) -> QFrame:
     return card(line)
 
 
-def all_handiwork(works: tuple[Handiwork, ...]) -> QWidget:
+def all_handiwork(works: tuple[Handiwork, ...]) -> QScrollArea:
     """Every job, one under another."""
     inner = QWidget()
     body = QVBoxLayout(inner)

@@ -1,34 +1,150 @@
-"""Help: how it is done with the hands, what the words mean, the manual."""
+"""Help: how it is done with the hands, what the words mean, the manual; a field finds a place in all three."""
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QGridLayout, QTabWidget, QWidget
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import (
+    QGridLayout,
+    QListWidget,
+    QListWidgetItem,
+    QScrollArea,
+    QStackedWidget,
+    QTabWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from calibrator.desk.context import Desk
 from calibrator.desk.help.glossary import glossary
 from calibrator.desk.help.hands import all_of_them
 from calibrator.desk.help.manual import Manual
+from calibrator.desk.help.search import Topic, excerpt, found
 from calibrator.desk.help.view import all_handiwork
 from calibrator.desk.page import Page
-from calibrator.desk.parts import label, scrolled
+from calibrator.desk.parts import label, row, scrolled
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.stray_keys import SteadyLine
+
+HANDS, WORDS, MANUAL = range(3)
+FIELD_PX = 240
 
 
 class HelpPage(Page):
-    """Pictures first: they are needed most, and with gloves on."""
+    """Pictures first: they are needed most, and with gloves on. While something is looked for, what was found."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, self.tr("Help"), parent)
+        self.finder = _Finder()
+        self.finder.setFixedWidth(FIELD_PX)
+        self.finder.setClearButtonEnabled(True)
+        caption = label(self.tr("&Find"), wrap=False)
+        caption.setBuddy(self.finder)
+        self.finder.setAccessibleName(self.tr("Find in the help"))
+        beside = QWidget()
+        beside.setLayout(row(caption, self.finder))
+        self.beside_title(beside)
         self.tabs = QTabWidget()
         self.tabs.setAccessibleName(self.tr("Parts of the help"))
         self.tabs.tabBar().setAccessibleName(self.tabs.accessibleName())
-        self.tabs.addTab(all_handiwork(all_of_them()), self.tr("How it is done"))
-        self.tabs.addTab(_words(), self.tr("What the words mean"))
-        self.tabs.addTab(Manual(), self.tr("Manual"))
-        self.body.addWidget(self.tabs, 1)
+        self._hands, self._words, self.manual = all_handiwork(all_of_them()), _words(), Manual()
+        self.tabs.addTab(self._hands, self.tr("How it is done"))
+        self.tabs.addTab(self._words, self.tr("What the words mean"))
+        self.tabs.addTab(self.manual, self.tr("Manual"))
+        self.results = QListWidget()
+        self.results.setAccessibleName(self.tr("What was found"))
+        self.results.setWordWrap(True)
+        self.results.setSpacing(4)
+        self.results.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.nothing = label(self.tr("Nothing in the help has these words. Try fewer, or others."))
+        seen = QWidget()
+        inside = QVBoxLayout(seen)
+        inside.setContentsMargins(0, 0, 0, 0)
+        inside.addWidget(self.nothing)
+        inside.addWidget(self.results, 1)
+        inside.addStretch(0)
+        self._stack = QStackedWidget()
+        self._stack.addWidget(self.tabs)
+        self._stack.addWidget(seen)
+        self.body.addWidget(self._stack, 1)
+        self._topics = self._all_topics()
+        self._hits: list[Topic] = []
+        self.finder.textChanged.connect(self._look)
+        self.finder.returnPressed.connect(self._open_first)
+        self.finder.down.connect(self._to_results)
+        self.results.itemActivated.connect(self._open_item)
+        self.results.itemClicked.connect(self._open_item)
+
+    def _all_topics(self) -> list[Topic]:
+        hands = [
+            Topic(HANDS, place, work.title, " ".join((*(move.words for move in work.moves), work.caution)))
+            for place, work in enumerate(all_of_them())
+        ]
+        words = [Topic(WORDS, place, *told) for place, told in enumerate(glossary())]
+        return hands + words + [Topic(MANUAL, *told) for told in self.manual.paragraphs()]
+
+    def _look(self, asked: str) -> None:
+        self._hits = found(self._topics, asked)
+        self.results.clear()
+        for topic in self._hits:
+            part = self.tabs.tabText(topic.tab)
+            self.results.addItem(QListWidgetItem(f"{topic.title}  ·  {part}\n{excerpt(topic, asked)}"))
+        self.results.setVisible(bool(self._hits))
+        self.nothing.setVisible(not self._hits)
+        self._stack.setCurrentIndex(1 if asked.strip() else 0)
+
+    def _to_results(self) -> None:
+        if self._hits and self._stack.currentIndex() == 1:
+            self.results.setCurrentRow(0)
+            self.results.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _open_first(self) -> None:
+        if self._hits:
+            self._open(self._hits[0])
+
+    def _open_item(self, item: QListWidgetItem) -> None:
+        place = self.results.row(item)
+        if 0 <= place < len(self._hits):
+            self._open(self._hits[place])
+
+    def _open(self, topic: Topic) -> None:
+        self.finder.clear()
+        self.tabs.setCurrentIndex(topic.tab)
+        if topic.tab == MANUAL:
+            self.manual.bring_up(topic.place)
+        else:
+            _bring_up(self._hands if topic.tab == HANDS else self._words, topic)
+        self.tabs.tabBar().setFocus(Qt.FocusReason.OtherFocusReason)
 
 
-def _words() -> QWidget:
+class _Finder(SteadyLine):
+    """Down goes on to what was found, Escape lets go of it."""
+
+    down = Signal()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() == Qt.Key.Key_Down:
+            self.down.emit()
+        elif event.key() == Qt.Key.Key_Escape and self.text():
+            self.clear()
+        else:
+            super().keyPressEvent(event)
+
+
+def _bring_up(area: QScrollArea, topic: Topic) -> None:
+    """Scroll the topic to the top, as far as that goes."""
+    inner = area.widget()
+    layout = inner.layout()
+    if layout is None:
+        return
+    layout.activate()
+    item = layout.itemAtPosition(topic.place, 0) if isinstance(layout, QGridLayout) else layout.itemAt(topic.place)
+    widget = item.widget() if item is not None else None
+    if widget is not None:
+        area.verticalScrollBar().setValue(widget.y())
+
+
+def _words() -> QScrollArea:
     inner = QWidget()
     grid = QGridLayout(inner)
     grid.setContentsMargins(0, int(1.5 * SPACE), 0, 2 * SPACE)
