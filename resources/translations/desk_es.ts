@@ -2071,6 +2071,14 @@ entre {low} y {high}
         <translation>Ayuda</translation>
     </message>
     <message>
+        <source>&amp;Find</source>
+        <translation>&amp;Buscar</translation>
+    </message>
+    <message>
+        <source>Find in the help</source>
+        <translation>Buscar en la ayuda</translation>
+    </message>
+    <message>
         <source>Parts of the help</source>
         <translation>Partes de la ayuda</translation>
     </message>
@@ -2085,6 +2093,14 @@ entre {low} y {high}
     <message>
         <source>Manual</source>
         <translation>Manual</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Lo que se encontró</translation>
+    </message>
+    <message>
+        <source>Nothing in the help has these words. Try fewer, or others.</source>
+        <translation>Nada en la ayuda tiene esas palabras. Pruebe con menos, o con otras.</translation>
     </message>
 </context>
 <context>
