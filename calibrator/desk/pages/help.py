@@ -133,8 +133,7 @@ class _Finder(SteadyLine):
 
 def _bring_up(area: QScrollArea, topic: Topic) -> None:
     """Scroll the topic to the top, as far as that goes."""
-    inner = area.widget()
-    layout = inner.layout()
+    layout = inner.layout() if (inner := area.widget()) is not None else None
     if layout is None:
         return
     layout.activate()
