@@ -20,9 +20,9 @@ from calibrator.desk.weigh_in.workings import line_workings
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.widgets.question import Question
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
-from calibrator.model import Step
+from calibrator.model import Step, UnitSystem
 from calibrator.science.errors import CannotCompute
-from calibrator.science.mark import OldLine, OldLineVerdict
+from calibrator.science.mark import Line, OldLine, OldLineVerdict
 from calibrator.units import Kind, Quantity
 
 translate = QCoreApplication.translate
@@ -146,53 +146,22 @@ class StepMark(StepView):
 
     def _show_proposal(self, guide: Guide) -> None:
         system, line = self.desk.system, guide.findings.line
-        self._how.setVisible(line is not None)
         usable = line is not None and line.problem is None
+        self._how.setVisible(line is not None)
         self._as_proposed.setEnabled(usable)
-        if line is None:
-            self._where.setText(self.tr("Not known yet"))
-            self._why.setText(guide.findings.trouble)
-            self._problem.hide()
-            return
-        self._where.setText(line_words.where_words(line, system))
-        reach_g, _reach_mm = guide.findings.line_reach
-        if line.struck_level:
-            self._why.setText(
-                self.tr("For {target} a feeding; give or take {mass} at 95 %. A line could not be read there.").format(
-                    target=words.unbroken(shown.mass(line.target_g, system)),
-                    mass=words.unbroken(words.fine(reach_g, system)),
-                )
-            )
-            self._problem.hide()
-            return
-        # The reach in weight alone: as a length it would be rounded up to a division, and the two would not agree.
-        why = self.tr(
-            "For {target} a feeding; give or take {mass} at 95 %. A line {step} higher or lower is {slope} more or "
-            "less."
-        )
-        step_mm = units.line_step_mm(system)
-        self._why.setText(
-            why.format(
-                target=words.unbroken(shown.mass(line.target_g, system)),
-                mass=words.unbroken(words.fine(reach_g, system)),
-                step=words.unbroken(shown.length(step_mm, system)),
-                slope=words.unbroken(words.fine(line.grams_per_mm * step_mm, system)),
-            )
-        )
-        if guide.line_untried:
-            narrower = self.tr("Fills to the line, the next step, make it surer.")
-            self._why.setText(f"{self._why.text()} {narrower}")
-        self._problem.setText(line_words.line_problem_words(line, guide.farm.tolerance_share))
-        self._problem.setVisible(not usable)
+        self._where.setText(line_words.where_words(line, system) if line else self.tr("Not known yet"))
+        self._why.setText(_why(guide, line, system) if line else guide.findings.trouble)
+        self._problem.setVisible(line is not None and not usable)
+        if line is not None:
+            self._problem.setText(line_words.line_problem_words(line, guide.farm.tolerance_share))
 
     def _show_old(self, guide: Guide) -> None:
         old = guide.findings.old
         self._old_card.setVisible(old is not None)
         if old is not None:
             line = guide.findings.line
-            level = line is not None and line.struck_level and old.verdict is not OldLineVerdict.KEEP
             text, tone = line_words.old_line_words(old, self.desk.system)
-            if level:
+            if line is not None and line.struck_level and old.verdict is not OldLineVerdict.KEEP:
                 text, tone = line_words.level_instead_words(old, self.desk.system), "warn"
             self._old.setText(text)
             set_tone(self._old_card, tone)
@@ -302,6 +271,30 @@ def _hands(guide: Guide) -> str:
         return draw
     first = translate("StepMark", "More level fills are advised first; a line drawn now is preliminary.")
     return f"{first} {draw}"
+
+
+def _why(guide: Guide, line: Line, system: UnitSystem) -> str:
+    """What the proposal is for and how far it may be off: in weight alone, for as a length it would be rounded up to a
+    division, and the two would not agree."""
+    target = words.unbroken(shown.mass(line.target_g, system))
+    mass = words.unbroken(words.fine(guide.findings.line_reach[0], system))
+    if line.struck_level:
+        level = translate(
+            "StepMark", "For {target} a feeding; give or take {mass} at 95 %. A line could not be read there."
+        )
+        return level.format(target=target, mass=mass)
+    step_mm = units.line_step_mm(system)
+    told = translate(
+        "StepMark",
+        "For {target} a feeding; give or take {mass} at 95 %. A line {step} higher or lower is {slope} more or less.",
+    ).format(
+        target=target,
+        mass=mass,
+        step=words.unbroken(shown.length(step_mm, system)),
+        slope=words.unbroken(words.fine(line.grams_per_mm * step_mm, system)),
+    )
+    narrower = translate("StepMark", "Fills to the line, the next step, make it surer.")
+    return f"{told} {narrower}" if guide.line_untried else told
 
 
 def _no_line(wipe: bool, fed: str) -> str:
