@@ -19,6 +19,7 @@ from calibrator.values import dataclass
 EDGE_MM = 3.6
 BELOW_LAST_MM = 5.0
 PAD_MM = 1.4
+_BELOW_EDGE_MM = 0.8  # a frame that touches the black edge looks like part of it
 _AROUND_SHARE = 0.9  # of the scoop's circumference that a strip may cover
 
 
@@ -48,7 +49,7 @@ def strip(label: ScoopLabel, facts: LabelSheet, said: Words, room: tuple[float, 
         height = max(lowest, info.height_mm + edge + 2 * PAD_MM)
     sheet = Sheet(width, height)
     draw_edge(sheet, said, width, edge)
-    sheet.put(*gauge_items(notes, edge, height))
+    sheet.put(*gauge_items(notes, edge + _BELOW_EDGE_MM, height))
     sheet.rule(left, edge + 1, left, height - 1, 0.15)
     sheet.put(*moved(info.items(), left + PAD_MM, edge + PAD_MM))
     outline = cut_outline(width, height) if room is None else _trim(width, height, room[1])
