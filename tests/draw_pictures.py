@@ -28,7 +28,7 @@ SCREENS = {
 }
 
 
-PRINTS = {"scoop_label": "strip_en", "wall_chart": "chart_en"}
+PRINTS = {"scoop_label": "strip_en", "wall_chart": "chart_usual"}
 WIDE_PX, DPI = 620, 73
 
 

@@ -137,6 +137,21 @@ def chart(counts: Iterable[int] = range(104, 116), today: int = 109, batches: in
     return WallChart(**(facts | more))  # type: ignore[arg-type]
 
 
+def to_line(count: int) -> ScoopPart:
+    return ScoopPart(scoop_name="Red scoop", way=FillWay.TO_MARK, count=count)
+
+
+def usual() -> WallChart:
+    """As a plan suggests it for 24 calves: each to the line, more than can be counted better weighed."""
+    facts = chart(range(20, 29), today=24)
+    group = facts.groups[0]
+    rows = tuple(
+        replace(each, mix_ml=each.calves * 2.21 * QUART, many=each.calves > 24, scoopfuls=(to_line(each.calves),))
+        for each in group.rows
+    )
+    return replace(facts, groups=(replace(group, rows=rows),))
+
+
 def weighed_below(facts: WallChart) -> ChartGroup:
     """The same rows, the last of them too many scoopfuls to count."""
     group = facts.groups[0]
@@ -246,6 +261,7 @@ def documents() -> Iterator[tuple[str, Document]]:
     yield "chart_en", wall_chart(chart())
     yield "chart_both", wall_chart(chart(languages=("en", "es")))
     yield "chart_few", wall_chart(chart(counts=(109, 111, 120)))
+    yield "chart_usual", wall_chart(usual())
     yield (
         "chart_batches",
         wall_chart(
