@@ -26,7 +26,7 @@ _EACH_MM = 6.5  # what each calf drinks
 GROUP_NAMES_MM = (10.5, 8.0, 5.6)
 _RATES_MM = 12.6  # several groups tell their rates above their rows: only that it is for the cold stands here
 _MORE_MM = (14.0, 7.0, 3.0, 0.0)  # for larger type of a single group's rate
-_LARGE_STILL_MM = 10.0
+_LARGE_STILL_MM = 9.5
 
 
 def wall_chart(facts: WallChart) -> Document:
