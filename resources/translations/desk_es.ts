@@ -9604,6 +9604,10 @@ entre {low} y {high}
         <translation>Co&amp;stal</translation>
     </message>
     <message>
+        <source>Scoop&amp;fuls at once</source>
+        <translation>Medidas &amp;juntas</translation>
+    </message>
+    <message>
         <source>Ente&amp;r</source>
         <translation>A&amp;notar</translation>
     </message>
@@ -9626,10 +9630,6 @@ entre {low} y {high}
     <message>
         <source>Esc brings back the usual view.</source>
         <translation>Con Esc se vuelve a la vista normal.</translation>
-    </message>
-    <message>
-        <source>Scoop&amp;fuls</source>
-        <translation>Med&amp;idas</translation>
     </message>
     <message>
         <source>Fills, newest first</source>
@@ -9673,8 +9673,8 @@ Last kept: {mass}</source>
 <context>
     <name>StepLot</name>
     <message>
-        <source>Read the lot number off the bag in front of you. Open four bags if you can, and stir up powder that has caked or settled: bags differ as well as scoopfuls.</source>
-        <translation>Lea el número de lote en el costal que tiene enfrente. Abra cuatro costales si puede y revuelva el polvo apelmazado o asentado: no solo varían las medidas, también los costales.</translation>
+        <source>Read the lot number off the bag in front of you. Open four bags if you can, for bags differ as well as scoopfuls; stir up powder that has caked or settled.</source>
+        <translation>Lea el número de lote en el costal que tiene enfrente. Abra cuatro costales si puede, porque varían tanto los costales como las medidas; revuelva el polvo apelmazado o asentado.</translation>
     </message>
     <message>
         <source>This powder is medicated. Follow its label, the veterinarian and local rules; wear gloves.</source>
@@ -9890,10 +9890,6 @@ Last kept: {mass}</source>
         <translation>Ta&amp;blas de mezcla y de pared</translation>
     </message>
     <message>
-        <source>Signed. Lot {old} is fed until the change-over under Today. Print label and wall chart now or then; they go up then.</source>
-        <translation>Pesada firmada. Se da el lote {old} hasta el cambio, en Hoy. Puede imprimir ya la etiqueta y la tabla de pared, pero póngalas el día del cambio, no antes.</translation>
-    </message>
-    <message>
         <source>No fills to the line yet: the line rests on the level fills alone.</source>
         <translation>Todavía no hay llenadas hasta la línea: la línea se basa solo en las llenadas al ras.</translation>
     </message>
@@ -9918,8 +9914,16 @@ Last kept: {mass}</source>
         <translation>&amp;Llenar hasta la línea</translation>
     </message>
     <message>
+        <source>Signed. Lot {old} is fed until the change-over under Today. Print label and wall chart now if you like; put them up at the change-over.</source>
+        <translation>Pesada firmada. Se da el lote {old} hasta el cambio, en Hoy. Puede imprimir ya la etiqueta y la tabla de pared; póngalas el día del cambio.</translation>
+    </message>
+    <message>
         <source>Signed. Print the label and the wall chart.</source>
         <translation>Pesada firmada. Imprima la etiqueta y la tabla de pared.</translation>
+    </message>
+    <message>
+        <source>Signed. Go over the line with a pen that lasts; print the label and the wall chart.</source>
+        <translation>Pesada firmada. Repase la línea con un plumón que no se borre; imprima la etiqueta y la tabla de pared.</translation>
     </message>
     <message>
         <source>Look it over. Signing off freezes this weigh-in. Once the lot is fed, its mark replaces the older ones, and charts and labels printed before are out of date.</source>
@@ -11014,6 +11018,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Fill to the line, level it with one shake, weigh. {fills}.</source>
         <translation>Llene hasta la línea, empareje con una sacudida y pese. {fills}.</translation>
+    </message>
+    <message>
+        <source>Two fills tell it, for those to the earlier line count</source>
+        <translation>Bastan dos llenadas, porque cuentan las de la línea anterior</translation>
     </message>
     <message>
         <source>Whether the line is right stands here from the first weight on.</source>
@@ -12362,6 +12370,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Todavía falta: {what}</translation>
     </message>
     <message>
+        <source>Early: two fills to this line are wanted. You can go on all the same.</source>
+        <translation>Es pronto: faltan dos llenadas hasta esta línea. Puede seguir.</translation>
+    </message>
+    <message>
         <source>Early: more fills are advised. You can go on all the same.</source>
         <translation>Es pronto: se recomiendan más llenadas. Puede seguir.</translation>
     </message>
@@ -12580,6 +12592,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>A feeding is outside the tolerance so far.</source>
         <translation>Hasta ahora una toma queda fuera de la tolerancia.</translation>
+    </message>
+    <message>
+        <source>That is surely not {target}, and the other line comes nearer: to about {mass}.</source>
+        <translation>Con certeza no son {target}, y la otra línea se acerca más: a unos {mass}.</translation>
     </message>
     <message>
         <source>That is the mean of the lot: out of one bag it may be {mass} more or less. Weigh a spot fill of each bag that is opened.</source>

@@ -5,10 +5,32 @@ Weights of scoops, pails and bags as on farms here; common practice, no source.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from typing import NamedTuple
+
 from calibrator.model import UnitSystem
 
-ACROSS = {UnitSystem.FARM: "3 7/8 in", UnitSystem.METRIC: "98 mm"}
-HEIGHT = {UnitSystem.FARM: "4 1/8 in", UnitSystem.METRIC: "105 mm"}
+Example = Mapping[UnitSystem, str]
+
+
+class Sizes(NamedTuple):
+    """Inside: across (at the rim), across the floor of what tapers, high."""
+
+    across: Example
+    floor: Example
+    height: Example
+
+
+SCOOP_SIZES = Sizes(
+    {UnitSystem.FARM: "3 7/8 in", UnitSystem.METRIC: "98 mm"},
+    {UnitSystem.FARM: "3 3/8 in", UnitSystem.METRIC: "86 mm"},
+    {UnitSystem.FARM: "4 1/8 in", UnitSystem.METRIC: "105 mm"},
+)
+VESSEL_SIZES = Sizes(
+    {UnitSystem.FARM: "22 in", UnitSystem.METRIC: "560 mm"},
+    {UnitSystem.FARM: "20 in", UnitSystem.METRIC: "510 mm"},
+    {UnitSystem.FARM: "26 in", UnitSystem.METRIC: "660 mm"},
+)
 WATER_IN_SCOOP = {UnitSystem.FARM: "23.5 oz", UnitSystem.METRIC: "665 g"}
 WATER_IN_JUG = {UnitSystem.FARM: "2.2 lb", UnitSystem.METRIC: "998 g"}
 JUG = {UnitSystem.FARM: "1 qt", UnitSystem.METRIC: "1 L"}

@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QStackedWidget,
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
-from calibrator.desk.forms.examples import WATER_IN_SCOOP
+from calibrator.desk.forms.examples import SCOOP_SIZES, WATER_IN_SCOOP
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.reach import SCOOP_ML, WATER_IN_SCOOP_G
@@ -55,7 +55,7 @@ class ScoopForm(Form[Scoop]):
         self.replaces.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.replaces.setMinimumContentsLength(SHORTEST_CHOICE)
         self._replaces = Captioned(self.tr("Takes the place of"), self.replaces)
-        self.fields = ShapeFields(desk, self.tr("Shape of the scoop"), self._how_to_pour(), WIDEST_MM)
+        self.fields = ShapeFields(desk, self.tr("Shape of the scoop"), self._how_to_pour(), WIDEST_MM, SCOOP_SIZES)
         self.shapes, self.pourings = self.fields.shapes, self.fields.pourings
         self.diameter, self.rim, self.floor = self.fields.diameter, self.fields.rim, self.fields.floor
         self.inner_height = self.fields.inner_height

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from math import isclose
 
 from PySide6.QtCore import Signal
@@ -10,7 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
-from calibrator.desk.forms.examples import ACROSS, HEIGHT
+from calibrator.desk.forms.examples import Example, Sizes
 from calibrator.desk.forms.pourings import Pourings
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.widgets.shape_choice import ShapeChoice, ShapeKind, kind_of
@@ -23,17 +22,17 @@ class ShapeFields(QWidget):
 
     edited = Signal()
 
-    def __init__(self, desk: Desk, name: str, how_to_pour: str, widest_mm: float) -> None:
+    def __init__(self, desk: Desk, name: str, how_to_pour: str, widest_mm: float, sizes: Sizes) -> None:
         super().__init__()
         self.desk, self._widest_mm = desk, widest_mm
         self.shapes = ShapeChoice()
         self.shapes.setAccessibleName(name)
-        self.diameter = self._length(self.tr("Diameter inside"))
-        self.rim = self._length(self.tr("Diameter at the rim"))
-        self.floor = self._length(self.tr("Diameter at the floor"))
-        self.inner_length = self._length(self.tr("Length inside"))
-        self.inner_width = self._length(self.tr("Width inside"))
-        self.inner_height = self._length(self.tr("Height inside"), HEIGHT)
+        self.diameter = self._length(self.tr("Diameter inside"), sizes.across)
+        self.rim = self._length(self.tr("Diameter at the rim"), sizes.across)
+        self.floor = self._length(self.tr("Diameter at the floor"), sizes.floor)
+        self.inner_length = self._length(self.tr("Length inside"), sizes.across)
+        self.inner_width = self._length(self.tr("Width inside"), sizes.across)
+        self.inner_height = self._length(self.tr("Height inside"), sizes.height)
         self.pourings = Pourings(desk, how_to_pour)
         self.beside = QHBoxLayout()
         self._lay_out()
@@ -97,7 +96,7 @@ class ShapeFields(QWidget):
             typed = next((text for text in texts if _means(text, size_mm)), "")
         field.set_value(size_mm, typed)
 
-    def _length(self, caption: str, examples: Mapping[UnitSystem, str] = ACROSS) -> Amount:
+    def _length(self, caption: str, examples: Example) -> Amount:
         return Amount(self.desk, caption, Kind.LENGTH, lowest=1, highest=self._widest_mm, examples=examples)
 
     def _every(self) -> tuple[Amount, ...]:

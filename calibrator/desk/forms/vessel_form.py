@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QCheckBox, QWidget
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.amount import Amount
-from calibrator.desk.forms.examples import FILLED_TO, MIXING_TANK
+from calibrator.desk.forms.examples import FILLED_TO, MIXING_TANK, VESSEL_SIZES
 from calibrator.desk.forms.fields import Captioned, Suggestions, TextField
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.reach import VESSEL_ML
@@ -54,7 +54,7 @@ class VesselForm(Form[Vessel]):
         )
         self.volumes = Suggestions(self.tr("Often:"), self.usable.line)
         self.has_levels = QCheckBox(self.tr("Tell how high the water must stand in it"))
-        self.fields = ShapeFields(desk, self.tr("Shape of the vessel"), self._how_to_pour(), WIDEST_MM)
+        self.fields = ShapeFields(desk, self.tr("Shape of the vessel"), self._how_to_pour(), WIDEST_MM, VESSEL_SIZES)
         self.cools = QCheckBox(self.tr("Tell how long a mix stays warm in it"))
         self._make_cooling()
         self._holds, self._trouble = label(""), label("", "caution")

@@ -144,7 +144,7 @@ class FindingsPanel(QFrame):
         return None
 
     def _show_result(self, result: LevelResult, guide: Guide, system: UnitSystem) -> None:
-        resolution_g = guide.scale.resolution_g if guide.scale else None
+        resolution_g = self._told_to_g(guide)
         self._figure.setText(shown.mass(result.mean_g, system, resolution_g=resolution_g))
         self._interval.setText(
             self.tr("{mean_of}\nbetween {low} and {high}\n(95 % interval)").format(
@@ -161,6 +161,10 @@ class FindingsPanel(QFrame):
             )
         )
         self._rule.setText(words.rule_words(result, planned=guide.plan_is_open(result)))
+
+    def _told_to_g(self, guide: Guide) -> float | None:
+        """How finely means and limits are told: as the scale shows weights."""
+        return guide.scale.resolution_g if guide.scale else None
 
     def _to_earlier_line(self, guide: Guide) -> int:
         """How many of the fills were to a line that was drawn before."""
@@ -241,7 +245,8 @@ class ToMarkPanel(FindingsPanel):
 
     def plan(self, guide: Guide) -> str:
         words_for = self.tr("Fill to the line, level it with one shake, weigh. {fills}.")
-        return words_for.format(fills=words.fills_planned(guide))
+        few = self.tr("Two fills tell it, for those to the earlier line count")
+        return words_for.format(fills=few if guide.line_tried else words.fills_planned(guide))
 
     def coming(self) -> str:
         return self.tr("Whether the line is right stands here from the first weight on.")
@@ -263,6 +268,9 @@ class ToMarkPanel(FindingsPanel):
         earlier = self.tr("What was filled to the earlier line counts, reckoned to this one.")
         settling = line_words.settling_words(check)
         self._settling.setText(f"{settling} {earlier}" if guide.to_earlier_line else settling)
+
+    def _told_to_g(self, guide: Guide) -> float:
+        return words.FINE_G  # as the verdict tells them, or 8.65 would stand as 8.7 beside a limit of 8.67
 
     def _to_earlier_line(self, guide: Guide) -> int:
         return guide.to_earlier_line

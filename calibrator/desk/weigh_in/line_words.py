@@ -158,6 +158,12 @@ def check_reason(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
     told = [tolerance_words(check, guide, system)]
     if check.verdict == LineVerdict.WEIGH_MORE and guide.plan_is_open(check.result):
         told.insert(0, plan_words(check.result, guide))
+    if check.verdict == LineVerdict.MOVE and abs(check.mean_g - check.next_line.target_g) <= check.tolerance_g:
+        words = translate(
+            "WeighInWords", "That is surely not {target}, and the other line comes nearer: to about {mass}."
+        )
+        target, mass = check.next_line.target_g, check.next_line.feeding_g
+        told.append(words.format(target=unbroken(shown.mass(target, system)), mass=unbroken(fine(mass, system))))
     right = check.verdict == LineVerdict.ON_TARGET
     if right and check.bags_apart:
         words = translate(

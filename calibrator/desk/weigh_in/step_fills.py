@@ -156,7 +156,7 @@ class StepFills(StepView):
 
     def _left(self) -> QVBoxLayout:
         weight_name, bag_name = label(self.tr("Wei&ght"), "quiet"), label(self.tr("B&ag"), "quiet")
-        together_name = label(self.tr("Scoop&fuls"), "quiet")
+        together_name = label(self.tr("Scoop&fuls at once"), "quiet")
         weight_name.setBuddy(self._weight)
         bag_name.setBuddy(self._bag)
         together_name.setBuddy(self._together)

@@ -31,8 +31,8 @@ class StepLot(StepView):
         super().__init__(
             desk,
             self.tr(
-                "Read the lot number off the bag in front of you. Open four bags if you can, and stir up powder "
-                "that has caked or settled: bags differ as well as scoopfuls."
+                "Read the lot number off the bag in front of you. Open four bags if you can, for bags differ as "
+                "well as scoopfuls; stir up powder that has caked or settled."
             ),
         )
         self._number = label("", "figure")

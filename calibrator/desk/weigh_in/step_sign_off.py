@@ -102,12 +102,14 @@ class StepSignOff(StepView):
         fed, known = guide.standing.in_use, guide.standing.lot(guide.lot.id)
         if signed is not None and fed is not None and known is not None and known.state is LotState.WAITING:
             text = self.tr(
-                "Signed. Lot {old} is fed until the change-over under Today. Print label and wall chart now or then; "
-                "they go up then."
+                "Signed. Lot {old} is fed until the change-over under Today. Print label and wall chart now if you "
+                "like; put them up at the change-over."
             )
             return text.format(old=fed.lot.lot_number)
         if signed is not None:
-            return self.tr("Signed. Print the label and the wall chart.")
+            if guide.struck_level:
+                return self.tr("Signed. Print the label and the wall chart.")
+            return self.tr("Signed. Go over the line with a pen that lasts; print the label and the wall chart.")
         return self.tr(
             "Look it over. Signing off freezes this weigh-in. Once the lot is fed, its mark replaces the older ones, "
             "and charts and labels printed before are out of date."

@@ -58,6 +58,8 @@ def early_words(guide: Guide, step: Step) -> str:
         return ""
     check = guide.findings.check
     result = guide.findings.level if way is FillWay.LEVEL else check.result if check else None
+    if result is None and guide.line_tried and way is FillWay.TO_MARK:
+        return translate("WeighInWords", "Early: two fills to this line are wanted. You can go on all the same.")
     fills, bags = guide.still_planned(result)
     if not fills:
         return translate("WeighInWords", "Early: more fills are advised. You can go on all the same.")
