@@ -73,7 +73,7 @@ def _fed(plan: Plan) -> Plan:
 def _has_row(made_of: Plan, group: PlanGroup, then: PlanGroup) -> bool:
     """Whether the chart of a plan as it was then told this group's calves; a group without calves needs none."""
     try:
-        return not group.calves or group.calves in counts_of(replace(made_of, groups=(then,)))
+        return not group.calves or group.calves in counts_of(made_of, then)
     except CannotCompute:  # no chart was ever made of such a plan here
         return False
 

@@ -205,7 +205,7 @@ def chart_plan(plan: Plan, on: date, powder: LotInUse) -> Plan:
 
 
 def _group_sheet(farm: Farm, plan: Plan, vessel: Vessel | None, powder: LotInUse, group: PlanGroup) -> GroupSheet:
-    counts = counts_of(replace(plan, groups=(group,)))
+    counts = counts_of(plan, group)
     rows = table(plan, powder.powder, vessel, counts, group=group)
     return _sheet(farm, plan, powder, rows, group, group.calves)
 

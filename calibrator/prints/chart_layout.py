@@ -122,13 +122,16 @@ def bands(groups: Sequence[Sequence[RowCells]], headings: Sequence[float], shape
 
 
 def _greedy(made: Sequence[Band], room_mm: float) -> list[list[Band]]:
+    """Pages filled from the top; a group that goes on has its heading there again, for each page may hang alone."""
+    headings = {band.group: band for band in made if band.row is None}
     pages: list[list[Band]] = [[]]
     used = 0.0
     for i, band in enumerate(made):
         kept_with = made[i + 1].height_mm if band.row is None and i + 1 < len(made) else 0.0
         if pages[-1] and used + band.height_mm + kept_with > room_mm + 1e-6:
-            pages.append([])
-            used = 0.0
+            again = [headings[band.group]] if band.row is not None and band.group in headings else []
+            pages.append(again)
+            used = sum(heading.height_mm for heading in again)
         pages[-1].append(band)
         used += band.height_mm
     return pages

@@ -119,16 +119,22 @@ def group_mix(
     )
 
 
-def counts_of(plan: Plan) -> list[int]:
+def counts_of(plan: Plan, group: PlanGroup | None = None) -> list[int]:
     """Counts for a plan's table: its range, the farm's own counts, today's total; sorted, each once.
 
-    Raises CannotCompute for a step that is not above zero and for more than 20,000 rows.
+    For one of its groups: that group's count in place of the total, and where a range about the total does not hold
+    it, as wide a range about it. 24 calves beside 60 have no use for a row of 80. Raises CannotCompute for a step that
+    is not above zero and for more than 20,000 rows.
     """
-    positive(plan.count_step, "The step between counts")
-    in_range = range(plan.count_from, plan.count_to + 1, plan.count_step)
+    step = positive(plan.count_step, "The step between counts")
+    total = sum(g.calves for g in plan.groups)
+    today = total if group is None else group.calves
+    in_range = range(plan.count_from, plan.count_to + 1, int(step))
     if len(in_range) > MOST_ROWS:
         raise CannotCompute("This table would have more than 20,000 rows: take a larger step.")
-    wanted = {*in_range, *plan.counts, sum(g.calves for g in plan.groups)}
+    if today and not plan.count_from <= today <= plan.count_to and plan.count_from <= total <= plan.count_to:
+        in_range = range(today - (total - plan.count_from), today + (plan.count_to - total) + 1, int(step))
+    wanted = {*in_range, *plan.counts, today}
     return sorted(c for c in wanted if c > 0)
 
 

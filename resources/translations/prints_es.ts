@@ -196,12 +196,12 @@
             <translation>Para tiempo frío, bajo {limit}</translation>
         </message>
         <message>
-            <source>water {length} above the floor</source>
-            <translation>agua a {length} sobre el fondo</translation>
+            <source>water {length} deep</source>
+            <translation>agua: {length} de hondo</translation>
         </message>
         <message>
-            <source>mix {length} above the floor</source>
-            <translation>mezcla a {length} sobre el fondo</translation>
+            <source>mix {length} deep</source>
+            <translation>mezcla: {length} de hondo</translation>
         </message>
         <message>
             <source>makes {volume}</source>

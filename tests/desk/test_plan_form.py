@@ -477,3 +477,18 @@ def test_calves_that_were_forgotten_are_asked_for(form: PlanForm, herd: Herd, qt
     form.keep()
     (plan,) = plans(herd)
     assert (plan.groups[0].calves, plan.count_from, plan.count_to) == (24, 20, 28)
+
+
+def test_another_group_begins_with_the_same_mix_and_keeps_its_strength(form: PlanForm, qtbot: QtBot) -> None:
+    """8.5 oz on 2 qt stay that where older calves get 3 qt: the rate went along, and theirs was a third thinner."""
+    form.groups[0].water.click()
+    put(qtbot, form.groups[0].calves, "24")
+    form.add.click()
+    first, second = form.groups
+    assert second.calves.count() == 0
+    assert second.water.isChecked()
+    put(qtbot, second.volume.line, "3 qt")
+    rates = [editor.rate.rate() for editor in (first, second)]
+    assert rates[0] is not None
+    assert rates[1] is not None
+    assert rates[1].powder_mass_g / rates[1].volume_ml == pytest.approx(rates[0].powder_mass_g / rates[0].volume_ml)

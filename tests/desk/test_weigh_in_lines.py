@@ -14,10 +14,10 @@ from calibrator.desk.guide import Guide
 from calibrator.desk.weigh_in import line_words, words
 from calibrator.desk.weigh_in.step_mark import StepMark
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
-from calibrator.desk.weigh_in.words import mark_hands
+from calibrator.desk.weigh_in.words import early_words, mark_hands
 from calibrator.model import Cylinder, FillWay, Lot, Scale, Scoop, Step, UnitSystem, WeighIn, new_id
 from calibrator.science.advice import MOST_MORE
-from calibrator.science.mark import OldLine, OldLineVerdict, fill_line
+from calibrator.science.mark import LineVerdict, OldLine, OldLineVerdict, fill_line
 
 LEVEL_G = (331.0, 333.0, 330.0, 332.0, 334.0, 331.0, 332.0, 333.0)
 
@@ -68,6 +68,21 @@ def test_a_moved_line_is_the_one_to_wipe_out(guide: Guide, step: StepMark) -> No
     step.show_guide(guide)
     assert "Wipe out" in step.hands.text()
     assert "moves up" in step._drawing.words()
+    guide.set(drawn_line_mm=17.0, drawn_line_typed="17 mm")
+    assert early_words(guide, Step.FILLS_TO_MARK).startswith("Early: two fills to this line are wanted")
+
+
+def test_why_a_line_inside_the_tolerance_is_moved_is_said(guide: Guide) -> None:
+    guide.set(drawn_line_mm=16.0, drawn_line_typed="16 mm")
+    for bag in (1, 2, 3, 4):
+        for mass_g in (288.7, 289.1):
+            guide.add_fill(FillWay.TO_MARK, bag, mass_g, f"{mass_g} g")
+    check = guide.findings.check
+    assert check is not None
+    assert check.verdict is LineVerdict.MOVE
+    assert abs(check.mean_g - 283.5) < check.tolerance_g
+    told = line_words.check_reason(check, guide, UnitSystem.METRIC)
+    assert "That is surely not 284 g, and the other line comes nearer" in told.replace("\u00a0", " ")
 
 
 def test_full_scoops_are_told_in_the_picture(guide: Guide, step: StepMark) -> None:

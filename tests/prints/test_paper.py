@@ -335,7 +335,7 @@ def test_a_vessel_that_runs_over_is_said_in_words() -> None:
     group = replace(one.groups[0], rows=(row(100, fits=False, water_level_mm=25.4),))
     shown = told(wall_chart(replace(one, groups=(group,))))
     assert "too much for 5 gal pail" in shown
-    assert "water 1 in above the floor" in shown
+    assert "water 1 in deep" in shown
 
 
 @pytest.mark.parametrize(("count", "shown"), [(3, "3"), (2.5, "2 1/2"), (0.25, "1/4"), (0, "0"), (1.75, "1 3/4")])
@@ -608,3 +608,14 @@ def test_a_lot_sheet_tells_weights_in_the_farm_s_units_first_and_as_they_were_re
     assert f"{level.low_g / OUNCE:.2f} oz to {level.high_g / OUNCE:.2f} oz ({level.low_g:.2f} to" in told
     metric = " ".join(text.text for text in texts(lot_sheet(replace(facts, units=UnitSystem.METRIC))))
     assert f"{level.low_g:.2f} to {level.high_g:.2f} g" in metric.replace("\u00a0", " ")
+
+
+def test_a_group_that_goes_on_over_the_page_is_named_there_again() -> None:
+    """81 calves stood on two pages, and the second did not say whose."""
+    facts = chart(range(60, 90))
+    young, old = (replace(facts.groups[0], name=name) for name in ("Under two weeks", "Two to eight weeks"))
+    document = wall_chart(replace(facts, groups=(young, old)))
+    assert len(document.pages) > 2
+    for page in document.pages:
+        shown = [item.text for item in page.items if isinstance(item, Text)]
+        assert any(name in shown for name in (young.name, old.name)), shown

@@ -2,12 +2,21 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
-from calibrator.model import Additive, Composition, MixingRate, PlanGroup, RateBasis, VolumeMeans
+from calibrator.model import Additive, Composition, MixingRate, Plan, PlanGroup, RateBasis, VolumeMeans
 from calibrator.science.bands import SOLIDS_SHARE
 from calibrator.science.errors import CannotCompute
-from calibrator.science.feeding import fed_ml, mix_per_calf, powder_per_calf_g, target_missed_g, usual_volume_ml
+from calibrator.science.feeding import (
+    counts_of,
+    fed_ml,
+    mix_per_calf,
+    powder_per_calf_g,
+    target_missed_g,
+    usual_volume_ml,
+)
 from calibrator.science.mixing import powder_from, powder_per_water
 
 OUNCE_G, TWO_QUARTS_ML, WARM_C = 28.349523125, 2 * 946.352946, 43.0
@@ -58,3 +67,20 @@ def test_a_powder_is_held_against_the_nearest_of_the_weights_that_scoops_are_mar
     assert target_missed_g(505.0, [250.0, 500.0], 0.02) is None
     assert target_missed_g(300.0, [250.0, 500.0], 0.02) == 250.0
     assert target_missed_g(500.0, [], 0.02) is None
+
+
+def test_a_group_has_rows_about_its_own_count() -> None:
+    """24 beside 60: the range about 84 was suggested for both together and holds neither."""
+    rate = MixingRate(basis=RateBasis.ON_WATER, powder_mass_g=283.5, volume_ml=1892.7)
+    young, old = (
+        PlanGroup(name=name, calves=calves, volume_ml=1892.7, volume_means=VolumeMeans.WATER, rate=rate)
+        for name, calves in (("young", 24), ("old", 60))
+    )
+    plan = Plan(id="p", farm_id="f", name="all", groups=(young, old), count_from=80, count_to=88, counts=(70,))
+    assert counts_of(plan) == [70, *range(80, 89)]
+    assert counts_of(plan, young) == [*range(20, 29), 70]
+    assert counts_of(plan, old) == [*range(56, 65), 70]
+    wide = replace(plan, count_from=20, count_to=100, count_step=10, counts=())
+    assert counts_of(wide, young) == [20, 24, *range(30, 101, 10)]  # it holds the group: as it was typed
+    apart = replace(plan, count_from=200, count_to=210, counts=())
+    assert counts_of(apart, young) == [24, *range(200, 211)]  # meant for something else

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 from functools import partial
 from operator import attrgetter
@@ -115,6 +116,11 @@ class GroupEditor(QFrame):
         self._show(usual, None)
         self.rate.begin(usual.rate, signed.typed if signed else "", powder_stays=signed is not None)
         self._tell_means()
+
+    def begin_like(self, other: PlanGroup) -> None:
+        """Show the mix of another group, whose strength stays whatever volume these are given; how many is asked."""
+        self.load(replace(other, name="", calves=0, additives=(), feedings=(), steps=(), day_one=None))
+        self.calves.clear()
 
     def _show(self, shown: PlanGroup, group: PlanGroup | None) -> None:
         self.name.set_text(shown.name)

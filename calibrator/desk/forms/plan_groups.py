@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from functools import partial
 
-from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtCore import QPoint, QTimer, Signal
+from PySide6.QtWidgets import QScrollArea, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.enter import enter_moves_on
@@ -89,9 +90,13 @@ class PlanGroups(QWidget):
         return (*(widget for editor in self.editors for widget in editor.in_order()), self.add)
 
     def _add(self) -> None:
+        like = next((group for editor in self.editors if (group := editor.group())), None)
         editor = self._place(None)
+        if like is not None:
+            editor.begin_like(like)
         self.edited.emit()
         editor.name.line.setFocus()
+        QTimer.singleShot(0, editor, partial(_bring_up, editor))  # where it stands is known once it is laid out
 
     def _place(self, group: PlanGroup | None) -> GroupEditor:
         editor = GroupEditor(self.desk)
@@ -128,3 +133,13 @@ class PlanGroups(QWidget):
         for number, editor in enumerate(self.editors, start=1):
             editor.show_place(number, len(self.editors) == 1)
         self.rearranged.emit()
+
+
+def _bring_up(editor: GroupEditor) -> None:
+    """Scroll to the top of a group: its first field alone would stand at the foot, all others below."""
+    area = editor.parentWidget()
+    while area is not None and not isinstance(area, QScrollArea):
+        area = area.parentWidget()
+    inner = area.widget() if area is not None else None
+    if area is not None and inner is not None:
+        area.verticalScrollBar().setValue(editor.mapTo(inner, QPoint(0, 0)).y())
