@@ -102,7 +102,7 @@ def strength_text(mix: Mix, system: UnitSystem) -> str:
     if system is UnitSystem.METRIC:
         words = translate(
             "RateWords",
-            "{solids} solids as mixed (powder with its own water), {dry} dry matter, {grams} g in a litre of mix",
+            "{solids} solids as mixed (powder with its own water), {dry} dry matter, {grams} g in a liter of mix",
         )
     return words.format(
         solids=_share(mix.solids_share), dry=_share(mix.dry_matter_share), grams=round(mix.powder_g_per_l)

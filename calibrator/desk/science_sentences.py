@@ -260,7 +260,7 @@ WHAT = (
     QT_TRANSLATE_NOOP("Science", "The step of the volume"),
     QT_TRANSLATE_NOOP("Science", "The volume's doubt"),
     QT_TRANSLATE_NOOP("Science", "The weight of a level scoopful"),
-    QT_TRANSLATE_NOOP("Science", "The weight of a litre of mix"),
+    QT_TRANSLATE_NOOP("Science", "The weight of a liter of mix"),
     QT_TRANSLATE_NOOP("Science", "The weight of a package"),
     QT_TRANSLATE_NOOP("Science", "The weight of a scoopful"),
     QT_TRANSLATE_NOOP("Science", "The weight of powder"),

@@ -129,7 +129,7 @@ TOTES_OF = QT_TRANSLATE_NOOP("Prints", "{count} totes, {mass} each")
 ANALYSIS = QT_TRANSLATE_NOOP("Prints", "Label analysis")
 PROTEIN = QT_TRANSLATE_NOOP("Prints", "protein {percent}")
 FAT = QT_TRANSLATE_NOOP("Prints", "fat {percent}")
-FIBRE = QT_TRANSLATE_NOOP("Prints", "fibre {percent}")
+FIBRE = QT_TRANSLATE_NOOP("Prints", "fiber {percent}")
 ASH = QT_TRANSLATE_NOOP("Prints", "ash {percent}")
 MOISTURE = QT_TRANSLATE_NOOP("Prints", "moisture {percent}")
 MEDICATED_SHORT = QT_TRANSLATE_NOOP("Prints", "Medicated")
@@ -163,7 +163,7 @@ TOLERANCE = QT_TRANSLATE_NOOP("Prints", "Tolerance")
 METHOD = QT_TRANSLATE_NOOP(
     "Prints",
     "Powder stirred up, scoop dipped and heaped, struck off with a straight edge without tapping; the scale "
-    "zeroed before each weighing. Fills to the line were levelled by a shake and read at eye level. Weights "
+    "zeroed before each weighing. Fills to the line were leveled by a shake and read at eye level. Weights "
     "are as the scale showed them, in air.",
 )
 FILLS = QT_TRANSLATE_NOOP("Prints", "Fills, all of them")
@@ -267,7 +267,7 @@ DENSITY_BY_LOT = QT_TRANSLATE_NOOP("Prints", "Bulk density by lot, struck level"
 DENSITY_AXIS = QT_TRANSLATE_NOOP("Prints", "{unit}, at the day of the weigh-in")
 HOW_TO_READ = QT_TRANSLATE_NOOP(
     "Prints",
-    "Dot: a lot, its bar a 95 % interval. Grey steps: the limits within which lots of its kind of powder are "
+    "Dot: a lot, its bar a 95 % interval. Gray steps: the limits within which lots of its kind of powder are "
     "expected, wider where a lot is known less well. Line: the running mean.",
 )
 RING_MARKS = QT_TRANSLATE_NOOP("Prints", "A ring marks a lot that stands out.")
@@ -313,10 +313,10 @@ DO_MORE_FILLS = QT_TRANSLATE_NOOP(
     "Take more fills from each bag: the fills of a bag differ more than the bags.",
 )
 DO_AS_NOW = QT_TRANSLATE_NOOP("Prints", "Go on weighing as many bags and fills as now.")
-DO_PRACTISE = QT_TRANSLATE_NOOP("Prints", "Practise the scooping: fills of one bag scatter more than they need to.")
+DO_PRACTISE = QT_TRANSLATE_NOOP("Prints", "Practice the scooping: fills of one bag scatter more than they need to.")
 DO_PRACTISE_WITH = QT_TRANSLATE_NOOP(
     "Prints",
-    "Practise the scooping with {who}: these fills scatter more than the others'.",
+    "Practice the scooping with {who}: these fills scatter more than the others'.",
 )
 DO_CHECK_SCALE = QT_TRANSLATE_NOOP(
     "Prints",

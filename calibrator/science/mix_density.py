@@ -146,7 +146,7 @@ def by_jug(
     volume = positive(jug_ml, "The volume of the jug")
     densities = [positive(m, "The weight of the mix in the jug") / volume for m in masses_g]
     for density in densities:
-        between(density, 0.9, 1.2, "The weight of a litre of mix", "0.9 and 1.2 kg; was the empty jug taken off?")
+        between(density, 0.9, 1.2, "The weight of a liter of mix", "0.9 and 1.2 kg; was the empty jug taken off?")
     sd, df = _spread(densities, JUG_SD_SHARE, JUG_DF)
     rounding = two_roundings_u(not_negative(scale_step_g, "The step of the scale")) / volume
     common = mean_of(densities) * not_negative(jug_u_ml, "The doubt in the jug") / volume

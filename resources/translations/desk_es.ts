@@ -407,7 +407,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>El lote se fabricó después de recibirse. Corrija uno de los dos días.</translation>
     </message>
     <message>
-        <source>Protein, fat, fibre, ash and moisture together are more than 100 %. Mend them.</source>
+        <source>Protein, fat, fiber, ash and moisture together are more than 100 %. Mend them.</source>
         <translation>Proteína, grasa, fibra, ceniza y humedad juntas pasan de 100 %. Corríjalas.</translation>
     </message>
     <message>
@@ -491,7 +491,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Grasa, %</translation>
     </message>
     <message>
-        <source>Fibre, %</source>
+        <source>Fiber, %</source>
         <translation>Fibra, %</translation>
     </message>
     <message>
@@ -1849,6 +1849,10 @@ entre {low} y {high}
         <translation>Prepare la báscula</translation>
     </message>
     <message>
+        <source>Stand it level, out of the draft. Empty scoop on, press zero: it reads 0.</source>
+        <translation>Póngala nivelada y sin corriente de aire. Con la medida vacía encima, oprima cero: marca 0.</translation>
+    </message>
+    <message>
         <source>Put a known weight on, such as a full sealed pack. It should read what it is.</source>
         <translation>Ponga un peso conocido, como un paquete lleno y sellado. Debe marcar lo que es.</translation>
     </message>
@@ -1875,10 +1879,6 @@ entre {low} y {high}
     <message>
         <source>No tapping, no pressing, no setting down hard: it packs the powder.</source>
         <translation>Sin golpes, sin apretar, sin asentarla con fuerza: eso compacta el polvo.</translation>
-    </message>
-    <message>
-        <source>Stand it level, out of the draught. Empty scoop on, press zero: it reads 0.</source>
-        <translation>Póngala nivelada y sin corriente de aire. Con la medida vacía encima, oprima cero: marca 0.</translation>
     </message>
     <message>
         <source>Set the scoop on the zeroed scale, read it, type, press Enter.</source>
@@ -2330,10 +2330,6 @@ entre {low} y {high}
         <translation>grasa</translation>
     </message>
     <message>
-        <source>fibre</source>
-        <translation>fibra</translation>
-    </message>
-    <message>
         <source>ash</source>
         <translation>ceniza</translation>
     </message>
@@ -2364,6 +2360,10 @@ entre {low} y {high}
     <message>
         <source>cold weather</source>
         <translation>clima frío</translation>
+    </message>
+    <message>
+        <source>fiber</source>
+        <translation>fibra</translation>
     </message>
     <message>
         <source>how it cools</source>
@@ -4432,7 +4432,7 @@ entre {low} y {high}
         <translation>grasa</translation>
     </message>
     <message>
-        <source>fibre</source>
+        <source>fiber</source>
         <translation>fibra</translation>
     </message>
     <message>
@@ -4487,6 +4487,10 @@ entre {low} y {high}
         <translation>Peso de cada uno</translation>
     </message>
     <message>
+        <source>Fiber</source>
+        <translation>Fibra</translation>
+    </message>
+    <message>
         <source>Often:</source>
         <translation>Lo común:</translation>
     </message>
@@ -4497,10 +4501,6 @@ entre {low} y {high}
     <message>
         <source>Fat</source>
         <translation>Grasa</translation>
-    </message>
-    <message>
-        <source>Fibre</source>
-        <translation>Fibra</translation>
     </message>
     <message>
         <source>Ash</source>
@@ -4579,7 +4579,7 @@ entre {low} y {high}
         <translation>Se fabricó años antes de llegar. Revise las dos fechas.</translation>
     </message>
     <message>
-        <source>Protein, fat, fibre, ash and moisture together are more than 100 %. Check them.</source>
+        <source>Protein, fat, fiber, ash and moisture together are more than 100 %. Check them.</source>
         <translation>Proteína, grasa, fibra, ceniza y humedad suman más de 100 %. Revíselas.</translation>
     </message>
 </context>
@@ -6387,7 +6387,7 @@ entre {low} y {high}
         <translation>{solids} de sólidos en la mezcla (polvo con su propia agua), {dry} de materia seca</translation>
     </message>
     <message>
-        <source>{solids} solids as mixed (powder with its own water), {dry} dry matter, {grams} g in a litre of mix</source>
+        <source>{solids} solids as mixed (powder with its own water), {dry} dry matter, {grams} g in a liter of mix</source>
         <translation>{solids} de sólidos en la mezcla (polvo con su propia agua), {dry} de materia seca, {grams} g por litro de mezcla</translation>
     </message>
     <message>
@@ -7468,6 +7468,10 @@ entre {low} y {high}
         <translation>Una revisión</translation>
     </message>
     <message>
+        <source>The weight of a liter of mix</source>
+        <translation>El peso de un litro de mezcla</translation>
+    </message>
+    <message>
         <source>A Brix calibration needs two weighed mixes or more.</source>
         <translation>Una calibración Brix necesita dos mezclas pesadas o más.</translation>
     </message>
@@ -7653,7 +7657,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The fibre on the label</source>
-        <translation>La fibra de la etiqueta</translation>
+        <translation>La fibra en la etiqueta</translation>
     </message>
     <message>
         <source>The finished volume</source>
@@ -7982,10 +7986,6 @@ entre {low} y {high}
     <message>
         <source>The weight of a level scoopful</source>
         <translation>El peso de una medida al ras</translation>
-    </message>
-    <message>
-        <source>The weight of a litre of mix</source>
-        <translation>El peso de un litro de mezcla</translation>
     </message>
     <message>
         <source>The weight of a package</source>
@@ -9489,7 +9489,7 @@ entre {low} y {high}
         <translation>Cada barra es una desviación estándar y su línea el intervalo del 95 %: entre lotes de una clase, entre costales de un lote, entre medidas de un costal. Dos tercios quedan dentro de ella, casi todos dentro del doble.</translation>
     </message>
     <message>
-        <source>Overlapping lines mean: nobody can be told from the others. It is what to practise, not who to blame.</source>
+        <source>Overlapping lines mean: nobody can be told from the others. It is what to practice, not who to blame.</source>
         <translation>Si las líneas se enciman, nadie se distingue de los demás. Sirve para practicar, no para culpar.</translation>
     </message>
     <message>
@@ -9549,11 +9549,11 @@ entre {low} y {high}
         <translation>Costales y llenadas están bien repartidos: siga como ahora.</translation>
     </message>
     <message>
-        <source>Practise scooping: scoopfuls of one bag scatter more than 2.5 %. Fill heaped, strike off once, do not tap.</source>
+        <source>Practice scooping: scoopfuls of one bag scatter more than 2.5 %. Fill heaped, strike off once, do not tap.</source>
         <translation>Practique la llenada: las medidas de un costal varían más de 2.5 %. Llene con copete, rase una vez, no golpee.</translation>
     </message>
     <message>
-        <source>Practise scooping with {name}: those scoopfuls scatter more than the others&apos;. Fill heaped, strike off once, do not tap.</source>
+        <source>Practice scooping with {name}: those scoopfuls scatter more than the others&apos;. Fill heaped, strike off once, do not tap.</source>
         <translation>Practique la llenada con {name}: esas medidas varían más que las de los demás. Llene con copete, rase una vez, no golpee.</translation>
     </message>
     <message>
@@ -10028,7 +10028,7 @@ Sign off all the same? The record will say so.</source>
 <context>
     <name>StepTools</name>
     <message>
-        <source>Stand the scale level, away from draughts. Set the empty scoop on it and zero it, so that it shows the powder alone. If you have a check weight, weigh it too.</source>
+        <source>Stand the scale level, away from drafts. Set the empty scoop on it and zero it, so that it shows the powder alone. If you have a check weight, weigh it too.</source>
         <translation>Ponga la báscula a nivel, lejos de corrientes de aire. Ponga encima la medida vacía y deje la báscula en cero, para que muestre solo el polvo. Si tiene una pesa de control, pésela también.</translation>
     </message>
     <message>
@@ -11472,19 +11472,19 @@ Sign off all the same? The record will say so.</source>
         <translation>Con estas llenadas no se sabe si {name} llena como los demás ({low} a {high}).</translation>
     </message>
     <message>
-        <source>Practise: shake once, read at eye level, take out what stands above the line.</source>
+        <source>Practice: shake once, read at eye level, take out what stands above the line.</source>
         <translation>Practique: sacuda una vez, lea a la altura de los ojos y quite lo que pase de la línea.</translation>
     </message>
     <message>
-        <source>Practise: no tapping, and strike level once with the back of a knife.</source>
+        <source>Practice: no tapping, and strike level once with the back of a knife.</source>
         <translation>Practique: no golpee, y rase de una sola pasada con el lomo de un cuchillo.</translation>
     </message>
     <message>
-        <source>Practise: shake once, read at eye level, add until the powder stands at the line.</source>
+        <source>Practice: shake once, read at eye level, add until the powder stands at the line.</source>
         <translation>Practique: sacuda una vez, lea a la altura de los ojos y agregue hasta que el polvo llegue a la línea.</translation>
     </message>
     <message>
-        <source>Practise: heap the scoop well before striking it level, so that no corner stays empty.</source>
+        <source>Practice: heap the scoop well before striking it level, so that no corner stays empty.</source>
         <translation>Practique: colme bien la medida antes de rasarla, para que no quede hueco.</translation>
     </message>
     <message>
@@ -11753,7 +11753,7 @@ Sign off all the same? The record will say so.</source>
         <translation>Cinco llenadas cada quien, dos personas o más</translation>
     </message>
     <message>
-        <source>Everybody fills the same scoop from the same bag, one after another. It is no test of people: it shows which move to practise.</source>
+        <source>Everybody fills the same scoop from the same bag, one after another. It is no test of people: it shows which move to practice.</source>
         <translation>Todos llenan la misma medida del mismo costal, uno tras otro. No es un examen: muestra qué movimiento practicar.</translation>
     </message>
     <message>
@@ -12614,7 +12614,7 @@ Sign off all the same? The record will say so.</source>
         <translation>Una toma pesa {mean}, entre {low} y {high} (95 %). Tolerancia: {from_mass} a {to_mass} ({target} ± {share}).</translation>
     </message>
     <message>
-        <source>Levelled by a shake, the powder packs {percent} denser than struck level.</source>
+        <source>Leveled by a shake, the powder packs {percent} denser than struck level.</source>
         <translation>Emparejado con una sacudida, el polvo queda {percent} más denso que al ras.</translation>
     </message>
     <message>

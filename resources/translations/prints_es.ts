@@ -276,7 +276,7 @@
             <translation>grasa {percent}</translation>
         </message>
         <message>
-            <source>fibre {percent}</source>
+            <source>fiber {percent}</source>
             <translation>fibra {percent}</translation>
         </message>
         <message>
@@ -400,7 +400,7 @@
             <translation>Tolerancia</translation>
         </message>
         <message>
-            <source>Powder stirred up, scoop dipped and heaped, struck off with a straight edge without tapping; the scale zeroed before each weighing. Fills to the line were levelled by a shake and read at eye level. Weights are as the scale showed them, in air.</source>
+            <source>Powder stirred up, scoop dipped and heaped, struck off with a straight edge without tapping; the scale zeroed before each weighing. Fills to the line were leveled by a shake and read at eye level. Weights are as the scale showed them, in air.</source>
             <translation>Polvo revuelto, medida llena con copete y rasada con una regla, sin golpear; báscula en cero antes de cada pesada. Las llenadas hasta la línea se emparejaron con una sacudida y se leyeron a la altura de los ojos. Los pesos son como los mostró la báscula, en aire.</translation>
         </message>
         <message>
@@ -832,7 +832,7 @@
             <translation>{unit}, en el día de la pesada</translation>
         </message>
         <message>
-            <source>Dot: a lot, its bar a 95 % interval. Grey steps: the limits within which lots of its kind of powder are expected, wider where a lot is known less well. Line: the running mean.</source>
+            <source>Dot: a lot, its bar a 95 % interval. Gray steps: the limits within which lots of its kind of powder are expected, wider where a lot is known less well. Line: the running mean.</source>
             <translation>Punto: un lote, su barra es un intervalo del 95 %. Escalones grises: los límites en que se esperan los lotes de su tipo de polvo, más anchos donde un lote se conoce menos. Línea: el promedio móvil.</translation>
         </message>
         <message>
@@ -960,11 +960,11 @@
             <translation>Siga pesando tantos costales y llenadas como ahora.</translation>
         </message>
         <message>
-            <source>Practise the scooping: fills of one bag scatter more than they need to.</source>
+            <source>Practice the scooping: fills of one bag scatter more than they need to.</source>
             <translation>Practique el llenado: las llenadas de un costal varían más de lo necesario.</translation>
         </message>
         <message>
-            <source>Practise the scooping with {who}: these fills scatter more than the others'.</source>
+            <source>Practice the scooping with {who}: these fills scatter more than the others'.</source>
             <translation>Practique el llenado con {who}: sus llenadas varían más que las de los demás.</translation>
         </message>
         <message>

@@ -259,8 +259,8 @@ def test_trials_of_the_same_people_are_told_together(shown: Callable[[], TrialDi
 @pytest.mark.parametrize(
     ("level", "share", "said"),
     [
-        (Level.HEAVY, 0.02, "A heavy hand each time (between +1.0 % and +3.0 %). Practise: no tapping"),
-        (Level.LIGHT, -0.02, "A light hand each time (between −3.0 % and −1.0 %). Practise: heap"),
+        (Level.HEAVY, 0.02, "A heavy hand each time (between +1.0 % and +3.0 %). Practice: no tapping"),
+        (Level.LIGHT, -0.02, "A light hand each time (between −3.0 % and −1.0 %). Practice: heap"),
         (Level.ALIKE, 0.0, "Fills as the others do, each time."),
         (Level.CANNOT_TELL, 0.005, "these trials cannot tell (between −0.5 % and +1.5 %)"),
     ],

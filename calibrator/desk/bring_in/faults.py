@@ -108,7 +108,7 @@ def made_later() -> str:
 
 
 def over_whole() -> str:
-    return translate("BringIn", "Protein, fat, fibre, ash and moisture together are more than 100 %. Mend them.")
+    return translate("BringIn", "Protein, fat, fiber, ash and moisture together are more than 100 %. Mend them.")
 
 
 def no_powder(light: bool) -> str:

@@ -32,7 +32,7 @@ def meaning_words() -> dict[Meaning, str]:
         Meaning.PRICE: translate("BringIn", "Price of a bag"),
         Meaning.PROTEIN: translate("BringIn", "Protein, %"),
         Meaning.FAT: translate("BringIn", "Fat, %"),
-        Meaning.FIBRE: translate("BringIn", "Fibre, %"),
+        Meaning.FIBRE: translate("BringIn", "Fiber, %"),
         Meaning.ASH: translate("BringIn", "Ash, %"),
         Meaning.MOISTURE: translate("BringIn", "Moisture, %"),
         Meaning.MEDICATED: translate("BringIn", "Medicated, yes or no"),

@@ -287,7 +287,7 @@ def _captions() -> dict[str, str]:
         "retired_why": translate("History", "in use or retired"),
         "protein_pct": translate("History", "protein"),
         "fat_pct": translate("History", "fat"),
-        "fibre_pct": translate("History", "fibre"),
+        "fibre_pct": translate("History", "fiber"),
         "ash_pct": translate("History", "ash"),
         "moisture_pct": translate("History", "moisture"),
         "counts": translate("History", "counts of calves"),

@@ -48,7 +48,7 @@ class LotForm(Form[Lot]):
         self.parts = {
             "protein_pct": self._percent(self.tr("Protein")),
             "fat_pct": self._percent(self.tr("Fat")),
-            "fibre_pct": self._percent(self.tr("Fibre")),
+            "fibre_pct": self._percent(self.tr("Fiber")),
             "ash_pct": self._percent(self.tr("Ash")),
             "moisture_pct": self._percent(self.tr("Moisture")),
         }
@@ -206,5 +206,5 @@ class LotForm(Form[Lot]):
             return self.tr("It was made years before it arrived. Check both days.")
         told = [value for field in self.parts.values() if (value := field.value()) is not None]
         if sum(told) > WHOLE_PCT:
-            return self.tr("Protein, fat, fibre, ash and moisture together are more than 100 %. Check them.")
+            return self.tr("Protein, fat, fiber, ash and moisture together are more than 100 %. Check them.")
         return ""

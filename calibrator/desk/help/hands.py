@@ -42,7 +42,7 @@ def scale_ready() -> Handiwork:
         (
             Move(
                 "zero",
-                translate("Hands", "Stand it level, out of the draught. Empty scoop on, press zero: it reads 0."),
+                translate("Hands", "Stand it level, out of the draft. Empty scoop on, press zero: it reads 0."),
             ),
             Move(
                 "pack",

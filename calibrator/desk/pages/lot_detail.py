@@ -253,7 +253,7 @@ class LotDetail(QFrame):
         named = (
             (self.tr("protein"), composition.protein_pct),
             (self.tr("fat"), composition.fat_pct),
-            (self.tr("fibre"), composition.fibre_pct),
+            (self.tr("fiber"), composition.fibre_pct),
             (self.tr("ash"), composition.ash_pct),
             (self.tr("moisture"), composition.moisture_pct),
         )

@@ -74,7 +74,7 @@ class SpreadPanel(QWidget):
         )
         self.people_words.setText(
             self.tr(
-                "Overlapping lines mean: nobody can be told from the others. It is what to practise, not who to blame."
+                "Overlapping lines mean: nobody can be told from the others. It is what to practice, not who to blame."
             )
         )
 
@@ -133,11 +133,11 @@ class SpreadPanel(QWidget):
             Do.MORE_FILLS: self.tr("Weigh more fills of each bag: bags are alike, scoopfuls are not."),
             Do.AS_NOW: self.tr("Bags and fills of each are well balanced: go on as now."),
             Do.PRACTISE: self.tr(
-                "Practise scooping: scoopfuls of one bag scatter more than 2.5 %. Fill heaped, strike off once, do not "
+                "Practice scooping: scoopfuls of one bag scatter more than 2.5 %. Fill heaped, strike off once, do not "
                 "tap."
             ),
             Do.PRACTISE_WITH: self.tr(
-                "Practise scooping with {name}: those scoopfuls scatter more than the others'. Fill heaped, strike off "
+                "Practice scooping with {name}: those scoopfuls scatter more than the others'. Fill heaped, strike off "
                 "once, do not tap."
             ).format(name=found.apart),
             Do.CHECK_SCALE: self.tr(

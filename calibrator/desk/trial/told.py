@@ -56,7 +56,7 @@ class TrialTold(QWidget):
             self.people.setText(
                 self.tr(
                     "Everybody fills the same scoop from the same bag, one after another. It is no test of people: it "
-                    "shows which move to practise."
+                    "shows which move to practice."
                 )
             )
         self._draw(work, found.mean_g if found else None)

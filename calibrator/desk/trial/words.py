@@ -51,15 +51,15 @@ def _level_words(one: Person, way: FillWay) -> str:
 def less_words(way: FillWay) -> str:
     """What a heavy hand practises."""
     if way is FillWay.TO_MARK:
-        return translate("Trial", "Practise: shake once, read at eye level, take out what stands above the line.")
-    return translate("Trial", "Practise: no tapping, and strike level once with the back of a knife.")
+        return translate("Trial", "Practice: shake once, read at eye level, take out what stands above the line.")
+    return translate("Trial", "Practice: no tapping, and strike level once with the back of a knife.")
 
 
 def more_words(way: FillWay) -> str:
     """What a light hand practises."""
     if way is FillWay.TO_MARK:
-        return translate("Trial", "Practise: shake once, read at eye level, add until the powder stands at the line.")
-    return translate("Trial", "Practise: heap the scoop well before striking it level, so that no corner stays empty.")
+        return translate("Trial", "Practice: shake once, read at eye level, add until the powder stands at the line.")
+    return translate("Trial", "Practice: heap the scoop well before striking it level, so that no corner stays empty.")
 
 
 def _scatter_words(one: Person) -> str:

@@ -224,7 +224,7 @@ def settling_words(check: LineCheck) -> str:
     """What the shake did to the powder."""
     percent = shown.percent(100 * abs(check.settling_factor - 1))
     if check.settling_factor >= 1:
-        words = translate("WeighInWords", "Levelled by a shake, the powder packs {percent} denser than struck level.")
+        words = translate("WeighInWords", "Leveled by a shake, the powder packs {percent} denser than struck level.")
     else:
         words = translate("WeighInWords", "Filled to the line, the powder lies {percent} looser than struck level.")
     return words.format(percent=percent)

@@ -34,7 +34,7 @@ class StepTools(StepView):
         super().__init__(
             desk,
             self.tr(
-                "Stand the scale level, away from draughts. Set the empty scoop on it and zero it, so that it "
+                "Stand the scale level, away from drafts. Set the empty scoop on it and zero it, so that it "
                 "shows the powder alone. If you have a check weight, weigh it too."
             ),
         )
