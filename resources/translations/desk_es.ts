@@ -7657,7 +7657,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The fibre on the label</source>
-        <translation>La fibra en la etiqueta</translation>
+        <translation>La fibra de la etiqueta</translation>
     </message>
     <message>
         <source>The finished volume</source>
