@@ -13,7 +13,7 @@ from calibrator.prints.fonts import width_mm
 from calibrator.prints.languages import Tongue
 from calibrator.prints.page import BLACK, GREY, PALE, Anchor, Box, Shape, Weight, arc, polygon
 from calibrator.prints.sheet import Sheet
-from calibrator.science.lot_chart import Charted, LotChart
+from calibrator.science.lot_chart import FEWEST_FOR_LIMITS, Charted, LotChart
 from calibrator.science.season_spread import open_above
 from calibrator.units import density_unit, show_percent
 from calibrator.values import dataclass
@@ -55,7 +55,8 @@ def draw_densities(
     box = Box(room.x_mm + _LEFT, room.y_mm + _TOP, room.width_mm - _LEFT, room.height_mm - _TOP - _FOOT)
     scales = _scales(box, lots, chart)
     sheet.frame(box, 0.25)
-    _draw_limits(sheet, scales, lots, chart)
+    if len(lots) >= FEWEST_FOR_LIMITS:
+        _draw_limits(sheet, scales, lots, chart)
     _draw_levels(sheet, scales, units)
     _draw_months(sheet, scales, tongue)
     _draw_running(sheet, scales, lots, chart)
@@ -66,7 +67,8 @@ def draw_densities(
 
 def _scales(box: Box, lots: Sequence[SeasonLot], chart: LotChart) -> _Scales:
     ends = [end for lot in lots for end in (lot.density_low_g_per_ml, lot.density_high_g_per_ml)]
-    ends += [end for one in chart.lots for end in (one.low_g_per_ml, one.high_g_per_ml) if end is not None]
+    if len(lots) >= FEWEST_FOR_LIMITS:
+        ends += [end for one in chart.lots for end in (one.low_g_per_ml, one.high_g_per_ml) if end is not None]
     low, high = min(ends), max(ends)
     pad = 0.08 * (high - low) or 0.01
     days = [lot.at.date() for lot in lots]

@@ -24,6 +24,10 @@ Floats = NDArray[np.float64]
 Bools = NDArray[np.bool_]
 
 
+FEWEST_FOR_LIMITS = 3
+"""Of two lots limits and middles would be drawn as lone ticks, which tell nothing."""
+
+
 class Weighed(OfKind, Protocol):
     """What the chart must know of a lot."""
 

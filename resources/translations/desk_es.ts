@@ -1095,6 +1095,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>A4</translation>
     </message>
     <message>
+        <source>The most that a feeding may be off.</source>
+        <translation>Lo más que puede desviarse una toma.</translation>
+    </message>
+    <message>
         <source>Tolerance</source>
         <translation>Tolerancia</translation>
     </message>
@@ -1137,10 +1141,6 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <message>
         <source>Kept: water is measured to {value}</source>
         <translation>Se guardó: el agua se mide a {value}</translation>
-    </message>
-    <message>
-        <source>Most a feeding is off.</source>
-        <translation>Lo más que puede desviarse una toma.</translation>
     </message>
     <message>
         <source>Sign or letters: $, MXN.</source>
@@ -5042,6 +5042,10 @@ entre {low} y {high}
     <message>
         <source>The next lot that is signed off can be compared with this one.</source>
         <translation>El próximo lote firmado se podrá comparar con este.</translation>
+    </message>
+    <message>
+        <source>Press Compare two.</source>
+        <translation>Oprima Comparar dos.</translation>
     </message>
     <message>
         <source>Press Compare two, then click the two lots.</source>
@@ -10014,8 +10018,8 @@ Sign off all the same? The record will say so.</source>
 ¿Firmar de todos modos? Quedará en el registro.</translation>
     </message>
     <message>
-        <source>Signed off. Now print the label and the wall chart.</source>
-        <translation>Pesada firmada. Ahora imprima la etiqueta y la tabla de pared.</translation>
+        <source>Signed off.</source>
+        <translation>Pesada firmada.</translation>
     </message>
 </context>
 <context>
@@ -11165,6 +11169,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Change over</source>
         <translation>Cambiar de lote</translation>
+    </message>
+    <message>
+        <source>It was to be fed from {day} on, {feeding}: that is given up.</source>
+        <translation>Estaba previsto darlo desde el {day}, {feeding}: eso queda sin efecto.</translation>
     </message>
     <message>
         <source>Lot {number} is in use.</source>

@@ -251,6 +251,7 @@ def test_a_spot_fill_first_tells_of_its_own_bag(
     page.reload()
     card = page.spot_card
     card.level.setChecked(level)
+    assert card.weight.line.placeholderText() == ("like 12.0 oz" if level else "like 10.0 oz")  # as this lot weighs
     assert not card.bag.isVisible()
     card.weight.take(typed)
     card.keep()

@@ -45,7 +45,7 @@ class FarmForm(QWidget):
         self.paper = CalmBox()
         self.paper.addItem(self.tr("Letter"), Paper.LETTER)
         self.paper.addItem(self.tr("A4"), Paper.A4)
-        note = self.tr("Most a feeding is off.")
+        note = self.tr("The most that a feeding may be off.")
         self.tolerance = Amount(
             desk, self.tr("Tolerance"), Kind.PERCENT, note, lowest=0.1, highest=WIDEST_TOLERANCE_PCT, examples=TOLERANCE
         )

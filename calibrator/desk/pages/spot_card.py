@@ -27,7 +27,7 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.words import made_of_words, usual_slips, way_words
-from calibrator.model import FillWay, Mark, Scoop, SignOff, SpotFill, new_id
+from calibrator.model import FillWay, Mark, Scoop, SignOff, SpotFill, UnitSystem, new_id
 from calibrator.records.entries import Added, Struck
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import OldLineVerdict
@@ -221,6 +221,9 @@ class SpotCard(QFrame):
     def _tell_what(self) -> None:
         """Where level scoopfuls go before the one to the line: that the one is weighed, and not the feeding."""
         mark, signed = self._mark(), self._signed()
+        if mark and signed:
+            awaited_g = to_line_g(signed, mark) if self.to_mark.isChecked() else signed.level_mean_g
+            self.weight.box.set_examples({one: shown.mass(awaited_g, one) for one in UnitSystem})
         several = mark is not None and signed is not None and mark.full_scoops > 0 and self.to_mark.isChecked()
         self.what.setVisible(several)
         if mark and signed and several:

@@ -163,6 +163,10 @@ class WhatToDo:
             "those of lot {old} no more.",
         )
         told = text.format(number=lot.lot_number, old=old.lot_number)
+        if lot.fed_from is not None:
+            sooner = translate("TodayPage", "It was to be fed from {day} on, {feeding}: that is given up.")
+            feeding = feeding_name(now.plans, lot.fed_from_feeding)
+            told = f"{told} {sooner.format(day=day_text(lot.fed_from), feeding=feeding)}"
         ask_change_over(self.desk, now, told, partial(self._change_over_now, now, lot))
 
     def _change_over_now(self, now: Standing, lot: Lot, old_is_finished: bool) -> None:

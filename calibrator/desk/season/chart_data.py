@@ -7,12 +7,12 @@ from collections.abc import Callable, Sequence
 import numpy as np
 from numpy.typing import NDArray
 
-from calibrator.desk.season.facts import FEWEST_FOR_LIMITS, DayOf, day_of, days_of
+from calibrator.desk.season.facts import DayOf, day_of, days_of
 from calibrator.desk.season.lots_plot import PlotLots, Tag
 from calibrator.desk.season.words import lot_words
 from calibrator.desk.season_points import in_unit
 from calibrator.model import LotPoints, UnitSystem
-from calibrator.science.lot_chart import LotChart
+from calibrator.science.lot_chart import FEWEST_FOR_LIMITS, LotChart
 from calibrator.science.season_findings import Finding, OutOfLine
 
 MOST_TAGS = 40

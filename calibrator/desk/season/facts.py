@@ -44,10 +44,6 @@ READ_AT_ONCE_LOTS, READ_AT_ONCE_FILLS, READ_AT_ONCE_PAST = 1_000, 20_000, 200
 lots out of files, whose densities have to be worked out, after."""
 
 
-FEWEST_FOR_LIMITS = 3
-"""Of two lots limits and middles would be drawn as lone ticks, which tell nothing."""
-
-
 class Part(StrEnum):
     """What of a season is looked at, in the order in which the page shows it."""
 

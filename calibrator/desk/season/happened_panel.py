@@ -23,7 +23,7 @@ from calibrator.desk.how.working import Working
 from calibrator.desk.mix_history import kept_checks
 from calibrator.desk.parts import button, card, column, label, row
 from calibrator.desk.plain_text import on_screen
-from calibrator.desk.season.facts import FEWEST_FOR_LIMITS, DayOf, Meaning, Part, SeasonFacts
+from calibrator.desk.season.facts import DayOf, Meaning, Part, SeasonFacts
 from calibrator.desk.season.period_band import PeriodBand
 from calibrator.desk.season.words import change_words, density_text, meaning_words, said
 from calibrator.desk.season_points import change_share, last_two
@@ -32,6 +32,7 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.calm_box import CalmBox
 from calibrator.desk.widgets.picture_key import Entry, PictureKey
 from calibrator.model import FillWay, LotPoints, UnitSystem
+from calibrator.science.lot_chart import FEWEST_FOR_LIMITS
 from calibrator.science.mark import OldLineVerdict
 from calibrator.science.season_findings import FEWEST_TO_JUDGE, Finding
 

@@ -24,6 +24,7 @@ from calibrator.desk.widgets.stray_keys import SteadyLine
 from calibrator.model import Lot, SeasonLot
 from calibrator.science.errors import CannotCompute
 
+BOTH = 2
 TABLE_HEIGHT, SIDE_HEIGHT = 160, 190
 WIDEST, NARROWEST_NOTE = 220, 160
 GIVE_WAY = ("note", "weighed", "product", "scoop", "money", "solids", "feeding")
@@ -139,7 +140,7 @@ class LotsPanel(QWidget):
         facts, chosen = self._facts, self.chosen
         self.open_button.setEnabled(len(chosen) == 1)
         self.compare_button.setVisible(facts is not None and len(facts.lots) > 1)
-        two = facts is not None and len(chosen) == 2
+        two = facts is not None and len(chosen) == BOTH
         self._show_note(chosen)
         self.beside.setVisible(two)
         if facts is None or not two:
@@ -157,10 +158,12 @@ class LotsPanel(QWidget):
             return self.tr("Here every lot that is signed off stands in a row. It begins with the first sign-off.")
         if lots == 1:
             return self.tr("The next lot that is signed off can be compared with this one.")
+        if not self.compare_button.isChecked() and lots == BOTH:
+            return self.tr("Press Compare two.")
         if not self.compare_button.isChecked():
             return self.tr("Press Compare two, then click the two lots.")
         chosen = len(self.chosen)
-        if chosen > 2:
+        if chosen > BOTH:
             return self.tr("These are more than two: click those away that are not meant.")
         return self.tr("Now click one more lot.") if chosen else self.tr("Now click the two lots.")
 
@@ -173,7 +176,7 @@ class LotsPanel(QWidget):
         self.compare_button.setText(self.tr("End &comparing") if on else self.tr("&Compare two"))
         if not on:
             self.table.selectRow(max(0, self.table.currentIndex().row()))
-        elif self.model.rowCount() == 2:
+        elif self.model.rowCount() == BOTH:
             self.table.selectAll()
         else:
             self.table.clearSelection()

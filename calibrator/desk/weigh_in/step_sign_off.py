@@ -246,7 +246,7 @@ class StepSignOff(StepView):
             self.desk.ask.tell(in_words(error))
             return
         if made is not None:
-            self.desk.say(self.tr("Signed off. Now print the label and the wall chart."))
+            self.desk.say(self.tr("Signed off."))  # what comes next stands on the page
             self._label_button.setFocus()
 
     def _to_fills(self) -> None:
