@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
+from calibrator.desk.counted import counted
 from calibrator.desk.sheet_lines import GroupSheet, LotInUse
 from calibrator.desk.table_words import Telling, number_text, powder_text, way_text
 from calibrator.science.scoops import ScoopCount, usual
@@ -20,6 +21,7 @@ class FromBoth:
     new_g: float
     old_scoops: ScoopCount | None
     new_scoops: ScoopCount | None
+    rest_g: float = 0.0  # of the old lot, beyond this batch
 
 
 def from_both(sheet: GroupSheet, old: LotInUse, left_g: float) -> FromBoth | None:
@@ -37,8 +39,8 @@ def from_both(sheet: GroupSheet, old: LotInUse, left_g: float) -> FromBoth | Non
         usual(mass_g, ways, tolerance) if ways and mass_g > 0 else None
         for mass_g, ways in ((old_g, old.ways), (new_g, sheet.ways))
     ]
-    counted = [count if count and count.countable else None for count in counts]
-    return FromBoth(old_g, new_g, *counted)
+    of_old, of_new = (count if count and count.countable else None for count in counts)
+    return FromBoth(old_g, new_g, of_old, of_new, left_g - old_g)
 
 
 def both_text(found: FromBoth, sheet: GroupSheet, old: LotInUse, new: LotInUse) -> str:
@@ -53,7 +55,14 @@ def both_text(found: FromBoth, sheet: GroupSheet, old: LotInUse, new: LotInUse) 
         for lot, mass_g, count in parts
         if mass_g > 0
     ]
-    return translate("BothLots", "Into one batch: {parts}.").format(parts="; ".join(told))
+    calves, name = (sheet.today_line.calves if sheet.today_line else 0), sheet.group.name if sheet.group else ""
+    text = translate("BothLots", "Into one batch for {calves}: {parts}. Each lot by its own line.")
+    who = counted.calves(calves) + (f" ({name})" if name else "")
+    said = text.format(calves=who, parts="; ".join(told))
+    if found.rest_g <= 0:
+        return said
+    rest = translate("BothLots", "{powder} of lot {lot} stay for the next batches.")
+    return f"{said} {rest.format(powder=powder_text(found.rest_g, to), lot=old.lot.lot_number if old.lot else '–')}"
 
 
 def _scoops(count: ScoopCount | None, to: Telling) -> str:

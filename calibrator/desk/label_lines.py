@@ -39,14 +39,16 @@ class LineOffer:
 
 
 def weights_in_use(plans: Iterable[Plan], powder: Powder, on: date) -> Iterator[tuple[float, str]]:
-    """What one calf's feeding takes of powder on a day in every group of every plan, g, with the plan's name."""
+    """What one calf's feeding takes of powder on a day in every group of every plan, g, with the plan's name, and the
+    group's among several."""
     for plan in plans:
         try:
             groups = day_plan(plan, on, powder).groups
             weights = [powder_per_calf_g(group, powder, plan.water_temperature_c) for group in groups]
         except CannotCompute:
             continue
-        yield from ((mass_g, plan.name) for mass_g in weights)
+        names = (f"{plan.name}, {group.name}" if len(groups) > 1 and group.name else plan.name for group in groups)
+        yield from zip(weights, names, strict=True)
 
 
 def line_offers(

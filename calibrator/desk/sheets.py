@@ -33,7 +33,7 @@ from calibrator.science.batch import BatchTable, counts_of, table
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import recipe_of
 from calibrator.science.mixing import powder_from
-from calibrator.science.scoops import ScoopWay
+from calibrator.science.scoopfuls import ScoopWay, normal_u
 from calibrator.values import dataclass
 
 __all__ = [
@@ -105,8 +105,11 @@ def scoop_ways(sign_offs: Sequence[SignOff], marks: Sequence[Mark], names: dict[
 
 
 def _way(signed: SignOff, name: str, way: FillWay, mass_g: float, u_g: float) -> ScoopWay:
+    """Few bags leave more doubt in the mean than its standard uncertainty tells: as much more as at the sign-off."""
+    half_g = (signed.level_high_g - signed.level_low_g) / 2
+    wider = normal_u(half_g) / signed.level_u_g if signed.level_u_g > 0 else 1.0
     fills, bags = signed.fill_sd_share * mass_g, signed.bag_sd_share * mass_g
-    return ScoopWay(signed.scoop_id, name, way, mass_g, u_g, fills, bags)
+    return ScoopWay(signed.scoop_id, name, way, mass_g, wider * u_g, fills, bags)
 
 
 def powder_in_use(records: Records, now: Standing) -> LotInUse:

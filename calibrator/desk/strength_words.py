@@ -40,8 +40,8 @@ def _who_decides() -> str:
 
 def _solids(mix: Mix) -> str:
     texts = {
-        Band.BELOW: translate("StrengthWords", "{value} solids is below the aim of {low} to {high}."),
-        Band.ABOVE: translate("StrengthWords", "{value} solids is above the aim of {low} to {high}."),
+        Band.BELOW: translate("StrengthWords", "{value} solids is below the usual aim of {low} to {high}."),
+        Band.ABOVE: translate("StrengthWords", "{value} solids is above the usual aim of {low} to {high}."),
         Band.RISK: translate(
             "StrengthWords", "{value} solids is above {risk}: calves may scour. The aim is {low} to {high}."
         ),
@@ -60,7 +60,7 @@ def _osmolality(mix: Mix) -> str:
     surely = {
         Band.ABOVE: translate(
             "StrengthWords",
-            "Osmolality of about {value} (give or take {spread}) is above the aim of {low} to {high} mOsm/kg.",
+            "Osmolality of about {value} (give or take {spread}) is above the usual aim of {low} to {high} mOsm/kg.",
         ),
         Band.RISK: translate(
             "StrengthWords",
@@ -71,7 +71,8 @@ def _osmolality(mix: Mix) -> str:
     perhaps = {
         Band.ABOVE: translate(
             "StrengthWords",
-            "Osmolality of about {value} (give or take {spread}) may be above the aim of {low} to {high} mOsm/kg.",
+            "Osmolality of about {value} (give or take {spread}) may be above the usual aim of {low} to {high} "
+            "mOsm/kg.",
         ),
         Band.RISK: translate(
             "StrengthWords",

@@ -59,7 +59,8 @@ def draw_densities(
         _draw_limits(sheet, scales, lots, chart)
     _draw_levels(sheet, scales, units)
     _draw_months(sheet, scales, tongue)
-    _draw_running(sheet, scales, lots, chart)
+    if len(lots) >= FEWEST_FOR_LIMITS:
+        _draw_running(sheet, scales, lots, chart)
     for lot in lots:
         _draw_lot(sheet, scales, lot)
     _draw_marked(sheet, scales, lots, chart)

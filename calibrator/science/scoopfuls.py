@@ -20,7 +20,7 @@ _NORMAL_95 = 1.959963984540054
 class ScoopWay:
     """One kind of fill: a scoop, how it is filled, what one scoopful weighs.
 
-    `u_mean_g` is the standard uncertainty of that weight for this lot, `fill_sd_g` the spread of single
+    `u_mean_g` is the standard uncertainty of that weight for this lot (`normal_u`), `fill_sd_g` the spread of single
     scoopfuls of a bag, `bag_sd_g` that of the bags around it. `full_scoops` level scoopfuls go before each one to
     this line, for one feeding; of level scoopfuls, so many alone are one.
     """
@@ -83,6 +83,12 @@ def feedings(ways: Iterable[ScoopWay]) -> Iterator[tuple[tuple[ScoopWay, int], .
             yield ((way, 1),)
         elif way.way is FillWay.TO_MARK and (rim := level.get(way.scoop_id)) is not None:
             yield ((rim, way.full_scoops), (way, 1))
+
+
+def normal_u(half_95: float) -> float:
+    """The standard deviation of a normal spread that reaches so far at 95 %: what few degrees of freedom widen stays
+    as wide where it is added to normal spreads. JCGM 100:2008, 4.3.4."""
+    return half_95 / _NORMAL_95
 
 
 def spread_95_g(parts: Sequence[tuple[ScoopWay, float]]) -> float:

@@ -312,8 +312,12 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>lote {lot}: {powder}, {scoops}</translation>
     </message>
     <message>
-        <source>Into one batch: {parts}.</source>
-        <translation>En una tanda: {parts}.</translation>
+        <source>Into one batch for {calves}: {parts}. Each lot by its own line.</source>
+        <translation>En una sola tanda para {calves}: {parts}. Cada lote con su propia línea.</translation>
+    </message>
+    <message>
+        <source>{powder} of lot {lot} stay for the next batches.</source>
+        <translation>Del lote {lot} quedan {powder} para las próximas tandas.</translation>
     </message>
     <message>
         <source>weigh it</source>
@@ -10130,19 +10134,19 @@ Sign off all the same? The record will say so.</source>
         <translation>Deciden la etiqueta y su veterinario.</translation>
     </message>
     <message>
-        <source>{value} solids is below the aim of {low} to {high}.</source>
-        <translation>{value} de sólidos está por debajo de la meta de {low} a {high}.</translation>
-    </message>
-    <message>
-        <source>{value} solids is above the aim of {low} to {high}.</source>
-        <translation>{value} de sólidos está por encima de la meta de {low} a {high}.</translation>
-    </message>
-    <message>
         <source>{value} solids is above {risk}: calves may scour. The aim is {low} to {high}.</source>
         <translation>{value} de sólidos pasa de {risk}: las becerras pueden tener diarrea. La meta es {low} a {high}.</translation>
     </message>
     <message>
-        <source>Osmolality of about {value} (give or take {spread}) is above the aim of {low} to {high} mOsm/kg.</source>
+        <source>{value} solids is below the usual aim of {low} to {high}.</source>
+        <translation>{value} de sólidos está por debajo de la meta de {low} a {high}.</translation>
+    </message>
+    <message>
+        <source>{value} solids is above the usual aim of {low} to {high}.</source>
+        <translation>{value} de sólidos está por encima de la meta de {low} a {high}.</translation>
+    </message>
+    <message>
+        <source>Osmolality of about {value} (give or take {spread}) is above the usual aim of {low} to {high} mOsm/kg.</source>
         <translation>Una osmolalidad de unos {value} (más o menos {spread}) está por encima de la meta de {low} a {high} mOsm/kg.</translation>
     </message>
     <message>
@@ -10150,12 +10154,12 @@ Sign off all the same? The record will say so.</source>
         <translation>Una osmolalidad de unos {value} (más o menos {spread}) pasa de {risk} mOsm/kg: que no les falte agua limpia a las becerras. Según la práctica común, de ahí en adelante hay riesgo de diarrea.</translation>
     </message>
     <message>
-        <source>Osmolality of about {value} (give or take {spread}) may be above {risk} mOsm/kg: keep fresh water before the calves. By common practice scours are a risk from there on.</source>
-        <translation>Una osmolalidad de unos {value} (más o menos {spread}) puede pasar de {risk} mOsm/kg: que no les falte agua limpia a las becerras. Según la práctica común, de ahí en adelante hay riesgo de diarrea.</translation>
+        <source>Osmolality of about {value} (give or take {spread}) may be above the usual aim of {low} to {high} mOsm/kg.</source>
+        <translation>Una osmolalidad de unos {value} (más o menos {spread}) puede pasar de lo que se busca, de {low} a {high} mOsm/kg.</translation>
     </message>
     <message>
-        <source>Osmolality of about {value} (give or take {spread}) may be above the aim of {low} to {high} mOsm/kg.</source>
-        <translation>Una osmolalidad de unos {value} (más o menos {spread}) puede pasar de lo que se busca, de {low} a {high} mOsm/kg.</translation>
+        <source>Osmolality of about {value} (give or take {spread}) may be above {risk} mOsm/kg: keep fresh water before the calves. By common practice scours are a risk from there on.</source>
+        <translation>Una osmolalidad de unos {value} (más o menos {spread}) puede pasar de {risk} mOsm/kg: que no les falte agua limpia a las becerras. Según la práctica común, de ahí en adelante hay riesgo de diarrea.</translation>
     </message>
 </context>
 <context>

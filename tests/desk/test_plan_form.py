@@ -337,7 +337,7 @@ def test_the_volume_of_the_rate_goes_with_that_of_the_feeding(form: PlanForm, he
     assert made.rate.volume_ml == pytest.approx(4000)
     assert editor.rate.outcome.text() == "= 283 g of powder per calf and feeding, 7.0 % solids"
     assert "signed off for" not in editor.rate.advice.text()
-    assert "below the aim of 12 % to 15 %" in editor.rate.advice.text()
+    assert "below the usual aim of 12 % to 15 %" in editor.rate.advice.text()
 
 
 def test_what_is_water_or_mix_for_the_calf_is_so_for_the_rate(form: PlanForm, herd: Herd) -> None:

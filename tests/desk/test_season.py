@@ -25,11 +25,13 @@ from calibrator.desk.season import facts as facts_module
 from calibrator.desk.season.facts import DayOf, SeasonFacts
 from calibrator.desk.season.happened_panel import HappenedPanel
 from calibrator.desk.season.looking import Looking
+from calibrator.desk.season.why_words import sentence as why_sentence
 from calibrator.desk.season.words import weighed_words
 from calibrator.desk.theme import Theme, tokens
 from calibrator.model import Box, FillWay, Lot, SignOff, SpotFill, UnitSystem, WeighIn, new_id
 from calibrator.model.underway import Underway
 from calibrator.records import Records, RecordsError
+from calibrator.science.why import Cause, Effect, Told
 
 TEN_OZ_LEVEL = 10 * OZ_G / 665.9
 BOTH = QItemSelectionModel.SelectionFlag.Select | QItemSelectionModel.SelectionFlag.Rows
@@ -676,3 +678,9 @@ def test_two_lots_have_no_limits_yet_and_it_is_said(shown: Callable[[], SeasonPa
     assert np.isfinite(page.happened.plot.shown.limit_lows).any()
     assert "third lot" not in page.happened.meaning.text()
     assert weighed_words(page.happened._facts.lots[0]).split(", ")[0].endswith(("bag", "bags"))
+
+
+def test_humidity_that_was_entered_is_not_asked_for_again() -> None:
+    told = why_sentence(Effect(Cause.HUMIDITY, Told.TOO_FEW, 2, points=((60.0, 0.01), (40.0, -0.01))))
+    assert told.endswith("It takes five lots or more.")
+    assert "Enter" in why_sentence(Effect(Cause.HUMIDITY, Told.TOO_FEW, 0))

@@ -16,6 +16,7 @@ from calibrator.desk.sheets import (
     powder_before,
     powder_in_use,
     read_counts,
+    scoop_ways,
     suggested_range,
     water_step_ml,
 )
@@ -25,6 +26,7 @@ from calibrator.model import Box, FillWay, Paper, Plan, PrintKind, RateBasis, Un
 from calibrator.prints.chart_words import group_told, row_cells
 from calibrator.prints.languages import Tongue, Words
 from calibrator.records import Records
+from calibrator.science.scoopfuls import spread_95_g
 from calibrator.science.scoops import MOST_COUNTABLE
 
 TEN_OZ_LEVEL = 10 * OZ_G / 665.9
@@ -261,3 +263,12 @@ def test_a_chart_says_weigh_it_where_no_one_can_count(herd: Herd) -> None:
     facts = wall_chart_facts(herd.farm, sheet, signed, printed, signed.at.date(), Options(Paper.LETTER, ("en",)))
     told = {row.calves: bool(row.scoopfuls) for row in facts.groups[0].rows}
     assert told == {**{calves: calves <= 24 for calves in range(20, 31)}, 109: False, 120: False}
+
+
+def test_the_spread_of_many_scoopfuls_is_no_narrower_than_their_mean_was_signed_off(herd: Herd) -> None:
+    """24 scoopfuls are at least as unsure as 24 times the mean of few bags, whose t goes beyond 1.96."""
+    signed = herd.sign("25-1103C", 0.5)
+    few = replace(signed, level_low_g=signed.level_mean_g - 10.0, level_high_g=signed.level_mean_g + 10.0)
+    marks = [mark for mark in herd.records.marks() if mark.sign_off_id == signed.id]
+    level = next(way for way in scoop_ways([few], marks, {signed.scoop_id: "red"}) if way.way is FillWay.LEVEL)
+    assert spread_95_g([(level, 24.0)]) >= 24 * 10.0

@@ -17,8 +17,8 @@ POWDER = powder_from(Composition(protein_pct=20.0, fat_pct=20.0, fibre_pct=0.15,
 @pytest.mark.parametrize(
     ("solids", "words", "risk"),
     [
-        (0.11, "11.0 % solids is below the aim of 12 % to 15 %.", False),
-        (0.16, "16.0 % solids is above the aim of 12 % to 15 %.", True),
+        (0.11, "11.0 % solids is below the usual aim of 12 % to 15 %.", False),
+        (0.16, "16.0 % solids is above the usual aim of 12 % to 15 %.", True),
         (0.18, "18.0 % solids is above 17 %: calves may scour.", True),
     ],
 )
@@ -35,9 +35,9 @@ def test_osmolality_above_the_aim_is_said_as_the_estimate_that_it_is() -> None:
     assert strength_cautions(within) == ""
     spread = round(2 * above.osmolality_u / 5) * 5
     assert above.osmolality_mosm_per_kg - 2 * above.osmolality_u < 350
-    assert f"(give or take {spread}) may be above the aim of 300 to 350 mOsm/kg" in strength_cautions(above)
+    assert f"(give or take {spread}) may be above the usual aim of 300 to 350 mOsm/kg" in strength_cautions(above)
     measured = replace(above, osmolality_u=3.0)  # a laboratory's value leaves less open
-    assert "(give or take 5) is above the aim of 300 to 350 mOsm/kg" in strength_cautions(measured)
+    assert "(give or take 5) is above the usual aim of 300 to 350 mOsm/kg" in strength_cautions(measured)
     assert not at_risk(above)
 
 
@@ -45,7 +45,7 @@ def test_where_osmolality_is_a_risk_and_solids_are_not_both_say_on_what_ground()
     """The limit of 400 mOsm/kg: common practice, no source; that of 600: University of California Cooperative
     Extension, Tulare, which has stronger mixes fed only where fresh water is always there."""
     told = strength_cautions(mix_on_water(1000.0, 0.16 / 0.84, POWDER, 40.0))
-    assert "16.0 % solids is above the aim of 12 % to 15 %." in told
+    assert "16.0 % solids is above the usual aim of 12 % to 15 %." in told
     assert "may be above 400 mOsm/kg: keep fresh water before the calves. By common practice scours are a risk" in told
     assert told.endswith("Other advice sees it only above 600. The label and your veterinarian decide.")
 

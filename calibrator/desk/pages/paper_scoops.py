@@ -130,7 +130,8 @@ class ScoopPick(QWidget):
             return True
         if offer.problem is not None:
             return False
-        usual = self._desk.settings.now.label_half if offer.use is LineUse.HALF else True
+        # A line that no table counts with is put there by whoever wants it.
+        usual = self._desk.settings.now.label_half if offer.use is LineUse.HALF else not offer.line.reckoned
         return before.get(offer.target_g, usual)
 
     def _words(self, offer: LineOffer) -> str:

@@ -56,7 +56,7 @@ def plot_lots(
         middles=enough * unit * chart.middles_g_per_ml[order],
         limit_lows=enough * unit * chart.lows_g_per_ml[order],
         limit_highs=enough * unit * chart.highs_g_per_ml[order],
-        running=unit * running[order],
+        running=enough * unit * running[order],
         words=words,
         names=[str(numbers[place]) for place in places],
         tags=tags,

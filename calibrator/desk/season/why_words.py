@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from PySide6.QtCore import QCoreApplication, QDate, QLocale
 
 from calibrator.desk.season.words import signed_share
-from calibrator.science.why import Cause, Effect, Told
+from calibrator.science.why import LEAST_LOTS, Cause, Effect, Told
 
 translate = QCoreApplication.translate
 
@@ -94,6 +94,8 @@ def _per(effect: Effect) -> str:
 
 
 def _lacking(effect: Effect) -> str:
+    if effect.cause in (Cause.HUMIDITY, Cause.AGE) and 0 < effect.lots < LEAST_LOTS:
+        return translate("Why", "It takes five lots or more.")  # it was entered for those there are
     return {
         Cause.HUMIDITY: translate("Why", "Enter the room's humidity at each weigh-in."),
         Cause.AGE: translate("Why", "Enter the day on which each lot was made."),
