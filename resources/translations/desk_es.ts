@@ -5103,7 +5103,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>{scoop} is marked for lot {number}.</source>
-        <translation>{scoop} ya está marcada para el lote {number}.</translation>
+        <translation>{scoop}: ya tiene su línea del lote {number}.</translation>
     </message>
     <message>
         <source>{scoop} bears the label of lot {number} and is used level.</source>
@@ -6064,7 +6064,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Common practice: 108–110 °F (42–43 °C) for mixing.</source>
-        <translation>Práctica común: mezclar a 108–110 °F (42–43 °C).</translation>
+        <translation>Práctica común: mezclar a 42–43 °C (108–110 °F).</translation>
     </message>
     <message>
         <source>Temperat&amp;ure of the water</source>
@@ -9003,7 +9003,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Straight round</source>
-        <translation>Redonda recta</translation>
+        <translation>Redonda pareja</translation>
     </message>
     <message>
         <source>Tapered round</source>
@@ -9613,7 +9613,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Scoop&amp;fuls at once</source>
-        <translation>Medidas &amp;juntas</translation>
+        <translation>Med&amp;idas juntas</translation>
     </message>
     <message>
         <source>Ente&amp;r</source>
@@ -9777,7 +9777,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Fills to the line, the next step, make it surer.</source>
-        <translation>Las llenadas hasta la línea, el paso siguiente, la dan con más precisión.</translation>
+        <translation>Con las llenadas hasta la línea, el paso siguiente, se sabe mejor.</translation>
     </message>
     <message>
         <source>The line is there all the same</source>
@@ -9991,7 +9991,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Weighed by</source>
-        <translation>Pesó</translation>
+        <translation>Quién pesó</translation>
     </message>
     <message>
         <source>Signed by</source>
@@ -10854,19 +10854,19 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>water trimmed, {share} of everything; give or take {spread}</source>
-        <translation>agua ajustada, {share} de todo; más o menos {spread}</translation>
+        <translation>agua ajustada, {share} de todo; puede variar {spread}</translation>
     </message>
     <message>
         <source>on target, give or take {spread}</source>
-        <translation>justo, más o menos {spread}</translation>
+        <translation>justo; puede variar {spread}</translation>
     </message>
     <message>
         <source>powder {share} short, give or take {spread}</source>
-        <translation>falta {share} de polvo, más o menos {spread}</translation>
+        <translation>falta {share} de polvo; puede variar {spread}</translation>
     </message>
     <message>
         <source>powder {share} over, give or take {spread}</source>
-        <translation>sobra {share} de polvo, más o menos {spread}</translation>
+        <translation>sobra {share} de polvo; puede variar {spread}</translation>
     </message>
     <message>
         <source>Makes {solids} solids as mixed.</source>
@@ -11041,7 +11041,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>What was filled to the earlier line counts, reckoned to this one.</source>
-        <translation>Lo que se llenó hasta la línea anterior cuenta, calculado para esta.</translation>
+        <translation>Las llenadas hasta la línea anterior también cuentan, ajustadas a esta.</translation>
     </message>
     <message>
         <source>tolerance: ± {mass}</source>
@@ -12383,19 +12383,19 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Early: two fills to this line are wanted. You can go on all the same.</source>
-        <translation>Es pronto: faltan dos llenadas hasta esta línea. Puede seguir.</translation>
+        <translation>Es pronto: faltan dos llenadas hasta esta línea. Aun así puede oprimir Siguiente.</translation>
     </message>
     <message>
         <source>Early: more fills are advised. You can go on all the same.</source>
-        <translation>Es pronto: se recomiendan más llenadas. Puede seguir.</translation>
+        <translation>Es pronto: se recomiendan más llenadas. Aun así puede oprimir Siguiente.</translation>
     </message>
     <message>
         <source>Early: {more} are still planned. You can go on all the same.</source>
-        <translation>Es pronto: del plan faltan {more}. Puede seguir.</translation>
+        <translation>Es pronto: del plan faltan {more}. Aun así puede oprimir Siguiente.</translation>
     </message>
     <message>
         <source>Enough: a level scoopful is known within ± {mass}.</source>
-        <translation>Basta: una medida al ras se conoce con ± {mass}.</translation>
+        <translation>Basta: lo que pesa una medida al ras se sabe con un margen de ± {mass}.</translation>
     </message>
     <message>
         <source>{weighings}, {scoopfuls}</source>
@@ -12447,7 +12447,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Known within ± {now}; within ± {wanted} is wanted.</source>
-        <translation>Se conoce con ± {now}; se busca ± {wanted}.</translation>
+        <translation>Margen hasta ahora: ± {now}; se busca ± {wanted}.</translation>
     </message>
     <message>
         <source>Stir both, weigh them again, and dip a third bag.</source>
@@ -12515,7 +12515,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Dip, heap, and strike off with a straight edge. No tapping, no pressing. {fills}: type the weight, press Enter.</source>
-        <translation>Meta la medida, llénela con copete y rase con una regla. Sin golpear, sin apretar. {fills}: escriba el peso y oprima Enter.</translation>
+        <translation>Meta la medida en el polvo, llénela con copete y rase con una regla. Sin golpear, sin apretar. {fills}: escriba el peso y oprima Enter.</translation>
     </message>
     <message>
         <source>Two fills from each of four bags</source>
@@ -12606,8 +12606,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Hasta ahora una toma queda fuera de la tolerancia.</translation>
     </message>
     <message>
-        <source>That is surely not {target}, and the other line comes nearer: to about {mass}.</source>
-        <translation>Con certeza no son {target}, y la otra línea se acerca más: a unos {mass}.</translation>
+        <source>It is surely not {target}, though; with the new line it would be about {mass}.</source>
+        <translation>Pero con certeza no da {target}; con la línea nueva daría unos {mass}.</translation>
     </message>
     <message>
         <source>That is the mean of the lot: out of one bag it may be {mass} more or less. Weigh a spot fill of each bag that is opened.</source>

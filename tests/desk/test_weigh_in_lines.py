@@ -82,7 +82,7 @@ def test_why_a_line_inside_the_tolerance_is_moved_is_said(guide: Guide) -> None:
     assert check.verdict is LineVerdict.MOVE
     assert abs(check.mean_g - 283.5) < check.tolerance_g
     told = line_words.check_reason(check, guide, UnitSystem.METRIC)
-    assert "That is surely not 284 g, and the other line comes nearer" in told.replace("\u00a0", " ")
+    assert "It is surely not 284 g, though; with the new line" in told.replace("\u00a0", " ")
 
 
 def test_full_scoops_are_told_in_the_picture(guide: Guide, step: StepMark) -> None:

@@ -160,7 +160,7 @@ def check_reason(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
         told.insert(0, plan_words(check.result, guide))
     if check.verdict == LineVerdict.MOVE and abs(check.mean_g - check.next_line.target_g) <= check.tolerance_g:
         words = translate(
-            "WeighInWords", "That is surely not {target}, and the other line comes nearer: to about {mass}."
+            "WeighInWords", "It is surely not {target}, though; with the new line it would be about {mass}."
         )
         target, mass = check.next_line.target_g, check.next_line.feeding_g
         told.append(words.format(target=unbroken(shown.mass(target, system)), mass=unbroken(fine(mass, system))))
