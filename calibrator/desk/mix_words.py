@@ -258,9 +258,9 @@ def would_tell_words(judged: Judged, way: SolidsFrom) -> str:
     if way in OF_RULES and looks_right(judged):
         return translate(
             "MixWords",
-            "How right it is, this reading cannot tell closer than ± {half}. Weighed mixes tell more, once for this "
-            "powder: two make a start, six a sure verdict; see the tab Brix calibration.",
-        ).format(half=percent((judged.high - judged.low) / 2))
+            "This reading tells no more than {low} to {high} solids. Weighed mixes tell more, once for this powder: "
+            "two make a start, six a sure verdict; see the tab Brix calibration.",
+        ).format(low=percent(judged.low), high=percent(judged.high))
     if way is SolidsFrom.FINISHED_VOLUME and judged.would_tell is not None:
         return translate(
             "MixWords", "The volume alone does not tell it. Read three drops of the mix with a refractometer."
@@ -276,8 +276,8 @@ def would_tell_words(judged: Judged, way: SolidsFrom) -> str:
         ),
         WouldTell.OWN_LINE: translate(
             "MixWords",
-            "Neither more drops nor plain water would settle it. Weighed mixes would, once for this powder: two make a "
-            "start, six a sure verdict; see the tab Brix calibration.",
+            "More drops would not settle it. Weighed mixes would, once for this powder: two make a start, six a sure "
+            "verdict; see the tab Brix calibration.",
         ),
         WouldTell.MORE_REFERENCES: translate(
             "MixWords", "Add weighed mixes to the Brix calibration; they make it surer."

@@ -5283,6 +5283,10 @@ entre {low} y {high}
         <translation>Esta lectura queda fuera de las mezclas pesadas con que se hizo la línea.</translation>
     </message>
     <message>
+        <source>This reading tells no more than {low} to {high} solids. Weighed mixes tell more, once for this powder: two make a start, six a sure verdict; see the tab Brix calibration.</source>
+        <translation>Esta lectura solo dice que hay de {low} a {high} de sólidos. Más dicen las mezclas pesadas en la báscula, una sola vez para este polvo: con dos se empieza, con seis el resultado es firme; vea la pestaña Calibración Brix.</translation>
+    </message>
+    <message>
         <source>One more drop would tell, if it reads like these.</source>
         <translation>Una gota más lo diría, si sale como estas.</translation>
     </message>
@@ -5343,10 +5347,6 @@ entre {low} y {high}
         <translation>El volumen por sí solo no lo dice. Lea tres gotas de la mezcla con un refractómetro.</translation>
     </message>
     <message>
-        <source>Neither more drops nor plain water would settle it. Weighed mixes would, once for this powder: two make a start, six a sure verdict; see the tab Brix calibration.</source>
-        <translation>Ni más gotas ni agua sola lo resolverían. Las mezclas pesadas sí, una sola vez para este polvo: dos bastan para empezar, seis dan un resultado cierto; vea la pestaña Calibración Brix.</translation>
-    </message>
-    <message>
         <source>Add weighed mixes to the Brix calibration; they make it surer.</source>
         <translation>Agregue mezclas pesadas a la calibración Brix; la hacen más precisa.</translation>
     </message>
@@ -5391,8 +5391,8 @@ entre {low} y {high}
         <translation>Solo cuando las dos concuerden:</translation>
     </message>
     <message>
-        <source>How right it is, this reading cannot tell closer than ± {half}. Weighed mixes tell more, once for this powder: two make a start, six a sure verdict; see the tab Brix calibration.</source>
-        <translation>Esta lectura no da más precisión que ± {half}. Más dicen las mezclas pesadas, una sola vez para este polvo: con dos se empieza, con seis el resultado es firme; vea la pestaña Calibración Brix.</translation>
+        <source>More drops would not settle it. Weighed mixes would, once for this powder: two make a start, six a sure verdict; see the tab Brix calibration.</source>
+        <translation>Con más gotas no se sabría más. Se sabe con mezclas pesadas en la báscula, una sola vez para este polvo: con dos se empieza, con seis el resultado es firme; vea la pestaña Calibración Brix.</translation>
     </message>
     <message>
         <source>Nothing speaks against it: it can be fed.</source>

@@ -22,9 +22,14 @@ class FigureBlock(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
-        for line in (self._caption, self._figure, self._note):
-            layout.addWidget(line)
+        # Figures beside each other stand on one line, whichever captions wrap and whether there is a note.
+        layout.addWidget(self._caption)
         layout.addStretch(1)
+        layout.addWidget(self._figure)
+        layout.addWidget(self._note)
+        stays = self._note.sizePolicy()
+        stays.setRetainSizeWhenHidden(True)
+        self._note.setSizePolicy(stays)
 
     def tell(self, caption: str, figure: str, note: str = "", tone: Tone = "") -> None:
         """Show a figure."""
