@@ -40,7 +40,7 @@ def carried_over(lot: SeasonLot, before: SeasonLot, shape: Shape, tolerance_shar
         shape,
         lot.level_mean_g,
         ((lot.level_u_g, lot.degrees_of_freedom),),
-        (lot.settling_factor, lot.settling_u),
+        _settling(lot, before),
         before.down_wall_mm,
         full_scoops=before.full_scoops or 0,
     )
@@ -48,6 +48,15 @@ def carried_over(lot: SeasonLot, before: SeasonLot, shape: Shape, tolerance_shar
     tolerance_g = positive(tolerance_share, "The tolerance") * target
     verdict = old_verdict(*feeding.interval(VERDICT_LEVEL), target, tolerance_g)
     return CarriedOver(feeding.mean_g, *feeding.interval(0.95), target, verdict)
+
+
+def _settling(lot: SeasonLot, before: SeasonLot) -> tuple[float, float]:
+    """How the lot settles to the line of the one before: not at all where that was used level, and where it was never
+    filled to a line itself, as the one before did."""
+    if before.down_wall_mm == 0:
+        return 1.0, 0.0
+    measured = lot if lot.settling_u > 0 or before.settling_u <= 0 else before
+    return measured.settling_factor, measured.settling_u
 
 
 def solids_with(target_share: float, powder_ratio: float) -> float:

@@ -1339,7 +1339,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>From a day and feeding</source>
-        <translation>Desde un día y una toma</translation>
+        <translation>Más adelante: elijo el día y la toma</translation>
     </message>
 </context>
 <context>
@@ -5100,6 +5100,10 @@ entre {low} y {high}
     <message>
         <source>Line and label are on</source>
         <translation>Línea y etiqueta puestas</translation>
+    </message>
+    <message>
+        <source>The label is on</source>
+        <translation>Etiqueta puesta</translation>
     </message>
     <message>
         <source>{scoop} is marked for lot {number}.</source>
@@ -9923,7 +9927,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Signed. Lot {old} is fed until the change-over under Today. Print label and wall chart now if you like; put them up at the change-over.</source>
-        <translation>Pesada firmada. Se da el lote {old} hasta el cambio, en Hoy. Puede imprimir ya la etiqueta y la tabla de pared; póngalas el día del cambio.</translation>
+        <translation>Pesada firmada. Por ahora se sigue dando el lote {old}; el cambio se hace en la página Hoy. Puede imprimir ya la etiqueta y la tabla de pared; póngalas el día del cambio.</translation>
     </message>
     <message>
         <source>Signed. Print the label and the wall chart.</source>
@@ -9980,6 +9984,10 @@ Last kept: {mass}</source>
     <message>
         <source>How it settles</source>
         <translation>Cómo se asienta el polvo</translation>
+    </message>
+    <message>
+        <source>Not needed: the scoop is used level.</source>
+        <translation>No hace falta: la medida se usa al ras.</translation>
     </message>
     <message>
         <source>Kept. What fills to it weighed stands above.</source>
@@ -12350,6 +12358,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Firma</translation>
     </message>
     <message>
+        <source>Still needed: your word that it is used level</source>
+        <translation>Falta confirmar que se usa al ras</translation>
+    </message>
+    <message>
         <source>your initials</source>
         <translation>sus iniciales</translation>
     </message>
@@ -12466,6 +12478,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Con la línea anterior una toma de este lote pesaría {mass} ({share}).</translation>
     </message>
     <message>
+        <source>It is not needed: use the scoop level. With the old line a feeding would weigh {mass} ({share}).</source>
+        <translation>No hace falta: use la medida al ras. Con la línea anterior una toma pesaría {mass} ({share}).</translation>
+    </message>
+    <message>
         <source>By the level fills it has to move: draw the new line.</source>
         <translation>Según las llenadas al ras hay que moverla: trace la línea nueva.</translation>
     </message>
@@ -12564,10 +12580,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>{words} {delivers}</source>
         <translation>{words} {delivers}</translation>
-    </message>
-    <message>
-        <source>It is not needed: use the scoop level. With it a feeding would weigh {mass} ({share}).</source>
-        <translation>No hace falta: use la medida al ras. Con ella una toma pesaría {mass} ({share}).</translation>
     </message>
     <message>
         <source>Moved. A feeding of this lot would have weighed {mass} ({share}).</source>

@@ -14,7 +14,7 @@ from calibrator.science.stats import two_sided_t
 from tests.season_rows import lot
 
 CUP = Cylinder(diameter_mm=96, height_mm=100)
-SURE = {"level_mean_g": 340.0, "level_u_g": 0.01, "settling_factor": 1.05, "settling_u": 0.0}
+SURE = {"level_mean_g": 340.0, "level_u_g": 0.01, "settling_factor": 1.05, "settling_u": 1e-9}
 
 
 @pytest.mark.parametrize(("tolerance", "verdict"), [(0.03, OldLineVerdict.KEEP), (0.02, OldLineVerdict.MOVE)])
@@ -68,3 +68,16 @@ def test_a_lot_to_the_mark_is_denser_by_its_settling_and_less_sure() -> None:
     reach = 0.52 * math.hypot(0.03, 1.959964 * 0.005)
     assert found.density_high_g_per_ml - 0.52 == pytest.approx(reach, rel=1e-6)
     assert 0.52 - found.density_low_g_per_ml == pytest.approx(reach, rel=1e-6)
+
+
+def test_a_lot_that_was_never_filled_to_a_line_settles_as_the_one_before() -> None:
+    """Used level, it told nothing of the shake: 340 g on 0.6 of the cup are 204 g, and 5 % more with the shake."""
+    before = lot(0, 0.55, down_wall_mm=40.0, full_scoops=0, target_mass_g=214.2, settling_factor=1.05, settling_u=1e-6)
+    level = lot(1, 0.56, level_mean_g=340.0, level_u_g=0.01, settling_factor=1.0, settling_u=0.0)
+    found = carried_over(level, before, CUP, 0.02)
+    assert found is not None
+    assert found.mass_g == pytest.approx(0.6 * 1.05 * 340.0)
+    struck = before._replace(down_wall_mm=0.0, target_mass_g=330.0)
+    found = carried_over(lot(1, 0.56, **SURE), struck, CUP, 0.02)
+    assert found is not None
+    assert found.mass_g == pytest.approx(340.0)  # level with level: nothing settles

@@ -64,7 +64,7 @@ class ScoopPick(QWidget):
         )
         self.wall.set_name(self.tr("Thickness of the wall of {scoop}").format(scoop=scoop.name))
         self.state = label("", "quiet")
-        self.on_button = button(on_the_scoop(), self._say_it_is_on)
+        self.on_button = button(on_the_scoop(level=False), self._say_it_is_on)
         self._state = QWidget()
         told = row(self.state, self.on_button)
         told.setContentsMargins(3 * SPACE, 0, 0, 0)
@@ -102,6 +102,7 @@ class ScoopPick(QWidget):
         level = any(offer.use is LineUse.MAIN and offer.line.struck_level for offer in self._offers)
         self.state.setText(scoop_words(state, level=level))
         set_tone(self.state, scoop_tone(state))
+        self.on_button.setText(on_the_scoop(level=level))
         self.on_button.setVisible(state is ScoopState.TO_MARK)
 
     def show_for(self, cut: Cut | None) -> None:

@@ -269,7 +269,9 @@ class WeighInPage(Page):
             return
         typed = self._views[guide.step].typed_already()
         missing = tuple(what for what in guide.missing(guide.step) if what not in typed)
-        self._missing.setText(words.missing_words(missing) or words.early_words(guide, guide.step))
+        line = guide.findings.line
+        told = words.missing_words(missing, level=line is not None and line.struck_level)
+        self._missing.setText(told or words.early_words(guide, guide.step))
         self._next.setEnabled(not missing)
 
     def _show_tools(self, of: StepView | None) -> None:

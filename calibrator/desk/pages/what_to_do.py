@@ -114,7 +114,7 @@ class WhatToDo:
         printing = self._go(translate("TodayPage", "Print the label"), "tables", f"label:{found.lot.id}")
         known = now.lot(found.lot.id)
         assert known is not None
-        done = Do(on_the_scoop(), partial(mark_scoop, self.desk, now, known, found.scoop))
+        done = Do(on_the_scoop(level=found.line.struck_level), partial(mark_scoop, self.desk, now, known, found.scoop))
         if found.line.struck_level:
             text = translate(
                 "TodayPage",

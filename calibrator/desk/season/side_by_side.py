@@ -76,7 +76,7 @@ def _told(facts: SeasonFacts, place: int) -> list[str]:
         f"{day_text(lot.made_on)}, {day_text(lot.arrived_on)}",
         density_text(lot.density_g_per_ml, system),
         interval_text(lot.density_low_g_per_ml, lot.density_high_g_per_ml, system),
-        signed_share(lot.settling_factor - 1),
+        signed_share(lot.settling_factor - 1) if lot.settling_u > 0 else "–",  # taken over, not weighed
         mass_text(meaning.carried.mass_g, system) if meaning else "–",
         humidity,
         f"{weighed_words(lot)}, {lot.by or '–'}",

@@ -75,7 +75,8 @@ def old_line_words(old: OldLine, system: UnitSystem) -> tuple[str, Tone]:
 def level_instead_words(old: OldLine, system: UnitSystem) -> str:
     """That the old line is not needed where the scoop is used level, and what it would have delivered."""
     words = translate(
-        "WeighInWords", "It is not needed: use the scoop level. With it a feeding would weigh {mass} ({share})."
+        "WeighInWords",
+        "It is not needed: use the scoop level. With the old line a feeding would weigh {mass} ({share}).",
     )
     return words.format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
 

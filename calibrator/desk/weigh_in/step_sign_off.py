@@ -184,7 +184,9 @@ class StepSignOff(StepView):
                 (self.tr("How it settles"), line_words.settling_words(found.check)),
             ]
         if found.old:
-            if w.drawn_line_mm is not None and w.drawn_line_mm != w.old_line_mm:
+            if guide.struck_level:
+                told = self.tr("Not needed: the scoop is used level.")
+            elif w.drawn_line_mm is not None and w.drawn_line_mm != w.old_line_mm:
                 told = line_words.moved_line_words(found.old, system)
             elif found.check is not None:
                 told = self.tr("Kept. What fills to it weighed stands above.")

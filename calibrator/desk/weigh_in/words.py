@@ -35,8 +35,10 @@ def step_names() -> dict[Step, str]:
     }
 
 
-def missing_words(missing: tuple[Missing, ...]) -> str:
-    """What is still needed before going on, in one line."""
+def missing_words(missing: tuple[Missing, ...], *, level: bool = False) -> str:
+    """What is still needed before going on, in one line; `level` where a scoop used level is proposed, and no line."""
+    if level and missing == (Missing.LINE,):
+        return translate("WeighInWords", "Still needed: your word that it is used level")
     words = {
         Missing.INITIALS: translate("WeighInWords", "your initials"),
         Missing.SCOOP: translate("WeighInWords", "a scoop"),
