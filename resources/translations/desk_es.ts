@@ -1516,6 +1516,14 @@ entre {low} y {high}
         <translation>Cuánto más apretado o más suelto queda el polvo sacudido hasta la línea que rasado al borde.</translation>
     </message>
     <message>
+        <source>Scoop</source>
+        <translation>Medida</translation>
+    </message>
+    <message>
+        <source>The cup, can or dipper that the powder is measured with.</source>
+        <translation>El cucharón, bote o vaso con que se mide el polvo.</translation>
+    </message>
+    <message>
         <source>Weigh-in</source>
         <translation>Pesada</translation>
     </message>
@@ -1620,6 +1628,22 @@ entre {low} y {high}
         <translation>Una medida pesada al abrir otro costal, para ver si la línea todavía sirve.</translation>
     </message>
     <message>
+        <source>Group</source>
+        <translation>Grupo</translation>
+    </message>
+    <message>
+        <source>Calves that are fed alike: as much of the same mix. Each has its own table.</source>
+        <translation>Becerras que se alimentan igual: la misma mezcla, la misma cantidad. Cada grupo tiene su tabla.</translation>
+    </message>
+    <message>
+        <source>Several batches, 2 ×</source>
+        <translation>Varias tandas, 2 ×</translation>
+    </message>
+    <message>
+        <source>One feeding mixed in two batches, because all of it would run over the vessel.</source>
+        <translation>Una sola toma mezclada en dos tandas, porque toda junta no cabe en el recipiente.</translation>
+    </message>
+    <message>
         <source>Batch</source>
         <translation>Tanda</translation>
     </message>
@@ -1642,6 +1666,14 @@ entre {low} y {high}
     <message>
         <source>Powder as a share of the mix by weight. Whole milk has about 12.5 %.</source>
         <translation>El polvo como parte del peso de la mezcla. La leche entera tiene cerca de 12.5 %.</translation>
+    </message>
+    <message>
+        <source>Too thin, too strong</source>
+        <translation>Demasiado aguada, demasiado fuerte</translation>
+    </message>
+    <message>
+        <source>Less, or more, powder in the mix than is wanted. The mix check says how to put it right.</source>
+        <translation>La mezcla lleva menos polvo, o más, de lo que se desea. La revisión de la mezcla dice cómo corregirla.</translation>
     </message>
     <message>
         <source>Dry matter</source>

@@ -44,6 +44,10 @@ def _powder() -> tuple[tuple[str, str], ...]:
 def _weighing() -> tuple[tuple[str, str], ...]:
     return (
         (
+            translate("Glossary", "Scoop"),
+            translate("Glossary", "The cup, can or dipper that the powder is measured with."),
+        ),
+        (
             translate("Glossary", "Weigh-in"),
             translate(
                 "Glossary", "Weighing scoopfuls of a new lot from several bags, drawing the line, and checking it."
@@ -115,6 +119,14 @@ def _weighing() -> tuple[tuple[str, str], ...]:
 def _mix() -> tuple[tuple[str, str], ...]:
     return (
         (
+            translate("Glossary", "Group"),
+            translate("Glossary", "Calves that are fed alike: as much of the same mix. Each has its own table."),
+        ),
+        (
+            translate("Glossary", "Several batches, 2 ×"),
+            translate("Glossary", "One feeding mixed in two batches, because all of it would run over the vessel."),
+        ),
+        (
             translate("Glossary", "Batch"),
             translate("Glossary", "What is mixed at once in one vessel, for one or many calves."),
         ),
@@ -128,6 +140,12 @@ def _mix() -> tuple[tuple[str, str], ...]:
         (
             translate("Glossary", "Solids"),
             translate("Glossary", "Powder as a share of the mix by weight. Whole milk has about 12.5 %."),
+        ),
+        (
+            translate("Glossary", "Too thin, too strong"),
+            translate(
+                "Glossary", "Less, or more, powder in the mix than is wanted. The mix check says how to put it right."
+            ),
         ),
         (
             translate("Glossary", "Dry matter"),
