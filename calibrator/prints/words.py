@@ -49,7 +49,7 @@ WRAP_HOW = QT_TRANSLATE_NOOP(
 )
 CHECK_BAR = QT_TRANSLATE_NOOP(
     "Prints",
-    "Measure both bars first: one 50 mm, one 2 in. If either is off, throw the sheet away and print "
+    "Measure both bars first: one 50 mm, one 2 in (50.8 mm). If either is off, throw the sheet away and print "
     "again at 100 %, without “fit to page”.",
 )
 
@@ -91,7 +91,7 @@ WEEKS_WEANED = QT_TRANSLATE_NOOP("Prints", "weaned")
 WATER_UP = QT_TRANSLATE_NOOP("Prints", "water {length} deep")
 MIX_UP = QT_TRANSLATE_NOOP("Prints", "mix {length} deep")
 MAKES = QT_TRANSLATE_NOOP("Prints", "makes {volume}")
-FILL_UP_TO = QT_TRANSLATE_NOOP("Prints", "fill to {volume}")
+FILL_UP_TO = QT_TRANSLATE_NOOP("Prints", "with powder to {volume}")
 RUNS_OVER = QT_TRANSLATE_NOOP("Prints", "too much for {vessel}")
 THE_VESSEL = QT_TRANSLATE_NOOP("Prints", "the vessel")
 PER_CALF_MIX = QT_TRANSLATE_NOOP("Prints", "{volume} of mix per calf")

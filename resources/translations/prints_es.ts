@@ -92,8 +92,8 @@
             <translation>Corte por las líneas delgadas. Seque la medida, ponga la orilla negra pareja con el borde todo alrededor, por fuera, y traslape cada extremo hasta la línea punteada, con las líneas a nivel. Si el polvo no se ve a través de la pared, copie las líneas por dentro con el marcador. Quite las etiquetas y líneas de lotes que ya no se dan.</translation>
         </message>
         <message>
-            <source>Measure both bars first: one 50 mm, one 2 in. If either is off, throw the sheet away and print again at 100 %, without “fit to page”.</source>
-            <translation>Primero mida las dos barras: una de 50 mm, una de 2 in. Si alguna no mide eso, tire la hoja e imprima otra vez al 100 %, sin “ajustar a la página”.</translation>
+            <source>Measure both bars first: one 50 mm, one 2 in (50.8 mm). If either is off, throw the sheet away and print again at 100 %, without “fit to page”.</source>
+            <translation>Primero mida las dos barras: una de 50 mm, una de 2 in (50.8 mm). Si alguna no mide eso, tire la hoja e imprima otra vez al 100 %, sin “ajustar a la página”.</translation>
         </message>
         <message>
             <source>Wall chart</source>
@@ -121,7 +121,7 @@
         </message>
         <message>
             <source>Level to the line with one shake</source>
-            <translation>Nivele hasta la línea con una sacudida</translation>
+            <translation>Empareje hasta la línea con una sacudida</translation>
         </message>
         <message>
             <source>a feeding</source>
@@ -208,8 +208,8 @@
             <translation>rinde {volume}</translation>
         </message>
         <message>
-            <source>fill to {volume}</source>
-            <translation>complete a {volume}</translation>
+            <source>with powder to {volume}</source>
+            <translation>con polvo hasta {volume}</translation>
         </message>
         <message>
             <source>{volume} of water per calf</source>
