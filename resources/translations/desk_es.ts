@@ -9967,7 +9967,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Signed. Go over the line with a pen that lasts; print the label and the wall chart.</source>
-        <translation>Pesada firmada. Repase la línea con un plumón que no se borre; imprima la etiqueta y la tabla de pared.</translation>
+        <translation>Pesada firmada. Repase la línea con un marcador que no se borre; imprima la etiqueta y la tabla de pared.</translation>
     </message>
     <message>
         <source>Look it over. Signing off freezes this weigh-in. Once the lot is fed, its mark replaces the older ones, and charts and labels printed before are out of date.</source>
