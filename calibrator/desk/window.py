@@ -172,8 +172,9 @@ class Window(QMainWindow):
 
     def _into_page(self) -> None:
         """The keys go on with the first thing on the page, unless the page has taken them to another one."""
-        there = self.focusWidget()
-        if there is None or there.focusPolicy() == Qt.FocusPolicy.NoFocus or self.rail.holds_focus():
+        there, page = self.focusWidget(), self.current_page
+        inside = there is page or (there is not None and page.isAncestorOf(there))
+        if there is None or not inside or there.focusPolicy() == Qt.FocusPolicy.NoFocus:
             self.rail.last().setFocus(Qt.FocusReason.OtherFocusReason)
             self.focusNextChild()
 

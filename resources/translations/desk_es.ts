@@ -9962,8 +9962,16 @@ Last kept: {mass}</source>
         <translation>Pesada firmada. Por ahora se sigue dando el lote {old}; el cambio se hace en la página Hoy. Puede imprimir ya la etiqueta y la tabla de pared; póngalas el día del cambio.</translation>
     </message>
     <message>
+        <source>Signed. Wipe out the old line; print the label and the wall chart.</source>
+        <translation>Pesada firmada. Borre la línea anterior; imprima la etiqueta y la tabla de pared.</translation>
+    </message>
+    <message>
         <source>Signed. Print the label and the wall chart.</source>
         <translation>Pesada firmada. Imprima la etiqueta y la tabla de pared.</translation>
+    </message>
+    <message>
+        <source>Signed. Wipe out the old line and go over the new one with a pen that lasts; print the label and the wall chart.</source>
+        <translation>Pesada firmada. Borre la línea anterior y repase la nueva con un marcador que no se borre; imprima la etiqueta y la tabla de pared.</translation>
     </message>
     <message>
         <source>Signed. Go over the line with a pen that lasts; print the label and the wall chart.</source>

@@ -208,8 +208,8 @@
             <translation>rinde {volume}</translation>
         </message>
         <message>
-            <source>with powder to {volume}</source>
-            <translation>con polvo hasta {volume}</translation>
+            <source>mix to {volume}</source>
+            <translation>mezcla a {volume}</translation>
         </message>
         <message>
             <source>{volume} of water per calf</source>

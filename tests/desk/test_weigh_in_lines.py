@@ -241,3 +241,14 @@ def test_where_the_old_line_is_right_keeping_it_is_what_is_offered(guide: Guide,
     assert step.first_field() is step._keep_old
     assert "leave it" in step.hands.text()
     assert "Wipe out" not in step.hands.text()
+
+
+def test_after_signing_the_old_line_is_to_be_wiped_out(guide: Guide, desk: Desk, qtbot: QtBot) -> None:
+    guide.set(old_line_mm=20.0, old_line_typed="20 mm", drawn_line_mm=16.0, drawn_line_typed="16 mm")
+    for bag in (1, 2):
+        guide.add_fill(FillWay.TO_MARK, bag, 283.5, "283.5 g")
+    guide.sign_off("MK")
+    view = StepSignOff(desk)
+    qtbot.addWidget(view)
+    view.show_guide(guide)
+    assert "Wipe out the old line and go over the new one" in view.hands.text()

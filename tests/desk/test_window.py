@@ -11,7 +11,7 @@ from answers import Answers
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QIcon, QImage
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QScrollArea
+from PySide6.QtWidgets import QApplication, QPushButton, QScrollArea
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
@@ -55,6 +55,15 @@ def test_a_page_called_by_its_key_has_the_keys(window: Window, key: str, qtbot: 
     number = Qt.Key(Qt.Key.Key_1 + RAIL.index(key))
     QTest.keyClick(window, number, Qt.KeyboardModifier.ControlModifier)
     qtbot.waitUntil(lambda: window.current_page.key == key)
+    qtbot.waitUntil(lambda: window.current_page.isAncestorOf(window.focusWidget()))
+
+
+def test_a_page_called_by_its_key_has_the_keys_that_a_notice_had(window: Window, qtbot: QtBot, tmp_path: Path) -> None:
+    window.desk.saved.emit("Saved.", tmp_path)
+    button = next(made for made in window._notice.findChildren(QPushButton) if made.isVisible())
+    button.setFocus()
+    QTest.keyClick(window, Qt.Key.Key_7, Qt.KeyboardModifier.ControlModifier)
+    qtbot.waitUntil(lambda: window.current_page.key == "setup")
     qtbot.waitUntil(lambda: window.current_page.isAncestorOf(window.focusWidget()))
 
 

@@ -153,8 +153,8 @@ def test_powder_that_the_scale_does_not_weigh_at_once_is_told_in_portions_in_its
 SMALL_WORDS = (
     "makes",
     "rinde",
-    "with powder to",
-    "con polvo hasta",
+    "mix to",
+    "mezcla a",
     "better weighed",
     "mejor péselo",
     "to the line",
@@ -247,7 +247,7 @@ def test_nine_counts_to_be_filled_up_hang_on_one_page_in_both_languages(batches:
     assert len(document.pages) == 1
     small = [t for t in texts(document) if t.text.startswith(SMALL_WORDS)]
     assert min(t.size_mm for t in small) >= 3.29
-    assert f"with powder to / con polvo hasta {48 / batches:.1f} L" in told(document).replace("\u00a0", " ")
+    assert f"mix to / mezcla a {48 / batches:.1f} L" in told(document).replace("\u00a0", " ")
 
 
 def test_two_feeders_find_their_names_from_afar_where_the_rows_leave_room() -> None:

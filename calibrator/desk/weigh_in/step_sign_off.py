@@ -107,8 +107,15 @@ class StepSignOff(StepView):
             )
             return text.format(old=fed.lot.lot_number)
         if signed is not None:
+            if guide.struck_level and guide.line_to_wipe_mm is not None:
+                return self.tr("Signed. Wipe out the old line; print the label and the wall chart.")
             if guide.struck_level:
                 return self.tr("Signed. Print the label and the wall chart.")
+            if guide.line_to_wipe_mm is not None:
+                return self.tr(
+                    "Signed. Wipe out the old line and go over the new one with a pen that lasts; print the label and "
+                    "the wall chart."
+                )
             return self.tr("Signed. Go over the line with a pen that lasts; print the label and the wall chart.")
         return self.tr(
             "Look it over. Signing off freezes this weigh-in. Once the lot is fed, its mark replaces the older ones, "
