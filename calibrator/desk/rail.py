@@ -46,7 +46,7 @@ class Rail(QWidget):
             if key == BELOW:
                 layout.addStretch(1)
             layout.addWidget(made)
-        self.farms = FarmsMenu(desk)  # made last, so that the pages come first under the Tab key
+        self.farms = FarmsMenu(desk)  # made last: the pages come first under the Tab key, which leaves the rail here
         layout.insertWidget(beneath_name, self.farms, 0, Qt.AlignmentFlag.AlignHCenter)
         QShortcut(QKeySequence(QKeySequence.StandardKey.HelpContents), window, self.buttons["help"].click)
 
@@ -68,10 +68,6 @@ class Rail(QWidget):
 
     def holds_focus(self) -> bool:
         return self.window().focusWidget() in self.buttons.values()
-
-    def last(self) -> QWidget:
-        """What the Tab key leaves the rail from."""
-        return self.farms
 
     def draw_anew(self) -> None:
         """Take up the colours now in force."""

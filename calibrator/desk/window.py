@@ -175,7 +175,7 @@ class Window(QMainWindow):
         there, page = self.focusWidget(), self.current_page
         inside = there is page or (there is not None and page.isAncestorOf(there))
         if there is None or not inside or there.focusPolicy() == Qt.FocusPolicy.NoFocus:
-            self.rail.last().setFocus(Qt.FocusReason.OtherFocusReason)
+            self.rail.farms.setFocus(Qt.FocusReason.OtherFocusReason)
             self.focusNextChild()
 
     def _load(self, key: str, thing_id: str) -> None:

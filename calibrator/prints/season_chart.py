@@ -55,11 +55,12 @@ def draw_densities(
     box = Box(room.x_mm + _LEFT, room.y_mm + _TOP, room.width_mm - _LEFT, room.height_mm - _TOP - _FOOT)
     scales = _scales(box, lots, chart)
     sheet.frame(box, 0.25)
-    if len(lots) >= FEWEST_FOR_LIMITS:
+    enough = len(lots) >= FEWEST_FOR_LIMITS
+    if enough:
         _draw_limits(sheet, scales, lots, chart)
     _draw_levels(sheet, scales, units)
     _draw_months(sheet, scales, tongue)
-    if len(lots) >= FEWEST_FOR_LIMITS:
+    if enough:
         _draw_running(sheet, scales, lots, chart)
     for lot in lots:
         _draw_lot(sheet, scales, lot)

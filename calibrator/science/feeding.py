@@ -126,14 +126,15 @@ def counts_of(plan: Plan, group: PlanGroup | None = None) -> list[int]:
     it, as wide a range about it. 24 calves beside 60 have no use for a row of 80. Raises CannotCompute for a step that
     is not above zero and for more than 20,000 rows.
     """
-    step = positive(plan.count_step, "The step between counts")
+    positive(plan.count_step, "The step between counts")
     total = sum(g.calves for g in plan.groups)
     today = total if group is None else group.calves
-    in_range = range(plan.count_from, plan.count_to + 1, int(step))
+    in_range = range(plan.count_from, plan.count_to + 1, plan.count_step)
     if len(in_range) > MOST_ROWS:
         raise CannotCompute("This table would have more than 20,000 rows: take a larger step.")
     if today and not plan.count_from <= today <= plan.count_to and plan.count_from <= total <= plan.count_to:
-        in_range = range(today - (total - plan.count_from), today + (plan.count_to - total) + 1, int(step))
+        shift = today - total
+        in_range = range(plan.count_from + shift, plan.count_to + shift + 1, plan.count_step)
     wanted = {*in_range, *plan.counts, today}
     return sorted(c for c in wanted if c > 0)
 
