@@ -45,6 +45,7 @@ class Desk(QObject):
     go_to = Signal(str, str)
     said = Signal(str)
     saved = Signal(str, Path)
+    done = Signal(str, object)
     language_changed = Signal()
     put_back = Signal(object)  # a dated copy that is to take the place of the records
     go_over = Signal(str)  # to the records of a server from now on; blank: to the file on this computer
@@ -206,3 +207,7 @@ class Desk(QObject):
     def say_saved(self, text: str, file: Path) -> None:
         """As `say`, with the ways to the file that was saved."""
         self.saved.emit(text, file)
+
+    def say_undoable(self, text: str, undo: Callable[[], None]) -> None:
+        """As `say`, with a way back."""
+        self.done.emit(text, undo)

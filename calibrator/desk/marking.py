@@ -1,16 +1,18 @@
-"""Somebody says that the line is drawn and the label on the scoop: kept with the day, for every page that asks."""
+"""Somebody says that the line is drawn and the label on the scoop, or that they are not after all: for every page."""
 
 from __future__ import annotations
 
+from collections.abc import Callable, Sequence
+from dataclasses import replace
 from functools import partial
 
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.change_over import keep_lots
 from calibrator.desk.context import Desk
-from calibrator.desk.scoop_lines import line_of, marked
+from calibrator.desk.scoop_lines import line_of, marked, not_marked
 from calibrator.desk.standing import LotStanding, Standing
-from calibrator.model import Scoop
+from calibrator.model import Lot, Scoop
 
 translate = QCoreApplication.translate
 
@@ -27,4 +29,27 @@ def mark_scoop(desk: Desk, now: Standing, known: LotStanding, scoop: Scoop) -> N
         text = translate("Marking", "{scoop} is marked for lot {number}.")
         if (own := line_of(known, scoop.id)) and own.struck_level:
             text = translate("Marking", "{scoop} bears the label of lot {number} and is used level.")
+        before = [other.lot for lot in told if (other := now.lot(lot.id))]
+        undo = partial(_take_back, desk, partial(_as_before, desk, before), known, scoop)
+        desk.say_undoable(text.format(scoop=scoop.name, number=known.lot.lot_number), undo)
+
+
+def not_on_the_scoop(*, level: bool) -> str:
+    """What the button says that takes it back, once it is too late to undo it."""
+    return translate("Marking", "The label is not on") if level else translate("Marking", "Not marked after all")
+
+
+def unmark_scoop(desk: Desk, now: Standing, known: LotStanding, scoop: Scoop) -> None:
+    """Keep that a scoop does not bear the line of a lot, though somebody said so."""
+    _take_back(desk, lambda: [not_marked(now, known, scoop.id)], known, scoop)
+
+
+def _as_before(desk: Desk, before: Sequence[Lot]) -> list[Lot]:
+    """The words on scoops as they were; whatever else was told of the lots since stays."""
+    return [replace(desk.records.find(Lot, lot.id), scoops_marked=lot.scoops_marked) for lot in before]
+
+
+def _take_back(desk: Desk, told: Callable[[], Sequence[Lot]], known: LotStanding, scoop: Scoop) -> None:
+    if desk.attempt(lambda: keep_lots(desk.records, told(), desk.initials, "")) is not None:
+        text = translate("Marking", "Taken back: {scoop} is not marked for lot {number}.")
         desk.say(text.format(scoop=scoop.name, number=known.lot.lot_number))

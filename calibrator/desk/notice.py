@@ -1,7 +1,8 @@
-"""A passing word of what was done, with the ways to a file that was saved. It stands where nothing is worked on."""
+"""A passing word of what was done, with the ways to a saved file or back. It stands where nothing is worked on."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QRect, QTimer, QUrl, Signal
@@ -10,11 +11,21 @@ from PySide6.QtWidgets import QFrame, QSizePolicy, QVBoxLayout, QWidget
 
 from calibrator.desk.parts import button, label, row
 from calibrator.desk.theme import SPACE
+from calibrator.values import dataclass
 
 NOTICE_MS = 4000
 LETTER_MS = 60  # a long one stays as long as it takes to read: some 17 letters a second, common practice, no source
-FILE_MS = 20_000  # long enough to read a folder's name and to reach for a button
+WAYS_MS = 20_000  # long enough to read a folder's name and to reach for a button
 _WIDTHS = (180, 320, 480, 640)
+
+
+@dataclass(frozen=True)
+class _Said:
+    """What is said, and what can be done about it."""
+
+    text: str = ""
+    file: Path | None = None
+    undo: Callable[[], None] | None = None
 
 
 class Notice(QFrame):
@@ -25,15 +36,16 @@ class Notice(QFrame):
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
         self.setObjectName("notice")
-        self._said: tuple[str, Path | None] = ("", None)
-        self._before: tuple[str, Path | None] | None = None  # what a lasting word has pushed aside
+        self._said = _Said()
+        self._before: _Said | None = None  # what a lasting word has pushed aside
         self._words = label("")
         self._words.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.MinimumExpanding)
         self.open_file = button(self.tr("Open"), self._open_file)
         self.open_folder = button(self.tr("Folder"), self._open_folder)
         self.open_folder.setToolTip(self.tr("Show the folder"))
+        self.undo = button(self.tr("Undo"), self._undo)
         self._ways = QWidget()
-        ways = row(self.open_file, self.open_folder, None)
+        ways = row(self.open_file, self.open_folder, self.undo, None)
         ways.setContentsMargins(0, 0, 0, 0)
         self._ways.setLayout(ways)
         layout = QVBoxLayout(self)
@@ -50,9 +62,9 @@ class Notice(QFrame):
         """What it says, as long as it is shown."""
         return self._words.text()
 
-    def say(self, text: str, file: Path | None = None) -> None:
-        """Say it for a while; of a saved file in which folder it is, and open it on demand."""
-        self._said = (text, file)
+    def say(self, text: str, file: Path | None = None, undo: Callable[[], None] | None = None) -> None:
+        """Say it for a while; of a saved file in which folder it is, and open it on demand; of a slip the way back."""
+        self._said = _Said(text, file, undo)
         if file is not None:
             folder = self.tr("Folder: {folder}").format(folder=file.parent.name or file.parent)
             text = f"{text}\n{folder}"
@@ -60,13 +72,16 @@ class Notice(QFrame):
         else:
             self._words.setToolTip("")
         self._words.setText(text)
-        self._ways.setVisible(file is not None)
+        for way in (self.open_file, self.open_folder):
+            way.setVisible(file is not None)
+        self.undo.setVisible(undo is not None)
+        self._ways.setVisible(bool(file or undo))
         reading = max(NOTICE_MS, LETTER_MS * len(text))
-        self._timer.start(max(FILE_MS, reading) if file is not None else reading)
+        self._timer.start(max(WAYS_MS, reading) if file or undo else reading)
 
     def begin(self, text: str) -> None:
         """Say it until `end`; what was said before comes back then."""
-        self._before = self._said if self.isVisible() else ("", None)
+        self._before = self._said if self.isVisible() else _Said()
         self.say(text)
         self._timer.stop()
 
@@ -74,8 +89,8 @@ class Notice(QFrame):
         """Whether there is something to show again that was said before."""
         before, self._before = self._before, None
         self.hide()
-        if before is not None and before[0]:
-            self.say(*before)
+        if before is not None and before.text:
+            self.say(before.text, before.file, before.undo)
             return True
         return False
 
@@ -88,11 +103,17 @@ class Notice(QFrame):
                 break
         self.setGeometry(QRect(gap.left(), gap.bottom() + 1 - height, width, height))
 
+    def _undo(self) -> None:
+        undo = self._said.undo
+        self.hide()
+        if undo is not None:
+            undo()
+
     def _open_file(self) -> None:
-        self._show(self._said[1])
+        self._show(self._said.file)
 
     def _open_folder(self) -> None:
-        file = self._said[1]
+        file = self._said.file
         self._show(file and file.parent)
 
     def _show(self, place: Path | None) -> None:

@@ -81,6 +81,11 @@ def marked(now: Standing, known: LotStanding, scoop_id: str, on: date) -> tuple[
     return (*wiped, replace(known.lot, scoops_marked=(*kept, told)))
 
 
+def not_marked(now: Standing, known: LotStanding, scoop_id: str) -> Lot:
+    """The lot to keep once it was said by mistake that a scoop bears its line: nobody says what it bears, then."""
+    return replace(known.lot, scoops_marked=_without(words_so_far(now, known.lot), scoop_id))
+
+
 def _without(told: Sequence[ScoopMarked], scoop_id: str) -> tuple[ScoopMarked, ...]:
     return tuple(each for each in told if each.scoop_id != scoop_id)
 

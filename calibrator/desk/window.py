@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import partial
 from importlib import import_module
 from pathlib import Path
@@ -137,6 +138,7 @@ class Window(QMainWindow):
         desk.changed.connect(self._reload)
         desk.said.connect(self._say)
         desk.saved.connect(self._say)
+        desk.done.connect(self._say_undoable)
         self._theme = the_theme()
         self._theme.changed.connect(self._repaint)
         self._show_away()
@@ -294,6 +296,7 @@ class Window(QMainWindow):
         self.desk.changed.disconnect(self._reload)
         self.desk.said.disconnect(self._say)
         self.desk.saved.disconnect(self._say)
+        self.desk.done.disconnect(self._say_undoable)
         self._close_anyway()
         self.deleteLater()
 
@@ -356,6 +359,10 @@ class Window(QMainWindow):
 
     def _say(self, text: str, file: Path | None = None) -> None:
         self._notice.say(text, file)
+        self._show_notice()
+
+    def _say_undoable(self, text: str, undo: Callable[[], None]) -> None:
+        self._notice.say(text, undo=undo)
         self._show_notice()
 
     def _show_notice(self) -> None:

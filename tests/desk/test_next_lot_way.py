@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any, cast
 
 import pytest
@@ -13,6 +14,7 @@ from PySide6.QtWidgets import QApplication, QPushButton
 from pytestqt.qtbot import QtBot
 from test_weigh_in import enter, equip, focused, lot_of, page_of
 
+from calibrator.desk.pages.paper_scoops import ScoopPick
 from calibrator.desk.pages.today import TodayPage, WaitingRow
 from calibrator.desk.standing import standing
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
@@ -108,6 +110,35 @@ def test_a_lot_that_is_not_fed_yet_leaves_the_day_as_it_is_until_the_change_over
     assert "wipe out the old one" in needs(window)[0]  # there are two on it now
     press(row(window, "Red scoop"), "Line and label are on")
     assert needs(window) == []
+
+
+def test_a_slip_of_the_button_is_undone_where_it_was_pressed(window: Window, second: Lot, answers: Answers) -> None:
+    sign(window, second, "From")
+    before = needs(window)
+    assert "wipe out the old one" in before[0]
+    words = [window.desk.records.find(Lot, lot_of(window.desk).id).scoops_marked]
+    press(row(window, "Red scoop"), "Line and label are on")
+    assert needs(window) == before[1:]
+    assert window._notice.undo.isVisible()
+    window.desk.keep(replace(window.desk.records.find(Lot, second.id), note="Two bags are torn."))
+    window._notice.undo.click()
+    assert needs(window) == before
+    assert [window.desk.records.find(Lot, lot_of(window.desk).id).scoops_marked] == words
+    assert window.desk.records.find(Lot, second.id).note == "Two bags are torn."
+    assert not window._notice.undo.isVisible()
+    assert "is not marked for lot 26-0401B" in window._notice.text()
+
+
+def test_whoever_sees_it_later_takes_it_back_beside_the_label(window: Window, second: Lot, qtbot: QtBot) -> None:
+    sign(window, second, "From")
+    press(row(window, "Red scoop"), "Line and label are on")
+    assert not any("Red scoop" in words for words in needs(window))
+    window.show_page("tables", f"label:{second.id}")
+    made = window.current_page.findChildren(ScoopPick)[0]
+    assert made.on_button.text() == "Not marked after all"
+    made.on_button.click()
+    assert made.on_button.text() == "Line and label are on"
+    assert "Mark Red scoop for lot 26-0401B" in needs(window)[0]
 
 
 def test_a_label_saved_leaves_the_question_whether_it_is_on_the_scoop(window: Window, second: Lot) -> None:

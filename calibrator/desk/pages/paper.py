@@ -19,7 +19,7 @@ from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
 from calibrator.desk.in_use import LotState
 from calibrator.desk.label_cut import Cut, after_printing, kept_grid
-from calibrator.desk.marking import mark_scoop
+from calibrator.desk.marking import mark_scoop, unmark_scoop
 from calibrator.desk.pages.paper_choice import PaperChoice
 from calibrator.desk.paper_jobs import Job, LabelJob, Ready, ready
 from calibrator.desk.paper_making import LotPaper, Want, lot_paper
@@ -156,9 +156,10 @@ class PaperPanel(QWidget):
         self._focus = bool(want)
         self._show()
 
-    def _mark(self, scoop: Scoop) -> None:
+    def _mark(self, scoop: Scoop, is_on: bool) -> None:
         if self._paper is not None:
-            mark_scoop(self.desk, self._paper.now, self._paper.known, scoop)
+            tell = mark_scoop if is_on else unmark_scoop
+            tell(self.desk, self._paper.now, self._paper.known, scoop)
 
     def _focus_first(self) -> None:
         """For a print just asked for: Enter prints; where nothing can be printed, it does what helps, or goes back."""

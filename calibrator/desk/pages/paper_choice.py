@@ -39,7 +39,7 @@ class PaperChoice(QFrame):
     """Keeps what was chosen while scoops and plans are offered anew."""
 
     changed = Signal()
-    is_on = Signal(object)  # the scoop that bears its line now
+    is_on = Signal(object, bool)  # the scoop, and whether it bears its line
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()

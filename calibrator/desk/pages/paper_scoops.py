@@ -13,8 +13,8 @@ from calibrator.desk.forms.examples import WALL
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.label_cut import Cut
 from calibrator.desk.label_lines import LineOffer
-from calibrator.desk.marking import on_the_scoop
-from calibrator.desk.parts import button, clear, label, row, set_tone
+from calibrator.desk.marking import not_on_the_scoop, on_the_scoop
+from calibrator.desk.parts import button, clear, label, row, set_style_property, set_tone
 from calibrator.desk.scoop_lines import ScoopState
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.later import take_turn
@@ -33,7 +33,7 @@ class ScoopPick(QWidget):
     """One scoop. Half feedings are off until somebody wants them; that is remembered for the next label."""
 
     changed = Signal()
-    is_on = Signal(object)
+    is_on = Signal(object, bool)
 
     def __init__(self, desk: Desk, scoop: Scoop) -> None:
         super().__init__()
@@ -41,6 +41,7 @@ class ScoopPick(QWidget):
         self._offers: tuple[LineOffer, ...] = ()
         self._told: list[str] = []
         self._step_g = 0.0
+        self._bears_it = False
         self.box = NameBox(scoop.name)
         self.box.setAccessibleName(self.tr("For {scoop}").format(scoop=scoop.name))
         self.box.setProperty("scoop", scoop.id)
@@ -98,12 +99,14 @@ class ScoopPick(QWidget):
         take_turn(self._lines, *self.lines)
 
     def show_state(self, state: ScoopState) -> None:
-        """Show whether the scoop bears the lot's line; where not yet, it can be said here too."""
+        """Show whether the scoop bears the lot's line; it can be said here too, and taken back."""
         level = any(offer.use is LineUse.MAIN and offer.line.struck_level for offer in self._offers)
         self.state.setText(scoop_words(state, level=level))
         set_tone(self.state, scoop_tone(state))
-        self.on_button.setText(on_the_scoop(level=level))
-        self.on_button.setVisible(state is ScoopState.TO_MARK)
+        self._bears_it = state is ScoopState.MARKED
+        self.on_button.setText(not_on_the_scoop(level=level) if self._bears_it else on_the_scoop(level=level))
+        set_style_property(self.on_button, "kind", "link" if self._bears_it else "")
+        self.on_button.setVisible(state in (ScoopState.TO_MARK, ScoopState.MARKED))
 
     def show_for(self, cut: Cut | None) -> None:
         """Show what this cut asks for; None where no label is printed."""
@@ -166,7 +169,7 @@ class ScoopPick(QWidget):
         return text.format(mass=mass, count=full_scoops)
 
     def _say_it_is_on(self) -> None:
-        self.is_on.emit(self.scoop)
+        self.is_on.emit(self.scoop, not self._bears_it)
 
     def _toggled(self) -> None:
         self.changed.emit()
