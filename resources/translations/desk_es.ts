@@ -5145,6 +5145,18 @@ entre {low} y {high}
         <source>{scoop} bears the label of lot {number} and is used level.</source>
         <translation>{scoop} lleva la etiqueta del lote {number} y se usa al ras.</translation>
     </message>
+    <message>
+        <source>The label is not on</source>
+        <translation>La etiqueta no está puesta</translation>
+    </message>
+    <message>
+        <source>Not marked after all</source>
+        <translation>No, aún sin marcar</translation>
+    </message>
+    <message>
+        <source>Taken back: {scoop} is not marked for lot {number}.</source>
+        <translation>Deshecho: {scoop} no está marcada para el lote {number}.</translation>
+    </message>
 </context>
 <context>
     <name>MixCheckPage</name>
@@ -5644,6 +5656,10 @@ entre {low} y {high}
     <message>
         <source>Show the folder</source>
         <translation>Mostrar la carpeta</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
     </message>
     <message>
         <source>Folder: {folder}</source>
