@@ -63,7 +63,8 @@ def welcome(window: Window) -> None:
 
 
 def weigh_in(window: Window) -> None:
-    type_and_enter("MK")
+    for text in ("MK", "", ""):
+        type_and_enter(text)
     fill_in("Target weight", "10 oz")
     QTest.keyClick(tab_to("The scale stands level"), Qt.Key.Key_Space)
     onward(window)

@@ -28,7 +28,8 @@ def weigh(window: Window, lot: Lot) -> StepSignOff:
     """Eight level fills, the line as proposed, eight fills to it; the sign-off is left open."""
     window.show_page("weigh_in", lot.id)
     focused().selectAll()
-    enter("MK")
+    for text in ("MK", "", ""):
+        enter(text)
     equip(window)
     page = page_of(window)
     for _ in range(8):

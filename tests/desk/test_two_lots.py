@@ -157,6 +157,26 @@ def test_the_page_shows_either_lots_table_and_changes_over(
     assert nameless(page) == []
 
 
+def test_after_a_change_over_elsewhere_the_lot_now_fed_is_shown(
+    herd: Herd, two: tuple[SignOff, SignOff], qtbot: QtBot, answers: Answers
+) -> None:
+    herd.plan("Milk", group(6))
+    feed(herd, two[0], 1)
+    page = page_of(herd, qtbot, answers)
+    bar = page.view.lot_bar
+    assert bar.lots.currentText() == "25-1103C, in use"
+    bar.lots.activated.emit(bar.lots.currentIndex())  # looked at on purpose, as the lot that is fed
+    page.reload()
+    assert bar.lots.currentText() == "25-1103C, in use"
+    feed(herd, two[1])
+    page.reload()
+    assert bar.lots.currentText() == "25-1204A, in use"
+    assert "25-1204A" in page.view.lot_number.text()
+    bar.lots.activated.emit(0)
+    page.reload()  # chosen beside the lot now fed: it stays
+    assert bar.lots.currentText().startswith("25-1103C")
+
+
 def test_today_s_figures_stay_in_view_beneath_the_change_over(
     herd: Herd, two: tuple[SignOff, SignOff], qtbot: QtBot, answers: Answers
 ) -> None:

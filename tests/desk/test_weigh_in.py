@@ -59,9 +59,11 @@ def press(window: Window, text: str) -> None:
 
 def begin(window: Window) -> WeighInPage:
     window.show_page("weigh_in", lot_of(window.desk).id)
-    enter("MK")
     page = page_of(window)
     assert page.guide is not None
+    for text in ("MK", "", ""):  # the room is not known: Enter goes on from field to field all the same
+        assert page.guide.step == Step.LOT
+        enter(text)
     assert page.guide.step == Step.SCOOP_AND_SCALE
     return page
 

@@ -440,6 +440,8 @@ def test_enter_stays_in_a_field_whose_text_cannot_be_taken(window: Window) -> No
     assert page.guide is not None
     assert (page.guide.step, lot._humidity.line.hasFocus()) == (Step.LOT, True)
     enter("40")
+    assert lot._temperature.line.hasFocus()
+    enter("")
     assert page.guide.step is Step.SCOOP_AND_SCALE
 
 

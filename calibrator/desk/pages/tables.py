@@ -57,6 +57,7 @@ class TablesPage(Page):
         self._two_lots: TwoLots | None = None  # today's batch from both, for the chart
         self._feeding = 0
         self._lot_id = ""  # whose table is shown; blank: that of the lot in use
+        self._fed_id = ""  # the lot that was in use when that was chosen
         self._back_to = ""  # the page from which the prints were asked for; blank: this one
         self._seen: set[str] = set()
         self.plans = NameChoice()
@@ -205,6 +206,9 @@ class TablesPage(Page):
 
     def _powder_shown(self, now: Standing) -> LotInUse:
         """The lot in use, or the other open one that the person looks at. Raises CannotCompute."""
+        fed_id = now.in_use.lot.id if now.in_use else ""
+        if fed_id != self._fed_id:  # what was chosen beside the old lot is no choice beside the new one
+            self._lot_id, self._fed_id = "", fed_id
         known = next((lot for lot in now.open_lots if lot.lot.id == self._lot_id), None)
         self._lot_id = known.lot.id if known else ""
         if known is None:

@@ -129,8 +129,13 @@ class StepLot(StepView):
         self.desk.attempt(lambda: guide.set(**known))
 
     def _onward(self) -> None:
+        """From field to field, and from the last one to the next step."""
         self._take()
         if any(stays_wrong(field) for field in (self._humidity, self._temperature)):
             return
-        if self.guide and self.guide.weigh_in.by:
+        if self.sender() is not self._temperature:
+            self.focusNextChild()
+        elif self.guide and self.guide.weigh_in.by:
             self.ready.emit()
+        else:
+            self._initials.setFocus()
