@@ -101,7 +101,7 @@ def test_a_copy_is_put_back_from_the_screen(opener: Opener, answers: Answers, qt
     assert opener.desk.farm == replace(farm, name="after the copy", revision=opener.desk.farm.revision)
     opener.window.show_page("setup")
     page = cast(SetupPage, opener.window.page("setup"))
-    page.tabs.setCurrentWidget(page.records)
+    page.tabs.setCurrentIndex(page.tabs.count() - 1)
     page.records.copies.setCurrentRow(0)
     assert page.records._copy() == made
     first = opener.desk
@@ -137,7 +137,7 @@ def test_an_edit_by_another_program_is_said_once_and_stops_nobody(
     assert opener.window is not None
     opener.window.show_page("setup")
     page = cast(SetupPage, opener.window.page("setup"))
-    page.tabs.setCurrentWidget(page.records)
+    page.tabs.setCurrentIndex(page.tabs.count() - 1)
     page.records.check_button.click()
     assert page.records.verdict.text() in answers.told[0]
 

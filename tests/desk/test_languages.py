@@ -121,7 +121,7 @@ def test_a_half_typed_scoop_is_not_lost_without_a_question(opener: Opener, answe
     qtbot.keyClicks(page.scoops.form.name.line, "Blue")
     answers.yes = False
     here = opener.window
-    page.show_tab(Farm) if Farm in page._holders else page.tabs.setCurrentIndex(0)
+    page.tabs.setCurrentIndex(0)
     choose(page.farm.languages.screen_language.box, 2)
     assert "typed but not entered" in answers.asked[-1]
     assert opener.window is here

@@ -77,7 +77,7 @@ def records_tab(opener: Opener) -> RecordsForm:
     assert opener.window is not None
     opener.window.show_page("setup")
     page = cast(SetupPage, opener.window.page("setup"))
-    page.tabs.setCurrentWidget(page.records)
+    page.tabs.setCurrentIndex(page.tabs.count() - 1)
     return page.records
 
 

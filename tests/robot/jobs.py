@@ -214,7 +214,7 @@ def _page(hand: Hand, key: str, kind: type[P]) -> P:
 
 def _setup(hand: Hand) -> SetupPage:
     page = _page(hand, "setup", SetupPage)
-    page.tabs.setCurrentWidget(page.records)
+    page.tabs.setCurrentIndex(page.tabs.count() - 1)
     return page
 
 

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import Any
 
-from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QTabWidget, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.farm_form import FarmForm
@@ -17,6 +18,7 @@ from calibrator.desk.forms.wire_form import WireForm
 from calibrator.desk.page import Page
 from calibrator.desk.parts import button, label, row
 from calibrator.desk.speech import decimal_comma
+from calibrator.desk.widgets.later import Later
 from calibrator.model import Scale, Scoop, Vessel
 from calibrator.units import show_percent, show_scoop_volume, show_volume
 
@@ -50,45 +52,43 @@ class SetupPage(Page):
             Vessel: self.tr("&Vessels"),
         }
         # A tab is filled when it is first opened, so that the page is up at once.
-        self._holders: dict[type[Any], QWidget] = {kind: _holder() for kind in names}
-        self._made: dict[type[Any], ThingsTab[Any]] = {}
+        self._things: dict[type[Any], Later[ThingsTab[Any]]] = {
+            kind: Later(partial(self._make, kind)) for kind in names
+        }
+        self._wire = Later(partial(WireForm, desk))
+        self._records = Later(partial(RecordsForm, desk))
         for kind, name in names.items():
-            self.tabs.addTab(self._holders[kind], name)
-        self._wire: WireForm | None = None
-        self._wire_holder = _holder()
-        self.tabs.addTab(self._wire_holder, self.tr("Scale with a cable"))
-        self.records = RecordsForm(desk)
-        self.tabs.addTab(self.records, self.tr("Records"))
+            self.tabs.addTab(self._things[kind], name)
+        self.tabs.addTab(self._wire, self.tr("Scale with a cable"))
+        self.tabs.addTab(self._records, self.tr("Records"))
         self.tabs.currentChanged.connect(self._reload_tab)
 
     @property
     def wire(self) -> WireForm:
-        if self._wire is None:
-            self._wire = WireForm(self.desk)
-            layout = self._wire_holder.layout()
-            if layout is not None:
-                layout.addWidget(self._wire)
-            self._wire.show()
-        return self._wire
+        return self._wire.content
+
+    @property
+    def records(self) -> RecordsForm:
+        return self._records.content
 
     @property
     def scoops(self) -> ThingsTab[Scoop]:
-        return self._tab(Scoop)
+        return self._things[Scoop].content
 
     @property
     def scales(self) -> ThingsTab[Scale]:
-        return self._tab(Scale)
+        return self._things[Scale].content
 
     @property
     def vessels(self) -> ThingsTab[Vessel]:
-        return self._tab(Vessel)
+        return self._things[Vessel].content
 
     def reload(self) -> None:
         self._reload_tab()
 
     def show_tab(self, kind: type[Any]) -> None:
         """Bring up the tab of a kind of thing."""
-        self.tabs.setCurrentWidget(self._holders[kind])
+        self.tabs.setCurrentWidget(self._things[kind])
 
     def open(self, thing_id: str) -> None:
         """Show a thing by its id, or an empty form by the name of its kind: scoop, scale, vessel.
@@ -98,17 +98,17 @@ class SetupPage(Page):
         self.back.setVisible((self.came_from, thing_id) == FROM_PLAN)
         if not thing_id:
             return
-        for kind in self._holders:
+        for kind, tab in self._things.items():
             if thing_id == kind.__name__.lower():
                 self.show_tab(kind)
-                if not self._tab(kind).pending():
-                    self._tab(kind).start_new()
-            elif self._tab(kind).open(thing_id):
+                if not tab.content.pending():
+                    tab.content.start_new()
+            elif tab.content.open(thing_id):
                 self.show_tab(kind)
 
     def pending(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""
-        found = [tab.pending() for tab in self._made.values()]
+        found = [tab.made.pending() for tab in self._things.values() if tab.made]
         return ", ".join(name for name in found if name)
 
     def _go_back(self) -> None:
@@ -123,30 +123,16 @@ class SetupPage(Page):
         self.keeps.setText(self._when_kept(here))
         if here is self.farm:
             self.farm.reload()
-        if here is self._wire_holder:
-            self.wire.reload()
-        if here is self.records:
-            self.records.reload()
-        for kind, holder in self._holders.items():
-            if here is holder:
-                self._tab(kind).reload()
+        elif isinstance(here, Later):
+            here.content.reload()
 
     def _when_kept(self, here: QWidget | None) -> str:
         """A setting is kept one way, a thing another: its form makes sense only as a whole."""
         if here is self.farm:
             return self.tr("Each setting is kept as soon as you leave it.")
-        if here is self._wire_holder:
+        if here is self._wire:
             return self.tr("Kept when you press Keep and listen.")
-        return "" if here is self.records else self.tr("Kept when you press Keep.")
-
-    def _tab(self, kind: type[Any]) -> ThingsTab[Any]:
-        if kind not in self._made:
-            self._made[kind] = made = self._make(kind)
-            layout = self._holders[kind].layout()
-            if layout is not None:
-                layout.addWidget(made)
-            made.show()
-        return self._made[kind]
+        return "" if here is self._records else self.tr("Kept when you press Keep.")
 
     def _make(self, kind: type[Any]) -> ThingsTab[Any]:
         desk = self.desk
@@ -200,10 +186,3 @@ class SetupPage(Page):
             retire=self.tr("&Retire this vessel"),
             really_retire=self.tr("{name} will no longer be offered for batches. Retire this vessel?"),
         )
-
-
-def _holder() -> QWidget:
-    holder = QWidget()
-    layout = QVBoxLayout(holder)
-    layout.setContentsMargins(0, 0, 0, 0)
-    return holder
