@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, datetime
 from functools import partial
 
 from PySide6.QtCore import Qt, Signal
@@ -19,7 +19,7 @@ from calibrator.desk.mix.batch_form import BatchForm
 from calibrator.desk.mix.instrument_words import holds, state
 from calibrator.desk.mix.occasion_form import OccasionForm
 from calibrator.desk.mix.readings_form import ReadingsForm
-from calibrator.desk.mix.verdict_panel import VerdictPanel
+from calibrator.desk.mix.verdict_panel import Told, VerdictPanel
 from calibrator.desk.mix_batch import FarmNow, farm_now
 from calibrator.desk.mix_checks import TEMPERATURES, MixFindings, right_brix, work_out
 from calibrator.desk.mix_tools import Tools
@@ -32,8 +32,16 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.beside import beside
 from calibrator.desk.widgets.later import Later
 from calibrator.model import Farm, Lot, MixCheck, Reading, ReadingKind, new_id
-from calibrator.science.check import Verdict
 from calibrator.science.errors import CannotCompute
+from calibrator.values import dataclass
+
+
+@dataclass(frozen=True)
+class Kept:
+    """A check that was kept, and when."""
+
+    check: MixCheck
+    at: datetime
 
 
 class BatchCard(QFrame):
@@ -64,7 +72,8 @@ class CheckPanel(QWidget):
         self._standing: Standing | None = None
         self._read_for: tuple[str, int, date | None] = ("", -1, None)
         self._found = MixFindings()
-        self._shows_kept = False  # what was kept last is still being carried out
+        self._told: Told | None = None
+        self._kept: Kept | None = None  # in view until the next check is begun
         self._corrected = False  # the mix in hand was read before and put right
         self._batch = Later(self._make_batch)
         self.readings = ReadingsForm(desk)
@@ -94,17 +103,23 @@ class CheckPanel(QWidget):
         """Read anew; what is typed stays. `now` is that of the lot in use."""
         self._now, self._tools, self._standing = now, tools, standing
         self._read_for = ("", -1, None)
+        if self._kept is not None and self._withdrawn(self._kept.check):
+            self._kept = None
         self.occasion.show_lots(standing)
         self.no_tools.setVisible(not tools.instruments)
         self.readings.show_tools(tools)
         self._of_another()
 
+    def _withdrawn(self, check: MixCheck) -> bool:
+        told = self.desk.records.every(MixCheck, check.farm_id)
+        return any(one.id == check.id and not one.counts for one in told)
+
     def _of_another_typed(self) -> None:
-        self._shows_kept = self._corrected = False
+        self._kept, self._corrected = None, False
         self._of_another()
 
     def _batch_typed(self) -> None:
-        self._shows_kept = self._corrected = False
+        self._kept, self._corrected = None, False
         self.work_out()
 
     def _of_another(self) -> None:
@@ -122,7 +137,7 @@ class CheckPanel(QWidget):
     def _head(self) -> None:
         """Name the lot that is told of: over what was kept stays the lot that it was kept for."""
         lot = self._now.powder.lot if self._now else None
-        if lot is not None and not self._shows_kept:
+        if lot is not None and self._kept is None:
             self.lot.setText(self._lot_words(lot))
 
     def _read_of(self, standing: Standing, farm: Farm) -> None:
@@ -162,14 +177,22 @@ class CheckPanel(QWidget):
         right = right_brix(batch, aim, self._tools, tool, at) if aim and self.readings.in_brix else None
         self.readings.show_right(right)
         self._found = work_out(batch, [] if unread else readings, aim, self._tools, at, corrected=self._corrected)
-        self._shows_kept = self._shows_kept and not (readings or unread)
-        if not self._shows_kept:
+        if self.readings.pending():
+            self._kept = None
+        if self._kept is None:
             self._head()
-            stale = self._stale(readings, self._tools)
-            self.verdict.show_findings(self._found, batch, self.desk.system, stale, right)
-            self.verdict.show_unread(unread)
+            self._told = Told(self._found, batch, unread, self._stale(readings, self._tools), right)
+        self._show_told()
         lot_known = self._now is not None and self._now.powder.lot is not None
         self.keep_button.setEnabled(bool(readings) and not unread and lot_known)
+
+    def _show_told(self) -> None:
+        """Tell what is typed, or what was kept last, in the units of now."""
+        if self._told is None:
+            return
+        self.verdict.show_told(self._told, self.desk.system)
+        if self._kept is not None:
+            self.verdict.show_kept(self._kept_words(self._kept.at), self._now_words(self._told.found))
 
     def _stale(self, readings: list[Reading], tools: Tools) -> str:
         """Thermometers and jugs that were used and whose check does not hold; the others tell it themselves."""
@@ -204,18 +227,23 @@ class CheckPanel(QWidget):
             self.kept.emit()
 
     def _show_kept(self, check: MixCheck) -> None:
-        """Empty the fields, and leave what is to be done where it is: it is carried out only now."""
-        self._corrected = False
-        self._shows_kept = bool(check.verdict) and Verdict(check.verdict).outside
-        found = self._found  # before the fields are emptied
-        self._empty()
-        if self._shows_kept:
-            at_odds = self.tr("The check is kept. Add nothing before both agree: read the mix again.")
-            sure = self.tr("The check is kept. Do this now, then read the mix again.")
-            if found.odds_of_volume:
-                at_odds = self.tr("The check is kept. Look at these first, then read the mix again.")
-            self.verdict.show_kept(at_odds if found.at_odds else sure)
+        """Empty the fields, and leave what was told where it is: it is read and carried out only now."""
+        self._empty(Kept(check, self.desk.clock()))
         self._area.verticalScrollBar().setValue(0)
+
+    def _kept_words(self, at: datetime) -> str:
+        at = at.astimezone()
+        told = self.tr("Kept on {day} at {time}. It stays in view until you type the next check.")
+        return told.format(day=day_text(at.date()), time=time_text(at.time()))
+
+    def _now_words(self, found: MixFindings) -> str:
+        """What is to be done once a check is kept; blank where nothing is."""
+        if found.odds_of_volume:
+            return self.tr("Look at these first, then read the mix again.")
+        if found.at_odds:
+            return self.tr("Add nothing before both agree: read the mix again.")
+        outside = found.judged is not None and found.judged.verdict.outside
+        return self.tr("Do this now, then read the mix again.") if outside else ""
 
     def read_again(self) -> None:
         """The same mix once more, after what was told was done."""
@@ -231,10 +259,11 @@ class CheckPanel(QWidget):
 
     def clear(self) -> None:
         """Empty the readings; the batch stays for the next check, which is of the lot in use and of now again."""
-        self._shows_kept = self._corrected = False
         self._empty()
 
-    def _empty(self) -> None:
+    def _empty(self, kept: Kept | None = None) -> None:
+        """Make room for the next check; what was `kept` goes on to be told."""
+        self._kept, self._corrected = kept, False
         self.readings.clear()
         self.note.set_text("")
         self.occasion.clear()

@@ -18,8 +18,21 @@ from calibrator.desk.widgets.solids_bar import SolidsBar
 from calibrator.model import UnitSystem
 from calibrator.science.check import Caution, Judged, Verdict, WouldTell, surely_inside
 from calibrator.science.solids import Solids, SolidsFrom
+from calibrator.values import dataclass
 
 OF_DROPS = (SolidsFrom.OWN_LINE, SolidsFrom.WHOLE_MILK, SolidsFrom.TRADE_RULE)
+
+
+@dataclass(frozen=True)
+class Told:
+    """All that is told of a check: `unread` where drops could not be read, `stale` names other instruments whose
+    checks no longer hold, `right_brix` is what the refractometer would show of a mix as wanted."""
+
+    found: MixFindings
+    batch: Batch
+    unread: bool = False
+    stale: str = ""
+    right_brix: float | None = None
 
 
 class VerdictPanel(QWidget):
@@ -43,8 +56,8 @@ class VerdictPanel(QWidget):
         self.to_water = button(self.tr("Check in plain water"), self.water_check_wanted.emit)
         self.to_line = button(self.tr("Brix calibration"), self.line_wanted.emit)
         self._next = row(self.to_water, self.to_line, None)
-        self._over = column()
-        self.verdict_card = card(self._over, self.verdict, self.solids, self.bar, self.would_tell, self._next)
+        self.kept, self._over = label(""), column()
+        self.verdict_card = card(self._over, self.kept, self.verdict, self.solids, self.bar, self.would_tell, self._next)
         self._found = MixFindings()
         self._right: list[str] = []
         self.how = how_button(self._workings)
@@ -52,9 +65,9 @@ class VerdictPanel(QWidget):
         self._cautions.setSpacing(SPACE)
         self.correction = label("")
         self.again = button(self.tr("Read again, corrected"), self.again_wanted.emit)
-        self.kept = label("", "quiet")
+        self.now = label("", "quiet")
         self.correction_card = card(
-            label(self.tr("Put it right"), "heading"), self.odds, self.correction, self.kept, row(self.again, None)
+            label(self.tr("Put it right"), "heading"), self.odds, self.correction, self.now, row(self.again, None)
         )
         self.causes, self.causes_card = _told_card(self.tr("Likeliest causes"))
         self.pails, self.pails_card = _told_card(self.tr("First pail and last"))
@@ -69,24 +82,24 @@ class VerdictPanel(QWidget):
         for widget in (self.causes_card, self.pails_card, self.way_card):
             layout.addWidget(widget)
         layout.addStretch(1)
-        for part in (self.odds, self.again, self.kept, self.to_water, self.to_line):
+        for part in (self.odds, self.again, self.now, self.kept, self.to_water, self.to_line):
             part.hide()
 
-    def show_findings(
-        self, found: MixFindings, batch: Batch, system: UnitSystem, stale: str = "", right_brix: float | None = None
-    ) -> None:
-        """Tell what the readings say; `stale` names other instruments whose checks no longer hold, `right_brix` is
-        what the refractometer would show of a mix as wanted."""
+    def show_told(self, told: Told, system: UnitSystem) -> None:
+        """Tell what the readings say."""
+        found, batch = told.found, told.batch
         self._found = found
-        self._right = [] if right_brix is None else [words.right_words(right_brix)]
+        self._right = [] if told.right_brix is None else [words.right_words(told.right_brix)]
         self.how.setVisible(found.best is not None)
         self._show_verdict(found)
-        self._show_way(found, stale)
+        if told.unread:
+            self.solids.setText(self.tr("The drops could not be read. Mend them first."))
+        self._show_way(found, told.stale)
         _say(self.basis, words.basis_words(found.best, batch.now.powder.powder) if found.best else "")
         _say(self.warm, warm_words(found, system))
         self._show_cautions(found)
         self._show_correction(found, batch, system)
-        self.show_kept("")
+        self.show_kept("", "")
         self._show_causes(found)
         self.pails.setText(words.pails_words(found.pails.verdict) if found.pails else "")
         self.pails_card.setVisible(found.pails is not None)
@@ -97,15 +110,12 @@ class VerdictPanel(QWidget):
         """Put what the verdict is about over it."""
         self._over.addWidget(words)
 
-    def show_kept(self, told: str) -> None:
-        """Say that what is shown is kept, and offer to read the mix again; blank for one that is being typed."""
+    def show_kept(self, told: str, now: str) -> None:
+        """Say that what is shown is kept, and what is to be done now, after which the mix is read again; blank for one
+        that is being typed, or where nothing is to be done."""
         _say(self.kept, told)
-        self.again.setVisible(bool(told))
-
-    def show_unread(self, unread: bool) -> None:
-        """Drops that could not be read: no verdict is told beside them."""
-        if unread:
-            self.solids.setText(self.tr("The drops could not be read. Mend them first."))
+        _say(self.now, now)
+        self.again.setVisible(bool(now))
 
     def _workings(self) -> tuple[Working, ...]:
         return of_solids(self._found)

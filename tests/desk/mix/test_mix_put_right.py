@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+from dataclasses import replace
 from datetime import timedelta
 
 import pytest
@@ -15,7 +17,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.needs import Need, waiting
 from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.desk.standing import standing
-from calibrator.model import Instrument, MixCheck, ReadingKind
+from calibrator.model import Instrument, MixCheck, ReadingKind, UnitSystem
 
 
 def test_no_field_is_cut_off_on_the_smallest_window(page: MixCheckPage) -> None:
@@ -69,6 +71,51 @@ def test_a_new_reading_or_clear_puts_the_kept_correction_away(qtbot: QtBot, sure
         assert panel.verdict.again.isVisibleTo(sure)
         away()
         assert not panel.verdict.again.isVisibleTo(sure)
+
+
+@pytest.mark.parametrize(("drops", "verdict"), [("11.5 11.5 11.5", "As it should be"), ("10.8", "Probably too thin, not sure yet")])
+def test_every_verdict_stays_once_kept_with_its_time_until_the_next_is_typed(
+    qtbot: QtBot, sure: MixCheckPage, desk: Desk, drops: str, verdict: str
+) -> None:
+    panel, told = sure.check, sure.check.verdict
+    assert not told.kept.isVisibleTo(sure)
+    type_in(qtbot, panel.readings.mix.line, "101 F")
+    type_in(qtbot, panel.readings.first.line, drops)
+    shown = [part.text() for part in (told.verdict, told.solids, told.would_tell, told.warm, told.way)]
+    assert shown[0] == verdict
+    assert not told.kept.isVisibleTo(sure)
+    panel.keep()
+    assert told.kept.isVisibleTo(sure)
+    assert told.kept.text().startswith("Kept on 11 Feb 2026 at 9:00")
+    assert [part.text() for part in (told.verdict, told.solids, told.would_tell, told.warm, told.way)] == shown
+    assert told.bar.isVisibleTo(sure)
+    assert not told.again.isVisibleTo(sure)  # nothing is to be done
+    assert not panel.keep_button.isEnabled()  # nor kept twice
+    assert not panel.pending()
+    type_in(qtbot, panel.readings.water.line, "1")
+    assert told.verdict.text() == "No verdict yet"
+    assert not told.kept.isVisibleTo(sure)
+
+
+def test_what_was_kept_is_told_in_the_units_of_now(qtbot: QtBot, sure: MixCheckPage, desk: Desk) -> None:
+    panel = sure.check
+    type_in(qtbot, panel.readings.first.line, "9.5 9.5 9.5")
+    panel.keep()
+    assert "oz of powder" in panel.verdict.correction.text()
+    assert desk.farm is not None
+    desk.keep(replace(desk.farm, units=UnitSystem.METRIC))
+    assert panel.verdict.kept.isVisibleTo(sure)
+    assert re.search(r"Add [\d.]+ kg of powder", panel.verdict.correction.text())
+
+
+def test_a_kept_check_that_is_withdrawn_is_told_no_more(qtbot: QtBot, sure: MixCheckPage, desk: Desk) -> None:
+    panel = sure.check
+    type_in(qtbot, panel.readings.first.line, "9.5 9.5 9.5")
+    panel.keep()
+    (check,) = desk.records.every(MixCheck)
+    desk.keep(replace(check, withdrawn_reason="another tank"), "another tank")
+    assert not panel.verdict.kept.isVisibleTo(sure)
+    assert panel.verdict.verdict.text() == "No verdict yet"
 
 
 def test_drops_and_volume_that_disagree_are_said_first(qtbot: QtBot, sure: MixCheckPage) -> None:
@@ -219,7 +266,7 @@ def test_a_check_in_plain_water_that_was_made_that_day_is_ordered_no_more(
     assert "1. stir to the bottom and read three fresh drops" in panel.verdict.odds.text()
     assert not panel.verdict.to_water.isVisibleTo(sure)
     panel.keep()
-    assert "Look at these first" in panel.verdict.kept.text()
+    assert "Look at these first" in panel.verdict.now.text()
     only, first, *_ = panel.verdict.correction.text().splitlines()
     assert only == "If the drops then read the same, the powder was wrong. Only then:"
     sure.bring_up("history")
