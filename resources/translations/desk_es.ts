@@ -772,16 +772,20 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>sin resultado</translation>
     </message>
     <message>
-        <source>The check is kept. Add nothing before both agree: read the mix again.</source>
-        <translation>La revisión está guardada. No agregue nada antes de que las dos concuerden: lea la mezcla otra vez.</translation>
+        <source>Kept on {day} at {time}. It stays in view until you type the next check.</source>
+        <translation>Guardada el {day} a las {time}. Queda a la vista hasta que escriba la próxima revisión.</translation>
     </message>
     <message>
-        <source>The check is kept. Do this now, then read the mix again.</source>
-        <translation>La revisión está guardada. Haga esto ahora y luego lea la mezcla otra vez.</translation>
+        <source>Look at these first, then read the mix again.</source>
+        <translation>Vea primero estas cosas y luego lea la mezcla otra vez.</translation>
     </message>
     <message>
-        <source>The check is kept. Look at these first, then read the mix again.</source>
-        <translation>La revisión quedó guardada. Vea primero estas cosas y luego lea la mezcla otra vez.</translation>
+        <source>Add nothing before both agree: read the mix again.</source>
+        <translation>No agregue nada antes de que las dos concuerden: lea la mezcla otra vez.</translation>
+    </message>
+    <message>
+        <source>Do this now, then read the mix again.</source>
+        <translation>Haga esto ahora y luego lea la mezcla otra vez.</translation>
     </message>
     <message>
         <source>after correcting</source>

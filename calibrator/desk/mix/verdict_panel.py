@@ -57,7 +57,9 @@ class VerdictPanel(QWidget):
         self.to_line = button(self.tr("Brix calibration"), self.line_wanted.emit)
         self._next = row(self.to_water, self.to_line, None)
         self.kept, self._over = label(""), column()
-        self.verdict_card = card(self._over, self.kept, self.verdict, self.solids, self.bar, self.would_tell, self._next)
+        self.verdict_card = card(
+            self._over, self.kept, self.verdict, self.solids, self.bar, self.would_tell, self._next
+        )
         self._found = MixFindings()
         self._right: list[str] = []
         self.how = how_button(self._workings)

@@ -73,7 +73,9 @@ def test_a_new_reading_or_clear_puts_the_kept_correction_away(qtbot: QtBot, sure
         assert not panel.verdict.again.isVisibleTo(sure)
 
 
-@pytest.mark.parametrize(("drops", "verdict"), [("11.5 11.5 11.5", "As it should be"), ("10.8", "Probably too thin, not sure yet")])
+@pytest.mark.parametrize(
+    ("drops", "verdict"), [("11.5 11.5 11.5", "As it should be"), ("10.8", "Probably too thin, not sure yet")]
+)
 def test_every_verdict_stays_once_kept_with_its_time_until_the_next_is_typed(
     qtbot: QtBot, sure: MixCheckPage, desk: Desk, drops: str, verdict: str
 ) -> None:
