@@ -7,8 +7,8 @@ from dataclasses import replace
 from enum import StrEnum
 
 from calibrator.desk.in_use import LotState
-from calibrator.desk.standing import Standing
-from calibrator.model import Ending, Plan, PlanGroup, Printed, PrintKind, SheetEnding
+from calibrator.desk.standing import ChartBasis, Standing
+from calibrator.model import Ending, Farm, Plan, PlanGroup, Printed, PrintKind, SheetEnding, UnitSystem, Vessel
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import counts_of
 from calibrator.values import dataclass
@@ -22,6 +22,8 @@ class Fault(StrEnum):
     LINE = "line"  # its lot was weighed in anew
     CALVES = "calves"  # it has no row for today's calves
     PLAN = "plan"  # the plan was changed
+    VESSEL = "vessel"  # the plan's vessel was changed
+    SETTINGS = "settings"  # the farm measures water in another step, or by other units, or allows more or less
 
 
 @dataclass(frozen=True)
@@ -56,9 +58,15 @@ def _fault(now: Standing, plan: Plan, sheet: Printed) -> Fault | None:
     if sheet.sign_off_id != _in_force(now, sheet):
         used = now.in_use.lot.id if now.in_use else ""
         return Fault.LINE if sheet.lot_id == used else Fault.LOT
-    made_of = now.charted.get(sheet.id, plan)
+    was = now.charted.get(sheet.id, ChartBasis(plan))
+    made_of = was.plan
     if _fed(made_of) != _fed(plan):
         return Fault.PLAN
+    vessel = now.vessels.get(plan.vessel_id or "")
+    if was.vessel and vessel and _held(was.vessel) != _held(vessel):
+        return Fault.VESSEL
+    if was.farm and now.farm and _steps(was.farm) != _steps(now.farm):
+        return Fault.SETTINGS
     pairs = zip(plan.groups, made_of.groups, strict=True)
     return None if all(_has_row(made_of, group, then) for group, then in pairs) else Fault.CALVES
 
@@ -68,6 +76,17 @@ def _fed(plan: Plan) -> Plan:
     groups = tuple(replace(group, calves=0) for group in plan.groups)
     rows = replace(plan, count_from=0, count_to=0, count_step=1, counts=())
     return replace(rows, groups=groups, name="", revision="")
+
+
+def _held(vessel: Vessel) -> tuple[object, ...]:
+    """All of a vessel that changes the figures of a row."""
+    return vessel.rim_volume_ml, vessel.usable_share, vessel.shape
+
+
+def _steps(farm: Farm) -> tuple[object, ...]:
+    """All of a farm's settings that change the figures of a row."""
+    step = farm.water_step_qt if farm.units is UnitSystem.FARM else farm.water_step_l
+    return farm.units, step, farm.tolerance_share
 
 
 def _has_row(made_of: Plan, group: PlanGroup, then: PlanGroup) -> bool:

@@ -209,7 +209,7 @@ class GroupSheet:
             return made
         weighed = sum(round(made.mix.powder_g * part / self.resolution_g) * self.resolution_g for part in self.shares)
         whole = mix_of(made.mix.water_ml, weighed, self.powder, self.water_temperature_c)
-        return Rounded(whole, whole.ratio / mix.ratio - 1)
+        return Rounded(whole, whole.ratio / mix.ratio - 1, made.for_water)
 
     def _count(self, powder_g: float) -> ScoopCount | None:
         if not self.ways or powder_g <= 0 or self.rule.rule is not ScoopRule.FEWEST:

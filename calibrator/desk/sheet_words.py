@@ -41,6 +41,14 @@ def chart_words(now: Standing, found: ChartFault, lot: Lot) -> str:
         Fault.PLAN: translate(
             "SheetWords", "The wall chart of {plan} (sheet no. {number}) was printed before the plan was changed."
         ),
+        Fault.VESSEL: translate(
+            "SheetWords", "The wall chart of {plan} (sheet no. {number}) was printed before its vessel was changed."
+        ),
+        Fault.SETTINGS: translate(
+            "SheetWords",
+            "The wall chart of {plan} (sheet no. {number}) was printed before the farm's units, its step for water or "
+            "its tolerance were changed.",
+        ),
     }
     old = now.lot(found.sheet.lot_id) if found.sheet else None
     return texts[found.fault].format(

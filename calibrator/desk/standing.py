@@ -23,6 +23,7 @@ from calibrator.model import (
     Scoop,
     SheetEnding,
     SignOff,
+    Vessel,
     WeighIn,
 )
 from calibrator.records import Records, brought_in
@@ -75,6 +76,15 @@ def first_step(records: Records, farm: Farm | None) -> FirstStep | None:
 
 
 @dataclass(frozen=True)
+class ChartBasis:
+    """What the figures of a wall chart come from besides its lot and its scoops; None is as it is today."""
+
+    plan: Plan
+    farm: Farm | None = None
+    vessel: Vessel | None = None
+
+
+@dataclass(frozen=True)
 class Standing:
     """A farm's lots, marks and sheets, read at one moment."""
 
@@ -89,7 +99,9 @@ class Standing:
     bag_counts: tuple[BagCount, ...] = ()  # those that were not withdrawn
     has_instruments: bool = False
     plans: tuple[Plan, ...] = ()  # those in use
-    charted: Mapping[str, Plan] = field(default_factory=dict)  # the plan as an open lot's newest chart shows it
+    charted: Mapping[str, ChartBasis] = field(default_factory=dict)  # what an open lot's newest charts show
+    farm: Farm | None = None
+    vessels: Mapping[str, Vessel] = field(default_factory=dict)
     today: date = date.max
     asks_for_charts: bool = True
     tolerance_share: float = 0.0  # of a feeding's powder
@@ -149,17 +161,27 @@ def _standing(records: Records, farm: Farm, today: date) -> Standing:
         has_instruments=any(made.retired_on is None for made in records.every(Instrument, farm.id)),
         plans=tuple(plan for plan in records.every(Plan, farm.id) if plan.retired_on is None),
         charted=_charted(records, [sheet for sheet in prints if sheet.lot_id in open_lots]),
+        farm=farm,
+        vessels={vessel.id: vessel for vessel in records.every(Vessel, farm.id)},
         today=today,
         asks_for_charts=farm.asks_for_charts,
         tolerance_share=farm.tolerance_share,
     )
 
 
-def _charted(records: Records, prints: Sequence[Printed]) -> dict[str, Plan]:
+def _charted(records: Records, prints: Sequence[Printed]) -> dict[str, ChartBasis]:
     charts = [sheet for sheet in prints if sheet.kind is PrintKind.WALL_CHART and sheet.plan_id]
     newest = {(sheet.plan_id, sheet.lot_id): sheet for sheet in charts}
-    told = ((sheet.id, records.plan_of(sheet)) for sheet in newest.values())
-    return {id: plan for id, plan in told if plan is not None}
+    told = ((sheet.id, _basis(records, sheet)) for sheet in newest.values())
+    return {id: basis for id, basis in told if basis is not None}
+
+
+def _basis(records: Records, sheet: Printed) -> ChartBasis | None:
+    plan = records.as_printed(Plan, sheet.plan_id or "", sheet)
+    if plan is None:
+        return None
+    vessel = records.as_printed(Vessel, plan.vessel_id, sheet) if plan.vessel_id else None
+    return ChartBasis(plan, records.as_printed(Farm, sheet.farm_id, sheet), vessel)
 
 
 def _open(lots: Sequence[LotStanding], sign_offs: Sequence[SignOff]) -> tuple[LotStanding, ...]:

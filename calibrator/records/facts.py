@@ -15,7 +15,6 @@ from calibrator.model import (
     Fill,
     Lot,
     Mark,
-    Plan,
     Printed,
     PrintKind,
     Scale,
@@ -29,6 +28,7 @@ from calibrator.model import (
 from calibrator.model.underway import Underway, unwatched
 from calibrator.records import nouns
 from calibrator.records.errors import EditedMeanwhile, NotAllowed
+from calibrator.records.nouns import N
 from calibrator.records.plain import kind_word
 from calibrator.records.rows import (
     Writing,
@@ -151,12 +151,12 @@ def add_numbered_print(writing: Writing, printed: Printed, at: datetime | None =
     writing.add(prints, printed, change=writing.change("printed", printed.by, at=at))
 
 
-def plan_of(connection: Connection, printed: Printed) -> Plan | None:
-    """The telling of its plan that counted when a sheet was printed."""
-    plans, when = NOUNS[Plan], select(prints.c.change).where(prints.c.id == printed.id).scalar_subquery()
-    told = select(plans).where(plans.c.id == printed.plan_id, plans.c.change < when)
-    row = connection.execute(told.order_by(plans.c.change.desc()).limit(1)).mappings().first()
-    return as_value(Plan, row) if row else None
+def as_printed(connection: Connection, kind: type[N], id: str, printed: Printed) -> N | None:
+    """The telling of a thing that counted when a sheet was printed."""
+    table, when = NOUNS[kind], select(prints.c.change).where(prints.c.id == printed.id).scalar_subquery()
+    told = select(table).where(table.c.id == id, table.c.change < when)
+    row = connection.execute(told.order_by(table.c.change.desc()).limit(1)).mappings().first()
+    return as_value(kind, row) if row else None
 
 
 def _spoiled(connection: Connection, farm_id: str) -> list[str]:

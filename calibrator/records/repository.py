@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 from sqlalchemy import Connection
 
-from calibrator.model import Fill, Mark, Noun, Plan, Printed, SheetEnding, SignOff, SpotFill, TrialFill
+from calibrator.model import Fill, Mark, Noun, Printed, SheetEnding, SignOff, SpotFill, TrialFill
 from calibrator.model.underway import Underway, unwatched
 from calibrator.records import backup, facts, fingerprints, integrity, nouns, rows
 from calibrator.records.engine import begin_writing
@@ -287,10 +287,10 @@ class Records:
         with self.reading() as connection:
             return facts.many(connection, Printed, {"farm_id": farm_id})
 
-    def plan_of(self, printed: Printed) -> Plan | None:
-        """The plan of a printed sheet, as it was told when that was printed."""
+    def as_printed(self, kind: type[N], id: str, printed: Printed) -> N | None:
+        """A thing as it was told when a sheet was printed; None where it was not known then."""
         with self.reading() as connection:
-            return facts.plan_of(connection, printed)
+            return facts.as_printed(connection, kind, id, printed)
 
     def end_sheet(self, ending: SheetEnding) -> None:
         """Keep what became of a printed sheet. Raises `NotAllowed` for a sheet that the farm never printed."""

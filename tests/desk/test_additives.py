@@ -14,6 +14,7 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.plan_form import PlanForm
+from calibrator.desk.how.of_batch import of_row
 from calibrator.desk.pages.batch_model import BatchModel, Column
 from calibrator.desk.pages.tables import TablesPage
 from calibrator.desk.paper_facts import Options, wall_chart_facts
@@ -71,6 +72,33 @@ def test_powder_scoopfuls_and_additive_are_told_each_for_itself(herd: Herd) -> N
     model.show_sheet(sheet)
     told = model.data(model.index(sheet.today_row or 0, Column.POWDER))
     assert told == "7 lb 8.0 oz\nand 24.0 oz of electrolyte"
+
+
+def how_much_powder(herd: Herd, plan: Plan) -> str:
+    """What *How is this computed?* says of today's powder."""
+    here = powder_in_use(herd.records, standing(herd.records, herd.farm))
+    whole = plan_sheet(herd.farm, plan, None, here)
+    line = whole.groups[0].today_line
+    assert line is not None
+    (told,) = (
+        part.working
+        for working in of_row(whole, whole.groups[0], line)
+        for part in working.parts
+        if part.what == "Powder in a batch"
+    )
+    return told
+
+
+def test_how_the_powder_came_about_is_told_beside_an_additive_as_without_one(herd: Herd) -> None:
+    """24 qt of water stand as they are; 2.1 qt are drawn as 2, and the powder goes by those."""
+    reasons = {12: "a batch's share is", 1: "water × powder to water"}
+    for calves, reason in reasons.items():
+        fed = group(calves) if calves > 1 else replace(group(calves), volume_ml=2.1 * QT_ML)
+        plan = herd.plan("Milk", fed)
+        assert reason in how_much_powder(herd, plan)
+        dosed = how_much_powder(herd, replace(plan, groups=(replace(fed, additives=(SALTS,)),)))
+        assert reason in dosed
+        assert "powder's share of all that is weighed in" in dosed
 
 
 def test_the_chart_tells_the_additive_below_the_water(herd: Herd) -> None:

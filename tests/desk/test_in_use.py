@@ -224,6 +224,27 @@ def test_a_chart_holds_until_lot_line_plan_or_calves_are_others(herd: Herd) -> N
     assert faults(herd) == []
 
 
+def test_a_chart_is_outdated_by_the_step_for_water_and_by_another_vessel(herd: Herd) -> None:
+    signed, tank = herd.sign("A", DENSITY), herd.vessel()
+    plan = herd.plan("Milk", group(109), vessel_id=tank.id)
+    herd.print(PrintKind.WALL_CHART, signed, plan_id=plan.id)
+    usual = herd.farm
+    herd.farm = herd.records.keep(replace(usual, currency="€", water_step_l=0.5))  # no figure of this farm's charts
+    assert faults(herd) == []
+    herd.farm = herd.records.keep(replace(herd.farm, water_step_qt=1.0))
+    assert faults(herd) == [Fault.SETTINGS]
+    herd.farm = herd.records.keep(replace(herd.farm, water_step_qt=usual.water_step_qt, tolerance_share=0.04))
+    assert faults(herd) == [Fault.SETTINGS]
+    herd.print(PrintKind.WALL_CHART, signed, plan_id=plan.id)
+    assert faults(herd) == []
+    tank = herd.records.keep(replace(tank, name="Old tank"))
+    assert faults(herd) == []
+    herd.records.keep(replace(tank, rim_volume_ml=tank.rim_volume_ml / 2))
+    assert faults(herd) == [Fault.VESSEL]
+    herd.print(PrintKind.WALL_CHART, signed, plan_id=plan.id)
+    assert faults(herd) == []
+
+
 def test_what_is_printed_ahead_for_a_lot_that_waits_takes_no_sheets_place_before_it_is_fed(herd: Herd) -> None:
     first = signed_now(herd, "A")
     plan = herd.plan("Milk", group(109))

@@ -29,7 +29,7 @@ from calibrator.desk.warmth import Warm, hot_needed, served, warm
 from calibrator.desk.warmth_words import hot_text, order_text
 from calibrator.desk.widgets.calm_box import CalmTabs
 from calibrator.desk.words import marks_words
-from calibrator.model import Farm, Mark, Scoop, UnitSystem
+from calibrator.model import Farm, Mark, Plan, Scoop, UnitSystem
 from calibrator.science.errors import CannotCompute
 from calibrator.science.heat import scalds
 from calibrator.science.scoops import MOST_COUNTABLE
@@ -331,6 +331,8 @@ class SheetView(QWidget):
             return
         if sheet.in_portions:
             self.heavy.setText(heavy_text(sheet.capacity_g, telling(sheet)))
+        if self._sheet is not None:
+            self._tell_foot(sheet, self._sheet.plan)
         self.table.dress_for(sheet)
 
     def _tell_words(self, sheet: GroupSheet | None) -> None:
@@ -367,22 +369,25 @@ class SheetView(QWidget):
             show_if(widget, bool(text))
 
     def _tell_water(self, sheet: PlanSheet) -> None:
+        """How hot any water of the plan is."""
         system = sheet.groups[0].farm.units if sheet.groups else UnitSystem.FARM
-        told = []
-        if sheet.plan.warmth is None:
-            drawn = show_both(sheet.plan.water_temperature_c, Kind.TEMPERATURE, system)
-            told.append(self.tr("Water at {temperature}.").format(temperature=drawn))
-        if sheet.plan.allowance_share:
-            allowance = self.tr("{share} more than the calves drink, for hoses and pails.")
-            share = show_percent(100 * sheet.plan.allowance_share, decimal_comma=decimal_comma())
-            told.append(allowance.format(share=share))
-        if sheet.vessel and sheet.groups and sheet.groups[0].table.most_calves is not None:
-            served = self.tr("One {vessel} serves at most {calves}.")
-            calves = counted.calves(sheet.groups[0].table.most_calves)
-            told.append(served.format(vessel=sheet.vessel.name, calves=calves))
-        self.temperature.setText(" ".join(told))
         hot_water = sheet.groups[0].farm.hot_water if sheet.groups else None
         temperatures = [sheet.plan.water_temperature_c, *(known.draw_c for known in self._warms)]
         hottest = max([*temperatures, *([hot_water.hot_c] if hot_water else [])])
         self.scald.setVisible(scalds(hottest))
         self.scald.setText(scald_words(hottest, system))
+
+    def _tell_foot(self, sheet: GroupSheet, plan: Plan) -> None:
+        """What holds for every row of a table."""
+        told = []
+        if plan.warmth is None:
+            drawn = show_both(plan.water_temperature_c, Kind.TEMPERATURE, sheet.farm.units)
+            told.append(self.tr("Water at {temperature}.").format(temperature=drawn))
+        if plan.allowance_share:
+            allowance = self.tr("{share} more than the calves drink, for hoses and pails.")
+            share = show_percent(100 * plan.allowance_share, decimal_comma=decimal_comma())
+            told.append(allowance.format(share=share))
+        if sheet.table.vessel and sheet.table.most_calves is not None:
+            served = self.tr("One {vessel} serves at most {calves} a batch.")
+            told.append(served.format(vessel=sheet.table.vessel.name, calves=counted.calves(sheet.table.most_calves)))
+        self.temperature.setText(" ".join(told))
