@@ -9176,6 +9176,10 @@ entre {low} y {high}
         <translation>&amp;Ya lo vi</translation>
     </message>
     <message>
+        <source>One {vessel} serves at most {calves} a batch.</source>
+        <translation>Con {vessel} alcanza para {calves} por tanda, no más.</translation>
+    </message>
+    <message>
         <source>Batch table</source>
         <translation>Tabla de mezcla</translation>
     </message>
@@ -9199,10 +9203,6 @@ entre {low} y {high}
         <source>{share} more than the calves drink, for hoses and pails.</source>
         <translation>{share} más de lo que toman las becerras, para mangueras y cubetas.</translation>
     </message>
-    <message>
-        <source>One {vessel} serves at most {calves}.</source>
-        <translation>Con {vessel} alcanza para {calves}, no más.</translation>
-    </message>
 </context>
 <context>
     <name>SheetWords</name>
@@ -9225,6 +9225,14 @@ entre {low} y {high}
     <message>
         <source>The wall chart of {plan} (sheet no. {number}) was printed before the plan was changed.</source>
         <translation>La tabla de pared de {plan} (hoja n.º {number}) se imprimió antes de cambiar el plan.</translation>
+    </message>
+    <message>
+        <source>The wall chart of {plan} (sheet no. {number}) was printed before its vessel was changed.</source>
+        <translation>La tabla de pared de {plan} (hoja n.º {number}) se imprimió antes de cambiar su recipiente.</translation>
+    </message>
+    <message>
+        <source>The wall chart of {plan} (sheet no. {number}) was printed before the farm&apos;s units, its step for water or its tolerance were changed.</source>
+        <translation>La tabla de pared de {plan} (hoja n.º {number}) se imprimió antes de cambiar las unidades del establo, el paso del agua o la tolerancia.</translation>
     </message>
     <message>
         <source>wall chart</source>
