@@ -21,9 +21,10 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from calibrator.desk.plain_text import LONGEST_LINE, LONGEST_TEXT, LONGEST_TITLE, on_screen, tip, with_units_bound
+from calibrator.desk.plain_text import LONGEST_LINE, LONGEST_TEXT, LONGEST_TITLE, on_screen, tip
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.stray_keys import SteadyButton
+from calibrator.units import with_units_bound
 
 ROW_PX = 32  # of a table: every table of the program has the same air
 

@@ -21,8 +21,6 @@ _KEPT = "\n" + _JOINERS
 # A folder's place is read to its end: what its slashes part are words of their own.
 _ENDLESS = re.compile(rf"([^\s/\\]{{{LONGEST_WORD - 1}}})[^\s/\\]{{2,}}")
 _LONG = re.compile(rf"\S{{{UNBROKEN + 10},}}")
-_AFTER_SIGN = re.compile(r"(?<=±) (?=\d)")
-_BEFORE_UNIT = re.compile(r"(?<=\d) (?=(?:%|°|[gL]\b|kg|lb|oz|qt|gal|mL|mm|cm|in\b|ft\b|Brix|mOsm))")
 _BREAK = "\u200b"  # of no width; a line may end there
 
 
@@ -43,8 +41,3 @@ def tip(text: str) -> str:
 
 def _broken(word: re.Match[str]) -> str:
     return _BREAK.join(word[0][at : at + UNBROKEN] for at in range(0, len(word[0]), UNBROKEN))
-
-
-def with_units_bound(text: str) -> str:
-    """The same words; where a line is broken, a number keeps its unit beside it, and a ± its number."""
-    return _AFTER_SIGN.sub("\u00a0", _BEFORE_UNIT.sub("\u00a0", text))

@@ -83,7 +83,8 @@ def _sheet_told(facts: WallChart, said: Words) -> str:
     lot = said.joined(words.LOT, "/")
     parts = [f"{lot} {plain(facts.lot_number)}", plain(facts.product)]
     if facts.by:
-        parts.append(said.joined(lambda t: t(words.BY).format(who=plain(facts.by)), " / "))
+        who = plain(facts.by)  # initials tell themselves: two languages leave no room for "by"
+        parts.append(said.tongues[0](words.BY).format(who=who) if len(said.tongues) == 1 else who)
     if facts.printed_on is not None:
         day, framed = facts.printed_on, any(row.today for group in facts.groups for row in group.rows)
         told = words.FRAMED if framed else words.PRINTED

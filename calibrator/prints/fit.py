@@ -9,9 +9,11 @@ from functools import lru_cache
 from calibrator.model.names import tame
 from calibrator.prints.fonts import width_mm
 from calibrator.prints.page import Weight
+from calibrator.units import with_units_bound
 from calibrator.values import dataclass
 
 _ELLIPSIS = "…"
+_HELD = "\u00a0"
 _STEPS = 24
 
 
@@ -57,8 +59,9 @@ def _pieces(word: str, room_mm: float, size_mm: float, weight: Weight) -> list[s
     pieces, rest = [], word
     while rest:
         cut = max(1, _most(len(rest), _Fits(rest, room_mm, size_mm, weight)))
-        pieces.append(rest[:cut])
-        rest = rest[cut:]
+        held = rest.rfind(_HELD, 1, cut + 1) if cut < len(rest) else -1  # a figure goes before its letters do
+        pieces.append(rest[: held if held > 0 else cut])
+        rest = rest[held + 1 if held > 0 else cut :]
     return pieces
 
 
@@ -76,15 +79,15 @@ class _Fits:
 
 
 def wrap(text: str, room_mm: float, size_mm: float, weight: Weight = Weight.REGULAR) -> list[str]:
-    """The text in lines no wider than the room; a no-break space holds."""
+    """The text in lines no wider than the room; a no-break space holds, and so does a number with its unit."""
     lines: list[str] = []
-    for word in re.split(r"[ \n]+", text.strip()):
+    for word in re.split(r"[ \n]+", with_units_bound(text.strip())):
         joined = f"{lines[-1]} {word}" if lines else word
         if lines and width_mm(joined, size_mm, weight) <= room_mm:
             lines[-1] = joined
         else:
             lines.extend(_pieces(word, room_mm, size_mm, weight))
-    return lines
+    return lines if _HELD in text else [line.replace(_HELD, " ") for line in lines]
 
 
 @dataclass(frozen=True)

@@ -76,7 +76,7 @@ class Flow:
 
     def paragraph(self, text: str) -> None:
         body = self._sheet.body
-        lines = wrap(text.replace(" %", "\u00a0%"), body.width_mm, _BODY)  # no line begins with the sign
+        lines = wrap(text, body.width_mm, _BODY)
         self._take(len(lines) * _BODY * _LEADING + 1.0)
         fitted = Fitted(tuple(lines), _BODY)
         self._y = self._sheet.lines(fitted, body.x_mm, self._y + 0.6, leading=_LEADING) + 0.8
@@ -87,6 +87,10 @@ class Flow:
         body = self._sheet.body
         draw(self._sheet, Box(body.x_mm, self._y, body.width_mm, height_mm))
         self._y += height_mm
+
+    def together(self, height_mm: float) -> None:
+        """What follows stays on one page as far as so much."""
+        self._take(height_mm)
 
     def next_page(self) -> None:
         """What follows begins on a new page."""

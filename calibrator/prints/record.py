@@ -19,6 +19,7 @@ from calibrator.science.budget import BudgetRow
 from calibrator.units import Kind, NotUnderstood, read, show_both, show_length, with_unit
 
 _FOOT_MM = 8.0
+_SIGNED_MM = 28.0  # who signed off, what it rests on, and the line to sign on
 _SAME = 1e-3  # what was typed is what was kept, however a file that it came from had rounded it
 _END = Anchor.END
 
@@ -65,6 +66,7 @@ def _sections(flow: Flow, teller: Teller) -> None:
 def _signed(flow: Flow, teller: Teller) -> None:
     signed = teller.facts.sign_off
     who = plain(signed.by)
+    flow.together(_SIGNED_MM)
     flow.paragraph(teller.said.joined(lambda t: t(words.SIGNED).format(date=t.moment(signed.at), who=who), " / "))
     flow.paragraph(
         teller.said.tongues[0](words.VERSIONS).format(

@@ -197,22 +197,31 @@ class Teller:
         return f"{self.say(words.FROM_TO, low=low, high=high)} g/mL"
 
     def verdicts(self) -> Pairs:
-        signed, weigh_in = self.facts.sign_off, self.facts.weigh_in
-        old = self._verdict(signed.old_line_verdict)
-        if weigh_in.old_line_mm is not None:
-            length = show_both(weigh_in.old_line_mm, Kind.LENGTH, self.facts.units)
-            old = self.say(words.OLD_LINE_AT, verdict=old, length=length)
-        new = self._verdict(signed.verdict)
-        if signed.verdict in _OPEN:
-            new = self.say(words.SIGNED_ALTHOUGH, verdict=new)
-        return [(self.say(words.NEW_LINE), new), (self.say(words.OLD_LINE), old)]
+        return [
+            (self.say(words.NEW_LINE), self.said.joined(self._new_line, " / ")),
+            (self.say(words.OLD_LINE), self.said.joined(self._old_line, " / ")),
+        ]
 
-    def _verdict(self, value: str) -> str:
-        return self.say(_VERDICTS.get(value, words.NOT_CHECKED))
+    def _new_line(self, t: Tongue) -> str:
+        verdict = self.facts.sign_off.verdict
+        told = _verdict(verdict, t)
+        return t(words.SIGNED_ALTHOUGH).format(verdict=told) if verdict in _OPEN else told
+
+    def _old_line(self, t: Tongue) -> str:
+        told, at = _verdict(self.facts.sign_off.old_line_verdict, t), self.facts.weigh_in.old_line_mm
+        if at is None:
+            return told
+        return t(words.OLD_LINE_AT).format(verdict=told, length=show_both(at, Kind.LENGTH, self.facts.units))
+
+
+def _verdict(value: str, t: Tongue) -> str:
+    return t(_VERDICTS.get(value, words.NOT_CHECKED))
 
 
 def _both_typed(typed: str, mass_g: float) -> str:
     grams = f"{mass_g:.2f} g"
+    if plain(typed) == f"{mass_g:g} g":
+        return plain(typed)  # grams already
     return f"{plain(typed)} ({grams})" if typed else grams
 
 

@@ -5,6 +5,7 @@ the trade, Qt, storage. pint only works out the factors, ahead of time and from 
 read `1,5 g` as 15 g, so it never sees typed text).
 """
 
+from calibrator.units.bound import with_units_bound
 from calibrator.units.edit import edit_text
 from calibrator.units.kinds import SENTENCES, Kind, NotUnderstood, Quantity
 from calibrator.units.reading import example, read, with_unit
@@ -77,4 +78,5 @@ __all__ = [
     "span_from_default_unit",
     "span_in_default_unit",
     "with_unit",
+    "with_units_bound",
 ]

@@ -13,7 +13,8 @@ from PySide6.QtWidgets import QLabel
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.parts import label
-from calibrator.desk.plain_text import LONGEST_LINE, LONGEST_WORD, on_screen, tip, with_units_bound
+from calibrator.desk.plain_text import LONGEST_LINE, LONGEST_WORD, on_screen, tip
+from calibrator.units import with_units_bound
 
 
 @given(st.text())
