@@ -43,6 +43,7 @@ from calibrator.model.underway import unwatched
 from calibrator.records import RecordsUnreachable
 from calibrator.records.server import FoundThere
 from calibrator.records.tables import SCHEMA
+from calibrator.units import on_line_step, show_length
 
 THIN_DROPS = "10.4 10.6 10.4"
 AWAY = "postgresql://feeder@dairy-office:5433/calibrator"
@@ -333,6 +334,8 @@ def weigh_a_new_lot(desk: Desk) -> None:
     for share in (0.99, 1.0, 1.015, 1.005, 0.985, 0.995, 1.01, 1.0):
         guide.add_fill(FillWay.LEVEL, guide.next_bag(FillWay.LEVEL), round(level * share), "")
     assert guide.findings.line is not None
-    guide.set(drawn_line_mm=guide.findings.line.down_wall_mm)
+    proposed = guide.findings.line.down_wall_mm
+    drawn_mm, typed = on_line_step(proposed, farm.units), show_length(proposed, farm.units)
+    guide.set(drawn_line_mm=drawn_mm, drawn_line_typed=typed)
     for share in (1.0, 1.01, 0.99, 1.005, 0.995, 1.0):
         guide.add_fill(FillWay.TO_MARK, guide.next_bag(FillWay.TO_MARK), round(283.5 * share), "")
