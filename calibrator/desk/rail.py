@@ -19,7 +19,10 @@ ABOVE, BELOW = "season", "setup"
 
 
 class Rail(QWidget):
-    """A button for each page; Ctrl with its number presses it from anywhere in the window, the rail hidden or not."""
+    """A button for each page; Ctrl with its number presses it from anywhere in the window, the rail hidden or not.
+
+    The number is written before the name and underlined: Alt presses it too, and the letters are left to the pages.
+    """
 
     wanted = Signal(str)
     """The page whose button was pressed."""
@@ -82,19 +85,20 @@ class Rail(QWidget):
 
     def _make_buttons(self, window: QWidget) -> dict[str, QPushButton]:
         names = {
-            "today": self.tr("&Today"),
-            "lots": self.tr("&Lots"),
-            "weigh_in": self.tr("&Weigh-in"),
-            "tables": self.tr("&Batch tables"),
+            "today": self.tr("Today"),
+            "lots": self.tr("Lots"),
+            "weigh_in": self.tr("Weigh-in"),
+            "tables": self.tr("Batch tables"),
             "mix_check": self.tr("Mix check"),
-            "season": self.tr("S&eason"),
-            "setup": self.tr("&Set-up"),
+            "season": self.tr("Season"),
+            "setup": self.tr("Set-up"),
             "help": self.tr("Help"),
         }
         group = QButtonGroup(self)
         buttons = {}
         for number, (key, name) in enumerate(names.items(), start=1):
-            buttons[key] = made = button(name, self._pressed)
+            buttons[key] = made = button(f"&{number} {name}", self._pressed)
+            made.setAccessibleName(name)
             made.setProperty("kind", "rail")
             made.setProperty("page", key)
             made.setCheckable(True)

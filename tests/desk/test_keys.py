@@ -18,7 +18,7 @@ from calibrator.desk.pages.today import TodayPage
 from calibrator.desk.pages.welcome import WelcomePage
 from calibrator.model import Scale, Scoop, Vessel
 
-RAIL = "tlwbes"  # the window's own: Today, Lots, Weigh-in, Batch tables, Season, Set-up
+RAIL = "12345678"  # the window's own: a number for each page
 
 
 def keys(page: QWidget) -> list[str]:

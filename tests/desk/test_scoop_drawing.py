@@ -102,3 +102,17 @@ def test_what_cannot_be_drawn_is_left_out(drawing: ScoopDrawing) -> None:
     drawing.set_lines(500.0, float("nan"))
     assert drawing.words() == "Scoop in cross-section"
     drawing.grab()
+
+
+def test_a_tapered_scoop_has_its_floor_measured_beneath(drawing: ScoopDrawing) -> None:
+    """As wide as the floor is: 80 of 110 mm of the rim's arrow."""
+    drawing.set_shape(SHAPES[1])
+    image = drawing.grab().toImage()
+    wall = rows_of(image, tokens().action, 200)
+    quiet = {y: _columns(image, y) for y in range(image.height()) if len(_columns(image, y)) > 150}
+    above, below = [y for y in quiet if y < min(wall)], [y for y in quiet if y > max(wall)]
+    assert len(quiet[below[0]]) / len(quiet[above[0]]) == pytest.approx(80 / 110, abs=0.02)
+
+
+def _columns(image: QImage, y: int) -> list[int]:
+    return [x for x in range(image.width()) if is_near(image.pixelColor(x, y), tokens().quiet)]

@@ -5,13 +5,14 @@ from __future__ import annotations
 from typing import Any
 
 import pytest
-from PySide6.QtCore import QProcess, Qt
+from PySide6.QtCore import QPoint, QProcess, Qt
 from PySide6.QtWidgets import QApplication, QLineEdit
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.welcome import WelcomePage
 from calibrator.desk.standing import FirstStep
+from calibrator.desk.widgets.scoop_drawing import MARGIN
 from calibrator.desk.widgets.shape_choice import ShapeKind
 from calibrator.model import Farm, Lot, Scale, Scoop, UnitSystem
 
@@ -287,3 +288,18 @@ def test_the_units_proposed_are_the_countrys(
     monkeypatch.setattr("calibrator.desk.pages.welcome.thinks_metric", lambda: metric)
     page = opened(qtbot, empty_desk)
     assert page.farm_step.metric_units.isChecked() is metric
+
+
+@pytest.mark.parametrize("shape", [ShapeKind.STRAIGHT, ShapeKind.TAPERED, ShapeKind.BOX])
+def test_what_the_dimensions_come_to_is_in_view_beside_them(qtbot: QtBot, page: WelcomePage, shape: ShapeKind) -> None:
+    add_farm(qtbot, page)
+    add_scale(qtbot, page)
+    form = page.scoop_form
+    form.shapes.choose(shape)
+    for field in form.fields._asked():
+        type_in(qtbot, field.line, "3.5 in" if field is form.floor else "4 in")
+    qtbot.wait(1)
+    for widget, air in ((form._by_dimensions, 0), (form.with_water, 0), (form.drawing, MARGIN)):
+        assert widget.visibleRegion().boundingRect().height() >= widget.height() - air
+    beside = form.fields._asked()[0]
+    assert form._by_dimensions.mapTo(page, QPoint(0, 0)).x() > beside.mapTo(page, QPoint(beside.width(), 0)).x()

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QStackedWidget, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QSizePolicy, QStackedWidget, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
@@ -19,6 +19,7 @@ from calibrator.desk.refusals import in_words
 from calibrator.desk.scoop_names import scoop_title
 from calibrator.desk.scoop_volume import ScoopVolume, scoop_volume, with_known_water
 from calibrator.desk.speech import decimal_comma
+from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.question import Question
 from calibrator.desk.widgets.saying import Held
@@ -35,19 +36,20 @@ WATER_WEIGHINGS = 3
 WIDEST_MM = 1000.0
 LONGEST_MARKING = 40
 SHORTEST_CHOICE = 12
-SMALLEST_DRAWING = (260, 190)
-TWO_LINES = "–\n–"
+SMALLEST_DRAWING = (260, 100)
+TOLD_PX = 250  # as high as three dimensions: the drawing has what the words leave of it
+TOLD_LINES = 3
 
 
 class ScoopForm(Form[Scoop]):
-    """The drawing follows what is typed; weighed water counts more than dimensions."""
+    """The drawing follows what is typed; weighed water counts more than dimensions, and is asked for on a press: a
+    scoop can be measured with a ruler alone.
+    """
 
     kind = Scoop
 
-    def __init__(self, desk: Desk, *, brief: bool = False) -> None:
-        """`brief` offers water as one button: the first scoop can be measured with a ruler alone."""
+    def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
-        self._brief = brief
         self.name = TextField(self.tr("Name of the scoop"), self._about_its_name())
         told = self.tr("Red tape, a number burned in. May stay empty.")
         self.told_by = TextField(self.tr("What to know it by"), told, longest=LONGEST_MARKING)
@@ -61,22 +63,18 @@ class ScoopForm(Form[Scoop]):
         self.inner_height = self.fields.inner_height
         self.drawing = ScoopDrawing(desk.system)
         self.drawing.setMinimumSize(*SMALLEST_DRAWING)
-        self.drawing.setMaximumHeight(SMALLEST_DRAWING[1])
+        self.drawing.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
         self.waters = [self._water(number) for number in range(1, WATER_WEIGHINGS + 1)]
         temperature = self.tr("Water temperature")
         self.temperature = Amount(desk, temperature, Kind.TEMPERATURE, lowest=0, highest=100, example=False)
         self.forget_water = QCheckBox(self.tr("Leave out the earlier water weighing"))
         self._step_g = COARSE_G
-        self._by_dimensions, self._by_water = Held(), label("")
-        self._by_dimensions.setText(TWO_LINES)
+        self._by_dimensions, self._by_water = Held(lines=TOLD_LINES), label("")
         self._difference = label("", "caution")
         self._trouble = label("", tone="bad")
-        self.question = Question(self.tr("Yes, that is right"))
+        self.question = Question(self.tr("Yes, that is right"), narrow=True)
         self.question.answered.connect(self.ended)
-        # The volume, what is wrong or what is asked, in one place: what is beneath it stays where it is.
-        self._beneath = QStackedWidget()
-        for words in (self._by_dimensions, self._trouble, self.question):
-            self._beneath.addWidget(words)
+        self.with_water = button(self.tr("Surer: measure it with &water as well"), self._open_water, "link")
         self._lay_out()
         self._watch()
         self.enter_moves_on()
@@ -94,7 +92,7 @@ class ScoopForm(Form[Scoop]):
         self.forget_water.setChecked(False)
         by_water = thing is not None and thing.volume_from_water
         self.forget_water.setVisible(by_water)
-        self._show_water(by_water or not self._brief)
+        self._show_water(by_water)
         self._look()
         self.question.take_as_known(self._figures() if thing else None)
 
@@ -115,7 +113,7 @@ class ScoopForm(Form[Scoop]):
         doubt = unlikely(found, self.fields.sizes(shape), water_c, self.desk.system)
         if self.question.settled(doubt, self._figures()):
             return True
-        self._beneath.setCurrentWidget(self.question)
+        self._told.setCurrentWidget(self.question)
         return False
 
     def _figures(self) -> object:
@@ -139,7 +137,7 @@ class ScoopForm(Form[Scoop]):
         )
 
     def _about_its_name(self) -> str:
-        return self.tr("As painted on it. A size like “1 quart” is only its name: what it holds is measured.")
+        return self.tr("As painted on it. What it holds is measured.")
 
     def _how_to_pour(self) -> str:
         return self.tr(
@@ -152,7 +150,7 @@ class ScoopForm(Form[Scoop]):
         return Amount(self.desk, caption, Kind.MASS, optional=True, within=WATER_IN_SCOOP_G, examples=WATER_IN_SCOOP)
 
     def _lay_out(self) -> None:
-        self.fields.beside.addWidget(self.drawing, 3)
+        self.fields.beside.addWidget(self._comes_to(), 3)
         self._water_part = QWidget()
         how = self.tr(
             "Better still: fill it to the rim with water and weigh the water, three times. Without water "
@@ -167,14 +165,28 @@ class ScoopForm(Form[Scoop]):
         )
         water.setContentsMargins(0, 0, 0, 0)
         self._water_part.setLayout(water)
-        self.with_water = button(
-            self.tr("Measure its volume with &water as well, which is surer"), self._open_water, "link"
-        )
         names = row(self.name, self.told_by, spacing=24)
-        # The volume right beneath the dimensions that it comes from: in view while they are typed.
-        offer = row(self.with_water, None)
-        parts = (names, self.fields, self._beneath, offer, self._water_part, _third(self._replaces))
-        add_all(self.body, (*parts, self._by_water, self._difference))
+        # What the water comes to is last: right beneath its weighings, and nothing stands under it to be moved.
+        parts = (names, self.fields, _third(self._replaces), self._water_part, self._by_water, self._difference)
+        add_all(self.body, parts)
+
+    def _comes_to(self) -> QWidget:
+        """The volume and the drawing beside the dimensions that they come from: in view while these are typed."""
+        self._volume_told = QWidget()
+        told = column(self._by_dimensions, row(self.with_water, None), None)
+        told.setContentsMargins(0, 0, 0, 0)
+        self._volume_told.setLayout(told)
+        # The volume, what is wrong or what is asked, in one place.
+        self._told = QStackedWidget()
+        for words in (self._volume_told, self._trouble, self.question):
+            self._told.addWidget(words)
+        beside = QWidget()
+        beside.setMinimumHeight(TOLD_PX)
+        layout = column(self._told, self.drawing)
+        layout.setContentsMargins(3 * SPACE, 0, 0, 0)
+        layout.setStretch(1, 1)
+        beside.setLayout(layout)
+        return beside
 
     def _open_water(self) -> None:
         self._show_water(True)
@@ -244,7 +256,7 @@ class ScoopForm(Form[Scoop]):
         self.told_by.say(text.format(name=alike) if alike else "", care=True)
 
     def _volume_or_trouble(self) -> ScoopVolume | None:
-        self._beneath.setCurrentWidget(self._by_dimensions)
+        self._told.setCurrentWidget(self._volume_told)
         try:
             found = self._volume()
         except CannotCompute as error:
@@ -258,7 +270,7 @@ class ScoopForm(Form[Scoop]):
 
     def _tell_trouble(self, text: str) -> None:
         self._trouble.setText(text)
-        self._beneath.setCurrentWidget(self._trouble)
+        self._told.setCurrentWidget(self._trouble)
 
     def _volume(self) -> ScoopVolume | None:
         shape = self._shape()

@@ -109,7 +109,7 @@ class WelcomePage(Page):
         self._step: FirstStep | None = None
         self.farm_step = FarmStep(desk)
         self._scale = Later(lambda: self._ends(ScaleForm(desk, self.tr("Kitchen scale"))))
-        self._scoop = Later(lambda: self._ends(ScoopForm(desk, brief=True)))
+        self._scoop = Later(lambda: self._ends(ScoopForm(desk)))
         self._lot = Later(lambda: self._ends(LotForm(desk, brief=True)))
         self._strip = StepStrip()
         self._strip.set_names({step: self._words(step)[0] for step in STEPS})

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import tokens, ui_font
-from calibrator.model import Shape, UnitSystem
+from calibrator.model import Shape, TaperedCup, UnitSystem
 from calibrator.science.errors import CannotCompute
 from calibrator.science.scoop import height_from_down_wall_mm, inner_height_mm, outline_mm
 from calibrator.units import Kind, edit_text, show_length, show_move
@@ -17,6 +17,7 @@ from calibrator.values import dataclass
 MARGIN = 14.0
 GAP = 14.0  # between the wall and what is written beside it
 WALL = 4.0
+ABOVE_SIZES = 2.9 * GAP  # for the size across the rim and its arrow
 HEAD = 5.0  # an arrow's head
 FIGURE = 1.35  # the line's distance, beside the base size of what is written
 
@@ -200,7 +201,7 @@ class ScoopDrawing(QWidget):
         lift = QPointF(0, -GAP)
         _arrow(painter, view.left(rim) + lift, view.right(rim) + lift, both=True)
         high = self._size(inner_height_mm(shape))
-        inside = self._fits_inside(view, high)
+        inside = self._fits_inside(view, shape)
         beside = view.left(0).x() + 1.6 * GAP if inside else min(view.left(0).x(), view.left(rim).x()) - GAP
         _arrow(painter, QPointF(beside, view.left(rim).y()), QPointF(beside, view.floor), both=True)
         painter.setPen(QColor(t.text))
@@ -211,10 +212,18 @@ class ScoopDrawing(QWidget):
         painter.drawText(middle, across)
         start = beside + 0.7 * GAP if inside else beside - 0.7 * GAP - metrics.horizontalAdvance(high)
         painter.drawText(QPointF(start, (view.left(rim).y() + view.floor + metrics.ascent()) / 2), high)
+        if isinstance(shape, TaperedCup):
+            below = QPointF(0, GAP)
+            at = view.right(0) + below + QPointF(GAP / 2, metrics.ascent() / 2 - 1)
+            painter.drawText(at, self._size(shape.floor_diameter_mm))
+            painter.setPen(_pen(t.quiet, 1.2))
+            _arrow(painter, view.left(0) + below, view.right(0) + below, both=True)
 
-    def _fits_inside(self, view: _View, text: str) -> bool:
+    def _fits_inside(self, view: _View, shape: Shape) -> bool:
+        """Whether the height can be told within the walls; those of a tapered scoop would cross its arrow."""
         narrowest = 2 * min(half for _, half in view.outline) * view.scale
-        return narrowest >= _widest([text]) + 4 * GAP
+        high = self._size(inner_height_mm(shape))
+        return not isinstance(shape, TaperedCup) and narrowest >= _widest([high]) + 4 * GAP
 
     def _paint_words(self, painter: QPainter, words: Told, at: QPointF, colour: str, to_the_left: bool = False) -> None:
         high = sum(QFontMetricsF(font).lineSpacing() for _, font in words)
@@ -235,21 +244,23 @@ class ScoopDrawing(QWidget):
             if self._moved_inside(view):
                 return view
             return self._fit(shape, left, _beside(self._new_label(moved_told=False)), MARGIN)
-        view = self._fit(shape, 0, 0, 3.5 * GAP)
-        high = self._size(inner_height_mm(shape))
-        if self._fits_inside(view, high):
+        view = self._fit(shape, 0, 0, ABOVE_SIZES)
+        if self._fits_inside(view, shape):
             return view
-        return self._fit(shape, _widest([high]) + 2 * GAP, 0, 3.5 * GAP)
+        left = _widest([self._size(inner_height_mm(shape))]) + 2 * GAP
+        if isinstance(shape, TaperedCup):
+            return self._fit(shape, left, _widest([self._size(shape.floor_diameter_mm)]), ABOVE_SIZES, 0.6 * GAP)
+        return self._fit(shape, left, 0, ABOVE_SIZES)
 
-    def _fit(self, shape: Shape, left: float, right: float, above: float) -> _View:
-        """The scoop as large as it goes between what is written at its left, its right and above it."""
+    def _fit(self, shape: Shape, left: float, right: float, above: float, below: float = 0.0) -> _View:
+        """The scoop as large as it goes between what is written at its left, its right, above and below it."""
         outline = outline_mm(shape)
         width_mm, height_mm = 2 * max(half for _, half in outline), outline[-1][0]
         room_x = max(self.width() - left - right - MARGIN, 40.0)
-        room_y = max(self.height() - above - MARGIN - WALL, 40.0)
+        room_y = max(self.height() - above - below - MARGIN - WALL, 40.0)
         scale = min(room_x / width_mm, room_y / height_mm)
         spare = max(room_y - height_mm * scale, 0) / 2
-        return _View(outline, MARGIN / 2 + left + room_x / 2, self.height() - MARGIN - spare, scale)
+        return _View(outline, MARGIN / 2 + left + room_x / 2, self.height() - MARGIN - below - spare, scale)
 
     def _new_words(self) -> list[str]:
         if self._new_mm is None or self._level(self._new_mm) is None:

@@ -44,10 +44,10 @@ class ShapeButton(QAbstractButton):
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def sizeHint(self) -> QSize:
-        return QSize(118, 96)
+        return QSize(118, 80)
 
     def minimumSizeHint(self) -> QSize:
-        return QSize(96, 92)
+        return QSize(96, 78)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         t = tokens()
@@ -64,12 +64,12 @@ class ShapeButton(QAbstractButton):
             painter.drawRoundedRect(self.rect().adjusted(7, 7, -7, -7), 5, 5)
         painter.setBrush(QColor(t.surface))
         painter.setPen(QPen(QColor(t.action), 3, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap))
-        painter.translate(self.width() / 2, 14)
+        painter.translate(self.width() / 2, 10)
         painter.drawPath(_picture(self.kind))
         painter.resetTransform()
         painter.setPen(QColor(t.action if strong else t.text))
         painter.setFont(ui_font(0.95))
-        place = self.rect().adjusted(4, 58, -4, -8)
+        place = self.rect().adjusted(4, 54, -4, -5)
         painter.drawText(place, Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextShowMnemonic, self.text())
         painter.end()
 

@@ -21,7 +21,7 @@ from calibrator.model import (
     new_id,
 )
 
-RAIL = "TLWBES"
+RAIL = "12345678"
 
 
 def test_every_tab_has_its_keys_and_names(qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk) -> None:
