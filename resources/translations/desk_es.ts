@@ -6297,32 +6297,32 @@ entre {low} y {high}
 <context>
     <name>Rail</name>
     <message>
-        <source>&amp;Today</source>
-        <translation>&amp;Hoy</translation>
-    </message>
-    <message>
-        <source>&amp;Lots</source>
-        <translation>&amp;Lotes</translation>
-    </message>
-    <message>
-        <source>&amp;Weigh-in</source>
-        <translation>&amp;Pesada</translation>
-    </message>
-    <message>
-        <source>&amp;Batch tables</source>
-        <translation>&amp;Tablas de mezcla</translation>
-    </message>
-    <message>
         <source>Mix check</source>
         <translation>Revisar mezcla</translation>
     </message>
     <message>
-        <source>S&amp;eason</source>
-        <translation>Te&amp;mporada</translation>
+        <source>Today</source>
+        <translation>Hoy</translation>
     </message>
     <message>
-        <source>&amp;Set-up</source>
-        <translation>&amp;Ajustes</translation>
+        <source>Lots</source>
+        <translation>Lotes</translation>
+    </message>
+    <message>
+        <source>Weigh-in</source>
+        <translation>Pesada</translation>
+    </message>
+    <message>
+        <source>Batch tables</source>
+        <translation>Tablas de mezcla</translation>
+    </message>
+    <message>
+        <source>Season</source>
+        <translation>Temporada</translation>
+    </message>
+    <message>
+        <source>Set-up</source>
+        <translation>Ajustes</translation>
     </message>
     <message>
         <source>Help</source>
@@ -8273,16 +8273,20 @@ entre {low} y {high}
         <translation>No contar el agua que se pesó antes</translation>
     </message>
     <message>
+        <source>Surer: measure it with &amp;water as well</source>
+        <translation>Más exacto: medirla también con &amp;agua</translation>
+    </message>
+    <message>
+        <source>As painted on it. What it holds is measured.</source>
+        <translation>Como lo lleva pintado. Cuánto le cabe se mide.</translation>
+    </message>
+    <message>
         <source>Pour water in by steps, the last one up to the rim. At each step note all the water that is in the scoop by then, and how high it stands above the floor, along the wall.</source>
         <translation>Vierta agua por pasos, el último hasta el borde. En cada paso anote toda el agua que ya tiene la medida y a qué altura llega sobre el fondo, a lo largo de la pared.</translation>
     </message>
     <message>
         <source>{number}. weighing</source>
         <translation>{number}.ª pesada</translation>
-    </message>
-    <message>
-        <source>Measure its volume with &amp;water as well, which is surer</source>
-        <translation>Medir también su volumen con &amp;agua: es más exacto</translation>
     </message>
     <message>
         <source>By its dimensions it holds {volume}, 95 % sure.</source>
@@ -8299,10 +8303,6 @@ entre {low} y {high}
     <message>
         <source>Yes, that is right</source>
         <translation>Sí, está bien</translation>
-    </message>
-    <message>
-        <source>As painted on it. A size like “1 quart” is only its name: what it holds is measured.</source>
-        <translation>El que trae pintado. “Medida de 1 litro” es solo un nombre: lo que le cabe se mide.</translation>
     </message>
     <message>
         <source>Better still: fill it to the rim with water and weigh the water, three times. Without water the dimensions count.</source>
