@@ -14,6 +14,7 @@ from calibrator.units.scale_line import Mask, MaskNotUnderstood, ScaleReading, r
 from calibrator.units.show import (
     density_unit,
     in_default_unit,
+    in_unit,
     line_step_mm,
     on_line_step,
     show,
@@ -52,6 +53,7 @@ __all__ = [
     "edit_text",
     "example",
     "in_default_unit",
+    "in_unit",
     "line_step_mm",
     "on_line_step",
     "read",

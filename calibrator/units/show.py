@@ -153,6 +153,11 @@ def show_move(old_mm: float, new_mm: float, system: UnitSystem) -> str:
     return show_length(float(to_base(abs(new - old), unit)), system)
 
 
+def in_unit(value: float, unit: str) -> float:
+    """A value of the base unit in a unit by its symbol, such as "fl oz"."""
+    return float(from_base(Fraction(value), unit))
+
+
 def in_default_unit(value: float, kind: Kind, system: UnitSystem) -> float:
     """A value of the base unit in the unit that bare numbers take, for the axis of a chart."""
     return float(from_base(Fraction(value), default_unit(kind, system)))

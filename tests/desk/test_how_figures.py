@@ -15,6 +15,7 @@ from PySide6.QtCore import QLocale, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
+from told import agree_with_what_is_told_again, figures, part
 
 from calibrator.desk.at_hand import at_hand
 from calibrator.desk.context import Desk
@@ -26,7 +27,7 @@ from calibrator.desk.how.of_spread import of_effect, of_spread
 from calibrator.desk.how.of_stock import of_stock
 from calibrator.desk.how.of_trial import of_trial
 from calibrator.desk.how.view import HowDialog
-from calibrator.desk.how.working import Part, Working
+from calibrator.desk.how.working import Working
 from calibrator.desk.paper_facts import Options
 from calibrator.desk.paper_making import Chosen, Want, lot_paper
 from calibrator.desk.season.facts import SeasonFacts
@@ -59,29 +60,27 @@ TEN_OZ_LEVEL = 10 * OZ_G / 665.9
 TODAY = at_noon().date()
 
 
-@pytest.fixture
-def herd(qapp: QApplication, records: Records) -> Herd:
+FINE_G = {UnitSystem.METRIC: 0.06, UnitSystem.FARM: 0.15}
+"""How far a weight may be off by being told to 0.1 g, or to 0.01 oz."""
+
+
+@pytest.fixture(params=list(UnitSystem))
+def herd(qapp: QApplication, records: Records, request: pytest.FixtureRequest) -> Herd:
     the_theme()
     made = Herd(records)
+    made.farm = records.keep(replace(made.farm, units=request.param))
     made.sign("25-1103C", TEN_OZ_LEVEL)
     return made
 
 
-@pytest.fixture(scope="module")
-def season(qapp: QApplication, tmp_path_factory: pytest.TempPathFactory) -> Iterator[SeasonFacts]:
+@pytest.fixture(scope="module", params=list(UnitSystem))
+def season(
+    qapp: QApplication, tmp_path_factory: pytest.TempPathFactory, request: pytest.FixtureRequest
+) -> Iterator[SeasonFacts]:
     records = demo_records(tmp_path_factory.mktemp("how"))
+    records.keep(replace(records.every(Farm)[0], units=request.param))
     yield SeasonFacts(records, records.every(Farm)[0])
     records.close()
-
-
-def figures(text: str) -> list[float]:
-    """The numbers in a text, kilograms and litres as grams and millilitres."""
-    found = re.findall(r"([−+]?\d+(?:\.\d+)?)(?: (kg\b(?! °)|L\b))?", text)
-    return [float(number.replace("−", "-")) * (1000 if unit else 1) for number, unit in found]
-
-
-def part(working: Working, what: str) -> Part:
-    return next(one for one in working.parts if one.what == what)
 
 
 def row_of(herd: Herd, plan: Plan) -> tuple[Working, ...]:
@@ -100,7 +99,8 @@ def test_water_and_powder_of_a_batch_follow_from_the_rate(herd: Herd) -> None:
     assert figures(rate.result)[0] == pytest.approx(powder / water, abs=1e-4)
     one, every = (figures(part(amounts, what).result) for what in ("One calf", "All calves"))
     assert every == pytest.approx([109 * amount for amount in one], rel=1e-4)
-    assert part(amounts, "Powder in a batch").result == "68 lb 2.0 oz"
+    wanted = {UnitSystem.FARM: "68 lb 2.0 oz", UnitSystem.METRIC: "30.901 kg"}[herd.farm.units]
+    assert part(amounts, "Powder in a batch").result == wanted
     share = figures(part(amounts, "Powder in a batch").working)[0]
     assert share == pytest.approx(109 * 10 * 28.349523125, abs=1)  # g, one batch without a vessel
     mixed = figures(part(strength, "Finished mix").working)[1:]  # behind the room of "1 g"
@@ -147,7 +147,9 @@ def test_hot_and_cold_water_meet_at_the_water_that_is_drawn(herd: Herd) -> None:
     share = (drawn - cold_c) / (hot_c - cold_c)
     assert figures(hot.result)[0] * 0.983 == pytest.approx(water * share, rel=2e-3)  # 0.983 g/mL at 60 °C
     assert figures(cold.result)[0] == pytest.approx(water * (1 - share), rel=2e-3)
-    assert "°F" in part(warmth, "Water to draw").result
+    unit = {UnitSystem.FARM: "°F", UnitSystem.METRIC: "°C"}[herd.farm.units]
+    assert unit in part(warmth, "Water to draw").result
+    assert hot.working.count(unit) == 4
 
 
 def test_days_at_hand_follow_from_bags_and_plans(herd: Herd) -> None:
@@ -203,16 +205,18 @@ def test_a_spot_fill_tells_its_verdict_first_then_what_it_rests_on(season: Seaso
     assert found is not None
     verdict, scoopful, density = of_spot(found, mark, season.farm)
     told = part(verdict, "A feeding to this line" if to_mark else "A feeding to the old line")
-    assert figures(told.result)[0] == pytest.approx(found.delivers_g, abs=0.06)
+    assert figures(told.result)[0] == pytest.approx(found.delivers_g, abs=FINE_G[season.farm.units])
     assert scoopful.title == "The weight of a scoopful"
     mass, volume = figures(part(density, "Bulk density").working)
-    assert figures(part(density, "Bulk density").result)[0] == pytest.approx(mass / volume, abs=1e-4)
+    assert figures(part(density, "Bulk density").result)[0] == pytest.approx(
+        mass / volume, abs={UnitSystem.METRIC: 1e-4, UnitSystem.FARM: 3e-4}[season.farm.units]
+    )
 
 
 def test_limits_and_running_mean_of_a_lot_follow_from_what_is_told(season: SeasonFacts) -> None:
     """Three standard deviations; 0.3 of the newest: Montgomery 6.4 and NIST/SEMATECH e-Handbook 6.3.2.4."""
     for place in range(1, len(season.lots)):
-        density, chart = of_lot(season.lots, season.season.chart, place)
+        density, chart = of_lot(season.lots, season.season.chart, place, season.farm.units)
         low, high = figures(part(density, "95 % interval").result)
         assert low < figures(part(density, "Bulk density").result)[0] < high
         above, below = figures(part(chart, "Off the middle").working)
@@ -272,7 +276,7 @@ def test_the_bags_of_a_lot_have_their_limits_told(season: SeasonFacts) -> None:
     lot = season.lots[-1]
     found = season.inside(lot)[1]
     assert found is not None
-    told = of_inside(lot, found)
+    told = of_inside(lot, found, season.farm.units)
     low, high = figures(part(told, "Limits of the first bag").result)
     assert low < figures(part(told, "Mean").result)[0] < high
 
@@ -289,25 +293,56 @@ def test_lines_of_a_label_and_a_lot_sheet_have_theirs(season: SeasonFacts) -> No
     for working in label:
         volume = part(working, "Volume to the line")
         rim, mass, level, settling = figures(volume.working)
-        assert figures(volume.result)[0] == pytest.approx(rim * mass / (level * settling), rel=1e-3)
+        result = float(volume.result.split()[0])
+        assert result == pytest.approx(rim * mass / (level * settling), rel=1.5e-3)
     sheet = of_paper(paper, chosen[Want.LOT_SHEET], at_noon)
     assert sheet == of_signed(records, next(iter(paper.signed.values())), at_noon)
     signed = next(iter(paper.signed.values()))
-    assert figures(part(sheet[0], "Mean of the bags").result)[0] == pytest.approx(signed.level_mean_g, abs=0.06)
+    assert figures(part(sheet[0], "Mean of the bags").result)[0] == pytest.approx(
+        signed.level_mean_g, abs=FINE_G[farm.units]
+    )
     assert of_paper(paper, chosen[Want.CHART], at_noon)[0].title.startswith("Water and powder for")
 
 
-def test_a_trial_is_told_person_by_person() -> None:
+@pytest.mark.parametrize("system", list(UnitSystem))
+def test_a_trial_is_told_person_by_person(system: UnitSystem) -> None:
     found = trial({"AR": [295, 298, 295, 297, 296], "LM": [283, 286, 281, 285, 284]}, 1.0, 0.02)
-    everybody, people = of_trial(found)
+    everybody, people = of_trial(found, system)
     one, other, count = figures(part(everybody, "Mean of all").working)
-    assert figures(part(everybody, "Mean of all").result)[0] == pytest.approx((one + other) / count, abs=0.06)
+    mean = float(part(everybody, "Mean of all").result.split()[0])
+    assert mean == pytest.approx((one + other) / count, abs=0.06 if system is UnitSystem.METRIC else 0.006)
     repeat, between, whole = (
         figures(part(everybody, what).result)[0] for what in ("Repeatability", "Between people", "Reproducibility")
     )
     assert whole == pytest.approx(math.hypot(repeat, between), abs=0.02)
     mean, of_all, *_ = figures(part(people, "AR").working)
     assert figures(part(people, "AR").result)[0] == pytest.approx(100 * (mean / of_all - 1), abs=0.06)
+
+
+def in_the_units_of(system: UnitSystem, told: tuple[Working, ...], least_twice: int) -> None:
+    """Grams alone are of use to nobody who weighs in ounces; what is told in both is the same."""
+    texts = [text.replace(" 1 g ", " ") for each in told for one in each.parts for text in (one.working, one.result)]
+    other = r"\d (?:oz|lb|qt|gal|in)\b" if system is UnitSystem.METRIC else r"\d (?:g|kg|mL|L|mm)\b(?!/)"
+    assert not [text for text in texts if re.search(other, re.sub(r" \([^()]*\)", "", text))]
+    assert agree_with_what_is_told_again(told) >= (least_twice if system is UnitSystem.FARM else 0)
+
+
+def test_a_batch_is_told_in_the_farms_units(herd: Herd) -> None:
+    in_the_units_of(herd.farm.units, row_of(herd, herd.plan(vessel_id=herd.vessel(gallons=30).id)), 10)
+
+
+def test_lots_and_lines_are_told_in_the_farms_units(season: SeasonFacts) -> None:
+    records, farm = season._records, season.farm
+    signed = next(one for one in records.sign_offs(farm.id) if one.id == season.lots[-1].sign_off_id)
+    place = next(n for n in reversed(range(len(season.lots))) if season.meaning(n))
+    meaning = season.meaning(place)
+    assert meaning is not None
+    told = (
+        *of_signed(records, signed, at_noon),
+        *of_lot(season.lots, season.season.chart, place, farm.units),
+        of_meaning(season.lots[place], meaning, replace(farm, currency="$")),
+    )
+    in_the_units_of(farm.units, told, 10)
 
 
 def test_decimals_are_told_as_the_language_of_the_screen_writes_them(herd: Herd) -> None:

@@ -9,6 +9,7 @@ from calibrator.units import (
     Kind,
     density_unit,
     edit_text,
+    in_unit,
     show,
     show_both,
     show_density,
@@ -289,6 +290,14 @@ def test_a_step_that_is_none_is_a_slip_of_ours(step: float) -> None:
 )
 def test_text_to_fill_a_field_with(value: float, kind: Kind, system: UnitSystem, told: str) -> None:
     assert edit_text(value, kind, system) == told
+
+
+def test_a_value_in_a_unit_by_its_symbol() -> None:
+    # NIST Handbook 44, appendix C: 1 qt = 946.352946 mL = 32 fl oz, 1 oz = 28.349523125 g, 1 in = 25.4 mm.
+    assert in_unit(946.352946, "qt") == pytest.approx(1.0)
+    assert in_unit(946.352946, "fl oz") == pytest.approx(32.0)
+    assert in_unit(28.349523125, "oz") == pytest.approx(1.0)
+    assert in_unit(25.4, "in") == pytest.approx(1.0)
 
 
 def test_a_temperature_with_its_doubt_and_a_difference_of_temperatures() -> None:

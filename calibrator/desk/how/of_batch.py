@@ -3,25 +3,23 @@
 from __future__ import annotations
 
 from calibrator.desk.counted import counted
+from calibrator.desk.how import amounts
 from calibrator.desk.how.of_warmth import of_warmth
 from calibrator.desk.how.working import (
     GUM,
     Part,
     Working,
     figure,
-    grams,
     interval,
     percent,
     signed,
     translate,
-    volume,
-    weight,
 )
 from calibrator.desk.rate_words import group_text, rate_text
 from calibrator.desk.sheets import GroupSheet, PlanSheet, SheetLine
 from calibrator.desk.table_words import Telling, number_text, powder_text, telling, water_text, way_text
 from calibrator.desk.warmth import Warm
-from calibrator.model import ScoopRule
+from calibrator.model import ScoopRule, UnitSystem
 from calibrator.science.batch import BatchRow
 from calibrator.science.delivered import delivered
 from calibrator.science.mixing import Mix
@@ -50,7 +48,7 @@ def _amounts(sheet: PlanSheet, group: GroupSheet, line: SheetLine, row: BatchRow
     parts = (
         _ratio(group),
         _one_calf(sheet, group),
-        *(_herd(row) if row else ()),
+        *(_herd(row, group.farm.units) if row else ()),
         *(_batches(group, row) if row else ()),
         _water(line, to, row),
         *_powder(group, line, to, row),
@@ -67,7 +65,7 @@ def _ratio(group: GroupSheet) -> Part:
     told = group.group
     mix = group.per_calf
     by_weight = translate("How", "by weight: {powder} ÷ {water}").format(
-        powder=grams(mix.powder_g), water=grams(mix.water_g)
+        powder=amounts.mass(mix.powder_g, group.farm.units), water=amounts.mass(mix.water_g, group.farm.units)
     )
     rate = f"{rate_text(told.rate, group.farm.units)}; " if told else ""
     return Part(translate("How", "Powder to water"), f"{rate}{by_weight}", figure(mix.ratio, 4))
@@ -75,20 +73,24 @@ def _ratio(group: GroupSheet) -> Part:
 
 def _one_calf(sheet: PlanSheet, group: GroupSheet) -> Part:
     told = [group_text(group.group, group.per_calf, group.farm.units)] if group.group else []
-    told.append(translate("How", "water at its temperature weighs {water}").format(water=grams(group.per_calf.water_g)))
+    told.append(
+        translate("How", "water at its temperature weighs {water}").format(
+            water=amounts.mass(group.per_calf.water_g, group.farm.units)
+        )
+    )
     if sheet.plan.allowance_share:
         extra = translate("How", "{share} for hoses and pails is in it")
         told.append(extra.format(share=percent(sheet.plan.allowance_share)))
-    return Part(translate("How", "One calf"), "; ".join(told), _both(group.per_calf))
+    return Part(translate("How", "One calf"), "; ".join(told), _both(group.per_calf, group.farm.units))
 
 
-def _both(mix: Mix) -> str:
-    return f"{volume(mix.water_ml)} + {weight(mix.powder_g)}"
+def _both(mix: Mix, system: UnitSystem) -> str:
+    return f"{amounts.volume(mix.water_ml, system)} + {amounts.mass(mix.powder_g, system)}"
 
 
-def _herd(row: BatchRow) -> tuple[Part, ...]:
+def _herd(row: BatchRow, system: UnitSystem) -> tuple[Part, ...]:
     working = translate("How", "{calves} × one calf").format(calves=row.calves)
-    return (Part(translate("How", "All calves"), working, _both(row.total)),)
+    return (Part(translate("How", "All calves"), working, _both(row.total, system)),)
 
 
 def _batches(group: GroupSheet, row: BatchRow) -> tuple[Part, ...]:
@@ -96,7 +98,11 @@ def _batches(group: GroupSheet, row: BatchRow) -> tuple[Part, ...]:
     if vessel is None:
         return ()
     working = translate("How", "finished mix ÷ usable room in the vessel ({vessel}), rounded up: {mix} ÷ {usable}")
-    told = working.format(vessel=vessel.name, mix=volume(row.total.volume_ml), usable=volume(usable_ml(vessel)))
+    told = working.format(
+        vessel=vessel.name,
+        mix=amounts.volume(row.total.volume_ml, group.farm.units),
+        usable=amounts.volume(usable_ml(vessel), group.farm.units),
+    )
     return (Part(translate("How", "Batches"), told, str(row.batches)),)
 
 
@@ -108,7 +114,11 @@ def _water(line: SheetLine, to: Telling, row: BatchRow | None) -> Part:
     if row is None:
         return Part(what, translate("How", "as asked for"), water_text(line.batch.mix.water_ml, to))
     working = translate("How", "a batch's share is {exact}; to the step that this farm draws water in")
-    return Part(what, working.format(exact=volume(row.per_batch.water_ml)), water_text(line.batch.mix.water_ml, to))
+    return Part(
+        what,
+        working.format(exact=amounts.volume(row.per_batch.water_ml, to.system)),
+        water_text(line.batch.mix.water_ml, to),
+    )
 
 
 def _powder(group: GroupSheet, line: SheetLine, to: Telling, row: BatchRow | None) -> tuple[Part, ...]:
@@ -117,10 +127,10 @@ def _powder(group: GroupSheet, line: SheetLine, to: Telling, row: BatchRow | Non
         working = translate("How", "what so many scoopfuls weigh")
     elif row is not None and not line.batch.for_water:
         text = translate("How", "a batch's share is {exact}; to the step of the scale")
-        working = text.format(exact=weight(row.per_batch.powder_g))
+        working = text.format(exact=amounts.mass(row.per_batch.powder_g, to.system))
     else:
         text = translate("How", "water × powder to water: {water} × {ratio}; to the step of the scale")
-        working = text.format(water=weight(mix.water_g), ratio=figure(group.per_calf.ratio, 4))
+        working = text.format(water=amounts.mass(mix.water_g, to.system), ratio=figure(group.per_calf.ratio, 4))
     if len(line.shares) > 1:
         share = translate("How", "powder's share of all that is weighed in: {share}").format(
             share=percent(line.shares[0])
@@ -141,12 +151,13 @@ def _powder(group: GroupSheet, line: SheetLine, to: Telling, row: BatchRow | Non
 def _scoopfuls(group: GroupSheet, line: SheetLine, count: ScoopCount) -> Working:
     to = telling(group)
     counts = " + ".join(
-        f"{number_text(number)} × {grams(way.mass_g)} ({way_text(way, to)})" for way, number in count.parts
+        f"{number_text(number)} × {amounts.mass(way.mass_g, to.system)} ({way_text(way, to)})"
+        for way, number in count.parts
     )
     together = Part(
         translate("How", "What they weigh"),
         translate("How", "{counts}, each as signed off for this lot").format(counts=counts),
-        weight(count.total_g),
+        amounts.mass(count.total_g, to.system),
     )
     spread = Part(
         translate("How", "Spread"),
@@ -155,7 +166,7 @@ def _scoopfuls(group: GroupSheet, line: SheetLine, count: ScoopCount) -> Working
             "scoopfuls differ each for itself, the bag in hand differs from the others, and the lot's mean is known "
             "only so far: 95 %, as squares",
         ),
-        f"± {weight(count.spread_95_g)}",
+        f"± {amounts.mass(count.spread_95_g, to.system)}",
     )
     words = translate("How", "The count that people are told lies within the farm's tolerance of {tolerance}: {rule}")
     rule = (
@@ -168,32 +179,34 @@ def _scoopfuls(group: GroupSheet, line: SheetLine, count: ScoopCount) -> Working
         ).format(most=MOST_COUNTABLE)
     )
     told = words.format(tolerance=percent(group.farm.tolerance_share), rule=rule)
-    return Working(translate("How", "Scoopfuls"), (together, *_off(line, count), spread), (f"{GUM}, 5.1.2, 5.2",), told)
+    return Working(
+        translate("How", "Scoopfuls"), (together, *_off(line, count, to.system), spread), (f"{GUM}, 5.1.2, 5.2",), told
+    )
 
 
-def _off(line: SheetLine, count: ScoopCount) -> tuple[Part, ...]:
+def _off(line: SheetLine, count: ScoopCount, system: UnitSystem) -> tuple[Part, ...]:
     if line.trimmed_share is not None:
         return ()
     wanted = translate("How", "count ÷ powder by weight − 1: {count} ÷ {powder}")
-    told = wanted.format(count=weight(count.total_g), powder=weight(line.powder_g))
+    told = wanted.format(count=amounts.mass(count.total_g, system), powder=amounts.mass(line.powder_g, system))
     return (Part(translate("How", "Off by"), told, signed(count.error_share)),)
 
 
 def _strength(group: GroupSheet, line: SheetLine) -> Working:
-    mix, powder = line.batch.mix, group.powder
+    mix, powder, system = line.batch.mix, group.powder, group.farm.units
     parts = (
         Part(
             translate("How", "Finished mix"),
             translate("How", "water + powder × the room that 1 g takes in water: {water} + {powder} × {room}").format(
-                water=volume(mix.water_ml),
-                powder=weight(mix.powder_g),
+                water=amounts.volume_and_litres(mix.water_ml, system),
+                powder=amounts.mass_and_grams(mix.powder_g, system),
                 room=figure(powder.specific_volume_ml_per_g, 3, "mL/g"),
             ),
-            volume(mix.volume_ml),
+            amounts.volume_and_litres(mix.volume_ml, system),
         ),
         Part(
             translate("How", "Solids, as mixed"),
-            f"{weight(mix.powder_g)} ÷ {weight(mix.mass_g)}",
+            f"{amounts.mass(mix.powder_g, system)} ÷ {amounts.mass(mix.mass_g, system)}",
             percent(mix.solids_share, 2),
         ),
         Part(

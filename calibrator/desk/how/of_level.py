@@ -3,19 +3,17 @@
 from __future__ import annotations
 
 from calibrator.desk.counted import counted
+from calibrator.desk.how import amounts
 from calibrator.desk.how.working import (
     GUM,
     Part,
     Working,
     degrees,
     factor,
-    figure,
-    grams,
-    interval,
-    millilitres,
     percent,
     translate,
 )
+from calibrator.model import UnitSystem
 from calibrator.science.budget import BudgetRow, Source
 from calibrator.science.weighing import DensityResult, LevelResult
 
@@ -23,11 +21,16 @@ MOST_BAGS_TOLD = 8
 TWO_STAGES = "Cochran 1977, Sampling Techniques, 10.3"
 
 
-def of_scoopful(level: LevelResult) -> Working:
+def of_scoopful(level: LevelResult, system: UnitSystem) -> Working:
     """The mean of the fills and its interval."""
     return Working(
         translate("How", "The weight of a scoopful"),
-        (*_mean(level), *_dipped(level), *(_doubt(row, "g") for row in level.budget), *_interval(level)),
+        (
+            *_mean(level, system),
+            *_dipped(level),
+            *(_doubt(row, "g", system) for row in level.budget),
+            *_interval(level, system),
+        ),
         (f"{GUM}, 4.2, 5.1.2, G.4", *((TWO_STAGES,) if level.dipped_share else ())),
         translate("How", "The mean of the bags. How far it may be off follows from how bags and fills differ."),
     )
@@ -46,21 +49,21 @@ def _dipped(level: LevelResult) -> tuple[Part, ...]:
     )
 
 
-def of_density(level: LevelResult, density: DensityResult, volume_ml: float) -> Working:
+def of_density(level: LevelResult, density: DensityResult, volume_ml: float, system: UnitSystem) -> Working:
     """The bulk density and its interval."""
     quotient = Part(
         translate("How", "Bulk density"),
         translate("How", "level scoopful ÷ volume of the scoop to its rim: {mass} ÷ {volume}").format(
-            mass=grams(level.mean_g), volume=millilitres(volume_ml)
+            mass=amounts.mass(level.mean_g, system), volume=amounts.room_in_quarts(volume_ml, system)
         ),
-        figure(density.density_g_per_ml, 4, "g/mL"),
+        amounts.density(density.density_g_per_ml, system),
     )
-    doubts = (_doubt(row, "g/mL") for row in density.budget)
-    ends = interval(figure(density.low_g_per_ml, 4), figure(density.high_g_per_ml, 4, "g/mL"))
+    doubts = (_doubt(row, "g/mL", system) for row in density.budget)
+    ends = amounts.densities(density.low_g_per_ml, density.high_g_per_ml, system)
     sure = Part(
         translate("How", "95 % interval"),
         translate("How", "from the two doubts above, added as squares: standard uncertainty {u}").format(
-            u=figure(density.u_g_per_ml, 4, "g/mL")
+            u=amounts.density(density.u_g_per_ml, system)
         ),
         ends,
     )
@@ -68,74 +71,76 @@ def of_density(level: LevelResult, density: DensityResult, volume_ml: float) -> 
     return Working(translate("How", "Bulk density"), (quotient, *doubts, sure), (f"{GUM}, 5.1.2",), words)
 
 
-def _mean(level: LevelResult) -> tuple[Part, ...]:
+def _mean(level: LevelResult, system: UnitSystem) -> tuple[Part, ...]:
     shown = level.bag_means[:MOST_BAGS_TOLD]
     bags = tuple(
         Part(
             translate("How", "Bag {number}").format(number=bag.bag),
             translate("How", "mean of its fills ({fills})").format(fills=counted.fills(bag.weighings)),
-            grams(bag.mean_g),
+            amounts.mass(bag.mean_g, system),
         )
         for bag in shown
     )
-    summed = " + ".join(figure(bag.mean_g) for bag in shown) + (" + …" if level.bags > len(shown) else "")
+    summed = " + ".join(amounts.bare_mass(bag.mean_g, system) for bag in shown) + (
+        " + …" if level.bags > len(shown) else ""
+    )
     mean = Part(
         translate("How", "Mean of the bags"),
         translate("How", "every bag counts the same: {sum}").format(sum=f"({summed}) ÷ {level.bags}"),
-        grams(level.mean_g + level.taken_off_g),
+        amounts.mass(level.mean_g + level.taken_off_g, system),
     )
-    return (*bags, mean, *_corrected(level))
+    return (*bags, mean, *_corrected(level, system))
 
 
-def _corrected(level: LevelResult) -> tuple[Part, ...]:
+def _corrected(level: LevelResult, system: UnitSystem) -> tuple[Part, ...]:
     """The scale's error, where the check weight showed one that is taken off."""
     if not level.taken_off_g:
         return ()
-    error = f"{level.taken_off_g:+.1f}".replace("-", "−")
     return (
         Part(
             translate("How", "Corrected for the scale"),
             translate("How", "less what the scale reads too much at this weight, by the check weight: {error}").format(
-                error=f"{error} g"
+                error=amounts.signed_mass(level.taken_off_g, system)
             ),
-            grams(level.mean_g),
+            amounts.mass(level.mean_g, system),
         ),
     )
 
 
-def _interval(level: LevelResult) -> tuple[Part, ...]:
+def _interval(level: LevelResult, system: UnitSystem) -> tuple[Part, ...]:
     together = Part(
         translate("How", "All doubts together"),
         translate("How", "added as squares; {degrees} degrees of freedom").format(
             degrees=degrees(level.degrees_of_freedom)
         ),
-        f"± {grams(level.u_g, 2)}",
+        f"± {amounts.mass(level.u_g, system, 2)}",
     )
     half = Part(
         translate("How", "95 % interval"),
         translate("How", "each doubt widened by Student's t for its degrees of freedom, then added as squares"),
-        f"± {grams(level.half_width_g, 2)}",
+        f"± {amounts.mass(level.half_width_g, system, 2)}",
     )
     more = Part(
         translate("How", "One more scoopful"),
         translate("How", "with the spread between bags ({bags}) and between fills ({fills}) on top").format(
-            bags=grams(level.bag_sd_g, 2), fills=grams(level.fill_sd_g, 2)
+            bags=amounts.mass(level.bag_sd_g, system, 2), fills=amounts.mass(level.fill_sd_g, system, 2)
         ),
-        interval(figure(level.next_low_g), grams(level.next_high_g)),
+        amounts.masses(level.next_low_g, level.next_high_g, system),
     )
     return together, half, more
 
 
-def _doubt(row: BudgetRow, unit: str) -> Part:
+def _doubt(row: BudgetRow, unit: str, system: UnitSystem) -> Part:
     """One source of doubt: how large, how it counts in the result."""
-    digits = 2 if unit == "g" else 4
     what = translate("How", "Doubt: {source}").format(source=source_words()[row.source])
     if row.contained:
         return Part(what, translate("How", "already part of what the fills show"), "–")
-    spread = f"{figure(row.standard_uncertainty, 2, row.unit)} × {factor(abs(row.sensitivity))}"
+    counts = factor(abs(row.sensitivity) * amounts.rate(unit, row.unit, system))
+    spread = f"{amounts.spread(row.standard_uncertainty, row.unit, system)} × {counts}"
     if row.assumed:
         spread = translate("How", "{spread}, assumed until fills show it").format(spread=spread)
-    return Part(what, spread, f"± {figure(row.contribution, digits, unit)} ({percent(row.share, 0)})")
+    told = amounts.mass(row.contribution, system, 2) if unit == "g" else amounts.density(row.contribution, system)
+    return Part(what, spread, f"± {told}; {percent(row.share, 0)}")
 
 
 def source_words() -> dict[Source, str]:

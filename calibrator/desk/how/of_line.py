@@ -4,14 +4,12 @@ from __future__ import annotations
 
 from calibrator import units
 from calibrator.desk import shown
+from calibrator.desk.how import amounts
 from calibrator.desk.how.working import (
     GUM,
     Part,
     Working,
     figure,
-    grams,
-    interval,
-    millilitres,
     percent,
     signed,
     translate,
@@ -30,39 +28,41 @@ def of_line(
     line: Line, level_g: float, settling: Settling, reach: tuple[float, float], rim_ml: float, system: UnitSystem
 ) -> Working:
     """Where the line goes, and how sure that is; `level_g` is a level scoopful."""
+    step_mm = units.line_step_mm(system)
     parts = (
-        *_full_scoops(line, level_g),
+        *_full_scoops(line, level_g, system),
         _settling(settling),
         Part(
             translate("How", "Volume to the line"),
             translate("How", "volume to the rim × weight to the line ÷ (level scoopful × settling): {working}").format(
-                working=f"{figure(rim_ml)} × {figure(line.mass_g)} ÷ ({figure(level_g)} × {figure(settling.factor, 3)})"
+                working=f"{amounts.bare_room(rim_ml, system)} × {amounts.bare_mass(line.mass_g, system)} ÷ "
+                f"({amounts.bare_mass(level_g, system)} × {figure(settling.factor, 3)})"
             ),
-            millilitres(line.volume_ml),
+            amounts.room(line.volume_ml, system),
         ),
         Part(
             translate("How", "Height above the floor"),
             translate("How", "where the scoop, by its inner measures, holds that volume"),
-            figure(line.height_mm, 1, "mm"),
+            amounts.length(line.height_mm, system),
         ),
         Part(
             translate("How", "Down the wall from the rim"),
             translate("How", "along the wall: {exact}, told to the nearest {step}").format(
-                exact=figure(line.down_wall_mm, 1, "mm"), step=shown.length(units.line_step_mm(system), system)
+                exact=amounts.length(line.down_wall_mm, system), step=shown.length(step_mm, system)
             ),
             shown.length(line.down_wall_mm, system),
         ),
         Part(
-            translate("How", "What a line off by 1 mm does"),
+            translate("How", "What a line off by {step} does").format(step=shown.length(step_mm, system)),
             translate("How", "area of the powder there × its density"),
-            grams(line.grams_per_mm),
+            amounts.mass(line.grams_per_mm * step_mm, system),
         ),
         Part(
             translate("How", "95 % interval"),
             translate("How", "from the doubts in the level scoopful and in the settling: {mass} of a feeding").format(
-                mass=f"± {grams(reach[0])}"
+                mass=f"± {amounts.mass(reach[0], system)}"
             ),
-            f"± {figure(reach[1], 1, 'mm')}",
+            f"± {amounts.length(reach[1], system)}",
         ),
     )
     note = translate("How", "The scoop's volume cancels: a scoop measured 3 % wrong gets the same line.")
@@ -71,16 +71,17 @@ def of_line(
     return Working(title, parts, (f"{GUM}, 5.1.2, 5.2",), f"{words} {note}")
 
 
-def _full_scoops(line: Line, level_g: float) -> tuple[Part, ...]:
+def _full_scoops(line: Line, level_g: float, system: UnitSystem) -> tuple[Part, ...]:
     if not line.full_scoops:
         return ()
     return (
         Part(
             translate("How", "Weight to the line"),
             translate("How", "target less the scoopfuls struck level: {working}").format(
-                working=f"{figure(line.target_g)} − {line.full_scoops} × {figure(level_g)}"
+                working=f"{amounts.bare_mass(line.target_g, system)} − {line.full_scoops} × "
+                f"{amounts.bare_mass(level_g, system)}"
             ),
-            grams(line.mass_g),
+            amounts.mass(line.mass_g, system),
         ),
     )
 
@@ -106,18 +107,18 @@ def of_old_line(old: OldLine, target_g: float, tolerance_share: float, system: U
         Part(
             translate("How", "A feeding to the old line"),
             translate("How", "level scoopful × share of the volume below the line × settling"),
-            grams(old.delivers_g),
+            amounts.mass(old.delivers_g, system),
         ),
         Part(
             translate("How", "Against the target"),
-            f"{grams(old.delivers_g)} ÷ {grams(target_g)} − 1",
+            f"{amounts.mass(old.delivers_g, system)} ÷ {amounts.mass(target_g, system)} − 1",
             signed(old.share),
         ),
         _wanted(target_g, tolerance_share, system),
         Part(
             translate("How", "95 % interval"),
             translate("How", "from the doubts in the level scoopful and in the settling"),
-            interval(figure(old.low_g), grams(old.high_g)),
+            amounts.masses(old.low_g, old.high_g, system),
         ),
         _verdict(
             translate(
@@ -137,15 +138,15 @@ def of_check(check: LineCheck, target_g: float, tolerance_share: float, system: 
         Part(
             translate("How", "A feeding to this line"),
             translate("How", "mean of the bags, like the level fills; standard uncertainty {u}").format(
-                u=grams(check.u_g, 2)
+                u=amounts.mass(check.u_g, system, 2)
             ),
-            grams(check.mean_g),
+            amounts.mass(check.mean_g, system),
         ),
         _wanted(target_g, tolerance_share, system),
         Part(
             translate("How", "95 % interval"),
             translate("How", "two tests of 2.5 % each, one for too light and one for too heavy"),
-            interval(figure(check.low_g), grams(check.high_g)),
+            amounts.masses(check.low_g, check.high_g, system),
         ),
         _verdict(
             translate(

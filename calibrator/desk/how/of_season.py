@@ -5,22 +5,21 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from calibrator.desk.counted import counted
+from calibrator.desk.how import amounts
 from calibrator.desk.how.working import (
     GUM,
     Part,
     Working,
     degrees,
     figure,
-    grams,
     interval,
     percent,
     signed,
     translate,
-    weight,
 )
 from calibrator.desk.season.facts import Meaning
 from calibrator.desk.season.words import money_text, rule_words, weighed_words
-from calibrator.model import Farm, SeasonLot
+from calibrator.model import Farm, SeasonLot, UnitSystem
 from calibrator.science.charts import EWMA_WEIGHT, LIMIT_SD
 from calibrator.science.lot_chart import Charted, LotChart
 from calibrator.science.lot_kinds import weighing_u_share
@@ -30,33 +29,33 @@ MONTGOMERY = "Montgomery, Introduction to Statistical Quality Control, 6.4"
 EWMA = "NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.4"
 
 
-def of_lot(lots: tuple[SeasonLot, ...], chart: LotChart, place: int) -> tuple[Working, ...]:
+def of_lot(lots: tuple[SeasonLot, ...], chart: LotChart, place: int, system: UnitSystem) -> tuple[Working, ...]:
     """A lot's density with its interval, then its limits and the running mean."""
     lot, charted = lots[place], chart.lots[place]
     before = next((one for one in reversed(chart.lots[:place]) if one.kind == charted.kind), None)
-    return _density(lot), _on_chart(lot, charted, before, chart.lot_sd)
+    return _density(lot, system), _on_chart(lot, charted, before, chart.lot_sd, system)
 
 
-def _density(lot: SeasonLot) -> Working:
+def _density(lot: SeasonLot, system: UnitSystem) -> Working:
     parts = (
         Part(
             translate("How", "Level scoopful"),
             translate("How", "mean of the bags, from {weighed}; standard uncertainty {u}").format(
-                weighed=weighed_words(lot), u=grams(lot.level_u_g, 2)
+                weighed=weighed_words(lot), u=amounts.mass(lot.level_u_g, system, 2)
             ),
-            grams(lot.level_mean_g),
+            amounts.mass(lot.level_mean_g, system),
         ),
         Part(
             translate("How", "Bulk density"),
             translate("How", "level scoopful ÷ volume of the scoop to its rim"),
-            figure(lot.density_g_per_ml, 4, "g/mL"),
+            amounts.density(lot.density_g_per_ml, system),
         ),
         Part(
             translate("How", "95 % interval"),
             translate("How", "from the doubts in the scoopful ({degrees} degrees of freedom) and in the volume").format(
                 degrees=degrees(lot.degrees_of_freedom)
             ),
-            interval(figure(lot.density_low_g_per_ml, 4), figure(lot.density_high_g_per_ml, 4, "g/mL")),
+            amounts.densities(lot.density_low_g_per_ml, lot.density_high_g_per_ml, system),
         ),
     )
     title = translate("How", "Density of lot {lot}").format(lot=lot.lot_number)
@@ -64,7 +63,9 @@ def _density(lot: SeasonLot) -> Working:
     return Working(title, parts, (f"{GUM}, 5.1.2, G.4",), words)
 
 
-def _on_chart(lot: SeasonLot, charted: Charted, before: Charted | None, lot_sd: float | None) -> Working:
+def _on_chart(
+    lot: SeasonLot, charted: Charted, before: Charted | None, lot_sd: float | None, system: UnitSystem
+) -> Working:
     words = translate(
         "How",
         "Lots of one product are held against their own middle. A lot beyond its limits is farther off than lots "
@@ -74,12 +75,13 @@ def _on_chart(lot: SeasonLot, charted: Charted, before: Charted | None, lot_sd: 
         Part(
             translate("How", "Middle of its kind"),
             translate("How", "mean of the logarithms of the densities of this product's lots"),
-            figure(charted.middle_g_per_ml, 4, "g/mL"),
+            amounts.density(charted.middle_g_per_ml, system),
         ),
         Part(
             translate("How", "Off the middle"),
             translate("How", "logarithm of density ÷ middle: {density} ÷ {middle}").format(
-                density=figure(lot.density_g_per_ml, 4), middle=figure(charted.middle_g_per_ml, 4)
+                density=amounts.bare_density(lot.density_g_per_ml, system),
+                middle=amounts.bare_density(charted.middle_g_per_ml, system),
             ),
             signed(charted.off, 2),
         ),
@@ -123,23 +125,23 @@ def of_meaning(lot: SeasonLot, meaning: Meaning, farm: Farm) -> Working:
             translate(
                 "How", "level scoopful × share of the volume below the line × settling: {level}, {line}, {settling}"
             ).format(
-                level=grams(lot.level_mean_g),
-                line=figure(meaning.before.down_wall_mm or 0.0, 1, "mm"),
+                level=amounts.mass(lot.level_mean_g, farm.units),
+                line=amounts.length(meaning.before.down_wall_mm or 0.0, farm.units),
                 settling=figure(lot.settling_factor, 3),
             ),
-            grams(carried.mass_g),
+            amounts.mass(carried.mass_g, farm.units),
         ),
         Part(
             translate("How", "Against the target"),
-            f"{grams(carried.mass_g)} ÷ {grams(carried.target_g)} − 1",
+            f"{amounts.mass(carried.mass_g, farm.units)} ÷ {amounts.mass(carried.target_g, farm.units)} − 1",
             signed(carried.share),
         ),
         Part(
             translate("How", "95 % interval"),
             translate("How", "from the doubts in the level scoopful and in the settling"),
-            interval(figure(carried.low_g), grams(carried.high_g)),
+            amounts.masses(carried.low_g, carried.high_g, farm.units),
         ),
-        *_solids(meaning),
+        *_solids(meaning, farm.units),
         *_money(lot, meaning, farm),
     )
     title = translate("How", "With the line of lot {lot}").format(lot=meaning.before.lot_number)
@@ -147,13 +149,15 @@ def of_meaning(lot: SeasonLot, meaning: Meaning, farm: Farm) -> Working:
     return Working(title, parts, (f"{GUM}, 5.1.2",), words)
 
 
-def _solids(meaning: Meaning) -> Iterator[Part]:
+def _solids(meaning: Meaning, system: UnitSystem) -> Iterator[Part]:
     carried = meaning.carried
     if meaning.solids is None or meaning.target_solids is None:
         return
     working = translate("How", "so much powder on the same water: {target} as planned, powder × {mass} ÷ {wanted}")
     told = working.format(
-        target=percent(meaning.target_solids, 2), mass=grams(carried.mass_g), wanted=grams(carried.target_g)
+        target=percent(meaning.target_solids, 2),
+        mass=amounts.mass(carried.mass_g, system),
+        wanted=amounts.mass(carried.target_g, system),
     )
     yield Part(translate("How", "Solids, as mixed"), told, percent(meaning.solids, 2))
 
@@ -164,21 +168,21 @@ def _money(lot: SeasonLot, meaning: Meaning, farm: Farm) -> Iterator[Part]:
     working = translate("How", "{share} of {daily} of powder a day × price ÷ weight of a package: {price} ÷ {package}")
     told = working.format(
         share=signed(meaning.carried.share),
-        daily=weight(meaning.daily_g),
+        daily=amounts.mass(meaning.daily_g, farm.units),
         price=money_text(lot.price_per_package or 0.0, farm),
-        package=weight(lot.package_mass_g or 0.0),
+        package=amounts.mass(lot.package_mass_g or 0.0, farm.units),
     )
     sign = "−" if meaning.money_a_day < 0 else "+"
     yield Part(translate("How", "Money a day"), told, f"{sign}{money_text(meaning.money_a_day, farm)}")
 
 
-def of_inside(lot: SeasonLot, found: InsideLot) -> Working:
+def of_inside(lot: SeasonLot, found: InsideLot, system: UnitSystem) -> Working:
     """The bags of one lot: limits, running mean, and what is told of them."""
     parts = (
         Part(
             translate("How", "Mean"),
             translate("How", "the level scoopful as it was signed off"),
-            grams(found.centre_g),
+            amounts.mass(found.centre_g, system),
         ),
         Part(
             translate("How", "Limits of the first bag"),
@@ -191,14 +195,14 @@ def of_inside(lot: SeasonLot, found: InsideLot) -> Working:
                 bags=percent(lot.bag_sd_share, 2),
                 fills=percent(lot.fill_sd_share, 2),
             ),
-            interval(figure(found.low_g[0]), grams(found.high_g[0])),
+            amounts.masses(found.low_g[0], found.high_g[0], system),
         ),
         Part(
             translate("How", "Running mean now"),
             translate("How", "{new} × this bag + {old} × the running mean before").format(
                 new=figure(EWMA_WEIGHT, 1), old=figure(1 - EWMA_WEIGHT, 1)
             ),
-            grams(found.running_g[-1]),
+            amounts.mass(found.running_g[-1], system),
         ),
         *_told_inside(found),
     )

@@ -3,27 +3,29 @@
 from __future__ import annotations
 
 from calibrator.desk.counted import counted
-from calibrator.desk.how.working import GUM, Part, Working, figure, grams, interval, percent, signed, translate
+from calibrator.desk.how import amounts
+from calibrator.desk.how.working import GUM, Part, Working, figure, interval, percent, signed, translate
+from calibrator.model import UnitSystem
 from calibrator.science.feeders import Person, Sd, TrialFindings
 
 PEOPLE = "ISO 5725-2; Searle, Casella and McCulloch 1992, Variance Components, 3.6"
 
 
-def of_trial(found: TrialFindings) -> tuple[Working, ...]:
+def of_trial(found: TrialFindings, system: UnitSystem) -> tuple[Working, ...]:
     """Everybody together, then each person."""
-    people = tuple(part for one in found.people for part in _person(one, found.mean_g))
+    people = tuple(part for one in found.people for part in _person(one, found.mean_g, system))
     words = translate(
         "How",
         "Each person's mean is held against the mean of all people, and each one's scatter against the others'. The "
         "intervals hold for all people at once.",
     )
-    return _together(found), Working(translate("How", "Person by person"), people, (f"{GUM}, G.4",), words)
+    return _together(found, system), Working(translate("How", "Person by person"), people, (f"{GUM}, G.4",), words)
 
 
-def _together(found: TrialFindings) -> Working:
-    means = " + ".join(figure(one.mean_g) for one in found.people)
+def _together(found: TrialFindings, system: UnitSystem) -> Working:
+    means = " + ".join(amounts.bare_mass(one.mean_g, system) for one in found.people)
     parts = (
-        Part(translate("How", "Mean of all"), f"({means}) ÷ {len(found.people)}", grams(found.mean_g)),
+        Part(translate("How", "Mean of all"), f"({means}) ÷ {len(found.people)}", amounts.mass(found.mean_g, system)),
         Part(
             translate("How", "Repeatability"),
             translate("How", "how the fills of one person scatter, all people pooled"),
@@ -46,9 +48,9 @@ def _together(found: TrialFindings) -> Working:
     return Working(translate("How", "Fills by everybody"), parts, (PEOPLE,), words)
 
 
-def _person(one: Person, mean_g: float) -> tuple[Part, ...]:
+def _person(one: Person, mean_g: float, system: UnitSystem) -> tuple[Part, ...]:
     fills = counted.fills(one.fills)
-    off = f"{grams(one.mean_g)} ÷ {grams(mean_g)} − 1; {fills}"
+    off = f"{amounts.mass(one.mean_g, system)} ÷ {amounts.mass(mean_g, system)} − 1; {fills}"
     scatter = translate("How", "standard deviation of that person's fills, 95 % interval by chi-square")
     return (
         Part(one.name, off, f"{signed(one.share)} ({interval(signed(one.low), signed(one.high))})"),

@@ -6,7 +6,8 @@ from collections.abc import Iterator
 from math import isfinite
 
 from calibrator.desk.counted import counted
-from calibrator.desk.how.working import Part, Working, figure, grams, translate, volume, weight
+from calibrator.desk.how import amounts
+from calibrator.desk.how.working import Part, Working, figure, translate
 from calibrator.desk.sheets import GroupSheet, PlanSheet, SheetLine
 from calibrator.desk.warmth import Warm, blend_of
 from calibrator.desk.warmth_words import temperature
@@ -46,7 +47,9 @@ def _drawn(sheet: PlanSheet, group: GroupSheet, known: Warm, system: UnitSystem)
         )
         heat = figure(WATER_HEAT_KJ_PER_KG_C, 3, "kJ/(kg °C)")
         stored = temperature(told.powder_c, system)
-        told_working = working.format(powder=grams(mix.powder_g), stored=stored, water=grams(mix.water_g), heat=heat)
+        told_working = working.format(
+            powder=amounts.mass(mix.powder_g, system), stored=stored, water=amounts.mass(mix.water_g, system), heat=heat
+        )
         yield Part(translate("How", "Water to draw"), told_working, temperature(known.draw_c, system))
     lands = translate("How", "where water at {water} and powder at {powder} meet").format(
         water=temperature(known.draw_c, system), powder=temperature(told.powder_c, system)
@@ -67,10 +70,12 @@ def _blended(line: SheetLine, known: Warm, hot: HotWater | None, system: UnitSys
         return
     working = translate("How", "water × (drawn − cold) ÷ (hot − cold): {water} × ({drawn} − {cold}) ÷ ({hot} − {cold})")
     told = working.format(
-        water=weight(line.batch.mix.water_g),
-        drawn=figure(known.draw_c, 1, "°C"),
-        cold=figure(hot.cold_c, 1, "°C"),
-        hot=figure(hot.hot_c, 1, "°C"),
+        water=amounts.mass(line.batch.mix.water_g, system),
+        drawn=amounts.temperature(known.draw_c, system),
+        cold=amounts.temperature(hot.cold_c, system),
+        hot=amounts.temperature(hot.hot_c, system),
     )
-    yield Part(translate("How", "Hot water in a batch"), told, volume(parts.hot_ml))
-    yield Part(translate("How", "Cold water in a batch"), translate("How", "the rest"), volume(parts.cold_ml))
+    yield Part(translate("How", "Hot water in a batch"), told, amounts.volume(parts.hot_ml, system))
+    yield Part(
+        translate("How", "Cold water in a batch"), translate("How", "the rest"), amounts.volume(parts.cold_ml, system)
+    )

@@ -12,8 +12,6 @@ translate = QCoreApplication.translate
 
 GUM = "JCGM 100:2008"
 """The guide to the expression of uncertainty in measurement: an open standard."""
-LARGE = 10_000.0
-"""From so many g or mL on, kg and L are easier to read."""
 
 
 @dataclass(frozen=True)
@@ -43,24 +41,6 @@ def figure(value: float, digits: int = 1, unit: str = "") -> str:
 def factor(value: float) -> str:
     """A number that others are multiplied by."""
     return units.show_factor(value, decimal_comma=decimal_comma())
-
-
-def grams(mass_g: float, digits: int = 1) -> str:
-    return figure(mass_g, digits, "g")
-
-
-def millilitres(volume_ml: float) -> str:
-    return figure(volume_ml, 1, "mL")
-
-
-def weight(mass_g: float) -> str:
-    """A weight of any size."""
-    return figure(mass_g / 1000, 3, "kg") if abs(mass_g) >= LARGE else grams(mass_g)
-
-
-def volume(volume_ml: float) -> str:
-    """A volume of any size."""
-    return figure(volume_ml / 1000, 3, "L") if abs(volume_ml) >= LARGE else millilitres(volume_ml)
 
 
 def percent(share: float, digits: int = 1) -> str:

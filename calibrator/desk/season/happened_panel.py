@@ -146,7 +146,7 @@ class HappenedPanel(QWidget):
         season = facts.season if self._way is FillWay.LEVEL else facts.to_the_mark
         meaning = facts.meaning(place)
         told = (of_meaning(facts.lots[place], meaning, facts.farm),) if meaning else ()
-        return (*of_lot(season.lots, season.chart, place), *told)
+        return (*of_lot(season.lots, season.chart, place, facts.farm.units), *told)
 
     def _tell_change(self, facts: SeasonFacts) -> None:
         pair = last_two(facts.lots)

@@ -133,7 +133,7 @@ class InsidePanel(QWidget):
             return ()
         lot = facts.lots[len(facts.lots) - 1 - number]
         found = facts.inside(lot)[1]
-        return (of_inside(lot, found),) if found else ()
+        return (of_inside(lot, found, self.desk.system),) if found else ()
 
     def _headline(self, found: InsideLot | None) -> str:
         if found is None:

@@ -126,7 +126,7 @@ class TrialDialog(QDialog):
     def workings(self) -> tuple[Working, ...]:
         """How the verdicts came about."""
         found = self.work.findings()
-        return of_trial(found) if found else ()
+        return of_trial(found, self.desk.system) if found else ()
 
     def refresh(self) -> None:
         """Show what is kept."""

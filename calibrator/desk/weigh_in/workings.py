@@ -11,12 +11,12 @@ from calibrator.science.scoop import rim_volume_ml
 
 def level_workings(guide: Guide) -> tuple[Working, ...]:
     """Behind the level fills: the scoopful, then the bulk density."""
-    level, density = guide.findings.level, guide.findings.density
+    level, density, system = guide.findings.level, guide.findings.density, guide.farm.units
     if level is None:
         return ()
     if density is None or guide.scoop is None:
-        return (of_scoopful(level),)
-    return of_scoopful(level), of_density(level, density, guide.scoop.volume_ml)
+        return (of_scoopful(level, system),)
+    return of_scoopful(level, system), of_density(level, density, guide.scoop.volume_ml, system)
 
 
 def line_workings(guide: Guide) -> tuple[Working, ...]:
@@ -37,4 +37,4 @@ def check_workings(guide: Guide) -> tuple[Working, ...]:
     if check is None or target is None:
         return ()
     verdict = of_check(check, target, guide.farm.tolerance_share, guide.farm.units)
-    return verdict, of_scoopful(check.result)
+    return verdict, of_scoopful(check.result, guide.farm.units)
