@@ -2973,10 +2973,6 @@ entre {low} y {high}
         <translation>a lo largo de la pared: {exact}, redondeado a {step}</translation>
     </message>
     <message>
-        <source>What a line off by 1 mm does</source>
-        <translation>Lo que cambia una línea corrida 1 mm</translation>
-    </message>
-    <message>
         <source>area of the powder there × its density</source>
         <translation>área del polvo en ese punto × su densidad</translation>
     </message>
@@ -3075,6 +3071,10 @@ entre {low} y {high}
     <message>
         <source>two tests of 2.5 % each, one for too light and one for too heavy</source>
         <translation>dos pruebas de 2.5 % cada una, una por ligera y otra por pesada</translation>
+    </message>
+    <message>
+        <source>What a line off by {step} does</source>
+        <translation>Lo que cambia una línea corrida {step}</translation>
     </message>
     <message>
         <source>Is the line right?</source>
