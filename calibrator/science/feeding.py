@@ -122,9 +122,9 @@ def group_mix(
 def counts_of(plan: Plan, group: PlanGroup | None = None) -> list[int]:
     """Counts for a plan's table: its range, the farm's own counts, today's total; sorted, each once.
 
-    For one of its groups: that group's count in place of the total, and where a range about the total does not hold
-    it, as wide a range about it. 24 calves beside 60 have no use for a row of 80. Raises CannotCompute for a step that
-    is not above zero and for more than 20,000 rows.
+    For one of its groups: that group's count in place of the total; where a range about the total does not hold it,
+    as wide a range about it; and of the farm's own counts those that are meant for it. 24 calves beside 60 have no use
+    for a row of 80. Raises CannotCompute for a step that is not above zero and for more than 20,000 rows.
     """
     positive(plan.count_step, "The step between counts")
     total = sum(g.calves for g in plan.groups)
@@ -135,8 +135,15 @@ def counts_of(plan: Plan, group: PlanGroup | None = None) -> list[int]:
     if today and not plan.count_from <= today <= plan.count_to and plan.count_from <= total <= plan.count_to:
         shift = today - total
         in_range = range(plan.count_from + shift, plan.count_to + shift + 1, plan.count_step)
-    wanted = {*in_range, *plan.counts, today}
+    own = (count for count in plan.counts if group is None or _meant_for(group, count, plan))
+    wanted = {*in_range, *own, today}
     return sorted(c for c in wanted if c > 0)
+
+
+def _meant_for(group: PlanGroup, count: int, plan: Plan) -> bool:
+    """Whether no other group's calves of today are nearer to a count. Without calves any group may be meant."""
+    fed = [each.calves for each in plan.groups if each.calves]
+    return not fed or (group.calves > 0 and abs(group.calves - count) == min(abs(calves - count) for calves in fed))
 
 
 def daily_powder_g(plan: Plan, powder: Powder) -> float:

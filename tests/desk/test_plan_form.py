@@ -275,6 +275,25 @@ def test_groups_are_told_apart_by_their_names(form: PlanForm, herd: Herd, qtbot:
     assert [each.name for each in plans(herd)[0].groups] == ["Group 1", "Group 2"]
 
 
+def test_each_group_is_told_its_rows(form: PlanForm, herd: Herd, qtbot: QtBot) -> None:
+    form.groups[0].water.click()
+    put(qtbot, form.groups[0].calves, "24")
+    form.more_rows.unfold()
+    assert form.rows.by_group.isHidden()  # one group has the rows that stand above
+    form.add.click()
+    put(qtbot, form.groups[1].calves, "60")
+    told = form.rows.by_group.text
+    assert told() == "Rows – Group 1: 20–28; Group 2: 56–64."
+    put(qtbot, form.rows.own.line, "30, 70, x")
+    assert "20–28; Group 2: 56–64." in told()
+    put(qtbot, form.rows.own.line, "30, 70")
+    assert told().startswith("Rows – Group 1: 20–28, 30; Group 2: 56–64, 70. A count of your own goes to")
+    put(qtbot, form.rows.first, "20")
+    put(qtbot, form.rows.step, "10")
+    put(qtbot, form.rows.last, "100")
+    assert told().startswith("Rows – Group 1: 20, 24, 30–100; Group 2: 20–100. A count of your own goes to")
+
+
 def test_the_suggested_name_is_given_once_and_goes_with_the_first_letter(
     form: PlanForm, herd: Herd, qtbot: QtBot
 ) -> None:

@@ -78,9 +78,25 @@ def test_a_group_has_rows_about_its_own_count() -> None:
     )
     plan = Plan(id="p", farm_id="f", name="all", groups=(young, old), count_from=80, count_to=88, counts=(70,))
     assert counts_of(plan) == [70, *range(80, 89)]
-    assert counts_of(plan, young) == [*range(20, 29), 70]
+    assert counts_of(plan, young) == [*range(20, 29)]  # 70 is nearer to 60
     assert counts_of(plan, old) == [*range(56, 65), 70]
     wide = replace(plan, count_from=20, count_to=100, count_step=10, counts=())
     assert counts_of(wide, young) == [20, 24, *range(30, 101, 10)]  # it holds the group: as it was typed
     apart = replace(plan, count_from=200, count_to=210, counts=())
     assert counts_of(apart, young) == [24, *range(200, 211)]  # meant for something else
+
+
+def test_a_count_of_ones_own_goes_to_the_group_that_is_nearest_to_it() -> None:
+    rate = MixingRate(basis=RateBasis.ON_WATER, powder_mass_g=283.5, volume_ml=1892.7)
+    young, old, none = (
+        PlanGroup(name=name, calves=calves, volume_ml=1892.7, volume_means=VolumeMeans.WATER, rate=rate)
+        for name, calves in (("young", 20), ("old", 60), ("none", 0))
+    )
+    plan = Plan(id="p", farm_id="f", name="all", groups=(young, old, none), counts=(1, 30, 40, 500))
+    assert counts_of(plan) == [1, 30, 40, 80, 500]
+    assert counts_of(plan, young) == [1, 20, 30, 40]
+    assert counts_of(plan, old) == [40, 60, 500]  # as near to both: nobody can tell
+    assert counts_of(plan, none) == []
+    unknown = replace(plan, groups=(replace(young, calves=0), replace(old, calves=0)))
+    for group in unknown.groups:
+        assert counts_of(unknown, group) == [1, 30, 40, 500]

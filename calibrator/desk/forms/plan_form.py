@@ -109,6 +109,7 @@ class PlanForm(QWidget):
         self.more_rows.unfold(bool(plan and plan.counts))
         self.history.show_of(Plan, plan.id if plan else "")
         self._mix_anew()
+        self._tell_rows()
         self._touched = False
 
     @property
@@ -244,6 +245,7 @@ class PlanForm(QWidget):
     def _typed(self) -> None:
         self._touched = True
         self._mix_anew()
+        self._tell_rows()
 
     def _mix_anew(self) -> None:
         water = self.temperature.value()
@@ -256,6 +258,10 @@ class PlanForm(QWidget):
 
     def _follow_calves(self) -> None:
         self.rows.follow(self.group_list.calves())
+        self._tell_rows()
+
+    def _tell_rows(self) -> None:
+        self.rows.tell(self.group_list.groups())
 
     def _show_water(self, plan: Plan | None) -> None:
         self.vessel_choice.load(plan.vessel_id if plan else None)

@@ -2,19 +2,29 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.parts import row
 from calibrator.desk.sheets import read_counts, suggested_range
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.count_field import CountField
-from calibrator.model import Plan
+from calibrator.desk.widgets.saying import Held
+from calibrator.model import Plan, PlanGroup
+from calibrator.science.errors import CannotCompute
+from calibrator.science.feeding import counts_of
+
+LEAST_RUN = 3  # counts in a row that are told by the first and the last
 
 
 class TableRows(QWidget):
-    """First and last count, the step between them, and counts that are in the table whatever those are."""
+    """First and last count, the step between them, and counts that are in the table whatever those are.
+
+    Several groups are told which rows each of them gets of these.
+    """
 
     edited = Signal()
 
@@ -35,7 +45,13 @@ class TableRows(QWidget):
         fields.setContentsMargins(0, 0, 0, 0)
         for place, stretch in enumerate((2, 2, 2, 5)):
             fields.setStretch(place, stretch)
-        self.setLayout(fields)
+        self.by_group = Held("quiet", lines=2)
+        self.by_group.hide()
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(SPACE)
+        layout.addLayout(fields)
+        layout.addWidget(self.by_group)
         for field in (self.first, self.last, self.step):
             field.counted.connect(self._count)
         self.own.edited.connect(self.edited)
@@ -57,6 +73,32 @@ class TableRows(QWidget):
         self.first.set_count(low)
         self.last.set_count(high)
 
+    def tell(self, groups: Sequence[PlanGroup]) -> None:
+        """Say which rows each of several groups has by what is typed."""
+        self.by_group.setVisible(len(groups) > 1)
+        if len(groups) > 1:
+            self.by_group.setText(self._rows_of(groups))
+
+    def _rows_of(self, groups: Sequence[PlanGroup]) -> str:
+        own, step = self.counts() or (), self.step.count()
+        first, last = self.first.count(), self.last.count()
+        plan = Plan(
+            id="", farm_id="", name="", groups=tuple(groups),
+            count_from=first, count_to=last, count_step=step, counts=own,
+        )  # fmt: skip
+        try:
+            counts = [counts_of(plan, group) for group in groups]
+        except CannotCompute:
+            return ""
+        rows = "; ".join(
+            self.tr("{group}: {counts}").format(group=group.name, counts=runs(told, step) or "–")
+            for group, told in zip(groups, counts, strict=True)
+        )
+        told = self.tr("Rows – {rows}.").format(rows=rows)
+        if own:
+            told += " " + self.tr("A count of your own goes to the group with the nearest number of calves.")
+        return told
+
     def counts(self) -> tuple[int, ...] | None:
         """The counts of one's own; None where they are not understood."""
         return read_counts(self.own.text())
@@ -76,3 +118,15 @@ class TableRows(QWidget):
         self._touched = True
         self.understood()
         self.edited.emit()
+
+
+def runs(counts: Sequence[int], step: int) -> str:
+    """Counts as people write them: "20–28, 70"."""
+    told: list[list[int]] = []
+    for count in counts:
+        if told and count - told[-1][-1] == step:
+            told[-1].append(count)
+        else:
+            told.append([count])
+    texts = ([f"{run[0]}–{run[-1]}"] if len(run) >= LEAST_RUN else map(str, run) for run in told)
+    return ", ".join(text for run in texts for text in run)
