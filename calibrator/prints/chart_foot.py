@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from calibrator.prints import words
 from calibrator.prints.chart_facts import WallChart
+from calibrator.prints.chart_words import weighed
 from calibrator.prints.emblems import warning
 from calibrator.prints.fit import Fitted, fit_block, fit_line, plain
 from calibrator.prints.fonts import width_mm
@@ -11,6 +12,7 @@ from calibrator.prints.languages import Tongue, Words
 from calibrator.prints.page import Anchor, Box, Weight
 from calibrator.prints.sheet import Sheet
 from calibrator.science.heat import SCALD_CAUTION_C
+from calibrator.science.scoopfuls import MOST_COUNTABLE
 from calibrator.units import show_mass, show_temperature
 from calibrator.values import dataclass
 
@@ -39,7 +41,12 @@ def cautions(facts: WallChart, tongue: Tongue) -> list[str]:
     told = [tongue(words.MEDICATED)] if facts.medicated else []
     told += [tongue(words.SCALD).format(limit=limit), tongue(words.FEED_AT_ONCE), tongue(words.NO_TUBE)]
     told += [tongue(words.ASK_VET), tongue(words.FRESH_WATER)]  # water beside milk: common practice, no source
-    if any(row.portions > 1 for group in facts.groups for row in group.rows):
+    rows = [row for group in facts.groups for row in group.rows]
+    if any(row.many for row in rows):
+        told.append(tongue(words.MANY_SCOOPFULS).format(most=MOST_COUNTABLE))
+    if any(weighed(row, facts) and not row.many for row in rows):
+        told.append(tongue(words.NO_COUNT_NEAR))
+    if any(row.portions > 1 for row in rows):
         capacity = show_mass(facts.scale_most_g, facts.units)
         told.append(tongue(words.SCALE_MOST).format(capacity=capacity))
     return [*told, tongue(words.FOLLOW_LABEL), tongue(words.DUST)]

@@ -110,7 +110,7 @@ def row_cells(row: ChartRow, basis: RateBasis, facts: WallChart, said: Words, se
         notes=(*_notes(row, facts, said), *(up_to if basis is RateBasis.MADE_UP else ())),
         extra=() if basis is RateBasis.MADE_UP else up_to,
         powder_notes=_powder_notes(row, facts, said),
-        weighed=_weighed(row, facts),
+        weighed=weighed(row, facts),
         warn=not row.fits,
         today=row.today,
     )
@@ -146,12 +146,13 @@ def _powder_notes(row: ChartRow, facts: WallChart, said: Words) -> tuple[str, ..
         each = _held(_mass(row.portion_g, facts))
         phrase = words.BETTER_PORTIONS if row.scoopfuls and row.many else words.WEIGH_PORTIONS
         return (*said.each(lambda t: t(phrase).format(count=row.portions, powder=each)), *with_it)
-    if _weighed(row, facts):
+    if weighed(row, facts):
         return (*said.each(words.WEIGH_POWDER), *with_it)
     return (*said.each(words.BETTER_WEIGH), *with_it) if row.scoopfuls and row.many else with_it
 
 
-def _weighed(row: ChartRow, facts: WallChart) -> bool:
+def weighed(row: ChartRow, facts: WallChart) -> bool:
+    """Whether a row has no scoopfuls on a chart that has some."""
     return not row.scoopfuls and any(each.scoopfuls for group in facts.groups for each in group.rows)
 
 
@@ -201,7 +202,7 @@ def group_told(group: ChartGroup, facts: WallChart, tongue: Tongue, *, fed: bool
 
 def _rate(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:
     return tongue(_RATES[group.rate.basis]).format(
-        powder=show_mass(group.rate.powder_mass_g, facts.units, resolution_g=facts.resolution_g),
+        powder=show_mass(group.rate.powder_mass_g, facts.units),  # laid down, not read off the scale
         volume=show_typed_volume(group.rate.volume_ml, facts.units),
         solids=show_percent(100 * group.rate.solids_share),
     )

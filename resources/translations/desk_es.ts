@@ -10823,6 +10823,18 @@ Sign off all the same? The record will say so.</source>
         <translation>En pas&amp;os de</translation>
     </message>
     <message>
+        <source>{group}: {counts}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rows – {rows}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A count of your own goes to the group with the nearest number of calves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Write whole numbers with commas between, like 109, 111, 120.</source>
         <translation>Escriba números enteros con comas entre ellos, como 109, 111, 120.</translation>
     </message>

@@ -192,6 +192,14 @@
             <translation>La báscula pesa hasta {capacity} con cubeta.</translation>
         </message>
         <message>
+            <source>Over {most} scoopfuls are easily miscounted: weigh the powder.</source>
+            <translation>Es fácil equivocarse al contar más de {most} medidas: pese el polvo.</translation>
+        </message>
+        <message>
+            <source>A row without scoopfuls: no count comes near enough, weigh it.</source>
+            <translation>Fila sin medidas: ninguna cantidad se acerca lo suficiente; péselo.</translation>
+        </message>
+        <message>
             <source>For cold weather, below {limit}</source>
             <translation>Para tiempo frío, bajo {limit}</translation>
         </message>
@@ -216,12 +224,12 @@
             <translation>{volume} de agua por becerra</translation>
         </message>
         <message>
-            <source>{solids} solids, powder by weight of mix</source>
-            <translation>{solids} de sólidos, polvo en peso de la mezcla</translation>
+            <source>{solids} solids (powder by weight)</source>
+            <translation>{solids} de sólidos (polvo, por peso)</translation>
         </message>
         <message>
-            <source>{solids} dry matter by weight of mix</source>
-            <translation>{solids} de materia seca en peso de la mezcla</translation>
+            <source>{solids} dry matter (by weight)</source>
+            <translation>{solids} de materia seca (por peso)</translation>
         </message>
         <message>
             <source>Lot sheet</source>

@@ -50,6 +50,8 @@ from tests.prints.samples import (
     row,
     sheet,
     to_line,
+    usual,
+    weighed_below,
 )
 
 
@@ -320,6 +322,25 @@ def test_a_chart_says_what_it_replaces_and_what_to_beware_of() -> None:
         assert words in shown, words
     assert "Take down" not in told(wall_chart(chart(replaces=None)))
     assert "49 °C" in told(wall_chart(chart(units=UnitSystem.METRIC)))
+
+
+def test_a_chart_says_why_a_row_is_better_weighed_or_has_no_scoopfuls() -> None:
+    many, none = "Over 24 scoopfuls are easily miscounted", "A row without scoopfuls: no count comes near enough"
+    shown = told(wall_chart(usual()))
+    assert many in shown
+    assert none not in shown
+    facts = chart(range(20, 24), today=22)
+    assert many not in told(wall_chart(facts))
+    shown = told(wall_chart(replace(facts, groups=(weighed_below(facts),))))
+    assert none in shown
+    assert many not in shown
+
+
+def test_the_rate_is_told_as_laid_down_and_not_to_the_step_of_the_scale() -> None:
+    one = chart(counts=(109,), units=UnitSystem.METRIC, resolution_g=10.0)
+    for grams, words in ((254.0, "254 g of powder"), (1000.0, "1.00 kg of powder")):
+        rate = MixingRate(basis=RateBasis.MADE_UP, powder_mass_g=grams, volume_ml=2000.0)
+        assert words in told(wall_chart(replace(one, groups=(replace(one.groups[0], rate=rate),))))
 
 
 @pytest.mark.parametrize(
