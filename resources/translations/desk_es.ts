@@ -10824,15 +10824,15 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>{group}: {counts}</source>
-        <translation type="unfinished"></translation>
+        <translation>{group}: {counts}</translation>
     </message>
     <message>
         <source>Rows – {rows}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Filas – {rows}.</translation>
     </message>
     <message>
         <source>A count of your own goes to the group with the nearest number of calves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una cantidad fija va al grupo cuyo número de becerras se le acerca más.</translation>
     </message>
     <message>
         <source>Write whole numbers with commas between, like 109, 111, 120.</source>
