@@ -51,6 +51,14 @@ def scoop_words(state: ScoopState, *, level: bool = False) -> str:
     }[state]
 
 
+def scoop_words_in_full(state: ScoopState, of: LotState, *, level: bool = False) -> str:
+    """As `scoop_words`, for where nothing can be done about it: what ends it stands beside it."""
+    told = scoop_words(state, level=level)
+    if state is not ScoopState.TO_MARK or of is not LotState.IN_USE:
+        return told
+    return translate("Words", "{state} (once that is done, say so under Today)").format(state=told)
+
+
 def scoop_tone(state: ScoopState) -> Tone:
     tones: dict[ScoopState, Tone] = {ScoopState.MARKED: "good", ScoopState.NO_LINE: ""}
     return tones.get(state, "warn")

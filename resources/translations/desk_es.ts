@@ -9983,7 +9983,11 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>&amp;Fill to the line</source>
-        <translation>&amp;Llenar hasta la línea</translation>
+        <translation>Lle&amp;nar hasta la línea</translation>
+    </message>
+    <message>
+        <source>{told} Once that is done, press “{button}”.</source>
+        <translation>{told} Cuando esté listo, oprima “{button}”.</translation>
     </message>
     <message>
         <source>Signed. Lot {old} is fed until the change-over under Today. Print label and wall chart now if you like; put them up at the change-over.</source>
@@ -11108,7 +11112,7 @@ Sign off all the same? The record will say so.</source>
 <context>
     <name>ToMarkPanel</name>
     <message>
-        <source>&amp;Move the line there</source>
+        <source>Mo&amp;ve the line there</source>
         <translation>Mo&amp;ver la línea ahí</translation>
     </message>
     <message>
@@ -12403,12 +12407,12 @@ Sign off all the same? The record will say so.</source>
         <translation>Pesar &amp;otro lote</translation>
     </message>
     <message>
-        <source>Go on without</source>
-        <translation>Seguir sin ellas</translation>
+        <source>G&amp;o on without</source>
+        <translation>Dejarlas &amp;y seguir</translation>
     </message>
     <message>
-        <source>Go on with this line</source>
-        <translation>Seguir con esta línea</translation>
+        <source>G&amp;o on with this line</source>
+        <translation>Dejar la línea así &amp;y seguir</translation>
     </message>
     <message>
         <source>Weigh-in</source>
@@ -13190,6 +13194,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>no line</source>
         <translation>sin línea</translation>
+    </message>
+    <message>
+        <source>{state} (once that is done, say so under Today)</source>
+        <translation>{state} (cuando esté lista, dígalo en Hoy)</translation>
     </message>
     <message>
         <source>the lot</source>

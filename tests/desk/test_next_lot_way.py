@@ -49,7 +49,9 @@ def sign(window: Window, lot: Lot, answer: str = "") -> StepSignOff:
     if answer:
         step.fed_from.ways.setFocus()
         QTest.keyClicks(step.fed_from.ways, answer)  # as in any list, the first letters choose
-    step.first_field().setFocus()
+        QTest.keyClick(step.fed_from.ways, Qt.Key.Key_Return)  # goes on, and leaves what is chosen
+        assert step.fed_from.answered
+    step._initials.setFocus()
     QTest.keyClick(focused(), Qt.Key.Key_Return)
     return step
 
@@ -168,7 +170,8 @@ def test_the_question_is_asked_before_signing_and_only_while_another_lot_is_fed(
     taken = [*mnemonics(window.current_page), *"TLWBES"]
     assert len(taken) == len(set(taken))
     assert nameless(window.current_page) == []
-    step.first_field().setFocus()
+    assert step.fed_from.ways.hasFocus()  # what is asked comes before the initials
+    step._initials.setFocus()
     QTest.keyClick(focused(), Qt.Key.Key_Return)
     guide = page_of(window).guide
     assert guide is not None
@@ -179,7 +182,7 @@ def test_the_question_is_asked_before_signing_and_only_while_another_lot_is_fed(
     for box in (step.fed_from.days, step.fed_from.feedings):
         assert box.isVisible()
         QTest.keyClick(box, Qt.Key.Key_Down)
-    step.first_field().setFocus()
+    step._initials.setFocus()
     QTest.keyClick(focused(), Qt.Key.Key_Return)
     assert guide.signed_off is not None
     kept = window.desk.records.find(Lot, second.id)
@@ -189,6 +192,32 @@ def test_the_question_is_asked_before_signing_and_only_while_another_lot_is_fed(
     assert farm is not None
     states = {known.lot.lot_number: known.state for known in standing(window.desk.records, farm, kept.fed_from).lots}
     assert states == {"25-0302A": "in_use", "26-0401B": "waiting"}
+
+
+def test_what_says_that_a_scoop_is_marked_stands_where_it_is_told_not_to_be(window: Window, second: Lot) -> None:
+    step = sign(window, second, "From")
+    assert step._on_button.isVisible()
+    assert step.hands.text().endswith("Once that is done, press “Line and label are on”.")
+    window.show_page("weigh_in")
+    page_of(window).close_guide()
+    texts = [label.text() for label in page_of(window)._chooser.findChildren(type(step.hands))]
+    assert any("not marked yet (once that is done, say so under Today)" in text for text in texts)
+
+
+def test_the_scoop_is_said_to_be_marked_on_the_page_of_the_sign_off(window: Window, second: Lot) -> None:
+    step = sign(window, second, "From")
+    assert step.first_field() is step._label_button
+    step._on_button.click()
+    assert not step._on_button.isVisible()
+    assert "press “" not in step.hands.text()
+    assert not any("Red scoop" in words for words in needs(window))
+    window._notice.undo.click()
+    window.show_page("weigh_in")
+    assert step._on_button.isVisible()
+
+
+def test_a_lot_that_waits_is_not_asked_about(window: Window, second: Lot) -> None:
+    assert not sign(window, second, "Not")._on_button.isVisible()
 
 
 def test_every_page_tells_the_same_of_lots_and_scoops(window: Window, second: Lot) -> None:

@@ -110,7 +110,10 @@ def test_the_whole_way_by_keyboard(window: Window, answers: Answers) -> None:
     assert window.desk.records.marks()[0].target_mass_g == pytest.approx(283.495, abs=1e-3)
 
     signing = page._views[Step.SIGN_OFF]
-    assert signing.hands.text() == "Signed. Go over the line with a pen that lasts; print the label and the wall chart."
+    assert signing.hands.text() == (
+        "Signed. Go over the line with a pen that lasts; print the label and the wall chart. Once that is done, press "
+        "“Line and label are on”."
+    )
     press(window, "Print the scoop label")
     assert window.current_page.key == "tables"
     focus = QApplication.focusWidget()

@@ -7,10 +7,12 @@ from itertools import pairwise
 
 import pytest
 from answers import Answers
+from keys import mnemonics
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton, QScrollArea
 from pytestqt.qtbot import QtBot
+from screens import keys_twice
 from speaking import speaking
 
 from calibrator.desk.context import Desk
@@ -120,7 +122,7 @@ def asks(window: Window) -> str:
 
 
 def press(window: Window, text: str) -> None:
-    (found,) = (b for b in window.findChildren(QPushButton) if b.isVisible() and b.text() == text)
+    (found,) = (b for b in window.findChildren(QPushButton) if b.isVisible() and b.text().replace("&", "") == text)
     QTest.mouseClick(found, Qt.MouseButton.LeftButton)
 
 
@@ -280,6 +282,8 @@ def test_next_asks_before_it_leaves_the_line_untried_and_sign_off_leads_back(win
     page.next_step()  # once too often answers nothing
     assert "No fill to the line was weighed yet" in asks(window)
     assert guide.step == Step.FILLS_TO_MARK
+    assert keys_twice(window) == []
+    assert "O" in mnemonics(page)
     press(window, "Go on without")
     assert guide.step == Step.SIGN_OFF
     assert asks(window) == ""
@@ -363,6 +367,21 @@ def test_a_weight_typed_while_next_asks_is_a_fill(window: Window) -> None:
     assert asks(window) == ""
 
 
+def test_each_key_is_one_button_s_in_spanish_too_while_next_asks_and_at_sign_off(qtbot: QtBot, desk: Desk) -> None:
+    with speaking("es"):
+        shown = Window(desk)
+        qtbot.addWidget(shown)
+        with qtbot.waitExposed(shown):
+            shown.show()
+        page, _view = opened(shown, Step.FILLS_TO_MARK)
+        page.next_step()
+        assert (asks(shown) != "", keys_twice(shown)) == (True, [])
+        page._move_by(1)
+        assert page.guide is not None
+        assert (page.guide.step, keys_twice(shown)) == (Step.SIGN_OFF, [])
+        shown.replace_by_another()
+
+
 def test_next_asks_before_it_leaves_a_line_that_was_found_wrong(window: Window) -> None:
     """It names the line and the feeding that would be signed."""
     page, _view = opened(window, Step.FILLS_TO_MARK)
@@ -376,6 +395,7 @@ def test_next_asks_before_it_leaves_a_line_that_was_found_wrong(window: Window) 
     assert "What would be signed is the line at 1/2 in" in asks(window).replace("\N{NO-BREAK SPACE}", " ")
     assert "9.0" in asks(window)
     assert guide.step == Step.FILLS_TO_MARK
+    assert keys_twice(window) == []
     press(window, "Go on with this line")
     assert guide.step == Step.SIGN_OFF
 

@@ -34,7 +34,7 @@ from calibrator.desk.words import (
     mark_words,
     medicated_caution,
     packages_words,
-    scoop_words,
+    scoop_words_in_full,
     state_tone,
     state_words,
     step_words,
@@ -194,7 +194,7 @@ class LotDetail(QFrame):
             state = scoop_state(self._now, known, mark.scoop_id)
             if known.state is LotState.LEFT_OVER and state is ScoopState.TO_MARK:
                 state = ScoopState.OTHER_LOT  # its line was on the scoop, and made way for the next one
-            note = f"{note}, {scoop_words(state, level=mark.struck_level)}"
+            note = f"{note}, {scoop_words_in_full(state, known.state, level=mark.struck_level)}"
         block.tell(caption, mark_words(mark, self.desk.system), note)
         self._add_block(block)
 

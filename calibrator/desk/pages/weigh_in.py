@@ -157,11 +157,11 @@ class WeighInPage(Page):
         if guide is None or not self._is_taken():
             return
         if guide.step is Step.FILLS_TO_MARK and guide.line_untried:
-            self._question.ask(line_words.untried_words(), self.tr("Go on without"))
+            self._question.ask(line_words.untried_words(), self.tr("G&o on without"))
             self._focus_first()  # a weight typed next is a fill, not an answer
         elif guide.step is Step.FILLS_TO_MARK and guide.line_should_move:
             question = line_words.wrong_line_words(guide, self.desk.system)
-            self._question.ask(question, self.tr("Go on with this line"))
+            self._question.ask(question, self.tr("G&o on with this line"))
             self._focus_first()
         else:
             self._move_by(1)

@@ -14,7 +14,7 @@ from calibrator.desk.speech import day_text
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in import words
-from calibrator.desk.words import scoop_words, state_words
+from calibrator.desk.words import scoop_words_in_full, state_words
 from calibrator.model import Scoop
 
 LOUD = 1
@@ -124,4 +124,4 @@ class LotChooser(QWidget):
 
 def _scoop_words(now: Standing, known: LotStanding, scoop: Scoop) -> str:
     own = line_of(known, scoop.id)
-    return scoop_words(scoop_state(now, known, scoop.id), level=bool(own and own.struck_level))
+    return scoop_words_in_full(scoop_state(now, known, scoop.id), known.state, level=bool(own and own.struck_level))

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QWidget
 
 from calibrator.desk.change_over import FedFrom
 from calibrator.desk.feeding_names import feeding_names
+from calibrator.desk.forms.enter import enter_moves_on
 from calibrator.desk.parts import label, row
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import weekday_text
@@ -48,6 +49,7 @@ class FedFromQuestion(QWidget):
         self.setLayout(line)
         self.ways.setSizeAdjustPolicy(CalmBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.ways.currentIndexChanged.connect(self._show_boxes)
+        enter_moves_on(self)
         self._show_boxes()
 
     def offer(self, old: str, plans: Sequence[Plan], today: date) -> None:

@@ -233,7 +233,7 @@ class ToMarkPanel(FindingsPanel):
     def __init__(self, on_move: Callable[[], object]) -> None:
         super().__init__()
         self._settling = label("", "quiet")
-        self._move = button(self.tr("&Move the line there"), on_move, "main")
+        self._move = button(self.tr("Mo&ve the line there"), on_move, "main")
         self.extra.addWidget(self._settling)
         self.acts.addLayout(row(self._move, None))
 

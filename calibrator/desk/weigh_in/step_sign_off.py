@@ -10,8 +10,11 @@ from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
 from calibrator.desk.in_use import LotState
-from calibrator.desk.parts import Tone, button, card, clear, label, row, set_tone
+from calibrator.desk.marking import mark_scoop, on_the_scoop
+from calibrator.desk.parts import Tone, button, card, clear, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
+from calibrator.desk.scoop_lines import ScoopState, label_is_printed, line_of, scoop_state
+from calibrator.desk.standing import LotStanding
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in import line_words, words
 from calibrator.desk.weigh_in.fed_from import FedFromQuestion
@@ -51,6 +54,7 @@ class StepSignOff(StepView):
         self._label_button = button(self.tr("&Print the scoop label"), self._print_label, "main")
         self._sheet_button = button(self.tr("Lot s&heet"), self._print_sheet)
         self._tables_button = button(self.tr("Batch tables and wall &chart"), self._to_tables)
+        self._on_button = button("", self._say_it_is_on)
         self._fill_button = button(self.tr("&Fill to the line"), self._to_fills)
         verdict_line = row(self._verdict, self._fill_button)
         verdict_line.setStretch(0, 1)
@@ -64,6 +68,7 @@ class StepSignOff(StepView):
                 self._label_button,
                 self._sheet_button,
                 self._tables_button,
+                self._on_button,
                 None,
             )
         )
@@ -81,6 +86,7 @@ class StepSignOff(StepView):
             part.setVisible(signed is None)
         for part in (self._label_button, self._sheet_button, self._tables_button):
             part.setVisible(signed is not None)
+        self._show_whether_on(guide)
         self._fill_button.setVisible(guide.line_untried)
         self._ask_when(guide, fresh)
         if fresh:
@@ -95,10 +101,32 @@ class StepSignOff(StepView):
         if fed is not None:
             self.fed_from.offer(fed.lot.lot_number, now.plans, now.today)
 
+    def _show_whether_on(self, guide: Guide) -> None:
+        """While the lot is fed and its line is not said to be on the scoop: what says so."""
+        to_mark = _to_mark(guide)
+        own = line_of(to_mark, guide.scoop.id) if to_mark and guide.scoop else None
+        printed = own is not None and label_is_printed(guide.standing, own)
+        self._on_button.setVisible(to_mark is not None)
+        self._on_button.setText(on_the_scoop(level=guide.struck_level))
+        for one, lit in ((self._on_button, printed), (self._label_button, not printed)):
+            set_style_property(one, "kind", "main" if lit else "")
+
     def first_field(self) -> QWidget:
-        return self._initials
+        """What is to be answered first."""
+        if self.guide is not None and self.guide.signed_off is not None:
+            return self._label_button
+        asked = self.fed_from.isVisibleTo(self) and not self.fed_from.answered
+        return self.fed_from.ways if asked else self._initials
 
     def _what_to_do(self, guide: Guide, signed: SignOff | None) -> str:
+        told = self._what_is_next(guide, signed)
+        if signed is None or _to_mark(guide) is None:
+            return told
+        return self.tr("{told} Once that is done, press “{button}”.").format(
+            told=told, button=on_the_scoop(level=guide.struck_level)
+        )
+
+    def _what_is_next(self, guide: Guide, signed: SignOff | None) -> str:
         fed, known = guide.standing.in_use, guide.standing.lot(guide.lot.id)
         if signed is not None and fed is not None and known is not None and known.state is LotState.WAITING:
             text = self.tr(
@@ -265,9 +293,24 @@ class StepSignOff(StepView):
         if self.guide:
             self.desk.go_to.emit("tables", f"label:{self.guide.lot.id}")
 
+    def _say_it_is_on(self) -> None:
+        known = _to_mark(self.guide) if self.guide else None
+        if self.guide is not None and known is not None and self.guide.scoop is not None:
+            self._tables_button.setFocus()
+            mark_scoop(self.desk, self.guide.standing, known, self.guide.scoop)
+
     def _print_sheet(self) -> None:
         if self.guide:
             self.desk.go_to.emit("tables", f"sheet:{self.guide.lot.id}")
 
     def _to_tables(self) -> None:
         self.desk.go_to.emit("tables", "")
+
+
+def _to_mark(guide: Guide) -> LotStanding | None:
+    """The lot, where it is signed off and fed and nobody said yet that its line is on the scoop."""
+    now, scoop = guide.standing, guide.scoop
+    known = now.lot(guide.lot.id)
+    if guide.signed_off is None or known is None or scoop is None or known.state is not LotState.IN_USE:
+        return None
+    return known if scoop_state(now, known, scoop.id) is ScoopState.TO_MARK else None
