@@ -302,7 +302,7 @@ def may_be_fed_words(judged: Judged) -> str:
 
 def inside_reading_words(low: float, high: float) -> str:
     """Which readings would surely be inside."""
-    text = translate("MixWords", "A mean reading between {low} and {high} Brix would surely be right.")
+    text = translate("MixWords", "A mean reading between {low} and {high} °Brix would surely be right.")
     return text.format(low=number(low), high=number(high))
 
 

@@ -2616,7 +2616,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>off target, %</source>
-        <translation>diferencia con lo deseado, %</translation>
+        <translation>contra lo deseado, %</translation>
     </message>
     <message>
         <source>Here every check stands by its day, so that a lot that is off is found out by the checks. With a Brix calibration and three drops a check, 5 % too much powder is found after about four checks, 8 % after one or two; 2 % often not within a dozen: count the bags too.</source>
@@ -4099,6 +4099,14 @@ entre {low} y {high}
         <translation>La calibración se hace con un refractómetro y todavía no hay ninguno registrado.</translation>
     </message>
     <message>
+        <source>Solids: powder + water</source>
+        <translation>Sólidos: polvo + agua</translation>
+    </message>
+    <message>
+        <source>{day}: {solids} solids read {brix} °Brix ({powder} in {water})</source>
+        <translation>{day}: {solids} de sólidos dio {brix} °Brix ({powder} en {water})</translation>
+    </message>
+    <message>
         <source>No Brix calibration yet</source>
         <translation>Todavía no hay calibración Brix</translation>
     </message>
@@ -4109,6 +4117,14 @@ entre {low} y {high}
     <message>
         <source>These mixes make no calibration</source>
         <translation>Estas mezclas no sirven para calibrar</translation>
+    </message>
+    <message>
+        <source>{target} solids read {brix} °Brix, the zero taken off</source>
+        <translation>{target} de sólidos da {brix} °Brix, ya descontado el cero</translation>
+    </message>
+    <message>
+        <source>From {count} mixes: {slope} °Brix for each percent of solids. Three drops tell the solids within {half} either way (95 %).</source>
+        <translation>De {count} mezclas: {slope} °Brix por cada 1 % de sólidos. Tres gotas dicen los sólidos con {half} de más o de menos (95 %).</translation>
     </message>
     <message>
         <source>Refractometer</source>
@@ -4125,22 +4141,6 @@ entre {low} y {high}
     <message>
         <source>Weighed mixes</source>
         <translation>Mezclas pesadas</translation>
-    </message>
-    <message>
-        <source>{solids}: {powder} powder, {water} water</source>
-        <translation>{solids}: {powder} de polvo, {water} de agua</translation>
-    </message>
-    <message>
-        <source>{day}: {solids} solids read {brix} Brix ({powder} in {water})</source>
-        <translation>{day}: {solids} de sólidos dio {brix} Brix ({powder} en {water})</translation>
-    </message>
-    <message>
-        <source>{target} solids read {brix} Brix, the zero taken off</source>
-        <translation>{target} de sólidos da {brix} Brix, ya descontado el cero</translation>
-    </message>
-    <message>
-        <source>From {count} mixes: {slope} Brix for each percent of solids. Three drops tell the solids within {half} either way (95 %).</source>
-        <translation>De {count} mezclas: {slope} Brix por cada 1 % de sólidos. Tres gotas dicen los sólidos con {half} de más o de menos (95 %).</translation>
     </message>
     <message>
         <source>With fewer than six mixes that is partly an assumption.</source>
@@ -4174,8 +4174,8 @@ entre {low} y {high}
         <translation>margen de tres gotas (95 %)</translation>
     </message>
     <message>
-        <source>Diamond: the mix in hand, {brix} Brix, {solids} solids ({low} to {high}).</source>
-        <translation>Rombo: la mezcla de ahora, {brix} Brix, {solids} de sólidos ({low} a {high}).</translation>
+        <source>Diamond: the mix in hand, {brix} °Brix, {solids} solids ({low} to {high}).</source>
+        <translation>Rombo: la mezcla de ahora, {brix} °Brix, {solids} de sólidos ({low} a {high}).</translation>
     </message>
 </context>
 <context>
@@ -5455,8 +5455,8 @@ entre {low} y {high}
         <translation>Vea si el agua y el polvo se midieron como dice la tabla. Si fue así, puede darla: esta lectura sola no prueba que esté mal.</translation>
     </message>
     <message>
-        <source>A mean reading between {low} and {high} Brix would surely be right.</source>
-        <translation>Una lectura promedio entre {low} y {high} Brix estaría bien sin duda.</translation>
+        <source>A mean reading between {low} and {high} °Brix would surely be right.</source>
+        <translation>Una lectura promedio entre {low} y {high} °Brix estaría bien sin duda.</translation>
     </message>
     <message>
         <source>The first pail and the last are alike.</source>
@@ -11521,8 +11521,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Cada tres meses, pesando azúcar de mesa: se sabe cuánto debe marcar. Si se aparta más de {off}, límpielo primero.</translation>
     </message>
     <message>
-        <source>Weigh {sugar} of sugar and {water} of water: {brix} Brix.</source>
-        <translation>Pese {sugar} de azúcar y {water} de agua: {brix} Brix.</translation>
+        <source>Weigh {sugar} of sugar and {water} of water: {brix} °Brix.</source>
+        <translation>Pese {sugar} de azúcar y {water} de agua: {brix} °Brix.</translation>
     </message>
     <message>
         <source>Nothing yet.</source>
@@ -12995,7 +12995,7 @@ Sign off all the same? The record will say so.</source>
         <translation>Días desde el {day}</translation>
     </message>
     <message>
-        <source>heavier or lighter than average, %</source>
+        <source>off the average, %</source>
         <translation>frente al promedio, %</translation>
     </message>
     <message>

@@ -455,7 +455,7 @@ def test_causes_are_told_or_plainly_not(shown: Callable[[], SeasonPage], herd: H
     answers = {panel.table.item(n, 0).text(): panel.table.item(n, 1).text() for n in range(panel.table.rowCount())}
     assert answers["Room humidity at weigh-in"] == "cannot tell: too few lots"
     assert answers["Supplier's plant"] == "goes with it"
-    assert panel.finding.text() == "Density goes with: Supplier's plant"
+    assert panel.finding.text() == "Density goes with: supplier's plant"
     assert "for A above B" in panel.sentence.text()
     panel.table.selectRow(0)
     assert "Enter the room's humidity" in panel.sentence.text()

@@ -50,5 +50,5 @@ def test_the_page_finds_what_happened_in_the_sample_season(page: SeasonPage) -> 
 
 def test_the_lots_of_july_are_why_humidity_shows(page: SeasonPage) -> None:
     assert page.why.finding.text().startswith("Density goes with:")
-    assert "Room humidity" in page.why.finding.text()
+    assert "room humidity" in page.why.finding.text()
     assert "never corrected by humidity" in page.why.caution.text().replace("\n", " ")

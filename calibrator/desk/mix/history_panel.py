@@ -7,11 +7,11 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QModelIndex, QSignalBlocker
-from PySide6.QtWidgets import QComboBox, QTableView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
-from calibrator.desk.mix.history_model import HistoryModel, HistoryRow
+from calibrator.desk.mix.history_model import FIELDS, HistoryModel, HistoryRow
 from calibrator.desk.mix.history_rows import (
     check_point,
     check_row,
@@ -44,6 +44,7 @@ from calibrator.desk.table_headings import in_words
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.picture_key import Entry, PictureKey, Sign
+from calibrator.desk.widgets.roomy_table import RoomyTable
 from calibrator.desk.widgets.saying import Held
 from calibrator.model import BagCount, Farm, MixCheck
 from calibrator.model.underway import Underway
@@ -54,7 +55,8 @@ from calibrator.science.check_season import first_found
 if TYPE_CHECKING:
     from calibrator.desk.mix.check_plot import CheckPlot
 
-PLOT_HEIGHT, TABLE_HEIGHT = 190, 110
+PLOT_HEIGHT, TABLE_HEIGHT = 130, 110
+WORDS = (FIELDS.index("batch"), FIELDS.index("verdict"))
 
 
 class HistoryPanel(QWidget):
@@ -74,7 +76,7 @@ class HistoryPanel(QWidget):
             choice.setMinimumContentsLength(12)
             choice.activated.connect(self._show)
         self.pointed = Held("quiet")
-        self.model, self.table = HistoryModel(self), QTableView()
+        self.model, self.table = HistoryModel(self), RoomyTable(WORDS)
         self.export_button = button(self.tr("Sa&ve as a table …"), self._ask_path)
         self.withdraw_button = button(self.tr("With&draw …"), self._ask_withdraw)
         self._dress_table()
@@ -137,6 +139,7 @@ class HistoryPanel(QWidget):
         rows = [(one.at.timestamp(), check_row(one)) for one in shown]
         rows += [(one.at.timestamp(), count_row(one, system)) for one in counts]
         self.model.show_rows([row_ for _, row_ in sorted(rows, key=_moment, reverse=True)])
+        self.table.fit_columns()
         if self._kept or self._counted:
             checks = [check_point(one) for one in shown]
             counts_of_bags = [count_point(one, system) for one in counts]
@@ -261,8 +264,7 @@ class HistoryPanel(QWidget):
         show_as_rows(table, self.model, self.tr("Checks of the mix and counts of bags, newest first"))
         table.setAlternatingRowColors(True)
         table.setMinimumHeight(TABLE_HEIGHT)
-        header = table.horizontalHeader()
-        header.setStretchLastSection(True)
+        table.own_widths()
         table.selectionModel().currentRowChanged.connect(self._row_chosen)
 
     def _lay_out(self) -> None:

@@ -246,10 +246,10 @@ class LinePanel(QWidget):
         except CannotCompute as error:
             self.recipes.setText(in_words(error))
             return False
-        line = self.tr("{solids}: {powder} powder, {water} water")
+        head, line = self.tr("Solids: powder + water"), "{solids}: {powder} + {water}"
         told = [(percent(r.solids_share), weighed(r.powder_g, system, step), r.water_g) for r in found]
         self.recipes.setText(
-            "\n".join(line.format(solids=s, powder=p, water=weighed(w, system, step)) for s, p, w in told)
+            "\n".join([head, *(line.format(solids=s, powder=p, water=weighed(w, system, step)) for s, p, w in told)])
         )
         return True
 
@@ -263,7 +263,7 @@ class LinePanel(QWidget):
             self.list.setCurrentRow(0)
 
     def _mix_words(self, mix: ReferenceMix, point: Reference) -> str:
-        return self.tr("{day}: {solids} solids read {brix} Brix ({powder} in {water})").format(
+        return self.tr("{day}: {solids} solids read {brix} °Brix ({powder} in {water})").format(
             day=day_text(mix.at.astimezone().date()),
             solids=percent(point.solids_share),
             brix=number(point.brix),
@@ -295,10 +295,10 @@ class LinePanel(QWidget):
         target = self.target_share
         tool = refractometer(tools, str(self.which.currentData()), self.desk.clock())
         half = expected_half_width(line, target, tool)
-        text = self.tr("{target} solids read {brix} Brix, the zero taken off")
+        text = self.tr("{target} solids read {brix} °Brix, the zero taken off")
         self.finding.setText(text.format(target=percent(target), brix=number(line.y(target))))
         told = self.tr(
-            "From {count} mixes: {slope} Brix for each percent of solids. Three drops tell the solids within "
+            "From {count} mixes: {slope} °Brix for each percent of solids. Three drops tell the solids within "
             "{half} either way (95 %)."
         )
         more = self.tr("With fewer than six mixes that is partly an assumption.") if line.assumed else ""

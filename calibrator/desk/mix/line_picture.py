@@ -99,7 +99,7 @@ class LinePicture(QWidget):
     def _hand_words(self, hand: Along | None) -> str:
         if hand is None:
             return ""
-        text = self.tr("Diamond: the mix in hand, {brix} Brix, {solids} solids ({low} to {high}).")
+        text = self.tr("Diamond: the mix in hand, {brix} °Brix, {solids} solids ({low} to {high}).")
         return text.format(
             brix=number(hand.brix),
             solids=percent(hand.solids_pct / 100),

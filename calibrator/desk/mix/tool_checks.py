@@ -300,7 +300,7 @@ class ToolChecks(QWidget):
             self.recipe.setText("")
             return
         system, made = self.desk.system, self._solution
-        text = self.tr("Weigh {sugar} of sugar and {water} of water: {brix} Brix.")
+        text = self.tr("Weigh {sugar} of sugar and {water} of water: {brix} °Brix.")
         sugar, water = (weighed(grams, system, self._step_g) for grams in (made.sugar_g, made.water_g))
         self.recipe.setText(text.format(sugar=sugar, water=water, brix=number(made.brix, 1)))
 

@@ -27,7 +27,7 @@ from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.stray_keys import SteadyLine
 
 HANDS, WORDS, MANUAL = range(3)
-FIELD_PX = 240
+FIELD_PX, TERM_PX = 240, 200
 
 
 class HelpPage(Page):
@@ -42,7 +42,9 @@ class HelpPage(Page):
         caption.setBuddy(self.finder)
         self.finder.setAccessibleName(self.tr("Find in the help"))
         beside = QWidget()
-        beside.setLayout(row(caption, self.finder))
+        inside_beside = row(caption, self.finder)
+        inside_beside.setContentsMargins(0, 0, 0, 0)
+        beside.setLayout(inside_beside)
         self.beside_title(beside)
         self.tabs = QTabWidget()
         self.tabs.setAccessibleName(self.tr("Parts of the help"))
@@ -152,7 +154,9 @@ def _words() -> QScrollArea:
     grid.setColumnStretch(1, 1)
     words = glossary()
     for number, (word, meaning) in enumerate(words):
-        grid.addWidget(label(word, "heading", wrap=False), number, 0)
-        grid.addWidget(label(meaning), number, 1)
+        term = label(word, "heading")
+        term.setFixedWidth(TERM_PX)
+        grid.addWidget(term, number, 0, Qt.AlignmentFlag.AlignTop)
+        grid.addWidget(label(meaning), number, 1, Qt.AlignmentFlag.AlignTop)
     grid.setRowStretch(len(words), 1)
     return scrolled(inner)

@@ -85,6 +85,14 @@ class LotsPanel(QWidget):
                 left.pop(name, None)
         for place, name in enumerate(FIELDS):
             self.table.setColumnHidden(place, bool(self._widths) and name not in left)
+        self._share_room(left, room)
+
+    def _share_room(self, left: dict[str, int], room: int) -> None:
+        """What is over goes behind the note, else to all alike: no row ends before the table does."""
+        over = max(0, room - sum(left.values()))
+        for name, px in left.items():
+            share = (over if name == "note" else 0) if "note" in left else over // len(left)
+            self.table.setColumnWidth(FIELDS.index(name), px + share)
 
     @property
     def chosen(self) -> list[int]:
@@ -208,6 +216,7 @@ class LotsPanel(QWidget):
         header.setMaximumSectionSize(WIDEST)
         # Widths are found once a season: at each letter typed they would cost more than the search.
         header.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
+        header.setStretchLastSection(True)
         table.selectionModel().selectionChanged.connect(self._compare)
         table.activated.connect(self._open_row)
         self.note.finished.connect(self.keep_note)

@@ -107,7 +107,7 @@ class WhyPanel(QWidget):
         if not seen:
             return self.tr("These lots tell no cause yet")
         return self.tr("Density goes with: {causes}").format(
-            causes=", ".join(cause_words(effect.cause) for effect in sorted(seen, key=lambda one: one.p))
+            causes=", ".join(_within(cause_words(effect.cause)) for effect in sorted(seen, key=lambda one: one.p))
         )
 
     def _choose(self) -> None:
@@ -141,7 +141,7 @@ class WhyPanel(QWidget):
             points = [(x - first, y) for x, y in points]
         ends = ([x for x, _ in line], [y for _, y in line]) if line else None
         self.plot.show_xy(
-            Xy(points, caption, self.tr("heavier or lighter than average, %"), line=ends, level=0.0, names=names)
+            Xy(points, caption, self.tr("off the average, %"), line=ends, level=0.0, names=names)
         )
 
     def _dress(self) -> None:
@@ -170,3 +170,8 @@ class WhyPanel(QWidget):
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
         table.itemSelectionChanged.connect(self._choose)
+
+
+def _within(words: str) -> str:
+    """A cause amid a sentence."""
+    return words[:1].lower() + words[1:]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QGridLayout, QWidget
 
 from calibrator.desk import shown
@@ -79,7 +80,7 @@ class StepSignOff(StepView):
         self.hands.setText(self._what_to_do(guide, signed))
         clear(self._grid)
         for number, (name, value) in enumerate(self._rows(guide, signed)):
-            self._grid.addWidget(label(name, "quiet", wrap=False), number, 0)
+            self._grid.addWidget(label(name, "quiet", wrap=False), number, 0, Qt.AlignmentFlag.AlignTop)
             self._grid.addWidget(label(value), number, 1)
         self._show_verdict(guide, signed)
         for part in (self._caption, self._initials, self._sign_button):

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 
 from calibrator.desk.parts import set_style_property
 from calibrator.desk.plain_text import LONGEST_TEXT, on_screen, tip
+from calibrator.units import with_units_bound
 
 BUBBLE_PX = (260, 420)
 BUBBLE_AIR_PX = 11  # its border and padding in the style sheet, and a pixel to spare
@@ -212,6 +213,7 @@ class Held(QLabel):
         super().__init__()
         self._lines = lines
         self._told: list[str] = []
+        self._plain = ""
         self.setTextFormat(Qt.TextFormat.PlainText)
         self.setProperty("kind", kind)
         self.setProperty("tone", tone)
@@ -222,12 +224,17 @@ class Held(QLabel):
         self.setSizePolicy(policy)
 
     def setText(self, text: str) -> None:
-        shown = on_screen(text, LONGEST_TEXT)
+        self._plain = on_screen(text, LONGEST_TEXT)
+        shown = with_units_bound(self._plain)
         # Any of these may be the tallest, as wide as the page happens to be.
         if shown and all(len(shown) > len(told) or shown.count("\n") > told.count("\n") for told in self._told):
             self._told = [*self._told, shown][-MOST_HELD:]
             keep_room(self)
         super().setText(shown)
+
+    def text(self) -> str:
+        """As it was set."""
+        return self._plain
 
     def heightForWidth(self, width: int) -> int:
         held = (text_height(self, told, width) for told in self._told)

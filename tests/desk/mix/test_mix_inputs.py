@@ -201,7 +201,7 @@ def test_decimal_commas_on_the_own_line_and_the_bags(qtbot: QtBot, comma: None, 
         type_in(qtbot, line.drops.line, drops)
         line.add()
     assert [m.water_g for m in herd.records.every(ReferenceMix)] == pytest.approx([900.0, 840.0])
-    assert "1,00 Brix" in line.meaning.text()
+    assert "1,00 °Brix" in line.meaning.text()
     page.bring_up("bags")
     bags = page.bags
     for field, text in ((bags.bag, "22,7 kg"), (bags.target, "0,28 kg"), (bags.bags, "2,5"), (bags.feedings, "200")):

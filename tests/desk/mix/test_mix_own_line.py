@@ -22,7 +22,7 @@ def test_the_walk_through_makes_an_own_line_by_keys(qtbot: QtBot, page: MixCheck
     page.bring_up("line")
     panel = page.line
     assert panel.finding.text() == "No Brix calibration yet"
-    assert len(panel.recipes.text().splitlines()) == 3
+    assert len(panel.recipes.text().splitlines()) == 1 + 3
     assert " g)" in panel.recipes.text()
     for powder, water, drops in (("100 g", "900 g", "8.4 8.6 8.5"), ("160 g", "840 g", "14.4 14.6 14.5")):
         for line, text in ((panel.powder.line, powder), (panel.water.line, water), (panel.drops.line, drops)):
@@ -33,8 +33,8 @@ def test_the_walk_through_makes_an_own_line_by_keys(qtbot: QtBot, page: MixCheck
         ("100 g", "8.4 8.6 8.5", tool.id), ("160 g", "14.4 14.6 14.5", tool.id),
     ]  # fmt: skip
     # 13.1 % on the line through (10 %, 8.5) and (16 %, 14.5).
-    assert "read 11.6 Brix" in panel.finding.text()
-    assert "1.00 Brix" in panel.meaning.text()
+    assert "read 11.6 °Brix" in panel.finding.text()
+    assert "1.00 °Brix" in panel.meaning.text()
     assert "assumption" in panel.meaning.text()
     panel.list.setCurrentRow(0)
     qtbot.keyClick(panel.withdraw_button, Qt.Key.Key_Space)
@@ -97,7 +97,7 @@ def test_the_line_is_drawn_with_its_band_and_the_mix_in_hand(
     )
     # By eye: the six mixes read 1.5 below their solids, so 11.5 Brix is 13.0 %.
     assert hand.solids_pct == pytest.approx(13.0, abs=0.05)
-    assert "Diamond: the mix in hand, 11.5 Brix, 13.0" in picture.words.text()
+    assert "Diamond: the mix in hand, 11.5 °Brix, 13.0" in picture.words.text()
     # The band at the reading in hand is what three such drops leave open.
     near = min(picture.plot.along, key=lambda place: abs(place.brix - hand.brix))
     assert near.high_pct - near.low_pct == pytest.approx(hand.high_pct - hand.low_pct, rel=0.1)
