@@ -140,9 +140,7 @@ class WhyPanel(QWidget):
             caption = self.tr("Days since {day}").format(day=day_text(date.fromordinal(int(first))))
             points = [(x - first, y) for x, y in points]
         ends = ([x for x, _ in line], [y for _, y in line]) if line else None
-        self.plot.show_xy(
-            Xy(points, caption, self.tr("off the average, %"), line=ends, level=0.0, names=names)
-        )
+        self.plot.show_xy(Xy(points, caption, self.tr("off the average, %"), line=ends, level=0.0, names=names))
 
     def _dress(self) -> None:
         table = self.table
