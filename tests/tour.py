@@ -295,7 +295,7 @@ def _help(window: Window) -> Iterator[str]:
         page.tabs.setCurrentIndex(place)
         yield "help" if place == 0 else f"help-{place}"
     for number, work in enumerate(all_of_them()):
-        dialog = HandsDialog(work, window)
+        dialog = HandsDialog(work, window.desk, window)
         dialog.show()
         yield f"hands-{number}"
         dialog.close()

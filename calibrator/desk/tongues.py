@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QTranslator
 
+from calibrator.model import Paper, UnitSystem
 from calibrator.places import resource
 
 LANGUAGES = ("en", "es")
 PAPER_LANGUAGES = (("en",), ("es",), ("en", "es"))
 _CARRIED = {"en": ("desk_en",), "es": ("qt_es", "desk_es")}
 """`qt` mends what Qt's own file leaves in English or says in other words than ours."""
+_LETTER_COUNTRIES = ["BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE"]
+"""By the Unicode Common Locale Data Repository, paper size US-Letter; elsewhere it is A4."""
 _LOCALES = {"en": "en_US", "es": "es_MX"}
 
 
@@ -33,6 +36,13 @@ def thinks_metric() -> bool:
     system = QLocale.system()
     named = system.language() != QLocale.Language.C
     return named and system.measurementSystem() == QLocale.MeasurementSystem.MetricSystem
+
+
+def usual_paper(units: UnitSystem) -> Paper:
+    """What a new farm most likely has in its printer: many countries that measure in g and L print on Letter."""
+    country = QLocale.territoryToCode(QLocale.system().territory())
+    letter = units is UnitSystem.FARM or country in _LETTER_COUNTRIES
+    return Paper.LETTER if letter else Paper.A4
 
 
 def on_paper(chosen: tuple[str, ...]) -> tuple[str, ...]:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
+from calibrator.clock import clock_text
 from calibrator.desk.counted import counted
 from calibrator.desk.record_sentences import kind_words
 from calibrator.desk.speech import day_text
@@ -27,7 +28,7 @@ MOST_FOUND = 4  # each takes three lines of a box that must not be higher than t
 def moment(at: datetime) -> str:
     """A day and time of day where the reader is."""
     here = at.astimezone()
-    return f"{day_text(here.date())}, {here:%H:%M}"
+    return f"{day_text(here.date())}, {clock_text(here.time())}"
 
 
 def entry_kind(entry: Entry) -> str:

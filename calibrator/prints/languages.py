@@ -11,6 +11,7 @@ from functools import lru_cache
 
 from PySide6.QtCore import QDate, QLocale, QTranslator
 
+from calibrator.clock import clock_text
 from calibrator.model import UnitSystem
 from calibrator.places import resource
 from calibrator.units import show_length
@@ -49,7 +50,7 @@ class Tongue:
         return told.replace(".", "")
 
     def moment(self, at: datetime) -> str:
-        return f"{self.date(at.date())}, {at:%H:%M}"
+        return f"{self.date(at.date())}, {clock_text(at.time())}"
 
     def length(self, mm: float, system: UnitSystem) -> str:
         told = show_length(mm, system)

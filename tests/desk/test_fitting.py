@@ -57,7 +57,7 @@ def dialogs(window: Window, folder: Path) -> Iterator[QDialog]:
     desk = window.desk
     assert desk.farm is not None
     yield HowDialog((LONG,), window)
-    yield from (HandsDialog(work, window) for work in all_of_them())
+    yield from (HandsDialog(work, window.desk, window) for work in all_of_them())
     yield TrialDialog(desk, desk.farm, window)
     yield LotHistoryDialog(desk, desk.records.every(Lot)[0], window)
     (folder / "past.csv").write_text("Lote;Peso (oz)\nA;11,2\n", "utf-8")
@@ -116,7 +116,7 @@ def test_the_fills_of_a_trial_are_in_view_beneath_their_field(window: Window, si
 def test_where_there_is_room_a_dialog_shows_all_at_once(window: Window) -> None:
     window.resize(1280, 800)
     for work in all_of_them():
-        dialog = HandsDialog(work, window)
+        dialog = HandsDialog(work, window.desk, window)
         dialog.show()
         settle()
         assert dialog.area.verticalScrollBar().maximum() == 0

@@ -7,7 +7,7 @@ from datetime import UTC, date, datetime
 from typing import Any
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QAbstractButton, QLineEdit
 from pytestqt.modeltest import ModelTester
 from pytestqt.qtbot import QtBot
@@ -18,7 +18,7 @@ from yard import Yard
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.fills_table import FillsModel
 from calibrator.desk.pages.lots import LotsPage
-from calibrator.desk.pages.lots_table import LotsModel
+from calibrator.desk.pages.lots_table import ARRIVED, LotsModel
 from calibrator.desk.standing import standing
 from calibrator.desk.widgets.figure_block import FigureBlock
 from calibrator.model import Fill, FillWay, Lot, SpotFill, UnitSystem, new_id
@@ -293,6 +293,23 @@ def test_days_are_sorted_as_days(page: LotsPage, yard: Yard) -> None:
     assert numbers(page) == ["A", "C", "B"]
     page.table.sortByColumn(2, Qt.SortOrder.AscendingOrder)
     assert numbers(page) == ["B", "C", "A"]
+
+
+def test_the_first_press_on_a_days_heading_shows_the_newest_first(qtbot: QtBot, page: LotsPage, yard: Yard) -> None:
+    for number, day in (("A", date(2026, 2, 10)), ("B", date(2025, 12, 3)), ("C", date(2026, 1, 20))):
+        yard.records.keep(replace(yard.lot(number), arrived_on=day))
+    page.reload()
+    header = page.table.horizontalHeader()
+
+    def press(section: int) -> list[str]:
+        at = QPoint(header.sectionViewportPosition(section) + 8, header.height() // 2)
+        qtbot.mouseClick(header.viewport(), Qt.MouseButton.LeftButton, pos=at)
+        return numbers(page)
+
+    assert press(ARRIVED) == ["A", "C", "B"]
+    assert press(ARRIVED) == ["B", "C", "A"]
+    assert press(0) == ["A", "B", "C"]
+    assert press(ARRIVED) == ["A", "C", "B"]
 
 
 def test_the_detail_tells_figures_and_struck_fills(page: LotsPage, yard: Yard) -> None:

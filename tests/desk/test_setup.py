@@ -344,6 +344,20 @@ def test_enter_in_the_farms_name_keeps_it_and_goes_on(qtbot: QtBot, page: SetupP
     assert not line.hasFocus()
 
 
+def test_enter_goes_on_through_the_hot_water_and_the_cable(qtbot: QtBot, page: SetupPage) -> None:
+    water = page.farm.hot_water
+    water.tank.line.setFocus()
+    for field in (water.hot, water.cold):
+        qtbot.keyClick(page.window().focusWidget(), Qt.Key.Key_Return)
+        assert field.line.hasFocus()
+    page.tabs.setCurrentIndex(4)
+    wire = page.wire
+    wire.port.setFocus()
+    for there in (wire.speed, wire.looks.line, wire.enters, wire.listen_button):
+        qtbot.keyClick(page.window().focusWidget(), Qt.Key.Key_Return)
+        assert page.window().focusWidget() is there
+
+
 def test_a_currency_is_kept_and_an_emptied_one_comes_back(qtbot: QtBot, page: SetupPage, desk: Desk) -> None:
     line = page.farm.currency.line
     for typed in ("MXN", ""):

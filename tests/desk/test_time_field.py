@@ -7,8 +7,8 @@ from datetime import time
 import pytest
 from PySide6.QtCore import QLocale
 
+from calibrator.clock import clock_text
 from calibrator.desk.clock_times import read_time
-from calibrator.desk.forms.time_field import time_text
 
 
 @pytest.mark.parametrize(("at", "told"), [(time(4, 28), "4:28 am"), (time(16, 28), "4:28 pm")])
@@ -16,7 +16,7 @@ def test_in_mexico_no_point_of_a_half_day_meets_a_full_stop(at: time, told: str)
     before = QLocale()
     QLocale.setDefault(QLocale(QLocale.Language.Spanish, QLocale.Country.Mexico))
     try:
-        assert time_text(at).replace("\u00a0", " ") == told
-        assert read_time(time_text(at)) == at
+        assert clock_text(at).replace("\u00a0", " ") == told
+        assert read_time(clock_text(at)) == at
     finally:
         QLocale.setDefault(before)

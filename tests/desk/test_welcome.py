@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 import pytest
-from PySide6.QtCore import QPoint, QProcess, Qt
+from PySide6.QtCore import QLocale, QPoint, QProcess, Qt
 from PySide6.QtWidgets import QApplication, QLineEdit
 from pytestqt.qtbot import QtBot
 
@@ -14,7 +14,7 @@ from calibrator.desk.pages.welcome import WelcomePage
 from calibrator.desk.standing import FirstStep
 from calibrator.desk.widgets.scoop_drawing import MARGIN
 from calibrator.desk.widgets.shape_choice import ShapeKind
-from calibrator.model import Farm, Lot, Scale, Scoop, UnitSystem
+from calibrator.model import Farm, Lot, Paper, Scale, Scoop, UnitSystem
 
 
 def type_in(qtbot: QtBot, line: QLineEdit, text: str) -> None:
@@ -45,7 +45,7 @@ def add_farm(qtbot: QtBot, page: WelcomePage) -> None:
 
 
 def add_scale(qtbot: QtBot, page: WelcomePage) -> None:
-    type_in(qtbot, page.scale_form.step.line, "0.1")
+    type_in(qtbot, page.scale_form.step.line, "0.1 oz")
     type_in(qtbot, page.scale_form.capacity.line, "11 lb")
     page.keep()
 
@@ -129,20 +129,33 @@ def test_what_was_typed_stays_when_one_goes_back_and_forth(qtbot: QtBot, page: W
 def test_enter_goes_to_the_next_field_and_keeps_nothing(qtbot: QtBot, page: WelcomePage, empty_desk: Desk) -> None:
     add_farm(qtbot, page)
     line = page.scale_form.step.line
-    type_in(qtbot, line, "0.1")
+    type_in(qtbot, line, "0.1 oz")
     qtbot.keyClick(line, Qt.Key.Key_Return)
     assert page.step is FirstStep.SCALE
     assert empty_desk.records.every(Scale) == []
     # The suggestions between the two fields are passed over: a second Enter must not take one.
     assert page.scale_form.capacity.line.hasFocus()
-    assert page.scale_form.step.text() == "0.1"
+    assert page.scale_form.step.text() == "0.1 oz"
+
+
+@pytest.mark.parametrize("text", ["0.1", "1"])
+def test_a_step_without_its_unit_is_answered_like_a_capacity(
+    qtbot: QtBot, page: WelcomePage, empty_desk: Desk, text: str
+) -> None:
+    add_farm(qtbot, page)
+    type_in(qtbot, page.scale_form.step.line, text)
+    type_in(qtbot, page.scale_form.capacity.line, "11 lb")
+    page.keep()
+    assert page.step is FirstStep.SCALE
+    assert page.scale_form.step.box.message == f"Its unit is missing: write {text} oz or {text} g."
+    assert page.scale_form.step.line.hasFocus()
 
 
 def test_a_capacity_without_its_unit_is_answered_on_leaving_and_enter_in_it_keeps(
     qtbot: QtBot, page: WelcomePage, empty_desk: Desk
 ) -> None:
     add_farm(qtbot, page)
-    type_in(qtbot, page.scale_form.step.line, "0.1")
+    type_in(qtbot, page.scale_form.step.line, "0.1 oz")
     line = page.scale_form.capacity.line
     for text in ("5", "11", "99999"):
         type_in(qtbot, line, text)
@@ -303,3 +316,39 @@ def test_what_the_dimensions_come_to_is_in_view_beside_them(qtbot: QtBot, page: 
         assert widget.visibleRegion().boundingRect().height() >= widget.height() - air
     beside = form.fields._asked()[0]
     assert form._by_dimensions.mapTo(page, QPoint(0, 0)).x() > beside.mapTo(page, QPoint(beside.width(), 0)).x()
+
+
+@pytest.mark.parametrize(("typed", "count"), [("40", 40), ("", None)])
+def test_the_number_of_bags_is_asked_and_may_stay_open(
+    qtbot: QtBot, page: WelcomePage, empty_desk: Desk, typed: str, count: int | None
+) -> None:
+    for add in (add_farm, add_scale, add_scoop):
+        add(qtbot, page)
+    assert page.lot_form.count.isVisible()
+    type_in(qtbot, page.lot_form.number.line, "A-1")
+    type_in(qtbot, page.lot_form.count.line, typed)
+    page.keep()
+    assert [lot.package_count for lot in empty_desk.records.every(Lot)] == [count]
+
+
+@pytest.mark.parametrize(
+    ("country", "metric", "paper"),
+    [("DE", True, Paper.A4), ("DE", False, Paper.LETTER), ("MX", True, Paper.LETTER), ("US", False, Paper.LETTER)],
+)
+def test_a_new_farm_gets_the_paper_of_its_country_and_an_old_one_keeps_its_own(
+    qtbot: QtBot, empty_desk: Desk, monkeypatch: pytest.MonkeyPatch, country: str, metric: bool, paper: Paper
+) -> None:
+    class There(QLocale):
+        @staticmethod
+        def system() -> QLocale:
+            return QLocale(QLocale.Language.English, QLocale.codeToTerritory(country))
+
+    monkeypatch.setattr("calibrator.desk.tongues.QLocale", There)
+    page = opened(qtbot, empty_desk)
+    (page.farm_step.metric_units if metric else page.farm_step.farm_units).setChecked(True)
+    add_farm(qtbot, page)
+    assert [farm.paper for farm in empty_desk.records.every(Farm)] == [paper]
+    page._back()
+    (page.farm_step.farm_units if metric else page.farm_step.metric_units).setChecked(True)
+    page.keep()
+    assert [farm.paper for farm in empty_desk.records.every(Farm)] == [paper]

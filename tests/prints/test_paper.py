@@ -12,6 +12,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from calibrator.clock import clock_text
 from calibrator.model import Cylinder, FillWay, Mark, MixingRate, Paper, Poured, RateBasis, UnitSystem
 from calibrator.prints import chart as wall_chart_module
 from calibrator.prints import fonts
@@ -558,7 +559,11 @@ def test_a_page_as_a_picture_has_the_paper_s_size() -> None:
 
 
 def test_printed_moments_are_told() -> None:
-    assert "2 Mar 2026, 09:58" in told(lot_sheet(replace(record(), printed_at=datetime(2026, 3, 2, 9, 58))))
+    """As on the screen: one clock."""
+    at = datetime(2026, 3, 2, 21, 58)
+    paper = told(lot_sheet(replace(record(), printed_at=at)))
+    assert "2 Mar 2026, 9:58\u00a0PM" in paper
+    assert clock_text(at.time()) == "9:58\u00a0PM"
 
 
 @given(st.text(max_size=60), st.floats(5, 80), st.floats(1.5, 8))

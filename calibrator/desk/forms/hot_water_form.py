@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
+from calibrator.desk.forms.enter import enter_moves_on
 from calibrator.desk.forms.examples import COLD_WATER, HOT_WATER, TANK
 from calibrator.desk.forms.reach import VESSEL_ML
 from calibrator.desk.parts import card, column, label
@@ -45,6 +46,7 @@ class HotWaterForm(QWidget):
         for field in self.fields:
             field.finished.connect(self.keep)
             field.edited.connect(self._caution)
+        enter_moves_on(self)
 
     def reload(self) -> None:
         """Show what is kept; what is being typed stays."""

@@ -41,8 +41,11 @@ class LotForm(Form[Lot]):
         self.package = CalmBox()
         self.package.addItem(self.tr("Bags"), PackageKind.BAG)
         self.package.addItem(self.tr("Totes"), PackageKind.TOTE)
-        count = self.tr("How many")
-        self.count = Amount(desk, count, Kind.COUNT, optional=True, lowest=1, highest=MOST_PACKAGES, example=False)
+        count = self.tr("How many bags or totes") if brief else self.tr("How many")
+        told = self.tr("It tells how many bags to open. Leave it empty if not known yet.") if brief else ""
+        self.count = Amount(
+            desk, count, Kind.COUNT, told, optional=True, lowest=1, highest=MOST_PACKAGES, example=False
+        )
         mass = self.tr("Weight of each")
         self.mass = Amount(desk, mass, Kind.MASS, optional=True, within=BAG_G, examples=BAG, example=False)
         self.parts = {
@@ -146,8 +149,9 @@ class LotForm(Form[Lot]):
     def _lay_out(self) -> None:
         kind = Captioned(self.tr("Comes in"), self.package)
         told = self.tr("From the label, percent of the powder. Leave empty what it does not say; it can follow later.")
+        packages = row(kind, column(self.mass, self.masses), self.price, spacing=24)
         later = column(
-            row(kind, self.count, column(self.mass, self.masses), self.price, spacing=24),
+            packages,
             row(self.supplier, self.plant_code, Captioned(self.tr("Agglomerated"), self.agglomerated), spacing=24),
             label(self.tr("Label composition"), "heading"),
             label(told, "quiet"),
@@ -158,6 +162,7 @@ class LotForm(Form[Lot]):
         self._later.setLayout(later)
         names = row(self.number, self.product, spacing=24)
         days = row(self.arrived_on, self.made_on, spacing=24)
+        (days if self._brief else packages).insertWidget(1, self.count)
         add_all(self.body, (names, days, self._later, self.medicated, self._caution, self._trouble))
         self.body.addStretch(1)
 

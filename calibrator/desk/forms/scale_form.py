@@ -39,6 +39,7 @@ class ScaleForm(Form[Scale]):
             step_note,
             lowest=FINEST_G,
             highest=COARSEST_G,
+            must_name=("oz", "g"),  # a bare 0.1 may be of ounces, pounds or grams, and nothing later shows which
             examples=STEP,
         )
         most_note = self.tr("As on its plate, after Max.")

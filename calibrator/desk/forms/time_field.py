@@ -4,19 +4,9 @@ from __future__ import annotations
 
 from datetime import time
 
-from PySide6.QtCore import QLocale, QTime
-
+from calibrator.clock import clock_text
 from calibrator.desk.clock_times import TimeNotUnderstood, read_time
 from calibrator.desk.forms.fields import TextField
-
-
-def time_text(at: time) -> str:
-    """A time of day as people here write it, without points in "a.m.": a full stop behind it would stand twice."""
-    here = QLocale()
-    told = here.toString(QTime(at.hour, at.minute), QLocale.FormatType.ShortFormat)
-    for half in (here.amText(), here.pmText()):
-        told = told.replace(half, "".join(letter for letter in half if letter.isalnum()))
-    return told.replace("\u202f", "\u00a0")
 
 
 class TimeField(TextField):
@@ -37,7 +27,7 @@ class TimeField(TextField):
         except TimeNotUnderstood as error:
             self.say(self._sentence(error), wrong=True)
             return False
-        self.say(time_text(found) if found else "")
+        self.say(clock_text(found) if found else "")
         return True
 
     def _sentence(self, error: TimeNotUnderstood) -> str:

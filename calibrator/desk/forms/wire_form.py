@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QCheckBox, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
+from calibrator.desk.forms.enter import enter_moves_on
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.parts import button, card, label, row
 from calibrator.desk.speech import decimal_comma
@@ -95,6 +96,8 @@ class WireForm(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
         layout.addWidget(card_columns((listen,), (tried,)))
+        enter_moves_on(listen)
+        self.line.entered.connect(self.line.line.selectAll)  # a scale that works as a keyboard sends the next line
 
     def _tell_masks(self) -> None:
         self._masks.setText(

@@ -9,12 +9,12 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
 from calibrator import __version__
+from calibrator.clock import clock_text
 from calibrator.desk.alone import tell_or_wait
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.enter import enter_moves_on
 from calibrator.desk.forms.fields import TextField
-from calibrator.desk.forms.time_field import time_text
 from calibrator.desk.mix.batch_form import BatchForm
 from calibrator.desk.mix.instrument_words import holds, state
 from calibrator.desk.mix.occasion_form import OccasionForm
@@ -160,7 +160,7 @@ class CheckPanel(QWidget):
         if self.occasion.is_now() or at is None:
             return told
         return self.tr("{lot}, {day} at {time}").format(
-            lot=told, day=day_text(at.astimezone().date()), time=time_text(at.astimezone().time())
+            lot=told, day=day_text(at.astimezone().date()), time=clock_text(at.astimezone().time())
         )
 
     def work_out(self) -> None:
@@ -234,7 +234,7 @@ class CheckPanel(QWidget):
     def _kept_words(self, at: datetime) -> str:
         at = at.astimezone()
         told = self.tr("Kept on {day} at {time}. It stays in view until you type the next check.")
-        return told.format(day=day_text(at.date()), time=time_text(at.time()))
+        return told.format(day=day_text(at.date()), time=clock_text(at.time()))
 
     def _now_words(self, found: MixFindings) -> str:
         """What is to be done once a check is kept; blank where nothing is."""

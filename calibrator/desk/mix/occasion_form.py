@@ -7,11 +7,12 @@ from datetime import date, datetime
 from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 
+from calibrator.clock import clock_text
 from calibrator.desk.clock_times import TimeNotUnderstood
 from calibrator.desk.context import Desk
 from calibrator.desk.days import DayNotUnderstood
 from calibrator.desk.forms.fields import Captioned, DayField, TextField
-from calibrator.desk.forms.time_field import TimeField, time_text
+from calibrator.desk.forms.time_field import TimeField
 from calibrator.desk.mix_occasion import Offered, Wrong, moment, offered_lots, wrong_with
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.speech import day_text
@@ -117,14 +118,14 @@ class OccasionForm(QWidget):
         wrong = wrong_with(at, lot, self.desk.clock())
         if wrong is Wrong.TO_COME:
             text = self.tr("{time} on {day} is still to come.")
-            self.time.say(text.format(time=time_text(at.time()), day=day_text(at.date())), wrong=True)
+            self.time.say(text.format(time=clock_text(at.time()), day=day_text(at.date())), wrong=True)
             return self.time
         if wrong is Wrong.BEFORE_LOT and lot is not None:
             text = self.tr("Lot {lot} came only on {day}. Choose the lot that was fed then, or mend the day.")
             self.day.say(text.format(lot=lot.lot_number, day=day_text(lot.arrived_on)), wrong=True)
             return self.day
         if self.day.text() and not self.time.text():
-            self.time.say(self.tr("Taken as {time}; type it to be exact.").format(time=time_text(at.time())))
+            self.time.say(self.tr("Taken as {time}; type it to be exact.").format(time=clock_text(at.time())))
         elif not self.time.text():
             self.time.say("")
         return None

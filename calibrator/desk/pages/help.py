@@ -49,7 +49,7 @@ class HelpPage(Page):
         self.tabs = QTabWidget()
         self.tabs.setAccessibleName(self.tr("Parts of the help"))
         self.tabs.tabBar().setAccessibleName(self.tabs.accessibleName())
-        self._hands, self._words, self.manual = all_handiwork(all_of_them()), _words(), Manual()
+        self._hands, self._words, self.manual = all_handiwork(all_of_them(), desk), _words(), Manual()
         self.tabs.addTab(self._hands, self.tr("How it is done"))
         self.tabs.addTab(self._words, self.tr("What the words mean"))
         self.tabs.addTab(self.manual, self.tr("Manual"))

@@ -18,7 +18,7 @@ from calibrator.desk.in_use import LotState
 from calibrator.desk.page import Page
 from calibrator.desk.pages.lot_detail import LotDetail
 from calibrator.desk.pages.lots_filter import LotsFilter, LotsFilterBoxes
-from calibrator.desk.pages.lots_table import LOT_ROLE, LotsModel
+from calibrator.desk.pages.lots_table import ARRIVED, LOT_ROLE, LotsModel
 from calibrator.desk.parts import button, card, column, label, row, scrolled, set_style_property, show_as_rows
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.desk.widgets.later import Later
@@ -31,7 +31,7 @@ if TYPE_CHECKING:
 NEW = "new"
 BAGS_OF = "bags of "
 """Before a lot's id: its form with the cursor where the bags that came are told."""
-NUMBER, PRODUCT, ARRIVED, BAGS = 0, 1, 2, 3
+NUMBER, PRODUCT, BAGS = 0, 1, 3
 ROOM_FOR_BAGS_PX = 960
 WIDEST_COLUMN = 260
 
@@ -157,9 +157,10 @@ class LotsPage(Page):
         self.sorted.setSourceModel(self.model)
         self.table = QTableView()
         show_as_rows(self.table, self.sorted, self.tr("Lots"))
-        self.table.setSortingEnabled(True)
-        self.table.sortByColumn(ARRIVED, Qt.SortOrder.DescendingOrder)
         header = self.table.horizontalHeader()
+        header.setSortIndicator(-1, Qt.SortOrder.DescendingOrder)  # or the first press on Arrived would turn it round
+        self.table.setSortingEnabled(True)
+        self.sorted.sort(ARRIVED, Qt.SortOrder.DescendingOrder)
         header.setSectionResizeMode(NUMBER, QHeaderView.ResizeMode.Interactive)
         header.setSectionResizeMode(PRODUCT, QHeaderView.ResizeMode.Stretch)
         header.setMinimumSectionSize(48)

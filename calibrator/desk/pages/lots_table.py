@@ -19,6 +19,7 @@ Index = QModelIndex | QPersistentModelIndex
 SORT_ROLE = Qt.ItemDataRole.UserRole
 LOT_ROLE = Qt.ItemDataRole.UserRole + 1
 COLUMNS = 7
+ARRIVED = 2
 NOWHERE = QModelIndex()
 
 
@@ -65,6 +66,11 @@ class LotsModel(HeadedModel):
         if role == SORT_ROLE:
             return by
         return known.lot.id if role == LOT_ROLE else None
+
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if role == Qt.ItemDataRole.InitialSortOrderRole and section == ARRIVED:
+            return Qt.SortOrder.DescendingOrder  # the newest first
+        return super().headerData(section, orientation, role)
 
     def headings(self) -> Sequence[str]:
         return (

@@ -10,10 +10,10 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
 
+from calibrator.clock import clock_text
 from calibrator.desk import busy
 from calibrator.desk.background import Background
 from calibrator.desk.context import Desk
-from calibrator.desk.forms.time_field import time_text
 from calibrator.desk.how.of_paper import of_paper
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
@@ -248,7 +248,7 @@ class PaperPanel(QWidget):
     def _number_words(self, sheet: Printed, several: bool) -> str:
         if sheet.number and self._made and sheet in self._made[0]:
             made = self.tr("This is sheet no. {number}, made at {time}. Printed once more it takes a new number.")
-            text = made.replace("{time}", time_text(sheet.at.astimezone().time()))
+            text = made.replace("{time}", clock_text(sheet.at.astimezone().time()))
         elif sheet.replaces is None:
             text = self.tr("This will be sheet no. {number}.")
         elif sheet.kind is not PrintKind.LOT_SHEET and self._waits():

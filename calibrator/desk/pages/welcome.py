@@ -13,6 +13,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.emblem import Emblem
 from calibrator.desk.forms.enter import on_enter
 from calibrator.desk.forms.fields import TextField, focus_on
+from calibrator.desk.forms.following import drawing
 from calibrator.desk.forms.form import Form
 from calibrator.desk.forms.language_form import ScreenLanguage
 from calibrator.desk.forms.lot_form import LotForm
@@ -23,7 +24,7 @@ from calibrator.desk.parts import button, card, column, label, row, scrolled
 from calibrator.desk.sample import open_sample_season
 from calibrator.desk.standing import FirstStep, first_step
 from calibrator.desk.theme import SPACE
-from calibrator.desk.tongues import thinks_metric
+from calibrator.desk.tongues import thinks_metric, usual_paper
 from calibrator.desk.widgets.drawing import Drawing
 from calibrator.desk.widgets.later import Later
 from calibrator.desk.widgets.side_by_side import SideBySide
@@ -86,7 +87,7 @@ class FarmStep(QWidget):
         for name, words in way.items():
             told = label(words, "quiet")
             told.setAlignment(Qt.AlignmentFlag.AlignHCenter)
-            drawn.append(column(Drawing(name, words), told))
+            drawn.append(column(drawing(self.desk, name, words), told))
         return row(None, *drawn, None)
 
     def _carry_over(self) -> None:
@@ -94,8 +95,8 @@ class FarmStep(QWidget):
         self.desk.carried = self._typed()
 
     def _typed(self) -> Farm:
-        farm = self.desk.farm or Farm(id=new_id(), name="")
         units = UnitSystem.METRIC if self.metric_units.isChecked() else UnitSystem.FARM
+        farm = self.desk.farm or Farm(id=new_id(), name="", paper=usual_paper(units))
         return replace(farm, name=self.name.text(), units=units)
 
 
@@ -266,18 +267,21 @@ class WelcomePage(Page):
             FirstStep.LOT: (
                 self.tr("The first lot"),
                 self.tr(
-                    "The powder that is fed now or comes next. Only its lot number is needed; bags, price and the rest "
-                    "of the label can be told later, on Lots."
+                    "The powder that is fed now or comes next. Only its lot number is needed; price and the rest of "
+                    "the label can be told later, on Lots."
                 ),
             ),
         }[step]
+
+    def _drawing(self, step: FirstStep) -> Drawing:
+        return drawing(self.desk, DRAWINGS[step], self._words(step)[0])
 
     def _lay_out(self) -> None:
         self._stack = QStackedWidget()
         parts: tuple[QWidget, ...] = (self.farm_step, self._scale, self._scoop, self._lot)
         for step, part in zip(STEPS, parts, strict=True):
             inner = QWidget()
-            drawn = row(None, Drawing(DRAWINGS[step], self._words(step)[0]), None) if step in DRAWINGS else column()
+            drawn = row(None, self._drawing(step), None) if step in DRAWINGS else column()
             inside = column(part, None, drawn, None)
             inside.setContentsMargins(0, 0, 0, 0)
             inner.setLayout(inside)

@@ -295,7 +295,7 @@ class TrialDialog(QDialog):
         foot = row(label(dust(), "caution"), close)
         foot.setStretch(0, 1)
         acts = (self.withdraw_button, self.end_button, self.new_button)
-        inside = column(self.choice, row(hands_button(level_fills()), None, *acts), both)
+        inside = column(self.choice, row(hands_button(level_fills(), self.desk), None, *acts), both)
         inside.setStretch(2, 1)
         inside.setContentsMargins(0, 0, 0, 0)
         inner = QWidget()

@@ -47,7 +47,7 @@ class StepView(QWidget):
 
     def show_how(self, work: Handiwork) -> None:
         """Offer pictures of what the hands do here."""
-        self.tools_line.addWidget(hands_button(work))
+        self.tools_line.addWidget(hands_button(work, self.desk))
 
     def show_guide(self, guide: Guide) -> None:
         """Show a weigh-in as it stands."""
