@@ -4539,6 +4539,14 @@ entre {low} y {high}
         <translation>Proteína</translation>
     </message>
     <message>
+        <source>How many bags or totes</source>
+        <translation>Cuántos costales o supersacos</translation>
+    </message>
+    <message>
+        <source>It tells how many bags to open. Leave it empty if not known yet.</source>
+        <translation>De eso depende cuántos abrir. Déjelo vacío si aún no se sabe.</translation>
+    </message>
+    <message>
         <source>Fat</source>
         <translation>Grasa</translation>
     </message>
@@ -12821,8 +12829,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Elija su forma y mídala por dentro con una regla.</translation>
     </message>
     <message>
-        <source>The powder that is fed now or comes next. Only its lot number is needed; bags, price and the rest of the label can be told later, on Lots.</source>
-        <translation>El polvo que se está dando o el que sigue. Solo hace falta su número de lote; los costales, el precio y lo demás de la etiqueta se pueden anotar después, en Lotes.</translation>
+        <source>The powder that is fed now or comes next. Only its lot number is needed; price and the rest of the label can be told later, on Lots.</source>
+        <translation>El polvo que se está dando o el que sigue. Solo hace falta su número de lote; el precio y lo demás de la etiqueta se pueden anotar después, en Lotes.</translation>
     </message>
     <message>
         <source>The scoop</source>
