@@ -45,7 +45,7 @@ def _carried(facts: SeasonFacts) -> tuple[Carried, ...]:
         if (told := facts.meaning(place)) is not None:
             own, names = told.carried, (lot.lot_number, told.before.lot_number)
             figures = (own.mass_g, own.low_g, own.high_g, own.share)
-            found.append(Carried(*names, *figures, told.solids, told.money_a_day))
+            found.append(Carried(*names, *figures, told.solids, told.money_a_day, told.before.struck_level))
     return tuple(found)
 
 

@@ -26,8 +26,8 @@ class MixChecks:
 
 @dataclass(frozen=True)
 class Carried:
-    """A feeding of a lot by the line of the lot before: g with its 95 % interval, solids as mixed, and what the
-    powder above the target costs a day (None where that is not known)."""
+    """A feeding of a lot, the scoop filled as for the lot before (to its line, or `level`): g with its 95 % interval,
+    solids as mixed, and what the powder above the target costs a day (None where that is not known)."""
 
     lot_number: str
     before: str
@@ -37,6 +37,7 @@ class Carried:
     off_share: float
     solids_share: float | None = None
     money_a_day: float | None = None
+    level: bool = False
 
 
 @dataclass(frozen=True)

@@ -110,16 +110,16 @@ def _carried(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
         TableColumn(tongue(words.COLUMN_SOLIDS), 1.3, _END),
         TableColumn(tongue(words.COLUMN_MONEY).format(currency=facts.currency), 1.8, _END),
     )
-    flow.table(columns, [_carried_row(one, facts.units) for one in facts.carried[::-1][:MOST_CARRIED]])
+    flow.table(columns, [_carried_row(one, facts.units, tongue) for one in facts.carried[::-1][:MOST_CARRIED]])
     flow.paragraph(tongue(words.MONEY_READ))
 
 
-def _carried_row(one: Carried, units: UnitSystem) -> TableRow:
+def _carried_row(one: Carried, units: UnitSystem, tongue: Tongue) -> TableRow:
     low, high = show_mass(one.low_g, units), show_mass(one.high_g, units)
     money = one.money_a_day
     cells = (
         plain(one.lot_number),
-        plain(one.before),
+        tongue(words.FILLED_LEVEL).format(lot=plain(one.before)) if one.level else plain(one.before),
         show_mass(one.mass_g, units),
         f"{low.rpartition(' ')[0]} – {high}",
         signed_percent(one.off_share),

@@ -350,15 +350,16 @@ REPORT_CAUTION = QT_TRANSLATE_NOOP(
     "Densities are weighed, never corrected by humidity. Feed by the product's label; the veterinarian decides "
     "for sick calves.",
 )
-WHAT_FEEDING = QT_TRANSLATE_NOOP("Prints", "If the line had not been moved: a feeding by the line of the lot before")
-COLUMN_LINE_OF = QT_TRANSLATE_NOOP("Prints", "If by the line of")
+WHAT_FEEDING = QT_TRANSLATE_NOOP("Prints", "What a feeding would weigh, the scoop filled as for the lot before")
+COLUMN_LINE_OF = QT_TRANSLATE_NOOP("Prints", "Filled as for")
+FILLED_LEVEL = QT_TRANSLATE_NOOP("Prints", "{lot}, level")
 COLUMN_FEEDING = QT_TRANSLATE_NOOP("Prints", "A feeding would be")
 COLUMN_OFF_TARGET = QT_TRANSLATE_NOOP("Prints", "Off target")
 COLUMN_SOLIDS = QT_TRANSLATE_NOOP("Prints", "Solids")
 COLUMN_MONEY = QT_TRANSLATE_NOOP("Prints", "Powder a day, {currency}")
-NOTHING_CARRIED = QT_TRANSLATE_NOOP("Prints", "No two lots with one scoop and a line tell it yet.")
+NOTHING_CARRIED = QT_TRANSLATE_NOOP("Prints", "It takes two lots signed off with one scoop.")
 MONEY_READ = QT_TRANSLATE_NOOP(
     "Prints",
-    "Only where the old line was kept. More than 0: powder fed beyond the target and paid for; less than 0: powder "
-    "that the calves would not have got. A blank: no price or no plan was entered.",
+    "Only where the scoop was still filled so. More than 0: powder fed beyond the target and paid for; less than 0: "
+    "powder that the calves would not have got. A blank: no price or no plan was entered.",
 )

@@ -40,7 +40,7 @@ def carried_over(lot: SeasonLot, before: SeasonLot, shape: Shape, tolerance_shar
         shape,
         lot.level_mean_g,
         ((lot.level_u_g, lot.degrees_of_freedom),),
-        _settling(lot, before),
+        settling_as_before(lot, before),
         before.down_wall_mm,
         full_scoops=before.full_scoops or 0,
     )
@@ -50,7 +50,7 @@ def carried_over(lot: SeasonLot, before: SeasonLot, shape: Shape, tolerance_shar
     return CarriedOver(feeding.mean_g, *feeding.interval(0.95), target, verdict)
 
 
-def _settling(lot: SeasonLot, before: SeasonLot) -> tuple[float, float]:
+def settling_as_before(lot: SeasonLot, before: SeasonLot) -> tuple[float, float]:
     """How the lot settles to the line of the one before: not at all where that was used level, and where it was never
     filled to a line itself, as the one before did."""
     if before.down_wall_mm == 0:

@@ -1024,12 +1024,16 @@
             <translation>Las densidades se pesan, nunca se corrigen por humedad. Dé la mezcla según la etiqueta del producto; con becerras enfermas decide el veterinario.</translation>
         </message>
         <message>
-            <source>If the line had not been moved: a feeding by the line of the lot before</source>
-            <translation>Si no se hubiera movido la línea: una toma con la línea del lote anterior</translation>
+            <source>What a feeding would weigh, the scoop filled as for the lot before</source>
+            <translation>Cuánto pesaría una toma si la medida se llenara como con el lote anterior</translation>
         </message>
         <message>
-            <source>If by the line of</source>
-            <translation>Si con la línea de</translation>
+            <source>Filled as for</source>
+            <translation>Llena como con</translation>
+        </message>
+        <message>
+            <source>{lot}, level</source>
+            <translation>{lot}, al ras</translation>
         </message>
         <message>
             <source>A feeding would be</source>
@@ -1048,12 +1052,12 @@
             <translation>Polvo al día, {currency}</translation>
         </message>
         <message>
-            <source>No two lots with one scoop and a line tell it yet.</source>
-            <translation>Aún no hay dos lotes con la misma medida y una línea que lo digan.</translation>
+            <source>It takes two lots signed off with one scoop.</source>
+            <translation>Hacen falta dos lotes firmados con la misma medida.</translation>
         </message>
         <message>
-            <source>Only where the old line was kept. More than 0: powder fed beyond the target and paid for; less than 0: powder that the calves would not have got. A blank: no price or no plan was entered.</source>
-            <translation>Solo donde se dejó la línea anterior. Más de 0: polvo dado y pagado de más; menos de 0: polvo que las becerras no habrían recibido. En blanco: no se anotó precio o plan.</translation>
+            <source>Only where the scoop was still filled so. More than 0: powder fed beyond the target and paid for; less than 0: powder that the calves would not have got. A blank: no price or no plan was entered.</source>
+            <translation>Solo donde la medida se siguió llenando así. Más de 0: polvo dado y pagado de más; menos de 0: polvo que las becerras no habrían recibido. En blanco: no se anotó precio o plan.</translation>
         </message>
     </context>
 </TS>

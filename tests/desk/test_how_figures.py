@@ -44,6 +44,7 @@ from calibrator.model import (
     Lot,
     Paper,
     Plan,
+    Scoop,
     Scoopfuls,
     ScoopRule,
     SpotFill,
@@ -52,6 +53,7 @@ from calibrator.model import (
     new_id,
 )
 from calibrator.records import Records, demo_records
+from calibrator.science.carried_over import carried_over
 from calibrator.science.feeders import trial
 from calibrator.science.season_spread import SpreadFindings
 from calibrator.science.why import Told
@@ -245,6 +247,21 @@ def test_what_the_old_line_would_have_delivered_is_told_in_powder_solids_and_mon
     assert figures(part(told, "Money a day").result)[0] == pytest.approx(
         abs(share) / 100 * daily * price / package, abs=rounding
     )
+
+
+def test_a_lot_after_one_that_was_used_level_is_told_as_used_level(season: SeasonFacts) -> None:
+    place = next(n for n in reversed(range(len(season.lots))) if season.meaning(n))
+    lot, meaning = season.lots[place], season.meaning(place)
+    assert meaning is not None
+    before = meaning.before._replace(down_wall_mm=0.0, full_scoops=1)
+    shape = season._records.revision(Scoop, lot.scoop_revision).shape
+    carried = carried_over(lot, before, shape, season.farm.tolerance_share)
+    assert carried is not None
+    told = of_meaning(lot, replace(meaning, before=before, carried=carried), season.farm)
+    assert told.title == f"Used level, as with lot {before.lot_number}"
+    count, level = figures(part(told, "A feeding, used level").working)
+    assert figures(part(told, "A feeding, used level").result)[0] == pytest.approx(count * level, abs=0.3)
+    assert not [one for one in told.parts if "line" in f"{one.what} {one.working}"]
 
 
 def test_spreads_follow_from_the_mean_squares_told(season: SeasonFacts) -> None:

@@ -150,8 +150,17 @@ def test_a_season_that_tells_little_says_so() -> None:
         for page in season_report(report([0.55], spread=None, checks=MixChecks(), carried=())).pages
         for t in texts(page)
     )
-    for told in ("So few lots", "too few fills", "No check of the mix", "No two lots"):
+    for told in ("So few lots", "too few fills", "No check of the mix", "It takes two lots"):
         assert told in words
+
+
+def test_what_a_feeding_would_have_been_holds_for_lines_and_for_scoops_used_level() -> None:
+    carried = [Carried(f"26-000{n}", "26-0001", 284.0, 280.0, 288.0, 0.002, level=level)
+               for n, level in ((2, True), (3, False))]  # fmt: skip
+    told = {item.text for page in season_report(report(carried=tuple(carried))).pages for item in texts(page)}
+    assert {"26-0001, level", "26-0001"} <= told
+    (heading,) = [text for text in told if text.startswith("What a feeding would weigh")]
+    assert "line" not in heading
 
 
 def test_the_pdf_holds_text_and_drawings_not_pictures(tmp_path: Path) -> None:

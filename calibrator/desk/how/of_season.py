@@ -20,6 +20,7 @@ from calibrator.desk.how.working import (
 from calibrator.desk.season.facts import Meaning
 from calibrator.desk.season.words import money_text, rule_words, weighed_words
 from calibrator.model import Farm, SeasonLot, UnitSystem
+from calibrator.science.carried_over import settling_as_before
 from calibrator.science.charts import EWMA_WEIGHT, LIMIT_SD
 from calibrator.science.lot_chart import Charted, LotChart
 from calibrator.science.lot_kinds import weighing_u_share
@@ -120,17 +121,7 @@ def of_meaning(lot: SeasonLot, meaning: Meaning, farm: Farm) -> Working:
     """What the line of the lot before would have delivered: powder, solids, money."""
     carried = meaning.carried
     parts = (
-        Part(
-            translate("How", "A feeding to the old line"),
-            translate(
-                "How", "level scoopful × share of the volume below the line × settling: {level}, {line}, {settling}"
-            ).format(
-                level=amounts.mass(lot.level_mean_g, farm.units),
-                line=amounts.length(meaning.before.down_wall_mm or 0.0, farm.units),
-                settling=figure(lot.settling_factor, 3),
-            ),
-            amounts.mass(carried.mass_g, farm.units),
-        ),
+        _filled_as_before(lot, meaning, farm.units),
         Part(
             translate("How", "Against the target"),
             f"{amounts.mass(carried.mass_g, farm.units)} ÷ {amounts.mass(carried.target_g, farm.units)} − 1",
@@ -144,9 +135,32 @@ def of_meaning(lot: SeasonLot, meaning: Meaning, farm: Farm) -> Working:
         *_solids(meaning, farm.units),
         *_money(lot, meaning, farm),
     )
-    title = translate("How", "With the line of lot {lot}").format(lot=meaning.before.lot_number)
+    title = translate("How", "With the line of lot {lot}")
     words = translate("How", "What a feeding would have weighed, had the scoop kept the line of the lot before.")
-    return Working(title, parts, (f"{GUM}, 5.1.2",), words)
+    if meaning.before.struck_level:
+        title = translate("How", "Used level, as with lot {lot}")
+        words = translate("How", "What a feeding would have weighed, had the scoop gone on being used level.")
+    return Working(title.format(lot=meaning.before.lot_number), parts, (f"{GUM}, 5.1.2",), words)
+
+
+def _filled_as_before(lot: SeasonLot, meaning: Meaning, system: UnitSystem) -> Part:
+    before, told = meaning.before, amounts.mass(meaning.carried.mass_g, system)
+    level, scoops = amounts.mass(lot.level_mean_g, system), before.full_scoops or 0
+    if before.struck_level:
+        return Part(translate("How", "A feeding, used level"), f"{scoops + 1} × {level}", told)
+    text = translate(
+        "How", "level scoopful × share of the volume below the line × settling: {level}, {line}, {settling}"
+    )
+    working = text.format(
+        level=level,
+        line=amounts.length(before.down_wall_mm or 0.0, system),
+        settling=figure(settling_as_before(lot, before)[0], 3),
+    )
+    if scoops:
+        working = translate("How", "{scoops} × {level} struck level + {rest}").format(
+            scoops=scoops, level=level, rest=working
+        )
+    return Part(translate("How", "A feeding to the old line"), working, told)
 
 
 def _solids(meaning: Meaning, system: UnitSystem) -> Iterator[Part]:

@@ -12,7 +12,9 @@ from calibrator.desk.parts import button, label
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.reading_dialog import ReadingDialog
 
-WHAT_WIDTH = 190
+WHAT_WIDTH, RESULT_WIDTH = 190, 230
+LONG = 26
+"""Results of more characters are told in two lines: else they would leave no width to how they came about."""
 
 
 class HowDialog(ReadingDialog):
@@ -59,11 +61,15 @@ def _working(working: Working) -> QWidget:
 
 
 def _row(grid: QGridLayout, number: int, part: Part) -> None:
-    what, working, result = label(part.what), label(part.working, "quiet"), label(part.result, wrap=False)
+    long = len(part.result) > LONG
+    what, working, result = label(part.what), label(part.working, "quiet"), label(part.result, wrap=long)
     what.setFixedWidth(WHAT_WIDTH)
+    if long:
+        result.setFixedWidth(RESULT_WIDTH)
     result.setAccessibleName(f"{part.what}: {part.result}")
     top, right = Qt.AlignmentFlag.AlignTop, Qt.AlignmentFlag.AlignRight
     working.setAlignment(top)
+    result.setAlignment(top | right)
     grid.addWidget(what, number, 0, top)
     grid.addWidget(working, number, 1)
     grid.addWidget(result, number, 2, top | right)

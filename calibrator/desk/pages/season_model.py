@@ -115,7 +115,7 @@ class SeasonModel(HeadedModel):
             "density": self.tr("Density"),
             "interval": self.tr("95 % within"),
             "change": self.tr("Change"),
-            "feeding": self.tr("By the old line"),
+            "feeding": self.tr("Filled as before"),
             "solids": self.tr("Its solids"),
             "money": self.tr("Money a day"),
             "weighed": self.tr("Weighed"),

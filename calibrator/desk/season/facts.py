@@ -83,8 +83,9 @@ def days_of(points: LotPoints, of: DayOf) -> list[date | None]:
 
 @dataclass(frozen=True)
 class Meaning:
-    """What a lot did to a feeding by the line of the lot before: powder, solids (as targeted and as they were, where
-    a plan tells them), money a day above the target's (where a price is known) with the powder a day it rests on."""
+    """What a lot did to a feeding, the scoop filled as for the lot before: powder, solids (as targeted and as they
+    were, where a plan tells them), money a day above the target's (where a price is known) with the powder a day it
+    rests on."""
 
     before: SeasonLot
     carried: CarriedOver
@@ -218,7 +219,7 @@ class SeasonFacts:
         return next((one for one in earlier if one.scoop_id == lot.scoop_id and one.lot_id != lot.lot_id), None)
 
     def meaning(self, place: int) -> Meaning | None:
-        """What a lot did to a feeding by the line of the lot before; None where that cannot be told."""
+        """What a lot did to a feeding, the scoop filled as for the lot before; None where that cannot be told."""
         if place not in self._meanings:
             self._meanings[place] = self._work_out_meaning(place)
         return self._meanings[place]
