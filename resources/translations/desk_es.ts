@@ -3361,6 +3361,18 @@ entre {low} y {high}
         <translation>Límites del promedio móvil</translation>
     </message>
     <message>
+        <source>Used level, as with lot {lot}</source>
+        <translation>Usada al ras, como con el lote {lot}</translation>
+    </message>
+    <message>
+        <source>What a feeding would have weighed, had the scoop gone on being used level.</source>
+        <translation>Cuánto habría pesado una toma si la medida se hubiera seguido usando al ras.</translation>
+    </message>
+    <message>
+        <source>A feeding, used level</source>
+        <translation>Una toma, al ras</translation>
+    </message>
+    <message>
         <source>level scoopful × share of the volume below the line × settling: {level}, {line}, {settling}</source>
         <translation>medida al ras × parte del volumen bajo la línea × asentamiento: {level}, {line}, {settling}</translation>
     </message>
@@ -3371,6 +3383,10 @@ entre {low} y {high}
     <message>
         <source>What a feeding would have weighed, had the scoop kept the line of the lot before.</source>
         <translation>Lo que habría pesado una toma si la medida hubiera conservado la línea del lote anterior.</translation>
+    </message>
+    <message>
+        <source>{scoops} × {level} struck level + {rest}</source>
+        <translation>{scoops} × {level} al ras + {rest}</translation>
     </message>
     <message>
         <source>so much powder on the same water: {target} as planned, powder × {mass} ÷ {wanted}</source>
@@ -8711,8 +8727,8 @@ entre {low} y {high}
         <translation>Cambio</translation>
     </message>
     <message>
-        <source>By the old line</source>
-        <translation>Con la línea anterior</translation>
+        <source>Filled as before</source>
+        <translation>Llena como antes</translation>
     </message>
     <message>
         <source>Its solids</source>
@@ -9349,8 +9365,8 @@ entre {low} y {high}
         <translation>Asentamiento hasta la línea</translation>
     </message>
     <message>
-        <source>By the line of the lot before</source>
-        <translation>Con la línea del lote anterior</translation>
+        <source>Filled as for the lot before</source>
+        <translation>Llena como con el lote anterior</translation>
     </message>
     <message>
         <source>Room humidity</source>
