@@ -184,7 +184,7 @@ def test_what_the_records_refuse_is_said_in_spanish(desk: Desk, records: Records
         assert (
             answers.told[-1] == "En estos registros no hay nada (medida) con el nombre nobody. Abra otra vez la página."
         )
-        assert "esto (llenada suelta)" in in_words(RecordsError("edited_meanwhile", kind="spot fill"))
+        assert "esto (llenada de control)" in in_words(RecordsError("edited_meanwhile", kind="spot fill"))
 
 
 def test_the_window_that_asks_for_a_file_speaks_spanish(qtbot: QtBot) -> None:

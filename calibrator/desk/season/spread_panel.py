@@ -76,6 +76,8 @@ class SpreadPanel(QWidget):
             self.tr(
                 "Overlapping lines mean: nobody can be told from the others. It is what to practice, not who to blame."
             )
+            if len(found.people) > 1
+            else self.tr("So far one person alone weighed in: whoever else does stands here beside them.")
         )
 
     def workings(self) -> tuple[Working, ...]:
