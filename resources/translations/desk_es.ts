@@ -1069,7 +1069,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Lots, sign-offs with intervals and budgets, fills, spot fills, lines, checks of the mix, counts of bags and trials, struck-out ones too. Units stand in the headings; masses are grams.</source>
-        <translation>Lotes, firmas con intervalos y cuentas de la incertidumbre, llenadas, llenadas sueltas, líneas, revisiones de la mezcla, conteos de costales y pruebas, también lo tachado. Las unidades están en los encabezados; los pesos, en gramos.</translation>
+        <translation>Lotes, firmas con intervalos y cuentas de la incertidumbre, llenadas, llenadas de control, líneas, revisiones de la mezcla, conteos de costales y pruebas, también lo tachado. Las unidades están en los encabezados; los pesos, en gramos.</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -1455,7 +1455,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>spot fill</source>
-        <translation>llenada suelta</translation>
+        <translation>llenada de control</translation>
     </message>
     <message>
         <source>{weight} for {count} scoopfuls</source>
@@ -1625,7 +1625,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Spot fill</source>
-        <translation>Llenada suelta</translation>
+        <translation>Llenada de control</translation>
     </message>
     <message>
         <source>One scoopful weighed when another bag is opened, to see whether the line still holds.</source>
@@ -2672,11 +2672,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>The newest check of lot {lot} reads too thin, but is not sure. Check again.</source>
-        <translation>La última revisión del lote {lot} sale aguada, pero sin certeza. Revise otra vez.</translation>
+        <translation>La última revisión del lote {lot} parece aguada, pero todavía no se sabe bien. Revise otra vez.</translation>
     </message>
     <message>
         <source>The newest check of lot {lot} reads too strong, but is not sure. Check again.</source>
-        <translation>La última revisión del lote {lot} sale fuerte, pero sin certeza. Revise otra vez.</translation>
+        <translation>La última revisión del lote {lot} parece fuerte, pero todavía no se sabe bien. Revise otra vez.</translation>
     </message>
     <message>
         <source>Save the checks as a table</source>
@@ -2782,7 +2782,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The drops, corrected for their instrument, are turned into solids. What is not known for sure adds up to the interval, and the interval is held against the target.</source>
-        <translation>Las gotas, corregidas por su instrumento, se pasan a sólidos. Lo que no se sabe con certeza suma el intervalo, y el intervalo se compara con lo deseado.</translation>
+        <translation>Las gotas, corregidas por su instrumento, se pasan a sólidos. Lo que no se sabe bien hace más ancho el intervalo, y el intervalo se compara con lo deseado.</translation>
     </message>
     <message>
         <source>Solids of the mix, as mixed</source>
@@ -3785,7 +3785,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>spot fill of a bag opened later</source>
-        <translation>llenada suelta de un costal abierto después</translation>
+        <translation>llenada de control de un costal abierto después</translation>
     </message>
     <message>
         <source>limits for each bag</source>
@@ -4795,7 +4795,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Spot fill</source>
-        <translation>Llenada suelta</translation>
+        <translation>Llenada de control</translation>
     </message>
     <message>
         <source>Sheet</source>
@@ -5886,7 +5886,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Strip down the wall</source>
-        <translation>Tira por la pared</translation>
+        <translation>Tira vertical en la pared</translation>
     </message>
     <message>
         <source>Wrap, right around</source>
@@ -6705,7 +6705,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>A spot fill belongs to a lot that is signed off. Sign off its weigh-in first.</source>
-        <translation>Una llenada suelta es de un lote firmado. Firme primero su pesada.</translation>
+        <translation>Una llenada de control es de un lote firmado. Firme primero su pesada.</translation>
     </message>
     <message>
         <source>This trial is closed and its fills cannot be changed. Take it up again first.</source>
@@ -6909,7 +6909,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>spot fill</source>
-        <translation>llenada suelta</translation>
+        <translation>llenada de control</translation>
     </message>
     <message>
         <source>sign-off</source>
@@ -8314,11 +8314,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>By its dimensions it holds {volume}, 95 % sure.</source>
-        <translation>Por sus dimensiones le caben {volume}, con 95 % de certeza.</translation>
+        <translation>Por sus dimensiones le caben {volume} (intervalo del 95 %).</translation>
     </message>
     <message>
         <source>By water it holds {volume}, 95 % sure. This is what counts.</source>
-        <translation>Con agua le caben {volume}, con 95 % de certeza. Eso es lo que cuenta.</translation>
+        <translation>Con agua le caben {volume} (intervalo del 95 %). Eso es lo que cuenta.</translation>
     </message>
     <message>
         <source>What to know it by</source>
@@ -8630,7 +8630,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>almost surely within (95 % interval)</source>
-        <translation>casi con certeza dentro (intervalo del 95 %)</translation>
+        <translation>donde está casi siempre (intervalo del 95 %)</translation>
     </message>
     <message>
         <source>where a usual lot of this powder lies</source>
@@ -9443,11 +9443,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>a spot fill</source>
-        <translation>una llenada suelta</translation>
+        <translation>una llenada de control</translation>
     </message>
     <message>
         <source>Spot fill</source>
-        <translation>Llenada suelta</translation>
+        <translation>Llenada de control</translation>
     </message>
     <message>
         <source>Weigh only the one scoopful to the line, about {mass}: without the level before it.</source>
@@ -9487,7 +9487,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Opened another bag? Stir it up, fill the scoop once and weigh it: a spot fill tells whether the line still holds.</source>
-        <translation>¿Abrió otro costal? Revuélvalo, llene la medida una vez y pésela: esa llenada suelta dice si la línea todavía sirve.</translation>
+        <translation>¿Abrió otro costal? Revuélvalo, llene la medida una vez y pésela: esa llenada de control dice si la línea todavía sirve.</translation>
     </message>
     <message>
         <source>To the li&amp;ne</source>
@@ -9587,6 +9587,10 @@ entre {low} y {high}
     <message>
         <source>Overlapping lines mean: nobody can be told from the others. It is what to practice, not who to blame.</source>
         <translation>Si las líneas se enciman, nadie se distingue de los demás. Sirve para practicar, no para culpar.</translation>
+    </message>
+    <message>
+        <source>So far one person alone weighed in: whoever else does stands here beside them.</source>
+        <translation>Hasta ahora pesó una sola persona: quien más pese aparecerá aquí a su lado.</translation>
     </message>
     <message>
         <source>between lots</source>
@@ -10725,7 +10729,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>spot fills</source>
-        <translation>llenadas sueltas</translation>
+        <translation>llenadas de control</translation>
     </message>
     <message>
         <source>spread between bags</source>
@@ -12727,7 +12731,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>It is surely not {target}, though; with the new line it would be about {mass}.</source>
-        <translation>Pero con certeza no da {target}; con la línea nueva daría unos {mass}.</translation>
+        <translation>Pero sí se sabe que no da {target}; con la línea nueva daría unos {mass}.</translation>
     </message>
     <message>
         <source>That is the mean of the lot: out of one bag it may be {mass} more or less. Weigh a spot fill of each bag that is opened.</source>
@@ -13098,7 +13102,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Leave it blank when a line holds only the number and its unit. Else write the line with names for what changes: {weight} the number, {unit} the unit, {any} anything, {still:ST} a word (here ST) that stands there only while the scale stands still. Example: {still:ST},{any},{weight} {unit} reads “{sample}”.</source>
-        <translation>Déjelo en blanco cuando una línea tiene solo el número y su unidad. Si no, escriba la línea con nombres para lo que cambia: {weight} el número, {unit} la unidad, {any} cualquier cosa, {still:ST} una palabra (aquí ST) que está ahí solo mientras la báscula está quieta. Ejemplo: {still:ST},{any},{weight} {unit} lee “{sample}”.</translation>
+        <translation>Déjelo en blanco cuando una línea tiene solo el número y su unidad. Si no, escriba la línea y, en lugar de lo que cambia, estos nombres tal cual, en inglés y entre llaves: {weight} el número, {unit} la unidad, {any} cualquier cosa, {still:ST} una palabra (aquí ST) que está ahí solo mientras la báscula está quieta. Ejemplo: {still:ST},{any},{weight} {unit} lee “{sample}”.</translation>
     </message>
     <message>
         <source>S&amp;peed and frame</source>
@@ -13449,8 +13453,8 @@ Sign off all the same? The record will say so.</source>
     <message numerus="yes">
         <source>Of the whole lot nothing is sure yet: about %n more spot fills, from other bags, would tell.</source>
         <translation>
-            <numerusform>Del lote entero todavía no se sabe lo suficiente: lo diría %n llenada suelta más, de otro costal.</numerusform>
-            <numerusform>Del lote entero todavía no se sabe lo suficiente: lo dirían unas %n llenadas sueltas más, de otros costales.</numerusform>
+            <numerusform>Del lote entero todavía no se sabe lo suficiente: lo diría %n llenada de control más, de otro costal.</numerusform>
+            <numerusform>Del lote entero todavía no se sabe lo suficiente: lo dirían unas %n llenadas de control más, de otros costales.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
