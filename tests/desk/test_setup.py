@@ -487,3 +487,29 @@ def test_each_tab_says_when_it_keeps(page: SetupPage) -> None:
         "Kept when you press Keep and listen.",
         "",  # buttons for files, nothing to keep
     ]
+
+
+def test_beside_the_hand_it_says_whether_what_was_typed_is_kept(qtbot: QtBot, page: SetupPage, desk: Desk) -> None:
+    farm = page.farm
+    type_in(qtbot, farm.tolerance.line, "3")
+    assert farm.tolerance.message != "Kept."
+    qtbot.keyClick(farm.tolerance.line, Qt.Key.Key_Return)
+    assert farm.tolerance.message == "Kept."
+    type_in(qtbot, farm.name.line, "Far Hill")
+    qtbot.keyClick(farm.name.line, Qt.Key.Key_Return)
+    assert (farm.name.message, farm.tolerance.message) == ("Kept.", "The most that a feeding may be off.")
+    water = farm.hot_water
+    for field, text in zip(water.fields, ("40 gal", "140 °F", "50 °F"), strict=True):
+        assert desk.farm is not None
+        assert desk.farm.hot_water is None
+        type_in(qtbot, field.line, text)
+        qtbot.keyClick(field.line, Qt.Key.Key_Return)
+        last = field is water.cold
+        assert water._state.text() == ("Kept." if last else "Not kept yet: the three go together.")
+    page.show_tab(Scale)
+    tab = page.scales
+    assert tab._unkept.text() == ""
+    type_in(qtbot, tab.form.name.line, "Barn scale")
+    assert tab._unkept.text() == "Not kept yet"
+    tab.keep()
+    assert tab._unkept.text() == ""

@@ -66,6 +66,7 @@ class FarmForm(QWidget):
         self.metric_units.clicked.connect(self._keep_units)
         self.paper.activated.connect(self._keep_paper)
         self.charts.clicked.connect(self._keep_charts)
+        self.tolerance.edited.connect(self._unsay)
         self.tolerance.finished.connect(self._keep_tolerance)
         self.water_qt.activated.connect(self._keep_water)
         self.water_l.activated.connect(self._keep_water)
@@ -111,8 +112,9 @@ class FarmForm(QWidget):
             label(told, "quiet"),
             spacing=2,
         )
-        paper = Captioned(self.tr("Paper in the printer"), self.paper)
-        asked = (paper, self.tolerance, self._water, self._water_metric, self.currency)
+        self._paper = Captioned(self.tr("Paper in the printer"), self.paper)
+        asked = (self._paper, self.tolerance, self._water, self._water_metric, self.currency)
+        self._fields: tuple[Captioned, ...] = (self.name, *asked)
         for each in asked:
             each.setMinimumWidth(LEAST_PX)
         figures = SideBySide(*asked, gap=2 * SPACE)
@@ -132,11 +134,12 @@ class FarmForm(QWidget):
     def _keep_name(self) -> None:
         farm = self.desk.farm
         if farm and self.name.text() != farm.name and self.name.filled():
-            self._keep(self.tr("Name of the farm kept: {value}"), self.name.text(), name=self.name.text())
+            self._keep(self.tr("Name of the farm kept: {value}"), self.name.text(), self.name, name=self.name.text())
 
     def _keep_currency(self) -> None:
         if self.currency.text():
-            self._keep(self.tr("Currency kept: {value}"), self.currency.text(), currency=self.currency.text())
+            told = self.tr("Currency kept: {value}")
+            self._keep(told, self.currency.text(), self.currency, currency=self.currency.text())
         else:
             self.reload_currency()
 
@@ -156,7 +159,7 @@ class FarmForm(QWidget):
 
     def _keep_paper(self) -> None:
         paper = Paper(self.paper.currentData())
-        self._keep(self.tr("Paper in the printer kept: {value}"), self.paper.currentText(), paper=paper)
+        self._keep(self.tr("Paper in the printer kept: {value}"), self.paper.currentText(), self._paper, paper=paper)
 
     def _keep_charts(self) -> None:
         asks = self.charts.isChecked()
@@ -165,17 +168,23 @@ class FarmForm(QWidget):
 
     def _keep_tolerance(self) -> None:
         if self.tolerance.understood():
-            text = self.tolerance.told()
-            self._keep(self.tr("Tolerance kept: {value}"), text, tolerance_share=self.tolerance.share())
+            text, share = self.tolerance.told(), self.tolerance.share()
+            self._keep(self.tr("Tolerance kept: {value}"), text, self.tolerance, tolerance_share=share)
+
+    def _unsay(self) -> None:
+        self.tolerance.say("")
 
     def _keep_water(self) -> None:
-        shown = self.water_l if self.desk.system is UnitSystem.METRIC else self.water_qt
+        metric = self.desk.system is UnitSystem.METRIC
+        shown, field = (self.water_l, self._water_metric) if metric else (self.water_qt, self._water)
         told = self.tr("Kept: water is measured to {value}")
         quarts, litres = self.water_qt.currentData(), self.water_l.currentData()
-        self._keep(told, shown.currentText(), water_step_qt=quarts, water_step_l=litres)
+        self._keep(told, shown.currentText(), field, water_step_qt=quarts, water_step_l=litres)
 
-    def _keep(self, told: str, value: str = "", **known: Any) -> None:
-        """Keep what changed, and say what that was: `{value}` stands for it in `told`."""
+    def _keep(self, told: str, value: str = "", field: Captioned | None = None, **known: Any) -> None:
+        """Keep what changed, and say what that was: `{value}` stands for it in `told`. No button is pressed here as on
+        the other tabs, so the field says too that it is done.
+        """
         farm: Farm | None = self.desk.farm
         if farm is None:
             return
@@ -185,3 +194,13 @@ class FarmForm(QWidget):
         kept = self.desk.keep(changed)
         if kept is not None:
             self.desk.say(told.format(value=value))
+            self._say_kept(field)
+
+    def _say_kept(self, field: Captioned | None) -> None:
+        """Beside the field, and nowhere else; what is wrong with another one stays told."""
+        done = self.tr("Kept.")
+        if field is self.tolerance and self.desk.farm is not None:
+            self.tolerance.set_share(self.desk.farm.tolerance_share)  # with its unit, in place of "= 3 %"
+        for each in self._fields:
+            if each is field or each.message == done:
+                each.say(done if each is field else "")

@@ -15,6 +15,7 @@ from calibrator.desk.forms.reach import VESSEL_ML
 from calibrator.desk.parts import card, column, label
 from calibrator.desk.table_words import scald_words
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.saying import Held
 from calibrator.desk.widgets.side_by_side import SideBySide
 from calibrator.model import HotWater, UnitSystem
 from calibrator.science.heat import scalds
@@ -39,13 +40,14 @@ class HotWaterForm(QWidget):
             "With these three the tables say how much hot and cold water to blend, and when the tank will not do."
         )
         fields = SideBySide(*self.fields, gap=2 * SPACE)
-        frame = card(column(fields, label(told, "quiet"), self.scald, spacing=SPACE))
+        self._state = Held("quiet", lines=1)
+        frame = card(column(fields, self._state, label(told, "quiet"), self.scald, spacing=SPACE))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(frame)
         for field in self.fields:
             field.finished.connect(self.keep)
-            field.edited.connect(self._caution)
+            field.edited.connect(self._edited)
         enter_moves_on(self)
 
     def reload(self) -> None:
@@ -68,10 +70,13 @@ class HotWaterForm(QWidget):
         """Keep the three as typed, once they make sense together."""
         farm = self.desk.farm
         sound = [field.understood() for field in self.fields]
-        told = [bool(field.text()) for field in self.fields]
-        if farm is None or not all(sound) or (any(told) and not all(told)):
+        told = [field for field in self.fields if field.text()]
+        if farm is None or not all(sound):
             return
-        known = self._made() if all(told) else None
+        if 0 < len(told) < len(self.fields):
+            self._state.setText(self.tr("Not kept yet: the three go together."))
+            return
+        known = self._made()
         if known and known.hot_c <= known.cold_c:
             self.hot.say(self.tr("The hot water must be warmer than the cold water."), wrong=True)
             return
@@ -80,6 +85,7 @@ class HotWaterForm(QWidget):
         changed = replace(farm, hot_water=known)
         if self.desk.keep(changed) is not None:
             self.desk.say(self.tr("Hot water kept.") if known else self.tr("Hot water is no longer told."))
+            self._state.setText(self.tr("Kept."))
 
     def _made(self) -> HotWater | None:
         tank, hot, cold = (field.value() for field in self.fields)
@@ -94,6 +100,10 @@ class HotWaterForm(QWidget):
         return Amount(
             self.desk, caption, Kind.TEMPERATURE, optional=True, lowest=0.0, highest=100.0, examples=examples,
         )  # fmt: skip
+
+    def _edited(self) -> None:
+        self._state.setText("")
+        self._caution()
 
     def _caution(self) -> None:
         hot = self.hot.value()

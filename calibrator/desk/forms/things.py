@@ -64,6 +64,8 @@ class ThingsTab(QWidget, Generic[T]):
         self.keep_button = button(self.tr("&Keep"), self.keep, "main")
         self.put_back_button = button(self.tr("P&ut back"), self.put_back)
         self.retire_button = button(wording.retire, self._retire)
+        self._unkept = label("", "quiet")
+        self._unkept.setMinimumHeight(2 * self._unkept.fontMetrics().lineSpacing())  # wraps where the foot is narrow
         self._heading = label("", "heading")
         self.history = HistoryList(desk)
         form.edited.connect(self._allow)
@@ -125,7 +127,9 @@ class ThingsTab(QWidget, Generic[T]):
         inside.setContentsMargins(0, 0, 0, 0)
         inner.setLayout(inside)
         self._area = scrolled(inner)
-        right = column(self._area, row(self.keep_button, self.put_back_button, None, self.retire_button))
+        foot = row(self.keep_button, self.put_back_button, self._unkept, self.retire_button)
+        foot.setStretch(2, 1)
+        right = column(self._area, foot)
         layout = QHBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
         layout.setSpacing(2 * SPACE)
@@ -190,6 +194,7 @@ class ThingsTab(QWidget, Generic[T]):
         self.keep_button.setEnabled(typed)
         self.put_back_button.setEnabled(typed)
         self.retire_button.setEnabled(not typed)
+        self._unkept.setText(self.tr("Not kept yet") if typed else "")
         # Going to another thing now would lose what is typed.
         for widget in (self.list, self.add_button, self.show_retired):
             widget.setEnabled(not typed)
