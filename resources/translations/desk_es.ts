@@ -1151,6 +1151,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Se guardó: el agua se mide a {value}</translation>
     </message>
     <message>
+        <source>Kept.</source>
+        <translation>Guardado.</translation>
+    </message>
+    <message>
         <source>Sign or letters: $, MXN.</source>
         <translation>Signo o letras: $, MXN.</translation>
     </message>
@@ -2742,6 +2746,10 @@ entre {low} y {high}
         <translation>Con estos tres, las tablas dicen cuánta agua caliente y fría mezclar, y cuándo el tanque no alcanza.</translation>
     </message>
     <message>
+        <source>Not kept yet: the three go together.</source>
+        <translation>Sin guardar: van los tres juntos.</translation>
+    </message>
+    <message>
         <source>The hot water must be warmer than the cold water.</source>
         <translation>El agua caliente tiene que estar más caliente que la fría.</translation>
     </message>
@@ -2752,6 +2760,10 @@ entre {low} y {high}
     <message>
         <source>Hot water is no longer told.</source>
         <translation>Se borró el agua caliente.</translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation>Guardado.</translation>
     </message>
 </context>
 <context>
@@ -11124,6 +11136,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Take back &amp;into use</source>
         <translation>V&amp;olver a usar</translation>
+    </message>
+    <message>
+        <source>Not kept yet</source>
+        <translation>Sin guardar</translation>
     </message>
 </context>
 <context>
