@@ -107,7 +107,7 @@ class _Counted(QObject):
         return self.tr("%n more fills would do, each from a bag not yet dipped.", "", count)
 
     def more_would_do(self, count: int) -> str:
-        return self.tr("%n more fills would do.", "", count)
+        return self.tr("%n more fills would do, from any bag.", "", count)
 
     def more_level(self, count: int) -> str:
         return self.tr(

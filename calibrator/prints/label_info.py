@@ -17,7 +17,7 @@ from calibrator.prints.lot_mark import LotMark, draw_lot, lay_lot
 from calibrator.prints.page import BLACK, WHITE, Box, Item, Weight
 from calibrator.prints.place import moved
 from calibrator.prints.sheet import Sheet
-from calibrator.units import show_length, show_mass
+from calibrator.units import line_in_both, show_mass
 from calibrator.values import dataclass
 
 _SMALL, _NAME, _ONLY = 2.6, 3.4, 3.3
@@ -212,7 +212,7 @@ def _below_rim(label: ScoopLabel, facts: LabelSheet, said: Words) -> tuple[str, 
     if len(lines) == 1:
         return (f"{said.joined(words.LINE_BELOW_RIM, ' / ')}: {_length(lines[0], facts.units)}{_more(lines[0], said)}",)
     told = (
-        f"{_held(show_mass(one.target_mass_g, facts.units, resolution_g=facts.resolution_g))}"
+        f"{_held(show_mass(one.target_mass_g, facts.units, resolution_g=facts.resolution_g))}:"
         f"{_NO_BREAK}{_length(one, facts.units)}{_more(one, said)}"
         for one in lines
     )
@@ -227,8 +227,8 @@ def _more(line: LabelLine, said: Words) -> str:
 
 
 def _length(line: LabelLine, units: UnitSystem) -> str:
-    metric = _held(show_length(line.down_wall_mm, UnitSystem.METRIC))
-    return metric if units is UnitSystem.METRIC else f"{_held(show_length(line.down_wall_mm, units))} ({metric})"
+    own, metric = (_held(told) for told in line_in_both(line.down_wall_mm, units))
+    return own if units is UnitSystem.METRIC else f"{own} ({metric})"
 
 
 def _held(text: str) -> str:

@@ -176,7 +176,16 @@ def span_from_default_unit(span: float, kind: Kind, system: UnitSystem) -> float
 def on_line_step(length_mm: float, system: UnitSystem) -> float:
     """A line's place as it is told and drawn: the nearest 1/16 in or 1 mm, in mm."""
     step = line_step_mm(system)
-    return round(length_mm / step) * step
+    return round(length_mm / step) * step if tellable(length_mm) else length_mm
+
+
+def line_in_both(length_mm: float, system: UnitSystem) -> tuple[str, str]:
+    """A line's place as `show_length` tells it, and that same place by the other ruler: 1 15/16 in is 49 mm.
+
+    Rounded by itself 49.6 mm would be 50 there, and whoever holds both rulers side by side would find them at odds.
+    """
+    stepped = on_line_step(length_mm, system)
+    return show_length(stepped, system), show_length(stepped, other_system(system))
 
 
 def line_step_mm(system: UnitSystem) -> float:
@@ -311,6 +320,8 @@ def show(value: float, kind: Kind, system: UnitSystem, *, decimal_comma: bool = 
 
 def show_both(value: float, kind: Kind, system: UnitSystem, *, decimal_comma: bool = False) -> str:
     """A value in the person's units with the other system's in brackets: "1 5/16 in (33 mm)"."""
+    if kind is Kind.LENGTH:
+        value = on_line_step(value, system)
     told = show(value, kind, system, decimal_comma=decimal_comma)
     other = show(value, kind, other_system(system), decimal_comma=decimal_comma)
     return told if kind is Kind.DENSITY or other == told else f"{told} ({other})"

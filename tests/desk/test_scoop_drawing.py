@@ -75,9 +75,9 @@ def test_every_shape_is_drawn_at_any_size(drawing: ScoopDrawing, shape: Shape, s
 @pytest.mark.parametrize(
     ("new", "old", "words"),
     [
-        (34.0, 27.0, "moves down 1/4 in (7 mm)"),
-        (27.0, 34.0, "moves up 1/4 in (7 mm)"),
-        (14.8, 9.0, "moves down 3/16 in (6 mm)"),  # from 3/8 in to 9/16 in, as both are told
+        (34.0, 27.0, "moves down 1/4 in (6 mm)"),
+        (27.0, 34.0, "moves up 1/4 in (6 mm)"),
+        (14.8, 9.0, "moves down 3/16 in (4 mm)"),  # from 3/8 in (10 mm) to 9/16 in (14 mm), as told
         (27.0, 27.1, "stays where it is"),
     ],
 )

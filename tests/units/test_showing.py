@@ -10,6 +10,7 @@ from calibrator.units import (
     density_unit,
     edit_text,
     in_unit,
+    line_in_both,
     show,
     show_both,
     show_density,
@@ -225,6 +226,20 @@ def test_an_uncertainty_without_a_unit_and_in_the_persons_units() -> None:
 def test_both_systems_beside_each_other(kind: Kind, value: float, farm: str, metric: str) -> None:
     assert show_both(value, kind, FARM) == farm
     assert show_both(value, kind, METRIC) == metric
+
+
+@pytest.mark.parametrize(
+    ("mm", "farm", "metric"),
+    [
+        (49.6, ("1 15/16 in", "49 mm"), ("50 mm", "1 15/16 in")),
+        (9.0, ("3/8 in", "10 mm"), ("9 mm", "3/8 in")),
+        (33.3375, ("1 5/16 in", "33 mm"), ("33 mm", "1 5/16 in")),
+        (nan, ("–", "–"), ("–", "–")),
+    ],
+)
+def test_a_line_is_at_one_place_on_both_rulers(mm: float, farm: tuple[str, str], metric: tuple[str, str]) -> None:
+    assert line_in_both(mm, FARM) == farm
+    assert line_in_both(mm, METRIC) == metric
 
 
 def test_the_decimal_comma_where_the_locale_has_it() -> None:

@@ -11,7 +11,7 @@ from calibrator.desk.theme import tokens, ui_font
 from calibrator.model import Shape, TaperedCup, UnitSystem
 from calibrator.science.errors import CannotCompute
 from calibrator.science.scoop import height_from_down_wall_mm, inner_height_mm, outline_mm
-from calibrator.units import Kind, edit_text, show_length, show_move
+from calibrator.units import Kind, edit_text, line_in_both, on_line_step, other_system, show_move
 from calibrator.values import dataclass
 
 MARGIN = 14.0
@@ -284,13 +284,9 @@ class ScoopDrawing(QWidget):
 
     def _label(self, name: str, down_wall_mm: float | None, more: list[str]) -> Told:
         """The name, the distance large, the same in the other unit; down from where, the drawing shows."""
-        first, second = (show_length(down_wall_mm or 0.0, system) for system in self._systems())
+        first, second = line_in_both(down_wall_mm or 0.0, self._system)
         figure = ui_font(FIGURE, QFont.Weight.Bold)
         return [(name, _font(True)), (first, figure), (f"({second})", _font(False)), *((t, _font(False)) for t in more)]
-
-    def _systems(self) -> tuple[UnitSystem, UnitSystem]:
-        other = UnitSystem.METRIC if self._system is UnitSystem.FARM else UnitSystem.FARM
-        return self._system, other
 
     def _old_words(self) -> list[str]:
         if self._old_mm is None or self._level(self._old_mm) is None:
@@ -300,7 +296,8 @@ class ScoopDrawing(QWidget):
     def _move_words(self) -> list[str]:
         if not self._new_mm or self._old_mm is None or not (self._new_words() and self._old_words()):
             return []
-        first, second = (show_move(self._old_mm, self._new_mm, system) for system in self._systems())
+        old, new = (on_line_step(mm, self._system) for mm in (self._old_mm, self._new_mm))
+        first, second = (show_move(old, new, system) for system in (self._system, other_system(self._system)))
         distance = f"{first} ({second})"
         if distance == self._length(0.0):
             return [self.tr("stays where it is")]
@@ -313,7 +310,7 @@ class ScoopDrawing(QWidget):
         return edit_text(mm, Kind.LENGTH, self._system, decimal_comma=decimal_comma())
 
     def _length(self, mm: float) -> str:
-        first, second = (show_length(mm, system) for system in self._systems())
+        first, second = line_in_both(mm, self._system)
         return f"{first} ({second})"
 
     def _level(self, down_wall_mm: float | None) -> float | None:
