@@ -179,10 +179,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n more fills would do.</source>
-        <translation>
-            <numerusform>%n more fill would do.</numerusform>
-            <numerusform>%n more fills would do.</numerusform>
+        <source>%n more fills would do, from any bag.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
         </translation>
     </message>
     <message numerus="yes">

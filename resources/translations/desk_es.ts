@@ -13530,10 +13530,10 @@ Sign off all the same? The record will say so.</source>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n more fills would do.</source>
+        <source>%n more fills would do, from any bag.</source>
         <translation>
-            <numerusform>Bastaría %n llenada más.</numerusform>
-            <numerusform>Bastarían %n llenadas más.</numerusform>
+            <numerusform>Bastaría %n llenada más, de cualquier costal.</numerusform>
+            <numerusform>Bastarían %n llenadas más, de cualquier costal.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
