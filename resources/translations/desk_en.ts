@@ -180,9 +180,9 @@
     </message>
     <message numerus="yes">
         <source>%n more fills would do, from any bag.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n more fill would do, from any bag.</numerusform>
+            <numerusform>%n more fills would do, from any bag.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
