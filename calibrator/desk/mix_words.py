@@ -364,8 +364,10 @@ def fits_words(fits: Fits) -> str:
     }[fits]
 
 
-def caution_words(caution: Caution) -> str:
-    """A caution where the hand is."""
+def caution_words(caution: Caution, *, unsure: bool = False) -> str:
+    """A caution where the hand is; `unsure` where the verdict beside it is not known well yet."""
+    if unsure and caution is Caution.SOLIDS_LOW:
+        return translate("MixWords", "Perhaps below 12 % solids, which is weaker than what is usually aimed at.")
     return {
         Caution.SCALD: translate(
             "MixWords",

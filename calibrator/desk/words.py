@@ -59,6 +59,14 @@ def scoop_words_in_full(state: ScoopState, of: LotState, *, level: bool = False)
     return translate("Words", "{state} (once that is done, say so under Today)").format(state=told)
 
 
+def only_to_line_words(mass: str) -> str:
+    """Where level scoopfuls go before the one to the line: that it alone is weighed."""
+    text = translate(
+        "Words", "Weigh only the one scoopful to the line, about {mass}, without the level ones before it."
+    )
+    return text.format(mass=mass)
+
+
 def scoop_tone(state: ScoopState) -> Tone:
     tones: dict[ScoopState, Tone] = {ScoopState.MARKED: "good", ScoopState.NO_LINE: ""}
     return tones.get(state, "warn")

@@ -220,6 +220,23 @@ def test_striking_out_asks_for_the_reason(window: Window, answers: Answers) -> N
     assert page.guide.fills_of(FillWay.LEVEL)[1].counts
 
 
+def test_delete_in_the_list_asks_for_the_reason_too_and_brings_nothing_back(window: Window, answers: Answers) -> None:
+    page = begin(window)
+    equip(window)
+    enter("11.6")
+    enter("12.6")
+    assert page.guide is not None
+    view = page._views[Step.LEVEL_FILLS]
+    answers.words = "bumped the table"
+    for _ in range(2):
+        view._view.setFocus()
+        view._view.selectRow(0)
+        QTest.keyClick(view._view, Qt.Key.Key_Delete)
+        assert page.guide.fills_of(FillWay.LEVEL)[1].struck_reason == "bumped the table"
+    view._undo.click()
+    assert page.guide.fills_of(FillWay.LEVEL)[1].counts
+
+
 def test_without_a_reason_nothing_is_struck_out(window: Window, answers: Answers) -> None:
     page = begin(window)
     equip(window)

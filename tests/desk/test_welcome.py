@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 from PySide6.QtCore import QLocale, QPoint, QProcess, Qt
-from PySide6.QtWidgets import QApplication, QLineEdit
+from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
@@ -149,6 +149,21 @@ def test_a_step_without_its_unit_is_answered_like_a_capacity(
     assert page.step is FirstStep.SCALE
     assert page.scale_form.step.box.message == f"Its unit is missing: write {text} oz or {text} g."
     assert page.scale_form.step.line.hasFocus()
+
+
+def test_tab_comes_from_a_field_to_what_is_often_typed_in_it(qtbot: QtBot, page: WelcomePage) -> None:
+    add_farm(qtbot, page)
+    form = page.scale_form
+    for field, often in ((form.step, form.steps), (form.capacity, form.capacities)):
+        chip = often.findChildren(QPushButton)[0]
+        qtbot.waitUntil(chip.isVisible)
+        field.line.setFocus()
+        form.focusNextChild()
+        assert page.window().focusWidget() is chip
+    form.step.line.setFocus()
+    qtbot.keyClicks(form.step.line, "0.1")
+    form.focusNextChild()  # who types a figure goes on to the next one
+    assert page.window().focusWidget() is form.capacity.line
 
 
 def test_a_capacity_without_its_unit_is_answered_on_leaving_and_enter_in_it_keeps(

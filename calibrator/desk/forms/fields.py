@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from datetime import date
 
 from PySide6.QtCore import QDate, QLocale, Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from calibrator.desk.days import DayNotUnderstood, read_day
 from calibrator.desk.parts import button, clear, label, set_style_property
@@ -91,23 +91,28 @@ class TextField(Captioned):
 
 
 class Suggestions(QWidget):
-    """Usual values to choose from with one press; the Tab key reaches them after the field `after`."""
+    """Usual values to choose from with one press.
+
+    The Tab key reaches them right after their own field, `after`, while that is blank: from one that was typed in, it
+    goes on to the next figure.
+    """
 
     chosen = Signal(str)
 
-    def __init__(self, caption: str, after: QWidget) -> None:
+    def __init__(self, caption: str, after: QLineEdit) -> None:
         super().__init__()
         self._after = after
         self._line = QHBoxLayout(self)
         self._line.setContentsMargins(0, 0, 0, 0)
         self._line.setSpacing(0)
         self._caption = caption
+        after.textChanged.connect(self._take_turn_while_blank)
 
     def offer(self, texts: Sequence[str]) -> None:
         """Offer these instead."""
         clear(self._line)
         self._line.addWidget(label(self._caption, "quiet", wrap=False))
-        before = self._after
+        before: QWidget = self._after
         for text in texts:
             made = button(text, self._pressed, "link")
             made.setAccessibleName(f"{self._caption} {text}")
@@ -115,6 +120,11 @@ class Suggestions(QWidget):
             QWidget.setTabOrder(before, made)
             before = made
         self._line.addStretch(1)
+        self._take_turn_while_blank(self._after.text())
+
+    def _take_turn_while_blank(self, text: str) -> None:
+        for made in self.findChildren(QPushButton):
+            made.setFocusPolicy(Qt.FocusPolicy.ClickFocus if text else Qt.FocusPolicy.StrongFocus)
 
     def _pressed(self) -> None:
         pressed = self.sender()

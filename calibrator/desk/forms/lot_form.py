@@ -64,7 +64,7 @@ class LotForm(Form[Lot]):
         self.agglomerated.addItem(self.tr("No"), False)
         self.price = PriceField(desk, self.tr("Price of each"))
         # Tab goes from figure to figure; what is often right comes after them.
-        self.masses = Suggestions(self.tr("Often:"), self.price.line)
+        self.masses = Suggestions(self.tr("Often:"), self.mass.line)
         self.medicated = QCheckBox(self.tr("Medicated powder"))
         self.note = TextField(self.tr("Note"), longest=LONGEST_NOTE)
         self._trouble = label("", tone="bad")

@@ -54,8 +54,7 @@ class ScaleForm(Form[Scale]):
             examples=CAPACITY,
         )
         often = self.tr("Often:")
-        # Tab goes from figure to figure; what is often right comes after both.
-        self.steps = Suggestions(often, self.capacity.line)
+        self.steps = Suggestions(often, self.step.line)
         self.capacities = Suggestions(often, self.capacity.line)
         self.body.addWidget(self.name)
         self.question = Question(self.tr("Yes, that is right"))

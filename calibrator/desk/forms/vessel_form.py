@@ -52,7 +52,7 @@ class VesselForm(Form[Vessel]):
         self.usable = Amount(
             desk, self.tr("May be filled to"), Kind.PERCENT, share_note, lowest=1, highest=100, examples=FILLED_TO
         )
-        self.volumes = Suggestions(self.tr("Often:"), self.usable.line)
+        self.volumes = Suggestions(self.tr("Often:"), self.volume.line)
         self.has_levels = QCheckBox(self.tr("Tell how high the water must stand in it"))
         self.fields = ShapeFields(desk, self.tr("Shape of the vessel"), self._how_to_pour(), WIDEST_MM, VESSEL_SIZES)
         self.cools = QCheckBox(self.tr("Tell how long a mix stays warm in it"))

@@ -182,10 +182,13 @@ class VerdictPanel(QWidget):
     def _show_cautions(self, found: MixFindings) -> None:
         clear(self._cautions)
         thin = found.judged is not None and found.judged.verdict is Verdict.THIN
+        unsure = found.judged is not None and found.judged.verdict is Verdict.CANNOT_TELL
         risky = not {Caution.SOLIDS_RISK, Caution.OSMOLALITY_RISK}.isdisjoint(found.cautions)
         for caution in found.cautions:
             calmer = thin and caution is Caution.YOUNG_CALVES
-            made = label(words.thin_yet_strong_words() if calmer else words.caution_words(caution), "caution")
+            made = label(
+                words.thin_yet_strong_words() if calmer else words.caution_words(caution, unsure=unsure), "caution"
+            )
             set_tone(made, "bad" if words.grave(caution) and (risky or not calmer) else "")
             self._cautions.addWidget(made)
 

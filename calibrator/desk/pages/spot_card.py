@@ -26,7 +26,7 @@ from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.desk.widgets.name_choice import NameChoice
-from calibrator.desk.words import made_of_words, usual_slips, way_words
+from calibrator.desk.words import made_of_words, only_to_line_words, usual_slips, way_words
 from calibrator.model import FillWay, Mark, Scoop, SignOff, SpotFill, UnitSystem, new_id
 from calibrator.records.entries import Added, Struck
 from calibrator.science.errors import CannotCompute
@@ -227,8 +227,7 @@ class SpotCard(QFrame):
         several = mark is not None and signed is not None and mark.full_scoops > 0 and self.to_mark.isChecked()
         self.what.setVisible(several)
         if mark and signed and several:
-            text = self.tr("Weigh only the one scoopful to the line, about {mass}: without the level before it.")
-            self.what.setText(text.format(mass=self._mass(to_line_g(signed, mark))))
+            self.what.setText(only_to_line_words(self._mass(to_line_g(signed, mark))))
 
     def _found(self, signed: SignOff, mark: Mark) -> SpotFindings | None:
         if not self.desk.records.spot_fills(signed.lot_id):

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from functools import partial
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QCloseEvent
+from PySide6.QtGui import QCloseEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QDialog, QListWidget, QListWidgetItem, QSizePolicy, QWidget
 
 from calibrator.desk.as_typed import as_typed
@@ -220,6 +220,12 @@ class TrialDialog(QDialog):
         told = question.format(mass=self._read(fill), name=on_screen(fill.person))
         self.desk.ask.reason(told, partial(self._strike_because, fill), usual_slips())
 
+    def _strike_by_key(self) -> None:
+        """Delete is not to bring back what it took out of the count."""
+        fill = self._selected()
+        if fill is not None and fill.counts and self.strike_button.isEnabled():
+            self._strike_or_restore()
+
     def _strike_because(self, fill: TrialFill, reason: str) -> None:
         self._done(partial(self.work.strike, fill, reason, self._who()))
 
@@ -270,6 +276,8 @@ class TrialDialog(QDialog):
         self.person.edited.connect(self._tell_next)
         self.by.entered.connect(self.weight.line.setFocus)
         self.fills.currentItemChanged.connect(self._choose_strike_word)
+        delete = QKeySequence.StandardKey.Delete
+        QShortcut(delete, self.fills, self._strike_by_key, context=Qt.ShortcutContext.WidgetShortcut)
         self.choice.chosen.connect(self._choose_past)
         self.note.finished.connect(self._note_kept)
 

@@ -7,7 +7,7 @@ from functools import partial
 from itertools import pairwise
 
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QAction, QKeySequence, QUndoStack
+from PySide6.QtGui import QAction, QKeySequence, QShortcut, QUndoStack
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
@@ -203,6 +203,7 @@ class StepFills(StepView):
         view.verticalHeader().setDefaultSectionSize(GLOVED_ROW_PX)
         view.horizontalHeader().setSectionResizeMode(REMARK, QHeaderView.ResizeMode.Stretch)
         view.selectionModel().selectionChanged.connect(self._choose_strike_word)
+        QShortcut(QKeySequence.StandardKey.Delete, view, self._strike_by_key, context=Qt.ShortcutContext.WidgetShortcut)
         self._listed = label(self.tr("Each weight is listed here, the newest on top."), "quiet")
         self._listed.setAlignment(Qt.AlignmentFlag.AlignCenter)
         view.viewport().setLayout(column(self._listed))
@@ -400,6 +401,12 @@ class StepFills(StepView):
         question = self.tr("Why should {typed} from bag {bag} not count?")
         typed = as_typed(fill.mass_g, fill.typed, self.desk.system)
         self.desk.ask.reason(question.format(typed=typed, bag=fill.bag), strike, usual_slips())
+
+    def _strike_by_key(self) -> None:
+        """Delete is not to bring back what it took out of the count."""
+        fill = self._selected()
+        if fill is not None and fill.counts and self._strike.isVisible():
+            self._strike_or_restore()
 
     def _choose_strike_word(self) -> None:
         fill = self._selected()

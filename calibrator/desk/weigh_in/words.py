@@ -11,6 +11,7 @@ from calibrator.desk import shown
 from calibrator.desk.counted import counted
 from calibrator.desk.guide import BAGS_PROPOSED, FILLS_PLANNED, Guide, Missing
 from calibrator.desk.parts import Tone
+from calibrator.desk.words import only_to_line_words
 from calibrator.model import FillWay, Step, UnitSystem
 from calibrator.science.mark import LineVerdict
 from calibrator.science.plausible import USUAL_FEEDING_G, Doubt
@@ -161,8 +162,7 @@ def mark_hands(guide: Guide) -> str:
     line = guide.findings.line
     if line is None or not line.full_scoops:
         return told
-    only = translate("WeighInWords", "Weigh only the one to the line, about {mass}, without the level ones before it.")
-    return f"{told} {only.format(mass=unbroken(fine(line.mass_g, guide.farm.units)))}"
+    return f"{told} {only_to_line_words(unbroken(fine(line.mass_g, guide.farm.units)))}"
 
 
 def fills_planned(guide: Guide) -> str:

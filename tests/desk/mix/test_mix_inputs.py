@@ -25,7 +25,7 @@ from calibrator.model import (
     new_id,
 )
 from calibrator.records import Records
-from calibrator.science.check import Caution
+from calibrator.science.check import Caution, Verdict
 from calibrator.science.solids import SolidsFrom
 
 NOW = FIRST_DAY + timedelta(days=30)
@@ -237,6 +237,16 @@ def test_each_caution_stands_there_when_it_is_due_and_not_before(
     told = [w for w in page.check.verdict.findChildren(QLabel) if words in w.text()]
     assert told
     assert all(w.property("kind") == "caution" for w in told)
+
+
+def test_beside_an_open_verdict_nothing_is_told_as_sure(qtbot: QtBot, page: MixCheckPage) -> None:
+    type_in(qtbot, page.check.readings.first.line, "9.2")
+    judged = page.check.found.judged
+    assert judged is not None
+    assert judged.verdict is Verdict.CANNOT_TELL
+    assert Caution.SOLIDS_LOW in page.check.found.cautions
+    assert "Perhaps below 12 % solids" in labels(page.check.verdict)
+    assert "Below 12 % solids" not in labels(page.check.verdict)
 
 
 def test_every_caution_has_its_test() -> None:
