@@ -5571,6 +5571,10 @@ entre {low} y {high}
         <translation>no corresponde</translation>
     </message>
     <message>
+        <source>Perhaps below 12 % solids, which is weaker than what is usually aimed at.</source>
+        <translation>Quizás tenga menos de 12 % de sólidos: sería más aguada de lo que se suele buscar.</translation>
+    </message>
+    <message>
         <source>This is hot enough to scald skin. Keep hands and children away, and never feed it before it has cooled.</source>
         <translation>Está tan caliente que quema la piel. Aleje manos y niños, y nunca la dé antes de que se enfríe.</translation>
     </message>
@@ -9462,10 +9466,6 @@ entre {low} y {high}
         <translation>Llenada de control</translation>
     </message>
     <message>
-        <source>Weigh only the one scoopful to the line, about {mass}: without the level before it.</source>
-        <translation>Pese solo la medida hasta la línea, unos {mass}: sin la que va al ras antes.</translation>
-    </message>
-    <message>
         <source>For the whole lot level scoopfuls still do.</source>
         <translation>Para todo el lote la medida al ras todavía sirve.</translation>
     </message>
@@ -12554,10 +12554,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Llene como en cada toma: hasta la línea, emparejada con una sacudida, leída a la altura de los ojos. Escriba el peso y oprima Enter.</translation>
     </message>
     <message>
-        <source>Weigh only the one to the line, about {mass}, without the level ones before it.</source>
-        <translation>Pese solo la llenada hasta la línea, unos {mass}, sin las que van antes al ras.</translation>
-    </message>
-    <message>
         <source>These two bags differ more than bags usually do: that is why the range is so wide.</source>
         <translation>Estos dos costales difieren más de lo usual: por eso el margen es tan amplio.</translation>
     </message>
@@ -13242,6 +13238,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>{state} (once that is done, say so under Today)</source>
         <translation>{state} (cuando esté lista, dígalo en Hoy)</translation>
+    </message>
+    <message>
+        <source>Weigh only the one scoopful to the line, about {mass}, without the level ones before it.</source>
+        <translation>Pese solo la llenada hasta la línea, unos {mass}, sin las que van antes al ras.</translation>
     </message>
     <message>
         <source>the lot</source>
