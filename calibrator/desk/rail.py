@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QRect, Qt, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QApplication, QButtonGroup, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QButtonGroup, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.emblem import Emblem
@@ -21,7 +21,7 @@ ABOVE, BELOW = "season", "setup"
 class Rail(QWidget):
     """A button for each page; Ctrl with its number presses it from anywhere in the window, the rail hidden or not.
 
-    The number is written before the name and underlined: Alt presses it too, and the letters are left to the pages.
+    The number is written before the name; Alt with a letter is left to the pages.
     """
 
     wanted = Signal(str)
@@ -49,6 +49,7 @@ class Rail(QWidget):
             if key == BELOW:
                 layout.addStretch(1)
             layout.addWidget(made)
+        layout.addWidget(self._how_called())
         self.farms = FarmsMenu(desk)  # made last: the pages come first under the Tab key, which leaves the rail here
         layout.insertWidget(beneath_name, self.farms, 0, Qt.AlignmentFlag.AlignHCenter)
         QShortcut(QKeySequence(QKeySequence.StandardKey.HelpContents), window, self.buttons["help"].click)
@@ -83,6 +84,11 @@ class Rail(QWidget):
         top = above.bottom() + SPACE
         return QRect(SPACE, top, above.width(), below.top() - SPACE - top)
 
+    def _how_called(self) -> QLabel:
+        told = label(self.tr("Ctrl + number opens it"), "quiet")
+        told.setAlignment(Qt.AlignmentFlag.AlignHCenter)
+        return told
+
     def _make_buttons(self, window: QWidget) -> dict[str, QPushButton]:
         names = {
             "today": self.tr("Today"),
@@ -97,7 +103,7 @@ class Rail(QWidget):
         group = QButtonGroup(self)
         buttons = {}
         for number, (key, name) in enumerate(names.items(), start=1):
-            buttons[key] = made = button(f"&{number} {name}", self._pressed)
+            buttons[key] = made = button(f"{number} {name}", self._pressed)
             made.setAccessibleName(name)
             made.setProperty("kind", "rail")
             made.setProperty("page", key)

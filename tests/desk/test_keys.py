@@ -6,9 +6,10 @@ import re
 from collections import Counter
 
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel, QLineEdit, QTabBar, QTableView, QWidget
+from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtWidgets import QAbstractButton, QComboBox, QDialog, QLabel, QLineEdit, QTabBar, QTableView, QWidget
 from pytestqt.qtbot import QtBot
+from speaking import speaking
 
 from calibrator.desk.context import Desk
 from calibrator.desk.page import Page
@@ -16,9 +17,9 @@ from calibrator.desk.pages.lots import LotsPage
 from calibrator.desk.pages.setup import SetupPage
 from calibrator.desk.pages.today import TodayPage
 from calibrator.desk.pages.welcome import WelcomePage
+from calibrator.desk.window import Window
 from calibrator.model import Scale, Scoop, Vessel
-
-RAIL = "12345678"  # the window's own: a number for each page
+from tests.tour import tour, weigh_a_new_lot
 
 
 def keys(page: QWidget) -> list[str]:
@@ -35,9 +36,9 @@ def all_names(page: QWidget) -> list[str]:
     return [w.accessibleName() for w in inputs if not w.objectName().startswith("qt_")]
 
 
-def checked(page: Page, rail: str = RAIL) -> None:
+def checked(page: Page) -> None:
     found = keys(page)
-    twice = [key for key, times in Counter(found + list(rail)).items() if times > 1]
+    twice = [key for key, times in Counter(found).items() if times > 1]
     assert twice == []
     assert all(all_names(page))
 
@@ -68,8 +69,7 @@ def test_keys_and_names(shown: dict[type[Page], Page]) -> None:
     for kind in (Scoop, Scale, Vessel):
         setup.show_tab(kind)
         checked(setup)
-    # The rail is hidden while the first steps are taken.
-    checked(shown[WelcomePage], rail="")
+    checked(shown[WelcomePage])
 
 
 def test_alt_with_the_letter_of_no_button_writes_nothing(qtbot: QtBot, shown: dict[type[Page], Page]) -> None:
@@ -82,3 +82,25 @@ def test_alt_with_the_letter_of_no_button_writes_nothing(qtbot: QtBot, shown: di
         if line.hasAcceptableInput() and not line.isReadOnly() and not line.validator():
             qtbot.keyClick(line, Qt.Key.Key_J)
             assert "j" in line.text()
+
+
+@pytest.mark.qt_log_ignore("does not support propagateSizeHints")
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_no_two_things_of_any_screen_or_dialog_answer_to_one_key(qtbot: QtBot, desk: Desk, language: str) -> None:
+    weigh_a_new_lot(desk)
+    twice, seen = {}, set()
+    with speaking(language):
+        window = Window(desk)
+        qtbot.addWidget(window)
+        window.resize(1024, 700)
+        window.show()
+        for name in tour(window):
+            QCoreApplication.processEvents()
+            over = next((dialog for dialog in window.findChildren(QDialog) if dialog.isVisible()), window)
+            found = Counter(keys(over))
+            seen |= set(found)
+            if again := [key for key, times in found.items() if times > 1]:
+                twice[name] = again
+        assert not [made.text() for made in window.rail.buttons.values() if "&" in made.text()]
+    assert twice == {}
+    assert len(seen) > 15

@@ -61,8 +61,8 @@ class SetupPage(Page):
         self._records = Later(partial(RecordsForm, desk))
         for kind, name in names.items():
             self.tabs.addTab(self._things[kind], name)
-        self.tabs.addTab(self._wire, self.tr("Scale with a cable"))
-        self.tabs.addTab(self._records, self.tr("Records"))
+        self.tabs.addTab(self._wire, self.tr("Scale with a ca&ble"))
+        self.tabs.addTab(self._records, self.tr("Record&s"))
         self.tabs.currentChanged.connect(self._reload_tab)
 
     @property

@@ -36,8 +36,6 @@ from calibrator.science.check import Caution, Verdict
 from calibrator.science.correction import Add
 from calibrator.science.solids import SolidsFrom
 
-RAIL = "12345678"
-
 
 def test_the_batch_is_the_charts_and_the_verdict_comes_while_typing(qtbot: QtBot, page: MixCheckPage) -> None:
     panel = page.check

@@ -21,8 +21,6 @@ from calibrator.model import (
     new_id,
 )
 
-RAIL = "12345678"
-
 
 def test_every_tab_has_its_keys_and_names(qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk) -> None:
     refractometer(herd)
@@ -32,7 +30,6 @@ def test_every_tab_has_its_keys_and_names(qtbot: QtBot, page: MixCheckPage, herd
         page.tabs.setCurrentIndex(place)
         found = mnemonics(page)
         assert len(found) == len(set(found)), page.tabs.tabText(place)
-        assert not set(found) & set(RAIL), page.tabs.tabText(place)
         assert nameless(page) == [], page.tabs.tabText(place)
 
 
