@@ -6345,6 +6345,10 @@ entre {low} y {high}
         <translation>Hoy</translation>
     </message>
     <message>
+        <source>Ctrl + number opens it</source>
+        <translation>Ctrl + número la abre</translation>
+    </message>
+    <message>
         <source>Lots</source>
         <translation>Lotes</translation>
     </message>
@@ -8995,12 +8999,12 @@ entre {low} y {high}
         <translation>&amp;Recipientes</translation>
     </message>
     <message>
-        <source>Scale with a cable</source>
-        <translation>Báscula con cable</translation>
+        <source>Scale with a ca&amp;ble</source>
+        <translation>Báscula con cab&amp;le</translation>
     </message>
     <message>
-        <source>Records</source>
-        <translation>Registros</translation>
+        <source>Record&amp;s</source>
+        <translation>Regis&amp;tros</translation>
     </message>
     <message>
         <source>Each setting is kept as soon as you leave it.</source>
