@@ -230,22 +230,29 @@ def ways_words(found: MixFindings) -> str:
     return "; ".join(pieces)
 
 
-def doubt_words(doubt: Doubt) -> str:
-    """What an instrument has to be doubted for."""
+def doubt_words(doubt: Doubt, *, water_ordered: bool = False) -> str:
+    """What an instrument has to be doubted for; `water_ordered` where its check in plain water is ordered already."""
+    if water_ordered and doubt is Doubt.NEVER_ZEROED:
+        return translate("MixWords", "The instrument was never checked in plain water: its zero may be off.")
+    if water_ordered and doubt is Doubt.ZERO_OVERDUE:
+        return translate("MixWords", "The instrument's last check in plain water is more than a week old.")
     return {
         Doubt.NEVER_ZEROED: translate(
             "MixWords", "Before the next check read plain water: that was never done, and the zero may be off."
         ),
         Doubt.ZERO_OVERDUE: translate(
-            "MixWords", "Its last check in plain water is more than a week old: do it again."
+            "MixWords", "The instrument's last check in plain water is more than a week old: do it again."
         ),
-        Doubt.NO_KNOWN_SOLUTION: translate("MixWords", "It was never checked in a sugar solution."),
-        Doubt.KNOWN_OVERDUE: translate("MixWords", "Its last check in a sugar solution is more than three months old."),
+        Doubt.NO_KNOWN_SOLUTION: translate("MixWords", "The instrument was never checked in a sugar solution."),
+        Doubt.KNOWN_OVERDUE: translate(
+            "MixWords", "The instrument's last check in a sugar solution is more than three months old."
+        ),
         Doubt.SCALE_OFF: translate(
-            "MixWords", "It read the sugar solution wrong. Do not trust it until it was cleaned and checked again."
+            "MixWords",
+            "The instrument read the sugar solution wrong. Do not trust it until it was cleaned and checked again.",
         ),
         Doubt.TEMPERATURE_UNKNOWN: translate(
-            "MixWords", "It does not compensate for temperature: type how warm the instrument is."
+            "MixWords", "The instrument does not compensate for temperature: type how warm it is."
         ),
         Doubt.OUT_OF_REACH: translate(
             "MixWords", "This reading lies beyond the weighed mixes that the line was made from."
@@ -283,14 +290,17 @@ def would_tell_words(judged: Judged, way: SolidsFrom) -> str:
             "MixWords", "Add weighed mixes to the Brix calibration; they make it surer."
         ),
         WouldTell.TOO_NEAR: translate(
-            "MixWords", "It is too near the limit for this instrument. Weigh the powder of the next batch instead."
+            "MixWords",
+            "The reading is too near the limit for this instrument. Weigh the powder of the next batch instead.",
         ),
     }
     return words[judged.would_tell] if judged.would_tell else ""
 
 
-def may_be_fed_words(judged: Judged) -> str:
-    """For a mix of which nothing is proven, with calves waiting."""
+def may_be_fed_words(judged: Judged, *, alike: bool = True) -> str:
+    """For a mix of which nothing is proven, with calves waiting; not `alike` where the pails differ."""
+    if looks_right(judged) and not alike:
+        return translate("MixWords", "On average nothing speaks against it, but the pails differ: see below.")
     if looks_right(judged):
         return translate("MixWords", "Nothing speaks against it: it can be fed.")
     return translate(

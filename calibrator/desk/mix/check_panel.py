@@ -238,12 +238,12 @@ class CheckPanel(QWidget):
 
     def _now_words(self, found: MixFindings) -> str:
         """What is to be done once a check is kept; blank where nothing is."""
-        if found.odds_of_volume:
-            return self.tr("Look at these first, then read the mix again.")
         if found.at_odds:
-            return self.tr("Add nothing before both agree: read the mix again.")
+            return self.tr("Look at these first, and type the fresh readings. Once something was added:")
+        if found.correction is not None and found.correction.far_off:
+            return self.tr("Stirred only? Type the fresh drops. Once something was added:")
         outside = found.judged is not None and found.judged.verdict.outside
-        return self.tr("Do this now, then read the mix again.") if outside else ""
+        return self.tr("When this is done:") if outside else ""
 
     def read_again(self) -> None:
         """The same mix once more, after what was told was done."""

@@ -16,7 +16,7 @@ from calibrator.desk.parts import button, card, clear, column, label, row, set_s
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.solids_bar import SolidsBar
 from calibrator.model import UnitSystem
-from calibrator.science.check import Caution, Judged, Verdict, WouldTell, surely_inside
+from calibrator.science.check import Caution, Judged, Pails, Verdict, WouldTell, surely_inside
 from calibrator.science.solids import Solids, SolidsFrom
 from calibrator.values import dataclass
 
@@ -146,7 +146,7 @@ class VerdictPanel(QWidget):
         self.bar.setAccessibleDescription(self.solids.text())
         self._offer(judged.would_tell, found)
         told = [
-            words.may_be_fed_words(judged) if may_be_fed(found) else "",
+            words.may_be_fed_words(judged, alike=_alike(found)) if may_be_fed(found) else "",
             words.would_tell_words(judged, best.way),
             self._inside_words(found, judged, best),
         ]
@@ -154,8 +154,7 @@ class VerdictPanel(QWidget):
 
     def _offer(self, would_tell: WouldTell | None, found: MixFindings) -> None:
         """The way to what would tell more, at hand."""
-        unchecked = found.at_odds and not found.at_odds_checked
-        self.to_water.setVisible(unchecked or would_tell is WouldTell.ZERO_CHECK)
+        self.to_water.setVisible(_water_ordered(found))
         self.to_line.setVisible(would_tell in (WouldTell.OWN_LINE, WouldTell.MORE_REFERENCES) and _of_drops(found))
 
     def _inside_words(self, found: MixFindings, judged: Judged, best: Solids) -> str:
@@ -173,7 +172,8 @@ class VerdictPanel(QWidget):
         if len(found.ways) > 1:
             told.append(self.tr("Each way: {ways}.").format(ways=words.ways_words(found)))
         _say(self.way, " ".join(told))
-        doubts = [words.doubt_words(doubt) for doubt in best.doubts] if best else []
+        ordered = _water_ordered(found)
+        doubts = [words.doubt_words(doubt, water_ordered=ordered) for doubt in best.doubts] if best else []
         _say(self.odds, words.odds_words(found) if found.at_odds else "")
         _say(self.doubts, " ".join([*doubts, *([stale] if stale else [])]))
         set_tone(self.doubts, "warn")
@@ -185,6 +185,8 @@ class VerdictPanel(QWidget):
         unsure = found.judged is not None and found.judged.verdict is Verdict.CANNOT_TELL
         risky = not {Caution.SOLIDS_RISK, Caution.OSMOLALITY_RISK}.isdisjoint(found.cautions)
         for caution in found.cautions:
+            if thin and caution is Caution.SOLIDS_LOW:
+                continue  # the verdict says so
             calmer = thin and caution is Caution.YOUNG_CALVES
             made = label(
                 words.thin_yet_strong_words() if calmer else words.caution_words(caution, unsure=unsure), "caution"
@@ -207,23 +209,33 @@ class VerdictPanel(QWidget):
         self.correction.setText("\n".join(lines))
 
     def _show_causes(self, found: MixFindings) -> None:
-        lines = [
-            self.tr("{number}. {what} ({fits}).").format(
-                number=n, what=words.slip_words(cause), fits=words.fits_words(cause.fits)
-            )
-            for n, cause in enumerate(found.causes, start=1)
-        ]
+        told = self.tr("{what} ({fits}).")
+        lines = [told.format(what=words.slip_words(one), fits=words.fits_words(one.fits)) for one in found.causes]
+        if len(lines) > 1:
+            lines = [f"{n}. {line}" for n, line in enumerate(lines, start=1)]
         outside = found.judged is not None and found.judged.verdict.outside
         if outside and not lines:
             lines = [self.tr("No usual slip fits this reading. Weigh the next powder, and look at the scoop.")]
         self.causes.setText("\n".join(lines))
-        self.causes_card.setVisible(outside)
+        self.causes_card.setVisible(
+            outside and not (found.at_odds and not found.causes)
+        )  # what to look at stands above
 
 
 def may_be_fed(found: MixFindings) -> bool:
     """Whether the verdict is open and nothing about harm is told."""
     open_yet = found.judged is not None and found.judged.verdict is Verdict.CANNOT_TELL
     return open_yet and not found.at_odds and not any(words.grave(caution) for caution in found.cautions)
+
+
+def _water_ordered(found: MixFindings) -> bool:
+    """Whether a check in plain water is what would tell more, or what comes before anything is added."""
+    unchecked = found.at_odds and not found.at_odds_checked
+    return unchecked or (found.judged is not None and found.judged.would_tell is WouldTell.ZERO_CHECK)
+
+
+def _alike(found: MixFindings) -> bool:
+    return found.pails is None or found.pails.verdict in (Pails.ALIKE, Pails.CANNOT_TELL)
 
 
 def _of_drops(found: MixFindings) -> bool:

@@ -215,7 +215,7 @@ CAUTIONS = {
     Caution.TOO_HOT: ({"mix": "112 F"}, "Too hot to drink"),
     Caution.TOO_COOL: ({"calf": "80 F"}, "Too cool for calves"),
     Caution.SOLIDS_RISK: ({"first": "16 16 16"}, "Above 17 % solids"),
-    Caution.SOLIDS_LOW: ({"first": "8 8 8"}, "Below 12 % solids"),
+    Caution.SOLIDS_LOW: ({"first": "9.3 9.3 9.3"}, "Below 12 % solids"),
     Caution.OSMOLALITY_RISK: ({"first": "14.5 14.5 14.5"}, "osmolality"),
     Caution.YOUNG_CALVES: ({"first": "14.5 14.5 14.5"}, "veterinarian decide"),
 }

@@ -8,9 +8,9 @@ from datetime import timedelta
 
 import pytest
 from herd import Herd
-from mix_hands import NOW, bag_count_of, kept_check, type_in, zeroed
+from mix_hands import NOW, bag_count_of, kept_check, own_line, refractometer, type_in, zeroed
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLineEdit
+from PySide6.QtWidgets import QApplication, QLabel, QLineEdit
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
@@ -118,6 +118,37 @@ def test_a_kept_check_that_is_withdrawn_is_told_no_more(qtbot: QtBot, sure: MixC
     desk.keep(replace(check, withdrawn_reason="another tank"), "another tank")
     assert not panel.verdict.kept.isVisibleTo(sure)
     assert panel.verdict.verdict.text() == "No verdict yet"
+
+
+def test_nothing_is_said_twice_nor_against_itself(qtbot: QtBot, sure: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    panel, told = sure.check, sure.check.verdict
+    type_in(qtbot, panel.readings.first.line, "9.5 9.5 9.5")
+    cautions = [told._cautions.itemAt(n).widget() for n in range(told._cautions.count())]
+    assert not [one for one in cautions if isinstance(one, QLabel) and "Below 12 %" in one.text()]  # it is too thin
+    assert len(panel.found.causes) != 1 or told.causes.text()[:2] != "1."
+    panel.keep()
+    assert told.now.text().endswith("Once something was added:")
+    # The mean is right, and the pails are not.
+    type_in(qtbot, panel.readings.first.line, "12.6 12.6 12.6")
+    type_in(qtbot, panel.readings.last.line, "10.2 10.2 10.2")
+    assert told.verdict.text() == "Looks right"
+    assert "it can be fed" not in told.would_tell.text()
+    assert "the pails differ" in told.would_tell.text()
+
+
+def test_a_check_in_plain_water_is_ordered_once(qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    tool = refractometer(herd)
+    zeroed(herd, tool, days=10.0)
+    own_line(herd, tool)
+    desk.changed.emit()
+    told = page.check.verdict
+    type_in(qtbot, page.check.readings.first.line, "9.5 9.5 9.5")
+    assert told.doubts.text() == "The instrument's last check in plain water is more than a week old: do it again."
+    assert not told.to_water.isVisibleTo(page)
+    type_in(qtbot, page.check.readings.volume.line, "30 gal")
+    assert "1. check the instrument in plain water" in told.odds.text()
+    assert told.to_water.isVisibleTo(page)
+    assert told.doubts.text() == "The instrument's last check in plain water is more than a week old."
 
 
 def test_drops_and_volume_that_disagree_are_said_first(qtbot: QtBot, sure: MixCheckPage) -> None:
