@@ -776,16 +776,16 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Guardada el {day} a las {time}. Queda a la vista hasta que escriba la próxima revisión.</translation>
     </message>
     <message>
-        <source>Look at these first, then read the mix again.</source>
-        <translation>Vea primero estas cosas y luego lea la mezcla otra vez.</translation>
+        <source>Look at these first, and type the fresh readings. Once something was added:</source>
+        <translation>Vea primero estas cosas y escriba las lecturas nuevas. Cuando haya agregado algo:</translation>
     </message>
     <message>
-        <source>Add nothing before both agree: read the mix again.</source>
-        <translation>No agregue nada antes de que las dos concuerden: lea la mezcla otra vez.</translation>
+        <source>Stirred only? Type the fresh drops. Once something was added:</source>
+        <translation>¿Solo revolvió? Escriba las gotas nuevas. Cuando haya agregado algo:</translation>
     </message>
     <message>
-        <source>Do this now, then read the mix again.</source>
-        <translation>Haga esto ahora y luego lea la mezcla otra vez.</translation>
+        <source>When this is done:</source>
+        <translation>Cuando esté hecho:</translation>
     </message>
     <message>
         <source>after correcting</source>
@@ -5347,26 +5347,6 @@ entre {low} y {high}
         <translation>La línea de la leche entera da materia seca; aquí se cambió a peso de polvo.</translation>
     </message>
     <message>
-        <source>Its last check in plain water is more than a week old: do it again.</source>
-        <translation>Su última revisión en agua sola tiene más de una semana: hágala otra vez.</translation>
-    </message>
-    <message>
-        <source>It was never checked in a sugar solution.</source>
-        <translation>Nunca se revisó en una solución de azúcar.</translation>
-    </message>
-    <message>
-        <source>Its last check in a sugar solution is more than three months old.</source>
-        <translation>Su última revisión en una solución de azúcar tiene más de tres meses.</translation>
-    </message>
-    <message>
-        <source>It read the sugar solution wrong. Do not trust it until it was cleaned and checked again.</source>
-        <translation>Marcó mal la solución de azúcar. No confíe en él hasta limpiarlo y revisarlo otra vez.</translation>
-    </message>
-    <message>
-        <source>It does not compensate for temperature: type how warm the instrument is.</source>
-        <translation>No compensa la temperatura: escriba qué tan caliente está el instrumento.</translation>
-    </message>
-    <message>
         <source>This reading lies beyond the weighed mixes that the line was made from.</source>
         <translation>Esta lectura queda fuera de las mezclas pesadas con que se hizo la línea.</translation>
     </message>
@@ -5439,10 +5419,6 @@ entre {low} y {high}
         <translation>Agregue mezclas pesadas a la calibración Brix; la hacen más precisa.</translation>
     </message>
     <message>
-        <source>It is too near the limit for this instrument. Weigh the powder of the next batch instead.</source>
-        <translation>Está demasiado cerca del límite para este instrumento. Mejor pese el polvo de la siguiente tanda.</translation>
-    </message>
-    <message>
         <source>Two ways disagree ({one}; {other}). The volume takes it that the powder went in as on the chart: too little or too much powder it cannot see. Before you add anything:</source>
         <translation>Dos lecturas no concuerdan ({one}; {other}). El volumen da por hecho que se echó el polvo de la tabla: no puede ver si faltó o sobró polvo. Antes de agregar nada:</translation>
     </message>
@@ -5479,8 +5455,44 @@ entre {low} y {high}
         <translation>Solo cuando las dos concuerden:</translation>
     </message>
     <message>
+        <source>The instrument was never checked in plain water: its zero may be off.</source>
+        <translation>El instrumento nunca se revisó en agua sola: su cero puede estar corrido.</translation>
+    </message>
+    <message>
+        <source>The instrument&apos;s last check in plain water is more than a week old.</source>
+        <translation>La última revisión del instrumento en agua sola tiene más de una semana.</translation>
+    </message>
+    <message>
+        <source>The instrument&apos;s last check in plain water is more than a week old: do it again.</source>
+        <translation>La última revisión del instrumento en agua sola tiene más de una semana: repítala.</translation>
+    </message>
+    <message>
+        <source>The instrument was never checked in a sugar solution.</source>
+        <translation>El instrumento nunca se revisó en una solución de azúcar.</translation>
+    </message>
+    <message>
+        <source>The instrument&apos;s last check in a sugar solution is more than three months old.</source>
+        <translation>La última revisión del instrumento en una solución de azúcar tiene más de tres meses.</translation>
+    </message>
+    <message>
+        <source>The instrument read the sugar solution wrong. Do not trust it until it was cleaned and checked again.</source>
+        <translation>El instrumento marcó mal la solución de azúcar. No confíe en él hasta limpiarlo y revisarlo otra vez.</translation>
+    </message>
+    <message>
+        <source>The instrument does not compensate for temperature: type how warm it is.</source>
+        <translation>El instrumento no compensa la temperatura: anote qué tan caliente está.</translation>
+    </message>
+    <message>
         <source>More drops would not settle it. Weighed mixes would, once for this powder: two make a start, six a sure verdict; see the tab Brix calibration.</source>
         <translation>Con más gotas no se sabría más. Se sabe con mezclas pesadas en la báscula, una sola vez para este polvo: con dos se empieza, con seis el resultado es firme; vea la pestaña Calibración Brix.</translation>
+    </message>
+    <message>
+        <source>The reading is too near the limit for this instrument. Weigh the powder of the next batch instead.</source>
+        <translation>La lectura está demasiado cerca del límite para este instrumento. Mejor pese el polvo de la próxima tanda.</translation>
+    </message>
+    <message>
+        <source>On average nothing speaks against it, but the pails differ: see below.</source>
+        <translation>En promedio nada indica que esté mal, pero las cubetas difieren: vea abajo.</translation>
     </message>
     <message>
         <source>Nothing speaks against it: it can be fed.</source>
@@ -12194,6 +12206,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Diga qué sólidos se desean.</translation>
     </message>
     <message>
+        <source>{what} ({fits}).</source>
+        <translation>{what} ({fits}).</translation>
+    </message>
+    <message>
         <source>Type the drops of the first pail, best three: the verdict comes at once.</source>
         <translation>Escriba las gotas de la primera cubeta, mejor tres: el resultado llega enseguida.</translation>
     </message>
@@ -12204,10 +12220,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Reckoned for the volume on the chart; type what is in the vessel to be sure.</source>
         <translation>Calculado para el volumen de la tabla; escriba lo que hay en el recipiente para estar seguro.</translation>
-    </message>
-    <message>
-        <source>{number}. {what} ({fits}).</source>
-        <translation>{number}. {what} ({fits}).</translation>
     </message>
     <message>
         <source>No usual slip fits this reading. Weigh the next powder, and look at the scoop.</source>
