@@ -94,14 +94,19 @@ class Notice(QFrame):
             return True
         return False
 
-    def place(self, gap: QRect) -> None:
-        """Stand at the foot of the gap, wider than it only where the words are too many for its height."""
+    def place(self, gap: QRect, typed_in: QRect) -> None:
+        """Stand at the foot of the gap, wider than it only where the words are too many for its height; then not over
+        the field that is typed in."""
         width, height = _WIDTHS[-1], 0
         for width in _WIDTHS:
             height = max(self.heightForWidth(width), self.minimumSizeHint().height())
             if height <= gap.height():
                 break
-        self.setGeometry(QRect(gap.left(), gap.bottom() + 1 - height, width, height))
+        place = QRect(gap.left(), gap.bottom() + 1 - height, width, height)
+        if place.intersects(typed_in):
+            above = typed_in.top() - SPACE - height
+            place.moveTop(above if above >= 0 else typed_in.bottom() + 1 + SPACE)
+        self.setGeometry(place)
 
     def _undo(self) -> None:
         undo = self._said.undo

@@ -8,11 +8,14 @@ from importlib import import_module
 from pathlib import Path
 from typing import cast
 
-from PySide6.QtCore import QSize, Qt, QTimer
+from PySide6.QtCore import QPoint, QRect, QSize, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QResizeEvent
 from PySide6.QtWidgets import (
+    QAbstractSpinBox,
+    QApplication,
     QDialog,
     QHBoxLayout,
+    QLineEdit,
     QMainWindow,
     QStackedWidget,
     QWidget,
@@ -94,6 +97,9 @@ class _Whole(QWidget):
         self._pages.resize(event.size())
 
 
+TYPED_IN = (QLineEdit, QAbstractSpinBox)
+
+
 class Window(QMainWindow):
     """Shows one page at a time and looks after what other computers have kept meanwhile."""
 
@@ -131,6 +137,7 @@ class Window(QMainWindow):
         self.setCentralWidget(middle)
         self._notice = Notice(self)
         self._notice.not_opened.connect(self._say_not_opened)
+        cast(QApplication, QApplication.instance()).focusChanged.connect(self._focus_moved)
         self._name_farm()
         self.watch = Watch(desk, self)
         self.watch.looked.connect(self._looked)
@@ -380,4 +387,10 @@ class Window(QMainWindow):
         if self.rail.isHidden():
             gap.setTop(self.height() // 2)
             gap.setBottom(self.height() - SPACE)
-        self._notice.place(gap)
+        at = self.focusWidget()
+        typed_in = QRect(at.mapTo(self, QPoint(0, 0)), at.size()) if isinstance(at, TYPED_IN) else QRect()
+        self._notice.place(gap, typed_in)
+
+    def _focus_moved(self) -> None:
+        if self._notice.isVisible() and isinstance(self.focusWidget(), TYPED_IN):
+            self._place_notice()

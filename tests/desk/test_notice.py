@@ -8,9 +8,11 @@ import pytest
 from answers import Answers
 from PySide6.QtCore import QPoint, QRect, QUrl
 from PySide6.QtGui import QDesktopServices
+from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.notice import NOTICE_MS
+from calibrator.desk.pages.what_to_do import NEW_LOT
 from calibrator.desk.window import Window
 
 LONG = "The file could not be written, because the folder is on a disk that was taken out. " * 2
@@ -37,6 +39,27 @@ def test_a_long_word_grows_beside_the_rail_rather_than_over_its_buttons(window: 
     shown = window._notice.geometry()
     assert window.rect().contains(shown)
     assert not any(shown.intersects(on_window(window, key)) for key in window.rail.buttons)
+
+
+def test_it_covers_no_field_that_is_typed_in(window: Window, desk: Desk) -> None:
+    window.resize(1024, 740)
+    window.show_page("lots", NEW_LOT)
+    QApplication.processEvents()
+    desk.say(2 * LONG)
+    first = window._notice.geometry()
+    page = window.current_page
+    lines = [
+        each for each in page.findChildren(QLineEdit) if each.isVisible() and first.intersects(place(window, each))
+    ]
+    assert lines
+    for line in lines:
+        line.setFocus()
+        assert not window._notice.geometry().intersects(place(window, line))
+        assert window.rect().contains(window._notice.geometry())
+
+
+def place(window: Window, widget: QWidget) -> QRect:
+    return QRect(widget.mapTo(window, QPoint(0, 0)), widget.size())
 
 
 def test_a_long_word_stays_as_long_as_it_takes_to_read(window: Window, desk: Desk) -> None:
