@@ -98,11 +98,11 @@ def group_text(group: PlanGroup, mix: Mix, system: UnitSystem) -> str:
 
 def strength_text(mix: Mix, system: UnitSystem) -> str:
     """How strong a mix is, in one line that says which solids; grams in a litre only where litres are used."""
-    words = translate("RateWords", "{solids} solids as mixed (powder with its own water), {dry} dry matter")
+    words = translate("RateWords", "{solids} solids as mixed, {dry} dry matter (without the powder's own water)")
     if system is UnitSystem.METRIC:
         words = translate(
             "RateWords",
-            "{solids} solids as mixed (powder with its own water), {dry} dry matter, {grams} g in a liter of mix",
+            "{solids} solids as mixed, {dry} dry matter (without the powder's own water), {grams} g in a liter of mix",
         )
     return words.format(
         solids=_share(mix.solids_share), dry=_share(mix.dry_matter_share), grams=round(mix.powder_g_per_l)
@@ -111,7 +111,7 @@ def strength_text(mix: Mix, system: UnitSystem) -> str:
 
 def osmolality_text(mix: Mix) -> str:
     """The osmolality, named as the estimate that it is."""
-    words = translate("RateWords", "osmolality about {value} mOsm/kg (an estimate: give or take {spread})")
+    words = translate("RateWords", "osmolality about {value} mOsm/kg (what is dissolved; an estimate: ± {spread})")
     return words.format(value=_tens(mix.osmolality_mosm_per_kg), spread=_tens(2 * mix.osmolality_u))
 
 

@@ -84,7 +84,10 @@ class SheetLine:
 
     @property
     def off_share(self) -> float | None:
-        """How far the strength is off, by the count or by rounding; None where powder can only be weighed."""
+        """How far the count is off the batch's powder by weight; None where powder can only be weighed.
+
+        Where the water is trimmed to the count, how far the strength is off by rounding that.
+        """
         if self.scoops is None or not self.scoops.told:
             return None
         return self.scoops.error_share if self.trimmed_share is None else self.batch.ratio_error_share

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from fractions import Fraction
 
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.sheets import GroupSheet, SheetLine
 from calibrator.desk.speech import decimal_comma
-from calibrator.model import Farm, FillWay, UnitSystem
+from calibrator.model import Farm, FillWay, ScoopRule, UnitSystem
 from calibrator.science.delivered import delivered
 from calibrator.science.heat import scalds_in_seconds
 from calibrator.science.portions import most_at_once_g
@@ -92,14 +93,23 @@ def way_text(way: ScoopWay, to: Telling) -> str:
 
 
 def scoops_text(line: SheetLine, to: Telling) -> str:
-    """The count as it is said aloud; "weigh it" where counting would not do, the count to the line beside it."""
+    """The count in a cell; "weigh it" where counting would not do, the count to the line beside it."""
+    return _scoops_told(line, to, each_text)
+
+
+def scoops_words(line: SheetLine, to: Telling) -> str:
+    """The same where there is room to say what "2 ×" is of."""
+    return _scoops_told(line, to, _each_words)
+
+
+def _scoops_told(line: SheetLine, to: Telling, each: Callable[[SheetLine, str], str]) -> str:
     count = line.scoops
     if count is None or not count.told:
         return translate("TableWords", "weigh it")
     told = " + ".join(f"{number_text(number)} {way_text(way, to)}" for way, number in count.parts)
     if line.batches > 1 and len(count.parts) > 1:
         told = f"({told})"
-    told = each_text(line, told)
+    told = each(line, told)
     return told if count.countable else translate("TableWords", "weigh it, or {count}").format(count=told)
 
 
@@ -110,14 +120,27 @@ def each_text(line: SheetLine, text: str) -> str:
     return translate("TableWords", "{batches} × {amount}").format(batches=line.batches, amount=text)
 
 
+def _each_words(line: SheetLine, text: str) -> str:
+    if line.batches == 1:
+        return text
+    return translate("TableWords", "{batches} batches of {amount}").format(batches=line.batches, amount=text)
+
+
 def number_text(number: float) -> str:
     """Scoopfuls as they are counted: "3", "3 1/2", "1/4"."""
     whole, rest = divmod(Fraction(number).limit_denominator(100), 1)
     return " ".join(str(part) for part in (whole, rest) if part) or "0"
 
 
+def off_heading(sheet: GroupSheet | None) -> str:
+    """What `error_text` compares: the count with the weight beside it, or the strength with the wanted one."""
+    if sheet is not None and sheet.rule.rule is ScoopRule.ONE_KIND:
+        return translate("TableWords", "Mix off")
+    return translate("TableWords", "Count off")
+
+
 def error_text(line: SheetLine) -> str:
-    """How far the strength is off."""
+    """How far the count is off the weight beside it; where the water is trimmed to it, how far the strength is."""
     return "–" if line.off_share is None else _signed(line.off_share)
 
 
@@ -138,9 +161,9 @@ def error_words(line: SheetLine, to: Telling) -> str:
 
 def _off_words(off: str, spread: str, *, short: bool) -> str:
     if short:
-        told = translate("TableWords", "powder {share} short, give or take {spread}")
+        told = translate("TableWords", "{share} under the weight, give or take {spread}")
     else:
-        told = translate("TableWords", "powder {share} over, give or take {spread}")
+        told = translate("TableWords", "{share} over the weight, give or take {spread}")
     return told.format(share=off, spread=spread)
 
 

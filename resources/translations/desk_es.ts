@@ -293,10 +293,6 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Medidas</translation>
     </message>
     <message>
-        <source>Off by</source>
-        <translation>Diferencia</translation>
-    </message>
-    <message>
         <source>Batches</source>
         <translation>Tandas</translation>
     </message>
@@ -1862,8 +1858,16 @@ entre {low} y {high}
         <translation>Elija uno: de eso depende cuánto polvo recibe cada becerra.</translation>
     </message>
     <message>
-        <source>Mix or water?</source>
-        <translation>¿Mezcla o agua?</translation>
+        <source>Each calf gets {water} of water; with its powder it drinks {mix} of mix.</source>
+        <translation>A cada becerra le tocan {water} de agua; con su polvo toma {mix} de mezcla.</translation>
+    </message>
+    <message>
+        <source>Each calf drinks {mix} of mix: {water} of water and its powder.</source>
+        <translation>Cada becerra toma {mix} de mezcla: {water} de agua y su polvo.</translation>
+    </message>
+    <message>
+        <source>This volume is</source>
+        <translation>Este volumen es de</translation>
     </message>
     <message>
         <source>= {powder} of powder per calf and feeding, {solids} solids</source>
@@ -1876,10 +1880,6 @@ entre {low} y {high}
     <message>
         <source>Choose one: {volume} of mix has {water} of water in it; {volume} of water becomes {mix} with its powder.</source>
         <translation>Elija uno: en {volume} de mezcla hay {water} de agua; {volume} de agua con su polvo dan {mix}.</translation>
-    </message>
-    <message>
-        <source>{water} of water, {mix} with its powder</source>
-        <translation>{water} de agua, {mix} ya con su polvo</translation>
     </message>
 </context>
 <context>
@@ -5006,7 +5006,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>&amp;Print label</source>
-        <translation>Imprimir eti&amp;queta</translation>
+        <translation>&amp;Imprimir etiqueta</translation>
     </message>
     <message>
         <source>Lot s&amp;heet</source>
@@ -6396,8 +6396,8 @@ entre {low} y {high}
         <translation>Polvo</translation>
     </message>
     <message>
-        <source>How the rate is told</source>
-        <translation>Cómo se da la dosis</translation>
+        <source>How strong: the recipe says</source>
+        <translation>Qué tan fuerte: la receta dice</translation>
     </message>
     <message>
         <source>On this much water</source>
@@ -6426,6 +6426,10 @@ entre {low} y {high}
     <message>
         <source>Dry matter, by weight</source>
         <translation>Materia seca, en peso</translation>
+    </message>
+    <message>
+        <source>The recipe: {recipe}</source>
+        <translation>La receta: {recipe}</translation>
     </message>
     <message>
         <source>The same mix is:</source>
@@ -6503,16 +6507,16 @@ entre {low} y {high}
         <translation>{volume} de mezcla terminada por becerra</translation>
     </message>
     <message>
-        <source>{solids} solids as mixed (powder with its own water), {dry} dry matter</source>
-        <translation>{solids} de sólidos en la mezcla (polvo con su propia agua), {dry} de materia seca</translation>
+        <source>{solids} solids as mixed, {dry} dry matter (without the powder&apos;s own water)</source>
+        <translation>{solids} de sólidos en la mezcla, {dry} de materia seca (sin el agua propia del polvo)</translation>
     </message>
     <message>
-        <source>{solids} solids as mixed (powder with its own water), {dry} dry matter, {grams} g in a liter of mix</source>
-        <translation>{solids} de sólidos en la mezcla (polvo con su propia agua), {dry} de materia seca, {grams} g por litro de mezcla</translation>
+        <source>{solids} solids as mixed, {dry} dry matter (without the powder&apos;s own water), {grams} g in a liter of mix</source>
+        <translation>{solids} de sólidos en la mezcla, {dry} de materia seca (sin el agua propia del polvo), {grams} g por litro de mezcla</translation>
     </message>
     <message>
-        <source>osmolality about {value} mOsm/kg (an estimate: give or take {spread})</source>
-        <translation>osmolalidad de unos {value} mOsm/kg (estimada, más o menos {spread})</translation>
+        <source>osmolality about {value} mOsm/kg (what is dissolved; an estimate: ± {spread})</source>
+        <translation>osmolalidad de unos {value} mOsm/kg (lo disuelto; estimada, ± {spread})</translation>
     </message>
 </context>
 <context>
@@ -9999,7 +10003,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>&amp;Initials</source>
-        <translation>&amp;Iniciales</translation>
+        <translation>Ini&amp;ciales</translation>
     </message>
     <message>
         <source>Si&amp;gn off</source>
@@ -10007,7 +10011,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>&amp;Print the scoop label</source>
-        <translation>Imprimir la &amp;etiqueta</translation>
+        <translation>&amp;Imprimir la etiqueta</translation>
     </message>
     <message>
         <source>Lot s&amp;heet</source>
@@ -11001,6 +11005,18 @@ Sign off all the same? The record will say so.</source>
         <translation>{batches} × {amount}</translation>
     </message>
     <message>
+        <source>{batches} batches of {amount}</source>
+        <translation>{batches} tandas de {amount}</translation>
+    </message>
+    <message>
+        <source>Mix off</source>
+        <translation>Dif. mezcla</translation>
+    </message>
+    <message>
+        <source>Count off</source>
+        <translation>Dif. cuenta</translation>
+    </message>
+    <message>
         <source>water trimmed, {share} of everything; give or take {spread}</source>
         <translation>agua ajustada, {share} de todo; puede variar {spread}</translation>
     </message>
@@ -11009,12 +11025,12 @@ Sign off all the same? The record will say so.</source>
         <translation>justo; puede variar {spread}</translation>
     </message>
     <message>
-        <source>powder {share} short, give or take {spread}</source>
-        <translation>falta {share} de polvo; puede variar {spread}</translation>
+        <source>{share} under the weight, give or take {spread}</source>
+        <translation>{share} menos que el peso; puede variar {spread}</translation>
     </message>
     <message>
-        <source>powder {share} over, give or take {spread}</source>
-        <translation>sobra {share} de polvo; puede variar {spread}</translation>
+        <source>{share} over the weight, give or take {spread}</source>
+        <translation>{share} más que el peso; puede variar {spread}</translation>
     </message>
     <message>
         <source>Makes {solids} solids as mixed.</source>
@@ -11088,11 +11104,11 @@ Sign off all the same? The record will say so.</source>
         <translation>&amp;Cambiar</translation>
     </message>
     <message>
-        <source>P&amp;rint</source>
+        <source>&amp;Print</source>
         <translation>&amp;Imprimir</translation>
     </message>
     <message>
-        <source>&amp;Plan</source>
+        <source>P&amp;lan</source>
         <translation>Pla&amp;n</translation>
     </message>
     <message>
@@ -11438,12 +11454,24 @@ Sign off all the same? The record will say so.</source>
         <translation>son muchas para contarlas: pesar es más exacto</translation>
     </message>
     <message>
+        <source>Water, {count} batches</source>
+        <translation>Agua, {count} tandas</translation>
+    </message>
+    <message>
+        <source>Powder, {count} batches</source>
+        <translation>Polvo, {count} tandas</translation>
+    </message>
+    <message>
+        <source>Scoopfuls, {count} batches</source>
+        <translation>Medidas, {count} tandas</translation>
+    </message>
+    <message>
         <source>fits the {vessel}</source>
         <translation>cabe en {vessel}</translation>
     </message>
     <message>
         <source>C&amp;alves today</source>
-        <translation>Be&amp;cerras hoy</translation>
+        <translation>Bece&amp;rras hoy</translation>
     </message>
     <message>
         <source>Group</source>
@@ -12333,10 +12361,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Scoopfuls</source>
         <translation>Medidas</translation>
-    </message>
-    <message>
-        <source>Off by</source>
-        <translation>Diferencia</translation>
     </message>
     <message>
         <source>Finished mix</source>

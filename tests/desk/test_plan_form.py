@@ -435,12 +435,12 @@ def test_the_difference_between_mix_and_water_is_told_by_the_figures_typed_as_th
     put(qtbot, editor.volume.line, "2.5 qt")
     before = editor._means_note.text()
     editor.finished.click()
-    water, whole = editor._means_note.text().removesuffix(" with its powder").split(" of water, ")
-    assert whole == "2 1/2 qt"
+    told = editor._means_note.text()
+    water = told.removeprefix("Each calf drinks 2 1/2 qt of mix: ").removesuffix(" of water and its powder.")
     assert f"2 1/2 qt of mix has {water} of water in it" in before
     editor.water.click()
-    water, whole = editor._means_note.text().removesuffix(" with its powder").split(" of water, ")
-    assert water == "2 1/2 qt"
+    told = editor._means_note.text()
+    whole = told.removeprefix("Each calf gets 2 1/2 qt of water; with its powder it drinks ").removesuffix(" of mix.")
     assert before.endswith(f"2 1/2 qt of water becomes {whole} with its powder.")
 
 
@@ -467,7 +467,7 @@ def test_each_way_of_telling_a_rate_is_shown_by_its_own_figures(form: PlanForm, 
     rate = form.groups[0].rate
     rate.basis.setCurrentIndex(rate.basis.findData(basis))
     rate.basis.activated.emit(rate.basis.currentIndex())
-    assert rate._example.text() == told
+    assert rate._example.text() == f"The recipe: {told}"
 
 
 def test_labels_begin_with_a_capital(form: PlanForm, herd: Herd) -> None:

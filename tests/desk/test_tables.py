@@ -202,7 +202,14 @@ def test_a_batch_that_would_run_over_is_split_and_says_by_how_much(shown: Callab
     page = shown()
     assert today(page) == ("2 × 2 gal 2 qt", "2 × 50.0 oz", "2 × 5 to the line")
     assert page.view.today.rows[0].water.note.text().startswith("mix 2 equal batches, one would run over by ")
+    assert page.view.today.rows[0].scoops.accessibleName() == "Scoopfuls, 2 batches: 2 × 5 to the line"
+    assert "2 batches of 5 to the line" in page.view.table.batches.data(
+        page.view.table.batches.index(3, 0), Qt.ItemDataRole.ToolTipRole
+    )
     assert cells(page, "8")[Column.BATCHES] == "1"
+    page.view.today.rows[0].calves.setText("8")
+    page.view.today.rows[0].calves.textEdited.emit("8")
+    assert page.view.today.rows[0].scoops.accessibleName() == "Scoopfuls: 8 to the line"
 
 
 def test_groups_of_one_rate_have_a_table_together(shown: Callable[[], TablesPage], herd: Herd) -> None:
@@ -543,9 +550,12 @@ def test_a_count_without_error_is_on_target(shown: Callable[[], TablesPage], her
 
 
 def test_a_count_that_is_off_says_off_what(shown: Callable[[], TablesPage], herd: Herd) -> None:
-    """It is the powder of the batch that is short, and not the mix or a feeding."""
+    """It is the count that is short of the batch's weight beside it, and not the mix or a feeding."""
     herd.sign("25-1103C", TEN_OZ_LEVEL)
-    for more, words in ((1.012, "powder 1.2 % short, give or take "), (0.988, "powder 1.2 % over, give or take ")):
+    for more, words in (
+        (1.012, "1.2 % under the weight, give or take "),
+        (0.988, "1.2 % over the weight, give or take "),
+    ):
         herd.plan("Milk", replace(group(10), volume_ml=more * group(10).volume_ml))
         page = shown()
         page.plans.setCurrentIndex(page.plans.count() - 1)

@@ -369,13 +369,17 @@ class GroupEditor(QFrame):
         comma = decimal_comma()
         water = show_typed_volume(mix.water_ml, system, decimal_comma=comma)
         whole = show_typed_volume(mix.volume_ml, system, decimal_comma=comma)
-        return self.tr("{water} of water, {mix} with its powder").format(water=water, mix=whole)
+        if self.means() is VolumeMeans.WATER:
+            return self.tr("Each calf gets {water} of water; with its powder it drinks {mix} of mix.").format(
+                water=water, mix=whole
+            )
+        return self.tr("Each calf drinks {mix} of mix: {water} of water and its powder.").format(water=water, mix=whole)
 
     def _lay_out(self) -> None:
         figures = row(self._calves, self._feedings, self.volume, spacing=2 * SPACE)
         for place, stretch in enumerate((2, 2, 4)):
             figures.setStretch(place, stretch)
-        choices = row(label(self.tr("Mix or water?"), wrap=False), self.finished, self.water, None, spacing=2 * SPACE)
+        choices = row(label(self.tr("This volume is"), wrap=False), self.finished, self.water, None, spacing=2 * SPACE)
         means = column(choices, self._means_note, spacing=3)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)

@@ -54,7 +54,7 @@ class RateEditor(QWidget):
         for basis in RateBasis:
             self.basis.addItem(basis_name(basis), basis)
         self.basis.activated.connect(self._change_basis)
-        self._basis = Captioned(self.tr("How the rate is told"), self.basis)
+        self._basis = Captioned(self.tr("How strong: the recipe says"), self.basis)
         self.mass = Amount(desk, self.tr("Powder"), Kind.MASS)
         self.volume = Amount(desk, self.tr("On this much water"), Kind.VOLUME)
         self.share = Amount(desk, self.tr("Share of the mix"), Kind.PERCENT, within=SOLIDS_PCT, examples=SOLIDS)
@@ -222,7 +222,8 @@ class RateEditor(QWidget):
             for words in (self._same, self._example):
                 words.setText("")
             return
-        self._example.setText(rate_example(rate, ratio, self._powder, self._water_c, self.desk.system))
+        recipe = rate_example(rate, ratio, self._powder, self._water_c, self.desk.system)
+        self._example.setText(self.tr("The recipe: {recipe}").format(recipe=recipe))
         lines = same_mix(ratio, self._powder, self._water_c, self.desk.system, self._shown)
         self._same.setText("\n".join([self.tr("The same mix is:"), *lines]))
 

@@ -19,10 +19,12 @@ from calibrator.desk.table_words import (
     error_text,
     error_words,
     levels_text,
+    off_heading,
     portions_text,
     powder_text,
     rounding_words,
     scoops_text,
+    scoops_words,
     telling,
     vessel_text,
     water_text,
@@ -129,7 +131,7 @@ class BatchModel(QAbstractTableModel):
     def _headers(self) -> tuple[str, ...]:
         return (
             self.tr("Calves"), self.tr("Water"), self.tr("Powder by weight"), self.tr("Scoopfuls"),
-            self.tr("Off by"), self.tr("Batches"),
+            off_heading(self._sheet), self.tr("Batches"),
         )  # fmt: skip
 
     def _text(self, column: Column, line: SheetLine, to: Telling) -> str:
@@ -148,7 +150,7 @@ class BatchModel(QAbstractTableModel):
 
     def _tip(self, line: SheetLine, to: Telling) -> str:
         """The whole row in words, whatever a narrow column cut off."""
-        told = [scoops_text(line, to)] if self._sheet and self._sheet.ways else []
+        told = [scoops_words(line, to)] if self._sheet and self._sheet.ways else []
         told.append(portions_text(line, to))
         told.append(error_words(line, to))
         if self._sheet:

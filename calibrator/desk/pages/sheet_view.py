@@ -23,7 +23,7 @@ from calibrator.desk.rate_words import group_text, osmolality_text, rate_text, s
 from calibrator.desk.sheets import Changed, GroupSheet, LotInUse, PlanSheet, SheetLine
 from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.strength_words import at_risk, strength_cautions
-from calibrator.desk.table_words import Telling, heavy_text, scald_words, scoops_text, telling
+from calibrator.desk.table_words import Telling, heavy_text, scald_words, scoops_words, telling
 from calibrator.desk.theme import SPACE
 from calibrator.desk.warmth import Warm, hot_needed, served, warm
 from calibrator.desk.warmth_words import hot_text, order_text
@@ -230,9 +230,9 @@ class SheetView(QWidget):
             text = self.tr("{name}, {calves}: {now}, as before")
             if change.to_line:
                 text = self.tr("{name}, {calves}: {now}, as many as before, each to the new line")
-            return text.format(name=name, calves=calves, now=scoops_text(now, to))
+            return text.format(name=name, calves=calves, now=scoops_words(now, to))
         text = self.tr("{name}, {calves}: {before}  →  {now}")
-        return text.format(name=name, calves=calves, before=scoops_text(before, to), now=scoops_text(now, to))
+        return text.format(name=name, calves=calves, before=scoops_words(before, to), now=scoops_words(now, to))
 
     def _want_weigh_in(self) -> None:
         self.weigh_in_wanted.emit()

@@ -67,7 +67,7 @@ class TablesPage(Page):
         self.plans.activated.connect(self._choose)
         self.new = button(self.tr("&New plan"), self._begin_plan)
         self.change = button(self.tr("&Change plan"), self._change_plan)
-        self.print = button(self.tr("P&rint"), self._show_paper, "main")
+        self.print = button(self.tr("&Print"), self._show_paper, "main")
         self.view = SheetView(self._today)
         self._form, self._paper = Later(self._make_form), Later(self._make_paper)
         self._empty = self._make_empty()
@@ -152,7 +152,7 @@ class TablesPage(Page):
     def _lay_out(self) -> None:
         self.body.removeWidget(self.title)
         self.title.setWordWrap(False)
-        self._caption = label(self.tr("&Plan"), wrap=False)
+        self._caption = label(self.tr("P&lan"), wrap=False)
         self._caption.setBuddy(self.plans)
         self._tools = QWidget()
         tools = row(self._caption, self.plans, self.new, self.change, self.print)

@@ -70,9 +70,9 @@ def _keep_at_least(where: QLabel, tall: int) -> None:
 class Figure(QWidget):
     """A figure with its caption above."""
 
-    def __init__(self, caption: str) -> None:
+    def __init__(self) -> None:
         super().__init__()
-        self._caption = label(caption, "quiet", wrap=False)
+        self._caption = label("", "quiet", wrap=False)
         self.value = label("", "heading")
         self.note = label("", "quiet")
         self.note.setAlignment(Qt.AlignmentFlag.AlignTop)  # not in the middle of the room it keeps
@@ -85,6 +85,12 @@ class Figure(QWidget):
         for each in (self._caption, self.value, self.note):
             layout.addWidget(each)
         layout.addStretch(1)
+
+    def name(self, caption: str) -> None:
+        """Say what the figure is of."""
+        if caption != self._caption.text():
+            self._caption.setText(caption)
+            self.setAccessibleName(f"{caption}: {self.value.text()}")
 
     def tell(self, value: str, note: str = "") -> None:
         """Show a figure and, small, a word on it."""
@@ -129,8 +135,8 @@ class TodayRow(QWidget):
         self._caption.setFixedWidth(NAME_WIDTH)
         self._caption.setBuddy(self.calves)
         self._name(group, alone)
-        self.water, self.powder = Figure(self.tr("Water")), Figure(self.tr("Powder by weight"))
-        self.scoops = Figure(self.tr("Scoopfuls"))
+        self.water, self.powder, self.scoops = Figure(), Figure(), Figure()
+        self._name_figures(1)
         self.more = label("", "quiet")
         self.more.hide()
         self._lay_out()
@@ -144,6 +150,7 @@ class TodayRow(QWidget):
         if was is None or not sheet.kin_of(was[0]):
             self._keep_room(sheet, to)
         if line is None:
+            self._name_figures(1)
             for figure in (self.water, self.powder, self.scoops):
                 figure.tell("–")
             reasons = {
@@ -153,6 +160,7 @@ class TodayRow(QWidget):
             self.water.say(reasons[rest] if rest else self.tr("Type how many calves there are today."))
             self.more.setText("")
             return
+        self._name_figures(line.batches)
         self.water.tell(each_text(line, water_text(line.batch.mix.water_ml, to)))
         besides = (portions_text(line, to), additives_text(line, sheet, to))
         self.powder.tell(each_text(line, powder_text(line.powder_g, to)), "\n".join(filter(None, besides)))
@@ -170,6 +178,18 @@ class TodayRow(QWidget):
         self._tell_vessel(sheet, line, to)
         warmth = warm_text(line, warm, sheet.farm.hot_water, to) if warm else ""
         _say(self.more, "\n".join(text for text in (levels_text(line, to), warmth) if text))
+
+    def _name_figures(self, batches: int) -> None:
+        """ "2 × 5" was read as two scoopfuls, or as the morning's and the evening's."""
+        captions = self.tr("Water"), self.tr("Powder by weight"), self.tr("Scoopfuls")
+        if batches > 1:
+            captions = (
+                self.tr("Water, {count} batches"),
+                self.tr("Powder, {count} batches"),
+                self.tr("Scoopfuls, {count} batches"),
+            )
+        for figure, caption in zip((self.water, self.powder, self.scoops), captions, strict=True):
+            figure.name(caption.format(count=batches))
 
     def _keep_room(self, sheet: GroupSheet, to: Telling) -> None:
         split, counted = longest_notes(to)
@@ -193,8 +213,7 @@ class TodayRow(QWidget):
         if alone:
             self._caption.setText(self.tr("C&alves today"))
         else:
-            name = group.name.replace("&", "&&") or self.tr("Group")
-            self._caption.setText(f"&{self._number + 1}  {name}")
+            self._caption.setText(group.name.replace("&", "&&") or self.tr("Group"))  # Alt's numbers are the rail's
         told = self.tr("Calves today, {group}").format(group=group.name) if group.name else self.tr("Calves today")
         self.calves.setAccessibleName(told)
 

@@ -16,6 +16,7 @@ from calibrator.desk.table_words import (
     Telling,
     additives_text,
     error_text,
+    off_heading,
     powder_text,
     scoops_text,
     telling,
@@ -81,7 +82,7 @@ class VolumeModel(QAbstractTableModel):
             return None
         if role == Role.DisplayRole:
             return (
-                self.tr("Water"), self.tr("Powder by weight"), self.tr("Scoopfuls"), self.tr("Off by"),
+                self.tr("Water"), self.tr("Powder by weight"), self.tr("Scoopfuls"), off_heading(self._sheet),
                 self.tr("Finished mix"), self.tr("Enough for"),
             )[section]  # fmt: skip
         return _side(section) if role == Role.TextAlignmentRole else None
