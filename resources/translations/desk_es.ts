@@ -6328,7 +6328,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>True si&amp;ze</source>
-        <translation>Tamaño &amp;1:1</translation>
+        <translation>Ta&amp;maño 1:1</translation>
     </message>
     <message>
         <source>As large as on paper, or fitted to the window</source>
