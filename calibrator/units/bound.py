@@ -4,10 +4,14 @@ from __future__ import annotations
 
 import re
 
-_UNIT = r"(?:%|°|[gL]\b|kg|lb|oz|qt|gal|mL|mm|cm|in\b|pulg|ft\b|Brix|mOsm)"
-_HELD = re.compile(rf"(?<=\d) (?={_UNIT})|(?<=±) (?=\d)|(?<=no\.) (?=\d)|(?<=n\.º) (?=\d)")
+_UNIT = r"(?:%|°|[gL]\b|kg|lb|fl oz|oz|qt|gal|mL|mm|cm|in\b|pulg|ft\b|Brix|mOsm)"
+_HELD = re.compile(
+    rf"(?<=\d) (?={_UNIT})|(?<=fl) (?=oz)|(?<=\d) (?=\d+/\d)"  # 22.4 fl oz, 3 1/4 qt
+    r"|(?<=±) (?=\d)|(?<=\d) (?=× \d)|(?<=[×÷]) (?=[\d√])"  # ± 0.2, 2 × 5, ÷ 40
+    r"|(?<=no\.) (?=\d)|(?<=n\.º) (?=\d)|(?<=reemplaza la) (?=\d)"  # the number of a sheet
+)
 
 
 def with_units_bound(text: str) -> str:
-    """The same words; a number keeps its unit beside it, a ± its number, and a "no." the number of the sheet."""
+    """The same words; a number keeps what it means beside it: its unit, its fraction, its sign."""
     return _HELD.sub("\u00a0", text)

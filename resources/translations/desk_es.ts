@@ -3986,8 +3986,8 @@ entre {low} y {high}
         <translation>en la solución de azúcar</translation>
     </message>
     <message>
-        <source>{day}, {where}: showed {reading}, should be {expected}</source>
-        <translation>{day}, {where}: marcó {reading}, debe ser {expected}</translation>
+        <source>{day}, {where}: {reading}, should be {expected}</source>
+        <translation>{day}, {where}: {reading}, debe ser {expected}</translation>
     </message>
 </context>
 <context>
@@ -4573,6 +4573,10 @@ entre {low} y {high}
     <message>
         <source>It tells how many bags to open. Leave it empty if not known yet.</source>
         <translation>De eso depende cuántos abrir. Déjelo vacío si aún no se sabe.</translation>
+    </message>
+    <message>
+        <source>As printed on it.</source>
+        <translation>Como está impreso.</translation>
     </message>
     <message>
         <source>Fat</source>
@@ -11951,6 +11955,18 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Each person&apos;s fills</source>
         <translation>Las llenadas de cada persona</translation>
+    </message>
+    <message>
+        <source>a fill</source>
+        <translation>una llenada</translation>
+    </message>
+    <message>
+        <source>mean of a person</source>
+        <translation>promedio de la persona</translation>
+    </message>
+    <message>
+        <source>mean of all</source>
+        <translation>promedio de todos</translation>
     </message>
 </context>
 <context>

@@ -75,9 +75,11 @@ def test_words_that_are_cut_are_read_whole_in_a_tip(qtbot: QtBot) -> None:
 
 def test_a_number_keeps_its_unit_on_its_line(qtbot: QtBot) -> None:
     assert with_units_bound("10.2 oz, 1 3/8 in or 95 % of 4 bags") == (
-        "10.2\u00a0oz, 1 3/8\u00a0in or 95\u00a0% of 4 bags"
+        "10.2\u00a0oz, 1\u00a03/8\u00a0in or 95\u00a0% of 4 bags"
     )
     assert with_units_bound("0.498 ± 0.011 g/mL") == "0.498 ±\u00a00.011\u00a0g/mL"
+    assert with_units_bound("22.4 fl oz as 2 × 5 lb") == "22.4\u00a0fl\u00a0oz as 2\u00a0×\u00a05\u00a0lb"
+    assert with_units_bound("Sheet no. 30, replaces no. 27") == "Sheet no.\u00a030, replaces no.\u00a027"
     shown = label("Draw the line 9 mm down.")
     qtbot.addWidget(shown)
     assert shown.text() == "Draw the line 9 mm down."

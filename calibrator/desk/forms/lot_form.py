@@ -47,7 +47,8 @@ class LotForm(Form[Lot]):
             desk, count, Kind.COUNT, told, optional=True, lowest=1, highest=MOST_PACKAGES, example=False
         )
         mass = self.tr("Weight of each")
-        self.mass = Amount(desk, mass, Kind.MASS, optional=True, within=BAG_G, examples=BAG, example=False)
+        printed = self.tr("As printed on it.")
+        self.mass = Amount(desk, mass, Kind.MASS, printed, optional=True, within=BAG_G, examples=BAG, example=False)
         self.parts = {
             "protein_pct": self._percent(self.tr("Protein")),
             "fat_pct": self._percent(self.tr("Fat")),

@@ -82,7 +82,7 @@ def check_line(check: InstrumentCheck, tool: Instrument) -> str:
     if check.kind is InstrumentCheckKind.KNOWN:
         ice = tool.kind is InstrumentKind.THERMOMETER
         where = translate("Instruments", "in ice water") if ice else translate("Instruments", "in the sugar solution")
-    text = translate("Instruments", "{day}, {where}: showed {reading}, should be {expected}")
+    text = translate("Instruments", "{day}, {where}: {reading}, should be {expected}")
     return text.format(
         day=day_text(check.at.astimezone().date()),
         where=where,

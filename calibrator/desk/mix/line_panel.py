@@ -33,7 +33,7 @@ from calibrator.model import InstrumentKind, ReferenceMix, UnitSystem, new_id
 from calibrator.science.errors import CannotCompute
 from calibrator.science.own_line import Line, Reference, reference_recipes, reference_solids
 from calibrator.science.solids import expected_half_width
-from calibrator.units import Kind
+from calibrator.units import Kind, with_units_bound
 
 TOTALS = {UnitSystem.FARM: ("2 lb", "4 lb", "8 lb"), UnitSystem.METRIC: ("1 kg", "1.5 kg", "2 kg", "4 kg")}
 USUAL_SHARE = 0.13
@@ -256,7 +256,7 @@ class LinePanel(QWidget):
     def _show_list(self, tools: Tools) -> None:
         self.list.clear()
         for mix in self._mixes:
-            self.list.addItem(QListWidgetItem(self._mix_words(mix, reference(tools, mix))))
+            self.list.addItem(QListWidgetItem(with_units_bound(self._mix_words(mix, reference(tools, mix)))))
         self.list.setWordWrap(True)
         self.withdraw_button.setEnabled(bool(self._mixes))
         if self._mixes:

@@ -35,6 +35,7 @@ from calibrator.model import FillWay, LotPoints, UnitSystem
 from calibrator.science.lot_chart import FEWEST_FOR_LIMITS
 from calibrator.science.mark import OldLineVerdict
 from calibrator.science.season_findings import FEWEST_TO_JUDGE, Finding
+from calibrator.units import with_units_bound
 
 if TYPE_CHECKING:
     from calibrator.desk.season.checks_strip import ChecksStrip
@@ -199,7 +200,8 @@ class HappenedPanel(QWidget):
         self.told.clear()
         for number, finding in told[:MOST_TOLD]:
             words = on_screen(said(finding).text)
-            item = QListWidgetItem(on_screen(f"{number}  {words}" if number is not None else f"◆  {words}"))
+            shown = on_screen(f"{number}  {words}" if number is not None else f"◆  {words}")
+            item = QListWidgetItem(with_units_bound(shown))
             item.setData(Qt.ItemDataRole.UserRole, finding.at.lot_id)
             self.told.addItem(item)
         blocker.unblock()

@@ -37,7 +37,7 @@ class TrialChoice(QWidget):
         line.setSpacing(SPACE)
         for caption, box, wide in (
             (self.tr("Lot"), self.lot, 3), (self.tr("Scoop"), self.scoop, 3), (self.tr("Scale"), self.scale, 3),
-            (self.tr("Filled"), self.way, 3), (self.tr("Trial of"), self.past, 5),
+            (self.tr("Filled"), self.way, 3), (self.tr("Trial of"), self.past, 8),
         ):  # fmt: skip
             box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             box.setMinimumContentsLength(10)

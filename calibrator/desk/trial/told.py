@@ -13,6 +13,7 @@ from calibrator.desk.trial.over_words import habit_words, over_finding_words, ov
 from calibrator.desk.trial.picture import Row, TrialPicture
 from calibrator.desk.trial.words import figures_words, finding_words, person_words
 from calibrator.desk.trial.work import TrialWork
+from calibrator.desk.widgets.picture_key import Entry, PictureKey, Sign
 from calibrator.model import FillWay
 from calibrator.science.stats import mean_of
 
@@ -25,11 +26,11 @@ class TrialTold(QWidget):
         super().__init__()
         self._mass, self.how = mass, how
         self.finding, self.people, self.figures = label("", "heading"), label(""), label("", "quiet")
-        self.picture = TrialPicture()
+        self.picture, self.key = TrialPicture(), PictureKey()
         self.over_finding, self.over_people, self.over_figures = label("", "heading"), label(""), label("", "quiet")
         inside = QVBoxLayout(self)
         inside.setContentsMargins(0, 0, 0, 0)
-        for widget in (self.finding, self.picture, self.people, self.figures):
+        for widget in (self.finding, self.picture, self.key, self.people, self.figures):
             inside.addWidget(widget)
         inside.addLayout(row(how, None))
         inside.addSpacing(SPACE)
@@ -78,5 +79,13 @@ class TrialTold(QWidget):
         every = [mass for one in rows for mass in one.masses]
         ends = (self._mass(min(every)), self._mass(max(every))) if every else ("", "")
         self.picture.show_rows(rows, middle_g, ends)
+        self._explain(bool(rows), middle_g is not None)
         self.picture.setAccessibleName(self.tr("Each person's fills"))
         self.picture.setAccessibleDescription("; ".join(f"{one.name}: {self._mass(one.mean_g)}" for one in rows))
+
+    def _explain(self, drawn: bool, compared: bool) -> None:
+        told = [Entry(Sign.RING, "text", self.tr("a fill")), Entry(Sign.BAR, "action", self.tr("mean of a person"))]
+        if compared:
+            told.append(Entry(Sign.DASHES, "quiet", self.tr("mean of all")))
+        self.key.show_entries(told)
+        self.key.setVisible(drawn)
