@@ -52,7 +52,6 @@ __all__ = [
     "powder_of",
     "read_counts",
     "scoop_ways",
-    "suggested_range",
     "water_step_ml",
 ]
 
@@ -286,11 +285,6 @@ def _counted(line: SheetLine) -> tuple[object, ...]:
     if line.scoops is None:
         return (line.batches,)
     return (line.batches, *((way.scoop_id, way.way, count) for way, count in line.scoops.parts))
-
-
-def suggested_range(calves: int) -> tuple[int, int]:
-    """Counts that a farm with so many calves may soon have: four fewer to four more, which hang on one sheet."""
-    return max(1, calves - 4), calves + 4
 
 
 def read_counts(text: str) -> tuple[int, ...] | None:

@@ -136,7 +136,10 @@ class ColdWeather:
 
 @dataclass(frozen=True, kw_only=True)
 class Plan:
-    """Who is fed what. The table runs over `count_from … count_to` calves and always holds `counts` too."""
+    """Who is fed what. The table runs over `count_from … count_to` calves and always holds `counts` too.
+
+    Without a `count_to` it runs about today's calves, whatever their number comes to be.
+    """
 
     id: str
     farm_id: str

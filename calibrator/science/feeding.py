@@ -23,6 +23,7 @@ from calibrator.science.mixing import (
 from calibrator.science.recipe import Additive, Recipe, recipe
 
 MOST_ROWS = 20_000  # of a table
+ROWS_ABOUT = 4  # steps to either side of today's count, where no range was told: they hang on one sheet
 
 
 def scaled(mix: Mix, factor: float) -> Mix:
@@ -122,7 +123,8 @@ def group_mix(
 def counts_of(plan: Plan, group: PlanGroup | None = None) -> list[int]:
     """Counts for a plan's table: its range, the farm's own counts, today's total; sorted, each once.
 
-    For one of its groups: that group's count in place of the total; where a range about the total does not hold it,
+    Without a range those that there may soon be: `ROWS_ABOUT` steps fewer to as many more than today. For one of its
+    groups: that group's count in place of the total; where a range about the total does not hold it,
     as wide a range about it; and of the farm's own counts those that are meant for it. 24 calves beside 60 have no use
     for a row of 80. Raises CannotCompute for a step that is not above zero and for more than 20,000 rows.
     """
@@ -130,6 +132,9 @@ def counts_of(plan: Plan, group: PlanGroup | None = None) -> list[int]:
     total = sum(g.calves for g in plan.groups)
     today = total if group is None else group.calves
     in_range = range(plan.count_from, plan.count_to + 1, plan.count_step)
+    if not plan.count_to and today:
+        about = ROWS_ABOUT * plan.count_step
+        in_range = range(today - about, today + about + 1, plan.count_step)
     if len(in_range) > MOST_ROWS:
         raise CannotCompute("This table would have more than 20,000 rows: take a larger step.")
     if today and not plan.count_from <= today <= plan.count_to and plan.count_from <= total <= plan.count_to:

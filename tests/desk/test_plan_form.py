@@ -67,7 +67,7 @@ def test_a_plan_typed_is_kept_as_meant(form: PlanForm, herd: Herd, qtbot: QtBot)
     (plan,) = plans(herd)
     assert kept.args == [plan.id]
     assert (plan.name, plan.vessel_id, plan.counts) == ("Morning milk", tank.id, (111, 120))
-    assert (plan.count_from, plan.count_to, plan.count_step) == (105, 113, 1)
+    assert (plan.count_from, plan.count_to, plan.count_step) == (0, 0, 1)  # about the calves, whatever comes
     assert plan.allowance_share == pytest.approx(0.03)
     assert plan.water_temperature_c == pytest.approx((110 - 32) / 1.8)
     (made,) = plan.groups
@@ -279,15 +279,15 @@ def test_each_group_is_told_its_rows(form: PlanForm, herd: Herd, qtbot: QtBot) -
     form.groups[0].water.click()
     put(qtbot, form.groups[0].calves, "24")
     form.more_rows.unfold()
-    assert form.rows.by_group.isHidden()  # one group has the rows that stand above
+    assert form.rows.by_group.text() == "Rows – 20–28. They follow today's number of calves."
     form.add.click()
     put(qtbot, form.groups[1].calves, "60")
     told = form.rows.by_group.text
-    assert told() == "Rows – Group 1: 20–28; Group 2: 56–64."
+    assert told() == "Rows – Group 1: 20–28; Group 2: 56–64. They follow today's number of calves."
     put(qtbot, form.rows.own.line, "30, 70, x")
     assert "20–28; Group 2: 56–64." in told()
     put(qtbot, form.rows.own.line, "30, 70")
-    assert told().startswith("Rows – Group 1: 20–28, 30; Group 2: 56–64, 70. A count of your own goes to")
+    assert told().startswith("Rows – Group 1: 20–28, 30; Group 2: 56–64, 70. They follow today's number of")
     put(qtbot, form.rows.first, "20")
     put(qtbot, form.rows.step, "10")
     put(qtbot, form.rows.last, "100")
@@ -495,7 +495,7 @@ def test_calves_that_were_forgotten_are_asked_for(form: PlanForm, herd: Herd, qt
     assert editor._calves.message == ""
     form.keep()
     (plan,) = plans(herd)
-    assert (plan.groups[0].calves, plan.count_from, plan.count_to) == (24, 20, 28)
+    assert plan.groups[0].calves == 24
 
 
 def test_another_group_begins_with_the_same_mix_and_keeps_its_strength(form: PlanForm, qtbot: QtBot) -> None:

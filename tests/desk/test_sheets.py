@@ -17,7 +17,6 @@ from calibrator.desk.sheets import (
     powder_in_use,
     read_counts,
     scoop_ways,
-    suggested_range,
     water_step_ml,
 )
 from calibrator.desk.standing import standing
@@ -118,11 +117,6 @@ def test_changes_tell_what_each_group_took_before(herd: Herd) -> None:
 )
 def test_counts_are_read_or_refused(text: str, counts: tuple[int, ...] | None) -> None:
     assert read_counts(text) == counts
-
-
-def test_the_range_proposed_holds_tomorrows_count() -> None:
-    assert suggested_range(109) == (105, 113)
-    assert suggested_range(3) == (1, 7)
 
 
 def test_a_step_larger_than_the_water_is_left_out(herd: Herd) -> None:

@@ -93,10 +93,27 @@ def test_a_count_of_ones_own_goes_to_the_group_that_is_nearest_to_it() -> None:
         for name, calves in (("young", 20), ("old", 60), ("none", 0))
     )
     plan = Plan(id="p", farm_id="f", name="all", groups=(young, old, none), counts=(1, 30, 40, 500))
-    assert counts_of(plan) == [1, 30, 40, 80, 500]
-    assert counts_of(plan, young) == [1, 20, 30, 40]
-    assert counts_of(plan, old) == [40, 60, 500]  # as near to both: nobody can tell
+    assert counts_of(plan) == [1, 30, 40, *range(76, 85), 500]
+    assert counts_of(plan, young) == [1, *range(16, 25), 30, 40]
+    assert counts_of(plan, old) == [40, *range(56, 65), 500]  # as near to both: nobody can tell
     assert counts_of(plan, none) == []
     unknown = replace(plan, groups=(replace(young, calves=0), replace(old, calves=0)))
     for group in unknown.groups:
         assert counts_of(unknown, group) == [1, 30, 40, 500]
+
+
+@pytest.mark.parametrize(
+    ("calves", "step", "rows"),
+    [
+        (109, 1, [*range(105, 114)]),
+        (3, 1, [1, 2, 3, 4, 5, 6, 7]),
+        (60, 5, [40, 45, 50, 55, 60, 65, 70, 75, 80]),
+        (0, 1, []),
+    ],
+)
+def test_without_a_range_the_rows_follow_the_calves(calves: int, step: int, rows: list[int]) -> None:
+    """Kept as figures, those about yesterday's count hung there when calves were moved."""
+    rate = MixingRate(basis=RateBasis.ON_WATER, powder_mass_g=283.5, volume_ml=1892.7)
+    group = PlanGroup(name="all", calves=calves, volume_ml=1892.7, volume_means=VolumeMeans.WATER, rate=rate)
+    plan = Plan(id="p", farm_id="f", name="all", groups=(group,), count_step=step)
+    assert counts_of(plan) == counts_of(plan, group) == rows

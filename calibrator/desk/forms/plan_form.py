@@ -84,7 +84,7 @@ class PlanForm(QWidget):
             self.vessel_choice,
         ):
             field.edited.connect(self._typed)
-        self.group_list.counted.connect(self._follow_calves)
+        self.group_list.counted.connect(self._tell_rows)
         self.group_list.rearranged.connect(self._tie_tabs)
         enter_moves_on(self, self._to_next)  # keeping has its button
         desk.changed.connect(self._mix_anew)
@@ -255,10 +255,6 @@ class PlanForm(QWidget):
             return
         self.scald.setText(scald_words(water, self.desk.system))
         self.group_list.mixed_with(self._powder, water, self._signed)
-
-    def _follow_calves(self) -> None:
-        self.rows.follow(self.group_list.calves())
-        self._tell_rows()
 
     def _tell_rows(self) -> None:
         self.rows.tell(self.group_list.groups())

@@ -1,4 +1,4 @@
-"""Which counts of calves a plan's table has rows for. They follow the calves until somebody types others."""
+"""Which counts of calves a plan's table has rows for: those about today's, unless somebody types others."""
 
 from __future__ import annotations
 
@@ -9,13 +9,13 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.parts import row
-from calibrator.desk.sheets import read_counts, suggested_range
+from calibrator.desk.sheets import read_counts
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.count_field import CountField
 from calibrator.desk.widgets.saying import Held
 from calibrator.model import Plan, PlanGroup
 from calibrator.science.errors import CannotCompute
-from calibrator.science.feeding import counts_of
+from calibrator.science.feeding import ROWS_ABOUT, counts_of
 
 LEAST_RUN = 3  # counts in a row that are told by the first and the last
 
@@ -23,15 +23,16 @@ LEAST_RUN = 3  # counts in a row that are told by the first and the last
 class TableRows(QWidget):
     """First and last count, the step between them, and counts that are in the table whatever those are.
 
-    Several groups are told which rows each of them gets of these.
+    It is told which rows each group gets of these.
     """
 
     edited = Signal()
 
     def __init__(self) -> None:
         super().__init__()
-        self._touched = False
-        self.first, self.last, self.step = CountField(), CountField(), CountField(1)
+        # Signs of less and more, which no language writes otherwise: so many about today's count.
+        self.first, self.last = CountField(blank=f"−{ROWS_ABOUT}"), CountField(blank=f"+{ROWS_ABOUT}")
+        self.step = CountField(1)
         self._last = Captioned(self.tr("Last c&ount"), self.last)
         note = self.tr("Always in the table, like 109, 111, 120. Today's count is in it anyway.")
         self.own = TextField(self.tr("&Counts of your own"), note, longest=200)
@@ -46,7 +47,6 @@ class TableRows(QWidget):
         for place, stretch in enumerate((2, 2, 2, 5)):
             fields.setStretch(place, stretch)
         self.by_group = Held("quiet", lines=2)
-        self.by_group.hide()
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(SPACE)
@@ -58,26 +58,15 @@ class TableRows(QWidget):
 
     def load(self, plan: Plan | None) -> None:
         """Show a plan's rows, or none yet."""
-        self._touched = plan is not None
         values = (plan.count_from, plan.count_to, plan.count_step) if plan else (0, 0, 1)
         for field, value in zip((self.first, self.last, self.step), values, strict=True):
             field.set_count(value)
         self.own.set_text(", ".join(str(count) for count in plan.counts) if plan else "")
         self._last.say("")
 
-    def follow(self, calves: int) -> None:
-        """Suggest the rows around so many calves, unless others were typed."""
-        if self._touched:
-            return
-        low, high = suggested_range(calves)
-        self.first.set_count(low)
-        self.last.set_count(high)
-
     def tell(self, groups: Sequence[PlanGroup]) -> None:
-        """Say which rows each of several groups has by what is typed."""
-        self.by_group.setVisible(len(groups) > 1)
-        if len(groups) > 1:
-            self.by_group.setText(self._rows_of(groups))
+        """Say which rows each group has by what is typed."""
+        self.by_group.setText(self._rows_of(groups))
 
     def _rows_of(self, groups: Sequence[PlanGroup]) -> str:
         own, step = self.counts() or (), self.step.count()
@@ -90,12 +79,14 @@ class TableRows(QWidget):
             counts = [counts_of(plan, group) for group in groups]
         except CannotCompute:
             return ""
-        rows = "; ".join(
-            self.tr("{group}: {counts}").format(group=group.name, counts=runs(told, step) or "–")
-            for group, told in zip(groups, counts, strict=True)
-        )
-        told = self.tr("Rows – {rows}.").format(rows=rows)
-        if own:
+        rows = [runs(told, step) or "–" for told in counts]
+        if len(groups) > 1:
+            one = self.tr("{group}: {counts}")
+            rows = [one.format(group=group.name, counts=told) for group, told in zip(groups, rows, strict=True)]
+        told = self.tr("Rows – {rows}.").format(rows="; ".join(rows))
+        if not last:
+            told += " " + self.tr("They follow today's number of calves.")
+        if own and len(groups) > 1:
             told += " " + self.tr("A count of your own goes to the group with the nearest number of calves.")
         return told
 
@@ -109,13 +100,14 @@ class TableRows(QWidget):
             self.own.say(self.tr("Write whole numbers with commas between, like 109, 111, 120."), wrong=True)
             return False
         if self.last.count() < self.first.count():
-            self._last.say(self.tr("The last count is below the first one."), wrong=True)
+            below = self.tr("The last count is below the first one.")
+            missing = self.tr("Type the last count too, or leave both empty.")
+            self._last.say(below if self.last.count() else missing, wrong=True)
             return False
         self._last.say("")
         return True
 
     def _count(self) -> None:
-        self._touched = True
         self.understood()
         self.edited.emit()
 

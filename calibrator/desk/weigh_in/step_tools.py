@@ -55,7 +55,10 @@ class StepTools(StepView):
             (
                 self.tr("Tar&get weight"),
                 self._target,
-                self.tr("powder for one calf at one feeding, all its scoopfuls together; see the bag's label"),
+                self.tr(
+                    "powder for one calf at one feeding, all its scoopfuls together; see the bag's label. Where groups "
+                    "get different weights: what most calves get"
+                ),
             ),
             (self.tr("C&heck weight"), self._nominal, self.tr("if you have one: what it should weigh")),
             (self.tr("Scale &reads"), self._reading, self.tr("with the check weight on it")),

@@ -14,16 +14,20 @@ _UP_DOWN = {Qt.Key.Key_Up: 1, Qt.Key.Key_Down: -1}
 
 
 class CountField(SteadyLine):
-    """An empty field counts as the least number. `counted` tells every change that a person makes."""
+    """An empty field counts as the least number. `counted` tells every change that a person makes.
+
+    Where a `blank` is given, the least number is none: the field stays empty and shows those words instead.
+    """
 
     counted = Signal(int)
 
-    def __init__(self, least: int = 0, most: int = MOST) -> None:
+    def __init__(self, least: int = 0, most: int = MOST, blank: str = "") -> None:
         super().__init__()
         self._least, self._most = least, most
+        self._blank = blank
         self.setValidator(QRegularExpressionValidator(QRegularExpression(r"[0-9]{0,5}"), self))
         self.setInputMethodHints(Qt.InputMethodHint.ImhDigitsOnly)
-        self.setPlaceholderText(str(least))
+        self.setPlaceholderText(blank or str(least))
         self._bubble: Bubble | None = None
         self._long_enough = QTimer(self)
         self._long_enough.setSingleShot(True)
@@ -43,7 +47,10 @@ class CountField(SteadyLine):
     def set_count(self, count: int) -> None:
         """Show a number; what shows it already stays as it is, cursor and all."""
         if self.count() != count or not (self.text() or self.hasFocus()):
-            self.setText(str(count))
+            self.setText(self._shown(count))
+
+    def _shown(self, count: int) -> str:
+        return "" if self._blank and count == self._least else str(count)
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)
@@ -55,7 +62,7 @@ class CountField(SteadyLine):
         if step is None:
             super().keyPressEvent(event)
             return
-        self.setText(str(min(max(self.count() + step, self._least), self._most)))
+        self.setText(self._shown(min(max(self.count() + step, self._least), self._most)))
         self._tell()
 
     def _note_text(self, text: str) -> None:
@@ -85,10 +92,11 @@ class CountField(SteadyLine):
         self._refused_after = None
 
     def _tidy(self) -> None:
-        if self.text() == str(self.count()):
+        shown = self._shown(self.count())
+        if self.text() == shown:
             return
         beyond = self._beyond()
-        self.setText(str(self.count()))
+        self.setText(shown)
         if beyond:
             self._refuse()  # what was typed is not what stands there now
 
