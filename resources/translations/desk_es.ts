@@ -10216,8 +10216,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Peso de&amp;seado</translation>
     </message>
     <message>
-        <source>powder for one calf at one feeding, all its scoopfuls together; see the bag&apos;s label</source>
-        <translation>polvo para una becerra en una toma, todas sus medidas juntas; vea la etiqueta del costal</translation>
+        <source>powder for one calf at one feeding, all its scoopfuls together; see the bag&apos;s label. Where groups get different weights: what most calves get</source>
+        <translation>polvo para una becerra en una toma, todas sus medidas juntas; vea la etiqueta del costal. Si los grupos reciben pesos distintos: el de la mayoría de las becerras</translation>
     </message>
     <message>
         <source>C&amp;heck weight</source>
@@ -10899,6 +10899,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Filas – {rows}.</translation>
     </message>
     <message>
+        <source>They follow today&apos;s number of calves.</source>
+        <translation>Siguen el número de becerras de hoy.</translation>
+    </message>
+    <message>
         <source>A count of your own goes to the group with the nearest number of calves.</source>
         <translation>Una cantidad fija va al grupo cuyo número de becerras se le acerca más.</translation>
     </message>
@@ -10909,6 +10913,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>The last count is below the first one.</source>
         <translation>La última cantidad es menor que la primera.</translation>
+    </message>
+    <message>
+        <source>Type the last count too, or leave both empty.</source>
+        <translation>Escriba también el último número, o deje los dos vacíos.</translation>
     </message>
 </context>
 <context>
