@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 from dataclasses import replace
 from datetime import datetime
 from itertools import pairwise
@@ -11,6 +12,7 @@ from pathlib import Path
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from PySide6.QtCore import QLocale
 
 from calibrator.clock import clock_text
 from calibrator.model import Cylinder, FillWay, Mark, MixingRate, Paper, Poured, RateBasis, UnitSystem
@@ -558,6 +560,15 @@ def test_a_page_as_a_picture_has_the_paper_s_size() -> None:
     assert (image.width(), image.height()) == (850, 1100)
 
 
+@pytest.fixture
+def american_clock() -> Iterator[None]:
+    before = QLocale()
+    QLocale.setDefault(QLocale("en_US"))
+    yield
+    QLocale.setDefault(before)
+
+
+@pytest.mark.usefixtures("american_clock")
 def test_printed_moments_are_told() -> None:
     """As on the screen: one clock."""
     at = datetime(2026, 3, 2, 21, 58)
