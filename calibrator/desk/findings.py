@@ -171,8 +171,9 @@ def _work_out(known: Known, scale: ScaleCheck | None) -> Findings:
         line = learned.next_line
         reach = reach_95(line, level.degrees_of_freedom)
     old = _old(known, level, settling, line)
-    if old is not None and learned is not None and same_line(tried_mm, known.weigh_in.old_line_mm):
-        old = replace(old, verdict=FOR_OLD_LINE[learned.verdict])  # fills to it say more than level ones
+    to_old = _line_check(known, level, known.weigh_in.old_line_mm, full_scoops, scale)
+    if old is not None and to_old is not None:
+        old = replace(old, verdict=FOR_OLD_LINE[to_old.verdict])  # fills to it say more than level ones
     return Findings(
         level=level,
         density=density,
@@ -307,6 +308,17 @@ def _last_line(known: Known) -> float | None:
     """The line of the newest counted fill to a mark, which may have been moved since."""
     lines = [fill.line_mm for fill in known.fills if fill.way == FillWay.TO_MARK and fill.counts]
     return lines[-1] if lines else None
+
+
+def fills_to(known: Known, line_mm: float, target_g: float, full_scoops: int) -> LineCheck | None:
+    """What the fills say of a line and target, whatever was drawn since; None where none was filled to that line.
+
+    Raises CannotCompute as `check_line` does.
+    """
+    aimed = replace(known, weigh_in=replace(known.weigh_in, target_mass_g=target_g))
+    scale = _scale_check(aimed)
+    level = _level(aimed, scale)
+    return None if level is None else _line_check(aimed, level, line_mm, full_scoops, scale)
 
 
 def line_to_wipe(known: Known) -> float | None:

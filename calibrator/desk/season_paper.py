@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 
 from calibrator.desk.mix_history import kept_checks
-from calibrator.desk.season.facts import SeasonFacts
+from calibrator.desk.season.facts import Meaning, SeasonFacts
 from calibrator.desk.season_points import change_share, last_two
 from calibrator.model import Farm, SeasonLot
 from calibrator.prints.season_facts import Carried, LastChange, MixChecks, SeasonReport
@@ -40,13 +40,15 @@ def _change(lots: Sequence[SeasonLot]) -> LastChange | None:
 
 
 def _carried(facts: SeasonFacts) -> tuple[Carried, ...]:
-    found = []
-    for place, lot in enumerate(facts.lots):
-        if (told := facts.meaning(place)) is not None:
-            own, names = told.carried, (lot.lot_number, told.before.lot_number)
-            figures = (own.mass_g, own.low_g, own.high_g, own.share)
-            found.append(Carried(*names, *figures, told.solids, told.money_a_day, told.before.struck_level))
-    return tuple(found)
+    newest_first = ((facts.lots[place], facts.meaning(place)) for place in reversed(range(len(facts.lots))))
+    found = [_carried_by(lot, told) for lot, told in newest_first if told is not None]
+    return tuple(reversed(found))
+
+
+def _carried_by(lot: SeasonLot, told: Meaning) -> Carried:
+    own, names = told.carried, (lot.lot_number, told.before.lot_number)
+    figures = (own.mass_g, own.low_g, own.high_g, own.share)
+    return Carried(*names, *figures, told.solids, told.money_a_day, told.before.struck_level)
 
 
 def _checks(records: Records, farm: Farm) -> MixChecks:

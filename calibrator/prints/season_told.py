@@ -77,6 +77,8 @@ def to_do(facts: SeasonReport, tongue: Tongue) -> list[str]:
     if facts.spread is None:
         return told or [tongue(words.SPREAD_TOO_FEW)]
     told += [tongue(_DO[do]).format(who=plain(facts.spread.apart)) for do in facts.spread.do]
+    if not facts.spread.lots_tell:
+        told.append(tongue(words.DO_AS_WEIGH_IN))
     if (best := facts.spread.best) is not None:
         tolerance = show_percent(100 * facts.tolerance_share, 1)
         told.append(

@@ -315,6 +315,11 @@ DO_MORE_FILLS = QT_TRANSLATE_NOOP(
     "Take more fills from each bag: the fills of a bag differ more than the bags.",
 )
 DO_AS_NOW = QT_TRANSLATE_NOOP("Prints", "Go on weighing as many bags and fills as now.")
+DO_AS_WEIGH_IN = QT_TRANSLATE_NOOP(
+    "Prints",
+    "Weigh as each weigh-in says. How many bags and fills are the least work is told from about five lots of one "
+    "powder on.",
+)
 DO_PRACTISE = QT_TRANSLATE_NOOP("Prints", "Practice the scooping: fills of one bag scatter more than they need to.")
 DO_PRACTISE_WITH = QT_TRANSLATE_NOOP(
     "Prints",

@@ -8,34 +8,43 @@ from dataclasses import replace
 from calibrator.model import SeasonLot, Shape
 from calibrator.science.compare import Difference, compare
 from calibrator.science.guard import between, not_negative, positive
-from calibrator.science.keep import VERDICT_LEVEL, OldLineVerdict, feeding_to_line, old_verdict
+from calibrator.science.keep import FOR_OLD_LINE, VERDICT_LEVEL, OldLineVerdict, feeding_to_line, old_verdict
 from calibrator.science.stats import two_sided_t
+from calibrator.science.verify import LineCheck
 from calibrator.values import dataclass
 
 
 @dataclass(frozen=True)
 class CarriedOver:
     """A feeding of a lot by the line of the lot before, g with its 95 % interval; `share` is how far that is from
-    the target of that line (mass ÷ target − 1), `verdict` what was to be done with that line."""
+    the target of that line (mass ÷ target − 1), `verdict` what was to be done with that line. `fills` is how many
+    fills to the line it rests on; 0 where it rests on the level scoopful and the settling."""
 
     mass_g: float
     low_g: float
     high_g: float
     target_g: float
     verdict: OldLineVerdict
+    fills: int = 0
 
     @property
     def share(self) -> float:
         return self.mass_g / self.target_g - 1
 
 
-def carried_over(lot: SeasonLot, before: SeasonLot, shape: Shape, tolerance_share: float) -> CarriedOver | None:
+def carried_over(
+    lot: SeasonLot, before: SeasonLot, shape: Shape, tolerance_share: float, check: LineCheck | None = None
+) -> CarriedOver | None:
     """A feeding of `lot` by the line of `before`, both weighed with the scoop of this shape; None without a line.
 
-    Rests on what was signed off. Raises CannotCompute for a line that the scoop does not have.
+    `check` is what fills to that line said, where there were any: they tell more than level ones. Else it rests on
+    what was signed off. Raises CannotCompute for a line that the scoop does not have.
     """
     if before.down_wall_mm is None or before.target_mass_g is None:
         return None
+    if check is not None:
+        verdict, fills = FOR_OLD_LINE[check.verdict], check.result.fills
+        return CarriedOver(check.mean_g, check.low_g, check.high_g, before.target_mass_g, verdict, fills)
     feeding = feeding_to_line(
         shape,
         lot.level_mean_g,

@@ -175,14 +175,18 @@ def _apart(people: Sequence[Own]) -> str:
 
 
 def _plan(found: Components, tolerance_share: float) -> tuple[Split | None, float | None]:
-    few = found.bags.df < LEAST_HISTORY_DF or found.lots.df < FEWEST_LOTS - 1
-    if few or found.bag_sd is None or found.fill_sd is None:
+    if _too_few(found) or found.bag_sd is None or found.fill_sd is None:
         return None, None
     wanted = WANTED_SHARE_OF_TOLERANCE * tolerance_share / NORMAL_95
     try:
         return best_split(found.bag_sd, found.fill_sd, wanted), best_fills_each(found.bag_sd, found.fill_sd)
     except CannotCompute:
         return None, None
+
+
+def _too_few(found: Components) -> bool:
+    """Whether bags or lots are too few to order anything by how they differ."""
+    return found.bags.df < LEAST_HISTORY_DF or found.lots.df < FEWEST_LOTS - 1
 
 
 def _usual(lots: Sequence[SeasonLot], bags_of: Mapping[str, Sequence[BagSum]]) -> tuple[float, float]:
@@ -201,7 +205,7 @@ def _reach(found: Components, bags: float, each: float) -> float | None:
 def _work(found: Components, usual: tuple[float, float], plan: Split | None) -> Do | None:
     """More bags, or more fills of each: what Cochran's optimum says of the fills of a bag so far. Nobody is told to
     go on as now where another plan is the least work."""
-    if found.bag_sd is None or found.fill_sd is None or found.bags.df < LEAST_HISTORY_DF:
+    if _too_few(found) or found.bag_sd is None or found.fill_sd is None:
         return None
     best = best_fills_each(found.bag_sd, found.fill_sd)
     if best < usual[1] - 0.5:

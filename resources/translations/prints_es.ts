@@ -964,6 +964,10 @@
             <translation>Tome más llenadas de cada costal: las llenadas de un costal difieren más que los costales.</translation>
         </message>
         <message>
+            <source>Weigh as each weigh-in says. How many bags and fills are the least work is told from about five lots of one powder on.</source>
+            <translation>Pese como lo diga cada pesada. Con cuántos costales y llenadas se trabaja menos se dice a partir de unos cinco lotes del mismo polvo.</translation>
+        </message>
+        <message>
             <source>Go on weighing as many bags and fills as now.</source>
             <translation>Siga pesando tantos costales y llenadas como ahora.</translation>
         </message>

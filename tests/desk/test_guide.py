@@ -2,17 +2,23 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from datetime import timedelta
+
 import pytest
 from yard import NOON, Yard
 
 from calibrator.desk.guide import Guide, Missing
+from calibrator.desk.season.facts import SeasonFacts
 from calibrator.model import FillWay, Step
 from calibrator.records import Records
+from calibrator.science.carried_over import carried_over
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import LineVerdict, OldLineVerdict
 from calibrator.science.plausible import Doubt
 from calibrator.science.weighing import IntervalRule
 
+DAY = timedelta(days=1)
 LEVEL_G = (330.0, 333.0, 328.0, 331.0, 335.0, 332.0, 329.0, 331.0)
 
 
@@ -233,3 +239,44 @@ def test_a_line_with_full_scoops_before_it_stays_with_them(guide: Guide, yard: Y
     assert guide.findings.old is not None
     assert guide.findings.old.delivers_g == pytest.approx(500.0, rel=1e-3)
     assert guide.findings.old.verdict != OldLineVerdict.MOVE
+
+
+WOBBLE_G = (2.0, -1.5, 1.0, -2.0, 1.5, -1.0, 0.5, -0.5)
+
+
+def weigh_to_line(guide: Guide, mass_g: float, count: int = 8) -> None:
+    for place, off in enumerate(WOBBLE_G[:count]):
+        guide.add_fill(FillWay.TO_MARK, place // 2 + 1, mass_g + off, "")
+
+
+def test_fills_to_an_old_line_judge_it_though_it_was_moved_since(yard: Yard) -> None:
+    """Level fills leave it open; those to it said that it has to move, and so does the season afterwards."""
+    first = Guide(yard.records, yard.start(yard.lot("25-0302A")), lambda: NOON)
+    equip(first, yard)
+    weigh_level(first)
+    line_mm = draw_as_proposed(first) and first.weigh_in.drawn_line_mm
+    weigh_to_line(first, 283.5)
+    first.sign_off("MK")
+    later = replace(yard.start(yard.lot("25-0411B")), started_at=NOON + DAY)
+    guide = Guide(yard.records, yard.records.keep(later), lambda: NOON + DAY)
+    equip(guide, yard)
+    weigh_level(guide, tuple(0.965 * mass_g + 2 * off for mass_g, off in zip(LEVEL_G, WOBBLE_G, strict=True)))
+    guide.set(old_line_mm=line_mm, old_line_typed="as found", drawn_line_mm=line_mm, drawn_line_typed="as found")
+    weigh_to_line(guide, 0.965 * 283.5)
+    assert guide.line_should_move
+    guide.take_next_line()
+    draw_as_proposed(guide)
+    weigh_to_line(guide, 283.5, count=2)
+    assert guide.findings.old is not None
+    assert guide.findings.old.verdict is OldLineVerdict.MOVE
+    assert guide.sign_off("MK").old_line_verdict == OldLineVerdict.MOVE
+    season = SeasonFacts(yard.records, yard.farm)
+    before, last = season.lots
+    by_level = carried_over(last, before, yard.red.shape, yard.farm.tolerance_share)
+    assert by_level is not None
+    assert by_level.verdict is OldLineVerdict.WEIGH_MORE
+    meaning = season.meaning(1)
+    assert meaning is not None
+    assert (meaning.carried.verdict, meaning.carried.fills) == (OldLineVerdict.MOVE, 10)
+    assert meaning.carried.mass_g == pytest.approx(0.965 * 283.5, rel=0.003)
+    assert meaning.carried.high_g - meaning.carried.low_g < by_level.high_g - by_level.low_g

@@ -249,6 +249,16 @@ def test_what_the_old_line_would_have_delivered_is_told_in_powder_solids_and_mon
     )
 
 
+def test_a_feeding_that_was_weighed_to_the_old_line_is_told_as_weighed(season: SeasonFacts) -> None:
+    place = next(n for n in reversed(range(len(season.lots))) if season.meaning(n))
+    meaning = season.meaning(place)
+    assert meaning is not None
+    weighed = replace(meaning, carried=replace(meaning.carried, fills=8))
+    told = of_meaning(season.lots[place], weighed, season.farm)
+    assert "8 fills" in part(told, "A feeding to the old line").working
+    assert "as at the weigh-in" in part(told, "95 % interval").working
+
+
 def test_a_lot_after_one_that_was_used_level_is_told_as_used_level(season: SeasonFacts) -> None:
     place = next(n for n in reversed(range(len(season.lots))) if season.meaning(n))
     lot, meaning = season.lots[place], season.meaning(place)

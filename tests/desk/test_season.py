@@ -460,6 +460,7 @@ def test_two_lots_do_not_tell_where_the_spread_comes_from(shown: Callable[[], Se
     panel = shown().spread
     assert panel.finding.text() == "So few lots do not tell yet where most of the spread comes from"
     lots, bags, _ = panel.bars.bars
+    assert panel.advice.text() == "Go on as each weigh-in says. From about five lots of one powder on it is told here."
     assert (lots.text, lots.value) == ("cannot be told from so few lots", None)
     assert bags.value is not None
 

@@ -129,7 +129,9 @@ def of_meaning(lot: SeasonLot, meaning: Meaning, farm: Farm) -> Working:
         ),
         Part(
             translate("How", "95 % interval"),
-            translate("How", "from the doubts in the level scoopful and in the settling"),
+            translate("How", "as at the weigh-in, by the spread of bags and fills")
+            if carried.fills
+            else translate("How", "from the doubts in the level scoopful and in the settling"),
             amounts.masses(carried.low_g, carried.high_g, farm.units),
         ),
         *_solids(meaning, farm.units),
@@ -148,6 +150,9 @@ def _filled_as_before(lot: SeasonLot, meaning: Meaning, system: UnitSystem) -> P
     level, scoops = amounts.mass(lot.level_mean_g, system), before.full_scoops or 0
     if before.struck_level:
         return Part(translate("How", "A feeding, used level"), f"{scoops + 1} × {level}", told)
+    title = translate("How", "A feeding to the old line")
+    if meaning.carried.fills:
+        return Part(title, _weighed_to_it(meaning, level), told)
     text = translate(
         "How", "level scoopful × share of the volume below the line × settling: {level}, {line}, {settling}"
     )
@@ -160,7 +165,16 @@ def _filled_as_before(lot: SeasonLot, meaning: Meaning, system: UnitSystem) -> P
         working = translate("How", "{scoops} × {level} struck level + {rest}").format(
             scoops=scoops, level=level, rest=working
         )
-    return Part(translate("How", "A feeding to the old line"), working, told)
+    return Part(title, working, told)
+
+
+def _weighed_to_it(meaning: Meaning, level: str) -> str:
+    """That it was filled to that line and weighed."""
+    text = translate("How", "mean of the bags, from {fills} to a line; those to another line in proportion to volume")
+    working = text.format(fills=counted.fills(meaning.carried.fills))
+    if not (scoops := meaning.before.full_scoops or 0):
+        return working
+    return translate("How", "{scoops} × {level} struck level + {rest}").format(scoops=scoops, level=level, rest=working)
 
 
 def _solids(meaning: Meaning, system: UnitSystem) -> Iterator[Part]:

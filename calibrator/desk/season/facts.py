@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 from datetime import date
 from enum import StrEnum
 from functools import cached_property
 from operator import attrgetter
 
+from calibrator.desk import findings
+from calibrator.desk.lessons import Lessons
 from calibrator.desk.refusals import in_words
 from calibrator.desk.season.past_lots import past_lots
 from calibrator.model import (
@@ -22,6 +25,7 @@ from calibrator.model import (
     Scoop,
     SeasonLot,
     SpotFill,
+    WeighIn,
 )
 from calibrator.model.underway import Underway, one_by_one, part_of
 from calibrator.records import Records, bag_sums, bag_sums_of, count_sign_offs, every_spot_fill, lot_points, season_lots
@@ -33,8 +37,10 @@ from calibrator.science.feeding import daily_powder_g, mix_per_calf
 from calibrator.science.lot_chart import LotChart, points_chart
 from calibrator.science.lot_kinds import in_order
 from calibrator.science.mixing import powder_from
+from calibrator.science.scoop import same_line
 from calibrator.science.season_findings import Season, season
 from calibrator.science.season_spread import SpreadFindings, season_spread
+from calibrator.science.verify import LineCheck
 from calibrator.science.why import Effect, why
 from calibrator.science.within_lot import InsideLot, Opened, inside_lot
 from calibrator.values import dataclass
@@ -229,7 +235,8 @@ class SeasonFacts:
         if before is None:
             return None
         try:
-            carried = carried_over(lot, before, self._scoop(lot).shape, self.farm.tolerance_share)
+            check = self._fills_to_line_of(lot, before)
+            carried = carried_over(lot, before, self._scoop(lot).shape, self.farm.tolerance_share, check)
             if carried is None:
                 return None
             target = self._target_solids
@@ -237,6 +244,22 @@ class SeasonFacts:
             return Meaning(before, carried, target, solids, self._money(lot, carried), self._daily_g)
         except CannotCompute:
             return None
+
+    def _fills_to_line_of(self, lot: SeasonLot, before: SeasonLot) -> LineCheck | None:
+        """What a weigh-in found with the line of the lot before, before that was moved; None without fills to it."""
+        if not lot.settling_u or not before.down_wall_mm or before.target_mass_g is None:
+            return None  # nothing was filled to any line, or there was none
+        to_it = (same_line(fill.line_mm, before.down_wall_mm) for fill in self._records.fills(lot.weigh_in_id))
+        if not any(to_it):
+            return None
+        weigh_in = self._records.find(WeighIn, lot.weigh_in_id)
+        known = findings.read(self._records, lot.weigh_in_id, self._lessons.before(weigh_in))
+        known = replace(known, farm=self.farm, scoop=self._scoop(lot))
+        return findings.fills_to(known, before.down_wall_mm, before.target_mass_g, before.full_scoops or 0)
+
+    @cached_property
+    def _lessons(self) -> Lessons:
+        return Lessons(self._records, self.farm.id)
 
     def scoop_name(self, scoop_id: str) -> str:
         """What a scoop is called now."""

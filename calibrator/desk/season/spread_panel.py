@@ -112,6 +112,10 @@ class SpreadPanel(QWidget):
             told.insert(
                 0, self.tr("One lot does not show how lots differ, and its few bags tell little: weigh in more.")
             )
+        elif not found.lots_tell:
+            told.insert(
+                0, self.tr("Go on as each weigh-in says. From about five lots of one powder on it is told here.")
+            )
         if found.best is not None and found.usual_reach is not None:
             text = self.tr(
                 "For a mean known within {share}: {fills} from each of {bags} are the least work. So far a weigh-in "
