@@ -3373,6 +3373,10 @@ entre {low} y {high}
         <translation>Límites del promedio móvil</translation>
     </message>
     <message>
+        <source>as at the weigh-in, by the spread of bags and fills</source>
+        <translation>como en la pesada, según cuánto difieren costales y llenadas</translation>
+    </message>
+    <message>
         <source>Used level, as with lot {lot}</source>
         <translation>Usada al ras, como con el lote {lot}</translation>
     </message>
@@ -3399,6 +3403,10 @@ entre {low} y {high}
     <message>
         <source>{scoops} × {level} struck level + {rest}</source>
         <translation>{scoops} × {level} al ras + {rest}</translation>
+    </message>
+    <message>
+        <source>mean of the bags, from {fills} to a line; those to another line in proportion to volume</source>
+        <translation>promedio de los costales, de {fills} hasta una línea; las de otra línea, en proporción al volumen</translation>
     </message>
     <message>
         <source>so much powder on the same water: {target} as planned, powder × {mass} ÷ {wanted}</source>
@@ -9667,6 +9675,10 @@ entre {low} y {high}
     <message>
         <source>One lot does not show how lots differ, and its few bags tell little: weigh in more.</source>
         <translation>Un solo lote no muestra cuánto varían los lotes, y sus pocos costales dicen poco: pese más lotes.</translation>
+    </message>
+    <message>
+        <source>Go on as each weigh-in says. From about five lots of one powder on it is told here.</source>
+        <translation>Siga como lo diga cada pesada. A partir de unos cinco lotes del mismo polvo, aquí se dice de dónde viene.</translation>
     </message>
     <message>
         <source>For a mean known within {share}: {fills} from each of {bags} are the least work. So far a weigh-in had {usual_bags} with {usual_fills} each, which knows it within {reach}.</source>
