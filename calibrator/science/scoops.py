@@ -10,10 +10,11 @@ The rule, fixed beforehand, so that nobody has to trust a clever count while cal
 
 Within this rule the search is exact; see `scoop_search`. What people are told first (`usual`) is a count to the line
 of one scoop, where such a count lies within the tolerance and takes at most `MOST_TIMES_FEWEST` times the fewest:
-a feeder holds a marked scoop, and fills it to its line. Where a feeding takes level scoops and one to the line, it is
-that, once for each calf: what the label says. That holds beyond `MOST_COUNTABLE` too: a table in which 25
-calves are told level where 24 are told to the line would have the wrong powder counted. So many are better weighed, and
-are told as a count to the line beside that.
+a feeder holds a marked scoop, and fills it to its line. Where no whole number comes out and part fills are allowed,
+one part fill to that line may end the count: 7 1/2 to the line, not 3 level and 4 to the line. Where a feeding takes
+level scoops and one to the line, it is that, once for each calf: what the label says. That holds beyond
+`MOST_COUNTABLE` too: a table in which 25 calves are told level where 24 are told to the line would have the wrong
+powder counted. So many are better weighed, and are told as a count to the line beside that.
 """
 
 from __future__ import annotations
@@ -28,7 +29,7 @@ from calibrator.model import FillWay
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, not_negative, positive
 from calibrator.science.rows import Rows
-from calibrator.science.scoop_search import ROUNDING, Floats, Ints, Kind, Search, kinds_of, pairs_of
+from calibrator.science.scoop_search import ROUNDING, Bools, Floats, Ints, Kind, Search, kinds_of, pairs_of
 from calibrator.science.scoopfuls import (
     MOST_COUNTABLE,
     PART_FILL_SD_SHARE,
@@ -151,20 +152,40 @@ def usual_table(
     fractions: Sequence[float] = (1,),
 ) -> ScoopTable:
     """The count that people are told for each target: to the line of one scoop where that is natural, else the
-    fewest. Of each line the nearest whole count is looked at. Otherwise as `fewest_table`.
+    fewest. Of each line the nearest whole count is looked at, then the nearest with one part fill. Otherwise as
+    `fewest_table`.
     """
     table = fewest_table(targets_g, ways, tolerance_share, fractions=fractions)
     meant = _as_meant(table.ways)
     if not meant:
         return table
+    natural = _Natural(table.targets_g, MOST_TIMES_FEWEST * table.scoopfuls, tolerance_share)
+    return _in_wholes(_with_part(table, natural), meant, natural)
+
+
+@dataclass(frozen=True, eq=False)
+class _Natural:
+    """For each target the most scoopfuls that a natural count may take, and how near it has to come."""
+
+    targets_g: Floats
+    most: Ints
+    tolerance_share: float
+
+    def best(self, fills: Floats, total_g: Floats) -> tuple[Bools, Ints]:
+        """Whether a target has such a count, and the number of it: the fewest scoopfuls, then the nearest."""
+        error = np.abs(total_g / self.targets_g - 1)
+        natural = (fills >= 1) & (fills <= self.most) & (error <= self.tolerance_share + ROUNDING)
+        best = np.where(natural, fills + error, np.inf).argmin(axis=0)  # an error is below 1
+        return natural[best, np.arange(len(best))], best
+
+
+def _in_wholes(table: ScoopTable, meant: list[_Meant], natural: _Natural) -> ScoopTable:
+    """The table with whole feedings as labels tell them, where they are natural."""
     masses = np.array([feeding.mass_g for feeding in meant])[:, None]
-    fills = np.array([feeding.level_n + (feeding.line >= 0) for feeding in meant])[:, None]
+    each = np.array([feeding.level_n + (feeding.line >= 0) for feeding in meant])[:, None]
     n = np.rint(table.targets_g / masses)
-    error = np.abs(n * masses / table.targets_g - 1)
-    natural = (n >= 1) & (n * fills <= MOST_TIMES_FEWEST * table.scoopfuls) & (error <= tolerance_share + ROUNDING)
-    best = np.where(natural, n * fills + error, np.inf).argmin(axis=0)  # an error is below 1: fewest, then nearest
-    columns = np.arange(len(best))
-    found, times = natural[best, columns], n[best, columns].astype(np.int64)
+    found, best = natural.best(n * each, n * masses)
+    times = n[best, np.arange(len(best))].astype(np.int64)
     line, level, level_n = (
         np.array([getattr(feeding, name) for feeding in meant], dtype=np.int64)[best]
         for name in ("line", "level", "level_n")
@@ -177,6 +198,27 @@ def usual_table(
         first_n=np.where(found, np.where(first, level_n * times, times), table.first_n),
         second=np.where(found, np.where(first, line, -1), table.second),
         second_n=np.where(found, np.where(first & to_line, times, 0), table.second_n),
+    )
+
+
+def _with_part(table: ScoopTable, natural: _Natural) -> ScoopTable:
+    """The table with counts to one line that end in a part fill to it, where they are natural."""
+    lines = {at for at, way in enumerate(table.ways) if way.way is FillWay.TO_MARK and not way.full_scoops}
+    parts = np.array([at for at, of in enumerate(table.kinds) if of.fraction < 1 and of.way in lines], dtype=np.int64)
+    if not len(parts):
+        return table
+    whole = np.array([table.kinds[at].way for at in parts], dtype=np.int64)
+    whole_g, part_g = (np.array([table.kinds[at].mass_g for at in of])[:, None] for of in (whole, parts))
+    n = np.maximum(np.rint((table.targets_g - part_g) / whole_g), 0)
+    found, best = natural.best(n + 1, n * whole_g + part_g)
+    before = n[best, np.arange(len(best))].astype(np.int64)
+    any_whole = before > 0
+    return replace(
+        table,
+        first=np.where(found, np.where(any_whole, whole[best], parts[best]), table.first),
+        first_n=np.where(found, np.where(any_whole, before, 1), table.first_n),
+        second=np.where(found, np.where(any_whole, parts[best], -1), table.second),
+        second_n=np.where(found, any_whole.astype(np.int64), table.second_n),
     )
 
 

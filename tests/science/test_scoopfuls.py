@@ -169,6 +169,47 @@ def test_a_line_that_does_not_come_out_or_takes_too_many_leaves_the_fewest() -> 
     assert told(usual(12 * 283.5, [big, LINE], 0.01)) == {("big", FillWay.LEVEL): 1}
 
 
+def test_a_part_fill_to_the_line_goes_before_two_ways_of_filling() -> None:
+    """60 oz for five calves: 7 1/2 to the line of 8 oz, not 3 level and 4 to the line; that only without halves."""
+    oz, halves = 28.349523125, (1.0, 0.5)
+    ways = [
+        ScoopWay("red", "red", FillWay.LEVEL, 9.35 * oz),
+        ScoopWay("red", "red", FillWay.TO_MARK, 8.04 * oz),
+    ]
+    mixed = {("red", FillWay.LEVEL): 3, ("red", FillWay.TO_MARK): 4}
+    assert told(usual(60 * oz, ways, 0.02)) == told(fewest(60 * oz, ways, 0.02, fractions=halves)) == mixed
+    for calves in range(1, 15):
+        count = usual(12 * oz * calves, ways, 0.02, fractions=halves)
+        assert told(count) == {("red", FillWay.TO_MARK): 1.5 * calves}
+    assert told(usual(4 * oz, ways, 0.02, fractions=halves)) == {("red", FillWay.TO_MARK): 0.5}
+    big = ScoopWay("big", "big", FillWay.LEVEL, 30 * oz)  # 8 to the line would be more than twice 2 level
+    assert told(usual(60 * oz, [*ways, big], 0.02, fractions=halves)) == {("big", FillWay.LEVEL): 2}
+
+
+@lawful
+@given(st.floats(50, 9000), st.lists(st.floats(30, 1200), min_size=1, max_size=4), st.sampled_from([0.005, 0.02]))
+@example(7.5 * 283.5, [300.0, 283.5], 0.02)
+@example(1.25 * 300.0, [60.0, 300.0], 0.02)
+def test_a_part_fill_is_the_one_that_trying_every_line_finds(
+    target: float, weights: list[float], tolerance: float
+) -> None:
+    """The first scoop is struck level, the others are filled to a line, with a quarter or a half at the end."""
+    ways = [ScoopWay(str(i), "", FillWay.TO_MARK if i else FillWay.LEVEL, g) for i, g in enumerate(weights)]
+    allowed = (1, 0.5, 0.25)
+    least = fewest(target, ways, tolerance, fractions=allowed)
+    found = usual(target, ways, tolerance, fractions=allowed)
+    most = 2 * least.scoopfuls if least else 0
+    for parts in ((0.0,), (0.5, 0.25)):  # a whole number of them goes before
+        counts = [(max(0, round(target / way.mass_g - part)) + part, way) for way in ways[1:] for part in parts]
+        near = [(math.ceil(n), abs(n * way.mass_g - target)) for n, way in counts if 0 < math.ceil(n) <= most]
+        if best := min((one for one in near if one[1] <= target * tolerance), default=None):
+            assert found is not None
+            assert [way.way for way, _ in found.parts] == [FillWay.TO_MARK]
+            assert (found.scoopfuls, abs(found.error_g)) == (best[0], pytest.approx(best[1], abs=1e-6))
+            return
+    assert found == least
+
+
 @lawful
 @given(
     st.floats(50, 9000),
