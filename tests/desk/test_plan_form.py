@@ -396,6 +396,25 @@ def test_a_plan_that_was_kept_keeps_its_rate_and_says_what_comes_of_it(
     assert "The lot in use was signed off for 10.0 oz a feeding." in editor.rate.advice.text()
 
 
+def test_a_group_that_gets_half_as_much_again_beside_the_signed_weight_is_no_alarm(
+    form: PlanForm, herd: Herd, qtbot: QtBot
+) -> None:
+    """2 qt with 10 oz are what was signed off for; the older calves' 3 qt are meant."""
+    herd.sign("25-0112A", 0.5)
+    older = replace(group(60), name="Older", volume_ml=3 * QT_ML)
+    form.edit(herd.plan("Milk", replace(group(24), name="Young"), older))
+    young, old = (each.rate for each in form.groups)
+    assert old.advice.text() == young.advice.text() == ""
+    outcome, relation = old.outcome.text().split("\n")
+    assert outcome.startswith("= 15.0 oz of powder per calf and feeding, ")
+    assert relation == "1.5 × the 10.0 oz that the lot was signed off for: the table counts the scoopfuls."
+    assert "\n" not in young.outcome.text()
+    put(qtbot, form.groups[0].volume.line, "4 qt")  # now none takes what was signed off for
+    assert "signed off for 10.0 oz a feeding. Look" in young.advice.text()
+    assert "signed off for 10.0 oz a feeding. Look" in old.advice.text()
+    assert "\n" not in old.outcome.text()
+
+
 def test_where_no_lot_is_signed_the_usual_powder_goes_with_the_volume(form: PlanForm, qtbot: QtBot) -> None:
     editor = form.groups[0]
     editor.water.click()

@@ -30,9 +30,9 @@ from calibrator.desk.widgets.count_field import CountField
 from calibrator.desk.widgets.fold import Fold
 from calibrator.model import MixingRate, PlanGroup, RateBasis, UnitSystem, VolumeMeans
 from calibrator.science.errors import CannotCompute
-from calibrator.science.feeding import mix_per_calf, powder_per_calf_g, target_missed_g, usual_volume_ml
+from calibrator.science.feeding import TargetMissed, mix_per_calf, powder_per_calf_g, target_missed, usual_volume_ml
 from calibrator.science.mixing import Mix, Powder
-from calibrator.units import Kind, read, show_typed_volume
+from calibrator.units import Kind, read, show_factor, show_typed_volume
 
 MOST_FEEDINGS = 6
 FEEDING_STEPS = {UnitSystem.FARM: "1/2 qt", UnitSystem.METRIC: "0.5 L"}  # in which feedings are laid down
@@ -68,7 +68,7 @@ class GroupEditor(QFrame):
         self._powder: Powder | None = None
         self._signed: SignedFor | None = None
         self._water_c = 43.0
-        self._alone = True
+        self._alone, self._beside_signed = True, False
         self.setProperty("kind", "card")
         self.heading = label("", "heading", wrap=False)
         self.remove = button(self.tr("Leave this group out"), self._ask_remove, "link")
@@ -154,6 +154,17 @@ class GroupEditor(QFrame):
         self._powder, self._water_c, self._signed = powder, water_temperature_c, signed
         self.rate.mixed_with(powder, water_temperature_c)
         self._tell_means()
+
+    def takes_signed(self) -> bool:
+        """Whether its calves get what the lot in use was signed off for."""
+        mix, powder_g = self._mix()
+        return mix is not None and self._signed is not None and self._missed(powder_g) is None
+
+    def stand_beside(self, signed_is_taken: bool) -> None:
+        """Tell whether another group takes what was signed off for: then this one may well take something else."""
+        if signed_is_taken is not self._beside_signed:
+            self._beside_signed = signed_is_taken
+            self._tell_means()
 
     def ask_calves(self) -> None:
         """Say that a number of calves is missing; the field says it no more once one is typed."""
@@ -328,14 +339,28 @@ class GroupEditor(QFrame):
 
     def _outcome(self, mix: Mix, powder_g: float) -> str:
         told = self.tr("= {powder} of powder per calf and feeding, {solids} solids")
-        return told.format(powder=mass_text(powder_g, self.desk.system), solids=figures.percent(100 * mix.solids_share))
+        outcome = told.format(powder=self._mass(powder_g), solids=figures.percent(100 * mix.solids_share))
+        missed = self._missed(powder_g) if self._beside_signed else None
+        return f"{outcome}\n{self._how_many_times(missed)}" if missed else outcome
+
+    def _how_many_times(self, missed: TargetMissed) -> str:
+        words = self.tr("{times} × the {target} that the lot was signed off for: the table counts the scoopfuls.")
+        times = show_factor(missed.times, decimal_comma=decimal_comma())
+        return words.format(times=times, target=self._mass(missed.target_g))
+
+    def _missed(self, powder_g: float) -> TargetMissed | None:
+        signed, farm = self._signed, self.desk.farm
+        return target_missed(powder_g, signed.targets_g, farm.tolerance_share) if signed and farm else None
+
+    def _mass(self, mass_g: float) -> str:
+        return mass_text(mass_g, self.desk.system)
 
     def _advice(self, mix: Mix, powder_g: float) -> str:
         """Where the powder is not what scoops are marked for, or the mix is not of the usual strength."""
-        told, signed, farm = [], self._signed, self.desk.farm
-        if signed and farm and (target := target_missed_g(powder_g, signed.targets_g, farm.tolerance_share)):
+        told = []
+        if not self._beside_signed and (missed := self._missed(powder_g)):
             words = self.tr("The lot in use was signed off for {target} a feeding. Look at both volumes.")
-            told.append(words.format(target=mass_text(target, self.desk.system)))
+            told.append(words.format(target=self._mass(missed.target_g)))
         return "\n".join(text for text in (*told, solids_caution(mix)) if text)
 
     def _difference(self) -> str:

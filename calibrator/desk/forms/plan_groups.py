@@ -61,6 +61,9 @@ class PlanGroups(QWidget):
         self._water_c = water_c
         for editor in self.editors:
             editor.mixed_with(powder, water_c, signed)
+        taking = [editor for editor in self.editors if editor.takes_signed()]
+        for editor in self.editors:
+            editor.stand_beside(any(other is not editor for other in taking))
 
     def calves(self) -> int:
         """All calves together."""

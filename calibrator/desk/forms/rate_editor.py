@@ -58,7 +58,7 @@ class RateEditor(QWidget):
         self.mass = Amount(desk, self.tr("Powder"), Kind.MASS)
         self.volume = Amount(desk, self.tr("On this much water"), Kind.VOLUME)
         self.share = Amount(desk, self.tr("Share of the mix"), Kind.PERCENT, within=SOLIDS_PCT, examples=SOLIDS)
-        self.outcome, self.advice, self._same = Held("heading", lines=2), Held(lines=6), Held("quiet")
+        self.outcome, self.advice, self._same = Held("heading", lines=3), Held(lines=5), Held("quiet")
         self._example = Held("quiet", lines=1)
         self.mass.edited.connect(self._own_powder)
         for field in (self.volume, self.share):
