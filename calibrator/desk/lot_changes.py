@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Mapping, Sequence
 from datetime import date
+from operator import attrgetter
 
 from PySide6.QtCore import QCoreApplication
 
@@ -11,7 +12,7 @@ from calibrator.desk.hung import outdated_sheets
 from calibrator.desk.sheets import Changed, LotInUse, changes, powder_before
 from calibrator.desk.speech import day_text
 from calibrator.desk.standing import Standing
-from calibrator.model import Farm, Plan, PrintKind, Vessel
+from calibrator.model import Farm, Lot, Plan, PrintKind, SignOff, Vessel
 from calibrator.records import Records
 from calibrator.values import dataclass
 
@@ -40,9 +41,10 @@ def lot_changes(
     before, lot, signed = powder_before(records, now), powder.lot, powder.sign_off
     if before is None or before.lot is None or signed is None or lot is None:
         return None
-    if not (now.in_use and now.in_use.lot.id == lot.id) or _charts_are_anew(now, plans):
+    fed_before = _fed_before(records, now, list(plans.values()), before.lot, signed)
+    if not (now.in_use and now.in_use.lot.id == lot.id) or _charts_are_anew(now, fed_before):
         return None
-    found = list(changes(farm, list(plans.values()), dict(vessels), before, powder, today))
+    found = list(changes(farm, fed_before, dict(vessels), before, powder, today))
     if not found:
         return None
     if before.lot.id == lot.id:
@@ -51,8 +53,14 @@ def lot_changes(
         told = translate("LotChanges", "Lot {new} took the place of lot {old} on {day}. Scoopfuls before → now:")
         day = lot.fed_from
     title = told.format(new=lot.lot_number, old=before.lot.lot_number, day=day_text(day or signed.at.date()))
-    counted = tuple(change for change in found if not change.weighed)  # "weigh it" before and now is no news
-    return LotChanges(title, counted, _outdated(now))
+    found.sort(key=attrgetter("weighed"))  # "weigh it" before and now is hardly news
+    return LotChanges(title, tuple(found), _outdated(now))
+
+
+def _fed_before(records: Records, now: Standing, plans: Sequence[Plan], old: Lot, signed: SignOff) -> list[Plan]:
+    """The plans that were there before the sign-off, or have a chart of the lot before: no other has a "before"."""
+    charted = {p.plan_id for p in now.prints if p.kind is PrintKind.WALL_CHART and p.lot_id == old.id}
+    return [plan for plan in plans if plan.id in charted or records.as_of(Plan, plan.id, signed)]
 
 
 def sign_off_in_use(now: Standing) -> str:
@@ -60,10 +68,10 @@ def sign_off_in_use(now: Standing) -> str:
     return now.in_use.sign_off.id if now.in_use and now.in_use.sign_off else ""
 
 
-def _charts_are_anew(now: Standing, plans: Collection[str]) -> bool:
+def _charts_are_anew(now: Standing, plans: Sequence[Plan]) -> bool:
     newest = sign_off_in_use(now)
     charts = {p.plan_id for p in now.prints if p.kind is PrintKind.WALL_CHART and p.sign_off_id == newest}
-    return set(plans) <= charts
+    return {plan.id for plan in plans} <= charts
 
 
 def _outdated(now: Standing) -> str:

@@ -177,11 +177,11 @@ def _charted(records: Records, prints: Sequence[Printed]) -> dict[str, ChartBasi
 
 
 def _basis(records: Records, sheet: Printed) -> ChartBasis | None:
-    plan = records.as_printed(Plan, sheet.plan_id or "", sheet)
+    plan = records.as_of(Plan, sheet.plan_id or "", sheet)
     if plan is None:
         return None
-    vessel = records.as_printed(Vessel, plan.vessel_id, sheet) if plan.vessel_id else None
-    return ChartBasis(plan, records.as_printed(Farm, sheet.farm_id, sheet), vessel)
+    vessel = records.as_of(Vessel, plan.vessel_id, sheet) if plan.vessel_id else None
+    return ChartBasis(plan, records.as_of(Farm, sheet.farm_id, sheet), vessel)
 
 
 def _open(lots: Sequence[LotStanding], sign_offs: Sequence[SignOff]) -> tuple[LotStanding, ...]:

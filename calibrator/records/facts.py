@@ -151,9 +151,10 @@ def add_numbered_print(writing: Writing, printed: Printed, at: datetime | None =
     writing.add(prints, printed, change=writing.change("printed", printed.by, at=at))
 
 
-def as_printed(connection: Connection, kind: type[N], id: str, printed: Printed) -> N | None:
-    """The telling of a thing that counted when a sheet was printed."""
-    table, when = NOUNS[kind], select(prints.c.change).where(prints.c.id == printed.id).scalar_subquery()
+def as_of(connection: Connection, kind: type[N], id: str, fact: Printed | SignOff) -> N | None:
+    """The telling of a thing that counted when a fact was kept."""
+    table, facts = NOUNS[kind], FACTS[type(fact)]
+    when = select(facts.c.change).where(facts.c.id == fact.id).scalar_subquery()
     told = select(table).where(table.c.id == id, table.c.change < when)
     row = connection.execute(told.order_by(table.c.change.desc()).limit(1)).mappings().first()
     return as_value(kind, row) if row else None

@@ -287,10 +287,10 @@ class Records:
         with self.reading() as connection:
             return facts.many(connection, Printed, {"farm_id": farm_id})
 
-    def as_printed(self, kind: type[N], id: str, printed: Printed) -> N | None:
-        """A thing as it was told when a sheet was printed; None where it was not known then."""
+    def as_of(self, kind: type[N], id: str, fact: Printed | SignOff) -> N | None:
+        """A thing as it was told when a sheet was printed or a lot signed off; None where it was not known then."""
         with self.reading() as connection:
-            return facts.as_printed(connection, kind, id, printed)
+            return facts.as_of(connection, kind, id, fact)
 
     def end_sheet(self, ending: SheetEnding) -> None:
         """Keep what became of a printed sheet. Raises `NotAllowed` for a sheet that the farm never printed."""

@@ -13,7 +13,7 @@ from answers import Answers, at_noon
 from herd import OZ_G, QT_ML, TEN_ON_TWO, Herd, group
 from keys import RAIL, mnemonics, nameless, tab_through
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import QApplication, QLabel
+from PySide6.QtWidgets import QApplication, QLabel, QScrollArea
 from pytestqt.modeltest import ModelTester
 from pytestqt.qtbot import QtBot
 
@@ -180,6 +180,25 @@ def test_another_lot_changes_every_plan_and_says_what_changed(shown: Callable[[]
     assert "Lot 25-1204A" in page.view.lot_number.text()
     page.view.seen.click()
     assert not changes(page)
+
+
+def test_changes_tell_every_group_of_the_plans_that_were_fed_before(
+    shown: Callable[[], TablesPage], herd: Herd
+) -> None:
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.plan("Calf barn", group(9, "Younger"), replace(group(60, "Older"), volume_ml=3 * QT_ML))
+    new = herd.sign("25-1204A", 2 * TEN_OZ_LEVEL)
+    other = herd.plan("One", group(10))
+    page = shown()
+    _, younger, older = changes(page).split("\n")
+    assert younger == "Calf barn, Younger, 9 calves: 9 to the line, as many as before, each to the new line"
+    assert older.startswith("Calf barn, Older, 60 calves: weigh it")
+    herd.print(PrintKind.WALL_CHART, new, plan_id=other.id)
+    page.reload()
+    assert "Older" in changes(page)
+    herd.print(PrintKind.WALL_CHART, new, plan_id=page.plans.itemData(0))
+    page.reload()
+    assert not changes(page)  # the plan made since has no chart to be printed anew
 
 
 def test_changes_go_once_every_chart_is_printed_anew(shown: Callable[[], TablesPage], herd: Herd) -> None:
@@ -561,3 +580,22 @@ def test_a_count_that_is_off_says_off_what(shown: Callable[[], TablesPage], herd
         page.plans.setCurrentIndex(page.plans.count() - 1)
         page.plans.activated.emit(page.plans.count() - 1)
         assert words in page.view.today.rows[0].scoops.note.text()
+
+
+def test_a_new_plan_opens_at_its_top_after_another_was_scrolled_down(
+    shown: Callable[[], TablesPage], herd: Herd, qtbot: QtBot
+) -> None:
+    herd.sign("25-1103C", TEN_OZ_LEVEL)
+    herd.plan("Calf barn", group(9, "Younger"), group(6, "Older"), counts=(24,))
+    page = shown()
+    page.change.click()
+    bar = page.form.findChild(QScrollArea).verticalScrollBar()
+    qtbot.waitUntil(lambda: bar.maximum() > 0)
+    page.form.keep_button.setFocus()
+    bar.setValue(bar.maximum())
+    page.form.back.click()
+    page.new.click()
+    QApplication.processEvents()
+    assert page.form.name.line.hasFocus()
+    assert bar.value() == 0
+    assert not page.form.name.line.visibleRegion().isEmpty()

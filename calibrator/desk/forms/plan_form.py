@@ -134,7 +134,8 @@ class PlanForm(QWidget):
         return self.vessel_choice.enter
 
     def begin(self) -> None:
-        """Put the cursor into the first field; a name that was only suggested goes with the first letter typed."""
+        """From the top, the cursor in the first field; a name that was only suggested goes with the first letter."""
+        self._area.verticalScrollBar().setValue(0)
         self.name.line.setFocus(Qt.FocusReason.OtherFocusReason)
         self.name.line.selectAll()
 
@@ -347,9 +348,9 @@ class PlanForm(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(int(1.5 * SPACE))
-        area = scrolled(inner)
-        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # the fields in it scroll into view as one reaches them
-        layout.addWidget(area, 1)
+        self._area = scrolled(inner)
+        self._area.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # the fields in it scroll into view as one reaches them
+        layout.addWidget(self._area, 1)
         layout.addLayout(row(self.keep_button, self.back, None, self.retire))
 
     def _leave(self) -> None:

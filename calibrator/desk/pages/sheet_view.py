@@ -185,7 +185,6 @@ class SheetView(QWidget):
             return
         self._changes_title.setText(title)
         lines = [self._change_text(farm, change) for change in found[:MOST_CHANGES]]
-        lines = lines or [self.tr("All powder is weighed, as before.")]
         if len(found) > MOST_CHANGES:
             more = self.tr("and {count} more; see each plan")
             lines.append(more.format(count=len(found) - MOST_CHANGES))
