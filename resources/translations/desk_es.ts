@@ -1854,6 +1854,10 @@ entre {low} y {high}
         <translation>Hoy es su día {day}.</translation>
     </message>
     <message>
+        <source>{times} × the {target} that the lot was signed off for: the table counts the scoopfuls.</source>
+        <translation>{times} × los {target} para los que se firmó el lote: la tabla cuenta las medidas.</translation>
+    </message>
+    <message>
         <source>Choose one: it decides how much powder each calf gets.</source>
         <translation>Elija uno: de eso depende cuánto polvo recibe cada becerra.</translation>
     </message>
@@ -9210,10 +9214,6 @@ entre {low} y {high}
     <message>
         <source>without a line: {marks}</source>
         <translation>sin línea: {marks}</translation>
-    </message>
-    <message>
-        <source>All powder is weighed, as before.</source>
-        <translation>Todo el polvo se pesa, como antes.</translation>
     </message>
     <message>
         <source>and {count} more; see each plan</source>
