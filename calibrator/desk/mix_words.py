@@ -208,12 +208,22 @@ def way_words(way: SolidsFrom, references: int = 0) -> str:
     }[way]
 
 
-def basis_words(solids: Solids, powder: Powder) -> str:
-    """What the percentage is of: powder as fed, with its own water, and what that is as dry matter."""
-    text = translate(
-        "MixWords",
-        "Solids here are powder as fed ÷ mix, the powder's own {water} of water counted in. As dry matter "
-        "that is {dry}.",
+def basis_words(solids: Solids, powder: Powder, *, assumed: bool = False) -> str:
+    """What the percentage is of: powder as fed, with its own water (`assumed` where no label tells it), and what that
+    is as dry matter.
+    """
+    text = (
+        translate(
+            "MixWords",
+            "Solids here are powder as fed ÷ mix, the powder's own water counted in: {water} assumed; type the "
+            "moisture from the bag under Lots. As dry matter that is {dry}.",
+        )
+        if assumed
+        else translate(
+            "MixWords",
+            "Solids here are powder as fed ÷ mix, the powder's own {water} of water counted in. As dry matter "
+            "that is {dry}.",
+        )
     )
     told = text.format(water=percent(powder.water_share), dry=percent(as_dry_matter(solids.share, powder)))
     if solids.way is SolidsFrom.WHOLE_MILK:

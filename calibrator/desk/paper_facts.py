@@ -233,6 +233,7 @@ def lot_sheet_facts(
     return LotSheet(
         farm=farm,
         lot=lot,
+        lot_now=records.find(Lot, signed.lot_id),
         scoop=scoop,
         scale=scale,
         weigh_in=weigh_in,

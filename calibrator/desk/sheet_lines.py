@@ -37,6 +37,11 @@ class LotInUse:
     resolution_g: float
     capacity_g: float = 0.0
 
+    @property
+    def moisture_assumed(self) -> bool:
+        """Whether the powder's own water is a usual figure, for no label told it."""
+        return self.lot is None or self.lot.composition.moisture_pct is None
+
 
 @dataclass(frozen=True)
 class Levels:

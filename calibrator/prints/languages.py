@@ -53,7 +53,10 @@ class Tongue:
         return f"{self.date(at.date())}, {clock_text(at.time())}"
 
     def length(self, mm: float, system: UnitSystem) -> str:
-        told = show_length(mm, system)
+        return self.ruler(show_length(mm, system))
+
+    def ruler(self, told: str) -> str:
+        """A length as it was told, its inches in this language."""
         return told.replace(" in", " pulg") if self.code == "es" else told
 
 

@@ -16,7 +16,7 @@ from calibrator.prints.record_facts import LotSheet
 from calibrator.prints.record_words import SHAPES, SOURCES, WAYS, Teller, decision, freedom
 from calibrator.prints.sheet import Sheet, paper_mm
 from calibrator.science.budget import BudgetRow
-from calibrator.units import Kind, NotUnderstood, read, show_both, show_length, with_unit
+from calibrator.units import Kind, NotUnderstood, read, show_both, with_unit
 
 _FOOT_MM = 8.0
 _SIGNED_MM = 28.0  # who signed off, what it rests on, and the line to sign on
@@ -83,16 +83,12 @@ def _signed(flow: Flow, teller: Teller) -> None:
 def _line_columns(teller: Teller) -> tuple[TableColumn, ...]:
     say = teller.say
     return (
-        TableColumn(say(words.COLUMN_TARGET), 3),
-        TableColumn(say(words.COLUMN_FULL), 2, _END),
-        TableColumn(say(words.COLUMN_DOWN), 3, _END),
-        TableColumn(say(words.COLUMN_HEIGHT), 2, _END),
-        TableColumn(say(words.COLUMN_WEIGHS), 2.4, _END),  # without the level scoops before
+        TableColumn(say(words.COLUMN_TARGET), 2.2),
+        TableColumn(say(words.COLUMN_FULL), 1.7, _END),
+        TableColumn(say(words.COLUMN_DOWN), 2.6, _END),
+        TableColumn(say(words.COLUMN_HEIGHT), 2.6, _END),
+        TableColumn(say(words.COLUMN_WEIGHS), 3.6, _END),  # without the level scoops before
     )
-
-
-def _both_lengths(mm: float) -> str:
-    return f"{mm:.1f} mm ({show_length(mm, UnitSystem.FARM)})"
 
 
 def _line_rows(teller: Teller) -> list[TableRow]:
@@ -102,9 +98,9 @@ def _line_rows(teller: Teller) -> list[TableRow]:
             (
                 show_both(mark.target_mass_g, Kind.MASS, units),
                 str(mark.full_scoops),
-                teller.say(words.STRUCK_LEVEL) if mark.struck_level else _both_lengths(mark.down_wall_mm),
-                f"{mark.height_mm:.1f}",
-                f"{mark.mass_g:.2f} ± {teller.facts.line_coverage * mark.mass_u_g:.2f}",
+                teller.say(words.STRUCK_LEVEL) if mark.struck_level else teller.length(mark.down_wall_mm),
+                teller.length(mark.height_mm),
+                teller.estimate(mark.mass_g, teller.facts.line_coverage * mark.mass_u_g),
             ),
             Weight.SEMIBOLD,
         )
@@ -130,7 +126,7 @@ def _fill_columns(teller: Teller) -> tuple[TableColumn, ...]:
         TableColumn(say(words.COLUMN_SCOOPFULS), 1.4, _END),
         TableColumn(say(words.COLUMN_TYPED), 2.2, _END),
         TableColumn(say(words.COLUMN_GRAMS), 1.7, _END),
-        TableColumn(say(words.COLUMN_LINE), 1.4, _END),
+        TableColumn(say(words.COLUMN_LINE), 1.6, _END),
         TableColumn(say(words.COLUMN_WHO), 1.4),
         TableColumn(say(words.COLUMN_WHEN), 2.8),
         TableColumn(say(words.NOTE), 3.2),
@@ -153,12 +149,17 @@ def _fill_row(number: int, fill: Fill | SpotFill, teller: Teller) -> TableRow:
         str(fill.scoopfuls) if isinstance(fill, Fill) else "1",
         plain(_as_read(fill, teller.facts.units)),
         f"({grams})" if struck else grams,
-        "" if fill.line_mm is None else f"{fill.line_mm:.1f}",
+        "" if fill.line_mm is None else _line(fill.line_mm, teller),
         plain(fill.by),
         teller.said.tongues[0].moment(fill.at),
         reason,
     )
     return TableRow(cells)
+
+
+def _line(mm: float, teller: Teller) -> str:
+    farm = teller.facts.units is UnitSystem.FARM
+    return teller.said.tongues[0].length(mm, UnitSystem.FARM) if farm else f"{mm:.1f} mm"
 
 
 def _as_read(fill: Fill | SpotFill, units: UnitSystem) -> str:

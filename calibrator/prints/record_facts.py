@@ -15,6 +15,7 @@ from calibrator.values import dataclass
 class LotSheet:
     """Everything that the calibration record of one weigh-in tells. `fills` holds the struck-out ones too.
 
+    `lot_now` is the lot as it is told today: what came with it is often entered after the sign-off.
     `line_coverage` is the half-width of the 95 % interval of a scoopful to the line ÷ its standard uncertainty.
     """
 
@@ -26,6 +27,7 @@ class LotSheet:
     sign_off: SignOff
     fills: tuple[Fill, ...]
     marks: tuple[Mark, ...]
+    lot_now: Lot | None = None
     spot_fills: tuple[SpotFill, ...] = ()
     level: LevelResult | None = None
     density_budget: tuple[BudgetRow, ...] = ()

@@ -5,7 +5,18 @@ from __future__ import annotations
 import math
 from datetime import date
 
-from calibrator.model import Box, Composition, Cylinder, FillWay, PackageKind, Poured, Shape, TaperedCup, UnitSystem
+from calibrator.model import (
+    Box,
+    Composition,
+    Cylinder,
+    FillWay,
+    Lot,
+    PackageKind,
+    Poured,
+    Shape,
+    TaperedCup,
+    UnitSystem,
+)
 from calibrator.prints import words
 from calibrator.prints.fit import plain
 from calibrator.prints.languages import Tongue, Words
@@ -18,12 +29,16 @@ from calibrator.science.struck import COVERAGE_FACTOR
 from calibrator.science.verify import JUDGED_LEVEL
 from calibrator.units import (
     Kind,
+    density_unit,
+    edit_text,
     show_both,
     show_density,
     show_estimate,
     show_mass,
     show_percent,
+    show_scoop_estimate,
     show_temperature,
+    show_typed_percent,
     show_with_uncertainty,
 )
 
@@ -58,6 +73,7 @@ _VERDICTS = {
 _OPEN = (LineVerdict.MOVE.value, LineVerdict.WEIGH_MORE.value)  # signed off although the fills said this
 
 _HUNDREDTH_OZ_G = 0.28349523125
+_KG_G = 1000.0
 
 
 class Teller:
@@ -74,10 +90,20 @@ class Teller:
         return "" if day is None else self.said.joined(lambda t: t.date(day), " / ")
 
     def lot(self) -> Pairs:
-        lot = self.facts.lot
+        """As signed off, and what was told of it since."""
+        signed = self._told_of(self.facts.lot)
+        now = self._told_of(self.facts.lot_now or self.facts.lot)
+        return [(name, self._since(value, new)) for (name, value), (_, new) in zip(signed, now, strict=True)]
+
+    def _since(self, value: str, new: str) -> str:
+        if new in (value, ""):
+            return value
+        return self.say(words.CHANGED_SINCE if value else words.ADDED_SINCE, value=value or new, new=new)
+
+    def _told_of(self, lot: Lot) -> Pairs:
         return [
             (self.say(words.PRODUCT), plain(lot.product)),
-            (self.say(words.PACKAGES), self._packages()),
+            (self.say(words.PACKAGES), self._packages(lot)),
             (self.say(words.MADE_ON), self.day(lot.made_on)),
             (self.say(words.ARRIVED_ON), self.day(lot.arrived_on)),
             (self.say(words.ANALYSIS), self._analysis(lot.composition)),
@@ -85,8 +111,7 @@ class Teller:
             (self.say(words.NOTE), plain(lot.note)),
         ]
 
-    def _packages(self) -> str:
-        lot = self.facts.lot
+    def _packages(self, lot: Lot) -> str:
         if lot.package_count is None:
             return ""
         mass = "–" if lot.package_mass_g is None else show_mass(lot.package_mass_g, self.facts.units)
@@ -102,22 +127,32 @@ class Teller:
             (words.ASH, label.ash_pct),
             (words.MOISTURE, label.moisture_pct),
         )
-        return ", ".join(self.say(p, percent=show_percent(v)) for p, v in known if v is not None)
+        return ", ".join(self.say(p, percent=show_typed_percent(v)) for p, v in known if v is not None)
 
     def scoop_and_scale(self) -> Pairs:
         scoop, scale = self.facts.scoop, self.facts.scale
         origin = words.FROM_WATER if scoop.volume_from_water else words.FROM_DIMENSIONS
-        volume = show_with_uncertainty(scoop.volume_ml, COVERAGE_FACTOR * scoop.volume_u_ml, "mL")
+        units = self.facts.units
+        volume = show_scoop_estimate(scoop.volume_ml, COVERAGE_FACTOR * scoop.volume_u_ml, units)
         return [
             (self.say(words.SCOOP), plain(scoop.name)),
             (self.say(words.SCALE), plain(scale.name)),
-            (self.say(words.INSIDE), self.said.joined(lambda t: inside(scoop.shape, t), " / ")),
+            (self.say(words.INSIDE), self._inside(scoop.shape)),
             (self.say(words.RESOLUTION), _both_typed(scale.resolution_typed, scale.resolution_g)),
             (self.say(words.STRUCK_VOLUME), f"{volume}, {self.say(origin)}"),
             (self.say(words.CAPACITY), _both_typed(scale.capacity_typed, scale.capacity_g)),
             (self.say(words.ZEROED), self.say(words.YES if self.facts.weigh_in.scale_zeroed else words.NO)),
             (self.say(words.CHECK_WEIGHT), self._check()),
         ]
+
+    def _inside(self, shape: Shape) -> str:
+        """In farm units with the millimetres behind them."""
+        units = self.facts.units
+        told = self.said.joined(lambda t: inside(shape, t, units), " / ")
+        if units is UnitSystem.METRIC:
+            return told
+        in_mm = [edit_text(size_mm, Kind.LENGTH, UnitSystem.METRIC) for size_mm in _sizes_mm(shape)]
+        return f"{told} ({', '.join(in_mm)})"
 
     def _check(self) -> str:
         weigh_in = self.facts.weigh_in
@@ -170,10 +205,19 @@ class Teller:
 
     def _mean(self) -> str:
         signed = self.facts.sign_off
-        half = (signed.level_high_g - signed.level_low_g) / 2
-        grams = show_with_uncertainty(signed.level_mean_g, half, "g")
-        told = show_estimate(signed.level_mean_g, half, Kind.MASS, self.facts.units)
+        return self.estimate(signed.level_mean_g, (signed.level_high_g - signed.level_low_g) / 2)
+
+    def estimate(self, mass_g: float, half_g: float) -> str:
+        """A weight with half its interval, in grams too."""
+        grams = show_with_uncertainty(mass_g, half_g, "g")
+        told = show_estimate(mass_g, half_g, Kind.MASS, self.facts.units)
         return grams if told == grams else f"{told} ({grams})"
+
+    def length(self, mm: float) -> str:
+        """A place on the scoop's wall: by the farm's ruler, and to a tenth of a millimetre."""
+        metric = f"{mm:.1f} mm"
+        farm = self.said.tongues[0].length(mm, UnitSystem.FARM)
+        return f"{farm} ({metric})" if self.facts.units is UnitSystem.FARM else f"{metric} ({farm})"
 
     def _settling(self) -> str:
         signed = self.facts.sign_off
@@ -193,8 +237,14 @@ class Teller:
 
     def _density_interval(self) -> str:
         signed = self.facts.sign_off
-        low, high = f"{signed.density_low_g_per_ml:.4f}", f"{signed.density_high_g_per_ml:.4f}"
-        return f"{self.say(words.FROM_TO, low=low, high=high)} g/mL"
+        ends = signed.density_low_g_per_ml, signed.density_high_g_per_ml
+        low, high = (f"{end:.4f}" for end in ends)
+        metric = f"{self.say(words.FROM_TO, low=low, high=high)} g/mL"
+        if self.facts.units is UnitSystem.METRIC:
+            return metric
+        unit, per = density_unit(self.facts.units)
+        low, high = (f"{end * per:.2f}" for end in ends)
+        return f"{self.say(words.FROM_TO, low=low, high=high)} {unit} ({metric})"
 
     def verdicts(self) -> Pairs:
         return [
@@ -211,7 +261,7 @@ class Teller:
         told, at = _verdict(self.facts.sign_off.old_line_verdict, t), self.facts.weigh_in.old_line_mm
         if at is None:
             return told
-        return t(words.OLD_LINE_AT).format(verdict=told, length=show_both(at, Kind.LENGTH, self.facts.units))
+        return t(words.OLD_LINE_AT).format(verdict=told, length=t.ruler(show_both(at, Kind.LENGTH, self.facts.units)))
 
 
 def _verdict(value: str, t: Tongue) -> str:
@@ -219,26 +269,38 @@ def _verdict(value: str, t: Tongue) -> str:
 
 
 def _both_typed(typed: str, mass_g: float) -> str:
-    grams = f"{mass_g:.2f} g"
-    if plain(typed) == f"{mass_g:g} g":
-        return plain(typed)  # grams already
+    """As typed, with the grams where it was another unit: to four digits, for no kitchen scale tells more."""
+    if typed.rstrip().endswith("g"):
+        return plain(typed)  # grams or kilograms already
+    grams = show_mass(mass_g, UnitSystem.METRIC) if mass_g >= _KG_G else f"{mass_g:.4g} g"
     return f"{plain(typed)} ({grams})" if typed else grams
 
 
-def inside(shape: Shape, t: Tongue) -> str:
-    """A scoop's shape and inner dimensions."""
+def _sizes_mm(shape: Shape) -> tuple[float, ...]:
+    """Its inner dimensions, in the order in which they are told."""
     match shape:
         case Cylinder():
-            return t(words.CYLINDER).format(diameter=f"{shape.diameter_mm:g}", height=f"{shape.height_mm:g}")
+            return shape.diameter_mm, shape.height_mm
         case TaperedCup():
-            rim, floor = f"{shape.rim_diameter_mm:g}", f"{shape.floor_diameter_mm:g}"
-            return t(words.TAPERED).format(rim=rim, floor=floor, height=f"{shape.height_mm:g}")
+            return shape.rim_diameter_mm, shape.floor_diameter_mm, shape.height_mm
         case Box():
-            sizes = {"length": f"{shape.length_mm:g}", "width": f"{shape.width_mm:g}"}
-            return t(words.BOX).format(**sizes, height=f"{shape.height_mm:g}")
+            return shape.length_mm, shape.width_mm, shape.height_mm
         case Poured():
-            count, height = len(shape.heights_mm), f"{shape.heights_mm[-1]:g}"
-            return t(words.POURED).format(count=count, height=height)
+            return (shape.heights_mm[-1],)
+
+
+def inside(shape: Shape, t: Tongue, units: UnitSystem) -> str:
+    """A scoop's shape and inner dimensions."""
+    sizes = [t.ruler(edit_text(size_mm, Kind.LENGTH, units)) for size_mm in _sizes_mm(shape)]
+    match shape:
+        case Cylinder():
+            return t(words.CYLINDER).format(diameter=sizes[0], height=sizes[1])
+        case TaperedCup():
+            return t(words.TAPERED).format(rim=sizes[0], floor=sizes[1], height=sizes[2])
+        case Box():
+            return t(words.BOX).format(length=sizes[0], width=sizes[1], height=sizes[2])
+        case Poured():
+            return t(words.POURED).format(count=len(shape.heights_mm), height=sizes[0])
 
 
 def decision(t: Tongue) -> str:

@@ -260,6 +260,11 @@ def show_percent(percent: float, digits: int = 1, *, decimal_comma: bool = False
     return show_number(percent, digits, "%", decimal_comma=decimal_comma)
 
 
+def show_typed_percent(percent: float, *, decimal_comma: bool = False) -> str:
+    """A percentage as it was typed, to a hundredth and without noughts at its end: "20 %", "0.15 %"."""
+    return with_comma(f"{trimmed(Fraction(percent), 2)} %", decimal_comma) if tellable(percent) else _NOTHING
+
+
 def show_number(value: float, digits: int = 1, unit: str = "", *, decimal_comma: bool = False) -> str:
     """A number with so many decimals, and the unit behind it where one is given: "1892.7 mL"."""
     if not tellable(value):

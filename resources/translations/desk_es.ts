@@ -3253,6 +3253,10 @@ entre {low} y {high}
         <translation>Diferencia</translation>
     </message>
     <message>
+        <source>the same without the powder&apos;s own moisture, {share} (assumed: the label of the lot is silent)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Finished mix</source>
         <translation>Mezcla terminada</translation>
     </message>
@@ -4643,6 +4647,10 @@ entre {low} y {high}
         <translation>Como el último lote; si no, escriba encima.</translation>
     </message>
     <message>
+        <source>As on the bags of this product before. Check each against the new bag; type over it if not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Comes in</source>
         <translation>Viene en</translation>
     </message>
@@ -5469,6 +5477,10 @@ entre {low} y {high}
     <message>
         <source>Only once both agree:</source>
         <translation>Solo cuando las dos concuerden:</translation>
+    </message>
+    <message>
+        <source>Solids here are powder as fed ÷ mix, the powder&apos;s own water counted in: {water} assumed; type the moisture from the bag under Lots. As dry matter that is {dry}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The instrument was never checked in plain water: its zero may be off.</source>

@@ -312,6 +312,14 @@
             <translation>Nota</translation>
         </message>
         <message>
+            <source>{value} (entered after the sign-off)</source>
+            <translation>{value} (anotado después de la firma)</translation>
+        </message>
+        <message>
+            <source>{value}; corrected after the sign-off: {new}</source>
+            <translation>{value}; corregido después de la firma: {new}</translation>
+        </message>
+        <message>
             <source>Scoop and scale</source>
             <translation>Medida y báscula</translation>
         </message>
@@ -324,20 +332,20 @@
             <translation>Medidas interiores</translation>
         </message>
         <message>
-            <source>round, {diameter} mm across, {height} mm high</source>
-            <translation>redonda, {diameter} mm de diámetro, {height} mm de alto</translation>
+            <source>round, {diameter} across, {height} high</source>
+            <translation>redonda, {diameter} de diámetro, {height} de alto</translation>
         </message>
         <message>
-            <source>tapered, rim {rim} mm, floor {floor} mm, {height} mm high</source>
-            <translation>cónica, borde {rim} mm, fondo {floor} mm, {height} mm de alto</translation>
+            <source>tapered, rim {rim}, floor {floor}, {height} high</source>
+            <translation>cónica, borde {rim}, fondo {floor}, {height} de alto</translation>
         </message>
         <message>
-            <source>box, {length} × {width} mm, {height} mm high</source>
-            <translation>caja, {length} × {width} mm, {height} mm de alto</translation>
+            <source>box, {length} × {width}, {height} high</source>
+            <translation>caja, {length} × {width}, {height} de alto</translation>
         </message>
         <message>
-            <source>water poured in {count} steps, {height} mm high</source>
-            <translation>agua vertida en {count} pasos, {height} mm de alto</translation>
+            <source>water poured in {count} steps, {height} high</source>
+            <translation>agua vertida en {count} pasos, {height} de alto</translation>
         </message>
         <message>
             <source>Struck-level volume</source>
@@ -444,8 +452,8 @@
             <translation>g</translation>
         </message>
         <message>
-            <source>Line, mm</source>
-            <translation>Línea, mm</translation>
+            <source>Line at</source>
+            <translation>Línea a</translation>
         </message>
         <message>
             <source>Who</source>
@@ -628,12 +636,12 @@
             <translation>Bajo el borde</translation>
         </message>
         <message>
-            <source>Above the floor, mm</source>
-            <translation>Sobre el fondo, mm</translation>
+            <source>Above the floor</source>
+            <translation>Sobre el fondo</translation>
         </message>
         <message>
-            <source>To the line, g</source>
-            <translation>Hasta la línea, g</translation>
+            <source>To the line</source>
+            <translation>Hasta la línea</translation>
         </message>
         <message>
             <source>Verdicts</source>

@@ -50,7 +50,7 @@ TRIAL = FeederTrial(
         (LOT, replace(LOT, package_count=38), "bags and their weight 40 → 38"),
         (LOT, replace(LOT, arrived_on=date(2026, 3, 2)), "arrived on – → 2 Mar 2026"),
         (LOT, replace(LOT, medicated=True), "medicated or not no → yes"),
-        (LOT, replace(LOT, composition=Composition(fat_pct=20.0)), "fat – → 20.0 %"),
+        (LOT, replace(LOT, composition=Composition(fat_pct=20.0)), "fat – → 20 %"),
         (SCALE, replace(SCALE, capacity_g=1e4, capacity_typed="10 kg"), "capacity “5 kg” → “10 kg”"),
         (SCALE, replace(SCALE, capacity_g=1e4), "capacity 11 lb 0.4 oz → 22 lb 0.7 oz"),
         (SCOOP, replace(SCOOP, volume_ml=650.0, volume_u_ml=2.0), "volume 21.6 fl oz → 22.0 fl oz"),

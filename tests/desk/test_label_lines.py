@@ -29,6 +29,7 @@ from calibrator.science.mark import MarkProblem
 from calibrator.science.scoops import usual
 from calibrator.science.spread import IntervalRule
 from calibrator.science.weighing import bulk_density
+from calibrator.units import Kind, show_estimate
 
 LEVEL_G = 10.6 * OZ_G
 DENSITY = LEVEL_G / 665.9
@@ -185,7 +186,9 @@ def test_a_mark_weighs_the_scoopful_to_its_line_without_the_full_ones(herd: Herd
     found = guide.findings
     half_g = found.check.result.half_width_g if found.check else found.line_reach[0]
     assert half_g != pytest.approx(2 * mark.mass_u_g, rel=0.005)
-    assert f"{mark.mass_g:.2f} ± {half_g:.2f}" in texts(sheet.document(sheet.sheets))
+    told = show_estimate(mark.mass_g, half_g, Kind.MASS, UnitSystem.FARM)
+    grams = show_estimate(mark.mass_g, half_g, Kind.MASS, UnitSystem.METRIC)
+    assert f"{told} ({grams})" in texts(sheet.document(sheet.sheets))
 
 
 @pytest.mark.parametrize("languages", [("en",), ("es",)])

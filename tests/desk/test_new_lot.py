@@ -7,14 +7,14 @@ from pathlib import Path
 
 import pytest
 from answers import Answers
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.lot_form import LotForm
 from calibrator.desk.pages.lots import LotsPage
 from calibrator.desk.standing import standing
-from calibrator.model import Composition, Lot, UnitSystem
+from calibrator.model import Composition, Lot, UnitSystem, new_id
 from calibrator.records import demo_records
 
 
@@ -30,8 +30,10 @@ def test_a_new_lot_begins_with_what_the_last_one_had(qtbot: QtBot, desk: Desk) -
     form.load(None)
     assert (form.number.text(), form.product.text(), form.supplier.text()) == ("", "20-20 replacer", "Elm Mill")
     assert form.mass.text() == "50 lb"
-    # What must be read off the new bag is not offered.
-    assert (form.note.text(), form.parts["protein_pct"].text(), form.medicated.isChecked()) == ("", "", False)
+    # What the same product's label said is offered with the word to check it; what is this lot's own is not.
+    assert form.parts["protein_pct"].text() == "20 %"
+    assert any("Check each against the new bag" in words.text() for words in form.findChildren(QLabel))
+    assert (form.note.text(), form.medicated.isChecked()) == ("", False)
     assert not form.typed
     with qtbot.waitActive(form):
         form.show()
@@ -41,6 +43,36 @@ def test_a_new_lot_begins_with_what_the_last_one_had(qtbot: QtBot, desk: Desk) -
     form.number.entered.emit()
     qtbot.keyClicks(form.product.line, "22-20")
     assert form.product.text() == "22-20"
+
+
+def of_product(desk: Desk, product: str, number: str, **label: float) -> None:
+    (last, *_) = desk.records.every(Lot)
+    told = replace(last, id=new_id(), lot_number=number, product=product, composition=Composition(**label), revision="")
+    desk.records.keep(told)
+
+
+def test_the_label_goes_with_the_product_until_somebody_types_it(qtbot: QtBot, desk: Desk) -> None:
+    of_product(desk, "20-20 replacer", "26-0101A", protein_pct=20.0, moisture_pct=5.0)
+    of_product(desk, "22-20", "26-0102A", fibre_pct=0.15)
+    of_product(desk, "20-20 replacer", "26-0103A")  # its label was not told: that of the lot before counts
+    form = LotForm(desk)
+    qtbot.addWidget(form)
+    form.load(None)
+    parts = form.parts
+    assert (parts["protein_pct"].text(), parts["moisture_pct"].text()) == ("20 %", "5 %")
+    form.product.line.selectAll()
+    qtbot.keyClicks(form.product.line, "22-")
+    assert not any(part.text() for part in parts.values())
+    assert not any("new bag" in words.text() for words in form.findChildren(QLabel))
+    qtbot.keyClicks(form.product.line, "20")
+    assert (parts["protein_pct"].text(), parts["fibre_pct"].text()) == ("", "0.15 %")
+    qtbot.keyClicks(parts["ash_pct"].line, "7")
+    form.product.line.selectAll()
+    qtbot.keyClicks(form.product.line, "20-20 replacer")
+    form.number.set_text("26-0104A")
+    made = form.made()
+    assert made is not None
+    assert made.composition == Composition(fibre_pct=0.15, ash_pct=7.0)
 
 
 def test_where_less_is_asked_nothing_unseen_is_filled_in(qtbot: QtBot, desk: Desk) -> None:

@@ -15,7 +15,18 @@ from hypothesis import strategies as st
 from PySide6.QtCore import QLocale
 
 from calibrator.clock import clock_text
-from calibrator.model import Cylinder, FillWay, Mark, MixingRate, Paper, Poured, RateBasis, UnitSystem
+from calibrator.model import (
+    Composition,
+    Cylinder,
+    FillWay,
+    Mark,
+    MixingRate,
+    Paper,
+    Poured,
+    RateBasis,
+    TaperedCup,
+    UnitSystem,
+)
 from calibrator.prints import chart as wall_chart_module
 from calibrator.prints import fonts
 from calibrator.prints.chart import wall_chart
@@ -571,10 +582,14 @@ def american_clock() -> Iterator[None]:
 @pytest.mark.usefixtures("american_clock")
 def test_printed_moments_are_told() -> None:
     """As on the screen: one clock."""
-    at = datetime(2026, 3, 2, 21, 58)
-    paper = told(lot_sheet(replace(record(), printed_at=at)))
-    assert "2 Mar 2026, 9:58\u00a0PM" in paper
-    assert clock_text(at.time()) == "9:58\u00a0PM"
+    at, here = datetime(2026, 3, 2, 21, 58), QLocale()
+    QLocale.setDefault(QLocale("en_US"))  # whatever the computer that tests has
+    try:
+        paper = told(lot_sheet(replace(record(), printed_at=at)))
+        assert "2 Mar 2026, 9:58\u00a0PM" in paper
+        assert clock_text(at.time()) == "9:58\u00a0PM"
+    finally:
+        QLocale.setDefault(here)
 
 
 @given(st.text(max_size=60), st.floats(5, 80), st.floats(1.5, 8))
@@ -654,6 +669,34 @@ def test_a_lot_sheet_tells_weights_in_the_farm_s_units_first_and_as_they_were_re
     assert f"{level.low_g / OUNCE:.2f} oz to {level.high_g / OUNCE:.2f} oz ({level.low_g:.2f} to" in told
     metric = " ".join(text.text for text in texts(lot_sheet(replace(facts, units=UnitSystem.METRIC))))
     assert f"{level.low_g:.2f} to {level.high_g:.2f} g" in metric.replace("\u00a0", " ")
+
+
+def test_a_lot_sheet_has_what_was_told_of_the_lot_after_the_sign_off() -> None:
+    signed = replace(record().lot, package_count=None, composition=Composition(), note="dry")
+    now = replace(signed, package_count=12, composition=Composition(fibre_pct=0.15, protein_pct=20), note="damp")
+    shown = told(lot_sheet(replace(record(), lot=signed, lot_now=now)))
+    for words in (
+        "12 bags, 50 lb each (entered after the sign-off)",
+        "protein 20 %, fiber 0.15 % (entered after the sign-off)",
+        "dry; corrected after the sign-off: damp",
+    ):
+        assert words in shown, words
+    assert "after the sign-off" not in told(lot_sheet(replace(record(), lot_now=record().lot)))
+
+
+def test_a_lot_sheet_measures_the_scoop_in_the_farm_s_units_first() -> None:
+    shown = told(lot_sheet(record()))
+    for words in ("11 lb (4.99 kg)", "0.1 oz (2.835 g)", "10.01 ± 0.15 oz (283.9 ± 4.2 g)", "15/16 in (24.5 mm)"):
+        assert words in shown, words
+    cup = TaperedCup(rim_diameter_mm=88.9, floor_diameter_mm=69.85, height_mm=101.6)
+    shown = told(lot_sheet(record(scoop=replace(record().scoop, shape=cup))))
+    assert "tapered, rim 3 1/2 in, floor 2 3/4 in, 4 in high (88.9 mm, 69.9 mm, 101.6 mm)" in shown
+    spanish = told(lot_sheet(record(languages=("es",))))
+    assert " pulg de alto" in spanish
+    assert " in " not in spanish
+    metric = told(lot_sheet(replace(record(), units=UnitSystem.METRIC)))
+    assert " in high" not in metric
+    assert "24.5 mm (15/16 in)" in metric
 
 
 def test_a_group_that_goes_on_over_the_page_is_named_there_again() -> None:

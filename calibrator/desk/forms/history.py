@@ -33,7 +33,7 @@ from calibrator.model import (
 from calibrator.records import Records
 from calibrator.records.bringing import BROUGHT_IN
 from calibrator.records.importing import IMPORTED
-from calibrator.units import show_length, show_mass, show_percent, show_scoop_volume, show_volume
+from calibrator.units import show_length, show_mass, show_percent, show_scoop_volume, show_typed_percent, show_volume
 
 SHOWN = 6
 ENDINGS = ("withdrawn_reason", "abandoned", "closed")
@@ -211,7 +211,7 @@ def _figure(name: str, value: float, system: UnitSystem) -> str:
         "g": lambda: show_mass(value, system, decimal_comma=comma),
         "ml": lambda: show_volume(value, system, decimal_comma=comma),
         "mm": lambda: show_length(value, system, decimal_comma=comma),
-        "pct": lambda: show_percent(value, decimal_comma=comma),
+        "pct": lambda: show_typed_percent(value, decimal_comma=comma),
         "share": lambda: show_percent(100 * value, decimal_comma=comma),
     }
     if name == "volume_ml":

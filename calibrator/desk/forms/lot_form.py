@@ -68,6 +68,9 @@ class LotForm(Form[Lot]):
         self.masses = Suggestions(self.tr("Often:"), self.mass.line)
         self.medicated = QCheckBox(self.tr("Medicated powder"))
         self.note = TextField(self.tr("Note"), longest=LONGEST_NOTE)
+        self._label_told = label("", "quiet")
+        self._carried: Composition | None = None
+        """What the fields hold of the label of an earlier lot, as long as nobody types into them."""
         self._trouble = label("", tone="bad")
         self._caution = label(medicated_caution(), "caution")
         self._later = QWidget()
@@ -88,8 +91,9 @@ class LotForm(Form[Lot]):
         self._set_reach()
         self.count.set_value(lot.package_count)
         self.mass.set_value(lot.package_mass_g, lot.package_mass_typed)
-        for name, field in self.parts.items():
-            field.set_value(getattr(lot.composition, name))
+        self._fill_label(lot.composition)
+        self._carried = self._label_typed() if thing is None and not self._brief else None
+        self._tell_label()
         self.supplier.set_text(lot.supplier)
         self.plant_code.set_text(lot.plant_code)
         self.agglomerated.setCurrentIndex(self.agglomerated.findData(lot.agglomerated))
@@ -115,8 +119,42 @@ class LotForm(Form[Lot]):
             package=last.package,
             package_mass_g=last.package_mass_g,
             package_mass_typed=last.package_mass_typed,
+            composition=self._label_of(last.product),
             supplier=last.supplier,
         )
+
+    def _label_of(self, product: str) -> Composition:
+        """What the newest lot of a product with a label told by it; nothing where none has."""
+        farm = self.desk.farm
+        lots = reversed(self.desk.records.every(Lot, farm.id)) if farm and product else ()
+        known = (lot.composition for lot in lots if lot.product.casefold() == product.casefold())
+        return next((told for told in known if told != Composition()), Composition())
+
+    def _fill_label(self, told: Composition) -> None:
+        for name, field in self.parts.items():
+            field.set_value(getattr(told, name))
+
+    def _follow_product(self) -> None:
+        """Another product has another label; what somebody typed stays."""
+        if self._carried is not None and self._label_typed() == self._carried:
+            self._fill_label(self._label_of(self.product.text()))
+            self._carried = self._label_typed()
+            self._tell_label()
+
+    def _tell_label(self) -> None:
+        """Where the figures come from: an earlier bag's are only likely."""
+        if self._carried not in (None, Composition()):
+            told = self.tr(
+                "As on the bags of this product before. Check each against the new bag; type over it if not."
+            )
+        else:
+            told = self.tr(
+                "From the label, percent of the powder. Leave empty what it does not say; it can follow later."
+            )
+        self._label_told.setText(told)
+
+    def _label_typed(self) -> Composition:
+        return Composition(**{name: field.value() for name, field in self.parts.items()})
 
     def made(self) -> Lot | None:
         farm = self.desk.farm
@@ -134,7 +172,7 @@ class LotForm(Form[Lot]):
             package_count=None if count is None else round(count),
             package_mass_g=mass,
             package_mass_typed=self.mass.told() if mass is not None else "",
-            composition=Composition(**{name: field.value() for name, field in self.parts.items()}),
+            composition=self._label_typed(),
             medicated=self.medicated.isChecked(),
             note=self.note.text(),
             supplier=self.supplier.text(),
@@ -149,13 +187,12 @@ class LotForm(Form[Lot]):
 
     def _lay_out(self) -> None:
         kind = Captioned(self.tr("Comes in"), self.package)
-        told = self.tr("From the label, percent of the powder. Leave empty what it does not say; it can follow later.")
         packages = row(kind, column(self.mass, self.masses), self.price, spacing=24)
         later = column(
             packages,
             row(self.supplier, self.plant_code, Captioned(self.tr("Agglomerated"), self.agglomerated), spacing=24),
             label(self.tr("Label composition"), "heading"),
-            label(told, "quiet"),
+            self._label_told,
             row(*self.parts.values(), spacing=12),
             self.note,
         )
@@ -174,6 +211,7 @@ class LotForm(Form[Lot]):
             text.edited.connect(self.edited)
         for amount in (self.count, self.mass, *self.parts.values()):
             amount.edited.connect(self.edited)
+        self.product.edited.connect(self._follow_product)
         self.masses.chosen.connect(self.mass.take)
         self.package.activated.connect(self._set_reach)
         for choice in (self.package, self.agglomerated):

@@ -34,7 +34,12 @@ def of_row(sheet: PlanSheet, group: GroupSheet, line: SheetLine, known: Warm | N
     row = next((group.table[n] for n in range(len(group)) if group.line(n) is line), None)
     scoopfuls = (_scoopfuls(group, line, line.scoops),) if line.scoops and line.scoops.told else ()
     warmth = of_warmth(sheet, group, line, known) if known else ()
-    return (_amounts(sheet, group, line, row), *scoopfuls, _strength(group, line), *warmth)
+    return (
+        _amounts(sheet, group, line, row),
+        *scoopfuls,
+        _strength(group, line, assumed=sheet.powder.moisture_assumed),
+        *warmth,
+    )
 
 
 def _amounts(sheet: PlanSheet, group: GroupSheet, line: SheetLine, row: BatchRow | None) -> Working:
@@ -192,7 +197,14 @@ def _off(line: SheetLine, count: ScoopCount, system: UnitSystem) -> tuple[Part, 
     return (Part(translate("How", "Off by"), told, signed(count.error_share)),)
 
 
-def _strength(group: GroupSheet, line: SheetLine) -> Working:
+def _strength(group: GroupSheet, line: SheetLine, *, assumed: bool) -> Working:
+    moisture = (
+        translate(
+            "How", "the same without the powder's own moisture, {share} (assumed: the label of the lot is silent)"
+        )
+        if assumed
+        else translate("How", "the same without the powder's own moisture, {share}")
+    )
     mix, powder, system = line.batch.mix, group.powder, group.farm.units
     parts = (
         Part(
@@ -211,9 +223,7 @@ def _strength(group: GroupSheet, line: SheetLine) -> Working:
         ),
         Part(
             translate("How", "Dry matter"),
-            translate("How", "the same without the powder's own moisture, {share}").format(
-                share=percent(powder.water_share)
-            ),
+            moisture.format(share=percent(powder.water_share)),
             percent(mix.dry_matter_share, 2),
         ),
         Part(

@@ -97,7 +97,9 @@ class VerdictPanel(QWidget):
         if told.unread:
             self.solids.setText(self.tr("The drops could not be read. Mend them first."))
         self._show_way(found, told.stale)
-        _say(self.basis, words.basis_words(found.best, batch.now.powder.powder) if found.best else "")
+        of = batch.now.powder
+        basis = words.basis_words(found.best, of.powder, assumed=of.moisture_assumed) if found.best else ""
+        _say(self.basis, basis)
         _say(self.warm, warm_words(found, system))
         self._show_cautions(found)
         self._show_correction(found, batch, system)

@@ -42,7 +42,7 @@ from calibrator.desk.words import (
 )
 from calibrator.model import Composition, Fill, Lot, Mark, PackageKind, Scoop, SignOff, SpotFill, WeighIn
 from calibrator.records import brought_in
-from calibrator.units import show_mass, show_percent
+from calibrator.units import show_mass, show_typed_percent
 
 BLOCKS_ABREAST = 3
 
@@ -257,7 +257,9 @@ class LotDetail(QFrame):
             (self.tr("ash"), composition.ash_pct),
             (self.tr("moisture"), composition.moisture_pct),
         )
-        told = [f"{name} {show_percent(pct, decimal_comma=decimal_comma())}" for name, pct in named if pct is not None]
+        told = [
+            f"{name} {show_typed_percent(pct, decimal_comma=decimal_comma())}" for name, pct in named if pct is not None
+        ]
         return self.tr("Label: {parts}.").format(parts=", ".join(told)) if told else ""
 
 
