@@ -10,7 +10,7 @@ from itertools import pairwise
 from pathlib import Path
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from PySide6.QtCore import QLocale
 
@@ -592,6 +592,7 @@ def test_printed_moments_are_told() -> None:
         QLocale.setDefault(here)
 
 
+@settings(deadline=None)  # the fonts are read in the first one
 @given(st.text(max_size=60), st.floats(5, 80), st.floats(1.5, 8))
 def test_wrapped_text_keeps_to_its_room_and_loses_nothing(text: str, room: float, size: float) -> None:
     clean = plain(text)
