@@ -3254,7 +3254,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>the same without the powder&apos;s own moisture, {share} (assumed: the label of the lot is silent)</source>
-        <translation type="unfinished"></translation>
+        <translation>lo mismo sin la humedad del propio polvo, {share} (supuesta: la etiqueta anotada del lote no la dice)</translation>
     </message>
     <message>
         <source>Finished mix</source>
@@ -4648,7 +4648,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>As on the bags of this product before. Check each against the new bag; type over it if not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como en los costales anteriores de este producto. Compare cada cifra con el costal nuevo y corríjala si no es igual.</translation>
     </message>
     <message>
         <source>Comes in</source>
@@ -5480,7 +5480,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Solids here are powder as fed ÷ mix, the powder&apos;s own water counted in: {water} assumed; type the moisture from the bag under Lots. As dry matter that is {dry}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí sólidos = peso del polvo ÷ peso de la mezcla (se supone que el polvo trae {water} de agua; anote en Lotes la humedad que dice el costal). En materia seca son {dry}.</translation>
     </message>
     <message>
         <source>The instrument was never checked in plain water: its zero may be off.</source>
