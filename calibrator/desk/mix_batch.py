@@ -22,6 +22,7 @@ from calibrator.science.scoops import ScoopCount, ScoopWay
 from calibrator.values import dataclass
 
 COVERAGE = 1.96
+_TARGET_PLACES = 3  # of a share
 
 
 @dataclass(frozen=True)
@@ -100,6 +101,11 @@ def _until_lot(lots: list[SeasonLot], lot_id: str) -> list[SeasonLot]:
     """The lots up to the newest weighing of this one; none for a lot that was not weighed."""
     own = [place for place, lot in enumerate(lots) if lot.lot_id == lot_id]
     return lots[: own[-1] + 1] if own else []
+
+
+def as_aimed(target_share: float) -> float:
+    """Wanted solids as they are told and judged: to a tenth of a percent."""
+    return round(target_share, _TARGET_PLACES)
 
 
 def batch_of(now: FarmNow, plan: Plan | None, group: PlanGroup | None, calves: int, vessel: Vessel | None) -> Batch:

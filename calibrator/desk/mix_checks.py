@@ -30,7 +30,7 @@ from calibrator.science.correction import Batch as InVessel
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mix_density import VOLUME_U_SHARE, by_finished_volume, by_hydrometer, by_jug
 from calibrator.science.own_line import Line
-from calibrator.science.refractometer import Brix, brix
+from calibrator.science.refractometer import Brix, Refractometer, brix
 from calibrator.science.scoop import volume_ml
 from calibrator.science.scoops import ScoopCount, usual
 from calibrator.science.solids import Solids, SolidsFrom, by_own_line, by_trade_rule, by_whole_milk
@@ -197,6 +197,11 @@ def right_brix(batch: Batch, aim: Aim, tools: Tools, instrument_id: str, at: dat
     work = _Work(batch, [usual], tools, at)
     ways = work.attempt(_bound(_by_drops, work))
     return reading_for(USUAL_BRIX, best(ways), aim.target_share) if ways else None
+
+
+def right_by_line(line: Line, tool: Refractometer, target_share: float) -> float:
+    """The same by the farm's own line. Raises CannotCompute where it tells nothing."""
+    return reading_for(USUAL_BRIX, by_own_line(brix([USUAL_BRIX], tool, None), line), target_share)
 
 
 def _chosen(work: _Work, ways: Sequence[Solids], aim: Aim | None) -> Solids | None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.mix_checks import MixFindings
+from calibrator.desk.needs import STRONG, THIN, leans
 from calibrator.desk.parts import Tone
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import FillWay, MixCheck, UnitSystem
@@ -75,12 +76,10 @@ def kept_words(check: MixCheck) -> str:
     if not check.verdict:
         return "–"
     if check.verdict == Verdict.CANNOT_TELL and check.solids_share is not None:
-        deviation = check.solids_share - check.target_share
-        if deviation < -check.tolerance_share:
-            return translate("MixWords", "Probably too thin")
-        if deviation > check.tolerance_share:
-            return translate("MixWords", "Probably too strong")
-        return translate("MixWords", "Looks right")
+        return {
+            THIN: translate("MixWords", "Probably too thin"),
+            STRONG: translate("MixWords", "Probably too strong"),
+        }.get(leans(check), translate("MixWords", "Looks right"))
     return verdict_words(Verdict(check.verdict))
 
 

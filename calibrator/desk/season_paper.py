@@ -6,12 +6,12 @@ from collections.abc import Sequence
 from datetime import date
 
 from calibrator.desk.mix_history import kept_checks
+from calibrator.desk.needs import OFF, RIGHT, leans
 from calibrator.desk.season.facts import Meaning, SeasonFacts
 from calibrator.desk.season_points import change_share, last_two
 from calibrator.model import Farm, SeasonLot
 from calibrator.prints.season_facts import Carried, LastChange, MixChecks, SeasonReport
 from calibrator.records import Records
-from calibrator.science.check import Verdict
 from calibrator.science.check_season import off_share
 from calibrator.science.season_spread import SpreadFindings
 from calibrator.science.stats import mean_of
@@ -56,7 +56,7 @@ def _checks(records: Records, farm: Farm) -> MixChecks:
     checks = [check for check in every if check.solids_share is not None and check.verdict]
     if not checks:
         return MixChecks()
-    verdicts = [Verdict(check.verdict) for check in checks]
-    inside, unsure = verdicts.count(Verdict.INSIDE), verdicts.count(Verdict.CANNOT_TELL)
+    inside, outside = (sum(check.verdict in own for check in checks) for own in ((RIGHT,), OFF))
+    leaning = sum(bool(leans(check)) for check in checks)
     off = mean_of([off_share(check.solids_share or 0.0, check.target_share) for check in checks])
-    return MixChecks(inside, len(checks) - inside - unsure, unsure, off)
+    return MixChecks(inside, len(checks) - inside - leaning - outside, leaning, outside, off)

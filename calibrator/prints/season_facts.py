@@ -12,16 +12,18 @@ from calibrator.values import dataclass
 
 @dataclass(frozen=True)
 class MixChecks:
-    """Checks of the mix that count, by verdict; `off_share` is how far off target they are on average."""
+    """Checks of the mix that count, by verdict as it stood on the page: `likely` look right, `leaning` are probably
+    off, neither surely. `off_share` is how far off target they are on average."""
 
     inside: int = 0
+    likely: int = 0
+    leaning: int = 0
     outside: int = 0
-    cannot_tell: int = 0
     off_share: float = 0.0
 
     @property
     def count(self) -> int:
-        return self.inside + self.outside + self.cannot_tell
+        return self.inside + self.likely + self.leaning + self.outside
 
 
 @dataclass(frozen=True)

@@ -98,6 +98,6 @@ def checks_told(checks: MixChecks, tongue: Tongue) -> str:
     if not checks.count:
         return tongue(words.CHECKS_NONE)
     return tongue(words.CHECKS_TOLD).format(
-        count=checks.count, inside=checks.inside, outside=checks.outside, open=checks.cannot_tell,
+        count=checks.count, inside=checks.inside, likely=checks.likely, leaning=checks.leaning, outside=checks.outside,
         off=signed_percent(checks.off_share),
     )  # fmt: skip

@@ -343,8 +343,8 @@ DO_BEST = QT_TRANSLATE_NOOP(
 MIX_CHECKS = QT_TRANSLATE_NOOP("Prints", "Checks of the mix")
 CHECKS_TOLD = QT_TRANSLATE_NOOP(
     "Prints",
-    "Checks: {count}. Within the tolerance: {inside}, outside: {outside}, not sure yet: {open}. On average {off} off "
-    "target.",
+    "Checks: {count}. As it should be: {inside}, looks right: {likely}, probably too thin or too strong: {leaning}, "
+    "too thin or too strong: {outside}. On average {off} off target.",
 )
 CHECKS_NONE = QT_TRANSLATE_NOOP("Prints", "No check of the mix was kept.")
 COLUMN_WEIGHED = QT_TRANSLATE_NOOP("Prints", "Weighed in")

@@ -25,7 +25,11 @@ PAILS_MATTER_BRIX = 0.5
 """Half a degree between the first pail and the last is worth a word: common practice, no source."""
 
 TOO_HOT_TO_DRINK_C = (108.0 - 32.0) / 1.8
-"""Above 108 °F the mix is let cool before it is fed; calves want 100 to 105 °F: common practice, no source."""
+"""Above 108 °F the mix is let cool before it is fed: common practice, no source."""
+
+WANTED_WARMTH_C = (100.0 - 32.0) / 1.8, (105.0 - 32.0) / 1.8
+"""Calves want 100 to 105 °F: common practice, no source."""
+_WHOLE_DEGREE_C = 0.5 / 1.8  # no thermometer of the barn tells less than half a degree Fahrenheit
 
 
 class Verdict(StrEnum):
@@ -246,6 +250,22 @@ def cautions(
     if solids_share is not None:
         found += _strength(solids_share, powder)
     return tuple(found)
+
+
+class Drunk(StrEnum):
+    """How warm a mix is beside what calves want."""
+
+    COOLER = "cooler"
+    AS_WANTED = "as_wanted"
+    WARMER = "warmer"
+
+
+def drunk(celsius: float) -> Drunk:
+    """Where a temperature lies about the range that calves want, °C."""
+    low, high = WANTED_WARMTH_C
+    if celsius < low - _WHOLE_DEGREE_C:
+        return Drunk.COOLER
+    return Drunk.WARMER if celsius > high + _WHOLE_DEGREE_C else Drunk.AS_WANTED
 
 
 def _strength(share: float, powder: Powder) -> list[Caution]:

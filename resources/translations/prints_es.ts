@@ -1004,8 +1004,8 @@
             <translation>Revisiones de la mezcla</translation>
         </message>
         <message>
-            <source>Checks: {count}. Within the tolerance: {inside}, outside: {outside}, not sure yet: {open}. On average {off} off target.</source>
-            <translation>Revisiones: {count}. Dentro de la tolerancia: {inside}, fuera: {outside}, aún no se sabe bien: {open}. En promedio a {off} de lo deseado.</translation>
+            <source>Checks: {count}. As it should be: {inside}, looks right: {likely}, probably too thin or too strong: {leaning}, too thin or too strong: {outside}. On average {off} off target.</source>
+            <translation>Revisiones: {count}. Como debe ser: {inside}, parece correcta: {likely}, quizás aguada o fuerte: {leaning}, demasiado aguada o fuerte: {outside}. En promedio a {off} de lo deseado.</translation>
         </message>
         <message>
             <source>No check of the mix was kept.</source>

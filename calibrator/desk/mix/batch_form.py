@@ -11,7 +11,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.examples import GIVE_OR_TAKE, SOLIDS
 from calibrator.desk.forms.fields import Captioned, TextField
-from calibrator.desk.mix_batch import Batch, FarmNow, batch_of
+from calibrator.desk.mix_batch import Batch, FarmNow, as_aimed, batch_of
 from calibrator.desk.mix_checks import Aim
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.theme import ROWS
@@ -21,8 +21,6 @@ from calibrator.desk.widgets.side_by_side import SideBySide
 from calibrator.model import Plan, PlanGroup, Vessel
 from calibrator.science.check import TOLERANCE_SHARE
 from calibrator.units import Kind
-
-TARGET_PLACES = 3  # of the share: a tenth of a percent
 
 
 class BatchForm(QWidget):
@@ -128,7 +126,7 @@ class BatchForm(QWidget):
     def _follow_chart(self) -> None:
         batch = self.batch()
         if batch and batch.target_share and not self._own_target:
-            self.target.set_share(round(batch.target_share, TARGET_PLACES))
+            self.target.set_share(as_aimed(batch.target_share))
 
     def _count(self) -> None:
         self._follow_chart()

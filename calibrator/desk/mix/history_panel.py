@@ -36,7 +36,7 @@ from calibrator.desk.mix_history import (
 from calibrator.desk.mix_put_right import put_right_words
 from calibrator.desk.mix_table import history_table
 from calibrator.desk.mix_tools import read_tools
-from calibrator.desk.needs import OFF, THIN, leans
+from calibrator.desk.needs import OFF, STRONG, THIN, leans
 from calibrator.desk.parts import button, card, column, label, row, show_as_rows
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.standing import standing
@@ -177,7 +177,8 @@ class HistoryPanel(QWidget):
     def _of_lot(self, told: list[Kept], now_off: bool, found: int | None) -> str:
         """Of the checks of one lot, no more than the rows beneath bear out."""
         lot, off = told[-1].lot.lot_number, sum(one.check.verdict in OFF for one in told)
-        lean = leans(told[-1].check)
+        sides = [leans(one.check) for one in told]
+        lean, leaning = sides[-1], sum(map(bool, sides))
         if found is not None and now_off and off:
             if found == 1:
                 return self.tr("The mix of lot {lot} is off since its first check.").format(lot=lot)
@@ -193,9 +194,17 @@ class HistoryPanel(QWidget):
                 if lean == THIN
                 else self.tr("The newest check of lot {lot} reads too strong, but is not sure. Check again.")
             )
+        elif leaning:
+            text = self.tr("Lot {lot}: {leaning} of {all} checks to either side, not surely. Not enough to say.")
+            if STRONG not in sides:
+                text = self.tr("Lot {lot}: {leaning} of {all} checks on the thin side, not surely. Not enough to say.")
+            elif THIN not in sides:
+                text = self.tr(
+                    "Lot {lot}: {leaning} of {all} checks on the strong side, not surely. Not enough to say."
+                )
         else:
             text = self.tr("Nothing unusual in the checks of lot {lot}.")
-        return text.format(lot=lot, off=off, all=len(told))
+        return text.format(lot=lot, off=off, leaning=leaning, all=len(told))
 
     def _words(self, key: str) -> str:
         checks = [self._check_words(one) for one in self._kept if one.check.id == key]

@@ -17,8 +17,8 @@ from calibrator.desk.forms.reach import MIX_G
 from calibrator.desk.mix.line_picture import LinePicture, Weighed
 from calibrator.desk.mix.readings_form import DROPS
 from calibrator.desk.mix.withdrawing import ask_withdraw
-from calibrator.desk.mix_batch import FarmNow, batch_of
-from calibrator.desk.mix_checks import MixFindings
+from calibrator.desk.mix_batch import FarmNow, as_aimed, batch_of
+from calibrator.desk.mix_checks import MixFindings, right_by_line
 from calibrator.desk.mix_tools import Tools, own_line, reference, references_for, refractometer
 from calibrator.desk.mix_words import number, percent, weighed
 from calibrator.desk.parts import button, card, label, row
@@ -224,7 +224,7 @@ class LinePanel(QWidget):
         if now and now.plans and now.plans[0].groups:
             plan = now.plans[0]
             batch = batch_of(now, plan, plan.groups[0], max(1, plan.groups[0].calves), None)
-            return batch.target_share or USUAL_SHARE
+            return as_aimed(batch.target_share or USUAL_SHARE)
         return USUAL_SHARE
 
     def _suggest_total(self) -> None:
@@ -295,8 +295,8 @@ class LinePanel(QWidget):
         target = self.target_share
         tool = refractometer(tools, str(self.which.currentData()), self.desk.clock())
         half = expected_half_width(line, target, tool)
-        text = self.tr("{target} solids read {brix} °Brix, the zero taken off")
-        self.finding.setText(text.format(target=percent(target), brix=number(line.y(target))))
+        text = self.tr("{target} solids: this refractometer shows {brix} °Brix")
+        self.finding.setText(text.format(target=percent(target), brix=number(right_by_line(line, tool, target))))
         told = self.tr(
             "From {count} mixes: {slope} °Brix for each percent of solids. Three drops tell the solids within "
             "{half} either way (95 %)."

@@ -7,8 +7,9 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.desk.mix_checks import MixFindings
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import ReadingKind, UnitSystem
+from calibrator.science.check import WANTED_WARMTH_C, Caution, Drunk, drunk
 from calibrator.science.thermometer import Thermometer, Warmth, needs_mending
-from calibrator.units import show_temperature_span, show_temperature_within
+from calibrator.units import show_temperature, show_temperature_span, show_temperature_within
 
 translate = QCoreApplication.translate
 
@@ -19,7 +20,24 @@ def warm_words(found: MixFindings, system: UnitSystem) -> str:
         return ""
     told = "; ".join(_name(kind).format(warmth=_estimate(warm, system)) for kind, warm in found.warm)
     temperatures = translate("MixWords", "{temperatures} (95 %).").format(temperatures=told)
-    return f"{temperatures} {_ice(found.thermometer, system)}".strip()
+    return " ".join(part for part in (temperatures, _drunk(found, system), _ice(found.thermometer, system)) if part)
+
+
+def _drunk(found: MixFindings, system: UnitSystem) -> str:
+    """How the warmth at the calf, else of the mix, stands to what calves want; blank where a caution tells it."""
+    read = dict(found.warm)
+    warm = read.get(ReadingKind.CALF_TEMPERATURE) or read.get(ReadingKind.MIX_TEMPERATURE)
+    if warm is None or {Caution.SCALD, Caution.TOO_HOT, Caution.TOO_COOL} & set(found.cautions):
+        return ""
+    text = {
+        Drunk.COOLER: translate("MixWords", "{warmth}: cooler than the {low} to {high} that calves want."),
+        Drunk.AS_WANTED: translate("MixWords", "{warmth}: as calves want it."),
+        Drunk.WARMER: translate("MixWords", "{warmth}: warmer than the {low} to {high} that calves want."),
+    }[drunk(warm.celsius)]
+    now, low, high = (
+        show_temperature(each, system).replace(" ", "\u00a0") for each in (warm.celsius, *WANTED_WARMTH_C)
+    )
+    return text.format(warmth=now, low=low.partition("\u00a0")[0], high=high)
 
 
 def _name(kind: ReadingKind) -> str:

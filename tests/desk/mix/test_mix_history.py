@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+from datetime import date
 from pathlib import Path
 
 import pytest
@@ -14,6 +15,7 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.mix_check import MixCheckPage
+from calibrator.desk.season_paper import season_report_facts
 from calibrator.desk.speech import day_text
 from calibrator.model import (
     BagCount,
@@ -163,8 +165,22 @@ def test_the_headline_claims_no_more_than_the_checks_beneath_it(page: MixCheckPa
     assert told() == "The newest check of lot 25-0202B reads too thin, but is not sure. Check again."
     assert "Probably too thin." in panel.pointed.text()
     by_rule(herd, 2, 0.13)
-    assert told() == "Nothing unusual in the checks of lot 25-0202B."
+    assert told() == "Lot 25-0202B: 1 of 2 checks on the thin side, not surely. Not enough to say."
     assert "Looks right" in panel.pointed.text()
+    by_rule(herd, 3, 0.145)
+    by_rule(herd, 4, 0.13)
+    assert told() == "Lot 25-0202B: 2 of 4 checks to either side, not surely. Not enough to say."
+
+
+def test_the_season_report_counts_checks_by_the_verdicts_of_the_page(page: MixCheckPage, herd: Herd) -> None:
+    for day, share in enumerate((0.13, 0.13, 0.115)):
+        by_rule(herd, day, share)
+    kept_check(herd, 3, 0.15, verdict="strong")
+    kept_check(herd, 4, 0.13, verdict="inside")
+    report = season_report_facts(herd.records, herd.farm, date(2026, 3, 1), ("en",))
+    assert report is not None
+    found = report.checks
+    assert (found.inside, found.likely, found.leaning, found.outside, found.count) == (1, 2, 1, 1, 5)
 
 
 def test_a_shift_that_only_all_checks_together_show_is_told_so(page: MixCheckPage, herd: Herd, desk: Desk) -> None:

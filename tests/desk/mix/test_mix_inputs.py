@@ -215,7 +215,7 @@ CAUTIONS = {
     Caution.TOO_HOT: ({"mix": "112 F"}, "Too hot to drink"),
     Caution.TOO_COOL: ({"calf": "80 F"}, "Too cool for calves"),
     Caution.SOLIDS_RISK: ({"first": "16 16 16"}, "Above 17 % solids"),
-    Caution.SOLIDS_LOW: ({"first": "9.3 9.3 9.3"}, "Below 12 % solids"),
+    Caution.SOLIDS_LOW: ({"first": "9.3 9.3 9.3"}, "Perhaps below 12 % solids"),
     Caution.OSMOLALITY_RISK: ({"first": "14.5 14.5 14.5"}, "osmolality"),
     Caution.YOUNG_CALVES: ({"first": "14.5 14.5 14.5"}, "veterinarian decide"),
 }
@@ -237,6 +237,26 @@ def test_each_caution_stands_there_when_it_is_due_and_not_before(
     told = [w for w in page.check.verdict.findChildren(QLabel) if words in w.text()]
     assert told
     assert all(w.property("kind") == "caution" for w in told)
+
+
+@pytest.mark.parametrize(
+    ("calf", "told"),
+    [
+        ("88 F", "88\u00a0°F: cooler than the 100 to 105\u00a0°F that calves want."),
+        ("103 F", "103\u00a0°F: as calves want it."),
+        ("107 F", "107\u00a0°F: warmer than the 100 to 105\u00a0°F that calves want."),
+    ],
+)
+def test_how_warm_it_is_for_the_calf_is_always_told(qtbot: QtBot, page: MixCheckPage, calf: str, told: str) -> None:
+    warm = page.check.verdict.warm
+    type_in(qtbot, page.check.readings.mix.line, "105 F")
+    assert "105\u00a0°F: as calves want it." in warm.text()
+    type_in(qtbot, page.check.readings.calf.line, calf)
+    assert told in warm.text()
+    assert page.check.found.cautions == ()
+    type_in(qtbot, page.check.readings.calf.line, "80 F")
+    assert "calves want" not in warm.text()
+    assert "Too cool for calves" in labels(page.check.verdict)
 
 
 def test_beside_an_open_verdict_nothing_is_told_as_sure(qtbot: QtBot, page: MixCheckPage) -> None:
