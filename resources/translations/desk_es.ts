@@ -2687,6 +2687,18 @@ entre {low} y {high}
         <translation>La última revisión del lote {lot} parece fuerte, pero todavía no se sabe bien. Revise otra vez.</translation>
     </message>
     <message>
+        <source>Lot {lot}: {leaning} of {all} checks to either side, not surely. Not enough to say.</source>
+        <translation>Lote {lot}: {leaning} de {all} revisiones quizás desviadas, a uno y otro lado. Todavía no alcanza para decirlo.</translation>
+    </message>
+    <message>
+        <source>Lot {lot}: {leaning} of {all} checks on the thin side, not surely. Not enough to say.</source>
+        <translation>Lote {lot}: {leaning} de {all} revisiones quizás aguadas. Todavía no alcanza para decirlo.</translation>
+    </message>
+    <message>
+        <source>Lot {lot}: {leaning} of {all} checks on the strong side, not surely. Not enough to say.</source>
+        <translation>Lote {lot}: {leaning} de {all} revisiones quizás fuertes. Todavía no alcanza para decirlo.</translation>
+    </message>
+    <message>
         <source>Save the checks as a table</source>
         <translation>Guardar las revisiones como tabla</translation>
     </message>
@@ -4163,10 +4175,6 @@ entre {low} y {high}
         <translation>Estas mezclas no sirven para calibrar</translation>
     </message>
     <message>
-        <source>{target} solids read {brix} °Brix, the zero taken off</source>
-        <translation>{target} de sólidos da {brix} °Brix, ya descontado el cero</translation>
-    </message>
-    <message>
         <source>From {count} mixes: {slope} °Brix for each percent of solids. Three drops tell the solids within {half} either way (95 %).</source>
         <translation>De {count} mezclas: {slope} °Brix por cada 1 % de sólidos. Tres gotas dicen los sólidos con {half} de más o de menos (95 %).</translation>
     </message>
@@ -4185,6 +4193,10 @@ entre {low} y {high}
     <message>
         <source>Weighed mixes</source>
         <translation>Mezclas pesadas</translation>
+    </message>
+    <message>
+        <source>{target} solids: this refractometer shows {brix} °Brix</source>
+        <translation>{target} de sólidos: este refractómetro marca {brix} °Brix</translation>
     </message>
     <message>
         <source>With fewer than six mixes that is partly an assumption.</source>
@@ -5685,6 +5697,18 @@ entre {low} y {high}
     <message>
         <source>{temperatures} (95 %).</source>
         <translation>{temperatures} (95 %).</translation>
+    </message>
+    <message>
+        <source>{warmth}: cooler than the {low} to {high} that calves want.</source>
+        <translation>{warmth}: más fría que los {low} a {high} que las becerras quieren.</translation>
+    </message>
+    <message>
+        <source>{warmth}: as calves want it.</source>
+        <translation>{warmth}: como las becerras la quieren.</translation>
+    </message>
+    <message>
+        <source>{warmth}: warmer than the {low} to {high} that calves want.</source>
+        <translation>{warmth}: más caliente que los {low} a {high} que las becerras quieren.</translation>
     </message>
     <message>
         <source>Water {warmth}</source>
