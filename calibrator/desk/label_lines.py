@@ -7,7 +7,15 @@ from dataclasses import replace
 from datetime import date
 
 from calibrator.model import Mark, Plan, Scoop, SignOff
-from calibrator.prints.label_facts import HALF_SHARE, LabelLine, LineUse, label_lines, same_weight
+from calibrator.prints.label_facts import (
+    HALF_SHARE,
+    LabelLine,
+    LineCount,
+    LineUse,
+    label_lines,
+    line_count,
+    same_weight,
+)
 from calibrator.science.as_fed import day_plan
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import powder_per_calf_g
@@ -21,13 +29,14 @@ class LineOffer:
     """A line that a person may put on the label. `plans` are those that feed this weight.
 
     One with a `problem` lies where nobody can read it; it is told and cannot be chosen. `reckoned` is what a line rests
-    on that was not signed off.
+    on that was not signed off. One `counted` in scoopfuls to the main line and its half is told so and not drawn.
     """
 
     line: LabelLine
     plans: tuple[str, ...] = ()
     problem: MarkProblem | None = None
     reckoned: Line | None = None
+    counted: LineCount | None = None
 
     @property
     def target_g(self) -> float:
@@ -62,6 +71,7 @@ def line_offers(
     for target_g in (HALF_SHARE * main_g, *(mass for mass, _ in weights)):
         if not any(same_weight(target_g, offer.target_g) for offer in offers):
             offers += _reckoned(scoop, signed, target_g, main_g)
+    offers = [_counted(offer, offers) for offer in offers]
     named = [replace(offer, plans=_plans(offer.target_g, weights)) for offer in offers]
     return tuple(sorted(named, key=lambda offer: (offer.use is not LineUse.MAIN, -offer.target_g)))
 
@@ -74,9 +84,24 @@ def _reckoned(scoop: Scoop, signed: SignOff, target_g: float, main_g: float) -> 
         return
     use = LineUse.HALF if same_weight(target_g, HALF_SHARE * main_g) else LineUse.OTHER
     told = LabelLine(
-        target_mass_g=target_g, down_wall_mm=line.down_wall_mm, use=use, full_scoops=line.full_scoops, reckoned=True
+        target_mass_g=target_g,
+        down_wall_mm=line.down_wall_mm,
+        use=use,
+        full_scoops=line.full_scoops,
+        mass_g=line.mass_g,
+        reckoned=True,
     )
     yield LineOffer(told, problem=line.problem, reckoned=line)
+
+
+def _counted(offer: LineOffer, offers: Sequence[LineOffer]) -> LineOffer:
+    """The offer as scoopfuls to lines that can be read, where it comes out so; what was signed off is drawn."""
+    main = next((one.line for one in offers if one.use is LineUse.MAIN), None)
+    count = line_count(main, offer.target_g) if main and offer.reckoned else None
+    half = any(one.use is LineUse.HALF and one.problem is None for one in offers)
+    if count is None or (count.to_half and not half):
+        return offer
+    return replace(offer, counted=count, problem=None, reckoned=None)
 
 
 def _plans(target_g: float, weights: Sequence[tuple[float, str]]) -> tuple[str, ...]:

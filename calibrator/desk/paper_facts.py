@@ -26,7 +26,7 @@ from calibrator.model import (
     WeighIn,
 )
 from calibrator.prints.chart_facts import ChartGroup, ChartRow, LotPart, ScoopPart, TwoLots, WallChart, WeekRow, Weeks
-from calibrator.prints.label_facts import LabelForm, LabelGrid, LabelLine, LabelSheet, ScoopLabel
+from calibrator.prints.label_facts import LabelForm, LabelGrid, LabelLine, LabelSheet, LineCount, ScoopLabel
 from calibrator.prints.record_facts import LotSheet
 from calibrator.records import Records
 from calibrator.science.feeding import fed_ml
@@ -182,6 +182,7 @@ class LabelWanted:
     signed: SignOff
     printed: Printed
     wall_mm: float = 0.0
+    counts: tuple[LineCount, ...] = ()
 
 
 def label_sheet_facts(
@@ -213,6 +214,7 @@ def _label(lot: Lot, wanted: LabelWanted, copies: int) -> ScoopLabel:
         medicated=lot.medicated,
         wall_thickness_mm=wanted.wall_mm,
         copies=copies,
+        counts=wanted.counts,
     )
 
 

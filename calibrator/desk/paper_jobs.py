@@ -14,7 +14,7 @@ from calibrator.model import Farm, Lot, Printed, PrintKind, Scoop, SheetEnding, 
 from calibrator.model.underway import Underway
 from calibrator.prints.chart import wall_chart
 from calibrator.prints.chart_facts import TwoLots, Weeks
-from calibrator.prints.label_facts import LabelLine
+from calibrator.prints.label_facts import LabelLine, LineCount
 from calibrator.prints.labels import scoop_labels
 from calibrator.prints.page import Document
 from calibrator.prints.record import lot_sheet
@@ -40,12 +40,13 @@ class Job(Protocol):
 
 @dataclass(frozen=True)
 class ScoopChoice:
-    """A scoop that gets a label: the lines on it, and how thick its wall is (for a wrap)."""
+    """A scoop that gets a label: the lines on it, how thick its wall is (for a wrap), and what is counted by lines."""
 
     scoop: Scoop
     signed: SignOff
     lines: tuple[LabelLine, ...]
     wall_mm: float = 0.0
+    counts: tuple[LineCount, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -66,7 +67,7 @@ class LabelJob:
 
     def document(self, numbered: Sequence[Printed]) -> Document:
         wanted = [
-            LabelWanted(choice.scoop, choice.lines, choice.signed, printed, choice.wall_mm)
+            LabelWanted(choice.scoop, choice.lines, choice.signed, printed, choice.wall_mm, choice.counts)
             for choice, printed in zip(self.scoops, numbered, strict=True)
         ]
         return scoop_labels(label_sheet_facts(self.farm, self.lot, wanted, self.resolution_g, self.options))

@@ -84,8 +84,9 @@ class LotPaper:
             ScoopChoice(
                 self.records.revision(Scoop, self.signed[scoop.id].scoop_revision),
                 self.signed[scoop.id],
-                tuple(offer.line for offer in chosen.lines[scoop.id]),
+                tuple(offer.line for offer in chosen.lines[scoop.id] if offer.counted is None),
                 chosen.walls_mm.get(scoop.id, 0.0),
+                tuple(offer.counted for offer in chosen.lines[scoop.id] if offer.counted is not None),
             )
             for scoop in self.scoops
             if scoop.id in chosen.lines

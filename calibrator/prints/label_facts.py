@@ -33,20 +33,40 @@ class LineUse(StrEnum):
 class LabelLine:
     """A line on the label: `down_wall_mm` from the rim along the wall, for `target_mass_g` of powder.
 
-    `full_scoops` struck-level scoopfuls go before the one filled to this line. At the rim, 0 mm, there is no line:
-    level scoopfuls alone are the feeding.
+    `full_scoops` struck-level scoopfuls go before the one filled to this line, which holds `mass_g` itself. At the
+    rim, 0 mm, there is no line: level scoopfuls alone are the feeding.
     """
 
     target_mass_g: float
     down_wall_mm: float
     use: LineUse = LineUse.OTHER
     full_scoops: int = 0
+    mass_g: float = 0.0  # only where full scoops go before; else the line holds the feeding
     reckoned: bool = False  # from the main line's fills, never drawn and weighed itself
 
     @property
     def struck_level(self) -> bool:
         """Whether it is no line but level scoopfuls alone."""
         return self.down_wall_mm == 0
+
+    @property
+    def several(self) -> bool:
+        """Whether the line alone does not hold the feeding."""
+        return self.full_scoops > 0 and not self.struck_level
+
+    @property
+    def held_g(self) -> float:
+        """What may stand at the line: the weight that a scoopful to it has."""
+        return self.mass_g if self.several else self.target_mass_g
+
+
+@dataclass(frozen=True, kw_only=True)
+class LineCount:
+    """A feeding of scoopfuls to lines that the label bears: `to_main` to the main one, `to_half` to the half one."""
+
+    target_mass_g: float
+    to_main: int
+    to_half: int
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -65,6 +85,7 @@ class ScoopLabel:
     medicated: bool = False
     wall_thickness_mm: float = 0.0  # a wrap on the outside goes around more than the inside
     copies: int = 1
+    counts: tuple[LineCount, ...] = ()
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -106,9 +127,21 @@ def label_lines(marks: Sequence[Mark], main_target_g: float) -> tuple[LabelLine,
             down_wall_mm=mark.down_wall_mm,
             use=_use(mark.target_mass_g / main_target_g),
             full_scoops=mark.full_scoops,
+            mass_g=mark.mass_g,
         )
         for mark in marks
     )
+
+
+def line_count(main: LabelLine, target_g: float) -> LineCount | None:
+    """A feeding as scoopfuls to the main line and its half; None where it is no whole number of half lines, or where
+    one scoopful to the main line is no feeding."""
+    halves = round(target_g / (HALF_SHARE * main.target_mass_g))
+    if main.struck_level or main.several or halves <= 2:
+        return None
+    if not same_weight(target_g, halves * HALF_SHARE * main.target_mass_g):
+        return None
+    return LineCount(target_mass_g=target_g, to_main=halves // 2, to_half=halves % 2)
 
 
 def same_weight(one_g: float, other_g: float) -> bool:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import date
@@ -11,7 +10,7 @@ from functools import cached_property
 from calibrator.model import UnitSystem
 from calibrator.prints import fonts, words
 from calibrator.prints.fit import Fitted, fit_block, plain
-from calibrator.prints.label_facts import LabelLine, LabelSheet, ScoopLabel
+from calibrator.prints.label_facts import LabelLine, LabelSheet, LineCount, ScoopLabel
 from calibrator.prints.languages import Words
 from calibrator.prints.lot_mark import LotMark, draw_lot, lay_lot
 from calibrator.prints.page import BLACK, WHITE, Box, Item, Weight
@@ -24,12 +23,14 @@ _SMALL, _NAME, _ONLY = 2.6, 3.4, 3.3
 _LOT_LEAST = 2.2
 _LEADING = 1.18
 _BETWEEN = 3.0
+_EDGE_MM = 3.6
+_EDGE_WITH_WORDS_MM = 2.0
 _ONE_COLUMN: tuple[float, ...] = (34.0, 38.0, 43.0, 49.0, 56.0, 64.0, 74.0, 86.0, 98.0)
 _TWO_COLUMNS = ((34.0, 30.0), (40.0, 34.0), (50.0, 38.0), (62.0, 42.0))
 _NO_BREAK = "\N{NO-BREAK SPACE}"
 _SCALES = (1.5, 1.25, 1.0, 0.9, 0.8, 0.7)
 _AMPLE = 0.5  # share of the room that words larger than needed may take
-_MOST_PARTS = 10
+_MOST_PARTS = 11
 _FEWEST_PARTS = 2  # the warning and the number stay, whatever else has to go
 
 
@@ -119,7 +120,7 @@ def lay_info(
     fit.
     """
     for lot, whole in ((_USUAL, True), (_SMALLER, True), (_USUAL, False), (replace(_USUAL, lines=1), False)):
-        for kept in range(_MOST_PARTS, _FEWEST_PARTS + label.medicated - 1, -1):
+        for kept in range(_MOST_PARTS, _FEWEST_PARTS + bool(label.counts) + label.medicated - 1, -1):
             for scale in _SCALES:
                 for widths in _arrangements(width_mm, scale):
                     info = _arranged(label, facts, said, widths, scale, kept, lot, piece)
@@ -147,7 +148,7 @@ def _arranged(
     piece: tuple[int, int],
 ) -> Info:
     first, rest = widths[0], widths[-1]
-    head = _part([said.joined(words.LOT, " / ")], first, _SMALL * scale, Weight.BOLD, 0.0)
+    head = _part(_head(label, said), first, _SMALL * scale, Weight.BOLD, 0.0)
     least = max(lot.least_mm * scale, _LOT_LEAST)
     mark = lay_lot(label.lot_number, first, lot.alone_mm * scale, lot.several_mm * scale, least, lot.lines)
     only = _only(said, first, scale)
@@ -155,6 +156,21 @@ def _arranged(
     if len(widths) == 1:
         return Info((_Column(first, head, mark, (only, *others)),))
     return Info((_Column(first, head, mark, (only,)), _Column(rest, None, None, others)))
+
+
+def edge_height_mm(label: ScoopLabel) -> float:
+    """How broad the black edge at the rim may be before it comes near the first line."""
+    return min([_EDGE_MM, *(0.55 * line.down_wall_mm for line in label.lines if not line.struck_level)])
+
+
+def words_in_edge(edge_mm: float) -> bool:
+    """Whether the black edge is broad enough to say in it what it is; else it is said beneath."""
+    return edge_mm >= _EDGE_WITH_WORDS_MM
+
+
+def _head(label: ScoopLabel, said: Words) -> tuple[str, ...]:
+    lot = said.joined(words.LOT, " / ")
+    return (lot,) if words_in_edge(edge_height_mm(label)) else (said.joined(words.RIM_EDGE, " / "), lot)
 
 
 def _part(
@@ -185,6 +201,9 @@ def _others(
 ) -> Iterator[_Part]:
     """In the order of their use; the last ones go first where room is short."""
     small = _SMALL * scale
+    if label.counts:
+        counted = [text for count in label.counts for text in _counted(count, facts, said)]
+        yield _part(counted, width_mm, _NAME * scale, Weight.BOLD, 0.8, 12)
     if label.medicated:
         yield _part(said.each(words.MEDICATED_POWDER), width_mm, small, Weight.BOLD, 0.8)
     yield _part(_number(label, said, piece), width_mm, small, Weight.SEMIBOLD, 0.8)
@@ -200,6 +219,20 @@ def _others(
             yield _part(_dated(said, phrase, day), width_mm, small, Weight.REGULAR, 0.3)
 
 
+def _counted(count: LineCount, facts: LabelSheet, said: Words) -> tuple[str, ...]:
+    """A feeding that has no line of its own, as scoopfuls to those that the label bears."""
+    mass = _held(show_mass(count.target_mass_g, facts.units, resolution_g=facts.resolution_g))
+    phrase = words.COUNT_TO_LINE_AND_HALF if count.to_half else words.COUNT_TO_LINE
+    told = said.each(lambda t: t(phrase).format(mass=mass, count=count.to_main))
+    return tuple(_parted_at_plus(text) for text in told)
+
+
+def _parted_at_plus(text: str) -> str:
+    """What is added goes to the next line whole."""
+    first, plus, added = text.partition(" + ")
+    return f"{first} +{_NO_BREAK}{_held(added)}" if plus else first
+
+
 def _dated(said: Words, phrase: str, day: date) -> tuple[str, ...]:
     return said.each(lambda t: t(phrase).format(date=t.date(day)))
 
@@ -210,20 +243,13 @@ def _below_rim(label: ScoopLabel, facts: LabelSheet, said: Words) -> tuple[str, 
     if not lines:
         return (said.joined(words.STRUCK_LEVEL, " / "),)
     if len(lines) == 1:
-        return (f"{said.joined(words.LINE_BELOW_RIM, ' / ')}: {_length(lines[0], facts.units)}{_more(lines[0], said)}",)
+        return (f"{said.joined(words.LINE_BELOW_RIM, ' / ')}: {_length(lines[0], facts.units)}",)
     told = (
-        f"{_held(show_mass(one.target_mass_g, facts.units, resolution_g=facts.resolution_g))}:"
-        f"{_NO_BREAK}{_length(one, facts.units)}{_more(one, said)}"
+        f"{_held(show_mass(one.held_g, facts.units, resolution_g=facts.resolution_g))}:"
+        f"{_NO_BREAK}{_length(one, facts.units)}"
         for one in lines
     )
     return (f"{said.joined(words.LINES_BELOW_RIM, ' / ')}: {', '.join(told)}",)
-
-
-def _more(line: LabelLine, said: Words) -> str:
-    """The full scoops before the one to the line, without which its weight is not reached."""
-    told = said.joined(lambda t: t(words.FULL_SCOOPS_MORE).format(count=line.full_scoops), " / ")
-    parts = re.sub(r"(\d) ", rf"\1{_NO_BREAK}", told)
-    return f" ({parts})" if line.full_scoops else ""
 
 
 def _length(line: LabelLine, units: UnitSystem) -> str:

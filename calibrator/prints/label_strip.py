@@ -6,9 +6,9 @@ from calibrator.prints import words
 from calibrator.prints.emblems import arrow
 from calibrator.prints.errors import DoesNotFit
 from calibrator.prints.fit import fit_line
-from calibrator.prints.gauge import beside, gauge_items, gauge_width_mm
+from calibrator.prints.gauge import beside, gauge_items, gauge_width_mm, large
 from calibrator.prints.label_facts import LabelSheet, ScoopLabel
-from calibrator.prints.label_info import Info, lay_info
+from calibrator.prints.label_info import Info, edge_height_mm, lay_info, words_in_edge
 from calibrator.prints.languages import Words
 from calibrator.prints.page import BLACK, WHITE, Anchor, Box, Item, Weight
 from calibrator.prints.place import moved
@@ -16,7 +16,6 @@ from calibrator.prints.sheet import Sheet, centre_baseline
 from calibrator.science.scoop import wall_length_mm, wrap
 from calibrator.values import dataclass
 
-EDGE_MM = 3.6
 BELOW_LAST_MM = 5.0
 PAD_MM = 1.4
 _BELOW_EDGE_MM = 0.8  # a frame that touches the black edge looks like part of it
@@ -38,7 +37,7 @@ def strip(label: ScoopLabel, facts: LabelSheet, said: Words, room: tuple[float, 
 
     Raises DoesNotFit where the lines or the lot number do not go on it.
     """
-    notes = [beside(line, said, facts.units, facts.resolution_g) for line in label.lines]
+    notes = large([beside(line, said, facts.units, facts.resolution_g) for line in label.lines])
     left, lowest, edge = gauge_width_mm(notes), lowest_mm(label), edge_height_mm(label)
     width, height = _most(label, room, lowest)
     info = lay_info(label, facts, said, width - left - 2 * PAD_MM, height - edge - 2 * PAD_MM)
@@ -61,11 +60,6 @@ def lowest_mm(label: ScoopLabel) -> float:
     return max(line.down_wall_mm for line in label.lines) + BELOW_LAST_MM
 
 
-def edge_height_mm(label: ScoopLabel) -> float:
-    """How broad the black edge at the rim may be before it comes near the first line."""
-    return min([EDGE_MM, *(0.55 * line.down_wall_mm for line in label.lines if not line.struck_level)])
-
-
 def _most(label: ScoopLabel, room: tuple[float, float] | None, lowest: float) -> tuple[float, float]:
     """The most that a label may take: the ready-cut label, or the wall and a part of the way around."""
     wall = max(wall_length_mm(label.shape), lowest)
@@ -85,7 +79,7 @@ def _refuse(room: tuple[float, float] | None, lowest: float, info: Info | None, 
 def draw_edge(sheet: Sheet, said: Words, width_mm: float, height_mm: float) -> None:
     """The black edge; its outer border is the rim."""
     sheet.frame(Box(0, 0, width_mm, height_mm), None, BLACK)
-    if height_mm < 2.0:
+    if not words_in_edge(height_mm):
         return
     size = 0.72 * height_mm
     told = fit_line(said.joined(words.RIM_EDGE, " / "), width_mm - 6 * size, size, 0.4 * size, Weight.BOLD)

@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
 from calibrator.prints import words
 from calibrator.prints.emblems import arrow
 from calibrator.prints.errors import DoesNotFit
 from calibrator.prints.fonts import width_mm
-from calibrator.prints.gauge import MAIN_WIDTH_MM, THIN_WIDTH_MM, Beside, beside
+from calibrator.prints.gauge import LEVEL_TIMES, MAIN_WIDTH_MM, THIN_WIDTH_MM, Beside, beside, level_alone
 from calibrator.prints.label_facts import LabelSheet, LineUse, ScoopLabel
-from calibrator.prints.label_info import Info, lay_info
-from calibrator.prints.label_strip import PAD_MM, Piece, edge_height_mm, lowest_mm
+from calibrator.prints.label_info import Info, edge_height_mm, lay_info, words_in_edge
+from calibrator.prints.label_strip import PAD_MM, Piece, lowest_mm
 from calibrator.prints.languages import Words
 from calibrator.prints.page import BLACK, WHITE, Anchor, Item, Text, Weight
 from calibrator.prints.place import moved
@@ -27,6 +28,7 @@ _AGAIN = 45.0  # of unbroken line before the weights come again
 _EDGE_WORDS_EVERY = 70.0
 _CLEAR = 0.8
 _NO_DASH = 1.2  # nearer to the words a line would be read as a dash before them
+_LEAST_MORE = 0.6  # size of what a weight is made of, share of the usual
 _HALF_HEIGHT = 0.62  # of a weight, share of its size, with what bends away below it
 
 
@@ -60,7 +62,10 @@ def _piece(
     half = info.width_mm / 2 * flat.spread(top + info.height_mm) + _CLEAR
     items += _flat(info.items(), flat, _START + half, top, info.width_mm)
     taken = (_START - _NO_DASH, _START + 2 * half, top - sag - _CLEAR, top + info.height_mm + sag + _CLEAR)
-    items += _lines(flat, [(note, _middle(note, edge)) for note in notes], taken, inner)
+    room, alone = inner - 2.0 - taken[1] - 4.0, level_alone(notes)
+    notes = [_as_fits(note, room, depth - edge, alone) for note in notes]
+    middles = [(edge + depth) / 2] if alone else [_middle(note, edge) for note in notes]
+    items += _lines(flat, list(zip(notes, middles, strict=True)), taken, inner)
     x, y, right, bottom = flat.bounds(depth)
     outline = _outline(flat, depth, inner, edge)
     return Piece(right - x, bottom - y, moved(items, -x, -y), moved(outline, -x, -y))
@@ -95,7 +100,7 @@ def _flat(items: Sequence[Item], flat: Unrolled, s_mm: float, d_mm: float, width
 
 def _edge_words(flat: Unrolled, said: Words, edge: float, inner: float) -> Iterator[Item]:
     """The languages in turn along the edge, small where it bends much; each between two arrows."""
-    if edge < 2.0:
+    if not words_in_edge(edge):
         return
     told = said.each(words.RIM_EDGE)
     natural = max(width_mm(text, 1.0, Weight.BOLD) for text in told)
@@ -115,6 +120,16 @@ def _edge_words(flat: Unrolled, said: Words, edge: float, inner: float) -> Itera
 def _middle(note: Beside, edge_mm: float) -> float:
     """How far down the middle of a weight stands: in its line, lower only where that is too near the black edge."""
     return max(note.line.down_wall_mm, edge_mm + _CLEAR + _HALF_HEIGHT * note.size)
+
+
+def _as_fits(note: Beside, room: float, height: float, alone: bool) -> Beside:
+    """Level scoopfuls that are all there is to tell are large, to be read from afar; what a weight is made of is
+    smaller where its line is too short."""
+    width = 1.1 * _spot_width(note)
+    if alone and width < room:
+        return replace(note, times=max(1.0, min(room / width, height / (3 * note.size), LEVEL_TIMES)))
+    more = _more_width(note)
+    return replace(note, more_times=min(1.0, max(_LEAST_MORE, (room - width + more) / more))) if note.more else note
 
 
 def _lines(
@@ -170,12 +185,16 @@ def _column(waiting: Sequence[tuple[Beside, float]]) -> list[tuple[Beside, float
 
 def _spot_text(note: Beside) -> str:
     half = "½ · " if note.line.use is LineUse.HALF else ""
-    return f"{half}{note.mass}"
+    return f"{half}{note.mass}{' ·' if note.line.several else ''}"
 
 
 def _spot_width(note: Beside) -> float:
-    more = width_mm(note.made_of, note.size * 0.6, Weight.SEMIBOLD)
+    more = _more_width(note)
     return width_mm(_spot_text(note), note.size, note.weight, True) + (more + 1.2 if note.more else 0.0) + 2.4
+
+
+def _more_width(note: Beside) -> float:
+    return width_mm(note.made_of, note.size * note.share, Weight.SEMIBOLD)
 
 
 def _spot(flat: Unrolled, note: Beside, s_mm: float, d_mm: float) -> Iterator[Item]:
@@ -184,7 +203,8 @@ def _spot(flat: Unrolled, note: Beside, s_mm: float, d_mm: float) -> Iterator[It
     items: list[Item] = [Text(_spot_text(note), 1.2, baseline, size, note.weight, figures=True)]
     if note.more:
         x = 2.4 + width_mm(_spot_text(note), size, note.weight, True)
-        items.append(Text(note.made_of, x, centre_baseline(0.0, size * 0.6), size * 0.6, Weight.SEMIBOLD))
+        beside_it = size * note.share
+        items.append(Text(note.made_of, x, centre_baseline(0.0, beside_it), beside_it, Weight.SEMIBOLD))
     yield from _flat(items, flat, s_mm, d_mm, width)
 
 

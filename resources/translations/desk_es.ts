@@ -8492,6 +8492,14 @@ entre {low} y {high}
         <translation>{mass}: {plans}</translation>
     </message>
     <message>
+        <source>{mass} = {count} to the line: {plans}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{mass} = {count} to the line + 1 to ½: {plans}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{mass}: one level scoop and a line too near the floor</source>
         <translation>{mass}: una medida al ras y una línea muy cerca del fondo</translation>
     </message>

@@ -76,6 +76,14 @@
             <translation>{count} al ras + 1 hasta aquí</translation>
         </message>
         <message>
+            <source>{mass} = {count} to the line</source>
+            <translation>{mass} = {count} hasta la línea</translation>
+        </message>
+        <message>
+            <source>{mass} = {count} to the line + 1 to ½</source>
+            <translation>{mass} = {count} hasta la línea + 1 hasta ½</translation>
+        </message>
+        <message>
             <source>piece {piece} of {pieces}</source>
             <translation>parte {piece} de {pieces}</translation>
         </message>

@@ -16,11 +16,12 @@ from calibrator.desk.label_cut import PROPOSED, Cut
 from calibrator.desk.label_lines import LineOffer
 from calibrator.desk.pages.paper_scoops import ScoopPick
 from calibrator.desk.paper_facts import Options, lot_sheet_facts
+from calibrator.desk.paper_jobs import LabelJob
 from calibrator.desk.paper_making import Chosen, LotPaper, Want, lot_paper
 from calibrator.desk.scoop_lines import ScoopState
 from calibrator.desk.words import target_words
 from calibrator.model import FillWay, MixingRate, Paper, RateBasis, SignOff, UnitSystem, WeighIn, new_id
-from calibrator.prints.label_facts import LineUse
+from calibrator.prints.label_facts import LineCount, LineUse
 from calibrator.prints.page import Document, Text
 from calibrator.prints.record_words import RULES, SHAPES, SOURCES
 from calibrator.records import Records
@@ -86,11 +87,51 @@ def test_a_reckoned_line_lies_where_the_cylinder_holds_its_weight(herd: Herd) ->
 
 def test_more_than_the_scoop_holds_has_its_full_scoops_before_the_line(herd: Herd) -> None:
     herd.sign("A", DENSITY)
-    herd.plan("Winter", group(10, rate=ounces(15)))
+    herd.plan("Winter", group(10, rate=ounces(14)))
     (winter,) = (offer for offer in offers(herd) if offer.plans == ("Winter",))
-    height = HEIGHT_MM * ((15 * OZ_G - LEVEL_G) / LEVEL_G) / SETTLING
+    height = HEIGHT_MM * ((14 * OZ_G - LEVEL_G) / LEVEL_G) / SETTLING
     assert winter.line.full_scoops == 1
+    assert winter.line.held_g == pytest.approx(14 * OZ_G - LEVEL_G)
+    assert winter.counted is None
     assert winter.line.down_wall_mm == pytest.approx(HEIGHT_MM - height, abs=0.01)
+
+
+def counted_for_fifteen(herd: Herd) -> LineOffer:
+    herd.sign("A", DENSITY)
+    herd.plan("Older", group(10, rate=ounces(15)))
+    (older,) = (offer for offer in offers(herd) if offer.plans == ("Older",))
+    return older
+
+
+def test_a_feeding_of_a_line_and_its_half_gets_no_line(herd: Herd) -> None:
+    """10 oz to the line and 5 oz to the half line are 15 oz: nothing new to fill to."""
+    older = counted_for_fifteen(herd)
+    assert older.counted == LineCount(target_mass_g=15 * OZ_G, to_main=1, to_half=1)
+    assert older.problem is None
+    main, _, half = offers(herd)
+    paper = paper_of(herd)
+    job = paper.job(Chosen(Want.LABELS, OPTIONS, "", {herd.red.id: (main, half, older)}, {}), at_noon(), "AB")
+    assert isinstance(job, LabelJob)
+    assert [line.target_mass_g for line in job.scoops[0].lines] == pytest.approx([10 * OZ_G, 5 * OZ_G])
+    shown = " ".join(texts(job.document(job.sheets))).replace("\u00a0", " ")
+    assert "15.0 oz = 1 to the line" in shown
+    assert "+ 1 to ½" in shown
+    assert "to here" not in shown
+
+
+def test_a_feeding_of_a_line_and_its_half_brings_the_half_line(qtbot: QtBot, herd: Herd, answers: Answers) -> None:
+    counted_for_fifteen(herd)
+    pick = ScoopPick(Desk(herd.records, answers, clock=at_noon), herd.red)
+    qtbot.addWidget(pick)
+    pick.offer(offers(herd), 0.0)
+    main, older, half = pick.lines
+    assert older.text().replace("\u00a0", " ") == "15.0 oz = 1 to the line + 1 to ½: Older"
+    assert (main.isChecked(), older.isChecked(), half.isChecked()) == (True, False, False)
+    older.click()
+    assert half.isChecked()
+    assert [offer.use for offer in pick.chosen()] == [LineUse.MAIN, LineUse.OTHER, LineUse.HALF]
+    half.click()
+    assert (older.isChecked(), half.isChecked()) == (False, False)
 
 
 def test_a_line_that_nobody_can_read_is_told_and_not_chosen(herd: Herd) -> None:
@@ -180,7 +221,7 @@ def test_a_mark_weighs_the_scoopful_to_its_line_without_the_full_ones(herd: Herd
     chosen = Chosen(Want.LABELS, OPTIONS, "", {herd.red.id: (main,)}, {})
     label = paper.job(chosen, at_noon(), "AB")
     assert label is not None
-    assert {"15.0 oz", "= 1 level + 1 to here"} <= texts(label.document(label.sheets))
+    assert {"4.4 oz", "1 level + 1 to here", "= 15.0 oz"} <= texts(label.document(label.sheets))
     sheet = paper.job(replace(chosen, want=Want.LOT_SHEET), at_noon(), "AB")
     assert sheet is not None
     found = guide.findings

@@ -29,7 +29,7 @@ from calibrator.model import (
 )
 from calibrator.prints.chart import wall_chart
 from calibrator.prints.chart_facts import ChartGroup, ChartRow, ScoopPart, WallChart
-from calibrator.prints.label_facts import LabelForm, LabelGrid, LabelLine, LabelSheet, LineUse, ScoopLabel
+from calibrator.prints.label_facts import LabelForm, LabelGrid, LabelLine, LabelSheet, LineCount, LineUse, ScoopLabel
 from calibrator.prints.labels import scoop_labels
 from calibrator.prints.page import Document
 from calibrator.prints.record import lot_sheet
@@ -79,6 +79,43 @@ def label(
         "arrived_on": date(2026, 2, 27),
     }
     return ScoopLabel(**(facts | more))  # type: ignore[arg-type]
+
+
+def several(shape: Cylinder | TaperedCup | Box = RED, **more: object) -> ScoopLabel:
+    """Full scoops before the line, with the main one and with another."""
+    lines = (
+        LabelLine(
+            target_mass_g=15 * OUNCE,
+            down_wall_mm=0.4 * shape.height_mm,
+            use=LineUse.MAIN,
+            full_scoops=1,
+            mass_g=5 * OUNCE,
+        ),
+        LabelLine(
+            target_mass_g=12.6 * OUNCE,
+            down_wall_mm=0.75 * shape.height_mm,
+            full_scoops=1,
+            mass_g=2.6 * OUNCE,
+            reckoned=True,
+        ),
+    )
+    return label(shape, lines=lines, **more)
+
+
+def counted(shape: Cylinder | TaperedCup | Box = RED, **more: object) -> ScoopLabel:
+    """A feeding of a scoopful to the main line and one to its half, and one of two to the main line."""
+    main, half, _ = label(shape).lines
+    counts = (
+        LineCount(target_mass_g=15 * OUNCE, to_main=1, to_half=1),
+        LineCount(target_mass_g=20 * OUNCE, to_main=2, to_half=0),
+    )
+    return label(shape, lines=(main, half), counts=counts, **more)
+
+
+def struck_level(shape: Cylinder | TaperedCup | Box = RED, full: int = 1, **more: object) -> ScoopLabel:
+    """No line at all: level scoopfuls are the feeding."""
+    line = LabelLine(target_mass_g=(full + 1) * 10.6 * OUNCE, down_wall_mm=0.0, use=LineUse.MAIN, full_scoops=full)
+    return label(shape, lines=(line,), **more)
 
 
 def sheet(
@@ -245,6 +282,9 @@ def documents() -> Iterator[tuple[str, Document]]:
         scoop_labels(sheet(label(lot=LONG_LOT, name=NASTY), label(TINY, lot=LONG_LOT, name=NASTY))),
     )
     yield "strip_40", scoop_labels(sheet(label(lot=LOT_OF_40), label(TINY, lot="W" * 40), label(CONE, lot="W" * 40)))
+    yield "strip_several", scoop_labels(sheet(several(), counted(), struck_level()))
+    yield "strip_several_both", scoop_labels(sheet(several(), counted(), struck_level(), languages=("es", "en")))
+    yield "wrap_several", scoop_labels(sheet(several(), counted(), struck_level(), form=LabelForm.WRAP))
     yield "wrap_taper", scoop_labels(sheet(label(), form=LabelForm.WRAP))
     yield (
         "wrap_small",

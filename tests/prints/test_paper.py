@@ -16,6 +16,7 @@ from PySide6.QtCore import QLocale
 
 from calibrator.clock import clock_text
 from calibrator.model import (
+    Box,
     Composition,
     Cylinder,
     FillWay,
@@ -59,10 +60,13 @@ from tests.prints.samples import (
     RED,
     TINY,
     chart,
+    counted,
     label,
     record,
     row,
+    several,
     sheet,
+    struck_level,
     to_line,
     usual,
     weighed_below,
@@ -486,11 +490,67 @@ def test_main_and_half_lines_are_told_from_others() -> None:
 
 
 def test_scoopfuls_before_the_line_stand_on_the_label() -> None:
-    line = LabelLine(target_mass_g=20 * OUNCE, down_wall_mm=30, use=LineUse.MAIN, full_scoops=1)
-    shown = told(scoop_labels(sheet(label(lines=(line,)))))
-    assert "= 1 level + 1 to here" in shown  # what the weight is made of: the line alone is less
-    assert "(30 mm) (1 level + 1 to here)" in shown.replace("\N{NO-BREAK SPACE}", " ")
-    assert "= 1 level + 1 to here" in told(scoop_labels(sheet(label(lines=(line,)), form=LabelForm.WRAP)))
+    shown = told(scoop_labels(sheet(several()))).replace("\N{NO-BREAK SPACE}", " ")
+    assert "1 level + 1 to here = 15.0 oz" in shown  # what the feeding is made of: the line alone is less
+    assert "5.0 oz: 1 5/8 in (41 mm), 2.6 oz: 3 in (76 mm)" in shown
+    assert "1 level + 1 to here = 12.6 oz" in told(scoop_labels(sheet(several(), form=LabelForm.WRAP)))
+
+
+@pytest.mark.parametrize("form", list(LabelForm))
+@pytest.mark.parametrize("languages", [("en",), ("es",), ("en", "es")])
+@pytest.mark.parametrize("shape", [RED, HUGE], ids=["700 mL", "4 L"])
+def test_no_weight_stands_large_at_a_line_that_does_not_hold_it(
+    shape: TaperedCup | Box, languages: tuple[str, ...], form: LabelForm
+) -> None:
+    document = scoop_labels(sheet(several(shape), languages=languages, form=form))
+    assert troubles(document) == []
+    weights = {item.text: item.size_mm for item in texts(document) if item.figures}
+    assert {text.removesuffix(" ·") for text in weights} == {"5.0 oz", "2.6 oz"}
+    made_of = [item for item in texts(document) if item.text.startswith(("1 level", "1 al ras", "= 1"))]
+    assert made_of
+    assert all(1.8 <= item.size_mm < min(weights.values()) for item in made_of)
+    assert len(languages) > 1 or all(item.size_mm >= 2.6 for item in made_of)
+
+
+@pytest.mark.parametrize("form", list(LabelForm))
+@pytest.mark.parametrize(
+    ("languages", "told_so"),
+    [
+        (("en",), {"15.0 oz = 1 to the line + 1 to ½", "20.0 oz = 2 to the line"}),
+        (("es",), {"15.0 oz = 1 hasta la línea + 1 hasta ½", "20.0 oz = 2 hasta la línea"}),
+    ],
+)
+@pytest.mark.parametrize("shape", [RED, HUGE, Cylinder(diameter_mm=60, height_mm=70)], ids=["700 mL", "4 L", "200 mL"])
+def test_a_feeding_of_lines_on_the_label_is_told_in_words_at_a_readable_size(
+    shape: TaperedCup | Box | Cylinder, languages: tuple[str, ...], told_so: set[str], form: LabelForm
+) -> None:
+    document = scoop_labels(sheet(counted(shape), languages=languages, form=form))
+    assert troubles(document) == []
+    shown = " ".join(item.text for item in texts(document)).replace("\N{NO-BREAK SPACE}", " ")
+    assert all(words in shown for words in told_so)
+    assert all(item.size_mm >= 2.3 for item in texts(document) if item.text.startswith("20.0"))
+
+
+@pytest.mark.parametrize("form", list(LabelForm))
+@pytest.mark.parametrize("languages", [("en",), ("en", "es")])
+def test_a_scoop_used_level_says_it_as_large_as_its_lot(form: LabelForm, languages: tuple[str, ...]) -> None:
+    for shape in (RED, HUGE, TINY):
+        document = scoop_labels(sheet(struck_level(shape), languages=languages, form=form))
+        assert troubles(document) == []
+    document = scoop_labels(sheet(struck_level(), languages=languages, form=form))
+    sizes = [item.size_mm for item in texts(document) if item.text == "21.2 oz"]
+    assert sizes
+    assert min(sizes) >= 7.0 if len(languages) == 1 else 5.4
+
+
+@pytest.mark.parametrize("form", list(LabelForm))
+def test_the_rim_edge_is_said_beneath_where_its_black_edge_is_too_thin(form: LabelForm) -> None:
+    """A line 3 mm down, the nearest that is proposed, leaves an edge of 1.7 mm."""
+    line = LabelLine(target_mass_g=283, down_wall_mm=3.0, use=LineUse.MAIN)
+    document = scoop_labels(sheet(label(lines=(line,)), form=form))
+    assert troubles(document) == []
+    assert all(item.size_mm >= 1.8 for item in texts(document) if item.text == "RIM EDGE")
+    assert "RIM EDGE" in told(document)
 
 
 @pytest.mark.parametrize("form", list(LabelForm))

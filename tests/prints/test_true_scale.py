@@ -13,9 +13,9 @@ from calibrator.model import Box, Cylinder, Paper, TaperedCup
 from calibrator.prints.label_facts import LabelForm, LabelLine, LineUse
 from calibrator.prints.labels import scoop_labels
 from calibrator.prints.output import page_layout, print_document
-from calibrator.prints.page import Document, Go, Line, Page, PathStep, Shape
+from calibrator.prints.page import Document, Go, Line, Page, PathStep, Shape, Text
 from tests.prints.rendered import MM_PER_INCH, picture, render, runs_mm
-from tests.prints.samples import CONE, GRID, HUGE, LOT_OF_40, OUNCE, RED, TINY, label, sheet
+from tests.prints.samples import CONE, GRID, HUGE, LOT_OF_40, OUNCE, RED, TINY, counted, label, several, sheet
 
 ALLOWED_MM = 0.2
 SCOOPS = {"50 mL": TINY, "700 mL": RED, "4 L": HUGE}
@@ -38,6 +38,30 @@ def test_lines_of_a_strip_lie_at_their_distance(name: str, paper: Paper, dpi: fl
     found = distances_below_rim(scoop_labels(sheet(one, paper=paper)), dpi, 10 + 1.2, 10)
     wanted = sorted(line.down_wall_mm for line in one.lines)
     assert found[:3] == pytest.approx(wanted, abs=ALLOWED_MM)
+
+
+@pytest.mark.parametrize("name", SCOOPS)
+def test_a_feeding_counted_by_other_lines_draws_none(name: str) -> None:
+    one = counted(SCOOPS[name])
+    found = distances_below_rim(scoop_labels(sheet(one)), 300, 10 + 1.2, 10)
+    foot = [d for d in found if d > max(line.down_wall_mm for line in one.lines) + ALLOWED_MM]
+    assert found[:2] == pytest.approx(sorted(line.down_wall_mm for line in one.lines), abs=ALLOWED_MM)
+    plain = distances_below_rim(scoop_labels(sheet(replace(one, counts=()))), 300, 10 + 1.2, 10)
+    assert len(foot) == len([d for d in plain if d > max(line.down_wall_mm for line in one.lines) + ALLOWED_MM])
+
+
+@pytest.mark.parametrize("shape", [RED, HUGE])
+def test_beside_each_line_stands_the_weight_that_it_holds(shape: TaperedCup | Box) -> None:
+    """Where full scoops go before, the feeding's weight is not at the line: it would be filled to, and be less."""
+    one = several(shape)
+    document = scoop_labels(sheet(one))
+    found = distances_below_rim(document, 300, 10 + 1.2, 10)
+    assert found[:2] == pytest.approx(sorted(line.down_wall_mm for line in one.lines), abs=ALLOWED_MM)
+    weights = [item for item in document.pages[0].items if isinstance(item, Text) and item.figures]
+    for line, down in zip(one.lines, found, strict=False):
+        nearest = min(weights, key=lambda item: abs(item.y_mm - 10 - down))
+        assert nearest.text == f"{line.held_g / OUNCE:.1f} oz"
+        assert abs(nearest.y_mm - 10 - down) < 6
 
 
 @pytest.mark.parametrize("lot", [LOT_OF_40, "W" * 40])

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk import shown
@@ -22,7 +22,7 @@ from calibrator.desk.widgets.name_box import NameBox
 from calibrator.desk.widgets.quantity_field import QuantityField
 from calibrator.desk.words import scoop_tone, scoop_words
 from calibrator.model import Scoop
-from calibrator.prints.label_facts import LineUse
+from calibrator.prints.label_facts import LineCount, LineUse
 from calibrator.science.mark import MarkProblem
 from calibrator.units import Kind, Quantity
 
@@ -96,6 +96,7 @@ class ScoopPick(QWidget):
             line.toggled.connect(self._line_toggled)
             self.lines.append(line)
             self._line_list.addWidget(line)
+        self._bring_half()
         take_turn(self._lines, *self.lines)
 
     def show_state(self, state: ScoopState) -> None:
@@ -139,6 +140,8 @@ class ScoopPick(QWidget):
         return before.get(offer.target_g, usual)
 
     def _words(self, offer: LineOffer) -> str:
+        if offer.counted is not None:
+            return self._counted_words(offer, offer.counted)
         told = self._line_words(offer)
         if offer.line.reckoned and offer.problem is None:
             return self.tr("{line} (reckoned)").format(line=told)
@@ -161,6 +164,14 @@ class ScoopPick(QWidget):
             return self.tr("{mass}: half a feeding").format(mass=mass)
         return self.tr("{mass}: {plans}").format(mass=mass, plans=plans) if plans else mass
 
+    def _counted_words(self, offer: LineOffer, count: LineCount) -> str:
+        """A feeding without a line of its own, and who gets it."""
+        text = self.tr("{mass} = {count} to the line: {plans}")
+        if count.to_half:
+            text = self.tr("{mass} = {count} to the line + 1 to ½: {plans}")
+        mass = shown.mass(offer.target_g, self._desk.system, resolution_g=self._step_g or None)
+        return text.format(mass=mass, count=count.to_main, plans=", ".join(offer.plans))
+
     def _last_of_several(self, mass: str, full_scoops: int) -> str:
         """More than the scoop holds: without the level scoops before it, a line near the floor is nonsense."""
         if full_scoops == 1:
@@ -174,10 +185,25 @@ class ScoopPick(QWidget):
     def _toggled(self) -> None:
         self.changed.emit()
 
+    def _halves(self) -> list[NameBox]:
+        return [line for offer, line in zip(self._offers, self.lines, strict=True) if offer.use is LineUse.HALF]
+
+    def _with_half(self) -> list[NameBox]:
+        """The feedings of which a scoopful to the half line is a part."""
+        pairs = zip(self._offers, self.lines, strict=True)
+        return [line for offer, line in pairs if offer.counted and offer.counted.to_half]
+
+    def _bring_half(self) -> None:
+        """A half line that is spoken of stands on the label."""
+        if any(line.isChecked() for line in self._with_half()):
+            _check(self._halves(), on=True)
+
     def _line_toggled(self) -> None:
-        halves = [line for offer, line in zip(self._offers, self.lines, strict=True) if offer.use is LineUse.HALF]
+        halves = self._halves()
         if self.sender() in halves:
             self._desk.settings.keep(label_half=halves[0].isChecked())
+            _check([] if halves[0].isChecked() else self._with_half(), on=False)
+        self._bring_half()
         self.changed.emit()
 
     def _keep_wall(self, found: Quantity | None) -> None:
@@ -187,3 +213,11 @@ class ScoopPick(QWidget):
 
     def _wall_typed(self) -> None:
         self.changed.emit()
+
+
+def _check(lines: Sequence[NameBox], *, on: bool) -> None:
+    """Tick these, or none of them, without telling it once more."""
+    for line in lines:
+        blocker = QSignalBlocker(line)
+        line.setChecked(on)
+        blocker.unblock()
