@@ -8493,11 +8493,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>{mass} = {count} to the line: {plans}</source>
-        <translation type="unfinished"></translation>
+        <translation>{mass} = {count} hasta la línea: {plans}</translation>
     </message>
     <message>
         <source>{mass} = {count} to the line + 1 to ½: {plans}</source>
-        <translation type="unfinished"></translation>
+        <translation>{mass} = {count} hasta la línea + 1 hasta ½: {plans}</translation>
     </message>
     <message>
         <source>{mass}: one level scoop and a line too near the floor</source>
