@@ -29,7 +29,7 @@ from calibrator.prints.chart_facts import ChartGroup, ChartRow, LotPart, ScoopPa
 from calibrator.prints.label_facts import LabelForm, LabelGrid, LabelLine, LabelSheet, LineCount, ScoopLabel
 from calibrator.prints.record_facts import LotSheet
 from calibrator.records import Records
-from calibrator.science.feeding import fed_ml
+from calibrator.science.feeding import fed_ml, powder_per_calf_g
 from calibrator.science.mixing import Powder
 from calibrator.science.scoops import ScoopCount
 from calibrator.science.struck import COVERAGE_FACTOR
@@ -141,6 +141,7 @@ def _group(sheet: GroupSheet, drawn_c: float) -> ChartGroup:
     group = sheet.group
     assert group is not None
     lines = (sheet.line(number) for number in range(len(sheet)))
+    each_g = powder_per_calf_g(group, sheet.powder, sheet.water_temperature_c)
     return ChartGroup(
         name=group.name,
         rate=group.rate,
@@ -149,6 +150,8 @@ def _group(sheet: GroupSheet, drawn_c: float) -> ChartGroup:
         rows=tuple(_row(line, sheet, drawn_c) for line in lines),
         solids_share=sheet.per_calf.solids_share,
         fed_ml=fed_ml(group, sheet.per_calf),
+        each_g=each_g,
+        each_scoopfuls=_scoop_parts(sheet.count_of(each_g)),
     )
 
 

@@ -196,7 +196,7 @@ class GroupSheet:
             room.fits,
             room.over_usable_ml,
             room.overflow_ml,
-            trim.count if trim else self._count(powder_g),
+            trim.count if trim else self.count_of(powder_g),
             levels_in(self.table.vessel, batch.mix),
             trim.change_share if trim else None,
             self.shares,
@@ -219,7 +219,8 @@ class GroupSheet:
         whole = mix_of(made.mix.water_ml, weighed, self.powder, self.water_temperature_c)
         return Rounded(whole, whole.ratio / mix.ratio - 1, made.for_water)
 
-    def _count(self, powder_g: float) -> ScoopCount | None:
+    def count_of(self, powder_g: float) -> ScoopCount | None:
+        """The scoopfuls that people are told for so much powder; None where it is weighed or the water is trimmed."""
         if not self.ways or powder_g <= 0 or self.rule.rule is not ScoopRule.FEWEST:
             return None
         fractions = (1.0, *self.rule.part_fills)

@@ -9,22 +9,30 @@ from calibrator.prints.chart_columns import Column
 from calibrator.prints.chart_facts import WallChart
 from calibrator.prints.chart_foot import Foot, draw_foot, lay_foot
 from calibrator.prints.chart_head import HEAD_MM, draw_head
-from calibrator.prints.chart_layout import TYPE_STEP_MM, Layout, best_layout
+from calibrator.prints.chart_layout import FLAG_MM, TYPE_STEP_MM, Layout, best_layout
 from calibrator.prints.chart_table import draw_bands, draw_headings, group_mm, headings_mm, least_widths
 from calibrator.prints.chart_two_lots import draw_two_lots, two_lots_mm
 from calibrator.prints.chart_weeks import weeks_page, weeks_width
-from calibrator.prints.chart_words import RowCells, cold_told, fed_told, group_told, row_cells, scoop_names
-from calibrator.prints.emblems import thermometer
+from calibrator.prints.chart_words import (
+    RowCells,
+    cold_told,
+    common_mix_told,
+    fed_told,
+    group_told,
+    row_cells,
+    scoop_names,
+)
+from calibrator.prints.emblems import drop, thermometer
 from calibrator.prints.errors import DoesNotFit
 from calibrator.prints.fit import Fitted, fit_block, fit_line, plain
 from calibrator.prints.languages import Words
 from calibrator.prints.page import Box, Document, Page, Weight
 from calibrator.prints.sheet import MARGIN_MM, Sheet, paper_mm
 
-_TEMPERATURE_MM = 40.0
+_TEMPERATURE_MM = 44.0  # with the gap to what stands beside it
+_DROP_MM = 5.0
 _EACH_MM = 6.5  # what each calf drinks
 GROUP_NAMES_MM = (10.5, 8.0, 5.6)
-_RATES_MM = 12.6  # several groups tell their rates above their rows: only that it is for the cold stands here
 _MORE_MM = (14.0, 7.0, 3.0, 0.0)  # for larger type of a single group's rate
 _LARGE_STILL_MM = 9.5
 
@@ -68,7 +76,7 @@ def _laid_out(
         headings = [group_mm(said, name_mm) if name_mm else 0.0] * len(groups)
         return best_layout(groups, headings, rooms, least)
 
-    small = _RATES_MM if several else _rate_mm(said)
+    small = _rate_mm(said)
     sizes = [(name, small) for name in GROUP_NAMES_MM] if several else [(0.0, small + more) for more in _MORE_MM]
     tight = laid(*sizes[-1])
     if tight is not None and (several or len(tight.pages) == 1):
@@ -99,7 +107,7 @@ def _width(facts: WallChart, landscape: bool) -> float:
 
 
 def _rate_mm(said: Words) -> float:
-    """What each calf drinks in one line, and below it the rate as small as can be."""
+    """What each calf drinks in one line, below it the rate as small as can be; of several groups, what they share."""
     return 10.4 + 2.6 * len(said.tongues)
 
 
@@ -125,20 +133,23 @@ def _page(facts: WallChart, said: Words, layout: Layout, rate: float, foot: Foot
 
 
 def _rate(sheet: Sheet, facts: WallChart, said: Words, layout: Layout, box: Box) -> None:
-    """What every calf gets, or that it is for the cold; the water's temperature, where it has no column."""
-    room = box.width_mm
-    if Column.TEMPERATURE not in layout.columns:
-        room -= _TEMPERATURE_MM + 4
-        x = box.right_mm - _TEMPERATURE_MM
-        told = next(band.row.temperature for page in layout.pages for band in page if band.row is not None)
-        sheet.put(*thermometer(Box(x, box.y_mm + 0.8, 3.6, 11.0)))
-        sheet.text(told, x + 6.5, box.y_mm + 9.4, 10.0, Weight.BOLD, figures=True)
-    cold = [one for t in said.tongues if (one := cold_told(facts, t))]
+    """What every calf gets, and that it is for the cold; the water's temperature, where it has no column."""
+    column = Column.TEMPERATURE in layout.columns
     if len(facts.groups) > 1:
-        if cold:
-            fitted = fit_block(cold, room, box.height_mm - 1.0, 6.0, 2.6, Weight.BOLD, 1.16)
-            sheet.lines(fitted, box.x_mm, box.y_mm, Weight.BOLD, leading=1.16)
+        left = box.x_mm
+        if not column:
+            left += FLAG_MM + layout.columns[Column.WATER][0]
+            _temperature(sheet, layout, left, box.y_mm)
+            left += _TEMPERATURE_MM
+        _common(sheet, facts, said, Box(left, box.y_mm, box.right_mm - left, box.height_mm))
         return
+    room = box.width_mm
+    if not column:
+        room -= _DROP_MM + _TEMPERATURE_MM
+        x = box.right_mm - _TEMPERATURE_MM + 4.0
+        sheet.put(drop(Box(x - _DROP_MM, box.y_mm + 2.6, 4.0, 7.2)))  # over another column it would be read as its own
+        _temperature(sheet, layout, x, box.y_mm)
+    cold = [one for t in said.tongues if (one := cold_told(facts, t))]
     each = _each(facts, said, room)
     for fed in (False, True):  # in large type of its own, or among the rest where that leaves too little room
         rates = [group_told(facts.groups[0], facts, t, fed=fed) for t in said.tongues]
@@ -150,6 +161,20 @@ def _rate(sheet: Sheet, facts: WallChart, said: Words, layout: Layout, box: Box)
     if taken:
         sheet.text(each.text, box.x_mm, box.y_mm + 0.85 * each.size_mm, each.size_mm, Weight.BOLD)
     sheet.lines(fitted, box.x_mm, box.y_mm + taken, Weight.SEMIBOLD, leading=1.16)
+
+
+def _common(sheet: Sheet, facts: WallChart, said: Words, box: Box) -> None:
+    """What holds for several groups: that it is for the cold, and the mix where all get the same."""
+    told = [" · ".join(filter(None, (cold_told(facts, t), common_mix_told(facts, t)))) for t in said.tongues]
+    fitted = fit_block(list(filter(None, told)), box.width_mm, box.height_mm - 1.0, 6.0, 2.6, Weight.BOLD, 1.16)
+    sheet.lines(fitted, box.x_mm, box.y_mm, Weight.BOLD, leading=1.16)
+
+
+def _temperature(sheet: Sheet, layout: Layout, x_mm: float, top_mm: float) -> None:
+    """How warm the water is."""
+    told = next(band.row.temperature for page in layout.pages for band in page if band.row is not None)
+    sheet.put(*thermometer(Box(x_mm, top_mm + 0.8, 3.6, 11.0)))
+    sheet.text(told, x_mm + 6.5, top_mm + 9.4, 10.0, Weight.BOLD, figures=True)
 
 
 def _each(facts: WallChart, said: Words, room_mm: float) -> Fitted:

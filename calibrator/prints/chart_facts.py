@@ -46,7 +46,9 @@ class ChartRow:
 
 @dataclass(frozen=True, kw_only=True)
 class ChartGroup:
-    """Calves that are fed alike. `fed_ml` is the finished mix that each is to drink."""
+    """Calves that are fed alike. `fed_ml` is the finished mix that each is to drink, `each_g` the powder alone in it,
+    `each_scoopfuls` how it is counted; none where no count comes near.
+    """
 
     name: str
     rate: MixingRate
@@ -55,6 +57,8 @@ class ChartGroup:
     rows: tuple[ChartRow, ...]
     solids_share: float | None = None  # powder ÷ mix, by weight
     fed_ml: float | None = None
+    each_g: float | None = None
+    each_scoopfuls: tuple[ScoopPart, ...] = ()
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
+from itertools import groupby
+from operator import attrgetter
 
 from calibrator.prints.chart_columns import (
     LARGEST_TYPE_MM,
@@ -138,14 +140,33 @@ def _greedy(made: Sequence[Band], room_mm: float) -> list[list[Band]]:
 
 
 def split(made: Sequence[Band], room_mm: float) -> tuple[tuple[Band, ...], ...]:
-    """As few pages as hold the bands, filled alike rather than with a near-empty last one."""
+    """As few pages as hold the bands; a group that would be torn begins a page of its own where that takes no more."""
+    through = _filled_alike(made, room_mm)
+    apart = [page for bunch in _bunches(made, room_mm) for page in _filled_alike(bunch, room_mm)]
+    return tuple(apart if len(apart) <= len(through) else through)
+
+
+def _bunches(made: Sequence[Band], room_mm: float) -> list[list[Band]]:
+    """Whole groups: as many as one page holds of them, or one that takes several."""
+    bunches: list[list[Band]] = []
+    for _, its in groupby(made, key=attrgetter("group")):
+        group = list(its)
+        if bunches and sum(band.height_mm for band in (*bunches[-1], *group)) <= room_mm + 1e-6:
+            bunches[-1] += group
+        else:
+            bunches.append(group)
+    return bunches
+
+
+def _filled_alike(made: Sequence[Band], room_mm: float) -> list[tuple[Band, ...]]:
+    """Pages filled alike rather than with a near-empty last one."""
     best = _greedy(made, room_mm)
     low, high = max(band.height_mm for band in made), room_mm
     while high - low > 0.5:
         middle = (low + high) / 2
         pages = _greedy(made, middle)
         best, low, high = (pages, low, middle) if len(pages) == len(best) else (best, middle, high)
-    return tuple(tuple(page) for page in best)
+    return [tuple(page) for page in best]
 
 
 def styles(rows: Sequence[RowCells], small_mm: float = LEAST_SUB_MM) -> Iterator[tuple[Style, ...]]:

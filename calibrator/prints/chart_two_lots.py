@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from calibrator.prints import words
 from calibrator.prints.chart_facts import LotPart, TwoLots, WallChart
-from calibrator.prints.chart_words import count_text, way_told
+from calibrator.prints.chart_words import scoops_told
 from calibrator.prints.fit import fit_block, plain
 from calibrator.prints.languages import Tongue, Words
 from calibrator.prints.page import Box, Weight
@@ -45,8 +45,5 @@ def _lines(found: TwoLots, facts: WallChart, tongue: Tongue) -> list[str]:
 
 def _part(part: LotPart, facts: WallChart, tongue: Tongue) -> str:
     powder = show_mass(part.powder_g, facts.units, resolution_g=facts.resolution_g)
-    counts = [
-        f"{count_text(each.count)} {way_told(each.way, tongue)} ({plain(each.scoop_name)})" for each in part.scoopfuls
-    ]
-    how = " + ".join(counts) or tongue(words.WEIGH_POWDER)
+    how = scoops_told(part.scoopfuls, tongue, named=True) or tongue(words.WEIGH_POWDER)
     return tongue(words.TWO_LOTS_PART).format(lot=plain(part.lot_number), powder=powder, how=how)

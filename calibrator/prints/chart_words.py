@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 from math import isclose
 
@@ -22,6 +23,7 @@ _RATES = {
     RateBasis.DRY_MATTER: words.RATE_DRY_MATTER,
 }
 _MOST_PICTURES = 3
+_ALIKE = 1e-3
 
 
 @dataclass(frozen=True)
@@ -80,6 +82,15 @@ def scoop_names(facts: WallChart) -> tuple[str, ...]:
 def way_told(way: FillWay, tongue: Tongue) -> str:
     """How a scoop is filled, in one language."""
     return tongue(_WAYS[way])
+
+
+def scoops_told(parts: Sequence[ScoopPart], tongue: Tongue, *, named: bool) -> str:
+    """Scoopfuls in words: "1 1/2 to the line (Red scoop)"."""
+    told = (
+        (f"{count_text(part.count)} {way_told(part.way, tongue)}", f" ({plain(part.scoop_name)})" if named else "")
+        for part in parts
+    )
+    return " + ".join(map("".join, told))
 
 
 def _part(part: ScoopPart, said: Words, alone: bool, several: bool) -> PartCell:
@@ -143,9 +154,9 @@ def _notes(row: ChartRow, facts: WallChart, said: Words) -> list[str]:
 def _powder_notes(row: ChartRow, facts: WallChart, said: Words) -> tuple[str, ...]:
     with_it = tuple(f"+ {_mass(mass_g, facts)} {plain(name)}" for name, mass_g in row.additives)
     if row.portions > 1:
-        each = _held(_mass(row.portion_g, facts))
         phrase = words.BETTER_PORTIONS if row.scoopfuls and row.many else words.WEIGH_PORTIONS
-        return (*said.each(lambda t: t(phrase).format(count=row.portions, powder=each)), *with_it)
+        times = f"{row.portions} × {_mass(row.portion_g, facts)}"
+        return (*said.each(lambda t: t(phrase).format(times=_held(times))), *with_it)
     if weighed(row, facts):
         return (*said.each(words.WEIGH_POWDER), *with_it)
     return (*said.each(words.BETTER_WEIGH), *with_it) if row.scoopfuls and row.many else with_it
@@ -186,18 +197,43 @@ def fed_told(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:
 
 
 def group_told(group: ChartGroup, facts: WallChart, tongue: Tongue, *, fed: bool = True) -> str:
-    """What a group is mixed, with the basis of its rate named; where `fed`, with what each calf is to drink."""
-    told = [fed_told(group, facts, tongue)] if fed else []
+    """What a group gets and is mixed; where `fed`, with what each calf is to drink.
+
+    The mix of all groups alike is told once, above them.
+    """
+    told = [fed_told(group, facts, tongue) if fed else "", _each(group, facts, tongue)]
     on_water = group.rate.basis is RateBasis.ON_WATER and isclose(group.rate.volume_ml, group.volume_ml)
     if group.volume_means is VolumeMeans.WATER and not (on_water and group.fed_ml is not None):
         water = tongue(words.PER_CALF_WATER).format(volume=show_typed_volume(group.volume_ml, facts.units))
         told.insert(0, water)
-    told = [*filter(None, told), _rate(group, facts, tongue)]
+    mix = "" if common_mix_told(facts, tongue) else _mix_told(group, facts, tongue)
+    return " · ".join(filter(None, (*told, mix)))
+
+
+def common_mix_told(facts: WallChart, tongue: Tongue) -> str:
+    """What several groups are mixed, where it is one and the same; else blank."""
+    mixes = {_mix_told(group, facts, tongue) for group in facts.groups}
+    return mixes.pop() if len(facts.groups) > 1 and len(mixes) == 1 else ""
+
+
+def _mix_told(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:
+    """The mix of a group with the basis of its rate named."""
+    told = [_rate(group, facts, tongue)]
     if group.solids_share is not None and group.rate.basis is not RateBasis.SOLIDS:
         told.append(tongue(words.RATE_SOLIDS).format(solids=show_percent(100 * group.solids_share)))
     if facts.vessel_name:
         told.append(tongue(words.VESSEL).format(vessel=plain(facts.vessel_name)))
     return " · ".join(told)
+
+
+def _each(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:
+    """The powder of one calf, and how it is counted. A single group's rate often tells that already."""
+    each_g = group.each_g
+    if each_g is None or (len(facts.groups) == 1 and isclose(each_g, group.rate.powder_mass_g, rel_tol=_ALIKE)):
+        return ""
+    powder = tongue(words.PER_CALF_POWDER).format(powder=_mass(each_g, facts))
+    count = scoops_told(group.each_scoopfuls, tongue, named=len(scoop_names(facts)) > 1)
+    return f"{powder} = {count}" if count else powder
 
 
 def _rate(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:

@@ -124,8 +124,8 @@
             <translation>Tandas</translation>
         </message>
         <message>
-            <source>better weigh {count} × {powder}</source>
-            <translation>mejor pese {count} × {powder}</translation>
+            <source>better weigh {times}</source>
+            <translation>mejor pese {times}</translation>
         </message>
         <message>
             <source>Level to the line with one shake</source>
@@ -192,8 +192,8 @@
             <translation>mejor péselo</translation>
         </message>
         <message>
-            <source>weigh {count} × {powder}</source>
-            <translation>pese {count} × {powder}</translation>
+            <source>weigh {times}</source>
+            <translation>pese {times}</translation>
         </message>
         <message>
             <source>The scale weighs {capacity} at most, pail included.</source>
@@ -734,6 +734,10 @@
         <message>
             <source>each feeding: {volume} of mix a calf</source>
             <translation>cada toma: {volume} de mezcla por becerra</translation>
+        </message>
+        <message>
+            <source>{powder} of powder per calf</source>
+            <translation>{powder} de polvo por becerra</translation>
         </message>
         <message>
             <source>{volume} of mix per calf</source>

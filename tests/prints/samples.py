@@ -174,7 +174,7 @@ def chart(counts: Iterable[int] = range(104, 116), today: int = 109, batches: in
     return WallChart(**(facts | more))  # type: ignore[arg-type]
 
 
-def to_line(count: int) -> ScoopPart:
+def to_line(count: float) -> ScoopPart:
     return ScoopPart(scoop_name="Red scoop", way=FillWay.TO_MARK, count=count)
 
 
@@ -187,6 +187,29 @@ def usual() -> WallChart:
         for each in group.rows
     )
     return replace(facts, groups=(replace(group, rows=rows),))
+
+
+def two_groups(rows: int = 9, languages: tuple[str, ...] = ("en",)) -> WallChart:
+    """Younger calves that get what the line is for, and older ones with half as much again; many in several batches."""
+    facts = chart(range(24 - rows // 2, 24 + (rows + 1) // 2), today=24, languages=languages)
+    made = replace(RATE, basis=RateBasis.MADE_UP)
+    young = replace(
+        facts.groups[0], name="Younger", volume_means=VolumeMeans.FINISHED_MIX, fed_ml=2 * QUART, rate=made,
+        each_g=10 * OUNCE, each_scoopfuls=(to_line(1),),
+        rows=tuple(replace(each, scoopfuls=(to_line(each.calves),)) for each in facts.groups[0].rows),
+    )  # fmt: skip
+    old_rows = (
+        row(
+            n, n == 60, 2, powder_g=n * 7.5 * OUNCE, many=True, mix_ml=n * 1.5 * QUART, portions=3,
+            portion_g=n * 2.5 * OUNCE, scoopfuls=(to_line(round(0.75 * n)),),
+        )
+        for n in range(60 - rows // 2, 60 + (rows + 1) // 2)
+    )  # fmt: skip
+    old = replace(
+        young, name="Older", volume_ml=3 * QUART, fed_ml=3 * QUART, each_g=15 * OUNCE, each_scoopfuls=(to_line(1.5),),
+        rows=tuple(old_rows),
+    )  # fmt: skip
+    return replace(facts, groups=(young, old), vessel_name="Big tub")
 
 
 def weighed_below(facts: WallChart) -> ChartGroup:
@@ -302,6 +325,7 @@ def documents() -> Iterator[tuple[str, Document]]:
     yield "chart_both", wall_chart(chart(languages=("en", "es")))
     yield "chart_few", wall_chart(chart(counts=(109, 111, 120)))
     yield "chart_usual", wall_chart(usual())
+    yield "chart_groups", wall_chart(two_groups())
     yield (
         "chart_batches",
         wall_chart(

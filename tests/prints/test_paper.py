@@ -68,6 +68,7 @@ from tests.prints.samples import (
     sheet,
     struck_level,
     to_line,
+    two_groups,
     usual,
     weighed_below,
 )
@@ -309,6 +310,42 @@ def test_pages_are_filled_alike() -> None:
     assert [len(page) for page in split(bands, 105.0)] in ([10, 10, 1], [7, 7, 7])
     pages = split([replace(b, row=object()) for b in bands], 105.0)  # type: ignore[arg-type]
     assert [len(page) for page in pages] == [7, 7, 7]
+
+
+def test_a_group_begins_on_a_page_of_its_own_where_that_takes_no_page_more() -> None:
+    def parted(room_mm: float, *rows: int) -> list[list[int]]:
+        bands = [Band(10.0, row=object(), group=at) for at, count in enumerate(rows) for _ in range(count)]  # type: ignore[arg-type]
+        return [[band.group for band in page] for page in split(bands, room_mm)]
+
+    assert parted(55.0, 3, 4) == [[0, 0, 0], [1, 1, 1, 1]]
+    assert parted(60.0, 2, 3, 6) == [[0, 0, 1, 1, 1], [2] * 6]
+    assert [len(page) for page in parted(60.0, 4, 4, 4)] == [6, 6]  # three pages else
+
+
+def test_each_group_tells_what_one_of_its_calves_gets_and_the_mix_is_told_once() -> None:
+    facts = two_groups()
+    shown = [text.text for text in texts(wall_chart(facts))]
+    assert "15.0 oz of powder per calf = 1 1/2 to the line" in shown
+    assert "10.0 oz of powder per calf = 1 to the line" in shown
+    assert not any("made up" in text and "per calf" in text for text in shown)
+    pages = wall_chart(facts).pages
+    for page in pages:
+        assert sum("10.0 oz of powder made up" in item.text for item in page.items if isinstance(item, Text)) == 1
+    both = told(wall_chart(replace(facts, languages=("en", "es"))))
+    assert "15.0 oz de polvo por becerra = 1 1/2 hasta la línea" in both
+    young, old = facts.groups
+    other = replace(facts, groups=(young, replace(old, rate=replace(old.rate, powder_mass_g=9 * OUNCE))))
+    assert "15.0 oz of powder per calf = 1 1/2 to the line · 9.0 oz of powder made up" in told(wall_chart(other))
+    alone = replace(facts, groups=(young,))
+    assert "of powder per calf" not in told(wall_chart(alone))  # its rate tells that
+
+
+def test_the_temperature_stands_over_the_water_and_a_weight_is_not_torn() -> None:
+    (page, *_) = wall_chart(two_groups()).pages
+    at = {item.text: item.x_mm for item in page.items if isinstance(item, Text)}
+    assert at["Water each"] <= at["110 °F"] + 1.0 < at["Powder each"]
+    shown = [item.text for item in wall_chart(two_groups()).pages[-1].items if isinstance(item, Text)]
+    assert not any(text.endswith("×") and "weigh" in text for text in shown)
 
 
 def test_the_days_count_is_framed_and_bold_without_colour() -> None:
