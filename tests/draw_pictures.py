@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import argparse
 import os
 import subprocess
 import sys
@@ -37,6 +38,7 @@ def main() -> None:
 
     Spanish in metric: most who read it weigh in grams. Each manual says beside its first picture which units they show.
     """
+    argparse.ArgumentParser(description=__doc__).parse_args()
     for language, folder, units in (("en", PICTURES, "farm"), ("es", PICTURES / "es", "metric")):
         folder.mkdir(exist_ok=True)
         with tempfile.TemporaryDirectory() as drawn:

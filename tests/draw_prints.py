@@ -1,7 +1,8 @@
-"""Draws every print as PDF and PNG into a folder, for looking: ``python tests/draw_prints.py FOLDER``."""
+"""Draws every print as PDF and PNG into a folder, for looking: `python -m tests.draw_prints FOLDER`."""
 
 from __future__ import annotations
 
+import argparse
 import os
 import sys
 from pathlib import Path
@@ -28,7 +29,9 @@ def draw(document: Document, name: str, folder: Path, dpi: float) -> None:
 
 
 def main() -> None:
-    folder = Path(sys.argv[1] if len(sys.argv) > 1 else "prints")
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("folder", type=Path)
+    folder: Path = parser.parse_args().folder
     folder.mkdir(parents=True, exist_ok=True)
     app = QGuiApplication.instance() or QGuiApplication(sys.argv[:1])
     for name, document in (*documents(), ("season-report", season_report(report()))):

@@ -10,8 +10,8 @@ from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.change_over import keep_lots
 from calibrator.desk.context import Desk
-from calibrator.desk.scoop_lines import line_of, marked, not_marked
-from calibrator.desk.standing import LotStanding, Standing
+from calibrator.desk.scoop_lines import line_of, line_on, marked, not_marked
+from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.model import Lot, Scoop
 
 translate = QCoreApplication.translate
@@ -52,4 +52,15 @@ def _as_before(desk: Desk, before: Sequence[Lot]) -> list[Lot]:
 def _take_back(desk: Desk, told: Callable[[], Sequence[Lot]], known: LotStanding, scoop: Scoop) -> None:
     if desk.attempt(lambda: keep_lots(desk.records, told(), desk.initials, "")) is not None:
         text = translate("Marking", "Taken back: {scoop} is not marked for lot {number}.")
-        desk.say(text.format(scoop=scoop.name, number=known.lot.lot_number))
+        back = text.format(scoop=scoop.name, number=known.lot.lot_number)
+        desk.say(f"{back} {_what_it_bears(desk, known, scoop)}")
+
+
+def _what_it_bears(desk: Desk, known: LotStanding, scoop: Scoop) -> str:
+    """Whose line is on the scoop now, as far as anybody told."""
+    now = standing(desk.records, desk.farm, desk.clock().date()) if desk.farm else None
+    line = line_on(now, scoop.id) if now else None
+    other = now.lot(line.lot_id) if now and line else None
+    if other is None or other.lot.id == known.lot.id:
+        return translate("Marking", "What line is on it now, nobody has told.")
+    return translate("Marking", "It bears that of lot {number}.").format(number=other.lot.lot_number)

@@ -16,7 +16,16 @@ from calibrator.values import dataclass
 NOTICE_MS = 4000
 LETTER_MS = 60  # a long one stays as long as it takes to read: some 17 letters a second, common practice, no source
 WAYS_MS = 20_000  # long enough to read a folder's name and to reach for a button
+_SHORT_END = 10
 _WIDTHS = (180, 320, 480, 640)
+
+
+def _on_lines(name: str) -> str:
+    """A file's name that breaks between its parts alone: no dash begins a line, no short end stands by itself."""
+    *parts, end = name.split(" - ")
+    held = "\u00a0- ".join(parts)
+    between = "\u00a0-\u00a0" if len(end) <= _SHORT_END else "\u00a0- "
+    return f"{held}{between}{end}" if parts else end
 
 
 @dataclass(frozen=True)
@@ -67,7 +76,7 @@ class Notice(QFrame):
         self._said = _Said(text, file, undo)
         if file is not None:
             folder = self.tr("Folder: {folder}").format(folder=file.parent.name or file.parent)
-            text = f"{text}\n{folder}"
+            text = f"{text.replace(file.name, _on_lines(file.name))}\n{folder}"
             self._words.setToolTip(str(file))
         else:
             self._words.setToolTip("")

@@ -9,7 +9,7 @@ from pytestqt.qtbot import QtBot
 from speaking import speaking
 
 from calibrator.desk.context import Desk
-from calibrator.desk.help.search import Topic, excerpt, found, plain
+from calibrator.desk.help.search import Topic, excerpt, found, near, plain
 from calibrator.desk.pages.help import HelpPage
 
 TOPICS = (
@@ -26,12 +26,26 @@ TOPICS = (
         ("batch lot", ["Batch"]),
         ("refractometro", ["Calibración"]),
         ("calibracion JARRÁ", ["Calibración"]),
+        ("lots", ["Lot", "Batch"]),  # of several the one
         ("lot refractometro", []),
         ("  ", []),
     ],
 )
 def test_every_word_is_looked_for_without_accents(asked: str, titles: list[str]) -> None:
     assert [topic.title for topic in found(TOPICS, asked)] == titles
+
+
+@pytest.mark.parametrize(
+    ("asked", "titles"),
+    [
+        ("stands one lot", ["Lot", "Batch"]),
+        ("calibración jarra tractor", ["Calibración"]),
+        ("of it", []),
+    ],
+)
+def test_where_no_place_has_all_words_those_with_some_come_most_first(asked: str, titles: list[str]) -> None:
+    assert found(TOPICS, asked) == []
+    assert [topic.title for topic in near(TOPICS, asked)] == titles
 
 
 def test_an_excerpt_has_the_word_that_was_found() -> None:
@@ -99,6 +113,21 @@ def test_nothing_found_is_said_and_escape_brings_the_help_back(qtbot: QtBot, pag
     qtbot.keyClick(page.finder, Qt.Key.Key_Escape)
     assert page.tabs.isVisible()
     assert page.finder.text() == ""
+
+
+@pytest.mark.parametrize("asked", ["two groups", "different weights", "target", "half"])
+def test_what_a_second_group_gets_is_found(qtbot: QtBot, page: HelpPage, asked: str) -> None:
+    qtbot.keyClicks(page.finder, asked)
+    titles = [page.results.item(row).text().split("  ·  ")[0] for row in range(page.results.count())]
+    assert {"Two groups, two weights", "Half a scoopful, 1 1/2"} & set(titles)
+    assert not page.nothing.isVisible()
+
+
+def test_words_that_no_place_has_together_are_looked_for_by_themselves(qtbot: QtBot, page: HelpPage) -> None:
+    qtbot.keyClicks(page.finder, "tractor whisk")
+    assert page.results.isVisible()
+    assert page.nothing.text().startswith("No place has all")
+    assert page.nothing.isVisible()
 
 
 def test_spanish_is_found_without_its_accents(qtbot: QtBot, desk: Desk) -> None:

@@ -295,7 +295,7 @@ def test_days_are_sorted_as_days(page: LotsPage, yard: Yard) -> None:
     assert numbers(page) == ["B", "C", "A"]
 
 
-def test_the_first_press_on_a_days_heading_shows_the_newest_first(qtbot: QtBot, page: LotsPage, yard: Yard) -> None:
+def test_the_newest_come_first_and_the_arrow_says_so(qtbot: QtBot, page: LotsPage, yard: Yard) -> None:
     for number, day in (("A", date(2026, 2, 10)), ("B", date(2025, 12, 3)), ("C", date(2026, 1, 20))):
         yard.records.keep(replace(yard.lot(number), arrived_on=day))
     page.reload()
@@ -306,7 +306,9 @@ def test_the_first_press_on_a_days_heading_shows_the_newest_first(qtbot: QtBot, 
         qtbot.mouseClick(header.viewport(), Qt.MouseButton.LeftButton, pos=at)
         return numbers(page)
 
-    assert press(ARRIVED) == ["A", "C", "B"]
+    assert numbers(page) == ["A", "C", "B"]
+    assert header.isSortIndicatorShown()
+    assert (header.sortIndicatorSection(), header.sortIndicatorOrder()) == (ARRIVED, Qt.SortOrder.DescendingOrder)
     assert press(ARRIVED) == ["B", "C", "A"]
     assert press(0) == ["A", "B", "C"]
     assert press(ARRIVED) == ["A", "C", "B"]

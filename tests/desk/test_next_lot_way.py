@@ -130,6 +130,7 @@ def test_a_slip_of_the_button_is_undone_where_it_was_pressed(window: Window, sec
     assert window.desk.records.find(Lot, second.id).note == "Two bags are torn."
     assert not window._notice.undo.isVisible()
     assert "is not marked for lot 26-0401B" in window._notice.text()
+    assert "It bears that of lot 25-0302A." in window._notice.text()
 
 
 def test_whoever_sees_it_later_takes_it_back_beside_the_label(window: Window, second: Lot, qtbot: QtBot) -> None:
@@ -140,6 +141,7 @@ def test_whoever_sees_it_later_takes_it_back_beside_the_label(window: Window, se
     made = window.current_page.findChildren(ScoopPick)[0]
     assert made.on_button.text() == "Not marked after all"
     made.on_button.click()
+    assert "What line is on it now, nobody has told." in window._notice.text()
     assert made.on_button.text() == "Line and label are on"
     assert "Mark Red scoop for lot 26-0401B" in needs(window)[0]
 

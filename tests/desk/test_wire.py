@@ -236,6 +236,20 @@ def test_listening_and_letting_go(form: WireForm, wire: Wire) -> None:
     assert (form.state.text(), form.desk.settings.now.scale_port) == ("No scale with a cable.", "")
 
 
+def test_what_is_typed_and_not_kept_is_told_and_stays(form: WireForm, desk: Desk) -> None:
+    form.reload()
+    assert not form.typed
+    form.looks.line.setText("{weight} {unit}")
+    form.looks.edited.emit()
+    form.enters.setChecked(not form.enters.isChecked())
+    assert any(words.text() == "Not kept yet" for words in form.findChildren(QLabel))
+    form.reload()
+    assert form.looks.text() == "{weight} {unit}"
+    form.listen()
+    assert not form.typed
+    assert not any(words.text() == "Not kept yet" for words in form.findChildren(QLabel))
+
+
 def test_a_mask_that_is_wrong_is_not_remembered(form: WireForm) -> None:
     form.port.setCurrentText("/dev/null")
     form.looks.set_text("{nothing}")

@@ -167,7 +167,7 @@ class ScoopForm(Form[Scoop]):
         self._water_part.setLayout(water)
         names = row(self.name, self.told_by, spacing=24)
         # What the water comes to is last: right beneath its weighings, and nothing stands under it to be moved.
-        parts = (names, self.fields, _third(self._replaces), self._water_part, self._by_water, self._difference)
+        parts = (names, self.fields, row(self._replaces, None), self._water_part, self._by_water, self._difference)
         add_all(self.body, parts)
 
     def _comes_to(self) -> QWidget:

@@ -26,6 +26,7 @@ class WireForm(QWidget):
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self.desk = desk
+        self._shown = False
         self.port, self.speed = CalmBox(), CalmBox()
         self.port.setEditable(True)
         self.speed.addItems(SPEEDS)
@@ -35,38 +36,52 @@ class WireForm(QWidget):
         self.understood = label("")
         self.state = label("", "quiet")
         self.last = label("", "quiet")
+        self._unkept = label("", "quiet", wrap=False)
         self.listen_button = button(self.tr("Keep and l&isten"), self.listen, "main")
         self.stop_button = button(self.tr("Use &no scale"), self.stop)
         self._lay_out()
         self.looks.edited.connect(self._try)
         self.line.edited.connect(self._try)
+        self.looks.edited.connect(self._tell_unkept)
+        self.port.editTextChanged.connect(self._tell_unkept)
+        self.speed.currentIndexChanged.connect(self._tell_unkept)
+        self.enters.toggled.connect(self._tell_unkept)
         desk.wire.came.connect(self._came)
         desk.wire.trouble.connect(self._tell)
 
     def reload(self) -> None:
-        """Show what this computer remembers, unless somebody is at it."""
+        """Show what this computer remembers, unless something is typed; the ports are looked for anew."""
         self._tell_masks()
-        now = self.desk.settings.now
-        if not self.looks.busy and not self.port.hasFocus():
+        if not self.port.hasFocus():
+            typed = self.port.currentText()
             self.port.clear()
             self.port.addItems(ports())
+            self.port.setCurrentText(typed)
+        if not (self._shown and self.typed):
+            now = self.desk.settings.now
             self.port.setCurrentText(now.scale_port)
             self.speed.setCurrentText(now.scale_speed)
             self.looks.set_text(now.scale_mask)
             self.enters.setChecked(now.scale_enters)
+            self._shown = True
         self._try()
+        self._tell_unkept()
         self._tell(self.desk.wire.words)
+
+    @property
+    def typed(self) -> bool:
+        """Whether something is typed that was not kept yet."""
+        now = self.desk.settings.now
+        kept = now.scale_port, now.scale_speed, now.scale_mask, now.scale_enters
+        return self._contents() != kept
 
     def listen(self) -> None:
         """Remember what is typed and listen to the scale."""
         if not self._try_mask():
             return
-        self.desk.settings.keep(
-            scale_port=self.port.currentText().strip(),
-            scale_speed=self.speed.currentText(),
-            scale_mask=self.looks.text(),
-            scale_enters=self.enters.isChecked(),
-        )
+        port, speed, mask, enters = self._contents()
+        self.desk.settings.keep(scale_port=port, scale_speed=speed, scale_mask=mask, scale_enters=enters)
+        self._tell_unkept()
         self.desk.wire.start()
         self._tell(self.desk.wire.words)
 
@@ -74,6 +89,7 @@ class WireForm(QWidget):
         """Forget the port; weights are typed."""
         self.port.setCurrentText("")
         self.desk.settings.keep(scale_port="")
+        self._tell_unkept()
         self.desk.wire.stop()
         self._tell("")
 
@@ -91,13 +107,19 @@ class WireForm(QWidget):
         if (typed := self.port.lineEdit()) is not None:
             typed.setAccessibleName(self.port.accessibleName())
         told = (hands, where, self.looks, self._masks, self.enters)
-        listen = card(*told, row(self.listen_button, self.stop_button, None))
+        listen = card(*told, row(self.listen_button, self.stop_button, self._unkept, None))
         tried = card(self.line, self.understood, self.state, self.last)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
         layout.addWidget(card_columns((listen,), (tried,)))
         enter_moves_on(listen)
         self.line.entered.connect(self.line.line.selectAll)  # a scale that works as a keyboard sends the next line
+
+    def _contents(self) -> tuple[str, str, str, bool]:
+        return self.port.currentText().strip(), self.speed.currentText(), self.looks.text(), self.enters.isChecked()
+
+    def _tell_unkept(self) -> None:
+        self._unkept.setText(self.tr("Not kept yet") if self.typed else "")
 
     def _tell_masks(self) -> None:
         self._masks.setText(

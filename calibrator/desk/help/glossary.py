@@ -82,6 +82,24 @@ def _weighing() -> tuple[tuple[str, str], ...]:
             ),
         ),
         (
+            translate("Glossary", "Two groups, two weights"),
+            translate(
+                "Glossary",
+                "Where groups get different weights the target is what most calves get, and the line is drawn for it. "
+                "The other groups are counted in scoopfuls to the same line: half as much again is 1 1/2 scoopfuls a "
+                "calf. Batch tables and the wall chart count them for the whole batch.",
+            ),
+        ),
+        (
+            translate("Glossary", "Half a scoopful, 1 1/2"),
+            translate(
+                "Glossary",
+                "1 1/2 to the line: one scoopful to the line, then one to the half line, ½, which the label can have "
+                "too. It holds half the target weight; half way down the scoop would be something else. The plan says "
+                "whether half scoopfuls are allowed.",
+            ),
+        ),
+        (
             translate("Glossary", "Tolerance"),
             translate("Glossary", "How far from the target a feeding may be before it matters. Usual: 2 %."),
         ),

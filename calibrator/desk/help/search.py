@@ -9,6 +9,7 @@ from calibrator.values import dataclass
 
 AROUND = 60  # signs told before the word that was found
 LONGEST = 160
+SHORTEST = 3  # a word that tells something
 
 
 @dataclass(frozen=True)
@@ -30,10 +31,18 @@ def found(topics: Sequence[Topic], asked: str) -> list[Topic]:
     return sorted(hits, key=lambda topic: not _has(topic.title, words))
 
 
+def near(topics: Sequence[Topic], asked: str) -> list[Topic]:
+    """The topics that have some of the words, those with most of them first: for when none has all."""
+    words = [word for word in plain(asked).split() if len(word) >= SHORTEST]
+    told = {topic: sum(_has(f"{topic.title} {topic.text}", [word]) for word in words) for topic in topics}
+    hits = [topic for topic in topics if told[topic]]
+    return sorted(hits, key=lambda topic: (-told[topic], -sum(_has(topic.title, [word]) for word in words)))
+
+
 def excerpt(topic: Topic, asked: str) -> str:
     """The text around the first word asked for, with an ellipsis where it is cut."""
     text = " ".join(topic.text.split())
-    places = [place for word in plain(asked).split() if (place := plain(text).find(word)) >= 0]
+    places = [place for word in plain(asked).split() if (place := plain(text).find(_one(word))) >= 0]
     start = max(0, min(places, default=0) - AROUND)
     start = text.find(" ", start) + 1 if start else 0
     cut = text[start : start + LONGEST]
@@ -47,4 +56,9 @@ def plain(text: str) -> str:
 
 def _has(text: str, words: Sequence[str]) -> bool:
     told = plain(text)
-    return all(word in told for word in words)
+    return all(_one(word) in told for word in words)
+
+
+def _one(word: str) -> str:
+    """Of several the one: "groups" finds "group", in Spanish too."""
+    return word.removesuffix("s") if len(word) > SHORTEST else word

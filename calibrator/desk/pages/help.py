@@ -19,7 +19,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.help.glossary import glossary
 from calibrator.desk.help.hands import all_of_them
 from calibrator.desk.help.manual import Manual
-from calibrator.desk.help.search import Topic, excerpt, found
+from calibrator.desk.help.search import Topic, excerpt, found, near
 from calibrator.desk.help.view import all_handiwork
 from calibrator.desk.page import Page
 from calibrator.desk.parts import label, row, scrolled
@@ -58,7 +58,7 @@ class HelpPage(Page):
         self.results.setWordWrap(True)
         self.results.setSpacing(4)
         self.results.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.nothing = label(self.tr("Nothing in the help has these words. Try fewer, or others."))
+        self.nothing = label("")
         seen = QWidget()
         inside = QVBoxLayout(seen)
         inside.setContentsMargins(0, 0, 0, 0)
@@ -86,13 +86,19 @@ class HelpPage(Page):
         return hands + words + [Topic(MANUAL, *told) for told in self.manual.paragraphs()]
 
     def _look(self, asked: str) -> None:
-        self._hits = found(self._topics, asked)
+        whole = found(self._topics, asked)
+        self._hits = whole or near(self._topics, asked)
         self.results.clear()
         for topic in self._hits:
             part = self.tabs.tabText(topic.tab)
             self.results.addItem(QListWidgetItem(f"{topic.title}  ·  {part}\n{excerpt(topic, asked)}"))
         self.results.setVisible(bool(self._hits))
-        self.nothing.setVisible(not self._hits)
+        self.nothing.setText(
+            self.tr("No place has all of these words. These have some of them:")
+            if self._hits
+            else self.tr("Nothing in the help has these words. Try others.")
+        )
+        self.nothing.setVisible(not whole)
         self._stack.setCurrentIndex(1 if asked.strip() else 0)
 
     def _to_results(self) -> None:

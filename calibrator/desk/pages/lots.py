@@ -158,9 +158,8 @@ class LotsPage(Page):
         self.table = QTableView()
         show_as_rows(self.table, self.sorted, self.tr("Lots"))
         header = self.table.horizontalHeader()
-        header.setSortIndicator(-1, Qt.SortOrder.DescendingOrder)  # or the first press on Arrived would turn it round
+        header.setSortIndicator(ARRIVED, Qt.SortOrder.DescendingOrder)  # the newest first, and its arrow says so
         self.table.setSortingEnabled(True)
-        self.sorted.sort(ARRIVED, Qt.SortOrder.DescendingOrder)
         header.setSectionResizeMode(NUMBER, QHeaderView.ResizeMode.Interactive)
         header.setSectionResizeMode(PRODUCT, QHeaderView.ResizeMode.Stretch)
         header.setMinimumSectionSize(48)

@@ -111,6 +111,7 @@ class SetupPage(Page):
     def pending(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""
         found = [tab.made.pending() for tab in self._things.values() if tab.made]
+        found.append(self.tr("Scale with a cable") if self._wire.made and self._wire.made.typed else "")
         return ", ".join(name for name in found if name)
 
     def _go_back(self) -> None:
