@@ -1576,6 +1576,22 @@ entre {low} y {high}
         <translation>El polvo que debe recibir una becerra en una toma. Lo dice la etiqueta del costal o el veterinario.</translation>
     </message>
     <message>
+        <source>Two groups, two weights</source>
+        <translation>Dos grupos, dos pesos</translation>
+    </message>
+    <message>
+        <source>Where groups get different weights the target is what most calves get, and the line is drawn for it. The other groups are counted in scoopfuls to the same line: half as much again is 1 1/2 scoopfuls a calf. Batch tables and the wall chart count them for the whole batch.</source>
+        <translation>Si los grupos reciben pesos distintos, el peso deseado es el de la mayoría de las becerras y la línea se traza para ese. Los otros grupos se cuentan en medidas hasta la misma línea: la mitad más son 1 1/2 medidas por becerra. Las tablas y la tabla de pared las cuentan para toda la tanda.</translation>
+    </message>
+    <message>
+        <source>Half a scoopful, 1 1/2</source>
+        <translation>Media medida, 1 1/2</translation>
+    </message>
+    <message>
+        <source>1 1/2 to the line: one scoopful to the line, then one to the half line, ½, which the label can have too. It holds half the target weight; half way down the scoop would be something else. The plan says whether half scoopfuls are allowed.</source>
+        <translation>1 1/2 hasta la línea: una medida hasta la línea y luego una hasta la línea de la mitad, ½, que la etiqueta puede llevar también. Ahí cabe la mitad del peso deseado; la mitad de la altura sería otra cosa. El plan dice si se permiten medias medidas.</translation>
+    </message>
+    <message>
         <source>Tolerance</source>
         <translation>Tolerancia</translation>
     </message>
@@ -2147,8 +2163,12 @@ entre {low} y {high}
         <translation>Lo que se encontró</translation>
     </message>
     <message>
-        <source>Nothing in the help has these words. Try fewer, or others.</source>
-        <translation>Nada en la ayuda tiene esas palabras. Pruebe con menos, o con otras.</translation>
+        <source>No place has all of these words. These have some of them:</source>
+        <translation>Ningún lugar tiene todas estas palabras. Estos tienen algunas:</translation>
+    </message>
+    <message>
+        <source>Nothing in the help has these words. Try others.</source>
+        <translation>Nada en la ayuda tiene estas palabras. Pruebe con otras.</translation>
     </message>
 </context>
 <context>
@@ -5232,6 +5252,14 @@ entre {low} y {high}
     <message>
         <source>Taken back: {scoop} is not marked for lot {number}.</source>
         <translation>Deshecho: {scoop} no está marcada para el lote {number}.</translation>
+    </message>
+    <message>
+        <source>What line is on it now, nobody has told.</source>
+        <translation>Qué línea lleva ahora, nadie lo ha dicho.</translation>
+    </message>
+    <message>
+        <source>It bears that of lot {number}.</source>
+        <translation>Lleva la del lote {number}.</translation>
     </message>
 </context>
 <context>
@@ -9081,6 +9109,10 @@ entre {low} y {high}
     <message>
         <source>Record&amp;s</source>
         <translation>Regis&amp;tros</translation>
+    </message>
+    <message>
+        <source>Scale with a cable</source>
+        <translation>Báscula con cable</translation>
     </message>
     <message>
         <source>Each setting is kept as soon as you leave it.</source>
@@ -13247,6 +13279,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Po&amp;rt</source>
         <translation>Puert&amp;o</translation>
+    </message>
+    <message>
+        <source>Not kept yet</source>
+        <translation>Sin guardar</translation>
     </message>
     <message>
         <source>Write {weight} once, where the number stands.</source>
