@@ -6,10 +6,25 @@ from calibrator import units
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import UnitSystem
 
+FINE_G = 0.28349523125  # 0.01 oz
+
 
 def mass(mass_g: float, system: UnitSystem, *, resolution_g: float | None = None) -> str:
     """See `units.show_mass`."""
     return units.show_mass(mass_g, system, resolution_g=resolution_g, decimal_comma=decimal_comma())
+
+
+def mass_between(mean_g: float, low_g: float, high_g: float, system: UnitSystem) -> tuple[str, str, str]:
+    """A mean with the ends of its interval; to a digit more where it would else stand at an edge of that."""
+    told = mass(mean_g, system), mass(low_g, system), mass(high_g, system)
+    if told[0] not in told[1:]:
+        return told
+    return fine_mass(mean_g, system), fine_mass(low_g, system), fine_mass(high_g, system)
+
+
+def fine_mass(mass_g: float, system: UnitSystem) -> str:
+    """A mean or a limit, told to a digit more than a scale shows: what a verdict turns on must be seen."""
+    return mass(mass_g, system, resolution_g=FINE_G)
 
 
 def length(length_mm: float, system: UnitSystem) -> str:

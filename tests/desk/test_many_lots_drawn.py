@@ -19,7 +19,7 @@ from calibrator.desk.season.lots_item import LotsItem, _pixel, numbers_text, sha
 from calibrator.desk.season.lots_lines import by_columns, joined_runs
 from calibrator.desk.season.lots_plot import LotsPlot, PlotLots
 from calibrator.desk.theme import Theme, tokens
-from calibrator.desk.widgets.day_plot import MOST_LABELS, month_days
+from calibrator.desk.widgets.day_plot import MOST_LABELS, DayAxis, month_days
 
 BARS = st.lists(st.tuples(st.integers(0, 5), st.integers(0, 30), st.integers(0, 8)), min_size=1, max_size=40)
 
@@ -146,3 +146,12 @@ def test_numbers_without_room_share_a_box() -> None:
     assert shared_boxes([(10.0, 1), (40.0, 2)]) == [[(10.0, 1)], [(40.0, 2)]]
     assert shared_boxes([]) == []
     assert [numbers_text(numbers) for numbers in ([4], [1, 2, 3], [1, 2, 7])] == ["4", "1–3", "1–2, 7"]
+
+
+def test_no_day_is_marked_without_room_for_its_date(qapp: QApplication) -> None:
+    axis = DayAxis("bottom")
+    low = float(date(2026, 1, 20).toordinal())
+    whole, size = month_days(low, low + 103), 515
+    assert date.fromordinal(whole[-1]) == date(2026, 5, 1)
+    ((_, told),) = axis.tickValues(low, low + 103, size)  # the first of May lies ten pixels from the end
+    assert told == whole[:-1]

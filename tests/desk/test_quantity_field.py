@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QEvent, QLocale, Qt, QTranslator
 from PySide6.QtGui import QColor, QKeyEvent
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QDialog, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -456,7 +457,13 @@ def test_a_long_sentence_moves_nothing_and_is_read_whole_in_the_field(qtbot: QtB
     assert bubble.text() == field.message != QLabel.text(said)
     assert page.rect().contains(bubble.geometry())
     next_one.setFocus()
+    assert bubble.isVisible()  # told on leaving, it can be read whole until it is mended
+    field.line.setFocus()
+    field.line.selectAll()
+    QTest.keyClicks(field.line, "2 qt")
     assert not bubble.isVisible()
+    next_one.setFocus()
+    field.set_typed("1 cup")
     qtbot.mouseClick(said, Qt.MouseButton.LeftButton)  # or a finger, which brings no tip
     assert bubble.isVisible()
     assert field.line.hasFocus()

@@ -26,6 +26,7 @@ from calibrator.desk.season import facts as facts_module
 from calibrator.desk.season.facts import DayOf, SeasonFacts
 from calibrator.desk.season.happened_panel import HappenedPanel
 from calibrator.desk.season.looking import Looking
+from calibrator.desk.season.lots_item import side_by_side
 from calibrator.desk.season.why_words import sentence as why_sentence
 from calibrator.desk.season.words import weighed_words
 from calibrator.desk.theme import Theme, tokens
@@ -653,6 +654,17 @@ def test_lots_of_one_day_stand_side_by_side_with_their_numbers(shown: Callable[[
     assert list(drawn.names) == ["25-1", "25-2"]
     day = date(2025, 11, 3).toordinal()
     assert list(drawn.days) == pytest.approx([day - 0.15, day + 0.15])
+
+
+def test_lots_of_one_day_are_apart_in_a_long_period_too() -> None:
+    days = np.array([10.0, 99.85, 100.15, 300.0, 399.8, 400.0, 400.2])
+    drawn = side_by_side(days * 0.1, days)
+    assert drawn[[0, 3, 5]] == pytest.approx([1.0, 30.0, 40.0])
+    assert drawn[1:3] == pytest.approx([5.0, 15.0])
+    assert drawn[4:] == pytest.approx([30.0, 40.0, 50.0])
+    assert list(side_by_side(days * 100, days)) == list(days * 100)  # of a few days they are far apart as they are
+    crowd = np.full(60, 7.0)
+    assert np.ptp(side_by_side(crowd, crowd)) < 61
 
 
 @pytest.mark.parametrize("level", [True, False])

@@ -46,6 +46,7 @@ class Captioned(QWidget):
     def say(self, text: str, *, wrong: bool = False, care: bool = False) -> None:
         """Put a sentence beneath the field, wrong or to be heeded; a blank one brings the note back."""
         self._message.say(text, state="wrong" if wrong else "care" if care and text else "ok")
+        self._message.point_out()
         set_style_property(self.field, "state", "wrong" if wrong else "")
         self.field.setAccessibleDescription(text or self._note)
 

@@ -172,9 +172,10 @@ class LotDetail(QFrame):
     def _add_level(self, known: LotStanding, signed: SignOff, names: dict[str, str]) -> None:
         level = FigureBlock()
         text = self.tr("{low} to {high} (95 %)")
-        between = text.format(low=self._mass(signed.level_low_g), high=self._mass(signed.level_high_g))
+        ends = signed.level_low_g, signed.level_high_g
+        mean, low, high = shown.mass_between(signed.level_mean_g, *ends, self.desk.system)
         caption = self.tr("{scoop}, struck level").format(scoop=names.get(signed.scoop_id, ""))
-        level.tell(caption, self._mass(signed.level_mean_g), between)
+        level.tell(caption, mean, text.format(low=low, high=high))
         self._add_block(level)
         if density := known.density:
             block = FigureBlock()

@@ -23,6 +23,7 @@ NAMED_UP_TO = 8
 DOT_PX, SMALL_PX, MARKED_PX = 9.0, 6.0, 13.0
 MANY = 60  # from so many in view on, dots are drawn smaller, or they would hide the bars
 EDGE_PX = 12
+APART_PX, DAY_PX = 10.0, 60.0  # least distance of two lots of one day, and what a day's lots take for it at most
 TAG_PX = 24.0
 
 Floats = NDArray[np.float64]
@@ -67,15 +68,19 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]  # pyqtgraph tells no t
         """The lot whose dot is nearest to a place in the picture, −1 where none is within reach."""
         if not len(self.days):
             return -1
-        px, py = self._in_pixels(slice(None))[:2]
+        seen = self._seen()
+        px, py = self._in_pixels(seen)[:2]
         away = np.hypot(px - x_px, py - y_px)
-        place = int(away.argmin())
-        return place if away[place] <= reach_px else -1
+        place = int(away.argmin()) if len(away) else -1
+        return seen.start + place if place >= 0 and away[place] <= reach_px else -1
 
     def _in_pixels(self, seen: slice) -> tuple[Floats, Floats, Floats, Floats]:
         t = self.deviceTransform_()
         down = [t.m22() * values[seen] + t.dy() for values in (self.values, self.lows, self.highs)]
-        return t.m11() * self.days[seen] + t.dx(), down[0], down[1], down[2]
+        across = t.m11() * self.days[seen] + t.dx()
+        if len(across) <= FINE_UP_TO:
+            across = side_by_side(across, self.days[seen])
+        return across, down[0], down[1], down[2]
 
     def _seen(self) -> slice:
         view = self.getViewBox().viewRect()
@@ -193,6 +198,18 @@ class LotsItem(pg.GraphicsObject):  # type: ignore[misc]  # pyqtgraph tells no t
             painter.setBrush(QColor(0, 0, 0, 0))
             painter.setPen(QPen(QColor(tokens().text), 2.5))
             painter.drawEllipse(QPointF(float(x[at]), float(y[at])), MARKED_PX * 0.75, MARKED_PX * 0.75)
+
+
+def side_by_side(across: Floats, days: Floats) -> Floats:
+    """Places in pixels at which lots of one day can be told from each other, however long the period in view."""
+    _, place, counts = np.unique(np.rint(days), return_inverse=True, return_counts=True)
+    if not len(days) or counts.max() == 1:
+        return across
+    of = counts[place]
+    within = np.arange(len(days)) - (np.cumsum(counts) - counts)[place]
+    middle = (np.bincount(place, weights=across) / counts)[place]
+    spread = middle + np.minimum(APART_PX, DAY_PX / of) * (within - (of - 1) / 2)
+    return np.where(np.abs(across - middle) > np.abs(spread - middle), across, spread)
 
 
 def _pixel(places: Floats, start: float, scale: float) -> NDArray[np.intp]:

@@ -197,7 +197,9 @@ def change_words(before: SeasonLot, last: SeasonLot, share: float) -> str:
 def meaning_words(meaning: Meaning, farm: Farm) -> str:
     """What a lot does to a feeding by the line of the lot before: powder, solids, money."""
     carried, system = meaning.carried, farm.units
-    mass, target = mass_text(carried.mass_g, system), mass_text(carried.target_g, system)
+    target = mass_text(carried.target_g, system)
+    as_wanted = mass_text(carried.mass_g, system) == target
+    mass, low, high = shown.mass_between(carried.mass_g, carried.low_g, carried.high_g, system)
     other = translate(
         "Season",
         "With the line of lot {before} a feeding would weigh {mass} in place of {target} (between {low} and {high}).",
@@ -216,15 +218,11 @@ def meaning_words(meaning: Meaning, farm: Farm) -> str:
             "Used level, as with lot {before}, a feeding would weigh {mass}, as wanted (between {low} and {high}).",
         )
     told = [
-        (same if mass == target else other).format(
-            before=meaning.before.lot_number,
-            mass=mass,
-            target=target,
-            low=mass_text(carried.low_g, system),
-            high=mass_text(carried.high_g, system),
+        (same if as_wanted else other).format(
+            before=meaning.before.lot_number, mass=mass, target=target, low=low, high=high
         )
     ]
-    if mass == target:  # nor would anybody see it in solids or money
+    if as_wanted:  # nor would anybody see it in solids or money
         return told[0]
     if meaning.solids is not None and meaning.target_solids is not None:
         text = translate("Season", "Solids would be {solids} in place of {target}.")

@@ -218,7 +218,7 @@ class LevelPanel(FindingsPanel):
         if level is None:
             return None
         wanted_g = level.advice.wanted_half_width_g
-        wanted = self.tr("wanted: ± {mass}").format(mass=words.fine(wanted_g, guide.farm.units))
+        wanted = self.tr("wanted: ± {mass}").format(mass=shown.fine_mass(wanted_g, guide.farm.units))
         low_g, high_g = level.mean_g - wanted_g, level.mean_g + wanted_g
         return Bands(
             level.mean_g, level.low_g, level.high_g, low_g, high_g, self.tr("95 % interval"), wanted, level.taken_off_g
@@ -270,7 +270,7 @@ class ToMarkPanel(FindingsPanel):
         self._settling.setText(f"{settling} {earlier}" if guide.to_earlier_line else settling)
 
     def _told_to_g(self, guide: Guide) -> float:
-        return words.FINE_G  # as the verdict tells them, or 8.65 would stand as 8.7 beside a limit of 8.67
+        return shown.FINE_G  # as the verdict tells them, or 8.65 would stand as 8.7 beside a limit of 8.67
 
     def _to_earlier_line(self, guide: Guide) -> int:
         return guide.to_earlier_line
@@ -281,7 +281,7 @@ class ToMarkPanel(FindingsPanel):
             return None
         before = check.before_g  # the fills shown are of the scoopful to the line alone
         low, high = guide.wanted(target)
-        tolerance = self.tr("tolerance: ± {mass}").format(mass=words.fine(check.tolerance_g, guide.farm.units))
+        tolerance = self.tr("tolerance: ± {mass}").format(mass=shown.fine_mass(check.tolerance_g, guide.farm.units))
         # The feeding's, which is judged: the level scoopfuls before and what is not known of bags widen it.
         interval = self.tr("a feeding, 95 % interval")
         held = (check.low_g - before, check.high_g - before, low - before, high - before)

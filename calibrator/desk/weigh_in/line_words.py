@@ -10,7 +10,6 @@ from calibrator.desk.guide import Guide
 from calibrator.desk.parts import Tone
 from calibrator.desk.weigh_in.words import (
     MOST_PROPOSED,
-    fine,
     plan_words,
     signed_percent,
     still_planned_words,
@@ -164,7 +163,9 @@ def check_reason(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
             "WeighInWords", "It is surely not {target}, though; with the new line it would be about {mass}."
         )
         target, mass = check.next_line.target_g, check.next_line.feeding_g
-        told.append(words.format(target=unbroken(shown.mass(target, system)), mass=unbroken(fine(mass, system))))
+        told.append(
+            words.format(target=unbroken(shown.mass(target, system)), mass=unbroken(shown.fine_mass(mass, system)))
+        )
     right = check.verdict == LineVerdict.ON_TARGET
     if right and check.bags_apart:
         words = translate(
@@ -172,7 +173,7 @@ def check_reason(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
             "That is the mean of the lot: out of one bag it may be {mass} more or less. Weigh a spot fill of each "
             "bag that is opened.",
         )
-        told.append(words.format(mass=fine(check.bag_reach_g, system)))
+        told.append(words.format(mass=shown.fine_mass(check.bag_reach_g, system)))
     if right and (more := still_planned_words(check.result, guide)):
         words = translate(
             "WeighInWords", "The plan asks for {more} more, to see how bags and fills of this lot differ."
@@ -199,7 +200,7 @@ def wrong_line_words(guide: Guide, system: UnitSystem) -> str:
         "WeighInWords", "{verdict} What would be signed is the line at {line}, with {mass} in a feeding. Go on with it?"
     )
     verdict, line = check_words(check, guide, system)[0], unbroken(shown.length(line_mm, system))
-    return words.format(verdict=verdict, line=line, mass=fine(check.mean_g, system))
+    return words.format(verdict=verdict, line=line, mass=shown.fine_mass(check.mean_g, system))
 
 
 def tolerance_words(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
@@ -211,11 +212,11 @@ def tolerance_words(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
         "{share}).",
     )
     return words.format(
-        mean=fine(check.mean_g, system),
-        low=fine(check.low_g, system),
-        high=fine(check.high_g, system),
-        from_mass=fine(target_g - check.tolerance_g, system),
-        to_mass=fine(target_g + check.tolerance_g, system),
+        mean=shown.fine_mass(check.mean_g, system),
+        low=shown.fine_mass(check.low_g, system),
+        high=shown.fine_mass(check.high_g, system),
+        from_mass=shown.fine_mass(target_g - check.tolerance_g, system),
+        to_mass=shown.fine_mass(target_g + check.tolerance_g, system),
         target=shown.mass(target_g, system),
         share=shown.percent(100 * guide.farm.tolerance_share),
     )

@@ -277,7 +277,7 @@ def _why(guide: Guide, line: Line, system: UnitSystem) -> str:
     """What the proposal is for and how far it may be off: in weight alone, for as a length it would be rounded up to a
     division, and the two would not agree."""
     target = words.unbroken(shown.mass(line.target_g, system))
-    mass = words.unbroken(words.fine(guide.findings.line_reach[0], system))
+    mass = words.unbroken(shown.fine_mass(guide.findings.line_reach[0], system))
     if line.struck_level:
         level = translate(
             "StepMark", "For {target} a feeding; give or take {mass} at 95 %. A line could not be read there."
@@ -291,7 +291,7 @@ def _why(guide: Guide, line: Line, system: UnitSystem) -> str:
         target=target,
         mass=mass,
         step=words.unbroken(shown.length(step_mm, system)),
-        slope=words.unbroken(words.fine(line.grams_per_mm * step_mm, system)),
+        slope=words.unbroken(shown.fine_mass(line.grams_per_mm * step_mm, system)),
     )
     narrower = translate("StepMark", "Fills to the line, the next step, make it surer.")
     return f"{told} {narrower}" if guide.line_untried else told

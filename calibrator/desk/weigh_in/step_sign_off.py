@@ -184,16 +184,14 @@ class StepSignOff(StepView):
         if guide.scoop and guide.scale:
             rows.append((self.tr("Scoop, scale"), f"{guide.scoop.name}, {guide.scale.name}"))
         if found.level:
-            mean = self.tr("{mean}, between {low} and {high} (95 % interval); {fills} from {bags}")
+            text = self.tr("{mean}, between {low} and {high} (95 % interval); {fills} from {bags}")
+            level = found.level
+            mean, low, high = shown.mass_between(level.mean_g, level.low_g, level.high_g, system)
             rows.append(
                 (
                     self.tr("Struck level"),
-                    mean.format(
-                        mean=shown.mass(found.level.mean_g, system),
-                        low=shown.mass(found.level.low_g, system),
-                        high=shown.mass(found.level.high_g, system),
-                        fills=words.weighed_words(found.level),
-                        bags=counted.bags(found.level.bags),
+                    text.format(
+                        mean=mean, low=low, high=high, fills=words.weighed_words(level), bags=counted.bags(level.bags)
                     ),
                 )
             )
@@ -208,11 +206,10 @@ class StepSignOff(StepView):
         if w.target_mass_g is not None:
             rows.append((self.tr("Target weight"), shown.mass(w.target_mass_g, system)))
         if found.check:
-            weighed = self.tr("{mean}, between {low} and {high} (95 % interval)").format(
-                mean=shown.mass(found.check.result.mean_g, system),
-                low=shown.mass(found.check.result.low_g, system),
-                high=shown.mass(found.check.result.high_g, system),
-            )
+            to_line = found.check.result
+            mean, low, high = shown.mass_between(to_line.mean_g, to_line.low_g, to_line.high_g, system)
+            text = self.tr("{mean}, between {low} and {high} (95 % interval)")
+            weighed = text.format(mean=mean, low=low, high=high)
             if found.check.mean_g != found.check.result.mean_g:  # with full scoops; else it is the feeding itself
                 rows.append((self.tr("To the line"), weighed))
             rows += [

@@ -20,7 +20,6 @@ from calibrator.science.weighing import IntervalRule, LevelResult
 
 translate = QCoreApplication.translate
 
-FINE_G = 0.28349523125  # 0.01 oz
 MOST_PROPOSED = 12  # nobody weighs more in one go; beyond it other advice is better
 
 
@@ -74,7 +73,7 @@ def advice_words(level: LevelResult, guide: Guide, system: UnitSystem) -> tuple[
     """Whether the fills are enough, and if not, how many more and from where."""
     advice, more = level.advice, still_planned_words(level, guide)
     if advice.enough:
-        known = fine(advice.half_width_g, system)
+        known = shown.fine_mass(advice.half_width_g, system)
         if more:
             words = translate("WeighInWords", "Within ± {mass} already; the plan asks for {more} more.")
             return words.format(mass=known, more=more), ""
@@ -128,7 +127,7 @@ def corrected_words(result: LevelResult, system: UnitSystem) -> str:
         if result.taken_off_g > 0
         else translate("WeighInWords", "{mass} added for the scale")
     )
-    return words.format(mass=fine(abs(result.taken_off_g), system))
+    return words.format(mass=shown.fine_mass(abs(result.taken_off_g), system))
 
 
 def still_planned_words(result: LevelResult, guide: Guide) -> str:
@@ -162,7 +161,7 @@ def mark_hands(guide: Guide) -> str:
     line = guide.findings.line
     if line is None or not line.full_scoops:
         return told
-    return f"{told} {only_to_line_words(unbroken(fine(line.mass_g, guide.farm.units)))}"
+    return f"{told} {only_to_line_words(unbroken(shown.fine_mass(line.mass_g, guide.farm.units)))}"
 
 
 def fills_planned(guide: Guide) -> str:
@@ -193,7 +192,7 @@ def wanted_words(level: LevelResult, system: UnitSystem) -> str:
     """How well a level scoopful is known, beside how well it should be."""
     advice = level.advice
     return translate("WeighInWords", "Known within ± {now}; within ± {wanted} is wanted.").format(
-        now=fine(advice.half_width_g, system), wanted=fine(advice.wanted_half_width_g, system)
+        now=shown.fine_mass(advice.half_width_g, system), wanted=shown.fine_mass(advice.wanted_half_width_g, system)
     )
 
 
@@ -255,11 +254,6 @@ def more_fills_advised(guide: Guide, way: FillWay) -> bool:
     if check is None or guide.plan_is_open(check.result):
         return True
     return check.verdict == LineVerdict.WEIGH_MORE and check.within_reach and check.more_fills <= MOST_PROPOSED
-
-
-def fine(mass_g: float, system: UnitSystem) -> str:
-    """A mean or a limit, told to a digit more than a scale shows: what a verdict turns on must be seen."""
-    return shown.mass(mass_g, system, resolution_g=FINE_G)
 
 
 def scale_words(check: ScaleCheck, system: UnitSystem) -> tuple[str, Tone]:

@@ -11,7 +11,7 @@ from typing import Any, Protocol
 
 import pyqtgraph as pg
 from PySide6.QtCore import QRectF, Qt, Signal
-from PySide6.QtGui import QColor, QPainter
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter
 from PySide6.QtWidgets import QWidget
 
 from calibrator.desk.plain_text import tip
@@ -61,7 +61,17 @@ class DayAxis(QuickAxis):
     """Days as people write them; positions are day numbers, as `date.toordinal` gives them."""
 
     def tickValues(self, low: float, high: float, size: float) -> list[tuple[float, list[float]]]:
-        return [(1.0, [float(day) for day in month_days(low, high)])]
+        """Only those with room for their whole date: a tick without one tells nothing."""
+        per_day, metrics = (
+            size / (high - low) if high > low else 0.0,
+            QFontMetricsF(self.style["tickFont"] or self.font()),
+        )
+
+        def fits(day: int) -> bool:
+            half: float = metrics.horizontalAdvance(day_text(date.fromordinal(day))) / 2
+            return half <= per_day * (day - low) <= size - half
+
+        return [(1.0, [float(day) for day in month_days(low, high) if fits(day)])]
 
     def tickStrings(self, values: Sequence[float], scale: float, spacing: float) -> list[str]:
         return [day_text(date.fromordinal(int(value))) for value in values]

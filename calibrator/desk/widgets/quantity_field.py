@@ -192,6 +192,7 @@ class QuantityField(QWidget):
         """Tell something that is wrong for a reason of the page's own, until the text changes."""
         self._from_outside, self._telling = words, True
         self._show()
+        self._message.point_out()
 
     def set_remark(self, words: str) -> None:
         """What stands beneath while there is nothing else to say."""
@@ -336,6 +337,7 @@ class QuantityField(QWidget):
     def _left(self) -> None:
         if self._line.text() or self._line.isModified():
             self.tell()
+            self._message.point_out()
         self.editingFinished.emit()
 
     def _show(self) -> None:

@@ -31,8 +31,8 @@ class Saying(QLabel):
     """As high as its note, or one line, whatever it says.
 
     What does not fit is told in short, and whole in a bubble over the page for as long as the line `beside` it has
-    the focus, which a click or a finger on the words brings there; the mouse goes through the bubble. `text` is always
-    the whole sentence.
+    the focus, which a click or a finger on the words brings there, or once `point_out` told what is wrong; the mouse
+    goes through the bubble. `text` is always the whole sentence.
     """
 
     def __init__(self, beside: QWidget, note: str = "") -> None:
@@ -66,6 +66,10 @@ class Saying(QLabel):
         self._short = on_screen(short) or self._whole
         set_style_property(self, "state", state)
         self._fit()
+
+    def point_out(self) -> None:
+        """Show what is wrong whole, though the focus went on: it is told on leaving, and seldom fits a narrow field."""
+        self._show_bubble(self._beside.hasFocus() or self.property("state") == "wrong")
 
     def text(self) -> str:
         return self._whole
