@@ -12,7 +12,7 @@ from calibrator.prints.season_chart import ROW_MM, SpreadBar, draw_densities, dr
 from calibrator.prints.season_facts import Carried, SeasonReport
 from calibrator.prints.season_told import RULES, checks_told, finding_told, percent, signed_percent, to_do
 from calibrator.prints.sheet import Sheet, paper_mm
-from calibrator.science.lot_chart import Charted
+from calibrator.science.lot_chart import FEWEST_FOR_LIMITS, Charted
 from calibrator.science.season_findings import FEWEST_TO_JUDGE
 from calibrator.units import density_unit, show_density, show_mass, show_percent
 
@@ -76,8 +76,12 @@ def _densities(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
         draw_densities(sheet, room, season.lots, season.chart, facts.units, tongue)
 
     flow.picture(_CHART_MM, draw)
-    ring = tongue(words.RING_MARKS) if any(one.rules for one in season.chart.lots) else ""
-    flow.paragraph(f"{tongue(words.HOW_TO_READ)} {ring}".rstrip())
+    drawn = [words.DOTS_READ]
+    if len(season.lots) >= FEWEST_FOR_LIMITS:
+        drawn.append(words.LIMITS_READ)
+    if any(one.rules for one in season.chart.lots):
+        drawn.append(words.RING_MARKS)
+    flow.paragraph(" ".join(map(tongue, drawn)))
 
 
 def _happened(flow: Flow, facts: SeasonReport, tongue: Tongue) -> None:
@@ -188,9 +192,9 @@ def _frame(sheet: Sheet, number: int, facts: SeasonReport, tongue: Tongue) -> tu
     sheet.text(farm.text, body.right_mm, body.y_mm + size * 0.85, farm.size_mm, Weight.SEMIBOLD, _END)
     if number > 1:
         return body.y_mm + 6.0, bottom
-    told = tongue(words.LOTS_FROM_TO).format(
-        count=len(lots), first=tongue.date(lots[0].at.date()), last=tongue.date(lots[-1].at.date())
-    )
+    first, last = (tongue.date(lots[place].at.date()) for place in (0, -1))
+    told = tongue(words.LOTS_FROM_TO if first != last else words.LOTS_OF_A_DAY)
+    told = told.format(count=len(lots), first=first, last=last)
     sheet.text(told, body.x_mm, body.y_mm + 12.0, 3.6)
     return body.y_mm + 14.0, bottom
 

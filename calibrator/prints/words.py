@@ -270,12 +270,14 @@ SIGNATURE = QT_TRANSLATE_NOOP("Prints", "Signature")
 # Season report
 SEASON_REPORT = QT_TRANSLATE_NOOP("Prints", "Season report")
 LOTS_FROM_TO = QT_TRANSLATE_NOOP("Prints", "Sign-offs: {count}, {first} to {last}")
+LOTS_OF_A_DAY = QT_TRANSLATE_NOOP("Prints", "Sign-offs: {count}, {first}")
 DENSITY_BY_LOT = QT_TRANSLATE_NOOP("Prints", "Bulk density by lot, struck level")
 DENSITY_AXIS = QT_TRANSLATE_NOOP("Prints", "{unit}, at the day of the weigh-in")
-HOW_TO_READ = QT_TRANSLATE_NOOP(
+DOTS_READ = QT_TRANSLATE_NOOP("Prints", "Dot: a lot, its bar a 95 % interval.")
+LIMITS_READ = QT_TRANSLATE_NOOP(
     "Prints",
-    "Dot: a lot, its bar a 95 % interval. Gray steps: the limits within which lots of its kind of powder are "
-    "expected, wider where a lot is known less well. Line: the running mean.",
+    "Gray steps: the limits within which lots of its kind of powder are expected, wider where a lot is known less "
+    "well. Line: the running mean.",
 )
 RING_MARKS = QT_TRANSLATE_NOOP("Prints", "A ring marks a lot that stands out.")
 WHAT_HAPPENED = QT_TRANSLATE_NOOP("Prints", "What happened")
@@ -370,6 +372,7 @@ COLUMN_MONEY = QT_TRANSLATE_NOOP("Prints", "Powder a day, {currency}")
 NOTHING_CARRIED = QT_TRANSLATE_NOOP("Prints", "It takes two lots signed off with one scoop.")
 MONEY_READ = QT_TRANSLATE_NOOP(
     "Prints",
-    "Only where the scoop was still filled so. More than 0: powder fed beyond the target and paid for; less than 0: "
-    "powder that the calves would not have got. A blank: no price or no plan was entered.",
+    "Reckoned as if the scoop were still filled so; where its line was moved, that did not happen. More than 0: powder "
+    "beyond the target, to be paid for; less than 0: powder that the calves would not have got. A blank: no price or "
+    "no plan was entered.",
 )

@@ -70,8 +70,18 @@ def _in_reach(value: float, piece: str, bare: Bare, speech: Speech) -> float:
         code = "negative" if value < 0 <= bare.lowest else "too_little"
         raise speech.problem(code, part=piece, limit=_limit(bare.lowest, speech))
     if value > bare.highest:
-        raise speech.problem("too_much", part=piece, limit=_limit(bare.highest, speech))
+        limit, meant = _limit(bare.highest, speech), _without_its_point(value, bare)
+        if meant is None:
+            raise speech.problem("too_much", part=piece, limit=limit)
+        raise speech.problem("too_much_meant", part=piece, limit=limit, meant=_limit(meant, speech))
     return value
+
+
+def _without_its_point(value: float, bare: Bare) -> float | None:
+    """What a whole number most likely is without its decimal sign: 91 for 9.1, 1045 for 1.045; None for any other."""
+    if not value.is_integer():
+        return None
+    return next((value / ten for ten in (10.0, 100.0, 1000.0) if bare.lowest <= value / ten <= bare.highest), None)
 
 
 def _limit(value: float, speech: Speech) -> str:

@@ -80,6 +80,7 @@ SENTENCES: Mapping[str, str] = MappingProxyType(
         "zero": "Zero cannot be right here. Type it like {example}.",
         "too_little": "Too little: at least {limit}.",
         "too_much": "Too much: at most {limit}.",
+        "too_much_meant": "Too much: at most {limit}. Was {meant} meant?",
     }
 )
 """Every way not to be understood: code → English sentence. The parts in braces are the params."""

@@ -852,6 +852,10 @@
             <translation>Firmas: {count}, {first} a {last}</translation>
         </message>
         <message>
+            <source>Sign-offs: {count}, {first}</source>
+            <translation>Firmas: {count}, {first}</translation>
+        </message>
+        <message>
             <source>Bulk density by lot, struck level</source>
             <translation>Densidad aparente por lote, al ras</translation>
         </message>
@@ -860,8 +864,12 @@
             <translation>{unit}, en el día de la pesada</translation>
         </message>
         <message>
-            <source>Dot: a lot, its bar a 95 % interval. Gray steps: the limits within which lots of its kind of powder are expected, wider where a lot is known less well. Line: the running mean.</source>
-            <translation>Punto: un lote, su barra es un intervalo del 95 %. Escalones grises: los límites en que se esperan los lotes de su tipo de polvo, más anchos donde un lote se conoce menos. Línea: el promedio móvil.</translation>
+            <source>Dot: a lot, its bar a 95 % interval.</source>
+            <translation>Punto: un lote, su barra es un intervalo del 95 %.</translation>
+        </message>
+        <message>
+            <source>Gray steps: the limits within which lots of its kind of powder are expected, wider where a lot is known less well. Line: the running mean.</source>
+            <translation>Escalones grises: los límites en que se esperan los lotes de su tipo de polvo, más anchos donde un lote se conoce menos. Línea: el promedio móvil.</translation>
         </message>
         <message>
             <source>A ring marks a lot that stands out.</source>
@@ -1080,8 +1088,8 @@
             <translation>Hacen falta dos lotes firmados con la misma medida.</translation>
         </message>
         <message>
-            <source>Only where the scoop was still filled so. More than 0: powder fed beyond the target and paid for; less than 0: powder that the calves would not have got. A blank: no price or no plan was entered.</source>
-            <translation>Solo donde la medida se siguió llenando así. Más de 0: polvo dado y pagado de más; menos de 0: polvo que las becerras no habrían recibido. En blanco: no se anotó precio o plan.</translation>
+            <source>Reckoned as if the scoop were still filled so; where its line was moved, that did not happen. More than 0: powder beyond the target, to be paid for; less than 0: powder that the calves would not have got. A blank: no price or no plan was entered.</source>
+            <translation>Calculado como si la medida se siguiera llenando así; donde se movió la línea, eso no pasó. Más de 0: polvo de más, por pagar; menos de 0: polvo que las becerras no habrían recibido. En blanco: no se anotó precio o plan.</translation>
         </message>
     </context>
 </TS>

@@ -58,7 +58,8 @@ def test_drops_where_the_comma_is_the_decimal_sign() -> None:
         ("1e1", "exponent"),
         ("11.2 oz", "no_number"),
         ("11..2", "separators"),
-        ("40", "too_much"),
+        ("40", "too_much_meant"),
+        ("40.5", "too_much"),
         ("-2", "too_little"),
         ("11*2", "unexpected"),
         ("11\u200b", "hidden"),
@@ -84,7 +85,8 @@ def test_what_is_no_drop_is_answered_in_a_sentence(text: str, code: str) -> None
         ("1.03 1.04", "one_value"),
         ("1,032", "comma_thousands"),
         ("1.032 kg", "one_value"),
-        ("1032", "too_much"),
+        ("1032", "too_much_meant"),
+        ("1932", "too_much"),
         ("SG", "no_number"),
         ("1.03x", "unexpected"),
         ("", "empty"),
@@ -109,3 +111,10 @@ def test_any_text_is_numbers_or_a_sentence(text: str) -> None:
     except NotUnderstood:
         return
     assert all(-1 <= value <= 32 for value in found)
+
+
+@pytest.mark.parametrize(("text", "bare", "meant"), [("9.1 91 9.2", DROPS, "9.1"), ("1032", SG, "1.032")])
+def test_a_lost_decimal_sign_is_asked_about(text: str, bare: Bare, meant: str) -> None:
+    with pytest.raises(NotUnderstood) as refused:
+        read_bare(text, bare)
+    assert f"Was {meant} meant?" in str(refused.value)

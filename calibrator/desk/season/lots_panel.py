@@ -18,7 +18,7 @@ from calibrator.desk.plain_text import LONGEST_LINE, on_screen
 from calibrator.desk.refusals import in_words
 from calibrator.desk.season.facts import SeasonFacts
 from calibrator.desk.season.side_by_side import beside_words, rows_of
-from calibrator.desk.season.side_table import SideTable
+from calibrator.desk.season.side_table import SideTable, height_of
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.stray_keys import SteadyLine
 from calibrator.model import Lot, SeasonLot
@@ -26,6 +26,8 @@ from calibrator.science.errors import CannotCompute
 
 BOTH = 2
 TABLE_HEIGHT, SIDE_HEIGHT = 160, 190
+TABLE_SHARE, SIDE_SHARE = 3, 9
+QWIDGETSIZE_MAX = (1 << 24) - 1  # Qt's own word for no limit, which PySide6 leaves out
 WIDEST, NARROWEST_NOTE = 220, 160
 GIVE_WAY = ("note", "weighed", "product", "scoop", "money", "solids", "feeding")
 """Columns left out where they would be cut, in this order: two lots compared tell them beneath, one lot its note."""
@@ -151,6 +153,7 @@ class LotsPanel(QWidget):
         two = facts is not None and len(chosen) == BOTH
         self._show_note(chosen)
         self.beside.setVisible(two)
+        self._share_height(two)
         if facts is None or not two:
             self.finding.setText(self._what_to_choose(len(facts.lots) if facts else 0))
             return
@@ -160,6 +163,11 @@ class LotsPanel(QWidget):
         except CannotCompute as error:
             self.finding.setText(in_words(error))
         self.beside.show_rows(rows_of(facts, *chosen))
+
+    def _share_height(self, two: bool) -> None:
+        """Of two lots compared the figures have the room that the rows of lots leave."""
+        self.table.setMaximumHeight(max(TABLE_HEIGHT, height_of(self.table)) if two else QWIDGETSIZE_MAX)
+        self._places.setStretchFactor(self._told, SIDE_SHARE if two else 0)
 
     def _what_to_choose(self, lots: int) -> str:
         if not lots:
@@ -232,6 +240,7 @@ class LotsPanel(QWidget):
         line.setContentsMargins(0, 0, 0, 0)
         self._find.setLayout(line)
         layout.addWidget(self._find)
-        layout.addWidget(self.table, 3)
-        layout.addWidget(card(column(self.finding, self.note, self.beside)), 0)
+        layout.addWidget(self.table, TABLE_SHARE)
+        self._told, self._places = card(column(self.finding, self.note, self.beside)), layout
+        layout.addWidget(self._told, 0)
         layout.addStretch(0)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableWidget, QTableWidgetItem
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QTableWidget, QTableWidgetItem
 
 from calibrator.desk.plain_text import on_screen, tip
 
@@ -37,9 +37,15 @@ class SideTable(QTableWidget):
                 item = QTableWidgetItem(on_screen(text))
                 item.setToolTip(tip(text))
                 self.setItem(number, place, item)
+        self.setMaximumHeight(height_of(self))
         header = self.horizontalHeader()
         header.setHighlightSections(False)
         header.setTextElideMode(Qt.TextElideMode.ElideRight)
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.ResizeToContents)
+
+
+def height_of(table: QTableView) -> int:
+    """What a table takes to show all of its rows."""
+    return table.horizontalHeader().sizeHint().height() + table.verticalHeader().length() + 2 * table.frameWidth()

@@ -130,4 +130,5 @@ def sentences() -> dict[str, str]:
             "Units",
             "Too much: at most {limit}.",
         ),
+        "too_much_meant": QCoreApplication.translate("Units", "Too much: at most {limit}. Was {meant} meant?"),
     }
