@@ -12306,6 +12306,10 @@ Sign off all the same? The record will say so.</source>
         <source>Too much: at most {limit}.</source>
         <translation>Demasiado: máximo {limit}.</translation>
     </message>
+    <message>
+        <source>Too much: at most {limit}. Was {meant} meant?</source>
+        <translation>Demasiado: máximo {limit}. ¿Quiso decir {meant}?</translation>
+    </message>
 </context>
 <context>
     <name>VerdictPanel</name>
