@@ -14,7 +14,7 @@ translate = QCoreApplication.translate
 
 def strength_cautions(mix: Mix) -> str:
     """What is to be thought of before such a mix is fed; blank where it lies within both aims."""
-    told = [text for text in (_solids(mix), _osmolality(mix)) if text]
+    told = [text for text in (_solids(mix), osmolality_caution(mix)) if text]
     if told:
         told.append(_who_decides())
     return " ".join(told)
@@ -53,10 +53,13 @@ def _solids(mix: Mix) -> str:
     )
 
 
-def _osmolality(mix: Mix) -> str:
-    """Low osmolality harms nobody: below the aim nothing is said. The limits are common practice, no source; so it
+def osmolality_caution(mix: Mix) -> str:
+    """Where the osmolality stands, with its doubt; blank within the aim.
+
+    Low osmolality harms nobody: below the aim nothing is said. The limits are common practice, no source; so it
     may be called a risk where the solids, by their own limits, are only above the aim. A limit that the estimate's
-    spread reaches over is only "may be" passed."""
+    spread reaches over is only "may be" passed.
+    """
     surely = {
         Band.ABOVE: translate(
             "StrengthWords",

@@ -18,7 +18,7 @@ from calibrator.units import Kind, show_both, show_length, show_mass, show_perce
 from calibrator.values import dataclass
 
 translate = QCoreApplication.translate
-_MANY, _MUCH, _MUCH_G, _MUCH_ML = 18, 0.188, 280.0, 336_665.0  # as long in words as any: 88 gal 3 3/4 qt
+_MANY, _MUCH, _MUCH_ML = 18, 0.188, 336_665.0  # as long in words as any: 88 gal 3 3/4 qt
 _LARGE_G = 8504.0  # 18 lb 12.0 oz
 
 
@@ -149,21 +149,21 @@ def error_words(line: SheetLine, to: Telling) -> str:
     count = line.scoops
     if count is None or not count.told:
         return ""
-    spread = show_mass(count.spread_95_g, to.system, decimal_comma=decimal_comma())
+    spread = _percent(count.spread_95_share)
     if line.trimmed_share is not None:
-        told = translate("TableWords", "water trimmed, {share} of everything; give or take {spread}")
+        told = translate("TableWords", "water trimmed, {share} of everything; ± {spread}")
         return told.format(share=_signed(line.trimmed_share), spread=spread)
-    off, none = (show_percent(100 * share, 1, decimal_comma=decimal_comma()) for share in (abs(count.error_share), 0.0))
-    if off == none:
-        return translate("TableWords", "on target, give or take {spread}").format(spread=spread)
+    off = _percent(abs(count.error_share))
+    if off == _percent(0.0):
+        return translate("TableWords", "on the weight ± {spread}").format(spread=spread)
     return _off_words(off, spread, short=count.error_g < 0)
 
 
 def _off_words(off: str, spread: str, *, short: bool) -> str:
     if short:
-        told = translate("TableWords", "{share} under the weight, give or take {spread}")
+        told = translate("TableWords", "{share} under the weight ± {spread}")
     else:
-        told = translate("TableWords", "{share} over the weight, give or take {spread}")
+        told = translate("TableWords", "{share} over the weight ± {spread}")
     return told.format(share=off, spread=spread)
 
 
@@ -178,12 +178,12 @@ def delivered_words(line: SheetLine, sheet: GroupSheet) -> str:
     made = delivered(line.scoops, water_ml, sheet.powder, sheet.water_temperature_c, others_g)
     solids, low, high = (_percent(mix.solids_share) for mix in (made.mix, made.low, made.high))
     if low == high:
-        return translate("TableWords", "Makes {solids} solids as mixed.").format(solids=solids)
+        return translate("TableWords", "{solids} solids as mixed.").format(solids=solids)
     return _solids_words(solids, low, high)
 
 
 def _solids_words(solids: str, low: str, high: str) -> str:
-    told = translate("TableWords", "Makes {solids} solids as mixed ({low} to {high}).")
+    told = translate("TableWords", "{solids} solids as mixed ({low} to {high}).")
     return told.format(solids=solids, low=low, high=high)
 
 
@@ -202,15 +202,6 @@ def _percent(share: float) -> str:
     return show_percent(100 * share, decimal_comma=decimal_comma())
 
 
-def batches_text(line: SheetLine) -> str:
-    """How many batches; where one would not do, why. By how much stands in the tip and at today's calves."""
-    if line.fits:
-        return "1"
-    if line.overflow_ml > 0:
-        return translate("TableWords", "{batches} (one runs over)").format(batches=line.batches)
-    return translate("TableWords", "{batches} (one is too full)").format(batches=line.batches)
-
-
 def vessel_text(line: SheetLine, vessel: str, to: Telling) -> str:
     """Why a mix that does not fit the vessel is made in several batches."""
     return translate("TableWords", "{vessel}: {why}").format(vessel=vessel, why=split_text(line, to))
@@ -223,17 +214,17 @@ def split_text(line: SheetLine, to: Telling) -> str:
 
 def _split_words(batches: int, over: str) -> str:
     if over:
-        told = translate("TableWords", "mix {batches} equal batches, one would run over by {over}")
+        told = translate("TableWords", "{batches} equal batches: a single one would run over by {over}")
     else:
-        told = translate("TableWords", "mix {batches} equal batches, one would leave no room for stirring")
+        told = translate("TableWords", "{batches} equal batches: a single one would leave no room for stirring")
     return told.format(batches=batches, over=over)
 
 
 def longest_notes(to: Telling) -> tuple[str, str]:
     """As much as is told beneath today's water and scoopfuls, so that room is kept for it while a count is typed."""
     over = show_volume(_MUCH_ML, to.system, decimal_comma=decimal_comma())
-    share, spread = _percent(_MUCH), show_mass(_MUCH_G, to.system, decimal_comma=decimal_comma())
-    off = _off_words(share, spread, short=True)
+    share = _percent(_MUCH)
+    off = _off_words(share, share, short=True)
     return _split_words(_MANY, over), f"{off}. {_solids_words(share, share, share)}"
 
 

@@ -52,6 +52,11 @@ class ScoopCount:
     spread_95_g: float
 
     @property
+    def spread_95_share(self) -> float:
+        """The spread, ÷ the target."""
+        return self.spread_95_g / (self.total_g - self.error_g)
+
+    @property
     def countable(self) -> bool:
         """Few enough to be counted without losing track."""
         return self.scoopfuls <= MOST_COUNTABLE

@@ -13,7 +13,6 @@ from calibrator.desk.sheets import GroupSheet, SheetLine
 from calibrator.desk.table_words import (
     Telling,
     additives_text,
-    batches_text,
     delivered_words,
     each_text,
     error_text,
@@ -146,7 +145,7 @@ class BatchModel(QAbstractTableModel):
             return "\n".join(told)
         if column is Column.SCOOPFULS:
             return scoops_text(line, to)
-        return error_text(line) if column is Column.ERROR else batches_text(line)
+        return error_text(line) if column is Column.ERROR else str(line.batches)
 
     def _tip(self, line: SheetLine, to: Telling) -> str:
         """The whole row in words, whatever a narrow column cut off."""

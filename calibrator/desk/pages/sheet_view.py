@@ -19,10 +19,10 @@ from calibrator.desk.pages.today_card import TodayCard
 from calibrator.desk.pages.volume_table import VolumeTable
 from calibrator.desk.parts import button, card, clear, column, label, row, scrolled, set_style_property, show_if
 from calibrator.desk.plain_text import on_screen
-from calibrator.desk.rate_words import group_text, osmolality_text, rate_text, strength_text
+from calibrator.desk.rate_words import group_text, mass_text, osmolality_text, rate_text, strength_text
 from calibrator.desk.sheets import Changed, GroupSheet, LotInUse, PlanSheet, SheetLine
 from calibrator.desk.speech import day_text, decimal_comma
-from calibrator.desk.strength_words import at_risk, strength_cautions
+from calibrator.desk.strength_words import at_risk, osmolality_caution, strength_cautions
 from calibrator.desk.table_words import Telling, heavy_text, scald_words, scoops_words, telling
 from calibrator.desk.theme import SPACE
 from calibrator.desk.warmth import Warm, hot_needed, served, warm
@@ -31,6 +31,7 @@ from calibrator.desk.widgets.calm_box import CalmTabs
 from calibrator.desk.words import marks_words
 from calibrator.model import Farm, Mark, Plan, Scoop, UnitSystem
 from calibrator.science.errors import CannotCompute
+from calibrator.science.feeding import powder_per_calf_g
 from calibrator.science.heat import scalds
 from calibrator.science.scoops import MOST_COUNTABLE
 from calibrator.units import Kind, show_both, show_percent
@@ -345,14 +346,17 @@ class SheetView(QWidget):
         set_style_property(self.strength, "kind", "caution" if at_risk(sheet.per_calf) else "quiet")
         groups = [sheet.group] if sheet.group else list(self._sheet.plan.groups if self._sheet else ())
         told = [
-            self.tr("{volume}; {rate}").format(
+            self.tr("{volume}; {powder} of powder per calf; {rate}").format(
                 volume=group_text(group, sheet.per_calf, sheet.farm.units),
+                powder=mass_text(powder_per_calf_g(group, sheet.powder, sheet.water_temperature_c), sheet.farm.units),
                 rate=rate_text(group.rate, sheet.farm.units),
             )
             for group in groups
         ]
-        strength = f"{strength_text(sheet.per_calf, sheet.farm.units)}; {osmolality_text(sheet.per_calf)}"
-        self.words.setText("\n".join([*dict.fromkeys(told), strength]))
+        strength = [strength_text(sheet.per_calf, sheet.farm.units)]
+        if not osmolality_caution(sheet.per_calf):  # which tells it too
+            strength.append(osmolality_text(sheet.per_calf))
+        self.words.setText("\n".join([*dict.fromkeys(told), "; ".join(strength)]))
 
     def _tell_today(self, sheet: PlanSheet) -> None:
         """Whether the hot water will do for today's calves, and whose turn it is when."""

@@ -106,6 +106,9 @@ class Figure(QWidget):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
+        if event.size().width() != event.oldSize().width():  # what a narrower one needed is needed no more
+            for words in (self.value, self.note):
+                words.setMinimumHeight(text_height(words, words.text(), self.width()) if words.text() else 0)
         self._keep_room()
 
     def _keep_room(self) -> None:
