@@ -9324,6 +9324,10 @@ entre {low} y {high}
         <translation>&amp;Ya lo vi</translation>
     </message>
     <message>
+        <source>{volume}; {powder} of powder per calf; {rate}</source>
+        <translation>{volume}; {powder} de polvo por becerra; {rate}</translation>
+    </message>
+    <message>
         <source>One {vessel} serves at most {calves} a batch.</source>
         <translation>Con {vessel} alcanza para {calves} por tanda, no más.</translation>
     </message>
@@ -9338,10 +9342,6 @@ entre {low} y {high}
     <message>
         <source>All together</source>
         <translation>Todas juntas</translation>
-    </message>
-    <message>
-        <source>{volume}; {rate}</source>
-        <translation>{volume}; {rate}</translation>
     </message>
     <message>
         <source>Water at {temperature}.</source>
@@ -11117,52 +11117,44 @@ Sign off all the same? The record will say so.</source>
         <translation>Dif. cuenta</translation>
     </message>
     <message>
-        <source>water trimmed, {share} of everything; give or take {spread}</source>
-        <translation>agua ajustada, {share} de todo; puede variar {spread}</translation>
+        <source>water trimmed, {share} of everything; ± {spread}</source>
+        <translation>agua ajustada, {share} de todo; ± {spread}</translation>
     </message>
     <message>
-        <source>on target, give or take {spread}</source>
-        <translation>justo; puede variar {spread}</translation>
+        <source>on the weight ± {spread}</source>
+        <translation>justo en el peso ± {spread}</translation>
     </message>
     <message>
-        <source>{share} under the weight, give or take {spread}</source>
-        <translation>{share} menos que el peso; puede variar {spread}</translation>
+        <source>{share} under the weight ± {spread}</source>
+        <translation>{share} menos que el peso ± {spread}</translation>
     </message>
     <message>
-        <source>{share} over the weight, give or take {spread}</source>
-        <translation>{share} más que el peso; puede variar {spread}</translation>
+        <source>{share} over the weight ± {spread}</source>
+        <translation>{share} más que el peso ± {spread}</translation>
     </message>
     <message>
-        <source>Makes {solids} solids as mixed.</source>
-        <translation>Da {solids} de sólidos en la mezcla.</translation>
+        <source>{solids} solids as mixed.</source>
+        <translation>{solids} de sólidos en la mezcla.</translation>
     </message>
     <message>
-        <source>Makes {solids} solids as mixed ({low} to {high}).</source>
-        <translation>Da {solids} de sólidos en la mezcla ({low} a {high}).</translation>
+        <source>{solids} solids as mixed ({low} to {high}).</source>
+        <translation>{solids} de sólidos en la mezcla ({low} a {high}).</translation>
+    </message>
+    <message>
+        <source>{batches} equal batches: a single one would run over by {over}</source>
+        <translation>{batches} tandas iguales: una sola se pasaría por {over}</translation>
+    </message>
+    <message>
+        <source>{batches} equal batches: a single one would leave no room for stirring</source>
+        <translation>{batches} tandas iguales: una sola no dejaría lugar para revolver</translation>
     </message>
     <message>
         <source>Rounding of water and powder: strength {share}.</source>
         <translation>Redondeo de agua y polvo: fuerza {share}.</translation>
     </message>
     <message>
-        <source>{batches} (one runs over)</source>
-        <translation>{batches} (1 no cabe)</translation>
-    </message>
-    <message>
-        <source>{batches} (one is too full)</source>
-        <translation>{batches} (1 muy llena)</translation>
-    </message>
-    <message>
         <source>{vessel}: {why}</source>
         <translation>{vessel}: {why}</translation>
-    </message>
-    <message>
-        <source>mix {batches} equal batches, one would run over by {over}</source>
-        <translation>mezcle {batches} tandas iguales: una sola se pasaría por {over}</translation>
-    </message>
-    <message>
-        <source>mix {batches} equal batches, one would leave no room for stirring</source>
-        <translation>mezcle {batches} tandas iguales: una sola no dejaría lugar para revolver</translation>
     </message>
     <message>
         <source>Water to {water} above the floor.</source>
