@@ -19,8 +19,21 @@ from calibrator.desk.paper_facts import Options, lot_sheet_facts
 from calibrator.desk.paper_jobs import LabelJob
 from calibrator.desk.paper_making import Chosen, LotPaper, Want, lot_paper
 from calibrator.desk.scoop_lines import ScoopState
+from calibrator.desk.standing import standing
 from calibrator.desk.words import target_words
-from calibrator.model import FillWay, MixingRate, Paper, RateBasis, SignOff, UnitSystem, WeighIn, new_id
+from calibrator.model import (
+    Composition,
+    FillWay,
+    Lot,
+    MixingRate,
+    Paper,
+    RateBasis,
+    SignOff,
+    SpotFill,
+    UnitSystem,
+    WeighIn,
+    new_id,
+)
 from calibrator.prints.label_facts import LineCount, LineUse
 from calibrator.prints.page import Document, Text
 from calibrator.prints.record_words import RULES, SHAPES, SOURCES
@@ -251,6 +264,29 @@ def test_the_lot_sheet_tells_the_density_s_own_budget_in_words(herd: Herd, langu
     }
     assert named[languages[0]] <= shown
     assert not shown & {str(source) for source in Source if "_" in source}
+
+
+def test_what_comes_after_the_sign_off_moves_no_figure_of_the_lot_sheet_or_of_the_lots(herd: Herd) -> None:
+    """How many bags came is told late, and spot fills go on: what was signed stays, and they stand apart."""
+    _, signed = signed_to(herd, 10.0, 10.0)
+    before = lot_sheet_facts(herd.records, herd.farm, signed, OPTIONS, at_noon())
+    lot = herd.records.find(Lot, signed.lot_id)
+    herd.records.keep(replace(lot, package_count=6, composition=Composition(moisture_pct=5.0)))
+    herd.records.add_spot_fill(
+        SpotFill(
+            id=new_id(), farm_id=herd.farm.id, lot_id=lot.id, weigh_in_id=signed.weigh_in_id, way=FillWay.TO_MARK,
+            mass_g=1.05 * 10 * OZ_G, typed="10.5 oz", by="AB", at=at_noon(), line_mm=before.marks[0].down_wall_mm,
+        )
+    )  # fmt: skip
+    after = lot_sheet_facts(herd.records, herd.farm, signed, OPTIONS, at_noon())
+    assert [each.typed for each in after.spot_fills] == ["10.5 oz"]
+    assert after.lot_now != before.lot
+    assert replace(after, spot_fills=(), lot_now=None) == replace(before, lot_now=None)
+    known = standing(herd.records, herd.farm).lot(lot.id)
+    assert known is not None
+    assert known.density is not None
+    half = (signed.density_high_g_per_ml - signed.density_low_g_per_ml) / 2
+    assert (known.density.value, known.density.half_width) == (signed.density_g_per_ml, half)
 
 
 def test_everything_that_a_budget_can_hold_has_its_words() -> None:

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtGui import QColor, QImage
+from PySide6.QtCore import QPointF
+from PySide6.QtGui import QColor, QFontMetricsF, QImage, QPainter
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
-from calibrator.desk.theme import tokens
+from calibrator.desk.theme import tokens, ui_font
 from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
 from calibrator.model import Box, Cylinder, Poured, Shape, TaperedCup, UnitSystem
 
@@ -41,6 +42,30 @@ def rows_of(image: QImage, colour: str, least: int) -> list[int]:
         for y in range(image.height())
         if sum(is_near(image.pixelColor(x, y), colour) for x in range(0, image.width(), 3)) * 3 >= least
     ]
+
+
+def test_a_box_tells_all_three_of_its_sizes_each_inside_the_picture(
+    drawing: ScoopDrawing, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    told: dict[str, QPointF] = {}
+    real = QPainter.drawText
+
+    def note(painter: QPainter, at: QPointF, text: str) -> None:
+        told[text] = at
+        real(painter, at, text)
+
+    monkeypatch.setattr(QPainter, "drawText", note)
+    for size in ((260, 120), (900, 600)):
+        drawing.resize(*size)
+        told.clear()
+        drawing.set_shape(Box(length_mm=127, width_mm=76.2, height_mm=88.9))
+        drawing.grab()
+        assert set(told) == {"5 in", "3 in", "3 1/2 in"}
+        for text, at in told.items():
+            right = at.x() + QFontMetricsF(ui_font(0.95)).horizontalAdvance(text)
+            assert 0 <= at.x() <= right <= size[0]
+            assert 10 <= at.y() <= size[1]
+        assert told["3 in"].x() > told["5 in"].x()
 
 
 def test_the_line_is_drawn_at_its_height(drawing: ScoopDrawing, qapp: QApplication) -> None:

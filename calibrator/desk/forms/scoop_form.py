@@ -160,14 +160,14 @@ class ScoopForm(Form[Scoop]):
             label(self.tr("Volume from water"), "heading"),
             label(how, "quiet"),
             row(*self.waters, spacing=12),
-            _third(self.temperature),
+            _thirds(1, self.temperature),
             self.forget_water,
         )
         water.setContentsMargins(0, 0, 0, 0)
         self._water_part.setLayout(water)
         names = row(self.name, self.told_by, spacing=24)
         # What the water comes to is last: right beneath its weighings, and nothing stands under it to be moved.
-        parts = (names, self.fields, row(self._replaces, None), self._water_part, self._by_water, self._difference)
+        parts = (names, self.fields, _thirds(2, self._replaces), self._water_part, self._by_water, self._difference)
         add_all(self.body, parts)
 
     def _comes_to(self) -> QWidget:
@@ -313,9 +313,9 @@ class ScoopForm(Form[Scoop]):
         return show_scoop_estimate(volume.volume_ml, volume.expanded_ml, self.desk.system, decimal_comma=comma)
 
 
-def _third(widget: QWidget) -> QHBoxLayout:
-    """A widget in the first third of a line."""
+def _thirds(count: int, widget: QWidget) -> QHBoxLayout:
+    """A widget in the first thirds of a line."""
     line = row(widget, None)
-    line.setStretch(0, 1)
-    line.setStretch(1, 2)
+    line.setStretch(0, count)
+    line.setStretch(1, 3 - count)
     return line

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import tokens, ui_font
-from calibrator.model import Shape, TaperedCup, UnitSystem
+from calibrator.model import Box, Shape, TaperedCup, UnitSystem
 from calibrator.science.errors import CannotCompute
 from calibrator.science.scoop import height_from_down_wall_mm, inner_height_mm, outline_mm
 from calibrator.units import Kind, edit_text, line_in_both, on_line_step, other_system, show_move
@@ -18,6 +18,8 @@ MARGIN = 14.0
 GAP = 14.0  # between the wall and what is written beside it
 WALL = 4.0
 ABOVE_SIZES = 2.9 * GAP  # for the size across the rim and its arrow
+BELOW_SIZES = 2.4 * GAP  # a box has its length beneath: behind the rim it goes back
+SLANT = 0.35  # of a box's width, each way
 HEAD = 5.0  # an arrow's head
 FIGURE = 1.35  # the line's distance, beside the base size of what is written
 
@@ -198,8 +200,9 @@ class ScoopDrawing(QWidget):
         t = tokens()
         rim = view.outline[-1][0]
         painter.setPen(_pen(t.quiet, 1.2))
-        lift = QPointF(0, -GAP)
-        _arrow(painter, view.left(rim) + lift, view.right(rim) + lift, both=True)
+        lift = QPointF(0, BELOW_SIZES / 2 - GAP / 2 if isinstance(shape, Box) else -GAP)
+        level = 0.0 if isinstance(shape, Box) else rim
+        _arrow(painter, view.left(level) + lift, view.right(level) + lift, both=True)
         high = self._size(inner_height_mm(shape))
         inside = self._fits_inside(view, shape)
         beside = view.left(0).x() + 1.6 * GAP if inside else min(view.left(0).x(), view.left(rim).x()) - GAP
@@ -208,16 +211,33 @@ class ScoopDrawing(QWidget):
         painter.setFont(ui_font(0.95))
         metrics = QFontMetricsF(painter.font())
         across = self._size(2 * view.outline[-1][1])
-        middle = QPointF(view.axis - metrics.horizontalAdvance(across) / 2, view.left(rim).y() - 1.6 * GAP)
+        from_arrow = metrics.ascent() + 0.4 * GAP if isinstance(shape, Box) else -0.6 * GAP
+        middle = QPointF(view.axis - metrics.horizontalAdvance(across) / 2, (view.left(level) + lift).y() + from_arrow)
         painter.drawText(middle, across)
         start = beside + 0.7 * GAP if inside else beside - 0.7 * GAP - metrics.horizontalAdvance(high)
         painter.drawText(QPointF(start, (view.left(rim).y() + view.floor + metrics.ascent()) / 2), high)
+        if isinstance(shape, Box):
+            self._paint_back(painter, view, shape)
         if isinstance(shape, TaperedCup):
             below = QPointF(0, GAP)
             at = view.right(0) + below + QPointF(GAP / 2, metrics.ascent() / 2 - 1)
             painter.drawText(at, self._size(shape.floor_diameter_mm))
             painter.setPen(_pen(t.quiet, 1.2))
             _arrow(painter, view.left(0) + below, view.right(0) + below, both=True)
+
+    def _paint_back(self, painter: QPainter, view: _View, shape: Box) -> None:
+        """How far a box goes back behind the cut, with its size."""
+        t, rim = tokens(), view.outline[-1][0]
+        away = SLANT * shape.width_mm * view.scale
+        back = QPointF(away, -away)
+        near, floor = view.right(rim), view.right(0)
+        beside = QPointF(GAP / 2, GAP / 2)
+        painter.drawText(floor + back / 2 + beside + QPointF(GAP / 2, GAP / 2), self._size(shape.width_mm))
+        painter.setPen(_pen(t.quiet, 1.2))
+        _arrow(painter, floor + beside, floor + back + beside, both=True)
+        painter.setPen(_pen(t.action, 1.5))
+        painter.drawPolyline([view.left(rim), view.left(rim) + back, near + back, floor + back, floor])
+        painter.drawLine(near, near + back)
 
     def _fits_inside(self, view: _View, shape: Shape) -> bool:
         """Whether the height can be told within the walls; those of a tapered scoop would cross its arrow."""
@@ -244,6 +264,8 @@ class ScoopDrawing(QWidget):
             if self._moved_inside(view):
                 return view
             return self._fit(shape, left, _beside(self._new_label(moved_told=False)), MARGIN)
+        if isinstance(shape, Box):
+            return self._box_view(shape)
         view = self._fit(shape, 0, 0, ABOVE_SIZES)
         if self._fits_inside(view, shape):
             return view
@@ -252,15 +274,28 @@ class ScoopDrawing(QWidget):
             return self._fit(shape, left, _widest([self._size(shape.floor_diameter_mm)]), ABOVE_SIZES, 0.6 * GAP)
         return self._fit(shape, left, 0, ABOVE_SIZES)
 
-    def _fit(self, shape: Shape, left: float, right: float, above: float, below: float = 0.0) -> _View:
-        """The scoop as large as it goes between what is written at its left, its right, above and below it."""
+    def _box_view(self, shape: Box) -> _View:
+        right = _widest([self._size(shape.width_mm)]) + GAP
+        view = self._fit(shape, 0, right, 0, BELOW_SIZES, SLANT * shape.width_mm)
+        if self._fits_inside(view, shape):
+            return view
+        left = _widest([self._size(inner_height_mm(shape))]) + 2 * GAP
+        return self._fit(shape, left, right, 0, BELOW_SIZES, SLANT * shape.width_mm)
+
+    def _fit(
+        self, shape: Shape, left: float, right: float, above: float, below: float = 0.0, back_mm: float = 0.0
+    ) -> _View:
+        """The scoop as large as it goes between what is written at its left, its right, above and below it; `back_mm`
+        of it go back, up and to the right.
+        """
         outline = outline_mm(shape)
-        width_mm, height_mm = 2 * max(half for _, half in outline), outline[-1][0]
+        width_mm, height_mm = 2 * max(half for _, half in outline) + back_mm, outline[-1][0] + back_mm
         room_x = max(self.width() - left - right - MARGIN, 40.0)
         room_y = max(self.height() - above - below - MARGIN - WALL, 40.0)
         scale = min(room_x / width_mm, room_y / height_mm)
         spare = max(room_y - height_mm * scale, 0) / 2
-        return _View(outline, MARGIN / 2 + left + room_x / 2, self.height() - MARGIN - below - spare, scale)
+        axis = MARGIN / 2 + left + (room_x - back_mm * scale) / 2
+        return _View(outline, axis, self.height() - MARGIN - below - spare, scale)
 
     def _new_words(self) -> list[str]:
         if self._new_mm is None or self._level(self._new_mm) is None:
