@@ -8,7 +8,7 @@ from datetime import date, datetime
 
 from calibrator.desk.mix_occasion import known_lot
 from calibrator.desk.season_points import change_share, last_two, with_line_of
-from calibrator.desk.sheets import LotInUse, SheetLine, plan_sheet, powder_of
+from calibrator.desk.sheets import LotInUse, plan_sheet, powder_of
 from calibrator.desk.standing import Standing
 from calibrator.model import Farm, FillWay, Plan, PlanGroup, SeasonLot, Vessel
 from calibrator.records import Records, season_lots
@@ -46,7 +46,10 @@ class FarmNow:
 
 @dataclass(frozen=True)
 class Batch:
-    """One vessel mixed at one time, as the chart has it; `mix` is None without a plan that can be reckoned."""
+    """One vessel mixed at one time, as the chart has it: of one group, or of all of a plan together.
+
+    `mix` is None without a plan that can be reckoned.
+    """
 
     now: FarmNow
     plan: Plan | None
@@ -109,16 +112,25 @@ def as_aimed(target_share: float) -> float:
 
 
 def batch_of(now: FarmNow, plan: Plan | None, group: PlanGroup | None, calves: int, vessel: Vessel | None) -> Batch:
-    """What the chart asks for, for so many calves in this vessel."""
+    """What the chart asks for, for so many calves in this vessel: of a group, or without one of all together."""
     bare = Batch(now, plan, group, calves, vessel)
-    if plan is None or group is None or calves < 1:
+    if plan is None or calves < 1:
         return bare
-    one = replace(plan, groups=(replace(group, calves=calves),))
-    sheet = plan_sheet(now.farm, one, vessel, now.powder)
-    line: SheetLine | None = sheet.groups[0].today_line if sheet.groups else None
+    if group is None:
+        sheet = plan_sheet(now.farm, replace(plan, count_from=0, count_to=0, counts=(calves,)), vessel, now.powder)
+        line = replace(sheet.together, today=calves).today_line if sheet.together else None
+    else:
+        sheet = plan_sheet(now.farm, replace(plan, groups=(replace(group, calves=calves),)), vessel, now.powder)
+        line = sheet.groups[0].today_line if sheet.groups else None
     if line is None:
         return replace(bare, trouble=sheet.trouble)
     return replace(bare, mix=line.batch.mix, scoops=line.scoops)
+
+
+def together(now: FarmNow, plan: Plan) -> Batch | None:
+    """Today's calves of all groups in one batch; None where they are not mixed alike."""
+    batch = batch_of(now, plan, None, sum(group.calves for group in plan.groups), now.vessel(plan.vessel_id))
+    return batch if batch.mix else None
 
 
 def portions(now: FarmNow) -> tuple[Portion, ...]:

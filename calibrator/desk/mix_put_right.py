@@ -27,6 +27,8 @@ def put_right_words(records: Records, farm: Farm, now: Standing, tools: Tools, c
         return ""
     plan = next((plan for plan in then.plans if plan.id == check.plan_id), None)
     group = next((group for group in plan.groups if group.name == check.group_name), None) if plan else None
+    if group is None and check.group_name:
+        plan = None  # its group is gone; without a name it was of all together
     batch = batch_of(then, plan, group, check.calves, then.vessel(check.vessel_id))
     aim = Aim(check.target_share, check.tolerance_share)
     found = work_out(batch, check.readings, aim, tools, check.at)

@@ -136,9 +136,9 @@ class Reading:
 class MixCheck:
     """Readings of one finished batch, and what was made of them then.
 
-    `group_name` is that of the plan's group, `feeder` who mixed. Solids are shares, powder weight ÷ mix
-    weight, as mixed: target and tolerance as aimed at, and the outcome with its 95 % interval (None where the
-    readings tell no solids). `way` and `verdict` are words of `science`.
+    `group_name` is that of the plan's group, blank for all together; `feeder` who mixed. Solids are shares, powder
+    weight ÷ mix weight, as mixed: target and tolerance as aimed at, and the outcome with its 95 % interval (None where
+    the readings tell no solids). `way` and `verdict` are words of `science`.
     """
 
     id: str

@@ -11,7 +11,7 @@ from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.examples import GIVE_OR_TAKE, SOLIDS
 from calibrator.desk.forms.fields import Captioned, TextField
-from calibrator.desk.mix_batch import Batch, FarmNow, as_aimed, batch_of
+from calibrator.desk.mix_batch import Batch, FarmNow, as_aimed, batch_of, together
 from calibrator.desk.mix_checks import Aim
 from calibrator.desk.plain_text import on_screen
 from calibrator.desk.theme import ROWS
@@ -58,7 +58,7 @@ class BatchForm(QWidget):
         """Offer the farm's plans and vessels; what is chosen and typed stays where it still exists."""
         first, plan = self._now is None, self._chosen()[0]
         self._now = now
-        self._offer(self.group, [(on_screen(self._name(p, g)), (p.id, g.name)) for p in now.plans for g in p.groups])
+        self._offer(self.group, [one for plan in now.plans for one in self._batches(now, plan)])
         vessels = [(self.tr("not one of ours"), ""), *((v.name, v.id) for v in now.vessels)]
         self._offer(self.vessel, vessels)
         if first or (plan is None and now.plans):
@@ -99,8 +99,15 @@ class BatchForm(QWidget):
             box.setCurrentIndex(found[0])
         blocker.unblock()
 
-    def _name(self, plan: Plan, group: PlanGroup) -> str:
-        return f"{plan.name}, {group.name}" if group.name else plan.name
+    def _batches(self, now: FarmNow, plan: Plan) -> list[tuple[str, object]]:
+        """What is mixed at one time: each group, and all together where they are mixed alike."""
+        found: list[tuple[str, object]] = [
+            (on_screen(f"{plan.name}, {group.name}" if group.name else plan.name), (plan.id, group.name))
+            for group in plan.groups
+        ]
+        if together(now, plan) is not None:
+            found.append((on_screen(self.tr("{plan}, all together").format(plan=plan.name)), (plan.id, None)))
+        return found
 
     def _chosen(self) -> tuple[Plan | None, PlanGroup | None]:
         data = self.group.currentData()
@@ -115,8 +122,9 @@ class BatchForm(QWidget):
 
     def _choose_group(self) -> None:
         plan, group = self._chosen()
-        if plan is not None and group is not None:
-            self.calves.set_count(group.calves)
+        if plan is not None:
+            fed = plan.groups if group is None else (group,)
+            self.calves.set_count(sum(each.calves for each in fed))
             place = self.vessel.findData(plan.vessel_id or "")
             self.vessel.setCurrentIndex(max(0, place))
             self._own_target = False

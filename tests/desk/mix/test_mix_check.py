@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from datetime import timedelta
 
 import pytest
 from answers import Answers
-from herd import GAL_ML, OZ_G, Herd, group
+from herd import GAL_ML, OZ_G, QT_ML, Herd, group
 from mix_hands import NOW, labels, own_line, refractometer, type_in, zeroed
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QLabel
@@ -16,7 +17,7 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk.context import Desk
 from calibrator.desk.how.of_check import of_solids
 from calibrator.desk.how.view import HowDialog
-from calibrator.desk.mix_batch import planned
+from calibrator.desk.mix_batch import batch_of, planned
 from calibrator.desk.mix_words import mass
 from calibrator.desk.pages.mix_check import MixCheckPage
 from calibrator.model import (
@@ -35,6 +36,28 @@ from calibrator.science.causes import Slip, mixes_after
 from calibrator.science.check import Caution, Verdict
 from calibrator.science.correction import Add
 from calibrator.science.solids import SolidsFrom
+
+
+def test_a_batch_for_all_groups_together_is_offered_where_they_are_mixed_alike(
+    page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    plan = herd.plan("Calf barn", group(24, "Younger"), replace(group(60, "Older"), volume_ml=3 * QT_ML))
+    herd.plan("Two mixes", group(9, "A"), group(9, "B", rate=replace(group(1).rate, powder_mass_g=200.0)))
+    desk.changed.emit()
+    form = page.check.batch_form
+    offered = [form.group.itemText(at) for at in range(form.group.count())]
+    assert "Calf barn, all together" in offered
+    assert "Two mixes, all together" not in offered
+    form.group.setCurrentIndex(offered.index("Calf barn, all together"))
+    form.group.activated.emit(form.group.currentIndex())
+    batch = form.batch()
+    assert batch is not None
+    assert (batch.calves, batch.plan and batch.plan.id, batch.group) == (84, plan.id, None)
+    each = [batch_of(batch.now, batch.plan, fed, fed.calves, None).mix for fed in batch.plan.groups]
+    assert batch.mix.powder_g == pytest.approx(sum(mix.powder_g for mix in each), rel=0.01)
+    form.calves.setText("42")  # half as many of each
+    form.calves.counted.emit(42)
+    assert form.batch().mix.powder_g == pytest.approx(batch.mix.powder_g / 2, rel=0.01)
 
 
 def test_the_batch_is_the_charts_and_the_verdict_comes_while_typing(qtbot: QtBot, page: MixCheckPage) -> None:
