@@ -273,6 +273,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <source>Vessel</source>
         <translation>Recipiente</translation>
     </message>
+    <message>
+        <source>{plan}, all together</source>
+        <translation>{plan}, todas juntas</translation>
+    </message>
 </context>
 <context>
     <name>BatchModel</name>
