@@ -428,17 +428,17 @@ def test_two_lots_are_compared_by_plain_clicks(shown: Callable[[], SeasonPage], 
     assert len(panel.chosen) == 1
 
 
-def test_of_two_lots_both_are_compared_at_once(shown: Callable[[], SeasonPage], herd: Herd) -> None:
+def test_of_two_lots_both_are_compared_at_once(shown: Callable[[], SeasonPage], herd: Herd, qtbot: QtBot) -> None:
     for number, density in (("25-1103C", 0.5), ("25-1204A", 0.55)):
         herd.sign(number, density)
     page = shown()
     page.resize(1000, 760)
+    page.tabs.setCurrentWidget(page.lots)
     panel = page.lots
     panel.compare_button.click()
     assert panel.finding.text().startswith("A level scoop weighs 10.0 % more")
-    QApplication.sendPostedEvents()
     rows = panel.beside.verticalHeader().length()
-    assert panel.beside.viewport().height() >= rows > 0  # all figures in view, nothing to scroll
+    qtbot.waitUntil(lambda: panel.beside.viewport().height() >= rows > 0)  # all in view, nothing to scroll
 
 
 def test_the_spread_is_drawn_and_told(shown: Callable[[], SeasonPage], herd: Herd) -> None:

@@ -37,6 +37,7 @@ from calibrator.units import Kind, with_units_bound
 
 TOTALS = {UnitSystem.FARM: ("2 lb", "4 lb", "8 lb"), UnitSystem.METRIC: ("1 kg", "1.5 kg", "2 kg", "4 kg")}
 USUAL_SHARE = 0.13
+NAME_LENGTH = 14  # an instrument's name is to be read, not its beginning
 
 
 class LinePanel(QWidget):
@@ -51,6 +52,7 @@ class LinePanel(QWidget):
         self._tools: Tools | None = None
         self._mixes: list[ReferenceMix] = []
         self.which = NameChoice()
+        self.which.setMinimumContentsLength(NAME_LENGTH)
         self.which.activated.connect(self._show)
         self.total = Amount(desk, self.tr("Make so much of each"), Kind.MASS, within=MIX_G, example=False)
         self.recipes = Held()

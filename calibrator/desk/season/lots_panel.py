@@ -26,7 +26,7 @@ from calibrator.science.errors import CannotCompute
 
 BOTH = 2
 TABLE_HEIGHT, SIDE_HEIGHT = 160, 190
-TABLE_SHARE, SIDE_SHARE = 3, 9
+TABLE_SHARE, SIDE_SHARE, NEARLY_ALL = 3, 9, 100
 QWIDGETSIZE_MAX = (1 << 24) - 1  # Qt's own word for no limit, which PySide6 leaves out
 WIDEST, NARROWEST_NOTE = 220, 160
 GIVE_WAY = ("note", "weighed", "product", "scoop", "money", "solids", "feeding")
@@ -241,6 +241,8 @@ class LotsPanel(QWidget):
         self._find.setLayout(line)
         layout.addWidget(self._find)
         layout.addWidget(self.table, TABLE_SHARE)
-        self._told, self._places = card(column(self.finding, self.note, self.beside)), layout
+        told = column(self.finding, self.note, self.beside, None)
+        told.setStretchFactor(self.beside, NEARLY_ALL)  # only what it does not need lies beneath it
+        self._told, self._places = card(told), layout
         layout.addWidget(self._told, 0)
         layout.addStretch(0)
