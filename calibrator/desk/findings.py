@@ -95,6 +95,17 @@ def read(records: Records, weigh_in_id: str, taught: Experience) -> Known:
     )
 
 
+def as_signed(records: Records, known: Known, signed: SignOff) -> Known:
+    """The facts of a signed weigh-in as they were signed: scoop, scale and lot may have been told anew since, and the
+    number of bags alone makes an interval narrower."""
+    return replace(
+        known,
+        scoop=records.revision(Scoop, signed.scoop_revision),
+        scale=records.revision(Scale, signed.scale_revision),
+        lot=records.revision(Lot, signed.lot_revision),
+    )
+
+
 def fills_of(known: Known, way: FillWay, line_mm: float | None = None) -> list[Fill]:
     """The fills of one way, struck ones included; to the line only those to a line, by default that drawn."""
     line = known.weigh_in.drawn_line_mm if line_mm is None else line_mm

@@ -25,7 +25,8 @@ from calibrator.model import Farm, Fill, FillWay, Lot, Scale, Scoop, SignOff, St
 from calibrator.records import Records
 from calibrator.records.entries import Added, Entry, Struck
 from calibrator.science.mark import LineVerdict, OldLine
-from calibrator.science.plausible import Doubt, likeliest
+from calibrator.science.plausible import Doubt, likeliest, usual_g
+from calibrator.science.scoop import same_line
 from calibrator.science.weighing import LevelResult
 
 if TYPE_CHECKING:
@@ -88,6 +89,28 @@ class Guide:
         return self.known.scoop
 
     @property
+    def earlier_target_g(self) -> float | None:
+        """What the line found on the scoop was drawn for, where that is another weight than now is wanted."""
+        w, scoop = self.weigh_in, self.scoop
+        own = self.signed_off.id if self.signed_off else ""
+        marks = [mark for mark in self.records.marks(scoop_id=scoop.id) if mark.sign_off_id != own] if scoop else []
+        if not marks or w.target_mass_g is None or not same_line(marks[-1].down_wall_mm, w.old_line_mm):
+            return None
+        low, high = self.wanted(w.target_mass_g)
+        before_g = marks[-1].target_mass_g
+        return None if low <= before_g <= high else before_g
+
+    @property
+    def level_about_g(self) -> float | None:
+        """About what a level scoopful weighs: by the fills, else by the scoop's last lot, else of middling powder."""
+        if self.findings.level is not None:
+            return self.findings.level.mean_g
+        if self.scoop is None:
+            return None
+        earlier = [one for one in self.records.sign_offs(self.farm.id) if one.scoop_id == self.scoop.id]
+        return earlier[-1].level_mean_g if earlier else usual_g(self.scoop.volume_ml)
+
+    @property
     def scale(self) -> Scale | None:
         return self.known.scale
 
@@ -102,8 +125,9 @@ class Guide:
         if version != self._version:
             self._version = version
             self.known = finding.read(self.records, self._id, self._taught)
-            self.findings = finding.work_out(self.known)
-            self.signed_off = self._sign_off()
+            self.signed_off = signed = self._sign_off()
+            known = finding.as_signed(self.records, self.known, signed) if signed else self.known
+            self.findings = finding.work_out(known)
 
     def set(self, **known: Any) -> None:
         """Keep something newly known about the weigh-in; nothing is written where nothing changed."""

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from datetime import date, datetime
 
 from calibrator.desk.both_lots import FromBoth
-from calibrator.desk.findings import read, work_out
+from calibrator.desk.findings import as_signed, read, work_out
 from calibrator.desk.label_cut import Cut
 from calibrator.desk.lessons import Lessons
 from calibrator.desk.scoop_names import scoop_title
@@ -229,23 +228,20 @@ def lot_sheet_facts(
     For many sign-offs `lessons` are read once beforehand.
     """
     weigh_in = records.find(WeighIn, signed.weigh_in_id)
-    scoop = records.revision(Scoop, signed.scoop_revision)
-    scale = records.revision(Scale, signed.scale_revision)
-    lot = records.revision(Lot, signed.lot_revision)
     taught = (lessons or Lessons(records, weigh_in.farm_id)).before(weigh_in)
-    known = replace(read(records, weigh_in.id, taught), scoop=scoop, scale=scale, lot=lot)
+    known = as_signed(records, read(records, weigh_in.id, taught), signed)
     found = work_out(known)
     return LotSheet(
         farm=farm,
-        lot=lot,
+        lot=known.lot,
         lot_now=records.find(Lot, signed.lot_id),
-        scoop=scoop,
-        scale=scale,
+        scoop=records.revision(Scoop, signed.scoop_revision),
+        scale=records.revision(Scale, signed.scale_revision),
         weigh_in=weigh_in,
         sign_off=signed,
         fills=known.fills,
         marks=tuple(records.marks(sign_off_id=signed.id)),
-        spot_fills=tuple(s for s in records.spot_fills(lot.id) if s.weigh_in_id == weigh_in.id),
+        spot_fills=tuple(s for s in records.spot_fills(signed.lot_id) if s.weigh_in_id == weigh_in.id),
         level=found.level,
         density_budget=found.density.budget if found.density else (),
         line_coverage=found.line_coverage or COVERAGE_FACTOR,

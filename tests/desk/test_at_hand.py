@@ -184,6 +184,19 @@ def test_what_came_is_asked_where_it_is_not_entered(herd: Herd, qtbot: QtBot, an
     assert lots.window().focusWidget() is lots.form.count.line
 
 
+@pytest.mark.parametrize(("days", "told"), [(3, "as planned; what is left would do until"), (60, "change over sooner")])
+def test_a_planned_change_over_and_the_last_bag_are_two_days_each_with_its_meaning(
+    herd: Herd, qtbot: QtBot, answers: Answers, days: int, told: str
+) -> None:
+    signed_lot(herd, 142)
+    second = herd.sign("26-0301A", TEN_OZ_LEVEL)
+    begins = TODAY + timedelta(days=days)
+    herd.records.keep(replace(herd.lot_of(second), package_count=30, package_mass_g=BAG_G, fed_from=begins, waits=True))
+    page = page_of(herd, qtbot, answers)
+    assert told in page.powder_card.needed.text()
+    assert "is needed on" not in page.powder_card.needed.text()
+
+
 def changed_over(herd: Herd, qtbot: QtBot, answers: Answers) -> tuple[TodayPage, SignOff, SignOff]:
     """Of the first lot 142 bags came: 19.5 are left after 49 days; the second one is changed over to."""
     first = signed_lot(herd, 142)

@@ -8,14 +8,15 @@ from datetime import timedelta
 import pytest
 from yard import NOON, Yard
 
+from calibrator.desk.findings import read, work_out
 from calibrator.desk.guide import Guide, Missing
 from calibrator.desk.season.facts import SeasonFacts
-from calibrator.model import FillWay, Step
+from calibrator.model import FillWay, Lot, SpotFill, Step, new_id
 from calibrator.records import Records
 from calibrator.science.carried_over import carried_over
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import LineVerdict, OldLineVerdict
-from calibrator.science.plausible import Doubt
+from calibrator.science.plausible import Doubt, usual_g
 from calibrator.science.weighing import IntervalRule
 
 DAY = timedelta(days=1)
@@ -280,3 +281,59 @@ def test_fills_to_an_old_line_judge_it_though_it_was_moved_since(yard: Yard) -> 
     assert (meaning.carried.verdict, meaning.carried.fills) == (OldLineVerdict.MOVE, 10)
     assert meaning.carried.mass_g == pytest.approx(0.965 * 283.5, rel=0.003)
     assert meaning.carried.high_g - meaning.carried.low_g < by_level.high_g - by_level.low_g
+
+
+def test_what_was_signed_stays_as_it_was_signed(guide: Guide, yard: Yard) -> None:
+    """The number of bags, told the day after, would make the interval narrower; a scoop measured anew, the density."""
+    equip(guide, yard)
+    weigh_level(guide)
+    draw_as_proposed(guide)
+    signed = guide.sign_off("MK")
+    before = guide.findings.density
+    assert before is not None
+    lot = yard.records.find(Lot, signed.lot_id)
+    yard.records.keep(replace(lot, package_count=5))
+    yard.records.keep(replace(yard.red, volume_ml=700.0))
+    yard.records.add_spot_fill(
+        SpotFill(
+            id=new_id(), farm_id=lot.farm_id, lot_id=lot.id, weigh_in_id=guide.weigh_in.id, way=FillWay.LEVEL,
+            mass_g=350.0, typed="350 g", by="MK", at=NOON + DAY,
+        )
+    )  # fmt: skip
+    again = Guide(yard.records, guide.weigh_in, lambda: NOON + 2 * DAY)
+    assert again.lot.package_count == 5
+    assert again.findings.density == before
+    assert before.density_g_per_ml == pytest.approx(signed.density_g_per_ml)
+    unfrozen = work_out(read(yard.records, guide.weigh_in.id, again.known.experience)).density
+    assert unfrozen is not None
+    assert unfrozen.expanded != pytest.approx(before.expanded, rel=0.01)
+
+
+def test_a_line_drawn_for_another_weight_is_known_as_such(yard: Yard) -> None:
+    first = Guide(yard.records, yard.start(yard.lot("A")), lambda: NOON)
+    equip(first, yard, 226.8)
+    weigh_level(first)
+    draw_as_proposed(first)
+    first.sign_off("MK")
+    assert first.earlier_target_g is None
+    drawn_mm = first.weigh_in.drawn_line_mm
+    second = Guide(yard.records, yard.start(yard.lot("B")), lambda: NOON + DAY)
+    equip(second, yard, 283.5)
+    second.set(old_line_mm=drawn_mm, old_line_typed="as found")
+    assert second.earlier_target_g == 226.8
+    second.set(target_mass_g=227.0)
+    assert second.earlier_target_g is None
+    second.set(target_mass_g=283.5, old_line_mm=drawn_mm + 5 if drawn_mm else None)
+    assert second.earlier_target_g is None  # some other line
+
+
+def test_a_level_scoopful_is_known_about_before_a_fill(guide: Guide, yard: Yard) -> None:
+    equip(guide, yard)
+    assert guide.level_about_g == pytest.approx(usual_g(yard.red.volume_ml))
+    weigh_level(guide)
+    assert guide.level_about_g == pytest.approx(sum(LEVEL_G) / 8)
+    draw_as_proposed(guide)
+    guide.sign_off("MK")
+    later = Guide(yard.records, yard.start(yard.lot("B")), lambda: NOON + DAY)
+    equip(later, yard)
+    assert later.level_about_g == pytest.approx(sum(LEVEL_G) / 8)

@@ -252,3 +252,33 @@ def test_after_signing_the_old_line_is_to_be_wiped_out(guide: Guide, desk: Desk,
     qtbot.addWidget(view)
     view.show_guide(guide)
     assert "Wipe out the old line and go over the new one" in view.hands.text()
+
+
+def test_a_line_for_another_weight_says_so_and_not_that_something_is_wrong(
+    guide: Guide, step: StepMark, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    guide.set(old_line_mm=20.0, old_line_typed="20 mm")
+    step.show_guide(guide)
+    assert step._old.text().startswith("Move the line.")
+    monkeypatch.setattr(Guide, "earlier_target_g", 226.8)
+    step.show_guide(guide)
+    told = step._old.text().replace("\u00a0", " ")
+    assert told.startswith("It was drawn for 8.0 oz at the last lot; now the target is 10.0 oz. Draw the new line.")
+    assert "%" not in told
+    assert step._old_card.property("tone") == ""
+
+
+@pytest.mark.parametrize(("off_mm", "told", "tone"), [(8.0, "outside", "warn"), (1.0, "within", ""), (0.0, "", "")])
+def test_a_line_elsewhere_says_what_a_feeding_would_weigh_while_it_is_typed(
+    guide: Guide, step: StepMark, off_mm: float, told: str, tone: str
+) -> None:
+    step.show_guide(guide)
+    assert step._would.text() == ""
+    line = guide.findings.line
+    assert line is not None
+    step._field.line.setText(f"{round(line.down_wall_mm) + off_mm} mm")
+    step._field.line.textEdited.emit(step._field.text())
+    words = step._would.text()
+    assert (told in words and words.startswith("A feeding to it would weigh")) if told else words == ""
+    assert step._would.property("tone") == tone
+    assert guide.weigh_in.drawn_line_mm is None

@@ -114,6 +114,12 @@ def test_a_slip_in_the_target_weight_is_told_beneath_it(window: Window) -> None:
     tools._target.line.selectAll()
     enter("10 oz")
     assert tools._target_says.isHidden()
+    assert tools._several_says.isHidden()
+    tools._target.line.setFocus()
+    tools._target.line.selectAll()
+    enter("20 oz")
+    assert "two or more scoopfuls a feeding" in tools._several_says.text()
+    assert not tools._several_says.isHidden()
 
 
 def asks(window: Window) -> str:

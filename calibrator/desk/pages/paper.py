@@ -71,8 +71,8 @@ class PaperPanel(QWidget):
         self.plan_button = button(self.tr("&Make a plan"), self.wants_plan.emit, "main")
         self.scale = label(
             self.tr(
-                "Print at 100 %, never “fit to page”. Then lay a ruler on the bars: "
-                "if they are off, throw the sheet away."
+                "Print at 100 %, never “fit to page”. Then lay a ruler on the two bars at the foot of the sheet: "
+                "if they are off, throw it away."
             ),
             "caution",
         )
@@ -217,6 +217,8 @@ class PaperPanel(QWidget):
         self.not_fed.setText(other)
         self.not_fed.setVisible(bool(other))
         self.preview.show_document(self.document)
+        for part in (self.bar, self.preview):
+            part.setVisible(print_ is not None)
         for widget in (self.numbered, self.how):
             widget.setVisible(print_ is not None)
         sheets = print_.sheets if print_ else ()
@@ -359,7 +361,9 @@ class PaperPanel(QWidget):
         holder.setLayout(left)
         left.setContentsMargins(0, 0, 0, 0)
         holder.setFixedWidth(SIDE_WIDTH)
-        shown = QVBoxLayout()
+        pages = QWidget()  # keeps its room where there is no page
+        shown = QVBoxLayout(pages)
+        shown.setContentsMargins(0, 0, 0, 0)
         shown.setSpacing(SPACE)
         shown.addWidget(self.bar)
         shown.addWidget(self.preview, 1)
@@ -367,4 +371,4 @@ class PaperPanel(QWidget):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(2 * SPACE)
         layout.addWidget(holder)
-        layout.addLayout(shown, 1)
+        layout.addWidget(pages, 1)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import date
 
 from PySide6.QtWidgets import QFrame, QVBoxLayout
 
@@ -151,9 +152,20 @@ class PowderCard(QFrame):
             text = self.tr("A new lot is needed on {day}: weigh it in before the last bag is opened.")
         elif follows.sign_off is None:
             text = self.tr("Lot {lot} is needed on {day}: weigh it in before the last bag is opened.")
+        elif follows.lot.fed_from is not None:
+            return self._planned_text(follows.lot.lot_number, follows.lot.fed_from, found.needed_on)
         else:
             text = self.tr("Lot {lot} is needed on {day}: it is weighed in and can follow.")
         return text.format(day=day_text(found.needed_on), lot=follows.lot.lot_number if follows else "")
+
+    def _planned_text(self, lot: str, fed_from: date, needed_on: date) -> str:
+        """Two days, each with what it means: when the next lot is to follow, and how long the powder there would do."""
+        text = self.tr("Lot {lot} follows on {fed}, as planned; what is left would do until {day}.")
+        if fed_from > needed_on:
+            text = self.tr(
+                "What is left does until {day} only, and lot {lot} is planned from {fed} on: change over sooner."
+            )
+        return text.format(lot=lot, fed=day_text(fed_from), day=day_text(needed_on))
 
     def _order_text(self, found: AtHand) -> str:
         if not found.to_order:

@@ -264,7 +264,8 @@ class ToMarkPanel(FindingsPanel):
             return
         self._show_result(check.result, guide, system)
         self._next.setVisible(not guide.line_should_move)  # of a line that is wrong no more scoopfuls are filled
-        self._show_verdict(*line_words.check_words(check, guide, system), line_words.check_reason(check, guide, system))
+        reason = line_words.check_reason(check, guide, system, mean_above=True)
+        self._show_verdict(*line_words.check_words(check, guide, system), reason)
         earlier = self.tr("What was filled to the earlier line counts, reckoned to this one.")
         settling = line_words.settling_words(check)
         self._settling.setText(f"{settling} {earlier}" if guide.to_earlier_line else settling)

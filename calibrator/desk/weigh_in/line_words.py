@@ -71,6 +71,18 @@ def old_line_words(old: OldLine, system: UnitSystem) -> tuple[str, Tone]:
     return translate("WeighInWords", "{words} {delivers}").format(words=words, delivers=delivers), "warn"
 
 
+def other_target_words(old: OldLine, before_g: float, system: UnitSystem) -> str:
+    """That the old line was drawn for another weight: nothing is wrong with it or with the lot."""
+    words = translate(
+        "WeighInWords",
+        "It was drawn for {before} at the last lot; now the target is {target}. Draw the new line. With the old line a "
+        "feeding of this lot would weigh {mass}.",
+    )
+    target_g = old.delivers_g / (1 + old.share)
+    before, target, mass = (shown.mass(g, system) for g in (before_g, target_g, old.delivers_g))
+    return words.format(before=unbroken(before), target=unbroken(target), mass=unbroken(mass))
+
+
 def level_instead_words(old: OldLine, system: UnitSystem) -> str:
     """That the old line is not needed where the scoop is used level, and what it would have delivered."""
     words = translate(
@@ -80,8 +92,14 @@ def level_instead_words(old: OldLine, system: UnitSystem) -> str:
     return words.format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
 
 
-def moved_line_words(old: OldLine, system: UnitSystem) -> str:
-    """What the old line would have delivered, once another is drawn: there is nothing left to decide."""
+def moved_line_words(old: OldLine, before_g: float | None, system: UnitSystem) -> str:
+    """What the old line would have delivered, once another is drawn: there is nothing left to decide. `before_g` is
+    what it was drawn for, where that was another weight."""
+    if before_g is not None:
+        words = translate(
+            "WeighInWords", "Moved: it was drawn for {before}. A feeding of this lot would have weighed {mass}."
+        )
+        return words.format(before=shown.mass(before_g, system), mass=shown.mass(old.delivers_g, system))
     words = translate("WeighInWords", "Moved. A feeding of this lot would have weighed {mass} ({share}).")
     return words.format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
 
@@ -114,6 +132,16 @@ def far_off_words(found: OldLine, system: UnitSystem) -> str:
         "A feeding to a line there would weigh {mass} ({share} against the target). Measure from the rim down along "
         "the wall, not from the bottom up. Is the line really there?",
     ).format(mass=shown.mass(found.delivers_g, system), share=signed_percent(found.share))
+
+
+def would_weigh_words(found: OldLine, tolerance_share: float, system: UnitSystem) -> tuple[str, Tone]:
+    """What a feeding to a line elsewhere than proposed would weigh, and whether that will do."""
+    inside = abs(found.share) <= tolerance_share
+    words = translate("WeighInWords", "A feeding to it would weigh {mass} ({share}): outside the tolerance.")
+    if inside:
+        words = translate("WeighInWords", "A feeding to it would weigh {mass} ({share}): within the tolerance.")
+    told = words.format(mass=unbroken(shown.fine_mass(found.delivers_g, system)), share=signed_percent(found.share))
+    return told, "" if inside else "warn"
 
 
 def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str, Tone]:
@@ -153,9 +181,12 @@ def _so_far_words(check: LineCheck, guide: Guide) -> str:
     return translate("WeighInWords", "A feeding is outside the tolerance so far.")
 
 
-def check_reason(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
-    """What stands beneath the verdict: what it rests on, and what a line found right still asks for."""
-    told = [tolerance_words(check, guide, system)]
+def check_reason(check: LineCheck, guide: Guide, system: UnitSystem, *, mean_above: bool = False) -> str:
+    """What stands beneath the verdict: what it rests on, and what a line found right still asks for. What stands above
+    with `mean_above` is not told once more where it is the feeding's."""
+    result = check.result
+    same = (check.mean_g, check.low_g, check.high_g) == (result.mean_g, result.low_g, result.high_g)
+    told = [band_words(check, guide, system) if mean_above and same else tolerance_words(check, guide, system)]
     if check.verdict == LineVerdict.WEIGH_MORE and guide.plan_is_open(check.result):
         told.insert(0, plan_words(check.result, guide))
     if check.verdict == LineVerdict.MOVE and abs(check.mean_g - check.next_line.target_g) <= check.tolerance_g:
@@ -203,22 +234,26 @@ def wrong_line_words(guide: Guide, system: UnitSystem) -> str:
     return words.format(verdict=verdict, line=line, mass=shown.fine_mass(check.mean_g, system))
 
 
-def tolerance_words(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
-    """A feeding beside the tolerance: what every verdict on a line rests on."""
+def band_words(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
+    """What a feeding may weigh."""
     target_g = guide.weigh_in.target_mass_g or check.mean_g
-    words = translate(
-        "WeighInWords",
-        "A feeding weighs {mean}, between {low} and {high} (95 %). Tolerance: {from_mass} to {to_mass} ({target} ± "
-        "{share}).",
-    )
+    words = translate("WeighInWords", "Tolerance: {from_mass} to {to_mass} ({target} ± {share}).")
     return words.format(
-        mean=shown.fine_mass(check.mean_g, system),
-        low=shown.fine_mass(check.low_g, system),
-        high=shown.fine_mass(check.high_g, system),
         from_mass=shown.fine_mass(target_g - check.tolerance_g, system),
         to_mass=shown.fine_mass(target_g + check.tolerance_g, system),
         target=shown.mass(target_g, system),
         share=shown.percent(100 * guide.farm.tolerance_share),
+    )
+
+
+def tolerance_words(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
+    """A feeding beside the tolerance: what every verdict on a line rests on."""
+    words = translate("WeighInWords", "A feeding weighs {mean}, between {low} and {high} (95 %). {tolerance}")
+    return words.format(
+        mean=shown.fine_mass(check.mean_g, system),
+        low=shown.fine_mass(check.low_g, system),
+        high=shown.fine_mass(check.high_g, system),
+        tolerance=band_words(check, guide, system),
     )
 
 

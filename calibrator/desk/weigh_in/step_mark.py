@@ -10,7 +10,7 @@ from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide, Missing
 from calibrator.desk.how.view import how_button
-from calibrator.desk.parts import button, card, column, label, row, set_style_property, set_tone
+from calibrator.desk.parts import Tone, button, card, column, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.scoop_lines import ScoopState, scoop_state
 from calibrator.desk.theme import SPACE
@@ -23,6 +23,7 @@ from calibrator.desk.widgets.scoop_drawing import ScoopDrawing
 from calibrator.model import Step, UnitSystem
 from calibrator.science.errors import CannotCompute
 from calibrator.science.mark import Line, OldLine, OldLineVerdict
+from calibrator.science.scoop import same_line
 from calibrator.units import Kind, Quantity
 
 translate = QCoreApplication.translate
@@ -47,7 +48,7 @@ class StepMark(StepView):
         self._how = how_button(lambda: line_workings(self.guide) if self.guide else ())
         self._old = label("")
         self._old_card = card(label(self.tr("The line now on the scoop"), "quiet"), self._old)
-        self._field = QuantityField(Kind.LENGTH, desk.system, name=self.tr("Line as drawn"), required=True)
+        self._field = QuantityField(Kind.LENGTH, desk.system, name=self.tr("Line as drawn"), required=True, ruled=True)
         self._field.returnPressed.connect(self._enter)
         self._field.understood.connect(self._typed_anew)
         self._question = Question(self.tr("The line is there all the same"))
@@ -57,6 +58,7 @@ class StepMark(StepView):
         self._keep_old = button(self.tr("Keep the &old line"), self._take_old)
         caption = label(self.tr("Drawn elsewhere? Distance down the wall &from the rim:"), "quiet")
         caption.setBuddy(self._field)
+        self._would = label("")
         self._drawn = label("", tone="good")
         # Made before the picture, which stands at its left: the keys come to what is proposed first.
         side = QWidget(self)
@@ -71,6 +73,7 @@ class StepMark(StepView):
                 self._old_card,
                 row(self._as_proposed, self._keep_old, None),
                 self._drawn,
+                self._would,
                 None,
             )
         )
@@ -121,6 +124,7 @@ class StepMark(StepView):
         elif fresh:
             self._field.set_kept(drawn or None, w.drawn_line_typed)
         self._drawn_mm = drawn
+        self._say_what_it_would_weigh()
 
     def first_field(self) -> QWidget:
         if self.guide is not None and _keeps_old(self.guide):
@@ -163,6 +167,8 @@ class StepMark(StepView):
             text, tone = line_words.old_line_words(old, self.desk.system)
             if line is not None and line.struck_level and old.verdict is not OldLineVerdict.KEEP:
                 text, tone = line_words.level_instead_words(old, self.desk.system), "warn"
+            elif old.verdict is OldLineVerdict.MOVE and (before_g := guide.earlier_target_g) is not None:
+                text, tone = line_words.other_target_words(old, before_g, self.desk.system), ""
             self._old.setText(text)
             set_tone(self._old_card, tone)
 
@@ -206,8 +212,29 @@ class StepMark(StepView):
         if quantity is not None:
             self._keep(quantity)
 
+    def _say_what_it_would_weigh(self) -> None:
+        """Of a line elsewhere than proposed: what a feeding would weigh, while it is typed."""
+        guide, quantity = self.guide, self._field.quantity()
+        text, tone = (
+            self._would_weigh(guide, quantity.value) if guide and quantity and guide.signed_off is None else ("", "")
+        )
+        self._would.setText(text)
+        set_tone(self._would, tone)
+
+    def _would_weigh(self, guide: Guide, line_mm: float) -> tuple[str, Tone]:
+        line, system = guide.findings.line, self.desk.system
+        here = units.on_line_step(line_mm, system)
+        if line is None or same_line(here, units.on_line_step(line.down_wall_mm, system)):
+            return "", ""
+        try:
+            found = guide.delivers(line_mm)
+        except CannotCompute:
+            return "", ""  # said beneath the field once it is entered
+        return line_words.would_weigh_words(found, guide.farm.tolerance_share, system) if found else ("", "")
+
     def _typed_anew(self) -> None:
         self._question.hide()
+        self._say_what_it_would_weigh()
         self.typing.emit()
 
     def _keep(self, quantity: Quantity) -> None:

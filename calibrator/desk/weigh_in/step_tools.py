@@ -6,6 +6,7 @@ from collections.abc import Mapping
 
 from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 
+from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.forms.enter import on_enter
@@ -45,8 +46,9 @@ class StepTools(StepView):
         self._target.understood.connect(self.typing)
         self._nominal = self._quantity(Kind.MASS, self.tr("Check weight"), required=False, examples=CHECK_WEIGHT)
         self._reading = self._quantity(Kind.MASS, self.tr("Scale reads"), required=False, examples=CHECK_WEIGHT_READ)
-        self._old_line = self._quantity(Kind.LENGTH, self.tr("Old line"), required=False)
+        self._old_line = self._quantity(Kind.LENGTH, self.tr("Old line"), required=False, ruled=True)
         self._target_says = label("", "caution")
+        self._several_says = label("")
         self._scale_says = label("")
         self._together = label("")
         rows = (
@@ -72,9 +74,8 @@ class StepTools(StepView):
         self._scale.activated.connect(self._choose_scale)
         self._zeroed.toggled.connect(self._zero)
         on_enter(self._zeroed, self._past_zero)
-        self.body.addWidget(
-            card(form_rows(rows, FIELD_WIDTH), self._zeroed, self._target_says, self._scale_says, self._together)
-        )
+        says = (self._target_says, self._several_says, self._scale_says, self._together)
+        self.body.addWidget(card(form_rows(rows, FIELD_WIDTH), self._zeroed, *says))
         self.body.addWidget(button(self.tr("Set &up another scoop or scale"), self._set_up, "link"))
         self.body.addStretch(1)
 
@@ -154,6 +155,14 @@ class StepTools(StepView):
         hardly_meant = target_g is not None and unusual_feeding(target_g)
         self._target_says.setText(words.target_words(self.desk.system) if hardly_meant else "")
         self._target_says.setVisible(hardly_meant)
+        level_g = guide.level_about_g
+        several = target_g is not None and level_g is not None and target_g > level_g and not hardly_meant
+        self._several_says.setVisible(several)
+        if several and level_g is not None:
+            told = self.tr(
+                "The target is more than this scoop holds (about {mass} level): two or more scoopfuls a feeding."
+            )
+            self._several_says.setText(told.format(mass=shown.mass(level_g, self.desk.system)))
 
     def _judge_scale(self, guide: Guide) -> None:
         check = guide.findings.scale
@@ -174,9 +183,14 @@ class StepTools(StepView):
         return marks[-1] if marks else None
 
     def _quantity(
-        self, kind: Kind, name: str, required: bool = True, examples: Mapping[UnitSystem, str] | None = None
+        self,
+        kind: Kind,
+        name: str,
+        required: bool = True,
+        examples: Mapping[UnitSystem, str] | None = None,
+        ruled: bool = False,
     ) -> QuantityField:
-        field = QuantityField(kind, self.desk.system, name=name, required=required, examples=examples)
+        field = QuantityField(kind, self.desk.system, name=name, required=required, examples=examples, ruled=ruled)
         field.editingFinished.connect(self._take_quantities)
         field.returnPressed.connect(self._onward)
         return field

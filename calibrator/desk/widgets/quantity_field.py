@@ -16,7 +16,7 @@ from calibrator.desk.widgets.saying import Saying
 from calibrator.desk.widgets.stray_keys import SteadyLine
 from calibrator.desk.widgets.unit_sentences import sentence
 from calibrator.model import UnitSystem
-from calibrator.units import Kind, NotUnderstood, Quantity, edit_text, example, read, with_unit
+from calibrator.units import Kind, NotUnderstood, Quantity, edit_text, example, read, show_length, with_unit
 
 _LINE_AIR_PX = 2  # that Qt keeps at each side of the words in a line
 _MANY_UNITS = frozenset({Kind.MASS, Kind.VOLUME, Kind.LENGTH})  # each system has more than one unit for these
@@ -55,7 +55,8 @@ class QuantityField(QWidget):
     sets it. `editingFinished` comes before `returnPressed`, so that what was typed is taken before the page
     moves on. A number without a unit has that of the example: the usual one of the system, or of `examples`, one each,
     where the usual one would be odd. `must_name` are two units of which one must be written. `lowest` and `highest`
-    are in the kind's base unit. `note` stands beneath where there is nothing else to say.
+    are in the kind's base unit. `note` stands beneath where there is nothing else to say. Where `ruled`, the program
+    tells a value as a line is told everywhere, to the nearest division.
     """
 
     understood = Signal(object)
@@ -74,6 +75,7 @@ class QuantityField(QWidget):
         highest: float | None = None,
         examples: Mapping[UnitSystem, str] | None = None,
         note: str = "",
+        ruled: bool = False,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
@@ -87,7 +89,7 @@ class QuantityField(QWidget):
         self._example_shown = True
         self._last: Quantity | None = None
         self._line = EntryLine()
-        self._note = note
+        self._note, self._ruled = note, ruled
         self._message = Saying(self._line, note)
         self._lay_out(name)
         self._line.textEdited.connect(self._typed)
@@ -145,7 +147,9 @@ class QuantityField(QWidget):
     def set_value(self, value: float | None) -> None:
         """Fill in a value of the base unit, or clear. Left untouched, `quantity` gives back exactly it."""
         text = ""
-        if value is not None:
+        if value is not None and self._ruled:
+            text = show_length(value, self._system, decimal_comma=decimal_comma())
+        elif value is not None:
             text = edit_text(value, self._kind, self._system, decimal_comma=decimal_comma())
         self._put(text, value)
 
