@@ -6060,10 +6060,6 @@ entre {low} y {high}
         <translation>Ha&amp;cer un plan</translation>
     </message>
     <message>
-        <source>Print at 100 %, never “fit to page”. Then lay a ruler on the bars: if they are off, throw the sheet away.</source>
-        <translation>Imprima al 100 %, nunca “ajustar a la página”. Luego mida las barras con una regla: si no miden lo que dicen, tire la hoja.</translation>
-    </message>
-    <message>
         <source>&amp;Print</source>
         <translation>&amp;Imprimir</translation>
     </message>
@@ -6110,6 +6106,10 @@ entre {low} y {high}
     <message>
         <source>the printer</source>
         <translation>la impresora</translation>
+    </message>
+    <message>
+        <source>Print at 100 %, never “fit to page”. Then lay a ruler on the two bars at the foot of the sheet: if they are off, throw it away.</source>
+        <translation>Imprima al 100 %, nunca “ajustar a la página”. Luego mida con una regla las dos barras al pie de la hoja: si no miden lo que dicen, tírela.</translation>
     </message>
     <message>
         <source>Saving as PDF</source>
@@ -6378,6 +6378,14 @@ entre {low} y {high}
     <message>
         <source>Lot {lot} is needed on {day}: it is weighed in and can follow.</source>
         <translation>El {day} hace falta el lote {lot}: ya está pesado y puede seguir.</translation>
+    </message>
+    <message>
+        <source>Lot {lot} follows on {fed}, as planned; what is left would do until {day}.</source>
+        <translation>El lote {lot} sigue el {fed}, como está previsto; lo que queda alcanzaría hasta el {day}.</translation>
+    </message>
+    <message>
+        <source>What is left does until {day} only, and lot {lot} is planned from {fed} on: change over sooner.</source>
+        <translation>Lo que queda alcanza solo hasta el {day}, y el lote {lot} está previsto desde el {fed}: cambie antes.</translation>
     </message>
     <message>
         <source>That counts in {mass} of other lots.</source>
@@ -10344,6 +10352,10 @@ Sign off all the same? The record will say so.</source>
         <translation>elija</translation>
     </message>
     <message>
+        <source>The target is more than this scoop holds (about {mass} level): two or more scoopfuls a feeding.</source>
+        <translation>El peso deseado es más de lo que cabe en esta medida (unos {mass} al ras): dos o más medidas por toma.</translation>
+    </message>
+    <message>
         <source>Fills were already weighed with this scoop. To use another scoop, start a new weigh-in.</source>
         <translation>Ya se pesaron llenadas con esta medida. Para usar otra medida, empiece otra pesada.</translation>
     </message>
@@ -12858,6 +12870,14 @@ Sign off all the same? The record will say so.</source>
         <translation>{words} {delivers}</translation>
     </message>
     <message>
+        <source>It was drawn for {before} at the last lot; now the target is {target}. Draw the new line. With the old line a feeding of this lot would weigh {mass}.</source>
+        <translation>En el último lote se trazó para {before}; ahora el peso deseado es {target}. Trace la línea nueva. Con la línea anterior una toma de este lote pesaría {mass}.</translation>
+    </message>
+    <message>
+        <source>Moved: it was drawn for {before}. A feeding of this lot would have weighed {mass}.</source>
+        <translation>Movida: se trazó para {before}. Una toma de este lote habría pesado {mass}.</translation>
+    </message>
+    <message>
         <source>Moved. A feeding of this lot would have weighed {mass} ({share}).</source>
         <translation>Movida. Una toma de este lote habría pesado {mass} ({share}).</translation>
     </message>
@@ -12868,6 +12888,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>A feeding to a line there would weigh {mass} ({share} against the target). Measure from the rim down along the wall, not from the bottom up. Is the line really there?</source>
         <translation>Una toma hasta una línea ahí pesaría {mass} ({share} contra lo deseado). Mida desde el borde hacia abajo por la pared, no desde el fondo hacia arriba. ¿De veras está ahí la línea?</translation>
+    </message>
+    <message>
+        <source>A feeding to it would weigh {mass} ({share}): outside the tolerance.</source>
+        <translation>Una toma hasta ella pesaría {mass} ({share}): fuera de la tolerancia.</translation>
+    </message>
+    <message>
+        <source>A feeding to it would weigh {mass} ({share}): within the tolerance.</source>
+        <translation>Una toma hasta ella pesaría {mass} ({share}): dentro de la tolerancia.</translation>
     </message>
     <message>
         <source>The new line is right: a feeding is within the tolerance.</source>
@@ -12910,8 +12938,12 @@ Sign off all the same? The record will say so.</source>
         <translation>{verdict} Se firmaría la línea a {line}, con {mass} por toma. ¿Seguir con ella?</translation>
     </message>
     <message>
-        <source>A feeding weighs {mean}, between {low} and {high} (95 %). Tolerance: {from_mass} to {to_mass} ({target} ± {share}).</source>
-        <translation>Una toma pesa {mean}, entre {low} y {high} (95 %). Tolerancia: {from_mass} a {to_mass} ({target} ± {share}).</translation>
+        <source>Tolerance: {from_mass} to {to_mass} ({target} ± {share}).</source>
+        <translation>Tolerancia: {from_mass} a {to_mass} ({target} ± {share}).</translation>
+    </message>
+    <message>
+        <source>A feeding weighs {mean}, between {low} and {high} (95 %). {tolerance}</source>
+        <translation>Una toma pesa {mean}, entre {low} y {high} (95 %). {tolerance}</translation>
     </message>
     <message>
         <source>Leveled by a shake, the powder packs {percent} denser than struck level.</source>
