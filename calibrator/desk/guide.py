@@ -185,12 +185,13 @@ class Guide:
         return keep_or_wait(self._outbox, keep, entry, instead)
 
     def next_bag(self, way: FillWay) -> int:
-        """The bag for the next fill: two from each in turn; then a further one where that helps, and the last one
-        again where the plan is done and nothing more is wanted."""
+        """The bag for the next fill: two from each in turn; then a further one each time where that helps, and the
+        last one again where the plan is done and nothing more is wanted."""
         counted = [fill.bag for fill in self.fills_of(way) if fill.counts]
         if not counted:
             return 1
-        if counted.count(counted[-1]) % FILLS_PER_BAG:
+        beyond_plan = counted[-1] > self.bags_at_hand and self._other_bags_help(way)
+        if counted.count(counted[-1]) % FILLS_PER_BAG and not beyond_plan:
             return counted[-1]
         undipped = next(bag for bag in count(1) if bag not in counted)
         if undipped <= self.bags_at_hand or (self._other_bags_help(way) and undipped <= self._bags_there):

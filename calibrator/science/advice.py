@@ -124,7 +124,8 @@ def plan(outlook: Outlook, scoopfuls: Sequence[int], wanted_share: float) -> tup
     """The fewest further fills until the half-width can be expected to be `wanted_share` of the mean, and
     whether they must come from other bags, as far as the lot has any; going on with the same bags where that takes
     no more. Where how bags differ is seen from these bags alone, a further bag tells that better as well, so there
-    each bag gets two scoopfuls at most before the next is opened. None where `MOST_MORE` would not do."""
+    no bag gets a third scoopful before the next is opened, nor a further bag its second where others do as well.
+    None where `MOST_MORE` would not do."""
     spare = outlook.spare_bags(len(scoopfuls))
 
     def others(more: int) -> bool:
@@ -136,8 +137,10 @@ def plan(outlook: Outlook, scoopfuls: Sequence[int], wanted_share: float) -> tup
 
     other = _fewest(others, MOST_MORE)
     same = _fewest(same_ones, other or MOST_MORE)
-    if other is not None and spare and outlook.rule == IntervalRule.BAG_MEANS and min(scoopfuls) > 1:
-        return other, True
+    if other is not None and spare and outlook.rule == IntervalRule.BAG_MEANS:
+        as_well = same is None or other <= same
+        if min(scoopfuls) > 1 or (max(scoopfuls) > 1 and as_well):
+            return other, True
     return (same, False) if same is not None else (other, True)
 
 

@@ -78,6 +78,11 @@ def test_after_the_proposed_bags_a_further_one_is_proposed_where_it_helps(guide:
     assert level is not None
     assert level.advice.from_other_bags
     assert guide.next_bag(FillWay.LEVEL) == 5
+    guide.add_fill(FillWay.LEVEL, 5, 330.0, "")  # "each from a bag not yet dipped" holds for the second one too
+    level = guide.findings.level
+    assert level is not None
+    assert level.advice.from_other_bags
+    assert guide.next_bag(FillWay.LEVEL) == 6
 
 
 def test_a_lone_package_is_the_only_bag(guide: Guide, yard: Yard) -> None:
