@@ -185,6 +185,14 @@ def scrolled(inner: QWidget, area: QScrollArea | None = None) -> QScrollArea:
     return area
 
 
+def read_by_keys(area: QScrollArea, name: str) -> QScrollArea:
+    """Have words and pictures without a field among them come under Tab as one, so that the keys scroll them."""
+    area.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+    area.setProperty("kind", "reading")
+    area.setAccessibleName(name)
+    return area
+
+
 def framed(window: QWidget) -> QVBoxLayout:
     """The layout of a page or a dialog: the same air along the edges of all of them."""
     body = QVBoxLayout(window)

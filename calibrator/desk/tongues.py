@@ -40,7 +40,7 @@ def thinks_metric() -> bool:
 
 def usual_paper(units: UnitSystem) -> Paper:
     """What a new farm most likely has in its printer: many countries that measure in g and L print on Letter."""
-    country = QLocale.territoryToCode(QLocale.system().territory())
+    country = QLocale.territoryToCode(QLocale().territory())  # of the language chosen, where this computer tells none
     letter = units is UnitSystem.FARM or country in _LETTER_COUNTRIES
     return Paper.LETTER if letter else Paper.A4
 

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLineEdit,
     QMainWindow,
+    QScrollArea,
     QStackedWidget,
     QWidget,
 )
@@ -137,7 +138,6 @@ class Window(QMainWindow):
         self.setCentralWidget(middle)
         self._notice = Notice(self)
         self._notice.not_opened.connect(self._say_not_opened)
-        cast(QApplication, QApplication.instance()).focusChanged.connect(self._focus_moved)
         self._name_farm()
         self.watch = Watch(desk, self)
         self.watch.looked.connect(self._looked)
@@ -146,6 +146,7 @@ class Window(QMainWindow):
         desk.said.connect(self._say)
         desk.saved.connect(self._say)
         desk.done.connect(self._say_undoable)
+        cast(QApplication, QApplication.instance()).focusChanged.connect(self._focus_moved)
         self._theme = the_theme()
         self._theme.changed.connect(self._repaint)
         self._show_away()
@@ -186,6 +187,21 @@ class Window(QMainWindow):
         if there is None or not inside or there.focusPolicy() == Qt.FocusPolicy.NoFocus:
             self.rail.farms.setFocus(Qt.FocusReason.OtherFocusReason)
             self.focusNextChild()
+
+    def _focus_moved(self) -> None:
+        if not QApplication.mouseButtons():  # a click has found its place, and must not have it moved away
+            QTimer.singleShot(0, self, self._bring_into_view)  # what was just opened has no place before
+        if self._notice.isVisible() and isinstance(self.focusWidget(), TYPED_IN):
+            self._place_notice()
+
+    def _bring_into_view(self) -> None:
+        """What the keys are at is seen: Tab goes round from the last to the first, Enter into what was folded up."""
+        there = QApplication.focusWidget()
+        above = there.parentWidget() if there is not None and self.isAncestorOf(there) else None
+        while there is not None and above is not None and above is not self:
+            if isinstance(above, QScrollArea):
+                above.ensureWidgetVisible(there, SPACE, 6 * SPACE)
+            above = above.parentWidget()
 
     def _load(self, key: str, thing_id: str) -> None:
         """A page that is not made yet takes a moment: its button lights up and a word stands there meanwhile."""
@@ -390,7 +406,3 @@ class Window(QMainWindow):
         at = self.focusWidget()
         typed_in = QRect(at.mapTo(self, QPoint(0, 0)), at.size()) if isinstance(at, TYPED_IN) else QRect()
         self._notice.place(gap, typed_in)
-
-    def _focus_moved(self) -> None:
-        if self._notice.isVisible() and isinstance(self.focusWidget(), TYPED_IN):
-            self._place_notice()

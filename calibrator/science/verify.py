@@ -40,7 +40,8 @@ class LineCheck:
     (`Outlook.may_stop`), and the whole interval lies within target ± `tolerance_g`. Move: it does not, it leaves out
     the target, and the ruler's division nearest to `next_line` brings a feeding nearer. Outside the tolerance without
     such a division: as near as ruled. Else weigh more: the interval reaches over a limit of the tolerance.
-    `next_line` is the line that these fills call for; `within_reach` is False where more fills can hardly tell.
+    `next_line` is the line that these fills call for, `moved_g` what a feeding to the ruler's division nearest to it
+    would weigh; `within_reach` is False where more fills can hardly tell.
     """
 
     mean_g: float
@@ -53,9 +54,15 @@ class LineCheck:
     more_fills: int
     from_other_bags: bool
     next_line: Line
+    moved_g: float
     result: LevelResult
     tolerance_g: float
     within_reach: bool = True
+
+    @property
+    def is_inside(self) -> bool:
+        """Does the mean lie within the tolerance, sure or not?"""
+        return abs(self.mean_g - self.next_line.target_g) <= self.tolerance_g
 
     @property
     def before_g(self) -> float:
@@ -179,6 +186,7 @@ def check_line(
         more_fills=more,
         from_other_bags=other,
         next_line=next_line,
+        moved_g=moved_g,
         result=result,
         tolerance_g=tolerance_g,
         within_reach=reach,

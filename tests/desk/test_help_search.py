@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import QLabel
+from PySide6.QtWidgets import QAbstractScrollArea, QLabel
 from pytestqt.qtbot import QtBot
 from speaking import speaking
 
@@ -138,3 +138,15 @@ def test_spanish_is_found_without_its_accents(qtbot: QtBot, desk: Desk) -> None:
         qtbot.keyClicks(page.finder, "refractometro")
         assert page.results.count() >= 2
         assert "refractómetro" in page.results.item(0).text().lower()
+
+
+@pytest.mark.parametrize("tab", [0, 1, 2])
+def test_each_part_is_scrolled_by_keys(qtbot: QtBot, page: HelpPage, tab: int) -> None:
+    page.tabs.setCurrentIndex(tab)
+    page.tabs.tabBar().setFocus()
+    qtbot.keyClick(page.tabs.tabBar(), Qt.Key.Key_Tab)
+    area = page.tabs.currentWidget()
+    assert isinstance(area, QAbstractScrollArea)
+    assert area.hasFocus()
+    qtbot.keyClick(area, Qt.Key.Key_PageDown)
+    assert area.verticalScrollBar().value() > 0

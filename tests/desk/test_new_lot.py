@@ -151,3 +151,15 @@ def test_tab_goes_from_the_weight_to_the_price(qtbot: QtBot, desk: Desk) -> None
     qtbot.keyClicks(form.mass.line, "50 lb\t")
     qtbot.keyClicks(QApplication.focusWidget(), "71")
     assert (form.mass.text(), form.price.text()) == ("50 lb", "71")
+
+
+def test_tab_goes_from_field_to_field_as_they_stand(qtbot: QtBot, desk: Desk) -> None:
+    """A number of bags came last, and 40 of them became bags of 40 lb."""
+    form = LotForm(desk)
+    qtbot.addWidget(form)
+    form.load(None)
+    form.show()
+    form.package.setFocus()
+    for field in (form.count, form.mass):
+        form.focusNextChild()
+        assert form.focusWidget() is field.line

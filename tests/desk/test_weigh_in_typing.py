@@ -259,6 +259,19 @@ def test_once_enough_is_known_the_bag_stays(window: Window) -> None:
     assert view._bag.value() == 4
 
 
+def test_enter_with_nothing_left_to_type_comes_to_next(window: Window) -> None:
+    page, view = opened(window, Step.FILLS_TO_MARK)
+    enter("10.0")
+    enter("")
+    assert view._weight.line.hasFocus()  # more are planned
+    assert view._says.text()
+    for text in ("10.1", "9.9", "10.0", "10.0", "10.1", "10.0", "9.9"):
+        enter(text)
+    enter("")
+    assert page._next.hasFocus()
+    assert not view._says.text()
+
+
 def test_from_across_the_room_the_mean_is_named_the_line_can_be_moved_and_escape_leaves(window: Window) -> None:
     page, view = opened(window, Step.FILLS_TO_MARK)
     panel = view._panel

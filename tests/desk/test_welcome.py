@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from contextlib import ExitStack
 from typing import Any
 
 import pytest
@@ -351,14 +352,16 @@ def test_the_number_of_bags_is_asked_and_may_stay_open(
     [("DE", True, Paper.A4), ("DE", False, Paper.LETTER), ("MX", True, Paper.LETTER), ("US", False, Paper.LETTER)],
 )
 def test_a_new_farm_gets_the_paper_of_its_country_and_an_old_one_keeps_its_own(
-    qtbot: QtBot, empty_desk: Desk, monkeypatch: pytest.MonkeyPatch, country: str, metric: bool, paper: Paper
+    qtbot: QtBot, empty_desk: Desk, country: str, metric: bool, paper: Paper
 ) -> None:
-    class There(QLocale):
-        @staticmethod
-        def system() -> QLocale:
-            return QLocale(QLocale.Language.English, QLocale.codeToTerritory(country))
+    before = QLocale()
+    with ExitStack() as after:
+        after.callback(QLocale.setDefault, before)
+        QLocale.setDefault(QLocale(QLocale.Language.English, QLocale.codeToTerritory(country)))
+        check_paper(qtbot, empty_desk, metric, paper)
 
-    monkeypatch.setattr("calibrator.desk.tongues.QLocale", There)
+
+def check_paper(qtbot: QtBot, empty_desk: Desk, metric: bool, paper: Paper) -> None:
     page = opened(qtbot, empty_desk)
     (page.farm_step.metric_units if metric else page.farm_step.farm_units).setChecked(True)
     add_farm(qtbot, page)
@@ -367,3 +370,41 @@ def test_a_new_farm_gets_the_paper_of_its_country_and_an_old_one_keeps_its_own(
     (page.farm_step.farm_units if metric else page.farm_step.metric_units).setChecked(True)
     page.keep()
     assert [farm.paper for farm in empty_desk.records.every(Farm)] == [paper]
+
+
+def test_another_language_stays_at_the_step_where_it_was_chosen(qtbot: QtBot, empty_desk: Desk) -> None:
+    """The farm was kept already, so the window made anew went on with the scale."""
+    page = opened(qtbot, empty_desk)
+    add_farm(qtbot, page)
+    page._back()
+    page.farm_step._carry_over()
+    anew = WelcomePage(empty_desk)
+    qtbot.addWidget(anew)
+    anew.reload()
+    anew.open("")
+    assert anew.step is FirstStep.FARM
+    anew.open("")  # whoever comes back to the set-up goes on with what is missing
+    assert anew.step is FirstStep.SCALE
+
+
+def test_an_arrow_key_changes_no_language_in_passing(
+    qtbot: QtBot, empty_desk: Desk, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    page = opened(qtbot, empty_desk)
+    box = page.farm_step.language.box
+    before, shown = box.currentIndex(), []
+    monkeypatch.setattr(box, "showPopup", lambda: shown.append(True))
+    qtbot.keyClick(box, Qt.Key.Key_Down)
+    assert box.currentIndex() == before
+    assert shown
+
+
+def test_enter_stays_where_something_is_to_be_mended(qtbot: QtBot, empty_desk: Desk) -> None:
+    page = opened(qtbot, empty_desk)
+    add_farm(qtbot, page)
+    step = page.scale_form.step
+    step.line.setFocus()
+    qtbot.keyClicks(step.line, ".1")
+    qtbot.keyClick(step.line, Qt.Key.Key_Return)
+    assert page.focusWidget() is step.line
+    assert step.message

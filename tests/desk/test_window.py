@@ -11,12 +11,13 @@ from answers import Answers
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QIcon, QImage
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QPushButton, QScrollArea
+from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton, QScrollArea, QWidget
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.language_form import LanguageForm
 from calibrator.desk.mistakes import MistakeHook
+from calibrator.desk.pages.tables import NEW_PLAN
 from calibrator.desk.pages.today import TodayPage
 from calibrator.desk.pictograms import PICTURES, SIZE, pictogram
 from calibrator.desk.theme import the_theme, tokens
@@ -246,3 +247,18 @@ def test_the_picture_of_a_page_stands_apart_and_takes_up_the_colours(window: Win
         assert window.rail.buttons[key].icon().pixmap(SIZE).toImage() == drawn(key, QIcon.State.Off)
     finally:
         the_theme().force(dark=None)
+
+
+def test_what_the_keys_come_to_is_scrolled_into_view(window: Window, qtbot: QtBot) -> None:
+    """Tab goes round from the last field to the first, which lay above."""
+    window.resize(1024, 700)
+    window.show_page("tables", NEW_PLAN)
+    page = window.current_page
+    lines = [line for line in page.findChildren(QLineEdit) if line.isVisible()]
+    for line in (lines[-1], lines[0]):
+        line.setFocus()
+        qtbot.waitUntil(lambda line=line: whole_in_view(line))
+
+
+def whole_in_view(widget: QWidget) -> bool:
+    return widget.visibleRegion().boundingRect() == widget.rect()

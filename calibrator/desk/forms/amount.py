@@ -59,7 +59,14 @@ class Amount(Captioned):
         self.box.show_example(example)
         self.box.line.textEdited.connect(self.edited)
         self.box.editingFinished.connect(self.finished)
-        self.box.returnPressed.connect(self.entered)
+        self.box.returnPressed.connect(self._entered)
+
+    def _entered(self) -> None:
+        """Enter goes on, unless there is something here to mend."""
+        if self.text() and self.box.problem():
+            self.line.selectAll()
+        else:
+            self.entered.emit()
 
     @property
     def line(self) -> QLineEdit:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSignalBlocker, Signal
+from PySide6.QtCore import QSignalBlocker, Qt, Signal
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
@@ -25,7 +26,7 @@ class ScreenLanguage(Captioned):
 
     def __init__(self, desk: Desk) -> None:
         self._desk = desk
-        self.box = CalmBox()
+        self.box = _Languages()
         # Blank is first: whoever never chose follows the system.
         self.box.addItem("", "")
         for code in LANGUAGES:
@@ -50,6 +51,16 @@ class ScreenLanguage(Captioned):
         if wanted != self._desk.settings.now.screen_language:
             self.about_to_change.emit()
             self._desk.speak(wanted)
+
+
+class _Languages(CalmBox):
+    """The arrow keys open the list: each language that they went past would make the whole window anew."""
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() in (Qt.Key.Key_Up, Qt.Key.Key_Down):
+            self.showPopup()
+        else:
+            super().keyPressEvent(event)
 
 
 class LanguageForm(QWidget):

@@ -187,7 +187,9 @@ class LotForm(Form[Lot]):
 
     def _lay_out(self) -> None:
         kind = Captioned(self.tr("Comes in"), self.package)
-        packages = row(kind, column(self.mass, self.masses), self.price, spacing=24)
+        each = (column(self.mass, self.masses), self.price)
+        # Put in later, a field would come under Tab after all the others.
+        packages = row(kind, *each, spacing=24) if self._brief else row(kind, self.count, *each, spacing=24)
         later = column(
             packages,
             row(self.supplier, self.plant_code, Captioned(self.tr("Agglomerated"), self.agglomerated), spacing=24),
@@ -199,8 +201,8 @@ class LotForm(Form[Lot]):
         later.setContentsMargins(0, 0, 0, 0)
         self._later.setLayout(later)
         names = row(self.number, self.product, spacing=24)
-        days = row(self.arrived_on, self.made_on, spacing=24)
-        (days if self._brief else packages).insertWidget(1, self.count)
+        arrived = (self.arrived_on, self.count) if self._brief else (self.arrived_on,)
+        days = row(*arrived, self.made_on, spacing=24)
         add_all(self.body, (names, days, self._later, self.medicated, self._caution, self._trouble))
         self.body.addStretch(1)
 

@@ -69,7 +69,7 @@ class ScoopForm(Form[Scoop]):
         self.temperature = Amount(desk, temperature, Kind.TEMPERATURE, lowest=0, highest=100, example=False)
         self.forget_water = QCheckBox(self.tr("Leave out the earlier water weighing"))
         self._step_g = COARSE_G
-        self._by_dimensions, self._by_water = Held(lines=TOLD_LINES), label("")
+        self._by_dimensions, self._by_water = Held(lines=TOLD_LINES), Held(lines=TOLD_LINES)
         self._difference = label("", "caution")
         self._trouble = label("", tone="bad")
         self.question = Question(self.tr("Yes, that is right"), narrow=True)
@@ -153,12 +153,13 @@ class ScoopForm(Form[Scoop]):
         self.fields.beside.addWidget(self._comes_to(), 3)
         self._water_part = QWidget()
         how = self.tr(
-            "Better still: fill it to the rim with water and weigh the water, three times. Without water "
-            "the dimensions count."
+            "Better still: bring the scale to zero with the empty scoop on it, fill it to the rim with water and "
+            "weigh, three times. Without water the dimensions count."
         )
         water = column(
             label(self.tr("Volume from water"), "heading"),
             label(how, "quiet"),
+            self._by_water,
             row(*self.waters, spacing=12),
             _thirds(1, self.temperature),
             self.forget_water,
@@ -166,8 +167,7 @@ class ScoopForm(Form[Scoop]):
         water.setContentsMargins(0, 0, 0, 0)
         self._water_part.setLayout(water)
         names = row(self.name, self.told_by, spacing=24)
-        # What the water comes to is last: right beneath its weighings, and nothing stands under it to be moved.
-        parts = (names, self.fields, _thirds(2, self._replaces), self._water_part, self._by_water, self._difference)
+        parts = (names, self.fields, _thirds(2, self._replaces), self._water_part, self._difference)
         add_all(self.body, parts)
 
     def _comes_to(self) -> QWidget:
@@ -295,10 +295,13 @@ class ScoopForm(Form[Scoop]):
         else:
             text = self.tr("By its dimensions it holds {volume}, 95 % sure.")
             self._by_dimensions.setText(text.format(volume=self._in_words(found.dimensions)))
-        self._by_water.setVisible(found is not None and found.water is not None)
+        text = ""
         if found and found.water:
             text = self.tr("By water it holds {volume}, 95 % sure. This is what counts.")
-            self._by_water.setText(text.format(volume=self._in_words(found.water)))
+            if not self._masses():
+                text = self.tr("Weighed before: by water it holds {volume}, 95 % sure. It counts until weighed anew.")
+            text = text.format(volume=self._in_words(found.water))
+        self._by_water.setText(text)
         self._difference.setVisible(bool(found and found.check and not found.check.agrees))
         if found and found.difference_pct is not None:
             text = self.tr(

@@ -22,7 +22,7 @@ from calibrator.desk.help.manual import Manual
 from calibrator.desk.help.search import Topic, excerpt, found, near
 from calibrator.desk.help.view import all_handiwork
 from calibrator.desk.page import Page
-from calibrator.desk.parts import label, row, scrolled
+from calibrator.desk.parts import label, read_by_keys, row, scrolled
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.stray_keys import SteadyLine
 
@@ -50,8 +50,8 @@ class HelpPage(Page):
         self.tabs.setAccessibleName(self.tr("Parts of the help"))
         self.tabs.tabBar().setAccessibleName(self.tabs.accessibleName())
         self._hands, self._words, self.manual = all_handiwork(all_of_them(), desk), _words(), Manual()
-        self.tabs.addTab(self._hands, self.tr("How it is done"))
-        self.tabs.addTab(self._words, self.tr("What the words mean"))
+        for area, name in ((self._hands, self.tr("How it is done")), (self._words, self.tr("What the words mean"))):
+            self.tabs.addTab(read_by_keys(area, name), name)
         self.tabs.addTab(self.manual, self.tr("Manual"))
         self.results = QListWidget()
         self.results.setAccessibleName(self.tr("What was found"))
@@ -122,7 +122,7 @@ class HelpPage(Page):
             self.manual.bring_up(topic.place)
         else:
             _bring_up(self._hands if topic.tab == HANDS else self._words, topic)
-        self.tabs.tabBar().setFocus(Qt.FocusReason.OtherFocusReason)
+        self.tabs.currentWidget().setFocus(Qt.FocusReason.OtherFocusReason)
 
 
 class _Finder(SteadyLine):

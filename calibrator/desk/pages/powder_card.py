@@ -66,13 +66,21 @@ class PowderCard(QFrame):
             trouble = in_words(error)
         unknown = self.found is None and not trouble
         if unknown:
-            trouble = self.tr("How many bags of this lot came, and how heavy they are, is not entered.")
+            trouble = self._missing_of(self._lot)
         self._tell(trouble)
         for widget in (self.count, self.keep_button):
             widget.setVisible(self._lot is not None and self._lot.package_mass_g is not None)
         self.enter.setVisible(unknown)
         tote = self._lot is not None and self._lot.package is PackageKind.TOTE
         self.count.rename(self.tr("Totes left this morning") if tote else self.tr("Bags left this morning"))
+
+    def _missing_of(self, lot: Lot | None) -> str:
+        count, mass = (lot.package_count, lot.package_mass_g) if lot is not None else (None, None)
+        if count is not None and mass is None:
+            return self.tr("How heavy the bags of this lot are is not entered.")
+        if mass is not None and count is None:
+            return self.tr("How many bags of this lot came is not entered.")
+        return self.tr("How many bags of this lot came, and how heavy they are, is not entered.")
 
     def pending(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""

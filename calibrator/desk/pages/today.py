@@ -104,9 +104,9 @@ class TodayPage(Page):
             words = self.tr("To mix today: no plan yet. From one come the batch tables and the wall chart.")
             self._add(self.what_to_do.leading(words, self.tr("Make a plan"), "tables", NEW_PLAN))
         take_turn(self._waiting_heading, *self.rows)
-        for line in self.rows:
-            if line.words == had:
-                line.button.setFocus(Qt.FocusReason.OtherFocusReason)
+        if had and self.rows:  # what was there may be done: then the keys go on with what comes first now
+            line = next((line for line in self.rows if line.words == had), self.rows[0])
+            line.button.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _add(self, told: Told) -> None:
         made = WaitingRow(told, not self.rows)

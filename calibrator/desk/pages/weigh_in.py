@@ -83,6 +83,7 @@ class WeighInPage(Page):
         view = self._step_view(step)
         view.ready.connect(self.next_step)
         view.wanted.connect(self.open_step)
+        view.finished.connect(self._to_next)
         view.typing.connect(self._show_missing)
         if (work := of_step(step)) is not None:
             view.show_how(work)
@@ -261,6 +262,11 @@ class WeighInPage(Page):
         self._next.setVisible(step != STEPS[-1])
         self._show_missing()
         set_style_property(self._next, "kind", "" if view.has_lit_button else "main")
+
+    def _to_next(self) -> None:
+        """Enter with nothing left to type: the button that goes on has the keys, and one Enter more presses it."""
+        if self._next.isEnabled():
+            self._next.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _show_missing(self) -> None:
         """What is still needed, less what stands in the field that is being filled in."""

@@ -108,6 +108,7 @@ class WelcomePage(Page):
         self.title.setText(self.tr("Welcome"))
         self.body.removeWidget(self.title)
         self._step: FirstStep | None = None
+        self._stays = False  # the window was made anew in another language, at the step that was open
         self.farm_step = FarmStep(desk)
         self._scale = Later(lambda: self._ends(ScaleForm(desk, self.tr("Kitchen scale"))))
         self._scoop = Later(lambda: self._ends(ScoopForm(desk)))
@@ -144,10 +145,17 @@ class WelcomePage(Page):
 
     def reload(self) -> None:
         if self._step is None:
-            self._show(first_step(self.desk.records, self.desk.farm) or FirstStep.LOT)
+            self._stays = isinstance(self.desk.carried, Farm)
+            self._show(FirstStep.FARM if self._stays else self._missing())
 
     def open(self, thing_id: str) -> None:
-        self._show(first_step(self.desk.records, self.desk.farm) or FirstStep.LOT)
+        if self._stays:
+            self._stays = False
+            return
+        self._show(self._missing())
+
+    def _missing(self) -> FirstStep:
+        return first_step(self.desk.records, self.desk.farm) or FirstStep.LOT
 
     def _ends(self, form: F) -> F:
         """Enter in the last field of a step keeps it, as in the only field of the first."""

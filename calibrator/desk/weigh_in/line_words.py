@@ -153,7 +153,10 @@ def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str
         return translate("WeighInWords", "The new line is right: a feeding is within the tolerance."), "good"
     if check.verdict == LineVerdict.MOVE:
         words = translate("WeighInWords", "Move the line to {down} down the wall from the rim, and weigh to it again.")
-        return words.format(down=unbroken(shown.length(check.next_line.down_wall_mm, system))), "bad"
+        if check.is_inside:
+            words = translate("WeighInWords", "Better move the line to {down} down the wall, and weigh to it again.")
+        down = unbroken(shown.length(check.next_line.down_wall_mm, system))
+        return words.format(down=down), "warn" if check.is_inside else "bad"
     if check.verdict == LineVerdict.AS_NEAR_AS_RULED:
         if stays:
             return translate(
@@ -189,11 +192,11 @@ def check_reason(check: LineCheck, guide: Guide, system: UnitSystem, *, mean_abo
     told = [band_words(check, guide, system) if mean_above and same else tolerance_words(check, guide, system)]
     if check.verdict == LineVerdict.WEIGH_MORE and guide.plan_is_open(check.result):
         told.insert(0, plan_words(check.result, guide))
-    if check.verdict == LineVerdict.MOVE and abs(check.mean_g - check.next_line.target_g) <= check.tolerance_g:
+    if check.verdict == LineVerdict.MOVE and check.is_inside:
         words = translate(
             "WeighInWords", "It is surely not {target}, though; with the new line it would be about {mass}."
         )
-        target, mass = check.next_line.target_g, check.next_line.feeding_g
+        target, mass = check.next_line.target_g, check.moved_g
         told.append(
             words.format(target=unbroken(shown.mass(target, system)), mass=unbroken(shown.fine_mass(mass, system)))
         )

@@ -274,6 +274,10 @@ class StepFills(StepView):
     def _enter(self) -> None:
         quantity = self._weight.quantity() or self._as_sent()
         guide = self.guide
+        if guide is not None and not self.pending() and self._is_enough(guide):
+            self._weight.set_typed("")  # without the remark that nothing is typed
+            self.finished.emit()
+            return
         if guide is None or quantity is None:
             self._weight.setFocus()
             self._weight.line.selectAll()  # what is typed next takes the place of what was refused
@@ -289,6 +293,9 @@ class StepFills(StepView):
             )
         self._weight.setFocus()
         self._weight.line.selectAll()
+
+    def _is_enough(self, guide: Guide) -> bool:
+        return bool(guide.fills_of(self._way)) and not (more_fills_advised(guide, self._way) or guide.line_should_move)
 
     def _is_answered(self, guide: Guide, quantity: Quantity) -> bool:
         """A weight that is only unlikely is asked about in the page: the next one can be typed over it."""

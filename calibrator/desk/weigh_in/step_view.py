@@ -16,12 +16,14 @@ from calibrator.desk.widgets.quantity_field import QuantityField
 
 class StepView(QWidget):
     """One step: what to do with the hands, the fields, what came of it. `ready` asks for the next step, `wanted` for
-    the one named, `typing` tells that a field with what is still needed is being filled in.
+    the one named, `typing` tells that a field with what is still needed is being filled in, `finished` that Enter found
+    nothing more to do here.
     """
 
     ready = Signal()
     typing = Signal()
     wanted = Signal(str)
+    finished = Signal()
     closes = True  # once it is signed off, there is nothing to do here
 
     def __init__(self, desk: Desk, hands: str) -> None:

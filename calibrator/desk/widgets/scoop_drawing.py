@@ -321,7 +321,13 @@ class ScoopDrawing(QWidget):
         """The name, the distance large, the same in the other unit; down from where, the drawing shows."""
         first, second = line_in_both(down_wall_mm or 0.0, self._system)
         figure = ui_font(FIGURE, QFont.Weight.Bold)
-        return [(name, _font(True)), (first, figure), (f"({second})", _font(False)), *((t, _font(False)) for t in more)]
+        also = [f"({second})"] if self._two_rulers else []
+        return [(name, _font(True)), (first, figure), *((t, _font(False)) for t in (*also, *more))]
+
+    @property
+    def _two_rulers(self) -> bool:
+        """A ruler in inches has millimetres on its other edge; where people measure in mm nobody looks for inches."""
+        return self._system is UnitSystem.FARM
 
     def _old_words(self) -> list[str]:
         if self._old_mm is None or self._level(self._old_mm) is None:
@@ -333,7 +339,7 @@ class ScoopDrawing(QWidget):
             return []
         old, new = (on_line_step(mm, self._system) for mm in (self._old_mm, self._new_mm))
         first, second = (show_move(old, new, system) for system in (self._system, other_system(self._system)))
-        distance = f"{first} ({second})"
+        distance = f"{first} ({second})" if self._two_rulers else first
         if distance == self._length(0.0):
             return [self.tr("stays where it is")]
         if self._new_mm > self._old_mm:
@@ -346,7 +352,7 @@ class ScoopDrawing(QWidget):
 
     def _length(self, mm: float) -> str:
         first, second = line_in_both(mm, self._system)
-        return f"{first} ({second})"
+        return f"{first} ({second})" if self._two_rulers else first
 
     def _level(self, down_wall_mm: float | None) -> float | None:
         if self._shape is None or down_wall_mm is None:
