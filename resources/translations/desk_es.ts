@@ -6340,6 +6340,14 @@ entre {low} y {high}
         <translation>Costales por la mañana</translation>
     </message>
     <message>
+        <source>How heavy the bags of this lot are is not entered.</source>
+        <translation>Falta anotar cuánto pesa cada costal de este lote.</translation>
+    </message>
+    <message>
+        <source>How many bags of this lot came is not entered.</source>
+        <translation>Falta anotar cuántos costales de este lote llegaron.</translation>
+    </message>
+    <message>
         <source>a count of bags</source>
         <translation>un conteo de costales</translation>
     </message>
@@ -8441,6 +8449,10 @@ entre {low} y {high}
         <translation>{number}.ª pesada</translation>
     </message>
     <message>
+        <source>Better still: bring the scale to zero with the empty scoop on it, fill it to the rim with water and weigh, three times. Without water the dimensions count.</source>
+        <translation>Mejor aún: ponga la báscula en cero con la medida vacía encima, llénela de agua hasta el borde y pese; tres veces. Sin agua cuentan las dimensiones.</translation>
+    </message>
+    <message>
         <source>By its dimensions it holds {volume}, 95 % sure.</source>
         <translation>Por sus dimensiones le caben {volume} (intervalo del 95 %).</translation>
     </message>
@@ -8455,10 +8467,6 @@ entre {low} y {high}
     <message>
         <source>Yes, that is right</source>
         <translation>Sí, está bien</translation>
-    </message>
-    <message>
-        <source>Better still: fill it to the rim with water and weigh the water, three times. Without water the dimensions count.</source>
-        <translation>Mejor todavía: llénela de agua hasta el borde y pese el agua, tres veces. Sin agua cuentan las dimensiones.</translation>
     </message>
     <message>
         <source>Volume from water</source>
@@ -8479,6 +8487,10 @@ entre {low} y {high}
     <message>
         <source>The drawing and the volume appear once every measure is there.</source>
         <translation>El dibujo y el volumen aparecen cuando están todas las dimensiones.</translation>
+    </message>
+    <message>
+        <source>Weighed before: by water it holds {volume}, 95 % sure. It counts until weighed anew.</source>
+        <translation>Ya pesada: con agua le caben {volume} (intervalo del 95 %). Eso cuenta hasta que se pese de nuevo.</translation>
     </message>
     <message>
         <source>Dimensions and water differ by {percent}. Measure the inside once more, and see that the scale was zeroed with the empty scoop on it.</source>
@@ -12904,6 +12916,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>Move the line to {down} down the wall from the rim, and weigh to it again.</source>
         <translation>Mueva la línea a {down} del borde y pese otra vez hasta ella.</translation>
+    </message>
+    <message>
+        <source>Better move the line to {down} down the wall, and weigh to it again.</source>
+        <translation>Conviene mover la línea a {down} del borde, por la pared, y pesar otra vez hasta ella.</translation>
     </message>
     <message>
         <source>Keep the line, though a feeding is outside the tolerance: no other division of the ruler is nearer. A narrower scoop would do better.</source>
