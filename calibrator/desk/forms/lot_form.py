@@ -69,6 +69,8 @@ class LotForm(Form[Lot]):
         self.medicated = QCheckBox(self.tr("Medicated powder"))
         self.note = TextField(self.tr("Note"), longest=LONGEST_NOTE)
         self._label_told = label("", "quiet")
+        two_lines = 2 * self._label_told.fontMetrics().lineSpacing()
+        self._label_told.setMinimumHeight(two_lines)  # another product's words move nothing beneath them
         self._carried: Composition | None = None
         """What the fields hold of the label of an earlier lot, as long as nobody types into them."""
         self._trouble = label("", tone="bad")
