@@ -179,7 +179,7 @@ def _work_out(known: Known, scale: ScaleCheck | None) -> Findings:
     learned = check or _line_check(known, level, tried_mm, full_scoops, scale)
     if learned is not None:
         settling = Settling(learned.settling_factor, learned.settling_u, 0)
-        line = learned.next_line
+        line = _or_level(known, learned.next_line, known.scoop, level)
         reach = reach_95(line, level.degrees_of_freedom)
     old = _old(known, level, settling, line)
     to_old = _line_check(known, level, known.weigh_in.old_line_mm, full_scoops, scale)
@@ -288,6 +288,10 @@ def _line(known: Known, scoop: Scoop, level: LevelResult, settling: Settling) ->
     if target is None:
         return None
     line = fill_line(scoop.shape, level.mean_g, level.u_g, target, settling.factor, settling.u)
+    return _or_level(known, line, scoop, level)
+
+
+def _or_level(known: Known, line: Line, scoop: Scoop, level: LevelResult) -> Line:
     return level_instead(scoop.shape, line, level.mean_g, level.u_g, known.farm.tolerance_share)
 
 

@@ -132,10 +132,23 @@ class Guide:
     def set(self, **known: Any) -> None:
         """Keep something newly known about the weigh-in; nothing is written where nothing changed."""
         before = self.weigh_in
-        changed = replace(before, **known)
+        changed = self._aimed(before, replace(before, **known))
         if changed != before:
             tell_or_wait(self.records, self._outbox, changed, self.clock())
             self.refresh()
+
+    def _aimed(self, before: WeighIn, changed: WeighIn) -> WeighIn:
+        """A line drawn for a weight is none for another: where the target leaves its tolerance, it is to be drawn anew.
+
+        What was filled to it goes on teaching how the powder settles.
+        """
+        old_g, new_g = before.target_mass_g, changed.target_mass_g
+        if old_g is None or not same_line(before.drawn_line_mm, changed.drawn_line_mm):
+            return changed
+        low, high = self.wanted(old_g)
+        if new_g is not None and low <= new_g <= high:
+            return changed
+        return replace(changed, drawn_line_mm=None, drawn_line_typed="")
 
     def fills_of(self, way: FillWay) -> list[Fill]:
         """The fills of one way, struck ones included; to the line only those to the line now drawn."""

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
-from calibrator.desk.guide import Guide
+from calibrator.desk.guide import Guide, Missing
 from calibrator.desk.weigh_in import line_words, words
 from calibrator.desk.weigh_in.step_mark import StepMark
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
@@ -282,3 +282,51 @@ def test_a_line_elsewhere_says_what_a_feeding_would_weigh_while_it_is_typed(
     assert (told in words and words.startswith("A feeding to it would weigh")) if told else words == ""
     assert step._would.property("tone") == tone
     assert guide.weigh_in.drawn_line_mm is None
+
+
+def drawn_for_more(guide: Guide) -> None:
+    """Two level scoopfuls and one to a line, with a fill to it."""
+    guide.set(target_mass_g=764.0, target_typed="764 g")
+    line = guide.findings.line
+    assert line is not None
+    assert line.full_scoops == 2
+    guide.set(drawn_line_mm=line.down_wall_mm, drawn_line_typed="as proposed")
+    guide.add_fill(FillWay.TO_MARK, 1, 100.0, "100 g")
+
+
+def test_with_another_target_a_line_is_drawn_anew_and_the_scoop_can_be_used_level(guide: Guide, step: StepMark) -> None:
+    """One fill to the line for 764 g; then 664 g are wanted, which are two level scoopfuls."""
+    drawn_for_more(guide)
+    step.show_guide(guide)
+    guide.set(target_mass_g=664.0, target_typed="664 g")
+    assert guide.weigh_in.drawn_line_mm is None
+    assert guide.missing(Step.MARK) == (Missing.LINE,)
+    step.show_guide(guide)
+    assert "2 level scoopfuls" in step._where.text()
+    assert (step._as_proposed.text(), step._as_proposed.isEnabled()) == ("&Use it level", True)
+    assert (step._field.text(), step._drawn.isHidden(), step._problem.isHidden()) == ("", True, True)
+    step._as_proposed.click()
+    assert guide.struck_level
+    guide.set(target_mass_g=764.0, target_typed="764 g")
+    assert guide.weigh_in.drawn_line_mm is None  # used level for 664 g alone
+
+
+@pytest.mark.parametrize(("target_g", "stays"), [(764.0, True), (770.0, True), (800.0, False)])
+def test_a_line_stays_where_the_target_hardly_changes(guide: Guide, target_g: float, stays: bool) -> None:
+    drawn_for_more(guide)
+    guide.set(target_mass_g=target_g, target_typed="")
+    assert (guide.weigh_in.drawn_line_mm is not None) is stays
+
+
+def test_where_fills_to_a_line_call_for_one_at_the_rim_level_scoopfuls_are_named(guide: Guide) -> None:
+    """Filled to a line at 4 mm the scoop holds less than the 332 g that are wanted, and less than level."""
+    guide.set(target_mass_g=332.0, target_typed="332 g", drawn_line_mm=4.0, drawn_line_typed="4 mm")
+    for bag in (1, 2, 3, 4):
+        for mass_g in (320.0, 320.5):
+            guide.add_fill(FillWay.TO_MARK, bag, mass_g, f"{mass_g} g")
+    check, line = guide.findings.check, guide.findings.line
+    assert check is not None
+    assert line is not None
+    assert (check.verdict, line.struck_level) == (LineVerdict.MOVE, True)
+    assert line_words.check_words(check, guide, UnitSystem.METRIC)[0].startswith("1 level scoopful, no line needed")
+    assert "with the new line" not in line_words.check_reason(check, guide, UnitSystem.METRIC)

@@ -152,6 +152,9 @@ def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str
             return translate("WeighInWords", "Keep the line: a feeding is within the tolerance."), "good"
         return translate("WeighInWords", "The new line is right: a feeding is within the tolerance."), "good"
     if check.verdict == LineVerdict.MOVE:
+        line = guide.findings.line
+        if line is not None and line.struck_level:
+            return level_words(line), "warn"
         words = translate("WeighInWords", "Move the line to {down} down the wall from the rim, and weigh to it again.")
         if check.is_inside:
             words = translate("WeighInWords", "Better move the line to {down} down the wall, and weigh to it again.")
@@ -192,7 +195,9 @@ def check_reason(check: LineCheck, guide: Guide, system: UnitSystem, *, mean_abo
     told = [band_words(check, guide, system) if mean_above and same else tolerance_words(check, guide, system)]
     if check.verdict == LineVerdict.WEIGH_MORE and guide.plan_is_open(check.result):
         told.insert(0, plan_words(check.result, guide))
-    if check.verdict == LineVerdict.MOVE and check.is_inside:
+    line = guide.findings.line
+    drawn_anew = line is not None and not line.struck_level
+    if check.verdict == LineVerdict.MOVE and check.is_inside and drawn_anew:
         words = translate(
             "WeighInWords", "It is surely not {target}, though; with the new line it would be about {mass}."
         )

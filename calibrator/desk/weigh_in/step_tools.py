@@ -219,7 +219,10 @@ class StepTools(StepView):
             if quantity is not None or not field.text():
                 known[name + suffix] = quantity.value if quantity else None
                 known[name + "_typed"] = self._words_to_keep(field, quantity) if quantity else ""
+        had_line = guide.weigh_in.drawn_line_mm is not None
         self.desk.attempt(lambda: guide.set(**known))
+        if had_line and guide.weigh_in.drawn_line_mm is None:
+            self.desk.say(self.tr("The line was drawn for another weight: the step Mark tells where it goes now."))
 
     def _words_to_keep(self, field: QuantityField, quantity: Quantity) -> str:
         """As it was typed; with its unit where that is not the one that a bare number has everywhere."""
