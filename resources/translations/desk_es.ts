@@ -10368,6 +10368,10 @@ Sign off all the same? The record will say so.</source>
         <translation>El peso deseado es más de lo que cabe en esta medida (unos {mass} al ras): dos o más medidas por toma.</translation>
     </message>
     <message>
+        <source>The line was drawn for another weight: the step Mark tells where it goes now.</source>
+        <translation>La línea se trazó para otro peso: el paso Línea dice dónde va ahora.</translation>
+    </message>
+    <message>
         <source>Fills were already weighed with this scoop. To use another scoop, start a new weigh-in.</source>
         <translation>Ya se pesaron llenadas con esta medida. Para usar otra medida, empiece otra pesada.</translation>
     </message>
