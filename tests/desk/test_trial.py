@@ -8,12 +8,13 @@ from dataclasses import replace
 import pytest
 from answers import Answers, at_noon
 from herd import OZ_G, Herd
-from keys import nameless
+from keys import focus, nameless
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
+from calibrator.desk.help.view import HandsDialog
 from calibrator.desk.theme import Theme
 from calibrator.desk.trial.dialog import TrialDialog
 from calibrator.desk.trial.over_words import habit_words
@@ -70,6 +71,25 @@ def test_a_trial_left_is_there_on_return(shown: Callable[[], TrialDialog]) -> No
     again = shown()
     assert again.fills.count() == 5
     assert again.work.people() == {"AR": pytest.approx([OZ_G * mass for mass in AR])}
+
+
+def test_enter_after_the_name_comes_to_the_weight_and_opens_nothing(
+    shown: Callable[[], TrialDialog], records: Records, qtbot: QtBot
+) -> None:
+    dialog = shown()
+    with qtbot.waitActive(dialog):
+        dialog.activateWindow()
+    dialog.by.set_text("MK")
+    dialog.person.line.setFocus()
+    qtbot.keyClicks(dialog.person.line, "AR")
+    qtbot.keyClick(dialog.person.line, Qt.Key.Key_Return)
+    assert dialog.findChildren(HandsDialog) == []
+    assert focus() is dialog.weight.line
+    qtbot.keyClicks(focus(), "10.4 oz")
+    qtbot.keyClick(focus(), Qt.Key.Key_Return)
+    (trial,) = records.every(FeederTrial)
+    assert [kept.typed for kept in records.trial_fills(trial.id)] == ["10.4 oz"]
+    assert focus() is dialog.weight.line
 
 
 def test_the_heavy_hand_is_told_what_to_practise(shown: Callable[[], TrialDialog]) -> None:

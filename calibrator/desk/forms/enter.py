@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 
 from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtGui import QKeyEvent
@@ -18,7 +19,7 @@ def enter_moves_on(holder: QWidget, to_next: Callable[[], object] | None = None)
     """Let Enter in any field of a holder go on, by default to the next place that the Tab key would come to."""
     move = to_next or (lambda: holder.focusNextChild())
     for text in holder.findChildren(TextField):
-        text.entered.connect(move)
+        text.entered.connect(partial(_unless_wrong, text, move))
     for amount in holder.findChildren(Amount):
         amount.entered.connect(move)
     for count in holder.findChildren(CountField):
@@ -26,6 +27,12 @@ def enter_moves_on(holder: QWidget, to_next: Callable[[], object] | None = None)
     for kind in (QCheckBox, QRadioButton, ShapeButton, QComboBox):
         for box in holder.findChildren(kind):
             on_enter(box, move)
+
+
+def _unless_wrong(field: TextField, move: Callable[[], object]) -> None:
+    """What has just been told to be mended is stayed at."""
+    if not field.wrong:
+        move()
 
 
 def on_enter(box: QWidget, act: Callable[[], object]) -> None:

@@ -71,9 +71,14 @@ class TextField(Captioned):
         return " ".join(self.line.text().split())
 
     @property
+    def wrong(self) -> bool:
+        """Whether there is something in it to mend."""
+        return bool(self.line.property("state") == "wrong")
+
+    @property
     def busy(self) -> bool:
         """Whether the person is at it, or has something in it to mend."""
-        return (self.line.hasFocus() and self.line.isModified()) or self.line.property("state") == "wrong"
+        return (self.line.hasFocus() and self.line.isModified()) or self.wrong
 
     def filled(self) -> bool:
         """Whether there is a text; says so beneath where there is none."""

@@ -195,7 +195,15 @@ class LinePanel(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, int(1.5 * SPACE), 0, 0)
         layout.addWidget(beside(left, right))
-        enter_moves_on(self)
+        enter_moves_on(self, self._go_on)
+
+    def _go_on(self) -> None:
+        """One mix is typed after the other: Enter in the last figure of one adds it, as in a weigh-in."""
+        last = self.drops if self.prism.isHidden() else self.prism
+        if last.line.hasFocus():
+            self.add()
+        else:
+            self.focusNextChild()
 
     def _show(self) -> None:
         if self._now is None or self._tools is None:

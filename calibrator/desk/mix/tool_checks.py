@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QSizePolicy, QVBox
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.bare_field import BareField
+from calibrator.desk.forms.enter import enter_moves_on
 from calibrator.desk.forms.examples import PLAIN_WATER, WATER_IN_JUG
 from calibrator.desk.forms.fields import Captioned
 from calibrator.desk.forms.reach import JUG_G, MIX_G
@@ -224,6 +225,7 @@ class ToolChecks(QWidget):
         head.setStretch(0, 1)
         layout.addLayout(head)
         layout.addWidget(self._scrolled_cards(), 1)
+        enter_moves_on(self)
 
     def _scrolled_cards(self) -> QWidget:
         inner = QWidget()

@@ -148,12 +148,15 @@ class MixCheckPage(Page):
 
     def event(self, event: QEvent) -> bool:
         """Who types before the first tab is all there finds it there, and every key in it."""
-        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress and self._soon.isActive():
+        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress and self._early():
             self._soon.stop()
             self.check.start()
             QCoreApplication.sendEvent(self.check.readings.first.line, event.clone())
             return True
         return super().event(event)
+
+    def _early(self) -> bool:
+        return self._soon.isActive() and self.tabs.currentWidget() is self._places["check"]
 
     def pending(self) -> str:
         """What is typed in any tab and not kept yet; blank where all is kept."""

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from functools import partial
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QCloseEvent, QKeySequence, QShortcut
+from PySide6.QtGui import QCloseEvent, QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QDialog, QListWidget, QListWidgetItem, QSizePolicy, QWidget
 
 from calibrator.desk.as_typed import as_typed
@@ -119,6 +119,11 @@ class TrialDialog(QDialog):
         self.desk.ask.confirm(
             self.tr("A weight is typed but not entered. Close without it?"), self.tr("Close"), self._leave
         )
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter goes on to the weight and keeps it; a dialog would press the first button that it finds as well."""
+        if event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            super().keyPressEvent(event)
 
     def reject(self) -> None:
         self.close()

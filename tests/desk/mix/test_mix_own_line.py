@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 from herd import Herd
+from keys import focus
 from mix_hands import NOW, own_line, refractometer, type_in, zeroed
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
@@ -41,6 +42,22 @@ def test_the_walk_through_makes_an_own_line_by_keys(qtbot: QtBot, page: MixCheck
     qtbot.keyClick(panel.withdraw_button, Qt.Key.Key_Space)
     assert panel.finding.text() == "No Brix calibration yet"
     assert [m.withdrawn_reason for m in desk.records.every(ReferenceMix)] == ["", "spilled some"]
+
+
+def test_enter_in_the_last_figure_adds_the_mix_and_begins_the_next(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    refractometer(herd)
+    desk.changed.emit()
+    page.bring_up("line")
+    qtbot.waitUntil(page.isActiveWindow)
+    page.line.powder.line.setFocus()
+    for text in ("100 g", "900 g", "8.4 8.6 8.5", "160 g", "840 g", "145", "14.4"):
+        focus().selectAll()  # type: ignore[attr-defined]
+        qtbot.keyClicks(focus(), text)
+        qtbot.keyClick(focus(), Qt.Key.Key_Return)
+    assert [m.readings_typed for m in desk.records.every(ReferenceMix)] == ["8.4 8.6 8.5", "14.4"]
+    assert focus() is page.line.powder.line
 
 
 WRONG_MIXES = [

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 from herd import Herd
+from keys import focus
 from mix_hands import labels, refractometer, type_in
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
@@ -49,6 +50,30 @@ def test_a_refractometer_is_entered_and_checked_by_keys(qtbot: QtBot, page: MixC
     assert "0.4, should be 0.0" in labels(checks)
     checks.withdraw(known)
     assert desk.records.find(InstrumentCheck, known.id).withdrawn_reason == "spilled some"
+
+
+def test_enter_goes_through_a_check_to_its_button_and_stays_at_what_is_wrong(
+    qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk
+) -> None:
+    refractometer(herd)
+    desk.changed.emit()
+    page.bring_up("tool_checks")
+    checks = page.tool_checks
+    qtbot.waitUntil(page.isActiveWindow)
+    checks.water.line.setFocus()
+    qtbot.keyClicks(focus(), "068")
+    qtbot.keyClick(focus(), Qt.Key.Key_Return)
+    assert focus() is checks.water.line
+    assert checks.water.wrong
+    type_in(qtbot, checks.water.line, "0")
+    qtbot.keyClick(focus(), Qt.Key.Key_Return)
+    assert focus() is checks.warmth.line
+    qtbot.keyClicks(focus(), "68")
+    qtbot.keyClick(focus(), Qt.Key.Key_Return)
+    assert focus() is checks.keep_water_button
+    qtbot.keyClick(focus(), Qt.Key.Key_Return)
+    (kept,) = desk.records.every(InstrumentCheck)
+    assert (kept.typed, kept.temperature_c) == ("0", pytest.approx(20.0))
 
 
 def test_who_was_sent_to_enter_an_instrument_comes_to_its_check(qtbot: QtBot, page: MixCheckPage, desk: Desk) -> None:
