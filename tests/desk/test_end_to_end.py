@@ -71,11 +71,12 @@ def weigh_in(window: Window) -> None:
     for text in ("11.6", "11.7", "11.8", "11.6", "11.7", "11.6", "11.8", "11.7"):
         type_and_enter(text)
     onward(window)
-    press("Drawn as proposed")
+    press("Drawn at")
     for text in ("10.0", "10.0", "10.1", "10.0", "9.9", "10.0", "10.0", "10.1"):
         type_and_enter(text)
     onward(window)
     QTest.keyClick(focus(), Qt.Key.Key_Return)
+    press("Sign off")
 
 
 def make_a_plan(window: Window) -> None:

@@ -53,6 +53,7 @@ def sign(window: Window, lot: Lot, answer: str = "") -> StepSignOff:
         assert step.fed_from.answered
     step._initials.setFocus()
     QTest.keyClick(focused(), Qt.Key.Key_Return)
+    QTest.keyClick(step._sign_button, Qt.Key.Key_Return)
     return step
 
 
@@ -186,6 +187,7 @@ def test_the_question_is_asked_before_signing_and_only_while_another_lot_is_fed(
         QTest.keyClick(box, Qt.Key.Key_Down)
     step._initials.setFocus()
     QTest.keyClick(focused(), Qt.Key.Key_Return)
+    QTest.keyClick(step._sign_button, Qt.Key.Key_Return)
     assert guide.signed_off is not None
     kept = window.desk.records.find(Lot, second.id)
     assert (kept.fed_from and kept.fed_from.isoformat(), kept.fed_from_feeding) == ("2026-03-04", 1)

@@ -49,7 +49,7 @@ def test_the_way_through_lights_one_button_at_a_time(window: Window) -> None:
     enter("11.7")
     assert lit(window) == ["Next"]
     page.open_step(Step.MARK)
-    assert lit(window) == ["Drawn as proposed"]
+    assert lit(window) == ["Drawn at 1/2 in"]
     guide.set(drawn_line_mm=13.0, drawn_line_typed="13 mm")
     page.reload()
     assert lit(window) == ["Next"]
@@ -59,7 +59,7 @@ def test_the_way_through_lights_one_button_at_a_time(window: Window) -> None:
         guide.add_fill(FillWay.TO_MARK, guide.next_bag(FillWay.TO_MARK), 9.0 * OUNCE_G, "9 oz")
     page.reload()
     assert guide.line_should_move
-    assert lit(window) == ["Move the line there"]
+    assert lit(window) == ["See where to draw it"]
     page.open_step(Step.SIGN_OFF)
     assert lit(window) == ["Sign off"]
 

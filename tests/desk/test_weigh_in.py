@@ -104,6 +104,9 @@ def test_the_whole_way_by_keyboard(window: Window, answers: Answers) -> None:
     assert page.guide.step == Step.SIGN_OFF
     assert page._views[Step.SIGN_OFF].hands.text().startswith("Look it over.")
     QTest.keyClick(focused(), Qt.Key.Key_Return)
+    assert page.guide.signed_off is None  # an Enter too many, from the page before, freezes nothing
+    assert QApplication.focusWidget() is page._views[Step.SIGN_OFF]._sign_button
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Return)
     assert page.guide.signed_off is not None
     assert page.guide.signed_off.by == "MK"
     assert answers.told == []

@@ -15,6 +15,7 @@ from pytestqt.qtbot import QtBot
 from screens import keys_twice
 from speaking import speaking
 
+from calibrator.desk import shown
 from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.desk.pages.weigh_in import WeighInPage
@@ -954,3 +955,70 @@ def test_tab_into_the_fills_chooses_the_newest(window: Window) -> None:
     view._weight.setFocus()
     view._view.setFocus(Qt.FocusReason.TabFocusReason)
     assert [index.row() for index in view._view.selectionModel().selectedRows()] == [1]
+
+
+def found_wrong(window: Window) -> tuple[WeighInPage, Guide, StepMark]:
+    """Eight fills to a line that has to move, and its place looked at, as by the key of the button."""
+    page, _view = opened(window, Step.FILLS_TO_MARK)
+    guide = page.guide
+    assert guide is not None
+    for _ in range(8):
+        guide.add_fill(FillWay.TO_MARK, guide.next_bag(FillWay.TO_MARK), 9.0 * 28.349523125, "9 oz")
+    page.reload()
+    assert keys_twice(window) == []
+    press(window, "See where to draw it")
+    assert guide.step == Step.MARK
+    mark = page._views[Step.MARK]
+    assert isinstance(mark, StepMark)
+    return page, guide, mark
+
+
+def test_a_weight_typed_on_where_a_line_moves_is_kept_in_view_and_confirms_no_line(window: Window) -> None:
+    _page, guide, mark = found_wrong(window)
+    enter("8.1")
+    assert (guide.step, guide.weigh_in.drawn_line_mm) == (Step.MARK, None)
+    assert mark._field.text() == "8.1"
+    assert mark._field.problem() or asks(window)
+
+
+def test_enter_alone_comes_to_the_line_as_proposed_and_once_more_takes_it(window: Window) -> None:
+    _page, guide, mark = found_wrong(window)
+    line = guide.findings.line
+    assert line is not None
+    enter("")
+    assert guide.weigh_in.drawn_line_mm is None
+    assert mark._field.message == ""
+    button = QApplication.focusWidget()
+    assert isinstance(button, QPushButton)
+    assert button.text() == f"&Drawn at {shown.length(line.down_wall_mm, window.desk.system)}"
+    QTest.keyClick(button, Qt.Key.Key_Return)
+    assert guide.weigh_in.drawn_line_mm == pytest.approx(line.down_wall_mm, abs=25.4 / 32 + 1e-9)
+
+
+def test_what_was_said_of_one_lot_s_weight_is_not_said_at_the_next(window: Window) -> None:
+    page, view = opened(window, Step.LEVEL_FILLS)
+    enter("")
+    assert view._weight.problem()
+    assert view._weight.message.startswith("Type a value")
+    records = window.desk.records
+    other = records.keep(replace(records.every(Lot)[0], id=new_id(), lot_number="25-0409B", revision=""))
+    page.open(other.id)
+    assert page.guide is not None
+    mk = {"by": "MK", "scoop_id": records.every(Scoop)[0].id, "scale_id": records.every(Scale)[0].id}
+    page.guide.set(**mk, target_mass_g=283.5, target_typed="10 oz", scale_zeroed=True)
+    page.open_step(Step.LEVEL_FILLS)
+    assert not view._weight.message.startswith("Type a value")
+
+
+def test_another_lot_is_chosen_by_keys_and_a_weight_not_entered_holds_that_up(window: Window) -> None:
+    page, view = opened(window, Step.LEVEL_FILLS)
+    QTest.keyClicks(view._weight.line, "11.6")
+    press(window, "Weigh in another lot")
+    assert page.guide is not None
+    assert "Not entered yet" in view._weight.problem()
+    view._weight.set_typed("")
+    press(window, "Weigh in another lot")
+    assert page.guide is None
+    button = QApplication.focusWidget()
+    assert isinstance(button, QPushButton)
+    assert button.text() == "Go on"

@@ -140,10 +140,13 @@ class WeighInPage(Page):
 
     def close_guide(self) -> None:
         """Put the weigh-in aside; it is kept where it stands."""
+        if self.pending() and not self._is_taken() and self.pending():
+            return  # a weight that is not entered is of this lot
         self.guide = None
         for stack in self._undo.values():
             stack.clear()
         self._show_chooser()
+        self._chooser.take_keys()
 
     def _recall_done(self, *ways: FillWay) -> None:
         """Let what was done to the fills in view be undone: after a restart, or once another line is drawn."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.in_use import WEIGHED_IN, LotState
@@ -47,6 +47,7 @@ class LotChooser(QWidget):
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self._desk = desk
+        self._lit: QPushButton | None = None
         self._list = QVBoxLayout()
         self._list.setSpacing(SPACE)
         self._list.setContentsMargins(0, 0, 0, 0)
@@ -60,9 +61,15 @@ class LotChooser(QWidget):
         layout.setSpacing(int(1.5 * SPACE))
         layout.addWidget(scrolled(inner), 1)
 
+    def take_keys(self) -> None:
+        """The keys begin with what stands out."""
+        if self._lit is not None:
+            self._lit.setFocus(Qt.FocusReason.OtherFocusReason)
+
     def reload(self) -> None:
         """Show the lots as they stand."""
         clear(self._list)
+        self._lit = None
         farm = self._desk.farm
         now = standing(self._desk.records, farm, self._desk.clock().date()) if farm else None
         lots = now.lots if now else ()
@@ -76,6 +83,7 @@ class LotChooser(QWidget):
         enter = button(self.tr("Enter a newly &delivered lot"), self._to_new_lot)
         if not any(_place(lot) <= LOUD for lot in shown):
             enter.setProperty("kind", "main")
+            self._lit = enter
         self._list.addWidget(enter, 0, Qt.AlignmentFlag.AlignLeft)
         self._list.addStretch(1)
 
@@ -83,7 +91,9 @@ class LotChooser(QWidget):
         lot, does = standing_lot.lot, self._button_text(standing_lot)
         begin = button(does, self._begin)
         begin.setProperty("lot", lot.id)
-        begin.setProperty("kind", "main" if first and _place(standing_lot) <= LOUD else "")
+        if first and _place(standing_lot) <= LOUD:
+            begin.setProperty("kind", "main")
+            self._lit = begin
         begin.setAccessibleName(f"{does}, {lot.lot_number}")
         scoops = self._scoops(now, standing_lot) if now else ""
         parts = (lot.product, self._arrived(standing_lot), self._state(standing_lot), scoops)

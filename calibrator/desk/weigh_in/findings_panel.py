@@ -233,7 +233,7 @@ class ToMarkPanel(FindingsPanel):
     def __init__(self, on_move: Callable[[], object]) -> None:
         super().__init__()
         self._settling = label("", "quiet")
-        self._move = button(self.tr("Mo&ve the line there"), on_move, "main")
+        self._move = button("", on_move, "main")
         self.extra.addWidget(self._settling)
         self.acts.addLayout(row(self._move, None))
 
@@ -256,6 +256,9 @@ class ToMarkPanel(FindingsPanel):
 
     def show_findings(self, guide: Guide, system: UnitSystem) -> None:
         self._move.setVisible(guide.line_should_move)
+        line = guide.findings.line
+        level = line is not None and line.struck_level
+        self._move.setText(self.tr("See ho&w to use it level") if level else self.tr("See &where to draw it"))
         super().show_findings(guide, system)
 
     def show_known(self, guide: Guide, system: UnitSystem) -> None:

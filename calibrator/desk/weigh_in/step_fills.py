@@ -119,6 +119,7 @@ class StepFills(StepView):
         self._across.setChecked(self.desk.settings.now.large_figures)
         self._say_now(fills, resolution)
         if fresh:
+            self._weight.set_typed("")  # what stood there, or was said of it, was of the lot before
             self._together.setValue(max(1, guide.findings.scoopfuls_together))
         self._odd.setVisible(bool(odd))
         self._odd.setText(odd_words(sum(fill.counts for fill in fills)))

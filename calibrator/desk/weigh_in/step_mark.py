@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QCoreApplication
+from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import QHBoxLayout, QLayout, QVBoxLayout, QWidget
 
 from calibrator import units
@@ -54,7 +54,7 @@ class StepMark(StepView):
         self._question = Question(self.tr("The line is there all the same"))
         self._question.answered.connect(self._keep_asked)
         self._question.hide()
-        self._as_proposed = button(self.tr("&Drawn as proposed"), self._take_proposed, "main")
+        self._as_proposed = button("", self._take_proposed, "main")
         self._keep_old = button(self.tr("Keep the &old line"), self._take_old)
         caption = label(self.tr("Drawn elsewhere? Distance down the wall &from the rim:"), "quiet")
         caption.setBuddy(self._field)
@@ -106,7 +106,8 @@ class StepMark(StepView):
         if level:
             before = self.tr("struck level: {count}")
         self._drawing.set_before(before.format(count=full + level))
-        self._as_proposed.setText(self.tr("&Use it level") if level else self.tr("&Drawn as proposed"))
+        drawn_there = self.tr("&Drawn at {where}").format(where=shown.length(proposed or 0.0, system))
+        self._as_proposed.setText(self.tr("&Use it level") if level else drawn_there)
         self._show_proposal(guide)
         self._show_old(guide)
         self._keep_old.setVisible(w.old_line_mm is not None)
@@ -129,7 +130,13 @@ class StepMark(StepView):
     def first_field(self) -> QWidget:
         if self.guide is not None and _keeps_old(self.guide):
             return self._keep_old
-        return self._as_proposed if self._offered and self._as_proposed.isEnabled() else self._field
+        # Who comes from fills to a line may type on without looking: a weight is no word that the line is drawn.
+        weighing = self.guide is not None and self.guide.line_tried
+        return self._as_proposed if self._takes_proposed and not weighing else self._field
+
+    @property
+    def _takes_proposed(self) -> bool:
+        return self._offered and self._as_proposed.isEnabled()
 
     def pending(self) -> str:
         typed = self._field.text()
@@ -189,6 +196,10 @@ class StepMark(StepView):
             self._enter()
 
     def _enter(self) -> None:
+        if not self._field.text() and self._takes_proposed:
+            self._field.set_typed("")  # without the remark that nothing is typed
+            self._as_proposed.setFocus(Qt.FocusReason.OtherFocusReason)
+            return
         quantity = self._field.quantity()
         guide = self.guide
         if guide is None or quantity is None:

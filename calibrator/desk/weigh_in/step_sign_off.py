@@ -48,7 +48,7 @@ class StepSignOff(StepView):
         self._initials.setFixedWidth(140)
         self._initials.setAccessibleName(self.tr("Initials"))
         select_on_entry(self._initials)
-        self._initials.returnPressed.connect(self._sign)
+        self._initials.returnPressed.connect(self._to_signing)
         self._caption = label(self.tr("&Initials"))
         self._caption.setBuddy(self._initials)
         self._sign_button = button(self.tr("Si&gn off"), self._sign, "main")
@@ -231,17 +231,26 @@ class StepSignOff(StepView):
             rows.append((self.tr("Signed by"), signed.by))
         return rows
 
-    def _sign(self) -> None:
-        guide, by = self.guide, self._initials.text().strip()
-        if guide is None or guide.signed_off is not None:
-            return
-        if not by:
+    def _to_signing(self) -> None:
+        """Enter in the initials signs nothing: one too many, pressed on the page before, would freeze it all."""
+        if self._is_answered():
+            self._sign_button.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _is_answered(self) -> bool:
+        """Whether all is said that signing needs; what is not is asked for."""
+        if not self._initials.text().strip():
             self.desk.say(self.tr("Type your initials, then sign off."))
             self._initials.setFocus()
-            return
+            return False
         if self.fed_from.isVisibleTo(self) and not self.fed_from.answered:
             self.desk.say(self.tr("Say from which feeding on the lot is fed, then sign off."))
             self.fed_from.ways.setFocus()
+            return False
+        return True
+
+    def _sign(self) -> None:
+        guide = self.guide
+        if guide is None or guide.signed_off is not None or not self._is_answered():
             return
         doubt = self._doubt(guide)
         if doubt:
