@@ -9988,10 +9988,6 @@ Last kept: {mass}</source>
         <translation>Línea trazada</translation>
     </message>
     <message>
-        <source>&amp;Drawn as proposed</source>
-        <translation>&amp;Ya la tracé así</translation>
-    </message>
-    <message>
         <source>Keep the &amp;old line</source>
         <translation>&amp;Conservar la anterior</translation>
     </message>
@@ -10030,6 +10026,10 @@ Last kept: {mass}</source>
     <message>
         <source>struck level: {count}</source>
         <translation>al ras: {count}</translation>
+    </message>
+    <message>
+        <source>&amp;Drawn at {where}</source>
+        <translation>&amp;Ya la tracé a {where}</translation>
     </message>
     <message>
         <source>&amp;Use it level</source>
@@ -11312,10 +11312,6 @@ Sign off all the same? The record will say so.</source>
 <context>
     <name>ToMarkPanel</name>
     <message>
-        <source>Mo&amp;ve the line there</source>
-        <translation>Mo&amp;ver la línea ahí</translation>
-    </message>
-    <message>
         <source>Fill to the line, level it with one shake, weigh. {fills}.</source>
         <translation>Llene hasta la línea, empareje con una sacudida y pese. {fills}.</translation>
     </message>
@@ -11330,6 +11326,14 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>With it: what a feeding weighs beside the tolerance, and how many fills are still needed.</source>
         <translation>Y con eso, lo que pesa una toma frente a la tolerancia y cuántas llenadas faltan.</translation>
+    </message>
+    <message>
+        <source>See ho&amp;w to use it level</source>
+        <translation>&amp;Ver cómo usarla al ras</translation>
+    </message>
+    <message>
+        <source>See &amp;where to draw it</source>
+        <translation>&amp;Ver dónde trazarla</translation>
     </message>
     <message>
         <source>What was filled to the earlier line counts, reckoned to this one.</source>
