@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from functools import partial
 
 from PySide6.QtCore import QCoreApplication
 
 from calibrator.desk.change_over import keep_lots
 from calibrator.desk.context import Desk
-from calibrator.desk.scoop_lines import line_of, line_on, marked, not_marked
+from calibrator.desk.scoop_lines import as_before, line_of, line_on, marked, not_marked
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.model import Lot, Scoop
 
@@ -29,8 +28,8 @@ def mark_scoop(desk: Desk, now: Standing, known: LotStanding, scoop: Scoop) -> N
         text = translate("Marking", "{scoop} is marked for lot {number}.")
         if (own := line_of(known, scoop.id)) and own.struck_level:
             text = translate("Marking", "{scoop} bears the label of lot {number} and is used level.")
-        before = [other.lot for lot in told if (other := now.lot(lot.id))]
-        undo = partial(_take_back, desk, partial(_as_before, desk, before), known, scoop)
+        changed = [(lot, other.lot) for lot in told if (other := now.lot(lot.id))]
+        undo = partial(_take_back, desk, partial(_as_before, desk, changed, scoop), known, scoop)
         desk.say_undoable(text.format(scoop=scoop.name, number=known.lot.lot_number), undo)
 
 
@@ -44,9 +43,9 @@ def unmark_scoop(desk: Desk, now: Standing, known: LotStanding, scoop: Scoop) ->
     _take_back(desk, lambda: [not_marked(now, known, scoop.id)], known, scoop)
 
 
-def _as_before(desk: Desk, before: Sequence[Lot]) -> list[Lot]:
-    """The words on scoops as they were; whatever else was told of the lots since stays."""
-    return [replace(desk.records.find(Lot, lot.id), scoops_marked=lot.scoops_marked) for lot in before]
+def _as_before(desk: Desk, changed: Sequence[tuple[Lot, Lot]], scoop: Scoop) -> list[Lot]:
+    """The words on a scoop as they were; whatever else was told of the lots since stays."""
+    return [as_before(desk.records.find(Lot, kept.id), kept, before, scoop.id) for kept, before in changed]
 
 
 def _take_back(desk: Desk, told: Callable[[], Sequence[Lot]], known: LotStanding, scoop: Scoop) -> None:

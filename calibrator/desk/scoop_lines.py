@@ -86,6 +86,14 @@ def not_marked(now: Standing, known: LotStanding, scoop_id: str) -> Lot:
     return replace(known.lot, scoops_marked=_without(words_so_far(now, known.lot), scoop_id))
 
 
+def as_before(lot: Lot, kept: Lot, before: Lot, scoop_id: str) -> Lot:
+    """A lot as it is now, with what it told of a scoop `before` it was `kept`; what was told of others since stays."""
+    if lot.scoops_marked == kept.scoops_marked:
+        return replace(lot, scoops_marked=before.scoops_marked)
+    own = tuple(told for told in before.scoops_marked or () if told.scoop_id == scoop_id)
+    return replace(lot, scoops_marked=(*_without(lot.scoops_marked or (), scoop_id), *own))
+
+
 def _without(told: Sequence[ScoopMarked], scoop_id: str) -> tuple[ScoopMarked, ...]:
     return tuple(each for each in told if each.scoop_id != scoop_id)
 
@@ -99,8 +107,7 @@ def _as_signed(now: Standing, scoop_id: str) -> Mark | None:
 
     While its lot is open beside the lot in use, the scoop bears both lines, and that of the lot in use counts.
     """
-    unasked = {known.lot.id for known in now.lots if known.lot.scoops_marked is None}
-    marks = [mark for mark in now.marks if mark.scoop_id == scoop_id and mark.lot_id in unasked]
+    marks = [mark for mark in _unasked(now) if mark.scoop_id == scoop_id]
     if not marks or now.in_use is None:
         return marks[-1] if marks else None
     own = [mark for mark in now.in_use.marks if mark in marks]
@@ -113,4 +120,10 @@ def _as_printed(now: Standing, scoop_id: str, line: Mark | None) -> Mark | None:
     label = next((sheet for sheet in hanging(now, PrintKind.SCOOP_LABEL) if sheet.scoop_id == scoop_id), None)
     if line is None or label is None:
         return line
-    return next((mark for mark in now.marks if mark.sign_off_id == label.sign_off_id), line)
+    return next((mark for mark in _unasked(now) if mark.sign_off_id == label.sign_off_id), line)
+
+
+def _unasked(now: Standing) -> list[Mark]:
+    """The marks of lots of earlier versions, of which nobody was asked."""
+    lots = {known.lot.id for known in now.lots if known.lot.scoops_marked is None}
+    return [mark for mark in now.marks if mark.lot_id in lots]

@@ -22,10 +22,10 @@ from calibrator.desk.hung import Fault, chart_faults
 from calibrator.desk.in_use import LotState, lot_fed, state_of
 from calibrator.desk.needs import Need, waiting
 from calibrator.desk.pages.tables import TablesPage
-from calibrator.desk.scoop_lines import ScoopState, marked, scoop_state
+from calibrator.desk.scoop_lines import ScoopState, as_before, marked, scoop_state
 from calibrator.desk.standing import LotStanding, Standing, standing
 from calibrator.desk.theme import Theme
-from calibrator.model import Ending, Lot, PrintKind, SheetEnding, SignOff, UnitSystem, new_id
+from calibrator.model import Ending, Lot, PrintKind, ScoopMarked, SheetEnding, SignOff, UnitSystem, new_id
 from calibrator.records import Records
 from calibrator.records.lot_history import Topic, lot_history
 
@@ -168,6 +168,24 @@ def test_a_label_printed_is_not_yet_a_label_on_the_scoop(herd: Herd) -> None:
     assert found.labelled
     mark(herd, first)
     assert Need.MARK_SCOOP not in [each.need for each in waiting(now_of(herd))]
+
+
+def test_nor_is_it_where_the_scoop_bears_the_line_of_a_lot_of_an_earlier_version(herd: Herd) -> None:
+    first, second = herd.sign("A", DENSITY), signed_now(herd, "B", 1.2 * DENSITY)
+    now = now_of(herd)
+    keep_lots(herd.records, change_over(now, of(now, second), FedFrom(TODAY)), "AB")
+    herd.print(PrintKind.SCOOP_LABEL, second, scoop_id=herd.red.id)
+    assert states(herd, first, second)[1] == (LotState.IN_USE, ScoopState.TO_MARK)
+
+
+def test_what_is_taken_back_of_one_scoop_leaves_what_was_told_of_another_since(herd: Herd) -> None:
+    red, blue = (ScoopMarked(scoop_id=id, sign_off_id="s", on=TODAY) for id in ("red", "blue"))
+    for told in (None, ()):
+        before = Lot(id="lot", farm_id="farm", lot_number="A", scoops_marked=told)
+        kept = replace(before, scoops_marked=(red,))
+        assert as_before(replace(kept, note="Torn."), kept, before, "red") == replace(before, note="Torn.")
+        both = replace(kept, scoops_marked=(red, blue))
+        assert as_before(both, kept, before, "red").scoops_marked == (blue,)
 
 
 def test_when_the_last_of_a_lot_is_fed_the_one_that_waits_longest_is(herd: Herd) -> None:
