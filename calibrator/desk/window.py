@@ -57,6 +57,7 @@ COMPARISON = "calibrator.desk.pages.farms_compared"
 LEAST = QSize(1024, 700)  # what every page is laid out for
 LEAST_WHOLE = QSize(1016, 670)  # what is left of that by a window's frame and the bar of a desktop: nothing scrolls yet
 LEAST_SEEN = QSize(900, 480)  # a screen of large letters: there the page scrolls as a whole
+TYPED_IN = (QLineEdit, QAbstractSpinBox)
 
 
 def least_size(available: QSize) -> QSize:
@@ -96,9 +97,6 @@ class _Whole(QWidget):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         self._pages.resize(event.size())
-
-
-TYPED_IN = (QLineEdit, QAbstractSpinBox)
 
 
 class Window(QMainWindow):

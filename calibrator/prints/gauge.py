@@ -114,7 +114,7 @@ def gauge_items(notes: Sequence[Beside], top_mm: float, height_mm: float) -> tup
     scale = max(scale, _LEAST_SIZE / _MAIN_SIZE)
     heights = [note.height(scale) for note in notes]
     lines = [n.line.down_wall_mm for n in notes]
-    wanted = [(top_mm + height_mm) / 2] if level_alone(notes) else lines
+    wanted = [(top_mm + height_mm) / 2] * len(notes) if level_alone(notes) else lines
     middles = spread(wanted, heights, top_mm, height_mm - 0.5)
     sheet = Sheet(0, height_mm)
     for note, middle in zip(notes, middles, strict=True):

@@ -64,7 +64,7 @@ def _piece(
     taken = (_START - _NO_DASH, _START + 2 * half, top - sag - _CLEAR, top + info.height_mm + sag + _CLEAR)
     room, alone = inner - 2.0 - taken[1] - 4.0, level_alone(notes)
     notes = [_as_fits(note, room, depth - edge, alone) for note in notes]
-    middles = [(edge + depth) / 2] if alone else [_middle(note, edge) for note in notes]
+    middles = [(edge + depth) / 2 if alone else _middle(note, edge) for note in notes]
     items += _lines(flat, list(zip(notes, middles, strict=True)), taken, inner)
     x, y, right, bottom = flat.bounds(depth)
     outline = _outline(flat, depth, inner, edge)

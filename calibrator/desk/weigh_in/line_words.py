@@ -71,14 +71,13 @@ def old_line_words(old: OldLine, system: UnitSystem) -> tuple[str, Tone]:
     return translate("WeighInWords", "{words} {delivers}").format(words=words, delivers=delivers), "warn"
 
 
-def other_target_words(old: OldLine, before_g: float, system: UnitSystem) -> str:
+def other_target_words(old: OldLine, before_g: float, target_g: float, system: UnitSystem) -> str:
     """That the old line was drawn for another weight: nothing is wrong with it or with the lot."""
     words = translate(
         "WeighInWords",
         "It was drawn for {before} at the last lot; now the target is {target}. Draw the new line. With the old line a "
         "feeding of this lot would weigh {mass}.",
     )
-    target_g = old.delivers_g / (1 + old.share)
     before, target, mass = (shown.mass(g, system) for g in (before_g, target_g, old.delivers_g))
     return words.format(before=unbroken(before), target=unbroken(target), mass=unbroken(mass))
 

@@ -175,7 +175,8 @@ class StepMark(StepView):
             if line is not None and line.struck_level and old.verdict is not OldLineVerdict.KEEP:
                 text, tone = line_words.level_instead_words(old, self.desk.system), "warn"
             elif old.verdict is OldLineVerdict.MOVE and (before_g := guide.earlier_target_g) is not None:
-                text, tone = line_words.other_target_words(old, before_g, self.desk.system), ""
+                target_g = guide.weigh_in.target_mass_g or 0.0  # told, or there would be no earlier one beside it
+                text, tone = line_words.other_target_words(old, before_g, target_g, self.desk.system), ""
             self._old.setText(text)
             set_tone(self._old_card, tone)
 
