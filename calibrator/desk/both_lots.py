@@ -15,12 +15,17 @@ translate = QCoreApplication.translate
 
 @dataclass(frozen=True)
 class FromBoth:
-    """The powder of one batch, and its scoopfuls where they can be counted, from each lot."""
+    """The powder of one batch, and its scoopfuls where they can be counted, from each lot.
+
+    It is one of so many equal `batches`, which together feed the `calves`.
+    """
 
     old_g: float
     new_g: float
     old_scoops: ScoopCount | None
     new_scoops: ScoopCount | None
+    calves: int
+    batches: int
     rest_g: float = 0.0  # of the old lot, beyond this batch
 
 
@@ -40,7 +45,7 @@ def from_both(sheet: GroupSheet, old: LotInUse, left_g: float) -> FromBoth | Non
         for mass_g, ways in ((old_g, old.ways), (new_g, sheet.ways))
     ]
     of_old, of_new = (count if count and count.countable else None for count in counts)
-    return FromBoth(old_g, new_g, of_old, of_new, left_g - old_g)
+    return FromBoth(old_g, new_g, of_old, of_new, line.calves, line.batches, left_g - old_g)
 
 
 def both_text(found: FromBoth, sheet: GroupSheet, old: LotInUse, new: LotInUse) -> str:
@@ -55,10 +60,14 @@ def both_text(found: FromBoth, sheet: GroupSheet, old: LotInUse, new: LotInUse) 
         for lot, mass_g, count in parts
         if mass_g > 0
     ]
-    calves, name = (sheet.today_line.calves if sheet.today_line else 0), sheet.group.name if sheet.group else ""
-    text = translate("BothLots", "Into one batch for {calves}: {parts}. Each lot by its own line.")
-    who = counted.calves(calves) + (f" ({name})" if name else "")
-    said = text.format(calves=who, parts="; ".join(told))
+    name = sheet.group.name if sheet.group else ""
+    who = counted.calves(found.calves) + (f" ({name})" if name else "")
+    text = translate("BothLots", "Into one batch for {calves}: {parts}.")
+    if found.batches > 1:
+        text = translate("BothLots", "Into one of the {batches} equal batches for {calves}: {parts}.")
+    own = translate("BothLots", "Each lot by its own line; weigh the powder of lot {lot} if its line is wiped out.")
+    said = text.format(calves=who, batches=found.batches, parts="; ".join(told))
+    said = f"{said} {own.format(lot=old.lot.lot_number if old.lot else '–')}"
     if found.rest_g <= 0:
         return said
     rest = translate("BothLots", "{powder} of lot {lot} stay for the next batches.")

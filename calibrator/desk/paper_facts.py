@@ -116,7 +116,8 @@ def two_lots_facts(found: FromBoth, sheet: GroupSheet, old: LotInUse, new: LotIn
     """Today's batch of a table from two lots, the old one first."""
     parts = ((old, found.old_g, found.old_scoops), (new, found.new_g, found.new_scoops))
     return TwoLots(
-        calves=sheet.today,
+        calves=found.calves,
+        batches=found.batches,
         group_name=sheet.group.name if sheet.group else "",
         parts=tuple(
             LotPart(lot_number=of.lot.lot_number if of.lot else "", powder_g=mass_g, scoopfuls=_scoop_parts(count))

@@ -141,8 +141,13 @@ def add_all(layout: QVBoxLayout | QHBoxLayout, items: tuple[QWidget | QLayout | 
             layout.addWidget(item)
 
 
-def show_as_rows(table: QTableView, model: QAbstractItemModel, name: str) -> None:
-    """Dress a table whose rows are things: one chosen at a time, no grid, Tab leaves it, headings stay quiet."""
+def show_as_rows(
+    table: QTableView, model: QAbstractItemModel, name: str, begin_at: Callable[[], int] = lambda: 0
+) -> None:
+    """Dress a table whose rows are things: one chosen at a time, no grid, Tab leaves it, headings stay quiet.
+
+    The Tab key chooses the row to `begin_at` where none is chosen.
+    """
     table.setModel(model)
     table.setAccessibleName(name)
     table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
@@ -156,21 +161,21 @@ def show_as_rows(table: QTableView, model: QAbstractItemModel, name: str) -> Non
     header.setHighlightSections(False)
     header.setTextElideMode(Qt.TextElideMode.ElideRight)
     header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-    table.installEventFilter(_FirstRow(table))
+    table.installEventFilter(_FirstRow(table, begin_at))
 
 
 class _FirstRow(QObject):
-    """The Tab key chooses the first row where none is chosen: the arrow key after it would come to the second."""
+    """The Tab key chooses a row where none is chosen: the arrow key after it would come to the second."""
 
-    def __init__(self, table: QTableView) -> None:
+    def __init__(self, table: QTableView, begin_at: Callable[[], int]) -> None:
         super().__init__(table)
-        self._table = table
+        self._table, self._begin_at = table, begin_at
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         if event.type() == QEvent.Type.FocusIn and isinstance(event, QFocusEvent):
             by_tab = event.reason() in (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
             if by_tab and not self._table.selectionModel().hasSelection():
-                self._table.selectRow(0)
+                self._table.selectRow(self._begin_at())
         return False
 
 

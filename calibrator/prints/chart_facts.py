@@ -72,11 +72,12 @@ class LotPart:
 
 @dataclass(frozen=True, kw_only=True)
 class TwoLots:
-    """One batch for the calves of the day that takes the last of one lot and the rest from the next, in this order."""
+    """One of the day's equal `batches` for the `calves`: the last of one lot, the rest from the next, in this order."""
 
     calves: int
     parts: tuple[LotPart, ...]
     group_name: str = ""
+    batches: int = 1
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -38,7 +38,8 @@ def draw_two_lots(sheet: Sheet, facts: WallChart, said: Words, top_mm: float) ->
 
 def _lines(found: TwoLots, facts: WallChart, tongue: Tongue) -> list[str]:
     day = tongue.date(facts.printed_on) if facts.printed_on else ""
-    who = tongue(words.TWO_LOTS_CALVES).format(calves=found.calves)
+    whose = words.TWO_LOTS_CALVES if found.batches == 1 else words.TWO_LOTS_ONE_OF
+    who = tongue(whose).format(calves=found.calves, batches=found.batches)
     head = " · ".join(part for part in (tongue(words.TWO_LOTS), plain(found.group_name), who, day) if part)
     return [head, *(_part(part, facts, tongue) for part in found.parts)]
 

@@ -83,6 +83,7 @@ NO_COUNT_NEAR = QT_TRANSLATE_NOOP("Prints", "A row without scoopfuls: no count c
 COLD_WEATHER = QT_TRANSLATE_NOOP("Prints", "For cold weather, below {limit}")
 TWO_LOTS = QT_TRANSLATE_NOOP("Prints", "ONE BATCH FROM TWO LOTS")
 TWO_LOTS_CALVES = QT_TRANSLATE_NOOP("Prints", "{calves} calves")
+TWO_LOTS_ONE_OF = QT_TRANSLATE_NOOP("Prints", "one of {batches} batches for {calves} calves")
 TWO_LOTS_PART = QT_TRANSLATE_NOOP("Prints", "from bags of lot {lot}, by its own line: {powder}, {how}")
 WEEKS = QT_TRANSLATE_NOOP("Prints", "Steps to weaning, each calf")
 WEEKS_DAYS = QT_TRANSLATE_NOOP("Prints", "Days")

@@ -804,6 +804,10 @@
             <translation>{calves} becerras</translation>
         </message>
         <message>
+            <source>one of {batches} batches for {calves} calves</source>
+            <translation>una de {batches} tandas para {calves} becerras</translation>
+        </message>
+        <message>
             <source>from bags of lot {lot}, by its own line: {powder}, {how}</source>
             <translation>de los costales del lote {lot}, con su propia línea: {powder}, {how}</translation>
         </message>

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QModelIndex, QTimer
-from PySide6.QtGui import QFont, QFontMetrics
+from PySide6.QtCore import QModelIndex, Qt, QTimer
+from PySide6.QtGui import QFocusEvent, QFont, QFontMetrics
 from PySide6.QtWidgets import QAbstractItemView
 
 from calibrator.desk.pages.batch_model import BatchModel, Column
@@ -26,7 +26,8 @@ class BatchTable(RoomyTable):
         self.batches = BatchModel(self)
         self._fitting: dict[int, int] = {}  # how wide a text fits each column, px
         self._stressed = QFontMetrics(ui_font(1.0, QFont.Weight.Bold))
-        show_as_rows(self, self.batches, name)
+        self._today = 0
+        show_as_rows(self, self.batches, name, lambda: self._today)
         self.setAlternatingRowColors(True)
         self.setWordWrap(True)
         self.setMinimumHeight(TABLE_HEIGHT)
@@ -47,7 +48,15 @@ class BatchTable(RoomyTable):
         self.setColumnHidden(Column.BATCHES, sheet.table.vessel is None)
         self.fit_columns()
 
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        """Today's row stays lit by itself; another one that was chosen is told of until one is chosen anew."""
+        super().focusOutEvent(event)
+        leaves = event.reason() not in (Qt.FocusReason.ActiveWindowFocusReason, Qt.FocusReason.PopupFocusReason)
+        if leaves and self.chosen_row() == self._today:
+            self.clearSelection()
+
     def show_today(self, row: int) -> None:
+        self._today = row
         self._widen_for(row)
         at = self.batches.index(row, 0, QModelIndex())
         self.scrollTo(at, QAbstractItemView.ScrollHint.PositionAtCenter)

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QComboBox, QFrame, QGridLayout
 
 from calibrator.desk.change_over import Refused, Wrong, refused
 from calibrator.desk.days import DayNotUnderstood
-from calibrator.desk.forms.fields import DayField, focus_on
+from calibrator.desk.forms.fields import DayField, day_in_words, focus_on
 from calibrator.desk.in_use import LotState, changed_over
 from calibrator.desk.parts import button, column, label, row
 from calibrator.desk.plain_text import on_screen
@@ -44,7 +44,6 @@ class LotBar(QFrame):
         self._caption = label(self.tr("Table for the l&ot"), wrap=False)
         self._caption.setBuddy(self.lots)
         self.day = DayField(self.tr("Fed from this da&y on"), today)
-        self.day.line.setPlaceholderText(self.tr("today"))
         self.day.entered.connect(self._change_over)
         self.day.edited.connect(self._judge)
         self.change = button("", self._change_over)
@@ -79,6 +78,8 @@ class LotBar(QFrame):
             self.change.setText(self.tr("Keep that day as the change-o&ver"))
         else:
             self.change.setText(self.tr("Change o&ver to it"))
+        counts = self._blank_day()  # what the grey words say is what a blank field means
+        self.day.line.setPlaceholderText(self.tr("today") if counts == self._today() else day_in_words(counts))
         self.left.set_system(system)
         self.words.setText("\n".join(self._line(now, known, system) for known in now.open_lots))
         other = now.lot(self.other_id())
@@ -138,14 +139,10 @@ class LotBar(QFrame):
         self.lot_chosen.emit(self.lots.itemData(index))
 
     def _change_over(self) -> None:
-        if self._shown_id == self._in_use() and not self.day.text():
-            self.day.say(self.tr("Type the day from which it is fed."), wrong=True)
-            focus_on(self.day)
-            return
         if not self._judge():
             focus_on(self.day)
             return
-        day = self.day.day() or self._today()
+        day = self.day.day() or self._blank_day()
         self.day.set_text("")
         self.day.say("")
         self.changed_over.emit(self._shown_id, day)
@@ -155,13 +152,15 @@ class LotBar(QFrame):
         known = self._now.lot(self._shown_id) if self._now else None
         if known is None or self._now is None or not self.day.understood():
             return False
-        found = refused(self._now, known, self._typed() or self._today())
+        found = refused(self._now, known, self._typed() or self._blank_day())
         if found:
             self.day.say(self._sentence(found), wrong=True)
         return found is None
 
-    def _in_use(self) -> str:
-        return self._now.in_use.lot.id if self._now and self._now.in_use else ""
+    def _blank_day(self) -> date:
+        """What a blank field means: the day that was kept for the lot in use, else today."""
+        fed = self._now.in_use if self._now else None
+        return fed.lot.fed_from or self._today() if fed and fed.lot.id == self._shown_id else self._today()
 
     def _typed(self) -> date | None:
         try:

@@ -17,6 +17,12 @@ class CalmBox(QComboBox):
     def wheelEvent(self, event: QWheelEvent) -> None:
         event.ignore()
 
+    def showPopup(self) -> None:
+        """Where nothing is chosen yet the first is lit: an arrow key would pass over it unseen."""
+        super().showPopup()
+        if self.currentIndex() < 0:
+            self.view().setCurrentIndex(self.model().index(0, self.modelColumn()))
+
 
 class CalmTabs(QTabBar):
     """As `QTabBar`, in a page that scrolls: the wheel would turn to another tab in passing."""
