@@ -312,8 +312,16 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>lote {lot}: {powder}, {scoops}</translation>
     </message>
     <message>
-        <source>Into one batch for {calves}: {parts}. Each lot by its own line.</source>
-        <translation>En una sola tanda para {calves}: {parts}. Cada lote con su propia línea.</translation>
+        <source>Into one batch for {calves}: {parts}.</source>
+        <translation>En una sola tanda para {calves}: {parts}.</translation>
+    </message>
+    <message>
+        <source>Into one of the {batches} equal batches for {calves}: {parts}.</source>
+        <translation>En una de las {batches} tandas iguales para {calves}: {parts}.</translation>
+    </message>
+    <message>
+        <source>Each lot by its own line; weigh the powder of lot {lot} if its line is wiped out.</source>
+        <translation>Cada lote con su propia línea; si la del lote {lot} ya está borrada, pese ese polvo.</translation>
     </message>
     <message>
         <source>{powder} of lot {lot} stay for the next batches.</source>
@@ -4318,10 +4326,6 @@ entre {low} y {high}
     <message>
         <source>Bags of lot {lot}: {lines}</source>
         <translation>Línea para los costales del lote {lot}: {lines}</translation>
-    </message>
-    <message>
-        <source>Type the day from which it is fed.</source>
-        <translation>Escriba el día desde el que se da.</translation>
     </message>
     <message>
         <source>Lot {lot} came only on {day}. Type that day or a later one.</source>
