@@ -226,7 +226,11 @@ def basis_words(solids: Solids, powder: Powder, *, assumed: bool = False) -> str
     )
     told = text.format(water=percent(powder.water_share), dry=percent(as_dry_matter(solids.share, powder)))
     if solids.way is SolidsFrom.WHOLE_MILK:
-        told += " " + translate("MixWords", "Whole milk's line tells dry matter and was brought to powder as fed.")
+        told += " " + translate(
+            "MixWords",
+            "Whole milk's line tells dry matter and was brought to powder as fed; Brix + 2 is taken for powder as fed "
+            "as it stands. Hence the difference.",
+        )
     return told
 
 
@@ -311,11 +315,11 @@ def may_be_fed_words(judged: Judged, *, alike: bool = True) -> str:
     if looks_right(judged) and not alike:
         return translate("MixWords", "On average nothing speaks against it, but the pails differ: see below.")
     if looks_right(judged):
-        return translate("MixWords", "Nothing speaks against it: it can be fed.")
+        return translate("MixWords", "Today: it can be fed, nothing speaks against it.")
     return translate(
         "MixWords",
-        "Look whether water and powder were measured as the chart says. If they were, it can be fed: "
-        "this reading alone is no proof that it is wrong.",
+        "Today: feed it if water and powder were measured as the chart says. This reading alone is no proof that "
+        "it is wrong.",
     )
 
 

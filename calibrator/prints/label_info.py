@@ -243,7 +243,8 @@ def _below_rim(label: ScoopLabel, facts: LabelSheet, said: Words) -> tuple[str, 
     if not lines:
         return (said.joined(words.STRUCK_LEVEL, " / "),)
     if len(lines) == 1:
-        return (f"{said.joined(words.LINE_BELOW_RIM, ' / ')}: {_length(lines[0], facts.units)}",)
+        length = _length(lines[0], facts.units)
+        return (said.joined(lambda t: t(words.LINE_BELOW_RIM).format(length=length), " / "),)
     told = (
         f"{_held(show_mass(one.held_g, facts.units, resolution_g=facts.resolution_g))}:"
         f"{_NO_BREAK}{_length(one, facts.units)}"

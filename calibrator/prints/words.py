@@ -18,7 +18,7 @@ SHEET_NUMBER = QT_TRANSLATE_NOOP("Prints", "Sheet no. {number}")
 
 # Scoop label
 RIM_EDGE = QT_TRANSLATE_NOOP("Prints", "RIM EDGE")
-LINE_BELOW_RIM = QT_TRANSLATE_NOOP("Prints", "Line below the rim")
+LINE_BELOW_RIM = QT_TRANSLATE_NOOP("Prints", "Line {length} below the rim")
 LINES_BELOW_RIM = QT_TRANSLATE_NOOP("Prints", "Lines below the rim")
 SCOOP_NAME = QT_TRANSLATE_NOOP("Prints", "Scoop: {name}")
 ONE_SHAKE = QT_TRANSLATE_NOOP("Prints", "Level to the line with one shake")

@@ -44,12 +44,12 @@
             <translation>BORDE DE LA MEDIDA</translation>
         </message>
         <message>
-            <source>Line below the rim</source>
-            <translation>Línea bajo el borde</translation>
+            <source>Line {length} below the rim</source>
+            <translation>Línea a {length} del borde</translation>
         </message>
         <message>
             <source>Lines below the rim</source>
-            <translation>Líneas bajo el borde</translation>
+            <translation>Líneas desde el borde</translation>
         </message>
         <message>
             <source>Scoop: {name}</source>
@@ -65,7 +65,7 @@
         </message>
         <message>
             <source>Cut along the thin lines. Dry the scoop and stick the label on its outside, the black edge flush with the rim. Fill the scoop and strike it level. Take off labels and lines of lots that are no longer fed.</source>
-            <translation>Corte por las líneas delgadas. Seque la medida y pegue la etiqueta por fuera, con la orilla negra pareja con el borde. Llene la medida y rásela. Quite las etiquetas y líneas de lotes que ya no se dan.</translation>
+            <translation>Corte por las líneas delgadas. Seque la medida y pegue la etiqueta por fuera, con la orilla negra pareja con el borde. Llene la medida y rásela. Quite las etiquetas y líneas de lotes que ya no se usan.</translation>
         </message>
         <message>
             <source>Struck level: no line</source>
@@ -93,11 +93,11 @@
         </message>
         <message>
             <source>Cut along the thin lines. Dry the scoop and stick the label on its outside, the black edge flush with the rim. Where the powder does not show through, copy the lines to the inside with the marker. Take off labels and lines of lots that are no longer fed.</source>
-            <translation>Corte por las líneas delgadas. Seque la medida y pegue la etiqueta por fuera, con la orilla negra pareja con el borde. Si el polvo no se ve a través de la pared, copie las líneas por dentro con el marcador. Quite las etiquetas y líneas de lotes que ya no se dan.</translation>
+            <translation>Corte por las líneas delgadas. Seque la medida y pegue la etiqueta por fuera, con la orilla negra pareja con el borde. Si el polvo no se ve a través de la pared, copie las líneas por dentro con el marcador. Quite las etiquetas y líneas de lotes que ya no se usan.</translation>
         </message>
         <message>
             <source>Cut along the thin lines. Dry the scoop, put the black edge flush with the rim all round its outside and let each end overlap to the dashed line, lines level. Where the powder does not show through, copy the lines to the inside with the marker. Take off labels and lines of lots that are no longer fed.</source>
-            <translation>Corte por las líneas delgadas. Seque la medida, ponga la orilla negra pareja con el borde todo alrededor, por fuera, y traslape cada extremo hasta la línea punteada, con las líneas a nivel. Si el polvo no se ve a través de la pared, copie las líneas por dentro con el marcador. Quite las etiquetas y líneas de lotes que ya no se dan.</translation>
+            <translation>Corte por las líneas delgadas. Seque la medida, ponga la orilla negra pareja con el borde todo alrededor, por fuera, y traslape cada extremo hasta la línea punteada, con las líneas a nivel. Si el polvo no se ve a través de la pared, copie las líneas por dentro con el marcador. Quite las etiquetas y líneas de lotes que ya no se usan.</translation>
         </message>
         <message>
             <source>Measure both bars first: one 50 mm, one 2 in (50.8 mm). If either is off, throw the sheet away and print again at 100 %, without “fit to page”.</source>
@@ -225,7 +225,7 @@
         </message>
         <message>
             <source>mix to {volume}</source>
-            <translation>mezcla a {volume}</translation>
+            <translation>mezclada: {volume}</translation>
         </message>
         <message>
             <source>{volume} of water per calf</source>
@@ -433,7 +433,7 @@
         </message>
         <message>
             <source>Spot fills from bags opened later</source>
-            <translation>Llenadas sueltas de costales abiertos después</translation>
+            <translation>Llenadas de control de costales abiertos después</translation>
         </message>
         <message>
             <source>No.</source>
@@ -901,7 +901,7 @@
         </message>
         <message>
             <source>So few lots do not tell yet what is ordinary here.</source>
-            <translation>Tan pocos lotes aún no dicen qué es lo normal aquí.</translation>
+            <translation>Con tan pocos lotes aún no se sabe qué es lo normal aquí.</translation>
         </message>
         <message>
             <source>{count} earlier findings are on the page of the season.</source>
@@ -1057,7 +1057,7 @@
         </message>
         <message>
             <source>Densities are weighed, never corrected by humidity. Feed by the product's label; the veterinarian decides for sick calves.</source>
-            <translation>Las densidades se pesan, nunca se corrigen por humedad. Dé la mezcla según la etiqueta del producto; con becerras enfermas decide el veterinario.</translation>
+            <translation>Las densidades se pesan, sin corregir por humedad. Siga la etiqueta del producto; con becerras enfermas decide el veterinario.</translation>
         </message>
         <message>
             <source>What a feeding would weigh, the scoop filled as for the lot before</source>

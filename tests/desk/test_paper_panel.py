@@ -338,7 +338,7 @@ def test_keys_are_unique_in_spanish_too(
 ) -> None:
     with speaking("es"):
         spanish = shown_panel(qtbot, herd, answers)
-        keys_are_unique(spanish, herd, "HLPTMA")
+        keys_are_unique(spanish, herd, RAIL)
         assert spanish.bar.back.text().replace("&", "") == "Anterior"
 
 

@@ -175,7 +175,7 @@ SMALL_WORDS = (
     "makes",
     "rinde",
     "mix to",
-    "mezcla a",
+    "mezclada",
     "better weighed",
     "mejor péselo",
     "to the line",
@@ -268,7 +268,7 @@ def test_nine_counts_to_be_filled_up_hang_on_one_page_in_both_languages(batches:
     assert len(document.pages) == 1
     small = [t for t in texts(document) if t.text.startswith(SMALL_WORDS)]
     assert min(t.size_mm for t in small) >= 3.29
-    assert f"mix to / mezcla a {48 / batches:.1f} L" in told(document).replace("\u00a0", " ")
+    assert f"mix to / mezclada: {48 / batches:.1f} L" in told(document).replace("\u00a0", " ")
 
 
 def test_two_feeders_find_their_names_from_afar_where_the_rows_leave_room() -> None:
@@ -477,7 +477,7 @@ def test_a_lot_number_stands_in_one_size_without_a_gap_and_its_end_is_never_cut(
 
 
 @pytest.mark.parametrize("form", list(LabelForm))
-@pytest.mark.parametrize(("languages", "phrase"), [(("en",), "below the rim"), (("es",), "bajo el borde")])
+@pytest.mark.parametrize(("languages", "phrase"), [(("en",), "below the rim"), (("es",), "desde el borde")])
 def test_a_label_tells_how_far_below_the_rim_its_lines_are(
     form: LabelForm, languages: tuple[str, ...], phrase: str
 ) -> None:

@@ -72,7 +72,7 @@ _WORDS: dict[Meaning, str] = {
     "|fecha de entrega|recibido el",
     Meaning.MADE: "made on|made|manufactured|manufacture date|production date|produced|mfg date|fabricado|hecho"
     "|fecha de fabricacion|elaborado",
-    Meaning.FED_FROM: "fed from|fed since|started feeding|first fed|se da desde|en uso desde",
+    Meaning.FED_FROM: "fed from|fed since|started feeding|first fed|se da desde|se usa desde|en uso desde",
     Meaning.FINISHED: "finished on|finished|used up|last fed|empty on|terminado|se acabo|acabado",
     Meaning.PACKAGE: "kind of package|package|packaging|tipo de envase|envase",
     Meaning.PACKAGES: "packages|bags|number of bags|bag count|no of bags|how many bags|how many|quantity|qty|# bags"

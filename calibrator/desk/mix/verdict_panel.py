@@ -38,8 +38,8 @@ class Told:
 class VerdictPanel(QWidget):
     """Shows `MixFindings`; called anew with every digit typed.
 
-    What to do comes straight beneath the verdict; where two ways are at odds, that stands above it in its card. By
-    which way and how surely the verdict was found stands last.
+    Whether it may be fed today comes straight beneath the verdict, what to put right in the next card; where two ways
+    are at odds, that stands above it there. By which way and how surely the verdict was found stands last.
     """
 
     water_check_wanted = Signal()
@@ -50,7 +50,8 @@ class VerdictPanel(QWidget):
         super().__init__()
         self.verdict, self.solids = label("", "figure"), label("")
         self.bar = SolidsBar()
-        self.would_tell, self.way, self.doubts = label("", "heading"), label("", "quiet"), label("")
+        self.today, self.would_tell = label("", "heading"), label("")
+        self.way, self.doubts = label("", "quiet"), label("")
         self.warm, self.basis = label(""), label("", "quiet")
         self.odds = label("", "caution")
         self.to_water = button(self.tr("Check in plain water"), self.water_check_wanted.emit)
@@ -58,7 +59,7 @@ class VerdictPanel(QWidget):
         self._next = row(self.to_water, self.to_line, None)
         self.kept, self._over = label(""), column()
         self.verdict_card = card(
-            self._over, self.kept, self.verdict, self.solids, self.bar, self.would_tell, self._next
+            self._over, self.kept, self.verdict, self.today, self.solids, self.bar, self.would_tell, self._next
         )
         self._found = MixFindings()
         self._right: list[str] = []
@@ -135,6 +136,7 @@ class VerdictPanel(QWidget):
             self.solids.setText(
                 self.tr("Say what solids are wanted.") if best is not None else " ".join([awaited, *self._right])
             )
+            self.today.hide()
             self.would_tell.hide()
             self._offer(None, found)
             return
@@ -147,8 +149,8 @@ class VerdictPanel(QWidget):
         self.bar.show_judged(judged, ends, words.percent(judged.target))
         self.bar.setAccessibleDescription(self.solids.text())
         self._offer(judged.would_tell, found)
+        _say(self.today, words.may_be_fed_words(judged, alike=_alike(found)) if may_be_fed(found) else "")
         told = [
-            words.may_be_fed_words(judged, alike=_alike(found)) if may_be_fed(found) else "",
             words.would_tell_words(judged, best.way),
             self._inside_words(found, judged, best),
         ]

@@ -83,13 +83,14 @@ def test_every_verdict_stays_once_kept_with_its_time_until_the_next_is_typed(
     assert not told.kept.isVisibleTo(sure)
     type_in(qtbot, panel.readings.mix.line, "101 F")
     type_in(qtbot, panel.readings.first.line, drops)
-    shown = [part.text() for part in (told.verdict, told.solids, told.would_tell, told.warm, told.way)]
+    parts = (told.verdict, told.today, told.solids, told.would_tell, told.warm, told.way)
+    shown = [part.text() for part in parts]
     assert shown[0] == verdict
     assert not told.kept.isVisibleTo(sure)
     panel.keep()
     assert told.kept.isVisibleTo(sure)
     assert told.kept.text().startswith("Kept on 11 Feb 2026 at 9:00")
-    assert [part.text() for part in (told.verdict, told.solids, told.would_tell, told.warm, told.way)] == shown
+    assert [part.text() for part in parts] == shown
     assert told.bar.isVisibleTo(sure)
     assert not told.again.isVisibleTo(sure)  # nothing is to be done
     assert not panel.keep_button.isEnabled()  # nor kept twice
@@ -132,8 +133,8 @@ def test_nothing_is_said_twice_nor_against_itself(qtbot: QtBot, sure: MixCheckPa
     type_in(qtbot, panel.readings.first.line, "12.6 12.6 12.6")
     type_in(qtbot, panel.readings.last.line, "10.2 10.2 10.2")
     assert told.verdict.text() == "Looks right"
-    assert "it can be fed" not in told.would_tell.text()
-    assert "the pails differ" in told.would_tell.text()
+    assert "it can be fed" not in told.today.text()
+    assert "the pails differ" in told.today.text()
 
 
 def test_a_check_in_plain_water_is_ordered_once(qtbot: QtBot, page: MixCheckPage, herd: Herd, desk: Desk) -> None:
