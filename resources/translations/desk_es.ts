@@ -240,7 +240,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     <name>BatchCard</name>
     <message>
         <source>The batch</source>
-        <translation>La tanda</translation>
+        <translation>La mezcla que se revisa</translation>
     </message>
 </context>
 <context>
@@ -1331,23 +1331,23 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Fed from which feeding?</source>
-        <translation>¿Desde qué toma se da?</translation>
+        <translation>¿Desde qué toma se usará este lote?</translation>
     </message>
     <message>
         <source>Fed from this day on</source>
-        <translation>Se da desde este día</translation>
+        <translation>Se usa desde este día</translation>
     </message>
     <message>
         <source>Fed from this feeding on</source>
-        <translation>Se da desde esta toma</translation>
+        <translation>Se usa desde esta toma</translation>
     </message>
     <message>
         <source>Fe&amp;d from which feeding?</source>
-        <translation>¿Des&amp;de qué toma se da?</translation>
+        <translation>¿Des&amp;de qué toma se usará este lote?</translation>
     </message>
     <message>
         <source>Not yet: lot {old} is fed until it is finished</source>
-        <translation>Aún no: se da el lote {old} hasta que se acabe</translation>
+        <translation>Todavía no: se sigue con el lote {old} hasta que se acabe</translation>
     </message>
     <message>
         <source>From the next feeding</source>
@@ -1389,11 +1389,11 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>a shape for each bag, corrected</source>
-        <translation>una figura por costal, corregidas</translation>
+        <translation>un símbolo por costal, corregidas</translation>
     </message>
     <message>
         <source>a shape for each bag</source>
-        <translation>una figura por costal</translation>
+        <translation>un símbolo por costal</translation>
     </message>
     <message>
         <source>struck out</source>
@@ -1436,7 +1436,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>{count} scoopfuls together</source>
-        <translation>{count} medidas juntas</translation>
+        <translation>{count} medidas a la vez</translation>
     </message>
 </context>
 <context>
@@ -1463,7 +1463,7 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
     </message>
     <message>
         <source>Struck out because</source>
-        <translation>Tachada porque</translation>
+        <translation>Por qué se tachó</translation>
     </message>
     <message>
         <source>spot fill</source>
@@ -1649,7 +1649,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The feeding from which the next lot is fed. From there its line and its charts hold.</source>
-        <translation>La toma desde la que se da el lote siguiente. Desde ahí se usan su línea y sus tablas.</translation>
+        <translation>La toma desde la que se usa el lote siguiente. Desde ahí valen su línea y sus tablas.</translation>
     </message>
     <message>
         <source>Spot fill</source>
@@ -2459,11 +2459,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>step of the water, qt</source>
-        <translation>paso del agua, qt</translation>
+        <translation>de cuánto en cuánto se mide el agua, qt</translation>
     </message>
     <message>
         <source>step of the water, L</source>
-        <translation>paso del agua, L</translation>
+        <translation>de cuánto en cuánto se mide el agua, L</translation>
     </message>
     <message>
         <source>allowance for hoses and pails</source>
@@ -3230,7 +3230,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>a batch&apos;s share is {exact}; to the step that this farm draws water in</source>
-        <translation>a una tanda le tocan {exact}; redondeado al paso con que este establo mide el agua</translation>
+        <translation>a una tanda le tocan {exact}; redondeado a las cantidades en que este establo mide el agua</translation>
     </message>
     <message>
         <source>what so many scoopfuls weigh</source>
@@ -3869,7 +3869,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>All as one scoopful struck level.</source>
-        <translation>Todo como una medida al ras.</translation>
+        <translation>Todo calculado como una medida al ras.</translation>
     </message>
     <message>
         <source>These bags cannot be judged</source>
@@ -3877,7 +3877,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Steady: its bags are as alike as bags are here.</source>
-        <translation>Parejo: sus costales se parecen como siempre aquí.</translation>
+        <translation>Parejo: sus costales se parecen entre sí, como de costumbre.</translation>
     </message>
     <message>
         <source>Its bags jumped by {share} ({low} to {high}).</source>
@@ -4317,11 +4317,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>Bags of lot {lot} (fed since {day}): {lines}</source>
-        <translation>Línea para los costales del lote {lot} (se da desde el {day}): {lines}</translation>
+        <translation>Línea para los costales del lote {lot} (se usa desde el {day}): {lines}</translation>
     </message>
     <message>
         <source>Bags of lot {lot} (fed from {day} on): {lines}</source>
-        <translation>Línea para los costales del lote {lot} (se dará desde el {day}): {lines}</translation>
+        <translation>Línea para los costales del lote {lot} (se usará desde el {day}): {lines}</translation>
     </message>
     <message>
         <source>Bags of lot {lot}: {lines}</source>
@@ -4509,11 +4509,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>Fed since {day}.</source>
-        <translation>Se da desde el {day}.</translation>
+        <translation>Se usa desde el {day}.</translation>
     </message>
     <message>
         <source>The last of it was fed on {day}.</source>
-        <translation>Lo último se dio el {day}.</translation>
+        <translation>Lo último se usó el {day}.</translation>
     </message>
     <message>
         <source>Arrived {day}.</source>
@@ -4688,7 +4688,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>As on the bags of this product before. Check each against the new bag; type over it if not.</source>
-        <translation>Como en los costales anteriores de este producto. Compare cada cifra con el costal nuevo y corríjala si no es igual.</translation>
+        <translation>Como en los costales anteriores; compare cada cifra con el costal nuevo.</translation>
     </message>
     <message>
         <source>Comes in</source>
@@ -5126,11 +5126,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>Was the last of lot {number} fed? It can be taken back into use at any time.</source>
-        <translation>¿Ya se dio lo último del lote {number}? Se puede volver a poner en uso en cualquier momento.</translation>
+        <translation>¿Ya se usó lo último del lote {number}? Se puede volver a poner en uso en cualquier momento.</translation>
     </message>
     <message>
         <source>From the next feeding on lot {number} is fed.</source>
-        <translation>Desde la toma siguiente se da el lote {number}.</translation>
+        <translation>Desde la toma siguiente se usa el lote {number}.</translation>
     </message>
     <message>
         <source>Finished</source>
@@ -5185,7 +5185,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Press Compare two.</source>
-        <translation>Oprima Comparar dos.</translation>
+        <translation>Para comparar, oprima Comparar dos.</translation>
     </message>
     <message>
         <source>Press Compare two, then click the two lots.</source>
@@ -5408,15 +5408,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>By the finished volume, the powder taken for right: it finds wrong water, never wrong powder.</source>
-        <translation>Por el volumen terminado, dando el polvo por bueno: descubre errores en el agua, nunca en el polvo.</translation>
+        <translation>Por el volumen terminado, suponiendo que se echó el polvo correcto: descubre errores en el agua, nunca en el polvo.</translation>
     </message>
     <message>
         <source>Solids here are powder as fed ÷ mix, the powder&apos;s own {water} of water counted in. As dry matter that is {dry}.</source>
         <translation>Aquí sólidos = peso del polvo ÷ peso de la mezcla (el polvo trae {water} de agua). En materia seca son {dry}.</translation>
-    </message>
-    <message>
-        <source>Whole milk&apos;s line tells dry matter and was brought to powder as fed.</source>
-        <translation>La línea de la leche entera da materia seca; aquí se cambió a peso de polvo.</translation>
     </message>
     <message>
         <source>This reading lies beyond the weighed mixes that the line was made from.</source>
@@ -5531,6 +5527,10 @@ entre {low} y {high}
         <translation>Aquí sólidos = peso del polvo ÷ peso de la mezcla (se supone que el polvo trae {water} de agua; anote en Lotes la humedad que dice el costal). En materia seca son {dry}.</translation>
     </message>
     <message>
+        <source>Whole milk&apos;s line tells dry matter and was brought to powder as fed; Brix + 2 is taken for powder as fed as it stands. Hence the difference.</source>
+        <translation>La línea de la leche entera da materia seca y aquí se cambió a peso de polvo; Brix + 2 se toma tal cual como peso de polvo. De ahí la diferencia.</translation>
+    </message>
+    <message>
         <source>The instrument was never checked in plain water: its zero may be off.</source>
         <translation>El instrumento nunca se revisó en agua sola: su cero puede estar corrido.</translation>
     </message>
@@ -5571,12 +5571,12 @@ entre {low} y {high}
         <translation>En promedio nada indica que esté mal, pero las cubetas difieren: vea abajo.</translation>
     </message>
     <message>
-        <source>Nothing speaks against it: it can be fed.</source>
-        <translation>Nada indica que esté mal: puede darla.</translation>
+        <source>Today: it can be fed, nothing speaks against it.</source>
+        <translation>Hoy: puede darla, nada indica que esté mal.</translation>
     </message>
     <message>
-        <source>Look whether water and powder were measured as the chart says. If they were, it can be fed: this reading alone is no proof that it is wrong.</source>
-        <translation>Vea si el agua y el polvo se midieron como dice la tabla. Si fue así, puede darla: esta lectura sola no prueba que esté mal.</translation>
+        <source>Today: feed it if water and powder were measured as the chart says. This reading alone is no proof that it is wrong.</source>
+        <translation>Hoy: désela si el agua y el polvo se midieron como dice la tabla. Esta lectura sola no prueba que esté mal.</translation>
     </message>
     <message>
         <source>A mean reading between {low} and {high} °Brix would surely be right.</source>
@@ -5842,7 +5842,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Lot {lot} came only on {day}. Choose the lot that was fed then, or mend the day.</source>
-        <translation>El lote {lot} llegó apenas el {day}. Elija el lote que se daba entonces o corrija el día.</translation>
+        <translation>El lote {lot} llegó apenas el {day}. Elija el lote que se usaba entonces o corrija el día.</translation>
     </message>
     <message>
         <source>Taken as {time}; type it to be exact.</source>
@@ -6149,7 +6149,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>This will be sheet no. {number}. It replaces no. {old} once this lot is fed.</source>
-        <translation>Será la hoja n.º {number}. Reemplaza la n.º {old} cuando se dé este lote.</translation>
+        <translation>Será la hoja n.º {number}. Reemplaza la n.º {old} cuando se use este lote.</translation>
     </message>
     <message>
         <source>{scoop}: {told}</source>
@@ -6337,11 +6337,11 @@ entre {low} y {high}
     </message>
     <message>
         <source>Totes left this morning</source>
-        <translation>Supersacos por la mañana</translation>
+        <translation>Supersacos contados hoy</translation>
     </message>
     <message>
         <source>Bags left this morning</source>
-        <translation>Costales por la mañana</translation>
+        <translation>Costales contados hoy</translation>
     </message>
     <message>
         <source>How heavy the bags of this lot are is not entered.</source>
@@ -6462,7 +6462,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Ctrl + number opens it</source>
-        <translation>Ctrl + número la abre</translation>
+        <translation>Ctrl + número abre la página</translation>
     </message>
     <message>
         <source>Lots</source>
@@ -8097,7 +8097,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The step of the water</source>
-        <translation>El paso del agua</translation>
+        <translation>De cuánto en cuánto se mide el agua</translation>
     </message>
     <message>
         <source>The strength of the mix</source>
@@ -8442,7 +8442,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>As painted on it. What it holds is measured.</source>
-        <translation>Como lo lleva pintado. Cuánto le cabe se mide.</translation>
+        <translation>El nombre que trae escrito. Cuánto le cabe lo calcula el programa.</translation>
     </message>
     <message>
         <source>Pour water in by steps, the last one up to the rim. At each step note all the water that is in the scoop by then, and how high it stands above the floor, along the wall.</source>
@@ -8568,7 +8568,7 @@ entre {low} y {high}
     <name>ScoopRuleFields</name>
     <message>
         <source>to the line of one scoop where that comes out, else the fewest scoopfuls</source>
-        <translation>hasta la línea de una misma medida cuando sale justo; si no, el menor número de medidas</translation>
+        <translation>todas hasta la línea, si da el peso; si no, las menos medidas posibles</translation>
     </message>
     <message>
         <source>whole scoopfuls of one kind, the water trimmed to them</source>
@@ -8880,7 +8880,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Filled as before</source>
-        <translation>Llena como antes</translation>
+        <translation>Con la línea anterior</translation>
     </message>
     <message>
         <source>Its solids</source>
@@ -9239,7 +9239,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Straight round</source>
-        <translation>Redonda pareja</translation>
+        <translation>Redonda recta</translation>
     </message>
     <message>
         <source>Tapered round</source>
@@ -9341,7 +9341,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>No lot is signed off, so this table is by weight only: weigh the powder for each batch. Weigh in the lot that is being fed, and the scoopfuls stand here at once.</source>
-        <translation>No hay lotes firmados, así que esta tabla va solo por peso: pese el polvo de cada tanda. Pese el lote que se está dando y las medidas aparecen aquí enseguida.</translation>
+        <translation>No hay lotes firmados, así que esta tabla va solo por peso: pese el polvo de cada tanda. Pese el lote en uso y las medidas aparecen aquí enseguida.</translation>
     </message>
     <message>
         <source>Start a wei&amp;gh-in</source>
@@ -9408,7 +9408,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>The wall chart of {plan} (sheet no. {number}) was printed before the farm&apos;s units, its step for water or its tolerance were changed.</source>
-        <translation>La tabla de pared de {plan} (hoja n.º {number}) se imprimió antes de cambiar las unidades del establo, el paso del agua o la tolerancia.</translation>
+        <translation>La tabla de pared de {plan} (hoja n.º {number}) se imprimió antes de cambiar las unidades del establo, de cuánto en cuánto se mide el agua o la tolerancia.</translation>
     </message>
     <message>
         <source>wall chart</source>
@@ -9829,7 +9829,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Scoopfuls together</source>
-        <translation>Medidas juntas</translation>
+        <translation>Medidas en esta pesada</translation>
     </message>
     <message>
         <source>Str&amp;ike out …</source>
@@ -10009,11 +10009,11 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>For {target} a feeding; give or take {mass} at 95 %. A line could not be read there.</source>
-        <translation>Para {target} por toma; {mass} de más o de menos (95 %). Ahí no se podría leer una línea.</translation>
+        <translation>Para {target} por toma; casi siempre a menos de {mass} de ese peso. Tan cerca del borde no se puede leer una línea.</translation>
     </message>
     <message>
         <source>For {target} a feeding; give or take {mass} at 95 %. A line {step} higher or lower is {slope} more or less.</source>
-        <translation>Para {target} por toma; más o menos {mass} al 95 %. Una línea {step} más arriba o más abajo cambia la toma en {slope}.</translation>
+        <translation>Para {target} por toma; casi siempre a menos de {mass} de ese peso. Una línea {step} más arriba o más abajo cambia la toma en {slope}.</translation>
     </message>
     <message>
         <source>Fills to the line, the next step, make it surer.</source>
@@ -10065,7 +10065,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Leave the old line while lot {lot} is fed to it, then wipe it out.</source>
-        <translation>Deje la línea anterior mientras se da con ella el lote {lot}; después bórrela.</translation>
+        <translation>Deje la línea anterior mientras se siga sirviendo con ella el lote {lot}; después bórrela.</translation>
     </message>
     <message>
         <source>Measure from the rim down along the wall and draw the line all round, at eye level; lightly at first, for fills to it may still move it.</source>
@@ -10073,7 +10073,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Leave the old line while lot {lot} is fed to it, and write its lot beside each line.</source>
-        <translation>Deje la línea anterior mientras se da con ella el lote {lot}, y escriba junto a cada línea su lote.</translation>
+        <translation>Deje la línea anterior mientras se siga sirviendo con ella el lote {lot}, y escriba junto a cada línea su lote.</translation>
     </message>
     <message>
         <source>Wipe out the old line, or strike it through.</source>
@@ -10171,7 +10171,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Signed. Lot {old} is fed until the change-over under Today. Print label and wall chart now if you like; put them up at the change-over.</source>
-        <translation>Pesada firmada. Por ahora se sigue dando el lote {old}; el cambio se hace en la página Hoy. Puede imprimir ya la etiqueta y la tabla de pared; póngalas el día del cambio.</translation>
+        <translation>Pesada firmada. Por ahora se sigue con el lote {old}; el cambio se hace en la página Hoy. Puede imprimir ya la etiqueta y la tabla de pared; póngalas el día del cambio.</translation>
     </message>
     <message>
         <source>Signed. Wipe out the old line; print the label and the wall chart.</source>
@@ -10191,7 +10191,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Look it over. Signing off freezes this weigh-in. Once the lot is fed, its mark replaces the older ones, and charts and labels printed before are out of date.</source>
-        <translation>Revísela. Una vez firmada, la pesada ya no se puede cambiar. Cuando empiece a dar este lote, su línea reemplaza las anteriores, y las tablas y etiquetas ya impresas ya no sirven.</translation>
+        <translation>Revísela. Una vez firmada, la pesada ya no se puede cambiar. Cuando empiece a usar este lote, su línea reemplaza las anteriores, y las tablas y etiquetas ya impresas ya no sirven.</translation>
     </message>
     <message>
         <source>{signed} When it was signed: {verdict}</source>
@@ -10263,7 +10263,7 @@ Last kept: {mass}</source>
     </message>
     <message>
         <source>Say from which feeding on the lot is fed, then sign off.</source>
-        <translation>Diga desde qué toma se da el lote y firme.</translation>
+        <translation>Diga desde qué toma se usará el lote y firme.</translation>
     </message>
     <message>
         <source>Sign off all the same</source>
@@ -10333,7 +10333,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>powder for one calf at one feeding, all its scoopfuls together; see the bag&apos;s label. Where groups get different weights: what most calves get</source>
-        <translation>polvo para una becerra en una toma, todas sus medidas juntas; vea la etiqueta del costal. Si los grupos reciben pesos distintos: el de la mayoría de las becerras</translation>
+        <translation>polvo para una becerra en una toma, con todas sus medidas; vea la etiqueta del costal. Si los grupos reciben pesos distintos: el de la mayoría de las becerras</translation>
     </message>
     <message>
         <source>C&amp;heck weight</source>
@@ -10621,7 +10621,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>fed from</source>
-        <translation>se da desde</translation>
+        <translation>se usa desde</translation>
     </message>
     <message>
         <source>feedings</source>
@@ -11146,11 +11146,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Mix off</source>
-        <translation>Dif. mezcla</translation>
+        <translation>Dif. de la mezcla</translation>
     </message>
     <message>
         <source>Count off</source>
-        <translation>Dif. cuenta</translation>
+        <translation>Dif. al contar</translation>
     </message>
     <message>
         <source>water trimmed, {share} of everything; ± {spread}</source>
@@ -11253,7 +11253,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>From {day} on lot {number} is fed.</source>
-        <translation>Desde el {day} se da el lote {number}.</translation>
+        <translation>Desde el {day} se usa el lote {number}.</translation>
     </message>
     <message>
         <source>Labels, charts and sheets</source>
@@ -11420,7 +11420,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Lot {number} will be fed from the next feeding on. From then its lines, labels and wall charts hold, those of lot {old} no more.</source>
-        <translation>El lote {number} se dará a partir de la próxima toma. Desde entonces valen sus líneas, etiquetas y tablas de pared; las del lote {old} ya no.</translation>
+        <translation>El lote {number} se usará a partir de la próxima toma. Desde entonces valen sus líneas, etiquetas y tablas de pared; las del lote {old} ya no.</translation>
     </message>
     <message>
         <source>The weigh-in of lot {number} stands at this step: {step}.</source>
@@ -11468,7 +11468,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Lot {number} is fed from {day} on, {feeding}; lot {old} until then.</source>
-        <translation>El lote {number} se da desde el {day}, {feeding}; hasta entonces, el lote {old}.</translation>
+        <translation>El lote {number} se usa desde el {day}, {feeding}; hasta entonces, el lote {old}.</translation>
     </message>
     <message>
         <source>Change over</source>
@@ -11476,7 +11476,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>It was to be fed from {day} on, {feeding}: that is given up.</source>
-        <translation>Estaba previsto darlo desde el {day}, {feeding}: eso queda sin efecto.</translation>
+        <translation>Estaba previsto usarlo desde el {day}, {feeding}: eso queda sin efecto.</translation>
     </message>
     <message>
         <source>Lot {number} is in use.</source>
@@ -11500,19 +11500,19 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>The mix with lot {number} was too thin on {day}. It stays here until a check reads right.</source>
-        <translation>La mezcla con el lote {number} salió demasiado aguada el {day}. Queda aquí hasta que una revisión salga bien.</translation>
+        <translation>La mezcla con el lote {number} salió demasiado aguada el {day}. Este aviso sigue aquí hasta que una revisión salga bien.</translation>
     </message>
     <message>
         <source>The mix with lot {number} was too strong on {day}. It stays here until a check reads right.</source>
-        <translation>La mezcla con el lote {number} salió demasiado fuerte el {day}. Queda aquí hasta que una revisión salga bien.</translation>
+        <translation>La mezcla con el lote {number} salió demasiado fuerte el {day}. Este aviso sigue aquí hasta que una revisión salga bien.</translation>
     </message>
     <message>
         <source>The mix with lot {number} was probably too thin on {day}. It stays here until a check or a count of bags comes out right.</source>
-        <translation>La mezcla con el lote {number} quizás salió demasiado aguada el {day}. Queda aquí hasta que una revisión o un conteo de costales salga bien.</translation>
+        <translation>La mezcla con el lote {number} quizás salió demasiado aguada el {day}. Este aviso sigue aquí hasta que una revisión o un conteo de costales salga bien.</translation>
     </message>
     <message>
         <source>The mix with lot {number} was probably too strong on {day}. It stays here until a check or a count of bags comes out right.</source>
-        <translation>La mezcla con el lote {number} quizás salió demasiado fuerte el {day}. Queda aquí hasta que una revisión o un conteo de costales salga bien.</translation>
+        <translation>La mezcla con el lote {number} quizás salió demasiado fuerte el {day}. Este aviso sigue aquí hasta que una revisión o un conteo de costales salga bien.</translation>
     </message>
     <message>
         <source>The mix with lot {number} was not checked yet.</source>
@@ -11841,7 +11841,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>{name}: {fills} to go.</source>
-        <translation>{name}: faltan {fills}.</translation>
+        <translation>{name}: {fills} por pesar.</translation>
     </message>
     <message>
         <source>{name} is done. Type the next person&apos;s name.</source>
@@ -12719,7 +12719,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Early: {more} are still planned. You can go on all the same.</source>
-        <translation>Es pronto: del plan faltan {more}. Aun así puede oprimir Siguiente.</translation>
+        <translation>Es pronto: según el plan, {more} más. Aun así puede oprimir Siguiente.</translation>
     </message>
     <message>
         <source>Enough: a level scoopful is known within ± {mass}.</source>
@@ -13058,7 +13058,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>This program finds out what a scoop of milk replacer weighs, lot by lot, and where its fill line belongs. Four short steps, then the first weigh-in.</source>
-        <translation>Este programa averigua cuánto pesa una medida de sustituto de leche, lote por lote, y dónde va su línea de llenado. Cuatro pasos cortos y luego la primera pesada.</translation>
+        <translation>Este programa averigua cuánto pesa una medida (el cucharón o bote) de sustituto de leche, lote por lote, y dónde va su línea de llenado. Cuatro pasos cortos y luego la primera pesada.</translation>
     </message>
     <message>
         <source>The scale</source>
@@ -13074,7 +13074,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>The powder that is fed now or comes next. Only its lot number is needed; price and the rest of the label can be told later, on Lots.</source>
-        <translation>El polvo que se está dando o el que sigue. Solo hace falta su número de lote; el precio y lo demás de la etiqueta se pueden anotar después, en Lotes.</translation>
+        <translation>El polvo que se usa ahora o el que sigue. Solo hace falta su número de lote; el precio y lo demás de la etiqueta se pueden anotar después, en Lotes.</translation>
     </message>
     <message>
         <source>The scoop</source>
@@ -13220,7 +13220,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>These lots tell no cause yet</source>
-        <translation>Estos lotes todavía no dicen ninguna causa</translation>
+        <translation>Con estos lotes todavía no se ve la causa</translation>
     </message>
     <message>
         <source>Density goes with: {causes}</source>
@@ -13421,7 +13421,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>no longer fed</source>
-        <translation>ya no se da</translation>
+        <translation>ya no se usa</translation>
     </message>
     <message>
         <source>finished</source>
@@ -13525,7 +13525,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>typed wrong</source>
-        <translation>mal escrito</translation>
+        <translation>mal anotado</translation>
     </message>
     <message>
         <source>spilled</source>
@@ -13727,8 +13727,8 @@ Sign off all the same? The record will say so.</source>
     <message numerus="yes">
         <source>Besides, about %n bags of lot {lot}, no longer fed.</source>
         <translation>
-            <numerusform>Además, cerca de %n costal del lote {lot}, que ya no se da.</numerusform>
-            <numerusform>Además, unos %n costales del lote {lot}, que ya no se da.</numerusform>
+            <numerusform>Además, cerca de %n costal del lote {lot}, que ya no se usa.</numerusform>
+            <numerusform>Además, unos %n costales del lote {lot}, que ya no se usa.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -13791,7 +13791,7 @@ Sign off all the same? The record will say so.</source>
         <source>This scale&apos;s step is coarse for one scoopful. Weigh %n scoopfuls together each time, and say so beside the weight.</source>
         <translation>
             <numerusform>La división de esta báscula es gruesa para una sola medida. Pese %n medida cada vez y anótelo junto al peso.</numerusform>
-            <numerusform>La división de esta báscula es gruesa para una sola medida. Pese %n medidas juntas cada vez y anótelo junto al peso.</numerusform>
+            <numerusform>La división de esta báscula es gruesa para una sola medida. Pese %n medidas a la vez y anótelo junto al peso.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
