@@ -49,8 +49,8 @@ class BagPanel(QWidget):
         self._now: FarmNow | None = None
         self._counts: list[BagCount] = []
         self._shown_lot = ""
-        self.occasion = OccasionForm(desk, self.tr("Bags of lot"), self.tr("Counted until"), with_time=False)
         self.since = DayField(self.tr("Counted since"), self._today)
+        self.occasion = OccasionForm(desk, self.tr("Bags of lot"), self.tr("Counted until"), since=self.since)
         self.bags = BareField(self.tr("Bags emptied"), BAGS, 1)
         self.bag = Amount(
             desk,
@@ -330,9 +330,9 @@ class BagPanel(QWidget):
         left, right = QWidget(), QWidget()
         inside = QVBoxLayout(left)
         inside.setContentsMargins(0, 0, 0, 0)
-        pairs = [SideBySide(*pair) for pair in ((self.since, self.bags), (self.bag, self.target))]
+        pairs = [SideBySide(*pair) for pair in ((self.bags, self.bag), (self.feedings, self.target))]
         keep_room(self.suggest_button)
-        inside.addWidget(card(self.occasion, *pairs, self.feedings, self.suggest_button, self.sharp))
+        inside.addWidget(card(self.occasion, *pairs, self.suggest_button, self.sharp))
         inside.addStretch(1)
         self.card = card(self.verdict, self.told, self.days)
         told = QVBoxLayout(right)

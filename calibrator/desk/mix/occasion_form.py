@@ -25,11 +25,16 @@ from calibrator.model import Lot
 
 
 class OccasionForm(QWidget):
-    """An empty day is today, an empty time is now; both are said when something else is typed."""
+    """An empty day is today, an empty time is now; both are said when something else is typed.
+
+    `since` is the day before which nothing is meant, where there is one: it stands before the day.
+    """
 
     edited = Signal()
 
-    def __init__(self, desk: Desk, lot_caption: str = "", day_caption: str = "", *, with_time: bool = True) -> None:
+    def __init__(
+        self, desk: Desk, lot_caption: str = "", day_caption: str = "", *, since: DayField | None = None
+    ) -> None:
         super().__init__()
         self.desk = desk
         self._offered: tuple[Offered, ...] = ()
@@ -49,8 +54,10 @@ class OccasionForm(QWidget):
         layout.setSpacing(ROWS)
         self._lot = Captioned(lot_caption or self.tr("Mixed from lot"), self.lot)
         layout.addWidget(self._lot)
-        layout.addWidget(SideBySide(self.day, self.time))
-        self.time.setVisible(with_time)
+        if since is not None:  # days alone are counted
+            self.time.setParent(self)
+            self.time.hide()
+        layout.addWidget(SideBySide(since, self.day) if since else SideBySide(self.day, self.time))
 
     def show_lots(self, now: Standing) -> None:
         """Offer the farm's lots; another lot than the one in use stays chosen while it is there."""
