@@ -29,7 +29,7 @@ from calibrator.science.mark import (
     tolerance_band,
     weighed_to_line,
 )
-from calibrator.science.plausible import Doubt, over_level, usual_g, weight_doubt
+from calibrator.science.plausible import Doubt, over_level, usual_g, weight_doubt, whole_feeding
 from calibrator.science.scale import ScaleCheck, check_scale, scale_facts, smallest_net_weight_g
 from calibrator.science.scale import scoopfuls_together as together
 from calibrator.science.scoop import height_from_down_wall_mm, same_line
@@ -141,6 +141,8 @@ def doubt(known: Known, way: FillWay, mass_g: float, scoopfuls: int, found: Find
     """Why a typed weight is hardly meant, for this scoop, scale and lot; None where it can be."""
     if known.scoop is None or known.scale is None:
         return None
+    if way == FillWay.TO_MARK and scoopfuls == 1 and found is not None and _weighs_all(found, mass_g):
+        return Doubt.WHOLE_FEEDING
     filled_ml = known.scoop.volume_ml
     if way == FillWay.TO_MARK and known.weigh_in.drawn_line_mm is not None:
         filled_ml *= fraction_at(known.scoop.shape, known.weigh_in.drawn_line_mm)
@@ -148,6 +150,14 @@ def doubt(known: Known, way: FillWay, mass_g: float, scoopfuls: int, found: Find
     if plain is None and way == FillWay.TO_MARK and found is not None and found.level is not None:
         return Doubt.OVER_LEVEL if over_level(mass_g, scoopfuls, found.level.next_high_g) else None
     return plain
+
+
+def _weighs_all(found: Findings, mass_g: float) -> bool:
+    """Whether the level scoopfuls before the one to the line are in a weight too: more than a scoop holds."""
+    line, level = found.line, found.level
+    if line is None or level is None or not line.full_scoops:
+        return False
+    return over_level(mass_g, 1, level.next_high_g) and whole_feeding(mass_g, line.target_g)
 
 
 def wanted(known: Known, mass_g: float) -> tuple[float, float]:

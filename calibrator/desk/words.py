@@ -146,14 +146,16 @@ def marks_words(marks: Sequence[Mark], scoops: Sequence[Scoop], system: UnitSyst
     return ", ".join(f"{name} {line}" for name, line in told)
 
 
-def usual_slips() -> tuple[str, ...]:
-    """Why a weighed scoopful is usually struck out."""
-    return (
+def usual_slips(way: FillWay, *, of_a_lot: bool = True) -> tuple[str, ...]:
+    """Why a weighed scoopful is usually struck out; `of_a_lot` where it could have been of another one."""
+    level = translate("Words", "not struck level")
+    slips = (
         translate("Words", "typed wrong"),
         translate("Words", "spilled"),
-        translate("Words", "not struck level"),
+        level if way is FillWay.LEVEL else translate("Words", "not filled to the line"),
         translate("Words", "scale not at zero"),
     )
+    return (*slips, translate("Words", "was of another lot")) if of_a_lot else slips
 
 
 def medicated_caution() -> str:

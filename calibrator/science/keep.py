@@ -46,6 +46,7 @@ class OldLine:
     lies inside target ± tolerance, MOVE when outside, else WEIGH_MORE, with how many more level fills;
     `within_reach` is False where the answer lies so near the edge that fills alone can hardly give it. `by_level` is
     the verdict of the level fills alone: where it is another, only the settling is not known well enough.
+    `full_scoops` go before the one to the line.
     """
 
     delivers_g: float
@@ -58,6 +59,7 @@ class OldLine:
     from_other_bags: bool
     within_reach: bool = True
     by_level: OldLineVerdict = OldLineVerdict.WEIGH_MORE
+    full_scoops: int = 0
 
 
 @dataclass(frozen=True)
@@ -105,7 +107,7 @@ def old_line(
     share = delivers / target_g - 1
     alone = Feeding(delivers, feeding.parts[:-1]).interval(VERDICT_LEVEL)
     by_level = old_verdict(*alone, target_g, tolerance_g)
-    return OldLine(delivers, feeding.u_g, low, high, share, verdict, more, other, reach, by_level)
+    return OldLine(delivers, feeding.u_g, low, high, share, verdict, more, other, reach, by_level, full_scoops)
 
 
 def full_scoops_before(

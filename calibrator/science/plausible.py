@@ -35,6 +35,7 @@ class Doubt(StrEnum):
     TOO_HEAVY = "too_heavy"
     OVER_CAPACITY = "over_capacity"
     OVER_LEVEL = "over_level"
+    WHOLE_FEEDING = "whole_feeding"  # where the one scoopful to the line is weighed
 
 
 def weight_doubt(mass_g: float, scoopfuls: int, filled_ml: float, capacity_g: float) -> Doubt | None:
@@ -60,6 +61,15 @@ def likeliest(masses_g: Iterable[float], scoopfuls: int, filled_ml: float) -> fl
 def usual_g(filled_ml: float) -> float:
     """What a scoopful of middling powder weighs, g."""
     return MIDDLE_G_PER_ML * positive(filled_ml, "The scoop's volume")
+
+
+NEAR_A_FEEDING_SHARE = 0.15
+"""A feeding weighed whole lies as near as this to its target before anything is known of the line; a guess."""
+
+
+def whole_feeding(mass_g: float, feeding_g: float) -> bool:
+    """Whether a weight is about that of a whole feeding. Raises CannotCompute unless both are above zero."""
+    return abs(positive(mass_g, "The weight") / positive(feeding_g, "The target weight") - 1) <= NEAR_A_FEEDING_SHARE
 
 
 def over_level(mass_g: float, scoopfuls: int, level_high_g: float) -> bool:

@@ -16,6 +16,7 @@ class Answers(Ask):
         super().__init__()
         self.told: list[str] = []
         self.asked: list[str] = []
+        self.offered: list[tuple[str, ...]] = []  # reasons, with each question for one
         self.yes = True
         self.other = False  # where a question has two answers, the second
         self.words = "spilled some"
@@ -39,6 +40,7 @@ class Answers(Ask):
 
     def reason(self, question: str, on_text: Callable[[str], None], usual: Sequence[str] = ()) -> None:
         self.asked.append(question)
+        self.offered.append(tuple(usual))
         if self.words:
             on_text(self.words)
 

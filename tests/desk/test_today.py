@@ -328,6 +328,23 @@ def test_density_is_that_of_weigh_in_and_spot_fills_as_bags(page: TodayPage, yar
     assert found.density.density_g_per_ml == pytest.approx(by_hand / 666)
 
 
+def test_a_bag_that_is_off_may_be_of_a_lot_that_is_here_too(page: TodayPage, yard: Yard, answers: Any) -> None:
+    weighed_in(yard)
+    page.reload()
+    card = page.spot_card
+    card.weight.take("10.7 oz")
+    card.keep()
+    assert "Read the number on it" not in card.bag.text()  # no other is here
+    yard.lot("L-2417")
+    page.reload()
+    assert "Is it a bag of lot A? Read the number on it; here too: L-2417. Was 10.7 oz read" in card.bag.text()
+    card.strike_button.click()
+    assert {"was of another lot", "not filled to the line"} <= set(answers.offered[-1])
+    card.weight.take("10.0 oz")
+    card.keep()
+    assert "Read the number on it" not in card.bag.text()  # nothing is off
+
+
 def test_a_slip_is_struck_out_with_its_reason(page: TodayPage, yard: Yard, answers: Any) -> None:
     signed, _ = weighed_in(yard)
     page.reload()

@@ -18,6 +18,7 @@ from calibrator.desk.weigh_in.words import early_words, mark_hands
 from calibrator.model import Cylinder, FillWay, Lot, Scale, Scoop, Step, UnitSystem, WeighIn, new_id
 from calibrator.science.advice import MOST_MORE
 from calibrator.science.mark import LineVerdict, OldLine, OldLineVerdict, fill_line
+from calibrator.science.plausible import Doubt
 
 LEVEL_G = (331.0, 333.0, 330.0, 332.0, 334.0, 331.0, 332.0, 333.0)
 
@@ -330,3 +331,34 @@ def test_where_fills_to_a_line_call_for_one_at_the_rim_level_scoopfuls_are_named
     assert (check.verdict, line.struck_level) == (LineVerdict.MOVE, True)
     assert line_words.check_words(check, guide, UnitSystem.METRIC)[0].startswith("1 level scoopful, no line needed")
     assert "with the new line" not in line_words.check_reason(check, guide, UnitSystem.METRIC)
+
+
+def test_how_a_feeding_with_the_old_line_is_filled_is_said_where_it_takes_several(guide: Guide, step: StepMark) -> None:
+    guide.set(old_line_mm=20.0, old_line_typed="20 mm")
+    step.show_guide(guide)
+    assert "level + 1" not in step._old.text()
+    guide.set(target_mass_g=664.0, target_typed="664 g")
+    step.show_guide(guide)
+    assert step._old.text().startswith("It is not needed: use the scoop level.")
+    assert step._old.text().endswith("That is 1 level + 1 to the old line.")
+
+
+@pytest.mark.parametrize(
+    ("target_g", "mass_g", "doubt"),
+    [
+        (764.0, 764.0, Doubt.WHOLE_FEEDING),
+        (764.0, 700.0, Doubt.WHOLE_FEEDING),
+        (764.0, 100.0, None),
+        (764.0, 640.0, Doubt.TOO_HEAVY),
+        (400.0, 345.0, Doubt.WHOLE_FEEDING),
+        (400.0, 330.0, None),  # heavy for this line, and yet no more than a scoop holds
+        (283.5, 283.5, None),
+    ],
+)
+def test_a_feeding_weighed_whole_is_known_as_such(
+    guide: Guide, target_g: float, mass_g: float, doubt: Doubt | None
+) -> None:
+    """Level scoopfuls of 332 g go before the one to the line, which alone is weighed."""
+    guide.set(target_mass_g=target_g, target_typed="x")
+    guide.set(drawn_line_mm=40.0, drawn_line_typed="40 mm")
+    assert guide.doubt(FillWay.TO_MARK, mass_g, 1) is doubt

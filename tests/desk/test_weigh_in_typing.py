@@ -1022,3 +1022,44 @@ def test_another_lot_is_chosen_by_keys_and_a_weight_not_entered_holds_that_up(wi
     button = QApplication.focusWidget()
     assert isinstance(button, QPushButton)
     assert button.text() == "Go on"
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_who_types_the_whole_feeding_is_told_to_weigh_the_last_scoopful_alone(
+    qtbot: QtBot, desk: Desk, language: str
+) -> None:
+    with speaking(language):
+        spoken = Window(desk)
+        qtbot.addWidget(spoken)
+        spoken.resize(1024, 700)
+        with qtbot.waitExposed(spoken):
+            spoken.show()
+        page, view = opened(spoken, Step.FILLS_TO_MARK)
+        assert page.guide is not None
+        page.guide.set(target_mass_g=764.0, target_typed="764 g")
+        page.guide.set(drawn_line_mm=50.0, drawn_line_typed="50 mm", step=Step.FILLS_TO_MARK)
+        page.reload()
+        enter("764 g")
+        QApplication.processEvents()
+        assert view._says.text().startswith({"en": "Weigh only the one", "es": "Pese solo la"}[language])
+        assert view._says.fits, view._says.text()
+        assert page.guide.fills_of(FillWay.TO_MARK) == []
+        spoken.replace_by_another()
+
+
+@pytest.mark.parametrize(
+    ("step", "fits", "not_here"),
+    [
+        (Step.LEVEL_FILLS, "not struck level", "not filled to the line"),
+        (Step.FILLS_TO_MARK, "not filled to the line", "not struck level"),
+    ],
+)
+def test_the_reasons_offered_are_those_of_the_way_of_filling(
+    window: Window, answers: Answers, step: Step, fits: str, not_here: str
+) -> None:
+    _page, view = opened(window, step)
+    enter("9.9" if step is Step.FILLS_TO_MARK else "11.6")
+    view._view.selectRow(0)
+    view._strike.click()
+    assert {fits, "was of another lot"} <= set(answers.offered[-1])
+    assert not_here not in answers.offered[-1]

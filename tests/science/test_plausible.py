@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from calibrator.science.errors import CannotCompute
-from calibrator.science.plausible import likeliest
+from calibrator.science.plausible import likeliest, whole_feeding
 
 
 @pytest.mark.parametrize(
@@ -26,3 +26,10 @@ def test_the_weight_most_like_that_of_other_powder(
 def test_a_scoop_of_no_volume_tells_nothing() -> None:
     with pytest.raises(CannotCompute):
         likeliest([300.0], 1, 0.0)
+
+
+@pytest.mark.parametrize(
+    ("mass_g", "whole"), [(600.0, True), (515.0, True), (685.0, True), (500.0, False), (100.0, False)]
+)
+def test_a_weight_near_the_target_is_that_of_a_whole_feeding(mass_g: float, whole: bool) -> None:
+    assert whole_feeding(mass_g, 600.0) is whole

@@ -18,6 +18,7 @@ from calibrator.desk.forms.amount import Amount
 from calibrator.desk.forms.fields import Captioned, TextField
 from calibrator.desk.how.view import how_button
 from calibrator.desk.how.working import Working
+from calibrator.desk.in_use import LotState
 from calibrator.desk.parts import Tone, button, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text, decimal_comma
@@ -35,6 +36,7 @@ from calibrator.science.plausible import Doubt
 from calibrator.units import Kind, show_mass, show_percent
 
 LONGEST_INITIALS = 12
+NOT_FED_YET = (LotState.DELIVERED, LotState.UNDER_WAY, LotState.WAITING)
 MOST_ASKED = 6
 """More spot fills than this nobody weighs for one answer: then it is a fill from each bag as it is opened."""
 
@@ -283,6 +285,8 @@ class SpotCard(QFrame):
             else self.tr("The tolerance is {tolerance}.")
         )
         told.append(stands.format(tolerance=tolerance))
+        if not bag.within:
+            told += self._whose_bag()
         if found.odd and self._newest is not None:
             text = self.tr(
                 "Was {weight} read and typed rightly? It differs much from the fills before. If it was not, strike it "
@@ -301,6 +305,15 @@ class SpotCard(QFrame):
             told.append(again_odd if found.odd else again)
         self.bag.setText(" ".join(told))
         set_tone(self.bag, "bad" if not bag.within else "warn" if found.odd else "good")
+
+    def _whose_bag(self) -> list[str]:
+        """Where another lot is here that is not fed yet: whether the bag is of that one."""
+        now = self._now
+        here = [known.lot.lot_number for known in now.lots if known.state in NOT_FED_YET] if now else []
+        if now is None or now.in_use is None or not here:
+            return []
+        words = self.tr("Is it a bag of lot {lot}? Read the number on it; here too: {others}.")
+        return [words.format(lot=now.in_use.lot.lot_number, others=", ".join(here))]
 
     def _numbers(self, found: SpotFindings) -> str:
         mark, farm = self._mark(), self.desk.farm
@@ -347,9 +360,8 @@ class SpotCard(QFrame):
     def _strike(self) -> None:
         if self._newest is not None:
             question = self.tr("Why is {weight} struck out? It stays visible with the reason.")
-            self.desk.ask.reason(
-                question.format(weight=self._as_typed(self._newest)), self._strike_because, usual_slips()
-            )
+            told = question.format(weight=self._as_typed(self._newest))
+            self.desk.ask.reason(told, self._strike_because, usual_slips(self._newest.way))
 
     def _strike_because(self, reason: str) -> None:
         if self._newest is not None:

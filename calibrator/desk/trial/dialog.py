@@ -223,7 +223,7 @@ class TrialDialog(QDialog):
             return
         question = self.tr("Why should {mass} by {name} not count?")
         told = question.format(mass=self._read(fill), name=on_screen(fill.person))
-        self.desk.ask.reason(told, partial(self._strike_because, fill), usual_slips())
+        self.desk.ask.reason(told, partial(self._strike_because, fill), usual_slips(FillWay.LEVEL, of_a_lot=False))
 
     def _strike_by_key(self) -> None:
         """Delete is not to bring back what it took out of the count."""

@@ -63,6 +63,7 @@ def old_line_words(old: OldLine, system: UnitSystem) -> tuple[str, Tone]:
     delivers = translate(
         "WeighInWords", "With the old line a feeding of this lot would weigh {mass} ({share})."
     ).format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
+    delivers = _with_manner(delivers, old)
     if old.verdict == OldLineVerdict.KEEP:
         return translate("WeighInWords", "Keep the old line. {delivers}").format(delivers=delivers), "good"
     if old.verdict == OldLineVerdict.MOVE:
@@ -79,7 +80,7 @@ def other_target_words(old: OldLine, before_g: float, target_g: float, system: U
         "feeding of this lot would weigh {mass}.",
     )
     before, target, mass = (shown.mass(g, system) for g in (before_g, target_g, old.delivers_g))
-    return words.format(before=unbroken(before), target=unbroken(target), mass=unbroken(mass))
+    return _with_manner(words.format(before=unbroken(before), target=unbroken(target), mass=unbroken(mass)), old)
 
 
 def level_instead_words(old: OldLine, system: UnitSystem) -> str:
@@ -88,7 +89,16 @@ def level_instead_words(old: OldLine, system: UnitSystem) -> str:
         "WeighInWords",
         "It is not needed: use the scoop level. With the old line a feeding would weigh {mass} ({share}).",
     )
-    return words.format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
+    told = words.format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
+    return _with_manner(told, old)
+
+
+def _with_manner(told: str, old: OldLine) -> str:
+    """How a feeding with the old line is filled, where it takes more than one scoopful."""
+    if not old.full_scoops:
+        return told
+    manner = translate("WeighInWords", "That is {count} level + 1 to the old line.").format(count=old.full_scoops)
+    return f"{told} {manner}"
 
 
 def moved_line_words(old: OldLine, before_g: float | None, system: UnitSystem) -> str:

@@ -288,7 +288,7 @@ class StepFills(StepView):
             self._keep(guide, quantity)
             return
         if doubt is not Doubt.OVER_LEVEL:
-            meant = self._meant(guide, quantity)
+            meant = "" if doubt is Doubt.WHOLE_FEEDING else self._meant(guide, quantity)
             self._weight.set_problem(
                 f"{meant} {doubt_words(doubt, guide, self.desk.system, short=bool(meant))}".lstrip()
             )
@@ -408,7 +408,7 @@ class StepFills(StepView):
 
         question = self.tr("Why should {typed} from bag {bag} not count?")
         typed = as_typed(fill.mass_g, fill.typed, self.desk.system)
-        self.desk.ask.reason(question.format(typed=typed, bag=fill.bag), strike, usual_slips())
+        self.desk.ask.reason(question.format(typed=typed, bag=fill.bag), strike, usual_slips(self._way))
 
     def _strike_by_key(self) -> None:
         """Delete is not to bring back what it took out of the count."""

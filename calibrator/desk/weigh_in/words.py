@@ -287,6 +287,9 @@ def target_words(system: UnitSystem) -> str:
 
 def doubt_words(doubt: Doubt, guide: Guide, system: UnitSystem, *, short: bool = False) -> str:
     """Why a typed weight is hardly meant; `short` where what was meant is told already."""
+    line = guide.findings.line
+    if doubt == Doubt.WHOLE_FEEDING and line is not None:
+        return only_to_line_words(unbroken(shown.fine_mass(line.mass_g, system)))
     if doubt == Doubt.OVER_CAPACITY and guide.scale is not None:
         words = translate("WeighInWords", "That is more than this scale weighs ({capacity}). Type it again.")
         return words.format(capacity=shown.mass(guide.scale.capacity_g, system))
