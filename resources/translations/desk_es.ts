@@ -9678,6 +9678,10 @@ entre {low} y {high}
         <translation>Si se escribió bien: revuelva este costal y pese otra vez. Si esa sale bien, tache esta; si sigue igual, pese en la báscula el polvo de este costal.</translation>
     </message>
     <message>
+        <source>Is it a bag of lot {lot}? Read the number on it; here too: {others}.</source>
+        <translation>¿Es un costal del lote {lot}? Vea el número del costal; también hay aquí: {others}.</translation>
+    </message>
+    <message>
         <source>Let {weight} count again</source>
         <translation>Contar otra vez {weight}</translation>
     </message>
@@ -12898,6 +12902,10 @@ Sign off all the same? The record will say so.</source>
         <translation>En el último lote se trazó para {before}; ahora el peso deseado es {target}. Trace la línea nueva. Con la línea anterior una toma de este lote pesaría {mass}.</translation>
     </message>
     <message>
+        <source>That is {count} level + 1 to the old line.</source>
+        <translation>Son {count} al ras + 1 hasta la línea anterior.</translation>
+    </message>
+    <message>
         <source>Moved: it was drawn for {before}. A feeding of this lot would have weighed {mass}.</source>
         <translation>Movida: se trazó para {before}. Una toma de este lote habría pesado {mass}.</translation>
     </message>
@@ -13484,6 +13492,10 @@ Sign off all the same? The record will say so.</source>
         <translation>hasta la línea</translation>
     </message>
     <message>
+        <source>was of another lot</source>
+        <translation>era de otro lote</translation>
+    </message>
+    <message>
         <source>sign-off</source>
         <translation>firma</translation>
     </message>
@@ -13534,6 +13546,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>not struck level</source>
         <translation>no quedó al ras</translation>
+    </message>
+    <message>
+        <source>not filled to the line</source>
+        <translation>no llegó justo a la línea</translation>
     </message>
     <message>
         <source>scale not at zero</source>
