@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
+from itertools import islice
 
 from calibrator.desk.mix_history import kept_checks
 from calibrator.desk.needs import OFF, RIGHT, leans
 from calibrator.desk.season.facts import Meaning, SeasonFacts
 from calibrator.desk.season_points import change_share, last_two
 from calibrator.model import Farm, SeasonLot
-from calibrator.prints.season_facts import Carried, LastChange, MixChecks, SeasonReport
+from calibrator.prints.season_facts import MOST_CARRIED, Carried, LastChange, MixChecks, SeasonReport
 from calibrator.records import Records
 from calibrator.science.check_season import off_share
 from calibrator.science.season_spread import SpreadFindings
@@ -41,8 +42,8 @@ def _change(lots: Sequence[SeasonLot]) -> LastChange | None:
 
 def _carried(facts: SeasonFacts) -> tuple[Carried, ...]:
     newest_first = ((facts.lots[place], facts.meaning(place)) for place in reversed(range(len(facts.lots))))
-    found = [_carried_by(lot, told) for lot, told in newest_first if told is not None]
-    return tuple(reversed(found))
+    found = (_carried_by(lot, told) for lot, told in newest_first if told is not None)
+    return tuple(reversed(list(islice(found, MOST_CARRIED))))
 
 
 def _carried_by(lot: SeasonLot, told: Meaning) -> Carried:

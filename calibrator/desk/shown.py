@@ -6,8 +6,6 @@ from calibrator import units
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import UnitSystem
 
-FINE_G = 0.28349523125  # 0.01 oz
-
 
 def mass(mass_g: float, system: UnitSystem, *, resolution_g: float | None = None) -> str:
     """See `units.show_mass`."""
@@ -24,7 +22,7 @@ def mass_between(mean_g: float, low_g: float, high_g: float, system: UnitSystem)
 
 def fine_mass(mass_g: float, system: UnitSystem) -> str:
     """A mean or a limit, told to a digit more than a scale shows: what a verdict turns on must be seen."""
-    return mass(mass_g, system, resolution_g=FINE_G)
+    return mass(mass_g, system, resolution_g=units.HUNDREDTH_OZ_G)
 
 
 def length(length_mm: float, system: UnitSystem) -> str:

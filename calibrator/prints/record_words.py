@@ -28,6 +28,7 @@ from calibrator.science.spread import IntervalRule
 from calibrator.science.struck import COVERAGE_FACTOR
 from calibrator.science.verify import JUDGED_LEVEL
 from calibrator.units import (
+    HUNDREDTH_OZ_G,
     Kind,
     density_unit,
     edit_text,
@@ -72,7 +73,6 @@ _VERDICTS = {
 }
 _OPEN = (LineVerdict.MOVE.value, LineVerdict.WEIGH_MORE.value)  # signed off although the fills said this
 
-_HUNDREDTH_OZ_G = 0.28349523125
 _KG_G = 1000.0
 
 
@@ -227,7 +227,7 @@ class Teller:
         grams = f"{self.say(words.FROM_TO, low=f'{low_g:.2f}', high=f'{high_g:.2f}')} g"
         if self.facts.units is UnitSystem.METRIC:
             return grams
-        low, high = (show_mass(mass_g, self.facts.units, resolution_g=_HUNDREDTH_OZ_G) for mass_g in (low_g, high_g))
+        low, high = (show_mass(mass_g, self.facts.units, resolution_g=HUNDREDTH_OZ_G) for mass_g in (low_g, high_g))
         return f"{self.say(words.FROM_TO, low=low, high=high)} ({grams})"
 
     def _density(self) -> str:

@@ -9,6 +9,8 @@ from calibrator.science.season_findings import Season
 from calibrator.science.season_spread import SpreadFindings
 from calibrator.values import dataclass
 
+MOST_CARRIED = 8  # changes of lot, the newest, that the report has room for
+
 
 @dataclass(frozen=True)
 class MixChecks:

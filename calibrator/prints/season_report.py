@@ -9,7 +9,7 @@ from calibrator.prints.flow import Flow, TableColumn, TableRow
 from calibrator.prints.languages import Tongue, Words
 from calibrator.prints.page import Anchor, Box, Document, Weight
 from calibrator.prints.season_chart import ROW_MM, SpreadBar, draw_densities, draw_spreads
-from calibrator.prints.season_facts import Carried, SeasonReport
+from calibrator.prints.season_facts import MOST_CARRIED, Carried, SeasonReport
 from calibrator.prints.season_told import RULES, checks_told, finding_told, percent, signed_percent, to_do
 from calibrator.prints.sheet import Sheet, paper_mm
 from calibrator.science.lot_chart import FEWEST_FOR_LIMITS, Charted
@@ -18,7 +18,6 @@ from calibrator.units import density_unit, show_density, show_mass, show_percent
 
 PAGES = 2
 MOST_FINDINGS = 6
-MOST_CARRIED = 8
 MOST_ROWS = 40
 _CHART_MM = 88.0
 _FOOT_MM = 8.0

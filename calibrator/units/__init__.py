@@ -12,6 +12,7 @@ from calibrator.units.reading import example, read, with_unit
 from calibrator.units.registry import default_unit
 from calibrator.units.scale_line import Mask, MaskNotUnderstood, ScaleReading, read_mask
 from calibrator.units.show import (
+    HUNDREDTH_OZ_G,
     density_unit,
     in_default_unit,
     in_unit,
@@ -44,6 +45,7 @@ from calibrator.units.show import (
 )
 
 __all__ = [
+    "HUNDREDTH_OZ_G",
     "SENTENCES",
     "Kind",
     "Mask",

@@ -26,6 +26,8 @@ from calibrator.units.rounding import (
     with_comma,
 )
 
+HUNDREDTH_OZ_G = 0.28349523125
+"""0.01 oz, a digit more than kitchen scales show; as a display step it tells grams to 0.1."""
 _NOTHING = "–"
 _TENTH = Fraction(1, 10)
 

@@ -286,6 +286,10 @@ def test_fills_to_an_old_line_judge_it_though_it_was_moved_since(yard: Yard) -> 
     assert (meaning.carried.verdict, meaning.carried.fills) == (OldLineVerdict.MOVE, 10)
     assert meaning.carried.mass_g == pytest.approx(0.965 * 283.5, rel=0.003)
     assert meaning.carried.high_g - meaning.carried.low_g < by_level.high_g - by_level.low_g
+    yard.records.keep(replace(yard.records.find(Lot, last.lot_id), package_count=5))  # told since: not as it was signed
+    again = SeasonFacts(yard.records, yard.farm).meaning(1)
+    assert again is not None
+    assert again.carried == meaning.carried
 
 
 def test_what_was_signed_stays_as_it_was_signed(guide: Guide, yard: Yard) -> None:

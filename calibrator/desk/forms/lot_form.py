@@ -71,6 +71,7 @@ class LotForm(Form[Lot]):
         self._label_told = label("", "quiet")
         two_lines = 2 * self._label_told.fontMetrics().lineSpacing()
         self._label_told.setMinimumHeight(two_lines)  # another product's words move nothing beneath them
+        self._lots: list[Lot] = []  # whose labels may be carried over, as the form was opened
         self._carried: Composition | None = None
         """What the fields hold of the label of an earlier lot, as long as nobody types into them."""
         self._trouble = label("", tone="bad")
@@ -109,10 +110,10 @@ class LotForm(Form[Lot]):
     def _like_the_last(self) -> Lot:
         """What a new lot most likely has in common with the one entered last, where it is shown and can be seen."""
         farm = self.desk.farm
-        lots = [] if farm is None or self._brief else self.desk.records.every(Lot, farm.id)
-        if not lots:
+        self._lots = [] if farm is None or self._brief else self.desk.records.every(Lot, farm.id)
+        if not self._lots:
             return Lot(id="", farm_id="", lot_number="")
-        last = lots[-1]
+        last = self._lots[-1]
         return Lot(
             id="",
             farm_id=last.farm_id,
@@ -127,8 +128,7 @@ class LotForm(Form[Lot]):
 
     def _label_of(self, product: str) -> Composition:
         """What the newest lot of a product with a label told by it; nothing where none has."""
-        farm = self.desk.farm
-        lots = reversed(self.desk.records.every(Lot, farm.id)) if farm and product else ()
+        lots = reversed(self._lots) if product else ()
         known = (lot.composition for lot in lots if lot.product.casefold() == product.casefold())
         return next((told for told in known if told != Composition()), Composition())
 

@@ -31,13 +31,13 @@ from calibrator.desk.widgets.side_by_side import SideBySide
 from calibrator.model import BagCount, Lot, UnitSystem, new_id
 from calibrator.science.bag_count import DRIFT_SHARE, BagResult, Ends, bag_count, days_until_seen, mean_portion_g
 from calibrator.science.errors import CannotCompute
-from calibrator.units import Kind
+from calibrator.units import HUNDREDTH_OZ_G, Kind
 from calibrator.units.bare import Bare
 
 BAGS, FEEDINGS = Bare("6", 0.5, 5000.0), Bare("480", 1.0, 1_000_000.0)
 SHOWN = 6
 MOST_DAYS = 120  # a count over more days than this is not one that anybody made
-FINE_G = {UnitSystem.FARM: 0.28349523125, UnitSystem.METRIC: 1.0}  # 0.01 oz, 1 g
+FINE_G = {UnitSystem.FARM: HUNDREDTH_OZ_G, UnitSystem.METRIC: 1.0}  # 0.01 oz, 1 g
 
 
 class BagPanel(QWidget):

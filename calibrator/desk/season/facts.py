@@ -252,9 +252,12 @@ class SeasonFacts:
         to_it = (same_line(fill.line_mm, before.down_wall_mm) for fill in self._records.fills(lot.weigh_in_id))
         if not any(to_it):
             return None
+        signed = self._records.sign_off_of(lot.weigh_in_id)
+        if signed is None:
+            return None  # brought in, and never signed off here
         weigh_in = self._records.find(WeighIn, lot.weigh_in_id)
         known = findings.read(self._records, lot.weigh_in_id, self._lessons.before(weigh_in))
-        known = replace(known, farm=self.farm, scoop=self._scoop(lot))
+        known = replace(findings.as_signed(self._records, known, signed), farm=self.farm)
         return findings.fills_to(known, before.down_wall_mm, before.target_mass_g, before.full_scoops or 0)
 
     @cached_property

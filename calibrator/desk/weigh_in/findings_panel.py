@@ -18,6 +18,7 @@ from calibrator.desk.weigh_in.fill_plot import Bands
 from calibrator.desk.weigh_in.workings import check_workings, level_workings
 from calibrator.model import FillWay, UnitSystem
 from calibrator.science.weighing import LevelResult
+from calibrator.units import HUNDREDTH_OZ_G
 
 
 class FindingsPanel(QFrame):
@@ -274,7 +275,7 @@ class ToMarkPanel(FindingsPanel):
         self._settling.setText(f"{settling} {earlier}" if guide.to_earlier_line else settling)
 
     def _told_to_g(self, guide: Guide) -> float:
-        return shown.FINE_G  # as the verdict tells them, or 8.65 would stand as 8.7 beside a limit of 8.67
+        return HUNDREDTH_OZ_G  # as the verdict tells them, or 8.65 would stand as 8.7 beside a limit of 8.67
 
     def _to_earlier_line(self, guide: Guide) -> int:
         return guide.to_earlier_line

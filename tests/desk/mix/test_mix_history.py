@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 from datetime import date
 from pathlib import Path
+from unittest.mock import patch
 
 import pytest
 from answers import Answers
@@ -15,12 +16,14 @@ from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
 from calibrator.desk.pages.mix_check import MixCheckPage
+from calibrator.desk.season.facts import SeasonFacts
 from calibrator.desk.season_paper import season_report_facts
 from calibrator.desk.speech import day_text
 from calibrator.model import (
     BagCount,
     MixCheck,
 )
+from calibrator.prints.season_facts import MOST_CARRIED
 
 
 def test_history_by_day_feeder_and_lot_and_as_a_table(
@@ -181,6 +184,17 @@ def test_the_season_report_counts_checks_by_the_verdicts_of_the_page(page: MixCh
     assert report is not None
     found = report.checks
     assert (found.inside, found.likely, found.leaning, found.outside, found.count) == (1, 2, 1, 1, 5)
+
+
+def test_of_many_changes_of_lot_the_report_has_the_newest_and_asks_for_no_others(herd: Herd) -> None:
+    for number in range(MOST_CARRIED + 3):
+        herd.sign(f"26-{number:04}", (10 + 0.1 * number) * OZ_G / 665.9)
+    with patch.object(SeasonFacts, "meaning", autospec=True, side_effect=SeasonFacts.meaning) as asked:
+        report = season_report_facts(herd.records, herd.farm, date(2026, 3, 1), ("en",))
+    assert report is not None
+    newest = [f"26-{number:04}" for number in range(3, MOST_CARRIED + 3)]
+    assert [one.lot_number for one in report.carried] == newest
+    assert asked.call_count == MOST_CARRIED
 
 
 def test_a_shift_that_only_all_checks_together_show_is_told_so(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
