@@ -44,7 +44,7 @@ def show_mass(
 
     `resolution_g` is the scale's display step. A step that is a plain number in the unit shown (0.1 oz, 5 g)
     is kept to; any other sets the decimals only. Beside pounds ounces are told to 0.1 at the finest. Without it:
-    0.1 oz; 1 g, 10 g from 1 kg, 100 g from 100 kg.
+    0.1 oz; 1 g, 10 g from 1 kg, 100 g from 100 kg, 1 kg from 1000 kg.
     `style` holds to one way: "oz", "lb_oz", "lb", "g" or "kg" ("auto" chooses).
     Raises ValueError for a resolution that is not above zero.
     """
@@ -347,5 +347,7 @@ def _mass_style(mass_g: float, system: UnitSystem) -> str:
 
 def _mass_step(mass_g: float, style: str) -> Fraction:
     if style == "g":
+        return Fraction(1)
+    if style == "kg" and mass_g >= 1_000_000:
         return Fraction(1)
     return Fraction(1, 100) if style == "kg" and mass_g < 100_000 else _TENTH

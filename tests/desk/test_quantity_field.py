@@ -598,3 +598,16 @@ def test_a_ruled_field_tells_a_line_to_the_division_that_it_has_everywhere_and_k
     assert found.value == 8.7
     field.set_kept(11 / 32 * 25.4, "11/32 in")
     assert field.text() == "11/32 in"  # as a person typed it
+
+
+def test_a_box_emptied_again_is_not_red(make: MakeField) -> None:
+    field = make()
+    line, said = field.findChildren(QLineEdit)[0], field.findChildren(Saying)[0]
+    QTest.keyClicks(line, "much")
+    assert field.tell() is False
+    assert said.property("state") == "wrong"
+    line.selectAll()
+    QTest.keyClick(line, Qt.Key.Key_Delete)
+    assert said.property("state") == "ok"
+    line.editingFinished.emit()
+    assert said.property("state") == "ok"

@@ -68,6 +68,7 @@ def test_weights_in_farm_units(ounces: float, told: str) -> None:
         (3250, "3.25 kg"),
         (99_999, "100.00 kg"),
         (100_000, "100.0 kg"),
+        (1_000_000, "1000 kg"),
     ],
 )
 def test_weights_in_metric(grams: float, told: str) -> None:

@@ -40,7 +40,7 @@ class TrialChoice(QWidget):
             (self.tr("Filled"), self.way, 3), (self.tr("Trial of"), self.past, 8),
         ):  # fmt: skip
             box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-            box.setMinimumContentsLength(10)
+            box.setMinimumContentsLength(14 if box is self.scale else 10)  # "Báscula de cocina" is read whole
             line.addWidget(Captioned(caption, box), wide)
 
     def show_trials(self, kept: Sequence[FeederTrial], begun: FeederTrial | None) -> None:

@@ -326,7 +326,7 @@ class QuantityField(QWidget):
     def _typed(self) -> None:
         self._filled, self._from_outside = None, ""
         found = self.quantity()
-        if found is not None:
+        if found is not None or not self._line.text().strip():
             self._telling = False
         self._show()
         if found != self._last:
@@ -339,7 +339,7 @@ class QuantityField(QWidget):
         self.returnPressed.emit()
 
     def _left(self) -> None:
-        if self._line.text() or self._line.isModified():
+        if self._line.text().strip():  # one emptied again is left as one never typed in
             self.tell()
             self._message.point_out()
         self.editingFinished.emit()
