@@ -2636,7 +2636,7 @@ entre {low} y {high}
     <name>HistoryPanel</name>
     <message>
         <source>Sa&amp;ve as a table …</source>
-        <translation>Guardar como ta&amp;bla …</translation>
+        <translation>Guardar ta&amp;bla …</translation>
     </message>
     <message>
         <source>With&amp;draw …</source>
@@ -4898,7 +4898,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Save as a table …</source>
-        <translation>Guardar como tabla …</translation>
+        <translation>Guardar tabla …</translation>
     </message>
     <message>
         <source>Close</source>
