@@ -58,15 +58,18 @@ def test_only_a_line_that_is_there_is_wiped_out(guide: Guide, step: StepMark) ->
 
 
 def test_a_moved_line_is_the_one_to_wipe_out(guide: Guide, step: StepMark) -> None:
-    guide.set(drawn_line_mm=22.0, drawn_line_typed="22 mm")
+    guide.set(old_line_mm=40.0, old_line_typed="40 mm", drawn_line_mm=22.0, drawn_line_typed="22 mm")
+    step.show_guide(guide)
+    assert not step._old_card.isHidden()
     for bag in (1, 2, 3, 4):
         for mass_g in (262.0, 263.0):
             guide.add_fill(FillWay.TO_MARK, bag, mass_g, f"{mass_g} g")
     assert guide.line_should_move
-    assert guide.line_to_wipe_mm is None  # it is the one that holds
+    assert guide.line_to_wipe_mm == 40.0  # that of the fills is the one that holds
     guide.take_next_line()
     assert guide.line_to_wipe_mm == 22.0
     step.show_guide(guide)
+    assert step._old_card.isHidden()  # it tells of no line but the one in the picture
     assert "Wipe out" in step.hands.text()
     assert "moves up" in step._drawing.words()
     guide.set(drawn_line_mm=17.0, drawn_line_typed="17 mm")

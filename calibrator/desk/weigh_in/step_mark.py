@@ -168,7 +168,8 @@ class StepMark(StepView):
 
     def _show_old(self, guide: Guide) -> None:
         old = guide.findings.old
-        self._old_card.setVisible(old is not None)
+        in_picture = same_line(guide.line_to_wipe_mm, guide.weigh_in.old_line_mm)  # else another was drawn since
+        self._old_card.setVisible(old is not None and (in_picture or _keeps_old(guide) or _may_do(guide)))
         if old is not None:
             line = guide.findings.line
             text, tone = line_words.old_line_words(old, self.desk.system)
