@@ -182,16 +182,15 @@ def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str
             "is nearer. A narrower scoop would do better.",
         ), "warn"
     if guide.plan_is_open(check.result):
-        return _so_far_words(check, guide), ""
+        return _so_far_words(check), ""
     if not check.within_reach or check.more_fills > MOST_PROPOSED:
         return translate("WeighInWords", "More fills would hardly tell it better: go on with what is known."), "warn"
     return counted.more_to_the_line(check.more_fills), "warn"
 
 
-def _so_far_words(check: LineCheck, guide: Guide) -> str:
+def _so_far_words(check: LineCheck) -> str:
     """Where the fills of a plan that is not done yet lie."""
-    target_g = guide.weigh_in.target_mass_g or check.mean_g
-    if abs(check.mean_g - target_g) <= guide.farm.tolerance_share * target_g:
+    if check.is_inside:
         return translate("WeighInWords", "A feeding is within the tolerance so far.")
     return translate("WeighInWords", "A feeding is outside the tolerance so far.")
 
