@@ -228,6 +228,15 @@ def test_bags_left_of_the_old_lot_are_asked_about_and_stay_at_hand(herd: Herd, q
     assert later.left_over == known.left_over
 
 
+def test_bags_left_of_an_earlier_lot_are_offered_before_a_delivery(herd: Herd, qtbot: QtBot, answers: Answers) -> None:
+    page, _, second = changed_over(herd, qtbot, answers)
+    herd.records.keep(replace(herd.lot_of(second), package_count=5.0))
+    page.reload()
+    words = [row.words for row in page.rows]
+    assert any("Bags of lot 25-1103C are left" in told for told in words), words
+    assert not any("No other lot has come" in told for told in words)
+
+
 def test_an_old_lot_of_which_none_is_left_is_finished_with_the_change_over(
     herd: Herd, qtbot: QtBot, answers: Answers
 ) -> None:

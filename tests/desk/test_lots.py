@@ -494,3 +494,12 @@ def test_a_long_lot_number_leaves_room_for_the_product(page: LotsPage, yard: Yar
     header = page.table.horizontalHeader()
     assert header.sectionSize(1) >= header.sectionSizeHint(1)
     assert page.table.horizontalScrollBar().maximum() == 0
+
+
+def test_enter_on_a_row_does_what_its_lit_button_does(qtbot: QtBot, page: LotsPage, yard: Yard) -> None:
+    lot = yard.records.keep(Lot(id=new_id(), farm_id=yard.farm.id, lot_number="26-0301A"))
+    page.reload()
+    page.open(lot.id)
+    with qtbot.waitSignal(page.desk.go_to) as went:
+        qtbot.keyClick(page.table, Qt.Key.Key_Return)
+    assert went.args == ["weigh_in", lot.id]

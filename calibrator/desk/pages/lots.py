@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QHeaderView, QSplitter, QStackedWidget, QTableView
 
 from calibrator.desk.change_over import FedFrom, change_over, finished, keep_lots
 from calibrator.desk.context import Desk
+from calibrator.desk.forms.enter import on_enter
 from calibrator.desk.forms.lot_form import LotForm
 from calibrator.desk.in_use import LotState
 from calibrator.desk.page import Page
@@ -165,6 +166,7 @@ class LotsPage(Page):
         header.setMinimumSectionSize(48)
         header.setMaximumSectionSize(WIDEST_COLUMN)
         self.table.selectionModel().currentRowChanged.connect(self._row_chosen)
+        on_enter(self.table, self._do_what_is_due)
 
     def _make_buttons(self) -> None:
         self.search = SteadyLine()
@@ -284,6 +286,11 @@ class LotsPage(Page):
         self.weigh_button.setText(self.tr("Go on we&ighing") if under_way else again)
         due = under_way or not signed  # what is weighed in already asks for nothing
         set_style_property(self.weigh_button, "kind", "main" if due else "")
+
+    def _do_what_is_due(self) -> None:
+        """Enter on a row presses the lit button."""
+        if self.weigh_button.isEnabled() and self.weigh_button.property("kind") == "main":
+            self._weigh_in()
 
     def _weigh_in(self) -> None:
         known = self.chosen

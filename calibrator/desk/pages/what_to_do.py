@@ -63,7 +63,7 @@ class WhatToDo:
         if powder is not None and powder.low:
             low, told = counted.powder_for(powder.stock.days or 0).format(lot=powder.lot.lot_number), powder.next_lot
             if told is None or told.sign_off is None:
-                yield self._next_lot(low, told)
+                yield self._next_lot(low, told, tuple(old.lot.lot_number for old in powder.left_over))
         for found in waiting(now):
             if found.need is Need.CHANGE_OVER:
                 yield self._change_over(now, found, low)
@@ -77,7 +77,11 @@ class WhatToDo:
     def _go(self, text: str, page: str, thing_id: str = "") -> Do:
         return Do(text, partial(self.desk.go_to.emit, page, thing_id))
 
-    def _next_lot(self, powder: str, follows: LotStanding | None) -> Told:
+    def _next_lot(self, powder: str, follows: LotStanding | None, left: tuple[str, ...]) -> Told:
+        if follows is None and left:
+            text = translate("TodayPage", "{powder} Bags of lot {lots} are left: change over to it in its table.")
+            words = text.format(powder=powder, lots=", ".join(left))
+            return self.leading(words, translate("TodayPage", "Open the tables"), "tables")
         if follows is None:
             text = translate("TodayPage", "{powder} No other lot has come.")
             words = text.format(powder=powder)
