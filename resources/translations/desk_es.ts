@@ -11443,6 +11443,14 @@ Sign off all the same? The record will say so.</source>
         <translation>Pesar con ella</translation>
     </message>
     <message>
+        <source>{powder} Bags of lot {lots} are left: change over to it in its table.</source>
+        <translation>{powder} Todavía hay costales del lote {lots}: cambie a él en su tabla.</translation>
+    </message>
+    <message>
+        <source>Open the tables</source>
+        <translation>Abrir las tablas</translation>
+    </message>
+    <message>
         <source>Weigh in</source>
         <translation>Pesar</translation>
     </message>
