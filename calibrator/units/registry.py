@@ -26,7 +26,7 @@ UNITS: dict[str, tuple[Kind, str, str]] = {
         "milliliter",
         "ml cc milliliter milliliters millilitre millilitres mililitro mililitros",
     ),
-    "L": (Kind.VOLUME, "liter", "l liter liters litre litres litro litros"),
+    "L": (Kind.VOLUME, "liter", "l lt lts liter liters litre litres litro litros"),
     "fl oz": (Kind.VOLUME, "fluid_ounce", "floz fl_oz fl_ozs fluid_oz fluid_ounce fluid_ounces"),
     "pt": (Kind.VOLUME, "pint", "pts pint pints pinta pintas"),
     "qt": (Kind.VOLUME, "quart", "qts quart quarts cuarto cuartos"),

@@ -7,7 +7,7 @@ from collections import Counter
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel, QLineEdit, QTabBar, QTableView, QWidget
+from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QLabel, QLineEdit, QTabBar, QTableView, QWidget
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
@@ -88,3 +88,16 @@ def test_the_rail_is_called_by_numbers_and_leaves_letters_to_the_pages(qtbot: Qt
     qtbot.addWidget(window)
     for number, made in enumerate(window.rail.buttons.values(), start=1):
         assert made.text() == f"{number} {made.accessibleName()}"
+
+
+@pytest.mark.parametrize("page", ["mix_check", "season", "setup"])
+def test_a_tab_called_by_its_letter_has_the_keys_where_one_sees_them(window: Window, qtbot: QtBot, page: str) -> None:
+    window.show_page(page)
+    tabs = window.current_page.tabs  # type: ignore[attr-defined]
+    for place in range(1, tabs.count()):
+        tabs.setCurrentIndex(place)
+        qtbot.wait(5)
+        there = QApplication.focusWidget()
+        assert there is not None
+        assert there.isVisible()
+        assert not there.isAncestorOf(tabs)

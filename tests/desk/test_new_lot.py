@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import timedelta
 from pathlib import Path
 
 import pytest
@@ -163,3 +164,14 @@ def test_tab_goes_from_field_to_field_as_they_stand(qtbot: QtBot, desk: Desk) ->
     for field in (form.count, form.mass):
         form.focusNextChild()
         assert form.focusWidget() is field.line
+
+
+def test_a_day_taken_for_one_of_last_year_is_told_as_a_caution(qtbot: QtBot, desk: Desk) -> None:
+    form = LotForm(desk)
+    qtbot.addWidget(form)
+    form.load(None)
+    later = desk.clock().date() + timedelta(days=2)
+    for typed, state in ((f"{later:%d %b}", "care"), (f"{later.replace(year=later.year - 1):%d %b %Y}", "ok")):
+        form.arrived_on.line.clear()
+        qtbot.keyClicks(form.arrived_on.line, typed)
+        assert form.arrived_on._message.property("state") == state

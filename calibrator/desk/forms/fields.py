@@ -164,8 +164,12 @@ class DayField(TextField):
         except DayNotUnderstood as error:
             self.say(self._sentence(error), wrong=True)
             return False
-        self.say(_long(day) if day else "")
+        self.say(_long(day) if day else "", care=day is not None and self._of_another_year(day))
         return True
+
+    def _of_another_year(self, day: date) -> bool:
+        """Whether a day typed without its year was taken for one of another year than this."""
+        return day.year != self._today().year and str(day.year) not in self.line.text()
 
     def _sentence(self, error: DayNotUnderstood) -> str:
         days = [day_in_words(day) for day in error.days]

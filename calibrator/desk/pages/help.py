@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QListWidgetItem,
     QScrollArea,
     QStackedWidget,
-    QTabWidget,
     QVBoxLayout,
     QWidget,
 )
@@ -24,6 +23,7 @@ from calibrator.desk.help.view import all_handiwork
 from calibrator.desk.page import Page
 from calibrator.desk.parts import label, read_by_keys, row, scrolled
 from calibrator.desk.theme import SPACE
+from calibrator.desk.widgets.key_tabs import KeyTabs
 from calibrator.desk.widgets.stray_keys import SteadyLine
 
 HANDS, WORDS, MANUAL = range(3)
@@ -46,7 +46,7 @@ class HelpPage(Page):
         inside_beside.setContentsMargins(0, 0, 0, 0)
         beside.setLayout(inside_beside)
         self.beside_title(beside)
-        self.tabs = QTabWidget()
+        self.tabs = KeyTabs()
         self.tabs.setAccessibleName(self.tr("Parts of the help"))
         self.tabs.tabBar().setAccessibleName(self.tabs.accessibleName())
         self._hands, self._words, self.manual = all_handiwork(all_of_them(), desk), _words(), Manual()

@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QSizePolicy,
     QStackedWidget,
     QTableView,
-    QTabWidget,
     QVBoxLayout,
     QWidget,
 )
@@ -30,6 +29,7 @@ from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.standing import LotStanding, Standing
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.figure_block import FigureBlock
+from calibrator.desk.widgets.key_tabs import KeyTabs
 from calibrator.desk.words import (
     mark_words,
     medicated_caution,
@@ -73,7 +73,7 @@ class LotDetail(QFrame):
         self.nothing, self.no_fills = label("", "quiet"), label(self.tr("Nothing is weighed of this lot yet."), "quiet")
         for words in (self.nothing, self.no_fills):
             words.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self.tabs = QTabWidget()
+        self.tabs = KeyTabs()
         self.tabs.setAccessibleName(self.tr("Parts of the lot"))
         self.tabs.tabBar().setAccessibleName(self.tabs.accessibleName())
         self.tabs.addTab(_page(self._blocks, self.standing_words, row(self.how, None)), self.tr("Signed off"))

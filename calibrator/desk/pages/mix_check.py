@@ -8,7 +8,7 @@ from typing import TypeVar, cast
 
 from PySide6.QtCore import QCoreApplication, QEvent, Qt, QTimer
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.things import ThingsTab, Wording
@@ -25,6 +25,7 @@ from calibrator.desk.page import Page
 from calibrator.desk.parts import label
 from calibrator.desk.refusals import in_words
 from calibrator.desk.standing import Standing, standing
+from calibrator.desk.widgets.key_tabs import KeyTabs
 from calibrator.model import Instrument
 from calibrator.science.errors import CannotCompute
 
@@ -44,7 +45,7 @@ class MixCheckPage(Page):
         self._standing: Standing | None = None
         self._wanted = False  # somebody came to the first tab before it was all there
         self.trouble = label("", "caution")
-        self.tabs = QTabWidget()
+        self.tabs = KeyTabs()
         self.body.addWidget(self.trouble)
         self.body.addWidget(self.tabs, 1)
         self.tabs.setAccessibleName(self.tr("Parts of the mix check"))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import partial
 from typing import TypeVar
 
-from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
@@ -18,6 +18,7 @@ from calibrator.desk.season.lots_panel import LotsPanel
 from calibrator.desk.season.spread_panel import SpreadPanel
 from calibrator.desk.season.why_panel import WhyPanel
 from calibrator.desk.season_doors import SeasonDoors
+from calibrator.desk.widgets.key_tabs import KeyTabs
 from calibrator.model import Farm
 
 Panel = HappenedPanel | LotsPanel | SpreadPanel | WhyPanel | InsidePanel
@@ -34,7 +35,7 @@ class SeasonPage(Page):
         self._facts: SeasonFacts | None = None
         self._seen: tuple[int, Farm] | None = None
         self.happened = HappenedPanel(desk)
-        self.tabs = QTabWidget()
+        self.tabs = KeyTabs()
         self.tabs.setAccessibleName(self.tr("Parts of the season"))
         self.tabs.tabBar().setAccessibleName(self.tabs.accessibleName())
         self.tabs.addTab(self.happened, self.tr("What &happened"))

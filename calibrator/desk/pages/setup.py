@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import partial
 from typing import Any
 
-from PySide6.QtWidgets import QTabWidget, QWidget
+from PySide6.QtWidgets import QWidget
 
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.farm_form import FarmForm
@@ -18,6 +18,7 @@ from calibrator.desk.forms.wire_form import WireForm
 from calibrator.desk.page import Page
 from calibrator.desk.parts import button, label, row
 from calibrator.desk.speech import decimal_comma
+from calibrator.desk.widgets.key_tabs import KeyTabs
 from calibrator.desk.widgets.later import Later
 from calibrator.model import Scale, Scoop, Vessel
 from calibrator.units import show_percent, show_scoop_volume, show_volume
@@ -42,7 +43,7 @@ class SetupPage(Page):
         inside.setContentsMargins(0, 0, 0, 0)
         beside.setLayout(inside)
         self.beside_title(beside)
-        self.tabs = QTabWidget()
+        self.tabs = KeyTabs()
         self.body.addWidget(self.tabs, 1)
         self.farm = FarmForm(desk)
         self.tabs.setAccessibleName(self.tr("Parts of the set-up"))
