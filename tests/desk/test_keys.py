@@ -7,7 +7,16 @@ from collections import Counter
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QLabel, QLineEdit, QTabBar, QTableView, QWidget
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QComboBox,
+    QLabel,
+    QLineEdit,
+    QTabBar,
+    QTableView,
+    QTabWidget,
+    QWidget,
+)
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
@@ -96,8 +105,9 @@ def test_a_tab_called_by_its_letter_has_the_keys_where_one_sees_them(window: Win
     tabs = window.current_page.tabs  # type: ignore[attr-defined]
     for place in range(1, tabs.count()):
         tabs.setCurrentIndex(place)
-        qtbot.wait(5)
-        there = QApplication.focusWidget()
-        assert there is not None
-        assert there.isVisible()
-        assert not there.isAncestorOf(tabs)
+        qtbot.waitUntil(lambda: keys_are_seen(tabs))
+
+
+def keys_are_seen(tabs: QTabWidget) -> bool:
+    there = tabs.window().focusWidget()
+    return there is not None and there.isVisible() and not there.isAncestorOf(tabs)

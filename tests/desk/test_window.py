@@ -8,10 +8,10 @@ from pathlib import Path
 
 import pytest
 from answers import Answers
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import QEvent, QObject, QSize, Qt
 from PySide6.QtGui import QIcon, QImage
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton, QScrollArea, QWidget
+from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton, QScrollArea, QTabWidget, QWidget
 from pytestqt.qtbot import QtBot
 
 from calibrator.desk.context import Desk
@@ -262,3 +262,31 @@ def test_what_the_keys_come_to_is_scrolled_into_view(window: Window, qtbot: QtBo
 
 def whole_in_view(widget: QWidget) -> bool:
     return widget.visibleRegion().boundingRect() == widget.rect()
+
+
+class Shown(QObject):
+    """Notes each widget that is shown as a window of its own, however short."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.windows: list[str] = []
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if event.type() is QEvent.Type.Show and isinstance(watched, QWidget) and watched.isWindow():
+            self.windows.append(type(watched).__name__)
+        return False
+
+
+def test_no_part_of_a_page_flashes_up_as_a_window(window: Window) -> None:
+    app = QApplication.instance()
+    assert app is not None
+    seen = Shown()
+    app.installEventFilter(seen)
+    for key in PAGES:
+        window.show_page(key)
+        for tabs in window.current_page.findChildren(QTabWidget):
+            for place in range(tabs.count()):
+                tabs.setCurrentIndex(place)
+                QApplication.processEvents()
+    app.removeEventFilter(seen)
+    assert seen.windows == []

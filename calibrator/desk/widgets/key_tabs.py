@@ -18,6 +18,6 @@ class KeyTabs(QTabWidget):
             QTimer.singleShot(0, self, self._keep_focus)  # what the page puts there comes first
 
     def _keep_focus(self) -> None:
-        there = QApplication.focusWidget()
+        there = self.window().focusWidget()
         if there is None or not there.isVisible() or there.isAncestorOf(self) or there is self.currentWidget():
             self.tabBar().setFocus(Qt.FocusReason.ShortcutFocusReason)

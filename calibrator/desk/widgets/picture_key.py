@@ -61,7 +61,8 @@ class PictureKey(QWidget):
         """Explain these, and nothing else."""
         self._entries = tuple(entries)
         self.setAccessibleName(self.text())
-        self.setVisible(bool(entries))
+        if not entries or self.parentWidget() is not None:  # shown before it has its place, it were a window
+            self.setVisible(bool(entries))
         self.updateGeometry()
         self.update()
 
