@@ -103,12 +103,18 @@ class Guide:
     @property
     def level_about_g(self) -> float | None:
         """About what a level scoopful weighs: by the fills, else by the scoop's last lot, else of middling powder."""
+        if (weighed_g := self.level_weighed_g) is not None:
+            return weighed_g
+        return usual_g(self.scoop.volume_ml) if self.scoop is not None else None
+
+    @property
+    def level_weighed_g(self) -> float | None:
+        """What a level scoopful weighs by the fills, else by the scoop's last lot; None where none was weighed."""
         if self.findings.level is not None:
             return self.findings.level.mean_g
-        if self.scoop is None:
-            return None
-        earlier = [one for one in self.records.sign_offs(self.farm.id) if one.scoop_id == self.scoop.id]
-        return earlier[-1].level_mean_g if earlier else usual_g(self.scoop.volume_ml)
+        scoop = self.scoop
+        earlier = [one for one in self.records.sign_offs(self.farm.id) if scoop and one.scoop_id == scoop.id]
+        return earlier[-1].level_mean_g if earlier else None
 
     @property
     def scale(self) -> Scale | None:
@@ -315,6 +321,11 @@ class Guide:
     def line_to_wipe_mm(self) -> float | None:
         """The line on the scoop that a new one replaces: that of the fills before it was moved, else the old one."""
         return finding.line_to_wipe(self.known)
+
+    @property
+    def first_try(self) -> bool:
+        """Whether the line to wipe is this lot's own, filled to and found off, and not that of the lot before."""
+        return self.line_to_wipe_mm is not None and self.line_to_wipe_mm != self.weigh_in.old_line_mm
 
     @property
     def struck_level(self) -> bool:

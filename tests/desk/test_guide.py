@@ -339,6 +339,7 @@ def test_a_line_drawn_for_another_weight_is_known_as_such(yard: Yard) -> None:
 def test_a_level_scoopful_is_known_about_before_a_fill(guide: Guide, yard: Yard) -> None:
     equip(guide, yard)
     assert guide.level_about_g == pytest.approx(usual_g(yard.red.volume_ml))
+    assert guide.level_weighed_g is None
     weigh_level(guide)
     assert guide.level_about_g == pytest.approx(sum(LEVEL_G) / 8)
     draw_as_proposed(guide)

@@ -70,7 +70,8 @@ def test_a_moved_line_is_the_one_to_wipe_out(guide: Guide, step: StepMark) -> No
     assert guide.line_to_wipe_mm == 22.0
     step.show_guide(guide)
     assert step._old_card.isHidden()  # it tells of no line but the one in the picture
-    assert "Wipe out" in step.hands.text()
+    assert "Wipe out the line drawn first for this lot." in step.hands.text()  # and not that of the lot before
+    assert "First try" in step._drawing.words()
     assert "moves up" in step._drawing.words()
     guide.set(drawn_line_mm=17.0, drawn_line_typed="17 mm")
     assert early_words(guide, Step.FILLS_TO_MARK).startswith("Early: two fills to this line are wanted")
@@ -365,3 +366,5 @@ def test_a_feeding_weighed_whole_is_known_as_such(
     guide.set(target_mass_g=target_g, target_typed="x")
     guide.set(drawn_line_mm=40.0, drawn_line_typed="40 mm")
     assert guide.doubt(FillWay.TO_MARK, mass_g, 1) is doubt
+
+

@@ -276,6 +276,8 @@ def tolerance_words(check: LineCheck, guide: Guide, system: UnitSystem) -> str:
 def settling_words(check: LineCheck) -> str:
     """What the shake did to the powder."""
     percent = shown.percent(100 * abs(check.settling_factor - 1))
+    if percent == shown.percent(0):
+        return translate("WeighInWords", "Filled to the line, the powder lies as dense as struck level.")
     if check.settling_factor >= 1:
         words = translate("WeighInWords", "Leveled by a shake, the powder packs {percent} denser than struck level.")
     else:

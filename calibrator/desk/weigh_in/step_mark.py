@@ -100,6 +100,7 @@ class StepMark(StepView):
         self.hands.setText(_hands(guide))
         level = found.line is not None and found.line.struck_level and w.drawn_line_mm in (None, 0)
         new_mm = w.drawn_line_mm if w.drawn_line_mm is not None else proposed
+        self._drawing.set_names(self.tr("New line"), self.tr("First try") if guide.first_try else self.tr("Old line"))
         self._drawing.set_lines(0.0 if level else new_mm, wiped)
         full = found.line.full_scoops if found.line else 0
         before = self.tr("before it, struck level: {count}") if full else ""
@@ -306,7 +307,7 @@ def _hands(guide: Guide) -> str:
     line = guide.findings.line
     if line is not None and line.struck_level and guide.weigh_in.drawn_line_mm in (None, 0):
         return _no_line(guide.line_to_wipe_mm is not None, _fed_with_it(guide))
-    draw = _draw(guide.line_to_wipe_mm is not None, _fed_with_it(guide))
+    draw = _draw(guide.line_to_wipe_mm is not None, _fed_with_it(guide), first_try=guide.first_try)
     if not words.level_fills_advised(guide):
         return draw
     first = translate("StepMark", "More level fills are advised first; a line drawn now is preliminary.")
@@ -346,13 +347,17 @@ def _no_line(wipe: bool, fed: str) -> str:
     return f"{told} {translate('StepMark', 'Wipe out the old line, or strike it through.')}" if wipe else told
 
 
-def _draw(wipe: bool, fed: str) -> str:
+def _draw(wipe: bool, fed: str, *, first_try: bool) -> str:
     """How a line is drawn; wiping out only where there is a line to wipe out, and no lot is fed to it."""
     draw = translate(
         "StepMark",
         "Measure from the rim down along the wall and draw the line all round, at eye level; lightly at first, for "
         "fills to it may still move it.",
     )
+    if wipe and first_try:
+        out = translate("StepMark", "Wipe out the line drawn first for this lot.")
+        leave = translate("StepMark", "Leave that of lot {lot} as long as it is fed.").format(lot=fed)
+        return f"{draw} {out} {leave}" if fed else f"{draw} {out}"
     if wipe and fed:
         beside = translate(
             "StepMark", "Leave the old line while lot {lot} is fed to it, and write its lot beside each line."

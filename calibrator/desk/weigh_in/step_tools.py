@@ -159,9 +159,11 @@ class StepTools(StepView):
         several = target_g is not None and level_g is not None and target_g > level_g and not hardly_meant
         self._several_says.setVisible(several)
         if several and level_g is not None:
-            told = self.tr(
-                "The target is more than this scoop holds (about {mass} level): two or more scoopfuls a feeding."
-            )
+            told = self.tr("A level scoopful of usual powder weighs about {mass} here: two or more may be needed.")
+            if guide.level_weighed_g is not None:
+                told = self.tr(
+                    "The target is more than this scoop holds (about {mass} level): two or more scoopfuls a feeding."
+                )
             self._several_says.setText(told.format(mass=shown.mass(level_g, self.desk.system)))
 
     def _judge_scale(self, guide: Guide) -> None:
