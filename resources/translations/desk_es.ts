@@ -10028,6 +10028,18 @@ Last kept: {mass}</source>
         <translation>La línea sí está ahí</translation>
     </message>
     <message>
+        <source>New line</source>
+        <translation>Línea nueva</translation>
+    </message>
+    <message>
+        <source>First try</source>
+        <translation>Primer intento</translation>
+    </message>
+    <message>
+        <source>Old line</source>
+        <translation>Línea anterior</translation>
+    </message>
+    <message>
         <source>before it, struck level: {count}</source>
         <translation>antes, al ras: {count}</translation>
     </message>
@@ -10074,6 +10086,14 @@ Last kept: {mass}</source>
     <message>
         <source>Measure from the rim down along the wall and draw the line all round, at eye level; lightly at first, for fills to it may still move it.</source>
         <translation>Mida desde el borde hacia abajo por la pared y trace la línea todo alrededor, a la altura de los ojos; primero tenue, porque las llenadas hasta ella aún pueden moverla.</translation>
+    </message>
+    <message>
+        <source>Wipe out the line drawn first for this lot.</source>
+        <translation>Borre la línea que trazó primero para este lote.</translation>
+    </message>
+    <message>
+        <source>Leave that of lot {lot} as long as it is fed.</source>
+        <translation>Deje la del lote {lot} mientras se siga usando.</translation>
     </message>
     <message>
         <source>Leave the old line while lot {lot} is fed to it, and write its lot beside each line.</source>
@@ -10370,6 +10390,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>choose</source>
         <translation>elija</translation>
+    </message>
+    <message>
+        <source>A level scoopful of usual powder weighs about {mass} here: two or more may be needed.</source>
+        <translation>Con un polvo común, esta medida al ras pesa unos {mass}: tal vez hagan falta dos o más.</translation>
     </message>
     <message>
         <source>The target is more than this scoop holds (about {mass} level): two or more scoopfuls a feeding.</source>
@@ -12988,6 +13012,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>A feeding weighs {mean}, between {low} and {high} (95 %). {tolerance}</source>
         <translation>Una toma pesa {mean}, entre {low} y {high} (95 %). {tolerance}</translation>
+    </message>
+    <message>
+        <source>Filled to the line, the powder lies as dense as struck level.</source>
+        <translation>Llenado hasta la línea, el polvo queda tan denso como al ras.</translation>
     </message>
     <message>
         <source>Leveled by a shake, the powder packs {percent} denser than struck level.</source>
