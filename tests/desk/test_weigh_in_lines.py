@@ -366,5 +366,3 @@ def test_a_feeding_weighed_whole_is_known_as_such(
     guide.set(target_mass_g=target_g, target_typed="x")
     guide.set(drawn_line_mm=40.0, drawn_line_typed="40 mm")
     assert guide.doubt(FillWay.TO_MARK, mass_g, 1) is doubt
-
-
