@@ -590,12 +590,12 @@ def test_the_example_follows_the_unit_that_a_scale_shows(make: MakeField, unit: 
 
 
 def test_a_ruled_field_tells_a_line_to_the_division_that_it_has_everywhere_and_keeps_its_place(make: MakeField) -> None:
-    """8.7 mm, told to a 64th, would be 11/32 in: beside it the drawing says 3/8 in."""
+    """8.8 mm, told to a 64th, would be 11/32 in: beside it the drawing says 3/8 in."""
     field = make(Kind.LENGTH, ruled=True)
-    field.set_kept(8.7, "3/8 in")
+    field.set_kept(8.8, "3/8 in")
     assert field.text() == "3/8 in"
     assert (found := field.quantity()) is not None
-    assert found.value == 8.7
+    assert found.value == 8.8
     field.set_kept(11 / 32 * 25.4, "11/32 in")
     assert field.text() == "11/32 in"  # as a person typed it
 
