@@ -67,7 +67,8 @@ def both_text(found: FromBoth, sheet: GroupSheet, old: LotInUse, new: LotInUse) 
         text = translate("BothLots", "Into one of the {batches} equal batches for {calves}: {parts}.")
     own = translate("BothLots", "Each lot by its own line; weigh the powder of lot {lot} if its line is wiped out.")
     said = text.format(calves=who, batches=found.batches, parts="; ".join(told))
-    said = f"{said} {own.format(lot=old.lot.lot_number if old.lot else '–')}"
+    printed = translate("BothLots", "The next chart tells it too; empty the field to leave it out there.")
+    said = f"{said} {own.format(lot=old.lot.lot_number if old.lot else '–')} {printed}"
     if found.rest_g <= 0:
         return said
     rest = translate("BothLots", "{powder} of lot {lot} stay for the next batches.")
