@@ -324,6 +324,10 @@ La copia más reciente es del {day}. ¿Reponerla ahora? Lo que se anotó despué
         <translation>Cada lote con su propia línea; si la del lote {lot} ya está borrada, pese ese polvo.</translation>
     </message>
     <message>
+        <source>The next chart tells it too; empty the field to leave it out there.</source>
+        <translation>La próxima tabla también lo dirá; vacíe el campo para que no salga en ella.</translation>
+    </message>
+    <message>
         <source>{powder} of lot {lot} stay for the next batches.</source>
         <translation>Del lote {lot} quedan {powder} para las próximas tandas.</translation>
     </message>
