@@ -46,7 +46,7 @@ def scoop_words(state: ScoopState, *, level: bool = False) -> str:
     return {
         ScoopState.MARKED: translate("Words", "marked"),
         ScoopState.TO_MARK: translate("Words", "not marked yet"),
-        ScoopState.OTHER_LOT: translate("Words", "line of another lot"),
+        ScoopState.OTHER_LOT: translate("Words", "bears another lot's line now"),
         ScoopState.NO_LINE: translate("Words", "no line"),
     }[state]
 

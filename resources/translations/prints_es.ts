@@ -997,7 +997,7 @@
         </message>
         <message>
             <source>Weigh as each weigh-in says. How many bags and fills are the least work is told from about five lots of one powder on.</source>
-            <translation>Pese como lo diga cada pesada. Con cuántos costales y llenadas se trabaja menos se dice a partir de unos cinco lotes del mismo polvo.</translation>
+            <translation>Pese como lo diga cada pesada. Desde unos cinco lotes del mismo polvo se dirá con cuántos costales y llenadas basta.</translation>
         </message>
         <message>
             <source>Go on weighing as many bags and fills as now.</source>

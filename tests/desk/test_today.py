@@ -134,7 +134,7 @@ def test_marks_and_outdated_sheets(qtbot: QtBot, page: TodayPage, yard: Yard, em
     page.reload()
     shown = text_of(page)
     assert "not marked yet" in shown
-    assert "line of another lot" in shown
+    assert "bears another lot's line now" in shown
     assert "Blue: do not use it for this lot" in shown
     assert words(page) == [
         "Red: its line stays (11/16 in down the wall). Put the label of lot B on.",
@@ -258,6 +258,7 @@ def test_a_spot_fill_first_tells_of_its_own_bag(
     assert card.bag.isVisible()
     assert words in card.bag.text()
     assert card.bag.property("tone") == tone
+    assert card.bag_is_off is (tone == "bad")  # and then it is not said that nothing is waiting
     assert card.bag.geometry().bottom() <= card.keep_button.geometry().top()
     card.strike_button.click()
     assert not card.bag.isVisible()

@@ -261,6 +261,11 @@ class SpotCard(QFrame):
             return self.tr("Of the whole lot nothing is sure yet: weigh one fill from each bag you open."), "warn"
         return counted.more_spot_fills(found.more_fills), "warn"
 
+    @property
+    def bag_is_off(self) -> bool:
+        """Whether the newest spot fill told that its bag misses the tolerance."""
+        return self._found_now is not None and not self._found_now.bag.within
+
     def _tell_bag(self, found: SpotFindings | None, mark: Mark | None) -> None:
         """First what the newest fill says of the bag in hand, and what to do with that bag now."""
         farm = self.desk.farm

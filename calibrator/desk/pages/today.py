@@ -93,7 +93,10 @@ class TodayPage(Page):
             self._add(self.what_to_do.leading(words, self.tr("Go on with the set-up"), "welcome"))
         for told in self.what_to_do.every(now, self.powder_card.found):
             self._add(told)
-        needed = self.tr("Nothing is waiting.") if not self.rows else self.tr("Where you are needed")
+        needed = self.tr("Where you are needed")
+        if not self.rows:
+            off = self.spot_card.bag_is_off
+            needed = self.tr("The last spot fill was off.") if off else self.tr("Nothing is waiting.")
         if not self.rows and now.in_use and not now.plans:
             needed = self.tr("What comes next")
         self._waiting_heading.setText(needed)
