@@ -71,6 +71,11 @@ class Judged:
     would_tell: WouldTell | None = None
     more_readings: int = 0
 
+    @property
+    def aimed_low(self) -> bool:
+        """Whether what is wanted is itself weaker than what is usually aimed at."""
+        return band(self.target, SOLIDS_SHARE) is Band.BELOW
+
 
 def _verdict(low: float, high: float, target: float, tolerance: float) -> Verdict:
     if low >= target - tolerance - 1e-12 and high <= target + tolerance + 1e-12:

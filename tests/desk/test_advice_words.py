@@ -333,3 +333,15 @@ def test_a_spot_fill_of_a_lone_bag_is_of_that_bag(desk: Desk, lot: Lot) -> None:
     assert found is not None
     assert found.verdict is OldLineVerdict.KEEP
     assert found.level.bags == 1
+
+
+def test_beside_an_odd_fill_nobody_is_sent_on(desk: Desk, lot: Lot) -> None:
+    guide = begin(desk, lot)
+    weigh(guide, FillWay.LEVEL, 245.0, 247.0, 246.0, 245.0, 244.0, 246.0, 247.0, 276.0)
+    level = guide.findings.level
+    assert level is not None
+    assert guide.odd_fills(FillWay.LEVEL)
+    told = words.advice_words(level, guide, UnitSystem.METRIC)[0]
+    assert told == "First decide about the fill that lies far from the others."
+    guide.strike(guide.fills_of(FillWay.LEVEL)[-1].id, "typed wrong")
+    assert "First decide" not in words.advice_words(guide.findings.level or level, guide, UnitSystem.METRIC)[0]

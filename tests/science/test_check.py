@@ -435,3 +435,8 @@ def test_more_drops_make_the_band_of_a_line_narrower() -> None:
     assert 0 < many < few
     ((low, high),) = solids.line_band(line, [0.13], FRESH)
     assert (low, high) == pytest.approx((0.13 - few, 0.13 + few))
+
+
+@pytest.mark.parametrize(("target", "low"), [(0.117, True), (0.12, False), (0.131, False)])
+def test_a_plan_below_the_usual_aim_is_known_as_such(target: float, low: bool) -> None:
+    assert check.judge(seen(0.115, 0.004), target, 0.005).aimed_low is low

@@ -186,11 +186,12 @@ class VerdictPanel(QWidget):
     def _show_cautions(self, found: MixFindings) -> None:
         clear(self._cautions)
         thin = found.judged is not None and found.judged.verdict is Verdict.THIN
+        as_planned = found.judged is not None and found.judged.aimed_low
         unsure = found.judged is not None and found.judged.verdict is Verdict.CANNOT_TELL
         risky = not {Caution.SOLIDS_RISK, Caution.OSMOLALITY_RISK}.isdisjoint(found.cautions)
         for caution in found.cautions:
-            if thin and caution is Caution.SOLIDS_LOW:
-                continue  # the verdict says so
+            if (thin or as_planned) and caution is Caution.SOLIDS_LOW:
+                continue  # the verdict says so, or the plan did
             calmer = thin and caution is Caution.YOUNG_CALVES
             made = label(
                 words.thin_yet_strong_words() if calmer else words.caution_words(caution, unsure=unsure), "caution"

@@ -82,6 +82,8 @@ def advice_words(level: LevelResult, guide: Guide, system: UnitSystem) -> tuple[
     if more:
         return plan_words(level, guide), ""
     if not advice.within_reach or advice.more_fills > MOST_PROPOSED:
+        if guide.odd_fills(FillWay.LEVEL):
+            return translate("WeighInWords", "First decide about the fill that lies far from the others."), "warn"
         together = guide.findings.scoopfuls_together
         if together > max(fill.scoopfuls for fill in guide.fills_of(FillWay.LEVEL)):
             return counted.weigh_together(together), "warn"
