@@ -77,6 +77,7 @@ def tour(window: Window) -> Iterator[str]:
     saved = QCoreApplication.translate("PaperPanel", "Saved as {name}.")
     window.desk.say_saved(saved.format(name="26-1001B - 37.pdf"), Path("2026", "26-1001B - 37.pdf"))
     yield "notice"
+    window._notice.hide()  # or it stands on what is drawn next
 
 
 def _doors(window: Window) -> Iterator[str]:
