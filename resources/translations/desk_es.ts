@@ -9522,7 +9522,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Filled as for the lot before</source>
-        <translation>Llena como con el lote anterior</translation>
+        <translation>Con la línea del lote anterior</translation>
     </message>
     <message>
         <source>Room humidity</source>
@@ -11411,6 +11411,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Lo que hace falta</translation>
     </message>
     <message>
+        <source>The last spot fill was off.</source>
+        <translation>La última llenada de control quedó fuera.</translation>
+    </message>
+    <message>
         <source>What comes next</source>
         <translation>Lo que sigue</translation>
     </message>
@@ -12766,6 +12770,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Basta: lo que pesa una medida al ras se sabe con un margen de ± {mass}.</translation>
     </message>
     <message>
+        <source>First decide about the fill that lies far from the others.</source>
+        <translation>Primero decida qué hacer con la llenada que queda lejos de las demás.</translation>
+    </message>
+    <message>
         <source>{weighings}, {scoopfuls}</source>
         <translation>{weighings}, {scoopfuls}</translation>
     </message>
@@ -13492,10 +13500,6 @@ Sign off all the same? The record will say so.</source>
         <translation>aún sin marcar</translation>
     </message>
     <message>
-        <source>line of another lot</source>
-        <translation>línea de otro lote</translation>
-    </message>
-    <message>
         <source>no line</source>
         <translation>sin línea</translation>
     </message>
@@ -13538,6 +13542,10 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>sign-off</source>
         <translation>firma</translation>
+    </message>
+    <message>
+        <source>bears another lot&apos;s line now</source>
+        <translation>ya lleva la línea de otro lote</translation>
     </message>
     <message>
         <source>struck level</source>
