@@ -12,7 +12,7 @@ PAPER_LANGUAGES = (("en",), ("es",), ("en", "es"))
 _CARRIED = {"en": ("desk_en",), "es": ("qt_es", "desk_es")}
 """`qt` mends what Qt's own file leaves in English or says in other words than ours."""
 _LETTER_COUNTRIES = ["BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE"]
-"""By the Unicode Common Locale Data Repository, paper size US-Letter; elsewhere it is A4."""
+"""Paper size US-Letter in the Unicode Common Locale Data Repository, elsewhere A4: from memory, not verified."""
 _LOCALES = {"en": "en_US", "es": "es_MX"}
 
 
