@@ -325,7 +325,8 @@ class Guide:
     @property
     def first_try(self) -> bool:
         """Whether the line to wipe is this lot's own, filled to and found off, and not that of the lot before."""
-        return self.line_to_wipe_mm is not None and self.line_to_wipe_mm != self.weigh_in.old_line_mm
+        wiped_mm = self.line_to_wipe_mm
+        return wiped_mm is not None and not same_line(wiped_mm, self.weigh_in.old_line_mm)
 
     @property
     def struck_level(self) -> bool:

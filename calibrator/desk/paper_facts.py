@@ -28,7 +28,7 @@ from calibrator.prints.chart_facts import ChartGroup, ChartRow, LotPart, ScoopPa
 from calibrator.prints.label_facts import LabelForm, LabelGrid, LabelLine, LabelSheet, LineCount, ScoopLabel
 from calibrator.prints.record_facts import LotSheet
 from calibrator.records import Records
-from calibrator.science.feeding import fed_ml, powder_per_calf_g
+from calibrator.science.feeding import fed_ml
 from calibrator.science.mixing import Powder
 from calibrator.science.scoops import ScoopCount
 from calibrator.science.struck import COVERAGE_FACTOR
@@ -141,7 +141,7 @@ def _group(sheet: GroupSheet, drawn_c: float) -> ChartGroup:
     group = sheet.group
     assert group is not None
     lines = (sheet.line(number) for number in range(len(sheet)))
-    each_g = powder_per_calf_g(group, sheet.powder, sheet.water_temperature_c)
+    each_g = sheet.each_g(group)
     return ChartGroup(
         name=group.name,
         rate=group.rate,

@@ -12,6 +12,7 @@ from math import inf
 from calibrator.model import Farm, Lot, PlanGroup, Scoopfuls, ScoopRule, SignOff, UnitSystem, Vessel
 from calibrator.science.batch import BatchTable, Rounded, calves_served, rounded, scaled
 from calibrator.science.errors import CannotCompute
+from calibrator.science.feeding import powder_per_calf_g
 from calibrator.science.mixing import Mix, Powder, mix_of
 from calibrator.science.portions import Portions, portions
 from calibrator.science.scoops import ScoopCount, ScoopWay, WaterTrim, trim_water, usual
@@ -119,6 +120,10 @@ class GroupSheet:
     @property
     def per_calf(self) -> Mix:
         return self.table.per_calf
+
+    def each_g(self, group: PlanGroup) -> float:
+        """The powder that one calf of a group gets at a feeding, g."""
+        return powder_per_calf_g(group, self.powder, self.water_temperature_c)
 
     @property
     def basis(self) -> tuple[object, ...]:

@@ -16,6 +16,7 @@ from calibrator.desk.forms.price_field import PriceField
 from calibrator.desk.forms.reach import BAG_G, OLDEST_POWDER_YEARS, TOTE_G
 from calibrator.desk.parts import add_all, column, label, row
 from calibrator.desk.widgets.calm_box import CalmBox
+from calibrator.desk.widgets.saying import Held
 from calibrator.desk.words import medicated_caution
 from calibrator.model import Composition, Lot, PackageKind, UnitSystem, new_id
 from calibrator.units import Kind
@@ -68,9 +69,7 @@ class LotForm(Form[Lot]):
         self.masses = Suggestions(self.tr("Often:"), self.mass.line)
         self.medicated = QCheckBox(self.tr("Medicated powder"))
         self.note = TextField(self.tr("Note"), longest=LONGEST_NOTE)
-        self._label_told = label("", "quiet")
-        two_lines = 2 * self._label_told.fontMetrics().lineSpacing()
-        self._label_told.setMinimumHeight(two_lines)  # another product's words move nothing beneath them
+        self._label_told = Held("quiet", lines=2)  # another product's words move nothing beneath them
         self._lots: list[Lot] = []  # whose labels may be carried over, as the form was opened
         self._carried: Composition | None = None
         """What the fields hold of the label of an earlier lot, as long as nobody types into them."""

@@ -31,7 +31,6 @@ from calibrator.desk.widgets.calm_box import CalmTabs
 from calibrator.desk.words import marks_words
 from calibrator.model import Farm, Mark, Plan, Scoop, UnitSystem
 from calibrator.science.errors import CannotCompute
-from calibrator.science.feeding import powder_per_calf_g
 from calibrator.science.heat import scalds
 from calibrator.science.scoops import MOST_COUNTABLE
 from calibrator.units import Kind, show_both, show_percent
@@ -348,7 +347,7 @@ class SheetView(QWidget):
         told = [
             self.tr("{volume}; {powder} of powder per calf; {rate}").format(
                 volume=group_text(group, sheet.per_calf, sheet.farm.units),
-                powder=mass_text(powder_per_calf_g(group, sheet.powder, sheet.water_temperature_c), sheet.farm.units),
+                powder=mass_text(sheet.each_g(group), sheet.farm.units),
                 rate=rate_text(group.rate, sheet.farm.units),
             )
             for group in groups

@@ -87,5 +87,4 @@ class TrialTold(QWidget):
         told = [Entry(Sign.RING, "text", self.tr("a fill")), Entry(Sign.BAR, "action", self.tr("mean of a person"))]
         if compared:
             told.append(Entry(Sign.DASHES, "quiet", self.tr("mean of all")))
-        self.key.show_entries(told)
-        self.key.setVisible(drawn)
+        self.key.show_entries(told if drawn else ())

@@ -143,9 +143,9 @@ def far_off_words(found: OldLine, system: UnitSystem) -> str:
     ).format(mass=shown.mass(found.delivers_g, system), share=signed_percent(found.share))
 
 
-def would_weigh_words(found: OldLine, tolerance_share: float, system: UnitSystem) -> tuple[str, Tone]:
-    """What a feeding to a line elsewhere than proposed would weigh, and whether that will do."""
-    inside = abs(found.share) <= tolerance_share
+def would_weigh_words(found: OldLine, band_g: tuple[float, float], system: UnitSystem) -> tuple[str, Tone]:
+    """What a feeding to a line elsewhere than proposed would weigh, and whether that lies in the tolerance's band."""
+    inside = band_g[0] <= found.delivers_g <= band_g[1]
     words = translate("WeighInWords", "A feeding to it would weigh {mass} ({share}): outside the tolerance.")
     if inside:
         words = translate("WeighInWords", "A feeding to it would weigh {mass} ({share}): within the tolerance.")

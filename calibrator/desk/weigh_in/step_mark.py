@@ -244,7 +244,7 @@ class StepMark(StepView):
             found = guide.delivers(line_mm)
         except CannotCompute:
             return "", ""  # said beneath the field once it is entered
-        return line_words.would_weigh_words(found, guide.farm.tolerance_share, system) if found else ("", "")
+        return line_words.would_weigh_words(found, guide.wanted(line.target_g), system) if found else ("", "")
 
     def _typed_anew(self) -> None:
         self._question.hide()
