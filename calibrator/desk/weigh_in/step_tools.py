@@ -58,8 +58,7 @@ class StepTools(StepView):
                 self.tr("Tar&get weight"),
                 self._target,
                 self.tr(
-                    "powder for one calf at one feeding, all its scoopfuls together; see the bag's label. Where groups "
-                    "get different weights: what most calves get"
+                    "one calf's powder at a feeding, all scoopfuls; see the bag's label. In groups: of most calves"
                 ),
             ),
             (self.tr("C&heck weight"), self._nominal, self.tr("if you have one: what it should weigh")),
