@@ -10360,8 +10360,8 @@ Sign off all the same? The record will say so.</source>
         <translation>Peso de&amp;seado</translation>
     </message>
     <message>
-        <source>powder for one calf at one feeding, all its scoopfuls together; see the bag&apos;s label. Where groups get different weights: what most calves get</source>
-        <translation>polvo para una becerra en una toma, con todas sus medidas; vea la etiqueta del costal. Si los grupos reciben pesos distintos: el de la mayoría de las becerras</translation>
+        <source>one calf&apos;s powder at a feeding, all scoopfuls; see the bag&apos;s label. In groups: of most calves</source>
+        <translation>polvo de una becerra por toma, en todas sus medidas; vea la etiqueta. Con grupos: el de la mayoría</translation>
     </message>
     <message>
         <source>C&amp;heck weight</source>
