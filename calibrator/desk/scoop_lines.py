@@ -6,14 +6,15 @@ counts as marked with its sign-off, and where labels were printed, with its labe
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import date
 from enum import StrEnum
 
-from calibrator.desk.hung import hanging
+from calibrator.desk.hung import hanging, never_up
+from calibrator.desk.in_use import LotState
 from calibrator.desk.standing import LotStanding, Standing
-from calibrator.model import Lot, Mark, PrintKind, ScoopMarked
+from calibrator.model import Lot, Mark, Printed, PrintKind, ScoopMarked
 
 
 class ScoopState(StrEnum):
@@ -49,9 +50,12 @@ def line_on(now: Standing, scoop_id: str) -> Mark | None:
 
 
 def label_is_printed(now: Standing, mark: Mark) -> bool:
-    """Whether the newest label of a scoop is that of a line."""
-    labels = (sheet for sheet in hanging(now, PrintKind.SCOOP_LABEL) if sheet.scoop_id == mark.scoop_id)
-    return any(sheet.sign_off_id == mark.sign_off_id for sheet in labels)
+    """Whether the newest label of a scoop is that of a line; of a lot that waits, whether one was printed ahead."""
+    known, spoiled = now.lot(mark.lot_id), never_up(now.endings)
+    about: Iterable[Printed] = hanging(now, PrintKind.SCOOP_LABEL)
+    if known is not None and known.state is LotState.WAITING:
+        about = (one for one in now.prints if one.kind is PrintKind.SCOOP_LABEL and one.id not in spoiled)
+    return any(one.scoop_id == mark.scoop_id and one.sign_off_id == mark.sign_off_id for one in about)
 
 
 def words_so_far(now: Standing, lot: Lot) -> tuple[ScoopMarked, ...]:

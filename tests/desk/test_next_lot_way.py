@@ -17,6 +17,7 @@ from test_weigh_in import enter, equip, focused, lot_of, page_of
 from calibrator.desk.pages.paper_scoops import ScoopPick
 from calibrator.desk.pages.today import TodayPage, WaitingRow
 from calibrator.desk.standing import standing
+from calibrator.desk.weigh_in import step_sign_off
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.window import Window
 from calibrator.model import Lot, Printed, PrintKind, Step, new_id
@@ -55,6 +56,22 @@ def sign(window: Window, lot: Lot, answer: str = "") -> StepSignOff:
     QTest.keyClick(focused(), Qt.Key.Key_Return)
     QTest.keyClick(step._sign_button, Qt.Key.Key_Return)
     return step
+
+
+def lit(step: StepSignOff) -> list[str]:
+    every = step.findChildren(QPushButton)
+    return [each.text().replace("&", "") for each in every if each.isVisible() and each.property("kind") == "main"]
+
+
+def print_label(window: Window, lot: Lot) -> None:
+    signed = window.desk.records.sign_offs(lot.farm_id)[-1]
+    window.desk.records.record_print(
+        Printed(
+            id=new_id(), farm_id=lot.farm_id, number=0, kind=PrintKind.SCOOP_LABEL, lot_id=lot.id,
+            sign_off_id=signed.id, at=signed.at, scoop_id=signed.scoop_id,
+        )
+    )  # fmt: skip
+    window.desk.changed.emit()
 
 
 def today(window: Window) -> TodayPage:
@@ -151,13 +168,7 @@ def test_a_label_saved_leaves_the_question_whether_it_is_on_the_scoop(window: Wi
     sign(window, second, "From")
     assert heading(window).startswith("26-0401B")
     signed = window.desk.records.sign_offs(second.farm_id)[-1]
-    window.desk.records.record_print(
-        Printed(
-            id=new_id(), farm_id=second.farm_id, number=0, kind=PrintKind.SCOOP_LABEL, lot_id=second.id,
-            sign_off_id=signed.id, at=signed.at, scoop_id=signed.scoop_id,
-        )
-    )  # fmt: skip
-    window.desk.changed.emit()
+    print_label(window, second)
     asked = row(window, "Red scoop")
     assert asked.words.endswith("and the label on it?")
     assert [each.text() for each in asked.buttons] == ["Line and label are on", "Print the label"]
@@ -218,6 +229,37 @@ def test_the_scoop_is_said_to_be_marked_on_the_page_of_the_sign_off(window: Wind
     window._notice.undo.click()
     window.show_page("weigh_in")
     assert step._on_button.isVisible()
+
+
+def test_once_all_is_done_the_sign_off_asks_for_nothing_and_lights_nothing(window: Window, second: Lot) -> None:
+    step = sign(window, second, "From")
+    assert "Print the label." in step.hands.text()
+    assert lit(step) == ["Print the scoop label"]
+    print_label(window, second)
+    assert "Put the label on." in step.hands.text()
+    assert "Print the label." not in step.hands.text()
+    assert lit(step) == ["Line and label are on"]
+    step._on_button.click()
+    assert step.hands.text() == "All of it is done."
+    assert lit(step) == []
+
+
+def test_a_label_printed_ahead_of_the_change_over_is_lit_no_more(window: Window, second: Lot) -> None:
+    step = sign(window, second, "Not")
+    assert lit(step) == ["Print the scoop label"]
+    print_label(window, second)
+    assert lit(step) == []
+
+
+def test_a_chart_that_does_not_hold_for_the_lot_is_what_comes_next(
+    window: Window, second: Lot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(step_sign_off, "chart_faults", lambda now: ["one"])
+    step = sign(window, second, "From")
+    assert "Print the wall chart." in step.hands.text()
+    step._on_button.click()
+    assert step.hands.text() == "Signed. Print the wall chart."
+    assert lit(step) == ["Batch tables and wall chart"]
 
 
 def test_a_lot_that_waits_is_not_asked_about(window: Window, second: Lot) -> None:

@@ -114,8 +114,8 @@ def test_the_whole_way_by_keyboard(window: Window, answers: Answers) -> None:
 
     signing = page._views[Step.SIGN_OFF]
     assert signing.hands.text() == (
-        "Signed. Go over the line with a pen that lasts; print the label and the wall chart. Once that is done, press "
-        "“Line and label are on”."
+        "Signed. Go over the line with a pen that lasts. Print the label. Once that is done, press “Line and label are "
+        "on”."
     )
     press(window, "Print the scoop label")
     assert window.current_page.key == "tables"

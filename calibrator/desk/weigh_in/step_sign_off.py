@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QGridLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
 from calibrator.desk import shown
 from calibrator.desk.change_over import asked_at_sign_off
 from calibrator.desk.context import Desk
 from calibrator.desk.counted import counted
 from calibrator.desk.guide import Guide
+from calibrator.desk.hung import chart_faults
 from calibrator.desk.in_use import LotState
 from calibrator.desk.marking import mark_scoop, on_the_scoop
 from calibrator.desk.parts import Tone, button, card, clear, label, row, set_style_property, set_tone
@@ -103,19 +104,25 @@ class StepSignOff(StepView):
             self.fed_from.offer(fed.lot.lot_number, now.plans, now.today)
 
     def _show_whether_on(self, guide: Guide) -> None:
-        """While the lot is fed and its line is not said to be on the scoop: what says so."""
-        to_mark = _to_mark(guide)
-        own = line_of(to_mark, guide.scoop.id) if to_mark and guide.scoop else None
-        printed = own is not None and label_is_printed(guide.standing, own)
-        self._on_button.setVisible(to_mark is not None)
+        """What says that the line is on the scoop, while nobody said so; what is done is lit no more."""
+        self._on_button.setVisible(_to_mark(guide) is not None)
         self._on_button.setText(on_the_scoop(level=guide.struck_level))
-        for one, lit in ((self._on_button, printed), (self._label_button, not printed)):
-            set_style_property(one, "kind", "main" if lit else "")
+        lit = self._comes_next(guide)
+        for one in (self._label_button, self._on_button, self._tables_button):
+            set_style_property(one, "kind", "main" if one is lit else "")
+
+    def _comes_next(self, guide: Guide) -> QPushButton | None:
+        """The button of what is to be done next about a signed lot; None once nothing is."""
+        if _is_waiting(guide) or _to_mark(guide) is not None:
+            if not _label_is_printed(guide):
+                return self._label_button
+            return None if _is_waiting(guide) else self._on_button
+        return self._tables_button if _wants_chart(guide) else None
 
     def first_field(self) -> QWidget:
         """What is to be answered first."""
         if self.guide is not None and self.guide.signed_off is not None:
-            return self._label_button
+            return self._comes_next(self.guide) or self._tables_button
         asked = self.fed_from.isVisibleTo(self) and not self.fed_from.answered
         return self.fed_from.ways if asked else self._initials
 
@@ -128,28 +135,32 @@ class StepSignOff(StepView):
         )
 
     def _what_is_next(self, guide: Guide, signed: SignOff | None) -> str:
-        fed, known = guide.standing.in_use, guide.standing.lot(guide.lot.id)
-        if signed is not None and fed is not None and known is not None and known.state is LotState.WAITING:
+        fed = guide.standing.in_use
+        if signed is None:
+            return self.tr(
+                "Look it over. Signing off freezes this weigh-in. Once the lot is fed, its mark replaces the older "
+                "ones, and charts and labels printed before are out of date."
+            )
+        if fed is not None and _is_waiting(guide):
             text = self.tr(
                 "Signed. Lot {old} is fed until the change-over under Today. Print label and wall chart now if you "
                 "like; put them up at the change-over."
             )
             return text.format(old=fed.lot.lot_number)
-        if signed is not None:
-            if guide.struck_level and guide.line_to_wipe_mm is not None:
-                return self.tr("Signed. Wipe out the old line; print the label and the wall chart.")
-            if guide.struck_level:
-                return self.tr("Signed. Print the label and the wall chart.")
-            if guide.line_to_wipe_mm is not None:
-                return self.tr(
-                    "Signed. Wipe out the old line and go over the new one with a pen that lasts; print the label and "
-                    "the wall chart."
-                )
-            return self.tr("Signed. Go over the line with a pen that lasts; print the label and the wall chart.")
-        return self.tr(
-            "Look it over. Signing off freezes this weigh-in. Once the lot is fed, its mark replaces the older ones, "
-            "and charts and labels printed before are out of date."
-        )
+        left = [*self._left_on_scoop(guide), self.tr("Print the wall chart.") if _wants_chart(guide) else ""]
+        return " ".join([self.tr("Signed."), *filter(None, left)]) if any(left) else self.tr("All of it is done.")
+
+    def _left_on_scoop(self, guide: Guide) -> tuple[str, ...]:
+        """What is still to be done about the scoop and its label."""
+        if _to_mark(guide) is None:
+            return ()
+        label_words = self.tr("Put the label on.") if _label_is_printed(guide) else self.tr("Print the label.")
+        wiped = guide.line_to_wipe_mm is not None
+        if guide.struck_level:
+            return self.tr("Wipe out the old line.") if wiped else "", label_words
+        if wiped:
+            return self.tr("Wipe out the old line and go over the new one with a pen that lasts."), label_words
+        return self.tr("Go over the line with a pen that lasts."), label_words
 
     def _show_verdict(self, guide: Guide, signed: SignOff | None) -> None:
         check, target = guide.findings.check, guide.weigh_in.target_mass_g
@@ -312,6 +323,27 @@ class StepSignOff(StepView):
 
     def _to_tables(self) -> None:
         self.desk.go_to.emit("tables", "")
+
+
+def _is_waiting(guide: Guide) -> bool:
+    """Whether the lot is signed off and another one is fed until its change-over."""
+    known = guide.standing.lot(guide.lot.id)
+    return guide.signed_off is not None and known is not None and known.state is LotState.WAITING
+
+
+def _label_is_printed(guide: Guide) -> bool:
+    """Whether the label of the lot's line was printed."""
+    now, scoop = guide.standing, guide.scoop
+    known = now.lot(guide.lot.id)
+    own = line_of(known, scoop.id) if known and scoop else None
+    return own is not None and label_is_printed(now, own)
+
+
+def _wants_chart(guide: Guide) -> bool:
+    """Whether the lot is fed and the wall chart of a plan has still to be printed for it."""
+    now = guide.standing
+    is_fed = now.in_use is not None and now.in_use.lot.id == guide.lot.id
+    return guide.signed_off is not None and is_fed and bool(chart_faults(now))
 
 
 def _to_mark(guide: Guide) -> LotStanding | None:
