@@ -10202,24 +10202,40 @@ Last kept: {mass}</source>
         <translation>Pesada firmada. Por ahora se sigue con el lote {old}; el cambio se hace en la página Hoy. Puede imprimir ya la etiqueta y la tabla de pared; póngalas el día del cambio.</translation>
     </message>
     <message>
-        <source>Signed. Wipe out the old line; print the label and the wall chart.</source>
-        <translation>Pesada firmada. Borre la línea anterior; imprima la etiqueta y la tabla de pared.</translation>
-    </message>
-    <message>
-        <source>Signed. Print the label and the wall chart.</source>
-        <translation>Pesada firmada. Imprima la etiqueta y la tabla de pared.</translation>
-    </message>
-    <message>
-        <source>Signed. Wipe out the old line and go over the new one with a pen that lasts; print the label and the wall chart.</source>
-        <translation>Pesada firmada. Borre la línea anterior y repase la nueva con un marcador que no se borre; imprima la etiqueta y la tabla de pared.</translation>
-    </message>
-    <message>
-        <source>Signed. Go over the line with a pen that lasts; print the label and the wall chart.</source>
-        <translation>Pesada firmada. Repase la línea con un marcador que no se borre; imprima la etiqueta y la tabla de pared.</translation>
-    </message>
-    <message>
         <source>Look it over. Signing off freezes this weigh-in. Once the lot is fed, its mark replaces the older ones, and charts and labels printed before are out of date.</source>
         <translation>Revísela. Una vez firmada, la pesada ya no se puede cambiar. Cuando empiece a usar este lote, su línea reemplaza las anteriores, y las tablas y etiquetas ya impresas ya no sirven.</translation>
+    </message>
+    <message>
+        <source>Print the wall chart.</source>
+        <translation>Imprima la tabla de pared.</translation>
+    </message>
+    <message>
+        <source>Signed.</source>
+        <translation>Pesada firmada.</translation>
+    </message>
+    <message>
+        <source>All of it is done.</source>
+        <translation>Está todo hecho.</translation>
+    </message>
+    <message>
+        <source>Put the label on.</source>
+        <translation>Pegue la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Print the label.</source>
+        <translation>Imprima la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Wipe out the old line.</source>
+        <translation>Borre la línea anterior.</translation>
+    </message>
+    <message>
+        <source>Wipe out the old line and go over the new one with a pen that lasts.</source>
+        <translation>Borre la línea anterior y repase la nueva con un marcador que no se borre.</translation>
+    </message>
+    <message>
+        <source>Go over the line with a pen that lasts.</source>
+        <translation>Repase la línea con un marcador que no se borre.</translation>
     </message>
     <message>
         <source>{signed} When it was signed: {verdict}</source>

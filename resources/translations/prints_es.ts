@@ -1,5 +1,4 @@
-<?xml version="1.0" encoding="utf-8"?>
-<!DOCTYPE TS>
+<?xml version='1.0' encoding='utf-8'?>
 <TS version="2.1" language="es_MX" sourcelanguage="en_US">
     <context>
         <name>Prints</name>
@@ -164,7 +163,7 @@
             <translation>o medidas por tanda</translation>
         </message>
         <message>
-            <source>Printed {date}; framed: that day&apos;s calves</source>
+            <source>Printed {date}; framed: that day's calves</source>
             <translation>Impreso {date}; en el recuadro: las becerras de ese día</translation>
         </message>
         <message>
