@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import datetime
 
@@ -29,7 +29,7 @@ from calibrator.science.mark import (
     tolerance_band,
     weighed_to_line,
 )
-from calibrator.science.plausible import Doubt, over_level, usual_g, weight_doubt, whole_feeding
+from calibrator.science.plausible import Doubt, likeliest, over_level, usual_g, weight_doubt, whole_feeding
 from calibrator.science.scale import ScaleCheck, check_scale, scale_facts, smallest_net_weight_g
 from calibrator.science.scale import scoopfuls_together as together
 from calibrator.science.scoop import height_from_down_wall_mm, same_line
@@ -150,6 +150,14 @@ def doubt(known: Known, way: FillWay, mass_g: float, scoopfuls: int, found: Find
     if plain is None and way == FillWay.TO_MARK and found is not None and found.level is not None:
         return Doubt.OVER_LEVEL if over_level(mass_g, scoopfuls, found.level.next_high_g) else None
     return plain
+
+
+def likelier(
+    known: Known, way: FillWay, masses_g: Iterable[float], scoopfuls: int, found: Findings | None = None
+) -> float | None:
+    """Which of these weights was meant instead of a doubted one, g; None where none of them can be."""
+    can_be = [mass_g for mass_g in masses_g if doubt(known, way, mass_g, scoopfuls, found) is None]
+    return likeliest(can_be, scoopfuls, known.scoop.volume_ml) if known.scoop else None
 
 
 def _weighs_all(found: Findings, mass_g: float) -> bool:

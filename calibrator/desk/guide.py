@@ -25,7 +25,7 @@ from calibrator.model import Farm, Fill, FillWay, Lot, Scale, Scoop, SignOff, St
 from calibrator.records import Records
 from calibrator.records.entries import Added, Entry, Struck
 from calibrator.science.mark import LineVerdict, OldLine
-from calibrator.science.plausible import Doubt, likeliest, usual_g
+from calibrator.science.plausible import Doubt, usual_g
 from calibrator.science.scoop import same_line
 from calibrator.science.weighing import LevelResult
 
@@ -280,8 +280,7 @@ class Guide:
 
     def likelier(self, way: FillWay, masses_g: Iterable[float], scoopfuls: int) -> float | None:
         """Which of these weights was meant instead of a doubted one, g; None where none of them can be."""
-        can_be = [mass_g for mass_g in masses_g if self.doubt(way, mass_g, scoopfuls) is None]
-        return likeliest(can_be, scoopfuls, self.scoop.volume_ml) if self.scoop else None
+        return finding.likelier(self.known, way, masses_g, scoopfuls, self.findings)
 
     def wanted(self, mass_g: float) -> tuple[float, float]:
         """The farm's tolerance about a weight."""

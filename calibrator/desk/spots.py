@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from calibrator.desk import findings
@@ -18,6 +18,7 @@ from calibrator.science.mark import (
     OldLineVerdict,
     OneBag,
     feeding_to_line,
+    off_in_row,
     old_line,
     one_bag,
     weighed_to_line,
@@ -32,7 +33,8 @@ class SpotFindings:
     """A mark after the spot fills. Masses are of a whole feeding, g; `odd` flags the newest spot fill.
 
     `judged` is what the verdict rests on: fills to the line, or the line by the level fills; `volume_ml` is that of
-    the scoop. `bag` is what the newest spot fill says of its own bag.
+    the scoop. `bags` is what each spot fill says of its own bag, the newest
+    last.
     """
 
     verdict: OldLineVerdict
@@ -47,7 +49,22 @@ class SpotFindings:
     odd: bool
     judged: LineCheck | OldLine
     volume_ml: float
-    bag: OneBag
+    bags: tuple[OneBag, ...]
+
+    @property
+    def bag(self) -> OneBag:
+        """What the newest spot fill says of its bag."""
+        return self.bags[-1]
+
+    @property
+    def off_in_row(self) -> int:
+        """How many spot fills up to the newest are off one after the other, to one side."""
+        return off_in_row(self.bags)
+
+    @property
+    def came_right(self) -> bool:
+        """Whether the newest lies within the tolerance and the one before it did not."""
+        return self.bag.within and len(self.bags) > 1 and not self.bags[-2].within
 
 
 @dataclass(frozen=True)
@@ -92,13 +109,18 @@ def spot_findings(facts: SpotFacts, signed: SignOff, mark: Mark) -> SpotFindings
         odd=_newest_is_odd(known, found, spots[-1].way),
         judged=judged,
         volume_ml=known.scoop.volume_ml,
-        bag=_of_its_bag(known, found.level, signed, mark),
+        bags=tuple(_of_its_bag(known, fill, found.level, signed, mark) for fill in known.fills[-len(spots) :]),
     )
 
 
 def spot_doubt(facts: SpotFacts, way: FillWay, mass_g: float) -> Doubt | None:
     """Why a typed weight cannot be meant, for the scoop and scale of the weigh-in; None where it can."""
     return findings.doubt(facts.known, way, mass_g, 1)
+
+
+def meant_g(facts: SpotFacts, way: FillWay, masses_g: Iterable[float]) -> float | None:
+    """Which of these weights was likelier meant than a doubted one, g; None where none of them can be."""
+    return findings.likelier(facts.known, way, masses_g, 1)
 
 
 def to_line_g(signed: SignOff, mark: Mark) -> float:
@@ -133,17 +155,19 @@ def _judged(
     )
 
 
-def _of_its_bag(known: Known, level: LevelResult, signed: SignOff, mark: Mark) -> OneBag:
+def _of_its_bag(known: Known, fill: Fill, level: LevelResult, signed: SignOff, mark: Mark) -> OneBag:
     """A fill to the line stands for itself, a level one for what the line makes of it."""
-    newest, shape = known.fills[-1], known.scoop.shape if known.scoop else None
-    assert shape is not None
-    if newest.way is FillWay.TO_MARK:
-        (weighed,) = weighed_to_line([newest], shape, mark.down_wall_mm)
+    assert known.scoop is not None
+    shape = known.scoop.shape
+    if fill.way is FillWay.TO_MARK:
+        (weighed,) = weighed_to_line(
+            [replace(fill, line_mm=fill.line_mm or mark.down_wall_mm)], shape, mark.down_wall_mm
+        )
         feeding_g = mark.full_scoops * level.mean_g + weighed.mass_g
     else:
         settling = (signed.settling_factor, 0.0)
         feeding_g = feeding_to_line(
-            shape, newest.mass_g, (), settling, mark.down_wall_mm, full_scoops=mark.full_scoops
+            shape, fill.mass_g, (), settling, mark.down_wall_mm, full_scoops=mark.full_scoops
         ).mean_g
     return one_bag(feeding_g, mark.target_mass_g, known.farm.tolerance_share)
 

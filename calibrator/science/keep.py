@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from enum import StrEnum
+from itertools import takewhile
 
 from calibrator.model import Shape
 from calibrator.science.guard import positive
@@ -76,6 +77,13 @@ def one_bag(feeding_g: float, target_g: float, tolerance_share: float) -> OneBag
     """What one fill says of the bag in hand, and of no other. Raises CannotCompute unless all are above zero."""
     low, high = tolerance_band(target_g, tolerance_share)
     return OneBag(feeding_g, positive(feeding_g, "The weight") / target_g - 1, low <= feeding_g <= high)
+
+
+def off_in_row(bags: Sequence[OneBag]) -> int:
+    """How many bags, the newest last, miss the tolerance one after the other to the side of the newest; 0 where that
+    one lies within."""
+    to_one_side = takewhile(lambda bag: not bag.within and bag.share * bags[-1].share > 0, reversed(bags))
+    return sum(1 for _ in to_one_side)
 
 
 def old_line(

@@ -8,6 +8,7 @@ from calibrator.science.keep import (
     OneBag,
     feeding_to_line,
     full_scoops_before,
+    off_in_row,
     old_line,
     one_bag,
 )
@@ -41,6 +42,7 @@ __all__ = [
     "fraction_at",
     "full_scoops_before",
     "level_instead",
+    "off_in_row",
     "old_line",
     "one_bag",
     "reach_95",

@@ -338,7 +338,7 @@ def test_a_bag_that_is_off_may_be_of_a_lot_that_is_here_too(page: TodayPage, yar
     assert "Read the number on it" not in card.bag.text()  # no other is here
     yard.lot("L-2417")
     page.reload()
-    assert "Is it a bag of lot A? Read the number on it; here too: L-2417. Was 10.7 oz read" in card.bag.text()
+    assert "Is it a bag of lot A? Read the number on it; here too: L-2417." in card.bag.text()
     card.strike_button.click()
     assert {"was of another lot", "not filled to the line"} <= set(answers.offered[-1])
     card.weight.take("10.0 oz")
@@ -376,6 +376,54 @@ def test_what_was_struck_out_by_mistake_counts_again(page: TodayPage, yard: Yard
     assert card._last.text().startswith("Last: 9.0 oz")
     assert card.strike_button.isVisible()
     assert not card.restore_button.isVisible()
+
+
+def test_a_second_spot_fill_off_to_the_same_side_is_answered_by_what_follows(page: TodayPage, yard: Yard) -> None:
+    weighed_in(yard)
+    page.reload()
+    card = page.spot_card
+    card.weight.take("9.4 oz")
+    card.keep()
+    assert card.bag.text().startswith("Stir this bag and weigh it again.")
+    assert not card.weigh_button.isVisible()
+    card.weight.take("9.5 oz")
+    card.keep()
+    assert card.bag.text().startswith("Off again to the same side.")
+    assert "weigh one of another bag" in card.bag.text()
+    assert "Stir this bag" not in card.bag.text()
+    assert card.weigh_button.isVisible()
+    assert card.verdict.property("tone") != "good"
+    card.weight.take("10.6 oz")
+    card.keep()
+    assert card.bag.text().startswith("Stir this bag and weigh it again.")  # to the other side: not the same again
+
+
+def test_a_bag_that_came_right_once_stirred_leaves_its_first_fill_out(
+    qtbot: QtBot, page: TodayPage, yard: Yard
+) -> None:
+    signed, _ = weighed_in(yard)
+    page.reload()
+    card = page.spot_card
+    for text in ("9.4 oz", "10 oz"):
+        assert not card.strike_before_button.isVisible()
+        card.weight.take(text)
+        card.keep()
+    assert "The same bag as before? Then strike out 9.4 oz." in card.bag.text()
+    assert card.strike_before_button.text() == "Strike out 9.4 oz"
+    qtbot.mouseClick(card.strike_before_button, Qt.MouseButton.LeftButton)
+    assert [spot.counts for spot in yard.records.spot_fills(signed.lot_id)] == [False, True]
+    assert not card.strike_before_button.isVisible()
+
+
+def test_a_weight_typed_without_its_point_is_answered_by_the_one_meant_told_whole(page: TodayPage, yard: Yard) -> None:
+    weighed_in(yard)
+    page.reload()
+    card = page.spot_card
+    card.weight.take("100 oz")
+    card.keep()
+    QApplication.processEvents()
+    assert card.weight.message == "Was 10 oz meant? No powder is as heavy as that. Look at the unit."
+    assert card.weight.box.say_beside("").fits
 
 
 @pytest.mark.parametrize(("text", "word"), [("100 oz", "heavy"), ("0.1 oz", "light"), ("10 qt", "volume")])

@@ -21,6 +21,7 @@ from calibrator.science.mark import (
     check_line,
     fill_line,
     fraction_at,
+    off_in_row,
     old_line,
     one_bag,
     reach_95,
@@ -366,6 +367,15 @@ def test_one_fill_tells_of_its_own_bag() -> None:
     for wrong in ((0.0, 200.0, 0.02), (188.0, 0.0, 0.02), (188.0, 200.0, 0.0)):
         with pytest.raises(CannotCompute):
             one_bag(*wrong)
+
+
+def test_bags_off_in_a_row_are_those_off_to_the_side_of_the_newest() -> None:
+    light, right, heavy = (one_bag(mass_g, 200.0, 0.02) for mass_g in (188.0, 200.0, 212.0))
+    assert off_in_row([light, light]) == 2
+    assert off_in_row([light, right, light]) == 1
+    assert off_in_row([light, heavy]) == 1
+    assert off_in_row([light, right]) == 0
+    assert off_in_row([]) == 0
 
 
 def test_where_only_the_settling_is_not_known_the_level_fills_still_say_their_part() -> None:

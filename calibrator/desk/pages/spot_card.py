@@ -22,9 +22,10 @@ from calibrator.desk.in_use import LotState
 from calibrator.desk.parts import Tone, button, label, row, set_style_property, set_tone
 from calibrator.desk.refusals import in_words
 from calibrator.desk.speech import day_text, decimal_comma
-from calibrator.desk.spots import SpotFacts, SpotFindings, read_spots, spot_doubt, spot_findings, to_line_g
+from calibrator.desk.spots import SpotFacts, SpotFindings, meant_g, read_spots, spot_doubt, spot_findings, to_line_g
 from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
+from calibrator.desk.weigh_in.scale_unit import meant_words
 from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.words import made_of_words, only_to_line_words, usual_slips, way_words
@@ -36,7 +37,9 @@ from calibrator.science.plausible import Doubt
 from calibrator.units import Kind, show_mass, show_percent
 
 LONGEST_INITIALS = 12
+TWICE = 2  # off to one side: then it is not that one fill
 NOT_FED_YET = (LotState.DELIVERED, LotState.UNDER_WAY, LotState.WAITING)
+LINES_OF_REFUSAL = 2
 MOST_ASKED = 6
 """More spot fills than this nobody weighs for one answer: then it is a fill from each bag as it is opened."""
 
@@ -49,6 +52,7 @@ class SpotCard(QFrame):
         self.desk = desk
         self._now: Standing | None = None
         self._newest: SpotFill | None = None
+        self._before: SpotFill | None = None  # the one that counts before the newest
         self._struck: SpotFill | None = None
         self._facts: dict[str, SpotFacts] = {}
         self.setProperty("kind", "card")
@@ -71,6 +75,7 @@ class SpotCard(QFrame):
         self.how = how_button(self.workings)
         self._last = label("", "quiet")
         self.strike_button = button(self.tr("St&rike it out"), self._strike, "link")
+        self.strike_before_button = button("", partial(self._strike, before=True), "link")
         self.restore_button = button("", self._restore, "link")
         self.weigh_button = button(self.tr("Weigh the lot in &anew"), self._weigh_in)
         self._lay_out()
@@ -125,7 +130,8 @@ class SpotCard(QFrame):
         self.desk.initials = self.by.text()
         way = FillWay.LEVEL if self.level.isChecked() else FillWay.TO_MARK
         if doubt := self._doubt(signed, way, found.value):
-            self.weight.say(self._doubt_words(doubt), wrong=True)
+            meant = meant_words(found, partial(meant_g, self._read(signed), way))
+            self.weight.say(f"{meant} {self._doubt_words(doubt)}".lstrip(), wrong=True)
             return
         spot = SpotFill(
             id=new_id(),
@@ -179,11 +185,15 @@ class SpotCard(QFrame):
         fields.setStretch(0, 3)
         fields.setStretch(1, 2)
         layout.addLayout(fields)
+        refusal = self.weight.box.say_beside("")  # as wide as the card: beneath the narrow field it would be cut off
+        refusal.keep_lines(LINES_OF_REFUSAL)
+        layout.addWidget(refusal)
         for line in (self.bag, self.verdict):
             layout.addWidget(line)
         layout.addLayout(row(self.keep_button, self.weigh_button, None))
         layout.addWidget(self._last)
         layout.addLayout(row(self.strike_button, self.restore_button, None))
+        layout.addLayout(row(self.strike_before_button, None))
         layout.addWidget(self.numbers)
         layout.addLayout(row(self.how, None))
         layout.addStretch(1)
@@ -206,13 +216,19 @@ class SpotCard(QFrame):
                 found = self._found(signed, mark)
             except CannotCompute as error:
                 trouble = in_words(error)
-        self.weigh_button.setVisible(found is not None and found.verdict is OldLineVerdict.MOVE)
+        self.weigh_button.setVisible(
+            found is not None and (found.verdict is OldLineVerdict.MOVE or found.off_in_row >= TWICE)
+        )
         words, tone = self._verdict(found, mark) if found and mark else (trouble, "bad")
         self.verdict.setText(words)
         self.verdict.setVisible(bool(words))
         set_tone(self.verdict, tone)
         self._tell_newest(signed)
         self._tell_bag(found, mark)
+        self.strike_before_button.setVisible(bool(found and found.came_right and self._before))
+        if self._before is not None:
+            text = self.tr("Strike out {weight}")
+            self.strike_before_button.setText(text.format(weight=self._as_typed(self._before)))
         self._found_now = found
         for widget in (self.numbers, self.how):
             widget.setVisible(found is not None)
@@ -248,11 +264,15 @@ class SpotCard(QFrame):
 
     def _verdict(self, found: SpotFindings, mark: Mark) -> tuple[str, Tone]:
         if mark.struck_level and found.verdict is OldLineVerdict.KEEP:
-            return self.tr("For the whole lot level scoopfuls still do."), "" if found.odd else "good"
+            return self.tr(
+                "For the whole lot level scoopfuls still do."
+            ), "good" if found.bag.within and not found.odd else ""
         if mark.struck_level and found.verdict is OldLineVerdict.MOVE:
             return self.tr("Level scoopfuls no longer do: weigh the lot in anew."), "bad"
         if found.verdict is OldLineVerdict.KEEP:
-            return self.tr("For the whole lot the mark still holds."), "" if found.odd else "good"
+            return self.tr(
+                "For the whole lot the mark still holds."
+            ), "good" if found.bag.within and not found.odd else ""
         if found.verdict is OldLineVerdict.MOVE:
             return self.tr("The mark no longer holds: weigh the lot in anew and move the line."), "bad"
         if found.way is FillWay.LEVEL and not mark.struck_level:
@@ -282,34 +302,46 @@ class SpotCard(QFrame):
             several = self.tr("A feeding from this bag ({made_of}): {mass}, {off} more than {target}.")
         text = several if mark.full_scoops else text
         mass, target = self._mass(bag.feeding_g), self._mass(mark.target_mass_g)
-        told = [text.format(made_of=made_of_words(mark), mass=mass, off=off, target=target)]
+        facts = text.format(made_of=made_of_words(mark), mass=mass, off=off, target=target)
         tolerance = show_percent(100 * farm.tolerance_share, decimal_comma=comma)
-        stands = (
-            self.tr("That is within the tolerance of {tolerance}.")
-            if bag.within
-            else self.tr("The tolerance is {tolerance}.")
-        )
-        told.append(stands.format(tolerance=tolerance))
-        if not bag.within:
+        if bag.within:
+            within = self.tr("That is within the tolerance of {tolerance}.").format(tolerance=tolerance)
+            told = [*self._if_misread(found), facts, within, *self._if_one_bag(found)]
+        else:
+            limit = self.tr("The tolerance is {tolerance}.").format(tolerance=tolerance)
+            told = (
+                [self._off_again(), facts, limit] if found.off_in_row >= TWICE else self._off_once(found, facts, limit)
+            )
             told += self._whose_bag()
-        if found.odd and self._newest is not None:
-            text = self.tr(
-                "Was {weight} read and typed rightly? It differs much from the fills before. If it was not, strike it "
-                "out and weigh again."
-            )
-            told.insert(0 if bag.within else len(told), text.format(weight=self._as_typed(self._newest)))
-        if not bag.within:
-            again = self.tr(
-                "Stir this bag and weigh it again: if that is right, strike this one out. If it is as far off, "
-                "feed from this bag by the scale."
-            )
-            again_odd = self.tr(
-                "If it was: stir this bag and weigh it again. If that is right, strike this one out; if it is as far "
-                "off, feed from this bag by the scale."
-            )
-            told.append(again_odd if found.odd else again)
         self.bag.setText(" ".join(told))
         set_tone(self.bag, "bad" if not bag.within else "warn" if found.odd else "good")
+
+    def _off_once(self, found: SpotFindings, facts: str, limit: str) -> list[str]:
+        """What to do first: whether the fill or the bag was off, the bag tells."""
+        first = self.tr("Stir this bag and weigh it again.")
+        then = self.tr("As far off again? Feed from this bag by the scale.")
+        return [first, facts, limit, *self._if_misread(found), then]
+
+    def _off_again(self) -> str:
+        """What follows a second fill off to the same side; which bag it is of, the records do not hold."""
+        return self.tr(
+            "Off again to the same side. The same bag as before? Feed from it by the scale and weigh one of another "
+            "bag: two fills of one bag tell no more of the lot than one. Another bag? Weigh the lot in anew: it may "
+            "have changed."
+        )
+
+    def _if_misread(self, found: SpotFindings) -> list[str]:
+        if not found.odd or self._newest is None:
+            return []
+        text = self.tr("Was {weight} read and typed rightly? If not, strike it out.")
+        return [text.format(weight=self._as_typed(self._newest))]
+
+    def _if_one_bag(self, found: SpotFindings) -> list[str]:
+        """A bag that came right once it was stirred: its first fill does not stand for it."""
+        if not found.came_right or self._before is None:
+            return []
+        text = self.tr("The same bag as before? Then strike out {weight}.")
+        return [text.format(weight=self._as_typed(self._before))]
 
     def _whose_bag(self) -> list[str]:
         """Where another lot is here that is not fed yet: whether the bag is of that one."""
@@ -344,7 +376,9 @@ class SpotCard(QFrame):
     def _tell_newest(self, signed: SignOff | None) -> None:
         spots = self._facts[signed.id].spots if signed and signed.id in self._facts else ()
         own = [spot for spot in spots if signed and spot.weigh_in_id == signed.weigh_in_id]
-        self._newest = next((spot for spot in reversed(own) if spot.counts), None)
+        counting = [spot for spot in own if spot.counts]
+        self._newest = counting[-1] if counting else None
+        self._before = counting[-2] if len(counting) > 1 else None
         self._struck = own[-1] if own and not own[-1].counts else None
         self.restore_button.setVisible(self._struck is not None)
         if self._struck is not None:
@@ -362,17 +396,17 @@ class SpotCard(QFrame):
                 )
             )
 
-    def _strike(self) -> None:
-        if self._newest is not None:
+    def _strike(self, *, before: bool = False) -> None:
+        spot = self._before if before else self._newest
+        if spot is not None:
             question = self.tr("Why is {weight} struck out? It stays visible with the reason.")
-            told = question.format(weight=self._as_typed(self._newest))
-            self.desk.ask.reason(told, self._strike_because, usual_slips(self._newest.way))
+            told = question.format(weight=self._as_typed(spot))
+            self.desk.ask.reason(told, partial(self._strike_because, spot), usual_slips(spot.way))
 
-    def _strike_because(self, reason: str) -> None:
-        if self._newest is not None:
-            by = self._whose_word()
-            strike = partial(self.desk.records.strike_spot, self._newest.id, reason, by)
-            self._keep_struck(strike, replace(self._newest, struck_reason=reason), by)
+    def _strike_because(self, spot: SpotFill, reason: str) -> None:
+        by = self._whose_word()
+        strike = partial(self.desk.records.strike_spot, spot.id, reason, by)
+        self._keep_struck(strike, replace(spot, struck_reason=reason), by)
 
     def _restore(self) -> None:
         if self._struck is not None:

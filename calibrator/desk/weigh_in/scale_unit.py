@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterable
+
+from PySide6.QtCore import QCoreApplication
+
 from calibrator.desk.as_typed import system_of, understood
+from calibrator.desk.speech import decimal_comma
 from calibrator.model import Scale, UnitSystem
 from calibrator.science.plausible import POINT_MOVED
-from calibrator.units import Kind, Quantity, default_unit
+from calibrator.units import Kind, Quantity, default_unit, edit_text
 
 
 def unit_of(scale: Scale | None, system: UnitSystem) -> str | None:
@@ -22,6 +27,16 @@ def meant_instead(quantity: Quantity) -> dict[float, UnitSystem]:
     """
     units = {in_unit(quantity, unit): system_of(unit) for unit in ("oz", "g") if unit != quantity.unit}
     return units | {quantity.value * factor: system_of(quantity.unit) for factor in POINT_MOVED}
+
+
+def meant_words(quantity: Quantity, likelier: Callable[[Iterable[float]], float | None]) -> str:
+    """What was likelier meant than a weight that is doubted; blank where nothing else can be. `likelier` chooses."""
+    others = meant_instead(quantity)
+    mass_g = likelier(others)
+    if mass_g is None:
+        return ""
+    told = edit_text(mass_g, Kind.MASS, others[mass_g], decimal_comma=decimal_comma())
+    return QCoreApplication.translate("MeantInstead", "Was {mass} meant?").format(mass=told)
 
 
 def in_unit(quantity: Quantity, unit: str) -> float:

@@ -26,13 +26,12 @@ from calibrator.desk.context import Desk
 from calibrator.desk.guide import Guide
 from calibrator.desk.parts import button, card, column, label, row, scrolled, set_style_property, show_as_rows
 from calibrator.desk.plain_text import tip
-from calibrator.desk.speech import decimal_comma
 from calibrator.desk.theme import SPACE
 from calibrator.desk.weigh_in.commands import enter_fill, restore_fill, strike_fill
 from calibrator.desk.weigh_in.fill_plot import FillPlot
 from calibrator.desk.weigh_in.fill_table import REMARK, FillTable
 from calibrator.desk.weigh_in.findings_panel import FindingsPanel
-from calibrator.desk.weigh_in.scale_unit import meant_instead, unit_of
+from calibrator.desk.weigh_in.scale_unit import meant_words, unit_of
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.weigh_in.words import doubt_words, more_fills_advised, odd_words
 from calibrator.desk.widgets.quantity_field import QuantityField
@@ -41,7 +40,7 @@ from calibrator.desk.widgets.stray_keys import SteadySpin, strays
 from calibrator.desk.words import usual_slips
 from calibrator.model import Fill, FillWay, UnitSystem
 from calibrator.science.plausible import Doubt
-from calibrator.units import Kind, MaskNotUnderstood, Quantity, edit_text, read_mask
+from calibrator.units import Kind, MaskNotUnderstood, Quantity, read_mask
 
 LINES_SAID = 2  # beneath the weight: what is wrong with one is told there, and nowhere else
 MOST_TOGETHER = 20
@@ -318,12 +317,7 @@ class StepFills(StepView):
 
     def _meant(self, guide: Guide, quantity: Quantity) -> str:
         """What was likelier meant than a weight that is doubted; blank where nothing else can be."""
-        others = meant_instead(quantity)
-        mass_g = guide.likelier(self._way, others, self._together.value())
-        if mass_g is None:
-            return ""
-        told = edit_text(mass_g, Kind.MASS, others[mass_g], decimal_comma=decimal_comma())
-        return self.tr("Was {mass} meant?").format(mass=told)
+        return meant_words(quantity, lambda others: guide.likelier(self._way, others, self._together.value()))
 
     def _keep(self, guide: Guide, quantity: Quantity) -> None:
         kept = enter_fill(
