@@ -5275,6 +5275,13 @@ entre {low} y {high}
     </message>
 </context>
 <context>
+    <name>MeantInstead</name>
+    <message>
+        <source>Was {mass} meant?</source>
+        <translation>¿Quiso decir {mass}?</translation>
+    </message>
+</context>
+<context>
     <name>MixCheckPage</name>
     <message>
         <source>Mix check</source>
@@ -9606,6 +9613,10 @@ entre {low} y {high}
         <translation>Llenada de control</translation>
     </message>
     <message>
+        <source>Strike out {weight}</source>
+        <translation>Tachar {weight}</translation>
+    </message>
+    <message>
         <source>For the whole lot level scoopfuls still do.</source>
         <translation>Para todo el lote la medida al ras todavía sirve.</translation>
     </message>
@@ -9618,16 +9629,32 @@ entre {low} y {high}
         <translation>La línea ya no sirve: pese otra vez el lote y mueva la línea.</translation>
     </message>
     <message>
-        <source>Was {weight} read and typed rightly? It differs much from the fills before. If it was not, strike it out and weigh again.</source>
-        <translation>¿Se leyó y se escribió bien {weight}? Es muy distinta de las llenadas anteriores. Si no, táchela y pese otra vez.</translation>
-    </message>
-    <message>
         <source>A feeding from this bag ({made_of}): {mass}, {off} less than {target}.</source>
         <translation>Una toma de este costal ({made_of}): {mass}, {off} menos que {target}.</translation>
     </message>
     <message>
         <source>A feeding from this bag ({made_of}): {mass}, {off} more than {target}.</source>
         <translation>Una toma de este costal ({made_of}): {mass}, {off} más que {target}.</translation>
+    </message>
+    <message>
+        <source>Stir this bag and weigh it again.</source>
+        <translation>Revuelva este costal y pese otra vez.</translation>
+    </message>
+    <message>
+        <source>As far off again? Feed from this bag by the scale.</source>
+        <translation>¿Sigue igual? Pese en la báscula el polvo de este costal.</translation>
+    </message>
+    <message>
+        <source>Off again to the same side. The same bag as before? Feed from it by the scale and weigh one of another bag: two fills of one bag tell no more of the lot than one. Another bag? Weigh the lot in anew: it may have changed.</source>
+        <translation>Otra vez fuera hacia el mismo lado. ¿Es el mismo costal? Pese en la báscula el polvo de ese costal y pese una llenada de otro: dos llenadas de un costal no dicen del lote más que una. ¿Es otro costal? Pese otra vez el lote: puede haber cambiado.</translation>
+    </message>
+    <message>
+        <source>Was {weight} read and typed rightly? If not, strike it out.</source>
+        <translation>¿Se leyó y se escribió bien {weight}? Si no, táchela.</translation>
+    </message>
+    <message>
+        <source>The same bag as before? Then strike out {weight}.</source>
+        <translation>¿Es el mismo costal de antes? Entonces tache {weight}.</translation>
     </message>
     <message>
         <source>A feeding weighs {mass}, between {low} and {high} (95 %); wanted {target} ± {tolerance}.</source>
@@ -9672,14 +9699,6 @@ entre {low} y {high}
     <message>
         <source>The tolerance is {tolerance}.</source>
         <translation>La tolerancia es de {tolerance}.</translation>
-    </message>
-    <message>
-        <source>Stir this bag and weigh it again: if that is right, strike this one out. If it is as far off, feed from this bag by the scale.</source>
-        <translation>Revuelva este costal y pese otra vez: si esa llenada sale bien, tache esta. Si sigue igual, pese en la báscula el polvo de este costal.</translation>
-    </message>
-    <message>
-        <source>If it was: stir this bag and weigh it again. If that is right, strike this one out; if it is as far off, feed from this bag by the scale.</source>
-        <translation>Si se escribió bien: revuelva este costal y pese otra vez. Si esa sale bien, tache esta; si sigue igual, pese en la báscula el polvo de este costal.</translation>
     </message>
     <message>
         <source>Is it a bag of lot {lot}? Read the number on it; here too: {others}.</source>
@@ -9898,10 +9917,6 @@ entre {low} y {high}
     <message>
         <source>The scale typed while the cursor was elsewhere; its weight is in the field now.</source>
         <translation>La báscula escribió mientras el cursor estaba en otro lugar; su peso está ahora en el campo.</translation>
-    </message>
-    <message>
-        <source>Was {mass} meant?</source>
-        <translation>¿Quiso decir {mass}?</translation>
     </message>
     <message>
         <source>It weighs that all the same</source>
