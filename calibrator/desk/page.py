@@ -38,6 +38,10 @@ class Page(QWidget):
     def open(self, thing_id: str) -> None:
         """Show one thing: a lot, a plan. An empty id is the page's own choice."""
 
+    def help_title(self) -> str:
+        """The title of the place in the help that tells of what is in hand here; blank where no one place does."""
+        return ""
+
     def pending(self) -> str:
         """What is typed here and not entered yet; blank where nothing would be lost by closing."""
         return ""

@@ -52,7 +52,6 @@ class Rail(QWidget):
         layout.addWidget(self._how_called())
         self.farms = FarmsMenu(desk)  # made last: the pages come first under the Tab key, which leaves the rail here
         layout.insertWidget(beneath_name, self.farms, 0, Qt.AlignmentFlag.AlignHCenter)
-        QShortcut(QKeySequence(QKeySequence.StandardKey.HelpContents), window, self.buttons["help"].click)
 
     def name_farm(self, name: str) -> None:
         self._farm_name.setText(name)

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import cast
 
 from PySide6.QtCore import QPoint, QRect, QSize, Qt, QTimer
-from PySide6.QtGui import QCloseEvent, QResizeEvent
+from PySide6.QtGui import QCloseEvent, QKeyEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QApplication,
@@ -111,6 +111,7 @@ class Window(QMainWindow):
         self.resize(within(wanted, self.screen().availableSize(), self.minimumSize()))
         self._pages: dict[str, Page] = {}
         self._read: dict[str, object] = {}  # as of when each page shows the records
+        self._help_from = ""  # the page that was in hand before the help
         self._closing = False
         self._loading: tuple[str, str] | None = None  # page and thing
         self._loader = Background(self)
@@ -144,6 +145,7 @@ class Window(QMainWindow):
         desk.said.connect(self._say)
         desk.saved.connect(self._say)
         desk.done.connect(self._say_undoable)
+        QShortcut(QKeySequence(QKeySequence.StandardKey.HelpContents), self, self._show_help)
         cast(QApplication, QApplication.instance()).focusChanged.connect(self._focus_moved)
         self._theme = the_theme()
         self._theme.changed.connect(self._repaint)
@@ -159,18 +161,38 @@ class Window(QMainWindow):
         else:
             self._load(key, thing_id)
 
-    def _bring_up(self, page: Page, thing_id: str) -> None:
+    def _show_help(self) -> None:
+        """F1: the help opens where it tells of what is in hand."""
+        if self.current_page.key != "help":
+            self.rail.by_key = True
+            self.show_page("help", self.current_page.help_title())
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Escape goes back from the help to where one was: to the same page, as it was left, and the field there."""
+        if event.key() == Qt.Key.Key_Escape and self.current_page.key == "help" and self._help_from:
+            self.rail.by_key = True
+            self._bring_up(self.page(self._help_from), None)
+        else:
+            super().keyPressEvent(event)
+
+    def _bring_up(self, page: Page, thing_id: str | None) -> None:
+        """Without a thing, not even a blank one, the page is as it was left."""
         here = self._stack.currentWidget()
         if isinstance(here, Page) and here is not page and not here.leave():
             self.rail.light(here.key)
             return
-        page.came_from = here.key if isinstance(here, Page) and here is not page else ""
+        before = here.key if isinstance(here, Page) and here is not page else ""
+        if thing_id is not None:
+            page.came_from = before
+        if page.key == "help":
+            self._help_from = before or self._help_from
         self._stack.setCurrentWidget(page)
         self.rail.setVisible(page.key != "welcome")
         self.rail.light(page.key)
         try:
             self._bring_up_to_date(page)
-            page.open(thing_id)
+            if thing_id is not None:
+                page.open(thing_id)
         except RecordsUnreachable as error:
             if self.desk.outbox is None:
                 raise

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
+from functools import partial
+
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QGridLayout,
@@ -77,6 +79,21 @@ class HelpPage(Page):
         self.results.itemActivated.connect(self._open_item)
         self.results.itemClicked.connect(self._open_item)
 
+    def open(self, thing_id: str) -> None:
+        """The place of that title; else what was in view when the help was left."""
+        topic = next((topic for topic in self._topics if topic.title == thing_id), None)
+        if topic is not None:
+            self._open(topic)
+            QTimer.singleShot(0, self, partial(self._bring_up, topic))  # a page new in view has its width by then
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Escape first lets go of what is looked for; the window takes the next one."""
+        if event.key() == Qt.Key.Key_Escape and self.finder.text():
+            self.finder.clear()
+            self.finder.setFocus(Qt.FocusReason.OtherFocusReason)
+        else:
+            super().keyPressEvent(event)
+
     def _all_topics(self) -> list[Topic]:
         hands = [
             Topic(HANDS, place, work.title, " ".join((*(move.words for move in work.moves), work.caution)))
@@ -118,23 +135,24 @@ class HelpPage(Page):
     def _open(self, topic: Topic) -> None:
         self.finder.clear()
         self.tabs.setCurrentIndex(topic.tab)
+        self._bring_up(topic)
+        self.tabs.currentWidget().setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _bring_up(self, topic: Topic) -> None:
         if topic.tab == MANUAL:
             self.manual.bring_up(topic.place)
         else:
             _bring_up(self._hands if topic.tab == HANDS else self._words, topic)
-        self.tabs.currentWidget().setFocus(Qt.FocusReason.OtherFocusReason)
 
 
 class _Finder(SteadyLine):
-    """Down goes on to what was found, Escape lets go of it."""
+    """Down goes on to what was found."""
 
     down = Signal()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Down:
             self.down.emit()
-        elif event.key() == Qt.Key.Key_Escape and self.text():
-            self.clear()
         else:
             super().keyPressEvent(event)
 

@@ -7,7 +7,7 @@ from dataclasses import replace
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QModelIndex, Qt
+from PySide6.QtCore import QCoreApplication, QModelIndex, Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHeaderView, QSplitter, QStackedWidget, QTableView, QWidget
 
@@ -146,6 +146,9 @@ class LotsPage(Page):
         dialog = LotHistoryDialog(self.desk, self.chosen.lot, self)
         dialog.open()
         return dialog
+
+    def help_title(self) -> str:
+        return QCoreApplication.translate("Glossary", "Lot")
 
     def pending(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""

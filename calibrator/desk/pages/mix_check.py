@@ -159,6 +159,13 @@ class MixCheckPage(Page):
     def _early(self) -> bool:
         return self._soon.isActive() and self.tabs.currentWidget() is self._places["check"]
 
+    def help_title(self) -> str:
+        if self.tabs.currentWidget() is self._places["line"]:
+            return QCoreApplication.translate("Glossary", "Brix calibration")
+        if self.tabs.currentWidget() in (self._places["tool_checks"], self._places["instruments"]):
+            return QCoreApplication.translate("Glossary", "Brix")
+        return QCoreApplication.translate("Hands", "Mix a batch")
+
     def pending(self) -> str:
         """What is typed in any tab and not kept yet; blank where all is kept."""
         made = (self._made[name] for name in ("check", "bags", "line", "instruments") if name in self._made)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import partial
 from typing import TypeVar
 
+from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
@@ -64,6 +65,9 @@ class SeasonPage(Page):
             self._seen, self._facts = seen, SeasonFacts(self.desk.records, farm)
             self.looking.leave()
         self._fill()
+
+    def help_title(self) -> str:
+        return QCoreApplication.translate("Glossary", "Bulk density")
 
     def pending(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""

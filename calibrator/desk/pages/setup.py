@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import partial
 from typing import Any
 
+from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
 from calibrator.desk.context import Desk
@@ -108,6 +109,14 @@ class SetupPage(Page):
                     tab.content.start_new()
             elif tab.content.open(thing_id):
                 self.show_tab(kind)
+
+    def help_title(self) -> str:
+        here = self.tabs.currentWidget()
+        if here is self._things[Scoop]:
+            return QCoreApplication.translate("Glossary", "Scoop")
+        if here in (self._things[Scale], self._wire):
+            return QCoreApplication.translate("Hands", "Get the scale ready")
+        return QCoreApplication.translate("Glossary", "Batch") if here is self._things[Vessel] else ""
 
     def pending(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""

@@ -6,6 +6,7 @@ from dataclasses import replace
 from datetime import date
 from functools import partial
 
+from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QComboBox, QStackedWidget, QVBoxLayout, QWidget
 
 from calibrator.desk.both_lots import both_text, from_both
@@ -137,6 +138,9 @@ class TablesPage(Page):
             self._back()  # the side bar leads to the tables, as it says
         elif self._stack.currentWidget() is self._form:
             self.form.come_back()
+
+    def help_title(self) -> str:
+        return QCoreApplication.translate("Glossary", "Batch")
 
     def pending(self) -> str:
         """What is typed here and not kept yet; counts of calves are kept by leaving."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
@@ -69,6 +69,11 @@ class TodayPage(Page):
         self.spot_card.show_standing(now)
         self.powder_card.show_standing(now)
         self._show_waiting(now)
+
+    def help_title(self) -> str:
+        there = self.focusWidget()
+        at_spot = there is not None and self.spot_card.isAncestorOf(there)
+        return QCoreApplication.translate("Glossary", "Spot fill") if at_spot else ""
 
     def pending(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""

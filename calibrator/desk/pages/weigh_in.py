@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import partial
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtGui import QKeySequence, QShortcut, QUndoStack
 from PySide6.QtWidgets import QScrollArea, QStackedWidget, QWidget
 
@@ -132,6 +132,13 @@ class WeighInPage(Page):
     def leave(self) -> bool:
         """Typed text stays in its field while other pages are looked at."""
         return True
+
+    def help_title(self) -> str:
+        work = of_step(self.guide.step) if self.guide else None
+        if work is not None:
+            return work.title
+        signing = self.guide is not None and self.guide.step is Step.SIGN_OFF
+        return QCoreApplication.translate("Glossary", "Sign-off" if signing else "Weigh-in")
 
     def pending(self) -> str:
         """What is typed in the open step and not entered."""

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import TypeVar
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QRadioButton, QStackedWidget, QVBoxLayout, QWidget
 
 from calibrator.desk.context import Desk
@@ -173,6 +173,14 @@ class WelcomePage(Page):
             self._keep_thing(self.scoop_form)
         else:
             self._keep_lot()
+
+    def help_title(self) -> str:
+        return {
+            FirstStep.FARM: "",
+            FirstStep.SCALE: QCoreApplication.translate("Hands", "Get the scale ready"),
+            FirstStep.SCOOP: QCoreApplication.translate("Glossary", "Scoop"),
+            FirstStep.LOT: QCoreApplication.translate("Glossary", "Lot"),
+        }[self.step]
 
     def pending(self) -> str:
         """What is typed here and not kept yet; blank where all is kept."""
