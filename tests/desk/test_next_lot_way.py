@@ -10,10 +10,11 @@ from answers import Answers
 from keys import mnemonics, nameless
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QPushButton
+from PySide6.QtWidgets import QApplication, QMessageBox, QPushButton
 from pytestqt.qtbot import QtBot
 from test_weigh_in import enter, equip, focused, lot_of, page_of
 
+from calibrator.desk.ask import Ask
 from calibrator.desk.pages.paper_scoops import ScoopPick
 from calibrator.desk.pages.today import TodayPage, WaitingRow
 from calibrator.desk.standing import standing
@@ -131,6 +132,20 @@ def test_a_lot_that_is_not_fed_yet_leaves_the_day_as_it_is_until_the_change_over
     assert "wipe out the old one" in needs(window)[0]  # there are two on it now
     press(row(window, "Red scoop"), "Line and label are on")
     assert needs(window) == []
+
+
+def test_the_keys_go_on_after_the_question_with_what_comes_next(window: Window, second: Lot, qtbot: QtBot) -> None:
+    sign(window, second, "Not")
+    window.desk.ask = Ask(window)
+    (asking,) = row(window, "26-0401B").buttons
+    asking.setFocus()
+    QTest.keyClick(asking, Qt.Key.Key_Space)
+    (box,) = window.findChildren(QMessageBox)
+    qtbot.waitUntil(box.isActiveWindow)
+    (yes,) = [each for each in box.buttons() if each.text() == "Change over"]
+    QTest.keyClick(yes, Qt.Key.Key_Space)
+    assert heading(window).startswith("26-0401B")
+    assert window.focusWidget() is today(window).rows[0].button
 
 
 def test_a_slip_of_the_button_is_undone_where_it_was_pressed(window: Window, second: Lot, answers: Answers) -> None:

@@ -90,7 +90,8 @@ class TodayPage(Page):
         inner.setLayout(inside)
 
     def _show_waiting(self, now: Standing) -> None:
-        had = next((line.words for line in self.rows if line.button.hasFocus()), "")
+        at = self.window().focusWidget()  # also while a question stands over the window
+        had = next((line.words for line in self.rows if at in line.buttons), "")
         clear(self._waiting)
         self.rows = []
         if not now.sign_offs and first_step(self.desk.records, self.desk.farm):  # a signed-off lot had all of it

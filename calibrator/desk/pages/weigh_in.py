@@ -137,8 +137,9 @@ class WeighInPage(Page):
         work = of_step(self.guide.step) if self.guide else None
         if work is not None:
             return work.title
-        signing = self.guide is not None and self.guide.step is Step.SIGN_OFF
-        return QCoreApplication.translate("Glossary", "Sign-off" if signing else "Weigh-in")
+        if self.guide is not None and self.guide.step is Step.SIGN_OFF:
+            return QCoreApplication.translate("Glossary", "Sign-off")
+        return QCoreApplication.translate("Glossary", "Weigh-in")
 
     def pending(self) -> str:
         """What is typed in the open step and not entered."""
