@@ -211,9 +211,14 @@ def group_told(group: ChartGroup, facts: WallChart, tongue: Tongue, *, fed: bool
 
 
 def common_mix_told(facts: WallChart, tongue: Tongue) -> str:
-    """What several groups are mixed, where it is one and the same; else blank."""
+    """What several groups are mixed, where it is one and the same; else blank.
+
+    It says that it is for all of them: above the rows of a group that gets more it would be read as that one's rate.
+    """
     mixes = {_mix_told(group, facts, tongue) for group in facts.groups}
-    return mixes.pop() if len(facts.groups) > 1 and len(mixes) == 1 else ""
+    if len(facts.groups) < 2 or len(mixes) > 1:
+        return ""
+    return tongue(words.ALL_GROUPS).format(mix=mixes.pop())
 
 
 def _mix_told(group: ChartGroup, facts: WallChart, tongue: Tongue) -> str:

@@ -79,7 +79,10 @@ class _Fits:
 
 
 def wrap(text: str, room_mm: float, size_mm: float, weight: Weight = Weight.REGULAR) -> list[str]:
-    """The text in lines no wider than the room; a no-break space holds, and so does a number with its unit."""
+    """The text in lines no wider than the room; a no-break space holds, and so does a number with its unit.
+
+    Where a line breaks, the dot between two parts is left out: it would hang at the line's end as if more were missing.
+    """
     lines: list[str] = []
     for word in re.split(r"[ \n]+", with_units_bound(text.strip())):
         joined = f"{lines[-1]} {word}" if lines else word
@@ -87,6 +90,7 @@ def wrap(text: str, room_mm: float, size_mm: float, weight: Weight = Weight.REGU
             lines[-1] = joined
         else:
             lines.extend(_pieces(word, room_mm, size_mm, weight))
+    lines = [*(line.removesuffix(" ·") for line in lines[:-1]), *lines[-1:]]
     return lines if _HELD in text else [line.replace(_HELD, " ") for line in lines]
 
 

@@ -107,6 +107,7 @@ RATE_ON_WATER = QT_TRANSLATE_NOOP("Prints", "{powder} of powder on top of every 
 RATE_MADE_UP = QT_TRANSLATE_NOOP("Prints", "{powder} of powder made up with water to {volume}")
 RATE_PER_FINISHED = QT_TRANSLATE_NOOP("Prints", "{powder} of powder in every {volume} of mix as fed")
 RATE_SOLIDS = QT_TRANSLATE_NOOP("Prints", "{solids} solids (powder by weight)")
+ALL_GROUPS = QT_TRANSLATE_NOOP("Prints", "One recipe for all groups: {mix}")
 RATE_DRY_MATTER = QT_TRANSLATE_NOOP("Prints", "{solids} dry matter (by weight)")
 VESSEL = QT_TRANSLATE_NOOP("Prints", "mixed in {vessel}")
 

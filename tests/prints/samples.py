@@ -209,7 +209,7 @@ def two_groups(rows: int = 9, languages: tuple[str, ...] = ("en",)) -> WallChart
         young, name="Older", volume_ml=3 * QUART, fed_ml=3 * QUART, each_g=15 * OUNCE, each_scoopfuls=(to_line(1.5),),
         rows=tuple(old_rows),
     )  # fmt: skip
-    return replace(facts, groups=(young, old), vessel_name="Big tub")
+    return replace(facts, groups=(young, old), vessel_name="Big tub", scale_most_g=11 * 16 * OUNCE)
 
 
 def weighed_below(facts: WallChart) -> ChartGroup:

@@ -330,7 +330,9 @@ def test_each_group_tells_what_one_of_its_calves_gets_and_the_mix_is_told_once()
     assert not any("made up" in text and "per calf" in text for text in shown)
     pages = wall_chart(facts).pages
     for page in pages:
-        assert sum("10.0 oz of powder made up" in item.text for item in page.items if isinstance(item, Text)) == 1
+        said = [item.text for item in page.items if isinstance(item, Text)]
+        assert sum("One recipe for all groups: 10.0 oz of powder made up" in text for text in said) == 1
+        assert not [text for text in said if text.endswith("·")]  # nothing hangs where its line breaks
     both = told(wall_chart(replace(facts, languages=("en", "es"))))
     assert "15.0 oz de polvo por becerra = 1 1/2 hasta la línea" in both
     young, old = facts.groups
