@@ -1094,5 +1094,9 @@
             <source>Reckoned as if the scoop were still filled so; where its line was moved, that did not happen. More than 0: powder beyond the target, to be paid for; less than 0: powder that the calves would not have got. A blank: no price or no plan was entered.</source>
             <translation>Calculado como si la medida se siguiera llenando así; donde se movió la línea, eso no pasó. Más de 0: polvo de más, por pagar; menos de 0: polvo que las becerras no habrían recibido. En blanco: no se anotó precio o plan.</translation>
         </message>
+        <message>
+            <source>One recipe for all groups: {mix}</source>
+            <translation>Una receta para todos los grupos: {mix}</translation>
+        </message>
     </context>
 </TS>

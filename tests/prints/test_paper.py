@@ -808,3 +808,11 @@ def test_a_group_that_goes_on_over_the_page_is_named_there_again() -> None:
     for page in document.pages:
         shown = [item.text for item in page.items if isinstance(item, Text)]
         assert any(name in shown for name in (young.name, old.name)), shown
+
+
+def test_no_dot_hangs_at_the_end_of_a_broken_line() -> None:
+    told = "10.0 oz of powder · mixed in Big tub · for the cold"
+    for room in range(12, 80, 3):
+        lines = wrap(told, float(room), 4.0)
+        assert not [line for line in lines[:-1] if line.endswith("·")]
+        assert "".join(lines).replace(" ", "").replace("·", "") == told.replace(" ", "").replace("·", "")
