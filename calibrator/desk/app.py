@@ -319,8 +319,17 @@ class Opener:
         old = self.window
         self._tongue.speak(self._settings.now.screen_language)
         self._open_window(old.current_page.key if old else "", old)
+        self._stay_at_language()
         if old is not None:
             old.replace_by_another()
+
+    def _stay_at_language(self) -> None:
+        """The keys are at the same list as before, in the window that took the other one's place."""
+        from calibrator.desk.forms.language_form import ScreenLanguage  # the day's page is up before anybody chooses
+
+        found = self.window.current_page.findChild(ScreenLanguage) if self.window else None
+        if found is not None:
+            found.box.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _back_up(self) -> None:
         self._watch_clock()

@@ -46,6 +46,10 @@ class Page(QWidget):
         """What is typed here and not entered yet; blank where nothing would be lost by closing."""
         return ""
 
+    def typed_at(self) -> QWidget:
+        """Brings into view what is typed here and not kept yet. Gives the part of the page that holds it."""
+        return self
+
     def leave(self) -> bool:
         """Asked before another page comes up; everything typed must be kept or still be there on return."""
         return True

@@ -186,7 +186,11 @@ class Window(QMainWindow):
             page.came_from = before
         if page.key == "help":
             self._help_from = before or self._help_from
+        left = page.focusWidget()
         self._stack.setCurrentWidget(page)
+        by_chance = page.focusWidget() if left is None else None  # Qt gives the keys to whatever it finds first
+        if by_chance is not None:
+            by_chance.clearFocus()
         self.rail.setVisible(page.key != "welcome")
         self.rail.light(page.key)
         try:
@@ -197,7 +201,7 @@ class Window(QMainWindow):
             if self.desk.outbox is None:
                 raise
             self._say(in_words(error))
-        if self.rail.by_key:
+        if self.rail.by_key or by_chance is not None:
             QTimer.singleShot(0, self, self._into_page)  # what the page has just made takes no focus before
 
     def _into_page(self) -> None:
@@ -207,6 +211,8 @@ class Window(QMainWindow):
         if there is None or not inside or there.focusPolicy() == Qt.FocusPolicy.NoFocus:
             self.rail.farms.setFocus(Qt.FocusReason.OtherFocusReason)
             self.focusNextChild()
+            while (there := self.focusWidget()) is not None and self._notice.isAncestorOf(there):
+                self.focusNextChild()
 
     def _focus_moved(self) -> None:
         if not QApplication.mouseButtons():  # a click has found its place, and must not have it moved away
@@ -270,7 +276,7 @@ class Window(QMainWindow):
         except RecordsError as error:
             self.desk.ask.tell(in_words(error))
             return False
-        if pending := self.typed():
+        if pending := self._lead_to_typed():
             text = self.tr("“{text}” is typed but not entered. Keep it or put it back, then go to another farm.")
             self.desk.ask.tell(text.format(text=pending))
             return False
@@ -314,13 +320,28 @@ class Window(QMainWindow):
 
     def typed(self) -> str:
         """What is typed on any page and not entered yet; blank where nothing would be lost."""
-        return next((text for page in self._pages.values() if (text := page.pending())), "")
+        page = self._typed_on()
+        return page.pending() if page is not None else ""
+
+    def _typed_on(self) -> Page | None:
+        return next((page for page in self._pages.values() if page.pending()), None)
+
+    def _lead_to_typed(self) -> str:
+        """Bring up what is typed and not entered, its field ready to go on in; blank where nothing is."""
+        page = self._typed_on()
+        if page is None:
+            return ""
+        if page is not self.current_page:
+            self._bring_up(page, None)
+        at = page.typed_at()
+        (at.focusWidget() or at).setFocus(Qt.FocusReason.OtherFocusReason)
+        return page.pending()
 
     def closeEvent(self, event: QCloseEvent) -> None:
         if not self._closing:  # a window that gives way to another has nothing underway of its own
             self.desk.busy.end()
-        pending = self.typed()
-        if pending and not self._closing:
+        pending = "" if self._closing else self._lead_to_typed()  # so that it is seen what would be lost
+        if pending:
             question = self.tr("“{text}” is typed but not entered. Close without it?")
             self.desk.ask.confirm(question.format(text=pending), self.tr("Close without it"), self._close_anyway)
         if (pending and not self._closing) or not self.current_page.leave():

@@ -79,6 +79,24 @@ def test_spanish_from_the_first_step_on(opener: Opener, qtbot: QtBot) -> None:
     assert (opener.desk.farm.name, opener.desk.farm.units) == ("Los Álamos", UnitSystem.METRIC)
 
 
+def test_the_keys_stay_at_the_list_of_languages(opener: Opener) -> None:
+    box = welcome(opener).farm_step.language.box
+    box.setFocus()
+    choose(box, 2)
+    assert opener.window is not None
+    assert opener.window.focusWidget() is welcome(opener).farm_step.language.box
+    assert opener.desk is not None
+    opener.desk.records.keep(Farm(id="f", name="Windy Hollow"))
+    opener.desk.show_farm("f")
+    opener.window.show_page("setup")
+    page = opener.window.page("setup")
+    assert isinstance(page, SetupPage)
+    choose(page.farm.languages.screen_language.box, 1)
+    page = opener.window.page("setup")
+    assert isinstance(page, SetupPage)
+    assert opener.window.focusWidget() is page.farm.languages.screen_language.box
+
+
 def test_the_languages_are_named_in_their_own_words(opener: Opener) -> None:
     language = welcome(opener).farm_step.language
     assert [language.box.itemText(row) for row in (1, 2)] == ["English", "Español"]

@@ -134,6 +134,16 @@ def test_a_lot_that_is_not_fed_yet_leaves_the_day_as_it_is_until_the_change_over
     assert needs(window) == []
 
 
+def test_today_called_by_its_key_begins_with_what_is_needed(window: Window, qtbot: QtBot) -> None:
+    """Not with the spot fill, to which Qt gave the keys where none had them on this page before."""
+    qtbot.waitUntil(window.isActiveWindow)
+    sign(window, lot_of(window.desk))
+    QTest.keyClick(window, Qt.Key.Key_1, Qt.KeyboardModifier.ControlModifier)
+    qtbot.waitUntil(lambda: window.current_page.key == "today")
+    qtbot.wait(1)
+    assert window.focusWidget() is today(window).rows[0].button
+
+
 def test_the_keys_go_on_after_the_question_with_what_comes_next(window: Window, second: Lot, qtbot: QtBot) -> None:
     sign(window, second, "Not")
     window.desk.ask = Ask(window)

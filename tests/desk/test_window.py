@@ -17,6 +17,8 @@ from pytestqt.qtbot import QtBot
 from calibrator.desk.context import Desk
 from calibrator.desk.forms.language_form import LanguageForm
 from calibrator.desk.mistakes import MistakeHook
+from calibrator.desk.pages.mix_check import MixCheckPage
+from calibrator.desk.pages.setup import SetupPage
 from calibrator.desk.pages.tables import NEW_PLAN
 from calibrator.desk.pages.today import TodayPage
 from calibrator.desk.pictograms import PICTURES, SIZE, pictogram
@@ -120,6 +122,39 @@ def test_closing_with_a_weight_typed_asks_first(window: Window, answers: Answers
     answers.yes = True
     window.close()
     assert not window.isVisible()
+
+
+def test_who_stays_for_what_is_typed_is_led_to_it(window: Window, answers: Answers, qtbot: QtBot) -> None:
+    window.show_page("mix_check")
+    mix = window.page("mix_check")
+    assert isinstance(mix, MixCheckPage)
+    field = mix.check.readings.first.line
+    field.setFocus()
+    QTest.keyClicks(field, "10.")
+    mix.bring_up("bags")
+    window.show_page("lots")
+    window.rail.buttons["lots"].setFocus()
+    answers.yes = False
+    window.close()
+    assert window.isVisible()
+    assert window.current_page is mix
+    assert field.isVisible()
+    assert window.focusWidget() is field
+
+
+def test_who_stays_for_a_scoop_not_kept_is_led_to_its_form(window: Window, answers: Answers) -> None:
+    window.show_page("setup", "scoop")
+    setup = window.page("setup")
+    assert isinstance(setup, SetupPage)
+    field = setup.scoops.form.name.line
+    field.setFocus()
+    QTest.keyClicks(field, "Blue")
+    setup.tabs.setCurrentIndex(0)
+    window.show_page("today")
+    answers.yes = False
+    window.close()
+    assert window.current_page is setup
+    assert window.focusWidget() is field
 
 
 def _first(desk: Desk, name: str) -> str:

@@ -168,9 +168,21 @@ class MixCheckPage(Page):
 
     def pending(self) -> str:
         """What is typed in any tab and not kept yet; blank where all is kept."""
-        made = (self._made[name] for name in ("check", "bags", "line", "instruments") if name in self._made)
-        found = (panel.pending() for panel in made if isinstance(panel, CheckPanel | BagPanel | LinePanel | ThingsTab))
-        return next((text for text in found if text), "")
+        return next(iter(self._typed().values()), "")
+
+    def typed_at(self) -> QWidget:
+        name = next(iter(self._typed()), "check")
+        self.bring_up(name)
+        return self._places[name]
+
+    def _typed(self) -> dict[str, str]:
+        """By the name of its tab."""
+        made = ((name, self._made[name]) for name in ("check", "bags", "line", "instruments") if name in self._made)
+        return {
+            name: text
+            for name, panel in made
+            if isinstance(panel, CheckPanel | BagPanel | LinePanel | ThingsTab) and (text := panel.pending())
+        }
 
     def _add_place(self, caption: str) -> QWidget:
         place = QWidget()

@@ -124,6 +124,15 @@ class SetupPage(Page):
         found.append(self.tr("Scale with a cable") if self._wire.made and self._wire.made.typed else "")
         return ", ".join(name for name in found if name)
 
+    def typed_at(self) -> QWidget:
+        for tab in self._things.values():
+            if tab.made and tab.made.pending():
+                self.tabs.setCurrentWidget(tab)
+                return tab
+        if self._wire.made and self._wire.made.typed:
+            self.tabs.setCurrentWidget(self._wire)
+        return self.tabs.currentWidget()
+
     def _go_back(self) -> None:
         self.desk.go_to.emit(FROM_PLAN[0], "")
 
