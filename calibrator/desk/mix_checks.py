@@ -8,7 +8,7 @@ from datetime import datetime
 
 from PySide6.QtCore import QCoreApplication
 
-from calibrator.desk.mix_batch import COVERAGE, Batch, planned
+from calibrator.desk.mix_batch import Batch, planned
 from calibrator.desk.mix_tools import Tools, hydrometer, own_line, references_for, refractometer, thermometer
 from calibrator.desk.refusals import in_words
 from calibrator.model import Composition, InstrumentCheckKind, Pail, Reading, ReadingKind
@@ -34,7 +34,7 @@ from calibrator.science.refractometer import Brix, Refractometer, brix
 from calibrator.science.scoop import volume_ml
 from calibrator.science.scoops import ScoopCount, usual
 from calibrator.science.solids import Solids, SolidsFrom, by_own_line, by_trade_rule, by_whole_milk
-from calibrator.science.stats import mean_of
+from calibrator.science.stats import NORMAL_95, mean_of
 from calibrator.science.sucrose import brix_from_refractometer_sg
 from calibrator.science.thermometer import Thermometer, Warmth, warmth
 from calibrator.values import dataclass
@@ -301,7 +301,7 @@ def _by_volume(work: _Work) -> list[Solids]:
     volume, mix = finished_ml(work), work.batch.mix
     if volume is None or mix is None:
         return []
-    spread = work.batch.scoops.spread_95_g / COVERAGE if work.batch.scoops else 0.0
+    spread = work.batch.scoops.spread_95_g / NORMAL_95 if work.batch.scoops else 0.0
     powder = work.batch.now.powder.powder
     return [by_finished_volume(volume, VOLUME_U_SHARE * volume, mix.powder_g, spread, powder, work.mix_c())]
 

@@ -6,12 +6,12 @@ from collections.abc import Sequence
 from datetime import datetime
 
 from calibrator.desk.bags_told import bag_result
-from calibrator.desk.mix_batch import COVERAGE
 from calibrator.model import BagCount, Farm, Lot, MixCheck, Plan, Vessel
 from calibrator.records import Records
 from calibrator.science.bag_count import BagResult
 from calibrator.science.check_season import Mean, Point, Watched, means_by, off_share, watch
 from calibrator.science.solids import SolidsFrom
+from calibrator.science.stats import NORMAL_95
 from calibrator.values import dataclass
 
 
@@ -102,4 +102,4 @@ def _point(check: MixCheck) -> Point:
     if check.way == SolidsFrom.OWN_LINE or check.solids_low is None or check.solids_high is None:
         return Point(check.lot_id, off, check.way)
     half = (check.solids_high - check.solids_low) / 2
-    return Point(check.lot_id, off, check.way, half / (COVERAGE * check.target_share))
+    return Point(check.lot_id, off, check.way, half / (NORMAL_95 * check.target_share))

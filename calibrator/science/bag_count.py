@@ -12,6 +12,7 @@ from enum import StrEnum
 from calibrator.science.check import Verdict
 from calibrator.science.errors import CannotCompute
 from calibrator.science.guard import between, positive
+from calibrator.science.stats import NORMAL_95
 from calibrator.values import dataclass
 
 BAG_U_SHARE = 0.004
@@ -24,8 +25,7 @@ OPEN_END_BAGS = 0.5
 """A begun bag at an end may hold so much more or less than nothing, rectangular."""
 
 DRIFT_SHARE = 0.02
-_NORMAL_95 = 1.959963984540054
-_SEEN = _NORMAL_95 + 0.8416212335729143
+_SEEN = NORMAL_95 + 0.8416212335729143
 MOST_DAYS = 3650
 
 
@@ -87,7 +87,7 @@ def bag_count(
     share = mean / target - 1
     between(share, -0.5, 1.0, "The powder that each feeding got", "half and twice the target; check bags and feedings")
     u = _u_share(bags, ends) * mean
-    low, high = mean - _NORMAL_95 * u, mean + _NORMAL_95 * u
+    low, high = mean - NORMAL_95 * u, mean + NORMAL_95 * u
     verdict = _verdict(low / target - 1, high / target - 1, positive(tolerance_share, "The tolerance"))
     return BagResult(mean, u, low, high, share, verdict, bag_mass_g / mean, bag_mass_g / target)
 

@@ -7,13 +7,12 @@ from collections.abc import Iterable, Iterator, Sequence
 
 from calibrator.model import FillWay
 from calibrator.science.guard import positive
+from calibrator.science.stats import NORMAL_95
 from calibrator.values import dataclass
 
 MOST_COUNTABLE = 24
 PART_FILL_SD_SHARE = 0.05
 """A half or a quarter by eye spreads by this share of the whole scoop: common practice, no source."""
-
-_NORMAL_95 = 1.959963984540054
 
 
 @dataclass(frozen=True)
@@ -93,7 +92,7 @@ def feedings(ways: Iterable[ScoopWay]) -> Iterator[tuple[tuple[ScoopWay, int], .
 def normal_u(half_95: float) -> float:
     """The standard deviation of a normal spread that reaches so far at 95 %: what few degrees of freedom widen stays
     as wide where it is added to normal spreads. JCGM 100:2008, 4.3.4."""
-    return half_95 / _NORMAL_95
+    return half_95 / NORMAL_95
 
 
 def spread_95_g(parts: Sequence[tuple[ScoopWay, float]]) -> float:
@@ -107,7 +106,7 @@ def spread_95_g(parts: Sequence[tuple[ScoopWay, float]]) -> float:
     by_eye = sum((PART_FILL_SD_SHARE * way.mass_g) ** 2 for way, n in parts if n != math.floor(n))
     together = sum(n * way.u_mean_g for way, n in parts)
     one_bag = sum(n * way.bag_sd_g for way, n in parts)
-    return _NORMAL_95 * math.sqrt(whole + by_eye + together**2 + one_bag**2)
+    return NORMAL_95 * math.sqrt(whole + by_eye + together**2 + one_bag**2)
 
 
 def scoop_count(parts: Sequence[tuple[ScoopWay, float]], target_g: float) -> ScoopCount:

@@ -17,7 +17,7 @@ from calibrator.science.lot_kinds import by_kind, log_density
 from calibrator.science.nested import BagMean
 from calibrator.science.spread import LEAST_HISTORY_DF
 from calibrator.science.spread_shares import chi2_quantile
-from calibrator.science.stats import mean_of, two_roundings_u
+from calibrator.science.stats import NORMAL_95, mean_of, two_roundings_u
 from calibrator.values import dataclass
 
 STEADY_FILL_SD_SHARE = 0.025
@@ -25,8 +25,6 @@ STEADY_FILL_SD_SHARE = 0.025
 SCALE_SHARE_OF_SCATTER = 0.5
 APART_P = 0.05
 WANTED_SHARE_OF_TOLERANCE = 0.5
-NORMAL_95 = 1.96
-"""Half-width of a 95 % interval ÷ standard uncertainty, where the spreads are known well: JCGM 100:2008, G."""
 
 
 FEWEST_LOTS = 5

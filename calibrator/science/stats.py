@@ -8,6 +8,9 @@ from collections.abc import Iterable, Sequence
 from calibrator.science.errors import CannotCompute
 from calibrator.science.student import student_quantile
 
+NORMAL_95 = 1.959963984540054
+"""Standard deviations to each side of the mean within which 95 % of a normal spread lies: JCGM 100:2008, table G.1."""
+
 
 def t_quantile(probability: float, degrees_of_freedom: float) -> float:
     """Student's t: the value not exceeded with `probability`, for any degrees of freedom above 0 (inf too).

@@ -514,6 +514,29 @@ def test_a_jump_inside_a_lot_is_found_and_said(shown: Callable[[], SeasonPage], 
     assert 6 in drawn.stressed
 
 
+@pytest.mark.parametrize(
+    ("shares", "words"),
+    [
+        (
+            (0.975,),
+            "off all the same: its feeding is −2.5 % from the target, and 2.0 % is the tolerance. Stir that bag",
+        ),
+        ((0.975, 0.976), "The one before was off to the same side. If they are of two bags, weigh the lot in anew"),
+    ],
+)
+def test_a_steady_lot_whose_last_spot_fill_is_off_is_not_told_to_have_a_mark_that_holds(
+    shown: Callable[[], SeasonPage], herd: Herd, shares: tuple[float, ...], words: str
+) -> None:
+    signed = herd.sign("25-1103C", 0.5)
+    for day, share in enumerate(shares, start=20):
+        spot(herd, signed, day, share)
+    panel = shown().inside
+    assert panel.finding.text().startswith("Steady")
+    assert words in panel.advice.text()
+    assert "mark holds" not in panel.advice.text()
+    assert "3 in 1,000" in panel.reading.text()
+
+
 def test_a_steady_lot_is_told_as_steady_and_another_can_be_looked_at(
     shown: Callable[[], SeasonPage], herd: Herd, qtbot: QtBot
 ) -> None:

@@ -236,7 +236,9 @@ def of_inside(lot: SeasonLot, found: InsideLot, system: UnitSystem) -> Working:
     )
     words = translate(
         "How",
-        "Each bag is held against the mean of the weigh-in, by how bags and fills differ on this farm. {bags} so far.",
+        "Each bag is held against the mean of the weigh-in, by how bags and fills differed there and in earlier lots "
+        "where there are any. The limits are for one bag at 99.7 %, not the 95 % of the intervals: of bags as alike as "
+        "those, 3 in 1,000 lie outside by chance. {bags} so far.",
     )
     title = translate("How", "Bags of lot {lot}").format(lot=lot.lot_number)
     return Working(title, parts, (EWMA, f"{GUM}, G.3"), words.format(bags=counted.bags(len(found.running_g))))

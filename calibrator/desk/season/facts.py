@@ -13,6 +13,7 @@ from calibrator.desk import findings
 from calibrator.desk.lessons import Lessons
 from calibrator.desk.refusals import in_words
 from calibrator.desk.season.past_lots import past_lots
+from calibrator.desk.spots import SpotFindings, read_spots, spot_findings
 from calibrator.model import (
     BagSum,
     Composition,
@@ -317,6 +318,19 @@ class SeasonFacts:
             if (mass := _as_level(spot, lot)) is not None
         ]
         return [*weighed, *spots]
+
+    def mark_now(self, lot: SeasonLot) -> SpotFindings | None:
+        """What the spot fills since say of a lot's mark, as on the day's page; None without any, or where they do not
+        reach to it."""
+        signed = self._records.sign_off_of(lot.weigh_in_id) if self._spots.get(lot.weigh_in_id) else None
+        marks = self._records.marks(sign_off_id=signed.id) if signed else []
+        if signed is None or not marks:
+            return None
+        taught = self._lessons.before(self._records.find(WeighIn, lot.weigh_in_id))
+        try:
+            return spot_findings(read_spots(self._records, signed, taught), signed, marks[-1])
+        except CannotCompute:
+            return None
 
     def _sums_of(self, lot: SeasonLot) -> list[BagSum]:
         """Its bags alone: those of all lots would take long to read."""

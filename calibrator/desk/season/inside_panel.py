@@ -19,7 +19,8 @@ from calibrator.desk.speech import day_text
 from calibrator.desk.theme import SPACE
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.widgets.picture_key import Entry, PictureKey, Sign
-from calibrator.model import UnitSystem
+from calibrator.model import SeasonLot, UnitSystem
+from calibrator.science.mark import OldLineVerdict
 from calibrator.science.within_lot import Inside, InsideLot
 from calibrator.units import Kind
 from calibrator.units import read as read_typed
@@ -113,7 +114,9 @@ class InsidePanel(QWidget):
         bags, found = facts.inside(facts.lots[len(facts.lots) - 1 - number])
         self.how.setVisible(found is not None)
         self.finding.setText(self._headline(found))
-        self.advice.setText(self._advice(found, bags, level=facts.lots[len(facts.lots) - 1 - number].struck_level))
+        lot = facts.lots[len(facts.lots) - 1 - number]
+        advice = self._by_spots(facts, lot, bags) if found is not None and found.told is Inside.STEADY else ""
+        self.advice.setText(advice or self._advice(found, bags, level=lot.struck_level))
         self.key.show_entries(
             (
                 Entry(Sign.SQUARE, "action", self.tr("bag of the weigh-in")),
@@ -122,7 +125,12 @@ class InsidePanel(QWidget):
                 Entry(Sign.LINE, "mark", self.tr("running mean")),
             )
         )
-        self.reading.setText(self.tr("All as one scoopful struck level."))
+        self.reading.setText(
+            self.tr(
+                "All as one scoopful struck level. The limits hold for one bag each, at 99.7 %: of bags as alike as "
+                "those weighed, 3 in 1,000 lie outside by chance."
+            )
+        )
         if found is not None:
             self._draw(bags, found)
 
@@ -184,6 +192,35 @@ class InsidePanel(QWidget):
             "It happened on {day}. Look at the bags since: another run under the same number (read the code on the "
             "bag), caking, or another scoop. Until it is clear weigh fills to the line: the mark may have to move."
         ).format(day=when)
+
+    def _by_spots(self, facts: SeasonFacts, lot: SeasonLot, bags: list[Bag]) -> str:
+        """Of a steady row of bags, where the spot fills do not say that the mark holds; blank where they do."""
+        now = facts.mark_now(lot)
+        if now is None:
+            return ""
+        if not now.bag.within:
+            text = self.tr(
+                "The last spot fill, of {day}, is off all the same: its feeding is {share} from the target, and "
+                "{tolerance} is the tolerance."
+            )
+            again = self.tr("Stir that bag and weigh it again; as far off again, feed from it by the scale.")
+            twice = self.tr(
+                "The one before was off to the same side. If they are of two bags, weigh the lot in anew; if of one, "
+                "weigh a scoopful of another bag."
+            )
+            told = text.format(
+                day=day_text(bags[-1].on),
+                share=signed_share(now.bag.share),
+                tolerance=share_text(facts.farm.tolerance_share),
+            )
+            return f"{told} {twice if now.off_in_row > 1 else again}"
+        if now.verdict is OldLineVerdict.KEEP:
+            return ""
+        if now.verdict is OldLineVerdict.MOVE:
+            return self.tr("By all spot fills together a feeding is outside the tolerance: weigh the lot in anew.")
+        return self.tr(
+            "Whether a feeding still lies within the tolerance is not sure yet: weigh one scoopful of each bag opened."
+        )
 
     def _draw(self, bags: list[Bag], found: InsideLot) -> None:
         from calibrator.desk.season.xy_plot import Xy
