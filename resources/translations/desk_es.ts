@@ -3449,6 +3449,10 @@ entre {low} y {high}
         <translation>medida al ras × parte del volumen bajo la línea × asentamiento: {level}, {line}, {settling}</translation>
     </message>
     <message>
+        <source>Each bag is held against the mean of the weigh-in, by how bags and fills differed there and in earlier lots where there are any. The limits are for one bag at 99.7 %, not the 95 % of the intervals: of bags as alike as those, 3 in 1,000 lie outside by chance. {bags} so far.</source>
+        <translation>Cada costal se compara con el promedio de la pesada, según lo que difirieron costales y llenadas en ella y en lotes anteriores, si los hay. Los límites son para un costal al 99.7 %, no el 95 % de los intervalos: de costales tan parecidos como esos, 3 de cada 1,000 quedan fuera por azar. Hasta ahora {bags}.</translation>
+    </message>
+    <message>
         <source>With the line of lot {lot}</source>
         <translation>Con la línea del lote {lot}</translation>
     </message>
@@ -3499,10 +3503,6 @@ entre {low} y {high}
     <message>
         <source>{new} × this bag + {old} × the running mean before</source>
         <translation>{new} × este costal + {old} × el promedio móvil anterior</translation>
-    </message>
-    <message>
-        <source>Each bag is held against the mean of the weigh-in, by how bags and fills differ on this farm. {bags} so far.</source>
-        <translation>Cada costal se compara con el promedio de la pesada, según lo que difieren costales y llenadas en este establo. Hasta ahora {bags}.</translation>
     </message>
     <message>
         <source>Bags of lot {lot}</source>
@@ -3872,8 +3872,8 @@ entre {low} y {high}
         <translation>promedio móvil</translation>
     </message>
     <message>
-        <source>All as one scoopful struck level.</source>
-        <translation>Todo calculado como una medida al ras.</translation>
+        <source>All as one scoopful struck level. The limits hold for one bag each, at 99.7 %: of bags as alike as those weighed, 3 in 1,000 lie outside by chance.</source>
+        <translation>Todo calculado como una medida al ras. Los límites son para cada costal, al 99.7 %: de costales tan parecidos como los pesados, 3 de cada 1,000 quedan fuera por azar.</translation>
     </message>
     <message>
         <source>These bags cannot be judged</source>
@@ -3926,6 +3926,26 @@ entre {low} y {high}
     <message>
         <source>It happened on {day}. Look at the bags since: another run under the same number (read the code on the bag), caking, or another scoop. Until it is clear weigh fills to the line: the mark may have to move.</source>
         <translation>Pasó el {day}. Revise los costales desde entonces: otra corrida con el mismo número (lea el código del costal), polvo apelmazado u otra medida. Mientras se aclara, pese llenadas hasta la línea: quizá haya que moverla.</translation>
+    </message>
+    <message>
+        <source>The last spot fill, of {day}, is off all the same: its feeding is {share} from the target, and {tolerance} is the tolerance.</source>
+        <translation>Aun así, la última llenada de control, del {day}, quedó fuera: su toma se aparta {share} de lo deseado, y la tolerancia es de {tolerance}.</translation>
+    </message>
+    <message>
+        <source>Stir that bag and weigh it again; as far off again, feed from it by the scale.</source>
+        <translation>Revuelva ese costal y pese otra vez; si sigue igual, pese en la báscula el polvo de ese costal.</translation>
+    </message>
+    <message>
+        <source>The one before was off to the same side. If they are of two bags, weigh the lot in anew; if of one, weigh a scoopful of another bag.</source>
+        <translation>La anterior quedó fuera hacia el mismo lado. Si son de dos costales, pese otra vez el lote; si son de uno, pese una medida de otro costal.</translation>
+    </message>
+    <message>
+        <source>By all spot fills together a feeding is outside the tolerance: weigh the lot in anew.</source>
+        <translation>Por todas las llenadas de control juntas, una toma queda fuera de la tolerancia: pese otra vez el lote.</translation>
+    </message>
+    <message>
+        <source>Whether a feeding still lies within the tolerance is not sure yet: weigh one scoopful of each bag opened.</source>
+        <translation>Todavía no es seguro que una toma quede dentro de la tolerancia: pese una medida de cada costal que se abra.</translation>
     </message>
     <message>
         <source>oz</source>
