@@ -36,7 +36,15 @@ def percent(value: float) -> str:
 
 
 def density(
-    g_per_ml: float, system: UnitSystem, half_width: float | None = None, *, brief: bool = False, unit: bool = True
+    g_per_ml: float,
+    system: UnitSystem,
+    half_width: float | None = None,
+    *,
+    interval: bool = True,
+    brief: bool = False,
+    unit: bool = True,
 ) -> str:
     """Bulk density, the one way of telling it on screen; see `units.show_density`."""
-    return units.show_density(g_per_ml, system, half_width, brief=brief, unit=unit, decimal_comma=decimal_comma())
+    return units.show_density(
+        g_per_ml, system, half_width, interval=interval, brief=brief, unit=unit, decimal_comma=decimal_comma()
+    )

@@ -234,6 +234,7 @@ def show_density(
     system: UnitSystem,
     half_width: float | None = None,
     *,
+    interval: bool = True,
     brief: bool = False,
     unit: bool = True,
     decimal_comma: bool = False,
@@ -241,6 +242,7 @@ def show_density(
     """Bulk density: "0.512 g/mL", in farm units "17.1 oz/qt (0.512 g/mL)"; with its interval's half-width, g/mL, as
     `show_with_uncertainty` does.
 
+    `interval` false leaves the half-width out, the value as precise as beside it.
     `brief` is for places without room: the farm's unit alone. `unit` false leaves the unit to a heading; brief, too.
     """
     if not (tellable(g_per_ml) and (half_width is None or tellable(half_width))):
@@ -249,7 +251,8 @@ def show_density(
     tail = f" {name}" if unit else ""
     digits = 3 if system is UnitSystem.METRIC else 1
     if half_width:
-        told = show_with_uncertainty(g_per_ml * per, half_width * per, decimal_comma=decimal_comma) + tail
+        told = show_with_uncertainty(g_per_ml * per, half_width * per, decimal_comma=decimal_comma)
+        told = (told if interval else told.partition(" ± ")[0]) + tail
     else:
         told = with_comma(f"{decimals(Fraction(g_per_ml) * Fraction(per), digits)}{tail}", decimal_comma)
     if brief or not unit or system is UnitSystem.METRIC:

@@ -327,7 +327,7 @@ def test_the_detail_tells_figures_and_struck_fills(page: LotsPage, yard: Yard) -
     assert rows[2][0] == "spot fill"
     told = [block.accessibleName() for block in page.detail.findChildren(FigureBlock)]
     assert "Red, struck level: 12.0 oz" in told[0]
-    assert told[1].startswith("Bulk density: 17.1 oz/qt. 17.06 ± 0.20 oz/qt (0.511 g/mL)")
+    assert told[1].startswith("Bulk density: 17.06 oz/qt. 17.06 ± 0.20 oz/qt (0.511 g/mL)")
     assert told[2].startswith("Red, line down the wall: 1 1/4 in")
 
 

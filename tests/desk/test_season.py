@@ -395,6 +395,8 @@ def test_two_chosen_lots_are_compared(shown: Callable[[], SeasonPage], herd: Her
     assert panel.finding.text().startswith("A level scoop weighs 10.0 % more (between ")
     assert panel.finding.text().endswith(") with lot 25-1204A than with lot 25-1103C.")
     headings = [panel.beside.horizontalHeaderItem(n).text() for n in (1, 2)]
+    captions = [panel.beside.item(row, 0).text() for row in range(panel.beside.rowCount())]
+    assert panel.beside.item(captions.index("Line down the wall"), 1).text().endswith(" in, for 10.0 oz")
     assert headings == ["25-1103C", "25-1204A"]
     panel.table.selectRow(0)
     panel.table.selectionModel().select(panel.model.index(1, 0), BOTH)

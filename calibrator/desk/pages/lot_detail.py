@@ -181,7 +181,8 @@ class LotDetail(QFrame):
             block = FigureBlock()
             system = self.desk.system
             spread = shown.density(density.value, system, density.half_width)
-            block.tell(self.tr("Bulk density"), shown.density(density.value, system, brief=True), spread)
+            told = shown.density(density.value, system, density.half_width, interval=False, brief=True)
+            block.tell(self.tr("Bulk density"), told, spread)
             self._add_block(block)
 
     def _add_mark(self, known: LotStanding, mark: Mark, names: dict[str, str]) -> None:

@@ -4,18 +4,17 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
+from calibrator.desk import shown
 from calibrator.desk.season.facts import SeasonFacts
 from calibrator.desk.season.words import (
     between_text,
-    density_text,
-    interval_text,
     mass_text,
     share_text,
     signed_share,
     weighed_words,
 )
 from calibrator.desk.speech import day_text
-from calibrator.model import SeasonLot
+from calibrator.model import SeasonLot, UnitSystem
 from calibrator.science.carried_over import difference_share
 from calibrator.units import show_percent
 
@@ -51,9 +50,9 @@ def rows_of(facts: SeasonFacts, first: int, second: int) -> list[tuple[str, str,
         translate("SideBySide", "Scoop"),
         translate("SideBySide", "Product"),
         translate("SideBySide", "Made, arrived"),
-        translate("SideBySide", "Density"),
-        translate("SideBySide", "95 % interval"),
+        translate("SideBySide", "Density (± 95 %)"),
         translate("SideBySide", "Settles to the line by"),
+        translate("SideBySide", "Line down the wall"),
         translate("SideBySide", "Filled as for the lot before"),
         translate("SideBySide", "Room humidity"),
         translate("SideBySide", "Weighed"),
@@ -62,9 +61,20 @@ def rows_of(facts: SeasonFacts, first: int, second: int) -> list[tuple[str, str,
     return list(zip(captions, *told, strict=True))
 
 
+def _line(lot: SeasonLot, system: UnitSystem) -> str:
+    """Where the line stood, and the feeding that it was for."""
+    if lot.down_wall_mm is None or lot.target_mass_g is None:
+        return "–"
+    text = translate("SideBySide", "{line}, for {feeding}")
+    if lot.struck_level:
+        text = translate("SideBySide", "none, for {feeding}")
+    return text.format(line=shown.length(lot.down_wall_mm, system), feeding=mass_text(lot.target_mass_g, system))
+
+
 def _told(facts: SeasonFacts, place: int) -> list[str]:
     lot, system = facts.lots[place], facts.farm.units
     meaning = facts.meaning(place)
+    half_width = (lot.density_high_g_per_ml - lot.density_low_g_per_ml) / 2
     humidity = "–" if lot.humidity_pct is None else show_percent(lot.humidity_pct, 0)
     product = lot.product or "–"
     if lot.plant_code:
@@ -74,9 +84,9 @@ def _told(facts: SeasonFacts, place: int) -> list[str]:
         lot.scoop_name,
         product,
         f"{day_text(lot.made_on)}, {day_text(lot.arrived_on)}",
-        density_text(lot.density_g_per_ml, system),
-        interval_text(lot.density_low_g_per_ml, lot.density_high_g_per_ml, system),
+        shown.density(lot.density_g_per_ml, system, half_width, brief=True),
         signed_share(lot.settling_factor - 1) if lot.settling_u > 0 else "–",  # taken over, not weighed
+        _line(lot, system),
         mass_text(meaning.carried.mass_g, system) if meaning else "–",
         humidity,
         f"{weighed_words(lot)}, {lot.by or '–'}",

@@ -18,7 +18,6 @@ from calibrator.desk.weigh_in.fill_plot import Bands
 from calibrator.desk.weigh_in.workings import check_workings, level_workings
 from calibrator.model import FillWay, UnitSystem
 from calibrator.science.weighing import LevelResult
-from calibrator.units import HUNDREDTH_OZ_G
 
 
 class FindingsPanel(QFrame):
@@ -145,16 +144,16 @@ class FindingsPanel(QFrame):
         return None
 
     def _show_result(self, result: LevelResult, guide: Guide, system: UnitSystem) -> None:
-        resolution_g = self._told_to_g(guide)
-        self._figure.setText(shown.mass(result.mean_g, system, resolution_g=resolution_g))
+        self._figure.setText(shown.fine_mass(result.mean_g, system))
         self._interval.setText(
             self.tr("{mean_of}\nbetween {low} and {high}\n(95 % interval)").format(
                 mean_of=words.mean_of_words(result, system, self._to_earlier_line(guide)),
-                low=shown.mass(result.low_g, system, resolution_g=resolution_g),
-                high=shown.mass(result.high_g, system, resolution_g=resolution_g),
+                low=shown.fine_mass(result.low_g, system),
+                high=shown.fine_mass(result.high_g, system),
             )
         )
         self._named.setText(self.tr("Mean of {fills}").format(fills=words.weighed_words(result)))
+        resolution_g = guide.scale.resolution_g if guide.scale else None  # as it will stand on the display
         self._next.setText(
             self.tr("One more scoopful may weigh {low} to {high}.").format(
                 low=shown.mass(result.next_low_g, system, resolution_g=resolution_g),
@@ -162,10 +161,6 @@ class FindingsPanel(QFrame):
             )
         )
         self._rule.setText(words.rule_words(result, planned=guide.plan_is_open(result)))
-
-    def _told_to_g(self, guide: Guide) -> float | None:
-        """How finely means and limits are told: as the scale shows weights."""
-        return guide.scale.resolution_g if guide.scale else None
 
     def _to_earlier_line(self, guide: Guide) -> int:
         """How many of the fills were to a line that was drawn before."""
@@ -273,9 +268,6 @@ class ToMarkPanel(FindingsPanel):
         earlier = self.tr("What was filled to the earlier line counts, reckoned to this one.")
         settling = line_words.settling_words(check)
         self._settling.setText(f"{settling} {earlier}" if guide.to_earlier_line else settling)
-
-    def _told_to_g(self, guide: Guide) -> float:
-        return HUNDREDTH_OZ_G  # as the verdict tells them, or 8.65 would stand as 8.7 beside a limit of 8.67
 
     def _to_earlier_line(self, guide: Guide) -> int:
         return guide.to_earlier_line
