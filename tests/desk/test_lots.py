@@ -457,8 +457,10 @@ def test_density_is_told_in_the_farms_unit_under_its_heading(page: LotsPage, yar
 
 
 def test_a_finished_lot_taken_back_into_use_is_the_one_that_is_fed(page: LotsPage, yard: Yard) -> None:
-    _first, second = weighed_lot(yard, "A1"), weighed_lot(yard, "B2")
+    first, second = weighed_lot(yard, "A1"), weighed_lot(yard, "B2")
     page.reload()
+    page.open(first.id)
+    assert "To feed it again press Finished, then Back into use." in page.detail.standing_words.text()
 
     def states() -> list[str]:
         return [known.state for known in standing(yard.records, yard.farm).lots]
@@ -467,7 +469,9 @@ def test_a_finished_lot_taken_back_into_use_is_the_one_that_is_fed(page: LotsPag
     page.open(second.id)
     page.finished_button.click()
     assert states() == ["in_use", "finished"]
+    page.reload()
     page.open(second.id)
+    assert "To feed it again press Back into use." in page.detail.standing_words.text()
     page.finished_button.click()
     assert states() == ["left_over", "in_use"]
 

@@ -156,7 +156,16 @@ class LotDetail(QFrame):
         text = self.tr("Signed off on {day} by {who}: mean of {bags}, {fills}.")
         day = day_text(signed.at.astimezone().date())
         fills, bags = counted.fills(signed.fills), counted.bags(signed.bags)
-        return [*lines, text.format(day=day, who=signed.by, fills=fills, bags=bags)]
+        told = text.format(day=day, who=signed.by, fills=fills, bags=bags)
+        return [*lines, told, *self._fed_again(known.state)]
+
+    def _fed_again(self, state: LotState) -> list[str]:
+        """How a lot that others were fed after is fed again."""
+        if state is LotState.FINISHED:
+            return [self.tr("To feed it again press Back into use.")]
+        if state is LotState.LEFT_OVER:
+            return [self.tr("To feed it again press Finished, then Back into use.")]
+        return []
 
     def _out_of_files(self, lot: Lot) -> list[str]:
         """Past weigh-ins, with the file that told them."""
