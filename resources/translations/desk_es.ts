@@ -3945,7 +3945,7 @@ entre {low} y {high}
     </message>
     <message>
         <source>Whether a feeding still lies within the tolerance is not sure yet: weigh one scoopful of each bag opened.</source>
-        <translation>Todavía no es seguro que una toma quede dentro de la tolerancia: pese una medida de cada costal que se abra.</translation>
+        <translation>Todavía no se sabe si una toma queda dentro de la tolerancia: pese una medida de cada costal que se abra.</translation>
     </message>
     <message>
         <source>oz</source>
@@ -4502,6 +4502,14 @@ entre {low} y {high}
     <message>
         <source>Signed off on {day} by {who}: mean of {bags}, {fills}.</source>
         <translation>Pesada firmada el {day} por {who}: promedio de {bags}, {fills}.</translation>
+    </message>
+    <message>
+        <source>To feed it again press Back into use.</source>
+        <translation>Para volver a usarlo, toque De nuevo en uso.</translation>
+    </message>
+    <message>
+        <source>To feed it again press Finished, then Back into use.</source>
+        <translation>Para volver a usarlo, toque Ya se acabó y luego De nuevo en uso.</translation>
     </message>
     <message>
         <source>Weighed on {day}, brought in from {file}; not signed off.</source>
@@ -9536,16 +9544,16 @@ entre {low} y {high}
         <translation>Fabricado, recibido</translation>
     </message>
     <message>
-        <source>Density</source>
-        <translation>Densidad</translation>
-    </message>
-    <message>
-        <source>95 % interval</source>
-        <translation>Intervalo del 95 %</translation>
+        <source>Density (± 95 %)</source>
+        <translation>Densidad (± 95 %)</translation>
     </message>
     <message>
         <source>Settles to the line by</source>
         <translation>Asentamiento hasta la línea</translation>
+    </message>
+    <message>
+        <source>Line down the wall</source>
+        <translation>Línea bajo el borde</translation>
     </message>
     <message>
         <source>Filled as for the lot before</source>
@@ -9562,6 +9570,14 @@ entre {low} y {high}
     <message>
         <source>Note</source>
         <translation>Nota</translation>
+    </message>
+    <message>
+        <source>{line}, for {feeding}</source>
+        <translation>{line}, para {feeding}</translation>
+    </message>
+    <message>
+        <source>none, for {feeding}</source>
+        <translation>sin línea, para {feeding}</translation>
     </message>
     <message>
         <source>{product}, plant {plant}</source>
