@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from datetime import date
+from functools import partial
 
 from calibrator.model import (
     Box,
@@ -247,21 +248,22 @@ class Teller:
         return f"{self.say(words.FROM_TO, low=low, high=high)} {unit} ({metric})"
 
     def verdicts(self) -> Pairs:
-        return [
-            (self.say(words.NEW_LINE), self.said.joined(self._new_line, " / ")),
-            (self.say(words.OLD_LINE), self.said.joined(self._old_line, " / ")),
-        ]
+        new = (self.say(words.NEW_LINE), self.said.joined(self._new_line, " / "))
+        at = self.facts.weigh_in.old_line_mm
+        return (
+            [new]
+            if at is None
+            else [new, (self.say(words.OLD_LINE), self.said.joined(partial(self._old_line, at), " / "))]
+        )
 
     def _new_line(self, t: Tongue) -> str:
         verdict = self.facts.sign_off.verdict
         told = _verdict(verdict, t)
         return t(words.SIGNED_ALTHOUGH).format(verdict=told) if verdict in _OPEN else told
 
-    def _old_line(self, t: Tongue) -> str:
-        told, at = _verdict(self.facts.sign_off.old_line_verdict, t), self.facts.weigh_in.old_line_mm
-        if at is None:
-            return told
-        return t(words.OLD_LINE_AT).format(verdict=told, length=t.ruler(show_both(at, Kind.LENGTH, self.facts.units)))
+    def _old_line(self, at_mm: float, t: Tongue) -> str:
+        told, where = _verdict(self.facts.sign_off.old_line_verdict, t), show_both(at_mm, Kind.LENGTH, self.facts.units)
+        return t(words.OLD_LINE_AT).format(verdict=told, length=t.ruler(where))
 
 
 def _verdict(value: str, t: Tongue) -> str:

@@ -21,7 +21,6 @@ from calibrator.science.mixing import (
     powder_per_water,
 )
 from calibrator.science.recipe import Additive, Recipe, recipe
-from calibrator.values import dataclass
 
 MOST_ROWS = 20_000  # of a table
 ROWS_ABOUT = 4  # steps to either side of today's count, where no range was told: they hang on one sheet
@@ -99,20 +98,13 @@ def usual_volume_ml(powder_g: float, powder: Powder, water_temperature_c: float,
     return exact
 
 
-@dataclass(frozen=True)
-class TargetMissed:
-    """The weight nearest to a feeding's powder of those that scoops are marked for, and how many times it that is."""
-
-    target_g: float
-    times: float
-
-
-def target_missed(powder_g: float, targets_g: Sequence[float], tolerance_share: float) -> TargetMissed | None:
-    """The nearest of the weights that scoops are marked for; None where one is met, or there is none."""
+def target_missed_g(powder_g: float, targets_g: Sequence[float], tolerance_share: float) -> float | None:
+    """The nearest to a feeding's powder of the weights that scoops are marked for, g; None where one is met, or there
+    is none."""
     nearest = min(targets_g, key=lambda target: abs(target - powder_g), default=None)
     if nearest is None or abs(powder_g - nearest) <= tolerance_share * nearest:
         return None
-    return TargetMissed(nearest, powder_g / nearest)
+    return nearest
 
 
 def group_mix(

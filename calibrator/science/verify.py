@@ -65,6 +65,11 @@ class LineCheck:
         return abs(self.mean_g - self.next_line.target_g) <= self.tolerance_g
 
     @property
+    def share(self) -> float:
+        """How far a feeding's mean is from the target: mean ÷ target − 1."""
+        return self.mean_g / self.next_line.target_g - 1
+
+    @property
     def before_g(self) -> float:
         """What the full scoops before the one to the line weigh, g."""
         return self.mean_g - self.result.mean_g

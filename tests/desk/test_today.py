@@ -239,6 +239,7 @@ def test_a_spot_fill_typed_and_entered_says_that_the_mark_holds(qtbot: QtBot, pa
             "This bag: 10.6 oz, 6.0 % more than 10.0 oz. The tolerance is 2.0 %. Was 10.6 oz read",
             "bad",
         ),
+        (False, "9.45 oz", "This bag: 9.45 oz, 5.5 % less than 10.0 oz.", "bad"),  # as it was typed
         (False, "9.9 oz", "This bag: 9.9 oz, 1.0 % less than 10.0 oz. That is within the tolerance", "good"),
         # Level: the line makes 283.5 g of the lot's 340 g, so 357 g make 297.7 g, worked by hand.
         (True, "357 g", "This bag: 10.5 oz, 5.0 % more than 10.0 oz.", "bad"),

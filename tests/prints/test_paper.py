@@ -517,6 +517,13 @@ def test_a_lot_number_of_forty_characters_stands_whole_on_chart_and_lot_sheet(lo
             assert lot in "".join(item.text for item in page.items if isinstance(item, Text))
 
 
+def test_the_lot_sheet_of_a_scoop_s_first_lot_tells_of_no_old_line() -> None:
+    facts = record()
+    assert "Old line" in told(lot_sheet(facts))
+    first = replace(facts, weigh_in=replace(facts.weigh_in, old_line_mm=None, old_line_typed=""))
+    assert "Old line" not in told(lot_sheet(first))
+
+
 def test_main_and_half_lines_are_told_from_others() -> None:
     marks = [
         Mark(

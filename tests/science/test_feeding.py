@@ -10,12 +10,11 @@ from calibrator.model import Additive, Composition, MixingRate, Plan, PlanGroup,
 from calibrator.science.bands import SOLIDS_SHARE
 from calibrator.science.errors import CannotCompute
 from calibrator.science.feeding import (
-    TargetMissed,
     counts_of,
     fed_ml,
     mix_per_calf,
     powder_per_calf_g,
-    target_missed,
+    target_missed_g,
     usual_volume_ml,
 )
 from calibrator.science.mixing import powder_from, powder_per_water
@@ -64,10 +63,10 @@ def test_where_no_step_will_do_the_volume_is_as_it_comes() -> None:
 
 
 def test_a_powder_is_held_against_the_nearest_of_the_weights_that_scoops_are_marked_for() -> None:
-    assert target_missed(1000.0, [500.0], 0.02) == TargetMissed(500.0, 2.0)
-    assert target_missed(505.0, [250.0, 500.0], 0.02) is None
-    assert target_missed(300.0, [250.0, 500.0], 0.02) == TargetMissed(250.0, 1.2)
-    assert target_missed(500.0, [], 0.02) is None
+    assert target_missed_g(1000.0, [500.0], 0.02) == 500.0
+    assert target_missed_g(505.0, [250.0, 500.0], 0.02) is None
+    assert target_missed_g(300.0, [250.0, 500.0], 0.02) == 250.0
+    assert target_missed_g(500.0, [], 0.02) is None
 
 
 def test_a_group_has_rows_about_its_own_count() -> None:

@@ -30,9 +30,9 @@ from calibrator.desk.widgets.count_field import CountField
 from calibrator.desk.widgets.fold import Fold
 from calibrator.model import MixingRate, PlanGroup, RateBasis, UnitSystem, VolumeMeans
 from calibrator.science.errors import CannotCompute
-from calibrator.science.feeding import TargetMissed, mix_per_calf, powder_per_calf_g, target_missed, usual_volume_ml
+from calibrator.science.feeding import mix_per_calf, powder_per_calf_g, target_missed_g, usual_volume_ml
 from calibrator.science.mixing import Mix, Powder
-from calibrator.units import Kind, read, show_factor, show_typed_volume
+from calibrator.units import Kind, read, show_typed_volume
 
 MOST_FEEDINGS = 6
 FEEDING_STEPS = {UnitSystem.FARM: "1/2 qt", UnitSystem.METRIC: "0.5 L"}  # in which feedings are laid down
@@ -341,16 +341,14 @@ class GroupEditor(QFrame):
         told = self.tr("= {powder} of powder per calf and feeding, {solids} solids")
         outcome = told.format(powder=self._mass(powder_g), solids=figures.percent(100 * mix.solids_share))
         missed = self._missed(powder_g) if self._beside_signed else None
-        return f"{outcome}\n{self._how_many_times(missed)}" if missed else outcome
+        if missed is None:
+            return outcome
+        words = self.tr("The lot was signed off for {target} a feeding; the table counts the scoopfuls.")
+        return f"{outcome}\n{words.format(target=self._mass(missed))}"
 
-    def _how_many_times(self, missed: TargetMissed) -> str:
-        words = self.tr("{times} × the {target} that the lot was signed off for: the table counts the scoopfuls.")
-        times = show_factor(missed.times, decimal_comma=decimal_comma())
-        return words.format(times=times, target=self._mass(missed.target_g))
-
-    def _missed(self, powder_g: float) -> TargetMissed | None:
+    def _missed(self, powder_g: float) -> float | None:
         signed, farm = self._signed, self.desk.farm
-        return target_missed(powder_g, signed.targets_g, farm.tolerance_share) if signed and farm else None
+        return target_missed_g(powder_g, signed.targets_g, farm.tolerance_share) if signed and farm else None
 
     def _mass(self, mass_g: float) -> str:
         return mass_text(mass_g, self.desk.system)
@@ -360,7 +358,7 @@ class GroupEditor(QFrame):
         told = []
         if not self._beside_signed and (missed := self._missed(powder_g)):
             words = self.tr("The lot in use was signed off for {target} a feeding. Look at both volumes.")
-            told.append(words.format(target=self._mass(missed.target_g)))
+            told.append(words.format(target=self._mass(missed)))
         return "\n".join(text for text in (*told, solids_caution(mix)) if text)
 
     def _difference(self) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 from functools import partial
+from math import isclose
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QButtonGroup, QComboBox, QFrame, QRadioButton, QVBoxLayout
@@ -302,6 +303,8 @@ class SpotCard(QFrame):
             several = self.tr("A feeding from this bag ({made_of}): {mass}, {off} more than {target}.")
         text = several if mark.full_scoops else text
         mass, target = self._mass(bag.feeding_g), self._mass(mark.target_mass_g)
+        if self._newest is not None and isclose(bag.feeding_g, self._newest.mass_g):
+            mass = self._as_typed(self._newest)  # the share beside it is of what was typed, to its last digit
         facts = text.format(made_of=made_of_words(mark), mass=mass, off=off, target=target)
         tolerance = show_percent(100 * farm.tolerance_share, decimal_comma=comma)
         if bag.within:

@@ -101,16 +101,21 @@ def _with_manner(told: str, old: OldLine) -> str:
     return f"{told} {manner}"
 
 
-def moved_line_words(old: OldLine, before_g: float | None, system: UnitSystem) -> str:
-    """What the old line would have delivered, once another is drawn: there is nothing left to decide. `before_g` is
-    what it was drawn for, where that was another weight."""
+def moved_line_words(old: OldLine, before_g: float | None, system: UnitSystem, *, tried: bool) -> str:
+    """What the old line would deliver, once another was chosen: it may be on the scoop still, for the lot that is fed.
+    `before_g` is what it was drawn for, where that was another weight; `tried` where fills to a line are in the figure.
+    """
     if before_g is not None:
         words = translate(
-            "WeighInWords", "Moved: it was drawn for {before}. A feeding of this lot would have weighed {mass}."
+            "WeighInWords", "Not for this lot: it was drawn for {before}. A feeding to it would weigh {mass}."
         )
         return words.format(before=shown.mass(before_g, system), mass=shown.mass(old.delivers_g, system))
-    words = translate("WeighInWords", "Moved. A feeding of this lot would have weighed {mass} ({share}).")
-    return words.format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
+    words = translate("WeighInWords", "Not for this lot: a feeding to it would weigh {mass} ({share}).")
+    told = words.format(mass=shown.mass(old.delivers_g, system), share=signed_percent(old.share))
+    if not tried:
+        return told
+    # The step Mark told another figure, before there were such fills.
+    return f"{told} {translate('WeighInWords', 'That takes in how it settled in the fills to the line.')}"
 
 
 def _undecided_words(old: OldLine) -> str:
@@ -207,12 +212,18 @@ def check_reason(check: LineCheck, guide: Guide, system: UnitSystem, *, mean_abo
     drawn_anew = line is not None and not line.struck_level
     if check.verdict == LineVerdict.MOVE and check.is_inside and drawn_anew:
         words = translate(
-            "WeighInWords", "It is surely not {target}, though; with the new line it would be about {mass}."
+            "WeighInWords",
+            "That is inside it, but each feeding of the lot would stay {share} too little; with the new line it would "
+            "be about {mass}.",
         )
-        target, mass = check.next_line.target_g, check.moved_g
-        told.append(
-            words.format(target=unbroken(shown.mass(target, system)), mass=unbroken(shown.fine_mass(mass, system)))
-        )
+        if check.share > 0:
+            words = translate(
+                "WeighInWords",
+                "That is inside it, but each feeding of the lot would stay {share} too much; with the new line it "
+                "would be about {mass}.",
+            )
+        share = shown.percent(100 * abs(check.share))
+        told.append(words.format(share=share, mass=unbroken(shown.fine_mass(check.moved_g, system))))
     right = check.verdict == LineVerdict.ON_TARGET
     if right and check.bags_apart:
         words = translate(

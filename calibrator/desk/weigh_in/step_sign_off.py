@@ -231,7 +231,8 @@ class StepSignOff(StepView):
             if guide.struck_level:
                 told = self.tr("Not needed: the scoop is used level.")
             elif w.drawn_line_mm is not None and w.drawn_line_mm != w.old_line_mm:
-                told = line_words.moved_line_words(found.old, guide.earlier_target_g, system)
+                before_g, tried = guide.earlier_target_g, guide.line_tried
+                told = line_words.moved_line_words(found.old, before_g, system, tried=tried)
             elif found.check is not None:
                 told = self.tr("Kept. What fills to it weighed stands above.")
             else:
