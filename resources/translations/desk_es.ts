@@ -1886,10 +1886,6 @@ entre {low} y {high}
         <translation>Hoy es su día {day}.</translation>
     </message>
     <message>
-        <source>{times} × the {target} that the lot was signed off for: the table counts the scoopfuls.</source>
-        <translation>{times} × los {target} para los que se firmó el lote: la tabla cuenta las medidas.</translation>
-    </message>
-    <message>
         <source>Choose one: it decides how much powder each calf gets.</source>
         <translation>Elija uno: de eso depende cuánto polvo recibe cada becerra.</translation>
     </message>
@@ -1908,6 +1904,10 @@ entre {low} y {high}
     <message>
         <source>= {powder} of powder per calf and feeding, {solids} solids</source>
         <translation>= {powder} de polvo por becerra y toma, {solids} de sólidos</translation>
+    </message>
+    <message>
+        <source>The lot was signed off for {target} a feeding; the table counts the scoopfuls.</source>
+        <translation>El lote se firmó para {target} por toma; la tabla cuenta las medidas.</translation>
     </message>
     <message>
         <source>The lot in use was signed off for {target} a feeding. Look at both volumes.</source>
@@ -10427,7 +10427,7 @@ Sign off all the same? The record will say so.</source>
         <translation>Peso de&amp;seado</translation>
     </message>
     <message>
-        <source>one calf&apos;s powder at a feeding, all scoopfuls; see the bag&apos;s label. In groups: of most calves</source>
+        <source>one calf&apos;s powder at a feeding, all scoopfuls; see the bag&apos;s label. With groups: what most get</source>
         <translation>polvo de una becerra por toma, en todas sus medidas; vea la etiqueta. Con grupos: el de la mayoría</translation>
     </message>
     <message>
@@ -12909,6 +12909,14 @@ Sign off all the same? The record will say so.</source>
         <translation>No hace falta: use la medida al ras. Con la línea anterior una toma pesaría {mass} ({share}).</translation>
     </message>
     <message>
+        <source>Not for this lot: it was drawn for {before}. A feeding to it would weigh {mass}.</source>
+        <translation>No es para este lote: se trazó para {before}. Una toma hasta ella pesaría {mass}.</translation>
+    </message>
+    <message>
+        <source>Not for this lot: a feeding to it would weigh {mass} ({share}).</source>
+        <translation>No es para este lote: una toma hasta ella pesaría {mass} ({share}).</translation>
+    </message>
+    <message>
         <source>By the level fills it has to move: draw the new line.</source>
         <translation>Según las llenadas al ras hay que moverla: trace la línea nueva.</translation>
     </message>
@@ -13017,14 +13025,6 @@ Sign off all the same? The record will say so.</source>
         <translation>Son {count} al ras + 1 hasta la línea anterior.</translation>
     </message>
     <message>
-        <source>Moved: it was drawn for {before}. A feeding of this lot would have weighed {mass}.</source>
-        <translation>Movida: se trazó para {before}. Una toma de este lote habría pesado {mass}.</translation>
-    </message>
-    <message>
-        <source>Moved. A feeding of this lot would have weighed {mass} ({share}).</source>
-        <translation>Movida. Una toma de este lote habría pesado {mass} ({share}).</translation>
-    </message>
-    <message>
         <source>By the level fills it would do. Only how this powder settles under the shake is not known: leave the old line, and weigh two fills to it.</source>
         <translation>Según las llenadas al ras, serviría. Solo falta saber cómo se asienta este polvo al sacudirlo: deje la línea anterior y pese dos llenadas hasta ella.</translation>
     </message>
@@ -13069,8 +13069,12 @@ Sign off all the same? The record will say so.</source>
         <translation>Hasta ahora una toma queda fuera de la tolerancia.</translation>
     </message>
     <message>
-        <source>It is surely not {target}, though; with the new line it would be about {mass}.</source>
-        <translation>Pero sí se sabe que no da {target}; con la línea nueva daría unos {mass}.</translation>
+        <source>That is inside it, but each feeding of the lot would stay {share} too little; with the new line it would be about {mass}.</source>
+        <translation>Está dentro, pero cada toma del lote quedaría {share} corta; con la línea nueva daría unos {mass}.</translation>
+    </message>
+    <message>
+        <source>That is inside it, but each feeding of the lot would stay {share} too much; with the new line it would be about {mass}.</source>
+        <translation>Está dentro, pero cada toma del lote quedaría {share} pasada; con la línea nueva daría unos {mass}.</translation>
     </message>
     <message>
         <source>That is the mean of the lot: out of one bag it may be {mass} more or less. Weigh a spot fill of each bag that is opened.</source>
