@@ -146,11 +146,14 @@ class Guide:
     def _aimed(self, before: WeighIn, changed: WeighIn) -> WeighIn:
         """A line drawn for a weight is none for another: where the target leaves its tolerance, it is to be drawn anew.
 
-        What was filled to it goes on teaching how the powder settles.
+        What was filled to it goes on teaching how the powder settles. A target only emptied stays, with its line, until
+        another is told: what the line was drawn for would be lost.
         """
         old_g, new_g = before.target_mass_g, changed.target_mass_g
         if old_g is None or not same_line(before.drawn_line_mm, changed.drawn_line_mm):
             return changed
+        if new_g is None and changed.drawn_line_mm is not None:
+            return replace(changed, target_mass_g=old_g, target_typed=before.target_typed)
         low, high = self.wanted(old_g)
         if new_g is not None and low <= new_g <= high:
             return changed

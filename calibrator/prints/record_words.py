@@ -249,12 +249,10 @@ class Teller:
 
     def verdicts(self) -> Pairs:
         new = (self.say(words.NEW_LINE), self.said.joined(self._new_line, " / "))
-        at = self.facts.weigh_in.old_line_mm
-        return (
-            [new]
-            if at is None
-            else [new, (self.say(words.OLD_LINE), self.said.joined(partial(self._old_line, at), " / "))]
-        )
+        at_mm = self.facts.weigh_in.old_line_mm
+        if at_mm is None:  # the scoop's first lot
+            return [new]
+        return [new, (self.say(words.OLD_LINE), self.said.joined(partial(self._old_line, at_mm), " / "))]
 
     def _new_line(self, t: Tongue) -> str:
         verdict = self.facts.sign_off.verdict

@@ -115,7 +115,8 @@ def moved_line_words(old: OldLine, before_g: float | None, system: UnitSystem, *
     if not tried:
         return told
     # The step Mark told another figure, before there were such fills.
-    return f"{told} {translate('WeighInWords', 'That takes in how it settled in the fills to the line.')}"
+    settled = translate("WeighInWords", "That takes in how it settled in the fills to the line.")
+    return f"{told} {settled}"
 
 
 def _undecided_words(old: OldLine) -> str:

@@ -47,6 +47,8 @@ class StepTools(StepView):
         self._nominal = self._quantity(Kind.MASS, self.tr("Check weight"), required=False, examples=CHECK_WEIGHT)
         self._reading = self._quantity(Kind.MASS, self.tr("Scale reads"), required=False, examples=CHECK_WEIGHT_READ)
         self._old_line = self._quantity(Kind.LENGTH, self.tr("Old line"), required=False, ruled=True)
+        self._zero_says = label(self.tr("Press the space bar to tick it, once it is so."), "caution")
+        self._zero_says.hide()
         self._target_says = label("", "caution")
         self._several_says = label("")
         self._scale_says = label("")
@@ -74,7 +76,7 @@ class StepTools(StepView):
         self._zeroed.toggled.connect(self._zero)
         on_enter(self._zeroed, self._past_zero)
         says = (self._target_says, self._several_says, self._scale_says, self._together)
-        self.body.addWidget(card(form_rows(rows, FIELD_WIDTH), self._zeroed, *says))
+        self.body.addWidget(card(form_rows(rows, FIELD_WIDTH), self._zeroed, self._zero_says, *says))
         self.body.addWidget(button(self.tr("Set &up another scoop or scale"), self._set_up, "link"))
         self.body.addStretch(1)
 
@@ -87,6 +89,7 @@ class StepTools(StepView):
         self._follow_scale(guide)
         self._show_kept(guide, fresh)
         if fresh:
+            self._zero_says.hide()
             self._suggest(guide)
         self._judge_target(guide)
         self._judge_scale(guide)
@@ -220,8 +223,11 @@ class StepTools(StepView):
             if quantity is not None or not field.text():
                 known[name + suffix] = quantity.value if quantity else None
                 known[name + "_typed"] = self._words_to_keep(field, quantity) if quantity else ""
-        had_line = guide.weigh_in.drawn_line_mm is not None
+        had_line, emptied = guide.weigh_in.drawn_line_mm is not None, not self._target.text()
         self.desk.attempt(lambda: guide.set(**known))
+        if emptied and (stays_g := guide.weigh_in.target_mass_g) is not None:
+            stays = self.tr("The target weight stays {mass}, for which the line is drawn, until another is typed.")
+            self.desk.say(stays.format(mass=shown.mass(stays_g, self.desk.system)))
         if had_line and guide.weigh_in.drawn_line_mm is None:
             self.desk.say(self.tr("The line was drawn for another weight: the step Mark tells where it goes now."))
 
@@ -255,6 +261,7 @@ class StepTools(StepView):
         self.desk.attempt(lambda: guide.set(scale_id=chosen))
 
     def _zero(self, on: bool) -> None:
+        self._zero_says.hide()
         if self.guide is not None:
             guide = self.guide
             self.desk.attempt(lambda: guide.set(scale_zeroed=on))
@@ -270,7 +277,7 @@ class StepTools(StepView):
         if self._zeroed.isChecked():
             self.ready.emit()
         else:
-            self.desk.say(self.tr("Press the space bar to tick it, once it is so."))
+            self._zero_says.show()  # where the eyes are
 
     def _set_up(self) -> None:
         self.desk.go_to.emit("setup", "")
