@@ -10471,6 +10471,10 @@ Sign off all the same? The record will say so.</source>
         <translation>El peso deseado es más de lo que cabe en esta medida (unos {mass} al ras): dos o más medidas por toma.</translation>
     </message>
     <message>
+        <source>The target weight stays {mass}, for which the line is drawn, until another is typed.</source>
+        <translation>El peso deseado sigue en {mass}, para el que se trazó la línea, hasta que escriba otro.</translation>
+    </message>
+    <message>
         <source>The line was drawn for another weight: the step Mark tells where it goes now.</source>
         <translation>La línea se trazó para otro peso: el paso Línea dice dónde va ahora.</translation>
     </message>
@@ -12854,7 +12858,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Fill as at every feeding: to the line, level with one shake, read at eye level. Type the weight, press Enter.</source>
-        <translation>Llene como en cada toma: hasta la línea, emparejada con una sacudida, leída a la altura de los ojos. Escriba el peso y oprima Enter.</translation>
+        <translation>Llene como en cada toma: hasta la línea, pareja con una sacudida, a la altura de los ojos. Escriba el peso y Enter.</translation>
     </message>
     <message>
         <source>These two bags differ more than bags usually do: that is why the range is so wide.</source>
@@ -13025,6 +13029,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Son {count} al ras + 1 hasta la línea anterior.</translation>
     </message>
     <message>
+        <source>That takes in how it settled in the fills to the line.</source>
+        <translation>Ya cuenta cómo se asentó en las llenadas hasta la línea.</translation>
+    </message>
+    <message>
         <source>By the level fills it would do. Only how this powder settles under the shake is not known: leave the old line, and weigh two fills to it.</source>
         <translation>Según las llenadas al ras, serviría. Solo falta saber cómo se asienta este polvo al sacudirlo: deje la línea anterior y pese dos llenadas hasta ella.</translation>
     </message>
@@ -13050,7 +13058,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Better move the line to {down} down the wall, and weigh to it again.</source>
-        <translation>Conviene mover la línea a {down} del borde, por la pared, y pesar otra vez hasta ella.</translation>
+        <translation>Conviene mover la línea a {down} por la pared y pesar otra vez.</translation>
     </message>
     <message>
         <source>Keep the line, though a feeding is outside the tolerance: no other division of the ruler is nearer. A narrower scoop would do better.</source>
@@ -13070,11 +13078,11 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>That is inside it, but each feeding of the lot would stay {share} too little; with the new line it would be about {mass}.</source>
-        <translation>Está dentro, pero cada toma del lote quedaría {share} corta; con la línea nueva daría unos {mass}.</translation>
+        <translation>Está dentro, pero cada toma quedaría {share} corta; con la línea nueva daría unos {mass}.</translation>
     </message>
     <message>
         <source>That is inside it, but each feeding of the lot would stay {share} too much; with the new line it would be about {mass}.</source>
-        <translation>Está dentro, pero cada toma del lote quedaría {share} pasada; con la línea nueva daría unos {mass}.</translation>
+        <translation>Está dentro, pero cada toma quedaría {share} pasada; con la línea nueva daría unos {mass}.</translation>
     </message>
     <message>
         <source>That is the mean of the lot: out of one bag it may be {mass} more or less. Weigh a spot fill of each bag that is opened.</source>
@@ -13102,7 +13110,7 @@ Sign off all the same? The record will say so.</source>
     </message>
     <message>
         <source>Leveled by a shake, the powder packs {percent} denser than struck level.</source>
-        <translation>Emparejado con una sacudida, el polvo queda {percent} más denso que al ras.</translation>
+        <translation>Con la sacudida el polvo queda {percent} más denso que al ras.</translation>
     </message>
     <message>
         <source>Filled to the line, the powder lies {percent} looser than struck level.</source>
