@@ -11,7 +11,7 @@ from PySide6.QtCore import QCoreApplication
 from calibrator.desk.mix_batch import Batch, planned
 from calibrator.desk.mix_tools import Tools, hydrometer, own_line, references_for, refractometer, thermometer
 from calibrator.desk.refusals import in_words
-from calibrator.model import Composition, InstrumentCheckKind, Pail, Reading, ReadingKind
+from calibrator.model import Composition, InstrumentCheckKind, Pail, Plan, Reading, ReadingKind
 from calibrator.science.causes import Cause, likeliest, told
 from calibrator.science.check import (
     Caution,
@@ -32,7 +32,7 @@ from calibrator.science.mix_density import VOLUME_U_SHARE, by_finished_volume, b
 from calibrator.science.own_line import Line
 from calibrator.science.refractometer import Brix, Refractometer, brix
 from calibrator.science.scoop import volume_ml
-from calibrator.science.scoops import ScoopCount, usual
+from calibrator.science.scoops import ScoopCount, ScoopWay, usual
 from calibrator.science.solids import Solids, SolidsFrom, by_own_line, by_trade_rule, by_whole_milk
 from calibrator.science.stats import NORMAL_95, mean_of
 from calibrator.science.sucrose import brix_from_refractometer_sg
@@ -373,8 +373,15 @@ def _correction(
     except CannotCompute as error:
         work.troubles.append(in_words(error))
         return None, None, False
-    scoops = usual(found.powder_g, powder.ways, _COUNT_TOLERANCE) if found.powder_g > 0 and powder.ways else None
-    return found, scoops, read is None
+    return found, correction_count(found.powder_g, powder.ways, work.batch.plan), read is None
+
+
+def correction_count(powder_g: float, ways: Sequence[ScoopWay], plan: Plan | None) -> ScoopCount | None:
+    """The scoopfuls of a correction, with the part fills that the plan's chart counts by."""
+    if powder_g <= 0 or not ways:
+        return None
+    parts = plan.scoopfuls.part_fills if plan and plan.scoopfuls else ()
+    return usual(powder_g, ways, _COUNT_TOLERANCE, fractions=(1.0, *parts))
 
 
 # A correction in scoopfuls need not be finer than this: it is a small part of the whole.

@@ -272,7 +272,7 @@ def _captions() -> dict[str, str]:
         "finished_on": translate("History", "finished or not"),
         "fed_from": translate("History", "the change-over to it"),
         "fed_from_feeding": translate("History", "the change-over to it"),
-        "waits": translate("History", "waits for its change-over"),
+        "waits": translate("History", "change-over still to come"),
         "packages_left": translate("History", "bags counted"),
         "hot_water": translate("History", "hot water"),
         "supplier": translate("History", "supplier"),

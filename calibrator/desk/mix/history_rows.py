@@ -26,7 +26,8 @@ _DAY_S = 86_400.0
 def check_row(one: Kept) -> HistoryRow:
     """A check in the table."""
     check = one.check
-    batch = f"{check.group_name} {check.calves or ''}".strip()
+    group = check.group_name or (translate("History", "all together") if check.plan_id else "")
+    batch = f"{group} {check.calves or ''}".strip()
     return HistoryRow(
         check_id=check.id,
         day=moment(check.at),

@@ -9,7 +9,7 @@ import pytest
 from herd import FIRST_DAY, GAL_ML, QT_ML, Herd, group
 
 from calibrator.desk.mix_batch import Batch, batch_of, farm_now
-from calibrator.desk.mix_checks import Aim, MixFindings, work_out
+from calibrator.desk.mix_checks import Aim, MixFindings, correction_count, work_out
 from calibrator.desk.mix_history import kept_checks, kept_counts, names
 from calibrator.desk.mix_table import history_table
 from calibrator.desk.mix_tools import Tools, hydrometer, read_tools
@@ -18,6 +18,7 @@ from calibrator.model import (
     ColdWeather,
     Cylinder,
     FeedingStep,
+    FillWay,
     Instrument,
     InstrumentCheck,
     InstrumentCheckKind,
@@ -26,6 +27,7 @@ from calibrator.model import (
     Plan,
     Reading,
     ReadingKind,
+    Scoopfuls,
     Vessel,
     new_id,
 )
@@ -194,3 +196,14 @@ def test_no_checks_make_a_table_of_one_line(herd: Herd) -> None:
     table = history_table(kept, counted, names(herd.records, herd.farm))
     assert table.headings[:3] == ("at", "kind", "lot")
     assert table.rows == ()
+
+
+def test_a_correction_is_counted_with_the_part_fills_of_its_chart(herd: Herd) -> None:
+    of = batch(herd)
+    assert of.plan is not None
+    ways = of.now.powder.ways
+    half_g = 0.5 * next(way for way in ways if way.way is FillWay.TO_MARK).mass_g
+    assert correction_count(half_g, ways, of.plan) is None or not correction_count(half_g, ways, of.plan).told  # type: ignore[union-attr]
+    count = correction_count(half_g, ways, replace(of.plan, scoopfuls=Scoopfuls(part_fills=(0.5,))))
+    assert count is not None
+    assert [number for _, number in count.parts] == [0.5]

@@ -213,3 +213,13 @@ def test_a_lot_off_at_first_and_right_since_is_not_called_off(page: MixCheckPage
     desk.changed.emit()
     page.bring_up("history")
     assert "1 of 3 checks off target, without a lasting shift" in page.history.finding.text()
+
+
+def test_a_check_of_all_groups_says_so(page: MixCheckPage, herd: Herd, desk: Desk) -> None:
+    plan = herd.plan("Milk")
+    kept_check(herd, 0, 0.13, plan_id=plan.id, calves=40)
+    kept_check(herd, 1, 0.13)
+    desk.changed.emit()
+    page.bring_up("history")
+    batches = [page.history.model.index(row, 2).data() for row in (0, 1)]
+    assert batches == ["–", "all together 40"]
