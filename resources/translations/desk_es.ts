@@ -2362,10 +2362,6 @@ entre {low} y {high}
         <translation>el cambio a él</translation>
     </message>
     <message>
-        <source>waits for its change-over</source>
-        <translation>espera su cambio</translation>
-    </message>
-    <message>
         <source>bags counted</source>
         <translation>costales contados</translation>
     </message>
@@ -2444,6 +2440,10 @@ entre {low} y {high}
     <message>
         <source>cold weather</source>
         <translation>clima frío</translation>
+    </message>
+    <message>
+        <source>change-over still to come</source>
+        <translation>cambio por hacer</translation>
     </message>
     <message>
         <source>fiber</source>
@@ -2552,6 +2552,10 @@ entre {low} y {high}
     <message>
         <source>closed</source>
         <translation>cerrada</translation>
+    </message>
+    <message>
+        <source>all together</source>
+        <translation>todas juntas</translation>
     </message>
     <message>
         <source>bags {bags}, {feedings}</source>
