@@ -15,13 +15,14 @@ from pytestqt.qtbot import QtBot
 from test_weigh_in import enter, equip, focused, lot_of, page_of
 
 from calibrator.desk.ask import Ask
+from calibrator.desk.context import Desk
 from calibrator.desk.pages.paper_scoops import ScoopPick
 from calibrator.desk.pages.today import TodayPage, WaitingRow
 from calibrator.desk.standing import standing
 from calibrator.desk.weigh_in import step_sign_off
 from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.window import Window
-from calibrator.model import Lot, Printed, PrintKind, Step, new_id
+from calibrator.model import Farm, Lot, Printed, PrintKind, Step, new_id
 
 LEVEL = {"25-0302A": "11.7", "26-0401B": "12.9"}
 
@@ -134,10 +135,18 @@ def test_a_lot_that_is_not_fed_yet_leaves_the_day_as_it_is_until_the_change_over
     assert needs(window) == []
 
 
-def test_today_called_by_its_key_begins_with_what_is_needed(window: Window, qtbot: QtBot) -> None:
+def test_today_called_by_its_key_begins_with_what_is_needed(
+    qtbot: QtBot, empty_desk: Desk, request: pytest.FixtureRequest
+) -> None:
     """Not with the spot fill, to which Qt gave the keys where none had them on this page before."""
+    window = Window(empty_desk)  # the first start, and from there to the weigh-in: Today was never looked at
+    qtbot.addWidget(window)
+    with qtbot.waitExposed(window):
+        window.show()
+    request.getfixturevalue("desk")  # a farm with all that is asked for at first
+    empty_desk.show_farm(empty_desk.records.every(Farm)[0].id)
     qtbot.waitUntil(window.isActiveWindow)
-    sign(window, lot_of(window.desk))
+    sign(window, lot_of(empty_desk))
     QTest.keyClick(window, Qt.Key.Key_1, Qt.KeyboardModifier.ControlModifier)
     qtbot.waitUntil(lambda: window.current_page.key == "today")
     qtbot.wait(1)

@@ -123,3 +123,4 @@ class TodayPage(Page):
             self._waiting.addWidget(rule())
         self.rows.append(made)
         self._waiting.addWidget(made)
+        made.show()  # at once: the keys come to it before the layout would show it
