@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
+from functools import lru_cache
 from itertools import combinations, pairwise
+from typing import NamedTuple
 
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QFontMetricsF
@@ -13,12 +15,14 @@ from calibrator.prints import fonts
 from calibrator.prints.page import Anchor, Document, Go, Line, Page, Shape, Text, Weight
 
 Point = tuple[float, float]
+Chain = tuple[Point, ...]
 TOUCH_MM = 0.05
 EDGE_MM = 4.0  # no printer reaches all the way to the paper's edge
 MOST_INK_STEP = 0.5
 SHIFT = {Anchor.START: 0.0, Anchor.MIDDLE: 0.5, Anchor.END: 1.0}
 
 
+@lru_cache(maxsize=32768)
 def ink(text: str, weight: Weight, figures: bool = False) -> QRectF:
     """What a text blackens, in ems, from its start on the baseline; y runs down."""
     metrics, x, whole = QFontMetricsF(fonts.font(weight)), 0.0, QRectF()
@@ -58,17 +62,19 @@ def troubles(document: Document, edge_mm: float = EDGE_MM) -> list[str]:
 
 
 def _page(page: Page, edge_mm: float) -> Iterator[str]:
-    texts = [(item, _shrunk(text_corners_mm(item))) for item in page.items if isinstance(item, Text)]
-    outlines = [(item, line) for item in page.items for line in _outline(item)]
-    for text, corners in texts:
+    texts = [(item, _boxed(_shrunk(text_corners_mm(item)))) for item in page.items if isinstance(item, Text)]
+    outlines = [(item, _boxed(line)) for item in page.items for line in _outline(item)]
+    grounds = _grounds(page)
+    for text, boxed in texts:
+        corners = boxed.chain
         if not all(
             edge_mm <= x <= page.width_mm - edge_mm and edge_mm <= y <= page.height_mm - edge_mm for x, y in corners
         ):
             yield f"{text.text!r} leaves the page"
         for item, outline in outlines:
-            if _crosses(corners, outline):
-                yield f"{text.text!r} is crossed by {type(item).__name__} {outline[:2]}"
-        if abs(_ground(page, text, corners) - text.ink) < MOST_INK_STEP:
+            if _crosses(boxed, outline):
+                yield f"{text.text!r} is crossed by {type(item).__name__} {outline.chain[:2]}"
+        if abs(_ground(grounds[id(text)], corners) - text.ink) < MOST_INK_STEP:
             yield f"{text.text!r} cannot be told from its ground"
     for (one, a), (other, b) in combinations(texts, 2):
         if _overlap(a, b):
@@ -77,11 +83,26 @@ def _page(page: Page, edge_mm: float) -> Iterator[str]:
 
 def crossed(text: Text, item: Line | Shape) -> bool:
     """Whether a stroke or an edge runs through a text."""
-    corners = _shrunk(text_corners_mm(text))
-    return any(_crosses(corners, outline) for outline in _outline(item))
+    corners = _boxed(_shrunk(text_corners_mm(text)))
+    return any(_crosses(corners, _boxed(outline)) for outline in _outline(item))
 
 
-def _shrunk(corners: Sequence[Point]) -> tuple[Point, ...]:
+class _Boxed(NamedTuple):
+    """A chain of points in its upright box, which is worked out once for the many comparisons."""
+
+    chain: Chain
+    left: float
+    top: float
+    right: float
+    bottom: float
+
+
+def _boxed(chain: Chain) -> _Boxed:
+    xs, ys = [x for x, _ in chain], [y for _, y in chain]
+    return _Boxed(chain, min(xs), min(ys), max(xs), max(ys))
+
+
+def _shrunk(corners: Sequence[Point]) -> Chain:
     """The box a hair smaller: touching is no overlap."""
     cx, cy = sum(x for x, _ in corners) / 4, sum(y for _, y in corners) / 4
 
@@ -93,7 +114,7 @@ def _shrunk(corners: Sequence[Point]) -> tuple[Point, ...]:
     return tuple(nearer(x, y) for x, y in corners)
 
 
-def _outline(item: object) -> Iterator[tuple[Point, ...]]:
+def _outline(item: object) -> Iterator[Chain]:
     """The strokes and edges of an item as chains of points."""
     if isinstance(item, Line):
         yield ((item.x1_mm, item.y1_mm), (item.x2_mm, item.y2_mm))
@@ -128,40 +149,49 @@ def _meet(a: Point, b: Point, c: Point, d: Point) -> bool:
     return _side(a, b, c) * _side(a, b, d) < 0 and _side(c, d, a) * _side(c, d, b) < 0
 
 
-def _crosses(corners: Sequence[Point], chain: Sequence[Point]) -> bool:
-    if _apart(corners, chain):
+def _crosses(box: _Boxed, line: _Boxed) -> bool:
+    if _apart(box, line):
         return False
+    corners, chain = box.chain, line.chain
     edges = list(pairwise((*corners, corners[0])))
     return any(_inside(corners, p) for p in chain) or any(
         _meet(a, b, c, d) for a, b in edges for c, d in pairwise(chain)
     )
 
 
-def _apart(one: Sequence[Point], other: Sequence[Point]) -> bool:
+def _apart(one: _Boxed, other: _Boxed) -> bool:
     """A cheap look at the upright boxes first."""
-    return any(
-        max(p[axis] for p in one) < min(p[axis] for p in other)
-        or max(p[axis] for p in other) < min(p[axis] for p in one)
-        for axis in (0, 1)
-    )
+    return one.right < other.left or other.right < one.left or one.bottom < other.top or other.bottom < one.top
 
 
-def _overlap(a: Sequence[Point], b: Sequence[Point]) -> bool:
+def _overlap(a: _Boxed, b: _Boxed) -> bool:
     return not _apart(a, b) and (
-        any(_inside(a, p) for p in b) or any(_inside(b, p) for p in a) or _crosses(a, (*b, b[0]))
+        any(_inside(a.chain, p) for p in b.chain)
+        or any(_inside(b.chain, p) for p in a.chain)
+        or _crosses(a, _boxed((*b.chain, b.chain[0])))
     )
 
 
-def _ground(page: Page, text: Text, corners: Sequence[Point]) -> float:
-    """The grey of what lies under the middle of a text: the last filled shape painted before it."""
-    centre = (sum(x for x, _ in corners) / 4, sum(y for _, y in corners) / 4)
-    ground = 1.0
+def _grounds(page: Page) -> dict[int, list[tuple[float, _Boxed]]]:
+    """The greys and outlines painted before each text, by the text's id."""
+    found, painted = {}, []
     for item in page.items:
-        if item is text:
-            break
-        if isinstance(item, Shape) and item.fill is not None and _within(next(_outline(item)), centre):
-            ground = item.fill
-    return ground
+        if isinstance(item, Text):
+            found.setdefault(id(item), list(painted))
+        elif isinstance(item, Shape) and item.fill is not None:
+            painted.append((item.fill, _boxed(next(_outline(item)))))
+    return found
+
+
+def _ground(painted: Sequence[tuple[float, _Boxed]], corners: Sequence[Point]) -> float:
+    """The grey of what lies under the middle of a text: the last filled shape painted before it."""
+    x, y = (sum(p[axis] for p in corners) / 4 for axis in (0, 1))
+    under = (
+        fill
+        for fill, at in reversed(painted)
+        if at.left <= x <= at.right and at.top <= y <= at.bottom and _within(at.chain, (x, y))
+    )
+    return next(under, 1.0)
 
 
 def _within(chain: Sequence[Point], p: Point) -> bool:
