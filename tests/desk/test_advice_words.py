@@ -14,6 +14,7 @@ from calibrator.desk.guide import Guide
 from calibrator.desk.spots import read_spots, spot_findings
 from calibrator.desk.weigh_in import line_words, words
 from calibrator.desk.weigh_in.step_mark import StepMark
+from calibrator.desk.weigh_in.step_sign_off import StepSignOff
 from calibrator.desk.weigh_in.workings import level_workings
 from calibrator.model import FillWay, Lot, Scale, Scoop, SpotFill, Step, UnitSystem, WeighIn, new_id
 from calibrator.science.mark import LineVerdict, OldLineVerdict, fill_line
@@ -119,6 +120,25 @@ def test_a_line_shown_to_be_right_early_is_told_with_what_the_plan_still_asks(ta
     weigh(taught, FillWay.TO_MARK, 283.0, 284.0, 283.5, 283.0, 284.0)
     assert taught.findings.check is not None
     assert "plan" not in line_words.check_reason(taught.findings.check, taught, UnitSystem.FARM)
+
+
+def test_a_mean_within_a_tolerance_that_its_interval_leaves_is_told_as_both(desk: Desk, lot: Lot) -> None:
+    """Who signs after three fills reads that they are too few, not that all is well."""
+    guide = begin(desk, lot)
+    weigh(guide, FillWay.LEVEL, *ALIKE_G)
+    guide.set(drawn_line_mm=13.0, drawn_line_typed="13 mm")
+    weigh(guide, FillWay.TO_MARK, 283.0, 284.0, 283.5)
+    check = guide.findings.check
+    assert check is not None
+    assert check.is_inside
+    assert check.verdict is LineVerdict.WEIGH_MORE
+    told = line_words.check_words(check, guide, UnitSystem.FARM)[0]
+    assert told == "The mean is within the tolerance, but not yet known closely enough."
+    view = StepSignOff(desk)
+    doubt = view._doubt(guide)
+    assert doubt.startswith(f"{told} 3 fills from 2 bags so far; 8 from 4 bags are planned. A feeding weighs ")
+    view.close()
+    view.deleteLater()
 
 
 def test_an_old_line_that_fills_show_to_be_right_is_kept_by_that_word(desk: Desk, lot: Lot) -> None:

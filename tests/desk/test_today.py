@@ -423,7 +423,7 @@ def test_a_weight_typed_without_its_point_is_answered_by_the_one_meant_told_whol
     card.weight.take("100 oz")
     card.keep()
     QApplication.processEvents()
-    assert card.weight.message == "Was 10 oz meant? No powder is as heavy as that. Look at the unit."
+    assert card.weight.message == "No powder is as heavy as that. Look at the unit. Was 10 oz meant?"
     assert card.weight.box.say_beside("").fits
 
 

@@ -175,7 +175,7 @@ def test_a_bare_number_is_read_in_the_unit_of_the_scale(window: Window) -> None:
     ]
     assert [view._table.index(row, WEIGHT).data() for row in (1, 0)] == ["11.68 oz (331 g)", "11.60 oz"]
     enter("16.6")
-    assert view._weight.message.startswith("Was 16.6 oz meant?")
+    assert view._weight.message.endswith("Was 16.6 oz meant?")
 
 
 def test_after_a_fill_is_struck_out_the_next_weight_is_typed_at_once(window: Window, answers: Answers) -> None:
@@ -233,21 +233,34 @@ def test_what_is_wrong_with_a_weight_is_told_once_beneath_it(
 
 
 @pytest.mark.parametrize(
-    ("typed", "offered"),
+    ("typed", "answer"),
     [
-        ("116", "Was 11.6 oz meant? "),
-        ("1.16", "Was 11.6 oz meant? "),
-        ("1160 oz", "Was 11.6 oz meant? "),
-        ("3300 g", "Was 330 g meant? "),
-        ("50000", ""),
+        ("116", "No powder is so heavy in this scoop. Was 11.6 oz meant?"),
+        ("1.16", "No powder is so light in this scoop. Was 11.6 oz meant?"),
+        ("1160 oz", "1160 oz is more than this scale weighs (11 lb). Was 11.6 oz meant?"),
+        ("3300 g", "No powder is so heavy in this scoop. Was 330 g meant?"),
+        ("50000", "50000 oz is more than this scale weighs (11 lb). Type it again."),
     ],
 )
-def test_a_lost_decimal_point_is_offered_first(window: Window, typed: str, offered: str) -> None:
+def test_a_weight_without_its_point_is_named_with_the_one_meant(window: Window, typed: str, answer: str) -> None:
     page, view = opened(window, Step.LEVEL_FILLS)
     enter(typed)
     assert page.guide is not None
     assert page.guide.fills_of(FillWay.LEVEL) == []
-    assert view._weight.message.startswith(offered or "That is more than this scale weighs")
+    assert view._weight.message == answer
+
+
+def test_ounces_on_a_farm_that_weighs_in_grams_are_named_with_what_they_come_to(window: Window) -> None:
+    """Else that more than the scale weighs would read as said of the grams that are offered."""
+    farm = window.desk.farm
+    assert farm is not None
+    window.desk.attempt(lambda: window.desk.records.keep(replace(farm, units=UnitSystem.METRIC)))
+    page, view = opened(window, Step.LEVEL_FILLS)
+    enter("380 oz")
+    assert page.guide is not None
+    assert page.guide.fills_of(FillWay.LEVEL) == []
+    assert view._weight.message == "380 oz (10.77 kg) is more than this scale weighs (4.99 kg). Was 380 g meant?"
+    assert view._weight.say_beside("").fits
 
 
 def test_once_enough_is_known_the_bag_stays(window: Window) -> None:
@@ -451,12 +464,12 @@ def test_of_two_fills_far_apart_nobody_is_told_which_is_wrong_until_a_third_show
     ("typed", "offered"),
     [("11.8 lb", "Was 11.8 oz meant?"), ("332", "Was 332 g meant?"), ("11.65 g", "Was 11.65 oz meant?")],
 )
-def test_a_number_of_another_unit_is_offered_first(window: Window, typed: str, offered: str) -> None:
+def test_a_number_of_another_unit_is_offered(window: Window, typed: str, offered: str) -> None:
     page, view = opened(window, Step.LEVEL_FILLS)
     enter(typed)
     assert page.guide is not None
     assert page.guide.fills_of(FillWay.LEVEL) == []
-    assert view._weight.message.startswith(offered)
+    assert view._weight.message.endswith(offered)
 
 
 def test_enter_stays_in_a_field_whose_text_cannot_be_taken(window: Window) -> None:

@@ -26,7 +26,7 @@ from calibrator.desk.speech import day_text, decimal_comma
 from calibrator.desk.spots import SpotFacts, SpotFindings, meant_g, read_spots, spot_doubt, spot_findings, to_line_g
 from calibrator.desk.standing import Standing
 from calibrator.desk.theme import SPACE
-from calibrator.desk.weigh_in.scale_unit import meant_words
+from calibrator.desk.weigh_in.scale_unit import doubted, meant_words
 from calibrator.desk.widgets.initials import select_on_entry
 from calibrator.desk.widgets.name_choice import NameChoice
 from calibrator.desk.words import made_of_words, only_to_line_words, usual_slips, way_words
@@ -132,7 +132,8 @@ class SpotCard(QFrame):
         way = FillWay.LEVEL if self.level.isChecked() else FillWay.TO_MARK
         if doubt := self._doubt(signed, way, found.value):
             meant = meant_words(found, partial(meant_g, self._read(signed), way))
-            self.weight.say(f"{meant} {self._doubt_words(doubt)}".lstrip(), wrong=True)
+            weight = doubted(found, self.weight.told(), self.desk.system)
+            self.weight.say(f"{self._doubt_words(doubt).format(weight=weight)} {meant}".rstrip(), wrong=True)
             return
         spot = SpotFill(
             id=new_id(),
@@ -430,7 +431,7 @@ class SpotCard(QFrame):
 
     def _doubt_words(self, doubt: Doubt) -> str:
         return {
-            Doubt.OVER_CAPACITY: self.tr("That is more than this scale weighs. Type it again."),
+            Doubt.OVER_CAPACITY: self.tr("{weight} is more than this scale weighs. Type it again."),
             Doubt.TOO_HEAVY: self.tr("No powder is as heavy as that. Look at the unit."),
             Doubt.TOO_LIGHT: self.tr("No scoopful is as light as that. Look at the unit."),
         }[doubt]

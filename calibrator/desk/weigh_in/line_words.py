@@ -195,10 +195,10 @@ def check_words(check: LineCheck, guide: Guide, system: UnitSystem) -> tuple[str
 
 
 def _so_far_words(check: LineCheck) -> str:
-    """Where the fills of a plan that is not done yet lie."""
+    """Where the mean of a plan that is not done yet lies; its interval reaches over an end of the tolerance."""
     if check.is_inside:
-        return translate("WeighInWords", "A feeding is within the tolerance so far.")
-    return translate("WeighInWords", "A feeding is outside the tolerance so far.")
+        return translate("WeighInWords", "The mean is within the tolerance, but not yet known closely enough.")
+    return translate("WeighInWords", "The mean is outside the tolerance, but not yet known closely enough.")
 
 
 def check_reason(check: LineCheck, guide: Guide, system: UnitSystem, *, mean_above: bool = False) -> str:

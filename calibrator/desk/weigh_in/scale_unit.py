@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable
 
 from PySide6.QtCore import QCoreApplication
 
+from calibrator.desk import shown
 from calibrator.desk.as_typed import system_of, understood
 from calibrator.desk.speech import decimal_comma
 from calibrator.model import Scale, UnitSystem
@@ -27,6 +28,13 @@ def meant_instead(quantity: Quantity) -> dict[float, UnitSystem]:
     """
     units = {in_unit(quantity, unit): system_of(unit) for unit in ("oz", "g") if unit != quantity.unit}
     return units | {quantity.value * factor: system_of(quantity.unit) for factor in POINT_MOVED}
+
+
+def doubted(quantity: Quantity, told: str, system: UnitSystem) -> str:
+    """A weight that is doubted, as it was typed; behind it what it comes to where that was in other units than the
+    farm's: 380 oz (10.8 kg). `told` has its unit.
+    """
+    return told if system_of(quantity.unit) is system else f"{told} ({shown.mass(quantity.value, system)})"
 
 
 def meant_words(quantity: Quantity, likelier: Callable[[Iterable[float]], float | None]) -> str:

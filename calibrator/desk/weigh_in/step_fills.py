@@ -31,7 +31,7 @@ from calibrator.desk.weigh_in.commands import enter_fill, restore_fill, strike_f
 from calibrator.desk.weigh_in.fill_plot import FillPlot
 from calibrator.desk.weigh_in.fill_table import REMARK, FillTable
 from calibrator.desk.weigh_in.findings_panel import FindingsPanel
-from calibrator.desk.weigh_in.scale_unit import meant_words, unit_of
+from calibrator.desk.weigh_in.scale_unit import doubted, meant_words, unit_of
 from calibrator.desk.weigh_in.step_view import StepView
 from calibrator.desk.weigh_in.words import doubt_words, more_fills_advised, odd_words
 from calibrator.desk.widgets.quantity_field import QuantityField
@@ -288,9 +288,7 @@ class StepFills(StepView):
             return
         if doubt is not Doubt.OVER_LEVEL:
             meant = "" if doubt is Doubt.WHOLE_FEEDING else self._meant(guide, quantity)
-            self._weight.set_problem(
-                f"{meant} {doubt_words(doubt, guide, self.desk.system, short=bool(meant))}".lstrip()
-            )
+            self._weight.set_problem(self._doubted(doubt, guide, quantity, meant))
         self._weight.setFocus()
         self._weight.line.selectAll()
 
@@ -299,9 +297,8 @@ class StepFills(StepView):
 
     def _is_answered(self, guide: Guide, quantity: Quantity) -> bool:
         """A weight that is only unlikely is asked about in the page: the next one can be typed over it."""
-        words = doubt_words(Doubt.OVER_LEVEL, guide, self.desk.system)
-        meant = self._meant(guide, quantity)
-        settled = self._question.settled(f"{words} {meant}".rstrip(), (quantity.value, self._together.value()))
+        words = self._doubted(Doubt.OVER_LEVEL, guide, quantity, self._meant(guide, quantity))
+        settled = self._question.settled(words, (quantity.value, self._together.value()))
         self._question.setVisible(not settled)
         return settled
 
@@ -314,6 +311,11 @@ class StepFills(StepView):
         quantity, guide = self._weight.quantity(), self.guide
         if guide is not None and quantity is not None:
             self._keep(guide, quantity)
+
+    def _doubted(self, doubt: Doubt, guide: Guide, quantity: Quantity, meant: str) -> str:
+        """Why a weight is doubted, with what it comes to in the farm's units, and then what was likelier meant."""
+        weight = doubted(quantity, self._weight.told(), self.desk.system)
+        return f"{doubt_words(doubt, weight, guide, self.desk.system, short=bool(meant))} {meant}".rstrip()
 
     def _meant(self, guide: Guide, quantity: Quantity) -> str:
         """What was likelier meant than a weight that is doubted; blank where nothing else can be."""

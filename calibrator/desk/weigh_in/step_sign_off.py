@@ -285,7 +285,7 @@ class StepSignOff(StepView):
         if guide.on_target:
             return ""
         verdict = line_words.check_words(check, guide, self.desk.system)[0]
-        reason = line_words.tolerance_words(check, guide, self.desk.system)
+        reason = line_words.check_reason(check, guide, self.desk.system)
         return self.tr("{verdict} {reason}\n\nSign off all the same? The record will say so.").format(
             verdict=verdict, reason=reason
         )

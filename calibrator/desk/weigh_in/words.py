@@ -287,14 +287,15 @@ def target_words(system: UnitSystem) -> str:
     return words.format(low=low, high=high)
 
 
-def doubt_words(doubt: Doubt, guide: Guide, system: UnitSystem, *, short: bool = False) -> str:
-    """Why a typed weight is hardly meant; `short` where what was meant is told already."""
+def doubt_words(doubt: Doubt, weight: str, guide: Guide, system: UnitSystem, *, short: bool = False) -> str:
+    """Why a typed weight is hardly meant; `short` where what was likelier meant is told behind it."""
     line = guide.findings.line
     if doubt == Doubt.WHOLE_FEEDING and line is not None:
         return only_to_line_words(unbroken(shown.fine_mass(line.mass_g, system)))
     if doubt == Doubt.OVER_CAPACITY and guide.scale is not None:
-        words = translate("WeighInWords", "That is more than this scale weighs ({capacity}). Type it again.")
-        return words.format(capacity=shown.mass(guide.scale.capacity_g, system))
+        words = translate("WeighInWords", "{weight} is more than this scale weighs ({capacity}).")
+        told = words.format(weight=weight, capacity=shown.mass(guide.scale.capacity_g, system))
+        return told if short else f"{told} {translate('WeighInWords', 'Type it again.')}"
     if doubt == Doubt.OVER_LEVEL and guide.findings.level is not None:
         words = translate(
             "WeighInWords",
