@@ -9705,6 +9705,10 @@ entre {low} y {high}
         <translation>Densidad aparente ahora: {density}, de {bags}.</translation>
     </message>
     <message>
+        <source>{weight} is more than this scale weighs. Type it again.</source>
+        <translation>{weight} es más de lo que pesa esta báscula. Escríbalo otra vez.</translation>
+    </message>
+    <message>
         <source>Opened another bag? Stir it up, fill the scoop once and weigh it: a spot fill tells whether the line still holds.</source>
         <translation>¿Abrió otro costal? Revuélvalo, llene la medida una vez y pésela: esa llenada de control dice si la línea todavía sirve.</translation>
     </message>
@@ -9755,10 +9759,6 @@ entre {low} y {high}
     <message>
         <source>Why is {weight} struck out? It stays visible with the reason.</source>
         <translation>¿Por qué se tacha {weight}? Queda a la vista con el motivo.</translation>
-    </message>
-    <message>
-        <source>That is more than this scale weighs. Type it again.</source>
-        <translation>Es más de lo que pesa esta báscula. Escríbalo otra vez.</translation>
     </message>
     <message>
         <source>No powder is as heavy as that. Look at the unit.</source>
@@ -12873,6 +12873,10 @@ Sign off all the same? The record will say so.</source>
         <translation>Póngala en cero, vea que esté nivelada, cambie las pilas y pruebe otra vez. Si sigue así, los promedios se corrigen por eso.</translation>
     </message>
     <message>
+        <source>{weight} is more than this scale weighs ({capacity}).</source>
+        <translation>{weight} es más de lo que pesa esta báscula ({capacity}).</translation>
+    </message>
+    <message>
         <source>That is more than this scoop holds struck level ({level}); to the line it holds less.</source>
         <translation>Es más de lo que cabe al ras en esta medida ({level}); hasta la línea cabe menos.</translation>
     </message>
@@ -13073,12 +13077,12 @@ Sign off all the same? The record will say so.</source>
         <translation>La línea nueva queda tan cerca como la regla lo permite, aunque la toma está fuera de la tolerancia: ninguna otra división queda más cerca. Con una medida más angosta saldría mejor.</translation>
     </message>
     <message>
-        <source>A feeding is within the tolerance so far.</source>
-        <translation>Hasta ahora una toma queda dentro de la tolerancia.</translation>
+        <source>The mean is within the tolerance, but not yet known closely enough.</source>
+        <translation>El promedio queda dentro de la tolerancia, pero aún no se sabe con suficiente precisión.</translation>
     </message>
     <message>
-        <source>A feeding is outside the tolerance so far.</source>
-        <translation>Hasta ahora una toma queda fuera de la tolerancia.</translation>
+        <source>The mean is outside the tolerance, but not yet known closely enough.</source>
+        <translation>El promedio queda fuera de la tolerancia, pero aún no se sabe con suficiente precisión.</translation>
     </message>
     <message>
         <source>That is inside it, but each feeding of the lot would stay {share} too little; with the new line it would be about {mass}.</source>
@@ -13135,10 +13139,6 @@ Sign off all the same? The record will say so.</source>
     <message>
         <source>One calf usually gets {low} to {high} of powder at a feeding. Look at the unit and the decimal point.</source>
         <translation>Una becerra suele recibir de {low} a {high} de polvo por toma. Revise la unidad y el punto decimal.</translation>
-    </message>
-    <message>
-        <source>That is more than this scale weighs ({capacity}). Type it again.</source>
-        <translation>Es más de lo que pesa esta báscula ({capacity}). Escríbalo otra vez.</translation>
     </message>
     <message>
         <source>These two fills lie far apart, and nothing tells yet which one went wrong. Weigh another: it will show.</source>
